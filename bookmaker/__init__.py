@@ -1,0 +1,1 @@
+"""bookmaker: proofs, grades and prints books of number-placement puzzles."""

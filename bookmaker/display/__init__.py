@@ -1,0 +1,1 @@
+"""The display items: everything a page can hold, as frozen values in points."""

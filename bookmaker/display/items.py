@@ -1,0 +1,188 @@
+"""The whole drawing vocabulary: the few things a page can hold.
+
+All lengths are in points (1/72 inch). The origin is the top left corner of the page's trim, x to the right, y
+down. Greys run from 0 (black) to 1 (white). Values are frozen; a page is a tuple of items drawn in order.
+`layout` and `rules` make them, `ink` draws them and decides nothing.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal, TypeAlias
+
+Point: TypeAlias = tuple[float, float]
+Grey: TypeAlias = float
+
+
+@dataclass(frozen=True, slots=True)
+class Stroke:
+    """A pen: width in points (never under 0.25), grey, dash lengths in points, line ends and corners."""
+
+    width: float
+    grey: Grey = 0.0
+    dash: tuple[float, ...] = ()
+    cap: Literal["butt", "round", "square"] = "butt"
+    join: Literal["miter", "round", "bevel"] = "miter"
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """A straight stroke."""
+
+    start: Point
+    end: Point
+    stroke: Stroke
+
+
+@dataclass(frozen=True, slots=True)
+class Rect:
+    """A rectangle from its top left corner, with round corners of `radius`."""
+
+    x: float
+    y: float
+    width: float
+    height: float
+    stroke: Stroke | None = None
+    fill: Grey | None = None
+    radius: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class Move:
+    """Begin a new stretch of a path here."""
+
+    to: Point
+
+
+@dataclass(frozen=True, slots=True)
+class Straight:
+    """Go straight to here."""
+
+    to: Point
+
+
+@dataclass(frozen=True, slots=True)
+class Curve:
+    """Go to here along a cubic Bézier curve with two control points."""
+
+    first: Point
+    second: Point
+    to: Point
+
+
+@dataclass(frozen=True, slots=True)
+class Close:
+    """Close the stretch with a straight line back to its start."""
+
+
+Segment: TypeAlias = Move | Straight | Curve | Close
+
+
+@dataclass(frozen=True, slots=True)
+class Path:
+    """A free shape. Filled by the even-odd rule."""
+
+    segments: tuple[Segment, ...]
+    stroke: Stroke | None = None
+    fill: Grey | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Text:
+    """One run of text on one baseline; (x, y) is the anchor's point on it. `font` is a name from `fonts/`.
+
+    `letter_space` and `word_space` are points added after each letter and each space.
+    """
+
+    x: float
+    y: float
+    text: str
+    font: str
+    size: float
+    grey: Grey = 0.0
+    anchor: Literal["start", "middle", "end"] = "start"
+    letter_space: float = 0.0
+    word_space: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class Image:
+    """A raster image; `source` holds the bytes of a PNG or JPEG file."""
+
+    x: float
+    y: float
+    width: float
+    height: float
+    source: bytes
+
+
+@dataclass(frozen=True, slots=True)
+class Group:
+    """Items moved by (dx, dy), scaled, turned by `turn` degrees clockwise, and shown only inside `clip`.
+
+    A point p of the items stands on the page at (dx, dy) + turned(scale × p). `clip` is in the items' own
+    measure. `name` says what the group is (“grid 12”), for dumps and for reading pages back.
+    """
+
+    items: tuple[Item, ...]
+    dx: float = 0.0
+    dy: float = 0.0
+    scale: float = 1.0
+    turn: float = 0.0
+    clip: Path | Rect | None = None
+    name: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Link:
+    """A clickable area that leads to an `Anchor` by name. Draws nothing."""
+
+    x: float
+    y: float
+    width: float
+    height: float
+    target: str
+
+
+Item: TypeAlias = Line | Rect | Path | Text | Image | Group | Link
+
+
+@dataclass(frozen=True, slots=True)
+class Anchor:
+    """A named place on a page that links and bookmarks lead to."""
+
+    name: str
+    x: float
+    y: float
+
+
+@dataclass(frozen=True, slots=True)
+class Page:
+    """One page: trim width and height, what is on it, its printed label (“iv”, “12”) and its anchors."""
+
+    width: float
+    height: float
+    items: tuple[Item, ...]
+    label: str
+    anchors: tuple[Anchor, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Bookmark:
+    """An entry of the outline; `level` 0 is the outermost."""
+
+    title: str
+    target: str
+    level: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class Document:
+    """A whole publication, ready for ink."""
+
+    title: str
+    author: str
+    subject: str
+    pages: tuple[Page, ...]
+    bookmarks: tuple[Bookmark, ...] = ()
+    language: str = "en"

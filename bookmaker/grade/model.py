@@ -1,0 +1,54 @@
+"""What a grade is made of: steps a person would take, their effort, and the band they add up to."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class Step:
+    """One step of a solving path.
+
+    `technique` is its trade name (“hidden single”), `rung` its place on the ladder (1 the easiest), `cells` where
+    to look, `placed` and `removed` pairs of (cell, digit), `because` a plain clause that says why. `openings` is
+    how many steps of this rung there were to find, `empty` how many cells were still empty, `effort` the work of
+    finding this step.
+    """
+
+    technique: str
+    rung: int
+    cells: tuple[int, ...]
+    placed: tuple[tuple[int, int], ...]
+    removed: tuple[tuple[int, int], ...]
+    because: str
+    openings: int
+    empty: int
+    effort: float
+
+
+@dataclass(frozen=True, slots=True)
+class SolvePath:
+    """All steps from the givens to the solution; `reached` is False where the ladder could not finish by logic."""
+
+    steps: tuple[Step, ...]
+    reached: bool
+
+    @property
+    def effort(self) -> float:
+        """The whole path's effort."""
+        return sum(step.effort for step in self.steps)
+
+    @property
+    def hardest(self) -> Step | None:
+        """The first step on the highest rung."""
+        return max(self.steps, key=lambda step: step.rung, default=None)
+
+
+@dataclass(frozen=True, slots=True)
+class Grade:
+    """A pure function of the steps: effort and a band from 1 to 5."""
+
+    path: SolvePath
+    effort: float
+    band: int
+    singles_only: bool

@@ -1,0 +1,119 @@
+"""Values read from a YAML file that remember where they stand.
+
+In: nodes made by `manifest.yamlfile` (and by tests). Out: typed values, or troubles at the exact character.
+
+Three shapes, as in YAML: `Word` (any scalar, kept as the text that was typed), `Sequence`, `Table`. The
+reading methods (`text`, `whole`, `items`, `fields`) report what is wrong to a `Desk` and return None, so that
+a reader can go on and find the next mistake.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import TypeAlias
+
+from bookmaker.trouble import Desk, Place, nearest
+
+
+@dataclass(frozen=True, slots=True)
+class Word:
+    """A scalar. `origin` holds, for each line of a block of text, the place of its first character."""
+
+    place: Place
+    value: str
+    origins: tuple[Place, ...] = ()
+
+    def at(self, line: int, column: int) -> Place:
+        """Place of a character of the value, both counted from 0."""
+        start = self.origins[line] if line < len(self.origins) else self.place
+        return Place(start.file, start.line, start.column + column)
+
+
+@dataclass(frozen=True, slots=True)
+class Sequence:
+    """A list of nodes."""
+
+    place: Place
+    values: tuple[Node, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Table:
+    """A mapping from keys, each with its own place, to nodes."""
+
+    place: Place
+    entries: tuple[tuple[Word, Node], ...]
+
+    def get(self, key: str) -> Node | None:
+        """The value under a key, or None."""
+        return next((value for word, value in self.entries if word.value == key), None)
+
+
+Node: TypeAlias = Word | Sequence | Table
+
+
+def read_text(node: Node, what: str, desk: Desk) -> str | None:
+    """The node's text, or a trouble that names `what` was expected."""
+    if isinstance(node, Word):
+        return node.value
+    desk.error(node.place, "not-text", f"{what} should be a piece of text")
+    return None
+
+
+def read_whole(node: Node, what: str, desk: Desk, least: int, most: int) -> int | None:
+    """A whole number between `least` and `most`, or a trouble."""
+    if isinstance(node, Word):
+        try:
+            number = int(node.value)
+        except ValueError:
+            desk.error(node.place, "not-a-number", f"{what} should be a whole number, not “{node.value}”")
+            return None
+        if least <= number <= most:
+            return number
+        desk.error(node.place, "out-of-range", f"{what} should be from {least} to {most}, not {number}")
+        return None
+    desk.error(node.place, "not-a-number", f"{what} should be a whole number")
+    return None
+
+
+def read_choice(node: Node, what: str, desk: Desk, choices: tuple[str, ...]) -> str | None:
+    """One of a few words, or a trouble that suggests the nearest."""
+    word = read_text(node, what, desk)
+    if word is None or word in choices:
+        return word
+    desk.error(node.place, "unknown-word", f"{what} can't be “{word}”", nearest(word, choices))
+    return None
+
+
+def read_switch(node: Node, what: str, desk: Desk) -> bool | None:
+    """yes or no."""
+    word = read_choice(node, what, desk, ("yes", "no", "true", "false"))
+    return None if word is None else word in ("yes", "true")
+
+
+def read_items(node: Node, what: str, desk: Desk) -> tuple[Node, ...]:
+    """The members of a list; a single word counts as a list of one; a table is a trouble."""
+    if isinstance(node, Sequence):
+        return node.values
+    if isinstance(node, Word):
+        return (node,)
+    desk.error(node.place, "not-a-list", f"{what} should be a list, each item on a line of its own after a dash")
+    return ()
+
+
+def read_fields(node: Node, what: str, desk: Desk, known: tuple[str, ...], needed: tuple[str, ...] = ()) -> Mapping[str, Node]:
+    """The named fields of a table; unknown and missing names are troubles, known ones are returned all the same."""
+    if not isinstance(node, Table):
+        desk.error(node.place, "not-a-table", f"{what} should be lines of “name: value”", "its names: " + ", ".join(known))
+        return {}
+    fields: dict[str, Node] = {}
+    for key, value in node.entries:
+        if key.value in known:
+            fields[key.value] = value
+        else:
+            desk.error(key.place, "unknown-key", f"{what} has no “{key.value}”", nearest(key.value, known))
+    for name in needed:
+        if name not in fields:
+            desk.error(node.place, "missing-key", f"{what} needs “{name}”")
+    return fields

@@ -1,0 +1,25 @@
+"""A puzzle with everything known about it: the verdict, the count if asked for, and the grade if it is unique."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from bookmaker.grade.model import Grade
+from bookmaker.manifest.model import Entry
+from bookmaker.solve.verdict import Solution, Tally, Unique, Verdict
+
+
+@dataclass(frozen=True, slots=True)
+class Proof:
+    """`grade` is None unless the verdict is `Unique`. `seconds` is wall time, for the report only."""
+
+    entry: Entry
+    verdict: Verdict
+    grade: Grade | None
+    tally: Tally | None = None
+    seconds: float = 0.0
+
+    @property
+    def solution(self) -> Solution | None:
+        """The one solution, or None."""
+        return self.verdict.solution if isinstance(self.verdict, Unique) else None

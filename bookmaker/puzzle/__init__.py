@@ -1,0 +1,1 @@
+"""Grid geometry, cell names and the puzzle as pure data."""

@@ -1,0 +1,142 @@
+"""The grid: its cells, houses and names. Pure geometry, no digits.
+
+Cells are whole numbers from 0, row by row from the top left; digits are whole numbers from 1 to the size.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import cached_property
+
+SYMBOLS = "123456789ABCDEFG"
+"""How the digits 1 to 16 are written."""
+
+SMALLEST, LARGEST = 4, 16
+"""Sizes of grid that the project carries."""
+
+USUAL_BOXES = {4: (2, 2), 6: (2, 3), 8: (2, 4), 9: (3, 3), 10: (2, 5), 12: (3, 4), 14: (2, 7), 15: (3, 5), 16: (4, 4)}
+"""Box height and width that a grid of a size has unless said otherwise."""
+
+
+@dataclass(frozen=True, slots=True)
+class House:
+    """Cells that hold different digits, with the name a solver calls them by, such as “row 3” or “the centre box”."""
+
+    name: str
+    cells: tuple[int, ...]
+
+
+@dataclass(frozen=True)
+class Grid:
+    """A square grid of `size` rows and columns, divided into `regions` of `size` cells each (none: a Latin square).
+
+    `box` is the height and width of the regions where they are rectangles in rank and file, else None.
+    """
+
+    size: int
+    regions: tuple[tuple[int, ...], ...]
+    box: tuple[int, int] | None = None
+
+    @property
+    def cells(self) -> range:
+        return range(self.size * self.size)
+
+    @property
+    def digits(self) -> range:
+        return range(1, self.size + 1)
+
+    @property
+    def all_digits(self) -> int:
+        """The set of all digits as a mask: digit d is bit d - 1."""
+        return (1 << self.size) - 1
+
+    def row(self, cell: int) -> int:
+        """Row of a cell, from 0."""
+        return cell // self.size
+
+    def column(self, cell: int) -> int:
+        """Column of a cell, from 0."""
+        return cell % self.size
+
+    def cell(self, row: int, column: int) -> int:
+        """Cell at a row and column, both from 0."""
+        return row * self.size + column
+
+    def inside(self, row: int, column: int) -> bool:
+        return 0 <= row < self.size and 0 <= column < self.size
+
+    def name(self, cell: int) -> str:
+        """“r3c5”, both counted from 1."""
+        return f"r{self.row(cell) + 1}c{self.column(cell) + 1}"
+
+    def orthogonal(self, cell: int) -> tuple[int, ...]:
+        """Cells that share a side with a cell."""
+        row, column = self.row(cell), self.column(cell)
+        steps = ((-1, 0), (0, -1), (0, 1), (1, 0))
+        return tuple(self.cell(row + r, column + c) for r, c in steps if self.inside(row + r, column + c))
+
+    def touching(self, one: int, other: int) -> bool:
+        """Do two different cells share a side or a corner?"""
+        down, across = abs(self.row(one) - self.row(other)), abs(self.column(one) - self.column(other))
+        return max(down, across) == 1
+
+    @cached_property
+    def rows(self) -> tuple[House, ...]:
+        n = self.size
+        return tuple(House(f"row {r + 1}", tuple(range(r * n, r * n + n))) for r in range(n))
+
+    @cached_property
+    def columns(self) -> tuple[House, ...]:
+        n = self.size
+        return tuple(House(f"column {c + 1}", tuple(range(c, n * n, n))) for c in range(n))
+
+    @cached_property
+    def region_houses(self) -> tuple[House, ...]:
+        return tuple(House(self.region_name(i), cells) for i, cells in enumerate(self.regions))
+
+    @cached_property
+    def houses(self) -> tuple[House, ...]:
+        """Rows, columns, then regions: the houses of the grid itself. Rules may add their own."""
+        return self.rows + self.columns + self.region_houses
+
+    @cached_property
+    def region_of(self) -> tuple[int, ...]:
+        """Index of the region of each cell; empty where there are no regions."""
+        home = {cell: index for index, cells in enumerate(self.regions) for cell in cells}
+        return tuple(home[cell] for cell in self.cells) if self.regions else ()
+
+    def region_name(self, index: int) -> str:
+        """“the centre box” where nine boxes stand in three rows, else “box 4” or “region 4”."""
+        if self.box is None:
+            return f"region {index + 1}"
+        if self.size // self.box[0] == 3 and self.size // self.box[1] == 3:
+            down, across = ("top", "middle", "bottom")[index // 3], ("left", "centre", "right")[index % 3]
+            return "the centre box" if index == 4 else f"the {down} {across} box"
+        return f"box {index + 1}"
+
+
+def boxed_grid(size: int, height: int, width: int) -> Grid:
+    """A grid whose regions are boxes of `height` rows and `width` columns; raises ValueError where they don't fit."""
+    if height * width != size or size % height or size % width:
+        raise ValueError(f"boxes of {height}x{width} do not fill a {size}x{size} grid")
+    regions = tuple(
+        tuple((top + r) * size + left + c for r in range(height) for c in range(width))
+        for top in range(0, size, height)
+        for left in range(0, size, width)
+    )
+    return Grid(size, regions, (height, width))
+
+
+def irregular_grid(size: int, labels: Sequence[object]) -> Grid:
+    """A grid from one region label a cell; raises ValueError unless there are `size` regions of `size` cells."""
+    groups: dict[object, list[int]] = {}
+    for cell, label in enumerate(labels):
+        groups.setdefault(label, []).append(cell)
+    if len(groups) != size or any(len(cells) != size for cells in groups.values()):
+        raise ValueError("regions of the wrong size")
+    return Grid(size, tuple(tuple(cells) for cells in groups.values()))
+
+
+CLASSIC = boxed_grid(9, 3, 3)
+"""The everyday grid: 9×9 with 3×3 boxes."""

@@ -1,0 +1,62 @@
+"""Rule kinds, one file each. `kinds()` finds them by looking into this folder; there is no list to keep.
+
+In: a kind's word and its manifest body. Out: a `Rule`; and for a whole puzzle its `Problem` for the engine, its
+houses with names, and the plain re-check of a filled grid.
+"""
+
+from __future__ import annotations
+
+import importlib
+import inspect
+import pkgutil
+from collections.abc import Mapping, Sequence
+from functools import cache
+
+from bookmaker.puzzle.grid import House
+from bookmaker.rules.common.contract import Rule, RuledPuzzle
+from bookmaker.solve.problem import Allowed, Constraint, Different, Problem
+
+
+@cache
+def kinds() -> Mapping[str, type[Rule]]:
+    """Every rule kind by its word, in alphabetical order. Raises ValueError where two files claim one word."""
+    found: dict[str, type[Rule]] = {}
+    for module_info in pkgutil.iter_modules(__path__):
+        if module_info.ispkg:
+            continue
+        module = importlib.import_module(f"{__name__}.{module_info.name}")
+        for _, rule in inspect.getmembers(module, inspect.isclass):
+            if rule.__module__ != module.__name__ or not issubclass(rule, Rule) or inspect.isabstract(rule):
+                continue
+            if rule.kind in found:
+                raise ValueError(f"two files claim the rule kind “{rule.kind}”")
+            found[rule.kind] = rule
+    return dict(sorted(found.items()))
+
+
+def problem_of(puzzle: RuledPuzzle, with_givens: bool = True) -> Problem:
+    """The puzzle in the engine's primitives: houses, givens, and what each rule asks."""
+    grid = puzzle.grid
+    asked: list[Constraint] = [Different(house.cells) for house in grid.houses]
+    if with_givens:
+        asked.extend(Allowed((cell,), 1 << (digit - 1)) for cell, digit in enumerate(puzzle.givens) if digit)
+    for rule in puzzle.rules:
+        asked.extend(rule.constraints(grid))
+    return Problem(len(grid.cells), grid.size, tuple(asked))
+
+
+def houses_of(puzzle: RuledPuzzle) -> tuple[House, ...]:
+    """The grid's houses and those that rules add."""
+    return puzzle.grid.houses + tuple(house for rule in puzzle.rules for house in rule.houses(puzzle.grid))
+
+
+def keeps_all(puzzle: RuledPuzzle, digits: Sequence[int]) -> bool:
+    """The plain re-check of a filled grid: givens kept, houses full, every rule's own predicate true."""
+    grid = puzzle.grid
+    everything = set(grid.digits)
+    return (
+        len(digits) == len(grid.cells)
+        and all(given in (0, digit) for given, digit in zip(puzzle.givens, digits, strict=True))
+        and all({digits[cell] for cell in house.cells} == everything for house in grid.houses)
+        and all(rule.holds(grid, digits) for rule in puzzle.rules)
+    )

@@ -1,0 +1,1 @@
+"""Tools shared by the rule kinds: the contract, discovery, reading, drawing, wording."""

@@ -1,0 +1,108 @@
+"""What a rule kind answers, and no more. One file in `bookmaker/rules/` per kind holds one `Rule` class.
+
+A `Rule` value is *all* the marks of one kind on one puzzle (all its thermometers), so that its wording can be
+singular or plural and an option such as “all are marked” has one home. In the manifest it stands as
+`kind: body` under `rules:`.
+"""
+
+from __future__ import annotations
+
+from abc import ABC, abstractmethod
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from typing import ClassVar, Self, TypeAlias
+
+from bookmaker.placed import Node
+from bookmaker.puzzle.grid import Grid, House
+from bookmaker.puzzle.position import Position
+from bookmaker.puzzle.puzzle import Puzzle
+from bookmaker.rules.common.frame import Frame, Margins, Mark
+from bookmaker.solve.problem import Constraint
+from bookmaker.trouble import Desk
+
+
+@dataclass(frozen=True, slots=True)
+class Deduction:
+    """A human step from one rule's marks: candidates that can go, and why.
+
+    `rung` is the place on the grade's ladder (5 one line's bounds or one cage's combinations, 6 one sum line's
+    limits, 7 a whole shape enumerated). `held` counts the constraints a person must hold together. `cells` are
+    where to look. `words` is a clause that explains, starting with the mark: “the thermometer from r1c1 has five
+    cells, so nothing above 5 fits in its bulb”.
+    """
+
+    rung: int
+    held: int
+    cells: tuple[int, ...]
+    removed: tuple[tuple[int, int], ...]
+    words: str
+
+
+@dataclass(frozen=True)
+class Sample:
+    """A rule on a few cells, drawn as its entry in the key to the marks: the window's rows and columns from the top left."""
+
+    rule: Rule
+    grid: Grid
+    rows: int
+    columns: int
+
+
+class Rule(ABC):
+    """All the marks of one kind on one puzzle. Concrete kinds are frozen dataclasses."""
+
+    kind: ClassVar[str]
+    """The word under `rules:` in the manifest, such as “thermometer”."""
+    title: ClassVar[str]
+    """Its heading, such as “Thermometers”."""
+    noun: ClassVar[str]
+    """What a solving step calls one mark, such as “thermometer”."""
+    example: ClassVar[str]
+    """A paste-ready YAML entry for under `rules:` of a 9×9 puzzle; shown by `bookmaker rules KIND` and used in tests."""
+
+    @classmethod
+    @abstractmethod
+    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+        """The rule from its manifest body; None after reporting to the desk what is wrong, at its place."""
+
+    @abstractmethod
+    def constraints(self, grid: Grid) -> Iterator[Constraint]:
+        """What the rule asks of the cells, in the primitives of `solve`."""
+
+    @abstractmethod
+    def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
+        """Does a filled grid keep the rule? Plain, slow, obviously right; shares no code with `constraints`."""
+
+    @abstractmethod
+    def sentence(self) -> str:
+        """The rule in one sentence for the puzzle page, singular or plural as there are marks, values named."""
+
+    @classmethod
+    @abstractmethod
+    def primer(cls) -> str:
+        """A paragraph that teaches the kind: how it works and where to start. No heading."""
+
+    @abstractmethod
+    def marks(self, frame: Frame) -> Iterator[Mark]:
+        """What is drawn, each item on its layer, in the frame's points."""
+
+    @classmethod
+    @abstractmethod
+    def sample(cls) -> Sample | None:
+        """A tiny instance for the key to the marks; None for a kind that draws nothing."""
+
+    def houses(self, grid: Grid) -> tuple[House, ...]:
+        """Further houses that the rule makes (the diagonals), with names for solving steps."""
+        return ()
+
+    def margins(self, grid: Grid) -> Margins:
+        """Room claimed outside the grid."""
+        return Margins()
+
+    def deductions(self, position: Position) -> Iterator[Deduction]:
+        """Human steps of the rule's own in a position; each is sound: it never removes a digit of any solution."""
+        return iter(())
+
+
+RuledPuzzle: TypeAlias = Puzzle[Rule]
+"""The puzzle that every later room handles."""

@@ -1,0 +1,87 @@
+"""Where the cells of a grid lie on paper: the ruler with which rules draw their marks.
+
+In: the grid and the size of a cell in points. Out: points. The frame's origin is the top left corner of the
+grid's top left cell, so a mark outside the grid has negative coordinates or lies beyond `side`.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import IntEnum
+
+from bookmaker.display.items import Item, Point, Text
+from bookmaker.puzzle.grid import Grid
+
+
+class Layer(IntEnum):
+    """The order in which marks are drawn, first to last. Digits and pencil come after all of them."""
+
+    FILL = 0
+    """Light areas, no darker than 20 % black."""
+    LINE = 1
+    """Chains through cell centres: thermometers, arrows and their kin."""
+    CAGE = 2
+    """Dashed outlines inside cells, with their totals."""
+    GRID = 3
+    """Cell lines and region lines: drawn by the layout, never by a rule."""
+    BORDER = 4
+    """Marks that sit on cell borders and corners, and outside the grid."""
+
+
+@dataclass(frozen=True, slots=True)
+class Mark:
+    """One display item of a rule on its layer."""
+
+    layer: Layer
+    item: Item
+
+
+@dataclass(frozen=True, slots=True)
+class Margins:
+    """Room that clues outside the grid claim, in cells (1.0 is one cell), at each side."""
+
+    top: float = 0.0
+    right: float = 0.0
+    bottom: float = 0.0
+    left: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class Frame:
+    """`cell` is the side of a cell in points. Fonts are names from `fonts/`; `figure` is a figure's height per em."""
+
+    grid: Grid
+    cell: float
+    font: str = "sans"
+    bold: str = "sans-bold"
+    narrow: str = "sans-narrow"
+    figure: float = 0.7
+
+    @property
+    def side(self) -> float:
+        """Side of the whole grid in points."""
+        return self.cell * self.grid.size
+
+    def corner(self, cell: int) -> Point:
+        """Top left corner of a cell."""
+        return self.grid.column(cell) * self.cell, self.grid.row(cell) * self.cell
+
+    def centre(self, cell: int) -> Point:
+        """Middle of a cell."""
+        x, y = self.corner(cell)
+        return x + self.cell / 2, y + self.cell / 2
+
+    def between(self, one: int, other: int) -> Point:
+        """The point halfway between two cells: the middle of their border, or their shared corner."""
+        (ax, ay), (bx, by) = self.centre(one), self.centre(other)
+        return (ax + bx) / 2, (ay + by) / 2
+
+    def thin(self) -> float:
+        """Width in points of the thinnest stroke a mark may have at this cell size."""
+        return max(0.4, self.cell * 0.02)
+
+    def figures(self, at: Point, text: str, height: float, bold: bool = False, font: str = "") -> Text:
+        """Figures centred on a point by their own height, `height` being a share of the cell's side."""
+        size = height * self.cell / self.figure
+        x, y = at
+        return Text(x, y + height * self.cell / 2, text, font or (self.bold if bold else self.font), size, anchor="middle")

@@ -1,0 +1,114 @@
+"""Thermometers: digits rise strictly from the bulb to the tip.
+
+Manifest: a list of chains from the bulb; several chains may start in one bulb (they branch) or share cells.
+Facts of the trade (common practice, no source): cell i of n holds at least i and at most size − n + i.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from itertools import pairwise
+from typing import Self
+
+from bookmaker.display.items import Stroke
+from bookmaker.display.shapes import circle, polyline
+from bookmaker.placed import Node, read_items
+from bookmaker.puzzle.grid import CLASSIC, Grid
+from bookmaker.puzzle.position import Position
+from bookmaker.rules.common.chain import read_chain
+from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.solve.problem import Constraint, relation
+from bookmaker.trouble import Desk
+
+
+@dataclass(frozen=True)
+class Thermometer(Rule):
+    """`chains` start at the bulb."""
+
+    kind = "thermometer"
+    title = "Thermometers"
+    noun = "thermometer"
+    example = """\
+thermometer:
+  - r1c1-r1c4 r2c5
+  - r9c9-r5c9
+"""
+
+    chains: tuple[tuple[int, ...], ...]
+
+    @classmethod
+    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+        chains = [read_chain(node, "the thermometer", grid, desk) for node in read_items(body, "thermometer", desk)]
+        good = tuple(chain for chain in chains if chain is not None)
+        for chain, node in zip(chains, read_items(body, "thermometer", desk), strict=True):
+            if chain is not None and len(chain) > grid.size:
+                text = f"the thermometer has {len(chain)} cells, but only {grid.size} digits can rise along it"
+                desk.error(node.place, "chain-long", text)
+        return cls(good) if good and len(good) == len(chains) else None
+
+    def constraints(self, grid: Grid) -> Iterator[Constraint]:
+        pairs = dict.fromkeys(pair for chain in self.chains for pair in pairwise(chain))
+        yield relation(pairs, grid.size, ((a, b) for a in grid.digits for b in grid.digits if a < b))
+
+    def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
+        return all(digits[chain[i]] < digits[chain[i + 1]] for chain in self.chains for i in range(len(chain) - 1))
+
+    def sentence(self) -> str:
+        if len(self.chains) == 1:
+            return "Along the thermometer, digits rise from the bulb to the tip."
+        return "Along each thermometer, digits rise from the bulb to the tip."
+
+    @classmethod
+    def primer(cls) -> str:
+        return (
+            "Digits rise with every step from the round bulb to the tip, though they may skip some. A long "
+            "thermometer leaves little room: on a 9×9 grid the third cell of six holds at least 3 and at most 6. "
+            "Start with the longest, and with those that cross a row or box where high or low digits already stand."
+        )
+
+    def marks(self, frame: Frame) -> Iterator[Mark]:
+        outline = Stroke(frame.cell * 0.34, 0.35, cap="round", join="round")
+        body = Stroke(frame.cell * 0.34 - 2 * frame.thin() - 0.4, 0.86, cap="round", join="round")
+        rim = Stroke(frame.thin() + 0.2, 0.35)
+        bulbs = [frame.centre(chain[0]) for chain in self.chains]
+        for pen in (outline, body):
+            for bulb in bulbs:
+                fill = pen.grey
+                radius = frame.cell * 0.36 - (0 if pen is outline else rim.width)
+                yield Mark(Layer.LINE, circle(bulb, radius, fill=fill))
+            for chain in self.chains:
+                yield Mark(Layer.LINE, polyline([frame.centre(cell) for cell in chain], pen))
+
+    @classmethod
+    def sample(cls) -> Sample:
+        return Sample(cls(((0, 1, 2),)), CLASSIC, 1, 3)
+
+    def deductions(self, position: Position) -> Iterator[Deduction]:
+        """Bounds along a chain: each cell is more than the least before it and less than the most after it."""
+        grid, masks = position.grid, position.masks
+        for chain in self.chains:
+            least, floor = [], 0
+            for cell in chain:
+                floor = max(floor + 1, (masks[cell] & -masks[cell]).bit_length())
+                least.append(floor)
+            most, ceiling = [], grid.size + 1
+            for cell in reversed(chain):
+                ceiling = min(ceiling - 1, masks[cell].bit_length())
+                most.append(ceiling)
+            most.reverse()
+            removed = tuple(
+                (cell, digit)
+                for cell, low, high in zip(chain, least, most, strict=True)
+                for digit in grid.digits
+                if masks[cell] >> (digit - 1) & 1 and not low <= digit <= high
+            )
+            if removed:
+                cell = removed[0][0]
+                at = chain.index(cell)
+                words = (
+                    f"the thermometer from {grid.name(chain[0])} leaves {grid.name(cell)} "
+                    f"no less than {least[at]} and no more than {most[at]}"
+                )
+                yield Deduction(5, len(chain), chain, removed, words)

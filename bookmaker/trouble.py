@@ -1,0 +1,83 @@
+"""What is wrong with a book, and where: the one vocabulary in which every room reports mistakes.
+
+In: facts found while reading a manifest, a layout, a picture or a finished PDF.
+Out: `Trouble` values with a place, a text in the user's words and a hint how to mend it; `BookTroubles`
+carries all of them at once to the command line, which prints them in file order.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, field
+from difflib import get_close_matches
+
+
+@dataclass(frozen=True, order=True, slots=True)
+class Place:
+    """A position in a file: `line` and `column` count from 1; line 0 means the file as a whole."""
+
+    file: str
+    line: int = 0
+    column: int = 0
+
+    def __str__(self) -> str:
+        return f"{self.file}:{self.line}:{self.column}" if self.line else self.file
+
+
+@dataclass(frozen=True, slots=True)
+class Trouble:
+    """One mistake: where it is, a short `code` for tests, what is wrong, and how to mend it.
+
+    `also` are further places on the same line that get a caret under them. A `warning` never stops a book.
+    """
+
+    place: Place
+    code: str
+    text: str
+    hint: str = ""
+    also: tuple[Place, ...] = ()
+    warning: bool = False
+
+
+class BookTroubles(Exception):
+    """Everything wrong with a book, in file order. The command line prints it and exits with 1."""
+
+    def __init__(self, troubles: Iterable[Trouble]) -> None:
+        self.troubles = in_file_order(troubles)
+        super().__init__(f"{len(self.troubles)} trouble(s)")
+
+
+def in_file_order(troubles: Iterable[Trouble]) -> tuple[Trouble, ...]:
+    """Sort troubles by file, line and column; equal ones are said once."""
+    return tuple(sorted(dict.fromkeys(troubles), key=lambda t: (t.place, t.code, t.text)))
+
+
+@dataclass(slots=True)
+class Desk:
+    """Collects troubles while a file is read, so that all of them are reported together."""
+
+    found: list[Trouble] = field(default_factory=list)
+
+    def error(self, place: Place, code: str, text: str, hint: str = "", also: tuple[Place, ...] = ()) -> None:
+        """Note a mistake that stops the book."""
+        self.found.append(Trouble(place, code, text, hint, also))
+
+    def warn(self, place: Place, code: str, text: str, hint: str = "") -> None:
+        """Note something worth a look that stops nothing."""
+        self.found.append(Trouble(place, code, text, hint, warning=True))
+
+    def errors(self) -> Iterator[Trouble]:
+        """The mistakes so far, without the warnings."""
+        return (trouble for trouble in self.found if not trouble.warning)
+
+    def raise_errors(self) -> None:
+        """Raise `BookTroubles` with everything found, if there is at least one mistake among it."""
+        if any(True for _ in self.errors()):
+            raise BookTroubles(self.found)
+
+
+def nearest(word: str, known: Iterable[str]) -> str:
+    """A hint that names the known word nearest to a misspelt one, or lists the known words."""
+    choices = sorted(known)
+    close = get_close_matches(word, choices, n=1, cutoff=0.6)
+    return f"did you mean “{close[0]}”?" if close else "known here: " + ", ".join(choices)
