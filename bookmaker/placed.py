@@ -9,6 +9,7 @@ a reader can go on and find the next mistake.
 
 from __future__ import annotations
 
+from bisect import bisect_right
 from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import TypeAlias
@@ -18,16 +19,26 @@ from bookmaker.trouble import Desk, Place, nearest
 
 @dataclass(frozen=True, slots=True)
 class Word:
-    """A scalar. `origin` holds, for each line of a block of text, the place of its first character."""
+    """A scalar, kept as the text that was typed.
+
+    `origins` says where the value stands in the file when that is not simply at `place`: for each stretch that lies
+    there unbroken (a line of a block, the text between two escapes) its offset in the value and its place.
+    """
 
     place: Place
     value: str
-    origins: tuple[Place, ...] = ()
+    origins: tuple[tuple[int, Place], ...] = ()
 
     def at(self, line: int, column: int) -> Place:
-        """Place of a character of the value, both counted from 0."""
-        start = self.origins[line] if line < len(self.origins) else self.place
-        return Place(start.file, start.line, start.column + column)
+        """Place of a character of the value; its line and column in the value are counted from 0."""
+        before = self.value.splitlines(keepends=True)[:line]
+        return self.at_offset(sum(map(len, before)) + column)
+
+    def at_offset(self, offset: int) -> Place:
+        """Place of a character of the value by its offset."""
+        index = bisect_right(self.origins, offset, key=lambda origin: origin[0]) - 1
+        begins, start = self.origins[max(index, 0)] if self.origins else (0, self.place)
+        return Place(start.file, start.line, start.column + max(offset - begins, 0))
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,10 +113,14 @@ def read_items(node: Node, what: str, desk: Desk) -> tuple[Node, ...]:
     return ()
 
 
-def read_fields(node: Node, what: str, desk: Desk, known: tuple[str, ...], needed: tuple[str, ...] = ()) -> Mapping[str, Node]:
+def read_fields(
+    node: Node, what: str, desk: Desk, known: tuple[str, ...], needed: tuple[str, ...] = ()
+) -> Mapping[str, Node]:
     """The named fields of a table; unknown and missing names are troubles, known ones are returned all the same."""
     if not isinstance(node, Table):
-        desk.error(node.place, "not-a-table", f"{what} should be lines of “name: value”", "its names: " + ", ".join(known))
+        desk.error(
+            node.place, "not-a-table", f"{what} should be lines of “name: value”", "its names: " + ", ".join(known)
+        )
         return {}
     fields: dict[str, Node] = {}
     for key, value in node.entries:

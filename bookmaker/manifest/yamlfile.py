@@ -1,0 +1,167 @@
+"""YAML text → a tree in which every word remembers where it was typed.
+
+In: the text of a file and the name to call it by. Out: a `placed` node, or None with the trouble on the desk.
+
+The tree is built straight from the parser's events, so nothing is ever expanded, converted or run: `no`, `012` and
+`2026-03-14` stay the text that was typed. Anchors, aliases and tags are refused, since a book needs none and a
+few lines of them can swell to gigabytes.
+"""
+
+from __future__ import annotations
+
+import re
+from bisect import bisect_right
+from collections.abc import Iterator
+
+import yaml
+from yaml.events import (
+    AliasEvent,
+    DocumentStartEvent,
+    Event,
+    MappingEndEvent,
+    MappingStartEvent,
+    ScalarEvent,
+    SequenceEndEvent,
+    SequenceStartEvent,
+)
+
+from bookmaker.manifest.limits import NESTING
+from bookmaker.manifest.yamlwords import in_plain_words
+from bookmaker.placed import Node, Sequence, Table, Word
+from bookmaker.trouble import Desk, Place
+
+_BREAK = re.compile("\r\n|[\r\n\x85\u2028\u2029]")
+_GAPS = {
+    None: re.compile(r"\s*[\r\n\x85\u2028\u2029]\s*"),
+    "'": re.compile(r"\s*[\r\n\x85\u2028\u2029]\s*|'(?=')"),
+    '"': re.compile(r"\s*[\r\n\x85\u2028\u2029]\s*|\\(?:x..|u.{4}|U.{8}|\r\n|.)", re.DOTALL),
+}
+"""What lies in the source but not in the text it stands for, by the style of its quotation marks."""
+
+
+class _Refused(Exception):
+    """Reading stops here; the trouble is on the desk."""
+
+
+def parse_yaml(text: str, file: str, desk: Desk) -> Node | None:
+    """The tree of a file's one document; None after a trouble that makes the rest unreadable.
+
+    A key given twice is a trouble too, but the tree is returned, with the first of the two.
+    """
+    text = text.removeprefix("\ufeff")
+    if not re.sub(r"(?m)^\s*(#.*)?$", "", text).strip():
+        desk.error(
+            Place(file), "empty-file", "the file is empty", "a book begins with the lines “book:” and “puzzles:”"
+        )
+        return None
+    reader = _Reader(text, file, desk)
+    try:
+        return reader.document()
+    except _Refused:
+        return None
+    except (yaml.YAMLError, ValueError) as error:
+        place, code, said, hint = in_plain_words(error, text, file, reader.place)
+        desk.error(place, code, said, hint)
+        return None
+
+
+class _Reader:
+    def __init__(self, text: str, file: str, desk: Desk) -> None:
+        self.text, self.file, self.desk = text, file, desk
+        self.starts = [0, *(found.end() for found in _BREAK.finditer(text))]
+
+    def place(self, index: int) -> Place:
+        """The place of a character of the file."""
+        line = bisect_right(self.starts, index)
+        return Place(self.file, line, index - self.starts[line - 1] + 1)
+
+    def document(self) -> Node | None:
+        events = iter(yaml.parse(self.text, Loader=yaml.SafeLoader))
+        root: Node | None = None
+        for event in events:
+            if isinstance(event, DocumentStartEvent):
+                if root is not None:
+                    said, hint = "a second document begins here", "one file holds one book; take the line “---” away"
+                    self.refuse(event, "second-document", said, hint)
+                root = self.node(next(events), events, 0)
+        return root
+
+    def refuse(self, event: Event, code: str, text: str, hint: str = "") -> None:
+        self.desk.error(self.place(event.start_mark.index), code, text, hint)
+        raise _Refused
+
+    def node(self, event: Event, events: Iterator[Event], depth: int) -> Node:
+        if isinstance(event, AliasEvent) or getattr(event, "anchor", None) is not None:
+            sign = "*" if isinstance(event, AliasEvent) else "&"
+            said = f"“{sign}{event.anchor}” is YAML's shorthand for repeating a part, which a book does not use"
+            self.refuse(event, "alias", said, f"to mean the text itself, put it in quotes: '{sign}{event.anchor} …'")
+        if getattr(event, "tag", None) is not None:
+            tag = self.text[event.start_mark.index :].split(maxsplit=1)[0]
+            said = f"“{tag}” is YAML's way to name a data type, which a book does not use"
+            self.refuse(event, "tag", said, "to mean the text itself, put it in quotes: '!…'")
+        if depth > NESTING:
+            self.refuse(event, "too-deep", f"lists and tables stand more than {NESTING} deep within each other here")
+        place = self.place(event.start_mark.index)
+        if isinstance(event, ScalarEvent):
+            return Word(place, event.value, tuple(self.origins(event)))
+        if isinstance(event, SequenceStartEvent):
+            values: list[Node] = []
+            while not isinstance(event := next(events), SequenceEndEvent):
+                values.append(self.node(event, events, depth + 1))
+            return Sequence(place, tuple(values))
+        assert isinstance(event, MappingStartEvent)
+        return Table(place, tuple(self.entries(events, depth + 1)))
+
+    def entries(self, events: Iterator[Event], depth: int) -> Iterator[tuple[Word, Node]]:
+        seen: dict[str, Place] = {}
+        while not isinstance(event := next(events), MappingEndEvent):
+            key = self.node(event, events, depth)
+            if not isinstance(key, Word):
+                self.refuse(event, "odd-key", "a list or table stands where a name was expected", "write “name: value”")
+                return
+            value = self.node(next(events), events, depth)
+            if key.value in seen:
+                said = f"“{key.value}” is said twice; the first is on line {seen[key.value].line}"
+                self.desk.error(key.place, "repeated-key", said, "keep one of the two")
+            else:
+                seen[key.value] = key.place
+                yield key, value
+
+    def origins(self, event: ScalarEvent) -> Iterator[tuple[int, Place]]:
+        """Each unbroken stretch of the source, as its offset in the value and the place it begins at."""
+        start, end, value = event.start_mark.index, event.end_mark.index, event.value
+        if event.style is None and end - start == len(value):
+            return
+        at = 0
+        for index, piece in self.pieces(event.style, start, end, value):
+            found = value.find(piece, at)
+            if found >= 0:
+                yield found, self.place(index)
+                at = found + len(piece)
+
+    def pieces(self, style: str | None, start: int, end: int, value: str) -> Iterator[tuple[int, str]]:
+        """The stretches of a scalar's source that the value repeats word for word, with the index of each."""
+        if style in ("|", ">"):
+            yield from self.block_lines(start, end, value)
+            return
+        if style is not None:
+            start, end = start + 1, end - 1
+        for gap in _GAPS[style].finditer(self.text, start, end):
+            if gap.start() > start:
+                yield start, self.text[start : gap.start()]
+            start = gap.end()
+        if end > start:
+            yield start, self.text[start:end]
+
+    def block_lines(self, start: int, end: int, value: str) -> Iterator[tuple[int, str]]:
+        """The lines under a “|” or “>”, without their common indent."""
+        first = bisect_right(self.starts, start)
+        lines = [(at, _BREAK.split(self.text[at:end], maxsplit=1)[0]) for at in self.starts[first:] if at < end]
+        written = next((line for _, line in lines if line.strip()), "")
+        kept = next((line for line in value.split("\n") if line.strip()), "")
+        indent = _indent(written) - _indent(kept)
+        yield from ((at + indent, line[indent:]) for at, line in lines if line[indent:].strip())
+
+
+def _indent(line: str) -> int:
+    return len(line) - len(line.lstrip(" "))
