@@ -1,7 +1,7 @@
 """Rule kinds, one file each. `kinds()` finds them by looking into this folder; there is no list to keep.
 
 In: a kind's word and its manifest body. Out: a `Rule`; and for a whole puzzle its `Problem` for the engine, its
-houses with names, and the plain re-check of a filled grid.
+houses with names, the plain re-check of a filled grid, and all its marks.
 """
 
 from __future__ import annotations
@@ -9,11 +9,13 @@ from __future__ import annotations
 import importlib
 import inspect
 import pkgutil
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import replace
 from functools import cache
 
-from bookmaker.puzzle.grid import House
+from bookmaker.puzzle.grid import Grid, House
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
+from bookmaker.rules.common.frame import Frame, Margins, Mark
 from bookmaker.solve.problem import Allowed, Constraint, Different, Problem
 
 
@@ -60,3 +62,15 @@ def keeps_all(puzzle: RuledPuzzle, digits: Sequence[int]) -> bool:
         and all({digits[cell] for cell in house.cells} == everything for house in grid.houses)
         and all(rule.holds(grid, digits) for rule in puzzle.rules)
     )
+
+
+def margins_of(rules: Iterable[Rule], grid: Grid) -> Margins:
+    """The room outside the grid, in cells at each side, that all the rules' clues take together."""
+    return sum((rule.margins(grid) for rule in rules), Margins())
+
+
+def marks_of(rules: Sequence[Rule], frame: Frame) -> Iterator[Mark]:
+    """The marks of all rules. Clues of several kinds at one side stand in lanes, those that hug the grid innermost."""
+    for rule in sorted(rules, key=lambda rule: not rule.hugs_grid):
+        yield from rule.marks(frame)
+        frame = replace(frame, outset=frame.outset + rule.margins(frame.grid))

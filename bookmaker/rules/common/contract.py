@@ -40,7 +40,10 @@ class Deduction:
 
 @dataclass(frozen=True)
 class Sample:
-    """A rule on a few cells, drawn as its entry in the key to the marks: the window's rows and columns from the top left."""
+    """A rule on a few cells, drawn as its entry in the key to the marks: rows and columns from the top left of a grid.
+
+    A rule with clues outside the grid puts them at the top or left, and its margins belong to the picture.
+    """
 
     rule: Rule
     grid: Grid
@@ -58,7 +61,9 @@ class Rule(ABC):
     noun: ClassVar[str]
     """What a solving step calls one mark, such as “thermometer”."""
     example: ClassVar[str]
-    """A paste-ready YAML entry for under `rules:` of a 9×9 puzzle; shown by `bookmaker rules KIND` and used in tests."""
+    """A paste-ready YAML entry for under `rules:` of a 9×9 puzzle; `bookmaker rules KIND` shows it and tests use it."""
+    hugs_grid: ClassVar[bool] = False
+    """Must its clues outside the grid stand right at it (an arrow along a diagonal), before those of other kinds?"""
 
     @classmethod
     @abstractmethod
@@ -96,7 +101,7 @@ class Rule(ABC):
         return ()
 
     def margins(self, grid: Grid) -> Margins:
-        """Room claimed outside the grid."""
+        """Room its own clues outside the grid claim; several kinds at one side stand in lanes, one beyond the other."""
         return Margins()
 
     def deductions(self, position: Position) -> Iterator[Deduction]:

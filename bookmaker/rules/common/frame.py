@@ -45,10 +45,20 @@ class Margins:
     bottom: float = 0.0
     left: float = 0.0
 
+    def __add__(self, other: Margins) -> Margins:
+        """Room for both, one beyond the other."""
+        return Margins(
+            self.top + other.top, self.right + other.right, self.bottom + other.bottom, self.left + other.left
+        )
+
 
 @dataclass(frozen=True, slots=True)
 class Frame:
-    """`cell` is the side of a cell in points. Fonts are names from `fonts/`; `figure` is a figure's height per em."""
+    """`cell` is the side of a cell in points. Fonts are names from `fonts/`; `figure` is a figure's height per em.
+
+    `outset` is the room outside the grid, in cells at each side, that other kinds' clues have taken already: clues
+    stand beyond it.
+    """
 
     grid: Grid
     cell: float
@@ -56,6 +66,7 @@ class Frame:
     bold: str = "sans-bold"
     narrow: str = "sans-narrow"
     figure: float = 0.7
+    outset: Margins = Margins()
 
     @property
     def side(self) -> float:
@@ -84,4 +95,6 @@ class Frame:
         """Figures centred on a point by their own height, `height` being a share of the cell's side."""
         size = height * self.cell / self.figure
         x, y = at
-        return Text(x, y + height * self.cell / 2, text, font or (self.bold if bold else self.font), size, anchor="middle")
+        return Text(
+            x, y + height * self.cell / 2, text, font or (self.bold if bold else self.font), size, anchor="middle"
+        )
