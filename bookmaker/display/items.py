@@ -91,7 +91,8 @@ class Path:
 class Text:
     """One run of text on one baseline; (x, y) is the anchor's point on it. `font` is a name from `fonts/`.
 
-    `letter_space` and `word_space` are points added after each letter and each space.
+    `letter_space` points stand between any two characters (not after the last), `word_space` points are added to
+    each space, plain or no-break. Letters are kerned as the font says.
     """
 
     x: float

@@ -1,0 +1,186 @@
+"""The fonts of `fonts/`: how wide their letters are, how they stand beside each other, and their outlines.
+
+In: a name from `fonts/fonts.yaml`. Out: measures per em (1.0 is the type size), y up from the baseline. Layout
+measures with it and ink draws with it, so that a line is exactly as long on paper as it was when it was broken.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from functools import cache, cached_property, lru_cache
+from pathlib import Path
+from typing import Any
+
+import yaml
+from fontTools.pens.basePen import BasePen
+from fontTools.pens.boundsPen import BoundsPen
+from fontTools.ttLib import TTFont
+
+from bookmaker.display.items import Close, Curve, Move, Point, Segment, Straight
+from bookmaker.resources import shipped
+
+SPACES = " \u00a0"
+"""The characters that count as a space between words: they take `word_space` and are never kerned."""
+
+
+class Typeface:
+    """A TrueType font. Raises OSError or `fontTools.ttLib.TTLibError` if the file is no such font."""
+
+    def __init__(self, name: str, file: Path) -> None:
+        self.name = name
+        self.file = file
+        self._font = TTFont(file, lazy=True)
+        self._em: int = self._font["head"].unitsPerEm
+        self._glyphs: Any = self._font.getGlyphSet()
+        self._names: dict[int, str] = self._font.getBestCmap()
+        self._kerns: dict[tuple[str, str], float] = {}
+        self._outlines: dict[str, tuple[Segment, ...]] = {}
+
+    def missing(self, text: str) -> str:
+        """The characters of a text that the font cannot print, each once, in order of appearance."""
+        return "".join(dict.fromkeys(character for character in text if ord(character) not in self._names))
+
+    @lru_cache(maxsize=50_000)  # noqa: B019 -- a face lives as long as the program
+    def run(self, text: str) -> tuple[float, ...]:
+        """Where each letter of a text begins, and last where the text ends."""
+        x = 0.0
+        stops = []
+        for index, character in enumerate(text):
+            if index:
+                x += self.kern(text[index - 1], character)
+            stops.append(x)
+            x += self.advance(character)
+        return (*stops, x)
+
+    def advance(self, character: str) -> float:
+        """Width of a character."""
+        return float(self._glyphs[self._glyph(character)].width) / self._em
+
+    def kern(self, left: str, right: str) -> float:
+        """How much the gap between two neighbours changes (mostly negative).
+
+        Nothing is kerned against a space: a line is then as long as its words and its spaces together.
+        """
+        pair = left, right
+        if pair not in self._kerns:
+            spaced = left in SPACES or right in SPACES
+            units = 0 if spaced else _pair_adjustment(self._kerning, self._glyph(left), self._glyph(right))
+            self._kerns[pair] = units / self._em
+        return self._kerns[pair]
+
+    def outline(self, character: str) -> tuple[Segment, ...]:
+        """A character's closed outlines, from its origin, y up. Filled by the non-zero winding rule."""
+        if character not in self._outlines:
+            pen = _OutlinePen(self._glyphs, self._em)
+            self._glyphs[self._glyph(character)].draw(pen)
+            self._outlines[character] = tuple(pen.segments)
+        return self._outlines[character]
+
+    @cached_property
+    def figure_height(self) -> float:
+        """Height of a figure without overshoot: the zero reaches as far over its line as under the baseline."""
+        low, high = self._reach("0")
+        return low + high
+
+    @cached_property
+    def cap_height(self) -> float:
+        """Height of a flat capital letter."""
+        return self._reach("H")[1]
+
+    @cached_property
+    def x_height(self) -> float:
+        """Height of a flat small letter."""
+        return self._reach("z")[1]
+
+    @cached_property
+    def ascent(self) -> float:
+        """Height of the tall small letters."""
+        return self._reach("d")[1]
+
+    @cached_property
+    def descent(self) -> float:
+        """Depth of letters under the baseline, as a positive number."""
+        return -self._reach("p")[0]
+
+    def _glyph(self, character: str) -> str:
+        return self._names.get(ord(character), ".notdef")
+
+    def _reach(self, character: str) -> tuple[float, float]:
+        pen = BoundsPen(self._glyphs)
+        self._glyphs[self._glyph(character)].draw(pen)
+        _, low, _, high = pen.bounds
+        return low / self._em, high / self._em
+
+    @cached_property
+    def _kerning(self) -> tuple[Sequence[Any], ...]:
+        """Pair adjustment lookups of the feature “kern”, each as its subtables."""
+        if "GPOS" not in self._font:
+            return ()
+        table = self._font["GPOS"].table
+        features = [record.Feature for record in table.FeatureList.FeatureRecord if record.FeatureTag == "kern"]
+        lookups = sorted({index for feature in features for index in feature.LookupListIndex})
+        return tuple(table.LookupList.Lookup[index].SubTable for index in lookups)
+
+
+class _OutlinePen(BasePen):  # type: ignore[misc] # fontTools is untyped
+    """Records a glyph as segments per em. The base class resolves composites and raises quadratic curves to cubic."""
+
+    def __init__(self, glyphs: Any, em: int) -> None:
+        super().__init__(glyphs)
+        self.em = em
+        self.segments: list[Segment] = []
+
+    def _scaled(self, point: Point) -> Point:
+        return point[0] / self.em, point[1] / self.em
+
+    def _moveTo(self, to: Point) -> None:  # noqa: N802 -- fontTools' name
+        self.segments.append(Move(self._scaled(to)))
+
+    def _lineTo(self, to: Point) -> None:  # noqa: N802
+        self.segments.append(Straight(self._scaled(to)))
+
+    def _curveToOne(self, first: Point, second: Point, to: Point) -> None:  # noqa: N802
+        self.segments.append(Curve(self._scaled(first), self._scaled(second), self._scaled(to)))
+
+    def _closePath(self) -> None:  # noqa: N802
+        self.segments.append(Close())
+
+
+def _pair_adjustment(lookups: tuple[Sequence[Any], ...], left: str, right: str) -> int:
+    """Horizontal adjustment of a glyph pair in font units (OpenType specification, GPOS lookup type 2).
+
+    In each lookup the first subtable that covers the left glyph and knows the pair decides; a subtable of glyph
+    classes knows every pair.
+    """
+    total = 0
+    for subtables in lookups:
+        for subtable in subtables:
+            covered = subtable.Coverage.glyphs
+            if left not in covered:
+                continue
+            if subtable.Format == 1:
+                pairs = subtable.PairSet[covered.index(left)].PairValueRecord
+                known = [record.Value1 for record in pairs if record.SecondGlyph == right]
+                if not known:
+                    continue
+                value = known[0]
+            else:
+                row = subtable.Class1Record[subtable.ClassDef1.classDefs.get(left, 0)]
+                value = row.Class2Record[subtable.ClassDef2.classDefs.get(right, 0)].Value1
+            total += getattr(value, "XAdvance", 0)
+            break
+    return total
+
+
+@cache
+def font_files() -> dict[str, Path]:
+    """The fonts that come with bookmaker: name → TrueType file, in the order of `fonts/fonts.yaml`."""
+    folder = shipped("fonts")
+    names: dict[str, str] = yaml.safe_load((folder / "fonts.yaml").read_text(encoding="utf-8"))
+    return {name: folder / file for name, file in names.items()}
+
+
+@cache
+def typeface(name: str) -> Typeface:
+    """The font of that name. Raises KeyError if there is none."""
+    return Typeface(name, font_files()[name])
