@@ -1,0 +1,49 @@
+"""The command group, and how every command ends: 0 all good, 1 troubles in the content, 2 wrong usage."""
+
+from __future__ import annotations
+
+import sys
+from typing import Any
+
+import click
+
+from bookmaker.trouble import BookTroubles, Trouble
+from bookmaker.trouble_text import shown
+
+
+class HonestGroup(click.Group):
+    """Shows troubles as text and turns them into exit code 1; a traceback is never the user's to read."""
+
+    def invoke(self, ctx: click.Context) -> Any:
+        try:
+            return super().invoke(ctx)
+        except BookTroubles as troubles:
+            say_troubles(troubles.troubles)
+            ctx.exit(1)
+        except BrokenPipeError:
+            sys.stderr.close()
+            ctx.exit(1)
+        except OSError as error:
+            where = f"{error.filename}: " if error.filename else ""
+            click.echo(f"{where}{error.strerror or error}", err=True)
+            click.echo("    nothing was changed; files already there are as they were", err=True)
+            ctx.exit(1)
+
+
+def say_troubles(troubles: tuple[Trouble, ...]) -> None:
+    """Print troubles and warnings on standard error, with the lines they stand on."""
+    if troubles:
+        click.echo(shown(troubles), err=True)
+
+
+@click.group(
+    cls=HonestGroup,
+    context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 100},
+    epilog="New here? “bookmaker start mybook” makes a small book that you can print at once and then change.",
+)
+@click.version_option(package_name="bookmaker", message="bookmaker %(version)s")
+def main() -> None:
+    """Turn a list of number-placement puzzles into a printed book with keys that are never wrong.
+
+    BOOK is a folder with a book.yaml in it, a manifest file, or a plain list of classics (81 characters a line).
+    """

@@ -1,0 +1,41 @@
+"""`bookmaker proof`: does every puzzle have exactly one solution, and how hard is it?"""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+
+import click
+
+from bookmaker.cli.group import main
+from bookmaker.cli.loading import book_argument, load_book, proofs_in_order
+from bookmaker.cli.table import proof_table, remarks
+from bookmaker.files import write_whole
+from bookmaker.proof.report import report
+from bookmaker.solve.verdict import Unique
+
+
+@main.command("proof")
+@book_argument
+@click.option("--json", "json_file", metavar="FILE", help="Also write everything as JSON; “-” for standard output.")
+@click.option("--count", type=click.IntRange(1), metavar="N", help="Count the solutions of broken puzzles, up to N.")
+@click.pass_context
+def proof_command(ctx: click.Context, book: Path, json_file: str | None, count: int | None) -> None:
+    """Check that every puzzle has exactly one solution, and grade it.
+
+    Prints a line for each puzzle in book order: its number, title, setter, rules, verdict, band, effort and the
+    hardest step a solver meets. Ends with exit code 1 if any puzzle is not proven unique.
+    """
+    manifest = load_book(book)
+    proofs = proofs_in_order(manifest, count or 0)
+    text = json.dumps(report(manifest, proofs), ensure_ascii=False, indent=1) + "\n"
+    if json_file == "-":
+        click.echo(text, nl=False)
+    else:
+        if json_file:
+            write_whole({Path(json_file): text.encode()})
+        click.echo(proof_table(manifest, proofs))
+    for remark in remarks(proofs):
+        click.echo(remark, err=True)
+    if not all(isinstance(proof.verdict, Unique) for proof in proofs):
+        ctx.exit(1)

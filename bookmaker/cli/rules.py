@@ -1,0 +1,29 @@
+"""`bookmaker rules`: the rule kinds there are, each with an example to paste."""
+
+from __future__ import annotations
+
+import textwrap
+
+import click
+
+from bookmaker.cli.group import main
+from bookmaker.rules import kinds
+from bookmaker.trouble import nearest
+
+
+@main.command("rules")
+@click.argument("kind", required=False)
+def rules_command(kind: str | None) -> None:
+    """List the rule kinds, or show one KIND: what it means and an example to paste under “rules:”."""
+    if kind is None:
+        width = max(map(len, kinds()))
+        for word, rule in kinds().items():
+            click.echo(f"{word:{width}}  {rule.title}")
+        click.echo("\n“bookmaker rules KIND” explains one and shows how it is written")
+        return
+    if kind not in kinds():
+        raise click.BadParameter(f"there is no rule kind “{kind}”; {nearest(kind, kinds())}", param_hint="KIND")
+    rule = kinds()[kind]
+    click.echo(rule.title + "\n")
+    click.echo(textwrap.fill(rule.primer(), 88) + "\n")
+    click.echo("paste this into a puzzle:\n\n    rules:\n" + textwrap.indent(rule.example.rstrip(), " " * 6))

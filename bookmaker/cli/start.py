@@ -1,0 +1,20 @@
+"""`bookmaker start`: a small book to begin with."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import click
+
+from bookmaker.cli.group import main
+from bookmaker.starter import write_starter
+
+
+@main.command("start")
+@click.argument("folder", type=click.Path(file_okay=False, path_type=Path))
+@click.option("--kind", metavar="KIND", help="Begin with an example of this rule kind (see “bookmaker rules”).")
+def start_command(folder: Path, kind: str | None) -> None:
+    """Make a small book in FOLDER that you can print at once, with comments that teach how to change it."""
+    for path in write_starter(folder, kind):
+        click.echo(f"wrote {path}")
+    click.echo(f"now try: bookmaker typeset {folder} --out {folder / 'printed'}")

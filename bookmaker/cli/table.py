@@ -1,0 +1,82 @@
+"""Proofs as a table on the screen, and the remarks under it about puzzles that need mending."""
+
+from __future__ import annotations
+
+import unicodedata
+from collections.abc import Iterator
+
+from bookmaker.manifest.model import Manifest
+from bookmaker.proof import Proof
+from bookmaker.proof.report import verdict_word
+from bookmaker.puzzle.grid import Grid
+from bookmaker.solve.verdict import NoSolution, Several, Undecided
+
+HEADINGS = ("no.", "title", "setter", "rules", "verdict", "band", "effort", "hardest step")
+_TO_THE_RIGHT = (0, 6)
+
+
+def proof_table(manifest: Manifest, proofs: tuple[Proof, ...]) -> str:
+    """A line a puzzle under a line of headings, in columns."""
+    rows = [HEADINGS, *(_row(manifest, number, proof) for number, proof in enumerate(proofs, start=1))]
+    widths = [max(_width(row[i]) for row in rows) for i in range(len(HEADINGS))]
+    return "\n".join(_line(row, widths) for row in rows)
+
+
+def remarks(proofs: tuple[Proof, ...]) -> Iterator[str]:
+    """A sentence or two for each puzzle that is not proven unique: where it goes wrong and how to look further."""
+    for proof in proofs:
+        entry, grid = proof.entry, proof.entry.puzzle.grid
+        where = f"{entry.place}: “{entry.title or entry.id}”"
+        match proof.verdict:
+            case NoSolution():
+                yield f"{where} has no solution: a given or a mark contradicts the rest"
+            case Several() as several:
+                yield f"{where} has {_how_many(proof)}; two of them differ in {_cells(grid, several.differing)}"
+            case Undecided(budget, _):
+                yield f"{where} is undecided: the search ended after {budget:,} nodes without an answer"
+
+
+def _how_many(proof: Proof) -> str:
+    if proof.tally is None:
+        return "more than one solution"
+    return f"{'' if proof.tally.complete else 'at least '}{proof.tally.solutions:,} solutions"
+
+
+def _cells(grid: Grid, cells: tuple[int, ...], most: int = 6) -> str:
+    named = ", ".join(grid.name(cell) for cell in cells[:most])
+    return named if len(cells) <= most else f"{named} and {len(cells) - most} more cells"
+
+
+def _row(manifest: Manifest, number: int, proof: Proof) -> tuple[str, ...]:
+    entry, graded = proof.entry, proof.grade
+    verdict = verdict_word(proof.verdict)
+    if proof.tally and proof.tally.solutions != 1:
+        verdict += f" ({'' if proof.tally.complete else '≥ '}{proof.tally.solutions:,})"
+    return (
+        str(number),
+        entry.title or entry.id,
+        entry.setter or "–",
+        ", ".join(rule.kind for rule in entry.puzzle.rules) or "classic",
+        verdict,
+        manifest.band_names[graded.band - 1] if graded else "–",
+        f"{graded.effort:.0f}" if graded else "–",
+        _hardest(proof),
+    )
+
+
+def _hardest(proof: Proof) -> str:
+    if proof.grade is None or proof.grade.path.hardest is None:
+        return "–"
+    return proof.grade.path.hardest.technique + ("" if proof.grade.path.reached else " (not reached by logic)")
+
+
+def _width(text: str) -> int:
+    return sum(2 if unicodedata.east_asian_width(c) in "WF" else not unicodedata.combining(c) for c in text)
+
+
+def _line(row: tuple[str, ...], widths: list[int]) -> str:
+    padded = []
+    for index, (text, width) in enumerate(zip(row, widths, strict=True)):
+        space = " " * (width - _width(text))
+        padded.append(space + text if index in _TO_THE_RIGHT else text + space)
+    return "  ".join(padded).rstrip()

@@ -1,0 +1,34 @@
+"""`bookmaker typeset`: the book and its answer key as PDF."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import click
+
+from bookmaker.book import make_book
+from bookmaker.cli.group import main
+from bookmaker.cli.loading import book_argument, load_book, proofs_in_order
+from bookmaker.files import write_whole
+from bookmaker.ink.pdf import pdf_bytes
+from bookmaker.layout import compose, compose_key, load_layout
+
+
+@main.command("typeset")
+@book_argument
+@click.option("--out", "folder", required=True, type=click.Path(file_okay=False, path_type=Path), metavar="FOLDER")
+@click.option("--layout", "layout_name", metavar="NAME", help="Print in this layout (see “bookmaker layouts”).")
+@click.option("--draft", is_flag=True, help="Allow unproven puzzles, and stamp every page as a draft.")
+def typeset_command(book: Path, folder: Path, layout_name: str | None, draft: bool) -> None:
+    """Print the book: book.pdf with its keys at the back, and key.pdf with the keys alone.
+
+    A puzzle without exactly one solution stops the book, unless --draft. The files in FOLDER are replaced only when
+    the new ones are complete.
+    """
+    manifest = load_book(book)
+    layout = load_layout(layout_name or manifest.layout or "a4-book")
+    contents = make_book(manifest, proofs_in_order(manifest), draft=draft)
+    whole, key = compose(contents, layout), compose_key(contents, layout)
+    write_whole({folder / "book.pdf": pdf_bytes(whole), folder / "key.pdf": pdf_bytes(key)})
+    click.echo(f"{folder / 'book.pdf'}: {len(whole.pages)} pages, {len(contents.puzzles)} puzzles")
+    click.echo(f"{folder / 'key.pdf'}: {len(key.pages)} pages")
