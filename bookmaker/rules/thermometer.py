@@ -13,10 +13,10 @@ from typing import Self
 
 from bookmaker.display.items import Stroke
 from bookmaker.display.shapes import circle, polyline
-from bookmaker.placed import Node, read_items
+from bookmaker.placed import Node
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
-from bookmaker.rules.common.chain import read_chain
+from bookmaker.rules.common.chain import read_chains
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.solve.problem import Constraint, relation
@@ -40,13 +40,9 @@ thermometer:
 
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
-        chains = [read_chain(node, "the thermometer", grid, desk) for node in read_items(body, "thermometer", desk)]
-        good = tuple(chain for chain in chains if chain is not None)
-        for chain, node in zip(chains, read_items(body, "thermometer", desk), strict=True):
-            if chain is not None and len(chain) > grid.size:
-                text = f"the thermometer has {len(chain)} cells, but only {grid.size} digits can rise along it"
-                desk.error(node.place, "chain-long", text)
-        return cls(good) if good and len(good) == len(chains) else None
+        why = f"only {grid.size} digits can rise along it"
+        chains = read_chains(body, cls.noun, grid, desk, most=grid.size, why=why)
+        return None if chains is None else cls(chains)
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         pairs = dict.fromkeys(pair for chain in self.chains for pair in pairwise(chain))
@@ -71,13 +67,11 @@ thermometer:
     def marks(self, frame: Frame) -> Iterator[Mark]:
         outline = Stroke(frame.cell * 0.34, 0.35, cap="round", join="round")
         body = Stroke(frame.cell * 0.34 - 2 * frame.thin() - 0.4, 0.86, cap="round", join="round")
-        rim = Stroke(frame.thin() + 0.2, 0.35)
+        rim = Stroke(frame.thin() + 0.2, outline.grey)
         bulbs = [frame.centre(chain[0]) for chain in self.chains]
-        for pen in (outline, body):
+        for pen, edge in ((outline, rim), (body, None)):
             for bulb in bulbs:
-                fill = pen.grey
-                radius = frame.cell * 0.36 - (0 if pen is outline else rim.width)
-                yield Mark(Layer.LINE, circle(bulb, radius, fill=fill))
+                yield Mark(Layer.LINE, circle(bulb, frame.cell * 0.36 - rim.width / 2, edge, body.grey))
             for chain in self.chains:
                 yield Mark(Layer.LINE, polyline([frame.centre(cell) for cell in chain], pen))
 

@@ -1,15 +1,43 @@
-"""Chains: lines through neighbouring cells, as many rule kinds use them. Reading and drawing."""
+"""Chains: lines through neighbouring cells, as many rule kinds use them. How they are read from the manifest.
+
+In: a manifest body. Out: chains, each a tuple of cells in the order typed; or troubles at their places.
+"""
 
 from __future__ import annotations
 
-from bookmaker.placed import Node, Word
+from itertools import pairwise
+from typing import TypeAlias
+
+from bookmaker.placed import Node, Sequence, Word, read_items
 from bookmaker.puzzle.cells import read_cells
 from bookmaker.puzzle.grid import Grid
+from bookmaker.rules.common.wording import counted
 from bookmaker.trouble import Desk
 
+Chain: TypeAlias = tuple[int, ...]
 
-def read_chain(node: Node, what: str, grid: Grid, desk: Desk, least: int = 2) -> tuple[int, ...] | None:
-    """Cells of a chain in order; a jump, a second visit or too few cells is a trouble at its place."""
+
+def read_chains(
+    body: Node, noun: str, grid: Grid, desk: Desk, least: int = 2, most: int | None = None, why: str = ""
+) -> tuple[Chain, ...] | None:
+    """One or more chains of `least` to `most` cells; None after any trouble. `why` says what limits the length."""
+    nodes = read_items(body, f"the {noun}", desk)
+    if isinstance(body, Sequence) and not nodes:
+        desk.error(body.place, "no-chains", f"no {noun} is listed here", "or leave the whole entry out")
+    good: list[Chain] = []
+    for node in nodes:
+        chain = read_chain(node, f"the {noun}", grid, desk, least, most, why)
+        if chain is not None and (chain in good or chain[::-1] in good):
+            desk.error(node.place, "chain-twice", f"the {noun} through these cells is listed already")
+        elif chain is not None:
+            good.append(chain)
+    return tuple(good) if good and len(good) == len(nodes) else None
+
+
+def read_chain(
+    node: Node, what: str, grid: Grid, desk: Desk, least: int = 2, most: int | None = None, why: str = ""
+) -> Chain | None:
+    """The cells of a chain in order; a jump, a second visit, too few or too many cells are troubles at its place."""
     if not isinstance(node, Word):
         desk.error(node.place, "not-a-chain", f"{what} should be a list of cells such as r1c1-r1c4 r2c5")
         return None
@@ -17,7 +45,7 @@ def read_chain(node: Node, what: str, grid: Grid, desk: Desk, least: int = 2) ->
     if cells is None:
         return None
     sound = True
-    for before, after in zip(cells, cells[1:], strict=False):
+    for before, after in pairwise(cells):
         if before != after and not grid.touching(before, after):
             text = f"{what} jumps from {grid.name(before)} to {grid.name(after)}, which do not touch"
             desk.error(node.place, "chain-jumps", text, "each cell of a chain touches the next, by a side or a corner")
@@ -27,6 +55,11 @@ def read_chain(node: Node, what: str, grid: Grid, desk: Desk, least: int = 2) ->
         desk.error(node.place, "chain-returns", f"{what} visits {grid.name(twice)} twice")
         sound = False
     if sound and len(cells) < least:
-        desk.error(node.place, "chain-short", f"{what} has {len(cells)} cell(s) and needs at least {least}")
+        text = f"{what} has {counted(len(cells), 'cell')} and needs at least {counted(least, 'cell')}"
+        desk.error(node.place, "chain-short", text)
+        sound = False
+    if sound and most is not None and len(cells) > most:
+        text = f"{what} has {counted(len(cells), 'cell')} and may have at most {counted(most, 'cell')}"
+        desk.error(node.place, "chain-long", text, why)
         sound = False
     return cells if sound else None

@@ -1,0 +1,82 @@
+"""A whole shape tried out: every way to fill a few cells, as a patient solver lists them on paper.
+
+In: a position, the cells in an order, and a check that says of the digits so far (a filling of the first cells)
+whether they may go on; for all cells it says whether the filling is right. Cells that share a row, a column or a
+region get different digits. Out: the candidates that stand in no filling at all, or nothing where there is too
+much to try. It looks for one filling for each candidate rather than listing all, so loose shapes are quick too.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+from bookmaker.puzzle.position import Position
+from bookmaker.rules.common.candidates import digits_in, sees
+
+CAP = 3000
+"""Digits tried before a shape counts as too large to work through."""
+
+
+def never_stand(
+    position: Position, cells: Sequence[int], fits: Callable[[Sequence[int]], bool], cap: int = CAP
+) -> tuple[tuple[int, int], ...]:
+    """The candidates (cell, digit) of these different cells that no filling holds; empty where `cap` runs out first.
+
+    `fits` gets a list of 1 to len(cells) digits, which it must not keep or change.
+    """
+    search = _Search(position, cells, fits, cap)
+    removed = []
+    for index, cell in enumerate(cells):
+        for digit in digits_in(position.masks[cell]):
+            if search.supported[index] >> (digit - 1) & 1:
+                continue
+            if search.finds(index, digit):
+                continue
+            if search.left < 0:
+                return ()
+            removed.append((cell, digit))
+    return tuple(removed)
+
+
+class _Search:
+    """Depth-first over the cells in order, with one cell held at one digit."""
+
+    def __init__(
+        self, position: Position, cells: Sequence[int], fits: Callable[[Sequence[int]], bool], cap: int
+    ) -> None:
+        grid = position.grid
+        self.masks = [position.masks[cell] for cell in cells]
+        self.rivals = [[j for j, other in enumerate(cells) if sees(grid, cell, other)] for cell in cells]
+        self.fits = fits
+        self.left = cap
+        self.supported = [0] * len(cells)
+
+    def finds(self, index: int, digit: int) -> bool:
+        """Is there a filling with this digit at this place? If so, note every candidate it supports."""
+        bit = 1 << (digit - 1)
+        options = list(self.masks)
+        for rival in self.rivals[index]:
+            options[rival] &= ~bit
+        options[index] = bit
+        filling = self._fill([], options)
+        for at, placed in enumerate(filling or ()):
+            self.supported[at] |= 1 << (placed - 1)
+        return filling is not None
+
+    def _fill(self, digits: list[int], options: list[int]) -> list[int] | None:
+        at = len(digits)
+        if at == len(options):
+            return digits
+        open_here = options[at]
+        for rival in self.rivals[at]:
+            if rival < at:
+                open_here &= ~(1 << (digits[rival] - 1))
+        for digit in digits_in(open_here):
+            self.left -= 1
+            if self.left < 0:
+                return None
+            digits.append(digit)
+            if self.fits(digits) and self._fill(digits, options) is not None:
+                return digits
+            digits.pop()
+        return None
