@@ -1,1 +1,19 @@
-"""The room `grade`."""
+"""Grades: a puzzle and its proven solution in, the path a person would take, its effort and its band out."""
+
+from __future__ import annotations
+
+from bookmaker.grade.bands import band_of
+from bookmaker.grade.model import Grade, SolvePath, Step
+from bookmaker.grade.path import walk
+from bookmaker.grade.singles import Kind
+from bookmaker.rules.common.contract import RuledPuzzle
+from bookmaker.solve.verdict import Solution
+
+__all__ = ["Grade", "SolvePath", "Step", "grade"]
+
+
+def grade(puzzle: RuledPuzzle, solution: Solution) -> Grade:
+    """Grade a puzzle that was proven to have this one solution."""
+    path = walk(puzzle, solution)
+    effort = path.effort
+    return Grade(path, effort, band_of(effort), all(step.rung <= Kind.NAKED for step in path.steps))

@@ -1,0 +1,221 @@
+"""A puzzle being solved by hand: what never changes (`Ground`) and the pencil marks so far (`State`).
+
+In: a puzzle. Out: boards that techniques read and steps change. A board is a whole number with one bit per cell, as in
+`puzzle/position.py`; unlike there, `State.boards` holds candidates of *empty* cells only, so that a digit already
+written down never looks like an opening.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from functools import cached_property
+
+from bookmaker.puzzle.grid import SYMBOLS, Grid, House
+from bookmaker.puzzle.position import Position
+from bookmaker.rules import houses_of
+from bookmaker.rules.common.contract import Rule, RuledPuzzle
+from bookmaker.solve.problem import Allowed, Combination, Constraint, Different
+
+
+def board_of(cells: Iterable[int]) -> int:
+    """The board of some cells."""
+    board = 0
+    for cell in cells:
+        board |= 1 << cell
+    return board
+
+
+def cells_on(board: int) -> Iterator[int]:
+    """The cells of a board, in order."""
+    while board:
+        low = board & -board
+        yield low.bit_length() - 1
+        board ^= low
+
+
+@dataclass(frozen=True, slots=True)
+class Area:
+    """A house that holds every digit, with its board. `box` tells the regions of the grid from lines and diagonals."""
+
+    name: str
+    cells: tuple[int, ...]
+    board: int
+    box: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """A constraint that a rule puts on some cells, with what a solving step calls the mark."""
+
+    constraint: Constraint
+    noun: str
+
+
+@dataclass(frozen=True)
+class Ground:
+    """What stays the same from the first step to the last."""
+
+    puzzle: RuledPuzzle
+    areas: tuple[Area, ...]
+    asked: tuple[Asked, ...]
+    peers: tuple[int, ...]
+
+    @property
+    def grid(self) -> Grid:
+        return self.puzzle.grid
+
+    @property
+    def rules(self) -> tuple[Rule, ...]:
+        return self.puzzle.rules
+
+    @cached_property
+    def boxes(self) -> tuple[Area, ...]:
+        return tuple(area for area in self.areas if area.box)
+
+    @cached_property
+    def lines(self) -> tuple[Area, ...]:
+        """Rows, columns and the houses that rules add."""
+        return tuple(area for area in self.areas if not area.box)
+
+    @cached_property
+    def areas_of(self) -> tuple[tuple[int, ...], ...]:
+        """For each cell the indices of its areas."""
+        homes: list[list[int]] = [[] for _ in self.grid.cells]
+        for index, area in enumerate(self.areas):
+            for cell in area.cells:
+                homes[cell].append(index)
+        return tuple(map(tuple, homes))
+
+    @cached_property
+    def everywhere(self) -> int:
+        """The board of all cells."""
+        return (1 << len(self.grid.cells)) - 1
+
+    @cached_property
+    def rows(self) -> tuple[int, ...]:
+        """Boards of the rows from the top."""
+        return tuple(board_of(house.cells) for house in self.grid.rows)
+
+    @cached_property
+    def columns(self) -> tuple[int, ...]:
+        """Boards of the columns from the left."""
+        return tuple(board_of(house.cells) for house in self.grid.columns)
+
+    @cached_property
+    def crossings(self) -> tuple[tuple[Area, Area, int], ...]:
+        """Ordered pairs of areas that share at least two cells, with the board of those."""
+        return tuple(
+            (one, other, one.board & other.board)
+            for one in self.areas
+            for other in self.areas
+            if one is not other and (one.board & other.board).bit_count() >= 2
+        )
+
+    def sees_all(self, board: int) -> int:
+        """The board of cells that see every cell of a board."""
+        seen = -1
+        for cell in cells_on(board):
+            seen &= self.peers[cell]
+        return seen
+
+    def symbol(self, digit: int) -> str:
+        """How a digit is written."""
+        return SYMBOLS[digit - 1]
+
+    def symbols(self, mask: int) -> str:
+        """“2, 5 and 7” for the digits of a mask."""
+        return listed([self.symbol(digit) for digit in self.grid.digits if mask >> (digit - 1) & 1])
+
+    def names(self, cells: Iterable[int]) -> str:
+        """“r1c2, r1c5 and r3c4”."""
+        return listed([self.grid.name(cell) for cell in cells])
+
+
+def listed(words: list[str]) -> str:
+    """“a, b and c”."""
+    return words[0] if len(words) == 1 else ", ".join(words[:-1]) + " and " + words[-1]
+
+
+def ground_of(puzzle: RuledPuzzle) -> Ground:
+    """Houses without doubles, the rules' constraints, and which cells see each other."""
+    grid = puzzle.grid
+    regions = {frozenset(house.cells) for house in grid.region_houses}
+    houses: dict[frozenset[int], House] = {}
+    for house in houses_of(puzzle):
+        houses.setdefault(frozenset(house.cells), house)
+    areas = tuple(Area(h.name, h.cells, board_of(key), key in regions) for key, h in houses.items())
+    asked = tuple(Asked(made, rule.noun) for rule in puzzle.rules for made in rule.constraints(grid))
+    groups = [area.board for area in areas]
+    groups += [board_of(a.constraint.cells) for a in asked if isinstance(a.constraint, Different | Combination)]
+    peers = [0] * len(grid.cells)
+    for group in groups:
+        for cell in cells_on(group):
+            peers[cell] |= group
+    return Ground(puzzle, areas, asked, tuple(board & ~(1 << cell) for cell, board in enumerate(peers)))
+
+
+class State:
+    """Pencil marks. Changed in place by `place` and `remove`; techniques only read."""
+
+    __slots__ = ("boards", "empty", "ground", "stood")
+
+    def __init__(self, ground: Ground, boards: list[int], stood: list[int], empty: int) -> None:
+        self.ground = ground
+        self.boards = boards
+        """`boards[d]`: empty cells where digit d may still stand; member 0 unused."""
+        self.stood = stood
+        """`stood[d]`: cells where digit d is written; member 0 unused."""
+        self.empty = empty
+        """The board of empty cells."""
+
+    def place(self, cell: int, digit: int) -> None:
+        """Write a digit down and strike it from all cells that see it."""
+        boards, bit = self.boards, 1 << cell
+        for d in range(1, len(boards)):
+            boards[d] &= ~bit
+        boards[digit] &= ~self.ground.peers[cell]
+        self.empty &= ~bit
+        self.stood[digit] |= bit
+
+    def remove(self, removed: Iterable[tuple[int, int]]) -> None:
+        """Strike candidates (cell, digit)."""
+        for cell, digit in removed:
+            self.boards[digit] &= ~(1 << cell)
+
+    def masks(self) -> list[int]:
+        """The candidates of every empty cell as a mask (digit d is bit d - 1); 0 for a cell that is filled."""
+        masks = [0] * len(self.ground.peers)
+        for digit in range(1, len(self.boards)):
+            board, bit = self.boards[digit], 1 << (digit - 1)
+            while board:
+                low = board & -board
+                masks[low.bit_length() - 1] |= bit
+                board ^= low
+        return masks
+
+    def present(self, pairs: Iterable[tuple[int, int]]) -> tuple[tuple[int, int], ...]:
+        """Those of the candidates (cell, digit) that still stand."""
+        return tuple((cell, digit) for cell, digit in pairs if self.boards[digit] >> cell & 1)
+
+    def position(self) -> Position:
+        """The position as the rules read it: a written digit is the only candidate of its cell."""
+        boards = tuple(may | stood for may, stood in zip(self.boards, self.stood, strict=True))
+        return Position(self.ground.grid, boards, self.ground.everywhere & ~self.empty)
+
+
+def start(ground: Ground) -> State:
+    """The givens written down, and the marks that speak of one cell alone (even, odd, …) pencilled in."""
+    digits = ground.grid.digits
+    state = State(ground, [0] + [ground.everywhere] * len(digits), [0] * (len(digits) + 1), ground.everywhere)
+    for asked in ground.asked:
+        match asked.constraint:
+            case Allowed(cells, allowed):
+                board = board_of(cells)
+                for digit in digits:
+                    if not allowed >> (digit - 1) & 1:
+                        state.boards[digit] &= ~board
+    for cell, digit in enumerate(ground.puzzle.givens):
+        if digit:
+            state.place(cell, digit)
+    return state

@@ -1,0 +1,57 @@
+"""What a solving technique is, and where they are found: one file each in `techniques/`, discovered by folder.
+
+In: a `State`. Out: `Finding`s, all of them, since the effort of a step depends on how many there are to find.
+"""
+
+from __future__ import annotations
+
+import importlib
+import inspect
+import pkgutil
+from abc import ABC, abstractmethod
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from functools import cache
+from typing import ClassVar
+
+from bookmaker.grade import techniques
+from bookmaker.grade.state import State
+
+
+@dataclass(frozen=True, slots=True)
+class Finding:
+    """One instance of a technique: candidates (cell, digit) that can go, and why.
+
+    `cells` are where to look. `reach` is how far a person must think ahead: links of a chain, rounds of a what-if,
+    0 for a pattern seen at once. `words` gives the clause that explains; it is called only if the step is told.
+    """
+
+    technique: str
+    rung: int
+    cells: tuple[int, ...]
+    removed: tuple[tuple[int, int], ...]
+    words: Callable[[], str]
+    reach: int = 0
+
+
+class Technique(ABC):
+    """A way to strike candidates. A class with a trade name and a rung of the ladder is one; without, a base."""
+
+    name: ClassVar[str]
+    rung: ClassVar[int]
+
+    @abstractmethod
+    def find(self, state: State) -> Iterator[Finding]:
+        """All instances in a state; each is sound, and each strikes at least one candidate that still stands."""
+
+
+@cache
+def ladder() -> tuple[tuple[Technique, ...], ...]:
+    """The techniques of every rung that has some, the lowest rung first; within a rung in alphabetical order."""
+    rungs: dict[int, list[Technique]] = {}
+    for module_info in pkgutil.iter_modules(techniques.__path__):
+        module = importlib.import_module(f"{techniques.__name__}.{module_info.name}")
+        for _, kind in inspect.getmembers(module, inspect.isclass):
+            if kind.__module__ == module.__name__ and issubclass(kind, Technique) and "name" in vars(kind):
+                rungs.setdefault(kind.rung, []).append(kind())
+    return tuple(tuple(sorted(rungs[rung], key=lambda t: t.name)) for rung in sorted(rungs))

@@ -1,0 +1,35 @@
+"""Locked candidates: a digit's places in one house all lie in another, so it stands nowhere else there."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from functools import partial
+
+from bookmaker.grade.state import Area, Ground, State, cells_on
+from bookmaker.grade.technique import Finding, Technique
+
+
+class LockedCandidates(Technique):
+    """Both directions (from box to line, from line to box), and any two houses that share two cells or more."""
+
+    name = "locked candidates"
+    rung = 5
+
+    def find(self, state: State) -> Iterator[Finding]:
+        ground = state.ground
+        for digit in ground.grid.digits:
+            board = state.boards[digit]
+            if not board:
+                continue
+            for home, other, shared in ground.crossings:
+                inside = board & shared
+                if inside and inside & (inside - 1) and not board & home.board & ~shared:
+                    gone = board & other.board & ~shared
+                    if gone:
+                        removed = tuple((cell, digit) for cell in cells_on(gone))
+                        words = partial(_words, ground, home, other, digit)
+                        yield Finding(self.name, self.rung, tuple(cells_on(inside)), removed, words)
+
+
+def _words(ground: Ground, home: Area, other: Area, digit: int) -> str:
+    return f"every place for {ground.symbol(digit)} in {home.name} lies in {other.name}"

@@ -1,0 +1,46 @@
+"""What the rules' own marks rule out: bounds along a line, combinations of a cage, limits of a sum.
+
+Each rule kind says these itself (`Rule.deductions`); here they take their rung on the ladder.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from functools import partial
+
+from bookmaker.grade.state import State
+from bookmaker.grade.technique import Finding, Technique
+
+
+class RuleDeduction(Technique):
+    """Deductions of the rules at `rung`."""
+
+    def find(self, state: State) -> Iterator[Finding]:
+        for rule in state.ground.rules:
+            for deduction in rule.deductions(state.position()):
+                if deduction.rung != self.rung:
+                    continue
+                removed = state.present(deduction.removed)
+                if removed:
+                    yield Finding(rule.noun, self.rung, deduction.cells, removed, partial(str, deduction.words))
+
+
+class Bounds(RuleDeduction):
+    """One line's bounds, one cage's combinations."""
+
+    name = "bounds"
+    rung = 5
+
+
+class Limits(RuleDeduction):
+    """One sum line's limits."""
+
+    name = "limits"
+    rung = 6
+
+
+class WholeShape(RuleDeduction):
+    """A whole shape enumerated."""
+
+    name = "whole shape"
+    rung = 7

@@ -1,0 +1,38 @@
+"""The path as a whole: complete, true to the proof, repeatable."""
+
+from __future__ import annotations
+
+import pytest
+
+from bookmaker.grade import grade
+from bookmaker.puzzle.puzzle import classic
+from bookmaker.rules import problem_of
+from bookmaker.solve import prove
+from bookmaker.solve.verdict import Unique
+
+# 17 givens, unique: McGuire, Tugemann, Civario, Exp. Math. 23 (2014) 190–217.
+SEVENTEEN = "000801000000000043500000000000070800000000100020030000600000075003400000000200600"
+
+
+@pytest.fixture(scope="module")
+def solution() -> tuple[int, ...]:
+    verdict = prove(problem_of(classic(SEVENTEEN)))
+    assert isinstance(verdict, Unique)
+    return verdict.solution
+
+
+def test_path_fills_the_grid_with_the_proven_digits(solution: tuple[int, ...]) -> None:
+    graded = grade(classic(SEVENTEEN), solution)
+    filled = {cell: digit for step in graded.path.steps for cell, digit in step.placed}
+    givens = {cell: digit for cell, digit in enumerate(classic(SEVENTEEN).givens) if digit}
+    assert givens | filled == dict(enumerate(solution))
+    assert not givens.keys() & filled.keys()
+
+
+def test_no_step_strikes_a_digit_of_the_solution(solution: tuple[int, ...]) -> None:
+    graded = grade(classic(SEVENTEEN), solution)
+    assert all(solution[cell] != digit for step in graded.path.steps for cell, digit in step.removed)
+
+
+def test_same_puzzle_same_grade(solution: tuple[int, ...]) -> None:
+    assert grade(classic(SEVENTEEN), solution) == grade(classic(SEVENTEEN), solution)
