@@ -1,1 +1,97 @@
-"""The room `book`."""
+"""Manifest and proofs → `Book`: parts, order, numbers, wording. No geometry.
+
+In: what the editor typed and what was proven of it. Out: one frozen `Book`, or the troubles that forbid printing it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from itertools import groupby
+
+from bookmaker.book import wording
+from bookmaker.book.model import Book, BookPuzzle, Chapter, Contents, Credits, Guide, Keys, Rating, TitlePage
+from bookmaker.book.order import in_book_order
+from bookmaker.book.rulestext import rules_text
+from bookmaker.book.typography import curled
+from bookmaker.manifest.model import Manifest
+from bookmaker.proof.model import Proof
+from bookmaker.rules.common.contract import Rule
+from bookmaker.solve.verdict import Unique
+from bookmaker.trouble import BookTroubles, Trouble
+
+__all__ = ["Book", "BookPuzzle", "make_book"]
+
+
+def make_book(manifest: Manifest, proofs: Iterable[Proof], draft: bool = False, as_listed: bool = False) -> Book:
+    """The book of these puzzles in book order, or in the order given with `as_listed`.
+
+    Raises BookTroubles, naming each puzzle that is not proven unique, unless it is a draft.
+    """
+    ordered = tuple(proofs) if as_listed else in_book_order(manifest, proofs)
+    if not draft:
+        _refuse_unproven(ordered)
+    puzzles = tuple(_puzzle(manifest, number, proof) for number, proof in enumerate(ordered, start=1))
+    if manifest.order == "chapters" and not as_listed:
+        groups = groupby(zip(ordered, puzzles, strict=True), key=lambda pair: pair[0].entry.chapter)
+        chapters = tuple(
+            Chapter(
+                curled(manifest.chapters[index].title),
+                curled(manifest.chapters[index].note),
+                tuple(puzzle for _, puzzle in pairs),
+            )
+            for index, pairs in groups
+        )
+    else:
+        chapters = (Chapter("", "", puzzles),)
+    return Book(
+        title=curled(manifest.title),
+        subtitle=curled(manifest.subtitle),
+        editor=curled(manifest.editor),
+        band_names=manifest.band_names,
+        front=(TitlePage(), Guide(wording.GUIDE, wording.guide(manifest, draft)), Contents(wording.CONTENTS)),
+        body=(*chapters, Keys(wording.KEYS), Credits(wording.CREDITS)),
+        draft=draft,
+    )
+
+
+def _puzzle(manifest: Manifest, number: int, proof: Proof) -> BookPuzzle:
+    entry, grade = proof.entry, proof.grade
+    rating = None
+    if grade is not None:
+        steps = tuple(step.effort for step in grade.path.steps)
+        rating = Rating(grade.band, manifest.band_names[grade.band - 1], grade.effort, steps)
+    return BookPuzzle(
+        number=number,
+        id=entry.id,
+        puzzle=entry.puzzle,
+        place=entry.place,
+        title=curled(entry.title) or _title_from_rules(entry.puzzle.rules),
+        rules=rules_text(entry.puzzle),
+        rating=rating,
+        solution=proof.solution,
+        setter=curled(entry.setter),
+        shown=wording.date_in_words(entry.shown) if entry.shown else "",
+        permission=curled(entry.permission),
+        note=curled(entry.note),
+        flaw=wording.flaw(proof.verdict),
+    )
+
+
+def _title_from_rules(rules: Iterable[Rule]) -> str:
+    """A name for a puzzle that was given none: “Arrows, Thermometers”, or “Classic” where no rule is added."""
+    return ", ".join(rule.title for rule in rules) or "Classic"
+
+
+def _refuse_unproven(proofs: Iterable[Proof]) -> None:
+    troubles = [
+        Trouble(
+            proof.entry.place,
+            "not-proven",
+            f"“{proof.entry.title or proof.entry.id}” can't be printed: {wording.flaw(proof.verdict).lower()}",
+            "mend the puzzle, or print the book with --draft to look at it as it is",
+        )
+        for proof in proofs
+        if not isinstance(proof.verdict, Unique)
+    ]
+    if troubles:
+        raise BookTroubles(troubles)

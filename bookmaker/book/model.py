@@ -1,0 +1,137 @@
+"""What a book is made of: parts in order, numbered puzzles, and every word that is printed. No geometry.
+
+In: nothing but values from the earlier rooms. Out: frozen values that `layout` sets on pages, that the text edition
+reads aloud and that tests compare. A new kind of part is a new class here and one composer in `layout`.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cached_property
+from typing import TypeAlias
+
+from bookmaker.rules.common.contract import RuledPuzzle, Sample
+from bookmaker.solve.verdict import Solution
+from bookmaker.trouble import Place
+
+
+@dataclass(frozen=True, slots=True)
+class MarkLine:
+    """An entry of the key to the marks: how a rule's mark looks, and what it asks."""
+
+    sample: Sample
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class RulesText:
+    """The rules of a puzzle, read from top to bottom as one text: the plain sentences, then the key to the marks."""
+
+    plain: str
+    marks: tuple[MarkLine, ...] = ()
+
+    @property
+    def whole(self) -> str:
+        """All sentences in order, for readers that show no marks."""
+        return " ".join([self.plain, *(mark.text for mark in self.marks)])
+
+
+@dataclass(frozen=True, slots=True)
+class Rating:
+    """How hard a puzzle is: its band (1 to 5) with the band's name, its effort, and the effort of each step."""
+
+    band: int
+    band_name: str
+    effort: float
+    profile: tuple[float, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class BookPuzzle:
+    """A puzzle with its number and all that is printed about it.
+
+    `shown` is the date of its first showing in words. `solution` is None, and `flaw` says why, in a draft only.
+    """
+
+    number: int
+    id: str
+    puzzle: RuledPuzzle
+    place: Place
+    title: str
+    rules: RulesText
+    rating: Rating | None
+    solution: Solution | None
+    setter: str = ""
+    shown: str = ""
+    permission: str = ""
+    note: str = ""
+    flaw: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class TitlePage:
+    """The front page."""
+
+
+@dataclass(frozen=True, slots=True)
+class Guide:
+    """How to read the book: paragraphs under a heading. “{keys}” and “{credits}” stand for page numbers."""
+
+    heading: str
+    paragraphs: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Contents:
+    """The table of contents."""
+
+    heading: str
+
+
+@dataclass(frozen=True, slots=True)
+class Chapter:
+    """Puzzles that stand together; a chapter without a title has no opening page."""
+
+    title: str
+    note: str
+    puzzles: tuple[BookPuzzle, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Keys:
+    """The solution keys of all puzzles."""
+
+    heading: str
+
+
+@dataclass(frozen=True, slots=True)
+class Credits:
+    """Setter, first showing and permission of every puzzle."""
+
+    heading: str
+
+
+Part: TypeAlias = TitlePage | Guide | Contents | Chapter | Keys | Credits
+
+
+@dataclass(frozen=True)
+class Book:
+    """A whole book. Pages of `front` are numbered i, ii, iii; pages of `body` 1, 2, 3."""
+
+    title: str
+    subtitle: str
+    editor: str
+    band_names: tuple[str, ...]
+    front: tuple[Part, ...]
+    body: tuple[Part, ...]
+    draft: bool = False
+
+    @cached_property
+    def chapters(self) -> tuple[Chapter, ...]:
+        """The parts that hold puzzles."""
+        return tuple(part for part in self.body if isinstance(part, Chapter))
+
+    @cached_property
+    def puzzles(self) -> tuple[BookPuzzle, ...]:
+        """All puzzles in the order of their numbers."""
+        return tuple(puzzle for chapter in self.chapters for puzzle in chapter.puzzles)

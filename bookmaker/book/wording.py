@@ -1,0 +1,70 @@
+"""The book's own words: headings, the page on how to read it, and what a draft says of a flawed puzzle.
+
+In: plain facts about the book. Out: sentences, ready to set.
+"""
+
+from __future__ import annotations
+
+from datetime import date
+from typing import assert_never
+
+from bookmaker.manifest.model import Manifest
+from bookmaker.solve.verdict import NoSolution, Several, Undecided, Unique, Verdict
+
+CONTENTS = "Contents"
+GUIDE = "How to read this book"
+KEYS = "Solution keys"
+CREDITS = "Credits"
+
+_MONTHS = (
+    *("January", "February", "March", "April", "May", "June"),
+    *("July", "August", "September", "October", "November", "December"),
+)
+"""Not strftime's, which differ from machine to machine."""
+
+
+def date_in_words(day: date) -> str:
+    """“14 March 2026”."""
+    return f"{day.day} {_MONTHS[day.month - 1]} {day.year}"
+
+
+def guide(manifest: Manifest, draft: bool) -> tuple[str, ...]:
+    """How to read the book, a paragraph each. “{keys}” and “{credits}” stand for page numbers."""
+    first, last = manifest.band_names[0], manifest.band_names[-1]
+    order = {
+        "effort": "The puzzles stand in order of effort, the gentlest first.",
+        "listed": "The puzzles stand in the order their editor chose.",
+        "chapters": "The puzzles stand in chapters, and within each the gentlest comes first.",
+    }[manifest.order]
+    if draft:
+        proved = "This is a draft: its puzzles may still be without a solution, or have several."
+    else:
+        proved = (
+            "Every puzzle has exactly one solution. Each was searched through to the end before it was set, and its "
+            "solution was checked once more against the rules."
+        )
+    return (
+        "Beside each title a ridge of five peaks shows how hard the puzzle is. It is filled from the left, peak by "
+        f"peak, from {first} to {last}. The figure with it is the effort: how much looking the puzzle asks of somebody "
+        f"who takes the easiest step every time. {order}",
+        "The rules given with a grid are complete, and all of them hold together. Where a puzzle has marks, each kind "
+        "is drawn once more beside the sentence that explains it. The grids are made for pencil: you can write over "
+        "every mark.",
+        f"{proved} The solution keys begin on page {{keys}}; their bold digits are those that the puzzle gave you. "
+        "Setters, first showings and permissions are listed from page {credits}.",
+    )
+
+
+def flaw(verdict: Verdict) -> str:
+    """What a draft prints in place of a key; nothing for a proven puzzle."""
+    match verdict:
+        case Unique():
+            return ""
+        case NoSolution():
+            return "No solution"
+        case Several():
+            return "More than one solution"
+        case Undecided():
+            return "Not decided"
+        case _ as never:
+            assert_never(never)
