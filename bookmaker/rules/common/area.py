@@ -1,0 +1,165 @@
+"""Areas: sets of cells with an outline, as cages, regions and clones are. Reading and drawing.
+
+Reading: a manifest says areas as lists of cells or as a picture of letters; out come cells with the place they were
+typed at. Drawing: out come paths in the frame's points.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from bookmaker.display.items import Close, Grey, Move, Path, Point, Segment, Straight, Stroke
+from bookmaker.placed import Node, Word, read_items
+from bookmaker.puzzle.cells import read_cells, read_picture
+from bookmaker.puzzle.grid import Grid
+from bookmaker.rules.common.frame import Frame
+from bookmaker.trouble import Desk, Place
+
+_CELL_NAME = re.compile(r"[rR]\d+[cC]\d+")
+
+OUT = ".0"
+"""The characters of a picture that belong to no area."""
+
+
+@dataclass(frozen=True, slots=True)
+class Area:
+    """Different cells in the grid's order, where they were typed, and the letter they were drawn with, if any."""
+
+    cells: tuple[int, ...]
+    place: Place
+    letter: str = ""
+
+
+def read_areas(body: Node, what: str, grid: Grid, desk: Desk, least: int = 2) -> tuple[Area, ...] | None:
+    """Areas from a picture of letters or a list of cell lists; None after any trouble. `what` has its article."""
+    if isinstance(body, Word) and is_picture(body, grid):
+        found = read_letters(body, what, grid, desk)
+        areas: list[Area | None] = list(found) if found else [None]
+    else:
+        areas = [read_area(node, what, grid, desk) for node in read_items(body, what, desk)]
+    good = [area for area in areas if area is not None]
+    short = [area for area in good if len(area.cells) < least]
+    for area in short:
+        text = f"{what} at {grid.name(area.cells[0])} has {len(area.cells)} cell(s) and needs at least {least}"
+        desk.error(area.place, "area-small", text)
+    return tuple(good) if good and len(good) == len(areas) and not short else None
+
+
+def read_area(node: Node, what: str, grid: Grid, desk: Desk) -> Area | None:
+    """One area from a list of cells; a cell named twice is a trouble."""
+    if not isinstance(node, Word):
+        desk.error(node.place, "not-an-area", f"{what} should be a list of cells such as r1c1-r1c4 r2c2")
+        return None
+    cells = read_cells(node, grid, desk)
+    if cells is None:
+        return None
+    twice = next((cell for index, cell in enumerate(cells) if cell in cells[:index]), None)
+    if twice is not None:
+        desk.error(node.place, "cell-twice", f"{what} names {grid.name(twice)} twice")
+        return None
+    return Area(tuple(sorted(cells)), node.place)
+
+
+def is_picture(word: Word, grid: Grid) -> bool:
+    """Is this a drawing of the grid rather than a list of cells?"""
+    lines = [line for line in word.value.splitlines() if line.strip()]
+    in_one_line = len("".join(word.value.split())) == len(grid.cells)
+    return not _CELL_NAME.search(word.value) and (len(lines) > 1 or in_one_line)
+
+
+def read_letters(word: Word, what: str, grid: Grid, desk: Desk) -> tuple[Area, ...] | None:
+    """One area for each letter of a picture, in the order in which they appear; dots belong to none."""
+    picture = read_picture(word, grid.size, f"the picture of {what.removeprefix('the ')}s", desk)
+    if picture is None:
+        return None
+    cells: dict[str, list[int]] = {}
+    first: dict[str, Place] = {}
+    for cell, (letter, line, column) in enumerate(picture):
+        if letter not in OUT:
+            cells.setdefault(letter, []).append(cell)
+            first.setdefault(letter, word.at(line, column))
+    if not cells:
+        desk.error(
+            word.place, "no-areas", f"the picture shows no {what.removeprefix('the ')}", "draw each with a letter"
+        )
+        return None
+    return tuple(Area(tuple(found), first[letter], letter) for letter, found in cells.items())
+
+
+def parts(grid: Grid, cells: Iterable[int]) -> tuple[tuple[int, ...], ...]:
+    """The pieces of a set of cells that hang together by sides, each in the grid's order."""
+    left = sorted(cells)
+    found = []
+    while left:
+        piece, edge = {left[0]}, [left[0]]
+        while edge:
+            for cell in grid.orthogonal(edge.pop()):
+                if cell in left and cell not in piece:
+                    piece.add(cell)
+                    edge.append(cell)
+        found.append(tuple(sorted(piece)))
+        left = [cell for cell in left if cell not in piece]
+    return tuple(found)
+
+
+def loops(grid: Grid, cells: Iterable[int], inset: float) -> tuple[tuple[Point, ...], ...]:
+    """The corners of an area's outline in cells, moved `inset` cells inwards; clockwise, holes the other way round.
+
+    Cells that touch only at a corner get outlines of their own there.
+    """
+    inside = {(grid.column(cell), grid.row(cell)) for cell in cells}
+    edges: dict[tuple[int, int], list[tuple[int, int]]] = {}
+    for x, y in sorted(inside):
+        # Clockwise round the cell, so that the inside lies to the right of each edge.
+        for beside, start, step in (
+            ((x, y - 1), (x, y), (1, 0)),
+            ((x + 1, y), (x + 1, y), (0, 1)),
+            ((x, y + 1), (x + 1, y + 1), (-1, 0)),
+            ((x - 1, y), (x, y + 1), (0, -1)),
+        ):
+            if beside not in inside:
+                edges.setdefault(start, []).append(step)
+    left = dict.fromkeys((start, step) for start, steps in edges.items() for step in steps)
+    found = []
+    while left:
+        at, step = next(iter(left))
+        walk: list[tuple[Point, tuple[int, int]]] = []
+        while (at, step) in left:
+            del left[at, step]
+            walk.append((at, step))
+            at = (at[0] + step[0], at[1] + step[1])
+            # Where two cells touch at a corner, turning right keeps to the same cell.
+            right = (-step[1], step[0])
+            step = right if right in edges[at] else edges[at][0]
+        corners = []
+        for (_, before), (corner, after) in zip([walk[-1], *walk], walk, strict=False):
+            if before != after:
+                # The inside lies to the right of both edges: right of (x, y) is (−y, x).
+                corners.append((corner[0] - inset * (before[1] + after[1]), corner[1] + inset * (before[0] + after[0])))
+        found.append(tuple(corners))
+    return tuple(found)
+
+
+def outline(
+    frame: Frame, cells: Iterable[int], inset: float, stroke: Stroke | None = None, fill: Grey | None = None
+) -> Path:
+    """An area drawn as one shape, its edge `inset` cells inside the cells' own."""
+    segments: list[Segment] = []
+    for corners in loops(frame.grid, cells, inset):
+        first, *others = ((x * frame.cell, y * frame.cell) for x, y in corners)
+        segments += [Move(first), *(Straight(corner) for corner in others), Close()]
+    return Path(tuple(segments), stroke, fill)
+
+
+def hatching(frame: Frame, cells: Iterable[int], stroke: Stroke, lines: int = 5) -> Path:
+    """Slanting lines that rise to the right over an area, `lines` to a cell's side, unbroken from cell to cell."""
+    side = frame.cell
+    segments: list[Segment] = []
+    for cell in cells:
+        x, y = frame.corner(cell)
+        for index in range(1, 2 * lines):
+            near, far = min(index, lines) * side / lines, max(index - lines, 0) * side / lines
+            segments += [Move((x + far, y + near)), Straight((x + near, y + far))]
+    return Path(tuple(segments), stroke)

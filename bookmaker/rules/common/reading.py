@@ -1,0 +1,70 @@
+"""Small things that several rule kinds read from the manifest: digits, single words of a line, a plain “yes”.
+
+In: nodes with their places. Out: values, or troubles at the exact character.
+"""
+
+from __future__ import annotations
+
+import re
+
+from bookmaker.placed import Node, Word, read_text
+from bookmaker.puzzle.grid import SYMBOLS, Grid
+from bookmaker.trouble import Desk
+
+_PART = re.compile(r"[^\s,]+")
+
+
+def parts_of(word: Word) -> tuple[Word, ...]:
+    """What stands between spaces and commas, each part with its own place."""
+    return tuple(Word(word.at_offset(found.start()), found.group()) for found in _PART.finditer(word.value))
+
+
+def read_yes(body: Node, what: str, desk: Desk) -> bool:
+    """True where the body is “yes” or empty; anything else is a trouble."""
+    word = read_text(body, what, desk)
+    if word is None:
+        return False
+    if word in ("", "yes", "true"):
+        return True
+    if word in ("no", "false"):
+        desk.error(body.place, "rule-off", f"{what} is switched off here", "a rule that does not hold is left out")
+    else:
+        desk.error(body.place, "not-yes", f"{what} takes no cells or values, only “yes”", "it holds in the whole grid")
+    return False
+
+
+def read_digits(node: Node, what: str, grid: Grid, desk: Desk) -> tuple[int, ...] | None:
+    """One or more digits of the grid; None after any trouble."""
+    if not isinstance(node, Word):
+        desk.error(node.place, "not-digits", f"{what} should be digits such as 1 2 5")
+        return None
+    found: list[int] = []
+    sound = True
+    for part in parts_of(node):
+        if len(part.value) == 3 and part.value[1] in "-–":
+            ends = [_digit(part, index, what, grid, desk) for index in (0, 2)]
+            found += range(ends[0], ends[1] + 1) if all(ends) else ()
+            sound &= all(ends)
+            if all(ends) and ends[0] >= ends[1]:
+                desk.error(part.place, "backward-range", f"“{part.value}” does not run from a digit to a greater one")
+                sound = False
+            continue
+        digits = [_digit(part, index, what, grid, desk) for index in range(len(part.value))]
+        found += digits
+        sound &= all(digits)
+    if sound and not found:
+        desk.error(node.place, "no-digits", f"{what} names no digit")
+        return None
+    return tuple(found) if sound else None
+
+
+def _digit(word: Word, index: int, what: str, grid: Grid, desk: Desk) -> int:
+    """The digit at a character of a word; 0 after a trouble."""
+    character = word.value[index].upper()
+    digit = SYMBOLS.find(character) + 1
+    if 0 < digit <= grid.size:
+        return digit
+    last = SYMBOLS[grid.size - 1]
+    text = f"{what} can't hold “{word.value[index]}”: the digits of this grid run from 1 to {last}"
+    desk.error(word.at_offset(index), "not-a-digit", text)
+    return 0
