@@ -11,6 +11,7 @@ import click
 
 from bookmaker.book.order import in_book_order
 from bookmaker.cli.group import say_troubles
+from bookmaker.cli.table import remark
 from bookmaker.manifest import load
 from bookmaker.manifest.model import Entry, Manifest
 from bookmaker.proof import Proof, prove_all, prove_entry
@@ -48,13 +49,24 @@ def find_entries(manifest: Manifest, ids: tuple[str, ...]) -> tuple[Entry, ...]:
     return tuple(by_id[name] for name in ids)
 
 
+def proven(proofs: tuple[Proof, ...]) -> tuple[Proof, ...]:
+    """The same proofs, if every puzzle has exactly one solution; else a trouble for each that has not."""
+    unproven = [proof for proof in proofs if proof.grade is None]
+    if unproven:
+        raise BookTroubles(
+            Trouble(proof.entry.place, "not-unique", remark(proof), "“bookmaker proof --count 100” tells more")
+            for proof in unproven
+        )
+    return proofs
+
+
 def _progress() -> Callable[[int, int], None]:
     began = monotonic()
     shown = False
 
     def watch(done: int, of: int) -> None:
         nonlocal shown
-        if monotonic() - began > 1 and sys.stderr.isatty() or shown:
+        if (monotonic() - began > 1 and sys.stderr.isatty()) or shown:
             shown = True
             click.echo(f"\rproved {done} of {of}", nl=done == of, err=True)
 

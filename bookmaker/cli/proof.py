@@ -9,7 +9,7 @@ import click
 
 from bookmaker.cli.group import main
 from bookmaker.cli.loading import book_argument, load_book, proofs_in_order
-from bookmaker.cli.table import proof_table, remarks
+from bookmaker.cli.table import proof_table, remark
 from bookmaker.files import write_whole
 from bookmaker.proof.report import report
 from bookmaker.solve.verdict import Unique
@@ -35,7 +35,8 @@ def proof_command(ctx: click.Context, book: Path, json_file: str | None, count: 
         if json_file:
             write_whole({Path(json_file): text.encode()})
         click.echo(proof_table(manifest, proofs))
-    for remark in remarks(proofs):
-        click.echo(remark, err=True)
+    for proof in proofs:
+        if said := remark(proof):
+            click.echo(f"{proof.entry.place}: {said}", err=True)
     if not all(isinstance(proof.verdict, Unique) for proof in proofs):
         ctx.exit(1)

@@ -1,9 +1,8 @@
-"""Proofs as a table on the screen, and the remarks under it about puzzles that need mending."""
+"""Proofs as a table on the screen, and a remark on a puzzle that needs mending."""
 
 from __future__ import annotations
 
 import unicodedata
-from collections.abc import Iterator
 
 from bookmaker.manifest.model import Manifest
 from bookmaker.proof import Proof
@@ -22,18 +21,19 @@ def proof_table(manifest: Manifest, proofs: tuple[Proof, ...]) -> str:
     return "\n".join(_line(row, widths) for row in rows)
 
 
-def remarks(proofs: tuple[Proof, ...]) -> Iterator[str]:
-    """A sentence or two for each puzzle that is not proven unique: where it goes wrong and how to look further."""
-    for proof in proofs:
-        entry, grid = proof.entry, proof.entry.puzzle.grid
-        where = f"{entry.place}: “{entry.title or entry.id}”"
-        match proof.verdict:
-            case NoSolution():
-                yield f"{where} has no solution: a given or a mark contradicts the rest"
-            case Several() as several:
-                yield f"{where} has {_how_many(proof)}; two of them differ in {_cells(grid, several.differing)}"
-            case Undecided(budget, _):
-                yield f"{where} is undecided: the search ended after {budget:,} nodes without an answer"
+def remark(proof: Proof) -> str:
+    """What is wrong with a puzzle that is not proven unique; empty for one that is."""
+    entry, grid = proof.entry, proof.entry.puzzle.grid
+    name = f"“{entry.title or entry.id}”"
+    match proof.verdict:
+        case NoSolution():
+            return f"{name} has no solution: a given or a mark contradicts the rest"
+        case Several() as several:
+            return f"{name} has {_how_many(proof)}; two of them differ in {_cells(grid, several.differing)}"
+        case Undecided(budget, _):
+            return f"{name} is undecided: the search ended after {budget:,} nodes without an answer"
+        case _:
+            return ""
 
 
 def _how_many(proof: Proof) -> str:

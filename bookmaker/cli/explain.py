@@ -1,0 +1,25 @@
+"""`bookmaker explain`: the solving path in words."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import click
+
+from bookmaker.cli.group import main
+from bookmaker.cli.loading import book_argument, load_book, proofs_of, proven
+from bookmaker.tell import tell
+from bookmaker.tell.formats import as_json, as_markdown, as_text
+
+FORMATS = {"text": as_text, "markdown": as_markdown, "json": as_json}
+
+
+@main.command("explain")
+@book_argument
+@click.argument("puzzle_id", metavar="ID")
+@click.option("--format", "form", type=click.Choice(list(FORMATS)), default="text", show_default=True)
+def explain_command(book: Path, puzzle_id: str, form: str) -> None:
+    """Tell how puzzle ID is solved, step by step, as one would tell it at the table."""
+    manifest = load_book(book)
+    (proof,) = proven(proofs_of(manifest, (puzzle_id,)))
+    click.echo(FORMATS[form](tell(proof, manifest.band_names)), nl=False)
