@@ -1,0 +1,118 @@
+"""Drawing one puzzle from a recipe and a seed: a random solution, marks on it, givens taken away while it stays unique.
+
+In: a `Recipe` and a seed. Out: a `Drawn` puzzle with its proof, or None where the marks of the recipe allow no grid.
+Givens are taken away in pairs that face each other across the centre, as setters by hand like to do.
+"""
+
+from __future__ import annotations
+
+import importlib
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+from random import Random
+
+from bookmaker.grade import grade
+from bookmaker.grade.model import Grade
+from bookmaker.manifest.yamlfile import parse_yaml
+from bookmaker.placed import Table
+from bookmaker.puzzle.grid import USUAL_BOXES, Grid, boxed_grid, irregular_grid
+from bookmaker.puzzle.puzzle import Puzzle
+from bookmaker.rules import kinds, problem_of
+from bookmaker.rules.common.contract import Rule, RuledPuzzle
+from bookmaker.solve import prove, solutions
+from bookmaker.solve.verdict import Solution, Unique
+from bookmaker.trouble import Desk
+
+
+@dataclass(frozen=True)
+class Recipe:
+    """What a puzzle should be.
+
+    `rules` is manifest text with the marks drawn beforehand; `lay` names kinds whose marks are read off the solution.
+    `givens` is the least number of givens to leave; `band` the band wished for.
+    """
+
+    id: str
+    title: str
+    setter: str
+    band: int
+    rules: str = ""
+    lay: tuple[str, ...] = ()
+    givens: int = 0
+    size: int = 9
+    regions: str = ""
+    shown: str = ""
+    note: str = ""
+    draws: int = 12
+    facing: bool = True
+    extra: dict[str, str] = field(default_factory=dict)
+
+    @property
+    def grid(self) -> Grid:
+        if self.regions:
+            return irregular_grid(self.size, "".join(self.regions.split()))
+        return boxed_grid(self.size, *USUAL_BOXES[self.size])
+
+
+@dataclass(frozen=True)
+class Drawn:
+    """A puzzle that came out, proven unique and graded."""
+
+    recipe: Recipe
+    puzzle: RuledPuzzle
+    solution: Solution
+    grade: Grade
+
+
+def draw(recipe: Recipe, seed: int) -> Drawn | None:
+    """One draw; None where the recipe's marks leave no solution or the search for one takes too long."""
+    rng = Random(f"{recipe.id} {seed}")
+    grid = recipe.grid
+    fixed = tuple(rules_from(recipe.rules, grid))
+    empty: RuledPuzzle = Puzzle(grid, (0,) * len(grid.cells), fixed)
+    solution = next(iter(solutions(problem_of(empty), rng)), None)
+    if solution is None:
+        return None
+    laid = tuple(rule for kind in recipe.lay if (rule := _laid(kind, grid, solution, rng)) is not None)
+    puzzle = thinned(Puzzle(grid, solution, fixed + laid), recipe.givens, recipe.facing, rng)
+    return Drawn(recipe, puzzle, solution, grade(puzzle, solution))
+
+
+def rules_from(text: str, grid: Grid) -> Iterator[Rule]:
+    """Rules from manifest text, “kind: body” entries. Raises ValueError with the troubles if there are any."""
+    if not text.strip():
+        return
+    desk = Desk()
+    tree = parse_yaml(text, "recipe", desk)
+    if isinstance(tree, Table):
+        for key, body in tree.entries:
+            rule = kinds()[key.value].read(body, grid, desk)
+            if rule is not None:
+                yield rule
+    if desk.found:
+        raise ValueError([f"{t.place}: {t.text}" for t in desk.found])
+
+
+def thinned(puzzle: RuledPuzzle, least: int, facing: bool, rng: Random) -> RuledPuzzle:
+    """The puzzle with givens taken away at random while it has one solution and more than `least` givens."""
+    cells = list(puzzle.grid.cells)
+    rng.shuffle(cells)
+    givens = list(puzzle.givens)
+    last = len(cells) - 1
+    for cell in cells:
+        pair = {cell, last - cell} if facing else {cell}
+        taken = {c: givens[c] for c in pair if givens[c]}
+        if not taken or sum(map(bool, givens)) - len(taken) < least:
+            continue
+        for c in taken:
+            givens[c] = 0
+        if not isinstance(prove(problem_of(Puzzle(puzzle.grid, tuple(givens), puzzle.rules))), Unique):
+            for c, digit in taken.items():
+                givens[c] = digit
+    return Puzzle(puzzle.grid, tuple(givens), puzzle.rules)
+
+
+def _laid(kind: str, grid: Grid, solution: Solution, rng: Random) -> Rule | None:
+    module = kinds()[kind].__module__.rpartition(".")[2]
+    rule: Rule | None = importlib.import_module(f"tests.rules.cases.{module}").lay(grid, solution, rng)
+    return rule
