@@ -52,6 +52,16 @@ class Typeface:
             x += self.advance(character)
         return (*stops, x)
 
+    def length(self, text: str, size: float, letter_space: float = 0.0, word_space: float = 0.0) -> float:
+        """Length of a run of text, all in points: `letter_space` stands between any two characters (not after the
+        last), `word_space` is added to each space."""
+        length = self.run(text)[-1] * size
+        if letter_space and len(text) > 1:
+            length += letter_space * (len(text) - 1)
+        if word_space:
+            length += word_space * sum(text.count(space) for space in SPACES)
+        return length
+
     def advance(self, character: str) -> float:
         """Width of a character."""
         return float(self._glyphs[self._glyph(character)].width) / self._em

@@ -8,6 +8,7 @@ down. Greys run from 0 (black) to 1 (white). Values are frozen; a page is a tupl
 from __future__ import annotations
 
 from dataclasses import dataclass
+from datetime import date
 from typing import Literal, TypeAlias
 
 Point: TypeAlias = tuple[float, float]
@@ -159,13 +160,19 @@ class Anchor:
 
 @dataclass(frozen=True, slots=True)
 class Page:
-    """One page: trim width and height, what is on it, its printed label (“iv”, “12”) and its anchors."""
+    """One page: trim width and height, what is on it, its printed label (“iv”, “12”) and its anchors.
+
+    Ink may reach `bleed` points beyond the trim; the sheet reaches `sheet` points beyond it (never less than the
+    bleed), which is room for crop marks and a slug line. What lies there has coordinates outside 0…width, 0…height.
+    """
 
     width: float
     height: float
     items: tuple[Item, ...]
     label: str
     anchors: tuple[Anchor, ...] = ()
+    bleed: float = 0.0
+    sheet: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -179,7 +186,7 @@ class Bookmark:
 
 @dataclass(frozen=True, slots=True)
 class Document:
-    """A whole publication, ready for ink."""
+    """A whole publication, ready for ink. `created` is the date the file shall carry; None leaves it out."""
 
     title: str
     author: str
@@ -187,3 +194,4 @@ class Document:
     pages: tuple[Page, ...]
     bookmarks: tuple[Bookmark, ...] = ()
     language: str = "en"
+    created: date | None = None

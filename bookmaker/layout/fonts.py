@@ -5,7 +5,7 @@ In: a text, a font's name from `fonts/fonts.yaml`, a size in points. Out: length
 
 from __future__ import annotations
 
-from bookmaker.typeface import SPACES, font_files, typeface
+from bookmaker.typeface import font_files, typeface
 
 
 class FontBook:
@@ -22,12 +22,7 @@ class FontBook:
         `letter_space` points stand between any two characters (not after the last), `word_space` points are added
         to each space.
         """
-        plain = typeface(font).run(text)[-1] * size
-        if letter_space and len(text) > 1:
-            plain += letter_space * (len(text) - 1)
-        if word_space:
-            plain += word_space * sum(text.count(space) for space in SPACES)
-        return plain
+        return typeface(font).length(text, size, letter_space, word_space)
 
     def figure_height(self, font: str) -> float:
         """Height of a digit per em, without the overshoot of the round ones."""
