@@ -1,0 +1,225 @@
+"""What the demo book should hold: an invented club by a harbour, its pen names, and a recipe for each puzzle.
+
+Quill Harbour, its puzzle table and everybody who sets for it are made up. The marks that are shapes are drawn here by
+hand; marks with values (totals, dots, clues) are read off the solution that a seed gives.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from tests.makers.draw import Recipe
+from tests.makers.shapes import entry, sides, wheel
+
+
+@dataclass(frozen=True)
+class Chapter:
+    """A chapter with the file its puzzles are written to."""
+
+    file: str
+    title: str
+    note: str
+    recipes: tuple[Recipe, ...]
+
+
+SAILS = """
+aaaabbccc
+adabbcccc
+adabbbbcc
+ddabeefff
+ddeeeeeff
+dddeehiff
+gghhhhifi
+gggghhifi
+ggghhiiii
+"""
+
+NET_LOFT = (
+    Recipe("first-light", "First Light", "Sandpiper", 1, size=6, note="For whoever arrives before the kettle boils."),
+    Recipe("mooring-line", "Mooring Line", "Sandpiper", 1, givens=30),
+    Recipe("ebb", "Ebb", "Mudlark", 2, givens=26),
+    Recipe("chart-table", "Chart Table", "The Pilot", 2, givens=24, note="One lone naked single near the end."),
+    Recipe("harbour-wall", "Harbour Wall", "Old Heron", 3),
+    Recipe("spring-tide", "Spring Tide", "Old Heron", 4),
+    Recipe("lowest-water", "Lowest Water", "Brine", 5, draws=40),
+    Recipe("patchwork", "Patchwork", "Wick", 2, regions=SAILS, givens=20, note="Nine regions cut from one old sail."),
+)
+
+CHANNEL = (
+    Recipe(
+        "four-buoys", "Four Buoys", "Eelgrass", 1, entry("thermometer", wheel("r1c2-r1c4 r2c5", "r4c2-r2c2")), givens=16
+    ),
+    Recipe(
+        "three-gauges",
+        "Three Gauges",
+        "The Pilot",
+        2,
+        entry(
+            "thermometer",
+            (
+                "r1c1-r3c1 r3c2-r1c2 r1c3-r3c3",
+                "r5c5 r5c6 r4c6-r4c4 r5c4 r6c4-r6c6",
+                "r9c9-r9c7 r8c7-r8c9 r7c9-r7c7",
+            ),
+        ),
+        note="Three nine-cell thermometers have no freedom at all: what is left is a classic in disguise.",
+    ),
+    Recipe("delta", "Delta", "Mudlark", 3, entry("thermometer", wheel("r5c5-r3c5 r2c4 r1c4", "r5c5-r3c5 r2c6 r1c6"))),
+    Recipe("mudflats", "Mudflats", "Eelgrass", 2, entry("slow-thermometer", wheel("r1c1-r1c4 r2c5-r4c5", "r3c2 r3c3"))),
+    Recipe(
+        "there-and-back",
+        "There and Back",
+        "Wick",
+        2,
+        entry("palindrome", wheel("r1c2 r2c1-r4c1 r5c2 r6c3", "r3c5 r3c6")),
+    ),
+    Recipe("choppy", "Choppy", "Brine", 3, entry("difference-line", wheel("r1c3-r3c1 r4c2", "r3c4 r4c5 r3c6"))),
+    Recipe(
+        "string-of-floats",
+        "String of Floats",
+        "Sandpiper",
+        2,
+        entry("consecutive-line", wheel("r1c2-r1c5", "r3c3-r3c5")),
+    ),
+    Recipe(
+        "two-lights",
+        "Between Two Lights",
+        "Old Heron",
+        3,
+        entry("between-line", (*sides("r1c2-r4c2 r5c3"), "r9c3 r8c4 r7c5 r8c6 r9c7", "r3c5-r6c5", *sides("r6c1-r9c1"))),
+    ),
+    Recipe(
+        "equal-catch",
+        "Equal Catch",
+        "The Pilot",
+        3,
+        entry("region-sum-line", wheel("r1c2 r2c3 r3c4 r2c5", "r4c3 r3c3 r4c4", arms=4)),
+    ),
+    Recipe(
+        "oilskin",
+        "Oilskin",
+        "Wick",
+        3,
+        entry("zipper-line", (*wheel("r1c2-r1c6", arms=2), *sides("r3c1 r4c2-r6c2 r7c1"), "r3c4 r4c5 r5c5 r6c5 r7c6")),
+    ),
+    Recipe(
+        "paces", "Paces", "Mudlark", 2, entry("even-step-line", (*sides("r1c1-r3c3"), *sides("r6c4-r8c2"), "r4c5-r6c5"))
+    ),
+    Recipe(
+        "weather-vane",
+        "Weather Vane",
+        "Eelgrass",
+        3,
+        """
+arrow:
+  - circle: r5c5
+    shafts: [r4c5-r2c5, r6c5-r8c5]
+  - circle: r2c2
+    shafts: [r1c3 r1c4]
+  - circle: r2c8
+    shafts: [r3c9 r4c9]
+  - circle: r8c8
+    shafts: [r9c7 r9c6]
+  - circle: r8c2
+    shafts: [r7c1 r6c1]
+  - circle: r5c2
+    shafts: [r4c3 r3c4]
+  - circle: r5c8
+    shafts: [r6c7 r7c6]
+""",
+    ),
+    Recipe(
+        "soundings",
+        "Soundings",
+        "Brine",
+        4,
+        """
+arrow:
+  - circle: r1c1 r1c2
+    shafts: [r2c2-r4c2]
+  - circle: r9c8 r9c9
+    shafts: [r8c8-r6c8]
+  - circle: r4c4
+    shafts: [r3c4 r2c5]
+  - circle: r6c6
+    shafts: [r7c6 r8c5]
+  - circle: r1c8
+    shafts: [r2c8 r3c7]
+  - circle: r9c2
+    shafts: [r8c2 r7c3]
+""",
+    ),
+)
+
+PENS = (
+    Recipe("lobster-pots", "Lobster Pots", "Mudlark", 2, lay=("cage",), givens=8),
+    Recipe("full-hold", "Full Hold", "Old Heron", 4, lay=("cage",), draws=20),
+    Recipe(
+        "sandbank",
+        "Sandbank",
+        "Eelgrass",
+        2,
+        """
+extra-region:
+  - r2c2-r2c5 r3c5 r3c4 r4c4 r4c3 r3c3
+  - r8c8-r8c5 r7c5 r7c6 r6c6 r6c7 r7c7
+""",
+    ),
+    Recipe(
+        "sister-ships",
+        "Sister Ships",
+        "Wick",
+        3,
+        """
+clone:
+  - [r1c2 r2c1-r2c3 r3c2, r5c4 r6c3-r6c5 r7c4]
+  - [r3c7 r4c7 r4c8, r7c8 r8c8 r8c9]
+""",
+    ),
+    Recipe("portholes", "Portholes", "The Pilot", 2, "windows: all"),
+    Recipe("crab-market", "Crab Market", "Brine", 3, "diagonals: both", lay=("cage",), givens=4),
+)
+
+QUAY = (
+    Recipe("pearls", "Pearls", "Sandpiper", 2, lay=("dots",), givens=6),
+    Recipe("toll-marks", "Toll Marks", "Mudlark", 2, lay=("sum-marks",), givens=8),
+    Recipe("tide-race", "Tide Race", "Eelgrass", 2, lay=("inequality",), givens=6),
+    Recipe("planks", "Planks", "Wick", 3, lay=("consecutive-bars",)),
+    Recipe("rivets", "Rivets", "Old Heron", 3, lay=("quadruple",)),
+    Recipe("port-starboard", "Port and Starboard", "Sandpiper", 1, lay=("parity",), givens=16),
+    Recipe("crests", "Crests and Troughs", "Brine", 3, lay=("peaks",)),
+    Recipe("load-lines", "Load Lines", "The Pilot", 2, lay=("limits",), givens=10),
+)
+
+SHORE = (
+    Recipe("slanting-light", "Slanting Light", "Old Heron", 3, lay=("diagonal-sum",)),
+    Recipe("sandwich-board", "Sandwich Board", "Mudlark", 3, lay=("sandwich",)),
+    Recipe("waterfront", "Waterfront", "The Pilot", 3, lay=("skyscraper",)),
+    Recipe("cross-bearings", "Cross Bearings", "Brine", 4, lay=("x-sum",)),
+    Recipe("lookout", "Lookout", "Sandpiper", 2, lay=("first-seen",), givens=6),
+    Recipe("berth-numbers", "Berth Numbers", "Wick", 3, lay=("numbered-room",)),
+)
+
+HARBOUR = (
+    Recipe("rigging", "Rigging", "Sandpiper", 2, "diagonals: both", givens=22),
+    Recipe("knights-at-anchor", "Knights at Anchor", "Old Heron", 3, "knight: all"),
+    Recipe("kings-at-anchor", "Kings at Anchor", "Old Heron", 2, "king: all"),
+    Recipe("no-two-waves", "No Two Waves", "Brine", 3, "non-consecutive: all"),
+    Recipe("crews", "Crews", "Eelgrass", 2, "disjoint-groups: all"),
+    Recipe(
+        "regatta",
+        "Regatta",
+        "The Pilot",
+        4,
+        "king: all\n" + entry("thermometer", wheel("r1c1 r2c2 r3c3", "r2c5 r3c5 r4c5")),
+    ),
+)
+
+CHAPTERS = (
+    Chapter("net-loft.yaml", "In the Net Loft", "Nothing but the rows, the columns and the regions.", NET_LOFT),
+    Chapter("channel.yaml", "Along the Channel", "Lines through the grid, each with a law of its own.", CHANNEL),
+    Chapter("pens.yaml", "Pots and Pens", "Areas fenced off: cages, clones and extra regions.", PENS),
+    Chapter("quay.yaml", "Neighbours on the Quay", "Signs between cells, at their corners and inside them.", QUAY),
+    Chapter("shore.yaml", "From the Shore", "Clues that stand outside and look in.", SHORE),
+    Chapter("harbour.yaml", "The Whole Harbour", "One rule for every cell at once.", HARBOUR),
+)
