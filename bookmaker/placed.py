@@ -9,12 +9,13 @@ a reader can go on and find the next mistake.
 
 from __future__ import annotations
 
+import re
 from bisect import bisect_right
 from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import TypeAlias
 
-from bookmaker.trouble import Desk, Place, nearest
+from bookmaker.trouble import Desk, Place, nearest, quoted
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,27 +65,32 @@ class Table:
 Node: TypeAlias = Word | Sequence | Table
 
 
+_WHOLE = re.compile(r"[+-]?[0-9]{1,9}")
+
+
 def read_text(node: Node, what: str, desk: Desk) -> str | None:
     """The node's text, or a trouble that names `what` was expected."""
     if isinstance(node, Word):
         return node.value
-    desk.error(node.place, "not-text", f"{what} should be a piece of text")
+    desk.error(node.place, "not-text", f"{what} should be a piece of text", _stray_colon(node))
     return None
 
 
 def read_whole(node: Node, what: str, desk: Desk, least: int, most: int) -> int | None:
     """A whole number between `least` and `most`, or a trouble."""
-    if isinstance(node, Word):
-        try:
-            number = int(node.value)
-        except ValueError:
-            desk.error(node.place, "not-a-number", f"{what} should be a whole number, not “{node.value}”")
-            return None
-        if least <= number <= most:
-            return number
-        desk.error(node.place, "out-of-range", f"{what} should be from {least} to {most}, not {number}")
+    if not isinstance(node, Word):
+        desk.error(node.place, "not-a-number", f"{what} should be a whole number")
         return None
-    desk.error(node.place, "not-a-number", f"{what} should be a whole number")
+    if not node.value:
+        desk.error(node.place, "no-value", f"{what} is left empty", f"write a whole number from {least} to {most}")
+        return None
+    if not _WHOLE.fullmatch(node.value):
+        desk.error(node.place, "not-a-number", f"{what} should be a whole number, not {quoted(node.value)}")
+        return None
+    number = int(node.value)
+    if least <= number <= most:
+        return number
+    desk.error(node.place, "out-of-range", f"{what} should be from {least} to {most}, not {number}")
     return None
 
 
@@ -93,7 +99,8 @@ def read_choice(node: Node, what: str, desk: Desk, choices: tuple[str, ...]) -> 
     word = read_text(node, what, desk)
     if word is None or word in choices:
         return word
-    desk.error(node.place, "unknown-word", f"{what} can't be “{word}”", nearest(word, choices))
+    said = f"{what} can't be {quoted(word)}" if word else f"{what} is left empty"
+    desk.error(node.place, "unknown-word", said, nearest(word, choices))
     return None
 
 
@@ -118,17 +125,24 @@ def read_fields(
 ) -> Mapping[str, Node]:
     """The named fields of a table; unknown and missing names are troubles, known ones are returned all the same."""
     if not isinstance(node, Table):
-        desk.error(
-            node.place, "not-a-table", f"{what} should be lines of “name: value”", "its names: " + ", ".join(known)
-        )
+        hint = "its names: " + ", ".join(known)
+        desk.error(node.place, "not-a-table", f"{what} should be lines of “name: value”", hint)
         return {}
     fields: dict[str, Node] = {}
+    suggested = ""
     for key, value in node.entries:
         if key.value in known:
             fields[key.value] = value
         else:
-            desk.error(key.place, "unknown-key", f"{what} has no “{key.value}”", nearest(key.value, known))
+            hint = nearest(key.value, known)
+            suggested += hint
+            desk.error(key.place, "unknown-key", f"{what} has no {quoted(key.value)}", hint)
     for name in needed:
-        if name not in fields:
+        if name not in fields and f"“{name}”" not in suggested:
             desk.error(node.place, "missing-key", f"{what} needs “{name}”")
     return fields
+
+
+def _stray_colon(node: Node) -> str:
+    """Text with a colon in it, such as “Estuary: a tide”, reads as a table; say so."""
+    return "if the text holds “: ”, put it in quotes: 'like: this'" if isinstance(node, Table) else ""

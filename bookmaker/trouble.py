@@ -7,9 +7,13 @@ carries all of them at once to the command line, which prints them in file order
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 from difflib import get_close_matches
+
+LINE_BREAK = re.compile("\r\n|[\r\n\x85\u2028\u2029]")
+"""What ends a line in every file that places point into."""
 
 
 @dataclass(frozen=True, order=True, slots=True)
@@ -28,7 +32,7 @@ class Place:
 class Trouble:
     """One mistake: where it is, a short `code` for tests, what is wrong, and how to mend it.
 
-    `also` are further places on the same line that get a caret under them. A `warning` never stops a book.
+    `also` are further places of the same file that are shown with a caret. A `warning` never stops a book.
     """
 
     place: Place
@@ -81,3 +85,9 @@ def nearest(word: str, known: Iterable[str]) -> str:
     choices = sorted(known)
     close = get_close_matches(word, choices, n=1, cutoff=0.6)
     return f"did you mean “{close[0]}”?" if close else "known here: " + ", ".join(choices)
+
+
+def quoted(text: str) -> str:
+    """What somebody typed, in quotes and on one line, cut short where it is long: for use inside a message."""
+    line = " ".join(text.split())
+    return f"“{line}”" if len(line) <= 40 else f"“{line[:36].rstrip()} …”"

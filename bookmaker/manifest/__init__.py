@@ -1,1 +1,139 @@
-"""The room `manifest`."""
+"""A book as its editor typed it → a `Manifest`; all of its troubles at once.
+
+In: the path of a manifest, of a folder with `book.yaml` in it, of a file of puzzles alone, or of a plain list of
+classics. Out: a `Manifest` with its warnings; or `BookTroubles`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import replace
+from itertools import islice
+from pathlib import Path
+
+from bookmaker.manifest import limits
+from bookmaker.manifest.bookfields import Heading, read_heading
+from bookmaker.manifest.classics import read_classics
+from bookmaker.manifest.includes import Shelf, Source
+from bookmaker.manifest.model import Chapter, Entry, Manifest
+from bookmaker.manifest.puzzlefields import read_entry
+from bookmaker.manifest.textfile import read_file
+from bookmaker.manifest.texts import read_line, read_note
+from bookmaker.manifest.yamlfile import parse_yaml
+from bookmaker.placed import Node, Sequence, Table, read_fields, read_items
+from bookmaker.rules.common.contract import RuledPuzzle
+from bookmaker.trouble import Desk, Place, in_file_order
+
+__all__ = ["load"]
+
+MANIFEST_NAME = "book.yaml"
+
+
+def load(path: Path) -> Manifest:
+    """Read the book at a path. Raises `BookTroubles` with everything that is wrong, in file order."""
+    desk = Desk()
+    file = path / MANIFEST_NAME if path.is_dir() else path
+    if path.is_dir() and not file.exists():
+        hint = f"“bookmaker start {path}” makes a small book to begin with"
+        desk.error(Place(str(path)), "no-file", f"the folder holds no {MANIFEST_NAME}", hint)
+        desk.raise_errors()
+    text = read_file(file, str(file), Place(str(file)), desk)
+    manifest: Manifest | None = None
+    if text is not None:
+        manifest = _from_yaml(text, file, desk) if file.suffix in (".yaml", ".yml") else _from_list(text, file, desk)
+    desk.raise_errors()
+    assert manifest is not None, "a manifest that cannot be read leaves a trouble"
+    return manifest
+
+
+def _from_list(text: str, file: Path, desk: Desk) -> Manifest:
+    heading = Heading(Place(str(file)), file.stem)
+    return _manifest(heading, read_classics(text, str(file), desk), (), desk)
+
+
+def _from_yaml(text: str, file: Path, desk: Desk) -> Manifest | None:
+    tree = parse_yaml(text, str(file), desk)
+    if tree is None:
+        return None
+    true_path = file.resolve()
+    shelf = Shelf(true_path.parent, desk, {true_path: Place(str(file))})
+    source = Source(file, file, (true_path,))
+    heading, chapters, lists = _read_tree(tree, file, desk)
+    ids: dict[str, Place] = {}
+    read = (
+        read_entry(node, heading.permission, chapter, ids, desk)
+        for chapter, puzzles in enumerate(lists)
+        for node in shelf.puzzles(puzzles, source)
+    )
+    return _manifest(heading, (entry for entry in read if entry is not None), chapters, desk)
+
+
+def _read_tree(tree: Node, file: Path, desk: Desk) -> tuple[Heading, tuple[Chapter, ...], list[Node]]:
+    """The heading, the chapters, and a list of puzzles for each chapter (one list where there are none)."""
+    if isinstance(tree, Sequence) or (isinstance(tree, Table) and (tree.get("id") or tree.get("givens"))):
+        return Heading(Place(str(file)), file.stem), (), [tree]
+    fields = read_fields(tree, "a manifest", desk, ("book", "puzzles", "chapters"), ("book",))
+    heading = read_heading(fields["book"], desk) if "book" in fields else Heading(tree.place)
+    if "chapters" not in fields:
+        if heading.order == "chapters" and heading.order_place:
+            said = "the order is by chapters, and there are none"
+            desk.error(
+                heading.order_place, "no-chapters", said, "put the puzzles under “chapters:”, or say “order: effort”"
+            )
+        return heading, (), [fields["puzzles"]] if "puzzles" in fields else []
+    if "puzzles" in fields:
+        said = "a book has either chapters or one list of puzzles, and both are given"
+        desk.error(fields["puzzles"].place, "chapters-and-puzzles", said, "move these puzzles into a chapter")
+    if heading.order not in (None, "chapters") and heading.order_place:
+        said = f"the order “{heading.order}” leaves no room for chapters"
+        desk.error(
+            heading.order_place,
+            "order-chapters",
+            said,
+            "say “order: chapters”; each chapter is then in order of effort",
+        )
+    heading = replace(heading, order="chapters")
+    return heading, *_read_chapters(fields["chapters"], desk)
+
+
+def _read_chapters(node: Node, desk: Desk) -> tuple[tuple[Chapter, ...], list[Node]]:
+    chapters, lists = [], []
+    for item in read_items(node, "“chapters”", desk):
+        fields = read_fields(item, "the chapter", desk, ("title", "note", "puzzles"), ("title", "puzzles"))
+        chapters.append(Chapter(read_line(fields, "title", desk), read_note(fields, "note", desk)))
+        lists.append(fields.get("puzzles", Sequence(item.place, ())))
+    return tuple(chapters), lists
+
+
+def _manifest(heading: Heading, entries: Iterable[Entry], chapters: tuple[Chapter, ...], desk: Desk) -> Manifest:
+    taken = tuple(islice(entries, limits.PUZZLES + 1))
+    if len(taken) > limits.PUZZLES:
+        said = f"the book has more than {limits.PUZZLES} puzzles"
+        desk.error(taken[-1].place, "many-puzzles", said, "part it into several books")
+    if not taken and not any(desk.errors()):
+        hint = "list them under “puzzles:”, each after a dash: “- id: …”"
+        desk.error(Place(heading.place.file), "no-puzzles", "the book has no puzzles", hint)
+    _warn_of_twins(taken, desk)
+    return Manifest(
+        place=heading.place,
+        title=heading.title,
+        entries=taken,
+        subtitle=heading.subtitle,
+        editor=heading.editor,
+        layout=heading.layout,
+        layout_place=heading.layout_place,
+        order=heading.order or "effort",
+        band_names=heading.band_names,
+        chapters=chapters,
+        warnings=in_file_order(trouble for trouble in desk.found if trouble.warning),
+    )
+
+
+def _warn_of_twins(entries: Iterable[Entry], desk: Desk) -> None:
+    """The same puzzle under two ids is hardly ever meant."""
+    first: dict[RuledPuzzle, Entry] = {}
+    for entry in entries:
+        twin = first.setdefault(entry.puzzle, entry)
+        if twin is not entry:
+            said = f"“{entry.id}” is the same puzzle as “{twin.id}”, at {twin.place}"
+            desk.warn(entry.place, "same-puzzle", said)

@@ -11,14 +11,20 @@ FILES = 500
 INCLUDE_DEPTH = 4
 """How deep files may include files."""
 
-PUZZLES = 2_000
+PUZZLES = 20_000
 """Puzzles in one book."""
 
 NESTING = 20
 """Lists and tables within each other in one file."""
 
-TEXT = 2_000
-"""Characters of a title, a name or a note."""
+LINE = 200
+"""Characters of a title, a name or a permission line."""
 
-CHAIN_CELLS = 256
-"""Cells that one word of a manifest may name."""
+NOTE = 4_000
+"""Characters of a note."""
+
+BAND_NAME = 20
+"""Characters of the name of a band."""
+
+ID = 40
+"""Characters of an id."""

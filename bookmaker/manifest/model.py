@@ -17,7 +17,10 @@ BAND_NAMES = ("Stroll", "Ramble", "Hike", "Climb", "Summit")
 
 @dataclass(frozen=True, slots=True)
 class Entry:
-    """One puzzle as listed, with all that is said of it. `chapter` counts from 0; `shown` is when it was first shown."""
+    """One puzzle as listed, with all that is said of it.
+
+    `chapter` counts from 0; `shown` is when it was first shown; `place` is where its id stands.
+    """
 
     id: str
     puzzle: RuledPuzzle
@@ -40,7 +43,10 @@ class Chapter:
 
 @dataclass(frozen=True, slots=True)
 class Manifest:
-    """A whole book as its editor typed it. `chapters` is empty unless `order` is “chapters”."""
+    """A whole book as its editor typed it.
+
+    `chapters` is empty unless `order` is “chapters”; `layout` is "" where none is named, else `layout_place` is where.
+    """
 
     place: Place
     title: str
@@ -52,3 +58,4 @@ class Manifest:
     band_names: tuple[str, ...] = BAND_NAMES
     chapters: tuple[Chapter, ...] = ()
     warnings: tuple[Trouble, ...] = ()
+    layout_place: Place | None = None

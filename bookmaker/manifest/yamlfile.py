@@ -28,9 +28,8 @@ from yaml.events import (
 from bookmaker.manifest.limits import NESTING
 from bookmaker.manifest.yamlwords import in_plain_words
 from bookmaker.placed import Node, Sequence, Table, Word
-from bookmaker.trouble import Desk, Place
+from bookmaker.trouble import LINE_BREAK, Desk, Place, quoted
 
-_BREAK = re.compile("\r\n|[\r\n\x85\u2028\u2029]")
 _GAPS = {
     None: re.compile(r"\s*[\r\n\x85\u2028\u2029]\s*"),
     "'": re.compile(r"\s*[\r\n\x85\u2028\u2029]\s*|'(?=')"),
@@ -51,7 +50,7 @@ def parse_yaml(text: str, file: str, desk: Desk) -> Node | None:
     text = text.removeprefix("\ufeff")
     if not re.sub(r"(?m)^\s*(#.*)?$", "", text).strip():
         desk.error(
-            Place(file), "empty-file", "the file is empty", "a book begins with the lines “book:” and “puzzles:”"
+            Place(file), "empty-file", "the file is empty", "“bookmaker start FOLDER” makes a small book to begin with"
         )
         return None
     reader = _Reader(text, file, desk)
@@ -68,7 +67,7 @@ def parse_yaml(text: str, file: str, desk: Desk) -> Node | None:
 class _Reader:
     def __init__(self, text: str, file: str, desk: Desk) -> None:
         self.text, self.file, self.desk = text, file, desk
-        self.starts = [0, *(found.end() for found in _BREAK.finditer(text))]
+        self.starts = [0, *(found.end() for found in LINE_BREAK.finditer(text))]
 
     def place(self, index: int) -> Place:
         """The place of a character of the file."""
@@ -87,21 +86,22 @@ class _Reader:
         return root
 
     def refuse(self, event: Event, code: str, text: str, hint: str = "") -> None:
-        self.desk.error(self.place(event.start_mark.index), code, text, hint)
+        self.desk.error(self.place(_span(event)[0]), code, text, hint)
         raise _Refused
 
     def node(self, event: Event, events: Iterator[Event], depth: int) -> Node:
-        if isinstance(event, AliasEvent) or getattr(event, "anchor", None) is not None:
-            sign = "*" if isinstance(event, AliasEvent) else "&"
-            said = f"“{sign}{event.anchor}” is YAML's shorthand for repeating a part, which a book does not use"
-            self.refuse(event, "alias", said, f"to mean the text itself, put it in quotes: '{sign}{event.anchor} …'")
+        anchor = getattr(event, "anchor", None)
+        if anchor is not None:
+            name = quoted(("*" if isinstance(event, AliasEvent) else "&") + anchor)
+            said = f"{name} is YAML's shorthand for repeating a part, which a book does not use"
+            self.refuse(event, "alias", said, "to mean the text itself, put it in quotes: '* …'")
         if getattr(event, "tag", None) is not None:
-            tag = self.text[event.start_mark.index :].split(maxsplit=1)[0]
-            said = f"“{tag}” is YAML's way to name a data type, which a book does not use"
+            tag = self.text[_span(event)[0] :].split(maxsplit=1)[0]
+            said = f"{quoted(tag)} is YAML's way to name a data type, which a book does not use"
             self.refuse(event, "tag", said, "to mean the text itself, put it in quotes: '!…'")
         if depth > NESTING:
             self.refuse(event, "too-deep", f"lists and tables stand more than {NESTING} deep within each other here")
-        place = self.place(event.start_mark.index)
+        place = self.place(_span(event)[0])
         if isinstance(event, ScalarEvent):
             return Word(place, event.value, tuple(self.origins(event)))
         if isinstance(event, SequenceStartEvent):
@@ -129,7 +129,7 @@ class _Reader:
 
     def origins(self, event: ScalarEvent) -> Iterator[tuple[int, Place]]:
         """Each unbroken stretch of the source, as its offset in the value and the place it begins at."""
-        start, end, value = event.start_mark.index, event.end_mark.index, event.value
+        (start, end), value = _span(event), event.value
         if event.style is None and end - start == len(value):
             return
         at = 0
@@ -156,11 +156,17 @@ class _Reader:
     def block_lines(self, start: int, end: int, value: str) -> Iterator[tuple[int, str]]:
         """The lines under a “|” or “>”, without their common indent."""
         first = bisect_right(self.starts, start)
-        lines = [(at, _BREAK.split(self.text[at:end], maxsplit=1)[0]) for at in self.starts[first:] if at < end]
+        lines = [(at, LINE_BREAK.split(self.text[at:end], maxsplit=1)[0]) for at in self.starts[first:] if at < end]
         written = next((line for _, line in lines if line.strip()), "")
         kept = next((line for line in value.split("\n") if line.strip()), "")
         indent = _indent(written) - _indent(kept)
         yield from ((at + indent, line[indent:]) for at, line in lines if line[indent:].strip())
+
+
+def _span(event: Event) -> tuple[int, int]:
+    """The first character of an event and the one after its last."""
+    assert event.start_mark is not None and event.end_mark is not None
+    return event.start_mark.index, event.end_mark.index
 
 
 def _indent(line: str) -> int:

@@ -1,0 +1,71 @@
+"""What a manifest says of the book as a whole: the lines under `book:`.
+
+In: the node under `book:`. Out: a `Heading`, with troubles on the desk.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import cast, get_args
+
+from bookmaker.manifest import limits
+from bookmaker.manifest.model import BAND_NAMES, Order
+from bookmaker.manifest.texts import read_line
+from bookmaker.placed import Node, Sequence, Table, Word, read_choice, read_fields
+from bookmaker.trouble import Desk, Place
+
+BOOK_KEYS = ("title", "subtitle", "editor", "layout", "order", "bands", "permission")
+
+
+@dataclass(frozen=True, slots=True)
+class Heading:
+    """The book's own fields; `order` is None where none is named. Places are where to point in a later trouble."""
+
+    place: Place
+    title: str = ""
+    subtitle: str = ""
+    editor: str = ""
+    layout: str = ""
+    layout_place: Place | None = None
+    order: Order | None = None
+    order_place: Place | None = None
+    band_names: tuple[str, ...] = BAND_NAMES
+    permission: str = ""
+
+
+def read_heading(node: Node, desk: Desk) -> Heading:
+    """The fields under `book:`; faulty ones keep their defaults."""
+    fields = read_fields(node, "the book", desk, BOOK_KEYS, ("title",))
+    title = fields.get("title")
+    if isinstance(title, Word) and not title.value.strip():
+        desk.error(title.place, "no-value", "the book's title is left empty", "the title stands on the front page")
+    order = fields.get("order")
+    return Heading(
+        place=title.place if title else node.place,
+        title=read_line(fields, "title", desk),
+        subtitle=read_line(fields, "subtitle", desk),
+        editor=read_line(fields, "editor", desk),
+        layout=read_line(fields, "layout", desk),
+        layout_place=fields["layout"].place if "layout" in fields else None,
+        order=cast(Order | None, read_choice(order, "“order”", desk, get_args(Order))) if order else None,
+        order_place=order.place if order else None,
+        band_names=_bands(fields["bands"], desk) if "bands" in fields else BAND_NAMES,
+        permission=read_line(fields, "permission", desk),
+    )
+
+
+def _bands(node: Node, desk: Desk) -> tuple[str, ...]:
+    hint = "such as [" + ", ".join(BAND_NAMES) + "], the easiest first"
+    if not isinstance(node, Sequence) or len(node.values) != len(BAND_NAMES):
+        found = (
+            f", not {len(node.values)}" if isinstance(node, Sequence | Table) and not isinstance(node, Table) else ""
+        )
+        desk.error(node.place, "bands", f"“bands” should name five bands{found}", hint)
+        return BAND_NAMES
+    names = tuple(read_line({"bands": word}, "bands", desk, limits.BAND_NAME) for word in node.values)
+    for at, word in enumerate(node.values):
+        if isinstance(word, Word) and not word.value.strip():
+            desk.error(word.place, "bands", "the name of a band is left empty", hint)
+        elif names[at] and names[at] in names[:at]:
+            desk.error(word.place, "bands", f"two bands are called “{names[at]}”", hint)
+    return names

@@ -1,0 +1,53 @@
+"""A plain text list of classics as a book.
+
+In: text with a puzzle on each line: 81 characters, `.` or `0` for an empty cell, then its name if it has one. Lines
+that begin with `#` are comments. Out: entries whose ids are their numbers in the list.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from bookmaker.manifest import limits
+from bookmaker.manifest.givens import check_clashes, read_givens
+from bookmaker.manifest.model import Entry
+from bookmaker.placed import Word
+from bookmaker.puzzle.grid import CLASSIC
+from bookmaker.puzzle.puzzle import Puzzle
+from bookmaker.trouble import LINE_BREAK, Desk, Place
+
+_LINE = re.compile(r"\s*(?P<digits>[^\s#]+)\s*(?P<name>.*)")
+
+
+def read_classics(text: str, file: str, desk: Desk) -> Iterator[Entry]:
+    """The puzzles of a list; faulty lines are reported and left out."""
+    number = 0
+    for line_number, line in enumerate(LINE_BREAK.split(text), start=1):
+        found = _LINE.match(line)
+        if found is None:
+            continue
+        number += 1
+        entry = _entry(found, Place(file, line_number, found.start("digits") + 1), number, desk)
+        if entry is not None:
+            yield entry
+    if number == 0:
+        desk.error(Place(file), "empty-file", "the file holds no puzzle", "a list of classics has 81 characters a line")
+    elif not any(desk.errors()):
+        hint = "a manifest (a .yaml file) has room for setters and permission lines"
+        desk.warn(Place(file), "no-permission", "a plain list has no permission lines", hint)
+
+
+def _entry(found: re.Match[str], place: Place, number: int, desk: Desk) -> Entry | None:
+    digits, name = found["digits"], found["name"].strip()
+    if len(digits) != len(CLASSIC.cells):
+        said = f"this line begins with {len(digits)} characters without a space and should begin with 81"
+        hint = "a manifest goes by a name that ends in .yaml" if digits.endswith(":") else ""
+        desk.error(place, "list-line", said, hint or "81 characters, a dot or 0 for an empty cell; then a name, if any")
+        return None
+    givens = read_givens(Word(place, digits), CLASSIC, desk)
+    if givens is None:
+        return None
+    check_clashes(givens, CLASSIC.houses, CLASSIC, desk)
+    title = "" if name.startswith("#") else name[: limits.LINE]
+    return Entry(str(number), Puzzle(CLASSIC, givens.digits), place, title)

@@ -1,0 +1,76 @@
+"""The givens of a puzzle: a text picture of the grid, and whether any two of them clash.
+
+In: the node under `givens:`. Out: a digit for each cell, 0 where it is empty; or troubles at the digits themselves.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from bookmaker.placed import Node, Word
+from bookmaker.puzzle.cells import read_picture
+from bookmaker.puzzle.grid import SYMBOLS, Grid, House
+from bookmaker.trouble import Desk, Place, quoted
+
+_TIMES = {2: "twice", 3: "three times", 4: "four times"}
+
+
+@dataclass(frozen=True, slots=True)
+class Givens:
+    """`digits` and, for each cell, where it was typed (line and column in the picture)."""
+
+    word: Word
+    digits: tuple[int, ...]
+    spots: tuple[tuple[int, int], ...]
+
+    def place(self, cell: int) -> Place:
+        return self.word.at(*self.spots[cell])
+
+
+def read_givens(node: Node, grid: Grid, desk: Desk) -> Givens | None:
+    """The givens, or None after reporting every character that cannot stand in this grid."""
+    if not isinstance(node, Word):
+        hint = "begin with “givens: |” and draw the grid on the lines below, set in further"
+        desk.error(node.place, "not-a-picture", "“givens” should be a picture of the grid", hint)
+        return None
+    picture = read_picture(node, grid.size, "the givens", desk)
+    if picture is None:
+        return None
+    digits = tuple(_digit(char) for char, _, _ in picture)
+    for digit, (char, line, column) in zip(digits, picture, strict=True):
+        if digit is None:
+            hint = f"digits here go from 1 to {SYMBOLS[grid.size - 1]}; an empty cell is a dot"
+            desk.error(node.at(line, column), "not-a-digit", f"{quoted(char)} is not a digit", hint)
+        elif digit > grid.size:
+            said = f"{SYMBOLS[digit - 1]} is too large for a {grid.size}×{grid.size} grid"
+            hint = f"digits here go from 1 to {SYMBOLS[grid.size - 1]}; for a larger grid say “size:”"
+            desk.error(node.at(line, column), "digit-large", said, hint)
+    sound = tuple(digit for digit in digits if digit is not None and digit <= grid.size)
+    if len(sound) < len(digits):
+        return None
+    return Givens(node, sound, tuple((line, column) for _, line, column in picture))
+
+
+def _digit(char: str) -> int | None:
+    if char in ".0":
+        return 0
+    return SYMBOLS.index(char.upper()) + 1 if char.upper() in SYMBOLS else None
+
+
+def check_clashes(givens: Givens, houses: Iterable[House], grid: Grid, desk: Desk) -> None:
+    """Report each digit that stands more than once in a house; the same cells are reported once."""
+    reported: set[tuple[int, ...]] = set()
+    for house in houses:
+        for digit in grid.digits:
+            cells = tuple(cell for cell in house.cells if givens.digits[cell] == digit)
+            if len(cells) < 2 or cells in reported:
+                continue
+            reported.add(cells)
+            names = [grid.name(cell) for cell in cells]
+            listed = ", ".join(names[:-1]) + " and " + names[-1]
+            times = _TIMES.get(len(cells), f"{len(cells)} times")
+            said = f"givens clash: {house.name} has {SYMBOLS[digit - 1]} {times} ({listed})"
+            hint = "one of the two is likely a slip" if len(cells) == 2 else "a digit stands once in each"
+            places = [givens.place(cell) for cell in cells]
+            desk.error(places[0], "givens-clash", said, hint, tuple(places[1:]))

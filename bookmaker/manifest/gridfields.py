@@ -1,0 +1,120 @@
+"""The grid of a puzzle from its fields `size`, `boxes` and `regions`.
+
+In: the puzzle's fields. Out: a `Grid`. After a trouble with boxes or regions the grid is returned without any, so
+that givens and rules can still be checked; only a bad size leaves nothing to check.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+
+from bookmaker.placed import Node, Word, read_text, read_whole
+from bookmaker.puzzle.cells import read_picture
+from bookmaker.puzzle.grid import LARGEST, SMALLEST, USUAL_BOXES, Grid, boxed_grid, irregular_grid
+from bookmaker.trouble import Desk, Place, quoted
+
+_BOXES = re.compile(r"([0-9]{1,2})\s*[x×X]\s*([0-9]{1,2})")
+
+
+def read_grid(fields: Mapping[str, Node], place: Place, desk: Desk) -> Grid | None:
+    """The grid; `place` is where to say that something is missing."""
+    size: int | None = 9
+    if "size" in fields:
+        size = read_whole(fields["size"], "“size”", desk, SMALLEST, LARGEST)
+    if size is None:
+        return None
+    plain = Grid(size, ())
+    if "boxes" in fields and "regions" in fields:
+        said = "the grid has either boxes or regions, and both are given"
+        desk.error(fields["boxes"].place, "boxes-and-regions", said, "keep one of the two")
+        return plain
+    if "regions" in fields:
+        return _regions(fields["regions"], size, desk) or plain
+    if "boxes" in fields:
+        return _boxes(fields["boxes"], size, desk) or plain
+    if size in USUAL_BOXES:
+        return boxed_grid(size, *USUAL_BOXES[size])
+    said = f"no box fits a {size}×{size} grid"
+    desk.error(
+        fields["size"].place if "size" in fields else place, "no-boxes", said, "say “boxes: none” or draw “regions: |”"
+    )
+    return plain
+
+
+def _boxes(node: Node, size: int, desk: Desk) -> Grid | None:
+    text = read_text(node, "“boxes”", desk)
+    if text is None:
+        return None
+    if text == "none":
+        return Grid(size, ())
+    fitting = [f"{h}x{size // h}" for h in range(2, size // 2 + 1) if size % h == 0]
+    hint = f"boxes of a {size}×{size} grid: " + ", ".join([*fitting, "none"])
+    shape = _BOXES.fullmatch(text)
+    if shape is None:
+        said = f"{quoted(text)} is not a shape of box" if text else "“boxes” is left empty"
+        desk.error(node.place, "bad-boxes", said, f"write height x width; {hint}")
+        return None
+    height, width = int(shape[1]), int(shape[2])
+    if f"{height}x{width}" not in fitting:
+        desk.error(node.place, "bad-boxes", f"boxes of {height}×{width} do not fill a {size}×{size} grid", hint)
+        return None
+    return boxed_grid(size, height, width)
+
+
+def _regions(node: Node, size: int, desk: Desk) -> Grid | None:
+    if not isinstance(node, Word):
+        desk.error(node.place, "not-a-picture", "“regions” should be a picture of letters", _draw("regions"))
+        return None
+    picture = read_picture(node, size, "the regions", desk)
+    if picture is None:
+        return None
+    if open_cells := [node.at(line, column) for char, line, column in picture if char == "."]:
+        said = "every cell belongs to a region, and this one shows a dot"
+        desk.error(open_cells[0], "region-open", said, "give it the letter of its region", tuple(open_cells[1:]))
+        return None
+    members: dict[str, list[int]] = {}
+    for cell, (char, _, _) in enumerate(picture):
+        members.setdefault(char, []).append(cell)
+    places = [node.at(line, column) for _, line, column in picture]
+    sound = _right_sizes(members, places, size, desk) and _connected(members, places, size, desk)
+    return irregular_grid(size, [char for char, _, _ in picture]) if sound else None
+
+
+def _right_sizes(members: dict[str, list[int]], places: list[Place], size: int, desk: Desk) -> bool:
+    wrong = {letter: cells for letter, cells in members.items() if len(cells) != size}
+    for letter, cells in wrong.items():
+        first, *rest = (places[cell] for cell in cells)
+        number = f"{len(cells)} cell" + ("s" if len(cells) > 1 else "")
+        said = f"region {letter} has {number} and should have {size}"
+        hint = f"the picture needs {size} letters, {size} cells each"
+        desk.error(first, "region-size", said, hint, tuple(rest) if len(cells) < 2 * size else ())
+    return not wrong
+
+
+def _connected(members: dict[str, list[int]], places: list[Place], size: int, desk: Desk) -> bool:
+    """Solvers find a region by its outline, so its cells must hang together by their sides."""
+    plain = Grid(size, ())
+    sound = True
+    for letter, cells in members.items():
+        reached, edge = {cells[0]}, [cells[0]]
+        while edge:
+            near = [cell for cell in plain.orthogonal(edge.pop()) if cell in cells and cell not in reached]
+            reached.update(near)
+            edge.extend(near)
+        if apart := [cell for cell in cells if cell not in reached]:
+            if len(apart) > len(reached):
+                apart = sorted(reached)
+            first, *rest = apart
+            names = ", ".join(plain.name(cell) for cell in apart)
+            said = (
+                f"region {letter} is in pieces: {names} {'does' if len(apart) == 1 else 'do'} not touch the rest of it"
+            )
+            hint = "the cells of a region hang together by their sides"
+            desk.error(places[first], "region-apart", said, hint, tuple(places[cell] for cell in rest))
+            sound = False
+    return sound
+
+
+def _draw(name: str) -> str:
+    return f"begin with “{name}: |” and draw the grid on the lines below, set in further"

@@ -1,0 +1,103 @@
+"""One puzzle as listed: from its lines in the manifest to an `Entry`.
+
+In: the table of a puzzle. Out: the entry, or None with all that is wrong on the desk.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from bookmaker.manifest.givens import check_clashes, read_givens
+from bookmaker.manifest.gridfields import read_grid
+from bookmaker.manifest.model import Entry
+from bookmaker.manifest.texts import read_date, read_id, read_line, read_note
+from bookmaker.placed import Node, Table, Word, read_fields
+from bookmaker.puzzle.grid import Grid
+from bookmaker.puzzle.puzzle import Puzzle
+from bookmaker.rules import houses_of, kinds
+from bookmaker.rules.common.contract import Rule, RuledPuzzle
+from bookmaker.trouble import Desk, Place, nearest, quoted
+
+PUZZLE_KEYS = (
+    "id",
+    "title",
+    "setter",
+    "shown",
+    "permission",
+    "note",
+    "size",
+    "boxes",
+    "regions",
+    "givens",
+    "rules",
+)  # fmt: skip
+
+
+def read_entry(node: Node, permission: str, chapter: int, ids: dict[str, Place], desk: Desk) -> Entry | None:
+    """The entry of one puzzle. `permission` is the book's own line, for puzzles that have none; `ids` are those taken
+    by earlier puzzles, in small letters, and this one's is added."""
+    before = sum(1 for _ in desk.errors())
+    fields = read_fields(node, "the puzzle", desk, PUZZLE_KEYS, ("id",))
+    if not isinstance(node, Table):
+        return None
+    name = _claimed_id(fields["id"], ids, desk) if "id" in fields else None
+    title, setter = read_line(fields, "title", desk), read_line(fields, "setter", desk)
+    shown = read_date(fields["shown"], "shown", desk) if "shown" in fields else None
+    own_permission = read_line(fields, "permission", desk)
+    note = read_note(fields, "note", desk)
+    puzzle = _puzzle(fields, node, desk)
+    if name is None or puzzle is None or sum(1 for _ in desk.errors()) > before:
+        return None
+    place = fields["id"].place
+    if not own_permission and not permission:
+        hint = "add “permission:” to the puzzle, or once under “book:” where one line holds for all"
+        desk.warn(place, "no-permission", f"“{name}” has no permission line", hint)
+    return Entry(name, puzzle, place, title, setter, shown, own_permission or permission, note, chapter)
+
+
+def _claimed_id(node: Node, ids: dict[str, Place], desk: Desk) -> str | None:
+    name = read_id(node, desk)
+    if name is None:
+        return None
+    first = ids.setdefault(name.lower(), node.place)
+    if first is node.place:
+        return name
+    where = f"on line {first.line}" if first.file == node.place.file else f"at {first}"
+    said = f"two puzzles have the id “{name}”; the first is {where}"
+    desk.error(node.place, "same-id", said, "give one of them another id", (first,))
+    return None
+
+
+def _puzzle(fields: Mapping[str, Node], node: Table, desk: Desk) -> RuledPuzzle | None:
+    grid = read_grid(fields, node.place, desk)
+    if grid is None:
+        return None
+    rules = _rules(fields["rules"], grid, desk) if "rules" in fields else ()
+    if "givens" not in fields:
+        if not rules:
+            desk.error(node.place, "missing-key", "the puzzle needs “givens”", "only a puzzle with rules may have none")
+        return Puzzle(grid, (0,) * len(grid.cells), rules)
+    givens = read_givens(fields["givens"], grid, desk)
+    if givens is None:
+        return None
+    puzzle = Puzzle(grid, givens.digits, rules)
+    check_clashes(givens, houses_of(puzzle), grid, desk)
+    return puzzle
+
+
+def _rules(node: Node, grid: Grid, desk: Desk) -> tuple[Rule, ...]:
+    if isinstance(node, Word) and not node.value:
+        return ()
+    if not isinstance(node, Table):
+        hint = "a line for each kind, such as “diagonals: both”; “bookmaker rules” lists the kinds"
+        desk.error(node.place, "not-a-table", "“rules” should be lines of “kind: what is marked”", hint)
+        return ()
+    read = []
+    for word, body in node.entries:
+        kind = kinds().get(word.value)
+        if kind is None:
+            said = f"there is no rule kind {quoted(word.value)}"
+            desk.error(word.place, "unknown-rule", said, nearest(word.value, kinds()))
+        else:
+            read.append(kind.read(body, grid, desk))
+    return tuple(rule for rule in read if rule is not None)

@@ -1,0 +1,54 @@
+"""A file as text.
+
+In: a path, and the place to point at if there is no such file. Out: the text, or None with the trouble on the desk.
+"""
+
+from __future__ import annotations
+
+import codecs
+from pathlib import Path
+
+from bookmaker.manifest.limits import FILE_BYTES
+from bookmaker.trouble import LINE_BREAK, Desk, Place, nearest
+
+_SAVE_AGAIN = "save the file again with the encoding UTF-8; most editors ask for it under “Save as”"
+
+
+def read_file(path: Path, shown: str, asked: Place, desk: Desk) -> str | None:
+    """The text of a UTF-8 file, without a byte order mark. `shown` is its name as the user would write it."""
+    try:
+        if not path.is_file():
+            _say_missing(path, shown, asked, desk)
+            return None
+        with path.open("rb") as stream:
+            data = stream.read(FILE_BYTES + 1)
+    except OSError as error:
+        desk.error(asked, "unreadable", f"“{shown}” cannot be opened: {(error.strerror or str(error)).lower()}")
+        return None
+    if len(data) > FILE_BYTES:
+        said = f"the file is larger than {FILE_BYTES // 1_000_000} million characters, which no book needs"
+        desk.error(Place(shown), "file-large", said, "is it the right file? a large book can be parted with “include:”")
+        return None
+    if data.startswith((codecs.BOM_UTF16_LE, codecs.BOM_UTF16_BE)):
+        desk.error(Place(shown), "not-utf-8", "the file is saved as UTF-16, not as UTF-8", _SAVE_AGAIN)
+        return None
+    try:
+        return data.decode("utf-8-sig")
+    except UnicodeDecodeError as error:
+        lines = LINE_BREAK.split(data[: error.start].decode("utf-8-sig", errors="replace"))
+        place = Place(shown, len(lines), len(lines[-1]) + 1)
+        desk.error(place, "not-utf-8", "from here the file is not UTF-8 text", _SAVE_AGAIN)
+        return None
+
+
+def _say_missing(path: Path, shown: str, asked: Place, desk: Desk) -> None:
+    if path.is_dir():
+        desk.error(asked, "is-folder", f"“{shown}” is a folder, not a file")
+    elif path.exists():
+        desk.error(asked, "unreadable", f"“{shown}” is not an ordinary file")
+    elif not path.parent.is_dir():
+        desk.error(asked, "no-file", f"there is no folder “{Path(shown).parent}”")
+    else:
+        beside = [each.name for each in path.parent.iterdir() if each.suffix == path.suffix or each.stem == path.stem]
+        hint = nearest(path.name, beside) if beside else ""
+        desk.error(asked, "no-file", f"there is no file “{shown}”", hint if hint.startswith("did") else "")

@@ -1,0 +1,83 @@
+"""The small values of a manifest: lines of text, notes, ids, dates.
+
+In: a node. Out: the typed value, or None with the trouble on the desk. A field left empty counts as left out.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from datetime import date
+
+from bookmaker.manifest import limits
+from bookmaker.placed import Node, Word, read_text
+from bookmaker.trouble import Desk, quoted
+
+_ID = re.compile(r"[A-Za-z0-9]+(-+[A-Za-z0-9]+)*")
+_DATE = re.compile(r"([0-9]{4})-([0-9]{2})-([0-9]{2})")
+_CONTROL = re.compile(r"[\x00-\x08\x0b-\x1f\x7f\ufeff]")
+
+
+def read_line(fields: Mapping[str, Node], name: str, desk: Desk, most: int = limits.LINE) -> str:
+    """One line of text under a name; "" where it is missing, empty or faulty."""
+    node = fields.get(name)
+    return " ".join(_sound_text(node, name, desk, most).split()) if node is not None else ""
+
+
+def read_note(fields: Mapping[str, Node], name: str, desk: Desk) -> str:
+    """Text that may have several lines; "" where it is missing, empty or faulty."""
+    node = fields.get(name)
+    if node is None:
+        return ""
+    text = _sound_text(node, name, desk, limits.NOTE)
+    return "\n".join(" ".join(line.split()) for line in text.strip().splitlines())
+
+
+def _sound_text(node: Node, name: str, desk: Desk, most: int) -> str:
+    text = read_text(node, f"“{name}”", desk)
+    if text is None or not isinstance(node, Word):
+        return ""
+    if stray := _CONTROL.search(text):
+        said = f"“{name}” holds a character that cannot be printed (number {ord(stray.group())})"
+        desk.error(node.at_offset(stray.start()), "stray-character", said)
+        return ""
+    if len(text.strip()) > most:
+        said = f"“{name}” has {len(text.strip())} characters; there is room for {most}"
+        desk.error(node.place, "text-long", said)
+        return ""
+    return text
+
+
+def read_id(node: Node, desk: Desk) -> str | None:
+    """An id, as it is typed on the command line and used in links."""
+    text = read_text(node, "“id”", desk)
+    if text is None:
+        return None
+    if not text:
+        desk.error(
+            node.place, "no-value", "“id” is left empty", "each puzzle has an id of its own, such as “estuary-2”"
+        )
+        return None
+    if not _ID.fullmatch(text) or len(text) > limits.ID:
+        said = f"{quoted(text)} cannot be an id"
+        hint = f"an id is made of letters a–z, digits and dashes, up to {limits.ID} of them, such as “estuary-2”"
+        desk.error(node.place, "bad-id", said, hint)
+        return None
+    return text
+
+
+def read_date(node: Node, name: str, desk: Desk) -> date | None:
+    """A day, written year-month-day."""
+    text = read_text(node, f"“{name}”", desk)
+    if not text:
+        return None
+    parts = _DATE.fullmatch(text)
+    if parts is None:
+        hint = "write year-month-day, such as 2026-03-14"
+        desk.error(node.place, "bad-date", f"{quoted(text)} is not a date", hint)
+        return None
+    try:
+        return date(*map(int, parts.groups()))
+    except ValueError:
+        desk.error(node.place, "bad-date", f"there is no such day as {text}", "write year-month-day")
+        return None
