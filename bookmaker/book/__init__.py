@@ -35,14 +35,15 @@ def make_book(manifest: Manifest, proofs: Iterable[Proof], draft: bool = False, 
         groups = groupby(zip(ordered, puzzles, strict=True), key=lambda pair: pair[0].entry.chapter)
         chapters = tuple(
             Chapter(
+                count,
                 curled(manifest.chapters[index].title),
                 curled(manifest.chapters[index].note),
                 tuple(puzzle for _, puzzle in pairs),
             )
-            for index, pairs in groups
+            for count, (index, pairs) in enumerate(groups, start=1)
         )
     else:
-        chapters = (Chapter("", "", puzzles),)
+        chapters = (Chapter(1, "", "", puzzles),)
     return Book(
         title=curled(manifest.title),
         subtitle=curled(manifest.subtitle),

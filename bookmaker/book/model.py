@@ -75,7 +75,7 @@ class TitlePage:
 
 @dataclass(frozen=True, slots=True)
 class Guide:
-    """How to read the book: paragraphs under a heading. “{keys}” and “{credits}” stand for page numbers."""
+    """How to read the book: paragraphs under a heading."""
 
     heading: str
     paragraphs: tuple[str, ...]
@@ -90,8 +90,9 @@ class Contents:
 
 @dataclass(frozen=True, slots=True)
 class Chapter:
-    """Puzzles that stand together; a chapter without a title has no opening page."""
+    """Puzzles that stand together; a chapter without a title has no opening page. `number` counts from 1."""
 
+    number: int
     title: str
     note: str
     puzzles: tuple[BookPuzzle, ...]

@@ -15,6 +15,7 @@ CONTENTS = "Contents"
 GUIDE = "How to read this book"
 KEYS = "Solution keys"
 CREDITS = "Credits"
+ANSWER_KEY = "Answer key"
 
 _MONTHS = (
     *("January", "February", "March", "April", "May", "June"),
@@ -29,7 +30,7 @@ def date_in_words(day: date) -> str:
 
 
 def guide(manifest: Manifest, draft: bool) -> tuple[str, ...]:
-    """How to read the book, a paragraph each. “{keys}” and “{credits}” stand for page numbers."""
+    """How to read the book, a paragraph each."""
     first, last = manifest.band_names[0], manifest.band_names[-1]
     order = {
         "effort": "The puzzles stand in order of effort, the gentlest first.",
@@ -50,8 +51,8 @@ def guide(manifest: Manifest, draft: bool) -> tuple[str, ...]:
         "The rules given with a grid are complete, and all of them hold together. Where a puzzle has marks, each kind "
         "is drawn once more beside the sentence that explains it. The grids are made for pencil: you can write over "
         "every mark.",
-        f"{proved} The solution keys begin on page {{keys}}; their bold digits are those that the puzzle gave you. "
-        "Setters, first showings and permissions are listed from page {credits}.",
+        f"{proved} The solution keys stand at the back; their bold digits are those that the puzzle gave you. After "
+        "them come the credits: who set each puzzle, when it was first shown, and by whose leave it is printed.",
     )
 
 

@@ -1,1 +1,8 @@
-"""The room `layout`."""
+"""A book and a layout → pages of display items. All measuring and breaking happens here."""
+
+from bookmaker.layout.compose import compose, compose_key
+from bookmaker.layout.handout import compose_handout
+from bookmaker.layout.spec import Layout
+from bookmaker.layout.specfile import layout_names, load_layout
+
+__all__ = ["Layout", "compose", "compose_handout", "compose_key", "layout_names", "load_layout"]

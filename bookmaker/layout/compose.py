@@ -1,0 +1,118 @@
+"""A book on paper: parts → leaves → numbered pages.
+
+In: a `Book` and a `Layout`. Out: a `Document` ready for ink. First every part says what stands on its pages; then the
+pages are numbered, i, ii, iii in front and 1, 2, 3 in the body; only then are they drawn, so that every page number
+that is printed is known.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+from typing import assert_never
+
+from bookmaker.book.model import Book, Chapter, Contents, Credits, Guide, Keys, Part, TitlePage
+from bookmaker.book.wording import ANSWER_KEY
+from bookmaker.display.items import Anchor, Bookmark, Document, Page
+from bookmaker.layout.contents import contents_leaves
+from bookmaker.layout.credits import credits_leaves
+from bookmaker.layout.front import guide_leaves, title_leaf
+from bookmaker.layout.keypages import key_rows
+from bookmaker.layout.opener import opener_leaf
+from bookmaker.layout.parts import flowing, heading
+from bookmaker.layout.puzzlepages import puzzle_leaves
+from bookmaker.layout.sheet import BLANK, Leaf, Sheet, furniture
+from bookmaker.layout.spec import Layout
+
+
+def compose(book: Book, layout: Layout) -> Document:
+    """The whole book. Raises BookTroubles for puzzles that fit on no page of the layout."""
+    front = [leaf for part in book.front for leaf in _leaves(part, book, layout)]
+    if len(front) % 2:
+        front.append(BLANK)
+    body = [leaf for part in book.body for leaf in _leaves(part, book, layout)]
+    numbered = [*zip(front, map(roman, range(1, len(front) + 1)), strict=True)]
+    numbered += zip(body, map(str, range(1, len(body) + 1)), strict=True)
+    pages = draw_pages(numbered, layout, book.title, book.draft)
+    return Document(book.title, book.editor, book.subtitle, pages, tuple(_bookmarks(book)))
+
+
+def compose_key(book: Book, layout: Layout) -> Document:
+    """The answer key alone."""
+    title = f"{book.title}: {ANSWER_KEY}"
+    leaves = flowing([*heading(title, layout), *key_rows(book.puzzles, layout)], layout, "keys", title)
+    numbered = list(zip(leaves, map(str, range(1, len(leaves) + 1)), strict=True))
+    pages = draw_pages(numbered, layout, book.title, book.draft)
+    return Document(title, book.editor, book.subtitle, pages, (Bookmark(title, "keys"),))
+
+
+def draw_pages(numbered: Sequence[tuple[Leaf, str]], layout: Layout, title: str, draft: bool) -> tuple[Page, ...]:
+    """Leaves with their printed numbers, drawn in order, the first a right page; left pages carry the book's title."""
+    labels = {name: label for leaf, label in numbered for name, _ in leaf.anchors}
+    pages = []
+    for index, (leaf, label) in enumerate(numbered):
+        sheet = Sheet(layout, right=index % 2 == 0)
+        head = leaf.head if sheet.right or not leaf.head else title
+        items = (*furniture(sheet, leaf, head, label, draft), *leaf.draw(sheet, labels))
+        anchors = tuple(Anchor(name, 0.0, y) for name, y in leaf.anchors)
+        pages.append(Page(layout.width, layout.height, items, label, anchors))
+    return tuple(pages)
+
+
+def _leaves(part: Part, book: Book, layout: Layout) -> Iterable[Leaf]:
+    match part:
+        case TitlePage():
+            return [title_leaf(book, layout)]
+        case Guide():
+            return guide_leaves(part, book, layout)
+        case Contents():
+            return contents_leaves(part, book, layout)
+        case Chapter():
+            opening = [opener_leaf(part, layout)] if part.title else []
+            return opening + puzzle_leaves(part.puzzles, layout, part.title or book.title)
+        case Keys():
+            rows = [*heading(part.heading, layout), *key_rows(book.puzzles, layout)]
+            return flowing(rows, layout, "keys", part.heading)
+        case Credits():
+            return credits_leaves(part, book.puzzles, layout)
+        case _ as never:
+            assert_never(never)
+
+
+def _bookmarks(book: Book) -> Iterator[Bookmark]:
+    for part in (*book.front, *book.body):
+        match part:
+            case TitlePage():
+                yield Bookmark(book.title, "title")
+            case Guide():
+                yield Bookmark(part.heading, "guide")
+            case Contents():
+                yield Bookmark(part.heading, "contents")
+            case Chapter():
+                level = 0
+                if part.title:
+                    yield Bookmark(part.title, f"chapter {part.number}")
+                    level = 1
+                for puzzle in part.puzzles:
+                    yield Bookmark(f"{puzzle.number}  {puzzle.title}", f"puzzle {puzzle.id}", level)
+            case Keys():
+                yield Bookmark(part.heading, "keys")
+            case Credits():
+                yield Bookmark(part.heading, "credits")
+            case _ as never:
+                assert_never(never)
+
+
+def roman(number: int) -> str:
+    """A page number in small roman numerals."""
+    text = ""
+    for value, letters in _ROMAN:
+        while number >= value:
+            text += letters
+            number -= value
+    return text
+
+
+_ROMAN = (
+    *((1000, "m"), (900, "cm"), (500, "d"), (400, "cd"), (100, "c"), (90, "xc"), (50, "l"), (40, "xl")),
+    *((10, "x"), (9, "ix"), (5, "v"), (4, "iv"), (1, "i")),
+)

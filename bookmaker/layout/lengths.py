@@ -1,0 +1,70 @@
+"""Lengths and papers as a designer types them: “25 mm”, “0.75 in”, “12 pt”, “A4”, “6 x 9 in”.
+
+In: a node of a layout file. Out: points (1/72 inch), or a trouble at its place. Paper sizes: ISO 216; US Letter
+ANSI/ASME Y14.1; the others are common trade trims.
+"""
+
+from __future__ import annotations
+
+import re
+
+from bookmaker.placed import Node, read_text
+from bookmaker.trouble import Desk, nearest
+
+POINTS = {"mm": 72 / 25.4, "cm": 72 / 2.54, "in": 72.0, "pt": 1.0}
+"""Points in one of each unit."""
+
+PAPERS = {
+    "A4": (210 * POINTS["mm"], 297 * POINTS["mm"]),
+    "A5": (148 * POINTS["mm"], 210 * POINTS["mm"]),
+    "B5": (176 * POINTS["mm"], 250 * POINTS["mm"]),
+    "Letter": (612.0, 792.0),
+}
+"""Width and height of papers with a name, in points."""
+
+_LENGTH = re.compile(r"(\d+(?:\.\d+)?)\s*(mm|cm|in|pt)")
+_SIZE = re.compile(r"(\d+(?:\.\d+)?)\s*[x×]\s*(\d+(?:\.\d+)?)\s*(mm|cm|in|pt)")
+
+
+def mm(length: float) -> float:
+    """Millimetres in points."""
+    return length * POINTS["mm"]
+
+
+def read_length(node: Node, what: str, desk: Desk, least: float, most: float) -> float | None:
+    """A length in points between `least` and `most` points, or a trouble."""
+    text = read_text(node, what, desk)
+    if text is None:
+        return None
+    match = _LENGTH.fullmatch(text.strip())
+    if match is None:
+        desk.error(
+            node.place, "not-a-length", f"{what} should be a length such as 12 mm, 0.5 in or 36 pt, not “{text}”"
+        )
+        return None
+    length = float(match[1]) * POINTS[match[2]]
+    if least <= length <= most:
+        return length
+    unit = POINTS[match[2]]
+    allowed = f"{least / unit:.3g} to {most / unit:.3g} {match[2]}"
+    desk.error(node.place, "out-of-range", f"{what} should be from {allowed}, not {text}")
+    return None
+
+
+def read_paper(node: Node, desk: Desk) -> tuple[float, float] | None:
+    """Width and height of a paper in points, or a trouble."""
+    text = read_text(node, "paper", desk)
+    if text is None:
+        return None
+    if text in PAPERS:
+        return PAPERS[text]
+    match = _SIZE.fullmatch(text.strip())
+    if match is None:
+        hint = f"{nearest(text, PAPERS)} or give width x height, such as 6 x 9 in"
+        desk.error(node.place, "unknown-paper", f"there is no paper “{text}”", hint)
+        return None
+    width, height = (float(match[i]) * POINTS[match[3]] for i in (1, 2))
+    if min(width, height) < mm(90) or max(width, height) > mm(600):
+        desk.error(node.place, "out-of-range", f"paper of {text} can't hold a page: its sides should be 90 to 600 mm")
+        return None
+    return width, height

@@ -1,0 +1,43 @@
+"""Where to break a paragraph set flush left: all its lines are weighed together, not one after the other.
+
+In: the widths of the words, of the space between them and of the column, in points. Out: how many words stand on each
+line. After D. E. Knuth and M. F. Plass, "Breaking Paragraphs into Lines", Software: Practice and Experience 11 (1981)
+1119–1184: the best set of breaks is found by dynamic programming over a cost that grows with the cube of a line's gap.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+RUNT = 0.25
+"""A last line shorter than this share of the column looks like a leftover."""
+
+
+def line_lengths(widths: Sequence[float], space: float, measure: float) -> list[int]:
+    """Words on each line, first to last, at the least total cost. A word wider than the column stands alone."""
+    count = len(widths)
+    cost = [0.0] + [float("inf")] * count
+    start_of = [0] * (count + 1)
+    for end in range(1, count + 1):
+        length = -space
+        for start in range(end - 1, -1, -1):
+            length += widths[start] + space
+            if length > measure and start < end - 1:
+                break
+            total = cost[start] + _line_cost(length, measure, last=end == count, first=start == 0)
+            if total < cost[end]:
+                cost[end], start_of[end] = total, start
+    lengths = []
+    end = count
+    while end:
+        lengths.append(end - start_of[end])
+        end = start_of[end]
+    return lengths[::-1]
+
+
+def _line_cost(length: float, measure: float, last: bool, first: bool) -> float:
+    """What a line of this length costs: nothing when full, 1 when empty; a last line costs only if it is a leftover."""
+    gap = max(0.0, measure - length) / measure
+    if not last:
+        return gap**3 + 0.01
+    return 0.3 if length < RUNT * measure and not first else 0.01

@@ -1,0 +1,37 @@
+"""Small things that several parts of a book are built from: headings, prose pages, lines of a list."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from bookmaker.display.items import Item, Text
+from bookmaker.layout.flow import columns, stacked
+from bookmaker.layout.sheet import Leaf, Sheet
+from bookmaker.layout.spec import Layout
+from bookmaker.layout.text import DROP, Labels, Row, broken
+
+
+def heading(text: str, layout: Layout, x: float = 0.0) -> tuple[Row, ...]:
+    """A heading with its white space, tied to what follows."""
+    type = layout.type.heading
+    lines = broken(text, type.font, type.size, layout.measure - x)
+    rows = [
+        Row(type.leading, (Text(x, type.leading - DROP * layout.line, words, type.font, type.size),), tied=True)
+        for words in lines
+    ]
+    return (*rows, Row(layout.line, tied=True))
+
+
+def flowing(rows: Iterable[Row], layout: Layout, anchor: str, head: str) -> list[Leaf]:
+    """Rows on as many pages as they need; the anchor leads to the first, the running head stands on the others."""
+    return [
+        _leaf(column, layout, ((anchor, layout.margins.top),) if index == 0 else (), head if index else "")
+        for index, column in enumerate(columns(rows, layout.depth))
+    ]
+
+
+def _leaf(column: tuple[Row, ...], layout: Layout, anchors: tuple[tuple[str, float], ...], head: str) -> Leaf:
+    def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
+        return tuple(stacked(column, sheet.x, sheet.y, labels))
+
+    return Leaf(draw, anchors, head)

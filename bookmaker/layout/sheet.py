@@ -1,0 +1,95 @@
+"""The sheet under every page: type area, running head, folio, draft stamp; left and right pages mirror each other.
+
+In: a layout and which side a page is. Out: where the type area lies, and the furniture around it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from typing import Literal
+
+from bookmaker.display.items import Item, Line, Stroke, Text
+from bookmaker.layout.spec import Layout
+from bookmaker.layout.text import Labels
+
+SPACING = 0.12
+"""Letter space of small labels in capitals, per em."""
+
+
+@dataclass(frozen=True, slots=True)
+class Sheet:
+    """One side of a leaf. A right page (recto) has the spine at its left."""
+
+    layout: Layout
+    right: bool
+
+    @property
+    def x(self) -> float:
+        """Left side of the type area."""
+        return self.layout.margins.inner if self.right else self.layout.margins.outer
+
+    @property
+    def y(self) -> float:
+        """Top of the type area."""
+        return self.layout.margins.top
+
+    @property
+    def outer(self) -> tuple[float, Literal["start", "end"]]:
+        """The outer edge of the type area, and how text is anchored there."""
+        return (self.x + self.layout.measure, "end") if self.right else (self.x, "start")
+
+
+@dataclass(frozen=True, slots=True)
+class Leaf:
+    """A page before it has a number: what leads to it, and how to draw it once all numbers are known.
+
+    `anchors` are names with the height in points they lead to. `head` is the running head; a page that opens a part
+    has none, and a `bare` page has no folio either.
+    """
+
+    draw: Callable[[Sheet, Labels], tuple[Item, ...]]
+    anchors: tuple[tuple[str, float], ...] = ()
+    head: str = ""
+    bare: bool = False
+
+
+BLANK = Leaf(lambda sheet, labels: (), bare=True)
+
+
+def furniture(sheet: Sheet, leaf: Leaf, head: str, label: str, draft: bool) -> Iterator[Item]:
+    """Running head, folio and draft stamp of a page."""
+    layout = sheet.layout
+    if not leaf.bare:
+        edge, anchor = sheet.outer
+        foot = layout.height - layout.margins.bottom + 2 * layout.line
+        type = layout.type.label
+        yield Text(edge, foot, label, "sans-bold", type.size * 1.15, anchor=anchor)
+        if head:
+            inset = 3.2 * type.size
+            x = edge - inset if sheet.right else edge + inset
+            yield capitals(x, foot, head, layout, anchor)
+    if draft:
+        yield from _draft_stamp(sheet)
+
+
+def capitals(
+    x: float, y: float, text: str, layout: Layout, anchor: Literal["start", "middle", "end"] = "start"
+) -> Text:
+    """A small label in letterspaced capitals."""
+    type = layout.type.label
+    size = type.size * 0.88
+    return Text(x, y, text.upper(), type.font, size, 0.25, anchor, letter_space=SPACING * size)
+
+
+def _draft_stamp(sheet: Sheet) -> Iterator[Item]:
+    """A line of its own at the head of the page: plain to see, and clear of every grid."""
+    layout = sheet.layout
+    text, size = "DRAFT", layout.type.label.size * 1.3
+    middle = sheet.x + layout.measure / 2
+    y = layout.margins.top * 0.5
+    half = size * 3.2
+    rule = Stroke(0.75)
+    yield Text(middle, y, text, "sans-bold", size, anchor="middle", letter_space=0.3 * size)
+    yield Line((sheet.x, y - size * 0.35), (middle - half, y - size * 0.35), rule)
+    yield Line((middle + half, y - size * 0.35), (sheet.x + layout.measure, y - size * 0.35), rule)

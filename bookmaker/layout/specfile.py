@@ -1,0 +1,137 @@
+"""Layout files: a page of YAML that a designer can read.
+
+In: `layouts/<name>.yaml`. Out: a `Layout` in points, or every mistake in the file at its place.
+
+A value that can't be read is replaced by a harmless one, so that the next mistakes are found too; no layout leaves this
+module while the desk holds an error.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+from functools import cache
+from typing import Any, TypeVar, cast
+
+from bookmaker.layout.fonts import FontBook
+from bookmaker.layout.lengths import PAPERS, mm, read_length, read_paper
+from bookmaker.layout.spec import KeySlots, Layout, PageMargins, PuzzleSlots, Type, TypeScale
+from bookmaker.manifest.yamlfile import parse_yaml
+from bookmaker.placed import Node, read_choice, read_fields, read_text, read_whole
+from bookmaker.resources import shipped
+from bookmaker.trouble import BookTroubles, Desk, Place, Trouble, nearest
+
+_TYPE = re.compile(r"([\w-]+)\s+(\d+(?:\.\d+)?)/(\d+(?:\.\d+)?)")
+T = TypeVar("T")
+
+
+def layout_names() -> tuple[str, ...]:
+    """The layouts that come with bookmaker, in alphabetical order."""
+    return tuple(sorted(path.stem for path in shipped("layouts").glob("*.yaml")))
+
+
+@cache
+def load_layout(name: str) -> Layout:
+    """The layout of that name. Raises BookTroubles if there is none, or for the mistakes in its file."""
+    names = layout_names()
+    if name not in names:
+        text = f"there is no layout “{name}”"
+        raise BookTroubles([Trouble(Place("layouts"), "unknown-layout", text, nearest(name, names))])
+    path = shipped("layouts") / f"{name}.yaml"
+    return read_layout(name, path.read_text(encoding="utf-8"), f"layouts/{path.name}")
+
+
+def read_layout(name: str, text: str, file: str) -> Layout:
+    """A layout from the text of its file. Raises BookTroubles with every mistake in it."""
+    desk = Desk()
+    root = parse_yaml(text, file, desk)
+    desk.raise_errors()
+    assert root is not None
+    layout = _layout(name, root, desk)
+    desk.raise_errors()
+    return layout
+
+
+class _Section:
+    """The named fields of one part of the file, all of them needed."""
+
+    def __init__(self, node: Node | None, what: str, names: tuple[str, ...], desk: Desk) -> None:
+        self.desk = desk
+        self.fields = {} if node is None else read_fields(node, what, desk, names, names)
+
+    def value(self, name: str, read: Callable[[Node], T | None], stand_in: T) -> T:
+        """What `read` makes of a field; the stand-in where it is missing or wrong."""
+        node = self.fields.get(name)
+        found = None if node is None else read(node)
+        return stand_in if found is None else found
+
+    def length(self, name: str, least: float, most: float) -> float:
+        """A length, given and returned in points."""
+        return self.value(name, lambda node: read_length(node, f"“{name}”", self.desk, least, most), least)
+
+    def whole(self, name: str, least: int, most: int) -> int:
+        return self.value(name, lambda node: read_whole(node, f"“{name}”", self.desk, least, most), least)
+
+    def choice(self, name: str, choices: tuple[str, ...]) -> str:
+        return self.value(name, lambda node: read_choice(node, f"“{name}”", self.desk, choices), choices[0])
+
+    def section(self, name: str, names: tuple[str, ...]) -> _Section:
+        return _Section(self.fields.get(name), f"“{name}”", names, self.desk)
+
+
+def _layout(name: str, root: Node, desk: Desk) -> Layout:
+    top = _Section(root, "a layout", ("about", "use", "paper", "margins", "type", "puzzles", "keys"), desk)
+    width, height = top.value("paper", lambda node: read_paper(node, desk), PAPERS["A4"])
+    margins = top.section("margins", ("inner", "outer", "top", "bottom"))
+    roles = tuple(TypeScale.__dataclass_fields__)
+    scale = top.section("type", roles)
+    puzzles = top.section("puzzles", ("rows", "columns", "text", "hang", "gap", "least cell", "most cell"))
+    least = puzzles.length("least cell", mm(4), mm(40))
+    keys = top.section("keys", ("columns", "most cell"))
+    layout = Layout(
+        name=name,
+        about=top.value("about", lambda node: read_text(node, "“about”", desk), ""),
+        use=cast(Any, top.choice("use", ("book", "handout"))),
+        width=width,
+        height=height,
+        margins=PageMargins(*(margins.length(side, mm(5), mm(80)) for side in ("inner", "outer", "top", "bottom"))),
+        type=TypeScale(*(scale.value(role, lambda node: _type(node, desk), Type("serif", 10, 14)) for role in roles)),
+        puzzles=PuzzleSlots(
+            rows=puzzles.whole("rows", 1, 4),
+            columns=puzzles.whole("columns", 1, 4),
+            text=cast(Any, puzzles.choice("text", ("above", "beside"))),
+            hang=puzzles.length("hang", 0, mm(60)),
+            gap=puzzles.length("gap", 0, mm(60)),
+            least=least,
+            most=puzzles.length("most cell", least, mm(40)),
+        ),
+        keys=KeySlots(keys.whole("columns", 1, 8), keys.length("most cell", mm(2), mm(20))),
+        place=root.place,
+    )
+    if "margins" in top.fields and (layout.measure < mm(80) or layout.depth < mm(120)):
+        text = "these margins leave less than 80 by 120 mm of the paper to print on"
+        desk.error(top.fields["margins"].place, "no-room", text)
+    return layout
+
+
+def _type(node: Node, desk: Desk) -> Type | None:
+    text = read_text(node, "type", desk)
+    if text is None:
+        return None
+    match = _TYPE.fullmatch(text.strip())
+    if match is None:
+        hint = "give a font, its size and its leading in points, such as serif 10.5/14"
+        desk.error(node.place, "not-a-type", f"“{text}” is not a type", hint)
+        return None
+    fonts = FontBook().names
+    if match[1] not in fonts:
+        desk.error(node.place, "unknown-font", f"there is no font “{match[1]}”", nearest(match[1], fonts))
+        return None
+    size, leading = float(match[2]), float(match[3])
+    if not 5 <= size <= 144 or not size <= leading <= 3 * size:
+        text = (
+            f"“{text}” can't be set: sizes go from 5 to 144 points, the leading from the size to three times the size"
+        )
+        desk.error(node.place, "out-of-range", text)
+        return None
+    return Type(match[1], size, leading)
