@@ -172,11 +172,15 @@ extra-region:
         3,
         """
 clone:
-  - [r1c2 r2c1-r2c3 r3c2, r5c4 r6c3-r6c5 r7c4]
-  - [r3c7 r4c7 r4c8, r7c8 r8c8 r8c9]
+  A:
+    - r1c2 r2c1-r2c3 r3c2
+    - r5c4 r6c3-r6c5 r7c4
+  B:
+    - r3c7 r4c7 r4c8
+    - r7c8 r8c8 r8c9
 """,
     ),
-    Recipe("portholes", "Portholes", "The Pilot", 2, "windows: all"),
+    Recipe("portholes", "Portholes", "The Pilot", 2, "windows: yes"),
     Recipe("crab-market", "Crab Market", "Brine", 3, "diagonals: both", lay=("cage",), givens=4),
 )
 
@@ -202,16 +206,16 @@ SHORE = (
 
 HARBOUR = (
     Recipe("rigging", "Rigging", "Sandpiper", 2, "diagonals: both", givens=22),
-    Recipe("knights-at-anchor", "Knights at Anchor", "Old Heron", 3, "knight: all"),
-    Recipe("kings-at-anchor", "Kings at Anchor", "Old Heron", 2, "king: all"),
-    Recipe("no-two-waves", "No Two Waves", "Brine", 3, "non-consecutive: all"),
-    Recipe("crews", "Crews", "Eelgrass", 2, "disjoint-groups: all"),
+    Recipe("knights-at-anchor", "Knights at Anchor", "Old Heron", 3, "knight: yes"),
+    Recipe("kings-at-anchor", "Kings at Anchor", "Old Heron", 2, "king: yes"),
+    Recipe("no-two-waves", "No Two Waves", "Brine", 3, "non-consecutive: yes"),
+    Recipe("crews", "Crews", "Eelgrass", 2, "disjoint-groups: yes"),
     Recipe(
         "regatta",
         "Regatta",
         "The Pilot",
         4,
-        "king: all\n" + entry("thermometer", wheel("r1c1 r2c2 r3c3", "r2c5 r3c5 r4c5")),
+        "king: yes\n" + entry("thermometer", wheel("r1c1 r2c2 r3c3", "r2c5 r3c5 r4c5")),
     ),
 )
 

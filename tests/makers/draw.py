@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import importlib
 from collections.abc import Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from random import Random
 
 from bookmaker.grade import grade
@@ -45,7 +45,6 @@ class Recipe:
     note: str = ""
     draws: int = 12
     facing: bool = True
-    extra: dict[str, str] = field(default_factory=dict)
 
     @property
     def grid(self) -> Grid:
@@ -56,10 +55,11 @@ class Recipe:
 
 @dataclass(frozen=True)
 class Drawn:
-    """A puzzle that came out, proven unique and graded."""
+    """A puzzle that came out, proven unique and graded; `laid` are the rules whose marks were read off the solution."""
 
     recipe: Recipe
     puzzle: RuledPuzzle
+    laid: tuple[Rule, ...]
     solution: Solution
     grade: Grade
 
@@ -75,7 +75,7 @@ def draw(recipe: Recipe, seed: int) -> Drawn | None:
         return None
     laid = tuple(rule for kind in recipe.lay if (rule := _laid(kind, grid, solution, rng)) is not None)
     puzzle = thinned(Puzzle(grid, solution, fixed + laid), recipe.givens, recipe.facing, rng)
-    return Drawn(recipe, puzzle, solution, grade(puzzle, solution))
+    return Drawn(recipe, puzzle, laid, solution, grade(puzzle, solution))
 
 
 def rules_from(text: str, grid: Grid) -> Iterator[Rule]:
