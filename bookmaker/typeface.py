@@ -22,6 +22,8 @@ from bookmaker.resources import shipped
 SPACES = " \u00a0"
 """The characters that count as a space between words: they take `word_space` and are never kerned."""
 
+_FIGURES = "0123456789"
+
 
 class Typeface:
     """A TrueType font. Raises OSError or `fontTools.ttLib.TTLibError` if the file is no such font."""
@@ -69,12 +71,13 @@ class Typeface:
     def kern(self, left: str, right: str) -> float:
         """How much the gap between two neighbours changes (mostly negative).
 
-        Nothing is kerned against a space: a line is then as long as its words and its spaces together.
+        Nothing is kerned against a space: a line is then as long as its words and its spaces together. Figures are
+        not kerned against each other: they stand in columns.
         """
         pair = left, right
         if pair not in self._kerns:
-            spaced = left in SPACES or right in SPACES
-            units = 0 if spaced else _pair_adjustment(self._kerning, self._glyph(left), self._glyph(right))
+            apart = left in SPACES or right in SPACES or (left in _FIGURES and right in _FIGURES)
+            units = 0 if apart else _pair_adjustment(self._kerning, self._glyph(left), self._glyph(right))
             self._kerns[pair] = units / self._em
         return self._kerns[pair]
 

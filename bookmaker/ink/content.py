@@ -105,7 +105,10 @@ class Content:
             shown.append(f"{resource} {number(text.size)} Tf {glyphs}")
         back = ("0 Tc " if letter_space else "") + ("0 Tw " if word_space else "")
         start = _at((text_start(text), text.y))
-        self._put(f"BT {letter_space}{word_space}{start} Td {' '.join(shown)} {back}ET")
+        run = f"BT {letter_space}{word_space}{start} Td {' '.join(shown)} {back}ET"
+        if text.letter_space:  # a reader shall find the word, not its letters one by one
+            run = f"/Span << /ActualText <{_text_string(text.text)}> >> BDC {run} EMC"
+        self._put(run)
 
     def _group(self, group: Group) -> None:
         """Draw inside `q … Q`; a name makes the group marked content."""
