@@ -15,7 +15,7 @@ from bookmaker.trouble import Desk, quoted
 
 _ID = re.compile(r"[A-Za-z0-9]+(-+[A-Za-z0-9]+)*")
 _DATE = re.compile(r"([0-9]{4})-([0-9]{2})-([0-9]{2})")
-_CONTROL = re.compile(r"[\x00-\x08\x0b-\x1f\x7f\ufeff]")
+_CONTROL = re.compile(r"[\x00-\x08\x0b-\x1f\x7f\ufeff\ud800-\udfff]")
 
 
 def read_line(fields: Mapping[str, Node], name: str, desk: Desk, most: int = limits.LINE) -> str:

@@ -9,6 +9,7 @@ few lines of them can swell to gigabytes.
 
 from __future__ import annotations
 
+
 import re
 from bisect import bisect_right
 from collections.abc import Iterator
@@ -48,7 +49,7 @@ def parse_yaml(text: str, file: str, desk: Desk) -> Node | None:
     A key given twice is a trouble too, but the tree is returned, with the first of the two.
     """
     text = text.removeprefix("\ufeff")
-    if not re.sub(r"(?m)^\s*(#.*)?$", "", text).strip():
+    if all(line.lstrip()[:1] in ("", "#") for line in LINE_BREAK.split(text)):
         desk.error(
             Place(file), "empty-file", "the file is empty", "“bookmaker start FOLDER” makes a small book to begin with"
         )
@@ -58,9 +59,9 @@ def parse_yaml(text: str, file: str, desk: Desk) -> Node | None:
         return reader.document()
     except _Refused:
         return None
-    except (yaml.YAMLError, ValueError) as error:
-        place, code, said, hint = in_plain_words(error, text, file, reader.place)
-        desk.error(place, code, said, hint)
+    except (yaml.YAMLError, ValueError, OverflowError) as error:
+        said = in_plain_words(error, text)
+        desk.error(reader.place(min(said.index, len(text))), said.code, said.text, said.hint)
         return None
 
 

@@ -1,43 +1,45 @@
 """What a YAML parser complains of, in the words of somebody who has never heard of YAML.
 
-In: the parser's exception. Out: place, code, text and hint of the one trouble to report.
+In: the parser's exception and the text. Out: index, code, text and hint of the one trouble to report.
+
+The parser's own phrases are matched by their telling part; `tests/manifest/test_yamlfile.py` pins each of them, so
+that a parser which changes its phrases is noticed.
 """
 
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
-from typing import TypeAlias
+from typing import NamedTuple
 
-from yaml import YAMLError
 from yaml.error import MarkedYAMLError
 from yaml.reader import ReaderError
 
-from bookmaker.trouble import Place
+from bookmaker.trouble import quoted
 
-Said: TypeAlias = tuple[Place, str, str, str]
 
-_TAB = ("tab", "a tab stands here where spaces are wanted", "set lines in with spaces, two for each step")
-_QUOTE = "text that holds “: ” or begins with a sign goes in quotes: 'like: this'"
+class Said(NamedTuple):
+    """A trouble before its place is worked out: `index` counts characters of the text from 0."""
 
-# Part of what the parser says; whether the place is where the trouble began or where it was noticed; our words.
+    index: int
+    code: str
+    text: str
+    hint: str
+
+
+_QUOTE = "put text that begins with a sign, or holds “: ”, in quotes: 'like: this'"
+_LINE_UP = "lines of one list or table start in the same column; what belongs to a line above is set in further"
+
+# The telling part of the parser's phrase; whether to point where the trouble began or where it was noticed; our words.
 _SAYINGS: tuple[tuple[str, bool, str, str, str], ...] = (
-    (
-        "mapping values are not allowed",
-        False,
-        "colon",
-        "this colon is one too many: it follows text that already belongs to a name, or its line is set in too far",
-        _QUOTE + "; names that belong together start in the same column",
-    ),
     (
         "could not find expected ':'",
         True,
         "no-colon",
         "this line is neither “name: value” nor an item after a dash",
-        "if it goes on from the line above, set it in further; after a colon there must be a space",
+        "if it goes on from the line above, set it in further; after the colon of a name comes a space",
     ),
     (
-        "quoted scalar",
+        "a quoted scalar",
         True,
         "open-quote",
         "a quotation mark opens here and is never closed",
@@ -47,80 +49,104 @@ _SAYINGS: tuple[tuple[str, bool, str, str, str], ...] = (
         "expected ',' or ']'",
         True,
         "open-bracket",
-        "the list that opens here with “[” is not closed with “]”, or lacks a comma",
+        "the list that opens here with “[” is not closed, or lacks a comma",
         "",
     ),
     (
         "expected ',' or '}'",
         True,
         "open-bracket",
-        "the table that opens here with “{” is not closed with “}”, or lacks a comma",
+        "the table that opens here with “{” is not closed, or lacks a comma",
         "",
     ),
+    ("content, but found '<stream end>'", False, "open-bracket", "the file ends before its last bracket is closed", ""),
     (
-        "expected <block end>",
-        False,
-        "indent",
-        "this line does not line up with the lines it belongs to",
-        "lines of one list or table start in the same column",
-    ),
-    (
-        "sequence entries are not allowed",
+        "sequence entries are not",
         False,
         "dash",
         "a list cannot begin in the middle of a line",
-        "put the dash on a line of its own, or the text in quotes",
+        "give the dash a line of its own",
     ),
-    ("block collection", False, "indent", "this line does not line up with the lines it belongs to", ""),
-    ("scanning an alias", True, "alias", "text cannot begin with “*”", "put the text in quotes: '* …'"),
-    ("scanning an anchor", True, "alias", "text cannot begin with “&”", "put the text in quotes: '& …'"),
-    ("tag", True, "tag", "text cannot begin with “!”", "put the text in quotes: '! …'"),
-    ("directive", True, "directive", "a line cannot begin with “%”", "put the text in quotes: '% …'"),
+    ("scanning an alias", True, "alias", "text cannot begin with “*”", _QUOTE),
+    ("scanning an anchor", True, "alias", "text cannot begin with “&”", _QUOTE),
+    ("a tag", True, "tag", "text cannot begin with “!”", _QUOTE),
+    ("directive", True, "directive", "a line cannot begin with “%”", _QUOTE),
     (
-        "block scalar",
+        "scanning a block scalar",
         False,
         "block",
-        "after “|” or “>” the line must end; the text begins on the next line, set in",
-        _QUOTE,
+        "after “|” or “>” the line must end",
+        "the text begins on the next line, set in further",
     ),
 )
 
 
-def in_plain_words(error: YAMLError | ValueError, text: str, file: str, place_of: Callable[[int], Place]) -> Said:
-    """The trouble that a parser's exception stands for."""
+def in_plain_words(error: Exception, text: str) -> Said:
+    """The trouble that the parser's exception stands for."""
     if isinstance(error, ReaderError):
         number = error.character if isinstance(error.character, int) else ord(error.character)
         said = f"a character that cannot be printed (number {number}) stands here"
-        return place_of(error.position), "stray-character", said, "delete it and type the line anew"
+        return Said(error.position, "stray-character", said, "delete it and type the line anew")
     if not isinstance(error, MarkedYAMLError) or error.problem_mark is None:
-        return Place(file), "yaml", "the file cannot be read as YAML", ""
+        return _unknown_letter(text)
     noticed = error.problem_mark.index
     began = error.context_mark.index if error.context_mark is not None else noticed
-    tab = _tab_at(text, noticed)
-    if tab is not None:
-        return place_of(tab), *_TAB
-    said = f"{error.context or ''} {error.problem or ''}"
-    if "unknown escape" in said:
-        hint = "in single quotes a backslash is an ordinary character: 'like \\ this'"
-        return place_of(max(noticed - 1, 0)), "escape", "a backslash in double quotes has a special meaning", hint
-    if "cannot start any token" in said:
-        return place_of(noticed), "odd-start", f"text cannot begin with “{text[noticed]}”", "put the text in quotes"
+    phrase = f"{error.context or ''} {error.problem or ''}"
+    special = _tab(text, noticed) or _by_the_line(phrase, text, noticed)
+    if special is not None:
+        return special
     for part, from_start, code, words, hint in _SAYINGS:
-        if part in said:
-            return place_of(min(began if from_start else noticed, len(text))), code, words, hint
-    return (
-        place_of(noticed),
-        "yaml",
-        "this cannot be read; something is missing or misplaced here or just above",
-        _QUOTE,
-    )
+        if part in phrase:
+            return Said(began if from_start else noticed, code, words, hint)
+    if "cannot start any token" in phrase or "but found" in phrase or "not allowed here" in phrase:
+        said = f"text cannot begin with {quoted(text[noticed : noticed + 1])}"
+        return Said(noticed, "odd-start", said, _QUOTE)
+    return Said(noticed, "yaml", "this cannot be read; something is missing or misplaced here or just above", _QUOTE)
 
 
-def _tab_at(text: str, index: int) -> int | None:
-    """The index of a tab that a complaint at `index` is about: at the place itself or in that line's indent."""
-    if text[index : index + 1] == "\t":
-        return index
-    start = max(text.rfind("\n", 0, index), text.rfind("\r", 0, index)) + 1
-    indent = re.match(r"[ \t]*", text[start:])
-    found = indent.group().find("\t") if indent else -1
-    return start + found if found >= 0 else None
+def _by_the_line(phrase: str, text: str, noticed: int) -> Said | None:
+    """Troubles whose meaning shows only in the line they were noticed in."""
+    start = _line_start(text, noticed)
+    before = text[start:noticed]
+    first = start + len(before) - len(before.lstrip(" "))
+    if "unknown escape" in phrase or "escape sequence" in phrase:
+        hint = "in single quotes a backslash is an ordinary character: 'like \\ this'"
+        said = "a backslash in double quotes begins a code, and this one has no meaning"
+        return Said(text.rfind("\\", 0, noticed + 1), "escape", said, hint)
+    if "mapping values" in phrase and ": " not in before:
+        said = "this line is set in further than its place, or lacks a name above it to belong to"
+        return Said(first, "indent", said, _LINE_UP)
+    if "mapping values" in phrase:
+        said = "a second colon stands in this line; what follows the first is already text"
+        return Said(noticed, "colon", said, _QUOTE)
+    if "<document start>" in phrase and (percent := re.search(r"(?m)^%", text)):
+        return Said(percent.start(), "directive", "a line cannot begin with “%”", _QUOTE)
+    if "<block end>" in phrase and before.rstrip().endswith(("'", '"', "]", "}")):
+        hint = "an apostrophe within single quotes is typed twice: 'it''s'; most text needs no quotes at all"
+        said = "nothing more can follow in this line once its quotes or brackets are closed"
+        return Said(noticed, "after-quote", said, hint)
+    if "<block end>" in phrase or "<document start>" in phrase:
+        return Said(noticed, "indent", "this line does not line up with the lines it belongs to", _LINE_UP)
+    return None
+
+
+def _tab(text: str, noticed: int) -> Said | None:
+    """A tab at the place itself or in that line's indent."""
+    start = _line_start(text, noticed)
+    line = re.compile(r"[ \t]*").match(text, start)
+    found = text.find("\t", start, line.end() if line else start)
+    at = noticed if text[noticed : noticed + 1] == "\t" else found
+    if at < 0:
+        return None
+    return Said(at, "tab", "a tab stands here where spaces are wanted", "set lines in with spaces, two for each step")
+
+
+def _unknown_letter(text: str) -> Said:
+    """The parser stumbles without a word over `\\U` with a number that no letter has."""
+    code = re.search(r"\\U[0-9A-Fa-f]{8}", text)
+    hint = "in single quotes a backslash is an ordinary character: 'like \\ this'"
+    return Said(code.start() if code else 0, "escape", "this code after a backslash stands for no letter", hint)
+
+
+def _line_start(text: str, index: int) -> int:
+    return max(text.rfind("\n", 0, index), text.rfind("\r", 0, index)) + 1

@@ -28,7 +28,7 @@ def read_cell(word: Word, grid: Grid, desk: Desk) -> int | None:
         return None
     if len(cells) == 1:
         return cells[0]
-    desk.error(word.place, "one-cell", f"{quoted(word.value)} names {len(cells)} cells where one is wanted")
+    desk.error(word.place, "one-cell", f"{quoted(word.value)} names {_cells(len(cells))} where one is wanted")
     return None
 
 
@@ -108,20 +108,24 @@ def read_picture(word: Word, grid_size: int, what: str, desk: Desk) -> tuple[tup
     hint = f"draw {grid_size} rows of {grid_size}, with a dot for an empty cell"
     widths = {len(row) for row in rows}
     if len(rows) <= 1:
-        said = f"in {what}, there are {len(found)} cells and should be {wanted}"
+        said = f"in {what}, the number of cells is {len(found)} and should be {wanted}"
         desk.error(word.at(*rows[0][0][1:]) if rows else word.place, "picture-size", said, hint)
     elif widths == {grid_size}:
-        said = f"in {what}, there are {len(rows)} rows and should be {grid_size}"
+        said = f"in {what}, the number of rows is {len(rows)} and should be {grid_size}"
         desk.error(word.at(*rows[-1][0][1:]), "picture-size", said, hint)
     elif len(widths) == 1:
-        said = f"in {what}, each row has {widths.pop()} cells and should have {grid_size}"
+        said = f"in {what}, each row has {_cells(widths.pop())} and should have {grid_size}"
         desk.error(word.at(*rows[0][0][1:]), "picture-size", said, hint)
     else:
         for number, row in enumerate(rows, start=1):
             if len(row) != grid_size:
-                said = f"in {what}, row {number} has {len(row)} cells and should have {grid_size}"
+                said = f"in {what}, row {number} has {_cells(len(row))} and should have {grid_size}"
                 desk.error(word.at(*row[0][1:]), "picture-size", said, hint)
     return None
+
+
+def _cells(number: int) -> str:
+    return "1 cell" if number == 1 else f"{number} cells"
 
 
 def _row(line: int, text: str) -> Iterator[tuple[str, int, int]]:

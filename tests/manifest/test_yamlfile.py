@@ -1,0 +1,161 @@
+"""Text → tree: every word where it was typed, and a plain word for every slip."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from time import perf_counter
+
+import pytest
+
+from bookmaker.manifest.limits import NESTING
+from bookmaker.manifest.yamlfile import parse_yaml
+from bookmaker.placed import Node, Sequence, Table, Word
+from bookmaker.trouble import Desk
+
+PAGE = """\
+# a comment
+book:
+  title: "The \\"Old\\" tide
+    goes on"
+  note: >
+    folded text
+    and more
+
+    another part
+puzzles:
+  - id: 'it''s good'
+    plain: several words
+       over two lines
+    no: 012
+    givens: |
+      5 . .  . 1
+       . 2
+
+      3 x
+    deeper: |2
+        set in
+  - {a: 1, b: [x, "y"]}
+  - ä: ö é
+"""
+
+
+def words(node: Node) -> Iterator[Word]:
+    if isinstance(node, Word):
+        yield node
+    elif isinstance(node, Sequence):
+        for value in node.values:
+            yield from words(value)
+    else:
+        for key, value in node.entries:
+            yield key
+            yield from words(value)
+
+
+def parse(text: str) -> Node:
+    desk = Desk()
+    tree = parse_yaml(text, "book.yaml", desk)
+    assert tree is not None and not desk.found, desk.found
+    return tree
+
+
+@pytest.mark.parametrize("line_end", ["\n", "\r\n", "\r"])
+@pytest.mark.parametrize("mark", ["", "\ufeff"])
+def test_each_letter_is_found_where_it_was_typed(line_end: str, mark: str) -> None:
+    source = PAGE.splitlines()
+    checked = 0
+    for word in words(parse(mark + PAGE.replace("\n", line_end))):
+        for offset, letter in enumerate(word.value):
+            if not letter.isspace():
+                place = word.at_offset(offset)
+                stands = source[place.line - 1][place.column - 1]
+                assert stands == letter or (stands == "\\" and letter == '"')
+                checked += 1
+    assert checked > 100
+
+
+def test_lines_and_columns_of_a_block() -> None:
+    tree = parse(PAGE)
+    givens = next(word for word in words(tree) if word.value.startswith("5"))
+    assert givens.value == "5 . .  . 1\n . 2\n\n3 x\n"
+    assert [(p.line, p.column) for p in (givens.at(0, 0), givens.at(0, 9), givens.at(1, 3), givens.at(3, 2))] == [
+        (16, 7),
+        (16, 16),
+        (17, 10),
+        (19, 9),
+    ]
+
+
+def test_words_stay_text() -> None:
+    tree = parse("a: [no, 012, 2026-03-14, 1e3, ~, null, 0x1F, 12:30]")
+    assert isinstance(tree, Table)
+    items = tree.get("a")
+    assert isinstance(items, Sequence)
+    typed = [word.value for word in words(items)]
+    assert typed == ["no", "012", "2026-03-14", "1e3", "~", "null", "0x1F", "12:30"]
+
+
+# What is typed, the code of its trouble, its line and column.
+SLIPS = [
+    ("", "empty-file", 0, 0),
+    ("\n  # only a comment\n", "empty-file", 0, 0),
+    ("a:\n\tb: 1", "tab", 2, 1),
+    ("a:\n  b: 1\n \tc: 2", "tab", 3, 2),
+    ("a: |\n\tx", "tab", 2, 1),
+    ("a:\tb", "tab", 1, 3),
+    ("a: b: c", "colon", 1, 5),
+    ("a: 1\n  b: 2", "indent", 2, 3),
+    ("givens: |\n5 . .\n. . 1", "no-colon", 2, 1),
+    ("a: 'it's", "after-quote", 1, 8),
+    ("a: [b]]", "after-quote", 1, 7),
+    ("a: ]", "odd-start", 1, 4),
+    ("a: ?", "odd-start", 1, 4),
+    ("{", "open-bracket", 1, 2),
+    ("a: 1\nfoo\nb: 2", "no-colon", 2, 1),
+    ('a: "x\n', "open-quote", 1, 4),
+    ("a: 'x\nb: 2\n", "open-quote", 1, 4),
+    ("a: [1, 2\nb: 3", "open-bracket", 1, 4),
+    ("a: {x: 1\nb: 2", "open-bracket", 1, 4),
+    ("a:\n  - x\n - y", "indent", 3, 2),
+    ("a:\n  b: 1\n c: 2", "indent", 3, 2),
+    (" a: 1\nb: 2", "indent", 2, 1),
+    ("a: - b", "dash", 1, 4),
+    ("a: 'x' y", "after-quote", 1, 8),
+    ('a: "\\q"', "escape", 1, 5),
+    ("a: @x", "odd-start", 1, 4),
+    ("a: | x\n  y", "block", 1, 6),
+    ("a: \x07", "stray-character", 1, 4),
+    ("? [a]\n: b", "odd-key", 1, 3),
+    ("a: 1\n---\nb: 2", "second-document", 2, 1),
+    ("a: !thing b", "tag", 1, 4),
+    ("a: !!python/object/apply:os.system [ls]", "tag", 1, 4),
+    ("a: *b", "alias", 1, 4),
+    ("a: &b c", "alias", 1, 4),
+    ("a: **", "alias", 1, 4),
+    ('"\\U99999999": 1', "escape", 1, 2),
+    ("a: 1\n%x", "directive", 2, 1),
+    ("a: 1\na: 2", "repeated-key", 2, 1),
+    ("[" * (NESTING + 5), "too-deep", 1, NESTING + 2),
+]
+
+
+@pytest.mark.parametrize(("text", "code", "line", "column"), SLIPS, ids=[repr(slip[0])[:30] for slip in SLIPS])
+def test_slips(text: str, code: str, line: int, column: int) -> None:
+    desk = Desk()
+    parse_yaml(text, "book.yaml", desk)
+    assert [(t.code, t.place.line, t.place.column) for t in desk.found] == [(code, line, column)]
+    said = desk.found[0].text + desk.found[0].hint
+    for jargon in ("scalar", "token", "mapping", "block end", "node", "parser", "anchor"):
+        assert jargon not in said
+
+
+def test_a_swelling_file_is_refused_at_its_first_shorthand() -> None:
+    lines = ["a: &a [lol, lol, lol, lol, lol, lol, lol, lol]"]
+    lines += [
+        f"{b}: &{b} [*{a}, *{a}, *{a}, *{a}, *{a}, *{a}, *{a}, *{a}]"
+        for a, b in zip("abcdefgh", "bcdefghi", strict=True)
+    ]
+    desk = Desk()
+    began = perf_counter()
+    assert parse_yaml("\n".join(lines), "book.yaml", desk) is None
+    assert [(t.code, t.place.line) for t in desk.found] == [("alias", 1)]
+    assert perf_counter() - began < 1
