@@ -5,8 +5,9 @@ from __future__ import annotations
 import random
 from collections.abc import Iterator
 
+from bookmaker.solve.compile import compile_problem
+from bookmaker.solve.fields import each_bit
 from bookmaker.solve.problem import Problem
-from bookmaker.solve.propagate import Contradiction, Propagator
 from bookmaker.solve.verdict import NoSolution, Several, Solution, Tally, Undecided, Unique, Verdict
 
 DEFAULT_BUDGET = 200_000
@@ -21,31 +22,67 @@ class _Search:
     """A depth-first search; `nodes` counts the guesses made so far."""
 
     def __init__(self, problem: Problem, budget: int | None = None, order: random.Random | None = None) -> None:
-        self.propagator = Propagator(problem)
+        self.engine, self.start = compile_problem(problem)
         self.budget = budget
         self.order = order
         self.nodes = 0
 
     def __iter__(self) -> Iterator[Solution]:
-        stack = [self.propagator.start()]
+        engine = self.engine
+        layout, writing = engine.layout, engine.writing
+        stack = [(self.start, 0, 0)]
         while stack:
-            masks = stack.pop()
-            try:
-                self.propagator.narrow(masks)
-            except Contradiction:
+            settled = engine.settle(*stack.pop())
+            if settled is None:
                 continue
-            choice = [cell for cell, mask in enumerate(masks) if mask & (mask - 1)]
+            state, written, seen = settled
+            choice = self._choose(state)
             if not choice:
-                yield tuple(mask.bit_length() for mask in masks)
+                yield layout.filled(state)
                 continue
             if self.budget is not None and self.nodes >= self.budget:
                 raise _OutOfBudget
             self.nodes += 1
-            cell = min(choice, key=lambda at: masks[at].bit_count())
-            bits = [1 << d for d in range(masks[cell].bit_length()) if masks[cell] >> d & 1]
+            bits = list(each_bit(choice))
             if self.order is not None:
                 self.order.shuffle(bits)
-            stack.extend([*masks[:cell], bit, *masks[cell + 1 :]] for bit in bits)
+            stack.extend((state & writing[bit], written | 1 << bit, seen) for bit in bits)
+
+    def _choose(self, state: int) -> int:
+        """The candidates to branch on: those of a cell, or the places of a digit; 0 if every cell has one."""
+        layout = self.engine.layout
+        guards, lows, digits = layout.guards, layout.lows, layout.digits
+        left = state & ((state | guards) - lows)
+        cells = (left + guards - lows) & guards
+        if not cells:
+            return 0
+        left &= (left | guards) - lows
+        many = (left + guards - lows) & guards
+        if cells != many:
+            return self._two(state, cells & ~many)
+        doubles = self.engine.houses.doubles(state)
+        if doubles:
+            return doubles
+        while True:
+            left &= (left | guards) - lows
+            more = (left + guards - lows) & guards
+            if more != many:
+                guard = many & ~more
+                guard &= -guard
+                return state & (guard - (guard >> digits))
+            many = more
+
+    def _two(self, state: int, cells: int) -> int:
+        """Among cells of two candidates the one whose digits rule out most."""
+        writing, digits = self.engine.writing, self.engine.layout.digits
+        best, most = 0, -1
+        for at in each_bit(cells):
+            pair = state & ((1 << at) - (1 << at - digits))
+            high, low = pair.bit_length() - 1, (pair & -pair).bit_length() - 1
+            score = (state & ~writing[high]).bit_count() + (state & ~writing[low]).bit_count()
+            if score > most:
+                best, most = pair, score
+        return best
 
 
 def prove(problem: Problem, budget: int = DEFAULT_BUDGET) -> Verdict:

@@ -1,0 +1,85 @@
+"""Propagation: what follows from a state without guessing.
+
+In: a state. Out: the state in which no reasoning finds anything more, or None for a contradiction. Cheap reasoning
+goes first: naked singles, hidden singles, relations, constraints on few cells whose candidates changed, locked
+candidates last.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from bookmaker.solve.consequences import Consequences
+from bookmaker.solve.fields import Fields
+from bookmaker.solve.houses import Houses
+from bookmaker.solve.local import Local
+from bookmaker.solve.sweeps import Sweep
+
+
+@dataclass(frozen=True, slots=True)
+class Engine:
+    """A compiled problem."""
+
+    layout: Fields
+    houses: Houses
+    writing: Consequences
+    sweeps: tuple[Sweep, ...]
+    locals: tuple[Local, ...]
+
+    def settle(self, state: int, written: int, seen: int) -> tuple[int, int, int] | None:
+        """Propagate to a fixed point.
+
+        `written` are the candidates whose consequences are drawn already; `seen` is a state that the relations
+        and local constraints have been through, from which this one came. Returns all three anew.
+        """
+        layout, writing, houses = self.layout, self.writing, self.houses
+        guards, lows, digits = layout.guards, layout.lows, layout.digits
+        rise = guards - lows
+        watched = bool(self.sweeps or self.locals)
+        while True:
+            while True:
+                if (state + rise) & guards != guards:
+                    return None
+                multiple = ((state & ((state | guards) - lows)) + rise) & guards
+                single = guards ^ multiple
+                fresh = state & (single - (single >> digits)) & ~written
+                if not fresh:
+                    break
+                written |= fresh
+                while fresh:
+                    bit = fresh.bit_length() - 1
+                    state &= writing[bit]
+                    fresh ^= 1 << bit
+            if multiple:
+                fresh = houses.hidden(state)
+                if fresh < 0:
+                    return None
+                fresh &= ~written
+                if fresh:
+                    written |= fresh
+                    while fresh:
+                        bit = fresh.bit_length() - 1
+                        state &= writing[bit]
+                        fresh ^= 1 << bit
+                    continue
+            if watched and state != seen:
+                changed = state ^ seen
+                seen = state
+                for sweep in self.sweeps:
+                    if changed & sweep.bits:
+                        state = sweep.run(state)
+                for local in self.locals:
+                    if changed & local.bits:
+                        here = state & local.bits
+                        keep = local.memory.get(here)
+                        if keep is None:
+                            keep = local.work_out(here)
+                        state &= keep
+                if state != seen:
+                    continue
+            if not multiple:
+                return state, written, seen
+            gone = houses.locked(state)
+            if not gone:
+                return state, written, seen
+            state ^= gone

@@ -1,0 +1,73 @@
+"""All candidates of a grid in one whole number.
+
+Each cell has a field of `digits` + 1 bits: bit d - 1 of the field says that digit d may still stand there. The top
+bit of a field is a guard and stays clear in a state, so that one addition or subtraction works on every field at
+once without a carry or a borrow running over into the next cell. A state is therefore a plain int: copying it is
+free, and one `&` takes a digit from all its peers.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from functools import cache
+
+
+@dataclass(frozen=True)
+class Fields:
+    """Where the candidates stand in a state, and the constants that whole-grid arithmetic needs."""
+
+    cells: int
+    digits: int
+    width: int
+    """Bits from one cell to the next."""
+    full: int
+    """The mask of all digits."""
+    lows: int
+    """The lowest bit of every field."""
+    guards: int
+    """The guard bit of every field."""
+    everything: int
+    """The state in which every cell may hold every digit."""
+
+    def bits(self, cells: Iterable[int], mask: int) -> int:
+        """The candidates of a mask of digits in some cells."""
+        return spread(mask, (cell * self.width for cell in cells))
+
+    def mask(self, state: int, cell: int) -> int:
+        """The digits that may still stand in a cell."""
+        return state >> cell * self.width & self.full
+
+    def filled(self, state: int) -> tuple[int, ...]:
+        """The digit of each cell of a state in which every cell has one candidate."""
+        full = self.full
+        return tuple([(state >> at & full).bit_length() for at in range(0, self.cells * self.width, self.width)])
+
+    def multiples(self, state: int) -> int:
+        """Guard bits of the cells with two candidates or more."""
+        guards, lows = self.guards, self.lows
+        return (state & (state | guards) - lows) + guards - lows & guards
+
+
+@cache
+def fields(cells: int, digits: int) -> Fields:
+    """The fields of so many cells and digits."""
+    width, full = digits + 1, (1 << digits) - 1
+    lows = spread(1, range(0, cells * width, width))
+    return Fields(cells, digits, width, full, lows, lows << digits, lows * full)
+
+
+def spread(bits: int, shifts: Iterable[int]) -> int:
+    """`bits` laid down once at each shift."""
+    total = 0
+    for shift in shifts:
+        total |= bits << shift
+    return total
+
+
+def each_bit(bits: int) -> Iterator[int]:
+    """The positions of the bits that are set, from the highest down."""
+    while bits:
+        top = bits.bit_length() - 1
+        yield top
+        bits ^= 1 << top

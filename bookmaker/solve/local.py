@@ -1,0 +1,71 @@
+"""Constraints that look at a few cells: each narrows its own cells and remembers what it found.
+
+In: a `Filter` over some cells. Out: a `Local`, which turns the candidates of its cells into a mask of candidates to
+keep. A search meets the same few candidates again and again, so the answer is kept in a table, keyed by them.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from typing import Protocol
+
+from bookmaker.solve.fields import Fields, each_bit
+
+MEMORY = 4096
+"""How many answers one constraint remembers before it starts afresh."""
+
+
+class Filter(Protocol):
+    """What a kind of constraint knows: which digits of its cells can be part of a filling that keeps it."""
+
+    def narrow(self, masks: Sequence[int]) -> tuple[list[int], int] | None:
+        """The masks without hopeless digits, and the digits that stand somewhere in the cells in every filling.
+
+        None if no filling is left. Never takes a digit that some filling needs, refuses a broken filling of masks
+        of one digit each, and finds nothing more in its own answer.
+        """
+
+
+class Local:
+    """A filter on its cells. `bits` are all candidates of the cells; `memory` maps those left to those to keep."""
+
+    __slots__ = ("_at", "_filter", "_layout", "_writing", "bits", "cells", "memory")
+
+    def __init__(self, layout: Fields, cells: Sequence[int], filter_: Filter, writing: Mapping[int, int]) -> None:
+        self.cells = tuple(cells)
+        self.bits = layout.bits(cells, layout.full)
+        self.memory: dict[int, int] = {}
+        self._at = [cell * layout.width for cell in cells]
+        self._filter = filter_
+        self._layout = layout
+        self._writing = writing
+
+    def work_out(self, here: int) -> int:
+        """The mask of candidates to keep when `here` are the candidates of the cells; 0 for a contradiction."""
+        full = self._layout.full
+        answer = self._filter.narrow([here >> at & full for at in self._at])
+        if len(self.memory) >= MEMORY:
+            self.memory.clear()
+        if answer is None:
+            self.memory[here] = 0
+            return 0
+        masks, needed = answer
+        left = -1
+        for at, mask in zip(self._at, masks, strict=True):
+            left &= ~((full ^ mask) << at)
+        keep = left
+        if needed:
+            keep &= self._pointed(here & left, needed)
+        self.memory[here] = self.memory[here & left] = keep
+        return keep
+
+    def _pointed(self, here: int, needed: int) -> int:
+        """A needed digit stands in one of its places here: what every one of them rules out can go."""
+        layout, writing = self._layout, self._writing
+        keep = -1
+        for digit in each_bit(needed):
+            by_any = 0
+            for place in each_bit(here & layout.lows << digit):
+                by_any |= writing[place]
+            keep &= by_any
+        return keep
