@@ -11,14 +11,15 @@ from dataclasses import dataclass
 from itertools import pairwise
 from typing import Self
 
-from bookmaker.display.items import Stroke
-from bookmaker.display.shapes import circle, polyline
 from bookmaker.placed import Node
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
-from bookmaker.rules.common.chain import read_chains
+from bookmaker.rules.common.candidates import highest, lowest, removed_by, span_mask
+from bookmaker.rules.common.chain import Chain, read_chains
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
-from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.frame import Frame, Mark
+from bookmaker.rules.common.glass import thermometers
+from bookmaker.rules.common.wording import the_or_each
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.trouble import Desk
 
@@ -36,7 +37,7 @@ thermometer:
   - r9c9-r5c9
 """
 
-    chains: tuple[tuple[int, ...], ...]
+    chains: tuple[Chain, ...]
 
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
@@ -52,9 +53,7 @@ thermometer:
         return all(digits[chain[i]] < digits[chain[i + 1]] for chain in self.chains for i in range(len(chain) - 1))
 
     def sentence(self) -> str:
-        if len(self.chains) == 1:
-            return "Along the thermometer, digits rise from the bulb to the tip."
-        return "Along each thermometer, digits rise from the bulb to the tip."
+        return f"Along {the_or_each(len(self.chains), self.noun)}, digits rise from the bulb to the tip."
 
     @classmethod
     def primer(cls) -> str:
@@ -65,15 +64,7 @@ thermometer:
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
-        outline = Stroke(frame.cell * 0.34, 0.35, cap="round", join="round")
-        body = Stroke(frame.cell * 0.34 - 2 * frame.thin() - 0.4, 0.86, cap="round", join="round")
-        rim = Stroke(frame.thin() + 0.2, outline.grey)
-        bulbs = [frame.centre(chain[0]) for chain in self.chains]
-        for pen, edge in ((outline, rim), (body, None)):
-            for bulb in bulbs:
-                yield Mark(Layer.LINE, circle(bulb, frame.cell * 0.36 - rim.width / 2, edge, body.grey))
-            for chain in self.chains:
-                yield Mark(Layer.LINE, polyline([frame.centre(cell) for cell in chain], pen))
+        return thermometers(frame, self.chains, filled=True)
 
     @classmethod
     def sample(cls) -> Sample:
@@ -83,21 +74,16 @@ thermometer:
         """Bounds along a chain: each cell is more than the least before it and less than the most after it."""
         grid, masks = position.grid, position.masks
         for chain in self.chains:
-            least, floor = [], 0
+            least, floor = list[int](), 0
             for cell in chain:
-                floor = max(floor + 1, (masks[cell] & -masks[cell]).bit_length())
+                floor = max(floor + 1, lowest(masks[cell]))
                 least.append(floor)
-            most, ceiling = [], grid.size + 1
+            most, ceiling = list[int](), grid.size + 1
             for cell in reversed(chain):
-                ceiling = min(ceiling - 1, masks[cell].bit_length())
-                most.append(ceiling)
-            most.reverse()
-            removed = tuple(
-                (cell, digit)
-                for cell, low, high in zip(chain, least, most, strict=True)
-                for digit in grid.digits
-                if masks[cell] >> (digit - 1) & 1 and not low <= digit <= high
-            )
+                ceiling = min(ceiling - 1, highest(masks[cell]))
+                most.insert(0, ceiling)
+            spans = {cell: span_mask(low, high) for cell, low, high in zip(chain, least, most, strict=True)}
+            removed = removed_by(position, spans)
             if removed:
                 cell = removed[0][0]
                 at = chain.index(cell)

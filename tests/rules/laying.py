@@ -60,7 +60,9 @@ def random_chains(
 
 
 def random_area(grid: Grid, rng: Random, size: int, free: set[int], fits: Callable[[int, set[int]], bool]) -> set[int]:
-    """A connected area of up to `size` free cells, grown by cells for which `fits(cell, area)`."""
+    """A connected area of up to `size` free cells, grown by cells that `fits(cell, area)`; empty if none is free."""
+    if not free:
+        return set()
     area = {rng.choice(sorted(free))}
     while len(area) < size:
         edge = {n for cell in area for n in grid.orthogonal(cell)} - area

@@ -5,7 +5,9 @@ A mask has bit d - 1 set for digit d, as everywhere in the engine.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from functools import lru_cache
+from itertools import combinations
 
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
@@ -47,20 +49,33 @@ def removed_by(position: Position, kept: Mapping[int, int]) -> tuple[tuple[int, 
     return tuple((cell, digit) for cell, mask in kept.items() for digit in digits_in(position.masks[cell] & ~mask))
 
 
+@lru_cache(maxsize=64)
+def peers(grid: Grid) -> tuple[int, ...]:
+    """For each cell the board of cells in its row, column or region, itself left out."""
+    boards = [0] * len(grid.cells)
+    for house in grid.houses:
+        board = sum(1 << cell for cell in house.cells)
+        for cell in house.cells:
+            boards[cell] |= board & ~(1 << cell)
+    return tuple(boards)
+
+
 def sees(grid: Grid, one: int, other: int) -> bool:
     """Are these two different cells in one row, column or region, so that their digits differ?"""
-    if one == other:
-        return False
-    if grid.row(one) == grid.row(other) or grid.column(one) == grid.column(other):
-        return True
-    return bool(grid.regions) and grid.region_of[one] == grid.region_of[other]
+    return bool(peers(grid)[one] >> other & 1)
 
 
-def all_see_each_other(grid: Grid, cells: Iterable[int]) -> bool:
-    """Do these cells, all in one row, column or region or else pairwise, hold different digits for certain?"""
-    seen: list[int] = []
+def all_see_each_other(grid: Grid, cells: Sequence[int]) -> bool:
+    """Does each of these cells share a row, column or region with each other one, so that all digits differ?"""
+    return all(sees(grid, one, other) for one, other in combinations(cells, 2))
+
+
+def locked_out(position: Position, cells: Iterable[int], digit: int) -> tuple[tuple[int, int], ...]:
+    """Candidates elsewhere that see every place of a digit that one of these cells must hold."""
+    seen = peers(position.grid)
+    board = position.boards[digit]
     for cell in cells:
-        if not all(sees(grid, cell, other) for other in seen):
-            return False
-        seen.append(cell)
-    return True
+        board &= ~(1 << cell)
+        if position.may(cell, digit):
+            board &= seen[cell]
+    return tuple((cell - 1, digit) for cell in digits_in(board))

@@ -8,10 +8,12 @@ much to try. It looks for one filling for each candidate rather than listing all
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.candidates import digits_in, sees
+from bookmaker.rules.common.contract import Deduction
+from bookmaker.rules.common.wording import digits_listed, listed
 
 CAP = 3000
 """Digits tried before a shape counts as too large to work through."""
@@ -36,6 +38,20 @@ def never_stand(
                 return ()
             removed.append((cell, digit))
     return tuple(removed)
+
+
+def tried_out(
+    position: Position, cells: Sequence[int], fits: Callable[[Sequence[int]], bool], mark: str, cap: int = CAP
+) -> Iterator[Deduction]:
+    """`never_stand` as a step: a whole shape enumerated. `mark` is what the words call it: “the arrow from r1c1”."""
+    removed = never_stand(position, cells, fits, cap)
+    if removed:
+        digits: dict[int, list[int]] = {}
+        for cell, digit in removed:
+            digits.setdefault(cell, []).append(digit)
+        said = [f"{digits_listed(gone, 'or')} in {position.grid.name(cell)}" for cell, gone in digits.items()]
+        words = f"no way to fill {mark} puts {listed(said[:3], 'or')}"
+        yield Deduction(7, len(cells), tuple(cells), removed, words)
 
 
 class _Search:

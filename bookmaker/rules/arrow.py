@@ -1,0 +1,290 @@
+"""Arrows: the digits along a shaft add up to the number in its circle.
+
+Manifest: a list of arrows, each with its circle and one or more shafts; or, short, one chain that begins in the circle.
+An oval of two or three cells in a row or a column is read as a number, from left to right or from the top down.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass
+from functools import reduce
+from itertools import dropwhile, pairwise, product
+from operator import mul
+from typing import Self
+
+from bookmaker.display.items import Rect, Stroke
+from bookmaker.display.shapes import polyline
+from bookmaker.placed import Node, Table, Word, read_fields, read_items
+from bookmaker.puzzle.cells import read_cells
+from bookmaker.puzzle.grid import CLASSIC, Grid
+from bookmaker.puzzle.position import Position
+from bookmaker.rules.common.candidates import digits_in, mask_of, removed_by, span_mask
+from bookmaker.rules.common.chain import Chain, read_chain
+from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.fillings import tried_out
+from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.strokes import THIN, Trace, arrow_head, halo
+from bookmaker.rules.common.sums import open_limits, sum_limits
+from bookmaker.rules.common.wording import number, one_or_many
+from bookmaker.solve.problem import Constraint, Sum
+from bookmaker.trouble import Desk
+
+RING = 0.39
+"""Radius of the circle, and half the breadth of an oval, in cells."""
+
+LONGEST_OVAL = 3
+
+HEAD = 0.22
+"""Length of the barbs of an arrow head in cells."""
+
+BEYOND = 0.12
+"""How far the tip reaches beyond the middle of the last cell, in cells."""
+
+
+@dataclass(frozen=True, slots=True)
+class Arrow:
+    """A circle of one to three cells in reading order, and shafts that each begin beside it, without the circle."""
+
+    circle: tuple[int, ...]
+    shafts: tuple[Chain, ...]
+
+    @property
+    def weights(self) -> tuple[int, ...]:
+        """What a digit in each cell of the circle counts: 100, 10, 1."""
+        return tuple(10**power for power in reversed(range(len(self.circle))))
+
+
+@dataclass(frozen=True)
+class Arrows(Rule):
+    """All arrows of a puzzle."""
+
+    kind = "arrow"
+    title = "Arrows"
+    noun = "arrow"
+    example = """\
+arrow:
+  - r1c1-r1c4                       # the first cell is the circle
+  - circle: r5c5
+    shafts: [r5c6-r5c7, r6c5-r7c5]  # each adds up to the circle
+  - circle: r9c1 r9c2               # an oval, read as a number such as 21
+    shafts: r8c2-r6c4
+"""
+
+    arrows: tuple[Arrow, ...]
+
+    @classmethod
+    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+        nodes = (body,) if isinstance(body, Table) else read_items(body, "the arrow", desk)
+        if not nodes:
+            desk.error(body.place, "no-chains", "no arrow is listed here", "or leave the whole entry out")
+        arrows = [_read_arrow(node, grid, desk) for node in nodes]
+        good = tuple(arrow for arrow in arrows if arrow is not None)
+        return cls(good) if good and len(good) == len(arrows) else None
+
+    def constraints(self, grid: Grid) -> Iterator[Constraint]:
+        for arrow in self.arrows:
+            number = tuple(zip(arrow.circle, (-weight for weight in arrow.weights), strict=True))
+            for shaft in arrow.shafts:
+                yield Sum((*((cell, 1) for cell in shaft), *number), 0, 0)
+
+    def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
+        for arrow in self.arrows:
+            number = int("".join(str(digits[cell]) for cell in arrow.circle))
+            for shaft in arrow.shafts:
+                if sum(digits[cell] for cell in shaft) != number:
+                    return False
+        return True
+
+    def sentence(self) -> str:
+        shafts = sum(len(arrow.shafts) for arrow in self.arrows)
+        along = one_or_many(shafts, "the arrow", "each arrow")
+        ovals = [arrow for arrow in self.arrows if len(arrow.circle) > 1]
+        if not ovals:
+            return f"Digits along {along} add up to the digit in its circle."
+        where = "its oval" if len(ovals) == len(self.arrows) else "its circle or oval"
+        ways = {_way(arrow.circle) for arrow in ovals}
+        read = " or ".join(way for way in ("from left to right", "from the top down") if way in ways)
+        return f"Digits along {along} add up to the number in {where}, which is read {read}."
+
+    @classmethod
+    def primer(cls) -> str:
+        return (
+            "The digits along an arrow's shaft, from beside the circle to the tip, add up to the number in the circle; "
+            "they may repeat where rows, columns and boxes allow it. Where several shafts leave one circle, each adds "
+            "up to it. An oval over two or three cells holds a number of two or three digits. Three cells in one box "
+            "make at least 6, so a circle on a long shaft is high and the shaft low."
+        )
+
+    def marks(self, frame: Frame) -> Iterator[Mark]:
+        pen = Stroke(frame.thin() + 0.3, THIN, join="miter")
+        for arrow in self.arrows:
+            for shaft in arrow.shafts:
+                way = _shaft_way(frame, arrow.circle, shaft)
+                tip, onward = way.at(way.length)
+                yield Mark(Layer.LINE, halo(frame, way.points, pen.width))
+                yield Mark(Layer.LINE, polyline(way.points, pen))
+                yield Mark(Layer.LINE, polyline(arrow_head(tip, onward, HEAD * frame.cell), pen))
+        for arrow in self.arrows:
+            (left, top), (right, bottom) = frame.centre(arrow.circle[0]), frame.centre(arrow.circle[-1])
+            radius = RING * frame.cell
+            ring = Rect(
+                left - radius, top - radius, right - left + 2 * radius, bottom - top + 2 * radius, pen, None, radius
+            )
+            yield Mark(Layer.LINE, ring)
+
+    @classmethod
+    def sample(cls) -> Sample:
+        return Sample(cls((Arrow((0,), ((1, 2),)),)), CLASSIC, 1, 3)
+
+    def deductions(self, position: Position) -> Iterator[Deduction]:
+        """Limits of the sum on both sides of the circle's rim; a short arrow is tried out as a whole."""
+        for arrow in self.arrows:
+            for shaft in arrow.shafts:
+                found = list(_limits(position, arrow, shaft))
+                yield from found
+                if not found and len(shaft) + len(arrow.circle) <= 5:
+                    name = f"the arrow from {position.grid.name(arrow.circle[0])}"
+                    yield from tried_out(position, arrow.circle + shaft, _adds_up(arrow, len(shaft)), name)
+
+
+def _read_arrow(node: Node, grid: Grid, desk: Desk) -> Arrow | None:
+    if isinstance(node, Word):
+        chain = read_chain(node, "the arrow", grid, desk, 2)
+        placed: list[tuple[Chain, Node]] | None = None if chain is None else [(chain[1:], node)]
+        circle = None if chain is None else chain[:1]
+    else:
+        fields = read_fields(node, "an arrow", desk, ("circle", "shafts"), ("circle", "shafts"))
+        circle = _read_circle(fields["circle"], grid, desk) if "circle" in fields else None
+        placed = None
+        if circle is not None and "shafts" in fields:
+            placed = _read_shafts(fields["shafts"], circle, grid, desk)
+    if circle is None or placed is None:
+        return None
+    fits = [_can_add_up(circle, shaft, shaft_node, grid, desk) for shaft, shaft_node in placed]
+    return Arrow(circle, tuple(shaft for shaft, _ in placed)) if all(fits) else None
+
+
+def _read_circle(node: Node, grid: Grid, desk: Desk) -> tuple[int, ...] | None:
+    if not isinstance(node, Word):
+        desk.error(node.place, "not-a-circle", "the circle should be a cell such as r5c5, an oval two or three")
+        return None
+    cells = read_cells(node, grid, desk)
+    if cells is None:
+        return None
+    circle = tuple(sorted(cells))
+    steps = {after - before for before, after in pairwise(circle)}
+    in_line = len({grid.row(cell) for cell in circle}) == 1 or len({grid.column(cell) for cell in circle}) == 1
+    if len(circle) > LONGEST_OVAL:
+        desk.error(node.place, "oval-long", f"an oval covers at most three cells, not {number(len(circle))}")
+    elif len(circle) > 1 and (not in_line or not steps <= {1, grid.size}):
+        desk.error(node.place, "oval-crooked", "the cells of an oval should follow each other in a row or a column")
+    elif len(circle) > 1 and grid.size > 9:
+        text = f"an oval is read as a number, which a {grid.size}×{grid.size} grid has too many digits for"
+        desk.error(node.place, "oval-size", text, "take a circle of one cell")
+    else:
+        return circle
+    return None
+
+
+def _read_shafts(body: Node, circle: tuple[int, ...], grid: Grid, desk: Desk) -> list[tuple[Chain, Node]] | None:
+    nodes = read_items(body, "the shafts", desk)
+    if not nodes:
+        desk.error(body.place, "no-chains", "the arrow has no shaft")
+    good: list[tuple[Chain, Node]] = []
+    for node in nodes:
+        cells = read_chain(node, "the shaft", grid, desk, 1)
+        if cells is None:
+            continue
+        shaft = tuple(dropwhile(circle.__contains__, cells))
+        inside = next((cell for cell in shaft if cell in circle), None)
+        if not shaft:
+            desk.error(node.place, "chain-short", "the shaft does not leave the circle")
+        elif inside is not None:
+            desk.error(node.place, "shaft-in-circle", f"the shaft comes back into its circle at {grid.name(inside)}")
+        elif not any(grid.touching(shaft[0], cell) for cell in circle):
+            text = f"the shaft begins at {grid.name(shaft[0])}, which does not touch the circle"
+            desk.error(node.place, "shaft-apart", text, "name its cells from beside the circle to the tip")
+        else:
+            good.append((shaft, node))
+    return good if good and len(good) == len(nodes) else None
+
+
+def _can_add_up(circle: tuple[int, ...], shaft: Chain, node: Node, grid: Grid, desk: Desk) -> bool:
+    least, most = open_limits(grid, shaft)
+    numbers = _numbers([grid.all_digits] * len(circle))
+    low, high = min(numbers), max(numbers)
+    if least <= high and most >= low:
+        return True
+    side = f"at least {least}" if least > high else f"at most {most}"
+    what = "circle" if len(circle) == 1 else "oval"
+    desk.error(node.place, "arrow-sum", f"this shaft adds up to {side}, but its {what} holds {low} to {high}")
+    return False
+
+
+def _numbers(masks: Sequence[int]) -> dict[int, tuple[int, ...]]:
+    """What a circle can hold: each number with its digits, which differ as they stand in one row or column."""
+    ways = product(*(tuple(digits_in(mask)) for mask in masks))
+    return {reduce(lambda n, d: 10 * n + d, way, 0): way for way in ways if len(set(way)) == len(way)}
+
+
+def _limits(position: Position, arrow: Arrow, shaft: Chain) -> Iterator[Deduction]:
+    """From below: what the shaft adds up to at least. From above: what it adds up to at most."""
+    name = f"the arrow from {position.grid.name(arrow.circle[0])}"
+    numbers = _numbers([position.masks[cell] for cell in arrow.circle])
+    least, most = sum_limits(position, shaft)
+    others = {cell: sum_limits(position, [other for other in shaft if other != cell]) for cell in shaft}
+    size = position.grid.size
+    held, where = len(shaft) + 1, arrow.circle + shaft
+    enough = {value: way for value, way in numbers.items() if value >= least}
+    if enough:
+        kept = {cell: mask_of(way[i] for way in enough.values()) for i, cell in enumerate(arrow.circle)}
+        kept |= {cell: span_mask(1, min(size, max(enough) - low)) for cell, (low, _) in others.items()}
+        removed = removed_by(position, kept)
+        if removed:
+            words = f"{name} has at least {least} along its shaft and at most {max(enough)} in its circle"
+            yield Deduction(6, held, where, removed, words)
+    few = {value: way for value, way in numbers.items() if value <= most}
+    if few:
+        kept = {cell: mask_of(way[i] for way in few.values()) for i, cell in enumerate(arrow.circle)}
+        kept |= {cell: span_mask(max(1, min(few) - high), size) for cell, (_, high) in others.items()}
+        removed = removed_by(position, kept)
+        if removed:
+            words = f"{name} has at most {most} along its shaft and at least {min(few)} in its circle"
+            yield Deduction(6, held, where, removed, words)
+
+
+def _adds_up(arrow: Arrow, count: int) -> Callable[[Sequence[int]], bool]:
+    """The circle's digits first, then the shaft's: may the sum still come out?"""
+    rim, weights = len(arrow.circle), arrow.weights
+
+    def fits(digits: Sequence[int]) -> bool:
+        if len(digits) <= rim:
+            return True
+        left: int = sum(map(mul, weights, digits)) - sum(digits[rim:])
+        return left == 0 if len(digits) == rim + count else left > 0
+
+    return fits
+
+
+def _way(circle: tuple[int, ...]) -> str:
+    return "from left to right" if circle[1] - circle[0] == 1 else "from the top down"
+
+
+def _shaft_way(frame: Frame, circle: tuple[int, ...], shaft: Chain) -> Trace:
+    """From the circle's rim to a little beyond the middle of the last cell."""
+    grid = frame.grid
+    beside = [cell for cell in circle if grid.touching(shaft[0], cell)]
+    start = min(beside, key=lambda cell: (shaft[0] not in grid.orthogonal(cell), cell))
+    way = Trace([frame.centre(cell) for cell in (start, *shaft)])
+    _, (ux, uy) = way.at(0)
+    out = RING * frame.cell
+    # A shaft that leaves the end of an oval slantwise over the oval's other cells meets its straight side.
+    if len(circle) > 1:
+        (ax, ay), (bx, by) = frame.centre(start), frame.centre(circle[-1] if start == circle[0] else circle[0])
+        along = (bx - ax) * ux + (by - ay) * uy
+        if along > 0:
+            out = RING * frame.cell / max(abs(uy) if ay == by else abs(ux), 0.1)
+    (x, y), (ux, uy) = way.at(way.length)
+    beyond = (x + ux * BEYOND * frame.cell, y + uy * BEYOND * frame.cell)
+    return Trace((*way.between(out, way.length), beyond))

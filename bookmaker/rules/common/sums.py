@@ -1,0 +1,62 @@
+"""Sums a person can bound in the head: what some cells can add up to, and which digits can share out a total.
+
+In: a position and cells, or sizes and totals. Out: limits that every filling keeps. They use that cells in one row,
+column or region hold different digits: three cells of a row add up to at least 1 + 2 + 3.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Sequence
+from functools import lru_cache
+from itertools import combinations
+
+from bookmaker.puzzle.grid import Grid
+from bookmaker.puzzle.position import Position
+from bookmaker.rules.common.candidates import digits_in, highest, lowest, mask_of
+
+
+@lru_cache(maxsize=4096)
+def digit_sets(available: int, count: int, total: int) -> tuple[int, ...]:
+    """The sets of `count` different digits of a mask that add up to `total`, as masks."""
+    return tuple(mask_of(digits) for digits in combinations(digits_in(available), count) if sum(digits) == total)
+
+
+def different_limits(count: int, digits: int) -> tuple[int, int]:
+    """Least and greatest sum of `count` different digits from 1..`digits`."""
+    return count * (count + 1) // 2, count * (2 * digits + 1 - count) // 2
+
+
+def open_limits(grid: Grid, cells: Sequence[int]) -> tuple[int, int]:
+    """Limits of a sum over these cells in the empty grid."""
+    return _limits(grid, cells, [1] * len(cells), [grid.size] * len(cells))
+
+
+def sum_limits(position: Position, cells: Sequence[int]) -> tuple[int, int]:
+    """Limits of a sum over these cells, each of which still has a candidate."""
+    masks = [position.masks[cell] for cell in cells]
+    return _limits(position.grid, cells, [lowest(mask) for mask in masks], [highest(mask) for mask in masks])
+
+
+def _limits(grid: Grid, cells: Sequence[int], lows: Sequence[int], highs: Sequence[int]) -> tuple[int, int]:
+    """The best of three ways to group the cells: by rows, by columns, by regions."""
+    least, most = sum(lows), sum(highs)
+    homes: list[Callable[[int], int]] = [grid.row, grid.column]
+    if grid.regions:
+        homes.append(grid.region_of.__getitem__)
+    for home in homes:
+        groups: dict[int, list[int]] = {}
+        for index, cell in enumerate(cells):
+            groups.setdefault(home(cell), []).append(index)
+        least = max(least, sum(_rising(lows[i] for i in group) for group in groups.values()))
+        top = grid.size + 1
+        most = min(most, sum(len(g) * top - _rising(top - highs[i] for i in g) for g in groups.values()))
+    return least, most
+
+
+def _rising(lows: Iterable[int]) -> int:
+    """Least sum of different numbers of which each has a least value of its own."""
+    total = last = 0
+    for low in sorted(lows):
+        last = max(last + 1, low)
+        total += last
+    return total

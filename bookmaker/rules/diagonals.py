@@ -1,0 +1,103 @@
+"""Diagonals: one or both of the long diagonals are houses, so they hold every digit once.
+
+Manifest: `both`, `falling` (from the top left) or `rising` (from the bottom left).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from itertools import pairwise
+from typing import Self
+
+from bookmaker.display.items import Line, Point, Stroke
+from bookmaker.placed import Node, read_choice
+from bookmaker.puzzle.grid import Grid, House
+from bookmaker.puzzle.position import Position
+from bookmaker.rules.common.candidates import locked_out
+from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.strokes import THIN
+from bookmaker.rules.common.wording import cells_listed, symbol
+from bookmaker.solve.problem import Constraint, Different
+from bookmaker.trouble import Desk
+
+REACH = 0.23
+"""How far the line runs into each cell from its corner, along each side, in cells; the digit's place stays free."""
+
+
+@dataclass(frozen=True)
+class Diagonals(Rule):
+    """Which of the two long diagonals are houses; at least one."""
+
+    kind = "diagonals"
+    title = "Diagonals"
+    noun = "diagonal"
+    example = "diagonals: both\n"
+
+    falling: bool
+    rising: bool
+
+    @classmethod
+    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+        word = read_choice(body, "diagonals", desk, ("both", "falling", "rising"))
+        return None if word is None else cls(word != "rising", word != "falling")
+
+    def constraints(self, grid: Grid) -> Iterator[Constraint]:
+        return (Different(house.cells) for house in self.houses(grid))
+
+    def houses(self, grid: Grid) -> tuple[House, ...]:
+        last = grid.size - 1
+        falling = House("the falling diagonal", tuple(grid.cell(i, i) for i in range(grid.size)))
+        rising = House("the rising diagonal", tuple(grid.cell(last - i, i) for i in range(grid.size)))
+        return (falling,) * self.falling + (rising,) * self.rising
+
+    def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
+        size = grid.size
+        down = {digits[row * size + row] for row in range(size)}
+        up = {digits[row * size + size - 1 - row] for row in range(size)}
+        return (not self.falling or len(down) == size) and (not self.rising or len(up) == size)
+
+    def sentence(self) -> str:
+        which = "Each of the two marked diagonals" if self.falling and self.rising else "The marked diagonal"
+        return f"{which} holds every digit once."
+
+    @classmethod
+    def primer(cls) -> str:
+        return (
+            "A marked diagonal is one more house beside the rows, columns and boxes: every digit stands on it once. "
+            "The cell where two diagonals cross belongs to five houses, so look there first; then look on a diagonal "
+            "for a digit that its boxes leave only one place for."
+        )
+
+    def marks(self, frame: Frame) -> Iterator[Mark]:
+        pen = Stroke(frame.thin() + 0.2, THIN, cap="round")
+        reach = REACH * frame.cell
+        for house in self.houses(frame.grid):
+            down = 1 if house.cells[0] == 0 else -1
+            first, last = frame.centre(house.cells[0]), frame.centre(house.cells[-1])
+            half = frame.cell / 2
+            yield Mark(Layer.LINE, _stub((first[0] - half, first[1] - half * down), reach, reach * down, pen))
+            for before, after in pairwise(house.cells):
+                x, y = frame.between(before, after)
+                yield Mark(Layer.LINE, Line((x - reach, y - reach * down), (x + reach, y + reach * down), pen))
+            yield Mark(Layer.LINE, _stub((last[0] + half, last[1] + half * down), -reach, -reach * down, pen))
+
+    @classmethod
+    def sample(cls) -> Sample:
+        return Sample(cls(falling=True, rising=True), Grid(3, ()), 3, 3)
+
+    def deductions(self, position: Position) -> Iterator[Deduction]:
+        """A cell that sees every place a digit has on a diagonal can't hold it."""
+        for house in self.houses(position.grid):
+            for digit in position.grid.digits:
+                places = tuple(cell for cell in house.cells if position.may(cell, digit))
+                removed = locked_out(position, house.cells, digit)
+                if len(places) > 1 and removed:
+                    at = cells_listed(position.grid, places)
+                    words = f"{house.name} has its {symbol(digit)} in one of {at}, all of which see the cell"
+                    yield Deduction(6, 2, places, removed, words)
+
+
+def _stub(corner: Point, across: float, down: float, pen: Stroke) -> Line:
+    return Line(corner, (corner[0] + across, corner[1] + down), pen)
