@@ -1,0 +1,219 @@
+"""Clues outside the grid: reading them side by side, the line each of them looks along, and where it is drawn.
+
+In: a table of sides, each a row of clues with dots for none, as in
+
+    left: . 12 . . 0 . . 35 .
+    top:  . . 7 . . . . . .
+
+read from top to bottom and from left to right. Out: `Clue` values with their places, or troubles at the exact clue;
+the cells that a clue looks along; and points of the frame. Each kind draws its own sign around the figures.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from functools import cache
+from typing import Literal, TypeAlias, cast
+
+from bookmaker.display.items import Point, Text
+from bookmaker.placed import Node, Word, read_fields
+from bookmaker.puzzle.grid import SYMBOLS, Grid
+from bookmaker.puzzle.position import Position
+from bookmaker.rules.common.contract import Deduction
+from bookmaker.rules.common.fillings import never_stand
+from bookmaker.rules.common.frame import Frame, Margins
+from bookmaker.rules.common.reading import parts_of
+from bookmaker.rules.common.sums import digit_sets
+from bookmaker.rules.common.wording import counted, symbol
+from bookmaker.trouble import Desk, Place, quoted
+
+Side: TypeAlias = Literal["left", "right", "top", "bottom"]
+
+SIDES = ("left", "right", "top", "bottom")
+
+INK = 0.2
+"""Grey of the signs around outside clues: a little lighter than their figures."""
+
+
+@dataclass(frozen=True, slots=True)
+class Clue:
+    """A number or digit at a side; `line` is its row (left, right) or column (top, bottom), from 0."""
+
+    side: Side
+    line: int
+    value: int
+
+    @property
+    def along_row(self) -> bool:
+        """Does it look along a row, not along a column?"""
+        return self.side in ("left", "right")
+
+    @property
+    def house(self) -> str:
+        """The house that it looks along: “row 3”."""
+        return f"{'row' if self.along_row else 'column'} {self.line + 1}"
+
+    @property
+    def where(self) -> str:
+        """How a step tells where it stands: “left of row 3”, “above column 4”."""
+        return {"left": "left of ", "right": "right of ", "top": "above ", "bottom": "below "}[self.side] + self.house
+
+    def cells(self, grid: Grid) -> tuple[int, ...]:
+        """The whole row or column, beginning with the cell next to the clue."""
+        cells = (grid.rows if self.along_row else grid.columns)[self.line].cells
+        return cells if self.side in ("left", "top") else cells[::-1]
+
+
+Placed: TypeAlias = Mapping[Clue, Place]
+"""Clues in the order of the file, each with the place it was typed at."""
+
+ReadValue: TypeAlias = Callable[[str, Place], Collection[int]]
+"""From the text of one clue to its values (one, but for kinds that take several digits); none after a trouble."""
+
+
+def read_clues(body: Node, what: str, grid: Grid, desk: Desk, read_value: ReadValue) -> Placed | None:
+    """All clues of a table of sides; None after any trouble."""
+    already = len(desk.found)
+    placed: dict[Clue, Place] = {}
+    for side, node in read_fields(body, what, desk, SIDES).items():
+        if not isinstance(node, Word):
+            desk.error(node.place, "not-a-row-of-clues", f"the clues at the {side} should stand in one row", _ROW_HINT)
+            continue
+        found = parts_of(node)
+        if len(found) != grid.size:
+            lines = counted(grid.size, "row" if side in ("left", "right") else "column")
+            said = (
+                f"the grid has {lines}, and {counted(len(found), 'clue or dot', 'clues and dots')} stand at the {side}"
+            )
+            desk.error(node.place, "clue-count", said, _ROW_HINT)
+            continue
+        for line, part in enumerate(found):
+            if part.value != ".":
+                values = read_value(part.value, part.place)
+                placed.update((Clue(cast(Side, side), line, value), part.place) for value in values)
+    if len(desk.found) == already and not placed:
+        desk.error(body.place, "no-clues", f"{what} has no clue at any side", "take it away, or give it a clue")
+    return placed if len(desk.found) == already else None
+
+
+_ROW_HINT = "one clue for each row or column, with a dot where there is none, such as “left: . 12 . . 0 . . 35 .”"
+
+
+def number_clue(text: str, place: Place, what: str, desk: Desk, least: int, most: int) -> int | None:
+    """One clue that is a number from `least` to `most`."""
+    if not (text.isascii() and text.isdigit()):
+        desk.error(
+            place, "not-a-number", f"{what} should be a whole number, not {quoted(text)}", "a dot stands for no clue"
+        )
+        return None
+    if not least <= int(text[:9]) <= most:
+        desk.error(place, "out-of-range", f"{what} should be from {least} to {most}, not {text}")
+        return None
+    return int(text)
+
+
+def digit_clue(text: str, place: Place, grid: Grid, desk: Desk) -> int | None:
+    """One clue that is a digit of the grid."""
+    if len(text) == 1 and text.upper() in SYMBOLS[: grid.size]:
+        return SYMBOLS.index(text.upper()) + 1
+    desk.error(
+        place,
+        "not-a-digit",
+        f"{quoted(text)} is not a digit of this grid, whose digits go from 1 to {SYMBOLS[grid.size - 1]}",
+    )
+    return None
+
+
+def clashing_first_digits(
+    placed: Placed, grid: Grid, desk: Desk, noun: str, first_digit: Callable[[int], int | None]
+) -> None:
+    """A trouble for each clue that needs the same first digit as an earlier one at its side: both stand in one line."""
+    earlier: dict[tuple[str, int], Clue] = {}
+    for clue, place in placed.items():
+        digit = first_digit(clue.value)
+        if digit is None:
+            continue
+        other = earlier.setdefault((clue.side, digit), clue)
+        if other is not clue:
+            edge = Clue("top" if clue.along_row else "left", 0 if clue.side in ("left", "top") else grid.size - 1, 0)
+            said = (
+                f"the {noun}s {clue.value} {clue.where} and {other.value} {other.where} "
+                f"would put {symbol(digit)} into {edge.house} twice"
+            )
+            desk.error(place, "clues-contradict", said, "one of the two is likely a slip", also=(placed[other],))
+
+
+@cache
+def subset_sums(digits: tuple[int, ...]) -> frozenset[tuple[int, int]]:
+    """Every (count, sum) that a set of these different digits can have."""
+    reached = {(0, 0)}
+    for digit in digits:
+        reached |= {(count + 1, total + digit) for count, total in reached}
+    return frozenset(reached)
+
+
+def sets_that_fill(masks: Sequence[int], cells: Sequence[int], available: int, total: int) -> Iterator[int]:
+    """Sets with that sum that the cells can share: each digit is open in one of them, each cell has one of the set."""
+    open_to = 0
+    for cell in cells:
+        open_to |= masks[cell]
+    for digits in digit_sets(available & open_to, len(cells), total):
+        if all(masks[cell] & digits for cell in cells):
+            yield digits
+
+
+def whole_line(clue: Clue, position: Position, noun: str, fits: Callable[[Sequence[int]], bool]) -> Iterator[Deduction]:
+    """The last resort at a line with few candidates: write down all ways to fill it. `fits` is said in `fillings`."""
+    cells = clue.cells(position.grid)
+    if sum(position.masks[cell].bit_count() for cell in cells) > FEW * len(cells):
+        return
+    removed = never_stand(position, cells, fits)
+    if removed:
+        words = f"no way to fill {clue.house} with the {noun} {clue.value} has these digits there"
+        yield Deduction(7, len(cells), cells, removed, words)
+
+
+FEW = 3
+"""Candidates a cell, on average, up to which a person would write down all ways to fill a line."""
+
+
+def lines_named(clues: Iterable[Clue]) -> str:
+    """What the clues look along, for a sentence: “row”, “column” or “row or column”."""
+    rows = {clue.along_row for clue in clues}
+    return " or ".join(word for word, along in (("row", True), ("column", False)) if along in rows)
+
+
+def lane(clues: Iterable[Clue], across: float, down: float) -> Margins:
+    """Room for clues that are `across` wide at the left and right and `down` high at the top and bottom, in cells."""
+    sides = {clue.side for clue in clues}
+    return Margins(
+        down if "top" in sides else 0.0,
+        across if "right" in sides else 0.0,
+        down if "bottom" in sides else 0.0,
+        across if "left" in sides else 0.0,
+    )
+
+
+def middle_of(clue: Clue, frame: Frame, across: float, down: float) -> Point:
+    """The middle of a clue's place in the lane of that size, beyond the room that other clues have taken."""
+    taken = frame.outset
+    along = (clue.line + 0.5) * frame.cell
+    if clue.side == "left":
+        return -(taken.left + across / 2) * frame.cell, along
+    if clue.side == "right":
+        return frame.side + (taken.right + across / 2) * frame.cell, along
+    if clue.side == "top":
+        return along, -(taken.top + down / 2) * frame.cell
+    return along, frame.side + (taken.bottom + down / 2) * frame.cell
+
+
+def clue_figures(frame: Frame, at: Point, text: str, width: float, height: float = 0.32, narrow: bool = False) -> Text:
+    """Figures centred on a point, as high as asked unless they would be wider than `width`, both in cells."""
+    per_height = NARROW_FIGURE if narrow else FIGURE
+    size = min(height, width / (len(text) * per_height))
+    return frame.figures(at, text, size, font=frame.narrow if narrow else frame.font)
+
+
+FIGURE, NARROW_FIGURE = 0.78, 0.65
+"""Width of a figure for its height, in the plain and the narrow font."""

@@ -1,0 +1,216 @@
+"""Diagonal sums: the sum of the digits along an arrow's diagonal; digits may repeat where other rules allow it.
+
+Manifest: a list of sums, each with the cell at which its diagonal enters the grid and the way it goes, such as
+`23 from r1c3 down-right`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from typing import Self
+
+from bookmaker.display.items import Line, Point, Stroke
+from bookmaker.display.shapes import polyline
+from bookmaker.placed import Node, Word, read_choice, read_items
+from bookmaker.puzzle.cells import read_cell
+from bookmaker.puzzle.grid import CLASSIC, Grid
+from bookmaker.puzzle.position import Position
+from bookmaker.rules.common.candidates import removed_by, span_mask
+from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.frame import Frame, Layer, Margins, Mark
+from bookmaker.rules.common.outside import INK, clue_figures, number_clue
+from bookmaker.rules.common.reading import parts_of
+from bookmaker.rules.common.sums import open_limits, sum_limits
+from bookmaker.rules.common.wording import listed, one_or_many, symbol
+from bookmaker.solve.problem import Constraint, Sum
+from bookmaker.trouble import Desk, Place
+
+WAYS = {"down-right": (1, 1), "down-left": (1, -1), "up-right": (-1, 1), "up-left": (-1, -1)}
+"""The step (down, across) from one cell of a diagonal to the next."""
+
+ACROSS, DOWN = 0.95, 0.85
+"""Size of a clue's place in cells."""
+
+
+@dataclass(frozen=True, slots=True)
+class Diagonal:
+    """A sum with the cell at which its diagonal enters the grid and its way, a word of `WAYS`."""
+
+    total: int
+    start: int
+    way: str
+
+    def cells(self, grid: Grid) -> tuple[int, ...]:
+        """The cells of the diagonal, from the arrow on."""
+        down, across = WAYS[self.way]
+        row, column = grid.row(self.start), grid.column(self.start)
+        found = []
+        while grid.inside(row, column):
+            found.append(grid.cell(row, column))
+            row, column = row + down, column + across
+        return tuple(found)
+
+
+@dataclass(frozen=True)
+class DiagonalSum(Rule):
+    """All sums along diagonals."""
+
+    kind = "diagonal-sum"
+    title = "Diagonal sums"
+    noun = "diagonal sum"
+    example = """\
+diagonal-sum:
+  - 23 from r1c3 down-right
+  - 12 from r4c9 up-left
+"""
+    hugs_grid = True
+
+    diagonals: tuple[Diagonal, ...]
+
+    @classmethod
+    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+        already = len(desk.found)
+        placed: dict[Diagonal, Place] = {}
+        for node in read_items(body, "diagonal-sum", desk):
+            diagonal = _read_diagonal(node, grid, desk)
+            if diagonal is None:
+                continue
+            other = next((d for d in placed if set(d.cells(grid)) == set(diagonal.cells(grid))), None)
+            if other is None:
+                placed[diagonal] = node.place
+                continue
+            said = f"the diagonal {_named(diagonal, grid)} has a sum already: {other.total} {_named(other, grid)}"
+            desk.error(node.place, "diagonal-twice", said, "keep one of the two", also=(placed[other],))
+        if len(desk.found) == already and not placed:
+            desk.error(body.place, "no-clues", "no diagonal sum is listed here", "or leave the whole entry out")
+        return cls(tuple(placed)) if len(desk.found) == already else None
+
+    def constraints(self, grid: Grid) -> Iterator[Constraint]:
+        for diagonal in self.diagonals:
+            terms = tuple((cell, 1) for cell in diagonal.cells(grid))
+            yield Sum(terms, diagonal.total, diagonal.total)
+
+    def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
+        return all(sum(digits[cell] for cell in diagonal.cells(grid)) == diagonal.total for diagonal in self.diagonals)
+
+    def sentence(self) -> str:
+        subject = one_or_many(len(self.diagonals), "The number with an arrow", "Each number with an arrow")
+        return (
+            f"{subject} outside the grid is the sum of the digits along the diagonal that the arrow points to; digits "
+            "may repeat on it where the other rules allow it."
+        )
+
+    @classmethod
+    def primer(cls) -> str:
+        return (
+            "An arrow outside the grid points along a diagonal, and its number is the sum of all digits on it up to "
+            "the far edge. Cells of one box hold different digits; others may repeat, so three cells in three boxes "
+            "can even hold the same digit. Start with the short diagonals and with sums that are very small or very "
+            "large for their length."
+        )
+
+    def margins(self, grid: Grid) -> Margins:
+        rows, columns = zip(*(_outside(diagonal, grid) for diagonal in self.diagonals), strict=True)
+        return Margins(
+            DOWN if -1 in rows else 0.0,
+            ACROSS if grid.size in columns else 0.0,
+            DOWN if grid.size in rows else 0.0,
+            ACROSS if -1 in columns else 0.0,
+        )
+
+    def marks(self, frame: Frame) -> Iterator[Mark]:
+        pen = Stroke(frame.cell * 0.035, INK)
+        for diagonal in self.diagonals:
+            tip, (down, across) = _corner(diagonal, frame), WAYS[diagonal.way]
+
+            def at(back: float, aside: float, tip: Point = tip, down: int = down, across: int = across) -> Point:
+                """A point `back` cells from the corner along columns and `aside` cells along rows."""
+                return tip[0] - across * aside * frame.cell, tip[1] - down * back * frame.cell
+
+            yield Mark(Layer.BORDER, Line(at(0.37, 0.37), at(0.12, 0.12), pen))
+            yield Mark(Layer.BORDER, polyline([at(0.05, 0.05), at(0.09, 0.22), at(0.22, 0.09)], None, INK, closed=True))
+            row, column = _outside(diagonal, frame.grid)
+            if frame.grid.inside(row, 0):
+                middle = at(0.26, 0.62)
+            elif frame.grid.inside(0, column):
+                middle = at(0.58, 0.25)
+            else:
+                middle = at(0.55, 0.6)
+            yield Mark(Layer.BORDER, clue_figures(frame, middle, str(diagonal.total), 0.42, 0.31, narrow=True))
+
+    @classmethod
+    def sample(cls) -> Sample:
+        return Sample(cls((Diagonal(12, 1, "down-right"),)), CLASSIC, 2, 3)
+
+    def deductions(self, position: Position) -> Iterator[Deduction]:
+        """What the others can add up to at least and at most leaves each cell its bounds."""
+        grid = position.grid
+        for diagonal in self.diagonals:
+            cells = diagonal.cells(grid)
+            kept, said = {}, {}
+            for cell in cells:
+                least, most = sum_limits(position, [other for other in cells if other != cell])
+                low, high = max(1, diagonal.total - most), min(grid.size, diagonal.total - least)
+                kept[cell] = span_mask(low, high)
+                said[cell] = f"{grid.name(cell)} {symbol(low)} to {symbol(high)}" if low <= high else "nothing"
+            removed = removed_by(position, kept)
+            if removed:
+                bounds = listed(dict.fromkeys(said[cell] for cell, _ in removed))
+                mark = f"the diagonal sum {diagonal.total} {_named(diagonal, grid)}"
+                words = f"{mark} leaves {bounds}, given what its other cells can hold"
+                yield Deduction(6, len(cells), cells, removed, words)
+
+
+def _read_diagonal(node: Node, grid: Grid, desk: Desk) -> Diagonal | None:
+    """One sum, “23 from r1c3 down-right”; None after a trouble."""
+    parts = parts_of(node) if isinstance(node, Word) else ()
+    if len(parts) != 4 or parts[1].value != "from":
+        said = "a diagonal sum is written as its number, the cell where it enters and its way"
+        desk.error(node.place, "diagonal-form", said, "such as “23 from r1c3 down-right”")
+        return None
+    total = number_clue(parts[0].value, parts[0].place, "a diagonal sum", desk, 1, grid.size * grid.size)
+    start = read_cell(parts[2], grid, desk)
+    way = read_choice(parts[3], "the way of a diagonal", desk, tuple(WAYS))
+    if total is None or start is None or way is None:
+        return None
+    diagonal = Diagonal(total, start, way)
+    row, column = _outside(diagonal, grid)
+    if grid.inside(row, column):
+        while grid.inside(row - WAYS[way][0], column - WAYS[way][1]):
+            row, column = row - WAYS[way][0], column - WAYS[way][1]
+        said = f"{grid.name(start)} is not at the edge from which a diagonal goes {way}"
+        desk.error(
+            parts[2].place, "not-at-that-edge", said, f"this diagonal enters at {grid.name(grid.cell(row, column))}"
+        )
+        return None
+    cells = diagonal.cells(grid)
+    if len(cells) == 1:
+        said = f"the diagonal from {grid.name(start)} {way} leaves the grid at once: it has one cell"
+        desk.error(parts[3].place, "diagonal-short", said, "another way from this cell is likely meant")
+        return None
+    least, most = open_limits(grid, cells)
+    if not least <= total <= most:
+        said = (
+            f"the {len(cells)} cells of this diagonal can add up to {least} at least and {most} at most, not to {total}"
+        )
+        desk.error(parts[0].place, "sum-cannot-be", said)
+        return None
+    return diagonal
+
+
+def _named(diagonal: Diagonal, grid: Grid) -> str:
+    return f"from {grid.name(diagonal.start)} {diagonal.way}"
+
+
+def _outside(diagonal: Diagonal, grid: Grid) -> tuple[int, int]:
+    """Row and column, one of them off the grid, of the place before the diagonal's first cell."""
+    down, across = WAYS[diagonal.way]
+    return grid.row(diagonal.start) - down, grid.column(diagonal.start) - across
+
+
+def _corner(diagonal: Diagonal, frame: Frame) -> Point:
+    """The corner of the first cell at which the diagonal enters."""
+    down, across = WAYS[diagonal.way]
+    x, y = frame.corner(diagonal.start)
+    return x + (0 if across > 0 else frame.cell), y + (0 if down > 0 else frame.cell)

@@ -1,0 +1,132 @@
+"""Numbered rooms: the digit stands at the place that the first digit from that side counts to.
+
+Manifest: by side, a row of digits with dots for none.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from typing import Self
+
+from bookmaker.display.items import Close, Curve, Move, Path, Straight, Stroke
+from bookmaker.display.shapes import ARC
+from bookmaker.placed import Node
+from bookmaker.puzzle.grid import CLASSIC, Grid
+from bookmaker.puzzle.position import Position
+from bookmaker.rules.common.candidates import digits_in, mask_of, removed_by
+from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.frame import Frame, Layer, Margins, Mark
+from bookmaker.rules.common.outside import INK, Clue, clue_figures, digit_clue, lane, lines_named, middle_of, read_clues
+from bookmaker.rules.common.wording import digits_listed, one_or_many, symbol
+from bookmaker.solve.problem import Allowed, Constraint, relation
+from bookmaker.trouble import Desk, Place
+
+ACROSS, DOWN = 0.76, 0.9
+"""Size of a clue's place in cells."""
+
+
+@dataclass(frozen=True)
+class NumberedRoom(Rule):
+    """Each clue's value is the digit in the room."""
+
+    kind = "numbered-room"
+    title = "Numbered rooms"
+    noun = "numbered room"
+    example = """\
+numbered-room:
+  left: . 5 . . 8 . . . 3
+  top: . . 7 . . . 1 . .
+"""
+
+    clues: tuple[Clue, ...]
+
+    @classmethod
+    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+        def read_digit(text: str, place: Place) -> tuple[int, ...]:
+            digit = digit_clue(text, place, grid, desk)
+            return () if digit is None else (digit,)
+
+        placed = read_clues(body, "numbered-room", grid, desk, read_digit)
+        return None if placed is None else cls(tuple(placed))
+
+    def constraints(self, grid: Grid) -> Iterator[Constraint]:
+        """Relations between the first cell and each other: “it counts to here” exactly if “the digit stands here”.
+
+        As the digit stands somewhere in the line, these say everything, and the whole grid is swept at once.
+        """
+        pairs: dict[tuple[int, int], list[tuple[int, int]]] = {}
+        for clue in self.clues:
+            first, *others = clue.cells(grid)
+            if clue.value != 1:
+                yield Allowed((first,), grid.all_digits & ~mask_of([1]))
+            for place, cell in enumerate(others, start=2):
+                pairs.setdefault((clue.value, place), []).append((first, cell))
+        for (digit, place), between in pairs.items():
+            kept = ((a, b) for a in grid.digits for b in grid.digits if (a == place) == (b == digit))
+            yield relation(between, grid.size, kept)
+
+    def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
+        for clue in self.clues:
+            line = [digits[cell] for cell in clue.cells(grid)]
+            if line[line[0] - 1] != clue.value:
+                return False
+        return True
+
+    def sentence(self) -> str:
+        subject = one_or_many(len(self.clues), "The digit in a door", "Each digit in a door")
+        return (
+            f"{subject} outside the grid stands at the place in its {lines_named(self.clues)} that the first digit "
+            "from that side counts to."
+        )
+
+    @classmethod
+    def primer(cls) -> str:
+        return (
+            "The digit nearest to the door is the number of a room: with 4 in front, the digit in the door stands in "
+            "the fourth cell from that side. Only a 1 in the door can have 1 in front, and no digit counts to a room "
+            "that is taken by another. Start where the digit of the door has few places left in its row or column, "
+            "for each of them asks for one digit in front."
+        )
+
+    def margins(self, grid: Grid) -> Margins:
+        return lane(self.clues, ACROSS, DOWN)
+
+    def marks(self, frame: Frame) -> Iterator[Mark]:
+        pen = Stroke(frame.cell * 0.035, INK, join="round")
+        half, base, spring = (share * frame.cell for share in (0.23, 0.34, -0.1))
+        for clue in self.clues:
+            x, y = middle_of(clue, frame, ACROSS, DOWN)
+            crown, handle = spring - half, half * ARC
+            door = (
+                Move((x - half, y + base)),
+                Straight((x - half, y + spring)),
+                Curve((x - half, y + spring - handle), (x - handle, y + crown), (x, y + crown)),
+                Curve((x + handle, y + crown), (x + half, y + spring - handle), (x + half, y + spring)),
+                Straight((x + half, y + base)),
+                Close(),
+            )
+            yield Mark(Layer.BORDER, Path(door, pen))
+            yield Mark(Layer.BORDER, clue_figures(frame, (x, y + 0.04 * frame.cell), symbol(clue.value), 0.4, 0.32))
+
+    @classmethod
+    def sample(cls) -> Sample:
+        return Sample(cls((Clue("left", 0, 5),)), CLASSIC, 1, 3)
+
+    def deductions(self, position: Position) -> Iterator[Deduction]:
+        """The first cell counts only to cells open to the digit; the digit stands only where it can count to."""
+        grid, masks = position.grid, position.masks
+        for clue in self.clues:
+            cells = clue.cells(grid)
+            goal = mask_of([clue.value])
+            rooms = [
+                place
+                for place in digits_in(masks[cells[0]])
+                if masks[cells[place - 1]] & goal and (place == 1) == (place == clue.value)
+            ]
+            kept = dict.fromkeys(cells[1:], grid.all_digits & ~goal) | {cells[0]: mask_of(rooms)}
+            kept |= {cells[place - 1]: grid.all_digits for place in rooms if place > 1}
+            removed = removed_by(position, kept)
+            if removed:
+                words = f"the numbered room {symbol(clue.value)} {clue.where} can only be {digits_listed(rooms, 'or')}"
+                yield Deduction(5, 2, cells, removed, words)

@@ -1,0 +1,205 @@
+"""Sandwich sums: the sum of the digits between the least and the greatest digit of a row or column.
+
+Manifest: by side, a row of clues with dots for none. The two digits that enclose the sum, its crusts, are 1 and the
+size of the grid; neither counts.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from functools import cache, partial, reduce
+from itertools import combinations
+from operator import and_, or_
+from typing import Self
+
+from bookmaker.display.items import Line, Stroke
+from bookmaker.placed import Node
+from bookmaker.puzzle.grid import CLASSIC, Grid
+from bookmaker.puzzle.position import Position
+from bookmaker.rules.common.automata import Machine, machine
+from bookmaker.rules.common.candidates import digits_in, removed_by
+from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.frame import Frame, Layer, Margins, Mark
+from bookmaker.rules.common.outside import (
+    INK,
+    Clue,
+    clue_figures,
+    lane,
+    lines_named,
+    middle_of,
+    number_clue,
+    read_clues,
+    sets_that_fill,
+    subset_sums,
+    whole_line,
+)
+from bookmaker.rules.common.wording import digits_listed, listed, number, one_or_many, symbol
+from bookmaker.solve.problem import Constraint
+from bookmaker.trouble import Desk, Place
+
+ACROSS, DOWN = 0.92, 0.8
+"""Size of a clue's place in cells."""
+
+
+@dataclass(frozen=True)
+class Sandwich(Rule):
+    """Each clue's value is the sum."""
+
+    kind = "sandwich"
+    title = "Sandwich sums"
+    noun = "sandwich sum"
+    example = """\
+sandwich:
+  left: . 12 . . 0 . . 35 .
+  top: . . 7 . . . . 20 .
+"""
+
+    clues: tuple[Clue, ...]
+
+    @classmethod
+    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+        sums = {total for _, total in subset_sums(tuple(range(2, grid.size)))}
+
+        def read_sum(text: str, place: Place) -> tuple[int, ...]:
+            value = number_clue(text, place, "a sandwich sum", desk, 0, max(sums))
+            if value is not None and value not in sums:
+                inner = f"{symbol(2)} to {symbol(grid.size - 1)}"
+                desk.error(place, "sum-cannot-be", f"no different digits from {inner} add up to {value}")
+                return ()
+            return () if value is None else (value,)
+
+        placed = read_clues(body, "sandwich", grid, desk, read_sum)
+        if placed is None:
+            return None
+        already = len(desk.found)
+        by_house: dict[str, Clue] = {}
+        for clue, place in placed.items():
+            other = by_house.setdefault(clue.house, clue)
+            if other.value != clue.value:
+                said = f"{clue.house} has the sandwich sum {other.value} at one end and {clue.value} at the other"
+                desk.error(place, "clues-contradict", said, "one of the two is likely a slip", also=(placed[other],))
+        return cls(tuple(placed)) if len(desk.found) == already else None
+
+    def constraints(self, grid: Grid) -> Iterator[Constraint]:
+        """An automaton that remembers the first crust and the sum since: it knows at once how far the crusts can be."""
+        for clue in self.clues:
+            yield _machine(grid.size, clue.value).over(clue.cells(grid))
+
+    def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
+        for clue in self.clues:
+            line = [digits[cell] for cell in clue.cells(grid)]
+            first, last = sorted((line.index(min(line)), line.index(max(line))))
+            if sum(line[first + 1 : last]) != clue.value:
+                return False
+        return True
+
+    def sentence(self) -> str:
+        subject = one_or_many(len(self.clues), "The number between two bars", "Each number between two bars")
+        return (
+            f"{subject} outside the grid is the sum of the digits that stand between the least and the greatest digit "
+            f"of its {lines_named(self.clues)}."
+        )
+
+    @classmethod
+    def primer(cls) -> str:
+        return (
+            "The number outside a row or column is the sum of the digits between its least and its greatest digit; on "
+            "a 9×9 grid these crusts are 1 and 9, and they may come in either order. A sum of 0 says that they stand "
+            "side by side, a sum of 35 that they stand at the two ends. Start by asking how many digits can make the "
+            "sum, for that is how far apart the crusts are."
+        )
+
+    def margins(self, grid: Grid) -> Margins:
+        return lane(self.clues, ACROSS, DOWN)
+
+    def marks(self, frame: Frame) -> Iterator[Mark]:
+        pen = Stroke(frame.cell * 0.05, INK)
+        for clue in self.clues:
+            x, y = middle_of(clue, frame, ACROSS, DOWN)
+            yield Mark(Layer.BORDER, clue_figures(frame, (x, y), str(clue.value), 0.56))
+            for way in (-1, 1):
+                if clue.along_row:
+                    across, half = way * 0.36 * frame.cell, 0.2 * frame.cell
+                    yield Mark(Layer.BORDER, Line((x + across, y - half), (x + across, y + half), pen))
+                else:
+                    down, half = way * 0.28 * frame.cell, 0.26 * frame.cell
+                    yield Mark(Layer.BORDER, Line((x - half, y + down), (x + half, y + down), pen))
+
+    @classmethod
+    def sample(cls) -> Sample:
+        return Sample(cls((Clue("left", 0, 12),)), CLASSIC, 1, 3)
+
+    def deductions(self, position: Position) -> Iterator[Deduction]:
+        """Where the crusts can stand, by how many digits make the sum; what lies between them; every way to fill."""
+        for clue in self.clues:
+            yield from _crusts(clue, position)
+            yield from whole_line(clue, position, self.noun, partial(_goes_on, position.grid.size, clue.value))
+
+
+@cache
+def _machine(size: int, total: int) -> Machine:
+    """States: before the first crust; which crust it was and the sum since; after the second."""
+
+    def step(state: tuple[int, int], digit: int) -> tuple[int, int] | None:
+        crust, so_far = state
+        if digit in (1, size):
+            if state == _BEFORE:
+                return digit, 0
+            return _AFTER if crust not in (digit, _AFTER[0]) and so_far == total else None
+        if state in (_BEFORE, _AFTER):
+            return state
+        return (crust, so_far + digit) if so_far + digit <= total else None
+
+    return machine(range(1, size + 1), _BEFORE, step, lambda state: state == _AFTER)
+
+
+_BEFORE, _AFTER = (0, 0), (-1, 0)
+
+
+def _crusts(clue: Clue, position: Position) -> Iterator[Deduction]:
+    """All places of the two crusts between which some set of digits with the right sum fits."""
+    size, masks = position.grid.size, position.masks
+    cells = clue.cells(position.grid)
+    low, high = 1, 1 << (size - 1)
+    inner = position.grid.all_digits & ~(low | high)
+    kept = dict.fromkeys(cells, 0)
+    places: list[tuple[int, int]] = []
+    fillings: dict[int, None] = {}
+    surely = {cell for cell in cells if not masks[cell] & inner}
+    for first, last in combinations(range(size), 2):
+        one, other = cells[first], cells[last]
+        orders = [(a, b) for a, b in ((low, high), (high, low)) if masks[one] & a and masks[other] & b]
+        if not orders or not surely <= {one, other}:
+            continue
+        sets = list(sets_that_fill(masks, cells[first + 1 : last], inner, clue.value))
+        if not sets:
+            continue
+        places.append((first, last))
+        fillings.update(dict.fromkeys(sets))
+        some, every = reduce(or_, sets), reduce(and_, sets)
+        kept[one] |= reduce(or_, (a for a, _ in orders))
+        kept[other] |= reduce(or_, (b for _, b in orders))
+        for at, cell in enumerate(cells):
+            if at not in (first, last):
+                kept[cell] |= some if first < at < last else inner & ~every
+    removed = removed_by(position, kept)
+    if removed:
+        yield Deduction(5 if len(places) == 1 else 6, len(cells), cells, removed, _why(clue, places, tuple(fillings)))
+
+
+def _why(clue: Clue, places: list[tuple[int, int]], fillings: tuple[int, ...]) -> str:
+    said = f"the sandwich sum {clue.value} {clue.where}"
+    counts = sorted({last - first - 1 for first, last in places})
+    apart = listed((number(count) for count in counts), "or") + (" cell" if counts == [1] else " cells")
+    if len(places) == 1 and counts[0] > 0 and len(fillings) <= 3:
+        ways = listed((digits_listed(digits_in(digits)) for digits in fillings), "or")
+        return f"{said} has {apart} between its crusts, to be filled with {ways}"
+    return f"{said} leaves {apart} between its crusts, and that settles where they can stand"
+
+
+def _goes_on(size: int, total: int, line: Sequence[int]) -> bool:
+    """Can a row that begins with these digits still have the sum?"""
+    crusts = [at for at, digit in enumerate(line) if digit in (1, size)]
+    inside = line[crusts[0] + 1 : crusts[1] if len(crusts) == 2 else None] if crusts else []
+    return sum(inside) == total if len(crusts) == 2 else sum(inside) <= total

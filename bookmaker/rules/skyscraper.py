@@ -1,0 +1,187 @@
+"""Skyscrapers: how many digits of a row or column are seen from that side, taller hiding shorter.
+
+Manifest: by side, a row of clues with dots for none.
+Facts of the trade (common practice, no source): with the clue c on a grid of size n, the digit in the k-th cell from
+that side is at most n − c + k; a row's two clues are together at most n + 1, and not both 1.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from functools import cache, partial
+from itertools import accumulate
+from typing import Self
+
+from bookmaker.display.items import Stroke
+from bookmaker.display.shapes import polyline
+from bookmaker.placed import Node
+from bookmaker.puzzle.grid import CLASSIC, Grid
+from bookmaker.puzzle.position import Position
+from bookmaker.rules.common.automata import Machine, machine
+from bookmaker.rules.common.candidates import removed_by, span_mask
+from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.frame import Frame, Layer, Margins, Mark
+from bookmaker.rules.common.outside import (
+    INK,
+    Clue,
+    Placed,
+    clashing_first_digits,
+    clue_figures,
+    lane,
+    lines_named,
+    middle_of,
+    number_clue,
+    read_clues,
+    whole_line,
+)
+from bookmaker.rules.common.wording import one_or_many, symbol
+from bookmaker.solve.problem import Constraint
+from bookmaker.trouble import Desk, Place
+
+ACROSS, DOWN = 0.86, 0.92
+"""Size of a clue's place in cells."""
+
+
+@dataclass(frozen=True)
+class Skyscraper(Rule):
+    """Each clue's value is the count."""
+
+    kind = "skyscraper"
+    title = "Skyscrapers"
+    noun = "skyscraper count"
+    example = """\
+skyscraper:
+  top: 3 . . 2 . . 4 . .
+  right: . 5 . . 1 . . . 3
+"""
+
+    clues: tuple[Clue, ...]
+
+    @classmethod
+    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+        def read_count(text: str, place: Place) -> tuple[int, ...]:
+            value = number_clue(text, place, "a skyscraper count", desk, 1, grid.size)
+            return () if value is None else (value,)
+
+        placed = read_clues(body, "skyscraper", grid, desk, read_count)
+        if placed is None:
+            return None
+        already = len(desk.found)
+        _facing(placed, grid, desk)
+        only = {1: grid.size, grid.size: 1}
+        clashing_first_digits(placed, grid, desk, cls.noun, only.get)
+        return cls(tuple(placed)) if len(desk.found) == already else None
+
+    def constraints(self, grid: Grid) -> Iterator[Constraint]:
+        """An automaton that remembers the tallest digit so far and how many were seen: exact along the line."""
+        for clue in self.clues:
+            yield _machine(grid.size, clue.value).over(clue.cells(grid))
+
+    def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
+        for clue in self.clues:
+            line = [digits[cell] for cell in clue.cells(grid)]
+            seen = [at for at in range(len(line)) if all(line[at] > nearer for nearer in line[:at])]
+            if len(seen) != clue.value:
+                return False
+        return True
+
+    def sentence(self) -> str:
+        subject = one_or_many(len(self.clues), "The number in a house", "Each number in a house")
+        return (
+            f"{subject} outside the grid tells how many digits of its {lines_named(self.clues)} are seen from that "
+            "side, where a taller digit hides every shorter one behind it."
+        )
+
+    @classmethod
+    def primer(cls) -> str:
+        return (
+            "Take every digit for a building of as many storeys and look along the row or column from the number: it "
+            "tells how many buildings are seen, for a taller one hides all shorter ones behind it. From a 1 only the "
+            "tallest is seen, so it stands right in front; from a 9 on a 9×9 grid all are seen, so they rise. Start "
+            "with the largest numbers, which keep tall digits away, and look for the place of the tallest."
+        )
+
+    def margins(self, grid: Grid) -> Margins:
+        return lane(self.clues, ACROSS, DOWN)
+
+    def marks(self, frame: Frame) -> Iterator[Mark]:
+        pen = Stroke(frame.cell * 0.035, INK, join="miter")
+        for clue in self.clues:
+            x, y = middle_of(clue, frame, ACROSS, DOWN)
+            base, eaves, ridge = (y + share * frame.cell for share in (0.33, -0.12, -0.36))
+            wall, roof = 0.24 * frame.cell, 0.34 * frame.cell
+            house = [(x - wall, eaves), (x - wall, base), (x + wall, base), (x + wall, eaves)]
+            yield Mark(Layer.BORDER, polyline(house, pen))
+            yield Mark(Layer.BORDER, polyline([(x - roof, eaves), (x, ridge), (x + roof, eaves)], pen, closed=True))
+            figures = clue_figures(frame, (x, y + 0.11 * frame.cell), str(clue.value), 0.4, 0.3)
+            yield Mark(Layer.BORDER, figures)
+
+    @classmethod
+    def sample(cls) -> Sample:
+        return Sample(cls((Clue("left", 0, 4),)), CLASSIC, 1, 3)
+
+    def deductions(self, position: Position) -> Iterator[Deduction]:
+        """How tall each cell can be if enough digits are to be seen; then every way to fill the line."""
+        size = position.grid.size
+        for clue in self.clues:
+            cells = clue.cells(position.grid)
+            removed = removed_by(position, {cell: _room(clue.value, at, size) for at, cell in enumerate(cells)})
+            if removed:
+                yield Deduction(5, 1, cells, removed, _why(clue, size))
+            yield from whole_line(clue, position, self.noun, partial(_goes_on, size, clue.value))
+
+
+def _facing(placed: Placed, grid: Grid, desk: Desk) -> None:
+    """A trouble where the two counts of a row or column cannot both be."""
+    first: dict[str, Clue] = {}
+    for clue, place in placed.items():
+        other = first.setdefault(clue.house, clue)
+        if other is clue:
+            continue
+        total = clue.value + other.value
+        if 2 < total <= grid.size + 1:
+            continue
+        said = f"{clue.house} can't show {other.value} from one end and {clue.value} from the other"
+        one = f"only {symbol(grid.size)} is seen from both ends, so one of the two is at least 2"
+        hint = (
+            one
+            if total == 2
+            else f"the two are together at most {grid.size + 1}, since only {symbol(grid.size)} counts twice"
+        )
+        desk.error(place, "clues-contradict", said, hint, also=(placed[other],))
+
+
+@cache
+def _machine(size: int, count: int) -> Machine:
+    """States: the tallest digit so far and how many were seen."""
+
+    def step(state: tuple[int, int], digit: int) -> tuple[int, int] | None:
+        tallest, seen = state
+        if digit <= tallest:
+            return state if digit < tallest else None
+        return (digit, seen + 1) if seen < count else None
+
+    return machine(range(1, size + 1), (0, 0), step, lambda state: state == (size, count))
+
+
+def _room(count: int, at: int, size: int) -> int:
+    """The digits that the cell `at` (from 0) can hold if `count` digits are to be seen along it."""
+    if count == 1 and at == 0:
+        return span_mask(size, size)
+    return span_mask(at + 1 if count == size else 1, min(size, size - count + at + 1))
+
+
+def _why(clue: Clue, size: int) -> str:
+    said = f"the skyscraper count {clue.value} {clue.where}"
+    if clue.value == 1:
+        return f"{said} sees {symbol(size)} alone, so that stands right in front"
+    if clue.value == size:
+        return f"{said} sees every digit, so they rise from 1 to {symbol(size)}"
+    return f"{said} leaves at most {symbol(size - clue.value + 1)} in the nearest cell, and one more with each step on"
+
+
+def _goes_on(size: int, count: int, line: Sequence[int]) -> bool:
+    """Can a row that begins with these digits still show the count?"""
+    seen = len(set(accumulate(line, max)))
+    return seen == count if max(line) == size else seen <= count <= seen + size - max(line)

@@ -1,0 +1,188 @@
+"""X-sums: the sum of the first X digits from that side, X being the first of them.
+
+Manifest: by side, a row of clues with dots for none.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from functools import cache, partial, reduce
+from operator import and_, or_
+from typing import Self
+
+from bookmaker.display.items import Line, Stroke
+from bookmaker.placed import Node
+from bookmaker.puzzle.grid import CLASSIC, Grid
+from bookmaker.puzzle.position import Position
+from bookmaker.rules.common.automata import Machine, machine
+from bookmaker.rules.common.candidates import digits_in, mask_of, removed_by
+from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.frame import Frame, Layer, Margins, Mark
+from bookmaker.rules.common.outside import (
+    INK,
+    Clue,
+    clashing_first_digits,
+    clue_figures,
+    lane,
+    lines_named,
+    middle_of,
+    number_clue,
+    read_clues,
+    sets_that_fill,
+    subset_sums,
+    whole_line,
+)
+from bookmaker.rules.common.wording import digits_listed, one_or_many, symbol
+from bookmaker.solve.problem import Constraint
+from bookmaker.trouble import Desk, Place
+
+ACROSS, DOWN = 0.98, 0.62
+"""Size of a clue's place in cells."""
+
+
+@dataclass(frozen=True)
+class XSum(Rule):
+    """Each clue's value is the sum."""
+
+    kind = "x-sum"
+    title = "X-sums"
+    noun = "X-sum"
+    example = """\
+x-sum:
+  left: . 23 . . 1 . 10 . .
+  bottom: 36 . . . 5 . . . 45
+"""
+
+    clues: tuple[Clue, ...]
+
+    @classmethod
+    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+        most = grid.size * (grid.size + 1) // 2
+
+        def read_sum(text: str, place: Place) -> tuple[int, ...]:
+            value = number_clue(text, place, "an X-sum", desk, 1, most)
+            if value is not None and not _firsts(grid.size, value):
+                said = f"no first digit X leads to {value}: no X different digits, X among them, have that sum"
+                desk.error(place, "sum-cannot-be", said)
+                return ()
+            return () if value is None else (value,)
+
+        def only_first(total: int) -> int | None:
+            firsts = _firsts(grid.size, total)
+            return firsts[0] if len(firsts) == 1 else None
+
+        placed = read_clues(body, "x-sum", grid, desk, read_sum)
+        if placed is None:
+            return None
+        already = len(desk.found)
+        clashing_first_digits(placed, grid, desk, cls.noun, only_first)
+        return cls(tuple(placed)) if len(desk.found) == already else None
+
+    def constraints(self, grid: Grid) -> Iterator[Constraint]:
+        """An automaton that remembers how many digits are still to come and what they must add up to."""
+        for clue in self.clues:
+            yield _machine(grid.size, clue.value).over(clue.cells(grid))
+
+    def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
+        for clue in self.clues:
+            line = [digits[cell] for cell in clue.cells(grid)]
+            if sum(line[: line[0]]) != clue.value:
+                return False
+        return True
+
+    def sentence(self) -> str:
+        subject = one_or_many(len(self.clues), "The number behind a small ×", "Each number behind a small ×")
+        return (
+            f"{subject} outside the grid is the sum of the first X digits of its {lines_named(self.clues)} from that "
+            "side, where X is the first of them."
+        )
+
+    @classmethod
+    def primer(cls) -> str:
+        return (
+            "The digit nearest to the number, X, tells how many digits to add, itself included: 3, 8 and 1 in front "
+            "make 12, whatever follows. A small sum asks for a small X and a sum of all the digits for the greatest. "
+            "Start by asking which X can reach the sum at all; on a 9×9 grid 10 needs 2, 3 or 4 in front."
+        )
+
+    def margins(self, grid: Grid) -> Margins:
+        return lane(self.clues, ACROSS, DOWN)
+
+    def marks(self, frame: Frame) -> Iterator[Mark]:
+        pen = Stroke(frame.cell * 0.045, INK)
+        arm, gap = 0.09 * frame.cell, 0.05 * frame.cell
+        for clue in self.clues:
+            x, y = middle_of(clue, frame, ACROSS, DOWN)
+            text = str(clue.value)
+            half = min(0.6, len(text) * 0.25) / 2 * frame.cell
+            cross = x - half - gap / 2
+            yield Mark(Layer.BORDER, clue_figures(frame, (x + arm + gap / 2, y), text, 0.6))
+            for lean in (-arm, arm):
+                yield Mark(Layer.BORDER, Line((cross - arm, y - lean), (cross + arm, y + lean), pen))
+
+    @classmethod
+    def sample(cls) -> Sample:
+        return Sample(cls((Clue("left", 0, 12),)), CLASSIC, 1, 3)
+
+    def deductions(self, position: Position) -> Iterator[Deduction]:
+        """Which first digits can reach the sum, and with what; then every way to fill the line."""
+        for clue in self.clues:
+            yield from _openings(clue, position)
+            yield from whole_line(clue, position, self.noun, partial(_goes_on, clue.value))
+
+
+@cache
+def _firsts(size: int, total: int) -> tuple[int, ...]:
+    """The first digits X with which X different digits can add up to `total`."""
+    digits = range(1, size + 1)
+    return tuple(x for x in digits if (x - 1, total - x) in subset_sums(tuple(d for d in digits if d != x)))
+
+
+@cache
+def _machine(size: int, total: int) -> Machine:
+    """States: how many digits are still to be added, and their sum; the start is a state of its own."""
+    start = (-1, total)
+
+    def step(state: tuple[int, int], digit: int) -> tuple[int, int] | None:
+        count, rest = state
+        if count == 0:
+            return state
+        left = (digit if state == start else count) - 1
+        rest -= digit
+        most = sum(range(size - left + 1, size + 1))
+        return (left, rest) if left * (left + 1) // 2 <= rest <= most else None
+
+    return machine(range(1, size + 1), start, step, lambda state: state == (0, 0))
+
+
+def _openings(clue: Clue, position: Position) -> Iterator[Deduction]:
+    """For each X that the nearest cell can hold, the sets of digits that complete the sum."""
+    grid, masks = position.grid, position.masks
+    cells = clue.cells(grid)
+    kept = dict.fromkeys(cells, 0)
+    firsts = []
+    for x in digits_in(masks[cells[0]]):
+        others = grid.all_digits & ~mask_of([x])
+        sets = list(sets_that_fill(masks, cells[1:x], others, clue.value - x))
+        if not sets:
+            continue
+        firsts.append(x)
+        some, every = reduce(or_, sets), reduce(and_, sets)
+        kept[cells[0]] |= mask_of([x])
+        for at, cell in enumerate(cells[1:], start=1):
+            kept[cell] |= some if at < x else others & ~every
+    removed = removed_by(position, kept)
+    if removed:
+        said = f"the X-sum {clue.value} {clue.where}"
+        if len(firsts) == 1:
+            words = f"{said} begins with {symbol(firsts[0])}, and that settles which digits make the sum"
+        else:
+            words = f"{said} can begin with {digits_listed(firsts, 'or')} only, and must be reached from there"
+        yield Deduction(5 if len(firsts) == 1 else 6, len(cells), cells, removed, words)
+
+
+def _goes_on(total: int, line: Sequence[int]) -> bool:
+    """Can a row that begins with these digits still have the sum?"""
+    so_far = sum(line[: line[0]])
+    return so_far == total if len(line) >= line[0] else so_far < total

@@ -1,0 +1,71 @@
+"""Cases for diagonal sums."""
+
+from __future__ import annotations
+
+from random import Random
+from typing import Any
+
+from bookmaker.puzzle.grid import Grid
+from bookmaker.rules.diagonal_sum import WAYS, Diagonal, DiagonalSum
+
+MISUSES = (
+    ("diagonal-sum:\n  r1c3: 23", "not-a-list", "r1c3"),
+    ("diagonal-sum: []", "no-clues", "[]"),
+    ("diagonal-sum:\n  - 23 r1c3 down-right", "diagonal-form", "23"),
+    ("diagonal-sum:\n  - many from r1c3 down-right", "not-a-number", "many"),
+    ("diagonal-sum:\n  - 23 from c3r1 down-right", "not-a-cell", "c3r1"),
+    ("diagonal-sum:\n  - 23 from r0c3 down-right", "off-grid", "r0c3"),
+    ("diagonal-sum:\n  - 23 from r1c3 down-rihgt", "unknown-word", "down-rihgt"),
+    ("diagonal-sum:\n  - 23 from r2c3 down-right", "not-at-that-edge", "r2c3"),
+    ("diagonal-sum:\n  - 23 from r1c1 up-right", "diagonal-short", "up-right"),
+    ("diagonal-sum:\n  - 23 from r9c9 down-left", "diagonal-short", "down-left"),
+    ("diagonal-sum:\n  - 2 from r1c8 down-right", "sum-cannot-be", "2"),
+    # Three cells of one box: 1 + 2 + 3 at least, 7 + 8 + 9 at most.
+    ("diagonal-sum:\n  - 25 from r1c7 down-right", "sum-cannot-be", "25"),
+    ("diagonal-sum:\n  - 5 from r1c7 down-right", "sum-cannot-be", "5"),
+    ("diagonal-sum:\n  - 20 from r1c7 down-right\n  - 21 from r3c9 up-left", "diagonal-twice", "21"),
+)
+
+SENTENCES = (
+    (
+        "diagonal-sum: 23 from r1c3 down-right",
+        "The number with an arrow outside the grid is the sum of the digits along the diagonal that the arrow points "
+        "to; digits may repeat on it where the other rules allow it.",
+    ),
+    (
+        "diagonal-sum: [23 from r1c3 down-right, 12 from r1c3 down-left]",
+        "Each number with an arrow outside the grid is the sum of the digits along the diagonal that the arrow points "
+        "to; digits may repeat on it where the other rules allow it.",
+    ),
+)
+
+DEDUCTIONS = (
+    ("diagonal-sum: 3 from r1c8 down-right", {}, {"r1c8 r2c9": "3456789"}),
+    # The other two hold 1 and 2 at least.
+    ("diagonal-sum: 7 from r1c7 down-right", {}, {"r1c7 r2c8 r3c9": "56789"}),
+    ("diagonal-sum: 17 from r9c2 up-left", {"r9c2": "89"}, {"r8c1": "1234567"}),
+)
+
+
+def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> DiagonalSum | None:
+    found: dict[frozenset[int], Diagonal] = {}
+    for start in rng.sample(grid.cells, len(grid.cells)):
+        way = rng.choice(list(WAYS))
+        down, across = WAYS[way]
+        if grid.inside(grid.row(start) - down, grid.column(start) - across):
+            continue
+        cells = Diagonal(0, start, way).cells(grid)
+        if len(cells) > 1:
+            total = sum(solution[cell] for cell in cells)
+            found.setdefault(frozenset(cells), Diagonal(total, start, way))
+    return DiagonalSum(tuple(found.values())[: grid.size + 1]) if found else None
+
+
+def independent(model: Any, x: list[Any], rule: DiagonalSum, grid: Grid) -> None:
+    for diagonal in rule.diagonals:
+        down, across = WAYS[diagonal.way]
+        row, column, terms = grid.row(diagonal.start), grid.column(diagonal.start), []
+        while 0 <= row < grid.size and 0 <= column < grid.size:
+            terms.append(x[row * grid.size + column])
+            row, column = row + down, column + across
+        model.add(sum(terms) == diagonal.total)

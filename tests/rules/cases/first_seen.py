@@ -1,0 +1,66 @@
+"""Cases for first-seen digits."""
+
+from __future__ import annotations
+
+from random import Random
+from typing import Any
+
+from bookmaker.puzzle.grid import Grid
+from bookmaker.rules.common.outside import Clue
+from bookmaker.rules.first_seen import FirstSeen
+from tests.rules.ends import clues_at_ends, line_from
+
+MISUSES = (
+    ("first-seen: 5", "not-a-table", "5"),
+    ("first-seen:\n  side: . 5 . . . . . . .", "unknown-key", "side"),
+    ("first-seen:\n  left: 5 5 5", "clue-count", "5 5 5"),
+    ("first-seen:\n  left: . 5 . x . . . . .", "not-a-digit", "x"),
+    ("first-seen:\n  left: . 50 . . . . . . .", "not-a-digit", "50"),
+    ("first-seen:\n  left: . 1234 . . . . . . .", "too-many-digits", "1234"),
+    ("first-seen:\n  left: . 121 . . . . . . .", "digit-twice", "121"),
+    ("first-seen:\n  left: . 5 . . . . . . .\n  right: . 25 . . . . . . .", "clues-contradict", "25"),
+    # Rows 1 and 3 look into the same box.
+    ("first-seen:\n  left: 5 . 56 . . . . . .", "clues-contradict", "56"),
+)
+
+SENTENCES = (
+    (
+        "first-seen:\n  left: . . . 5 . . . . .",
+        "The digit beside three small squares outside the grid stands among the first three cells of its row from that "
+        "side.",
+    ),
+    (
+        "first-seen:\n  left: . . . 57 . . . . .",
+        "Each digit beside three small squares outside the grid stands among the first three cells of its row from "
+        "that side.",
+    ),
+    (
+        "first-seen:\n  left: . . . 5 . . . . .\n  top: 7 . . . . . . . .",
+        "Each digit beside three small squares outside the grid stands among the first three cells of its row or "
+        "column from that side.",
+    ),
+)
+
+DEDUCTIONS = (
+    ("first-seen:\n  left: 5 . . . . . . . .", {}, {"r1c4-r1c9": "5"}),
+    ("first-seen:\n  bottom: 149 . . . . . . . .", {}, {"r1c1-r6c1": "149", "r7c1-r9c1": "235678"}),
+)
+
+
+def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> FirstSeen | None:
+    clues = [
+        Clue(side, line, solution[cell])
+        for side, line, cells in clues_at_ends(grid, rng, 0.4)
+        for cell in rng.sample(cells[:3], rng.choice((1, 1, 2, 3)))
+    ]
+    return FirstSeen(tuple(clues)) if clues else None
+
+
+def independent(model: Any, x: list[Any], rule: FirstSeen, grid: Grid) -> None:
+    for clue in rule.clues:
+        here = []
+        for cell in line_from(grid, clue.side, clue.line)[:3]:
+            flag = model.new_bool_var("")
+            model.add(x[cell] == clue.value).only_enforce_if(flag)
+            here.append(flag)
+        model.add_bool_or(here)

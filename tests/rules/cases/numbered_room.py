@@ -1,0 +1,58 @@
+"""Cases for numbered rooms."""
+
+from __future__ import annotations
+
+from random import Random
+from typing import Any
+
+from bookmaker.puzzle.grid import Grid
+from bookmaker.rules.common.outside import Clue
+from bookmaker.rules.numbered_room import NumberedRoom
+from tests.rules.ends import clues_at_ends, line_from
+
+MISUSES = (
+    ("numbered-room: left", "not-a-table", "left"),
+    ("numbered-room:\n  north: . 5 . . . . . . .", "unknown-key", "north"),
+    ("numbered-room:\n  left: . 5 . .", "clue-count", ". 5"),
+    ("numbered-room:\n  left: . 5 . A . . . . .", "not-a-digit", "A"),
+    ("numbered-room:\n  left: . 5 . 0 . . . . .", "not-a-digit", "0"),
+    ("numbered-room:\n  left: . 5 . 12 . . . . .", "not-a-digit", "12"),
+    ("numbered-room:\n  left: . . . . . . . . .", "no-clues", "left"),
+)
+
+SENTENCES = (
+    (
+        "numbered-room:\n  bottom: . . . 4 . . . . .",
+        "The digit in a door outside the grid stands at the place in its column that the first digit from that side "
+        "counts to.",
+    ),
+    (
+        "numbered-room:\n  left: . . . 4 . . . . .\n  top: . 8 . . . . . . .",
+        "Each digit in a door outside the grid stands at the place in its row or column that the first digit from that "
+        "side counts to.",
+    ),
+)
+
+DEDUCTIONS = (
+    # The first cell counts neither to itself nor to the place that its own digit would take.
+    ("numbered-room:\n  left: 5 . . . . . . . .", {}, {"r1c1": "15"}),
+    ("numbered-room:\n  left: 5 . . . . . . . .", {"r1c1": "24"}, {"r1c3 r1c5-r1c9": "5"}),
+    (
+        "numbered-room:\n  bottom: 1 . . . . . . . .",
+        {"r9c1": "2345", "r5c1-r7c1": "23"},
+        {"r9c1": "345", "r1c1-r4c1": "1"},
+    ),
+)
+
+
+def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> NumberedRoom | None:
+    clues = [
+        Clue(side, line, solution[cells[solution[cells[0]] - 1]]) for side, line, cells in clues_at_ends(grid, rng, 0.5)
+    ]
+    return NumberedRoom(tuple(clues)) if clues else None
+
+
+def independent(model: Any, x: list[Any], rule: NumberedRoom, grid: Grid) -> None:
+    for clue in rule.clues:
+        line = [x[cell] for cell in line_from(grid, clue.side, clue.line)]
+        model.add_element(line[0] - 1, line, clue.value)

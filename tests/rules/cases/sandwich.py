@@ -1,0 +1,87 @@
+"""Cases for sandwich sums."""
+
+from __future__ import annotations
+
+from random import Random
+from typing import Any
+
+from bookmaker.puzzle.grid import Grid
+from bookmaker.rules.common.outside import Clue
+from bookmaker.rules.sandwich import Sandwich
+from tests.rules.ends import clues_at_ends, line_from
+
+MISUSES = (
+    ("sandwich: . 12 . . . . . . .", "not-a-table", ". 12"),
+    ("sandwich:\n  lfet: . 12 . . . . . . .", "unknown-key", "lfet"),
+    ("sandwich:\n  left: . 12 . . . . . .", "clue-count", ". 12"),
+    ("sandwich:\n  left:\n    - 12", "not-a-row-of-clues", "- 12"),
+    ("sandwich:\n  left: . . . . . . . . .", "no-clues", "left"),
+    ("sandwich:\n  top: . 12 . . x . . . .", "not-a-number", "x"),
+    ("sandwich:\n  top: . 12 . . -3 . . . .", "not-a-number", "-3"),
+    ("sandwich:\n  top: . 12 . . 36 . . . .", "out-of-range", "36"),
+    ("sandwich:\n  top: . 12 . . 34 . . . .", "sum-cannot-be", "34"),
+    ("sandwich:\n  top: 1 . . . . . . . .", "sum-cannot-be", "1 ."),
+    ("sandwich:\n  left: 12 . . . . . . . .\n  right: 13 . . . . . . . .", "clues-contradict", "13"),
+)
+
+SENTENCES = (
+    (
+        "sandwich:\n  left: . 12 . . . . . . .",
+        "The number between two bars outside the grid is the sum of the digits that stand between the least and the "
+        "greatest digit of its row.",
+    ),
+    (
+        "sandwich:\n  top: . 12 . . . 0 . . .",
+        "Each number between two bars outside the grid is the sum of the digits that stand between the least and the "
+        "greatest digit of its column.",
+    ),
+    (
+        "sandwich:\n  left: . 12 . . . . . . .\n  top: . . . . 35 . . . .",
+        "Each number between two bars outside the grid is the sum of the digits that stand between the least and the "
+        "greatest digit of its row or column.",
+    ),
+)
+
+DEDUCTIONS = (
+    # 35 is the sum of 2 to 8: the crusts stand at the ends.
+    ("sandwich:\n  left: 35 . . . . . . . .", {}, {"r1c1 r1c9": "2345678", "r1c2-r1c8": "19"}),
+    # 0: the crusts are neighbours, and with 1 at the end 9 is next to it.
+    ("sandwich:\n  left: 0 . . . . . . . .", {"r1c1": "1"}, {"r1c3-r1c9": "9"}),
+    # 4 is one digit, and no digit of 5 to 8 or 2 and 3 makes it: the crusts are two apart, with a 4 between them.
+    ("sandwich:\n  top: 4 . . . . . . . .", {"r1c1": "9"}, {"r2c1": "1", "r4c1-r9c1": "1"}),
+    ("sandwich:\n  bottom: 4 . . . . . . . .", {"r9c1": "9", "r7c1": "1"}, {"r8c1": "235678"}),
+)
+
+
+def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Sandwich | None:
+    clues = []
+    for side, line, cells in clues_at_ends(grid, rng, 0.6, both=False):
+        digits = [solution[cell] for cell in cells]
+        first, last = sorted((digits.index(1), digits.index(grid.size)))
+        clues.append(Clue(side, line, sum(digits[first + 1 : last])))
+    return Sandwich(tuple(clues)) if clues else None
+
+
+def independent(model: Any, x: list[Any], rule: Sandwich, grid: Grid) -> None:
+    """A cell counts if exactly one crust stands before it, and it is no crust itself."""
+    for clue in rule.clues:
+        line = [x[cell] for cell in line_from(grid, clue.side, clue.line)]
+        is_crust = [[model.new_bool_var("") for _ in line] for _ in range(2)]
+        for flags, crust in zip(is_crust, (1, grid.size), strict=True):
+            for flag, digit in zip(flags, line, strict=True):
+                model.add(digit == crust).only_enforce_if(flag)
+                model.add(digit != crust).only_enforce_if(flag.Not())
+        counted = []
+        for at, digit in enumerate(line):
+            between, share = model.new_bool_var(""), model.new_int_var(0, grid.size, "")
+            here = sum(flags[at] for flags in is_crust)
+            before = sum(sum(flags[:at]) for flags in is_crust)
+            one = model.new_bool_var("")
+            model.add(before == 1).only_enforce_if(one)
+            model.add(before != 1).only_enforce_if(one.Not())
+            model.add(between == 0).only_enforce_if(one.Not())
+            model.add(between + here == 1).only_enforce_if(one)
+            model.add(share == digit).only_enforce_if(between)
+            model.add(share == 0).only_enforce_if(between.Not())
+            counted.append(share)
+        model.add(sum(counted) == clue.value)
