@@ -1,4 +1,4 @@
-"""House sum arithmetic: what sticks out of, or into, one to three houses has a known sum.
+"""House sum arithmetic: what sticks out of, or into, one or two houses has a known sum.
 
 In: the houses of a problem and the groups of cells (cages, sum lines) whose total is fixed. Out: further sums over
 few cells that follow from them. A house's digits total n(n + 1)/2; groups inside are taken away, a group that
@@ -7,9 +7,8 @@ sticks out by fewer cells than it has inside is taken away too and its cells out
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from itertools import combinations
 
 MOST_CELLS = 6
 """Sums over more cells than this say too little to be worth keeping."""
@@ -25,52 +24,48 @@ class Total:
 
 
 def house_sums(houses: Sequence[int], groups: Sequence[Total], digits: int) -> Iterator[Total]:
-    """Sums that follow from houses and groups, all as boards; each once, none that says more than one given."""
+    """Sums that follow from full houses (as boards) and groups of known total; each once, none that is given."""
     seen = {(group.plus, group.minus) for group in groups}
-    for union in _unions(houses, groups):
-        found = _left_over(union, groups, digits)
-        if (found.plus | found.minus).bit_count() <= MOST_CELLS and (found.plus, found.minus) not in seen:
+    house_total = digits * (digits + 1) // 2
+    for board, count in _unions(houses, groups):
+        found = _left_over(board, count * house_total, groups)
+        if found is not None and (found.plus, found.minus) not in seen:
             seen.add((found.plus, found.minus))
             yield found
 
 
-@dataclass(frozen=True, slots=True)
-class _Union:
-    board: int
-    houses: int
+def _unions(houses: Sequence[int], groups: Sequence[Total]) -> Iterator[tuple[int, int]]:
+    """Single houses, then pairs that share no cell and are tied together by a group that crosses from one to the other.
+
+    With how many houses each is made of. Unions of three were tried: they cost more time than they saved.
+    """
+    for house in houses:
+        yield house, 1
+    for i, house in enumerate(houses):
+        reach = 0
+        for group in groups:
+            if group.plus & house:
+                reach |= group.plus
+        for other in houses[i + 1 :]:
+            if reach & other and not house & other:
+                yield house | other, 2
 
 
-def _unions(houses: Sequence[int], groups: Sequence[Total]) -> Iterable[_Union]:
-    """Up to three houses that share no cell and are tied together by groups that cross from one to the next."""
-    reach = [_joined(house, groups) for house in houses]
-    for size in (1, 2, 3):
-        for chosen in combinations(range(len(houses)), size):
-            board = 0
-            tied = True
-            for index in chosen:
-                if board & houses[index] or (board and not reach[index] & board):
-                    tied = False
-                    break
-                board |= houses[index]
-            if tied:
-                yield _Union(board, size)
-
-
-def _joined(house: int, groups: Sequence[Total]) -> int:
-    board = house
+def _left_over(union: int, total: int, groups: Sequence[Total]) -> Total | None:
+    """What is left of the sum over some houses when known groups are taken away; None if it is spread too widely."""
+    plus, minus = union, 0
     for group in groups:
-        if group.plus & house:
-            board |= group.plus
-    return board
-
-
-def _left_over(union: _Union, groups: Sequence[Total], digits: int) -> Total:
-    plus, minus = union.board, 0
-    total = union.houses * digits * (digits + 1) // 2
-    for group in groups:
-        inside, outside = group.plus & union.board, group.plus & ~union.board
-        if outside.bit_count() < inside.bit_count() and inside & ~plus == 0 and not outside & minus:
+        cells = group.plus
+        inside = cells & plus
+        if not inside:
+            continue
+        outside = cells & ~union
+        if not outside:
+            if inside == cells:
+                plus ^= inside
+                total -= group.total
+        elif not outside & minus and outside.bit_count() < inside.bit_count() and inside | outside == cells:
             plus ^= inside
             minus |= outside
             total -= group.total
-    return Total(plus, minus, total)
+    return Total(plus, minus, total) if plus.bit_count() + minus.bit_count() <= MOST_CELLS else None

@@ -11,41 +11,53 @@ from collections.abc import Iterable, Sequence
 from bookmaker.solve.fields import Fields
 
 Forbidding = tuple[int, tuple[int, ...]]
-"""Another cell, and for each digit here (member 0 unused) the mask of digits that cell may then hold."""
+"""Where the field of another cell begins, and for each digit here (member 0 unused) the mask that cell may then hold."""
 
 
 class Consequences(dict[int, int]):
     """Masks to keep, by candidate bit. They are worked out when first asked for: a search writes few of them."""
 
-    def __init__(self, layout: Fields, peers: Sequence[int], related: Sequence[Sequence[Forbidding]] = ()) -> None:
+    def __init__(self, layout: Fields, peers: Sequence[int]) -> None:
         super().__init__()
         self.layout = layout
         self.peers = peers
+        """For each cell the lowest bits of the cells that must differ from it."""
+
+    def __missing__(self, bit: int) -> int:
+        layout = self.layout
+        cell, digit = divmod(bit, layout.width)
+        keep = self[bit] = ~(self.peers[cell] << digit | (layout.full ^ 1 << digit) << cell * layout.width)
+        return keep
+
+
+class FurtherConsequences(Consequences):
+    """The consequences of a grid's houses, which many problems share, and of a problem's own constraints."""
+
+    def __init__(self, base: Consequences, peers: Sequence[int], related: Sequence[Sequence[Forbidding]]) -> None:
+        super().__init__(base.layout, peers)
+        self.base = base
         self.related = related
 
     def __missing__(self, bit: int) -> int:
         layout = self.layout
         cell, digit = divmod(bit, layout.width)
-        gone = self.peers[cell] << digit | (layout.full ^ 1 << digit) << cell * layout.width
-        if self.related:
-            for other, beside in self.related[cell]:
-                forbidden = layout.full & ~beside[digit + 1]
-                gone |= forbidden << other * layout.width
-        keep = self[bit] = ~gone
+        keep = self.base[bit] & ~(self.peers[cell] << digit)
+        for at, allowed in self.related[cell]:
+            keep &= ~((layout.full & ~allowed[digit + 1]) << at)
+        self[bit] = keep
         return keep
 
 
-def peers_of(layout: Fields, groups: Iterable[Iterable[int]]) -> list[int]:
-    """For each cell the lowest bits of the cells that share a group with it, and so must differ from it."""
-    peers = [0] * layout.cells
-    add_peers(layout, peers, groups)
-    return peers
+def peers_of(layout: Fields, groups: Iterable[Sequence[int]], known: Sequence[int] | None = None) -> list[int]:
+    """For each cell the lowest bits of the cells that share a group with it, and so must differ from it.
 
-
-def add_peers(layout: Fields, peers: list[int], groups: Iterable[Iterable[int]]) -> None:
-    """Add groups of cells that must differ to a table of peers."""
+    With `known` peers, those are in it too.
+    """
+    peers = list(known) if known else [0] * layout.cells
     for group in groups:
-        bits = {cell: 1 << cell * layout.width for cell in group}
-        together = sum(bits.values())
-        for cell, bit in bits.items():
-            peers[cell] |= together ^ bit
+        together = 0
+        for cell in group:
+            together |= 1 << cell * layout.width
+        for cell in group:
+            peers[cell] |= together & ~(1 << cell * layout.width)
+    return peers

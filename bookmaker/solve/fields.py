@@ -29,32 +29,32 @@ class Fields:
     """The guard bit of every field."""
     everything: int
     """The state in which every cell may hold every digit."""
+    places: tuple[int, ...]
+    """For each cell, where its field begins."""
+    wholes: tuple[int, ...]
+    """For each cell, all its candidates."""
 
-    def bits(self, cells: Iterable[int], mask: int) -> int:
-        """The candidates of a mask of digits in some cells."""
-        return spread(mask, (cell * self.width for cell in cells))
-
-    def mask(self, state: int, cell: int) -> int:
-        """The digits that may still stand in a cell."""
-        return state >> cell * self.width & self.full
+    def bits(self, cells: Iterable[int]) -> int:
+        """All candidates of some cells."""
+        total = 0
+        for cell in cells:
+            total |= self.wholes[cell]
+        return total
 
     def filled(self, state: int) -> tuple[int, ...]:
         """The digit of each cell of a state in which every cell has one candidate."""
         full = self.full
-        return tuple([(state >> at & full).bit_length() for at in range(0, self.cells * self.width, self.width)])
-
-    def multiples(self, state: int) -> int:
-        """Guard bits of the cells with two candidates or more."""
-        guards, lows = self.guards, self.lows
-        return (state & (state | guards) - lows) + guards - lows & guards
+        return tuple([(state >> at & full).bit_length() for at in self.places])
 
 
 @cache
 def fields(cells: int, digits: int) -> Fields:
     """The fields of so many cells and digits."""
     width, full = digits + 1, (1 << digits) - 1
-    lows = spread(1, range(0, cells * width, width))
-    return Fields(cells, digits, width, full, lows, lows << digits, lows * full)
+    places = tuple(range(0, cells * width, width))
+    lows = spread(1, places)
+    wholes = tuple(full << at for at in places)
+    return Fields(cells, digits, width, full, lows, lows << digits, lows * full, places, wholes)
 
 
 def spread(bits: int, shifts: Iterable[int]) -> int:

@@ -167,7 +167,7 @@ def _segments(layout: Fields, families: dict[Cells, list[int]]) -> Iterable[Segm
             both = (lines[shape], lines[other])
             yield Segments(
                 tuple(offset * layout.width for offset in piece[1:]),
-                layout.bits(_starts(shape, families[shape], piece) or (), layout.full),
+                layout.bits(_starts(shape, families[shape], piece) or ()),
                 fresh,
                 (both, both[::-1]),
             )
@@ -176,7 +176,7 @@ def _segments(layout: Fields, families: dict[Cells, list[int]]) -> Iterable[Segm
             piece = next((p for p in _pieces(shape) if _split(shape, p) is not None), (0,))
             yield Segments(
                 tuple(offset * layout.width for offset in piece[1:]),
-                layout.bits(_starts(shape, families[shape], piece) or (), layout.full),
+                layout.bits(_starts(shape, families[shape], piece) or ()),
                 (_line(layout, shape, families[shape], piece),),
                 (),
             )
@@ -219,4 +219,4 @@ def _shared_piece(shape: Cells, firsts: Sequence[int], other: Cells, other_first
 
 def _line(layout: Fields, shape: Cells, firsts: Sequence[int], piece: Cells) -> Line:
     offsets = _split(shape, piece) or ()
-    return Line(tuple(offset * layout.width for offset in offsets[1:]), layout.bits(firsts, layout.full))
+    return Line(tuple(offset * layout.width for offset in offsets[1:]), layout.bits(firsts))

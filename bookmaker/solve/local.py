@@ -33,9 +33,9 @@ class Local:
 
     def __init__(self, layout: Fields, cells: Sequence[int], filter_: Filter, writing: Mapping[int, int]) -> None:
         self.cells = tuple(cells)
-        self.bits = layout.bits(cells, layout.full)
+        self.bits = layout.bits(cells)
         self.memory: dict[int, int] = {}
-        self._at = [cell * layout.width for cell in cells]
+        self._at = [layout.places[cell] for cell in cells]
         self._filter = filter_
         self._layout = layout
         self._writing = writing

@@ -13,6 +13,9 @@ from functools import cache
 
 from bookmaker.solve.fields import spread
 
+ANY_SET = -1
+"""All sets of digits."""
+
 
 @cache
 def sets_without(digits: int) -> tuple[int, ...]:
@@ -32,7 +35,7 @@ def set_of_sets(sets: frozenset[int]) -> int:
 
 @dataclass(frozen=True, slots=True)
 class OneOfTheSets:
-    """All different, and together one of the sets in `allowed` (-1: any set). `digits` is how many digits there are."""
+    """All different, and together one of the sets in `allowed`. `digits` is how many digits there are."""
 
     digits: int
     allowed: int

@@ -7,8 +7,9 @@ support); pairs are grouped by their distance, so that one shift brings the supp
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 from dataclasses import dataclass
+from functools import cache
 
 from bookmaker.solve.fields import Fields, spread
 
@@ -56,6 +57,7 @@ class Support:
         return allowed
 
 
+@cache
 def support(layout: Fields, beside: Beside) -> Support:
     """Take a relation apart. `beside[d]` is the mask of digits allowed beside d; member 0 is unused."""
     digits, full = layout.digits, layout.full
@@ -120,18 +122,20 @@ def sweep(layout: Fields, pairs: Iterable[tuple[int, int]], beside: Beside) -> S
     for distance, sources in groups.items():
         targets = [source + distance for source in sources]
         cells.update(sources, targets)
-        ahead.append((distance * layout.width, ~layout.bits(targets, layout.full)))
-        behind.append((-distance * layout.width, ~layout.bits(sources, layout.full)))
-    bits = layout.bits(cells, layout.full)
+        ahead.append((distance * layout.width, ~layout.bits(targets)))
+        behind.append((-distance * layout.width, ~layout.bits(sources)))
+    bits = layout.bits(cells)
     return Sweep(bits, support(layout, beside), support(layout, reverse(beside)), tuple(ahead), tuple(behind))
 
 
-def reverse(beside: Sequence[int]) -> Beside:
+@cache
+def reverse(beside: Beside) -> Beside:
     """The relation seen from the other cell."""
     digits = range(1, len(beside))
     return (0, *(spread(1, (d - 1 for d in digits if beside[d] >> e - 1 & 1)) for e in digits))
 
 
+@cache
 def follows_from_writing(beside: Beside) -> bool:
     """Does the relation rule out nothing before a digit is written? Then its sweep would find nothing new."""
     full = (1 << len(beside) - 1) - 1
