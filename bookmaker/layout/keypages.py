@@ -69,7 +69,7 @@ def _row(keys: list[Key], layout: Layout, column: float) -> Row:
         items += _foot(key, layout, x)
         x += room + GUTTER
     deep = 1.4 * line + tallest + 2.6 * line
-    return Row(ceil(deep / line) * line, tuple(items))
+    return Row(ceil(deep / line) * line, tuple(items), anchors=tuple(f"key {key.puzzle.id}" for key in keys))
 
 
 def _caption(key: Key, layout: Layout, x: float, room: float) -> Iterator[Item]:

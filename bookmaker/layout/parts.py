@@ -24,13 +24,18 @@ def heading(text: str, layout: Layout, x: float = 0.0) -> tuple[Row, ...]:
 
 def flowing(rows: Iterable[Row], layout: Layout, anchor: str, head: str) -> list[Leaf]:
     """Rows on as many pages as they need; the anchor leads to the first, the running head stands on the others."""
-    return [
-        _leaf(column, layout, ((anchor, layout.margins.top),) if index == 0 else (), head if index else "")
-        for index, column in enumerate(columns(rows, layout.depth))
-    ]
+    leaves = []
+    for index, column in enumerate(columns(rows, layout.depth)):
+        anchors = [] if index else [(anchor, layout.margins.top)]
+        y = layout.margins.top
+        for row in column:
+            anchors += [(name, y) for name in row.anchors]
+            y += row.height
+        leaves.append(_leaf(column, tuple(anchors), head if index else ""))
+    return leaves
 
 
-def _leaf(column: tuple[Row, ...], layout: Layout, anchors: tuple[tuple[str, float], ...], head: str) -> Leaf:
+def _leaf(column: tuple[Row, ...], anchors: tuple[tuple[str, float], ...], head: str) -> Leaf:
     def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
         return tuple(stacked(column, sheet.x, sheet.y, labels))
 

@@ -20,6 +20,9 @@ from bookmaker.layout.spec import Layout
 from bookmaker.layout.text import DROP, Labels, PageNumber, Row, width
 from bookmaker.rules.common.frame import Margins
 
+GRID_LINE = 9
+"""Grids of one book begin on the same line of the page, this many lines down, unless their rules are longer."""
+
 POINTER = "Key on page "
 
 BESIDE = mm(44)
@@ -67,7 +70,8 @@ class Block:
         grid_left = x + self.claim.left * self.cell
         foot = (*note_rows(self.puzzle, layout, self.width - grid_left - _pointer_room(layout), grid_left),)
         foot_height = max(height(foot), layout.line)
-        y = max(height(self.head) + layout.line, self.depth - foot_height - layout.line - self.grid_height)
+        lowest = self.depth - foot_height - layout.line - self.grid_height
+        y = max(height(self.head) + layout.line, min(lowest, GRID_LINE * layout.line))
         yield self._grid(x, y)
         below = y + self.grid_height + layout.line * 0.5
         yield from stacked(foot, 0.0, below, labels)

@@ -50,11 +50,15 @@ class PageNumber:
 
 @dataclass(frozen=True, slots=True)
 class Row:
-    """A strip of a column: items from its top left corner, and its height. `tied` rows stay with the row below them."""
+    """A strip of a column: items from its top left corner, and its height.
+
+    A `tied` row stays with the row below it. `anchors` are names that lead to the row.
+    """
 
     height: float
     items: tuple[Item | PageNumber, ...] = ()
     tied: bool = False
+    anchors: tuple[str, ...] = ()
 
     def drawn(self, labels: Labels) -> Iterator[Item]:
         """The items, page numbers filled in."""
