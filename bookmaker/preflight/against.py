@@ -1,0 +1,88 @@
+"""Is what was printed what was proven: the grids of a file beside the puzzles of its book.
+
+In: grids as read back, proofs. Out: troubles that name the page, the puzzle and the cells.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from bookmaker.preflight.grids import PrintedGrid
+from bookmaker.proof.model import Proof
+from bookmaker.puzzle.grid import SYMBOLS, Grid
+from bookmaker.rules import keeps_all
+from bookmaker.trouble import Place, Trouble
+
+
+def compare(printed: Sequence[PrintedGrid], proofs: Sequence[Proof], file: str) -> Iterator[Trouble]:
+    """What differs: givens, keys, keys that break a rule or hide which digits are given; then what is lacking."""
+    place = Place(file)
+    known = {proof.entry.id: proof for proof in proofs}
+    for grid in printed:
+        proof = known.get(grid.id)
+        if proof is None:
+            text = f"page {grid.page}: the {grid.kind} “{grid.id}” belongs to no puzzle of the book"
+            yield Trouble(place, "stranger", text)
+            continue
+        for code, text in _grid(grid, proof) if grid.kind == "grid" else _key(grid, proof):
+            yield Trouble(place, code, f"page {grid.page}: {text}", "print the book again from its manifest")
+    yield from _lacking(printed, proofs, place)
+
+
+def _grid(printed: PrintedGrid, proof: Proof) -> Iterator[tuple[str, str]]:
+    puzzle = proof.entry.puzzle
+    yield from _same(printed, puzzle.grid, puzzle.givens, "givens-differ", f"the grid of “{printed.id}”")
+
+
+def _key(printed: PrintedGrid, proof: Proof) -> Iterator[tuple[str, str]]:
+    puzzle, what = proof.entry.puzzle, f"the key of “{printed.id}”"
+    if proof.solution is None:
+        yield "key-unproven", f"{what} is printed, but the puzzle is not proven to have one solution"
+        return
+    wrong = list(_same(printed, puzzle.grid, proof.solution, "key-differs", what))
+    yield from wrong
+    if wrong:
+        return
+    digits = [SYMBOLS.index(symbol) + 1 for symbol in printed.symbols]
+    if not keeps_all(puzzle, digits):
+        yield "key-breaks-rule", f"{what} breaks a rule of the puzzle"
+    given = {font for font, digit in zip(printed.fonts, puzzle.givens, strict=True) if digit}
+    filled = {font for font, digit in zip(printed.fonts, puzzle.givens, strict=True) if not digit}
+    if given & filled:
+        yield "key-plain", f"{what} does not tell the given digits from the others"
+
+
+def _same(printed: PrintedGrid, grid: Grid, digits: Sequence[int], code: str, what: str) -> Iterator[tuple[str, str]]:
+    if printed.size != grid.size:
+        seen = f"{printed.size} × {printed.size} cells" if printed.size else "no cells that can be made out"
+        yield code, f"{what} has {seen}, not {grid.size} × {grid.size}"
+        return
+    wrong = [
+        f"{grid.name(cell)} has {_said(symbol)} for {_said(SYMBOLS[digit - 1] if digit else '')}"
+        for cell, symbol, digit in zip(grid.cells, printed.symbols, digits, strict=True)
+        if symbol != (SYMBOLS[digit - 1] if digit else "")
+    ]
+    if wrong:
+        more = f" and {len(wrong) - 3} more" if len(wrong) > 3 else ""
+        yield code, f"{what} is misprinted: {', '.join(wrong[:3])}{more}"
+
+
+def _said(symbol: str) -> str:
+    return symbol or "nothing"
+
+
+def _lacking(printed: Sequence[PrintedGrid], proofs: Sequence[Proof], place: Place) -> Iterator[Trouble]:
+    """Puzzles without a key where there are keys, and puzzles of the book that are nowhere in the file."""
+    grids = {grid.id for grid in printed if grid.kind == "grid"}
+    keys = {grid.id for grid in printed if grid.kind == "key"}
+    if not printed:
+        yield Trouble(
+            place, "no-grids", "no printed grid can be read back", "only books made by bookmaker name their grids"
+        )
+        return
+    for proof in proofs:
+        name = proof.entry.id
+        if name in grids and keys and name not in keys and proof.solution is not None:
+            yield Trouble(place, "no-key", f"the puzzle “{name}” has no key in this file")
+        elif name not in grids and name not in keys:
+            yield Trouble(place, "not-printed", f"the puzzle “{name}” is not in this file", warning=True)

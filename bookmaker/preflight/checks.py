@@ -1,0 +1,192 @@
+"""Is a finished PDF ready for the press: the checks, each one function.
+
+In: a PDF's pages and what is painted on them. Out: troubles, each naming the pages it is found on. The limits are
+common practice of the trade where no standard is named.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, field
+from itertools import groupby
+from typing import Any
+
+from pypdf import PageObject, PdfReader
+
+from bookmaker.preflight.painted import Colour, Painted, Picture, Run, Stroke
+from bookmaker.trouble import Place, Trouble
+
+MM = 72 / 25.4
+
+HAIRLINE = 0.25
+"""The thinnest stroke in points that presses and copiers keep."""
+
+SAFE = 5 * MM
+"""How far text keeps from the trim, in points."""
+
+COARSE, FINE = 150, 300
+"""Pixels per inch at the printed size under which a picture is refused, and under which it draws a warning."""
+
+ROUNDING = 0.01
+"""Lengths in points nearer than this are equal."""
+
+
+@dataclass(slots=True)
+class Findings:
+    """What is wrong, gathered by kind: (code, text, hint, warning) → the pages it is found on, from 1."""
+
+    file: str
+    pages: dict[tuple[str, str, str, bool], list[int]] = field(default_factory=dict)
+
+    def add(self, page: int, code: str, text: str, hint: str = "", warning: bool = False) -> None:
+        """Note something on a page; page 0 is the file as a whole."""
+        found = self.pages.setdefault((code, text, hint, warning), [])
+        if page not in found:
+            found.append(page)
+
+    def troubles(self) -> tuple[Trouble, ...]:
+        """One trouble for each kind, in the order of the first page it is found on."""
+        place = Place(self.file)
+        listed = []
+        for (code, text, hint, warning), pages in self.pages.items():
+            where = f"{_pages(pages)}: " if pages != [0] else ""
+            listed.append((pages[0], Trouble(place, code, where + text, hint, warning=warning)))
+        return tuple(trouble for _, trouble in sorted(listed, key=lambda one: one[0]))
+
+
+class Inspection:
+    """Looks at a file page by page; `troubles` has what was found."""
+
+    def __init__(self, reader: PdfReader, file: str) -> None:
+        self._findings = Findings(file)
+        _file(reader, self._findings)
+        _sizes(reader.pages, self._findings)
+
+    def page(self, number: int, page: PageObject, items: Iterable[Painted]) -> None:
+        """Look at one page, counted from 1, and what is painted on it."""
+        _boxes(page, number, self._findings)
+        safe = _safe_area(page)
+        for item in items:
+            _item(item, number, safe, self._findings)
+
+    def troubles(self) -> tuple[Trouble, ...]:
+        """What is wrong, in the order of the pages."""
+        return self._findings.troubles()
+
+
+def _pages(pages: Iterable[int]) -> str:
+    """“page 3” or “pages 1–4, 7”."""
+    runs = [[page for _, page in run] for _, run in groupby(enumerate(pages), lambda pair: pair[1] - pair[0])]
+    said = ", ".join(str(run[0]) if len(run) == 1 else f"{run[0]}–{run[-1]}" for run in runs)
+    return ("page " if sum(map(len, runs)) == 1 else "pages ") + said
+
+
+def _file(reader: PdfReader, findings: Findings) -> None:
+    """Metadata, protection, and whether the pages fill the folded sheets."""
+    said = reader.metadata
+    if said is None or not said.title:
+        findings.add(0, "no-title", "the file has no title", "readers and libraries show it instead of the file’s name")
+    if "/Lang" not in reader.root_object:
+        hint = "screen readers then guess how to pronounce the text"
+        findings.add(0, "no-language", "the file does not say its language", hint, warning=True)
+    if reader.is_encrypted:
+        findings.add(0, "protected", "the file is protected", "presses cannot place protected pages")
+    count = len(reader.pages)
+    blank = -count % 4
+    if blank and count > 2:
+        stay = "page stays" if blank == 1 else "pages stay"
+        text = f"{count} pages are no multiple of four: folded, {blank} {stay} blank"
+        findings.add(0, "fold", text, warning=True)
+
+
+def _sizes(pages: Iterable[PageObject], findings: Findings) -> None:
+    """Every page says where it is cut, and all are cut to one size; the odd ones out are named."""
+    sizes: dict[tuple[float, float], list[int]] = {}
+    for number, page in enumerate(pages, start=1):
+        if "/TrimBox" not in page:
+            findings.add(number, "no-trim", "no TrimBox says where it is cut", warning=True)
+        size = round(float(page.trimbox.width), 1), round(float(page.trimbox.height), 1)
+        sizes.setdefault(size, []).append(number)
+    if len(sizes) > 1:
+        usual = max(sizes, key=lambda size: len(sizes[size]))
+        for size, numbers in sizes.items():
+            if size != usual:
+                text = f"{size[0]:g} × {size[1]:g} pt, but most pages are {usual[0]:g} × {usual[1]:g} pt"
+                for number in numbers:
+                    findings.add(number, "page-size", text, "a bound book has one page size")
+
+
+def _boxes(page: PageObject, number: int, findings: Findings) -> None:
+    """MediaBox ⊇ BleedBox ⊇ TrimBox (ISO 32000-1, 14.11.2)."""
+    for inner, outer in (("TrimBox", "BleedBox"), ("BleedBox", "MediaBox"), ("CropBox", "MediaBox")):
+        small, large = getattr(page, inner.lower()), getattr(page, outer.lower())
+        beyond = max(
+            large.left - small.left, large.bottom - small.bottom, small.right - large.right, small.top - large.top
+        )
+        if beyond > ROUNDING:
+            findings.add(number, "boxes", f"its {inner} reaches {beyond:.2f} pt beyond its {outer}")
+
+
+def _safe_area(page: PageObject) -> tuple[float, float, float, float]:
+    box = page.trimbox
+    return float(box.left) + SAFE, float(box.bottom) + SAFE, float(box.right) - SAFE, float(box.top) - SAFE
+
+
+def _item(item: Painted, page: int, safe: tuple[float, float, float, float], findings: Findings) -> None:
+    match item:
+        case Run():
+            _text(item, page, safe, findings)
+        case Stroke(width) if width < HAIRLINE - 0.001:
+            text = f"a line of {width:.2f} pt is thinner than {HAIRLINE} pt"
+            findings.add(page, "hairline", text, "it may vanish in print or on a copier")
+        case Picture():
+            _picture(item, page, findings)
+        case Colour(operator, values):
+            for text in _not_grey(operator, values):
+                findings.add(page, "colour", text, "a press that prints black only needs DeviceGray")
+
+
+def _text(run: Run, page: int, safe: tuple[float, float, float, float], findings: Findings) -> None:
+    font = run.font
+    if not font.embedded:
+        hint = "a press without this font prints another"
+        findings.add(page, "font-missing", f"the font {font.name} is not embedded", hint)
+    elif not font.subset:
+        findings.add(page, "font-whole", f"the font {font.name} is embedded whole, not as a subset", warning=True)
+    corners = run.corners()
+    if not corners:
+        return
+    xs, ys = [x for x, _ in corners], [y for _, y in corners]
+    left, bottom, right, top = safe
+    beyond = max(left - min(xs), bottom - min(ys), max(xs) - right, max(ys) - top)
+    # text that lies wholly beyond the trim is a slug line: cut off on purpose
+    slug = max(left - max(xs), bottom - max(ys), min(xs) - right, min(ys) - top) >= SAFE
+    if beyond > ROUNDING and not slug:
+        text = f"text reaches into the {SAFE / MM:g} mm along the trim"
+        findings.add(page, "safe-area", text, "it may be cut off; give the page wider margins")
+
+
+def _picture(picture: Picture, page: int, findings: Findings) -> None:
+    across, down = (
+        72 * pixels / max(points, 0.01) for pixels, points in zip(picture.pixels, picture.printed, strict=True)
+    )
+    fine = min(across, down)
+    if fine < FINE:
+        width, height = picture.pixels
+        text = f"a picture of {width} × {height} pixels is printed at {fine:.0f} pixels an inch"
+        hint = f"print it smaller or take a finer one; {FINE} is good"
+        findings.add(page, "resolution", text, hint, warning=fine >= COARSE)
+    if picture.space not in ("/DeviceGray", "/G", "/CalGray"):
+        findings.add(page, "colour", f"a picture is in {picture.space[1:]}", "convert it to greys")
+
+
+def _not_grey(operator: str, values: tuple[Any, ...]) -> Iterator[str]:
+    match operator:
+        case "rg" | "RG":
+            yield "a colour is set in DeviceRGB"
+        case "k" | "K":
+            yield "a colour is set in DeviceCMYK"
+        case "cs" | "CS" if values != ("/DeviceGray",):
+            yield f"a colour is set in the colour space {str(values[0])[1:] if values else 'unnamed'}"
+        case "sh":
+            yield "a shading is used"

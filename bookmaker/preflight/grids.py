@@ -1,0 +1,120 @@
+"""Printed grids read back: which digits stand in which cells, told from positions on paper alone.
+
+In: what is painted on a page. Out: one `PrintedGrid` for each group that is named as a grid or a key. The frame is
+the largest stroked square of the group; the lines that cross it from side to side make the cells; a digit belongs to
+the cell in whose middle it stands, whichever way the page or the grid is turned. Nothing comes from the manifest.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from math import hypot
+from typing import Literal
+
+from bookmaker.preflight.painted import Painted, Point, Run, Stroke
+
+_TALL = 0.45
+"""A cell's digit is set at least this large, its em as a share of the cell; totals and pencil marks are smaller."""
+
+_MIDDLE = 0.25
+"""A cell's digit has its middle at most this share of a cell from the cell's."""
+
+
+@dataclass(frozen=True, slots=True)
+class PrintedGrid:
+    """A grid as printed. `symbols` has a cell's digits in reading order, “” where it is empty; `fonts` how each is set.
+
+    `page` counts from 1. `size` is 0 if the frame or its cells could not be made out.
+    """
+
+    kind: Literal["grid", "key"]
+    id: str
+    page: int
+    size: int
+    symbols: tuple[str, ...] = ()
+    fonts: tuple[str, ...] = ()
+
+
+def grids_on(number: int, items: Iterable[Painted]) -> list[PrintedGrid]:
+    """The grids and keys of a page, `number` counted from 1, in the order of printing."""
+    held: dict[str, _Held] = {}
+    for item in items:
+        if isinstance(item, Stroke | Run) and item.group:
+            name = next((name for name in item.group if name.startswith(("grid ", "key "))), None)
+            if name is not None:
+                here = held.setdefault(name, _Held([], []))
+                if isinstance(item, Stroke):
+                    here.strokes.append(item)
+                else:
+                    here.runs.append(item)
+    return [_read(name, number, here) for name, here in held.items()]
+
+
+@dataclass(frozen=True, slots=True)
+class _Held:
+    """What one named group holds."""
+
+    strokes: list[Stroke]
+    runs: list[Run]
+
+
+def _read(name: str, page: int, held: _Held) -> PrintedGrid:
+    kind: Literal["grid", "key"] = "key" if name.startswith("key ") else "grid"
+    title = name.partition(" ")[2]
+    frame = max(filter(None, map(_square, held.strokes)), key=lambda square: square.side, default=None)
+    if frame is None:
+        return PrintedGrid(kind, title, page, 0)
+    size = frame.cells(held.strokes)
+    symbols, fonts = [""] * size**2, [""] * size**2
+    for run in held.runs:
+        if run.em * size < _TALL * frame.side:
+            continue
+        for glyph in run.glyphs():
+            across, down = frame.share(glyph.middle)
+            row, column = int(down * size), int(across * size)
+            off = max(abs(down * size - row - 0.5), abs(across * size - column - 0.5))
+            if 0 <= across < 1 and 0 <= down < 1 and off <= _MIDDLE:
+                symbols[row * size + column] += glyph.character
+                fonts[row * size + column] = run.font.name
+    return PrintedGrid(kind, title, page, size, tuple(symbols), tuple(fonts))
+
+
+@dataclass(frozen=True, slots=True)
+class _Square:
+    """A square on paper: its top left corner as its digits stand, and its sides to the right and down."""
+
+    corner: Point
+    right: Point
+    down: Point
+
+    @property
+    def side(self) -> float:
+        return hypot(*self.right)
+
+    def share(self, point: Point) -> Point:
+        """How far right and down a point lies, as shares of the sides."""
+        x, y = point[0] - self.corner[0], point[1] - self.corner[1]
+        area = self.side**2
+        return (x * self.right[0] + y * self.right[1]) / area, (x * self.down[0] + y * self.down[1]) / area
+
+    def cells(self, strokes: Iterable[Stroke]) -> int:
+        """Cells along a side: one more than there are lines from the top side to the bottom side."""
+        places = set()
+        for stroke in strokes:
+            for way in stroke.ways:
+                if len(way) == 2:
+                    (a, top), (b, bottom) = sorted(map(self.share, way), key=lambda share: share[1])
+                    if abs(a - b) < 1e-3 and abs(top) < 1e-3 and abs(bottom - 1) < 1e-3 and 1e-3 < a < 1 - 1e-3:
+                        places.add(round(a, 3))
+        return len(places) + 1
+
+
+def _square(stroke: Stroke) -> _Square | None:
+    """The square that a stroke draws as one rectangle, if it does."""
+    if len(stroke.drawn) != 1 or stroke.drawn[0][0] != "re":
+        return None
+    foot, along, _, top, _ = stroke.ways[0]
+    right, down = (along[0] - foot[0], along[1] - foot[1]), (foot[0] - top[0], foot[1] - top[1])
+    square = _Square(top, right, down)
+    return square if abs(hypot(*down) - square.side) < 0.01 * square.side else None

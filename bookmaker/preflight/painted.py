@@ -1,0 +1,136 @@
+"""What can be painted on a page of a PDF, as far as the checks ask: values in points, y up from the page's origin.
+
+Fills leave no trace but their colour; of curves only the ends are kept.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import cached_property
+from math import hypot
+from typing import Any, TypeAlias
+
+from bookmaker.preflight.pdffont import PdfFont
+
+Point: TypeAlias = tuple[float, float]
+
+Matrix: TypeAlias = tuple[float, float, float, float, float, float]
+"""(a, b, c, d, e, f) takes (x, y) to (a·x + c·y + e, b·x + d·y + f)."""
+
+IDENTITY: Matrix = (1.0, 0.0, 0.0, 1.0, 0.0, 0.0)
+
+
+def within(outer: Matrix, inner: Matrix) -> Matrix:
+    """First the inner matrix, then the outer one."""
+    a, b, c, d, e, f = outer
+    p, q, r, s, t, u = inner
+    return (a * p + c * q, b * p + d * q, a * r + c * s, b * r + d * s, a * t + c * u + e, b * t + d * u + f)
+
+
+def moved(matrix: Matrix, point: Point) -> Point:
+    """Where the matrix takes a point."""
+    a, b, c, d, e, f = matrix
+    x, y = point
+    return a * x + c * y + e, b * x + d * y + f
+
+
+@dataclass(frozen=True, slots=True)
+class Glyph:
+    """A character with its box: from its origin along the line, and up from the line to the height of a figure."""
+
+    character: str
+    origin: Point
+    along: Point
+    up: Point
+
+    @property
+    def middle(self) -> Point:
+        """The middle of the box."""
+        (x, y), (a, b), (c, d) = self.origin, self.along, self.up
+        return x + (a + c) / 2, y + (b + d) / 2
+
+
+FIGURE = 0.7
+"""Height of figures and capitals, per em: near enough for every text font."""
+
+
+@dataclass(frozen=True, slots=True)
+class Run:
+    """Text shown in one go. `letters` are (character, start, width), the lengths in points before `matrix`."""
+
+    font: PdfFont
+    size: float
+    letters: tuple[tuple[str, float, float], ...]
+    matrix: Matrix
+    rise: float
+    group: tuple[str, ...]
+
+    @property
+    def em(self) -> float:
+        """Type size in points on the page."""
+        return self.size * hypot(self.matrix[2], self.matrix[3])
+
+    def glyphs(self) -> Iterator[Glyph]:
+        """The characters where they stand on the page, spaces left out."""
+        a, b, c, d, _, _ = self.matrix
+        up = (c * FIGURE * self.size, d * FIGURE * self.size)
+        for character, start, width in self.letters:
+            if not character.isspace():
+                yield Glyph(character, moved(self.matrix, (start, self.rise)), (a * width, b * width), up)
+
+    def corners(self) -> tuple[Point, ...]:
+        """The corners of the box around the text, spaces at its ends left out; none if there is nothing to see."""
+        seen = [letter for letter in self.letters if not letter[0].isspace()]
+        if not seen:
+            return ()
+        ends = seen[0][1], seen[-1][1] + seen[-1][2]
+        heights = self.rise, self.rise + FIGURE * self.size
+        return tuple(moved(self.matrix, (x, y)) for x in ends for y in heights)
+
+
+@dataclass(frozen=True)
+class Stroke:
+    """A stroked path: pen width on the page, and its operators with their numbers before `matrix`."""
+
+    width: float
+    group: tuple[str, ...]
+    drawn: tuple[tuple[str, tuple[float, ...]], ...]
+    matrix: Matrix
+
+    @cached_property
+    def ways(self) -> tuple[tuple[Point, ...], ...]:
+        """The corners of each stretch on the page; a closed one comes back to its first."""
+        found: list[list[Point]] = []
+        for operator, numbers in self.drawn:
+            match operator, numbers:
+                case "m", (x, y):
+                    found.append([(x, y)])
+                case "re", (x, y, width, height):
+                    right, top = x + width, y + height
+                    found.append([(x, y), (right, y), (right, top), (x, top), (x, y)])
+                case "h", _ if found:
+                    found[-1].append(found[-1][0])
+                case (("l" | "c" | "v" | "y"), (*_, x, y)) if found:
+                    found[-1].append((x, y))
+        return tuple(tuple(moved(self.matrix, point) for point in way) for way in found)
+
+
+@dataclass(frozen=True, slots=True)
+class Picture:
+    """A raster image: its pixels, its printed width and height in points, its colour space."""
+
+    pixels: tuple[int, int]
+    printed: tuple[float, float]
+    space: str
+
+
+@dataclass(frozen=True, slots=True)
+class Colour:
+    """A colour other than a grey is chosen: the operator, and the space or the values that came with it."""
+
+    operator: str
+    values: tuple[Any, ...]
+
+
+Painted: TypeAlias = Run | Stroke | Picture | Colour

@@ -1,0 +1,210 @@
+"""Following a page of a finished PDF as a viewer does.
+
+In: a page as pypdf reads it. Out: what is painted, in order, with the names of the groups it stands in.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from copy import copy
+from math import hypot
+from typing import Any
+
+from pypdf import PageObject
+
+from bookmaker.preflight.painted import IDENTITY, Colour, Matrix, Painted, Picture, Run, Stroke, within
+from bookmaker.preflight.pdffont import PdfFont, read_font
+from bookmaker.preflight.tokens import operations
+
+GROUP = "/Bookmaker"
+"""The tag of marked content that holds one of our named groups."""
+
+_PATH = {"m", "l", "c", "v", "y", "h", "re"}
+_STROKE = {"S": False, "s": True, "B": False, "B*": False, "b": True, "b*": True}
+_DONE = {"f", "F", "f*", "n"}
+_COLOURS = {"rg", "RG", "k", "K", "cs", "CS", "sc", "SC", "scn", "SCN", "sh"}
+
+
+def painted(page: PageObject, fonts: dict[Any, PdfFont] | None = None) -> Iterator[Painted]:
+    """Everything painted on a page. `fonts` remembers fonts between the pages of a file."""
+    contents = page.get_contents()
+    if contents is not None:
+        painter = _Painter(fonts if fonts is not None else {})
+        yield from painter.run(contents.get_data(), page.get("/Resources", {}))
+
+
+class _State:
+    """What `q` saves and `Q` brings back."""
+
+    def __init__(self) -> None:
+        self.matrix: Matrix = IDENTITY
+        self.width = 1.0
+        self.font: PdfFont | None = None
+        self.size = 0.0
+        self.letter_space = 0.0
+        self.word_space = 0.0
+        self.stretch = 1.0
+        self.rise = 0.0
+        self.leading = 0.0
+
+
+class _Painter:
+    def __init__(self, fonts: dict[Any, PdfFont]) -> None:
+        self.fonts = fonts
+        self.state = _State()
+        self.saved: list[_State] = []
+        self.group: tuple[str, ...] = ()
+        self.marks: list[bool] = []
+        self.path: list[tuple[str, tuple[float, ...]]] = []
+        self.line: Matrix = IDENTITY
+        self.place: Matrix = IDENTITY
+
+    def run(self, stream: bytes, resources: Any) -> Iterator[Painted]:
+        """Follow a content stream. An operator with operands it cannot have is passed over, as viewers do."""
+        resources = resources.get_object()
+        for operator, operands in operations(stream):
+            if operator in _PATH:
+                self.path.append((operator, tuple(operands)))
+            elif operator in _STROKE:
+                if _STROKE[operator]:
+                    self.path.append(("h", ()))
+                a, b, c, d, _, _ = self.state.matrix
+                width = self.state.width * abs(a * d - b * c) ** 0.5
+                yield Stroke(width, self.group, tuple(self.path), self.state.matrix)
+                self.path = []
+            elif operator in _DONE:
+                self.path = []
+            elif operator in ("Tj", "TJ", "'", '"'):
+                yield from self._show(operator, operands)
+            elif operator in _COLOURS:
+                yield Colour(operator, tuple(operands))
+            elif operator == "Do":
+                yield from self._object(operands, resources)
+            elif operator == "BI":
+                yield self._inline(operands)
+            else:
+                self._note(operator, operands, resources)
+
+    def _note(self, operator: str, operands: list[Any], resources: Any) -> None:
+        """Operators that paint nothing but change what follows."""
+        state = self.state
+        match operator, operands:
+            case "q", _:
+                self.saved.append(copy(state))
+            case "Q", _ if self.saved:
+                self.state = self.saved.pop()
+            case "cm", [a, b, c, d, e, f]:
+                state.matrix = within(state.matrix, (a, b, c, d, e, f))
+            case "w", [width]:
+                state.width = width
+            case "BT", _:
+                self.line = self.place = IDENTITY
+            case "Tf", [name, size]:
+                state.font, state.size = self._font(name, resources), size
+            case "Td", [x, y]:
+                self._next_line(x, y)
+            case "TD", [x, y]:
+                state.leading = -y
+                self._next_line(x, y)
+            case "T*", _:
+                self._next_line(0, -state.leading)
+            case "Tm", [a, b, c, d, e, f]:
+                self.line = self.place = (a, b, c, d, e, f)
+            case "Tc", [value]:
+                state.letter_space = value
+            case "Tw", [value]:
+                state.word_space = value
+            case "Tz", [value]:
+                state.stretch = value / 100
+            case "Ts", [value]:
+                state.rise = value
+            case "TL", [value]:
+                state.leading = value
+            case "BMC", _:
+                self.marks.append(False)
+            case "BDC", [tag, properties]:
+                named = tag == GROUP and isinstance(properties, dict) and "/Name" in properties
+                if named:
+                    self.group = (*self.group, _text_string(properties["/Name"]))
+                self.marks.append(named)
+            case "EMC", _ if self.marks and self.marks.pop():
+                self.group = self.group[:-1]
+
+    def _next_line(self, x: float, y: float) -> None:
+        self.line = self.place = within(self.line, (1, 0, 0, 1, x, y))
+
+    def _show(self, operator: str, operands: list[Any]) -> Iterator[Run]:
+        state = self.state
+        match operator, operands:
+            case "'", [text]:
+                self._next_line(0, -state.leading)
+                parts = [text]
+            case '"', [word_space, letter_space, text]:
+                state.word_space, state.letter_space = word_space, letter_space
+                self._next_line(0, -state.leading)
+                parts = [text]
+            case "TJ", [[*several]]:
+                parts = several
+            case "Tj", [text]:
+                parts = [text]
+            case _:
+                return
+        font, size = state.font, state.size
+        if font is None:
+            return
+        along = 0.0
+        letters = []
+        for part in parts:
+            if isinstance(part, float):
+                along -= part / 1000 * size * state.stretch
+                continue
+            for code, character, width in font.shown(part):
+                wide = width * size * state.stretch
+                letters.append((character, along, wide))
+                space = state.letter_space + (state.word_space if code == 32 and not font.wide else 0.0)
+                along += wide + space * state.stretch
+        whole = within(state.matrix, self.place)
+        yield Run(font, size, tuple(letters), whole, state.rise, self.group)
+        self.place = within(self.place, (1, 0, 0, 1, along, 0))
+
+    def _font(self, name: str, resources: Any) -> PdfFont | None:
+        listed: Any = resources["/Font"].get_object() if "/Font" in resources else {}
+        if name not in listed:
+            return None
+        raw = listed.raw_get(name)
+        key = getattr(raw, "idnum", None) or id(raw)
+        if key not in self.fonts:
+            self.fonts[key] = read_font(raw.get_object())
+        return self.fonts[key]
+
+    def _object(self, operands: list[Any], resources: Any) -> Iterator[Painted]:
+        listed = resources["/XObject"].get_object() if "/XObject" in resources else {}
+        if not operands or operands[0] not in listed:
+            return
+        thing = listed[operands[0]].get_object()
+        if thing.get("/Subtype") == "/Image":
+            space = thing.get("/ColorSpace", "/DeviceGray").get_object() if "/ColorSpace" in thing else "/DeviceGray"
+            yield self._picture(thing["/Width"], thing["/Height"], space[0] if isinstance(space, list) else space)
+        elif thing.get("/Subtype") == "/Form":
+            before, saved, self.saved = copy(self.state), self.saved, []
+            if "/Matrix" in thing:
+                a, b, c, d, e, f = map(float, thing["/Matrix"])
+                self.state.matrix = within(self.state.matrix, (a, b, c, d, e, f))
+            yield from self.run(thing.get_data(), thing.get("/Resources", resources))
+            self.state, self.saved = before, saved
+
+    def _inline(self, operands: list[Any]) -> Picture:
+        said = {key: value for key, value in zip(operands[::2], operands[1::2], strict=False) if isinstance(key, str)}
+        space = said.get("/CS", said.get("/ColorSpace", "/DeviceGray"))
+        width, height = said.get("/W", said.get("/Width", 1)), said.get("/H", said.get("/Height", 1))
+        return self._picture(width, height, space[0] if isinstance(space, list) else space)
+
+    def _picture(self, width: Any, height: Any, space: Any) -> Picture:
+        a, b, c, d, _, _ = self.state.matrix
+        return Picture((int(width), int(height)), (hypot(a, b), hypot(c, d)), str(space))
+
+
+def _text_string(value: Any) -> str:
+    """A text string as PDF keeps it outside pages."""
+    raw = value if isinstance(value, bytes) else str(value).encode("latin-1", "replace")
+    return raw[2:].decode("utf-16-be", "replace") if raw.startswith(b"\xfe\xff") else raw.decode("latin-1")

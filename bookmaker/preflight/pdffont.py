@@ -1,0 +1,102 @@
+"""A font as it stands in a PDF: is it embedded, and what do its codes spell.
+
+In: a font dictionary as pypdf reads it. Out: name, embedding, and characters with their widths per em.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from typing import Any
+
+from pypdf.generic import DictionaryObject
+
+_SUBSET = re.compile(r"[A-Z]{6}\+")
+_CHARS = re.compile(rb"beginbfchar(.*?)endbfchar", re.DOTALL)
+_RANGES = re.compile(rb"beginbfrange(.*?)endbfrange", re.DOTALL)
+_HEX = rb"<([0-9A-Fa-f\s]+)>"
+_PAIR = re.compile(_HEX + rb"\s*" + _HEX)
+_RANGE = re.compile(_HEX + rb"\s*" + _HEX + rb"\s*(?:" + _HEX + rb"|\[(.*?)\])", re.DOTALL)
+
+
+@dataclass(frozen=True, slots=True)
+class PdfFont:
+    """`wide` fonts have two bytes a code. `spelling` and `widths` are by code; unknown codes are half an em wide."""
+
+    name: str
+    embedded: bool
+    subset: bool
+    wide: bool
+    spelling: dict[int, str]
+    widths: dict[int, float]
+
+    def shown(self, codes: bytes) -> list[tuple[int, str, float]]:
+        """The glyphs of a string: code, character (“\ufffd” if the file does not say), width per em."""
+        step = 2 if self.wide else 1
+        found = []
+        for at in range(0, len(codes) - step + 1, step):
+            code = int.from_bytes(codes[at : at + step], "big")
+            found.append((code, self.spelling.get(code, "\ufffd"), self.widths.get(code, 0.5)))
+        return found
+
+
+def read_font(font: DictionaryObject) -> PdfFont:
+    """A font from its dictionary, simple or composite. Parts that are missing or odd are taken as unknown."""
+    wide = font.get("/Subtype") == "/Type0"
+    holder = _entry(_entry(font, "/DescendantFonts")[0]) if wide else font
+    descriptor = _entry(holder, "/FontDescriptor") or {}
+    name = str(font.get("/BaseFont", "/unnamed"))[1:]
+    embedded = font.get("/Subtype") == "/Type3" or any(f"/FontFile{kind}" in descriptor for kind in ("", "2", "3"))
+    spelling = _spelling(font, wide)
+    widths = _composite_widths(holder) if wide else _simple_widths(font)
+    return PdfFont(_SUBSET.sub("", name), embedded, bool(_SUBSET.match(name)), wide, spelling, widths)
+
+
+def _entry(holder: Any, key: str | None = None) -> Any:
+    value = holder.get(key) if key else holder
+    return value.get_object() if value is not None else None
+
+
+def _spelling(font: DictionaryObject, wide: bool) -> dict[int, str]:
+    stream = _entry(font, "/ToUnicode")
+    if stream is None:
+        return {} if wide else {code: bytes([code]).decode("cp1252", "replace") for code in range(256)}
+    table: dict[int, str] = {}
+    data = stream.get_data()
+    for block in _CHARS.findall(data):
+        for code, text in _PAIR.findall(block):
+            table[int(code, 16)] = _text(text)
+    for block in _RANGES.findall(data):
+        for first, last, start, listed in _RANGE.findall(block):
+            codes = range(int(first, 16), int(last, 16) + 1)
+            if start:
+                begin = _text(start)
+                table.update({code: begin[:-1] + chr(ord(begin[-1]) + code - codes[0]) for code in codes})
+            else:
+                table.update(zip(codes, map(_text, re.findall(_HEX, listed)), strict=False))
+    return table
+
+
+def _text(digits: bytes) -> str:
+    return bytes.fromhex(b"".join(digits.split()).decode("ascii")).decode("utf-16-be", "replace") or "\ufffd"
+
+
+def _simple_widths(font: DictionaryObject) -> dict[int, float]:
+    first = int(font.get("/FirstChar", 0))
+    return {first + at: float(width) / 1000 for at, width in enumerate(_entry(font, "/Widths") or ())}
+
+
+def _composite_widths(holder: Any) -> dict[int, float]:
+    """`/W` lists either “first [width width …]” or “first last width”."""
+    widths: dict[int, float] = {}
+    parts = [_entry(part) for part in _entry(holder, "/W") or ()]
+    while len(parts) > 1:
+        if isinstance(parts[1], list):
+            widths.update({int(parts[0]) + at: float(width) / 1000 for at, width in enumerate(parts[1])})
+            del parts[:2]
+        elif len(parts) > 2:
+            widths.update(dict.fromkeys(range(int(parts[0]), int(parts[1]) + 1), float(parts[2]) / 1000))
+            del parts[:3]
+        else:
+            break
+    return widths

@@ -1,0 +1,164 @@
+"""Each fault that preflight knows, made on purpose in a file that is otherwise sound."""
+
+from __future__ import annotations
+
+from io import BytesIO
+from pathlib import Path
+
+import pytest
+from PIL import Image as Raster
+from pypdf import PdfReader, PdfWriter
+from pypdf.generic import RectangleObject
+from reportlab.lib.utils import ImageReader
+from reportlab.pdfgen.canvas import Canvas
+
+from bookmaker.display.items import Document, Image, Item, Line, Page, Rect, Stroke, Text
+from bookmaker.ink.pdf import pdf_bytes
+from bookmaker.preflight import inspect, preflight
+
+SOUND = (Text(50, 60, "Sound", "serif", 12), Rect(40, 80, 60, 60, Stroke(0.5), 0.9))
+
+
+def book(*items: Item, pages: int = 4, width: float = 200) -> bytes:
+    first = Page(width, 200, (*SOUND, *items), "1")
+    rest = tuple(Page(200, 200, SOUND, str(number)) for number in range(2, pages + 1))
+    return pdf_bytes(Document("A title", "", "", (first, *rest)))
+
+
+def found(file: bytes) -> list[tuple[str, str]]:
+    return [(trouble.code, trouble.text) for trouble in inspect(file, "book.pdf")]
+
+
+def by_hand(draw) -> bytes:  # type: ignore[no-untyped-def]
+    """A page of another program: reportlab's canvas as it comes."""
+    file = BytesIO()
+    canvas = Canvas(file, (200, 200), lang="en")
+    canvas.setTitle("By hand")
+    canvas.setTrimBox((0, 0, 200, 200))
+    draw(canvas)
+    canvas.save()
+    return file.getvalue()
+
+
+def raster(width: int, height: int) -> bytes:
+    file = BytesIO()
+    Raster.new("L", (width, height), 128).save(file, "PNG")
+    return file.getvalue()
+
+
+def test_a_sound_book_has_no_troubles() -> None:
+    assert found(book()) == []
+
+
+def test_a_font_that_is_not_embedded() -> None:
+    file = by_hand(lambda canvas: canvas.drawString(50, 100, "Hello"))
+    assert ("font-missing", "page 1: the font Helvetica is not embedded") in found(file)
+
+
+@pytest.mark.parametrize(
+    ("colour", "said"),
+    [
+        (lambda canvas: canvas.setFillColorRGB(1, 0, 0), "page 1: a colour is set in DeviceRGB"),
+        (lambda canvas: canvas.setStrokeColorCMYK(0, 0, 0, 1), "page 1: a colour is set in DeviceCMYK"),
+        (lambda canvas: canvas.addLiteral("/Pattern cs"), "page 1: a colour is set in the colour space Pattern"),
+        (lambda canvas: canvas.linearGradient(0, 0, 9, 9, ["red", "blue"]), "page 1: a shading is used"),
+    ],
+)
+def test_colours(colour, said: str) -> None:  # type: ignore[no-untyped-def]
+    assert ("colour", said) in found(by_hand(colour))
+    assert found(by_hand(lambda canvas: canvas.setFillGray(0.5))) == []
+
+
+@pytest.mark.parametrize(
+    ("pixels", "code", "warning"), [(99, "resolution", False), (150, "resolution", True), (300, None, False)]
+)
+def test_resolution_at_the_printed_size(pixels: int, code: str | None, warning: bool) -> None:
+    file = book(Image(60, 60, 72, 36, raster(pixels, 300)))
+    troubles = inspect(file, "book.pdf")
+    assert [(trouble.code, trouble.warning) for trouble in troubles] == ([(code, warning)] if code else [])
+    if code:
+        assert f"{pixels} pixels an inch" in troubles[0].text
+
+
+def test_a_coloured_picture() -> None:
+    picture = ImageReader(Raster.new("RGB", (300, 300), (200, 0, 0)))
+    file = by_hand(lambda canvas: canvas.drawImage(picture, 50, 50, 72, 72))
+    assert found(file) == [("colour", "page 1: a picture is in DeviceRGB")]
+    inline = "q 0.2 0 0 0.2 50 50 cm BI /W 1 /H 1 /BPC 8 /CS /RGB /F /AHx ID ff0000> EI Q"
+    assert found(by_hand(lambda canvas: canvas.addLiteral(inline))) == [("colour", "page 1: a picture is in RGB")]
+
+
+def test_hairlines() -> None:
+    assert found(book(Line((50, 50), (90, 50), Stroke(0.25)))) == []
+    assert found(book(Line((50, 50), (90, 50), Stroke(0.2)))) == [
+        ("hairline", "page 1: a line of 0.20 pt is thinner than 0.25 pt")
+    ]
+
+
+def test_text_near_the_trim() -> None:
+    # 5 mm are 14.17 pt
+    assert found(book(Text(14.2, 60, "x", "sans", 9))) == []
+    said = [("safe-area", "page 1: text reaches into the 5 mm along the trim")]
+    assert found(book(Text(14.1, 60, "x", "sans", 9))) == said
+    assert found(book(Text(186, 60, "wide", "sans", 9, anchor="end"))) == said
+    assert found(book(Text(100, 20, "high", "sans", 12))) == said
+    assert found(book(Text(100, 190, "low", "sans", 12))) == said
+    assert found(book(Text(14.0, 60, " x", "sans", 9))) == []
+
+
+def test_a_slug_line_beyond_the_trim_is_no_fault() -> None:
+    page = Page(200, 200, (*SOUND, Text(50, -8, "slug", "sans", 6)), "1", sheet=20)
+    file = pdf_bytes(Document("A title", "", "", (page, page, page, page)))
+    assert found(file) == []
+
+
+def test_page_sizes() -> None:
+    assert found(book(width=210)) == [("page-size", "page 1: 210 × 200 pt, but most pages are 200 × 200 pt")]
+
+
+def test_pages_that_do_not_fold() -> None:
+    troubles = inspect(book(pages=7), "book.pdf")
+    assert [(trouble.code, trouble.warning) for trouble in troubles] == [("fold", True)]
+    assert "7 pages" in troubles[0].text and "1 page stays blank" in troubles[0].text
+    assert found(book(pages=8)) == found(book(pages=1)) == found(book(pages=2)) == []
+
+
+def changed(change) -> bytes:  # type: ignore[no-untyped-def]
+    writer = PdfWriter(clone_from=PdfReader(BytesIO(book())))
+    change(writer)
+    file = BytesIO()
+    writer.write(file)
+    return file.getvalue()
+
+
+def test_boxes() -> None:
+    def wide(writer: PdfWriter) -> None:
+        writer.pages[1].trimbox = RectangleObject((0, 0, 200, 200))
+        writer.pages[1].bleedbox = RectangleObject((3, 0, 200, 200))
+
+    assert found(changed(wide)) == [("boxes", "page 2: its TrimBox reaches 3.00 pt beyond its BleedBox")]
+
+
+def test_metadata() -> None:
+    def nameless(writer: PdfWriter) -> None:
+        writer.metadata = None
+        del writer.root_object["/Lang"]
+        for page in writer.pages:
+            del page["/TrimBox"]
+
+    codes = [code for code, _ in found(changed(nameless))]
+    assert codes == ["no-title", "no-language", "no-trim"]
+
+
+def test_one_trouble_names_all_its_pages() -> None:
+    bad, good = (Page(200, 200, (Line((50, 50), (60, 50), Stroke(width)),), "") for width in (0.1, 1))
+    file = pdf_bytes(Document("t", "", "", (bad, bad, bad, good, bad, good, good, good)))
+    assert [text for _, text in found(file)] == ["pages 1–3, 5: a line of 0.10 pt is thinner than 0.25 pt"]
+
+
+@pytest.mark.parametrize("content", [b"", b"no PDF", b"%PDF-1.4\n%%EOF", book()[:3000]])
+def test_files_that_cannot_be_read(content: bytes, tmp_path: Path) -> None:
+    file = tmp_path / "broken.pdf"
+    file.write_bytes(content)
+    (trouble,) = preflight(file)
+    assert trouble.code == "unreadable" and trouble.place.file == str(file)

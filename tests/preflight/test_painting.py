@@ -1,0 +1,88 @@
+"""What is painted where, beside pdfplumber's reading of the same pages."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from io import BytesIO
+
+import pdfplumber
+import pytest
+from pypdf import PageObject, PdfReader, PdfWriter, Transformation
+
+from bookmaker.display.items import Document, Group, Item, Line, Page, Rect, Stroke, Text
+from bookmaker.ink.pdf import pdf_bytes
+from bookmaker.preflight.painted import Painted, Picture, Run
+from bookmaker.preflight.painted import Stroke as Stroked
+from bookmaker.preflight.painting import painted
+from tests.ink.specimen import document
+
+
+def printed(*items: Item) -> bytes:
+    return pdf_bytes(Document("t", "", "", (Page(300, 200, items, "1"),)))
+
+
+def seen(file: bytes) -> list[Painted]:
+    return list(painted(PdfReader(BytesIO(file)).pages[0]))
+
+
+def runs(items: Sequence[Painted]) -> list[Run]:
+    return [item for item in items if isinstance(item, Run)]
+
+
+def test_letters_stand_where_pdfplumber_sees_them() -> None:
+    file = pdf_bytes(document())
+    theirs = [char for char in pdfplumber.open(BytesIO(file)).pages[0].chars if char["text"] != " "]
+    page = PdfReader(BytesIO(file)).pages[0]
+    level = [run for run in runs(list(painted(page))) if abs(run.matrix[1]) < 0.1 and run.matrix[0] > 0]
+    ours = [(glyph, run) for run in level for glyph in run.glyphs()]
+    expected = [char for char in theirs if abs(char["matrix"][1]) < 0.1 and char["matrix"][0] > 0]
+    assert len(ours) == len(expected) > 40
+    for (glyph, run), char in zip(ours, expected, strict=True):
+        assert glyph.character == char["text"]
+        assert glyph.origin == pytest.approx(char["matrix"][4:], abs=0.01)
+        assert glyph.along[0] == pytest.approx(char["adv"], abs=0.01)
+        assert run.em == pytest.approx(char["size"], abs=0.01)
+        assert run.font.name == char["fontname"].partition("+")[2]
+        assert run.font.embedded and run.font.subset
+
+
+def test_lines_and_rectangles() -> None:
+    items = seen(printed(Line((10, 20), (110, 60), Stroke(2)), Rect(50, 70, 30, 20, Stroke(0.5), 0.8)))
+    line, rect = (item for item in items if isinstance(item, Stroked))
+    assert (line.width, line.ways) == (2, (((10, 180), (110, 140)),))
+    assert rect.ways == (((50, 110), (80, 110), (80, 130), (50, 130), (50, 110)),)
+
+
+def test_a_group_scales_its_pen_and_names_what_it_holds() -> None:
+    inner = Group((Line((0, 0), (10, 0), Stroke(1)), Text(0, 10, "7", "sans", 10)), 20, 30, 0.5, 90, name="inner")
+    items = seen(printed(Group((inner,), 100, 100, name="outer é"), Line((0, 0), (1, 1), Stroke(1))))
+    turned, plain = (item for item in items if isinstance(item, Stroked))
+    assert turned.group == ("outer é", "inner") and plain.group == ()
+    assert turned.width == pytest.approx(0.5)
+    # 200 − (100 + 30) is the height of the start; a quarter turn leads down
+    assert turned.ways[0] == (pytest.approx((120, 70)), pytest.approx((120, 65)))
+    (run,) = runs(items)
+    assert run.em == pytest.approx(5) and run.group == ("outer é", "inner")
+
+
+def test_pages_placed_on_a_sheet_are_followed() -> None:
+    """As imposition does it: the page becomes a form, or its content is merged, turned and scaled."""
+    source = PdfReader(BytesIO(printed(Group((Text(100, 50, "7", "sans", 20),), name="grid x")))).pages[0]
+    writer = PdfWriter()
+    sheet = PageObject.create_blank_page(writer, 600, 400)
+    sheet.merge_transformed_page(source, Transformation().scale(0.5).rotate(90).translate(300, 100))
+    writer.add_page(sheet)
+    file = BytesIO()
+    writer.write(file)
+    (run,) = runs(seen(file.getvalue()))
+    (glyph,) = run.glyphs()
+    # (100, 150) on the page; half of it turned left is (−75, 50)
+    assert glyph.origin == pytest.approx((225, 150))
+    assert run.em == pytest.approx(10) and run.group == ("grid x",)
+
+
+def test_pictures() -> None:
+    pictures = [item for item in seen(pdf_bytes(document())) if isinstance(item, Picture)]
+    assert [picture.pixels for picture in pictures] == [(40, 20), (40, 20)]
+    assert pictures[0].printed == (60, 30) and pictures[1].printed == pytest.approx((40, 20), abs=0.001)
+    assert {picture.space for picture in pictures} == {"/DeviceGray"}

@@ -1,0 +1,109 @@
+"""Content streams, beside examples of ISO 32000-1 and beside pypdf's own reader."""
+
+from __future__ import annotations
+
+from io import BytesIO
+from typing import Any
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from pypdf import PdfReader
+from pypdf.generic import ByteStringObject, ContentStream, FloatObject, NumberObject, TextStringObject
+
+from bookmaker.ink.pdf import pdf_bytes
+from bookmaker.preflight.tokens import operations
+from tests.ink.specimen import document
+
+
+def one(stream: bytes) -> list[Any]:
+    """The operands of the only operation."""
+    ((operator, operands),) = operations(stream + b" Tj")
+    assert operator == "Tj"
+    return operands
+
+
+@pytest.mark.parametrize(
+    ("written", "meant"),
+    [
+        # ISO 32000-1, 7.3.3: numbers
+        (b"123 43445 +17 -98 0", [123, 43445, 17, -98, 0]),
+        (b"34.5 -3.62 +123.6 4. -.002 0.0", [34.5, -3.62, 123.6, 4, -0.002, 0]),
+        # 7.3.4.2: literal strings
+        (b"(This is a string)", [b"This is a string"]),
+        (
+            b"(Strings may contain balanced parentheses ( ) and\nspecial characters ( * ! & } ^ % and so on).)",
+            [b"Strings may contain balanced parentheses ( ) and\nspecial characters ( * ! & } ^ % and so on)."],
+        ),
+        (b"()", [b""]),
+        (b"(These \\\ntwo strings \\\nare the same.)", [b"These two strings are the same."]),
+        (b"(This string contains \\245two octal characters\\307.)", [b"This string contains \xa5two octal characters\xc7."]),  # noqa: E501
+        (b"(\\0053)", [b"\x053"]),
+        (b"(\\053)(\\53)", [b"+", b"+"]),
+        (b"(\\(\\)\\\\\\n)", [b"()\\\n"]),
+        # 7.3.4.3: hexadecimal strings
+        (b"<4E6F762073686D6F7A206B6120706F702E>", [b"Nov shmoz ka pop."]),
+        (b"<901FA3>", [b"\x90\x1f\xa3"]),
+        (b"<901FA>", [b"\x90\x1f\xa0"]),
+        # 7.3.5: names
+        (b"/Name1 /A;Name_With-Various***Characters?", ["/Name1", "/A;Name_With-Various***Characters?"]),
+        (b"/1.2 /.notdef", ["/1.2", "/.notdef"]),
+        (b"/Lime#20Green /paired#28#29parentheses", ["/Lime Green", "/paired()parentheses"]),
+        # 7.3.6, 7.3.7: arrays and dictionaries
+        (b"[549 3.14 false (Ralph) /SomeName]", [[549, 3.14, False, b"Ralph", "/SomeName"]]),
+        (b"<</A<</B[1 2]>>/C null>>", [{"/A": {"/B": [1, 2]}, "/C": None}]),
+        (b"% a remark (with\n 7 % another", [7]),
+    ],
+)  # fmt: skip
+def test_examples_of_the_standard(written: bytes, meant: list[Any]) -> None:
+    assert one(written + b"\n") == meant
+
+
+def test_operators() -> None:
+    stream = b"q 1 0 0 1 5 5 cm\n0.5 w 1 2 m 3 4 l S W* n T* (a)' 1 2(b)\" Q"
+    assert [operator for operator, _ in operations(stream)] == "q cm w m l S W* n T* ' \" Q".split()  # noqa: SIM905
+    assert list(operations(stream))[-2] == ('"', [1, 2, b"b"])
+
+
+def test_inline_images_are_passed_over() -> None:
+    stream = b"q BI /W 2 /H 2 /CS /G /BPC 8 ID \x01(EI\x02 EI Q"
+    assert list(operations(stream)) == [("q", []), ("BI", ["/W", 2, "/H", 2, "/CS", "/G", "/BPC", 8]), ("Q", [])]
+
+
+@settings(derandomize=True, deadline=None, max_examples=200)
+@given(st.binary(max_size=60))
+def test_any_bytes_are_read_to_the_end(noise: bytes) -> None:
+    list(operations(noise))
+
+
+@settings(derandomize=True, deadline=None, max_examples=100)
+@given(st.binary(max_size=40))
+def test_any_string_survives(content: bytes) -> None:
+    escaped = b"".join(b"\\" + bytes([byte]) if byte in b"()\\\r" else bytes([byte]) for byte in content)
+    assert one(b"(" + escaped + b")") == [content.replace(b"\r", b"")]  # a backslash joins lines
+    assert one(b"<" + content.hex().encode() + b">") == [content]
+
+
+def plain(value: Any) -> Any:
+    """A value of pypdf as ours."""
+    match value:
+        case FloatObject() | NumberObject():
+            return float(value)
+        case ByteStringObject() | TextStringObject():
+            return value.original_bytes
+        case list():
+            return [plain(part) for part in value]
+        case dict():
+            return {str(key): plain(part) for key, part in value.items()}
+    return value
+
+
+def test_as_pypdf_reads_them() -> None:
+    for page in PdfReader(BytesIO(pdf_bytes(document()))).pages:
+        contents = page.get_contents()
+        assert contents is not None
+        theirs = [
+            (operator.decode(), plain(list(operands)))
+            for operands, operator in ContentStream(contents, None).operations
+        ]
+        assert list(operations(contents.get_data())) == theirs
