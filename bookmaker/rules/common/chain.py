@@ -5,10 +5,11 @@ In: a manifest body. Out: chains, each a tuple of cells in the order typed; or t
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from itertools import pairwise
 from typing import TypeAlias
 
-from bookmaker.placed import Node, Sequence, Word, read_items
+from bookmaker.placed import Node, Sequence, Table, Word, read_fields, read_items
 from bookmaker.puzzle.cells import read_cells
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.wording import counted
@@ -16,22 +17,52 @@ from bookmaker.trouble import Desk
 
 Chain: TypeAlias = tuple[int, ...]
 
+Complaint: TypeAlias = tuple[str, str, str]
+"""What is wrong with a chain: a trouble's code, text and hint."""
+
 
 def read_chains(
-    body: Node, noun: str, grid: Grid, desk: Desk, least: int = 2, most: int | None = None, why: str = ""
+    body: Node,
+    noun: str,
+    grid: Grid,
+    desk: Desk,
+    least: int = 2,
+    most: int | None = None,
+    why: str = "",
+    objects: Callable[[Chain], Complaint | None] = lambda chain: None,
 ) -> tuple[Chain, ...] | None:
-    """One or more chains of `least` to `most` cells; None after any trouble. `why` says what limits the length."""
+    """One or more chains of `least` to `most` cells; None after any trouble.
+
+    `why` is the hint that says what limits the length; `objects` is asked what else is wrong with a chain.
+    """
     nodes = read_items(body, f"the {noun}", desk)
     if isinstance(body, Sequence) and not nodes:
         desk.error(body.place, "no-chains", f"no {noun} is listed here", "or leave the whole entry out")
     good: list[Chain] = []
     for node in nodes:
         chain = read_chain(node, f"the {noun}", grid, desk, least, most, why)
-        if chain is not None and (chain in good or chain[::-1] in good):
+        if chain is None:
+            continue
+        complaint = objects(chain)
+        if chain in good or chain[::-1] in good:
             desk.error(node.place, "chain-twice", f"the {noun} through these cells is listed already")
-        elif chain is not None:
+        elif complaint is not None:
+            desk.error(node.place, *complaint)
+        else:
             good.append(chain)
     return tuple(good) if good and len(good) == len(nodes) else None
+
+
+def lines_and_option(body: Node, noun: str, option: str, desk: Desk) -> tuple[Node | None, Node | None]:
+    """The lines, and the value of an option if the body is a table with `lines` and that option.
+
+    The lines are None after a trouble with the table itself.
+    """
+    if not isinstance(body, Table):
+        return body, None
+    fields = read_fields(body, f"the {noun}", desk, ("lines", option), ("lines",))
+    known = len(fields) == len(body.entries)
+    return fields.get("lines") if known else None, fields.get(option)
 
 
 def read_chain(

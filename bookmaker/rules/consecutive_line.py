@@ -1,0 +1,125 @@
+"""Consecutive lines, which the trade calls renbans: the digits of a line, in any order, form a run without a gap.
+
+Manifest: a list of chains.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass
+from functools import reduce
+from operator import and_, or_
+from typing import Self
+
+from bookmaker.display.items import Stroke
+from bookmaker.display.shapes import circle
+from bookmaker.placed import Node
+from bookmaker.puzzle.grid import CLASSIC, Grid
+from bookmaker.puzzle.position import Position
+from bookmaker.rules.common.candidates import digits_in, locked_out, removed_by, span_mask
+from bookmaker.rules.common.chain import Chain, read_chains
+from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.fillings import tried_out
+from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.strokes import BODY, THIN, halo, trace
+from bookmaker.rules.common.wording import digits_listed, ends_named, number, symbol, the_or_each
+from bookmaker.solve.problem import Combination, Constraint
+from bookmaker.trouble import Desk
+
+BEAD = 0.075
+"""Radius of a bead in cells."""
+
+
+@dataclass(frozen=True)
+class ConsecutiveLine(Rule):
+    """Chains, each of which holds a run."""
+
+    kind = "consecutive-line"
+    title = "Consecutive lines"
+    noun = "consecutive line"
+    example = """\
+consecutive-line:
+  - r1c1-r1c4 r2c5
+  - r9c9-r5c9
+"""
+
+    chains: tuple[Chain, ...]
+
+    @classmethod
+    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+        why = f"its digits differ, and there are only {grid.size}"
+        chains = read_chains(body, cls.noun, grid, desk, most=grid.size, why=why)
+        return None if chains is None else cls(chains)
+
+    def constraints(self, grid: Grid) -> Iterator[Constraint]:
+        for chain in self.chains:
+            yield Combination(chain, frozenset(_runs(grid, len(chain))))
+
+    def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
+        for chain in self.chains:
+            inside = sorted(digits[cell] for cell in chain)
+            if inside != list(range(inside[0], inside[0] + len(chain))):
+                return False
+        return True
+
+    def sentence(self) -> str:
+        which = the_or_each(len(self.chains), self.noun)
+        return f"The digits on {which}, in any order, follow each other without gap or repeat."
+
+    @classmethod
+    def primer(cls) -> str:
+        return (
+            "The digits on a beaded line can be put in order to make a run such as 3 4 5 6, but they may stand along "
+            "the line in any order. They never repeat, even where the line runs through several boxes. On a 9×9 grid "
+            "five cells always hold a 5, six cells also a 4 and a 6; and a digit far from a known one can't be there."
+        )
+
+    def marks(self, frame: Frame) -> Iterator[Mark]:
+        radius = BEAD * frame.cell
+        pen = Stroke(frame.thin(), THIN)
+        for chain in self.chains:
+            way = trace(frame, chain)
+            yield Mark(Layer.LINE, halo(frame, way.points, 2 * radius))
+            for stop in way.steps(2 * radius):
+                yield Mark(Layer.LINE, circle(way.at(stop)[0], radius - pen.width / 2, pen, BODY))
+
+    @classmethod
+    def sample(cls) -> Sample:
+        return Sample(cls(((0, 1, 2),)), CLASSIC, 1, 3)
+
+    def deductions(self, position: Position) -> Iterator[Deduction]:
+        """Runs that fit; what all of them hold; the whole line tried out."""
+        grid, masks = position.grid, position.masks
+        for chain in self.chains:
+            name = f"the consecutive line {ends_named(grid, chain)}"
+            open_to = reduce(or_, (masks[cell] for cell in chain))
+            fitting = [
+                run
+                for run in _runs(grid, len(chain))
+                if run & open_to == run and all(masks[cell] & run for cell in chain)
+            ]
+            if not fitting:
+                continue
+            removed = removed_by(position, dict.fromkeys(chain, reduce(or_, fitting)))
+            if removed:
+                gone = digits_listed(sorted({digit for _, digit in removed}), "or")
+                words = f"{name} has no run of {number(len(chain))} with {gone}"
+                yield Deduction(5, len(chain), chain, removed, words)
+            for digit in digits_in(reduce(and_, fitting)):
+                out = locked_out(position, chain, digit)
+                if out:
+                    yield Deduction(
+                        6, 2, chain, out, f"every run of {number(len(chain))} for {name} holds {symbol(digit)}"
+                    )
+            if not removed:
+                yield from tried_out(position, chain, _within(len(chain)), name)
+
+
+def _runs(grid: Grid, length: int) -> list[int]:
+    """The runs of digits of a length, as masks."""
+    return [span_mask(low, low + length - 1) for low in range(1, grid.size - length + 2)]
+
+
+def _within(length: int) -> Callable[[Sequence[int]], bool]:
+    """Do the digits so far differ and lie within one run of this length?"""
+    return lambda digits: digits[-1] not in digits[:-1] and max(digits) - min(digits) < length

@@ -1,0 +1,138 @@
+"""Difference lines, which the trade calls whispers: neighbours along the line differ by at least n, 5 unless said.
+
+Manifest: a list of chains, or a table with `lines` and the difference under `least`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass
+from itertools import pairwise
+from typing import Self
+
+from bookmaker.display.items import Stroke
+from bookmaker.display.shapes import polyline
+from bookmaker.placed import Node, read_whole
+from bookmaker.puzzle.grid import CLASSIC, Grid
+from bookmaker.puzzle.position import Position
+from bookmaker.rules.common.candidates import digits_in, mask_of, removed_by, sees
+from bookmaker.rules.common.chain import Chain, lines_and_option, read_chains
+from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.fillings import tried_out
+from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.strokes import THIN, halo, trace
+from bookmaker.rules.common.wording import digits_listed, ends_named, the_or_each
+from bookmaker.solve.problem import Constraint, relation
+from bookmaker.trouble import Desk
+
+USUAL = 5
+"""The least difference unless the manifest says otherwise."""
+
+TOOTH = 0.17
+"""Length of a tooth of the saw along the line, in cells."""
+
+SWING = 0.08
+"""How far the teeth swing to either side, in cells."""
+
+
+@dataclass(frozen=True)
+class DifferenceLine(Rule):
+    """Chains, and how much neighbours on them differ at least."""
+
+    kind = "difference-line"
+    title = "Difference lines"
+    noun = "difference line"
+    example = """\
+difference-line:
+  lines:
+    - r1c1-r1c4 r2c5
+    - r9c9-r5c9
+  least: 5                # may be left out when it is 5
+"""
+
+    chains: tuple[Chain, ...]
+    least: int = USUAL
+
+    @classmethod
+    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+        lines, option = lines_and_option(body, cls.noun, "least", desk)
+        least = USUAL if option is None else read_whole(option, "the least difference", desk, 1, grid.size - 1)
+        if option is None and grid.size <= USUAL:
+            text = f"digits from 1 to {grid.size} never differ by {USUAL}, which is meant where nothing is said"
+            desk.error(body.place, "difference-large", text, "give “lines:” and the difference as “least: 2”")
+            return None
+        chains = None if lines is None else read_chains(lines, cls.noun, grid, desk)
+        return None if chains is None or least is None else cls(chains, least)
+
+    def constraints(self, grid: Grid) -> Iterator[Constraint]:
+        pairs = dict.fromkeys(pair for chain in self.chains for pair in pairwise(chain))
+        keeps = ((a, b) for a in grid.digits for b in grid.digits if abs(a - b) >= self.least)
+        yield relation(pairs, grid.size, keeps)
+
+    def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
+        for chain in self.chains:
+            for i in range(len(chain) - 1):
+                low, high = sorted((digits[chain[i]], digits[chain[i + 1]]))
+                if high - low < self.least:
+                    return False
+        return True
+
+    def sentence(self) -> str:
+        which = the_or_each(len(self.chains), self.noun)
+        return f"Along {which}, neighbouring digits differ by at least {self.least}."
+
+    @classmethod
+    def primer(cls) -> str:
+        return (
+            "Each step along a saw-toothed line is a leap of at least the difference named, 5 as a rule. On a 9×9 grid "
+            "with 5, the digits along the line are low and high in turn, 5 itself can stand nowhere on it, 4 only "
+            "beside 9 and 6 only beside 1. So a 4 or 6 stands at an end, or between two cells that may be equal."
+        )
+
+    def marks(self, frame: Frame) -> Iterator[Mark]:
+        pen = Stroke(frame.thin() + 0.3, THIN, cap="round", join="round")
+        swing = SWING * frame.cell
+        for chain in self.chains:
+            way = trace(frame, chain)
+            stops = way.steps(TOOTH * frame.cell / 2)
+            teeth = [way.beside(stop, swing if i % 2 else -swing) for i, stop in enumerate(stops[1:-1])]
+            yield Mark(Layer.LINE, halo(frame, way.points, 2 * swing))
+            yield Mark(Layer.LINE, polyline([way.points[0], *teeth, way.points[-1]], pen))
+
+    @classmethod
+    def sample(cls) -> Sample:
+        return Sample(cls(((0, 1, 2),)), CLASSIC, 1, 3)
+
+    def deductions(self, position: Position) -> Iterator[Deduction]:
+        """Digits without a partner far enough away beside them; then the whole line tried out."""
+        for chain in self.chains:
+            found = list(self._partners(position, chain))
+            yield from found
+            if not found:
+                name = f"the difference line {ends_named(position.grid, chain)}"
+                yield from tried_out(position, chain, self._leaps(), name)
+
+    def _partners(self, position: Position, chain: Chain) -> Iterator[Deduction]:
+        """A digit needs a partner in each neighbour, and two different ones where the neighbours see each other."""
+        grid, masks = position.grid, position.masks
+        for index, cell in enumerate(chain):
+            beside = [chain[i] for i in (index - 1, index + 1) if 0 <= i < len(chain)]
+            stays = 0
+            for digit in digits_in(masks[cell]):
+                far = mask_of(d for d in grid.digits if abs(d - digit) >= self.least)
+                open_to = [masks[other] & far for other in beside]
+                apart = len(beside) == 2 and sees(grid, *beside)
+                lone = apart and open_to[0] == open_to[1] and open_to[0].bit_count() == 1
+                if all(open_to) and not lone:
+                    stays |= 1 << (digit - 1)
+            removed = removed_by(position, {cell: stays})
+            if removed:
+                gone = digits_listed((digit for _, digit in removed), "or")
+                words = (
+                    f"on the difference line {ends_named(grid, chain)}, the cells beside {grid.name(cell)} "
+                    f"have too few digits that are {self.least} or more away from {gone}"
+                )
+                yield Deduction(5, len(beside), (cell, *beside), removed, words)
+
+    def _leaps(self) -> Callable[[Sequence[int]], bool]:
+        return lambda digits: len(digits) < 2 or abs(digits[-1] - digits[-2]) >= self.least

@@ -1,0 +1,165 @@
+"""Even-step lines: neighbours along the line all differ by one and the same amount.
+
+Manifest: a list of chains, each with a step of its own to be found; or a table with `lines` and one `step` for all.
+The step is at least 1, so neighbours are never equal.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from functools import lru_cache
+from itertools import pairwise
+from typing import Self
+
+from bookmaker.display.items import Point, Stroke
+from bookmaker.display.shapes import polyline
+from bookmaker.placed import Node, read_whole
+from bookmaker.puzzle.grid import CLASSIC, Grid
+from bookmaker.puzzle.position import Position
+from bookmaker.rules.common.automata import Machine, machine
+from bookmaker.rules.common.candidates import removed_by
+from bookmaker.rules.common.chain import Chain, lines_and_option, read_chains
+from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.fillings import tried_out
+from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.strokes import THIN, Trace, halo, trace
+from bookmaker.rules.common.wording import ends_named, listed, the_or_each
+from bookmaker.solve.problem import Constraint, relation
+from bookmaker.trouble import Desk
+
+STUD = 0.085
+"""Half the side of the studs between cells, in cells."""
+
+
+@dataclass(frozen=True)
+class EvenStepLine(Rule):
+    """Chains, and the step of all of them; 0 where each line's own step is to be found."""
+
+    kind = "even-step-line"
+    title = "Even-step lines"
+    noun = "even-step line"
+    example = """\
+even-step-line:
+  - r1c1-r1c4 r2c5
+  - r9c9-r5c9
+"""
+
+    chains: tuple[Chain, ...]
+    step: int = 0
+
+    @classmethod
+    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+        lines, option = lines_and_option(body, cls.noun, "step", desk)
+        step = 0 if option is None else read_whole(option, "the step", desk, 1, grid.size - 1)
+        least = 3 if option is None else 2
+        chains = None if lines is None else read_chains(lines, cls.noun, grid, desk, least=least)
+        return None if chains is None or step is None else cls(chains, step)
+
+    def constraints(self, grid: Grid) -> Iterator[Constraint]:
+        if self.step:
+            pairs = dict.fromkeys(pair for chain in self.chains for pair in pairwise(chain))
+            keeps = ((a, b) for a in grid.digits for b in grid.digits if abs(a - b) == self.step)
+            yield relation(pairs, grid.size, keeps)
+            return
+        for chain in self.chains:
+            yield _machine(grid.size).over(chain)
+
+    def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
+        for chain in self.chains:
+            steps = {abs(digits[chain[i]] - digits[chain[i - 1]]) for i in range(1, len(chain))}
+            if len(steps) > 1 or 0 in steps or (self.step and self.step not in steps):
+                return False
+        return True
+
+    def sentence(self) -> str:
+        which = the_or_each(len(self.chains), self.noun)
+        if self.step:
+            return f"Along {which}, neighbouring digits differ by exactly {self.step}."
+        found = ", which is to be found" if len(self.chains) == 1 else ", to be found for each line"
+        return f"Along {which}, all neighbouring digits differ by the same amount{found}."
+
+    @classmethod
+    def primer(cls) -> str:
+        return (
+            "Every step along a studded line has the same size, up or down, and never zero; unless the size is given, "
+            "it is to be found. Large steps soon run out of room: with a step of 4 on a 9×9 grid a line that starts at "
+            "1 can only hold 1, 5 and 9, with a step of 5 it is low and high in turn and never holds 5. Three cells "
+            "that share a row, column or box go up twice or down twice."
+        )
+
+    def marks(self, frame: Frame) -> Iterator[Mark]:
+        pen = Stroke(frame.thin() + 0.2, THIN, join="round")
+        for chain in self.chains:
+            way = trace(frame, chain)
+            yield Mark(Layer.LINE, halo(frame, way.points, pen.width))
+            yield Mark(Layer.LINE, polyline(way.points, pen))
+            for before, after in pairwise(way.stops):
+                stud = _stud(way, (before + after) / 2, STUD * frame.cell)
+                yield Mark(Layer.LINE, polyline(stud, None, THIN, closed=True))
+
+    @classmethod
+    def sample(cls) -> Sample:
+        return Sample(cls(((0, 1, 2),)), CLASSIC, 1, 3)
+
+    def deductions(self, position: Position) -> Iterator[Deduction]:
+        """What each possible step leaves along the line; then the whole line tried out."""
+        for chain in self.chains:
+            swept = ((step, _sweep(position, chain, step)) for step in self._steps(position.grid))
+            ways = {step: masks for step, masks in swept if masks}
+            if not ways:
+                continue
+            kept = dict.fromkeys(chain, 0)
+            for masks in ways.values():
+                for cell, mask in zip(chain, masks, strict=True):
+                    kept[cell] |= mask
+            removed = removed_by(position, kept)
+            name = f"the even-step line {ends_named(position.grid, chain)}"
+            if removed:
+                words = f"only steps of {listed(map(str, ways), 'or')} fit {name}"
+                yield Deduction(6, len(chain), chain, removed, words)
+            else:
+                yield from tried_out(position, chain, self._fits, name)
+
+    def _steps(self, grid: Grid) -> range:
+        return range(self.step, self.step + 1) if self.step else range(1, grid.size)
+
+    def _fits(self, digits: Sequence[int]) -> bool:
+        if len(digits) < 2:
+            return True
+        step = abs(digits[-1] - digits[-2])
+        return step == (self.step or abs(digits[1] - digits[0])) > 0
+
+
+@lru_cache(maxsize=16)
+def _machine(size: int) -> Machine:
+    """Reads the line: the step (0 while unknown) and the last digit (0 at the start)."""
+
+    def read(state: tuple[int, int], digit: int) -> tuple[int, int] | None:
+        step, last = state
+        if not last:
+            return 0, digit
+        taken = abs(digit - last)
+        return (taken, digit) if taken and step in (0, taken) else None
+
+    return machine(range(1, size + 1), (0, 0), read, lambda state: True)
+
+
+def _sweep(position: Position, chain: Chain, step: int) -> list[int] | None:
+    """What each cell can hold if this is the step: swept to the end of the line and back; None if nothing fits."""
+    masks = [position.masks[cell] for cell in chain]
+    for i in range(1, len(masks)):
+        masks[i] &= masks[i - 1] << step | masks[i - 1] >> step
+    for i in reversed(range(len(masks) - 1)):
+        masks[i] &= masks[i + 1] << step | masks[i + 1] >> step
+    return masks if all(masks) else None
+
+
+def _stud(way: Trace, middle: float, half: float) -> list[Point]:
+    """A small square on the line, turned with it."""
+    return [
+        way.beside(middle - half, half),
+        way.beside(middle + half, half),
+        way.beside(middle + half, -half),
+        way.beside(middle - half, -half),
+    ]

@@ -1,0 +1,110 @@
+"""Palindromes: a line reads the same from both ends.
+
+Manifest: a list of chains. Two cells at the same distance from the ends hold the same digit, so they must not share a
+row, a column or a region.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from typing import Self
+
+from bookmaker.display.items import Stroke
+from bookmaker.display.shapes import polyline
+from bookmaker.placed import Node
+from bookmaker.puzzle.grid import CLASSIC, Grid
+from bookmaker.puzzle.position import Position
+from bookmaker.rules.common.candidates import removed_by, sees
+from bookmaker.rules.common.chain import Chain, Complaint, read_chains
+from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.strokes import THIN, halo, trace, tube
+from bookmaker.rules.common.wording import ends_named, the_or_each
+from bookmaker.solve.problem import Constraint, relation
+from bookmaker.trouble import Desk
+
+GAUGE = 0.15
+"""Breadth of the two strokes together, in cells."""
+
+BAR = 0.17
+"""Half the length of the bar across each end, in cells."""
+
+
+@dataclass(frozen=True)
+class Palindrome(Rule):
+    """Chains from end to end."""
+
+    kind = "palindrome"
+    title = "Palindromes"
+    noun = "palindrome"
+    example = """\
+palindrome:
+  - r3c2 r3c3 r4c4 r5c4
+  - r6c8-r4c6 r3c6 r2c5
+"""
+
+    chains: tuple[Chain, ...]
+
+    @classmethod
+    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+        def objects(chain: Chain) -> Complaint | None:
+            for one, other in _mirrored(chain):
+                if sees(grid, one, other):
+                    text = f"the palindrome wants one digit in {grid.name(one)} and {grid.name(other)}"
+                    return "palindrome-clash", text, "the two see each other, so their digits must differ"
+            return None
+
+        chains = read_chains(body, cls.noun, grid, desk, objects=objects)
+        return None if chains is None else cls(chains)
+
+    def constraints(self, grid: Grid) -> Iterator[Constraint]:
+        pairs = dict.fromkeys(pair for chain in self.chains for pair in _mirrored(chain))
+        yield relation(pairs, grid.size, ((digit, digit) for digit in grid.digits))
+
+    def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
+        words = [[digits[cell] for cell in chain] for chain in self.chains]
+        return all(word == list(reversed(word)) for word in words)
+
+    def sentence(self) -> str:
+        return f"The digits along {the_or_each(len(self.chains), self.noun)} read the same from both ends."
+
+    @classmethod
+    def primer(cls) -> str:
+        return (
+            "Read from one end or from the other, a palindrome gives the same digits: its first and last cells are "
+            "equal, so are the second and the last but one, and a middle cell is free. What stands in sight of one of "
+            "two such cells the other can't hold either: a pair works in two rows, two columns and two boxes at once."
+        )
+
+    def marks(self, frame: Frame) -> Iterator[Mark]:
+        pen = frame.thin() + 0.1
+        width, bar = GAUGE * frame.cell, BAR * frame.cell
+        for chain in self.chains:
+            way = trace(frame, chain)
+            yield Mark(Layer.LINE, halo(frame, way.points, width))
+            for item in tube(way.points, width, pen, 1.0, round_ends=False):
+                yield Mark(Layer.LINE, item)
+            for end in (0.0, way.length):
+                ends = (way.beside(end, bar), way.beside(end, -bar))
+                yield Mark(Layer.LINE, polyline(ends, Stroke(2 * pen, THIN)))
+
+    @classmethod
+    def sample(cls) -> Sample:
+        return Sample(cls(((0, 1, 2),)), CLASSIC, 1, 3)
+
+    def deductions(self, position: Position) -> Iterator[Deduction]:
+        """Two mirrored cells have the same candidates."""
+        grid, masks = position.grid, position.masks
+        for chain in self.chains:
+            for one, other in _mirrored(chain):
+                both = masks[one] & masks[other]
+                removed = removed_by(position, {one: both, other: both})
+                if removed:
+                    same = f"holds the same digit in {grid.name(one)} and {grid.name(other)}"
+                    yield Deduction(5, 2, (one, other), removed, f"the palindrome {ends_named(grid, chain)} {same}")
+
+
+def _mirrored(chain: Chain) -> Iterator[tuple[int, int]]:
+    """The cells at the same distance from the two ends, outermost first."""
+    return ((chain[i], chain[-1 - i]) for i in range(len(chain) // 2))

@@ -1,0 +1,59 @@
+"""Cases for between lines."""
+
+from __future__ import annotations
+
+from random import Random
+from typing import Any
+
+from bookmaker.puzzle.grid import Grid
+from bookmaker.rules.between_line import BetweenLine
+from tests.rules.laying import random_chains
+
+SENTENCES = (
+    (
+        "between-line: r1c1-r1c4",
+        "Digits on the line between two circles are greater than the digit in one circle and smaller than that in the "
+        "other.",
+    ),
+    (
+        "between-line: [r1c1-r1c4, r3c1-r3c4]",
+        "Digits on each line between two circles are greater than the digit in one circle and smaller than that in the "
+        "other.",
+    ),
+)
+
+MISUSES = (
+    ("between-line: r1c1 r1c2", "chain-short", "r1c1"),
+    ("between-line: r2c1 r1c1-r1c8 r2c9", "chain-long", "r2c1"),
+    ("between-line: r1c1 r1c3 r1c4", "chain-jumps", "r1c1"),
+)
+
+DEDUCTIONS = (
+    # Two cells of a row lie between the ends, so the ends are three apart and the line holds neither 1 nor 9.
+    ("between-line: r1c1-r1c4", {}, {"r1c2 r1c3": "19"}),
+    ("between-line: r1c1-r1c4", {"r1c1": "5", "r1c4": "34689"}, {"r1c4": "346", "r1c2 r1c3": "123459"}),
+    ("between-line: r1c1-r1c3", {"r1c2": "789"}, {"r1c2": "9"}),
+)
+
+
+def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> BetweenLine | None:
+    def between(chain: Any) -> bool:
+        low, high = sorted((solution[chain[0]], solution[chain[-1]]))
+        return all(low < solution[cell] < high for cell in chain[1:-1])
+
+    chains = random_chains(grid, rng, grid.size // 2, range(3, 7), whole=between)
+    return BetweenLine(chains) if chains else None
+
+
+def independent(model: Any, x: list[Any], rule: BetweenLine, grid: Grid) -> None:
+    for chain in rule.chains:
+        first, last = x[chain[0]], x[chain[-1]]
+        rising = model.new_bool_var("")
+        for cell in chain[1:-1]:
+            model.add(first < x[cell]).only_enforce_if(rising)
+            model.add(x[cell] < last).only_enforce_if(rising)
+            model.add(first > x[cell]).only_enforce_if(~rising)
+            model.add(x[cell] > last).only_enforce_if(~rising)
+        # The direction follows from the ends, so that no solution is counted twice.
+        model.add(first < last).only_enforce_if(rising)
+        model.add(first > last).only_enforce_if(~rising)

@@ -1,0 +1,58 @@
+"""Cases for consecutive lines."""
+
+from __future__ import annotations
+
+from random import Random
+from typing import Any
+
+from bookmaker.puzzle.grid import Grid
+from bookmaker.rules.consecutive_line import ConsecutiveLine
+from tests.rules.laying import random_chains
+
+SENTENCES = (
+    (
+        "consecutive-line: r1c1-r1c4",
+        "The digits on the consecutive line, in any order, follow each other without gap or repeat.",
+    ),
+    (
+        "consecutive-line: [r1c1-r1c4, r3c1-r3c4]",
+        "The digits on each consecutive line, in any order, follow each other without gap or repeat.",
+    ),
+)
+
+MISUSES = (
+    ("consecutive-line: r1c1-r1c9 r2c9", "chain-long", "r1c1"),
+    ("consecutive-line: r1c1", "chain-short", "r1c1"),
+    ("consecutive-line: r1c1 r1c3", "chain-jumps", "r1c1"),
+)
+
+DEDUCTIONS = (
+    # Any run of five of the nine digits holds 5.
+    ("consecutive-line: r1c1-r1c5", {}, {"r1c6-r1c9": "5"}),
+    ("consecutive-line: r1c1-r1c3", {"r1c1": "9"}, {"r1c2 r1c3": "123456", "r1c4-r1c9": "8"}),
+    ("consecutive-line: r3c3 r4c4 r5c5", {"r3c3": "2", "r5c5": "34"}, {"r4c4": "56789"}),
+)
+
+
+def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> ConsecutiveLine | None:
+    length = rng.randint(2, 5)
+
+    def close(chain: Any) -> bool:
+        digits = [solution[cell] for cell in chain]
+        return len(set(digits)) == len(digits) and max(digits) - min(digits) < length
+
+    def run(chain: Any) -> bool:
+        digits = [solution[cell] for cell in chain]
+        return max(digits) - min(digits) == len(digits) - 1
+
+    chains = random_chains(grid, rng, grid.size // 2, range(2, length + 1), close, run)
+    return ConsecutiveLine(chains) if chains else None
+
+
+def independent(model: Any, x: list[Any], rule: ConsecutiveLine, grid: Grid) -> None:
+    for chain in rule.chains:
+        low, high = model.new_int_var(1, grid.size, ""), model.new_int_var(1, grid.size, "")
+        model.add_all_different([x[cell] for cell in chain])
+        model.add_min_equality(low, [x[cell] for cell in chain])
+        model.add_max_equality(high, [x[cell] for cell in chain])
+        model.add(high - low == len(chain) - 1)

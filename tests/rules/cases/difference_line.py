@@ -1,0 +1,55 @@
+"""Cases for difference lines."""
+
+from __future__ import annotations
+
+from random import Random
+from typing import Any
+
+from bookmaker.puzzle.grid import Grid
+from bookmaker.rules.difference_line import DifferenceLine
+from tests.rules.laying import random_chains
+
+SENTENCES = (
+    ("difference-line: r1c1-r1c4", "Along the difference line, neighbouring digits differ by at least 5."),
+    (
+        "difference-line:\n  lines: [r1c1-r1c4, r3c1-r3c4]\n  least: 4",
+        "Along each difference line, neighbouring digits differ by at least 4.",
+    ),
+)
+
+MISUSES = (
+    ("difference-line:\n  lines: r1c1-r1c4\n  least: 9", "out-of-range", "9"),
+    ("difference-line:\n  lines: r1c1-r1c4\n  least: much", "not-a-number", "much"),
+    ("difference-line:\n  line: r1c1-r1c4", "unknown-key", "line: r1"),
+    ("difference-line: r1c1 r1c3", "chain-jumps", "r1c1"),
+    ("difference-line: r1c1", "chain-short", "r1c1"),
+)
+
+DEDUCTIONS = (
+    # 5 differs from no digit by 5; 4 only stands beside 9 and 6 beside 1, so neither between two cells of one row.
+    ("difference-line: r1c1-r1c3", {}, {"r1c1-r1c3": "5", "r1c2": "46"}),
+    ("difference-line: r1c1-r1c2", {"r1c1": "34"}, {"r1c2": "1234567"}),
+    # At 4 it is again 5 that has two partners, 1 and 9.
+    (
+        "difference-line:\n  lines: r1c1-r1c3\n  least: 4",
+        {"r1c1": "5", "r1c3": "2345"},
+        {"r1c2": "2345678"},
+    ),
+)
+
+
+def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> DifferenceLine | None:
+    least = 5 if grid.size == 9 and rng.random() < 0.7 else grid.size // 2
+
+    def leaps(chain: Any) -> bool:
+        return len(chain) < 2 or abs(solution[chain[-1]] - solution[chain[-2]]) >= least
+
+    chains = random_chains(grid, rng, grid.size // 2, range(2, grid.size), leaps)
+    return DifferenceLine(chains, least) if chains else None
+
+
+def independent(model: Any, x: list[Any], rule: DifferenceLine, grid: Grid) -> None:
+    for chain in rule.chains:
+        for i in range(1, len(chain)):
+            apart = model.new_int_var(rule.least, grid.size, "")
+            model.add_abs_equality(apart, x[chain[i]] - x[chain[i - 1]])

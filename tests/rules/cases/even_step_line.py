@@ -1,0 +1,59 @@
+"""Cases for even-step lines."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+from random import Random
+from typing import Any
+
+from bookmaker.puzzle.grid import Grid
+from bookmaker.rules.even_step_line import EvenStepLine
+from tests.rules.laying import random_chains
+
+SENTENCES = (
+    (
+        "even-step-line: r1c1-r1c4",
+        "Along the even-step line, all neighbouring digits differ by the same amount, which is to be found.",
+    ),
+    (
+        "even-step-line: [r1c1-r1c4, r3c1-r3c3]",
+        "Along each even-step line, all neighbouring digits differ by the same amount, to be found for each line.",
+    ),
+    (
+        "even-step-line:\n  lines: r1c1-r1c4\n  step: 2",
+        "Along the even-step line, neighbouring digits differ by exactly 2.",
+    ),
+)
+
+MISUSES = (
+    ("even-step-line: r1c1 r1c2", "chain-short", "r1c1"),
+    ("even-step-line:\n  lines: r1c1-r1c4\n  step: 0", "out-of-range", "0"),
+    ("even-step-line:\n  lines: r1c1-r1c4\n  steps: 2", "unknown-key", "steps"),
+    ("even-step-line: r1c1 r1c3 r1c4", "chain-jumps", "r1c1"),
+)
+
+DEDUCTIONS = (
+    ("even-step-line:\n  lines: r1c1-r1c3\n  step: 5", {}, {"r1c1-r1c3": "5"}),
+    # 1 and 4 are three apart, so is the next: 7, as 1 is taken in this row.
+    ("even-step-line: r1c1-r1c3", {"r1c1": "1", "r1c2": "4"}, {"r1c3": "234589"}),
+    # Three different digits of one row go on in one direction.
+    ("even-step-line: r1c1-r1c3", {"r1c1": "1", "r1c2": "45", "r1c3": "789"}, {"r1c3": "8"}),
+)
+
+
+def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> EvenStepLine | None:
+    step = rng.choice((0, 0, 1, 2))
+
+    def even(chain: Any) -> bool:
+        steps = {abs(solution[a] - solution[b]) for a, b in pairwise(chain)}
+        return len(steps) < 2 and 0 not in steps and (not steps or step in (0, *steps))
+
+    chains = random_chains(grid, rng, grid.size // 2, range(3, 7), even)
+    return EvenStepLine(chains, step) if chains else None
+
+
+def independent(model: Any, x: list[Any], rule: EvenStepLine, grid: Grid) -> None:
+    for chain in rule.chains:
+        step = model.new_int_var(rule.step or 1, rule.step or grid.size, "")
+        for i in range(1, len(chain)):
+            model.add_abs_equality(step, x[chain[i]] - x[chain[i - 1]])

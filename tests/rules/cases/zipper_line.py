@@ -1,0 +1,60 @@
+"""Cases for zipper lines."""
+
+from __future__ import annotations
+
+from random import Random
+from typing import Any
+
+from bookmaker.puzzle.grid import Grid
+from bookmaker.rules.zipper_line import ZipperLine
+from tests.rules.laying import random_chains
+
+SENTENCES = (
+    (
+        "zipper-line: r1c1-r1c4",
+        "On the zipper line, any two cells at the same distance from its middle have the same sum.",
+    ),
+    (
+        "zipper-line: r1c1-r1c3",
+        "On the zipper line, any two cells at the same distance from its middle have the same sum, which is the digit "
+        "in the middle.",
+    ),
+    (
+        "zipper-line: [r1c1-r1c3, r3c1-r3c4]",
+        "On each zipper line, any two cells at the same distance from its middle have the same sum, which is the "
+        "middle cell's digit if there is a middle cell.",
+    ),
+)
+
+MISUSES = (
+    ("zipper-line: r1c1 r1c2", "chain-short", "r1c1"),
+    ("zipper-line: r1c1 r1c3 r1c4", "chain-jumps", "r1c1"),
+    ("zipper-line: r1c1 r1c2 r2c2 r1c1", "chain-returns", "r1c1"),
+)
+
+DEDUCTIONS = (
+    # The middle is the sum of two different digits of one row: at least 3; and each of them at most 8.
+    ("zipper-line: r1c1-r1c3", {}, {"r1c2": "12", "r1c1 r1c3": "9"}),
+    ("zipper-line: r1c1-r1c4", {"r1c1": "1", "r1c4": "23", "r1c2": "2"}, {"r1c3": "3456789"}),
+)
+
+
+def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> ZipperLine | None:
+    def zips(chain: Any) -> bool:
+        half = len(chain) // 2
+        sums = {solution[chain[i]] + solution[chain[-1 - i]] for i in range(half)}
+        return len(sums | {solution[chain[half]]} if len(chain) % 2 else sums) == 1
+
+    chains = random_chains(grid, rng, grid.size // 2, (3, 3, 4, 5, 6), whole=zips, tries=600)
+    return ZipperLine(chains) if chains else None
+
+
+def independent(model: Any, x: list[Any], rule: ZipperLine, grid: Grid) -> None:
+    for chain in rule.chains:
+        total = model.new_int_var(1, 2 * grid.size, "")
+        left, right = list(chain), list(chain)[::-1]
+        for i in range(len(chain)):
+            if left[i] == right[i]:
+                model.add(x[left[i]] == total)
+            else:
+                model.add(x[left[i]] + x[right[i]] == total)
