@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import os
 from pathlib import Path
 
 import pytest
@@ -208,4 +207,4 @@ def test_files_are_named_as_the_user_named_them(tmp_path: Path, monkeypatch: pyt
     with pytest.raises(BookTroubles) as found:
         load(Path("club"))
     first = shown(found.value.troubles).splitlines()[0]
-    assert first.startswith(os.path.join("club", "puzzles", "a.yaml") + ":1:3: ")
+    assert first.startswith(str(Path("club") / "puzzles" / "a.yaml") + ":1:3: ")

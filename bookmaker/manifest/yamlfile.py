@@ -9,7 +9,6 @@ few lines of them can swell to gigabytes.
 
 from __future__ import annotations
 
-
 import re
 from bisect import bisect_right
 from collections.abc import Iterator
@@ -61,7 +60,7 @@ def parse_yaml(text: str, file: str, desk: Desk) -> Node | None:
         return None
     except (yaml.YAMLError, ValueError, OverflowError) as error:
         said = in_plain_words(error, text)
-        desk.error(reader.place(min(said.index, len(text))), said.code, said.text, said.hint)
+        desk.error(reader.place(min(said.at, len(text))), said.code, said.text, said.hint)
         return None
 
 

@@ -18,9 +18,9 @@ from bookmaker.trouble import quoted
 
 
 class Said(NamedTuple):
-    """A trouble before its place is worked out: `index` counts characters of the text from 0."""
+    """A trouble before its place is worked out: `at` counts characters of the text from 0."""
 
-    index: int
+    at: int
     code: str
     text: str
     hint: str

@@ -476,15 +476,15 @@ def test_swelling_file(tmp_path: Path) -> None:
 
 def test_a_link_out_of_the_folder(tmp_path: Path) -> None:
     write(tmp_path, {"else/secret.yaml": f"- id: a\n  givens: {GIVENS}\n", "book/x": ""})
-    os.symlink(tmp_path / "else", tmp_path / "book" / "more")
+    (tmp_path / "book" / "more").symlink_to(tmp_path / "else")
     found = troubles_of(tmp_path / "book", {"book.yaml": HEAD + "- include: more/secret.yaml\n"})
     assert [(t.code, t.place.line) for t in found] == [("include-outside", 5)]
     assert "link" in found[0].text
 
 
 def test_a_link_that_goes_in_circles(tmp_path: Path) -> None:
-    os.symlink(tmp_path / "b.yaml", tmp_path / "a.yaml")
-    os.symlink(tmp_path / "a.yaml", tmp_path / "b.yaml")
+    (tmp_path / "a.yaml").symlink_to(tmp_path / "b.yaml")
+    (tmp_path / "b.yaml").symlink_to(tmp_path / "a.yaml")
     found = troubles_of(tmp_path, {"book.yaml": HEAD + "- include: a.yaml\n"})
     assert [(t.code, t.place.line) for t in found] == [("no-file", 5)]
 
