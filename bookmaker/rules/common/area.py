@@ -11,12 +11,13 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from bookmaker.display.items import Close, Grey, Move, Path, Point, Segment, Straight, Stroke
-from bookmaker.placed import Node, Word, read_items
+from bookmaker.placed import Node, Sequence, Word, read_items
 from bookmaker.puzzle.cells import read_cells, read_picture
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.frame import Frame
 from bookmaker.trouble import Desk, Place
 
+_LEAVE_OUT = "or leave the whole entry out"
 _CELL_NAME = re.compile(r"[rR]\d+[cC]\d+")
 
 OUT = ".0"
@@ -38,7 +39,10 @@ def read_areas(body: Node, what: str, grid: Grid, desk: Desk, least: int = 2) ->
         found = read_letters(body, what, grid, desk)
         areas: list[Area | None] = list(found) if found else [None]
     else:
-        areas = [read_area(node, what, grid, desk) for node in read_items(body, what, desk)]
+        nodes = read_items(body, what, desk)
+        if isinstance(body, Sequence) and not nodes:
+            desk.error(body.place, "no-areas", f"no {what.removeprefix('the ')} is listed here", _LEAVE_OUT)
+        areas = [read_area(node, what, grid, desk) for node in nodes]
     good = [area for area in areas if area is not None]
     short = [area for area in good if len(area.cells) < least]
     for area in short:

@@ -6,20 +6,23 @@ every mark stands on white, so that the cell line under it is broken and a regio
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import TypeAlias
 
+from bookmaker import placed
 from bookmaker.display.items import Path, Point
 from bookmaker.display.shapes import circle
-from bookmaker.placed import Node, Word, read_items
+from bookmaker.placed import Node, Table, Word, read_fields, read_items, read_switch
 from bookmaker.puzzle.cells import read_cell
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
-from bookmaker.rules.common.candidates import digits_in, mask_of, removed_by
+from bookmaker.rules.common.candidates import digits_in
 from bookmaker.rules.common.contract import Deduction
+from bookmaker.rules.common.fillings import never_stand
 from bookmaker.rules.common.reading import parts_of
-from bookmaker.rules.common.wording import cells_listed, digits_listed
+from bookmaker.rules.common.wording import cells_listed, digits_listed, symbol
+from bookmaker.solve.problem import Relation, relation
 from bookmaker.trouble import Desk, Place
 
 Pair: TypeAlias = tuple[int, int]
@@ -42,6 +45,8 @@ class Border:
 def read_borders(body: Node, what: str, grid: Grid, desk: Desk) -> tuple[Border, ...] | None:
     """One or more different borders; None after any trouble. `what` is the mark with its article."""
     nodes = read_items(body, what, desk)
+    if isinstance(body, placed.Sequence) and not nodes:
+        desk.error(body.place, "no-marks", f"{what} names no pair of cells", "or leave the whole entry out")
     found: list[Border] = []
     sound = bool(nodes)
     for node in nodes:
@@ -51,19 +56,50 @@ def read_borders(body: Node, what: str, grid: Grid, desk: Desk) -> tuple[Border,
             continue
         parts = parts_of(node)
         if not parts:
-            desk.error(node.place, "no-cells", f"{what} names no cells", "a pair of cells is written r1c1-r1c2")
+            desk.error(node.place, "no-marks", f"{what} names no pair of cells", "a pair of cells is written r1c1-r1c2")
             sound = False
         for word in parts:
             border = _border(word, what, grid, desk)
             if border is None:
                 sound = False
             elif border.pair in (other.pair for other in found):
-                text = f"{what} between {named(grid, border.pair)} is listed twice"
+                text = f"{what} between {cells_listed(grid, border.pair)} is listed twice"
                 desk.error(border.place, "mark-twice", text)
                 sound = False
             else:
                 found.append(border)
     return tuple(found) if sound else None
+
+
+def read_marks(
+    body: Node, what: str, kinds: Mapping[str, str], grid: Grid, desk: Desk
+) -> tuple[Mapping[str, tuple[Pair, ...]], bool] | None:
+    """Borders under the name of their mark, and whether all are marked; None after any trouble.
+
+    `kinds` says for each name in the manifest what the mark is called (“white”: “the white dot”).
+    """
+    fields = read_fields(body, what, desk, (*kinds, "all-marked"))
+    sound = isinstance(body, Table) and len(fields) == len(body.entries)
+    found: dict[Pair, str] = {}
+    pairs: dict[str, tuple[Pair, ...]] = dict.fromkeys(kinds, ())
+    for name, node in fields.items():
+        if name == "all-marked":
+            continue
+        borders = read_borders(node, kinds[name], grid, desk)
+        sound &= borders is not None
+        for border in borders or ():
+            if border.pair in found:
+                both = f"both {kinds[found[border.pair]]} and {kinds[name]}"
+                text = f"{both} stand between {cells_listed(grid, border.pair)}"
+                desk.error(border.place, "marks-clash", text, "one border carries one mark")
+                sound = False
+            found.setdefault(border.pair, name)
+        pairs[name] = tuple(border.pair for border in borders or ())
+    all_marked = read_switch(fields["all-marked"], "all-marked", desk) if "all-marked" in fields else False
+    if sound and not found:
+        desk.error(body.place, "no-marks", f"{what} names no pair of cells", "leave the whole entry out, or name some")
+        sound = False
+    return (pairs, all_marked) if sound and all_marked is not None else None
 
 
 def _border(word: Word, what: str, grid: Grid, desk: Desk) -> Border | None:
@@ -73,7 +109,7 @@ def _border(word: Word, what: str, grid: Grid, desk: Desk) -> Border | None:
     one, other = ends
     if other in grid.orthogonal(one):
         return Border((one, other), word.place)
-    text = f"{what} can't stand between {named(grid, (one, other))}, which do not share a side"
+    text = f"{what} can't stand between {cells_listed(grid, (one, other))}, which do not share a side"
     desk.error(word.place, "not-neighbours", text)
     return None
 
@@ -87,15 +123,15 @@ def read_corner(word: Word, what: str, grid: Grid, desk: Desk) -> tuple[int, ...
     if grid.touching(one, other) and other not in grid.orthogonal(one):
         rows, columns = (grid.row(one), grid.row(other)), (grid.column(one), grid.column(other))
         return tuple(sorted(grid.cell(row, column) for row in rows for column in columns))
-    text = f"{what} can't stand between {named(grid, (one, other))}, which do not touch across a corner"
+    text = f"{what} can't stand between {cells_listed(grid, (one, other))}, which do not touch across a corner"
     desk.error(word.place, "not-a-corner", text, "name two cells that touch only at the corner: r2c3-r3c4")
     return None
 
 
 def _two_cells(word: Word, what: str, grid: Grid, desk: Desk) -> Pair | None:
     """The two cells of `r1c1-r1c2`."""
-    first, dash, second = word.value.partition("-")
-    if not dash:
+    first, _, second = word.value.partition("-")
+    if word.value.count("-") != 1:
         text = f"{what} stands between two cells, and “{word.value}” is not two"
         desk.error(word.place, "one-of-two", text, "write the two with a dash between them: r1c1-r1c2")
         return None
@@ -109,33 +145,67 @@ def neighbours(grid: Grid) -> tuple[Pair, ...]:
     return tuple((cell, other) for cell in grid.cells for other in grid.orthogonal(cell) if cell < other)
 
 
-def named(grid: Grid, cells: Sequence[int]) -> str:
-    """“r1c1 and r1c2”."""
-    return cells_listed(grid, cells)
-
-
 def knock_out(at: Point, radius: float) -> Path:
     """White under a mark, wide enough to part it from the line it stands on."""
     return circle(at, radius, fill=1.0)
 
 
-def partnerless(
-    position: Position, pair: Pair, keeps: Callable[[int, int], bool], mark: str, rung: int = 5
-) -> Iterator[Deduction]:
-    """The digits of each cell that find no partner in the other; `keeps` says of two digits whether they go together.
+def neighbour_relation(pairs: Iterable[Pair], grid: Grid, keeps: Callable[[int, int], bool]) -> Relation:
+    """What `keeps` says of the digits on the two sides of a border.
 
-    The cells share a side, so they share a row or column, and their digits differ. `mark` begins the words.
+    Cells that share a side share a row or column, so their digits differ: said here once more, it makes the sweep
+    stronger (no 5 at an X).
     """
-    one, other = pair
-    for cell, beyond, fits in ((one, other, keeps), (other, one, lambda d, e: keeps(e, d))):
-        kept = mask_of(
-            d
-            for d in digits_in(position.masks[cell])
-            if any(d != e and fits(d, e) for e in digits_in(position.masks[beyond]))
-        )
-        removed = removed_by(position, {cell: kept})
+    digits = grid.digits
+    return relation(pairs, grid.size, ((a, b) for a in digits for b in digits if a != b and keeps(a, b)))
+
+
+def partnerless(position: Position, asked: Relation, mark: str, rung: int = 5) -> Iterator[Deduction]:
+    """Digits of a cell that find no partner across a border. `mark` begins the words; the relation is symmetric."""
+    grid, masks = position.grid, position.masks
+    for pair in asked.pairs:
+        for cell, beyond in (pair, pair[::-1]):
+            gone = [digit for digit in digits_in(masks[cell]) if not asked.beside[digit] & masks[beyond]]
+            if gone:
+                name, partner = grid.name(cell), grid.name(beyond)
+                them = "it" if len(gone) == 1 else "them"
+                said = f"leaves no {digits_listed(gone, 'or')} in {name}, since nothing in {partner} goes with {them}"
+                words = f"{mark} between {cells_listed(grid, pair)} {said}"
+                yield Deduction(rung, 2, pair, tuple((cell, digit) for digit in gone), words)
+
+
+def worked_through(position: Position, asked: Sequence[Relation], what: str) -> Iterator[Deduction]:
+    """Strings of three to six cells joined by marks: digits that stand in no filling of the whole string.
+
+    `what` is what the string is made of (“dots”). The relations are symmetric.
+    """
+    beside = {pair: made.beside for made in asked for pair in made.pairs}
+    for cells in _strings(list(beside)):
+        if not 3 <= len(cells) <= 6:
+            continue
+
+        def fits(digits: Sequence[int], cells: Sequence[int] = cells) -> bool:
+            last = len(digits) - 1
+            return all(
+                beside[min(pair), max(pair)][digits[last]] >> (digits[at] - 1) & 1
+                for at in range(last)
+                if (min(pair := (cells[at], cells[last])), max(pair)) in beside
+            )
+
+        removed = never_stand(position, cells, fits)
         if removed:
-            gone = digits_listed((digit for _, digit in removed), "or")
-            name, partner = position.grid.name(cell), position.grid.name(beyond)
-            words = f"{mark} leaves no {gone} in {name}, since nothing in {partner} goes with it"
-            yield Deduction(rung, 2, pair, removed, words)
+            cell, digit = removed[0]
+            where = f"the {what} that join {cells_listed(position.grid, cells)}"
+            words = f"no way to fill {where} puts {symbol(digit)} in {position.grid.name(cell)}"
+            yield Deduction(7, len(cells), cells, removed, words)
+
+
+def _strings(pairs: Sequence[Pair]) -> Iterator[tuple[int, ...]]:
+    """The cells that hang together by pairs; each cell but the first stands beside an earlier one."""
+    left = list(pairs)
+    while left:
+        cells = list(left.pop(0))
+        while joined := next((pair for pair in left if pair[0] in cells or pair[1] in cells), None):
+            left.remove(joined)
+            cells += [cell for cell in joined if cell not in cells]
+        yield tuple(cells)

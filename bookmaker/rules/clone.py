@@ -1,0 +1,174 @@
+"""Clones: areas of one shape hold the same digits in the same places.
+
+Manifest: a picture in which the areas that are clones of each other carry one letter, or for each letter a list of
+two or more areas. Shapes are moved, never turned or mirrored.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from itertools import combinations
+from typing import Self, TypeAlias
+
+from bookmaker.display.items import Rect, Stroke
+from bookmaker.placed import Node, Table, Word, read_items
+from bookmaker.puzzle.grid import CLASSIC, Grid
+from bookmaker.puzzle.position import Position
+from bookmaker.rules.common.area import Area, hatching, is_picture, outline, parts, read_area, read_letters
+from bookmaker.rules.common.candidates import removed_by, sees
+from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.wording import cells_listed, counted, digits_listed
+from bookmaker.solve.problem import Constraint, relation
+from bookmaker.trouble import Desk
+
+Group: TypeAlias = tuple[tuple[int, ...], ...]
+"""Two or more areas of one shape; cells in the grid's order, so that those at one index are twins."""
+
+
+@dataclass(frozen=True)
+class Clone(Rule):
+    """`groups` of clones, each with the letter in `letters` that is printed in its areas."""
+
+    kind = "clone"
+    title = "Clones"
+    noun = "clone"
+    example = """\
+clone:
+  A:
+    - r1c2 r2c2 r2c3
+    - r6c5 r7c5 r7c6
+"""
+
+    groups: tuple[Group, ...]
+    letters: tuple[str, ...]
+
+    @classmethod
+    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+        named = _areas_by_letter(body, grid, desk)
+        if named is None:
+            return None
+        checked = [_sound(letter, areas, grid, desk) for letter, areas in named.items()]
+        home: dict[int, str] = {}
+        apart = True
+        for letter, areas in named.items():
+            for area in areas:
+                shared = [cell for cell in area.cells if cell in home]
+                if shared:
+                    text = f"{grid.name(shared[0])} lies in two clone areas, of {home[shared[0]]} and {letter}"
+                    desk.error(area.place, "clone-overlap", text)
+                    apart = False
+                home.update(dict.fromkeys(area.cells, letter))
+        if not all(checked) or not apart:
+            return None
+        return cls(tuple(tuple(area.cells for area in areas) for areas in named.values()), tuple(named))
+
+    def constraints(self, grid: Grid) -> Iterator[Constraint]:
+        same = [(digit, digit) for digit in grid.digits]
+        for first, *others in self.groups:
+            for other in others:
+                yield relation(zip(first, other, strict=True), grid.size, same)
+
+    def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
+        return all(
+            [digits[cell] for cell in one] == [digits[cell] for cell in other]
+            for group in self.groups
+            for one, other in combinations(group, 2)
+        )
+
+    def sentence(self) -> str:
+        if len(self.groups) == 1:
+            areas = counted(len(self.groups[0]), "hatched area")
+            return f"The {areas} hold the same digits in the same places."
+        return "Hatched areas with the same letter hold the same digits in the same places."
+
+    @classmethod
+    def primer(cls) -> str:
+        return (
+            "Hatched areas with one letter are clones: they have the same shape and hold the same digits in the same "
+            "places. A digit that is ruled out in one cell is ruled out in its twin as well, so each pair of twins "
+            "is watched over by two rows, two columns and two boxes. Start with the clones that see most givens."
+        )
+
+    def marks(self, frame: Frame) -> Iterator[Mark]:
+        inset = 0.07
+        hatch, edge = Stroke(max(0.25, frame.thin() * 0.6), 0.5), Stroke(frame.thin() + 0.2, 0.3, join="round")
+        for letter, group in zip(self.letters, self.groups, strict=True):
+            for cells in group:
+                yield Mark(Layer.FILL, hatching(frame, cells, hatch))
+                yield Mark(Layer.FILL, outline(frame, cells, inset, edge))
+                x, y = frame.corner(cells[0])
+                side, middle = 0.24 * frame.cell, (x + 0.2 * frame.cell, y + 0.8 * frame.cell)
+                yield Mark(Layer.FILL, Rect(middle[0] - side / 2, middle[1] - side / 2, side, side, fill=1.0))
+                yield Mark(Layer.FILL, frame.figures(middle, letter, 0.16, bold=True))
+
+    @classmethod
+    def sample(cls) -> Sample:
+        return Sample(cls((((0, 9), (2, 11)),), ("A",)), CLASSIC, 2, 3)
+
+    def deductions(self, position: Position) -> Iterator[Deduction]:
+        """Twins keep only the digits that each of them can hold."""
+        grid, masks = position.grid, position.masks
+        for letter, group in zip(self.letters, self.groups, strict=True):
+            for twins in zip(*group, strict=True):
+                common = grid.all_digits
+                for cell in twins:
+                    common &= masks[cell]
+                removed = removed_by(position, dict.fromkeys(twins, common))
+                if removed:
+                    gone = digits_listed(sorted({digit for _, digit in removed}), "or")
+                    words = (
+                        f"{cells_listed(grid, twins)} are twins in clone {letter}, and not all of them can be {gone}"
+                    )
+                    yield Deduction(5, len(twins), twins, removed, words)
+
+
+def _areas_by_letter(body: Node, grid: Grid, desk: Desk) -> dict[str, list[Area]] | None:
+    if isinstance(body, Word) and is_picture(body, grid):
+        letters = read_letters(body, "the clone", grid, desk)
+        if letters is None:
+            return None
+        return {a.letter: [Area(cells, a.place, a.letter) for cells in parts(grid, a.cells)] for a in letters}
+    if not isinstance(body, Table):
+        hint = "write a letter and a colon, and under it the areas as a list; or draw them as a picture"
+        desk.error(body.place, "not-clones", "clones are listed by letter", hint)
+        return None
+    named: dict[str, list[Area]] = {}
+    sound = bool(body.entries)
+    for key, value in body.entries:
+        if len(key.value) != 1 or not key.value.isalpha():
+            desk.error(key.place, "clone-letter", f"a clone is called by one letter, not “{key.value}”")
+            sound = False
+        what = f"clone {key.value}"
+        areas = [read_area(node, what, grid, desk) for node in read_items(value, what, desk)]
+        named[key.value] = [area for area in areas if area is not None]
+        sound &= bool(areas) and len(named[key.value]) == len(areas)
+    return named if sound else None
+
+
+def _sound(letter: str, areas: list[Area], grid: Grid, desk: Desk) -> bool:
+    """Are these clones of each other, and is there room for the same digits in all of them?"""
+    first = areas[0]
+    if len(areas) < 2:
+        hint = "areas that touch by a side are one area in a picture; list those by their cells"
+        desk.error(first.place, "clone-alone", f"clone {letter} is a single area and needs at least two", hint)
+        return False
+    for area in areas[1:]:
+        if _shape(first, grid) != _shape(area, grid):
+            at = grid.name(first.cells[0]), grid.name(area.cells[0])
+            text = f"the areas of clone {letter} at {at[0]} and {at[1]} differ in shape"
+            desk.error(area.place, "clone-shape", text, "clones are moved, never turned or mirrored")
+            return False
+    for one, other in combinations(areas, 2):
+        clash = next((pair for pair in zip(one.cells, other.cells, strict=True) if sees(grid, *pair)), None)
+        if clash:
+            text = f"clone {letter} asks for one digit at {cells_listed(grid, clash)}, which can't hold the same"
+            desk.error(other.place, "clone-clash", text, "they share a row, a column or a box")
+            return False
+    return True
+
+
+def _shape(area: Area, grid: Grid) -> list[tuple[int, int]]:
+    row, column = grid.row(area.cells[0]), grid.column(area.cells[0])
+    return [(grid.row(cell) - row, grid.column(cell) - column) for cell in area.cells]

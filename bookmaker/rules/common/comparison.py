@@ -1,0 +1,153 @@
+"""Comparisons between neighbours, as signs and triangles say them: read, checked for sense, and used as bounds.
+
+A comparison is a pair of cells that share a side; the first holds the greater digit. In: a manifest body, or the
+comparisons of a rule with a position. Out: comparisons, troubles at their places, or deductions.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Iterator, Sequence
+from graphlib import CycleError, TopologicalSorter
+from itertools import combinations
+
+from bookmaker.placed import Node, Word, read_items
+from bookmaker.puzzle.cells import read_cell
+from bookmaker.puzzle.grid import Grid
+from bookmaker.puzzle.position import Position
+from bookmaker.rules.common.border import Pair
+from bookmaker.rules.common.candidates import highest, lowest, removed_by, sees, span_mask
+from bookmaker.rules.common.contract import Deduction
+from bookmaker.rules.common.wording import cells_listed, symbol
+from bookmaker.trouble import Desk, Place
+
+_STATEMENT = re.compile(r"[^,\n]*[^,\s][^,\n]*")
+_TOKEN = re.compile(r"[<>]|[^\s<>]+")
+_HINT = "a comparison is written r1c1 > r1c2"
+
+
+def read_comparisons(body: Node, grid: Grid, desk: Desk) -> tuple[Pair, ...] | None:
+    """Comparisons that can all be true; None after any trouble."""
+    found: list[Pair] = []
+    sound = True
+    typed: list[tuple[Pair, Place]] = []
+    for node in read_items(body, "inequality", desk):
+        read = list(_statements(node, grid, desk))
+        sound &= bool(read) and None not in read
+        typed += [comparison for comparison in read if comparison is not None]
+    for pair, place in typed:
+        trouble = _trouble_with(pair, found, grid)
+        if trouble:
+            desk.error(place, *trouble)
+            sound = False
+        else:
+            found.append(pair)
+    return tuple(found) if sound and found else None
+
+
+def _statements(node: Node, grid: Grid, desk: Desk) -> Iterator[tuple[Pair, Place] | None]:
+    """The comparisons of one item with the place of each; None for one that can't be read."""
+    if not isinstance(node, Word):
+        desk.error(node.place, "not-a-comparison", "an inequality is a line of text", _HINT)
+        return
+    statements = list(_STATEMENT.finditer(node.value))
+    if not statements:
+        desk.error(node.place, "not-a-comparison", "no cells are compared here", _HINT)
+    for statement in statements:
+        tokens = [
+            Word(node.at_offset(statement.start() + token.start()), token.group())
+            for token in _TOKEN.finditer(statement.group())
+        ]
+        signs = [token.value for token in tokens[1::2]]
+        if len(tokens) < 3 or len(tokens) % 2 == 0 or not {*signs} <= {"<", ">"}:
+            said = f"“{statement.group().strip()}” does not compare cells"
+            desk.error(tokens[0].place, "not-a-comparison", said, _HINT)
+            yield None
+            continue
+        cells = [read_cell(token, grid, desk) for token in tokens[0::2]]
+        for index, sign in enumerate(signs):
+            one, other = cells[index], cells[index + 1]
+            if one is None or other is None:
+                yield None
+            elif other not in grid.orthogonal(one):
+                text = f"no sign can stand between {cells_listed(grid, (one, other))}, which do not share a side"
+                desk.error(tokens[2 * index].place, "not-neighbours", text)
+                yield None
+            else:
+                yield ((one, other) if sign == ">" else (other, one)), tokens[2 * index].place
+
+
+def _trouble_with(pair: Pair, before: Sequence[Pair], grid: Grid) -> tuple[str, str] | None:
+    """Code and text of what is wrong with one more comparison."""
+    both = cells_listed(grid, pair)
+    if pair in before:
+        return "mark-twice", f"the sign between {both} is listed twice"
+    if pair[::-1] in before:
+        return "signs-clash", f"{both} are each said to be greater than the other"
+    try:
+        climb = tallest([*before, pair])
+    except CycleError as error:
+        circle = " < ".join(grid.name(cell) for cell in error.args[1])
+        return "signs-circle", f"the signs run in a circle: {circle}"
+    if climb > grid.size:
+        return "signs-climb", f"the signs through {both} need {climb} rising digits, and there are only {grid.size}"
+    return None
+
+
+def tallest(comparisons: Iterable[Pair]) -> int:
+    """How many cells the longest rise has. Raises `graphlib.CycleError` where the comparisons run in a circle."""
+    comparisons = list(comparisons)
+    height: dict[int, int] = {}
+    for cell in _rising(comparisons):
+        height[cell] = 1 + max((height[lesser] for greater, lesser in comparisons if greater == cell), default=0)
+    return max(height.values(), default=0)
+
+
+def _rising(comparisons: Sequence[Pair]) -> list[int]:
+    """The cells compared, each after all those that it is greater than."""
+    sorter: TopologicalSorter[int] = TopologicalSorter()
+    for greater, lesser in comparisons:
+        sorter.add(greater, lesser)
+    return list(sorter.static_order())
+
+
+def bounds(position: Position, comparisons: Sequence[Pair], mark: str) -> Iterator[Deduction]:
+    """Each cell is greater than the least digits of those below it, and smaller than the greatest of those above.
+
+    Two cells below it that see each other differ, so one of them holds at least one more than the least. `mark`
+    begins the words and is plural (“the signs”).
+    """
+    grid, masks = position.grid, position.masks
+    below: dict[int, list[int]] = {}
+    above: dict[int, list[int]] = {}
+    for greater, lesser in comparisons:
+        below.setdefault(greater, []).append(lesser)
+        above.setdefault(lesser, []).append(greater)
+    order = _rising(comparisons)
+    least = _climbed(grid, order, below, {cell: lowest(masks[cell]) if masks[cell] else 1 for cell in order})
+    # Seen from above, digits rise the other way round.
+    top = grid.size + 1
+    most = _climbed(grid, order[::-1], above, {cell: top - highest(masks[cell]) for cell in order})
+    for cell in order:
+        low, high = least[cell], top - most[cell]
+        removed = removed_by(position, {cell: span_mask(low, high)})
+        if removed:
+            said = [f"no less than {symbol(min(low, grid.size))}"] * (removed[0][1] < low)
+            said += [f"no more than {symbol(max(high, 1))}"] * (removed[-1][1] > high)
+            cells = (cell, *below.get(cell, ()), *above.get(cell, ()))
+            yield Deduction(5, len(cells), cells, removed, f"{mark} leave {grid.name(cell)} {' and '.join(said)}")
+
+
+def _climbed(grid: Grid, order: Sequence[int], below: dict[int, list[int]], own: dict[int, int]) -> dict[int, int]:
+    """The least that each cell can be, from its own least candidate and those below it; `order` goes upwards."""
+    least: dict[int, int] = {}
+    for cell in order:
+        floor = own[cell]
+        lesser = below.get(cell, [])
+        for other in lesser:
+            floor = max(floor, least[other] + 1)
+        for one, other in combinations(lesser, 2):
+            if least[one] == least[other] and sees(grid, one, other):
+                floor = max(floor, least[one] + 2)
+        least[cell] = floor
+    return least

@@ -1,0 +1,99 @@
+"""Consecutive bars: a bar stands between all neighbours with consecutive digits, and between no others.
+
+Manifest: a list of pairs. All are marked, so that a border without a bar counts as well.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from typing import Self
+
+from bookmaker.display.items import Rect, Stroke
+from bookmaker.placed import Node
+from bookmaker.puzzle.grid import CLASSIC, Grid
+from bookmaker.puzzle.position import Position
+from bookmaker.rules.common.border import (
+    Pair,
+    neighbour_relation,
+    neighbours,
+    partnerless,
+    read_borders,
+    worked_through,
+)
+from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.wording import one_or_many
+from bookmaker.solve.problem import Constraint, Relation
+from bookmaker.trouble import Desk
+
+
+@dataclass(frozen=True)
+class ConsecutiveBars(Rule):
+    """`bars` are pairs of cells that share a side, in the grid's order."""
+
+    kind = "consecutive-bars"
+    title = "Consecutive bars"
+    noun = "consecutive bar"
+    example = """\
+consecutive-bars: [r1c1-r1c2, r1c2-r2c2, r5c6-r5c7]
+"""
+
+    bars: tuple[Pair, ...]
+
+    @classmethod
+    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+        borders = read_borders(body, "the bar", grid, desk)
+        return None if borders is None else cls(tuple(border.pair for border in borders))
+
+    def constraints(self, grid: Grid) -> Iterator[Constraint]:
+        yield from self._asked(grid)
+
+    def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
+        for cell in grid.cells:
+            for other in grid.cells:
+                down, across = grid.row(other) - grid.row(cell), grid.column(other) - grid.column(cell)
+                if (down, across) in ((0, 1), (1, 0)):
+                    is_consecutive = digits[other] in (digits[cell] - 1, digits[cell] + 1)
+                    if is_consecutive != ((cell, other) in self.bars):
+                        return False
+        return True
+
+    def sentence(self) -> str:
+        bar = one_or_many(len(self.bars), "The bar", "A bar")
+        return f"{bar} joins consecutive digits; neighbours without a bar between them are not consecutive."
+
+    @classmethod
+    def primer(cls) -> str:
+        return (
+            "Every pair of neighbours with consecutive digits has a bar between them, so the borders without one speak "
+            "too: a 5 there has neither 4 nor 6 beside it. Follow strings of bars, along which digits climb or fall "
+            "by ones, and look at cells with few bars next to a digit that is known."
+        )
+
+    def marks(self, frame: Frame) -> Iterator[Mark]:
+        length, width = 0.5 * frame.cell, 0.13 * frame.cell
+        for one, other in self.bars:
+            x, y = frame.between(one, other)
+            across, down = (width, length) if other == one + 1 else (length, width)
+            rim = Stroke(frame.thin() + 0.2)
+            yield Mark(Layer.BORDER, Rect(x - across / 2, y - down / 2, across, down, rim, 1.0))
+
+    @classmethod
+    def sample(cls) -> Sample:
+        return Sample(cls(((0, 1),)), CLASSIC, 1, 2)
+
+    def deductions(self, position: Position) -> Iterator[Deduction]:
+        """Digits without a partner at a bar, or at a missing one; and strings of bars worked through."""
+        joined, apart = self._asked(position.grid)
+        yield from partnerless(position, joined, "the bar")
+        yield from partnerless(position, apart, "the missing bar", 6)
+        yield from worked_through(position, [joined], "bars")
+
+    def _asked(self, grid: Grid) -> tuple[Relation, Relation]:
+        """What the bars ask, and what their absence asks."""
+        bare = [pair for pair in neighbours(grid) if pair not in set(self.bars)]
+        return (
+            neighbour_relation(self.bars, grid, lambda a, b: abs(a - b) == 1),
+            neighbour_relation(bare, grid, lambda a, b: abs(a - b) > 1),
+        )

@@ -1,0 +1,130 @@
+"""Disjoint groups: the cells at the same place of each box hold every digit once.
+
+Manifest: `disjoint-groups: yes`. The grid needs rectangular boxes.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from itertools import combinations
+from typing import Self
+
+from bookmaker.placed import Node
+from bookmaker.puzzle.grid import Grid, House
+from bookmaker.puzzle.position import Position
+from bookmaker.rules.common.contract import Deduction, Rule
+from bookmaker.rules.common.frame import Frame, Mark
+from bookmaker.rules.common.reading import read_yes
+from bookmaker.rules.common.wording import listed, symbol
+from bookmaker.solve.problem import Constraint, Different
+from bookmaker.trouble import Desk
+
+_PLACES = (
+    "first",
+    "second",
+    "third",
+    "fourth",
+    "fifth",
+    "sixth",
+    "seventh",
+    "eighth",
+    "ninth",
+    "tenth",
+    "eleventh",
+    "twelfth",
+    "thirteenth",
+    "fourteenth",
+    "fifteenth",
+    "sixteenth",
+)
+
+
+@dataclass(frozen=True)
+class DisjointGroups(Rule):
+    """Nothing to say but that it holds."""
+
+    kind = "disjoint-groups"
+    title = "Disjoint groups"
+    noun = "disjoint group"
+    example = "disjoint-groups: yes\n"
+
+    @classmethod
+    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+        if grid.box is None:
+            text = "disjoint groups need rectangular boxes: a place in one box must be a place in every box"
+            desk.error(body.place, "groups-grid", text)
+            return None
+        return cls() if read_yes(body, "disjoint-groups", desk) else None
+
+    def constraints(self, grid: Grid) -> Iterator[Constraint]:
+        return (Different(house.cells) for house in self.houses(grid))
+
+    def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
+        assert grid.box is not None
+        height, width = grid.box
+        return not any(
+            digits[one] == digits[other]
+            and grid.row(one) % height == grid.row(other) % height
+            and grid.column(one) % width == grid.column(other) % width
+            for one, other in combinations(grid.cells, 2)
+        )
+
+    def sentence(self) -> str:
+        return "Cells at the same place of their boxes, such as all the top left ones, hold every digit once."
+
+    @classmethod
+    def primer(cls) -> str:
+        return (
+            "Take the top left cell of every box: together they hold each digit once, and so do the cells at every "
+            "other place of the boxes. A digit therefore stands at a different place in each box. When you have "
+            "written it in a few boxes, cross out those places in the others before you look at rows and columns."
+        )
+
+    def marks(self, frame: Frame) -> Iterator[Mark]:
+        return iter(())
+
+    @classmethod
+    def sample(cls) -> None:
+        return None
+
+    def houses(self, grid: Grid) -> tuple[House, ...]:
+        return tuple(
+            House(f"the {_place_name(grid, place)} cells of the boxes", tuple(cells))
+            for place, cells in enumerate(zip(*grid.regions, strict=True))
+        )
+
+    def deductions(self, position: Position) -> Iterator[Deduction]:
+        """Two groups that share their rows: if a digit's places in both lie in two rows, the others keep out of those.
+
+        The groups whose cells lie in the same rows are as many as these rows. The same with columns.
+        """
+        grid = position.grid
+        assert grid.box is not None
+        width = grid.box[1]
+        groups = [house.cells for house in self.houses(grid)]
+        sharing_rows = [groups[at : at + width] for at in range(0, len(groups), width)]
+        sharing_columns = [groups[at::width] for at in range(width)]
+        for families, line_of, what in ((sharing_rows, grid.row, "rows"), (sharing_columns, grid.column, "columns")):
+            for family in families:
+                for digit in grid.digits:
+                    for pair in combinations(family, 2):
+                        places = [cell for group in pair for cell in group if position.may(cell, digit)]
+                        lines = sorted({line_of(cell) for cell in places})
+                        others = (cell for group in family if group not in pair for cell in group)
+                        removed = tuple(
+                            (cell, digit) for cell in others if line_of(cell) in lines and position.may(cell, digit)
+                        )
+                        if len(lines) == 2 and removed:
+                            names = listed(_place_name(grid, groups.index(group)) for group in pair)
+                            where = f"{what} {lines[0] + 1} and {lines[1] + 1}"
+                            words = f"the {names} cells of the boxes use up the {symbol(digit)}s of {where}"
+                            yield Deduction(7, 4, tuple(places), removed, words)
+
+
+def _place_name(grid: Grid, place: int) -> str:
+    """“top left” in boxes of 3×3, else “second”."""
+    if grid.box == (3, 3):
+        down, across = ("top", "middle", "bottom")[place // 3], ("left", "centre", "right")[place % 3]
+        return "centre" if place == 4 else f"{down} {across}"
+    return _PLACES[place]

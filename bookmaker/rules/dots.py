@@ -1,0 +1,129 @@
+"""Dots between neighbours: white where the digits are consecutive, black where one is twice the other.
+
+Manifest: `white` and `black` are lists of pairs; with `all-marked: yes` every such pair has its dot, so that absence
+counts. The digits 1 and 2 are both, and may carry either.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from typing import Self
+
+from bookmaker.display.items import Stroke
+from bookmaker.display.shapes import circle
+from bookmaker.placed import Node
+from bookmaker.puzzle.grid import CLASSIC, Grid
+from bookmaker.puzzle.position import Position
+from bookmaker.rules.common.border import (
+    Pair,
+    knock_out,
+    neighbour_relation,
+    neighbours,
+    partnerless,
+    read_marks,
+    worked_through,
+)
+from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.wording import one_or_many, sentence_case
+from bookmaker.solve.problem import Constraint, Relation
+from bookmaker.trouble import Desk
+
+
+@dataclass(frozen=True)
+class Dots(Rule):
+    """`white` and `black` are pairs of cells that share a side, in the grid's order."""
+
+    kind = "dots"
+    title = "Dots"
+    noun = "dot"
+    example = """\
+dots:
+  white: [r1c1-r1c2, r4c4-r5c4]
+  black: [r2c7-r2c8]
+  all-marked: no
+"""
+
+    white: tuple[Pair, ...] = ()
+    black: tuple[Pair, ...] = ()
+    all_marked: bool = False
+
+    @classmethod
+    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+        marks = read_marks(body, "dots", {"white": "the white dot", "black": "the black dot"}, grid, desk)
+        if marks is None:
+            return None
+        pairs, all_marked = marks
+        return cls(pairs["white"], pairs["black"], all_marked)
+
+    def constraints(self, grid: Grid) -> Iterator[Constraint]:
+        return (asked for _, asked in self._asked(grid))
+
+    def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
+        for cell in grid.cells:
+            right, below = cell + 1, cell + grid.size
+            for other in [right] * (grid.column(cell) + 1 < grid.size) + [below] * (grid.row(cell) + 1 < grid.size):
+                low, high = sorted((digits[cell], digits[other]))
+                is_consecutive, is_double = high == low + 1, high == low + low
+                if (cell, other) in self.white:
+                    kept = is_consecutive
+                elif (cell, other) in self.black:
+                    kept = is_double
+                else:
+                    kept = not self.all_marked or not (is_consecutive or is_double)
+                if not kept:
+                    return False
+        return True
+
+    def sentence(self) -> str:
+        white = one_or_many(len(self.white), "the white dot", "a white dot") + " joins consecutive digits"
+        black = one_or_many(len(self.black), "the black dot", "a black dot") + " joins a digit and its double"
+        said = " and ".join(words for words, pairs in ((white, self.white), (black, self.black)) if pairs)
+        if self.white and self.black:
+            said += " (1 and 2 have either)"
+        if self.all_marked:
+            one_kind = not (self.white and self.black)
+            said += "; neighbours without a dot are neither" + " consecutive nor a digit and its double" * one_kind
+        return sentence_case(said) + "."
+
+    @classmethod
+    def primer(cls) -> str:
+        return (
+            "A white dot joins two neighbours with consecutive digits, a black dot two of which one is twice the "
+            "other; 1 and 2 may have either. On a 9×9 grid 5, 7 and 9 never touch a black dot, and a string of black "
+            "dots runs through 1, 2, 4 and 8 or through 3 and 6. Where all dots are given, a border without one says "
+            "as much: its digits are neither consecutive nor a digit and its double."
+        )
+
+    def marks(self, frame: Frame) -> Iterator[Mark]:
+        radius, rim = 0.105 * frame.cell, Stroke(frame.thin() + 0.2)
+        for pairs, fill in ((self.white, 1.0), (self.black, 0.0)):
+            for pair in pairs:
+                at = frame.between(*pair)
+                yield Mark(Layer.BORDER, knock_out(at, radius * 1.35))
+                yield Mark(Layer.BORDER, circle(at, radius, rim, fill))
+
+    @classmethod
+    def sample(cls) -> Sample:
+        return Sample(cls(white=((0, 1),), black=((1, 2),)), CLASSIC, 1, 3)
+
+    def deductions(self, position: Position) -> Iterator[Deduction]:
+        """Digits without a partner at a dot, or at a missing one; and strings of dots worked through."""
+        asked = tuple(self._asked(position.grid))
+        for mark, made in asked:
+            yield from partnerless(position, made, mark, 6 if mark == _MISSING else 5)
+        yield from worked_through(position, [made for mark, made in asked if mark != _MISSING], "dots")
+
+    def _asked(self, grid: Grid) -> Iterator[tuple[str, Relation]]:
+        """What each mark asks, and what its absence asks, with the name of it."""
+        if self.white:
+            yield "the white dot", neighbour_relation(self.white, grid, lambda a, b: abs(a - b) == 1)
+        if self.black:
+            yield "the black dot", neighbour_relation(self.black, grid, lambda a, b: a == 2 * b or b == 2 * a)
+        if self.all_marked:
+            bare = [pair for pair in neighbours(grid) if pair not in {*self.white, *self.black}]
+            yield _MISSING, neighbour_relation(bare, grid, lambda a, b: abs(a - b) != 1 and a != 2 * b and b != 2 * a)
+
+
+_MISSING = "the missing dot"

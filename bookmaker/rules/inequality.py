@@ -1,0 +1,82 @@
+"""Inequality signs between neighbours: the sign opens towards the greater digit.
+
+Manifest: one or more comparisons such as `r1c1 > r1c2`, which may run on: `r1c1 > r1c2 < r1c3`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from typing import Self
+
+from bookmaker.display.items import Stroke
+from bookmaker.display.shapes import polyline
+from bookmaker.placed import Node
+from bookmaker.puzzle.grid import CLASSIC, Grid
+from bookmaker.puzzle.position import Position
+from bookmaker.rules.common.border import Pair, knock_out
+from bookmaker.rules.common.comparison import bounds, read_comparisons
+from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.wording import one_or_many
+from bookmaker.solve.problem import Constraint, relation
+from bookmaker.trouble import Desk
+
+
+@dataclass(frozen=True)
+class Inequality(Rule):
+    """`pairs` of cells that share a side: the first holds the greater digit."""
+
+    kind = "inequality"
+    title = "Inequalities"
+    noun = "inequality sign"
+    example = """\
+inequality:
+  - r1c1 > r1c2
+  - r5c5 < r5c6 < r6c6
+"""
+
+    pairs: tuple[Pair, ...]
+
+    @classmethod
+    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+        pairs = read_comparisons(body, grid, desk)
+        return None if pairs is None else cls(pairs)
+
+    def constraints(self, grid: Grid) -> Iterator[Constraint]:
+        yield relation(self.pairs, grid.size, ((a, b) for a in grid.digits for b in grid.digits if a > b))
+
+    def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
+        return all(digits[greater] > digits[lesser] for greater, lesser in self.pairs)
+
+    def sentence(self) -> str:
+        sign = one_or_many(len(self.pairs), "The sign", "Each sign")
+        return f"{sign} between two cells opens towards the greater digit."
+
+    @classmethod
+    def primer(cls) -> str:
+        return (
+            "A sign between two cells opens towards the greater digit and points at the lesser. Signs that follow one "
+            "another make a stair: its foot has room for low digits only, its top for high ones. Start with the "
+            "longest stairs, and with cells that are greater, or smaller, than all around them."
+        )
+
+    def marks(self, frame: Frame) -> Iterator[Mark]:
+        reach, spread = 0.06 * frame.cell, 0.1 * frame.cell
+        pen = Stroke(frame.thin() + 0.3, cap="round", join="miter")
+        for greater, lesser in self.pairs:
+            (x, y), (gx, gy), (lx, ly) = frame.between(greater, lesser), frame.centre(greater), frame.centre(lesser)
+            # One unit towards the lesser cell; turned by a right angle it spreads the sign.
+            ux, uy = (lx - gx) / frame.cell, (ly - gy) / frame.cell
+            tip = (x + ux * reach, y + uy * reach)
+            ends = [(x - ux * reach + s * uy * spread, y - uy * reach + s * ux * spread) for s in (1, -1)]
+            yield Mark(Layer.BORDER, knock_out((x, y), 0.14 * frame.cell))
+            yield Mark(Layer.BORDER, polyline([ends[0], tip, ends[1]], pen))
+
+    @classmethod
+    def sample(cls) -> Sample:
+        return Sample(cls(((0, 1), (2, 1))), CLASSIC, 1, 3)
+
+    def deductions(self, position: Position) -> Iterator[Deduction]:
+        """Bounds up and down the stairs of signs."""
+        return bounds(position, self.pairs, "the signs")

@@ -1,0 +1,181 @@
+"""Limits: the digits that a cell may hold, or may not.
+
+Manifest: cells, a colon and the digits allowed there: `1 2 5`, `1-4`, `low`, `high`, or after `not` those forbidden.
+Low digits are those below the middle, high ones those above: 1 to 4 and 6 to 9 on a 9×9 grid.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+from typing import Self
+
+from bookmaker.display.items import Line, Stroke
+from bookmaker.placed import Node, Table, Word
+from bookmaker.puzzle.cells import read_cells
+from bookmaker.puzzle.grid import CLASSIC, Grid
+from bookmaker.puzzle.position import Position
+from bookmaker.rules.common.candidates import digits_in, mask_of, removed_by
+from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.reading import parts_of, read_digits
+from bookmaker.rules.common.wording import cells_listed, digits_listed, one_or_many, symbol
+from bookmaker.solve.problem import Allowed, Constraint
+from bookmaker.trouble import Desk
+
+
+@dataclass(frozen=True, slots=True)
+class Limit:
+    """The digits written in a cell, as a mask: the only ones it may hold, or with `forbidden` those it may not."""
+
+    cell: int
+    digits: int
+    forbidden: bool = False
+
+
+@dataclass(frozen=True)
+class Limits(Rule):
+    """Each cell has at most one limit."""
+
+    kind = "limits"
+    title = "Limits"
+    noun = "limit"
+    example = """\
+limits:
+  r1c1 r2c2: 1 2 5
+  r5c5: not 5
+  r9c1-r9c3: low
+"""
+
+    limits: tuple[Limit, ...]
+
+    @classmethod
+    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+        if not isinstance(body, Table) or not body.entries:
+            hint = "such as “r1c1 r2c2: 1 2 5” or “r5c5: not 5”"
+            desk.error(body.place, "not-limits", "limits are lines of cells, a colon, and their digits", hint)
+            return None
+        limits: dict[int, Limit] = {}
+        sound = True
+        for key, value in body.entries:
+            written = _read_written(value, grid, desk)
+            sound &= written is not None
+            for part in parts_of(key) or (key,):
+                cells = read_cells(part, grid, desk)
+                sound &= cells is not None
+                for cell in cells or ():
+                    if cell in limits:
+                        hint = "say all of it in one line"
+                        desk.error(part.place, "limit-twice", f"{grid.name(cell)} is limited twice", hint)
+                        sound = False
+                    elif written is not None:
+                        limits[cell] = Limit(cell, *written)
+        return cls(tuple(limits.values())) if sound else None
+
+    def constraints(self, grid: Grid) -> Iterator[Constraint]:
+        return (Allowed((limit.cell,), _allowed(limit, grid)) for limit in self.limits)
+
+    def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
+        for limit in self.limits:
+            written = {digit for digit in grid.digits if limit.digits & 2 ** (digit - 1)}
+            if (digits[limit.cell] in written) == limit.forbidden:
+                return False
+        return True
+
+    def sentence(self) -> str:
+        forbidden = sum(limit.forbidden for limit in self.limits)
+        cell = one_or_many(len(self.limits), "The cell", "A cell")
+        if not forbidden:
+            return f"{cell} with small digits in its corner holds one of them."
+        if forbidden == len(self.limits):
+            return f"{cell} with small digits struck through in its corner holds none of them."
+        return f"{cell} with small digits in its corner holds one of them, or none where they are struck through."
+
+    @classmethod
+    def primer(cls) -> str:
+        return (
+            "Small digits in the bottom right corner of a cell are the only ones it may hold; if a line runs through "
+            "them, they are the ones it may not. Pencil what is left before you begin. When as many cells of a house "
+            "share the same limit as it has digits, those digits stand there and nowhere else in the house."
+        )
+
+    def marks(self, frame: Frame) -> Iterator[Mark]:
+        height, cell = 0.15, frame.cell
+        for limit in self.limits:
+            text = _as_written(limit.digits)
+            x, y = frame.corner(limit.cell)
+            size = height * cell / frame.figure
+            end, foot = x + 0.93 * cell, y + 0.92 * cell
+            figures = frame.figures((end, foot - height * cell / 2), text, height, font=frame.narrow)
+            yield Mark(Layer.CAGE, replace(figures, anchor="end"))
+            if limit.forbidden:
+                length = 0.45 * size * len(text)
+                middle = foot - height * cell / 2
+                pen = Stroke(frame.thin())
+                yield Mark(Layer.CAGE, Line((end - length, middle), (end, middle), pen))
+
+    @classmethod
+    def sample(cls) -> Sample:
+        return Sample(cls((Limit(0, 0b10011), Limit(1, 0b10000, forbidden=True))), CLASSIC, 1, 2)
+
+    def deductions(self, position: Position) -> Iterator[Deduction]:
+        """The limits themselves; and as many cells of a house with one limit as it has digits."""
+        grid = position.grid
+        allowed = {limit.cell: _allowed(limit, grid) for limit in self.limits}
+        for cell, mask in allowed.items():
+            removed = removed_by(position, {cell: mask})
+            if removed:
+                yield Deduction(5, 1, (cell,), removed, f"the limit of {grid.name(cell)} leaves it {_said(mask)}")
+        for house in grid.houses:
+            for mask in sorted({allowed[cell] for cell in house.cells if cell in allowed}):
+                cells = tuple(cell for cell in house.cells if cell in allowed and allowed[cell] | mask == mask)
+                if len(cells) == mask.bit_count():
+                    removed = removed_by(position, {cell: ~mask for cell in house.cells if cell not in cells})
+                    if removed:
+                        words = f"{cells_listed(grid, cells)} are limited to {_said(mask, 'and')}"
+                        yield Deduction(6, len(cells), cells, removed, f"in {house.name}, {words}, and use them up")
+
+
+def _read_written(node: Node, grid: Grid, desk: Desk) -> tuple[int, bool] | None:
+    """The digits as a mask, and whether they are forbidden."""
+    parts = parts_of(node) if isinstance(node, Word) else ()
+    forbidden = bool(parts) and parts[0].value == "not"
+    named = parts[1:] if forbidden else parts
+    if len(named) == 1 and named[0].value in ("low", "high"):
+        half = grid.digits[: grid.size // 2] if named[0].value == "low" else grid.digits[-(grid.size // 2) :]
+        return mask_of(half), forbidden
+    listing = node
+    if isinstance(node, Word) and forbidden:
+        offset = node.value.index("not") + len("not")
+        listing = Word(node.at_offset(offset), node.value[offset:])
+    digits = read_digits(listing, "the limit", grid, desk)
+    if digits is None:
+        return None
+    mask = mask_of(digits)
+    if mask.bit_count() < len(digits):
+        desk.error(node.place, "digit-twice", "the limit names a digit twice")
+        return None
+    if mask == grid.all_digits:
+        text = "the limit forbids every digit" if forbidden else "the limit allows every digit, so it says nothing"
+        desk.error(node.place, "limit-all", text)
+        return None
+    return mask, forbidden
+
+
+def _allowed(limit: Limit, grid: Grid) -> int:
+    return grid.all_digits & ~limit.digits if limit.forbidden else limit.digits
+
+
+def _as_written(mask: int) -> str:
+    """Digits in little room: “125”, and “1–4” for three or more in a row."""
+    digits, text = list(digits_in(mask)), ""
+    while digits:
+        run = next(n for n in range(len(digits), 0, -1) if digits[n - 1] - digits[0] == n - 1)
+        text += symbol(digits[0])
+        text += f"–{symbol(digits[run - 1])}" if run > 2 else "".join(map(symbol, digits[1:run]))
+        del digits[:run]
+    return text
+
+
+def _said(mask: int, last: str = "or") -> str:
+    return digits_listed(digits_in(mask), last)

@@ -1,0 +1,93 @@
+"""Non-consecutive: cells that share a side never hold consecutive digits, in the whole grid.
+
+Manifest: `non-consecutive: yes`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from typing import Self
+
+from bookmaker.placed import Node
+from bookmaker.puzzle.grid import Grid
+from bookmaker.puzzle.position import Position
+from bookmaker.rules.common.border import neighbour_relation, neighbours, partnerless
+from bookmaker.rules.common.candidates import mask_of, removed_by
+from bookmaker.rules.common.contract import Deduction, Rule
+from bookmaker.rules.common.frame import Frame, Mark
+from bookmaker.rules.common.reading import read_yes
+from bookmaker.rules.common.wording import cells_listed, digits_listed, symbol
+from bookmaker.solve.problem import Constraint, Relation
+from bookmaker.trouble import Desk
+
+
+@dataclass(frozen=True)
+class NonConsecutive(Rule):
+    """Nothing to say but that it holds."""
+
+    kind = "non-consecutive"
+    title = "Non-consecutive"
+    noun = "non-consecutive rule"
+    example = "non-consecutive: yes\n"
+
+    @classmethod
+    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+        return cls() if read_yes(body, "non-consecutive", desk) else None
+
+    def constraints(self, grid: Grid) -> Iterator[Constraint]:
+        yield _asked(grid)
+
+    def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
+        for row in range(grid.size):
+            for column in range(grid.size):
+                here = digits[grid.cell(row, column)]
+                if column + 1 < grid.size and abs(here - digits[grid.cell(row, column + 1)]) == 1:
+                    return False
+                if row + 1 < grid.size and abs(here - digits[grid.cell(row + 1, column)]) == 1:
+                    return False
+        return True
+
+    def sentence(self) -> str:
+        return "Cells that share a side never hold consecutive digits."
+
+    @classmethod
+    def primer(cls) -> str:
+        return (
+            "No two cells that share a side hold consecutive digits: beside a 5 there is neither a 4 nor a 6. Every "
+            "digit written down therefore takes two digits from each neighbour. When a digit has only two places left "
+            "in a row, the cell between them can hold neither of the digits next to it in counting."
+        )
+
+    def marks(self, frame: Frame) -> Iterator[Mark]:
+        return iter(())
+
+    @classmethod
+    def sample(cls) -> None:
+        return None
+
+    def deductions(self, position: Position) -> Iterator[Deduction]:
+        """Digits without a partner in a neighbour; and a cell that lies beside every place of a digit in a house."""
+        yield from partnerless(position, _asked(position.grid), "the border")
+        yield from _beside_every_place(position)
+
+
+def _asked(grid: Grid) -> Relation:
+    return neighbour_relation(neighbours(grid), grid, lambda a, b: abs(a - b) > 1)
+
+
+def _beside_every_place(position: Position) -> Iterator[Deduction]:
+    grid = position.grid
+    for house in grid.houses:
+        for digit in grid.digits:
+            places = [cell for cell in house.cells if position.may(cell, digit)]
+            if not 2 <= len(places) <= 4:
+                continue
+            for cell in set[int].intersection(*(set(grid.orthogonal(place)) for place in places)):
+                near = mask_of(other for other in (digit - 1, digit + 1) if other in grid.digits)
+                removed = removed_by(position, {cell: ~near})
+                if removed:
+                    gone = digits_listed((other for _, other in removed), "or")
+                    where = f"in {house.name}, {symbol(digit)} stands at {cells_listed(grid, places, 'or')}"
+                    words = f"{where}, always beside {grid.name(cell)}, which can't hold {gone}"
+                    yield Deduction(6, len(places), (cell, *places), removed, words)

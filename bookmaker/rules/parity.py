@@ -1,0 +1,116 @@
+"""Even and odd cells.
+
+Manifest: `even` and `odd` are lists of cells.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from typing import Self
+
+from bookmaker.display.items import Rect, Stroke
+from bookmaker.display.shapes import circle
+from bookmaker.placed import Node
+from bookmaker.puzzle.grid import CLASSIC, Grid
+from bookmaker.puzzle.position import Position
+from bookmaker.rules.common.candidates import mask_of, removed_by
+from bookmaker.rules.common.cellmarks import read_cell_marks
+from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.wording import number, sentence_case, the_or_each
+from bookmaker.solve.problem import Allowed, Constraint
+from bookmaker.trouble import Desk
+
+
+@dataclass(frozen=True)
+class Parity(Rule):
+    """`even` and `odd` are cells."""
+
+    kind = "parity"
+    title = "Even and odd"
+    noun = "even or odd cell"
+    example = """\
+parity:
+  even: r1c1 r4c4-r4c6
+  odd: r2c2 r9c9
+"""
+
+    even: tuple[int, ...] = ()
+    odd: tuple[int, ...] = ()
+
+    @classmethod
+    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+        marks = read_cell_marks(body, "parity", ("even", "odd"), grid, desk)
+        if marks is None:
+            return None
+        sound = True
+        for name, room in (("even", grid.size // 2), ("odd", (grid.size + 1) // 2)):
+            for house in grid.houses:
+                inside = [place for cell, place in marks[name] if cell in house.cells]
+                if len(inside) > room:
+                    text = f"{len(inside)} cells of {house.name} are {name}, but only {number(room)} digits are"
+                    desk.error(inside[-1], "parity-crowd", text)
+                    sound = False
+        return cls(*(tuple(cell for cell, _ in cells) for cells in marks.values())) if sound else None
+
+    def constraints(self, grid: Grid) -> Iterator[Constraint]:
+        even, odd = _even_and_odd(grid)
+        if self.even:
+            yield Allowed(self.even, even)
+        if self.odd:
+            yield Allowed(self.odd, odd)
+
+    def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
+        return all(digits[cell] % 2 == 0 for cell in self.even) and all(digits[cell] % 2 == 1 for cell in self.odd)
+
+    def sentence(self) -> str:
+        even, odd = the_or_each(len(self.even), "cell"), the_or_each(len(self.odd), "cell")
+        if not self.odd:
+            return sentence_case(f"{even} with a square holds an even digit.")
+        if not self.even:
+            return sentence_case(f"{odd} with a circle holds an odd digit.")
+        return sentence_case(f"{even} with a square holds an even digit, and {odd} with a circle an odd one.")
+
+    @classmethod
+    def primer(cls) -> str:
+        return (
+            "A square stands behind each even digit that is marked, a circle behind each odd one; cells without a mark "
+            "may hold either. On a 9×9 grid every house has four even digits and five odd ones, so count: where four "
+            "cells of a row are surely even, all its others are odd."
+        )
+
+    def marks(self, frame: Frame) -> Iterator[Mark]:
+        rim, fill = Stroke(frame.thin(), 0.45), 0.9
+        half, radius = 0.37 * frame.cell, 0.4 * frame.cell
+        for cell in self.even:
+            x, y = frame.centre(cell)
+            yield Mark(Layer.FILL, Rect(x - half, y - half, 2 * half, 2 * half, rim, fill))
+        for cell in self.odd:
+            yield Mark(Layer.FILL, circle(frame.centre(cell), radius, rim, fill))
+
+    @classmethod
+    def sample(cls) -> Sample:
+        return Sample(cls(even=(0,), odd=(1,)), CLASSIC, 1, 2)
+
+    def deductions(self, position: Position) -> Iterator[Deduction]:
+        """The marks themselves; and the rest of a house whose even, or odd, cells are all known."""
+        grid, masks = position.grid, position.masks
+        even, odd = _even_and_odd(grid)
+        for cells, name, kind in ((self.even, "even", even), (self.odd, "odd", odd)):
+            for cell in cells:
+                removed = removed_by(position, {cell: kind})
+                if removed:
+                    yield Deduction(5, 1, (cell,), removed, f"{grid.name(cell)} is marked {name}")
+            for house in grid.houses:
+                sure = tuple(cell for cell in house.cells if cell in cells or not masks[cell] & ~kind)
+                if len(sure) == kind.bit_count():
+                    removed = removed_by(position, {cell: ~kind for cell in house.cells if cell not in sure})
+                    if removed:
+                        words = f"{house.name} has its {number(len(sure))} {name} digits in cells surely {name}"
+                        yield Deduction(6, 2, sure, removed, f"{words}, so its other cells are not")
+
+
+def _even_and_odd(grid: Grid) -> tuple[int, int]:
+    """The even digits and the odd digits as masks."""
+    return mask_of(grid.digits[1::2]), mask_of(grid.digits[0::2])

@@ -1,0 +1,179 @@
+"""Corner quadruples: the digits written at a corner, repeats included, are among the four cells around it.
+
+Manifest: the corner as two cells that touch only there, a colon, and one to four digits: `r2c3-r3c4: 1 2 5`.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from itertools import combinations
+from typing import Self
+
+from bookmaker.display.items import Point, Stroke
+from bookmaker.display.shapes import circle
+from bookmaker.placed import Node, Table
+from bookmaker.puzzle.grid import CLASSIC, Grid
+from bookmaker.puzzle.position import Position
+from bookmaker.rules.common.border import read_corner
+from bookmaker.rules.common.candidates import locked_out, mask_of, removed_by, sees
+from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.fillings import never_stand
+from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.reading import read_digits
+from bookmaker.rules.common.wording import cells_listed, counted, digits_listed, symbol
+from bookmaker.solve.problem import Allowed, Constraint, Count
+from bookmaker.trouble import Desk
+
+
+@dataclass(frozen=True, slots=True)
+class Ring:
+    """The four cells around a corner in the grid's order, and the digits written there, least first."""
+
+    cells: tuple[int, ...]
+    digits: tuple[int, ...]
+
+
+@dataclass(frozen=True)
+class Quadruple(Rule):
+    """One ring at each of some corners."""
+
+    kind = "quadruple"
+    title = "Corner quadruples"
+    noun = "corner quadruple"
+    example = """\
+quadruple:
+  r2c3-r3c4: 1 2 5
+  r6c6-r7c7: 4 4 8 9
+"""
+
+    rings: tuple[Ring, ...]
+
+    @classmethod
+    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+        if not isinstance(body, Table) or not body.entries:
+            hint = "such as “r2c3-r3c4: 1 2 5”: two cells that touch only at the corner"
+            desk.error(body.place, "not-quadruples", "quadruples are lines of a corner, a colon, and its digits", hint)
+            return None
+        rings: list[Ring] = []
+        sound = True
+        for key, value in body.entries:
+            cells = read_corner(key, "the quadruple", grid, desk)
+            digits = read_digits(value, "the quadruple", grid, desk)
+            if cells is None or digits is None:
+                sound = False
+                continue
+            trouble = _trouble_with(cells, digits, grid)
+            if cells in (ring.cells for ring in rings):
+                desk.error(key.place, "corner-twice", "this corner has its digits already")
+                sound = False
+            elif trouble:
+                desk.error(value.place, *trouble)
+                sound = False
+            else:
+                rings.append(Ring(cells, tuple(sorted(digits))))
+        return cls(tuple(rings)) if sound else None
+
+    def constraints(self, grid: Grid) -> Iterator[Constraint]:
+        for ring in self.rings:
+            for digit, times in Counter(ring.digits).items():
+                yield Count(ring.cells, 1 << (digit - 1), times, 4)
+            if len(ring.digits) == 4:
+                yield Allowed(ring.cells, mask_of(ring.digits))
+
+    def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
+        for ring in self.rings:
+            around = [digits[cell] for cell in ring.cells]
+            for digit in ring.digits:
+                if digit not in around:
+                    return False
+                around.remove(digit)
+        return True
+
+    def sentence(self) -> str:
+        several = any(len(ring.digits) > 1 for ring in self.rings)
+        repeats = any(len(set(ring.digits)) < len(ring.digits) for ring in self.rings)
+        subject = "The digits" if several else "The digit"
+        ring = "the ring" if len(self.rings) == 1 else "each ring"
+        verb = "are" if several else "is"
+        return f"{subject} in {ring} {verb} among those of the four cells around it{', repeats included' * repeats}."
+
+    @classmethod
+    def primer(cls) -> str:
+        return (
+            "The small digits in a ring stand somewhere in the four cells around that corner, each at least as often "
+            "as it is written; other digits may stand there too if there is room. A ring with four digits leaves no "
+            "room: each of its cells holds one of them. A digit written twice stands in two cells across the corner."
+        )
+
+    def marks(self, frame: Frame) -> Iterator[Mark]:
+        radius, height = 0.24 * frame.cell, 0.15
+        for ring in self.rings:
+            x, y = frame.between(ring.cells[0], ring.cells[3])
+            yield Mark(Layer.BORDER, circle((x, y), radius, Stroke(frame.thin()), 1.0))
+            for digit, (dx, dy) in zip(ring.digits, _PLACES[len(ring.digits)], strict=True):
+                at = (x + dx * frame.cell, y + dy * frame.cell)
+                yield Mark(Layer.BORDER, frame.figures(at, symbol(digit), height))
+
+    @classmethod
+    def sample(cls) -> Sample:
+        return Sample(cls((Ring((0, 1, 9, 10), (1, 2, 5)),)), CLASSIC, 2, 2)
+
+    def deductions(self, position: Position) -> Iterator[Deduction]:
+        """A full ring; a digit with just room enough; one that must be in the ring; the ring worked through."""
+        grid = position.grid
+        for ring in self.rings:
+            name = f"the quadruple at {grid.name(ring.cells[0])}"
+            if len(ring.digits) == 4:
+                removed = removed_by(position, dict.fromkeys(ring.cells, mask_of(ring.digits)))
+                if removed:
+                    words = f"{name} fills its four cells with {digits_listed(ring.digits)}"
+                    yield Deduction(5, 4, ring.cells, removed, words)
+            for digit, times in Counter(ring.digits).items():
+                places = tuple(cell for cell in ring.cells if position.may(cell, digit))
+                if len(places) == times:
+                    removed = removed_by(position, dict.fromkeys(places, 1 << (digit - 1)))
+                    if removed:
+                        words = f"{name} needs {symbol(digit)}, and it fits only at {cells_listed(grid, places)}"
+                        yield Deduction(5, 2, ring.cells, removed, words)
+                removed = locked_out(position, ring.cells, digit)
+                removed = tuple((cell, gone) for cell, gone in removed if cell not in ring.cells)
+                if places and removed:
+                    words = f"{name} holds {symbol(digit)}, and {grid.name(removed[0][0])} sees every place for it"
+                    yield Deduction(6, len(places), ring.cells, removed, words)
+            wanted = Counter(ring.digits)
+
+            def fits(digits: Sequence[int], wanted: Counter[int] = wanted) -> bool:
+                return (wanted - Counter(digits)).total() <= 4 - len(digits)
+
+            removed = never_stand(position, ring.cells, fits)
+            if removed:
+                cell, digit = removed[0]
+                words = f"{name} can't be completed with {symbol(digit)} at {grid.name(cell)}"
+                yield Deduction(7, 4, ring.cells, removed, words)
+
+
+_PLACES: dict[int, tuple[Point, ...]] = {
+    1: ((0.0, 0.0),),
+    2: ((-0.075, 0.0), (0.075, 0.0)),
+    3: ((-0.075, -0.095), (0.075, -0.095), (0.0, 0.095)),
+    4: ((-0.075, -0.095), (0.075, -0.095), (-0.075, 0.095), (0.075, 0.095)),
+}
+"""Where one to four digits stand in their ring, from its middle, in cells."""
+
+
+def _trouble_with(cells: tuple[int, ...], digits: tuple[int, ...], grid: Grid) -> tuple[str, str] | None:
+    """Code and text of what is wrong with a ring."""
+    if len(digits) > 4:
+        return (
+            "quadruple-long",
+            f"the quadruple has {counted(len(digits), 'digit')}, and only four cells lie around a corner",
+        )
+    across = [pair for pair in combinations(cells, 2) if not sees(grid, *pair)]
+    for digit, times in Counter(digits).items():
+        if times > 2:
+            return "quadruple-repeat", f"{symbol(digit)} fits at most twice around a corner, not {times} times"
+        if times == 2 and not across:
+            return "quadruple-repeat", f"{symbol(digit)} can't stand twice in four cells of one box"
+    return None

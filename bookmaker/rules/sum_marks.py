@@ -1,0 +1,123 @@
+"""Sum marks between neighbours: V where the digits add up to 5, X where they add up to 10.
+
+Manifest: `V` and `X` are lists of pairs; with `all-marked: yes` every such pair has its mark, so that absence counts.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from typing import Self
+
+from bookmaker.placed import Node
+from bookmaker.puzzle.grid import CLASSIC, Grid
+from bookmaker.puzzle.position import Position
+from bookmaker.rules.common.border import (
+    Pair,
+    knock_out,
+    neighbour_relation,
+    neighbours,
+    partnerless,
+    read_marks,
+    worked_through,
+)
+from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.wording import one_or_many, sentence_case
+from bookmaker.solve.problem import Constraint, Relation
+from bookmaker.trouble import Desk
+
+
+@dataclass(frozen=True)
+class SumMarks(Rule):
+    """`five` (V) and `ten` (X) are pairs of cells that share a side, in the grid's order."""
+
+    kind = "sum-marks"
+    title = "Sum marks"
+    noun = "sum mark"
+    example = """\
+sum-marks:
+  V: [r1c1-r1c2]
+  X: [r4c4-r5c4, r2c7-r2c8]
+  all-marked: no
+"""
+
+    five: tuple[Pair, ...] = ()
+    ten: tuple[Pair, ...] = ()
+    all_marked: bool = False
+
+    @classmethod
+    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+        marks = read_marks(body, "sum-marks", {"V": "the V", "X": "the X"}, grid, desk)
+        if marks is None:
+            return None
+        pairs, all_marked = marks
+        if pairs["X"] and grid.size + grid.size - 1 < 10:
+            text = f"no two different digits from 1 to {grid.size} add up to 10, so an X fits nowhere in this grid"
+            desk.error(body.place, "sum-large", text)
+            return None
+        return cls(pairs["V"], pairs["X"], all_marked)
+
+    def constraints(self, grid: Grid) -> Iterator[Constraint]:
+        return (asked for _, asked in self._asked(grid))
+
+    def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
+        for row in range(grid.size):
+            for column in range(grid.size):
+                for down, across in ((0, 1), (1, 0)):
+                    if not grid.inside(row + down, column + across):
+                        continue
+                    pair = grid.cell(row, column), grid.cell(row + down, column + across)
+                    total = digits[pair[0]] + digits[pair[1]]
+                    if (pair in self.five and total != 5) or (pair in self.ten and total != 10):
+                        return False
+                    if self.all_marked and pair not in self.five + self.ten and total in (5, 10):
+                        return False
+        return True
+
+    def sentence(self) -> str:
+        five = one_or_many(len(self.five), "the V", "a V") + " joins digits that add up to 5"
+        ten = one_or_many(len(self.ten), "the X", "an X") + " joins digits that add up to 10"
+        said = " and ".join(words for words, pairs in ((five, self.five), (ten, self.ten)) if pairs)
+        if self.all_marked:
+            said += "; neighbours without a mark add up to neither 5 nor 10"
+        return sentence_case(said) + "."
+
+    @classmethod
+    def primer(cls) -> str:
+        return (
+            "As in Roman numerals, V is 5 and X is 10: the two digits beside the letter add up to it. A V joins 1 and "
+            "4 or 2 and 3, so nothing above 4 touches it; an X leaves no 5, which would need a second 5 beside it. "
+            "Where all marks are given, a border without a letter says that its digits add up to neither."
+        )
+
+    def marks(self, frame: Frame) -> Iterator[Mark]:
+        for pairs, letter in ((self.five, "V"), (self.ten, "X")):
+            for pair in pairs:
+                at = frame.between(*pair)
+                yield Mark(Layer.BORDER, knock_out(at, 0.15 * frame.cell))
+                yield Mark(Layer.BORDER, frame.figures(at, letter, 0.2, bold=True))
+
+    @classmethod
+    def sample(cls) -> Sample:
+        return Sample(cls(five=((0, 1),), ten=((1, 2),)), CLASSIC, 1, 3)
+
+    def deductions(self, position: Position) -> Iterator[Deduction]:
+        """Digits without a partner at a mark, or at a missing one; and strings of marks worked through."""
+        asked = tuple(self._asked(position.grid))
+        for mark, made in asked:
+            yield from partnerless(position, made, mark, 6 if mark == _MISSING else 5)
+        yield from worked_through(position, [made for mark, made in asked if mark != _MISSING], "marks")
+
+    def _asked(self, grid: Grid) -> Iterator[tuple[str, Relation]]:
+        """What each mark asks, and what its absence asks, with the name of it."""
+        if self.five:
+            yield "the V", neighbour_relation(self.five, grid, lambda a, b: a + b == 5)
+        if self.ten:
+            yield "the X", neighbour_relation(self.ten, grid, lambda a, b: a + b == 10)
+        if self.all_marked:
+            bare = [pair for pair in neighbours(grid) if pair not in {*self.five, *self.ten}]
+            yield _MISSING, neighbour_relation(bare, grid, lambda a, b: a + b not in (5, 10))
+
+
+_MISSING = "the missing mark"

@@ -1,0 +1,124 @@
+"""Windows: inner areas of the size of a box, one cell away from the border and from each other, hold every digit.
+
+Manifest: `windows: yes`. They are extra regions with a name of their own; a grid has them if its boxes are square:
+four on the everyday 9×9.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from typing import Self
+
+from bookmaker.placed import Node
+from bookmaker.puzzle.grid import Grid, House, boxed_grid
+from bookmaker.puzzle.position import Position
+from bookmaker.rules.common.candidates import removed_by
+from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.frame import Frame, Mark
+from bookmaker.rules.common.reading import read_yes
+from bookmaker.rules.common.wording import symbol
+from bookmaker.rules.extra_region import shaded
+from bookmaker.solve.problem import Constraint, Different
+from bookmaker.trouble import Desk
+
+
+@dataclass(frozen=True)
+class Windows(Rule):
+    """Nothing to say but that they are there."""
+
+    kind = "windows"
+    title = "Windows"
+    noun = "window"
+    example = "windows: yes\n"
+
+    @classmethod
+    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+        if grid.box is None or grid.box[0] != grid.box[1]:
+            text = "windows need square boxes, as on the 9×9 grid with boxes of 3×3"
+            desk.error(body.place, "windows-grid", text, "draw other inner areas as “extra-region”")
+            return None
+        return cls() if read_yes(body, "windows", desk) else None
+
+    def constraints(self, grid: Grid) -> Iterator[Constraint]:
+        return (Different(house.cells) for house in self.houses(grid))
+
+    def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
+        assert grid.box is not None
+        side, _ = grid.box
+        for top in range(1, grid.size - side, side + 1):
+            for left in range(1, grid.size - side, side + 1):
+                seen = {digits[grid.cell(top + r, left + c)] for r in range(side) for c in range(side)}
+                if len(seen) < grid.size:
+                    return False
+        return True
+
+    def sentence(self) -> str:
+        return "Each shaded window holds every digit once."
+
+    @classmethod
+    def primer(cls) -> str:
+        return (
+            "The shaded windows are further boxes, laid one cell away from the border and from each other: each holds "
+            "every digit once. Rows 2 to 4 hold each digit three times, and the two windows in them take two of these, "
+            "so the nine cells beside the windows hold every digit once as well. Five such hidden houses lie between "
+            "and around the windows of a 9×9 grid; they are where the puzzle opens."
+        )
+
+    def marks(self, frame: Frame) -> Iterator[Mark]:
+        return shaded(frame, [house.cells for house in self.houses(frame.grid)])
+
+    @classmethod
+    def sample(cls) -> Sample:
+        return Sample(cls(), boxed_grid(4, 2, 2), 3, 3)
+
+    def houses(self, grid: Grid) -> tuple[House, ...]:
+        inner = _bands(grid)[1:]
+        return tuple(
+            House(f"the window at {grid.name(cells[0])}", cells)
+            for cells in (_crossing(grid, rows, columns) for rows in inner for columns in inner)
+        )
+
+    def deductions(self, position: Position) -> Iterator[Deduction]:
+        """Hidden houses: what the windows leave of their rows, or of their columns, holds every digit once too."""
+        grid, masks = position.grid, position.masks
+        for name, cells in _hidden_houses(grid):
+            for digit in grid.digits:
+                places = [cell for cell in cells if position.may(cell, digit)]
+                sure = [cell for cell in places if masks[cell].bit_count() == 1]
+                if len(sure) == 1:
+                    removed = removed_by(position, {c: ~(1 << (digit - 1)) for c in places if c != sure[0]})
+                    said = f"already holds {symbol(digit)}, at {grid.name(sure[0])}"
+                elif len(places) == 1:
+                    removed = removed_by(position, {places[0]: 1 << (digit - 1)})
+                    said = f"can hold {symbol(digit)} only at {grid.name(places[0])}"
+                else:
+                    continue
+                if removed:
+                    yield Deduction(6, 3, cells, removed, f"{name}, which also holds every digit once, {said}")
+
+
+def _bands(grid: Grid) -> tuple[tuple[int, ...], ...]:
+    """First the rows between the windows (1, 5 and 9), then those of each window; the same for columns."""
+    assert grid.box is not None
+    side = grid.box[0]
+    starts = range(1, grid.size - side, side + 1)
+    return tuple(range(0, grid.size, side + 1)), *(tuple(range(start, start + side)) for start in starts)
+
+
+def _crossing(grid: Grid, rows: Sequence[int], columns: Sequence[int]) -> tuple[int, ...]:
+    return tuple(grid.cell(row, column) for row in rows for column in columns)
+
+
+def _hidden_houses(grid: Grid) -> Iterator[tuple[str, tuple[int, ...]]]:
+    """The rows of a window hold `side` of each digit, and the windows in them one each: the rest holds one as well.
+
+    The same with columns; and what those leave of the rows between the windows is the last of them.
+    """
+    between, *inner = _bands(grid)
+    for rows in inner:
+        yield f"the rest of rows {rows[0] + 1} to {rows[-1] + 1} beside the windows", _crossing(grid, rows, between)
+    for columns in inner:
+        name = f"the rest of columns {columns[0] + 1} to {columns[-1] + 1} above and below the windows"
+        yield name, _crossing(grid, between, columns)
+    yield "the crossing of the rows and columns between the windows", _crossing(grid, between, between)

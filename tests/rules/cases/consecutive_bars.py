@@ -1,0 +1,54 @@
+"""Cases for consecutive bars."""
+
+from __future__ import annotations
+
+from random import Random
+from typing import Any
+
+from bookmaker.puzzle.grid import Grid
+from bookmaker.rules.consecutive_bars import ConsecutiveBars
+from tests.rules.pairs import beside_and_below
+
+SENTENCES = (
+    (
+        "consecutive-bars: r1c1-r1c2",
+        "The bar joins consecutive digits; neighbours without a bar between them are not consecutive.",
+    ),
+    (
+        "consecutive-bars: [r1c1-r1c2, r5c5-r6c5]",
+        "A bar joins consecutive digits; neighbours without a bar between them are not consecutive.",
+    ),
+)
+
+MISUSES = (
+    ("consecutive-bars: [r1c1-r1c2, r3c3-r4c4]", "not-neighbours", "r3c3"),
+    ("consecutive-bars: r1c1-r1c2 r1c2-r1c1", "mark-twice", "r1c2-r1c1"),
+    ("consecutive-bars: r1c1-r1c2-r1c3", "one-of-two", "r1c1"),
+    ("consecutive-bars: r1c1", "one-of-two", "r1c1"),
+    ("consecutive-bars: []", "no-marks", "[]"),
+    ("consecutive-bars: ''", "no-marks", "''"),
+    ("consecutive-bars:\n  - [r1c1, r1c2]", "not-a-border", "[r1c1"),
+)
+
+DEDUCTIONS = (
+    ("consecutive-bars: r1c1-r1c2", {"r1c1": "15"}, {"r1c2": "135789"}),
+    ("consecutive-bars: r1c1-r1c2", {"r5c5": "5"}, {"r4c5 r6c5 r5c4 r5c6": "456"}),
+    ("consecutive-bars: r1c1-r1c2", {"r5c5": "46"}, {"r5c6": "5"}),
+    # Three in a row climb or fall by ones.
+    ("consecutive-bars: r1c1-r1c2 r1c2-r1c3", {"r1c1": "12"}, {"r1c2": "1456789", "r1c3": "1256789"}),
+)
+
+
+def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> ConsecutiveBars | None:
+    bars = tuple(pair for pair in beside_and_below(grid) if abs(solution[pair[0]] - solution[pair[1]]) == 1)
+    return ConsecutiveBars(bars) if bars else None
+
+
+def independent(model: Any, x: list[Any], rule: ConsecutiveBars, grid: Grid) -> None:
+    for one, other in beside_and_below(grid):
+        apart = model.new_int_var(1, grid.size, "")
+        model.add_abs_equality(apart, x[one] - x[other])
+        if (one, other) in rule.bars:
+            model.add(apart == 1)
+        else:
+            model.add(apart >= 2)

@@ -1,0 +1,82 @@
+"""Cases for dots."""
+
+from __future__ import annotations
+
+from random import Random
+from typing import Any
+
+from bookmaker.puzzle.grid import Grid
+from bookmaker.rules.dots import Dots
+from tests.rules.pairs import beside_and_below
+
+SENTENCES = (
+    ("dots: {white: r1c1-r1c2}", "The white dot joins consecutive digits."),
+    ("dots: {white: r1c1-r1c2 r2c1-r2c2}", "A white dot joins consecutive digits."),
+    ("dots: {black: r1c1-r1c2}", "The black dot joins a digit and its double."),
+    (
+        "dots: {white: r1c1-r1c2 r3c3-r4c3, black: r7c7-r7c8}",
+        "A white dot joins consecutive digits and the black dot joins a digit and its double (1 and 2 have either).",
+    ),
+    (
+        "dots: {white: r1c1-r1c2, black: r7c7-r7c8 r8c8-r9c8, all-marked: yes}",
+        "The white dot joins consecutive digits and a black dot joins a digit and its double (1 and 2 have either); "
+        "neighbours without a dot are neither.",
+    ),
+    (
+        "dots: {white: r1c1-r1c2 r5c5-r5c6, all-marked: yes}",
+        "A white dot joins consecutive digits; neighbours without a dot are neither consecutive nor a digit and its "
+        "double.",
+    ),
+)
+
+MISUSES = (
+    ("dots:\n  white: r1c1-r1c2\n  black: r3c3-r4c4", "not-neighbours", "r3c3"),
+    ("dots:\n  white: r1c1-r1c3", "not-neighbours", "r1c1"),
+    ("dots:\n  white: r1c1-r1c1", "not-neighbours", "r1c1"),
+    ("dots:\n  white: r1c1 r1c2", "one-of-two", "r1c2"),
+    ("dots:\n  white: r1c9-r1c10", "off-grid", "r1c10"),
+    ("dots:\n  white: [r1c1-r1c2, r1c2-r1c1]", "mark-twice", "r1c2-r1c1"),
+    ("dots:\n  white: r1c1-r1c2\n  black: r1c2-r1c1", "marks-clash", "r1c2-r1c1"),
+    ("dots:\n  whit: r1c1-r1c2", "unknown-key", "whit"),
+    ("dots:\n  white: r1c1-r1c2\n  all-marked: maybe", "unknown-word", "maybe"),
+    ("dots:\n  all-marked: yes", "no-marks", "all-marked"),
+    ("dots:\n  white: []", "no-marks", "[]"),
+    ("dots: r1c1-r1c2", "not-a-table", "r1c1"),
+)
+
+DEDUCTIONS = (
+    ("dots: {white: r1c1-r1c2}", {"r1c1": "15"}, {"r1c2": "135789"}),
+    # 5, 7 and 9 have no double and no half among the digits 1 to 9.
+    ("dots: {black: r1c1-r1c2}", {}, {"r1c1 r1c2": "579"}),
+    ("dots: {white: r1c1-r1c2, all-marked: yes}", {"r5c5": "12"}, {"r5c6": "12"}),
+    ("dots: {white: r1c1-r1c2, all-marked: yes}", {"r5c5": "24"}, {"r4c5": "24"}),
+    # Three in a row by black dots: only 1-2-4 and 2-4-8, either way.
+    ("dots: {black: r1c1-r1c2 r1c2-r1c3}", {}, {"r1c1 r1c3": "35679", "r1c2": "13579"}),
+)
+
+
+def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Dots | None:
+    white, black = [], []
+    for one, other in beside_and_below(grid):
+        low, high = sorted((solution[one], solution[other]))
+        fitting = [dots for dots, fits in ((white, high - low == 1), (black, high == 2 * low)) if fits]
+        if fitting:
+            rng.choice(fitting).append((one, other))
+    if rng.random() < 0.5:
+        return Dots(tuple(white), tuple(black), all_marked=True) if white or black else None
+    share = rng.uniform(0.2, 0.8)
+    kept = [tuple(pair for pair in pairs if rng.random() < share) for pairs in (white, black)]
+    return Dots(*kept) if any(kept) else None
+
+
+def independent(model: Any, x: list[Any], rule: Dots, grid: Grid) -> None:
+    digits = range(1, grid.size + 1)
+    consecutive = [(a, b) for a in digits for b in digits if a == b + 1 or b == a + 1]
+    double = [(a, b) for a in digits for b in digits if a == b + b or b == a + a]
+    for one, other in beside_and_below(grid):
+        if (one, other) in rule.white:
+            model.add_allowed_assignments([x[one], x[other]], consecutive)
+        elif (one, other) in rule.black:
+            model.add_allowed_assignments([x[one], x[other]], double)
+        elif rule.all_marked:
+            model.add_forbidden_assignments([x[one], x[other]], consecutive + double)

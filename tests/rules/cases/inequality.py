@@ -1,0 +1,50 @@
+"""Cases for inequality signs."""
+
+from __future__ import annotations
+
+from random import Random
+from typing import Any
+
+from bookmaker.puzzle.grid import Grid
+from bookmaker.rules.inequality import Inequality
+from tests.rules.pairs import beside_and_below
+
+SENTENCES = (
+    ("inequality: r1c1 > r1c2", "The sign between two cells opens towards the greater digit."),
+    ("inequality: r1c1 > r1c2 < r1c3", "Each sign between two cells opens towards the greater digit."),
+)
+
+MISUSES = (
+    ("inequality:\n  - r1c1 > r1c2\n  - r1c2 > r1c1", "signs-clash", "r1c2 > r1c1"),
+    ("inequality: r1c1 > r1c2, r1c2 < r1c1", "mark-twice", "r1c2 < r1c1"),
+    ("inequality:\n  - r1c1 > r1c2 > r2c2\n  - r2c2 > r2c1 > r1c1", "signs-circle", "r2c1 > r1c1"),
+    ("inequality: r1c1 > r1c2 > r1c3 > r1c4 > r1c5 > r1c6 > r1c7 > r1c8 > r1c9 > r2c9", "signs-climb", "r1c9 >"),
+    ("inequality: r1c1 > r2c2", "not-neighbours", "r1c1"),
+    ("inequality: r1c1 > r1c2 > r1c5", "not-neighbours", "r1c2"),
+    ("inequality: r1c1 = r1c2", "not-a-comparison", "r1c1"),
+    ("inequality: r1c1 r1c2", "not-a-comparison", "r1c1"),
+    ("inequality: r1c1 >", "not-a-comparison", "r1c1"),
+    ("inequality: r1c1 > r1c0", "off-grid", "r1c0"),
+    ("inequality: r1c1-r1c2 > r1c3", "one-cell", "r1c1"),
+    ("inequality:\n  greater: r1c1", "not-a-list", "greater"),
+)
+
+DEDUCTIONS = (
+    ("inequality: r1c1 > r1c2", {}, {"r1c1": "1", "r1c2": "9"}),
+    ("inequality: r5c5 > r5c6 > r6c6 > r6c5", {}, {"r5c5": "123", "r5c6": "129", "r6c5": "789"}),
+    # Two cells below one that see each other hold 1 and 2 at the least.
+    ("inequality: r5c4 < r5c5 > r5c6", {}, {"r5c5": "12"}),
+    ("inequality: r1c1 > r1c2", {"r1c2": "567"}, {"r1c1": "12345"}),
+)
+
+
+def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Inequality | None:
+    share = rng.uniform(0.1, 0.6)
+    pairs = [pair for pair in beside_and_below(grid) if rng.random() < share]
+    ordered = ((a, b) if solution[a] > solution[b] else (b, a) for a, b in pairs)
+    return Inequality(tuple(ordered)) if pairs else None
+
+
+def independent(model: Any, x: list[Any], rule: Inequality, grid: Grid) -> None:
+    for greater, lesser in rule.pairs:
+        model.add(x[greater] - x[lesser] >= 1)

@@ -1,0 +1,42 @@
+"""Cases for the non-consecutive rule."""
+
+from __future__ import annotations
+
+from random import Random
+from typing import Any
+
+from bookmaker.puzzle.grid import Grid
+from bookmaker.rules.non_consecutive import NonConsecutive
+from tests.rules.grids import Solution
+from tests.rules.harness import grown_with
+from tests.rules.pairs import beside_and_below
+
+SENTENCES = (("non-consecutive: yes", "Cells that share a side never hold consecutive digits."),)
+
+MISUSES = (
+    ("non-consecutive: false", "rule-off", "false"),
+    ("non-consecutive: r1c1-r1c2", "not-yes", "r1c1"),
+    ("non-consecutive: [yes]", "not-text", "[yes]"),
+)
+
+DEDUCTIONS = (
+    ("non-consecutive: yes", {"r5c5": "5"}, {"r4c5 r6c5 r5c4 r5c6": "46"}),
+    ("non-consecutive: yes", {"r5c5": "46"}, {"r4c5": "5"}),
+    ("non-consecutive: yes", {"r5c5": "456"}, {"r4c5": "5"}),
+    # In row 5, 4 stands at r5c4 or r5c6, beside r5c5 both.
+    ("non-consecutive: yes", {"r5c1-r5c3 r5c5 r5c7-r5c9": "12356789"}, {"r5c5": "35"}),
+)
+
+
+def grow(grid: Grid, rng: Random) -> Solution | None:
+    return grown_with(NonConsecutive(), grid, rng)
+
+
+def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> NonConsecutive:
+    return NonConsecutive()
+
+
+def independent(model: Any, x: list[Any], rule: NonConsecutive, grid: Grid) -> None:
+    for one, other in beside_and_below(grid):
+        model.add(x[one] - x[other] != 1)
+        model.add(x[other] - x[one] != 1)

@@ -1,0 +1,75 @@
+"""Cases for corner quadruples."""
+
+from __future__ import annotations
+
+from random import Random
+from typing import Any
+
+from bookmaker.puzzle.grid import Grid
+from bookmaker.rules.quadruple import Quadruple, Ring
+
+SENTENCES = (
+    ("quadruple: {r1c1-r2c2: 5}", "The digit in the ring is among those of the four cells around it."),
+    (
+        "quadruple: {r1c1-r2c2: 5, r5c5-r6c6: 7}",
+        "The digit in each ring is among those of the four cells around it.",
+    ),
+    (
+        "quadruple: {r1c1-r2c2: 5, r5c5-r6c6: 78}",
+        "The digits in each ring are among those of the four cells around it.",
+    ),
+    (
+        "quadruple: {r3c3-r4c4: 5 5}",
+        "The digits in the ring are among those of the four cells around it, repeats included.",
+    ),
+)
+
+MISUSES = (
+    ("quadruple:\n  r2c3-r2c4: 1 2", "not-a-corner", "r2c3"),
+    ("quadruple:\n  r2c3-r4c5: 1 2", "not-a-corner", "r2c3"),
+    ("quadruple:\n  r2c3: 1 2", "one-of-two", "r2c3"),
+    ("quadruple:\n  r9c9-r10c10: 1 2", "off-grid", "r10c10"),
+    ("quadruple:\n  r2c3-r3c4: 1 2\n  r2c4-r3c3: 5", "corner-twice", "r2c4-r3c3"),
+    ("quadruple:\n  r2c3-r3c4: 1 2 3 4 5", "quadruple-long", "1 2 3 4 5"),
+    ("quadruple:\n  r3c3-r4c4: 5 5 5", "quadruple-repeat", "5 5 5"),
+    ("quadruple:\n  r1c1-r2c2: 5 5", "quadruple-repeat", "5 5"),
+    ("quadruple:\n  r3c3-r4c4: 5 A", "not-a-digit", "A"),
+    ("quadruple:\n  r3c3-r4c4: ''", "no-digits", "''"),
+    ("quadruple:\n  r3c3-r4c4: [1, 2]", "not-digits", "[1"),
+    ("quadruple: r3c3-r4c4", "not-quadruples", "r3c3"),
+)
+
+DEDUCTIONS = (
+    ("quadruple: {r3c3-r4c4: 1 2 5 9}", {}, {"r3c3 r3c4 r4c3 r4c4": "34678"}),
+    ("quadruple: {r3c3-r4c4: 1}", {"r3c3 r3c4 r4c3": "23456789"}, {"r4c4": "23456789"}),
+    # Both places for 1 lie in row 3, so it stands nowhere else there.
+    ("quadruple: {r3c3-r4c4: 1}", {"r4c3 r4c4": "23456789"}, {"r3c1 r3c2 r3c5-r3c9": "1"}),
+    # A digit written twice stands in two cells across the corner.
+    ("quadruple: {r3c3-r4c4: 1 1}", {"r3c3": "23456789"}, {"r3c4 r4c3": "23456789", "r4c4": "1"}),
+    # Three digits leave room for one stranger.
+    ("quadruple: {r3c3-r4c4: 1 2 3}", {"r3c3": "456"}, {"r3c4 r4c3 r4c4": "456789"}),
+)
+
+
+def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Quadruple | None:
+    share = rng.uniform(0.1, 0.4)
+    rings = []
+    for row in range(grid.size - 1):
+        for column in range(grid.size - 1):
+            if rng.random() < share:
+                cells = tuple(grid.cell(row + r, column + c) for r in (0, 1) for c in (0, 1))
+                digits = rng.sample([solution[cell] for cell in cells], rng.randint(1, 4))
+                rings.append(Ring(cells, tuple(sorted(digits))))
+    return Quadruple(tuple(rings)) if rings else None
+
+
+def independent(model: Any, x: list[Any], rule: Quadruple, grid: Grid) -> None:
+    for ring in rule.rings:
+        for digit in set(ring.digits):
+            holds = []
+            for cell in ring.cells:
+                here = model.new_bool_var("")
+                model.add(x[cell] == digit).only_enforce_if(here)
+                model.add(x[cell] != digit).only_enforce_if(~here)
+                holds.append(here)
+            model.add(sum(holds) >= ring.digits.count(digit))

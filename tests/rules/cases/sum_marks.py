@@ -1,0 +1,63 @@
+"""Cases for sum marks."""
+
+from __future__ import annotations
+
+from random import Random
+from typing import Any
+
+from bookmaker.puzzle.grid import Grid
+from bookmaker.rules.sum_marks import SumMarks
+from tests.rules.pairs import beside_and_below
+
+SENTENCES = (
+    ("sum-marks: {V: r1c1-r1c2}", "The V joins digits that add up to 5."),
+    ("sum-marks: {X: r1c1-r1c2 r5c5-r6c5}", "An X joins digits that add up to 10."),
+    (
+        "sum-marks: {V: r1c1-r1c2 r5c1-r6c1, X: r5c5-r6c5}",
+        "A V joins digits that add up to 5 and the X joins digits that add up to 10.",
+    ),
+    (
+        "sum-marks: {X: r5c5-r6c5, all-marked: yes}",
+        "The X joins digits that add up to 10; neighbours without a mark add up to neither 5 nor 10.",
+    ),
+)
+
+MISUSES = (
+    ("sum-marks:\n  V: r1c1-r2c2", "not-neighbours", "r1c1"),
+    ("sum-marks:\n  V: r1c1-r1c2 r5c5-r5c6\n  X: r5c6-r5c5", "marks-clash", "r5c6-r5c5"),
+    ("sum-marks:\n  X: [r5c5-r5c6, r5c5-r5c6]", "mark-twice", "r5c5-r5c6]"),
+    ("sum-marks:\n  v: r1c1-r1c2", "unknown-key", "v:"),
+    ("sum-marks:\n  V: r1c1-r0c1", "off-grid", "r0c1"),
+    ("sum-marks:\n  V: {r1c1: 5}", "not-a-list", "{r1c1"),
+    ("sum-marks:\n  all-marked: no", "no-marks", "all-marked"),
+)
+
+DEDUCTIONS = (
+    ("sum-marks: {X: r1c1-r1c2}", {}, {"r1c1 r1c2": "5"}),
+    ("sum-marks: {V: r1c1-r1c2}", {"r1c1": "12789"}, {"r1c1": "789", "r1c2": "1256789"}),
+    ("sum-marks: {V: r1c1-r1c2, all-marked: yes}", {"r5c5": "2"}, {"r5c6 r4c5": "38"}),
+    ("sum-marks: {V: r1c1-r1c2, all-marked: yes}", {"r5c5": "28"}, {"r6c5": "28"}),
+    # A V and an X meet: 4-1-9, 3-2-8, 2-3-7, 1-4-6.
+    ("sum-marks: {V: r1c1-r1c2, X: r1c2-r1c3}", {}, {"r1c3": "12345"}),
+)
+
+
+def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> SumMarks | None:
+    five = [pair for pair in beside_and_below(grid) if solution[pair[0]] + solution[pair[1]] == 5]
+    ten = [pair for pair in beside_and_below(grid) if solution[pair[0]] + solution[pair[1]] == 10]
+    if rng.random() < 0.5:
+        return SumMarks(tuple(five), tuple(ten), all_marked=True) if five or ten else None
+    share = rng.uniform(0.3, 0.9)
+    kept = [tuple(pair for pair in pairs if rng.random() < share) for pairs in (five, ten)]
+    return SumMarks(*kept) if any(kept) else None
+
+
+def independent(model: Any, x: list[Any], rule: SumMarks, grid: Grid) -> None:
+    for one, other in beside_and_below(grid):
+        if (one, other) in rule.five:
+            model.add(x[one] + x[other] == 5)
+        elif (one, other) in rule.ten:
+            model.add(x[one] + x[other] == 10)
+        elif rule.all_marked:
+            model.add(x[one] + x[other] != 5)
+            model.add(x[one] + x[other] != 10)
