@@ -29,7 +29,8 @@ def best(recipe: Recipe) -> Drawn:
 def _distance(recipe: Recipe, drawn: Drawn) -> tuple[float, ...]:
     """How far a draw is from what was wished for: first by logic at all, then the band, then givens and effort."""
     effort, band = drawn.grade.effort, drawn.grade.band
-    return not drawn.grade.path.reached, abs(band - recipe.band), abs(effort - middle_of_band(recipe.band)) / effort
+    wished = middle_of_band(recipe.band)
+    return not drawn.grade.path.reached, abs(band - recipe.band), max(effort, wished) / min(effort, wished)
 
 
 def middle_of_band(band: int) -> float:

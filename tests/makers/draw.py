@@ -7,7 +7,7 @@ Givens are taken away in pairs that face each other across the centre, as setter
 from __future__ import annotations
 
 import importlib
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from random import Random
 
@@ -29,7 +29,7 @@ class Recipe:
     """What a puzzle should be.
 
     `rules` is manifest text with the marks drawn beforehand; `lay` names kinds whose marks are read off the solution.
-    `givens` is the least number of givens to leave; `band` the band wished for.
+    `givens` is the least number of givens to leave; `band` the band wished for: givens are left in until it is reached.
     """
 
     id: str
@@ -74,7 +74,16 @@ def draw(recipe: Recipe, seed: int) -> Drawn | None:
     if solution is None:
         return None
     laid = tuple(rule for kind in recipe.lay if (rule := _laid(kind, grid, solution, rng)) is not None)
-    puzzle = thinned(Puzzle(grid, solution, fixed + laid), recipe.givens, recipe.facing, rng)
+    full: RuledPuzzle = Puzzle(grid, solution, fixed + laid)
+    taken = removals(full, recipe.givens, recipe.facing, rng)
+    few, many = 0, len(taken)
+    while few < many:
+        middle = (few + many + 1) // 2
+        if grade(without(full, taken[:middle]), solution).band <= recipe.band:
+            few = middle
+        else:
+            many = middle - 1
+    puzzle = without(full, taken[:few])
     return Drawn(recipe, puzzle, laid, solution, grade(puzzle, solution))
 
 
@@ -93,23 +102,27 @@ def rules_from(text: str, grid: Grid) -> Iterator[Rule]:
         raise ValueError([f"{t.place}: {t.text}" for t in desk.found])
 
 
-def thinned(puzzle: RuledPuzzle, least: int, facing: bool, rng: Random) -> RuledPuzzle:
-    """The puzzle with givens taken away at random while it has one solution and more than `least` givens."""
+def removals(puzzle: RuledPuzzle, least: int, facing: bool, rng: Random) -> list[set[int]]:
+    """Cells whose givens can be taken away one group after the other, at random, while one solution and more than
+    `least` givens are left; with `facing` a group is a pair of cells that face each other across the centre."""
     cells = list(puzzle.grid.cells)
     rng.shuffle(cells)
-    givens = list(puzzle.givens)
-    last = len(cells) - 1
+    taken: list[set[int]] = []
+    left = {cell for cell in cells if puzzle.givens[cell]}
     for cell in cells:
-        pair = {cell, last - cell} if facing else {cell}
-        taken = {c: givens[c] for c in pair if givens[c]}
-        if not taken or sum(map(bool, givens)) - len(taken) < least:
-            continue
-        for c in taken:
-            givens[c] = 0
-        if not isinstance(prove(problem_of(Puzzle(puzzle.grid, tuple(givens), puzzle.rules))), Unique):
-            for c, digit in taken.items():
-                givens[c] = digit
-    return Puzzle(puzzle.grid, tuple(givens), puzzle.rules)
+        group = {c for c in ((cell, len(cells) - 1 - cell) if facing else (cell,)) if c in left}
+        if group and len(left) - len(group) >= least:
+            trial = without(puzzle, [*taken, group])
+            if isinstance(prove(problem_of(trial)), Unique):
+                taken.append(group)
+                left -= group
+    return taken
+
+
+def without(puzzle: RuledPuzzle, taken: Iterable[set[int]]) -> RuledPuzzle:
+    """The puzzle without the givens of these cells."""
+    gone = set().union(*taken)
+    return Puzzle(puzzle.grid, tuple(0 if c in gone else d for c, d in enumerate(puzzle.givens)), puzzle.rules)
 
 
 def _laid(kind: str, grid: Grid, solution: Solution, rng: Random) -> Rule | None:
