@@ -6,18 +6,16 @@ from collections.abc import Iterator
 
 from bookmaker.book.model import Book, BookPuzzle, Chapter, Contents, Credits, Keys
 from bookmaker.display.items import Group, Item, Text
-from bookmaker.layout.parts import flowing, heading
+from bookmaker.layout.parts import flowing, heading, number_before
 from bookmaker.layout.ridge import ridge
 from bookmaker.layout.sheet import Leaf
-from bookmaker.layout.spec import Layout
+from bookmaker.layout.spec import Layout, Type
 from bookmaker.layout.text import DROP, PageNumber, Row, broken, width
-
-INDENT_EMS = 2.6
 
 
 def contents_leaves(part: Contents, book: Book, layout: Layout) -> list[Leaf]:
     """Pages of contents."""
-    rows = [*heading(part.heading, layout)]
+    rows = [*heading(part.heading, layout, layout.puzzles.hang)]
     for section in book.body:
         match section:
             case Chapter():
@@ -36,28 +34,27 @@ def contents_leaves(part: Contents, book: Book, layout: Layout) -> list[Leaf]:
 
 
 def _section_line(title: str, target: str, layout: Layout) -> Iterator[Row]:
-    small = layout.type.small
-    base = (1 - DROP) * layout.line
+    small, base = layout.type.small, (1 - DROP) * layout.line
     number = PageNumber(layout.measure, base, "", target, small)
-    yield Row(layout.line, (Text(0.0, base, title, "serif-bold", small.size), number), tied=True)
+    yield Row(layout.line, (Text(layout.puzzles.hang, base, title, "serif-bold", small.size), number), tied=True)
 
 
 def _puzzle_line(puzzle: BookPuzzle, layout: Layout) -> Row:
-    small, note, line = layout.type.small, layout.type.note, layout.line
-    base, indent = (1 - DROP) * line, INDENT_EMS * small.size
-    right = layout.measure
-    wide = small.size * 2.4
-    ridge_x = right - 3.2 * small.size - wide
-    items: list[Item | PageNumber] = [Text(0.0, base, str(puzzle.number), "sans-bold", small.size)]
-    room = ridge_x - indent - small.size
-    lines = broken(puzzle.title, small.font, small.size, room)
+    """Number, title, setter if there is room, ridge and page, on one line."""
+    small, base, left, right = layout.type.small, (1 - DROP) * layout.line, layout.puzzles.hang, layout.measure
+    ridge_wide = small.size * 2.4
+    ridge_x = right - 3.2 * small.size - ridge_wide
+    lines = broken(puzzle.title, small.font, small.size, ridge_x - left - small.size)
     title = lines[0] if len(lines) == 1 else lines[0] + " …"
-    items.append(Text(indent, base, title, small.font, small.size))
-    setter_x = indent + width(title, small) + 0.9 * small.size
-    setter_wide = width(puzzle.setter, note) * small.size / note.size
-    if puzzle.setter and setter_x + setter_wide < ridge_x - small.size:
-        items.append(Text(setter_x, base, puzzle.setter, note.font, small.size, 0.25))
+    items: list[Item | PageNumber] = [
+        number_before(left, base, puzzle.number, small),
+        Text(left, base, title, small.font, small.size),
+        PageNumber(right, base, "", f"puzzle {puzzle.id}", small),
+    ]
+    setter_x = left + width(title, small) + 0.9 * small.size
+    setter = Type(layout.type.note.font, small.size, small.leading)
+    if puzzle.setter and setter_x + width(puzzle.setter, setter) < ridge_x - small.size:
+        items.append(Text(setter_x, base, puzzle.setter, setter.font, setter.size, 0.25))
     if puzzle.rating:
-        items.append(Group((ridge(puzzle.rating.band, wide),), ridge_x, base))
-    items.append(PageNumber(right, base, "", f"puzzle {puzzle.id}", small))
-    return Row(line, tuple(items))
+        items.append(Group((ridge(puzzle.rating.band, ridge_wide),), ridge_x, base))
+    return Row(layout.line, tuple(items))

@@ -6,6 +6,7 @@ said once, at the head of the first sheet.
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import replace
 
 from bookmaker.book.model import Book, BookPuzzle, RulesText
@@ -16,27 +17,38 @@ from bookmaker.layout.flow import height, stacked
 from bookmaker.layout.keypages import key_rows
 from bookmaker.layout.parts import flowing, heading
 from bookmaker.layout.puzzlepages import Slot, drawn, place_puzzles
-from bookmaker.layout.puzzletext import rules_rows
+from bookmaker.layout.puzzletext import rules_above
 from bookmaker.layout.sheet import Leaf, Sheet
-from bookmaker.layout.spec import Layout, PuzzleSlots
+from bookmaker.layout.spec import Layout
 from bookmaker.layout.text import DROP, Labels, Row, broken
 
 
 def compose_handout(book: Book, layout: Layout) -> Document:
     """The sheets, then the key. Raises BookTroubles for puzzles that fit on no page of the layout."""
     puzzles, shared = share_rules(book.puzzles)
-    layout = replace(layout, puzzles=slots_for(len(puzzles), layout.puzzles))
     head = _head(book, layout)
     if shared is not None:
-        sample = replace(book.puzzles[0], rules=shared)
-        head = (*head, *rules_rows(sample, layout, layout.measure), Row(layout.line))
-    depth = layout.depth - height(head)
-    leaves = [_sheet_leaf(page, layout, head) for page in place_puzzles(puzzles, layout, depth)]
+        spoken = replace(book.puzzles[0], rules=shared)
+        head = (*head, *rules_above(spoken, layout, layout.measure, 0.0), Row(layout.line))
+    pages = min(
+        (place_puzzles(puzzles, way, layout.depth - height(head)) for way in ways(layout)),
+        key=lambda pages: (len(pages), -min(slot.block.cell for page in pages for slot in page)),
+    )
+    leaves = [_sheet_leaf(page, layout, head) for page in pages]
     key = [*heading(ANSWER_KEY, layout), *key_rows(book.puzzles, layout)]
     leaves += flowing(key, layout, "keys", book.title)
     numbered = list(zip(leaves, map(str, range(1, len(leaves) + 1)), strict=True))
-    pages = draw_pages(numbered, layout, book.title, book.draft)
-    return Document(book.title, book.editor, book.subtitle, pages, (Bookmark(ANSWER_KEY, "keys"),))
+    pages_drawn = draw_pages(numbered, layout, book.title, book.draft)
+    return Document(book.title, book.editor, book.subtitle, pages_drawn, (Bookmark(ANSWER_KEY, "keys"),))
+
+
+def ways(layout: Layout) -> Iterator[Layout]:
+    """How the puzzles of a sheet may stand: as the layout says, two with their text beside, or one. The fewest sheets
+    are best, then the largest cells."""
+    slots = layout.puzzles
+    yield layout
+    yield replace(layout, puzzles=replace(slots, rows=min(slots.rows, 2), columns=1, text="beside"))
+    yield replace(layout, puzzles=replace(slots, rows=1, columns=1, text="above"))
 
 
 def share_rules(puzzles: tuple[BookPuzzle, ...]) -> tuple[tuple[BookPuzzle, ...], RulesText | None]:
@@ -45,13 +57,6 @@ def share_rules(puzzles: tuple[BookPuzzle, ...]) -> tuple[tuple[BookPuzzle, ...]
     if len(puzzles) == 1 or any(puzzle.rules != rules for puzzle in puzzles):
         return puzzles, None
     return tuple(replace(puzzle, rules=RulesText("")) for puzzle in puzzles), rules
-
-
-def slots_for(count: int, slots: PuzzleSlots) -> PuzzleSlots:
-    """No more places on a sheet than there are puzzles: one fills the page, two stand one below the other."""
-    rows = min(slots.rows, count)
-    columns = min(slots.columns, -(-count // rows))
-    return replace(slots, rows=rows, columns=columns)
 
 
 def _head(book: Book, layout: Layout) -> tuple[Row, ...]:
@@ -77,7 +82,7 @@ def _head(book: Book, layout: Layout) -> tuple[Row, ...]:
 def _sheet_leaf(slots: tuple[Slot, ...], layout: Layout, head: tuple[Row, ...]) -> Leaf:
     def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
         top = sheet.y + height(head)
-        return (*stacked(head, sheet.x, sheet.y, labels), *drawn(slots, sheet, top, labels))
+        return (*stacked(head, sheet.x, sheet.y, labels), *drawn(slots, sheet, top, {}))
 
     anchors = tuple((f"puzzle {slot.block.puzzle.id}", layout.margins.top + height(head) + slot.y) for slot in slots)
     return Leaf(draw, anchors)

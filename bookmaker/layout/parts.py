@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from bookmaker.display.items import Item, Text
 from bookmaker.layout.flow import columns, stacked
 from bookmaker.layout.sheet import Leaf, Sheet
-from bookmaker.layout.spec import Layout
+from bookmaker.layout.spec import Layout, Type
 from bookmaker.layout.text import DROP, Labels, Row, broken
 
 
@@ -20,6 +20,11 @@ def heading(text: str, layout: Layout, x: float = 0.0) -> tuple[Row, ...]:
         for words in lines
     ]
     return (*rows, Row(layout.line, tied=True))
+
+
+def number_before(x: float, y: float, number: int, type: Type) -> Text:
+    """A puzzle's number in a list, standing before the edge at which its title begins."""
+    return Text(x - 0.9 * type.size, y, str(number), "sans-bold", type.size * 0.95, anchor="end")
 
 
 def flowing(rows: Iterable[Row], layout: Layout, anchor: str, head: str) -> list[Leaf]:

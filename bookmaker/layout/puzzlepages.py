@@ -48,7 +48,7 @@ def place_puzzles(puzzles: Iterable[BookPuzzle], layout: Layout, depth: float) -
                 pages.append(tuple(page))
                 page = []
             continue
-        whole = fit_above(puzzle, layout, layout.measure, depth)
+        whole = fit_above(puzzle, layout, layout.measure, depth, layout.puzzles.hang)
         if not whole.fits:
             troubles.append(_does_not_fit(whole))
             continue
@@ -66,7 +66,8 @@ def place_puzzles(puzzles: Iterable[BookPuzzle], layout: Layout, depth: float) -
 def _fit(puzzle: BookPuzzle, layout: Layout, wide: float, high: float) -> Block | None:
     if layout.puzzles.text == "beside":
         return fit_beside(puzzle, layout, wide, high)
-    block = fit_above(puzzle, layout, wide, high)
+    hang = layout.puzzles.hang if layout.puzzles.columns == 1 else 0.0
+    block = fit_above(puzzle, layout, wide, high, hang)
     return block if block.fits else None
 
 

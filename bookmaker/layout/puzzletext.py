@@ -14,15 +14,22 @@ from bookmaker.layout.flow import stacked
 from bookmaker.layout.ridge import ridge
 from bookmaker.layout.spec import Layout, Type
 from bookmaker.layout.swatch import swatch, swatch_size
-from bookmaker.layout.text import DROP, Row, broken, paragraph, width
+from bookmaker.layout.text import DROP, FONTS, Row, broken, paragraph, width
+
+SAMPLE = 1.5
+"""Size of the cells of a sample, in lines of text."""
 
 RULES_EMS = 40
 """Rules are set no wider than this many ems: longer lines are hard to read."""
 
 
-def head_above(puzzle: BookPuzzle, layout: Layout, measure: float) -> tuple[Row, ...]:
-    """Number and title at the left, the ridge at the right; under them setter and band."""
-    type, axis = layout.type, title_axis(puzzle, layout)
+def head_above(puzzle: BookPuzzle, layout: Layout, measure: float, hang: float) -> tuple[Row, ...]:
+    """Number and title at the left, the ridge at the right; under them setter and band.
+
+    The number hangs in a column of `hang` points if there is one, else the title follows it.
+    """
+    type = layout.type
+    axis = max(hang, width(str(puzzle.number), type.number) + 0.4 * type.number.size)
     wide = ridge_width(layout)
     number = Text(0.0, _base(type.number, layout), str(puzzle.number), type.number.font, type.number.size)
     lines = broken(puzzle.title, type.title.font, type.title.size, measure - axis - wide - layout.line)
@@ -56,30 +63,35 @@ def head_beside(puzzle: BookPuzzle, layout: Layout, measure: float) -> tuple[Row
     )
 
 
-def rules_rows(puzzle: BookPuzzle, layout: Layout, measure: float) -> Iterator[Row]:
-    """The rules as one text: plain sentences, then each mark with its sentence."""
-    type, axis = layout.type.text, layout.puzzles.hang
-    wide = min(measure - axis, RULES_EMS * type.size)
-    if puzzle.rules.plain:
-        yield from paragraph(puzzle.rules.plain, type, wide, layout.line, axis)
-    indent = axis or mark_indent(puzzle, layout)
+def rules_above(puzzle: BookPuzzle, layout: Layout, measure: float, hang: float) -> Iterator[Row]:
+    """The rules as one text: plain sentences, then each mark's sample at the left of its sentence."""
+    wide = min(measure - hang, RULES_EMS * layout.type.text.size)
+    yield from _plain(puzzle, layout, wide, hang)
+    samples = [swatch_size(mark.sample, SAMPLE * layout.line)[0] for mark in puzzle.rules.marks]
+    indent = hang or max(samples, default=0.0) + 0.7 * layout.line
+    wide = min(measure - indent, RULES_EMS * layout.type.text.size)
     for mark in puzzle.rules.marks:
         yield Row(layout.line / 2)
-        yield _mark_row(mark, layout, indent, min(measure - indent, RULES_EMS * type.size))
+        yield _mark_row(mark, layout, indent, wide)
 
 
-def note_rows(puzzle: BookPuzzle, layout: Layout, measure: float, x: float) -> tuple[Row, ...]:
+def rules_beside(puzzle: BookPuzzle, layout: Layout, measure: float) -> Iterator[Row]:
+    """The same in a narrow column: each mark's sample over its sentence."""
+    yield from _plain(puzzle, layout, measure, 0.0)
+    for mark in puzzle.rules.marks:
+        cell = min(SAMPLE * layout.line, measure / swatch_size(mark.sample, 1.0)[0])
+        high = swatch_size(mark.sample, cell)[1]
+        yield Row(layout.line / 2)
+        yield Row(ceil(2 * high / layout.line + 0.6) * layout.line / 2, (swatch(mark.sample, cell),))
+        yield from paragraph(mark.text, layout.type.text, measure, layout.line)
+
+
+def note_rows(puzzle: BookPuzzle, layout: Layout, measure: float) -> tuple[Row, ...]:
     """The note under a puzzle."""
     if not puzzle.note:
         return ()
     wide = min(measure, RULES_EMS * layout.type.note.size)
-    return paragraph(puzzle.note, layout.type.note, wide, layout.line, x)
-
-
-def title_axis(puzzle: BookPuzzle, layout: Layout) -> float:
-    """Where the title begins: at the edge of the hanging column, or after the number."""
-    number = width(str(puzzle.number), layout.type.number)
-    return max(layout.puzzles.hang, number + 0.4 * layout.type.number.size)
+    return paragraph(puzzle.note, layout.type.note, wide, layout.line)
 
 
 def ridge_width(layout: Layout) -> float:
@@ -87,10 +99,9 @@ def ridge_width(layout: Layout) -> float:
     return layout.type.title.size * 3.2
 
 
-def mark_indent(puzzle: BookPuzzle, layout: Layout) -> float:
-    """Where the sentences of the key to the marks begin if samples have no hanging column."""
-    widest = max((swatch_size(mark.sample, layout.line)[0] for mark in puzzle.rules.marks), default=0.0)
-    return widest + 0.7 * layout.line
+def _plain(puzzle: BookPuzzle, layout: Layout, measure: float, x: float) -> tuple[Row, ...]:
+    plain = puzzle.rules.plain
+    return paragraph(plain, layout.type.text, measure, layout.line, x) if plain else ()
 
 
 def _mark_row(mark: MarkLine, layout: Layout, indent: float, measure: float) -> Row:
@@ -98,12 +109,13 @@ def _mark_row(mark: MarkLine, layout: Layout, indent: float, measure: float) -> 
     line = layout.line
     words = paragraph(mark.text, layout.type.text, measure, line)
     room = indent - 0.7 * line
-    cell = min(line, room / (swatch_size(mark.sample, 1.0)[0]))
+    cell = min(SAMPLE * line, room / swatch_size(mark.sample, 1.0)[0])
     high = swatch_size(mark.sample, cell)[1]
-    rows = max(len(words), ceil(high / line - 0.3))
-    height = rows * line
-    lead = (rows - len(words)) // 2 * line
-    items: list[Item] = [Group((swatch(mark.sample, cell),), 0.0, min(0.16 * line, (height - high) / 2))]
+    height = max(len(words) * line, ceil(2 * high / line - 0.2) * line / 2)
+    lead = (height - len(words) * line) / 2
+    middle = lead + (1 - DROP) * line - FONTS.x_height(layout.type.text.font) / 2 * layout.type.text.size
+    top = max(0.2 * line, middle - high / 2) if lead == 0 else middle + (len(words) - 1) * line / 2 - high / 2
+    items: list[Item] = [Group((swatch(mark.sample, cell),), 0.0, top)]
     items += stacked(words, indent, lead, {})
     return Row(height, tuple(items))
 

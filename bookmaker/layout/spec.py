@@ -56,8 +56,8 @@ class PageMargins:
 class PuzzleSlots:
     """How puzzles stand on a page: `rows` × `columns` of them, `gap` apart, the text above or beside each grid.
 
-    `hang` is the width of the column at the left in which numbers and samples of marks hang. Cells are `least` to
-    `most` points wide.
+    `hang` is the width of the column at the left in which numbers and samples of marks hang, on a page of one column
+    with the text above its grid. Cells are `least` to `most` points wide.
     """
 
     rows: int
