@@ -21,7 +21,7 @@ from bookmaker.solve.local import Filter, Local
 from bookmaker.solve.problem import Allowed, Automaton, Combination, Count, Different, Problem, Relation, Sum
 from bookmaker.solve.sets import ANY_SET, OneOfTheSets, set_of_sets
 from bookmaker.solve.sums import sum_within
-from bookmaker.solve.sweeps import Beside, follows_from_writing, reverse, sweep
+from bookmaker.solve.sweeps import Beside, follows_from_writing, forbidden, is_unequal, reverse, sweep
 
 Cells = tuple[int, ...]
 Relations = dict[Beside, list[tuple[int, int]]]
@@ -96,13 +96,16 @@ def _relate(layout: Fields, constraint: Relation, relations: Relations) -> int:
 def _engine(layout: Fields, frame: _Frame, relations: Relations, others: Sequence[Other]) -> Engine:
     related: list[list[Forbidding]] = [[] for _ in range(layout.cells)]
     places = layout.places
+    groups: list[Cells] = [constraint.cells for constraint in others if isinstance(constraint, Combination)]
     for beside, pairs in relations.items():
-        back = reverse(beside)
+        if is_unequal(beside):
+            groups.extend(pairs)
+            continue
+        forward, backward = forbidden(beside), forbidden(reverse(beside))
         for a, b in pairs:
-            related[a].append((places[b], beside))
-            related[b].append((places[a], back))
-    cages = [constraint.cells for constraint in others if isinstance(constraint, Combination)]
-    peers = peers_of(layout, cages, frame.writing.peers)
+            related[a].append((places[b], forward))
+            related[b].append((places[a], backward))
+    peers = peers_of(layout, groups, frame.writing.peers)
     writing = FurtherConsequences(frame.writing, peers, related)
     filters = [*_filters(layout, frame, peers, others), *frame.different] if others else frame.different
     locals_ = tuple([Local(layout, cells, filter_, writing) for cells, filter_ in filters])

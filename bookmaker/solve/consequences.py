@@ -11,7 +11,7 @@ from collections.abc import Iterable, Sequence
 from bookmaker.solve.fields import Fields
 
 Forbidding = tuple[int, tuple[int, ...]]
-"""Where the field of another cell begins, and for each digit here (member 0 unused) the mask that cell may then hold."""
+"""Where the field of another cell begins, and for each digit here (1 at index 0) the mask it may then not hold."""
 
 
 class Consequences(dict[int, int]):
@@ -39,11 +39,10 @@ class FurtherConsequences(Consequences):
         self.related = related
 
     def __missing__(self, bit: int) -> int:
-        layout = self.layout
-        cell, digit = divmod(bit, layout.width)
+        cell, digit = divmod(bit, self.layout.width)
         keep = self.base[bit] & ~(self.peers[cell] << digit)
-        for at, allowed in self.related[cell]:
-            keep &= ~((layout.full & ~allowed[digit + 1]) << at)
+        for at, forbidden in self.related[cell]:
+            keep &= ~(forbidden[digit] << at)
         self[bit] = keep
         return keep
 

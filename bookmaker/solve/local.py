@@ -15,6 +15,10 @@ MEMORY = 4096
 """How many answers one constraint remembers before it starts afresh."""
 
 
+FEW_PLACES = 4
+"""A digit with more places than this hardly ever rules out anything from all of them."""
+
+
 class Filter(Protocol):
     """What a kind of constraint knows: which digits of its cells can be part of a filling that keeps it."""
 
@@ -43,20 +47,21 @@ class Local:
     def work_out(self, here: int) -> int:
         """The mask of candidates to keep when `here` are the candidates of the cells; 0 for a contradiction."""
         full = self._layout.full
-        answer = self._filter.narrow([here >> at & full for at in self._at])
+        before = [here >> at & full for at in self._at]
+        answer = self._filter.narrow(before)
         if len(self.memory) >= MEMORY:
             self.memory.clear()
         if answer is None:
             self.memory[here] = 0
             return 0
-        masks, needed = answer
-        left = -1
-        for at, mask in zip(self._at, masks, strict=True):
-            left &= ~((full ^ mask) << at)
-        keep = left
-        if needed:
-            keep &= self._pointed(here & left, needed)
-        self.memory[here] = self.memory[here & left] = keep
+        after, needed = answer
+        gone = 0
+        if after != before:
+            for at, was, now in zip(self._at, before, after, strict=True):
+                gone |= (was ^ now) << at
+        left = here & ~gone
+        keep = ~gone & self._pointed(left, needed) if needed else ~gone
+        self.memory[here] = self.memory[left] = keep
         return keep
 
     def _pointed(self, here: int, needed: int) -> int:
@@ -64,8 +69,10 @@ class Local:
         layout, writing = self._layout, self._writing
         keep = -1
         for digit in each_bit(needed):
-            by_any = 0
-            for place in each_bit(here & layout.lows << digit):
-                by_any |= writing[place]
-            keep &= by_any
+            places = here & layout.lows << digit
+            if places.bit_count() <= FEW_PLACES:
+                by_any = 0
+                for place in each_bit(places):
+                    by_any |= writing[place]
+                keep &= by_any
         return keep

@@ -1,4 +1,4 @@
-"""Cells that hold different digits, together one of some sets: cages, houses, lines of a run.
+"""Cells that hold different digits, together one of some sets: cages, houses, lines that make a run.
 
 In: the allowed sets. Out: a filter that is exact: a digit stays only if some filling uses it. It goes from cell to
 cell with the *set of all sets* of digits used so far, held in one whole number: bit u is set if the digits of mask
@@ -18,19 +18,22 @@ ANY_SET = -1
 
 
 @cache
-def sets_without(digits: int) -> tuple[int, ...]:
-    """For each digit, from 1 at index 0, the set of all sets of digits that lack it."""
-    tables = []
-    for digit in range(digits):
-        block = (1 << (1 << digit)) - 1
-        tables.append(spread(block, range(0, 1 << digits, 2 << digit)))
-    return tuple(tables)
-
-
-@cache
 def set_of_sets(sets: frozenset[int]) -> int:
     """Some sets of digits as one whole number with a bit for each."""
     return spread(1, sets)
+
+
+@cache
+def _sets_without(digits: int) -> tuple[int, ...]:
+    """For each digit, from 1 at index 0, the set of all sets of digits that lack it."""
+    return tuple(spread((1 << (1 << bit)) - 1, range(0, 1 << digits, 2 << bit)) for bit in range(digits))
+
+
+@cache
+def _moves(digits: int, mask: int) -> tuple[tuple[int, int, int], ...]:
+    """For each digit of a mask: the sets that lack it, how far writing it moves them, and its bit."""
+    without = _sets_without(digits)
+    return tuple((without[bit], 1 << bit, 1 << bit) for bit in range(digits) if mask >> bit & 1)
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,34 +44,32 @@ class OneOfTheSets:
     allowed: int
 
     def narrow(self, masks: Sequence[int]) -> tuple[list[int], int] | None:
-        without = sets_without(self.digits)
+        digits = self.digits
         used = 1
-        passed = [used]
+        passed = []
         for mask in masks:
+            moves = _moves(digits, mask)
+            passed.append((used, moves))
             after = 0
-            while mask:
-                digit = mask.bit_length() - 1
-                after |= (used & without[digit]) << (1 << digit)
-                mask ^= 1 << digit
+            for lacking, shift, _ in moves:
+                after |= (used & lacking) << shift
             used = after
-            passed.append(used)
         live = used & self.allowed
         if not live:
             return None
         needed = 0
-        for digit, lacking in enumerate(without):
+        for bit, lacking in enumerate(_sets_without(digits)):
             if not live & lacking:
-                needed |= 1 << digit
-        kept = list(masks)
-        for i in range(len(masks) - 1, -1, -1):
-            before, mask, here = 0, masks[i], passed[i]
-            while mask:
-                digit = mask.bit_length() - 1
-                mask ^= 1 << digit
-                source = (live & ~without[digit]) >> (1 << digit) & here
+                needed |= 1 << bit
+        kept = []
+        for here, moves in reversed(passed):
+            before = mask = 0
+            for lacking, shift, digit in moves:
+                source = live >> shift & lacking & here
                 if source:
                     before |= source
-                else:
-                    kept[i] ^= 1 << digit
+                    mask |= digit
             live = before
+            kept.append(mask)
+        kept.reverse()
         return kept, needed

@@ -14,70 +14,86 @@ from functools import cache
 from bookmaker.solve.fields import Fields, spread
 
 Beside = tuple[int, ...]
-Group = tuple[int, int]
-"""A distance in bits, and the mask of candidates that this distance does not concern."""
+Group = tuple[int, int, int]
+"""Bits to shift left, bits to shift right (one is 0), and the candidates that this distance does not concern."""
 
 
 @dataclass(frozen=True, slots=True)
 class Support:
     """For every cell at once: the digits that some candidate of the cell allows beside it.
 
-    A relation is taken apart into what it allows from a distance upwards (“at least d + up”), from a distance
-    downwards (“at most d − down”), and the rest by fixed differences or digit by digit, whichever is shorter.
-    None where a part is missing.
+    A relation is taken apart into what it allows from a step upwards (`up`: “at least d + step”), from a step
+    downwards (`down`), and the rest by fixed differences or digit by digit, whichever is shorter. A shift is always
+    followed by a mask, which keeps it from running over into the next cell; no shift and mask, no such part.
     """
 
     layout: Fields
-    up: int | None
-    down: int | None
-    differences: tuple[tuple[int, int], ...]
+    up: tuple[int, int] | None
+    down: tuple[int, int] | None
+    smears: tuple[tuple[int, int], ...]
+    """Doubling shifts that bring a bit down to all lower places of its field."""
+    rising: tuple[tuple[int, int], ...]
+    """Differences from 0 up, with the candidates they apply to."""
+    falling: tuple[tuple[int, int], ...]
     digits: tuple[tuple[int, int], ...]
+    """Place of a digit in its field, and the digits allowed beside it."""
 
     def of(self, state: int) -> int:
         layout = self.layout
-        lows, full = layout.lows, layout.full
+        lows = layout.lows
         allowed = 0
         if self.up is not None:
             # state ^ (state - lows) holds every bit of a field up to its lowest candidate.
-            upto = (state ^ (state | layout.guards) - lows) & layout.everything
-            if self.up:
-                allowed |= (upto ^ layout.everything) << self.up - 1 & lows * (full >> self.up << self.up)
-            else:
-                allowed |= ((upto & layout.everything) >> 1 & layout.everything) ^ layout.everything
+            above = (state ^ (state | layout.guards) - lows) & layout.everything ^ layout.everything
+            step, mask = self.up
+            allowed = above << step & mask if step else above
         if self.down is not None:
-            below, step = state, 1
-            while step < layout.digits:
-                below |= below >> step & lows * (full >> step)
-                step *= 2
-            allowed |= below >> self.down & lows * (full >> self.down)
-        for difference, mask in self.differences:
-            allowed |= (state & mask) << difference if difference >= 0 else (state & mask) >> -difference
-        for shift, others in self.digits:
-            allowed |= (state >> shift & lows) * others
+            below = state
+            for step, mask in self.smears:
+                below |= below >> step & mask
+            step, mask = self.down
+            allowed |= below >> step & mask
+        for step, mask in self.rising:
+            allowed |= (state & mask) << step
+        for step, mask in self.falling:
+            allowed |= (state & mask) >> step
+        for place, others in self.digits:
+            allowed |= (state >> place & lows) * others
         return allowed
 
 
 @cache
 def support(layout: Fields, beside: Beside) -> Support:
     """Take a relation apart. `beside[d]` is the mask of digits allowed beside d; member 0 is unused."""
-    digits, full = layout.digits, layout.full
+    digits, full, lows = layout.digits, layout.full, layout.lows
     rest = list(beside)
-    steps: list[int | None] = []
+    parts: dict[bool, tuple[int, int]] = {}
     for upward in (True, False):
-        tables = ([_onwards(d, step, upward, digits) for d in range(digits + 1)] for step in range(digits - 1))
-        found = next(((i, t) for i, t in enumerate(tables) if not any(map(_exceeds, t[1:], beside[1:]))), None)
-        steps.append(None if found is None else found[0])
-        if found is not None:
-            rest = [kept & ~known for kept, known in zip(rest, found[1], strict=True)]
+        for step in range(1, digits - 1):
+            onwards = [_onwards(d, step, upward, digits) for d in range(digits + 1)]
+            if all(not more & ~allowed for more, allowed in zip(onwards[1:], beside[1:], strict=True)):
+                rest = [kept & ~known for kept, known in zip(rest, onwards, strict=True)]
+                parts[upward] = (step - 1, lows * (full >> step << step)) if upward else (step, lows * (full >> step))
+                break
+    smears = tuple((1 << i, lows * (full >> (1 << i))) for i in range((digits - 1).bit_length()))
     pairs = [(d, e) for d in range(1, digits + 1) for e in range(1, digits + 1) if rest[d] >> e - 1 & 1]
-    differences: dict[int, int] = {}
+    by_difference: dict[int, int] = {}
     for d, e in pairs:
-        differences[e - d] = differences.get(e - d, 0) | 1 << d - 1
-    single = {d: rest[d] & full for d, _ in pairs}
-    if len(differences) <= len(single):
-        by_difference = tuple((difference, layout.lows * mask) for difference, mask in differences.items())
-        return Support(layout, steps[0], steps[1], by_difference, ())
-    return Support(layout, steps[0], steps[1], (), tuple((d - 1, others) for d, others in single.items()))
+        by_difference[e - d] = by_difference.get(e - d, 0) | 1 << d - 1
+    by_digit = {d - 1: rest[d] for d, _ in pairs}
+    if len(by_difference) <= len(by_digit):
+        by_digit = {}
+    else:
+        by_difference = {}
+    return Support(
+        layout,
+        parts.get(True),
+        parts.get(False),
+        smears,
+        tuple((step, lows * mask) for step, mask in by_difference.items() if step >= 0),
+        tuple((-step, lows * mask) for step, mask in by_difference.items() if step < 0),
+        tuple(by_digit.items()),
+    )
 
 
 def _onwards(digit: int, step: int, upward: bool, digits: int) -> int:
@@ -86,10 +102,6 @@ def _onwards(digit: int, step: int, upward: bool, digits: int) -> int:
         first = digit - 1 + step
         return (1 << digits) - 1 >> first << first if digit else 0
     return (1 << digit - step) - 1 if digit > step else 0
-
-
-def _exceeds(mask: int, limit: int) -> bool:
-    return bool(mask & ~limit)
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,11 +117,11 @@ class Sweep:
     def run(self, state: int) -> int:
         """The state without the candidates that lack support; a cell left empty shows a contradiction."""
         allowed = self.forward.of(state)
-        for distance, untouched in self.ahead:
-            state &= (allowed << distance if distance > 0 else allowed >> -distance) | untouched
+        for left, right, untouched in self.ahead:
+            state &= allowed << left >> right | untouched
         allowed = self.backward.of(state)
-        for distance, untouched in self.behind:
-            state &= (allowed << distance if distance > 0 else allowed >> -distance) | untouched
+        for left, right, untouched in self.behind:
+            state &= allowed << left >> right | untouched
         return state
 
 
@@ -118,14 +130,18 @@ def sweep(layout: Fields, pairs: Iterable[tuple[int, int]], beside: Beside) -> S
     groups: dict[int, list[int]] = {}
     for a, b in dict.fromkeys(pairs):
         groups.setdefault(b - a, []).append(a)
-    ahead, behind, cells = [], [], set[int]()
+    ahead: list[Group] = []
+    behind: list[Group] = []
+    every = 0
     for distance, sources in groups.items():
-        targets = [source + distance for source in sources]
-        cells.update(sources, targets)
-        ahead.append((distance * layout.width, ~layout.bits(targets)))
-        behind.append((-distance * layout.width, ~layout.bits(sources)))
-    bits = layout.bits(cells)
-    return Sweep(bits, support(layout, beside), support(layout, reverse(beside)), tuple(ahead), tuple(behind))
+        at_sources = layout.bits(sources)
+        step = abs(distance) * layout.width
+        left, right = (step, 0) if distance > 0 else (0, step)
+        at_targets = at_sources << left >> right
+        every |= at_sources | at_targets
+        ahead.append((left, right, ~at_targets))
+        behind.append((right, left, ~at_sources))
+    return Sweep(every, support(layout, beside), support(layout, reverse(beside)), tuple(ahead), tuple(behind))
 
 
 @cache
@@ -136,8 +152,18 @@ def reverse(beside: Beside) -> Beside:
 
 
 @cache
+def forbidden(beside: Beside) -> tuple[int, ...]:
+    """For each digit, 1 at index 0, the mask of digits that may not stand beside it."""
+    full = (1 << len(beside) - 1) - 1
+    return tuple(full & ~allowed for allowed in beside[1:])
+
+
+def is_unequal(beside: Beside) -> bool:
+    """Does the relation ask for different digits, and nothing else?"""
+    return forbidden(beside) == tuple(1 << digit for digit in range(len(beside) - 1))
+
+
+@cache
 def follows_from_writing(beside: Beside) -> bool:
     """Does the relation rule out nothing before a digit is written? Then its sweep would find nothing new."""
-    full = (1 << len(beside) - 1) - 1
-    both = (beside, reverse(beside))
-    return all((full & ~allowed).bit_count() <= 1 for table in both for allowed in table[1:])
+    return all(mask.bit_count() <= 1 for table in (beside, reverse(beside)) for mask in forbidden(table))
