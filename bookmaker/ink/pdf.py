@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections import Counter
 from datetime import date
+from hashlib import md5
 from io import BytesIO
 from typing import Any
 
@@ -44,18 +45,24 @@ def pdf_bytes(document: Document) -> bytes:
         titles.setdefault(bookmark.target, []).append(key)
         canvas.addOutlineEntry(bookmark.title, key, bookmark.level)
     wanted = set(titles)
+    fingerprint = md5(repr((document.title, document.author, document.created)).encode(), usedforsecurity=False)
     for page in document.pages:
-        wanted |= _draw_page(canvas, page, titles)
+        wanted |= _draw_page(canvas, page, titles, fingerprint)
     _check_targets(document, wanted)
     for stretch in stretches(tuple(page.label for page in document.pages)):
         canvas.addPageLabel(stretch.first, stretch.style, stretch.start, stretch.prefix or None)
     _name_destinations(canvas, document)
+    # reportlab's own would change with the environment
+    canvas._doc._ID = f"[<{fingerprint.hexdigest()}> <{fingerprint.hexdigest()}>]\n".encode()
     canvas.save()
     return file.getvalue()
 
 
-def _draw_page(canvas: Any, page: Page, titles: dict[str, list[str]]) -> set[str]:
-    """Draw a page and return where its links lead. `titles` has the outline's keys for each anchor."""
+def _draw_page(canvas: Any, page: Page, titles: dict[str, list[str]], fingerprint: Any) -> set[str]:
+    """Draw a page, add its operators to the fingerprint, and return where its links lead.
+
+    `titles` has the outline's keys for each anchor.
+    """
     edge = max(page.sheet, page.bleed)
     high = page.height + edge
     canvas.setPageSize((page.width + 2 * edge, page.height + 2 * edge))
@@ -70,6 +77,7 @@ def _draw_page(canvas: Any, page: Page, titles: dict[str, list[str]]) -> set[str
     for anchor in page.anchors:
         for key in (anchor.name, *titles.get(anchor.name, ())):
             canvas.bookmarkPage(key, fit="XYZ", left=edge + anchor.x, top=high - anchor.y)
+    fingerprint.update("\n".join(canvas._code).encode())
     canvas.showPage()
     return {target for *_, target in content.links}
 

@@ -48,11 +48,11 @@ def page_picture(page: Page, dpi: float) -> Raster.Image:
 
 
 class _Drawing:
-    """Draws items on a picture; `clip` covers what may be drawn on, None for all."""
+    """Draws items on a picture; `clip` is what may be drawn on, None for all."""
 
     def __init__(self, picture: Raster.Image) -> None:
         self.picture = picture
-        self.clip: Raster.Image | None = None
+        self.clip: Coverage | None = None
 
     def draw(self, items: Iterable[Item], matrix: Matrix) -> None:
         for item in items:
@@ -118,12 +118,11 @@ class _Drawing:
     def _group(self, group: Group, matrix: Matrix) -> None:
         before = self.clip
         if group.clip is not None:
-            inside = Raster.new("L", self.picture.size, 0)
             contours = flattened(outline(group.clip), matrix, _TOLERANCE)
             area = covered([contour.points for contour in contours], evenodd=True)
-            if area is not None:
-                inside.paste(area.mask, (area.x, area.y))
-            self.clip = inside if before is None else ImageChops.multiply(inside, before)
+            if area is None:
+                return
+            self.clip = Coverage(area.x, area.y, self._inside(area))
         self.draw(group.items, matrix)
         self.clip = before
 
@@ -132,11 +131,15 @@ class _Drawing:
             self._paste(Raster.new("L", area.mask.size, round(grey * 255)), area)
 
     def _paste(self, colours: Raster.Image, area: Coverage) -> None:
-        mask = area.mask
-        if self.clip is not None:
-            box = (area.x, area.y, area.x + mask.width, area.y + mask.height)
-            mask = ImageChops.multiply(mask, self.clip.crop(box))
-        self.picture.paste(colours, (area.x, area.y), mask)
+        self.picture.paste(colours, (area.x, area.y), self._inside(area))
+
+    def _inside(self, area: Coverage) -> Raster.Image:
+        """How much of an area may be drawn on."""
+        if self.clip is None:
+            return area.mask
+        x, y = area.x - self.clip.x, area.y - self.clip.y
+        # what lies beyond the clip's own picture is cropped as 0
+        return ImageChops.multiply(area.mask, self.clip.mask.crop((x, y, x + area.mask.width, y + area.mask.height)))
 
 
 def _scaled(stroke: Stroke, scale: float) -> Stroke:

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from itertools import accumulate, pairwise
+from itertools import pairwise
 from math import ceil, floor
 
 from PIL import Image as Raster
@@ -44,13 +44,18 @@ def covered(polygons: Iterable[Sequence[Point]], evenodd: bool = False) -> Cover
         return None
     crossings = _crossings(shapes, left, top, height)
     pixels = bytearray()
-    for row in range(height):
-        pixels += _row(crossings[row * _SAMPLES : (row + 1) * _SAMPLES], width, evenodd)
+    before: _Crossings = []
+    row = b""
+    for start in range(0, len(crossings), _SAMPLES):
+        lines = crossings[start : start + _SAMPLES]
+        if lines != before:  # upright edges make many rows alike
+            row, before = _row(lines, width, evenodd), lines
+        pixels += row
     return Coverage(left, top, Raster.frombytes("L", (width, height), bytes(pixels)))
 
 
 _Crossings = list[list[tuple[float, int]]]
-"""For each sample line, where outlines cross it, and downwards (1) or upwards (−1)."""
+"""For each sample line, from left to right, where outlines cross it, downwards (1) or upwards (−1)."""
 
 
 def _crossings(shapes: Iterable[Sequence[Point]], left: int, top: int, height: int) -> _Crossings:
@@ -71,16 +76,15 @@ def _crossings(shapes: Iterable[Sequence[Point]], left: int, top: int, height: i
             for line in range(first, last):
                 lines[line].append((x, way))
                 x += step
+    for crossed in lines:
+        crossed.sort()
     return lines
 
 
 def _row(lines: _Crossings, width: int, evenodd: bool) -> bytes:
     """One row of pixels from its sample lines. `change` holds how much more a pixel is covered than the one before."""
-    if not any(lines):
-        return bytes(width)
-    change = [0.0] * (width + 2)
+    change: dict[int, float] = {}
     for line in lines:
-        line.sort()
         wound = 0
         for x, way in line:
             before = wound
@@ -89,8 +93,17 @@ def _row(lines: _Crossings, width: int, evenodd: bool) -> bytes:
                 continue
             sign = 1.0 if wound else -1.0
             pixel = int(x)
-            part = x - pixel
-            change[pixel] += sign * (1 - part)
-            change[pixel + 1] += sign * part
-    scale = 255 / _SAMPLES
-    return bytes([int(total * scale + 0.5) for total in accumulate(change[:width])])
+            part = sign * (x - pixel)
+            change[pixel] = change.get(pixel, 0.0) + sign - part
+            change[pixel + 1] = change.get(pixel + 1, 0.0) + part
+    stretches = []
+    total, done = 0.0, 0
+    for pixel in sorted(change):
+        level = int(total * 255 / _SAMPLES + 0.5)
+        stretches.append(_LEVELS[level] * (pixel - done))
+        total, done = total + change[pixel], pixel
+    stretches.append(bytes(width))
+    return b"".join(stretches)[:width]
+
+
+_LEVELS = [bytes([level]) for level in range(256)]

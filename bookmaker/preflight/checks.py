@@ -153,6 +153,9 @@ def _text(run: Run, page: int, safe: tuple[float, float, float, float], findings
         findings.add(page, "font-missing", f"the font {font.name} is not embedded", hint)
     elif not font.subset:
         findings.add(page, "font-whole", f"the font {font.name} is embedded whole, not as a subset", warning=True)
+    if any(character == "\x00" for character, _, _ in run.letters):
+        hint = f"a text asks for a character that {font.name} does not have"
+        findings.add(page, "missing-glyph", "an empty box is printed for a character", hint)
     corners = run.corners()
     if not corners:
         return

@@ -72,6 +72,22 @@ def test_the_same_document_gives_the_same_bytes(made: bytes) -> None:
     assert pdf_bytes(document()) == made
 
 
+def test_the_environment_leaves_no_trace(made: bytes, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setenv("SOURCE_DATE_EPOCH", "1700000000")
+    monkeypatch.setenv("TZ", "Pacific/Auckland")
+    assert pdf_bytes(document()) == made
+
+
+def test_different_documents_have_different_identifiers(reader: PdfReader) -> None:
+    def identifier(page: Page) -> object:
+        return PdfReader(BytesIO(pdf_bytes(Document("t", "", "", (page,))))).trailer["/ID"]
+
+    plain = Page(9, 9, (), "1")
+    assert identifier(plain) == identifier(plain)
+    assert identifier(plain) != identifier(replace(plain, items=(Rect(0, 0, 1, 1, fill=0.0),)))
+    assert len(reader.trailer["/ID"]) == 2
+
+
 def test_streams_are_compressed(reader: PdfReader) -> None:
     assert all(page["/Contents"]["/Filter"] in ("/FlateDecode", ["/FlateDecode"]) for page in reader.pages)
 

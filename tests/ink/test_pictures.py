@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from io import BytesIO
 from math import hypot
+from pathlib import PurePath
 from xml.etree import ElementTree
 
 import pypdfium2
@@ -16,6 +17,7 @@ from PIL import ImageChops
 from bookmaker.display.items import Anchor, Document, Group, Image, Item, Line, Link, Page, Rect, Stroke, Text
 from bookmaker.display.shapes import circle
 from bookmaker.ink.pdf import pdf_bytes
+from bookmaker.ink.picture import picture_bytes
 from bookmaker.ink.png import page_picture, png_bytes
 from bookmaker.ink.svg import svg_text
 from tests.ink.specimen import picture, specimen
@@ -137,3 +139,23 @@ def test_svg_is_sound_and_says_its_words() -> None:
     wanted = {element.get("{http://www.w3.org/1999/xlink}href", "#")[1:] for element in root.iter(f"{space}use")}
     assert wanted <= names
     assert not list(root.iter(f"{space}text"))
+
+
+@pytest.mark.parametrize(("name", "begins"), [("a.svg", b"<?xml"), ("a.b.PNG", b"\x89PNG"), ("a.pdf", b"%PDF-1.4")])
+def test_the_name_says_the_kind_of_picture(name: str, begins: bytes) -> None:
+    page = Page(20, 10, (Rect(1, 1, 5, 5, fill=0.0),), "")
+    assert picture_bytes(page, PurePath(name), "A title").startswith(begins)
+
+
+def test_other_kinds_are_refused() -> None:
+    with pytest.raises(ValueError, match=r"“\.gif”; known: \.svg, \.png, \.pdf"):
+        picture_bytes(Page(9, 9, (), ""), PurePath("a.gif"), "")
+
+
+def test_a_clip_within_a_clip() -> None:
+    inner = Group((Rect(0, 0, 99, 99, fill=0.0),), clip=Rect(5, 5, 20, 20))
+    page = Page(40, 40, (Group((inner,), clip=Rect(0, 0, 15, 12)),), "")
+    nothing = Page(40, 40, (Group((inner,), clip=Rect(0, 0, 0, 12)),), "")
+    for drawn in (from_pdf, from_svg, from_png):
+        assert ImageChops.invert(drawn(page, 1)).getbbox() == (5, 5, 15, 12)
+        assert ImageChops.invert(drawn(nothing, 1)).getbbox() is None

@@ -55,6 +55,12 @@ def test_a_font_that_is_not_embedded() -> None:
     assert ("font-missing", "page 1: the font Helvetica is not embedded") in found(file)
 
 
+def test_a_character_that_the_font_does_not_have() -> None:
+    assert found(book(Text(50, 100, "a☃b", "serif", 12))) == [
+        ("missing-glyph", "page 1: an empty box is printed for a character")
+    ]
+
+
 @pytest.mark.parametrize(
     ("colour", "said"),
     [
