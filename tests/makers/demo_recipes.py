@@ -69,13 +69,13 @@ CHANNEL = (
         3,
         entry("thermometer", wheel("r5c5-r4c5 r3c4 r2c3 r1c3", "r5c5-r4c5 r3c6 r2c7 r1c7", arms=2)),
     ),
-    Recipe("mudflats", "Mudflats", "Eelgrass", 2, entry("slow-thermometer", wheel("r1c1-r1c4 r2c5-r4c5", "r3c2 r3c3"))),
+    Recipe("mudflats", "Mudflats", "Eelgrass", 2, entry("slow-thermometer", wheel("r2c1 r1c2-r1c3 r2c4 r3c5"))),
     Recipe(
         "there-and-back",
         "There and Back",
         "Wick",
         2,
-        entry("palindrome", wheel("r1c2 r2c1-r4c1 r5c2 r6c3", "r3c5 r3c6")),
+        entry("palindrome", wheel("r1c2 r2c1-r3c1 r4c2 r5c3")),
     ),
     Recipe("choppy", "Choppy", "Brine", 3, entry("difference-line", wheel("r1c3-r3c1 r4c2", "r3c4 r4c5 r3c6"))),
     Recipe(
