@@ -38,8 +38,8 @@ LONGEST_OVAL = 3
 HEAD = 0.22
 """Length of the barbs of an arrow head in cells."""
 
-BEYOND = 0.12
-"""How far the tip reaches beyond the middle of the last cell, in cells."""
+BEYOND = 0.3
+"""How far the tip reaches past the middle of its cell, so that a digit there leaves the head in sight."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -285,6 +285,4 @@ def _shaft_way(frame: Frame, circle: tuple[int, ...], shaft: Chain) -> Trace:
         along = (bx - ax) * ux + (by - ay) * uy
         if along > 0:
             out = RING * frame.cell / max(abs(uy) if ay == by else abs(ux), 0.1)
-    (x, y), (ux, uy) = way.at(way.length)
-    beyond = (x + ux * BEYOND * frame.cell, y + uy * BEYOND * frame.cell)
-    return Trace((*way.between(out, way.length), beyond))
+    return Trace(way.between(out, way.length)).beyond(0.0, BEYOND * frame.cell)

@@ -77,11 +77,11 @@ class Diagonals(Rule):
             down = 1 if house.cells[0] == 0 else -1
             first, last = frame.centre(house.cells[0]), frame.centre(house.cells[-1])
             half = frame.cell / 2
-            yield Mark(Layer.LINE, _stub((first[0] - half, first[1] - half * down), reach, reach * down, pen))
+            yield Mark(Layer.FILL, _stub((first[0] - half, first[1] - half * down), reach, reach * down, pen))
             for before, after in pairwise(house.cells):
                 x, y = frame.between(before, after)
-                yield Mark(Layer.LINE, Line((x - reach, y - reach * down), (x + reach, y + reach * down), pen))
-            yield Mark(Layer.LINE, _stub((last[0] + half, last[1] + half * down), -reach, -reach * down, pen))
+                yield Mark(Layer.FILL, Line((x - reach, y - reach * down), (x + reach, y + reach * down), pen))
+            yield Mark(Layer.FILL, _stub((last[0] + half, last[1] + half * down), -reach, -reach * down, pen))
 
     @classmethod
     def sample(cls) -> Sample:

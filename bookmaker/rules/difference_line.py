@@ -94,8 +94,12 @@ difference-line:
         swing = SWING * frame.cell
         for chain in self.chains:
             way = trace(frame, chain)
-            stops = way.steps(TOOTH * frame.cell / 2)
-            teeth = [way.beside(stop, swing if i % 2 else -swing) for i, stop in enumerate(stops[1:-1])]
+            teeth = []
+            for start, end in pairwise(way.stops):
+                # Whole teeth from cell to cell, so that every bend of the line looks the same.
+                half = (end - start) / (2 * round((end - start) / (TOOTH * frame.cell)))
+                count = round((end - start) / half)
+                teeth += [way.beside(start + (i + 0.5) * half, swing if i % 2 else -swing) for i in range(count)]
             yield Mark(Layer.LINE, halo(frame, way.points, 2 * swing))
             yield Mark(Layer.LINE, polyline([way.points[0], *teeth, way.points[-1]], pen))
 

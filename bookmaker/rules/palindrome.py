@@ -30,6 +30,9 @@ GAUGE = 0.15
 BAR = 0.17
 """Half the length of the bar across each end, in cells."""
 
+BEYOND = 0.27
+"""How far the line runs on past the middle of its last cells, so that a digit there leaves the bar in sight."""
+
 
 @dataclass(frozen=True)
 class Palindrome(Rule):
@@ -81,7 +84,7 @@ palindrome:
         pen = frame.thin() + 0.1
         width, bar = GAUGE * frame.cell, BAR * frame.cell
         for chain in self.chains:
-            way = trace(frame, chain)
+            way = trace(frame, chain).beyond(BEYOND * frame.cell, BEYOND * frame.cell)
             yield Mark(Layer.LINE, halo(frame, way.points, width))
             for item in tube(way.points, width, pen, 1.0, round_ends=False):
                 yield Mark(Layer.LINE, item)

@@ -11,8 +11,7 @@ from dataclasses import dataclass
 from itertools import accumulate, combinations, groupby, pairwise
 from typing import Self
 
-from bookmaker.display.items import Stroke
-from bookmaker.display.shapes import polyline
+from bookmaker.display.items import Item
 from bookmaker.placed import Node
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
@@ -21,7 +20,7 @@ from bookmaker.rules.common.chain import Chain, Complaint, read_chains
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
-from bookmaker.rules.common.strokes import BODY, THIN, halo, trace, tube
+from bookmaker.rules.common.strokes import BODY, Trace, halo, trace, tube
 from bookmaker.rules.common.sums import open_limits, sum_limits
 from bookmaker.rules.common.wording import ends_named, the_or_each
 from bookmaker.solve.problem import Constraint, Sum
@@ -32,9 +31,6 @@ BREADTH = 0.15
 
 DASH, GAP = 0.36, 0.14
 """Lengths of the dashes and of the gaps between them in cells."""
-
-BAR = 0.17
-"""Half the length of the bar across the line where it enters a region, in cells."""
 
 
 @dataclass(frozen=True)
@@ -114,22 +110,19 @@ region-sum-line:
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         grid = frame.grid
-        width, rim, bar = BREADTH * frame.cell, frame.thin(), BAR * frame.cell
+        width, rim, gap = BREADTH * frame.cell, frame.thin(), GAP * frame.cell
         for chain in self.chains:
             way = trace(frame, chain)
             yield Mark(Layer.LINE, halo(frame, way.points, width))
-            stops = way.steps((DASH + GAP) * frame.cell, end=-GAP * frame.cell)
-            dashes = [(start, end - GAP * frame.cell) for start, end in pairwise(stops)]
-            for start, end in dashes:
-                outside, _ = tube(way.between(start, end), width, rim, BODY, round_ends=False)
-                _, inside = tube(way.between(start + rim, end - rim), width, rim, BODY, round_ends=False)
-                yield Mark(Layer.LINE, outside)
-                yield Mark(Layer.LINE, inside)
-            for index, (before, after) in enumerate(pairwise(chain)):
-                if grid.region_of[before] != grid.region_of[after]:
-                    middle = (way.stops[index] + way.stops[index + 1]) / 2
-                    ends = (way.beside(middle, bar), way.beside(middle, -bar))
-                    yield Mark(Layer.LINE, polyline(ends, Stroke(2 * rim, THIN)))
+            borders = [
+                (way.stops[i] + way.stops[i + 1]) / 2
+                for i, (before, after) in enumerate(pairwise(chain))
+                if grid.region_of[before] != grid.region_of[after]
+            ]
+            # Half a gap more at both ends, so that the first and last dash begin and end in the middle of a cell.
+            for start, end in pairwise((-gap / 2, *borders, way.length + gap / 2)):
+                for item in _dashes(way, start, end, gap, width, rim):
+                    yield Mark(Layer.LINE, item)
 
     @classmethod
     def sample(cls) -> Sample:
@@ -156,6 +149,16 @@ region-sum-line:
                 yield Deduction(6, len(parts), chain, removed, f"each part of {name} adds up to {can}")
             else:
                 yield from tried_out(position, chain, _equal_sums([len(part) for part in parts]), name)
+
+
+def _dashes(way: Trace, start: float, end: float, gap: float, width: float, rim: float) -> Iterator[Item]:
+    """Dashes with an outline along one part of the line, evenly spaced, half a gap before and after them."""
+    count = max(round((end - start) / (gap + DASH / GAP * gap)), 1)
+    period = (end - start) / count
+    for index in range(count):
+        begin, stop = start + index * period + gap / 2, start + (index + 1) * period - gap / 2
+        yield tube(way.between(begin, stop), width, rim, BODY, round_ends=False)[0]
+        yield tube(way.between(begin + rim, stop - rim), width, rim, BODY, round_ends=False)[1]
 
 
 def _parts(grid: Grid, chain: Chain) -> list[Chain]:

@@ -91,20 +91,22 @@ zipper-line:
         pen = Stroke(frame.thin() + 0.2, THIN, join="round")
         tooth = TOOTH * frame.cell
         for chain in self.chains:
-            way = trace(frame, chain)
-            middle = way.stops[len(chain) // 2] if len(chain) % 2 else way.length / 2
-            size = (DIAMOND if len(chain) % 2 else STUD) * frame.cell
-            if len(chain) % 2 == 0:
-                middle = (way.stops[len(chain) // 2 - 1] + way.stops[len(chain) // 2]) / 2
-            at, _ = way.at(middle)
+            way, half = trace(frame, chain), len(chain) // 2
+            odd = len(chain) % 2 == 1
+            middle = way.stops[half] if odd else (way.stops[half - 1] + way.stops[half]) / 2
+            at, (ux, uy) = way.at(middle)
+            size = (DIAMOND if odd else STUD) * frame.cell
+            _, (vx, vy) = way.at(middle - size / 4)
+            # A line that comes in slantwise meets the diamond's side, not its corner.
+            start, end = middle - size / (abs(vx) + abs(vy)), middle + size / (abs(ux) + abs(uy))
             yield Mark(Layer.LINE, halo(frame, way.points, 2 * tooth))
-            for half in (way.between(0, middle - size), way.between(middle + size, way.length)):
-                yield Mark(Layer.LINE, polyline(half, pen))
+            yield Mark(Layer.LINE, polyline(way.between(0, start), pen))
+            yield Mark(Layer.LINE, polyline(way.between(end, way.length), pen))
             for stop in way.steps(SPACING * frame.cell):
-                if abs(stop - middle) > size + pen.width:
+                if not start - pen.width < stop < end + pen.width:
                     ends = (way.beside(stop, tooth), way.beside(stop, -tooth))
                     yield Mark(Layer.LINE, polyline(ends, pen))
-            yield Mark(Layer.LINE, polyline(_diamond(at, size), pen, None if len(chain) % 2 else 1.0, closed=True))
+            yield Mark(Layer.LINE, polyline(_diamond(at, size), pen, closed=True))
 
     @classmethod
     def sample(cls) -> Sample:

@@ -17,7 +17,7 @@ class Layer(IntEnum):
     """The order in which marks are drawn, first to last. Digits and pencil come after all of them."""
 
     FILL = 0
-    """Light areas, no darker than 20 % black."""
+    """Light areas, no darker than 20 % black, and lines that belong under every chain (the diagonals)."""
     LINE = 1
     """Chains through cell centres: thermometers, arrows and their kin."""
     CAGE = 2

@@ -23,7 +23,7 @@ BULB = 0.36
 
 def thermometers(frame: Frame, chains: Sequence[Chain], filled: bool) -> Iterator[Mark]:
     """All glasses. Empty ones have a second ring inside the bulb, so that a copy too dark or too light still tells."""
-    rim = frame.thin() + 0.1
+    rim = frame.thin() + 0.15
     width, radius = TUBE * frame.cell, BULB * frame.cell
     body = BODY if filled else 1.0
     for glass in joined(chains):

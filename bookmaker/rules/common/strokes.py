@@ -15,7 +15,7 @@ from bookmaker.display.shapes import polyline
 from bookmaker.rules.common.chain import Chain
 from bookmaker.rules.common.frame import Frame
 
-THIN: Grey = 0.3
+THIN: Grey = 0.2
 """Grey of thin strokes, dark enough to survive a photocopy."""
 
 BODY: Grey = 0.88
@@ -57,6 +57,13 @@ class Trace:
         """The point at a distance from the start, `aside` to the right of the way."""
         (x, y), (ux, uy) = self.at(distance)
         return x - uy * aside, y + ux * aside
+
+    def beyond(self, start: float, end: float) -> Trace:
+        """The same way, longer by so much at its start and its end."""
+        (ax, ay), (ux, uy) = self.at(0.0)
+        (bx, by), (vx, vy) = self.at(self.length)
+        first, last = (ax - ux * start, ay - uy * start), (bx + vx * end, by + vy * end)
+        return Trace((first, *self.points[1:-1], last))
 
     def steps(self, spacing: float, start: float = 0.0, end: float = 0.0) -> list[float]:
         """Distances from `start` to `end` before the way's end, evenly spaced, as near to `spacing` as fits."""
