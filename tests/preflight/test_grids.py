@@ -16,8 +16,10 @@ from bookmaker.preflight import PrintedGrid, grids_in, inspect
 from bookmaker.proof import Proof, prove_entry
 from bookmaker.puzzle.grid import CLASSIC, SYMBOLS, boxed_grid, irregular_grid
 from bookmaker.puzzle.puzzle import Puzzle, digits_from
+from bookmaker.rules import kinds
 from bookmaker.solve.verdict import Several, Unique
 from bookmaker.trouble import Place
+from tests.rules.harness import sound_entry
 
 # PuLP 2.9.0, examples/Sudoku1.py: the first solution of its worked example
 SOLUTION = "534678912672195348198342567859761423426853791713924856961537284287419635345286179"
@@ -177,3 +179,13 @@ def test_a_key_of_an_unproven_puzzle() -> None:
     assert solution
     unproven = replace(PROOF, verdict=Several(solution, solution), grade=None)
     assert [code for code, _ in codes(printed(*grid_and_key()), unproven)] == ["key-unproven"]
+
+
+@pytest.mark.parametrize("kind", kinds())
+@pytest.mark.parametrize("shown", [GIVENS, SOLUTION], ids=["givens", "full"])
+def test_no_mark_of_any_rule_kind_is_taken_for_a_digit(kind: str, shown: str) -> None:
+    rule = sound_entry(kinds()[kind].example)
+    puzzle = Puzzle(CLASSIC, digits_from(shown), (rule,))
+    for cell in (18.4, 25.5, 40.0):  # the smallest of a pocket book, a club sheet, large print
+        (grid,) = grids_in(printed(replace(draw_grid(puzzle, cell, "grid ruled"), dx=100, dy=100)))
+        assert (grid.size, text_of(grid)) == (9, shown)
