@@ -12,6 +12,9 @@ from bookmaker.book.model import MarkLine, RulesText
 from bookmaker.puzzle.grid import SYMBOLS, Grid
 from bookmaker.rules.common.contract import RuledPuzzle
 
+_TO = "\u00a0to\u00a0"
+"""Keeps “1 to 9” on one line."""
+
 
 def rules_text(puzzle: RuledPuzzle) -> RulesText:
     """The rules of a puzzle, every sentence said once."""
@@ -38,12 +41,12 @@ def base_sentence(grid: Grid) -> str:
 def symbols_named(size: int) -> str:
     """“the digits 1 to 6”, “the digits 1 to 9 and the letters A to G”."""
     if size <= 9:
-        return f"the digits 1 to {size}"
+        return f"the digits 1{_TO}{size}"
     letters = SYMBOLS[9:size]
     match len(letters):
         case 1:
-            return f"the digits 1 to 9 and the letter {letters}"
+            return f"the digits 1{_TO}9 and the letter {letters}"
         case 2:
-            return "the digits 1 to 9 and the letters A and B"
+            return f"the digits 1{_TO}9 and the letters A and B"
         case _:
-            return f"the digits 1 to 9 and the letters A to {letters[-1]}"
+            return f"the digits 1{_TO}9 and the letters A{_TO}{letters[-1]}"

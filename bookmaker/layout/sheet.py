@@ -9,7 +9,7 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from typing import Literal
 
-from bookmaker.display.items import Item, Line, Stroke, Text
+from bookmaker.display.items import Group, Item, Line, Stroke, Text
 from bookmaker.layout.spec import Layout
 from bookmaker.layout.text import Labels
 
@@ -64,11 +64,11 @@ def furniture(sheet: Sheet, leaf: Leaf, head: str, label: str, draft: bool) -> I
         edge, anchor = sheet.outer
         foot = layout.height - layout.margins.bottom + 2 * layout.line
         type = layout.type.label
-        yield Text(edge, foot, label, "sans-bold", type.size * 1.15, anchor=anchor)
+        items = [Text(edge, foot, label, "sans-bold", type.size * 1.15, anchor=anchor)]
         if head:
             inset = 3.2 * type.size
-            x = edge - inset if sheet.right else edge + inset
-            yield capitals(x, foot, head, layout, anchor)
+            items.append(capitals(edge - inset if sheet.right else edge + inset, foot, head, layout, anchor))
+        yield Group(tuple(items), name="folio")
     if draft:
         yield from _draft_stamp(sheet)
 

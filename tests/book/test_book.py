@@ -1,0 +1,83 @@
+from dataclasses import replace
+from datetime import date
+
+import pytest
+
+from bookmaker.book import make_book
+from bookmaker.book.model import Chapter, Contents, Credits, Guide, Keys, TitlePage
+from bookmaker.book.wording import date_in_words
+from bookmaker.manifest.model import Chapter as Listed
+from bookmaker.solve.verdict import NoSolution, Several, Undecided
+from bookmaker.trouble import BookTroubles
+from tests.layout.sample_book import picked, sample_book, sample_manifest, sample_proofs
+
+
+def test_puzzles_are_numbered_from_one_in_book_order():
+    puzzles = sample_book().puzzles
+    assert [puzzle.number for puzzle in puzzles] == list(range(1, len(puzzles) + 1))
+    efforts = [puzzle.rating.effort for puzzle in puzzles]
+    assert efforts == sorted(efforts)
+
+
+def test_parts_stand_in_their_order():
+    book = sample_book()
+    assert [type(part) for part in book.front] == [TitlePage, Guide, Contents]
+    assert [type(part) for part in book.body] == [Chapter, Keys, Credits]
+
+
+def test_what_is_printed_of_a_puzzle():
+    kettle = next(puzzle for puzzle in sample_book().puzzles if puzzle.id == "kettle")
+    proof = next(proof for proof in sample_proofs() if proof.entry.id == "kettle")
+    assert (kettle.title, kettle.setter, kettle.shown) == ("The Kettle", "Fennel", "14 March 2026")
+    assert kettle.permission == "Printed with the setter’s leave."
+    assert kettle.solution == proof.solution
+    assert kettle.rating.band_name == "Stroll"
+    assert sum(kettle.rating.profile) == pytest.approx(proof.grade.path.effort)
+
+
+def test_a_puzzle_without_a_title_is_called_by_its_rules():
+    assert picked("attic").puzzles[0].title == "Classic"
+    untitled = [
+        replace(proof, entry=replace(proof.entry, title="")) for proof in sample_proofs() if proof.entry.id == "pantry"
+    ]
+    assert make_book(sample_manifest(), untitled).puzzles[0].title == "Cages"
+
+
+def test_as_listed_keeps_the_order_given():
+    assert [puzzle.id for puzzle in picked("window", "kettle").puzzles] == ["window", "kettle"]
+
+
+def test_chapters_become_parts():
+    manifest = replace(sample_manifest(), order="chapters", chapters=(Listed("Low"), Listed("High", 'The "top".')))
+    proofs = [replace(proof, entry=replace(proof.entry, chapter=at % 2)) for at, proof in enumerate(sample_proofs())]
+    low, high = make_book(manifest, proofs).chapters
+    assert (low.title, high.title, high.note) == ("Low", "High", "The “top”.")
+    assert [puzzle.number for puzzle in high.puzzles] == list(range(len(low.puzzles) + 1, len(proofs) + 1))
+
+
+@pytest.mark.parametrize(
+    ("verdict", "said"),
+    [
+        (NoSolution(), "no solution"),
+        (Several((1,) * 81, (2,) * 81), "more than one solution"),
+        (Undecided(1000), "not decided"),
+    ],
+)
+def test_a_puzzle_that_is_not_proven_is_refused_but_for_a_draft(verdict, said):
+    first, *rest = sample_proofs()
+    proofs = [replace(first, verdict=verdict, grade=None), *rest]
+    with pytest.raises(BookTroubles) as caught:
+        make_book(sample_manifest(), proofs)
+    (trouble,) = caught.value.troubles
+    assert trouble.code == "not-proven"
+    assert said in trouble.text
+    assert trouble.place == first.entry.place
+    draft = make_book(sample_manifest(), proofs, draft=True)
+    flawed = draft.puzzles[-1]
+    assert flawed.id == first.entry.id
+    assert (flawed.solution, flawed.rating) == (None, None)
+    assert flawed.flaw.lower() == said
+
+
+def test_dates_are_written_out():
+    assert date_in_words(date(2025, 11, 2)) == "2 November 2025"

@@ -1,0 +1,53 @@
+import pytest
+
+from bookmaker.book.rulestext import base_sentence, rules_text, symbols_named
+from bookmaker.puzzle.grid import CLASSIC, Grid, boxed_grid, irregular_grid
+from bookmaker.puzzle.puzzle import Puzzle
+from bookmaker.rules import kinds
+from tests.layout.sample_book import sample_book
+
+
+def plain(text):
+    return text.replace("\u00a0", " ")
+
+
+def test_the_grids_own_rule_fits_its_size_and_regions():
+    wanted = "Fill the grid so that every row, column and box holds the digits 1 to 9 once each."
+    assert plain(base_sentence(CLASSIC)) == wanted
+    assert "box holds the digits 1 to 6 once" in plain(base_sentence(boxed_grid(6, 2, 3)))
+    labels = [label for label in "abcd" for _ in range(4)]
+    assert "row, column and outlined region holds" in base_sentence(irregular_grid(4, labels))
+    assert "every row and column holds" in base_sentence(Grid(5, ()))
+
+
+@pytest.mark.parametrize(
+    ("size", "named"),
+    [
+        (4, "the digits 1 to 4"),
+        (10, "the digits 1 to 9 and the letter A"),
+        (11, "the digits 1 to 9 and the letters A and B"),
+        (16, "the digits 1 to 9 and the letters A to G"),
+    ],
+)
+def test_symbols_are_named(size, named):
+    assert plain(symbols_named(size)) == named
+
+
+def test_every_sentence_is_said_once_and_every_mark_has_its_sample():
+    loom = next(puzzle for puzzle in sample_book().puzzles if puzzle.id == "loom")
+    sentences = [rule.sentence() for rule in loom.puzzle.rules]
+    assert [mark.text for mark in loom.rules.marks] == sentences
+    assert [mark.sample.rule.kind for mark in loom.rules.marks] == [rule.kind for rule in loom.puzzle.rules]
+    assert all(loom.rules.whole.count(sentence) == 1 for sentence in sentences)
+
+
+def test_rules_that_draw_nothing_join_the_plain_text():
+    silent = [kind for kind in kinds().values() if kind.sample() is None]
+    if not silent:
+        pytest.skip("every rule kind draws something")
+    from tests.makers.draw import rules_from
+
+    rules = tuple(rules_from(silent[0].example, CLASSIC))
+    text = rules_text(Puzzle(CLASSIC, (0,) * 81, rules))
+    assert text.marks == ()
+    assert text.plain.endswith(rules[0].sentence())

@@ -1,0 +1,32 @@
+"""Conventions of English book typography: common practice, no source."""
+
+import pytest
+
+from bookmaker.book.typography import curled
+
+
+@pytest.mark.parametrize(
+    ("typed", "wanted"),
+    [
+        ('"Hello"', "“Hello”"),
+        ('He said "go".', "He said “go”."),
+        ("It's the setters' night", "It’s the setters’ night"),
+        ("the '80s", "the ’80s"),
+        ("a 'quiet' one", "a ‘quiet’ one"),
+        ('("so")', "(“so”)"),
+        ("wait...", "wait…"),
+        ("pages 3-5", "pages 3–5"),
+        ("on 2026-03-14", "on 2026-03-14"),
+        ("one - two", "one – two"),
+        ("one -- two", "one – two"),
+        ("well-known", "well-known"),
+        ("a 9x9 grid", "a 9×9 grid"),
+        ("0xff", "0xff"),
+        ("r1c1-r1c9", "r1c1-r1c9"),
+        ("  two\n lines ", "two lines"),
+        ("“set” – already", "“set” – already"),
+    ],
+)
+def test_plain_signs_become_real_ones(typed, wanted):
+    assert curled(typed) == wanted
+    assert curled(wanted) == wanted

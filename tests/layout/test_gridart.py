@@ -1,0 +1,95 @@
+"""Grids as drawn: digits in the middle of their cells, weights of lines, keys told from givens."""
+
+import pytest
+
+from bookmaker.display.items import Path, Rect, Straight, Text
+from bookmaker.layout.gridart import cell_pen, draw_grid, grid_lines, outside, region_pen
+from bookmaker.layout.text import FONTS
+from bookmaker.puzzle.grid import CLASSIC, SYMBOLS, boxed_grid
+from bookmaker.puzzle.position import Position
+from bookmaker.puzzle.puzzle import Puzzle
+from tests.layout.sample_book import sample_book
+
+CELL = 40.0
+
+
+def texts(group):
+    return [item for item in group.items if isinstance(item, Text)]
+
+
+@pytest.mark.parametrize("puzzle", sample_book().puzzles, ids=lambda puzzle: puzzle.id)
+def test_every_given_stands_in_the_middle_of_its_cell(puzzle):
+    bare = Puzzle(puzzle.puzzle.grid, puzzle.puzzle.givens)
+    read = {}
+    for text in texts(draw_grid(bare, CELL, "grid")):
+        middle_y = text.y - FONTS.figure_height(text.font) * text.size / 2
+        assert text.anchor == "middle"
+        assert (text.x / CELL) % 1 == pytest.approx(0.5)
+        assert (middle_y / CELL) % 1 == pytest.approx(0.5)
+        read[bare.grid.cell(int(middle_y // CELL), int(text.x // CELL))] = SYMBOLS.index(text.text) + 1
+    assert read == {cell: digit for cell, digit in enumerate(bare.givens) if digit}
+
+
+def test_a_key_holds_the_whole_solution_and_tells_its_givens():
+    kettle = next(puzzle for puzzle in sample_book().puzzles if puzzle.id == "kettle")
+    drawn = texts(draw_grid(kettle.puzzle, CELL, "key", kettle.solution))
+    assert len(drawn) == 81
+    for text in drawn:
+        cell = CLASSIC.cell(int(text.y // CELL), int(text.x // CELL))
+        assert text.text == str(kettle.solution[cell])
+        assert text.font == ("sans-bold" if kettle.puzzle.givens[cell] else "sans")
+
+
+def test_candidates_and_shaded_cells():
+    only = Puzzle(CLASSIC, (5,) + (0,) * 80)
+    boards = [0] * 10
+    boards[3] = boards[7] = 1 << 1 | 1 << 80
+    drawn = draw_grid(only, CELL, "figure", position=Position(CLASSIC, tuple(boards), placed=1 << 80), shaded=(4,))
+    assert [text.text for text in texts(drawn)] == ["5", "3", "7"]
+    assert Rect(4 * CELL, 0, CELL, CELL, fill=0.88) in drawn.items
+    assert all(CELL < text.x < 2 * CELL and 0 < text.y < CELL for text in texts(drawn)[1:])
+
+
+def walls(grid):
+    """The stretches of region borders as unit walls, read off the drawing."""
+    thick = [item for item in grid_lines(grid, 1.0) if isinstance(item, Path)][1:]
+    found = set()
+    for path in thick:
+        for start, end in zip(path.segments[::2], path.segments[1::2], strict=True):
+            assert isinstance(end, Straight)
+            (x0, y0), (x1, y1) = start.to, end.to
+            steps = round(max(x1 - x0, y1 - y0))
+            for i in range(steps):
+                x, y = (x0, y0 + i + 0.5) if x0 == x1 else (x0 + i + 0.5, y0)
+                found.add((x, y))
+    return found
+
+
+def test_region_borders_stand_exactly_where_two_regions_meet():
+    quilt = next(puzzle for puzzle in sample_book().puzzles if puzzle.id == "quilt").puzzle.grid
+    for grid in (CLASSIC, boxed_grid(6, 2, 3), quilt):
+        home = grid.region_of
+        wanted = set()
+        for cell in grid.cells:
+            row, column = grid.row(cell), grid.column(cell)
+            if column + 1 < grid.size and home[cell] != home[cell + 1]:
+                wanted.add((column + 1, row + 0.5))
+            if row + 1 < grid.size and home[cell] != home[cell + grid.size]:
+                wanted.add((column + 0.5, row + 1))
+        assert walls(grid) == wanted
+
+
+@pytest.mark.parametrize("millimetres", [3.0, 4.4, 6.5, 9.0, 12.0, 16.0])
+def test_lines_are_three_weights_apart_and_no_hairline_is_too_thin(millimetres):
+    cell = millimetres * 72 / 25.4
+    thin, thick = cell_pen(cell), region_pen(cell)
+    assert thin.width >= 0.25  # the design's least hairline
+    assert thick.width >= 3 * thin.width
+    assert thin.grey == thick.grey == 0.0
+
+
+def test_clues_outside_claim_the_most_that_any_rule_needs():
+    window = next(puzzle for puzzle in sample_book().puzzles if puzzle.id == "window")
+    claim = outside(window.puzzle)
+    assert claim.left > 0.5 and claim.top > 0.5
+    assert claim.right == claim.bottom == 0

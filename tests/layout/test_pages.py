@@ -1,0 +1,221 @@
+"""Whole books, keys and handouts in every layout: what must hold on each page, whatever stands on it.
+
+Contrast: WCAG 2.2, SC 1.4.3 (text 4.5:1) and SC 1.4.11 (graphics 3:1); its relative luminance formula for greys.
+"""
+
+from functools import cache
+from itertools import combinations, pairwise
+
+import pytest
+
+from bookmaker.display.items import Document, Group, Line, Link, Path, Rect, Text
+from bookmaker.layout import compose, compose_handout, compose_key, layout_names, load_layout
+from bookmaker.layout.compose import roman
+from bookmaker.layout.lengths import mm
+from tests.layout.flat import flat
+from tests.layout.sample_book import picked, sample_book
+
+BOOKS = [name for name in layout_names() if load_layout(name).use == "book"]
+HANDOUTS = [name for name in layout_names() if load_layout(name).use == "handout"]
+PICKS = (("kettle",), ("stairs", "window"), ("kettle", "hinge", "attic"), ("loom", "pantry", "ledger", "morning"))
+
+
+@cache
+def documents() -> dict[str, Document]:
+    made = {}
+    for name in BOOKS:
+        made[f"{name} book"] = compose(sample_book(), load_layout(name))
+        made[f"{name} key"] = compose_key(sample_book(), load_layout(name))
+    for name in HANDOUTS:
+        for pick in PICKS:
+            made[f"{name} {'+'.join(pick)}"] = compose_handout(picked(*pick), load_layout(name))
+    return made
+
+
+@cache
+def flattened(name: str):
+    return [flat(page) for page in documents()[name].pages]
+
+
+every_document = pytest.mark.parametrize("name", list(documents()))
+
+
+@every_document
+def test_text_keeps_five_millimetres_inside_the_trim_and_nothing_leaves_the_page(name):
+    """Common practice, no source: text at least 5 mm inside the trim."""
+    for page, items in zip(documents()[name].pages, flattened(name), strict=True):
+        for item in items:
+            safe = mm(5) if isinstance(item.item, Text) else 0.0
+            left, top, right, bottom = item.box
+            assert left >= safe and top >= safe, item
+            assert right <= page.width - safe and bottom <= page.height - safe, item
+
+
+@every_document
+def test_no_two_texts_overlap(name):
+    for items in flattened(name):
+        texts = [item for item in items if isinstance(item.item, Text) and item.item.text.strip()]
+        for one, other in combinations(texts, 2):
+            across = min(one.box[2], other.box[2]) - max(one.box[0], other.box[0])
+            down = min(one.box[3], other.box[3]) - max(one.box[1], other.box[1])
+            assert across <= 0.1 or down <= 0.1, (one.item, other.item)
+
+
+@every_document
+def test_words_stand_clear_of_grids(name):
+    for items in flattened(name):
+        grids = {}
+        for item in items:
+            for at in item.names:
+                if at.startswith(("grid ", "key ")) and not isinstance(item.item, Text):
+                    box = grids.get(at, item.box)
+                    grids[at] = (*map(min, box[:2], item.box[:2]), *map(max, box[2:], item.box[2:]))
+        for item in items:
+            if not isinstance(item.item, Text) or item.inside("grid ") or item.inside("key "):
+                continue
+            for grid, box in grids.items():
+                apart = item.box[2] < box[0] or item.box[0] > box[2] or item.box[3] < box[1] or item.box[1] > box[3]
+                assert apart, (item.item, grid)
+
+
+@every_document
+def test_everything_of_a_puzzle_stands_on_one_page(name):
+    places: dict[str, set[int]] = {}
+    for number, items in enumerate(flattened(name)):
+        for item in items:
+            for at in item.names:
+                if at.startswith(("puzzle ", "grid ", "key ")):
+                    places.setdefault(at, set()).add(number)
+    assert places
+    assert all(len(pages) == 1 for pages in places.values())
+
+
+@every_document
+def test_links_and_bookmarks_lead_somewhere(name):
+    document = documents()[name]
+    anchors = [anchor.name for page in document.pages for anchor in page.anchors]
+    assert len(anchors) == len(set(anchors))
+    links = [item.item.target for items in flattened(name) for item in items if isinstance(item.item, Link)]
+    assert set(links) <= set(anchors)
+    assert {bookmark.target for bookmark in document.bookmarks} <= set(anchors)
+
+
+@every_document
+def test_strokes_fills_and_text_are_dark_enough_and_not_too_thin(name):
+    for items in flattened(name):
+        for item in items:
+            match item.item:
+                case Text(grey=grey):
+                    assert contrast(grey) >= 4.5, item.item
+                case Line(stroke=stroke):
+                    assert stroke.width >= 0.25 and contrast(stroke.grey) >= 3, item.item
+                case Rect(stroke=stroke) | Path(stroke=stroke) if stroke is not None and not item.inside("grid "):
+                    assert stroke.width >= 0.25, item.item
+                    assert contrast(stroke.grey) >= 3 or item.inside("sample "), item.item
+                case _:
+                    pass
+
+
+def contrast(grey: float) -> float:
+    linear = grey / 12.92 if grey <= 0.04045 else ((grey + 0.055) / 1.055) ** 2.4
+    return 1.05 / (linear + 0.05)
+
+
+def test_the_contrast_formula_agrees_with_known_greys():
+    assert contrast(0x76 / 255) == pytest.approx(4.54, abs=0.005)
+    assert contrast(0x94 / 255) == pytest.approx(3.03, abs=0.005)
+
+
+@pytest.mark.parametrize("name", BOOKS)
+def test_pages_are_numbered_i_ii_iii_then_1_2_3_and_the_body_begins_on_the_right(name):
+    labels = [page.label for page in documents()[f"{name} book"].pages]
+    body = labels.index("1")
+    assert body % 2 == 0
+    assert labels[:body] == [roman(number) for number in range(1, body + 1)]
+    assert labels[body:] == [str(number) for number in range(1, len(labels) - body + 1)]
+
+
+@pytest.mark.parametrize(
+    ("number", "letters"), [(1, "i"), (4, "iv"), (9, "ix"), (14, "xiv"), (49, "xlix"), (1994, "mcmxciv")]
+)
+def test_roman_numerals(number, letters):
+    assert roman(number) == letters
+
+
+@pytest.mark.parametrize("name", BOOKS)
+def test_every_puzzle_leads_to_its_key_and_back_with_the_right_page_numbers(name):
+    document = documents()[f"{name} book"]
+    labels = {anchor.name: page.label for page in document.pages for anchor in page.anchors}
+    said: dict[str, set[str]] = {}
+    for items in flattened(f"{name} book"):
+        for item, link in pairwise(items):
+            if isinstance(link.item, Link):
+                assert isinstance(item.item, Text)
+                assert item.item.text.split()[-1] == labels[link.item.target]
+                said.setdefault(link.item.target, set()).add(item.item.text.rstrip("0123456789").strip())
+    for puzzle in sample_book().puzzles:
+        assert said[f"key {puzzle.id}"] == {"Key on page"}
+        assert said[f"puzzle {puzzle.id}"] == {"page", ""}  # from its key; from contents and credits
+
+
+@pytest.mark.parametrize("name", BOOKS)
+def test_a_puzzle_page_says_all_there_is_to_say(name):
+    pages = flattened(f"{name} book")
+    for puzzle in sample_book().puzzles:
+        at = next(items for items in pages if any(item.inside(f"grid {puzzle.id}") for item in items))
+        here = [item for item in at if item.inside(f"puzzle {puzzle.id}")]
+        words = " ".join(item.item.text for item in here if isinstance(item.item, Text)).replace("\u00a0", " ")
+        assert str(puzzle.number) in words
+        for piece in (
+            puzzle.title,
+            puzzle.setter,
+            puzzle.rules.plain,
+            puzzle.note,
+            *(m.text for m in puzzle.rules.marks),
+        ):
+            assert piece.replace("\u00a0", " ") in words, piece
+        assert f"{puzzle.rating.band_name}  ·  effort {puzzle.rating.effort:.0f}" in words
+        assert any(item.inside(f"ridge {puzzle.rating.band}") for item in here)
+        for mark in puzzle.rules.marks:
+            assert any(item.inside(f"sample {mark.sample.rule.kind}") for item in here)
+
+
+@pytest.mark.parametrize("name", [*BOOKS, *HANDOUTS])
+def test_cells_keep_the_layouts_limits(name):
+    slots = load_layout(name).puzzles
+    for title, document in documents().items():
+        if not title.startswith(f"{name} "):
+            continue
+        for group in groups(document):
+            if group.name.startswith("grid "):
+                puzzle = next(puzzle for puzzle in sample_book().puzzles if f"grid {puzzle.id}" == group.name)
+                side = max(item.width for item in group.items if isinstance(item, Rect) and item.stroke)
+                cell = side / puzzle.puzzle.grid.size
+                assert slots.least - 0.02 <= cell <= slots.most + 0.02
+
+
+def groups(document: Document):
+    waiting = [item for page in document.pages for item in page.items]
+    while waiting:
+        item = waiting.pop()
+        if isinstance(item, Group):
+            yield item
+            waiting.extend(item.items)
+
+
+@pytest.mark.parametrize("name", BOOKS)
+def test_the_same_book_gives_the_same_document(name):
+    assert compose(sample_book(), load_layout(name)) == documents()[f"{name} book"]
+
+
+@pytest.mark.parametrize("name", BOOKS)
+def test_left_and_right_pages_mirror_each_other(name):
+    layout = load_layout(name)
+    document = documents()[f"{name} book"]
+    for index, (page, items) in enumerate(zip(document.pages, flattened(f"{name} book"), strict=True)):
+        folios = [item for item in items if item.inside("folio") and item.item.text == page.label]
+        assert len(folios) <= 1
+        for folio in folios:
+            outer = layout.margins.outer
+            edge = page.width - folio.box[2] if index % 2 == 0 else folio.box[0]
+            assert edge == pytest.approx(outer, abs=0.6)

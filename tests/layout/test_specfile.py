@@ -1,0 +1,89 @@
+"""Layout files: the ones that come with bookmaker, and what is said of bad ones. Paper sizes: ISO 216, ANSI Y14.1."""
+
+import pytest
+
+from bookmaker.layout import layout_names, load_layout
+from bookmaker.layout.lengths import mm
+from bookmaker.layout.specfile import read_layout
+from bookmaker.resources import shipped
+from bookmaker.trouble import BookTroubles
+
+GOOD = (shipped("layouts") / "a4-book.yaml").read_text(encoding="utf-8")
+
+
+@pytest.mark.parametrize(
+    ("name", "width", "height"),
+    [
+        ("a4-book", 595.276, 841.890),
+        ("a4-book-two", 595.276, 841.890),
+        ("a4-handout", 595.276, 841.890),
+        ("a5-book", 419.528, 595.276),
+        ("letter-book", 612, 792),
+        ("letter-book-two", 612, 792),
+        ("letter-handout", 612, 792),
+    ],
+)
+def test_papers(name, width, height):
+    layout = load_layout(name)
+    assert (layout.width, layout.height) == pytest.approx((width, height), abs=0.001)
+
+
+@pytest.mark.parametrize("name", layout_names())
+def test_every_layout_keeps_the_house_rules(name):
+    layout = load_layout(name)
+    assert layout.margins.inner > layout.margins.outer or layout.use == "handout"
+    assert layout.puzzles.least >= mm(6.5) - 0.001
+    assert layout.use == "book" or layout.puzzles.least >= mm(9) - 0.001
+    assert layout.about
+    halves = [getattr(layout.type, role).leading / layout.line * 2 for role in layout.type.__dataclass_fields__]
+    assert halves == [round(half) for half in halves], "a leading off the baseline grid"
+
+
+def test_the_text_of_a_layout_becomes_points():
+    layout = read_layout("x", GOOD.replace("inner: 25 mm", "inner: 1 in"), "x.yaml")
+    assert layout.margins.inner == 72
+    assert (layout.type.text.font, layout.type.text.size, layout.type.text.leading) == ("serif", 10.5, 14)
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "code", "said"),
+    [
+        ("paper: A4", "paper: A44", "unknown-paper", "A4"),
+        ("paper: A4", "paper: 20 x 30 mm", "out-of-range", "20 x 30 mm"),
+        ("paper: A4", "paper: 4 x 5 in", "no-room", "80 by 120 mm"),
+        ("inner: 25 mm", "inner: 25", "not-a-length", "25"),
+        ("inner: 25 mm", "inner: 250 mm", "out-of-range", "250 mm"),
+        ("inner: 25 mm", "iner: 25 mm", "unknown-key", "iner"),
+        ("text: serif 10.5/14", "text: serif 10.5", "not-a-type", "serif 10.5"),
+        ("text: serif 10.5/14", "text: serfi 10.5/14", "unknown-font", "serfi"),
+        ("text: serif 10.5/14", "text: serif 10.5/9", "out-of-range", "10.5/9"),
+        ("text: above", "text: abvoe", "unknown-word", "abvoe"),
+        ("use: book ", "use: boook ", "unknown-word", "boook"),
+        ("rows: 1 ", "rows: nine ", "not-a-number", "nine"),
+        ("most cell: 16 mm", "most cell: 8 mm", "out-of-range", "8 mm"),
+        ("about:", "# about:", "missing-key", "about"),
+    ],
+)
+def test_mistakes_are_found_at_their_place(old, new, code, said):
+    text = GOOD.replace(old, new, 1)
+    assert text != GOOD
+    with pytest.raises(BookTroubles) as caught:
+        read_layout("x", text, "x.yaml")
+    trouble = next(trouble for trouble in caught.value.troubles if trouble.code == code)
+    assert said in trouble.text + trouble.hint
+    assert trouble.place.file == "x.yaml"
+    line = text.splitlines()[trouble.place.line - 1]
+    assert new.strip().split(":")[0].strip()[:3] in line or code in ("missing-key", "no-room")
+
+
+def test_all_mistakes_at_once():
+    text = GOOD.replace("paper: A4", "paper: A44").replace("hang: 26 mm", "hang: wide").replace("rows: 1", "rows: 0")
+    with pytest.raises(BookTroubles) as caught:
+        read_layout("x", text, "x.yaml")
+    assert [trouble.code for trouble in caught.value.troubles] == ["unknown-paper", "out-of-range", "not-a-length"]
+
+
+def test_an_unknown_layout_names_the_nearest():
+    with pytest.raises(BookTroubles) as caught:
+        load_layout("a4-bok")
+    assert "a4-book" in caught.value.troubles[0].hint
