@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
+from functools import cache
+from itertools import islice
 from random import Random
 from typing import Any
 
 from bookmaker.puzzle.grid import Grid
+from bookmaker.puzzle.puzzle import Puzzle
+from bookmaker.rules import problem_of
 from bookmaker.rules.non_consecutive import NonConsecutive
+from bookmaker.solve import solutions
 from tests.rules.grids import Solution
-from tests.rules.harness import grown_with
 from tests.rules.pairs import beside_and_below
 
 SENTENCES = (("non-consecutive: yes", "Cells that share a side never hold consecutive digits."),)
@@ -28,8 +32,22 @@ DEDUCTIONS = (
 )
 
 
+@cache
+def _found(grid: Grid) -> tuple[Solution, ...]:
+    """A few solutions far apart; from a shuffled search each would take seconds."""
+    problem = problem_of(Puzzle(grid, (0,) * len(grid.cells), (NonConsecutive(),)))
+    return tuple(islice(solutions(problem), 0, 800, 40))
+
+
 def grow(grid: Grid, rng: Random) -> Solution | None:
-    return grown_with(NonConsecutive(), grid, rng)
+    """A solution seen from another side, its digits perhaps counted downwards; both keep the rule."""
+    if not _found(grid):
+        return None
+    solution, last = rng.choice(_found(grid)), grid.size - 1
+    top, left = rng.choice((0, last)), rng.choice((0, last))
+    if rng.random() < 0.5:
+        solution = tuple(grid.size + 1 - digit for digit in solution)
+    return tuple(solution[grid.cell(abs(top - grid.row(cell)), abs(left - grid.column(cell)))] for cell in grid.cells)
 
 
 def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> NonConsecutive:
