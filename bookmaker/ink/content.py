@@ -30,7 +30,7 @@ from bookmaker.display.items import (
     Text,
 )
 from bookmaker.ink.geometry import IDENTITY, Matrix, moved, outline, placing, text_start, within
-from bookmaker.ink.pdffonts import glyph_codes
+from bookmaker.ink.pdffonts import GlyphCodes
 from bookmaker.ink.pictures import grey_picture
 
 MARK = "Bookmaker"
@@ -48,12 +48,14 @@ def number(value: float) -> str:
 class Content:
     """Draws the items of one page on the canvas's current page. `links` holds (left, top, right, bottom, target)."""
 
-    def __init__(self, canvas: Any) -> None:
+    def __init__(self, canvas: Any, codes: GlyphCodes) -> None:
         self.links: list[tuple[float, float, float, float, str]] = []
         self._canvas = canvas
+        self._codes = codes
         self._matrix: Matrix = IDENTITY
         self._stroke = Stroke(1.0)
         self._fill: Grey = 0.0
+        self._font = ("", 0.0)
 
     def draw(self, items: Iterable[Item]) -> None:
         """Draw the items in order."""
@@ -101,8 +103,11 @@ class Content:
         letter_space = f"{number(text.letter_space)} Tc " if text.letter_space else ""
         word_space = f"{number(text.word_space)} Tw " if text.word_space else ""
         shown = []
-        for resource, glyphs in glyph_codes(self._canvas, text.text, text.font):
-            shown.append(f"{resource} {number(text.size)} Tf {glyphs}")
+        for resource, glyphs in self._codes.shown(text.text, text.font):
+            if self._font != (resource, text.size):
+                self._font = resource, text.size
+                shown.append(f"{resource} {number(text.size)} Tf")
+            shown.append(glyphs)
         back = ("0 Tc " if letter_space else "") + ("0 Tw " if word_space else "")
         start = _at((text_start(text), text.y))
         run = f"BT {letter_space}{word_space}{start} Td {' '.join(shown)} {back}ET"
@@ -112,7 +117,7 @@ class Content:
 
     def _group(self, group: Group) -> None:
         """Draw inside `q … Q`; a name makes the group marked content."""
-        before = self._matrix, self._stroke, self._fill
+        before = self._matrix, self._stroke, self._fill, self._font
         inner = placing(group)
         self._matrix = within(self._matrix, inner)
         if group.name:
@@ -129,7 +134,7 @@ class Content:
         self._put("Q")
         if group.name:
             self._put("EMC")
-        self._matrix, self._stroke, self._fill = before
+        self._matrix, self._stroke, self._fill, self._font = before
 
     def _link(self, link: Link) -> None:
         right, bottom = link.x + link.width, link.y + link.height

@@ -19,7 +19,7 @@ from reportlab.pdfgen.canvas import Canvas
 from bookmaker.display.items import Document, Page
 from bookmaker.ink.content import Content
 from bookmaker.ink.labels import stretches
-from bookmaker.ink.pdffonts import embeddable
+from bookmaker.ink.pdffonts import GlyphCodes, embeddable
 from bookmaker.typeface import font_files
 
 rl_config.useA85 = 0  # streams stay binary: a fifth smaller
@@ -46,8 +46,9 @@ def pdf_bytes(document: Document) -> bytes:
         canvas.addOutlineEntry(bookmark.title, key, bookmark.level)
     wanted = set(titles)
     fingerprint = md5(repr((document.title, document.author, document.created)).encode(), usedforsecurity=False)
+    codes = GlyphCodes(canvas)
     for page in document.pages:
-        wanted |= _draw_page(canvas, page, titles, fingerprint)
+        wanted |= _draw_page(canvas, page, codes, titles, fingerprint)
     _check_targets(document, wanted)
     for stretch in stretches(tuple(page.label for page in document.pages)):
         canvas.addPageLabel(stretch.first, stretch.style, stretch.start, stretch.prefix or None)
@@ -58,7 +59,7 @@ def pdf_bytes(document: Document) -> bytes:
     return file.getvalue()
 
 
-def _draw_page(canvas: Any, page: Page, titles: dict[str, list[str]], fingerprint: Any) -> set[str]:
+def _draw_page(canvas: Any, page: Page, codes: GlyphCodes, titles: dict[str, list[str]], fingerprint: Any) -> set[str]:
     """Draw a page, add its operators to the fingerprint, and return where its links lead.
 
     `titles` has the outline's keys for each anchor.
@@ -70,7 +71,7 @@ def _draw_page(canvas: Any, page: Page, titles: dict[str, list[str]], fingerprin
     bleed = edge - page.bleed
     canvas.setBleedBox((bleed, bleed, edge + page.width + page.bleed, high + page.bleed))
     canvas.translate(edge, high)
-    content = Content(canvas)
+    content = Content(canvas, codes)
     content.draw(page.items)
     for left, top, right, bottom, target in content.links:
         canvas.linkRect("", target, (edge + left, high - bottom, edge + right, high - top), relative=0)
