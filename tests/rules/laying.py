@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from functools import lru_cache
 from random import Random
 
 from bookmaker.puzzle.grid import Grid
@@ -10,9 +11,14 @@ from bookmaker.puzzle.grid import Grid
 Chain = tuple[int, ...]
 
 
-def neighbours(grid: Grid, cell: int, diagonal: bool = True) -> list[int]:
+def neighbours(grid: Grid, cell: int, diagonal: bool = True) -> tuple[int, ...]:
     """Cells that share a side, or also a corner, with a cell."""
-    return [other for other in grid.cells if grid.touching(cell, other)] if diagonal else list(grid.orthogonal(cell))
+    return _touching(grid)[cell] if diagonal else grid.orthogonal(cell)
+
+
+@lru_cache(maxsize=16)
+def _touching(grid: Grid) -> tuple[tuple[int, ...], ...]:
+    return tuple(tuple(other for other in grid.cells if grid.touching(cell, other)) for cell in grid.cells)
 
 
 def random_chain(
