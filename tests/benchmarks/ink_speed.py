@@ -57,9 +57,8 @@ def main(copies: int) -> None:
     timed("SVG", len(book.pages), lambda: [svg_text(page) for page in book.pages])
     for dpi in (40, 150):
         timed(f"PNG {dpi} dpi", len(book.pages), lambda dpi=dpi: [png_bytes(page, dpi) for page in book.pages])
-    print(
-        f"PDF          {len(file) / len(pages) / 1000:8.2f} kB a page, {len(pdf_bytes(book)) / 1000:.0f} kB for the book once"
-    )
+    once = len(pdf_bytes(book)) / 1000
+    print(f"file size    {len(file) / len(pages) / 1000:8.2f} kB a page, {once:.0f} kB for the book once")
     print(f"peak memory  {resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1000:8.0f} MB")
 
 
