@@ -30,8 +30,8 @@ from bookmaker.display.items import (
     Text,
 )
 from bookmaker.ink.geometry import IDENTITY, Matrix, moved, outline, placing, text_start, within
+from bookmaker.ink.greyscale import grey_picture
 from bookmaker.ink.pdffonts import GlyphCodes
-from bookmaker.ink.pictures import grey_picture
 
 MARK = "Bookmaker"
 """The tag of the marked content that holds a named group; its property list has the name under /Name."""

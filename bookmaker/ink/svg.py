@@ -32,7 +32,7 @@ from bookmaker.display.items import (
     Text,
 )
 from bookmaker.ink.geometry import IDENTITY, letters, placing
-from bookmaker.ink.pictures import grey_picture
+from bookmaker.ink.greyscale import grey_picture
 from bookmaker.typeface import typeface
 
 _GLYPH_UNITS = 1000
