@@ -20,7 +20,7 @@ def rules_text(puzzle: RuledPuzzle) -> RulesText:
     """The rules of a puzzle, every sentence said once."""
     plain, marks = [base_sentence(puzzle.grid)], []
     for rule in puzzle.rules:
-        sample = rule.sample()
+        sample = rule.key()
         if sample is None:
             plain.append(rule.sentence())
         else:

@@ -19,6 +19,7 @@ from bookmaker.rules.common.area import Area, hatching, is_picture, outline, par
 from bookmaker.rules.common.candidates import removed_by, sees
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.strokes import THIN
 from bookmaker.rules.common.wording import cells_listed, counted, digits_listed
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.trouble import Desk
@@ -92,16 +93,16 @@ clone:
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
-        inset = 0.07
-        hatch, edge = Stroke(max(0.25, frame.thin() * 0.6), 0.5), Stroke(frame.thin() + 0.2, 0.3, join="round")
+        inset = 0.1
+        hatch, edge = Stroke(max(0.25, frame.thin() * 0.6), THIN), Stroke(frame.thin() + 0.2)
         for letter, group in zip(self.letters, self.groups, strict=True):
             for cells in group:
-                yield Mark(Layer.FILL, hatching(frame, cells, hatch))
+                yield Mark(Layer.FILL, hatching(frame, cells, inset, hatch))
                 yield Mark(Layer.FILL, outline(frame, cells, inset, edge))
                 x, y = frame.corner(cells[0])
-                side, middle = 0.24 * frame.cell, (x + 0.2 * frame.cell, y + 0.8 * frame.cell)
+                side, middle = 0.21 * frame.cell, (x + 0.215 * frame.cell, y + 0.785 * frame.cell)
                 yield Mark(Layer.FILL, Rect(middle[0] - side / 2, middle[1] - side / 2, side, side, fill=1.0))
-                yield Mark(Layer.FILL, frame.figures(middle, letter, 0.16, bold=True))
+                yield Mark(Layer.FILL, frame.figures(middle, letter, 0.17, bold=True))
 
     @classmethod
     def sample(cls) -> Sample:

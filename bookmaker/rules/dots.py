@@ -108,6 +108,12 @@ dots:
     def sample(cls) -> Sample:
         return Sample(cls(white=((0, 1),), black=((1, 2),)), CLASSIC, 1, 3)
 
+    def key(self) -> Sample:
+        if self.white and self.black:
+            return self.sample()
+        pair = ((0, 1),)
+        return Sample(Dots(white=pair) if self.white else Dots(black=pair), CLASSIC, 1, 2)
+
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Digits without a partner at a dot, or at a missing one; and strings of dots worked through."""
         asked = tuple(self._asked(position.grid))

@@ -19,6 +19,7 @@ from bookmaker.rules.common.area import outline, read_areas
 from bookmaker.rules.common.candidates import digits_in, removed_by
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.strokes import BODY, THIN
 from bookmaker.rules.common.wording import cells_listed, counted, digits_listed, one_or_many
 from bookmaker.solve.problem import Constraint, Different
 from bookmaker.trouble import Desk
@@ -115,8 +116,8 @@ extra-region:
 
 def shaded(frame: Frame, regions: Sequence[tuple[int, ...]]) -> Iterator[Mark]:
     """A flat light fill in a thin outline, a little inside the cells: the mark of every extra region."""
-    inset = 0.07
+    inset = 0.12
     for cells in regions:
-        yield Mark(Layer.FILL, outline(frame, cells, inset, fill=0.88))
+        yield Mark(Layer.FILL, outline(frame, cells, inset, fill=BODY))
     for cells in regions:
-        yield Mark(Layer.FILL, outline(frame, cells, inset, Stroke(frame.thin(), 0.4)))
+        yield Mark(Layer.FILL, outline(frame, cells, inset, Stroke(frame.thin() + 0.1, THIN)))

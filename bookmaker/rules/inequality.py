@@ -62,8 +62,8 @@ inequality:
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
-        reach, spread = 0.06 * frame.cell, 0.1 * frame.cell
-        pen = Stroke(frame.thin() + 0.3, cap="round", join="miter")
+        reach, spread = 0.055 * frame.cell, 0.12 * frame.cell
+        pen = Stroke(frame.thin() + 0.4, cap="round", join="miter")
         for greater, lesser in self.pairs:
             (x, y), (gx, gy), (lx, ly) = frame.between(greater, lesser), frame.centre(greater), frame.centre(lesser)
             # One unit towards the lesser cell; turned by a right angle it spreads the sign.

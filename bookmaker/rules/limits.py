@@ -10,7 +10,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from typing import Self
 
-from bookmaker.display.items import Line, Stroke
+from bookmaker.display.items import Line, Rect, Stroke
 from bookmaker.placed import Node, Table, Word
 from bookmaker.puzzle.cells import read_cells
 from bookmaker.puzzle.grid import CLASSIC, Grid
@@ -31,6 +31,10 @@ class Limit:
     cell: int
     digits: int
     forbidden: bool = False
+
+
+_ONE_OF, _NONE_OF = Limit(0, 0b10011), Limit(1, 0b10000, forbidden=True)
+"""What the key to the marks shows."""
 
 
 @dataclass(frozen=True)
@@ -107,16 +111,26 @@ limits:
             size = height * cell / frame.figure
             end, foot = x + 0.93 * cell, y + 0.92 * cell
             figures = frame.figures((end, foot - height * cell / 2), text, height, font=frame.narrow)
+            length = 0.45 * size * len(text)
+            yield Mark(
+                Layer.CAGE, Rect(end - length, foot - 1.1 * height * cell, length, 1.2 * height * cell, fill=1.0)
+            )
             yield Mark(Layer.CAGE, replace(figures, anchor="end"))
             if limit.forbidden:
-                length = 0.45 * size * len(text)
-                middle = foot - height * cell / 2
-                pen = Stroke(frame.thin())
-                yield Mark(Layer.CAGE, Line((end - length, middle), (end, middle), pen))
+                # Slanting, since a level line would be lost in the dash of “1–4”.
+                over = 0.03 * cell
+                start, tip = (end - length - over, foot + over / 2), (end + over, foot - height * cell - over / 2)
+                yield Mark(Layer.CAGE, Line(start, tip, Stroke(frame.thin())))
 
     @classmethod
     def sample(cls) -> Sample:
-        return Sample(cls((Limit(0, 0b10011), Limit(1, 0b10000, forbidden=True))), CLASSIC, 1, 2)
+        return Sample(cls((_ONE_OF, _NONE_OF)), CLASSIC, 1, 2)
+
+    def key(self) -> Sample:
+        forbidden = {limit.forbidden for limit in self.limits}
+        if len(forbidden) == 2:
+            return self.sample()
+        return Sample(Limits((replace(_NONE_OF, cell=0) if forbidden == {True} else _ONE_OF,)), CLASSIC, 1, 1)
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """The limits themselves; and as many cells of a house with one limit as it has digits."""

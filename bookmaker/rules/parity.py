@@ -18,6 +18,7 @@ from bookmaker.rules.common.candidates import mask_of, removed_by
 from bookmaker.rules.common.cellmarks import read_cell_marks
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.strokes import THIN
 from bookmaker.rules.common.wording import number, sentence_case, the_or_each
 from bookmaker.solve.problem import Allowed, Constraint
 from bookmaker.trouble import Desk
@@ -81,8 +82,8 @@ parity:
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
-        rim, fill = Stroke(frame.thin(), 0.45), 0.9
-        half, radius = 0.37 * frame.cell, 0.4 * frame.cell
+        rim, fill = Stroke(frame.thin() + 0.1, THIN), 0.92
+        half, radius = 0.34 * frame.cell, 0.4 * frame.cell
         for cell in self.even:
             x, y = frame.centre(cell)
             yield Mark(Layer.FILL, Rect(x - half, y - half, 2 * half, 2 * half, rim, fill))
@@ -92,6 +93,11 @@ parity:
     @classmethod
     def sample(cls) -> Sample:
         return Sample(cls(even=(0,), odd=(1,)), CLASSIC, 1, 2)
+
+    def key(self) -> Sample:
+        if self.even and self.odd:
+            return self.sample()
+        return Sample(Parity(even=(0,)) if self.even else Parity(odd=(0,)), CLASSIC, 1, 1)
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """The marks themselves; and the rest of a house whose even, or odd, cells are all known."""

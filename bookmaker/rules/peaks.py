@@ -91,7 +91,7 @@ peaks:
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         grid = frame.grid
-        base, near, far = 0.085 * frame.cell, 0.05 * frame.cell, 0.16 * frame.cell
+        base, near, far = 0.09 * frame.cell, 0.045 * frame.cell, 0.17 * frame.cell
         for cells, foot, tip in ((self.greater, far, near), (self.smaller, near, far)):
             for cell in cells:
                 (x, y) = frame.centre(cell)
@@ -107,6 +107,11 @@ peaks:
     @classmethod
     def sample(cls) -> Sample:
         return Sample(cls(greater=(10,), smaller=(12,)), CLASSIC, 3, 4)
+
+    def key(self) -> Sample:
+        if self.greater and self.smaller:
+            return self.sample()
+        return Sample(Peaks(greater=(10,)) if self.greater else Peaks(smaller=(10,)), CLASSIC, 3, 3)
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """A peak is more than the least of its neighbours, each of them less than its greatest; hollows likewise."""

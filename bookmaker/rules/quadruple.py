@@ -108,11 +108,12 @@ quadruple:
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
-        radius, height = 0.24 * frame.cell, 0.15
+        radius = 0.24 * frame.cell
         for ring in self.rings:
             x, y = frame.between(ring.cells[0], ring.cells[3])
             yield Mark(Layer.BORDER, circle((x, y), radius, Stroke(frame.thin()), 1.0))
-            for digit, (dx, dy) in zip(ring.digits, _PLACES[len(ring.digits)], strict=True):
+            height, places = _PLACES[len(ring.digits)]
+            for digit, (dx, dy) in zip(ring.digits, places, strict=True):
                 at = (x + dx * frame.cell, y + dy * frame.cell)
                 yield Mark(Layer.BORDER, frame.figures(at, symbol(digit), height))
 
@@ -154,13 +155,13 @@ quadruple:
                 yield Deduction(7, 4, ring.cells, removed, words)
 
 
-_PLACES: dict[int, tuple[Point, ...]] = {
-    1: ((0.0, 0.0),),
-    2: ((-0.075, 0.0), (0.075, 0.0)),
-    3: ((-0.075, -0.095), (0.075, -0.095), (0.0, 0.095)),
-    4: ((-0.075, -0.095), (0.075, -0.095), (-0.075, 0.095), (0.075, 0.095)),
+_PLACES: dict[int, tuple[float, tuple[Point, ...]]] = {
+    1: (0.21, ((0.0, 0.0),)),
+    2: (0.18, ((-0.085, 0.0), (0.085, 0.0))),
+    3: (0.15, ((-0.075, -0.1), (0.075, -0.1), (0.0, 0.1))),
+    4: (0.15, ((-0.075, -0.1), (0.075, -0.1), (-0.075, 0.1), (0.075, 0.1))),
 }
-"""Where one to four digits stand in their ring, from its middle, in cells."""
+"""How high one to four digits are and where they stand in their ring, from its middle, in cells."""
 
 
 def _trouble_with(cells: tuple[int, ...], digits: tuple[int, ...], grid: Grid) -> tuple[str, str] | None:

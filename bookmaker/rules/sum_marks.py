@@ -96,11 +96,18 @@ sum-marks:
             for pair in pairs:
                 at = frame.between(*pair)
                 yield Mark(Layer.BORDER, knock_out(at, 0.15 * frame.cell))
-                yield Mark(Layer.BORDER, frame.figures(at, letter, 0.2, bold=True))
+                # With serifs, so that no V is taken for an inequality sign.
+                yield Mark(Layer.BORDER, frame.figures(at, letter, 0.22, font="serif-bold"))
 
     @classmethod
     def sample(cls) -> Sample:
         return Sample(cls(five=((0, 1),), ten=((1, 2),)), CLASSIC, 1, 3)
+
+    def key(self) -> Sample:
+        if self.five and self.ten:
+            return self.sample()
+        pair = ((0, 1),)
+        return Sample(SumMarks(five=pair) if self.five else SumMarks(ten=pair), CLASSIC, 1, 2)
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Digits without a partner at a mark, or at a missing one; and strings of marks worked through."""

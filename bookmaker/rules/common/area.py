@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 from dataclasses import dataclass
+from itertools import pairwise
 
 from bookmaker.display.items import Close, Grey, Move, Path, Point, Segment, Straight, Stroke
 from bookmaker.placed import Node, Sequence, Word, read_items
@@ -157,13 +158,21 @@ def outline(
     return Path(tuple(segments), stroke, fill)
 
 
-def hatching(frame: Frame, cells: Iterable[int], stroke: Stroke, lines: int = 5) -> Path:
-    """Slanting lines that rise to the right over an area, `lines` to a cell's side, unbroken from cell to cell."""
-    side = frame.cell
+def hatching(frame: Frame, cells: Iterable[int], inset: float, stroke: Stroke, lines: int = 4) -> Path:
+    """Slanting lines that rise to the right inside an area's outline, `lines` to a cell's side."""
+    edges = [edge for corners in loops(frame.grid, cells, inset) for edge in pairwise((*corners, corners[0]))]
     segments: list[Segment] = []
-    for cell in cells:
-        x, y = frame.corner(cell)
-        for index in range(1, 2 * lines):
-            near, far = min(index, lines) * side / lines, max(index - lines, 0) * side / lines
-            segments += [Move((x + far, y + near)), Straight((x + near, y + far))]
+    for index in range(2 * frame.grid.size * lines):
+        # A line on which x + y is constant crosses each edge at most once, and never meets a corner.
+        total = (index + 0.5) / lines
+        crossings = sorted(
+            total - y1 if y1 == y2 else x1
+            for (x1, y1), (x2, y2) in edges
+            if min(x1 + y1, x2 + y2) < total < max(x1 + y1, x2 + y2)
+        )
+        for start, end in zip(crossings[::2], crossings[1::2], strict=True):
+            segments += [
+                Move((start * frame.cell, (total - start) * frame.cell)),
+                Straight((end * frame.cell, (total - end) * frame.cell)),
+            ]
     return Path(tuple(segments), stroke)

@@ -96,6 +96,10 @@ class Rule(ABC):
     def sample(cls) -> Sample | None:
         """A tiny instance for the key to the marks; None for a kind that draws nothing."""
 
+    def key(self) -> Sample | None:
+        """The sample for this puzzle's own key, where a kind with several marks shows only those that are there."""
+        return self.sample()
+
     def houses(self, grid: Grid) -> tuple[House, ...]:
         """Further houses that the rule makes (the diagonals), with names for solving steps."""
         return ()
