@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 from functools import cache, lru_cache
-from itertools import combinations
 
 from bookmaker.solve.arithmetic import Total, house_sums
 from bookmaker.solve.automata import AcceptedLine
@@ -19,7 +18,7 @@ from bookmaker.solve.fields import Fields, each_bit, fields
 from bookmaker.solve.houses import gather
 from bookmaker.solve.local import Filter, Local
 from bookmaker.solve.problem import Allowed, Automaton, Combination, Count, Different, Problem, Relation, Sum
-from bookmaker.solve.sets import ANY_SET, OneOfTheSets, set_of_sets
+from bookmaker.solve.sets import ANY_SET, OneOfTheSets, set_of_sets, sets_by_sum
 from bookmaker.solve.sums import sum_within
 from bookmaker.solve.sweeps import Beside, follows_from_writing, forbidden, is_unequal, reverse, sweep
 
@@ -53,7 +52,10 @@ def compile_problem(problem: Problem) -> tuple[Engine, int]:
     start = 0 if frame.impossible else layout.everything & ~gone
     if not relations and not others:
         return frame.engine, start
-    return _engine(layout, frame, relations, others), start
+    engine = _engine(layout, frame, relations, others)
+    if any(not local.cells and not local.work_out(0) for local in engine.locals):
+        start = 0  # a constraint on no cells that cannot be kept
+    return engine, start
 
 
 class _Frame:
@@ -149,18 +151,16 @@ def _filters(
 def _sum_filter(
     layout: Fields, peers: Sequence[int], factors: dict[int, int], least: int, most: int
 ) -> tuple[Cells, Filter]:
-    """A sum; where its cells differ from each other and count alike, exactly by the sets of digits."""
-    digits, cells = layout.digits, tuple(factors)
-    if len(cells) <= digits and all(factor == 1 for factor in factors.values()) and _all_peers(layout, peers, cells):
+    """A sum; where its cells differ from each other and count alike, as the sets of digits with that sum."""
+    digits = layout.digits
+
+    def differ(a: int, b: int) -> bool:
+        return bool(peers[a] >> layout.places[b] & 1)
+
+    cells, filter_ = sum_within(factors, least, most, digits, differ)
+    if len(filter_.parts) == 1 and set(factors.values()) == {1}:
         return cells, OneOfTheSets(digits, _sets_with_sum(digits, len(cells), least, most))
-    return cells, sum_within(tuple(factors.values()), least, most, digits)
-
-
-def _all_peers(layout: Fields, peers: Sequence[int], cells: Cells) -> bool:
-    lows = 0
-    for cell in cells:
-        lows |= 1 << layout.places[cell]
-    return all(not lows & ~peers[cell] & ~(1 << layout.places[cell]) for cell in cells)
+    return cells, filter_
 
 
 def _board(cells: Iterable[int]) -> int:
@@ -180,5 +180,8 @@ def _common_sum(sets: frozenset[int]) -> int | None:
 @cache
 def _sets_with_sum(digits: int, size: int, least: int, most: int) -> int:
     """All sets of so many digits with a sum within limits, as a set of sets."""
-    chosen = (c for c in combinations(range(1, digits + 1), size) if least <= sum(c) <= most)
-    return set_of_sets(frozenset(sum(1 << digit - 1 for digit in c) for c in chosen))
+    allowed = 0
+    for total, sets in sets_by_sum(digits, size):
+        if least <= total <= most:
+            allowed |= sets
+    return allowed

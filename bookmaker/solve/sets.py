@@ -10,11 +10,15 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cache
+from itertools import combinations
 
 from bookmaker.solve.fields import spread
 
 ANY_SET = -1
 """All sets of digits."""
+
+Moves = tuple[tuple[int, int, int], ...]
+"""For each digit of a mask: the sets that lack it, how far writing it moves them, and its bit."""
 
 
 @cache
@@ -24,16 +28,55 @@ def set_of_sets(sets: frozenset[int]) -> int:
 
 
 @cache
+def sets_by_sum(digits: int, size: int) -> tuple[tuple[int, int], ...]:
+    """Each sum that so many different digits can have, with all the sets that have it."""
+    by_sum: dict[int, int] = {}
+    for chosen in combinations(range(1, digits + 1), size):
+        total = sum(chosen)
+        by_sum[total] = by_sum.get(total, 0) | 1 << sum(1 << digit - 1 for digit in chosen)
+    return tuple(sorted(by_sum.items()))
+
+
+@cache
 def _sets_without(digits: int) -> tuple[int, ...]:
     """For each digit, from 1 at index 0, the set of all sets of digits that lack it."""
     return tuple(spread((1 << (1 << bit)) - 1, range(0, 1 << digits, 2 << bit)) for bit in range(digits))
 
 
 @cache
-def _moves(digits: int, mask: int) -> tuple[tuple[int, int, int], ...]:
-    """For each digit of a mask: the sets that lack it, how far writing it moves them, and its bit."""
+def _moves(digits: int, mask: int) -> Moves:
     without = _sets_without(digits)
     return tuple((without[bit], 1 << bit, 1 << bit) for bit in range(digits) if mask >> bit & 1)
+
+
+def fill(digits: int, masks: Sequence[int]) -> tuple[int, list[tuple[int, Moves]]]:
+    """All sets that can fill the cells, and for `narrowed` what was met at each cell on the way."""
+    used = 1
+    passed = []
+    for mask in masks:
+        moves = _moves(digits, mask)
+        passed.append((used, moves))
+        after = 0
+        for lacking, shift, _ in moves:
+            after |= (used & lacking) << shift
+        used = after
+    return used, passed
+
+
+def narrowed(passed: Sequence[tuple[int, Moves]], live: int) -> list[int]:
+    """The digits of each cell that lead to one of the sets in `live`, some of those that `fill` found."""
+    kept = []
+    for here, moves in reversed(passed):
+        before = mask = 0
+        for lacking, shift, digit in moves:
+            source = live >> shift & lacking & here
+            if source:
+                before |= source
+                mask |= digit
+        live = before
+        kept.append(mask)
+    kept.reverse()
+    return kept
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,32 +87,12 @@ class OneOfTheSets:
     allowed: int
 
     def narrow(self, masks: Sequence[int]) -> tuple[list[int], int] | None:
-        digits = self.digits
-        used = 1
-        passed = []
-        for mask in masks:
-            moves = _moves(digits, mask)
-            passed.append((used, moves))
-            after = 0
-            for lacking, shift, _ in moves:
-                after |= (used & lacking) << shift
-            used = after
+        used, passed = fill(self.digits, masks)
         live = used & self.allowed
         if not live:
             return None
         needed = 0
-        for bit, lacking in enumerate(_sets_without(digits)):
+        for bit, lacking in enumerate(_sets_without(self.digits)):
             if not live & lacking:
                 needed |= 1 << bit
-        kept = []
-        for here, moves in reversed(passed):
-            before = mask = 0
-            for lacking, shift, digit in moves:
-                source = live >> shift & lacking & here
-                if source:
-                    before |= source
-                    mask |= digit
-            live = before
-            kept.append(mask)
-        kept.reverse()
-        return kept, needed
+        return narrowed(passed, live), needed
