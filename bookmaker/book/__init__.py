@@ -9,8 +9,9 @@ from collections.abc import Iterable
 from itertools import groupby
 
 from bookmaker.book import wording
-from bookmaker.book.model import Book, BookPuzzle, Chapter, Contents, Credits, Guide, Keys, Rating, TitlePage
+from bookmaker.book.model import Book, BookPuzzle, Chapter, Contents, Credits, Guide, Keys, TitlePage
 from bookmaker.book.order import in_book_order
+from bookmaker.book.rating import rating_of
 from bookmaker.book.rulestext import rules_text
 from bookmaker.book.typography import curled
 from bookmaker.manifest.model import Manifest
@@ -45,6 +46,7 @@ def make_book(manifest: Manifest, proofs: Iterable[Proof], draft: bool = False, 
     else:
         chapters = (Chapter(1, "", "", puzzles),)
     return Book(
+        place=manifest.place,
         title=curled(manifest.title),
         subtitle=curled(manifest.subtitle),
         editor=curled(manifest.editor),
@@ -57,10 +59,6 @@ def make_book(manifest: Manifest, proofs: Iterable[Proof], draft: bool = False, 
 
 def _puzzle(manifest: Manifest, number: int, proof: Proof) -> BookPuzzle:
     entry, grade = proof.entry, proof.grade
-    rating = None
-    if grade is not None:
-        steps = tuple(step.effort for step in grade.path.steps)
-        rating = Rating(grade.band, manifest.band_names[grade.band - 1], grade.effort, steps)
     return BookPuzzle(
         number=number,
         id=entry.id,
@@ -68,7 +66,7 @@ def _puzzle(manifest: Manifest, number: int, proof: Proof) -> BookPuzzle:
         place=entry.place,
         title=curled(entry.title) or _title_from_rules(entry.puzzle.rules),
         rules=rules_text(entry.puzzle),
-        rating=rating,
+        rating=rating_of(grade, manifest.band_names) if grade else None,
         solution=proof.solution,
         setter=curled(entry.setter),
         shown=wording.date_in_words(entry.shown) if entry.shown else "",

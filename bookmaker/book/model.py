@@ -38,12 +38,16 @@ class RulesText:
 
 @dataclass(frozen=True, slots=True)
 class Rating:
-    """How hard a puzzle is: its band (1 to 5) with the band's name, its effort, and the effort of each step."""
+    """How hard a puzzle is: its band (1 to 5) with the band's name, its effort, and its solve profile.
+
+    `profile` is the effort of each step in order; `narrow` are the steps, counted from 0, at which solvers slow down.
+    """
 
     band: int
     band_name: str
     effort: float
     profile: tuple[float, ...]
+    narrow: tuple[int, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -119,6 +123,7 @@ Part: TypeAlias = TitlePage | Guide | Contents | Chapter | Keys | Credits
 class Book:
     """A whole book. Pages of `front` are numbered i, ii, iii; pages of `body` 1, 2, 3."""
 
+    place: Place
     title: str
     subtitle: str
     editor: str

@@ -13,6 +13,7 @@ from typing import assert_never
 from bookmaker.book.model import Book, Chapter, Contents, Credits, Guide, Keys, Part, TitlePage
 from bookmaker.book.wording import ANSWER_KEY
 from bookmaker.display.items import Anchor, Bookmark, Document, Page
+from bookmaker.layout.checks import check
 from bookmaker.layout.contents import contents_leaves
 from bookmaker.layout.credits import credits_leaves
 from bookmaker.layout.front import guide_leaves, title_leaf
@@ -25,7 +26,8 @@ from bookmaker.layout.spec import Layout
 
 
 def compose(book: Book, layout: Layout) -> Document:
-    """The whole book. Raises BookTroubles for puzzles that fit on no page of the layout."""
+    """The whole book. Raises BookTroubles for what can't be printed, and for puzzles that fit on no page."""
+    check(book, layout, "book")
     front = [leaf for part in book.front for leaf in _leaves(part, book, layout)]
     if len(front) % 2:
         front.append(BLANK)
@@ -37,7 +39,8 @@ def compose(book: Book, layout: Layout) -> Document:
 
 
 def compose_key(book: Book, layout: Layout) -> Document:
-    """The answer key alone."""
+    """The answer key alone. Raises BookTroubles for what can't be printed."""
+    check(book, layout, "book")
     title = f"{book.title}: {ANSWER_KEY}"
     leaves = flowing([*heading(title, layout), *key_rows(book.puzzles, layout)], layout, "keys", title)
     numbered = list(zip(leaves, map(str, range(1, len(leaves) + 1)), strict=True))
@@ -67,7 +70,7 @@ def _leaves(part: Part, book: Book, layout: Layout) -> Iterable[Leaf]:
         case Contents():
             return contents_leaves(part, book, layout)
         case Chapter():
-            opening = [opener_leaf(part, layout)] if part.title else []
+            opening = [opener_leaf(part, book, layout)] if part.title else []
             return opening + puzzle_leaves(part.puzzles, layout, part.title or book.title)
         case Keys():
             rows = [*heading(part.heading, layout), *key_rows(book.puzzles, layout)]

@@ -29,7 +29,7 @@ def title_leaf(book: Book, layout: Layout) -> Leaf:
         art_width = layout.measure
         base = sheet.y + layout.depth * 0.84
         top = sheet.y + layout.depth * 0.08 + height(rows)
-        items.append(Group((title_art(book, art_width, min(art_width * 0.62, base - top - 2 * line)),), sheet.x, base))
+        items.append(Group((title_art(book, art_width, min(art_width * 0.56, base - top - 2 * line)),), sheet.x, base))
         if book.editor:
             items.append(capitals(sheet.x, sheet.y + layout.depth - line, f"Edited by {book.editor}", layout))
         return tuple(items)

@@ -12,6 +12,7 @@ from dataclasses import replace
 from bookmaker.book.model import Book, BookPuzzle, RulesText
 from bookmaker.book.wording import ANSWER_KEY
 from bookmaker.display.items import Bookmark, Document, Item, Line, Stroke, Text
+from bookmaker.layout.checks import check
 from bookmaker.layout.compose import draw_pages
 from bookmaker.layout.flow import height, stacked
 from bookmaker.layout.keypages import key_rows
@@ -24,7 +25,8 @@ from bookmaker.layout.text import DROP, Labels, Row, broken
 
 
 def compose_handout(book: Book, layout: Layout) -> Document:
-    """The sheets, then the key. Raises BookTroubles for puzzles that fit on no page of the layout."""
+    """The sheets, then the key. Raises BookTroubles for what can't be printed, and for puzzles that fit on no page."""
+    check(book, layout, "handout")
     puzzles, shared = share_rules(book.puzzles)
     head = _head(book, layout)
     if shared is not None:

@@ -72,7 +72,7 @@ class Row:
 @lru_cache(maxsize=20_000)
 def broken(text: str, font: str, size: float, measure: float) -> tuple[str, ...]:
     """The lines of a paragraph set flush left in a column of this width."""
-    words = [piece for word in text.split(" ") for piece in _that_fit(word, font, size, measure)]
+    words = [piece for word in text.split(" ") if word for piece in _that_fit(word, font, size, measure)]
     widths = [FONTS.width(word, font, size) for word in words]
     lines, at = [], 0
     for count in line_lengths(widths, FONTS.width(" ", font, size), measure):

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from functools import cache
 from pathlib import Path
 
 from bookmaker.book import Book, make_book
 from bookmaker.manifest import load
-from bookmaker.manifest.model import Manifest
+from bookmaker.manifest.model import Chapter, Manifest
 from bookmaker.proof import Proof, prove_all
+from bookmaker.solve.verdict import NoSolution, Several
 
 SAMPLE = Path(__file__).parent / "sample" / "book.yaml"
 
@@ -26,6 +28,21 @@ def sample_proofs() -> tuple[Proof, ...]:
 @cache
 def sample_book() -> Book:
     return make_book(sample_manifest(), sample_proofs())
+
+
+@cache
+def chapter_draft() -> Book:
+    """A draft in two chapters, two of its puzzles broken."""
+    chapters = (Chapter("The Low Rooms", "What stands in the house itself."), Chapter("Under the Roof"))
+    proofs = [
+        replace(proof, entry=replace(proof.entry, chapter=int(bool(proof.entry.puzzle.rules))))
+        for proof in sample_proofs()
+    ]
+    several = Several(proofs[1].solution or (), proofs[1].solution or ())
+    proofs[1] = replace(proofs[1], verdict=several, grade=None)
+    proofs[2] = replace(proofs[2], verdict=NoSolution(), grade=None)
+    manifest = replace(sample_manifest(), order="chapters", chapters=chapters)
+    return make_book(manifest, proofs, draft=True)
 
 
 def picked(*ids: str) -> Book:

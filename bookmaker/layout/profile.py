@@ -1,0 +1,38 @@
+"""The solve profile: the effort of a path, step by step, as the outline of a walk.
+
+In: efforts, the narrow points among them, a width and a height in points. Out: one group that stands on the line y = 0
+and reaches up from there. Heights go with the square root of the effort, so that easy steps can still be told apart.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from math import sqrt
+
+from bookmaker.display.items import Group, Item, Line, Point, Stroke
+from bookmaker.display.shapes import polyline
+
+OUTLINE = Stroke(0.5, join="round")
+GROUND = 0.85
+"""Grey of the area under the outline."""
+
+
+def profile(efforts: Sequence[float], narrow: Sequence[int], wide: float, high: float, ceiling: float) -> Group:
+    """The profile, `ceiling` being the effort that reaches the full height less the room for the marks."""
+    step = wide / len(efforts)
+    mark = 0.16 * high
+    room = high - 1.5 * mark
+    tops = [-room * sqrt(effort / ceiling) for effort in efforts]
+    edge: list[Point] = [(0.0, 0.0)]
+    for at, top in enumerate(tops):
+        edge += [(at * step, top), ((at + 1) * step, top)]
+    edge.append((wide, 0.0))
+    items: list[Item] = [
+        polyline(edge, None, GROUND, closed=True),
+        polyline(edge, OUTLINE),
+        Line((0.0, 0.0), (wide, 0.0), OUTLINE),
+    ]
+    for at in narrow:
+        x, y = min(max((at + 0.5) * step, mark / 2), wide - mark / 2), tops[at] - 0.4 * mark
+        items.append(polyline([(x, y), (x - mark / 2, y - mark), (x + mark / 2, y - mark)], None, 0.0, closed=True))
+    return Group(tuple(items), name="profile")
