@@ -22,7 +22,7 @@ from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.strokes import THIN, halo, trace
 from bookmaker.rules.common.wording import digits_listed, ends_named, the_or_each
-from bookmaker.solve.problem import Constraint, relation
+from bookmaker.solve.problem import Allowed, Constraint, relation
 from bookmaker.trouble import Desk
 
 USUAL = 5
@@ -68,6 +68,12 @@ difference-line:
         pairs = dict.fromkeys(pair for chain in self.chains for pair in pairwise(chain))
         keeps = ((a, b) for a in grid.digits for b in grid.digits if abs(a - b) >= self.least)
         yield relation(pairs, grid.size, keeps)
+        # Between two cells that see each other a digit needs two different partners.
+        inner = (three for chain in self.chains for three in zip(chain, chain[1:], chain[2:], strict=False))
+        midst = tuple(cell for before, cell, after in inner if sees(grid, before, after))
+        if midst:
+            partners = {a: sum(abs(a - b) >= self.least for b in grid.digits) for a in grid.digits}
+            yield Allowed(midst, mask_of(digit for digit, count in partners.items() if count > 1))
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for chain in self.chains:

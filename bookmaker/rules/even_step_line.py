@@ -18,14 +18,14 @@ from bookmaker.placed import Node, read_whole
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.automata import Machine, machine
-from bookmaker.rules.common.candidates import removed_by
+from bookmaker.rules.common.candidates import removed_by, sees
 from bookmaker.rules.common.chain import Chain, lines_and_option, read_chains
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.strokes import THIN, Trace, halo, trace
 from bookmaker.rules.common.wording import ends_named, listed, the_or_each
-from bookmaker.solve.problem import Constraint, relation
+from bookmaker.solve.problem import Constraint, Sum, relation
 from bookmaker.trouble import Desk
 
 STUD = 0.085
@@ -64,6 +64,10 @@ even-step-line:
             return
         for chain in self.chains:
             yield _machine(grid.size).over(chain)
+            for before, cell, after in zip(chain, chain[1:], chain[2:], strict=False):
+                if sees(grid, before, after):
+                    # The two differ, so the line goes on in one direction and this cell is their mean.
+                    yield Sum(((before, 1), (cell, -2), (after, 1)), 0, 0)
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for chain in self.chains:

@@ -69,7 +69,7 @@ def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Arrows | None:
 
 
 def _circle(grid: Grid, rng: Random) -> tuple[int, ...]:
-    cell, length = rng.choice(grid.cells), rng.choice((1, 1, 1, 2, 2, 3))
+    cell, length = rng.choice(grid.cells), rng.choice((1,) * 12 + (2,) * 4 + (3,))
     step = rng.choice((1, grid.size))
     cells = tuple(cell + step * i for i in range(length))
     room = grid.size - (grid.column(cell) if step == 1 else grid.row(cell))
@@ -79,9 +79,9 @@ def _circle(grid: Grid, rng: Random) -> tuple[int, ...]:
 def _shaft(
     grid: Grid, solution: tuple[int, ...], circle: tuple[int, ...], number: int, used: set[int], rng: Random
 ) -> tuple[int, ...] | None:
-    """A random walk from beside the circle that comes to the number exactly."""
+    """A random walk from beside the circle that comes to the number exactly, in as few cells as printed ones have."""
     here, shaft, left = rng.choice(circle), list[int](), number
-    while left > 0:
+    while left > 0 and len(shaft) < (0, 5, 6, 20)[len(circle)]:
         ways = [n for n in neighbours(grid, here, rng.random() < 0.3) if n not in used and n not in shaft]
         if not ways:
             return None
