@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from functools import lru_cache
 
-from bookmaker.display.items import Group, Item, Move, Path, Point, Rect, Straight, Stroke
+from bookmaker.display.items import Group, Item, Move, Path, Point, Rect, Straight, Stroke, Text
 from bookmaker.layout.fonts import FontBook
 from bookmaker.puzzle.grid import SYMBOLS, Grid
 from bookmaker.puzzle.position import Position
@@ -127,11 +127,20 @@ def _runs(walls: set[Wall]) -> Iterator[tuple[tuple[int, int], tuple[int, int]]]
 
 
 def _digits(puzzle: RuledPuzzle, frame: Frame, solution: Sequence[int] | None) -> Iterator[Item]:
+    size, seats = _seats(puzzle.grid, frame.cell)
     for at, given in enumerate(puzzle.givens):
         digit = given or (solution[at] if solution else 0)
         if digit:
-            bold = bool(given) and solution is not None
-            yield frame.figures(frame.centre(at), SYMBOLS[digit - 1], DIGIT, bold=bold)
+            font = frame.bold if given and solution is not None else frame.font
+            yield Text(*seats[at], SYMBOLS[digit - 1], font, size, anchor="middle")
+
+
+@lru_cache(maxsize=64)
+def _seats(grid: Grid, cell: float) -> tuple[float, tuple[Point, ...]]:
+    """The size of digits, and for each cell the point under the middle of its digit."""
+    frame = frame_for(grid, cell)
+    texts = [frame.figures(frame.centre(at), "0", DIGIT) for at in grid.cells]
+    return texts[0].size, tuple((text.x, text.y) for text in texts)
 
 
 def _candidates(puzzle: RuledPuzzle, frame: Frame, position: Position) -> Iterator[Item]:

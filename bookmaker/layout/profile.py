@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from math import sqrt
 
-from bookmaker.display.items import Group, Item, Line, Point, Stroke
+from bookmaker.display.items import Group, Item, Point, Stroke
 from bookmaker.display.shapes import polyline
 
 OUTLINE = Stroke(0.5, join="round")
@@ -23,15 +23,11 @@ def profile(efforts: Sequence[float], narrow: Sequence[int], wide: float, high: 
     mark = 0.16 * high
     room = high - 1.5 * mark
     tops = [-room * sqrt(effort / ceiling) for effort in efforts]
-    edge: list[Point] = [(0.0, 0.0)]
-    for at, top in enumerate(tops):
-        edge += [(at * step, top), ((at + 1) * step, top)]
-    edge.append((wide, 0.0))
-    items: list[Item] = [
-        polyline(edge, None, GROUND, closed=True),
-        polyline(edge, OUTLINE),
-        Line((0.0, 0.0), (wide, 0.0), OUTLINE),
-    ]
+    edge: list[Point] = [(0.0, 0.0), (0.0, tops[0])]
+    for at, (top, following) in enumerate(zip(tops, [*tops[1:], 0.0], strict=True), start=1):
+        if top != following:
+            edge += [(at * step, top), (at * step, following)]
+    items: list[Item] = [polyline(edge, OUTLINE, GROUND, closed=True)]
     for at in narrow:
         x, y = min(max((at + 0.5) * step, mark / 2), wide - mark / 2), tops[at] - 0.4 * mark
         items.append(polyline([(x, y), (x - mark / 2, y - mark), (x + mark / 2, y - mark)], None, 0.0, closed=True))
