@@ -7,11 +7,12 @@ from pathlib import Path
 import click
 
 from bookmaker.book import make_book
+from bookmaker.cli.checked import write_checked
 from bookmaker.cli.group import main
 from bookmaker.cli.loading import book_argument, load_book, proofs_of
-from bookmaker.files import write_whole
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.layout import compose_handout, load_layout
+from bookmaker.rules.common.wording import counted
 
 
 @main.command("handout")
@@ -25,7 +26,8 @@ def handout_command(book: Path, pick: str, file: Path, layout_name: str) -> None
     ids = tuple(dict.fromkeys(name.strip() for name in pick.split(",") if name.strip()))
     if not ids:
         raise click.BadParameter("name at least one puzzle", param_hint="--pick")
-    contents = make_book(manifest, proofs_of(manifest, ids), as_listed=True)
+    proofs = proofs_of(manifest, ids)
+    contents = make_book(manifest, proofs, as_listed=True)
     document = compose_handout(contents, load_layout(layout_name))
-    write_whole({file: pdf_bytes(document)})
-    click.echo(f"{file}: {len(document.pages)} pages, {len(contents.puzzles)} puzzles")
+    write_checked({file: pdf_bytes(document)}, proofs)
+    click.echo(f"{file}: {counted(len(document.pages), 'page')}, {counted(len(contents.puzzles), 'puzzle')}")

@@ -7,11 +7,12 @@ from pathlib import Path
 import click
 
 from bookmaker.book import make_book
+from bookmaker.cli.checked import write_checked
 from bookmaker.cli.group import main
 from bookmaker.cli.loading import book_argument, load_book, proofs_in_order
-from bookmaker.files import write_whole
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.layout import compose, compose_key, load_layout
+from bookmaker.rules.common.wording import counted
 
 
 @main.command("typeset")
@@ -22,13 +23,15 @@ from bookmaker.layout import compose, compose_key, load_layout
 def typeset_command(book: Path, folder: Path, layout_name: str | None, draft: bool) -> None:
     """Print the book: book.pdf with its keys at the back, and key.pdf with the keys alone.
 
-    A puzzle without exactly one solution stops the book, unless --draft. The files in FOLDER are replaced only when
-    the new ones are complete.
+    A puzzle without exactly one solution stops the book, unless --draft. Both files are looked
+    over as “bookmaker preflight” does, and those in FOLDER are replaced only when the new ones are sound.
     """
     manifest = load_book(book)
     layout = load_layout(layout_name or manifest.layout or "a4-book")
-    contents = make_book(manifest, proofs_in_order(manifest), draft=draft)
+    proofs = proofs_in_order(manifest)
+    contents = make_book(manifest, proofs, draft=draft)
     whole, key = compose(contents, layout), compose_key(contents, layout)
-    write_whole({folder / "book.pdf": pdf_bytes(whole), folder / "key.pdf": pdf_bytes(key)})
-    click.echo(f"{folder / 'book.pdf'}: {len(whole.pages)} pages, {len(contents.puzzles)} puzzles")
-    click.echo(f"{folder / 'key.pdf'}: {len(key.pages)} pages")
+    write_checked({folder / "book.pdf": pdf_bytes(whole), folder / "key.pdf": pdf_bytes(key)}, proofs)
+    puzzles = counted(len(contents.puzzles), "puzzle")
+    click.echo(f"{folder / 'book.pdf'}: {counted(len(whole.pages), 'page')}, {puzzles}")
+    click.echo(f"{folder / 'key.pdf'}: {counted(len(key.pages), 'page')}")

@@ -1,13 +1,14 @@
 """Preflight: a finished PDF looked at by fresh eyes before it goes to press.
 
-In: a PDF file; with proofs, also the book that should stand in it. Out: troubles.
+In: a PDF file; with proofs, also the book that should stand in it. Out: a `Report`.
 """
 
 from __future__ import annotations
 
+import logging
 from collections.abc import Sequence
+from dataclasses import dataclass
 from io import BytesIO
-from pathlib import Path
 from typing import Any
 
 from pypdf import PdfReader
@@ -21,34 +22,45 @@ from bookmaker.preflight.pdffont import PdfFont
 from bookmaker.proof.model import Proof
 from bookmaker.trouble import Place, Trouble
 
-__all__ = ["PrintedGrid", "grids_in", "inspect", "preflight"]
+__all__ = ["PrintedGrid", "Report", "inspect"]
+
+logging.getLogger("pypdf").setLevel(logging.CRITICAL)  # what is wrong with a file is said in our own words
 
 
-def preflight(path: Path, proofs: Sequence[Proof] | None = None) -> tuple[Trouble, ...]:
-    """Inspect a file. Raises OSError if it cannot be read."""
-    return inspect(path.read_bytes(), str(path), proofs)
+@dataclass(frozen=True, slots=True)
+class Report:
+    """What preflight saw: how many pages, the grids and keys printed on them in order, and what is wrong.
+
+    A file that is no readable PDF has no pages and one trouble.
+    """
+
+    pages: int
+    printed: tuple[PrintedGrid, ...]
+    troubles: tuple[Trouble, ...]
+
+    @property
+    def sound(self) -> bool:
+        """Nothing is wrong, warnings aside."""
+        return all(trouble.warning for trouble in self.troubles)
 
 
-def inspect(content: bytes, file: str, proofs: Sequence[Proof] | None = None) -> tuple[Trouble, ...]:
-    """What is wrong with a PDF that is, or will be, the file of that name; with `proofs`, read its grids back too."""
+def inspect(content: bytes, file: str, proofs: Sequence[Proof] | None = None, folded: bool = True) -> Report:
+    """Look at a PDF that is, or will be, the file of that name; with `proofs`, compare its grids with them.
+
+    `folded` sheets need a page count that is a multiple of four.
+    """
+    fonts: dict[Any, PdfFont] = {}
+    printed: list[PrintedGrid] = []
     try:
         reader = PdfReader(BytesIO(content))
-        inspection = Inspection(reader, file)
-        fonts: dict[Any, PdfFont] = {}
-        printed: list[PrintedGrid] = []
+        inspection = Inspection(reader, file, folded)
         for number, page in enumerate(reader.pages, start=1):
             items = list(painted(page, fonts))
             inspection.page(number, page, items)
             printed += grids_on(number, items)
+        pages = len(reader.pages)
     except (PyPdfError, KeyError, ValueError, TypeError, AttributeError, IndexError, RecursionError) as reason:
         hint = "print it again, or open it in a viewer and see whether it is damaged"
-        return (Trouble(Place(file), "unreadable", f"this is no PDF that can be read ({reason})", hint),)
-    found = inspection.troubles()
-    return found if proofs is None else (*found, *compare(printed, proofs, file))
-
-
-def grids_in(content: bytes) -> tuple[PrintedGrid, ...]:
-    """All grids and keys that are printed in a PDF, in order."""
-    fonts: dict[Any, PdfFont] = {}
-    pages = enumerate(PdfReader(BytesIO(content)).pages, start=1)
-    return tuple(grid for number, page in pages for grid in grids_on(number, painted(page, fonts)))
+        return Report(0, (), (Trouble(Place(file), "unreadable", f"this is no PDF that can be read ({reason})", hint),))
+    differing = () if proofs is None else compare(printed, proofs, file)
+    return Report(pages, tuple(printed), (*inspection.troubles(), *differing))

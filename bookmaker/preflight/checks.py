@@ -55,11 +55,13 @@ class Findings:
 
 
 class Inspection:
-    """Looks at a file page by page; `troubles` has what was found."""
+    """Looks at a file page by page; `troubles` has what was found. `folded` sheets need a multiple of four pages."""
 
-    def __init__(self, reader: PdfReader, file: str) -> None:
+    def __init__(self, reader: PdfReader, file: str, folded: bool) -> None:
         self._findings = Findings(file)
         _file(reader, self._findings)
+        if folded:
+            _fold(len(reader.pages), self._findings)
         _sizes(reader.pages, self._findings)
 
     def page(self, number: int, page: PageObject, items: Iterable[Painted]) -> None:
@@ -82,7 +84,7 @@ def _pages(pages: Iterable[int]) -> str:
 
 
 def _file(reader: PdfReader, findings: Findings) -> None:
-    """Metadata, protection, and whether the pages fill the folded sheets."""
+    """Metadata and protection."""
     said = reader.metadata
     if said is None or not said.title:
         findings.add(0, "no-title", "the file has no title", "readers and libraries show it instead of the file’s name")
@@ -91,7 +93,10 @@ def _file(reader: PdfReader, findings: Findings) -> None:
         findings.add(0, "no-language", "the file does not say its language", hint, warning=True)
     if reader.is_encrypted:
         findings.add(0, "protected", "the file is protected", "presses cannot place protected pages")
-    count = len(reader.pages)
+
+
+def _fold(count: int, findings: Findings) -> None:
+    """Do the pages fill the folded sheets?"""
     blank = -count % 4
     if blank and count > 2:
         stay = "page stays" if blank == 1 else "pages stay"

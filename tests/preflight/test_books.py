@@ -11,7 +11,7 @@ from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.layout import compose, compose_handout, compose_key, layout_names, load_layout
 from bookmaker.manifest import load
 from bookmaker.manifest.model import Manifest
-from bookmaker.preflight import grids_in, inspect
+from bookmaker.preflight import Report, inspect
 from bookmaker.proof import Proof, prove_all
 
 DEMO = Path(__file__).resolve().parents[2] / "demo_book"
@@ -27,26 +27,29 @@ def proofs(manifest: Manifest) -> tuple[Proof, ...]:
     return prove_all(manifest)
 
 
-def errors(file: bytes, proofs: tuple[Proof, ...]) -> list[str]:
-    return [trouble.text for trouble in inspect(file, "book.pdf", proofs) if not trouble.warning]
+def sound(file: bytes, proofs: tuple[Proof, ...]) -> Report:
+    """What preflight saw in a file that it finds nothing wrong with."""
+    report = inspect(file, "book.pdf", proofs)
+    assert [trouble.text for trouble in report.troubles if not trouble.warning] == []
+    return report
+
+
+def ids(report: Report, kind: str) -> list[str]:
+    return sorted(grid.id for grid in report.printed if grid.kind == kind)
 
 
 @pytest.mark.parametrize("name", [name for name in layout_names() if "handout" not in name])
 def test_books_and_keys(name: str, manifest: Manifest, proofs: tuple[Proof, ...]) -> None:
     book, layout = make_book(manifest, proofs), load_layout(name)
-    whole, key = pdf_bytes(compose(book, layout)), pdf_bytes(compose_key(book, layout))
-    assert errors(whole, proofs) == []
-    assert errors(key, proofs) == []
-    ids = sorted(entry.id for entry in manifest.entries)
-    assert sorted(grid.id for grid in grids_in(whole) if grid.kind == "grid") == ids
-    assert sorted(grid.id for grid in grids_in(whole) if grid.kind == "key") == ids
-    assert sorted(grid.id for grid in grids_in(key)) == ids
+    whole, key = sound(pdf_bytes(compose(book, layout)), proofs), sound(pdf_bytes(compose_key(book, layout)), proofs)
+    listed = sorted(entry.id for entry in manifest.entries)
+    assert ids(whole, "grid") == ids(whole, "key") == ids(key, "key") == listed
+    assert ids(key, "grid") == []
 
 
 @pytest.mark.parametrize("name", [name for name in layout_names() if "handout" in name])
 def test_handouts(name: str, manifest: Manifest, proofs: tuple[Proof, ...]) -> None:
-    sheets = pdf_bytes(compose_handout(make_book(manifest, proofs[:3], as_listed=True), load_layout(name)))
-    assert errors(sheets, proofs) == []
-    picked = sorted(proof.entry.id for proof in proofs[:3])
-    assert sorted(grid.id for grid in grids_in(sheets) if grid.kind == "grid") == picked
-    assert sorted(grid.id for grid in grids_in(sheets) if grid.kind == "key") == picked
+    sheets = sound(
+        pdf_bytes(compose_handout(make_book(manifest, proofs[:3], as_listed=True), load_layout(name))), proofs
+    )
+    assert ids(sheets, "grid") == ids(sheets, "key") == sorted(proof.entry.id for proof in proofs[:3])

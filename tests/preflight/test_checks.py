@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from io import BytesIO
-from pathlib import Path
 
 import pytest
 from PIL import Image as Raster
@@ -14,7 +13,7 @@ from reportlab.pdfgen.canvas import Canvas
 
 from bookmaker.display.items import Document, Image, Item, Line, Page, Rect, Stroke, Text
 from bookmaker.ink.pdf import pdf_bytes
-from bookmaker.preflight import inspect, preflight
+from bookmaker.preflight import inspect
 
 SOUND = (Text(50, 60, "Sound", "serif", 12), Rect(40, 80, 60, 60, Stroke(0.5), 0.9))
 
@@ -26,7 +25,7 @@ def book(*items: Item, pages: int = 4, width: float = 200) -> bytes:
 
 
 def found(file: bytes) -> list[tuple[str, str]]:
-    return [(trouble.code, trouble.text) for trouble in inspect(file, "book.pdf")]
+    return [(trouble.code, trouble.text) for trouble in inspect(file, "book.pdf").troubles]
 
 
 def by_hand(draw) -> bytes:  # type: ignore[no-untyped-def]
@@ -80,7 +79,7 @@ def test_colours(colour, said: str) -> None:  # type: ignore[no-untyped-def]
 )
 def test_resolution_at_the_printed_size(pixels: int, code: str | None, warning: bool) -> None:
     file = book(Image(60, 60, 72, 36, raster(pixels, 300)))
-    troubles = inspect(file, "book.pdf")
+    troubles = inspect(file, "book.pdf").troubles
     assert [(trouble.code, trouble.warning) for trouble in troubles] == ([(code, warning)] if code else [])
     if code:
         assert f"{pixels} pixels an inch" in troubles[0].text
@@ -123,7 +122,7 @@ def test_page_sizes() -> None:
 
 
 def test_pages_that_do_not_fold() -> None:
-    troubles = inspect(book(pages=7), "book.pdf")
+    troubles = inspect(book(pages=7), "book.pdf").troubles
     assert [(trouble.code, trouble.warning) for trouble in troubles] == [("fold", True)]
     assert "7 pages" in troubles[0].text and "1 page stays blank" in troubles[0].text
     assert found(book(pages=8)) == found(book(pages=1)) == found(book(pages=2)) == []
@@ -163,8 +162,12 @@ def test_one_trouble_names_all_its_pages() -> None:
 
 
 @pytest.mark.parametrize("content", [b"", b"no PDF", b"%PDF-1.4\n%%EOF", book()[:3000]])
-def test_files_that_cannot_be_read(content: bytes, tmp_path: Path) -> None:
-    file = tmp_path / "broken.pdf"
-    file.write_bytes(content)
-    (trouble,) = preflight(file)
-    assert trouble.code == "unreadable" and trouble.place.file == str(file)
+def test_files_that_cannot_be_read(content: bytes) -> None:
+    report = inspect(content, "broken.pdf")
+    (trouble,) = report.troubles
+    assert trouble.code == "unreadable" and trouble.place.file == "broken.pdf"
+    assert not report.sound and not report.pages
+
+
+def test_only_folded_sheets_need_a_multiple_of_four() -> None:
+    assert inspect(book(pages=7), "book.pdf", folded=False).troubles == ()

@@ -12,7 +12,7 @@ from bookmaker.display.items import Document, Group, Item, Page, Rect, Stroke, T
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.layout.gridart import draw_grid
 from bookmaker.manifest.model import Entry
-from bookmaker.preflight import PrintedGrid, grids_in, inspect
+from bookmaker.preflight import PrintedGrid, inspect
 from bookmaker.proof import Proof, prove_entry
 from bookmaker.puzzle.grid import CLASSIC, SYMBOLS, boxed_grid, irregular_grid
 from bookmaker.puzzle.puzzle import Puzzle, digits_from
@@ -56,12 +56,12 @@ def text_of(grid: PrintedGrid) -> str:
 
 
 def codes(file: bytes, *proofs: Proof) -> list[tuple[str, str]]:
-    found = inspect(file, "book.pdf", proofs or (PROOF,))
+    found = inspect(file, "book.pdf", proofs or (PROOF,)).troubles
     return [(trouble.code, trouble.text) for trouble in found if trouble.code not in ("fold", "safe-area")]
 
 
 def test_a_grid_and_its_key_read_back() -> None:
-    grid, key = grids_in(printed(*grid_and_key()))
+    grid, key = inspect(printed(*grid_and_key()), "book.pdf").printed
     assert (grid.kind, grid.id, grid.page, grid.size, text_of(grid)) == ("grid", "pulp", 1, 9, GIVENS)
     assert (key.kind, key.id, key.page, key.size, text_of(key)) == ("key", "pulp", 1, 9, SOLUTION)
     bold = "".join(symbol if "Bold" in font else "." for symbol, font in zip(key.symbols, key.fonts, strict=True))
@@ -71,7 +71,7 @@ def test_a_grid_and_its_key_read_back() -> None:
 @pytest.mark.parametrize("turn", [90, 180, 270, 33])
 def test_whichever_way_it_is_turned(turn: float) -> None:
     group, _ = grid_and_key()
-    (grid,) = grids_in(printed(Group((group,), 300, 300, 0.7, turn)))
+    (grid,) = inspect(printed(Group((group,), 300, 300, 0.7, turn)), "book.pdf").printed
     assert text_of(grid) == GIVENS
 
 
@@ -83,7 +83,7 @@ def test_from_a_page_that_lies_on_an_imposed_sheet() -> None:
     writer.add_page(sheet)
     file = BytesIO()
     writer.write(file)
-    assert [text_of(grid) for grid in grids_in(file.getvalue())] == [GIVENS, SOLUTION]
+    assert [text_of(grid) for grid in inspect(file.getvalue(), "book.pdf").printed] == [GIVENS, SOLUTION]
 
 
 @pytest.mark.parametrize("size", [4, 6, 9, 10, 16])
@@ -91,14 +91,14 @@ def test_every_size_and_its_letters(size: int) -> None:
     height = {4: 2, 6: 2, 9: 3, 10: 2, 16: 4}[size]
     digits = tuple((cell + cell // size) % (size + 1) for cell in range(size * size))
     puzzle = Puzzle(boxed_grid(size, height, size // height), digits)
-    (grid,) = grids_in(printed(draw_grid(puzzle, 20, "grid sized")))
+    (grid,) = inspect(printed(draw_grid(puzzle, 20, "grid sized")), "book.pdf").printed
     assert grid.size == size
     assert grid.symbols == tuple(SYMBOLS[digit - 1] if digit else "" for digit in digits)
 
 
 def test_irregular_regions() -> None:
     puzzle = Puzzle(irregular_grid(5, "AAAABABBBBCCCCCDDDDDEEEEE"), tuple(range(1, 6)) * 5)
-    (grid,) = grids_in(printed(draw_grid(puzzle, 30, "grid odd")))
+    (grid,) = inspect(printed(draw_grid(puzzle, 30, "grid odd")), "book.pdf").printed
     assert (grid.size, text_of(grid)) == (5, "12345" * 5)
 
 
@@ -110,7 +110,7 @@ def test_marks_and_pencil_are_no_digits() -> None:
         Text(-12, 18, "14", "sans", 16, anchor="middle"),
         Rect(50, 50, 75, 75, Stroke(0.5, dash=(2, 1))),
     )
-    (grid,) = grids_in(printed(replace(group, items=group.items + marks)))
+    (grid,) = inspect(printed(replace(group, items=group.items + marks)), "book.pdf").printed
     assert text_of(grid) == GIVENS
 
 
@@ -187,5 +187,5 @@ def test_no_mark_of_any_rule_kind_is_taken_for_a_digit(kind: str, shown: str) ->
     rule = sound_entry(kinds()[kind].example)
     puzzle = Puzzle(CLASSIC, digits_from(shown), (rule,))
     for cell in (18.4, 25.5, 40.0):  # the smallest of a pocket book, a club sheet, large print
-        (grid,) = grids_in(printed(replace(draw_grid(puzzle, cell, "grid ruled"), dx=100, dy=100)))
+        (grid,) = inspect(printed(replace(draw_grid(puzzle, cell, "grid ruled"), dx=100, dy=100)), "book.pdf").printed
         assert (grid.size, text_of(grid)) == (9, shown)

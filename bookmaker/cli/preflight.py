@@ -1,0 +1,47 @@
+"""`bookmaker preflight`: is a finished PDF ready for the press?"""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import click
+
+from bookmaker.cli.group import main, say_troubles
+from bookmaker.cli.loading import load_book, proofs_in_order
+from bookmaker.preflight import Report, inspect
+from bookmaker.rules.common.wording import counted
+
+
+@main.command("preflight")
+@click.argument("file", metavar="FILE.pdf", type=click.Path(exists=True, dir_okay=False, path_type=Path))
+@click.option(
+    "--against",
+    "book",
+    type=click.Path(exists=True, path_type=Path),
+    metavar="BOOK",
+    help="Also read the printed grids and keys back, and compare them with this book.",
+)
+@click.pass_context
+def preflight_command(ctx: click.Context, file: Path, book: Path | None) -> None:
+    """Look a finished PDF over before it goes to press.
+
+    Checks fonts, boxes, page sizes, colours, pictures, thin lines, text near the trim, the page count and the
+    metadata. With --against, every printed grid and key is read from the page and compared with the book. Ends with
+    exit code 1 if anything but a warning is found.
+    """
+    proofs = proofs_in_order(load_book(book)) if book else None
+    report = inspect(file.read_bytes(), str(file), proofs)
+    say_troubles(report.troubles)
+    if not report.sound:
+        ctx.exit(1)
+    click.echo(f"{file}: {_summary(report, compared=proofs is not None)}")
+
+
+def _summary(report: Report, compared: bool) -> str:
+    """“24 pages, ready for the press; 18 grids and 18 keys are as the book has them”."""
+    said = f"{counted(report.pages, 'page')}, {'nothing to mend' if report.troubles else 'ready for the press'}"
+    if compared:
+        grids = sum(grid.kind == "grid" for grid in report.printed)
+        keys = len(report.printed) - grids
+        said += f"; {counted(grids, 'grid')} and {counted(keys, 'key')} are as the book has them"
+    return said

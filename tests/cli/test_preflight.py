@@ -1,0 +1,96 @@
+"""`bookmaker preflight`, and the look that `typeset` and `handout` take at their own output."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from pathlib import Path
+
+import pytest
+from click.testing import CliRunner, Result
+from pypdf import PdfReader, PdfWriter
+from pypdf.generic import RectangleObject
+
+from bookmaker.cli import handout, main, typeset
+from bookmaker.display.items import Document, Group, Item, Text
+
+# PuLP 2.9.0, examples/Sudoku1.py: givens of its worked example
+GIVENS = "53..7....6..195....98....6.8...6...34..8.3..17...2...6.6....28....419..5....8..79"
+
+
+def run(*arguments: object) -> Result:
+    return CliRunner().invoke(main, [str(argument) for argument in arguments])
+
+
+@pytest.fixture(scope="module")
+def folder(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A book of one puzzle, and its PDF files."""
+    folder = tmp_path_factory.mktemp("book")
+    heading = "book: {title: One, permission: made for this test}"
+    puzzle = f"{{id: worked, title: Worked, givens: '{GIVENS}'}}"
+    (folder / "book.yaml").write_text(f"{heading}\npuzzles: [{puzzle}]\n", encoding="utf-8")
+    result = run("typeset", folder, "--out", folder / "printed")
+    assert result.exit_code == 0, result.output
+    return folder
+
+
+def test_a_sound_file_against_its_book(folder: Path) -> None:
+    result = run("preflight", folder / "printed" / "book.pdf", "--against", folder)
+    assert result.exit_code == 0
+    assert "one grid and one key are as the book has them" in result.stdout
+    assert result.stderr.count("\n") == 1 and "no multiple of four" in result.stderr
+
+
+def test_a_changed_book_is_noticed(folder: Path, tmp_path: Path) -> None:
+    text = (folder / "book.yaml").read_text(encoding="utf-8").replace("'53..7", "'53.67")
+    (tmp_path / "book.yaml").write_text(text, encoding="utf-8")
+    result = run("preflight", folder / "printed" / "book.pdf", "--against", tmp_path)
+    assert result.exit_code == 1
+    assert "the grid of “worked” is misprinted: r1c4 has nothing for 6" in result.stderr
+    assert "as the book has them" not in result.output
+
+
+def test_a_fault_without_a_book(folder: Path, tmp_path: Path) -> None:
+    writer = PdfWriter(clone_from=PdfReader(folder / "printed" / "book.pdf"))
+    writer.pages[1].trimbox = RectangleObject((-9, 0, 400, 400))
+    writer.write(tmp_path / "moved.pdf")
+    result = run("preflight", tmp_path / "moved.pdf")
+    assert result.exit_code == 1
+    assert f"{tmp_path / 'moved.pdf'}: page 2: " in result.stderr and "TrimBox" in result.stderr
+
+
+def test_no_pdf_at_all(tmp_path: Path) -> None:
+    (tmp_path / "note.pdf").write_text("not a PDF")
+    result = run("preflight", tmp_path / "note.pdf")
+    assert (result.exit_code, result.stderr.count("\n")) == (1, 2)
+    assert "no PDF that can be read" in result.stderr
+
+
+def test_wrong_usage(tmp_path: Path) -> None:
+    assert run("preflight").exit_code == run("preflight", tmp_path / "gone.pdf").exit_code == 2
+
+
+def spoilt(document: Document) -> Document:
+    """The document with another digit in its first grid."""
+
+    def changed(item: Item) -> Item:
+        if isinstance(item, Text) and item.text == "5":
+            return replace(item, text="6")
+        return replace(item, items=tuple(map(changed, item.items))) if isinstance(item, Group) else item
+
+    return replace(
+        document, pages=tuple(replace(page, items=tuple(map(changed, page.items))) for page in document.pages)
+    )
+
+
+def test_a_misprint_stops_the_writing(folder: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    (tmp_path / "book.pdf").write_bytes(b"as it was")
+    compose, compose_handout = typeset.compose, handout.compose_handout
+    monkeypatch.setattr(typeset, "compose", lambda *given: spoilt(compose(*given)))
+    monkeypatch.setattr(handout, "compose_handout", lambda *given: spoilt(compose_handout(*given)))
+    result = run("typeset", folder, "--out", tmp_path)
+    assert result.exit_code == 1
+    assert "the grid of “worked” is misprinted: r1c1 has 6 for 5" in result.stderr
+    assert [path.name for path in tmp_path.iterdir()] == ["book.pdf"]
+    assert (tmp_path / "book.pdf").read_bytes() == b"as it was"
+    assert run("handout", folder, "--pick", "worked", "--out", tmp_path / "sheet.pdf").exit_code == 1
+    assert not (tmp_path / "sheet.pdf").exists()
