@@ -19,7 +19,8 @@ from bookmaker.rules.common.chain import Chain, Complaint, read_chains
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Mark
 from bookmaker.rules.common.glass import thermometers
-from bookmaker.rules.common.wording import the_or_each
+from bookmaker.rules.common.rising import Step, slow_steps, too_high
+from bookmaker.rules.common.wording import symbol, the_or_each
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.trouble import Desk
 
@@ -41,12 +42,19 @@ slow-thermometer:
 
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+        steps: list[Step] = []
+
         def objects(chain: Chain) -> Complaint | None:
-            floor = _floors(grid, chain, [1] * len(chain))[-1]
-            if floor <= grid.size:
+            alone = list(slow_steps(grid, chain))
+            steps.extend(alone)
+            cell = too_high(steps, grid.size)
+            if cell is None:
                 return None
-            text = f"the slow thermometer would have to rise to {floor}, but digits end at {grid.size}"
-            return "chain-long", text, "digits must rise between cells of one row, column or region"
+            above = f"would rise above {symbol(grid.size)} at {grid.name(cell)}"
+            hint = "digits rise between any two of its cells in one row, column or region"
+            if too_high(alone, grid.size) is not None:
+                return "chain-long", f"the slow thermometer {above}", hint
+            return "thermometers-clash", f"with the slow thermometers before it, this one {above}", hint
 
         chains = read_chains(body, cls.noun, grid, desk, objects=objects)
         return None if chains is None else cls(chains)
@@ -96,7 +104,7 @@ slow-thermometer:
                 at = chain.index(cell)
                 words = (
                     f"the slow thermometer from {grid.name(chain[0])} leaves {grid.name(cell)} "
-                    f"no less than {least[at]} and no more than {most[at]}"
+                    f"no less than {symbol(least[at])} and no more than {symbol(most[at])}"
                 )
                 yield Deduction(5, len(chain), chain, removed, words)
 

@@ -15,11 +15,12 @@ from bookmaker.placed import Node
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.candidates import highest, lowest, removed_by, span_mask
-from bookmaker.rules.common.chain import Chain, read_chains
+from bookmaker.rules.common.chain import Chain, Complaint, read_chains
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Mark
 from bookmaker.rules.common.glass import thermometers
-from bookmaker.rules.common.wording import the_or_each
+from bookmaker.rules.common.rising import Step, strict_steps, too_high
+from bookmaker.rules.common.wording import symbol, the_or_each
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.trouble import Desk
 
@@ -41,8 +42,20 @@ thermometer:
 
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+        steps: list[Step] = []
+
+        def objects(chain: Chain) -> Complaint | None:
+            steps.extend(strict_steps(chain))
+            cell = too_high(steps, grid.size)
+            if cell is None:
+                return None
+            text = (
+                f"with the thermometers before it, this one would rise above {symbol(grid.size)} at {grid.name(cell)}"
+            )
+            return "thermometers-clash", text, "follow their shared cells from bulb to tip"
+
         why = f"only {grid.size} digits can rise along it"
-        chains = read_chains(body, cls.noun, grid, desk, most=grid.size, why=why)
+        chains = read_chains(body, cls.noun, grid, desk, most=grid.size, why=why, objects=objects)
         return None if chains is None else cls(chains)
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
@@ -89,6 +102,6 @@ thermometer:
                 at = chain.index(cell)
                 words = (
                     f"the thermometer from {grid.name(chain[0])} leaves {grid.name(cell)} "
-                    f"no less than {least[at]} and no more than {most[at]}"
+                    f"no less than {symbol(least[at])} and no more than {symbol(most[at])}"
                 )
                 yield Deduction(5, len(chain), chain, removed, words)

@@ -5,9 +5,8 @@ A mask has bit d - 1 set for digit d, as everywhere in the engine.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping
 from functools import lru_cache
-from itertools import combinations
 
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
@@ -63,11 +62,6 @@ def peers(grid: Grid) -> tuple[int, ...]:
 def sees(grid: Grid, one: int, other: int) -> bool:
     """Are these two different cells in one row, column or region, so that their digits differ?"""
     return bool(peers(grid)[one] >> other & 1)
-
-
-def all_see_each_other(grid: Grid, cells: Sequence[int]) -> bool:
-    """Does each of these cells share a row, column or region with each other one, so that all digits differ?"""
-    return all(sees(grid, one, other) for one, other in combinations(cells, 2))
 
 
 def locked_out(position: Position, cells: Iterable[int], digit: int) -> tuple[tuple[int, int], ...]:

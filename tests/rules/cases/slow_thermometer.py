@@ -26,6 +26,7 @@ MISUSES = (
     # Nine rises in a row and column of ten cells that see each other one by one.
     ("slow-thermometer: r1c1-r1c9 r2c9", "chain-long", "r1c1"),
     ("slow-thermometer: []", "no-chains", "[]"),
+    ("slow-thermometer: [r1c1-r1c5, r1c5-r6c5]", "thermometers-clash", "r1c5-r6c5"),
 )
 
 DEDUCTIONS = (

@@ -17,6 +17,10 @@ MISUSES = (
     ("thermometer: r1c1-r1c10", "off-grid", "r1c10"),
     ("thermometer:\n  bulb: r1c1", "not-a-list", "bulb"),
     ("thermometer: []", "no-chains", "[]"),
+    ("thermometer: [r1c1-r1c4, r1c4-r1c1]", "chain-twice", "r1c4-r1c1"),
+    # Five cells and then six more from the tip of the first: ten in all rise.
+    ("thermometer: [r1c1-r1c5, r1c5-r6c5]", "thermometers-clash", "r1c5-r6c5"),
+    ("thermometer: [r1c1-r1c3, r1c3 r2c2 r1c1]", "thermometers-clash", "r1c3 r2c2"),
 )
 
 SENTENCES = (
