@@ -156,6 +156,7 @@ def test_engine_and_cpsat_find_the_same_solutions(
 ) -> None:
     cases: Any = cases_of(kind)
     rng = Random(f"prove {kind} {grid.size}")
+    compared = 0
     for solution, rule in instances(kind, grid, rng, puzzles):
         shown = set(rng.sample(grid.cells, rng.randint(*givens)))
         puzzle = Puzzle(grid, tuple(d if c in shown else 0 for c, d in enumerate(solution)), (rule,))
@@ -168,6 +169,8 @@ def test_engine_and_cpsat_find_the_same_solutions(
         if len(ours) < limit:
             assert ours == theirs
             assert solution in ours
+        compared += 1
+    assert compared or grid is not CLASSIC
 
 
 def test_its_deductions_are_sound(kind: str) -> None:
