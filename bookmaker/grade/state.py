@@ -15,7 +15,7 @@ from bookmaker.puzzle.grid import SYMBOLS, Grid, House
 from bookmaker.puzzle.position import Position
 from bookmaker.rules import houses_of
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
-from bookmaker.solve.problem import Allowed, Combination, Constraint, Different
+from bookmaker.solve.problem import Allowed, Combination, Constraint, Different, Relation
 
 
 def board_of(cells: Iterable[int]) -> int:
@@ -148,11 +148,24 @@ def ground_of(puzzle: RuledPuzzle) -> Ground:
     asked = tuple(Asked(made, rule.noun) for rule in puzzle.rules for made in rule.constraints(grid))
     groups = [area.board for area in areas]
     groups += [board_of(a.constraint.cells) for a in asked if isinstance(a.constraint, Different | Combination)]
+    groups += [board_of(pair) for a in asked if isinstance(a.constraint, Relation) for pair in _differing(a.constraint)]
     peers = [0] * len(grid.cells)
     for group in groups:
         for cell in cells_on(group):
             peers[cell] |= group
+    asked = tuple(a for a in asked if not (isinstance(a.constraint, Relation) and _only_differ(a.constraint, grid)))
     return Ground(puzzle, areas, asked, tuple(board & ~(1 << cell) for cell, board in enumerate(peers)))
+
+
+def _differing(relation: Relation) -> tuple[tuple[int, int], ...]:
+    """Its pairs of cells, if no digit may stand beside itself: such cells see each other."""
+    same = any(mask >> (digit - 1) & 1 for digit, mask in enumerate(relation.beside) if digit)
+    return () if same else relation.pairs
+
+
+def _only_differ(relation: Relation, grid: Grid) -> bool:
+    """Does it ask nothing but that digits differ? Then seeing each other says it all."""
+    return all(relation.beside[digit] == grid.all_digits & ~(1 << (digit - 1)) for digit in grid.digits)
 
 
 class State:
