@@ -6,31 +6,12 @@ from dataclasses import replace
 from pathlib import Path
 
 import pytest
-from click.testing import CliRunner, Result
 from pypdf import PdfReader, PdfWriter
 from pypdf.generic import RectangleObject
 
-from bookmaker.cli import handout, main, typeset
+from bookmaker.cli import handout, typeset
 from bookmaker.display.items import Document, Group, Item, Text
-
-# PuLP 2.9.0, examples/Sudoku1.py: givens of its worked example
-GIVENS = "53..7....6..195....98....6.8...6...34..8.3..17...2...6.6....28....419..5....8..79"
-
-
-def run(*arguments: object) -> Result:
-    return CliRunner().invoke(main, [str(argument) for argument in arguments])
-
-
-@pytest.fixture(scope="module")
-def folder(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """A book of one puzzle, and its PDF files."""
-    folder = tmp_path_factory.mktemp("book")
-    heading = "book: {title: One, permission: made for this test}"
-    puzzle = f"{{id: worked, title: Worked, givens: '{GIVENS}'}}"
-    (folder / "book.yaml").write_text(f"{heading}\npuzzles: [{puzzle}]\n", encoding="utf-8")
-    result = run("typeset", folder, "--out", folder / "printed")
-    assert result.exit_code == 0, result.output
-    return folder
+from tests.cli.running import run
 
 
 def test_a_sound_file_against_its_book(folder: Path) -> None:

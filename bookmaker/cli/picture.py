@@ -1,0 +1,54 @@
+"""`bookmaker picture`: one grid as SVG, PNG or PDF."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import click
+
+from bookmaker.cli.group import main
+from bookmaker.cli.loading import book_argument, find_entries, load_book, proofs_of, proven
+from bookmaker.display.items import Page
+from bookmaker.files import write_whole
+from bookmaker.grade.replay import position_after
+from bookmaker.ink.picture import KINDS, picture_bytes
+from bookmaker.layout.picture import grid_picture
+from bookmaker.proof import Proof
+
+
+@main.command("picture")
+@book_argument
+@click.argument("puzzle_id", metavar="ID")
+@click.option("--out", "file", required=True, type=click.Path(dir_okay=False, path_type=Path), metavar="FILE")
+@click.option("--solved", is_flag=True, help="Show the solution.")
+@click.option("--at", "step", type=click.IntRange(0), metavar="STEP", help="Show the grid after so many steps.")
+@click.option("--dpi", type=click.IntRange(20, 2400), default=300, show_default=True, help="How fine a PNG is.")
+def picture_command(book: Path, puzzle_id: str, file: Path, solved: bool, step: int | None, dpi: int) -> None:
+    """Draw puzzle ID as a picture: FILE ends in .svg, .png or .pdf.
+
+    With --at 12, the cells are filled as they are after the twelfth step of the solving path, with pencil marks in
+    the empty ones; the cells of the step that comes next are shaded. --at 0 shows the marks before the first step.
+    """
+    if file.suffix.lower() not in KINDS:
+        raise click.BadParameter(f"the name should end in {', '.join(KINDS)}", param_hint="--out")
+    if solved and step is not None:
+        raise click.UsageError("--solved and --at show different things: choose one")
+    manifest = load_book(book)
+    (entry,) = find_entries(manifest, (puzzle_id,))
+    if solved or step is not None:
+        (proof,) = proven(proofs_of(manifest, (puzzle_id,)))
+        page = grid_picture(entry.puzzle, f"key {entry.id}", proof.solution) if step is None else _at(proof, step)
+    else:
+        page = grid_picture(entry.puzzle, f"grid {entry.id}")
+    write_whole({file: picture_bytes(page, file, entry.title or entry.id, dpi)})
+    click.echo(f"wrote {file}")
+
+
+def _at(proof: Proof, step: int) -> Page:
+    assert proof.grade is not None
+    puzzle, steps = proof.entry.puzzle, proof.grade.path.steps
+    if step > len(steps):
+        raise click.BadParameter(f"“{proof.entry.id}” is solved in {len(steps)} steps", param_hint="--at")
+    digits, position = position_after(puzzle, proof.grade.path, step)
+    shaded = steps[step].cells if step < len(steps) else ()
+    return grid_picture(puzzle, f"step {step} of {proof.entry.id}", digits, position, shaded)
