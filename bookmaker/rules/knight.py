@@ -67,4 +67,4 @@ class Knight(Rule):
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """A digit strikes the cells a knight's move away; so do all its places in a house together."""
-        return differing(position, MOVES, "a knight's move from")
+        return differing(position, MOVES, "a knight's move")

@@ -40,10 +40,10 @@ def _reached(grid: Grid, moves: tuple[Move, ...]) -> tuple[int, ...]:
     return tuple(boards)
 
 
-def differing(position: Position, moves: tuple[Move, ...], joined: str) -> Iterator[Deduction]:
+def differing(position: Position, moves: tuple[Move, ...], move: str) -> Iterator[Deduction]:
     """A digit that is settled goes from all cells a move away; and one that a cell sees all places of, from that cell.
 
-    `joined` says how two cells lie to each other (“a knight's move from”).
+    `move` is what the move is called (“a knight's move”).
     """
     grid, masks = position.grid, position.masks
     reached, seen = _reached(grid, moves), peers(grid)
@@ -52,7 +52,7 @@ def differing(position: Position, moves: tuple[Move, ...], joined: str) -> Itera
             digit = masks[cell].bit_length()
             removed = _on(position.boards[digit] & reached[cell], digit)
             if removed:
-                words = f"{grid.name(cell)} holds {symbol(digit)}, and {grid.name(removed[0][0])} is {joined} it"
+                words = f"{grid.name(cell)} holds {symbol(digit)}, and {grid.name(removed[0][0])} is {move} away"
                 yield Deduction(5, 1, (cell,), removed, words)
     for house in grid.houses:
         home = sum(1 << cell for cell in house.cells)
@@ -68,7 +68,7 @@ def differing(position: Position, moves: tuple[Move, ...], joined: str) -> Itera
             removed = _on(board & moved, digit)
             if removed:
                 where = f"in {house.name}, {symbol(digit)} stands at {cells_listed(grid, places, 'or')}"
-                words = f"{where}, and {grid.name(removed[0][0])} sees all of these, counting cells {joined} it"
+                words = f"{where}, and each of these strikes {grid.name(removed[0][0])}, in a house or by {move}"
                 yield Deduction(6 if len(places) == 2 else 7, len(places), tuple(places), removed, words)
 
 

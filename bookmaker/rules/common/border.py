@@ -168,8 +168,7 @@ def partnerless(position: Position, asked: Relation, mark: str, rung: int = 5) -
             gone = [digit for digit in digits_in(masks[cell]) if not asked.beside[digit] & masks[beyond]]
             if gone:
                 name, partner = grid.name(cell), grid.name(beyond)
-                them = "it" if len(gone) == 1 else "them"
-                said = f"leaves no {digits_listed(gone, 'or')} in {name}, since nothing in {partner} goes with {them}"
+                said = f"rules out {digits_listed(gone)} in {name}, which would leave nothing for {partner}"
                 words = f"{mark} between {cells_listed(grid, pair)} {said}"
                 yield Deduction(rung, 2, pair, tuple((cell, digit) for digit in gone), words)
 
