@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from bookmaker.book.model import Book, BookPuzzle, Chapter, Contents, Credits, Keys
 from bookmaker.display.items import Group, Item, Text
@@ -19,11 +20,7 @@ def contents_leaves(part: Contents, book: Book, layout: Layout) -> list[Leaf]:
     for section in book.body:
         match section:
             case Chapter():
-                if section.title:
-                    rows += _section_line(section.title, f"chapter {section.number}", layout)
-                for puzzle in section.puzzles:
-                    rows.append(_puzzle_line(puzzle, layout))
-                rows.append(Row(layout.line))
+                rows += _chapter(section, layout)
             case Keys():
                 rows += _section_line(section.heading, "keys", layout)
             case Credits():
@@ -31,6 +28,16 @@ def contents_leaves(part: Contents, book: Book, layout: Layout) -> list[Leaf]:
             case _:
                 pass
     return flowing(rows, layout, "contents", part.heading)
+
+
+def _chapter(chapter: Chapter, layout: Layout) -> Iterator[Row]:
+    """A chapter's lines; they stay together unless they would fill more than half a page."""
+    lines = [*_section_line(chapter.title, f"chapter {chapter.number}", layout)] if chapter.title else []
+    lines += [_puzzle_line(puzzle, layout) for puzzle in chapter.puzzles]
+    short = len(lines) * layout.line < layout.depth / 2
+    for at, line in enumerate(lines, start=1):
+        yield replace(line, tied=at < len(lines) and (short or at <= 2 or at == len(lines) - 1))
+    yield Row(layout.line)
 
 
 def _section_line(title: str, target: str, layout: Layout) -> Iterator[Row]:
