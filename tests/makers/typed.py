@@ -106,6 +106,28 @@ def _diagonal_sums(rule: Any, grid: Grid) -> str:
     return "diagonal-sum:\n" + "".join(lines)
 
 
+def _quadruples(rule: Any, grid: Grid) -> str:
+    lines = [
+        f"  {grid.name(ring.cells[0])}-{grid.name(ring.cells[-1])}: {' '.join(SYMBOLS[d - 1] for d in ring.digits)}\n"
+        for ring in rule.rings
+    ]
+    return "quadruple:\n" + "".join(lines)
+
+
+def _limits(rule: Any, grid: Grid) -> str:
+    cells_of: dict[str, list[str]] = {}
+    for limit in rule.limits:
+        digits = " ".join(SYMBOLS[d - 1] for d in grid.digits if limit.digits >> (d - 1) & 1)
+        cells_of.setdefault(("not " if limit.forbidden else "") + digits, []).append(grid.name(limit.cell))
+    return "limits:\n" + "".join(f"  {' '.join(cells)}: {digits}\n" for digits, cells in cells_of.items())
+
+
+def _cell_lists(kind: str, *names: str) -> Callable[[Any, Grid], str]:
+    return lambda rule, grid: _fields(
+        kind, {name: " ".join(grid.name(cell) for cell in getattr(rule, name)) for name in names}
+    )
+
+
 def _sided(kind: str) -> Callable[[Any, Grid], str]:
     return lambda rule, grid: _by_side(kind, rule, grid)
 
@@ -117,5 +139,9 @@ WRITERS: dict[str, Callable[[Any, Grid], str]] = {
     "inequality": _inequality,
     "consecutive-bars": _bars,
     "diagonal-sum": _diagonal_sums,
+    "quadruple": _quadruples,
+    "limits": _limits,
+    "parity": _cell_lists("parity", "even", "odd"),
+    "peaks": _cell_lists("peaks", "greater", "smaller"),
     **{kind: _sided(kind) for kind in ("sandwich", "skyscraper", "x-sum", "first-seen", "numbered-room")},
 }
