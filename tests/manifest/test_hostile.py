@@ -25,7 +25,7 @@ from tests.manifest.books import GIVENS, HEAD
 STEADY = settings(
     deadline=None,
     derandomize=True,
-    max_examples=120,
+    max_examples=80,
     suppress_health_check=[HealthCheck.function_scoped_fixture, HealthCheck.too_slow],
 )
 
@@ -123,7 +123,7 @@ def test_a_book_with_a_few_slips(folder: Path, data: st.DataObject) -> None:
 
 
 @pytest.mark.parametrize("kind", sorted(kinds()))
-@settings(STEADY, max_examples=30)
+@settings(STEADY, max_examples=16)
 @given(data=st.data())
 def test_a_rule_with_a_few_slips(kind: str, folder: Path, data: st.DataObject) -> None:
     text = kinds()[kind].example
@@ -146,7 +146,7 @@ def bodies(words: st.SearchStrategy[str]) -> st.SearchStrategy[Any]:
 
 
 @pytest.mark.parametrize("kind", sorted(kinds()))
-@settings(STEADY, max_examples=30)
+@settings(STEADY, max_examples=16)
 @given(data=st.data())
 def test_a_rule_with_a_body_of_any_shape(kind: str, folder: Path, data: st.DataObject) -> None:
     typed = kinds()[kind].example.replace(",", " ").replace(":", " ").split()
