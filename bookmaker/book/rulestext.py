@@ -9,6 +9,7 @@ from __future__ import annotations
 from functools import lru_cache
 
 from bookmaker.book.model import MarkLine, RulesText
+from bookmaker.book.typography import curled
 from bookmaker.puzzle.grid import SYMBOLS, Grid
 from bookmaker.rules.common.contract import RuledPuzzle
 
@@ -20,11 +21,11 @@ def rules_text(puzzle: RuledPuzzle) -> RulesText:
     """The rules of a puzzle, every sentence said once."""
     plain, marks = [base_sentence(puzzle.grid)], []
     for rule in puzzle.rules:
-        sample = rule.key()
+        sample, sentence = rule.key(), curled(rule.sentence())
         if sample is None:
-            plain.append(rule.sentence())
+            plain.append(sentence)
         else:
-            marks.append(MarkLine(sample, rule.sentence()))
+            marks.append(MarkLine(sample, sentence))
     return RulesText(" ".join(plain), tuple(marks))
 
 

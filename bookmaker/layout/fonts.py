@@ -5,6 +5,10 @@ In: a text, a font's name from `fonts/fonts.yaml`, a size in points. Out: length
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from typing import assert_never
+
+from bookmaker.display.items import Close, Curve, Move, Point, Segment, Straight
 from bookmaker.typeface import font_files, typeface
 
 
@@ -47,3 +51,25 @@ class FontBook:
     def missing(self, text: str, font: str) -> str:
         """The characters of a text that the font cannot print, each once, in order of appearance."""
         return typeface(font).missing(text)
+
+    def outline(self, character: str, font: str, size: float, x: float = 0.0) -> tuple[Segment, ...]:
+        """A character's outline in points, y down, from the point (x, 0) on its baseline."""
+
+        def at(point: Point) -> Point:
+            return x + point[0] * size, -point[1] * size
+
+        return tuple(_moved(segment, at) for segment in typeface(font).outline(character))
+
+
+def _moved(segment: Segment, at: Callable[[Point], Point]) -> Segment:
+    match segment:
+        case Move(to):
+            return Move(at(to))
+        case Straight(to):
+            return Straight(at(to))
+        case Curve(first, second, to):
+            return Curve(at(first), at(second), at(to))
+        case Close():
+            return segment
+        case _ as never:
+            assert_never(never)

@@ -20,6 +20,9 @@ from bookmaker.rules.common.frame import Frame, Layer, Margins
 DIGIT = 0.46
 """Height of a digit as a share of its cell: read across a table, with room for marks and pencil around it."""
 
+HALO = 0.1
+"""Width of the white stroke around a digit that lines pass under, per em; half of it shows."""
+
 
 def frame_for(grid: Grid, cell: float) -> Frame:
     """The frame of a grid with cells of this size, in the fonts of the house."""
@@ -60,7 +63,7 @@ def draw_grid(
                 layers[mark.layer].append(mark.item)
     layers[Layer.GRID].extend(grid_lines(puzzle.grid, cell))
     items = [item for layer in Layer for item in layers[layer]]
-    items.extend(_digits(puzzle, frame, solution))
+    items.extend(_digits(puzzle, frame, solution, halo=bool(layers[Layer.LINE])))
     if position is not None:
         items.extend(_candidates(puzzle, frame, position))
     return Group(tuple(items), name=name)
@@ -126,13 +129,17 @@ def _runs(walls: set[Wall]) -> Iterator[tuple[tuple[int, int], tuple[int, int]]]
         yield ((line, along), (line, end)) if upright else ((along, line), (end, line))
 
 
-def _digits(puzzle: RuledPuzzle, frame: Frame, solution: Sequence[int] | None) -> Iterator[Item]:
+def _digits(puzzle: RuledPuzzle, frame: Frame, solution: Sequence[int] | None, halo: bool) -> Iterator[Item]:
+    """The digits in the middle of their cells; with `halo`, lines that pass under them keep a little away."""
     size, seats = _seats(puzzle.grid, frame.cell)
     for at, given in enumerate(puzzle.givens):
         digit = given or (solution[at] if solution else 0)
         if digit:
             font = frame.bold if given and solution is not None else frame.font
-            yield Text(*seats[at], SYMBOLS[digit - 1], font, size, anchor="middle")
+            symbol = SYMBOLS[digit - 1]
+            if halo:
+                yield Group((_halo(symbol, font, size),), *seats[at])
+            yield Text(*seats[at], symbol, font, size, anchor="middle")
 
 
 @lru_cache(maxsize=64)
@@ -145,6 +152,13 @@ def _seats(grid: Grid, cell: float) -> tuple[float, tuple[Point, ...]]:
 
 PENCIL = 0.14, 0.19, 0.72
 """Where pencil marks stand in a cell, as shares of it: from the left, from the top (under a total), and how wide."""
+
+
+@lru_cache(maxsize=512)
+def _halo(symbol: str, font: str, size: float) -> Path:
+    """A digit's outline as a broad white stroke, set around the point under its middle."""
+    left = FontBook().width(symbol, font, size) / 2
+    return Path(FontBook().outline(symbol, font, size, -left), Stroke(HALO * size, 1.0, join="round"))
 
 
 def _candidates(puzzle: RuledPuzzle, frame: Frame, position: Position) -> Iterator[Item]:

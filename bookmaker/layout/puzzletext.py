@@ -108,7 +108,7 @@ def _mark_row(mark: MarkLine, layout: Layout, indent: float, measure: float) -> 
     """A sample with its sentence, their middles level where the sentence is the shorter."""
     line = layout.line
     words = paragraph(mark.text, layout.type.text, measure, line)
-    room = indent - 0.7 * line
+    room = indent - 0.5 * line
     cell = min(SAMPLE * line, room / swatch_size(mark.sample, 1.0)[0])
     high = swatch_size(mark.sample, cell)[1]
     height = max(len(words) * line, ceil(2 * high / line - 0.2) * line / 2)

@@ -1,6 +1,7 @@
 import pytest
 
 from bookmaker.book.rulestext import base_sentence, rules_text, symbols_named
+from bookmaker.book.typography import curled
 from bookmaker.puzzle.grid import CLASSIC, Grid, boxed_grid, irregular_grid
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds
@@ -35,7 +36,7 @@ def test_symbols_are_named(size, named):
 
 def test_every_sentence_is_said_once_and_every_mark_has_its_sample():
     loom = next(puzzle for puzzle in sample_book().puzzles if puzzle.id == "loom")
-    sentences = [rule.sentence() for rule in loom.puzzle.rules]
+    sentences = [curled(rule.sentence()) for rule in loom.puzzle.rules]
     assert [mark.text for mark in loom.rules.marks] == sentences
     assert [mark.sample.rule.kind for mark in loom.rules.marks] == [rule.kind for rule in loom.puzzle.rules]
     assert all(loom.rules.whole.count(sentence) == 1 for sentence in sentences)
@@ -50,4 +51,4 @@ def test_rules_that_draw_nothing_join_the_plain_text():
     rules = tuple(rules_from(silent[0].example, CLASSIC))
     text = rules_text(Puzzle(CLASSIC, (0,) * 81, rules))
     assert text.marks == ()
-    assert text.plain.endswith(rules[0].sentence())
+    assert text.plain.endswith(curled(rules[0].sentence()))

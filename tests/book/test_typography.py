@@ -24,6 +24,8 @@ from bookmaker.book.typography import curled
         ("0xff", "0xff"),
         ("r1c1-r1c9", "r1c1-r1c9"),
         ("  two\n lines ", "two lines"),
+        ("a knight's move", "a knight’s move"),
+        ("1\u00a0to\u00a09", "1\u00a0to\u00a09"),
         ("“set” – already", "“set” – already"),
     ],
 )
