@@ -1,0 +1,183 @@
+"""The commands as a host types them: what is printed, what is written, and the code each ends with."""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+
+import pytest
+from click.testing import CliRunner, Result
+
+from bookmaker.cli import main
+from bookmaker.rules import kinds
+
+BOOK = """\
+book:
+  title: A Small Book
+  permission: ours
+puzzles:
+  - id: six
+    title: Six by Six
+    setter: Wick
+    size: 6
+    givens: |
+      5 . .  . 4 6
+      . . .  1 . .
+      . 1 .  . . .
+      . . .  . 3 .
+      . . 2  . . .
+      1 6 .  . . 2
+"""
+# 17 clues, unique: McGuire, Tugemann, Civario, Exp. Math. 23 (2014); the grid is from memory of that line of work.
+UNIQUE_17 = "000801000000000043500000000000070800000000100020030000600000075003400000000200600"
+# The same with row 2 misprinted has exactly 9,734 solutions (confirmed with a constraint solver).
+MISPRINT = UNIQUE_17.replace("000000043", "000000430")
+
+
+def run(*words: str | Path) -> Result:
+    return CliRunner().invoke(main, [str(word) for word in words])
+
+
+@pytest.fixture
+def book(tmp_path: Path) -> Path:
+    (tmp_path / "book.yaml").write_text(BOOK, encoding="utf-8")
+    return tmp_path
+
+
+def test_proof_prints_a_line_a_puzzle(book: Path) -> None:
+    result = run("proof", book)
+    assert result.exit_code == 0, result.output
+    head, row = result.stdout.splitlines()
+    assert head.split() == ["no.", "title", "setter", "rules", "verdict", "band", "effort", "hardest", "step"]
+    assert row.startswith("  1  Six by Six  Wick    classic  unique   Stroll")
+
+
+def test_proof_counts_exactly_what_a_misprint_leaves(tmp_path: Path) -> None:
+    (tmp_path / "list.txt").write_text(f"# two\n{UNIQUE_17} sound\n{MISPRINT} misprint\n")
+    report = tmp_path / "report.json"
+    result = run("proof", tmp_path / "list.txt", "--count", 20_000, "--json", report)
+    assert result.exit_code == 1
+    by_title = {p["title"]: p for p in json.loads(report.read_text())["puzzles"]}
+    assert by_title["sound"]["verdict"] == "unique"
+    assert by_title["sound"]["solutions_counted"] == 1
+    assert by_title["sound"]["other_solution"] is None
+    assert by_title["misprint"]["verdict"] == "several"
+    assert by_title["misprint"]["solutions_counted"] == 9_734
+    assert by_title["misprint"]["solution"] != by_title["misprint"]["other_solution"]
+    assert by_title["misprint"]["effort"] is None
+    assert "9,734 solutions" in result.stderr
+
+
+def test_proof_writes_json_with_the_fields_promised(book: Path) -> None:
+    result = run("proof", book, "--json", "-")
+    report = json.loads(result.stdout)
+    assert report["book"] == "A Small Book"
+    (puzzle,) = report["puzzles"]
+    assert {
+        "id", "title", "size", "givens", "rules", "verdict", "solution", "other_solution", "solutions_counted", "band",
+        "band_name", "effort", "hardest", "singles_only", "reached_by_logic", "steps", "seconds",
+    } <= set(puzzle)  # fmt: skip
+    assert puzzle["size"] == 6
+    assert puzzle["givens"].startswith("5...46...1..")
+    placed = [cell for step in puzzle["steps"] for cell, _ in step["placed"]]
+    assert len(placed) == len(set(placed)) == puzzle["givens"].count(".")
+
+
+def test_typeset_refuses_what_is_not_proven_unless_a_draft(book: Path) -> None:
+    text = (book / "book.yaml").read_text().replace("5 . .  . 4 6", ". . .  . . .")
+    (book / "book.yaml").write_text(text)
+    refused = run("typeset", book, "--out", book / "out")
+    assert refused.exit_code == 1
+    assert "book.yaml:5:" in refused.stderr
+    assert not (book / "out").exists()
+    draft = run("typeset", book, "--out", book / "out", "--draft")
+    assert draft.exit_code == 0, draft.output
+    assert sorted(path.name for path in (book / "out").iterdir()) == ["book.pdf", "key.pdf"]
+
+
+def test_typeset_writes_the_same_bytes_twice(book: Path) -> None:
+    for out in ("one", "two"):
+        assert run("typeset", book, "--out", book / out).exit_code == 0
+    for name in ("book.pdf", "key.pdf"):
+        assert (book / "one" / name).read_bytes() == (book / "two" / name).read_bytes()
+        assert (book / "one" / name).read_bytes().startswith(b"%PDF-")
+
+
+def test_handout_and_explain(book: Path) -> None:
+    result = run("handout", book, "--pick", "six", "--out", book / "sheet.pdf")
+    assert result.exit_code == 0, result.output
+    assert (book / "sheet.pdf").read_bytes().startswith(b"%PDF-")
+    told = run("explain", book, "six")
+    assert told.exit_code == 0
+    assert told.stdout.startswith("Six by Six, set by Wick\n")
+
+
+def test_an_unknown_id_is_answered_with_the_nearest(book: Path) -> None:
+    for words in (("explain", book, "sixx"), ("handout", book, "--pick", "sixx", "--out", book / "x.pdf")):
+        result = run(*words)
+        assert result.exit_code == 1
+        assert "did you mean “six”?" in result.stderr
+
+
+def test_every_trouble_is_said_at_once(book: Path) -> None:
+    text = (book / "book.yaml").read_text().replace("setter:", "seter:").replace("5 . .  . 4 6", "5 . .  . 5 6")
+    (book / "book.yaml").write_text(text)
+    result = run("proof", book)
+    assert result.exit_code == 1
+    assert "did you mean “setter”?" in result.stderr
+    assert "5 twice (r1c1 and r1c5)" in result.stderr
+    assert "Traceback" not in result.output
+
+
+@pytest.mark.parametrize(
+    "words", [("proof",), ("proof", "nowhere"), ("typeset", "."), ("rules", "thermometr"), ("prove",)]
+)
+def test_wrong_usage_ends_with_2(words: tuple[str, ...]) -> None:
+    assert run(*words).exit_code == 2
+
+
+def test_each_command_explains_itself() -> None:
+    listed = run("--help").stdout
+    for name in main.commands:
+        assert name in listed
+        page = run(name, "--help")
+        assert page.exit_code == 0
+        assert len(page.stdout.splitlines()) > 5
+
+
+def test_rules_and_layouts_list_what_there_is() -> None:
+    listed = run("rules").stdout
+    for kind, rule in kinds().items():
+        assert kind in listed
+        shown = run("rules", kind).stdout
+        assert rule.title in shown
+        for line in rule.example.splitlines():
+            assert line in shown
+    layouts = run("layouts")
+    assert layouts.exit_code == 0
+    for name in ("a4-book", "letter-book", "a5-book", "a4-handout", "letter-handout"):
+        assert name in layouts.stdout
+
+
+def test_start_makes_a_book_that_prints_at_once(tmp_path: Path) -> None:
+    folder = tmp_path / "mein büchlein"
+    assert run("start", folder).exit_code == 0
+    assert run("proof", folder).exit_code == 0
+    assert run("typeset", folder, "--out", folder / "printed").exit_code == 0
+    again = run("start", folder)
+    assert again.exit_code == 1
+    assert "Traceback" not in again.output
+
+
+def test_a_full_disk_is_said_and_old_files_stay(book: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    assert run("typeset", book, "--out", book / "out").exit_code == 0
+    before = (book / "out" / "book.pdf").read_bytes()
+
+    def full(handle: int) -> None:
+        raise OSError(28, "No space left on device", "book.pdf")
+
+    monkeypatch.setattr("bookmaker.files.os.fsync", full)
+    result = run("typeset", book, "--out", book / "out")
+    assert result.exit_code == 1
+    assert "No space left on device" in result.stderr
+    assert (book / "out" / "book.pdf").read_bytes() == before
