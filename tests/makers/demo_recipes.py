@@ -60,7 +60,7 @@ CHANNEL = (
                 "r9c9-r9c7 r8c7-r8c9 r7c9-r7c7",
             ),
         ),
-        note="Three nine-cell thermometers have no freedom at all: what is left is a classic in disguise.",
+        note="Three nine-cell thermometers have no freedom at all; what is left is a classic in disguise.",
     ),
     Recipe(
         "delta",
@@ -226,7 +226,7 @@ HARBOUR = (
 CHAPTERS = (
     Chapter("net-loft.yaml", "In the Net Loft", "Nothing but the rows, the columns and the regions.", NET_LOFT),
     Chapter("channel.yaml", "Along the Channel", "Lines through the grid, each with a law of its own.", CHANNEL),
-    Chapter("pens.yaml", "Pots and Pens", "Areas fenced off: cages, clones and extra regions.", PENS),
+    Chapter("pens.yaml", "Pots and Pens", "Areas fenced off, as cages, clones and extra regions.", PENS),
     Chapter("quay.yaml", "Neighbours on the Quay", "Signs between cells, at their corners and inside them.", QUAY),
     Chapter("shore.yaml", "From the Shore", "Clues that stand outside and look in.", SHORE),
     Chapter("harbour.yaml", "The Whole Harbour", "One rule for every cell at once.", HARBOUR),
