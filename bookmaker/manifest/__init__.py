@@ -55,9 +55,8 @@ def _from_yaml(text: str, file: Path, desk: Desk) -> Manifest | None:
     tree = parse_yaml(text, str(file), desk)
     if tree is None:
         return None
-    true_path = file.resolve()
-    shelf = Shelf(true_path.parent, desk, {true_path: Place(str(file))})
-    source = Source(file, file, (true_path,))
+    shelf = Shelf(file.parent.resolve(), desk, {file.resolve(): Place(str(file))})
+    source = Source(file, file, (file.resolve(),))
     heading, chapters, lists = _read_tree(tree, file, desk)
     ids: dict[str, Place] = {}
     read = (

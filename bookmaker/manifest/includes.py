@@ -82,9 +82,8 @@ class Shelf:
             self.desk.error(named.place, "no-file", f"there is no file “{shown}”")
             return None
         if not true_path.is_relative_to(self.root):
-            self.desk.error(
-                named.place, "include-outside", f"“{shown}” is a link that leads out of the book's folder", _INSIDE
-            )
+            said = f"“{shown}” is a link that leads out of the book's folder"
+            self.desk.error(named.place, "include-outside", said, _INSIDE)
             return None
         if not self._new(true_path, named, source):
             return None
@@ -97,11 +96,7 @@ class Shelf:
         windows = PureWindowsPath(name)
         said = code = hint = ""
         if not name or not name.isprintable():
-            said, code, hint = (
-                "“include” names no file",
-                "no-value",
-                "name a file, such as “include: puzzles/estuary.yaml”",
-            )
+            said, code, hint = "“include” names no file", "no-value", "such as “include: puzzles/estuary.yaml”"
         elif name.startswith(("/", "\\", "~")) or windows.drive or ".." in windows.parts:
             said, code, hint = f"{quoted(name)} is not inside the book's folder", "include-outside", _INSIDE
         elif "\\" in name:

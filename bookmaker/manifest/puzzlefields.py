@@ -36,7 +36,7 @@ PUZZLE_KEYS = (
 def read_entry(node: Node, permission: str, chapter: int, ids: dict[str, Place], desk: Desk) -> Entry | None:
     """The entry of one puzzle. `permission` is the book's own line, for puzzles that have none; `ids` are those taken
     by earlier puzzles, in small letters, and this one's is added."""
-    before = sum(1 for _ in desk.errors())
+    before = len(desk.found)
     fields = read_fields(node, "the puzzle", desk, PUZZLE_KEYS, ("id",))
     if not isinstance(node, Table):
         return None
@@ -46,7 +46,7 @@ def read_entry(node: Node, permission: str, chapter: int, ids: dict[str, Place],
     own_permission = read_line(fields, "permission", desk)
     note = read_note(fields, "note", desk)
     puzzle = _puzzle(fields, node, desk)
-    if name is None or puzzle is None or sum(1 for _ in desk.errors()) > before:
+    if name is None or puzzle is None or any(not trouble.warning for trouble in desk.found[before:]):
         return None
     place = fields["id"].place
     if not own_permission and not permission:

@@ -49,9 +49,7 @@ def parse_yaml(text: str, file: str, desk: Desk) -> Node | None:
     """
     text = text.removeprefix("\ufeff")
     if all(line.lstrip()[:1] in ("", "#") for line in LINE_BREAK.split(text)):
-        desk.error(
-            Place(file), "empty-file", "the file is empty", "“bookmaker start FOLDER” makes a small book to begin with"
-        )
+        desk.error(Place(file), "empty-file", "the file is empty", "perhaps it was not saved")
         return None
     reader = _Reader(text, file, desk)
     try:

@@ -7,11 +7,12 @@ from pathlib import Path
 
 import pytest
 
+from bookmaker.manifest import load
 from bookmaker.manifest.model import BAND_NAMES, Chapter
 from bookmaker.puzzle.grid import CLASSIC, boxed_grid
 from bookmaker.puzzle.puzzle import digits_from
 from bookmaker.rules.thermometer import Thermometer
-from tests.manifest.books import GIVENS, HEAD, read
+from tests.manifest.books import GIVENS, HEAD, read, write
 
 FULL = """\
 book:
@@ -193,3 +194,13 @@ def test_regions_of_any_letters(tmp_path: Path) -> None:
     grid = book.entries[0].puzzle.grid
     assert grid.box is None
     assert grid.region_of == (0, 0, 0, 1, 0, 2, 1, 1, 2, 2, 3, 1, 2, 3, 3, 3)
+
+
+def test_a_link_to_a_book_includes_from_the_folder_it_stands_in(tmp_path: Path) -> None:
+    files: dict[str, str | bytes] = {
+        "store/one.yaml": HEAD + "- include: a.yaml\n",
+        "desk/a.yaml": f"id: a\ngivens: {GIVENS}\n",
+    }
+    write(tmp_path, files)
+    (tmp_path / "desk" / "book.yaml").symlink_to(tmp_path / "store" / "one.yaml")
+    assert [entry.id for entry in load(tmp_path / "desk").entries] == ["a"]
