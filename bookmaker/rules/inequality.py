@@ -79,4 +79,4 @@ inequality:
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Bounds up and down the stairs of signs."""
-        return bounds(position, self.pairs, "the signs")
+        return bounds(position, self.pairs, "the sign leaves", "the signs leave")

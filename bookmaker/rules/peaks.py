@@ -115,7 +115,7 @@ peaks:
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """A peak is more than the least of its neighbours, each of them less than its greatest; hollows likewise."""
-        return bounds(position, self._comparisons(position.grid), "the triangles")
+        return bounds(position, self._comparisons(position.grid), "the triangles leave", "the triangles leave")
 
     def _comparisons(self, grid: Grid) -> tuple[Pair, ...]:
         """Pairs of which the first holds the greater digit."""

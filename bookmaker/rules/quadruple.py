@@ -143,10 +143,13 @@ quadruple:
                 if places and removed:
                     words = f"{name} holds {symbol(digit)}, and {grid.name(removed[0][0])} sees every place for it"
                     yield Deduction(6, len(places), ring.cells, removed, words)
-            wanted = Counter(ring.digits)
 
-            def fits(digits: Sequence[int], wanted: Counter[int] = wanted) -> bool:
-                return (wanted - Counter(digits)).total() <= 4 - len(digits)
+            def fits(digits: Sequence[int], wanted: tuple[int, ...] = ring.digits) -> bool:
+                missing = list(wanted)
+                for digit in digits:
+                    if digit in missing:
+                        missing.remove(digit)
+                return len(missing) <= 4 - len(digits)
 
             removed = never_stand(position, ring.cells, fits)
             if removed:

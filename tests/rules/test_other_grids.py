@@ -1,42 +1,60 @@
-"""Lines and arrows on grids that are not the everyday one: what they refuse there, and what they are called."""
+"""Rules on grids of other sizes and shapes than the everyday one: what fits there, and what is refused."""
 
 from __future__ import annotations
 
 import pytest
 
 from bookmaker.puzzle.grid import Grid, boxed_grid, irregular_grid
-from tests.rules.grids import SMALL
+from tests.rules.grids import MIDDLE, SMALL
 from tests.rules.harness import read_entry, sound_entry
 
+IRREGULAR = irregular_grid(6, "AAABBBAACCBBDACCEBDDCCEEDFFFEEDDFFFE")
 LATIN = Grid(5, ())
-LARGE = boxed_grid(12, 3, 4)
-IRREGULAR = irregular_grid(4, "aaabacbbccbdcddd")
+LARGE = boxed_grid(16, 4, 4)
 
 
 @pytest.mark.parametrize(
     ("entry", "grid", "code"),
     [
-        ("region-sum-line: r1c1-r1c4", LATIN, "no-regions"),
-        ("difference-line: r1c1-r1c3", SMALL, "difference-large"),
-        ("arrow:\n  - {circle: r1c1 r1c2, shafts: r2c1-r6c1}", LARGE, "oval-size"),
-        ("cage:\n  - {cells: r1c1-r1c4, total: 11}", SMALL, "cage-total"),
-        ("cage: r1c1-r1c4 r2c4", SMALL, "cage-large"),
+        ("windows: yes", MIDDLE, "windows-grid"),
+        ("windows: yes", IRREGULAR, "windows-grid"),
+        ("windows: yes", LATIN, "windows-grid"),
+        ("disjoint-groups: yes", IRREGULAR, "groups-grid"),
+        ("disjoint-groups: yes", LATIN, "groups-grid"),
+        # On 4×4 the greatest sum of two digits is 7; on 5×5 it is 9.
+        ("sum-marks: {X: r1c1-r1c2}", SMALL, "sum-large"),
+        ("sum-marks: {X: r1c1-r1c2}", LATIN, "sum-large"),
+        ("limits: {r1c1: 5}", SMALL, "not-a-digit"),
+        ("extra-region: r1c1-r1c4 r2c1", SMALL, "region-large"),
+        ("parity: {even: r1c1-r1c3}", LATIN, "parity-crowd"),
     ],
 )
-def test_what_a_grid_can_not_carry_is_refused(entry: str, grid: Grid, code: str) -> None:
+def test_what_a_grid_cannot_carry_is_said(entry: str, grid: Grid, code: str) -> None:
     rule, desk = read_entry(entry, grid)
     assert rule is None
     assert [trouble.code for trouble in desk.found] == [code]
 
 
-def test_regions_that_are_no_boxes_are_called_regions() -> None:
-    line = sound_entry("region-sum-line: r1c3 r2c2", IRREGULAR)
-    assert line.sentence() == "On the region-sum line, the digits of each visit to a region add up to the same sum."
-    assert line.holds(IRREGULAR, (1, 2, 3, 4, 4, 3, 2, 1, *(0,) * 8))
-    assert not line.holds(IRREGULAR, (1, 2, 3, 4, 3, 4, 1, 2, *(0,) * 8))
+def test_small_and_large_grids_have_windows_too() -> None:
+    assert [len(sound_entry("windows: yes", grid).houses(grid)) for grid in (SMALL, LARGE)] == [1, 9]
+    (window,) = sound_entry("windows: yes", SMALL).houses(SMALL)
+    assert window.cells == (5, 6, 9, 10)
 
 
-def test_a_given_difference_makes_the_line_fit_a_small_grid() -> None:
-    rule = sound_entry("difference-line:\n  lines: r1c1-r1c3\n  least: 2", SMALL)
-    assert rule.holds(SMALL, (1, 3, 1, 2, *(0,) * 12))
-    assert not rule.holds(SMALL, (1, 3, 2, 4, *(0,) * 12))
+def test_disjoint_groups_of_oblong_boxes() -> None:
+    groups = sound_entry("disjoint-groups: yes", MIDDLE).houses(MIDDLE)
+    assert len(groups) == 6
+    assert groups[0].cells == (0, 3, 12, 15, 24, 27)
+    assert groups[4].name == "the fifth cells of the boxes"
+
+
+def test_low_and_high_leave_out_the_middle() -> None:
+    def allowed(entry: str, grid: Grid) -> list[int]:
+        (made,) = sound_entry(entry, grid).constraints(grid)
+        return [digit for digit in grid.digits if made.digits >> (digit - 1) & 1]  # type: ignore[union-attr]
+
+    assert allowed("limits: {r1c1: low}", LATIN) == [1, 2]
+    assert allowed("limits: {r1c1: high}", LATIN) == [4, 5]
+    assert allowed("limits: {r1c1: high}", MIDDLE) == [4, 5, 6]
+    assert allowed("limits: {r1c1: A-G}", LARGE) == list(range(10, 17))
+    assert allowed("limits: {r1c1: not 1-9 g}", LARGE) == list(range(10, 16))

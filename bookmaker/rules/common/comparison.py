@@ -111,11 +111,11 @@ def _rising(comparisons: Sequence[Pair]) -> list[int]:
     return list(sorter.static_order())
 
 
-def bounds(position: Position, comparisons: Sequence[Pair], mark: str) -> Iterator[Deduction]:
+def bounds(position: Position, comparisons: Sequence[Pair], one: str, several: str) -> Iterator[Deduction]:
     """Each cell is greater than the least digits of those below it, and smaller than the greatest of those above.
 
-    Two cells below it that see each other differ, so one of them holds at least one more than the least. `mark`
-    begins the words and is plural (“the signs”).
+    Two cells below it that see each other differ, so one of them holds at least one more than the least. `one` or
+    `several` begins the words, as there are marks at the cell (“the sign leaves”, “the signs leave”).
     """
     grid, masks = position.grid, position.masks
     below: dict[int, list[int]] = {}
@@ -135,7 +135,8 @@ def bounds(position: Position, comparisons: Sequence[Pair], mark: str) -> Iterat
             said = [f"no less than {symbol(min(low, grid.size))}"] * (removed[0][1] < low)
             said += [f"no more than {symbol(max(high, 1))}"] * (removed[-1][1] > high)
             cells = (cell, *below.get(cell, ()), *above.get(cell, ()))
-            yield Deduction(5, len(cells), cells, removed, f"{mark} leave {grid.name(cell)} {' and '.join(said)}")
+            begin = one if len(cells) == 2 else several
+            yield Deduction(5, len(cells), cells, removed, f"{begin} {grid.name(cell)} {' and '.join(said)}")
 
 
 def _climbed(grid: Grid, order: Sequence[int], below: dict[int, list[int]], own: dict[int, int]) -> dict[int, int]:

@@ -41,7 +41,7 @@ DEDUCTIONS = (
 
 def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Parity:
     shown = rng.sample(grid.cells, rng.randint(1, grid.size * 3))
-    even = tuple(cell for cell in shown if solution[cell] in (2, 4, 6, 8))
+    even = tuple(cell for cell in shown if solution[cell] % 2 == 0)
     return Parity(even, tuple(cell for cell in shown if cell not in even))
 
 
