@@ -62,8 +62,11 @@ def check_clashes(givens: Givens, houses: Iterable[House], grid: Grid, desk: Des
     """Report each digit that stands more than once in a house; the same cells are reported once."""
     reported: set[tuple[int, ...]] = set()
     for house in houses:
-        for digit in grid.digits:
-            cells = tuple(cell for cell in house.cells if givens.digits[cell] == digit)
+        standing: dict[int, tuple[int, ...]] = {}
+        for cell in house.cells:
+            if digit := givens.digits[cell]:
+                standing[digit] = (*standing.get(digit, ()), cell)
+        for digit, cells in sorted(standing.items()):
             if len(cells) < 2 or cells in reported:
                 continue
             reported.add(cells)
