@@ -1,55 +1,111 @@
-"""Proof of a puzzle: verdict, re-check, count and grade, in one value.
+"""Proof of puzzles: verdict, re-check, count and grade, in one value each.
 
-In: an entry of a manifest. Out: a `Proof`. Every solution the engine finds is checked again by the rules' own plain
-predicates before anybody sees it.
+In: entries of a manifest. Out: `Proof`s. Every solution, found now or kept from an earlier run, is checked by the
+rules' own plain predicates before anybody sees it.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from concurrent.futures import Executor, Future
 from time import perf_counter
 
 from bookmaker.grade import grade
 from bookmaker.manifest.model import Entry, Manifest
+from bookmaker.proof.cache import NoStore, Store, key_of
+from bookmaker.proof.crew import AHEAD, Alone, done, in_order
 from bookmaker.proof.model import Proof
+from bookmaker.proof.record import Findings
 from bookmaker.rules import keeps_all, problem_of
+from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve import prove, tally
 from bookmaker.solve.verdict import Several, Solution, Tally, Undecided, Unique, Verdict
 
-__all__ = ["EngineFault", "Proof", "prove_all", "prove_entry"]
+__all__ = ["EngineFault", "Proof", "find_out", "prove_all", "prove_each", "prove_entry"]
+
+KEEP_AFTER = 16
+"""Proofs are put into the store after so many, so that a run that is stopped has kept most of its work."""
 
 
 class EngineFault(Exception):
     """The engine and a rule's plain predicate disagree: a fault of ours, and the book must not be printed."""
 
 
-def prove_entry(entry: Entry, count: int = 0) -> Proof:
-    """Prove and grade one puzzle; with `count`, also count its solutions exactly up to that many.
-
-    Raises EngineFault if a solution does not stand up to the re-check.
-    """
-    began = perf_counter()
-    problem = problem_of(entry.puzzle)
+def find_out(puzzle: RuledPuzzle, count: int = 0) -> Findings:
+    """Prove and grade one puzzle; with `count`, also count its solutions exactly up to that many."""
+    problem = problem_of(puzzle)
     verdict = prove(problem)
-    for solution in _shown_by(verdict):
-        if not keeps_all(entry.puzzle, solution):
-            raise EngineFault(f"the solution found for “{entry.id}” breaks a rule; please report this puzzle")
     counted: Tally | None = None
     if count:
         counted = tally(problem, count) if isinstance(verdict, Several | Undecided) else _known_tally(verdict)
-    graded = grade(entry.puzzle, verdict.solution) if isinstance(verdict, Unique) else None
-    return Proof(entry, verdict, graded, counted, perf_counter() - began)
+    graded = grade(puzzle, verdict.solution) if isinstance(verdict, Unique) else None
+    return Findings(verdict, graded, counted)
+
+
+def prove_entry(entry: Entry, count: int = 0) -> Proof:
+    """The proof of one puzzle, found now. Raises EngineFault if a solution does not stand up to the re-check."""
+    return next(iter(prove_each(iter([entry]), count)))
 
 
 def prove_all(
-    manifest: Manifest, count: int = 0, watch: Callable[[int, int], None] = lambda done, of: None
+    manifest: Manifest,
+    count: int = 0,
+    watch: Callable[[int, int], None] = lambda done, of: None,
+    store: Store | None = None,
+    crew: Executor | None = None,
 ) -> tuple[Proof, ...]:
     """Proofs of all puzzles in the order listed; `watch` is told how many are done, of how many."""
     proofs = []
-    for done, entry in enumerate(manifest.entries, start=1):
-        proofs.append(prove_entry(entry, count))
-        watch(done, len(manifest.entries))
+    for proof in prove_each(iter(manifest.entries), count, store, crew):
+        proofs.append(proof)
+        watch(len(proofs), len(manifest.entries))
     return tuple(proofs)
+
+
+def prove_each(
+    entries: Iterator[Entry], count: int = 0, store: Store | None = None, crew: Executor | None = None
+) -> Iterator[Proof]:
+    """Proofs one after the other, in the order of the entries; entries are taken only a few ahead.
+
+    Findings come from `store` where it has them. What is missing is found out by `crew` if there is one, else here.
+    """
+    kept, workers = store or NoStore(), crew or Alone()
+    fresh: list[tuple[str, Findings]] = []
+
+    def begin(asked: tuple[Entry, str, Findings | None]) -> Future[tuple[Findings, float]]:
+        entry, _, known = asked
+        return workers.submit(_timed, entry.puzzle, count) if known is None else done((known, 0.0))
+
+    asked = ((entry, key, _sound(entry.puzzle, kept.get(key))) for entry, key in _with_keys(entries, count))
+    try:
+        for (entry, key, known), (found, seconds) in in_order(asked, begin, AHEAD if crew else 0):
+            if known is None:
+                if _sound(entry.puzzle, found) is None:
+                    raise EngineFault(f"the solution found for “{entry.id}” breaks a rule; please report this puzzle")
+                fresh.append((key, found))
+                if len(fresh) >= KEEP_AFTER:
+                    kept.put(fresh)
+                    fresh = []
+            yield Proof(entry, found.verdict, found.grade, found.tally, seconds)
+    finally:
+        if fresh:
+            kept.put(fresh)
+
+
+def _with_keys(entries: Iterator[Entry], count: int) -> Iterator[tuple[Entry, str]]:
+    return ((entry, key_of(entry.puzzle, count)) for entry in entries)
+
+
+def _timed(puzzle: RuledPuzzle, count: int) -> tuple[Findings, float]:
+    began = perf_counter()
+    return find_out(puzzle, count), perf_counter() - began
+
+
+def _sound(puzzle: RuledPuzzle, findings: Findings | None) -> Findings | None:
+    """The findings, if every solution in them keeps all rules."""
+    if findings is None or not all(keeps_all(puzzle, solution) for solution in _shown_by(findings.verdict)):
+        return None
+    return findings
 
 
 def _shown_by(verdict: Verdict) -> Iterator[Solution]:

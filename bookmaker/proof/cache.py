@@ -1,0 +1,129 @@
+"""Proofs kept between runs, so that a book printed again proves nothing again.
+
+In: a puzzle. Out: its findings from an earlier run, or None. Kept in one SQLite file in the user's cache folder, under
+a hash of all that they depend on: the puzzle, its rules, the count asked for, and the code of the rooms that prove and
+grade. A damaged or foreign entry is noticed (each carries a hash of itself, and its solutions are checked by the rules'
+plain predicates) and made anew. A cache that can't be used at all is done without: it never stops a book.
+"""
+
+from __future__ import annotations
+
+import os
+import sqlite3
+import sys
+from collections.abc import Iterable
+from contextlib import closing, suppress
+from functools import cache
+from hashlib import sha256
+from pathlib import Path
+from typing import Protocol
+
+from bookmaker.proof.record import Findings, from_text, to_text
+from bookmaker.rules.common.contract import RuledPuzzle
+
+ROOMS_THAT_MATTER = ("puzzle", "solve", "rules", "grade", "proof")
+"""Any change of code in these makes every kept proof stale."""
+
+PATIENCE = 20.0
+"""Seconds to wait while another process writes."""
+
+
+class Store(Protocol):
+    """Where findings are kept."""
+
+    def get(self, key: str) -> Findings | None:
+        """The findings under a key, or None."""
+
+    def put(self, found: Iterable[tuple[str, Findings]]) -> None:
+        """Keep findings under their keys."""
+
+
+class NoStore:
+    """Keeps nothing."""
+
+    def get(self, key: str) -> Findings | None:
+        return None
+
+    def put(self, found: Iterable[tuple[str, Findings]]) -> None:
+        return None
+
+
+class FileStore:
+    """Keeps findings in a SQLite file; several processes may use it at once, and one may be killed at any moment."""
+
+    def __init__(self, file: Path) -> None:
+        self.file = file
+
+    def get(self, key: str) -> Findings | None:
+        try:
+            with closing(self._open()) as database:
+                row = database.execute("SELECT text, seal FROM proofs WHERE key = ?", (key,)).fetchone()
+            if row is None or _hash(key, str(row[0])) != row[1]:
+                return None
+            return from_text(str(row[0]))
+        except (sqlite3.Error, OSError, ValueError):
+            return None
+
+    def put(self, found: Iterable[tuple[str, Findings]]) -> None:
+        rows = [(key, text, _hash(key, text)) for key, findings in found for text in (to_text(findings),)]
+        try:
+            self._write(rows)
+        except sqlite3.DatabaseError as error:
+            if isinstance(error, sqlite3.OperationalError):
+                return  # locked, read-only or full: the next run proves again
+            with suppress(OSError, sqlite3.Error):  # not a database any more: begin a new one
+                self.file.unlink(missing_ok=True)
+                self._write(rows)
+        except OSError:
+            return
+
+    def _write(self, rows: list[tuple[str, str, str]]) -> None:
+        with closing(self._open()) as database, database:
+            database.executemany("INSERT OR REPLACE INTO proofs VALUES (?, ?, ?)", rows)
+
+    def _open(self) -> sqlite3.Connection:
+        self.file.parent.mkdir(parents=True, exist_ok=True)
+        database = sqlite3.connect(self.file, timeout=PATIENCE)
+        try:
+            database.execute("CREATE TABLE IF NOT EXISTS proofs (key TEXT PRIMARY KEY, text TEXT, seal TEXT)")
+        except sqlite3.Error:
+            database.close()
+            raise
+        return database
+
+
+def key_of(puzzle: RuledPuzzle, count: int) -> str:
+    """The key of a puzzle's findings: a hash of everything they depend on. Rules are frozen values, told by repr."""
+    grid = puzzle.grid
+    return _hash(code_version(), repr((grid.size, grid.regions, puzzle.givens, puzzle.rules, count)))
+
+
+@cache
+def code_version() -> str:
+    """A hash of the code of the rooms that matter, and of the Python that runs it."""
+    home = Path(__file__).resolve().parent.parent
+    files = sorted(path for room in ROOMS_THAT_MATTER for path in (home / room).rglob("*.py"))
+    return _hash(sys.version, *(f"{path.relative_to(home)}\n{path.read_text(encoding='utf-8')}" for path in files))
+
+
+def user_store() -> FileStore:
+    """The store in the user's cache folder; `BOOKMAKER_CACHE` names another folder."""
+    return FileStore(_cache_folder() / "proofs.sqlite")
+
+
+def _cache_folder() -> Path:
+    if named := os.environ.get("BOOKMAKER_CACHE"):
+        return Path(named)
+    home = Path.home()
+    if sys.platform == "darwin":
+        return home / "Library" / "Caches" / "bookmaker"
+    if sys.platform == "win32":
+        return Path(os.environ.get("LOCALAPPDATA", home / "AppData" / "Local")) / "bookmaker"
+    return Path(os.environ.get("XDG_CACHE_HOME") or home / ".cache") / "bookmaker"
+
+
+def _hash(*parts: str) -> str:
+    total = sha256()
+    for part in parts:
+        total.update(f"{len(part)}:{part}".encode())
+    return total.hexdigest()

@@ -1,0 +1,73 @@
+"""Work shared among processes, its results in order.
+
+In: items, and a way to begin the work on each that gives a standard `Future`. Out: each item with its result, in the
+order of the items whatever finishes first. Only a few items are under way at a time, so memory stays flat.
+"""
+
+from __future__ import annotations
+
+import multiprocessing
+import signal
+from collections import deque
+from collections.abc import Callable, Iterator
+from concurrent.futures import Executor, Future, ProcessPoolExecutor
+from contextlib import contextmanager
+from typing import ParamSpec, TypeVar
+
+Item = TypeVar("Item")
+Result = TypeVar("Result")
+Given = ParamSpec("Given")
+
+AHEAD = 32
+"""Items under way at most, where others do the work."""
+
+
+class Alone(Executor):
+    """An executor that does the work here and now."""
+
+    def submit(self, fn: Callable[Given, Result], /, *args: Given.args, **kwargs: Given.kwargs) -> Future[Result]:
+        return done(fn(*args, **kwargs))
+
+
+def done(result: Result) -> Future[Result]:
+    """A future whose result is there already."""
+    future: Future[Result] = Future()
+    future.set_result(result)
+    return future
+
+
+@contextmanager
+def processes(workers: int) -> Iterator[Executor]:
+    """A crew of that many processes; one worker works alone. On an interrupt or a fault they end at once."""
+    if workers <= 1:
+        yield Alone()
+        return
+    crew = ProcessPoolExecutor(workers, initializer=_die_quietly)
+    try:
+        yield crew
+    except BaseException:
+        for process in multiprocessing.active_children():
+            process.terminate()
+        crew.shutdown(wait=True, cancel_futures=True)
+        raise
+    crew.shutdown()
+
+
+def in_order(
+    items: Iterator[Item], begin: Callable[[Item], Future[Result]], ahead: int
+) -> Iterator[tuple[Item, Result]]:
+    """Each item with the result of its future, with up to `ahead` items begun beyond the one that is waited for."""
+    under_way: deque[tuple[Item, Future[Result]]] = deque()
+    for item in items:
+        under_way.append((item, begin(item)))
+        if len(under_way) > ahead:
+            first, future = under_way.popleft()
+            yield first, future.result()
+    while under_way:
+        first, future = under_way.popleft()
+        yield first, future.result()
+
+
+def _die_quietly() -> None:
+    """In a worker: an interrupt ends it without a word; the process that began it says what there is to say."""
+    signal.signal(signal.SIGINT, signal.SIG_DFL)

@@ -1,0 +1,137 @@
+"""Proofs kept between runs: the same to the last bit, and never trusted when damaged, foreign or stale."""
+
+from __future__ import annotations
+
+import sqlite3
+from dataclasses import replace
+from pathlib import Path
+
+import pytest
+
+import bookmaker.proof as room
+from bookmaker.manifest.model import Entry
+from bookmaker.proof import Proof, prove_each
+from bookmaker.proof.cache import FileStore, key_of
+from bookmaker.proof.record import Findings, from_text, to_text
+from bookmaker.puzzle.grid import CLASSIC
+from bookmaker.puzzle.puzzle import Puzzle, digits_from
+from bookmaker.rules.common.contract import RuledPuzzle
+from bookmaker.solve.verdict import NoSolution, Several, Tally, Undecided, Unique
+from bookmaker.trouble import Place
+
+# 17 clues, unique: McGuire, Tugemann, Civario, Exp. Math. 23 (2014); the grid is from memory of that line of work.
+UNIQUE = "000801000000000043500000000000070800000000100020030000600000075003400000000200600"
+SEVERAL = UNIQUE.replace("000000043", "000000430")
+NONE = "55" + UNIQUE[2:]
+
+
+def _entries(*givens: str) -> list[Entry]:
+    return [Entry(str(i), _puzzle(text), Place("list", i + 1)) for i, text in enumerate(givens)]
+
+
+def _puzzle(givens: str) -> RuledPuzzle:
+    return Puzzle(CLASSIC, digits_from(givens))
+
+
+def _prove(store: FileStore, *givens: str, count: int = 0) -> list[Proof]:
+    return [replace(proof, seconds=0.0) for proof in prove_each(iter(_entries(*givens)), count, store)]
+
+
+@pytest.fixture
+def store(tmp_path: Path) -> FileStore:
+    return FileStore(tmp_path / "deep" / "proofs.sqlite")
+
+
+@pytest.fixture
+def calls(monkeypatch: pytest.MonkeyPatch) -> list[str]:
+    made: list[str] = []
+    honest = room.find_out
+
+    def counted(puzzle: RuledPuzzle, count: int = 0) -> Findings:
+        made.append(puzzle.givens_text)
+        return honest(puzzle, count)
+
+    monkeypatch.setattr(room, "find_out", counted)
+    return made
+
+
+def test_a_second_run_proves_nothing_and_says_the_same(store: FileStore, calls: list[str]) -> None:
+    first = _prove(store, UNIQUE, SEVERAL, NONE)
+    assert len(calls) == 3
+    assert _prove(store, UNIQUE, SEVERAL, NONE) == first
+    assert len(calls) == 3
+    assert isinstance(first[0].verdict, Unique)
+    assert isinstance(first[1].verdict, Several)
+    assert isinstance(first[2].verdict, NoSolution)
+
+
+def test_another_count_is_another_question(store: FileStore, calls: list[str]) -> None:
+    _prove(store, SEVERAL)
+    (proof,) = _prove(store, SEVERAL, count=100)
+    assert proof.tally == Tally(100, complete=False)
+    assert len(calls) == 2
+
+
+@pytest.mark.parametrize(
+    "harm",
+    [
+        "UPDATE proofs SET text = replace(text, '\"band\":', '\"bend\":')",
+        "UPDATE proofs SET text = ''",
+        "UPDATE proofs SET seal = 'x'",
+        "UPDATE proofs SET text = NULL",
+        "DROP TABLE proofs",
+    ],
+)
+def test_a_damaged_entry_is_found_out_anew(store: FileStore, calls: list[str], harm: str) -> None:
+    first = _prove(store, UNIQUE)
+    with sqlite3.connect(store.file) as database:
+        database.execute(harm)
+    database.close()
+    assert _prove(store, UNIQUE) == first
+    assert len(calls) == 2
+    assert _prove(store, UNIQUE) == first
+    assert len(calls) == 2
+
+
+def test_a_file_that_is_no_cache_is_replaced(store: FileStore, calls: list[str]) -> None:
+    store.file.parent.mkdir()
+    store.file.write_bytes(b"not a database at all, but a long enough file to look at " * 40)
+    first = _prove(store, UNIQUE)
+    assert _prove(store, UNIQUE) == first
+    assert len(calls) == 1
+
+
+def test_a_foreign_solution_under_a_right_seal_is_refused(store: FileStore, calls: list[str]) -> None:
+    puzzle = _puzzle(UNIQUE)
+    (proof,) = _prove(store, UNIQUE)
+    assert isinstance(proof.verdict, Unique)
+    swapped = tuple({1: 2, 2: 1}.get(digit, digit) for digit in proof.verdict.solution)
+    store.put([(key_of(puzzle, 0), Findings(Unique(swapped), None, None))])
+    assert _prove(store, UNIQUE) == [proof]
+    assert len(calls) == 2
+
+
+def test_without_a_place_to_keep_them_proofs_are_still_made(tmp_path: Path, calls: list[str]) -> None:
+    (tmp_path / "file").write_text("in the way")
+    blocked = FileStore(tmp_path / "file" / "proofs.sqlite")
+    assert _prove(blocked, UNIQUE) == _prove(blocked, UNIQUE)
+    assert len(calls) == 2
+
+
+def test_the_key_depends_on_all_that_matters(monkeypatch: pytest.MonkeyPatch) -> None:
+    puzzle = _puzzle(UNIQUE)
+    keys = {key_of(puzzle, 0), key_of(puzzle, 1), key_of(_puzzle(SEVERAL), 0)}
+    monkeypatch.setattr("bookmaker.proof.cache.code_version", lambda: "other code")
+    keys.add(key_of(puzzle, 0))
+    assert len(keys) == 4
+    assert key_of(puzzle, 0) == key_of(_puzzle(UNIQUE), 0)
+
+
+def test_records_come_back_as_they_were() -> None:
+    solution = tuple([1] * 81)
+    for verdict in (NoSolution(3), Undecided(10), Undecided(10, solution), Several(solution, solution, 2)):
+        findings = Findings(verdict, None, Tally(2, complete=True))
+        assert from_text(to_text(findings)) == findings
+    for text in ("", "[]", "{}", '{"verdict":["maybe"],"tally":null,"grade":null}', "null", "[" * 100_000):
+        with pytest.raises(ValueError):
+            from_text(text)
