@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from bookmaker.grade.bands import band_of
+from bookmaker.grade.effort import WEIGHTS, Weights
 from bookmaker.grade.model import Grade, SolvePath, Step
 from bookmaker.grade.path import walk
 from bookmaker.grade.singles import Kind
@@ -12,8 +13,8 @@ from bookmaker.solve.verdict import Solution
 __all__ = ["Grade", "SolvePath", "Step", "grade"]
 
 
-def grade(puzzle: RuledPuzzle, solution: Solution) -> Grade:
+def grade(puzzle: RuledPuzzle, solution: Solution, weights: Weights = WEIGHTS) -> Grade:
     """Grade a puzzle that was proven to have this one solution."""
-    path = walk(puzzle, solution)
+    path = walk(puzzle, solution, weights)
     effort = path.effort
     return Grade(path, effort, band_of(effort), all(step.rung <= Kind.NAKED for step in path.steps))

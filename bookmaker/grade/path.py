@@ -9,10 +9,15 @@ of the lowest rung that has some), so the effort depends on no order and on no t
 
 from __future__ import annotations
 
-from bookmaker.grade import effort
+from collections.abc import Sequence
+
+from bookmaker.grade.effort import BEYOND as BEYOND_REACH
+from bookmaker.grade.effort import WEIGHTS, Weights
+from bookmaker.grade.labels import labels
 from bookmaker.grade.model import SolvePath, Step
-from bookmaker.grade.singles import NAMES, Opening, openings, words
-from bookmaker.grade.state import State, cells_on, ground_of, start
+from bookmaker.grade.singles import NAMES, openings, words
+from bookmaker.grade.solvers import luck, mean_looks
+from bookmaker.grade.state import State, board_of, cells_on, ground_of, start
 from bookmaker.grade.technique import Finding, ladder
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.verdict import Solution
@@ -21,44 +26,54 @@ BEYOND = 12
 """The rung of a step that the ladder did not reach."""
 
 
-def walk(puzzle: RuledPuzzle, solution: Solution) -> SolvePath:
+def walk(puzzle: RuledPuzzle, solution: Solution, weights: Weights = WEIGHTS) -> SolvePath:
     """The path; `reached` is False where a step was taken from the solution."""
     state = start(ground_of(puzzle))
+    waits = luck(_labels(puzzle, solution))
     steps: list[Step] = []
     reached = True
     while state.empty:
-        if found := openings(state):
-            steps.extend(_placing(state, found))
+        if openings(state):
+            steps.extend(_stretch(state, solution, waits, weights))
         elif findings := _lowest(state):
-            steps.extend(_striking(state, findings))
+            steps.extend(_striking(state, findings, weights))
         else:
             reached = False
-            steps.append(_from_solution(state, solution))
+            steps.append(_from_solution(state, solution, weights))
     return SolvePath(tuple(steps), reached)
 
 
-def _placing(state: State, found: list[Opening]) -> list[Step]:
-    """Place every opening of the most visible weight, charging them in turn while openings and empty cells shrink."""
-    top = max(effort.VISIBLE[opening.kind] for opening in found)
-    chosen = [opening for opening in found if effort.VISIBLE[opening.kind] == top]
-    kinds = [opening.kind for opening in sorted(found, key=lambda o: effort.VISIBLE[o.kind] != top)]
-    empty = state.empty.bit_count()
-    steps = [
-        Step(
-            technique=NAMES[opening.kind],
-            rung=int(opening.kind),
-            cells=(opening.cell,),
-            placed=((opening.cell, opening.digit),),
-            removed=(),
-            because=words(state, opening),
-            openings=len(found) - i,
-            empty=empty - i,
-            effort=effort.placing(empty - i, kinds[i:]),
+def _labels(puzzle: RuledPuzzle, solution: Solution) -> list[int]:
+    """Labels of the cells; where the solution alone does not tell all cells apart, the givens help."""
+    named = labels(puzzle.grid, solution)
+    if len(set(named)) < len(named):
+        given = board_of(cell for cell, digit in enumerate(puzzle.givens) if digit)
+        named = labels(puzzle.grid, solution, given)
+    return named
+
+
+def _stretch(state: State, solution: Solution, waits: Sequence[Sequence[int]], weights: Weights) -> list[Step]:
+    """All singles from here on, told from the most visible to the least; the effort is the solvers' mean."""
+    steps: list[Step] = []
+    digit = 0
+    for looks in mean_looks(state, solution, waits, weights):
+        found = openings(state)
+        chosen = max(found, key=lambda o: weights.visible(o.kind) * (weights.same_digit if o.digit == digit else 1))
+        steps.append(
+            Step(
+                technique=NAMES[chosen.kind],
+                rung=int(chosen.kind),
+                cells=(chosen.cell,),
+                placed=((chosen.cell, chosen.digit),),
+                removed=(),
+                because=words(state, chosen),
+                openings=len(found),
+                empty=state.empty.bit_count(),
+                effort=looks,
+            )
         )
-        for i, opening in enumerate(chosen)
-    ]
-    for opening in chosen:
-        state.place(opening.cell, opening.digit)
+        state.place(chosen.cell, chosen.digit)
+        digit = chosen.digit
     return steps
 
 
@@ -74,10 +89,10 @@ def _lowest(state: State) -> list[Finding]:
     return []
 
 
-def _striking(state: State, findings: list[Finding]) -> list[Step]:
+def _striking(state: State, findings: list[Finding], weights: Weights) -> list[Step]:
     """Strike all that the findings show; the effort of finding the first is shared among them."""
     empty = state.empty.bit_count()
-    share = effort.stuck(empty, len(findings), min(f.reach for f in findings)) / len(findings)
+    share = weights.striking(empty, len(findings), min(f.reach for f in findings)) / len(findings)
     steps = [
         Step(
             technique=finding.technique,
@@ -97,7 +112,7 @@ def _striking(state: State, findings: list[Finding]) -> list[Step]:
     return steps
 
 
-def _from_solution(state: State, solution: Solution) -> Step:
+def _from_solution(state: State, solution: Solution, weights: Weights) -> Step:
     """Beyond the ladder: the digit that lets singles go furthest is taken from the solution."""
 
     def opened(cell: int) -> tuple[int, int]:
@@ -119,7 +134,7 @@ def _from_solution(state: State, solution: Solution) -> Step:
         because=f"the ladder ends here; the digit of {state.ground.grid.name(cell)} is taken from the proof",
         openings=0,
         empty=empty,
-        effort=effort.stuck(empty, 0, effort.BEYOND),
+        effort=weights.striking(empty, 0, BEYOND_REACH),
     )
     state.place(cell, solution[cell])
     return step

@@ -112,6 +112,19 @@ class Ground:
             if one is not other and (one.board & other.board).bit_count() >= 2
         )
 
+    @cached_property
+    def area_tests(self) -> tuple[int, ...]:
+        """The areas' boards."""
+        return tuple(area.board for area in self.areas)
+
+    @cached_property
+    def areas_touched(self) -> tuple[tuple[int, ...], ...]:
+        """For each cell the indices of the areas in which a digit placed there loses places."""
+        return tuple(
+            tuple(i for i, area in enumerate(self.areas) if area.board & (board | 1 << cell))
+            for cell, board in enumerate(self.peers)
+        )
+
     def sees_all(self, board: int) -> int:
         """The board of cells that see every cell of a board."""
         seen = -1
