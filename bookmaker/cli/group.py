@@ -7,6 +7,7 @@ from typing import Any
 
 import click
 
+from bookmaker.proof import EngineFault
 from bookmaker.trouble import BookTroubles, Trouble
 from bookmaker.trouble_text import shown
 
@@ -19,6 +20,9 @@ class HonestGroup(click.Group):
             return super().invoke(ctx)
         except BookTroubles as troubles:
             say_troubles(troubles.troubles)
+            ctx.exit(1)
+        except EngineFault as fault:
+            click.echo(f"{fault}", err=True)
             ctx.exit(1)
         except BrokenPipeError:
             sys.stderr.close()

@@ -9,7 +9,7 @@ import click
 from bookmaker.book import make_book
 from bookmaker.cli.checked import write_checked
 from bookmaker.cli.group import main
-from bookmaker.cli.loading import book_argument, load_book, proofs_of
+from bookmaker.cli.loading import book_argument, load_book, proofs_of, proving_options
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.layout import compose_handout, load_layout
 from bookmaker.rules.common.wording import counted
@@ -17,6 +17,7 @@ from bookmaker.rules.common.wording import counted
 
 @main.command("handout")
 @book_argument
+@proving_options
 @click.option("--pick", required=True, metavar="ID,ID…", help="The puzzles to print, by id, in this order.")
 @click.option("--out", "file", required=True, type=click.Path(dir_okay=False, path_type=Path), metavar="FILE")
 @click.option("--layout", "layout_name", default="a4-handout", show_default=True, metavar="NAME")

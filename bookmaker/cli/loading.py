@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-import sys
 from collections.abc import Callable
 from pathlib import Path
 from time import monotonic
+from typing import TypeVar
 
 import click
 
@@ -14,10 +14,36 @@ from bookmaker.cli.group import say_troubles
 from bookmaker.cli.table import remark
 from bookmaker.manifest import load
 from bookmaker.manifest.model import Entry, Manifest
-from bookmaker.proof import Proof, prove_all, prove_entry
+from bookmaker.proof import Proof, prove_all
+from bookmaker.proof.cache import FreshStore, user_store
+from bookmaker.proof.crew import processes
 from bookmaker.trouble import BookTroubles, Trouble, nearest
 
 book_argument = click.argument("book", type=click.Path(exists=True, path_type=Path))
+
+Command = TypeVar("Command", bound=Callable[..., object])
+
+
+def proving_options(command: Command) -> Command:
+    """The options of every command that proves puzzles; `proofs_in_order` and `proofs_of` go by them."""
+    workers = click.option(
+        "--workers",
+        type=click.IntRange(1, 64),
+        default=1,
+        show_default=True,
+        expose_value=False,
+        callback=lambda ctx, _, value: ctx.meta.update(workers=value),
+        metavar="N",
+        help="Share the proving among N processes.",
+    )
+    fresh = click.option(
+        "--fresh",
+        is_flag=True,
+        expose_value=False,
+        callback=lambda ctx, _, value: ctx.meta.update(fresh=value),
+        help="Prove everything anew, also what is known from an earlier run.",
+    )
+    return workers(fresh(command))
 
 
 def load_book(path: Path) -> Manifest:
@@ -29,12 +55,19 @@ def load_book(path: Path) -> Manifest:
 
 def proofs_in_order(manifest: Manifest, count: int = 0) -> tuple[Proof, ...]:
     """Proofs of all puzzles in book order, with progress on standard error after the first second."""
-    return in_book_order(manifest, prove_all(manifest, count, _progress()))
+    return in_book_order(manifest, _proofs(manifest.entries, count))
 
 
 def proofs_of(manifest: Manifest, ids: tuple[str, ...]) -> tuple[Proof, ...]:
     """Proofs of the puzzles named, in the order named."""
-    return tuple(prove_entry(entry) for entry in find_entries(manifest, ids))
+    return _proofs(find_entries(manifest, ids))
+
+
+def _proofs(entries: tuple[Entry, ...], count: int = 0) -> tuple[Proof, ...]:
+    meta = click.get_current_context().meta
+    store = FreshStore(user_store()) if meta.get("fresh") else user_store()
+    with processes(meta.get("workers", 1)) as crew:
+        return prove_all(entries, count, _progress(), store, crew)
 
 
 def find_entries(manifest: Manifest, ids: tuple[str, ...]) -> tuple[Entry, ...]:
@@ -61,13 +94,13 @@ def proven(proofs: tuple[Proof, ...]) -> tuple[Proof, ...]:
 
 
 def _progress() -> Callable[[int, int], None]:
-    began = monotonic()
-    shown = False
+    began = said = monotonic()
 
     def watch(done: int, of: int) -> None:
-        nonlocal shown
-        if (monotonic() - began > 1 and sys.stderr.isatty()) or shown:
-            shown = True
-            click.echo(f"\rproved {done} of {of}", nl=done == of, err=True)
+        nonlocal said
+        now = monotonic()
+        if now - said > 1 or (done == of and said > began):
+            said = now
+            click.echo(f"proved {done} of {of}", err=True)
 
     return watch

@@ -7,7 +7,7 @@ from pathlib import Path
 import click
 
 from bookmaker.cli.group import main
-from bookmaker.cli.loading import book_argument, find_entries, load_book, proofs_of, proven
+from bookmaker.cli.loading import book_argument, find_entries, load_book, proofs_of, proven, proving_options
 from bookmaker.display.items import Page
 from bookmaker.files import write_whole
 from bookmaker.grade.replay import position_after
@@ -18,6 +18,7 @@ from bookmaker.proof import Proof
 
 @main.command("picture")
 @book_argument
+@proving_options
 @click.argument("puzzle_id", metavar="ID")
 @click.option("--out", "file", required=True, type=click.Path(dir_okay=False, path_type=Path), metavar="FILE")
 @click.option("--solved", is_flag=True, help="Show the solution.")

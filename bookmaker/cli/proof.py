@@ -8,7 +8,7 @@ from pathlib import Path
 import click
 
 from bookmaker.cli.group import main
-from bookmaker.cli.loading import book_argument, load_book, proofs_in_order
+from bookmaker.cli.loading import book_argument, load_book, proofs_in_order, proving_options
 from bookmaker.cli.table import proof_table, remark
 from bookmaker.files import write_whole
 from bookmaker.proof.report import report
@@ -17,6 +17,7 @@ from bookmaker.solve.verdict import Unique
 
 @main.command("proof")
 @book_argument
+@proving_options
 @click.option("--json", "json_file", metavar="FILE", help="Also write everything as JSON; “-” for standard output.")
 @click.option("--count", type=click.IntRange(1), metavar="N", help="Count the solutions of broken puzzles, up to N.")
 @click.pass_context

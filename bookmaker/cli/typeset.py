@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+from datetime import datetime
 from pathlib import Path
 
 import click
@@ -9,11 +11,11 @@ import click
 from bookmaker.book import make_book
 from bookmaker.cli.checked import write_checked
 from bookmaker.cli.group import main
-from bookmaker.cli.loading import book_argument, load_book, proofs_in_order
+from bookmaker.cli.loading import book_argument, load_book, proofs_in_order, proving_options
 from bookmaker.display.contact import contact_sheet
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.ink.png import png_bytes
-from bookmaker.layout import compose, compose_key, load_layout
+from bookmaker.layout import compose, compose_key, load_layout, press_sheets
 from bookmaker.rules.common.wording import counted
 
 CONTACT_DPI = 150
@@ -22,24 +24,51 @@ CONTACT_DPI = 150
 
 @main.command("typeset")
 @book_argument
+@proving_options
 @click.option("--out", "folder", required=True, type=click.Path(file_okay=False, path_type=Path), metavar="FOLDER")
 @click.option("--layout", "layout_name", metavar="NAME", help="Print in this layout (see “bookmaker layouts”).")
+@click.option(
+    "--edition",
+    type=click.Choice(["screen", "press"]),
+    default="screen",
+    show_default=True,
+    help="With links and bookmarks, or as PDF/X-1a on sheets with bleed and crop marks.",
+)
+@click.option("--date", type=click.DateTime(["%Y-%m-%d"]), metavar="DATE", help="The edition's date, as 2026-03-14.")
 @click.option("--contact", is_flag=True, help="Also write contact.png: all pages small, side by side.")
 @click.option("--draft", is_flag=True, help="Allow unproven puzzles, and stamp every page as a draft.")
-def typeset_command(book: Path, folder: Path, layout_name: str | None, contact: bool, draft: bool) -> None:
+def typeset_command(
+    book: Path,
+    folder: Path,
+    layout_name: str | None,
+    edition: str,
+    date: datetime | None,
+    contact: bool,
+    draft: bool,
+) -> None:
     """Print the book: book.pdf with its keys at the back, and key.pdf with the keys alone.
 
-    A puzzle without exactly one solution stops the book, unless --draft. Both files are looked
-    over as “bookmaker preflight” does, and those in FOLDER are replaced only when the new ones are sound.
+    A puzzle without exactly one solution stops the book, unless --draft. Both files are looked over as “bookmaker
+    preflight” does, and those in FOLDER are replaced only when the new ones are sound. An edition for the press is
+    written beside the other one, as book-press.pdf and key-press.pdf; it needs a date.
     """
+    press = edition == "press"
+    if press and date is None:
+        raise click.UsageError("an edition for the press carries its date: add --date, such as --date 2026-03-14")
     manifest = load_book(book)
     layout = load_layout(layout_name or manifest.layout or "a4-book")
     proofs = proofs_in_order(manifest)
     contents = make_book(manifest, proofs, draft=draft)
-    whole, key = compose(contents, layout), compose_key(contents, layout)
-    pictures = {folder / "contact.png": png_bytes(contact_sheet(whole.pages), CONTACT_DPI)} if contact else {}
-    files = {folder / "book.pdf": pdf_bytes(whole), folder / "key.pdf": pdf_bytes(key)}
-    write_checked(files, proofs, unchecked=pictures)
-    puzzles = counted(len(contents.puzzles), "puzzle")
-    click.echo(f"{folder / 'book.pdf'}: {counted(len(whole.pages), 'page')}, {puzzles}")
-    click.echo(f"{folder / 'key.pdf'}: {counted(len(key.pages), 'page')}")
+    documents = {"book": compose(contents, layout), "key": compose_key(contents, layout)}
+    pages = documents["book"].pages
+    files = {}
+    for name, document in documents.items():
+        dated = replace(document, created=date.date() if date else document.created)
+        path = folder / (f"{name}-press.pdf" if press else f"{name}.pdf")
+        files[path] = pdf_bytes(press_sheets(dated, layout) if press else dated, press)
+    pictures = {folder / "contact.png": png_bytes(contact_sheet(pages), CONTACT_DPI)} if contact else {}
+    bound = next(iter(files))
+    write_checked(files, proofs, frozenset([bound] if press else []), pictures)
+    for path, document in zip(files, documents.values(), strict=True):
+        puzzles = f", {counted(len(contents.puzzles), 'puzzle')}" if path == bound else ""
+        click.echo(f"{path}: {counted(len(document.pages), 'page')}{puzzles}")

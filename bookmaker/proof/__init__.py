@@ -6,12 +6,12 @@ rules' own plain predicates before anybody sees it.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from concurrent.futures import Executor, Future
 from time import perf_counter
 
 from bookmaker.grade import grade
-from bookmaker.manifest.model import Entry, Manifest
+from bookmaker.manifest.model import Entry
 from bookmaker.proof.cache import NoStore, Store, key_of
 from bookmaker.proof.crew import AHEAD, Alone, done, in_order
 from bookmaker.proof.model import Proof
@@ -48,17 +48,17 @@ def prove_entry(entry: Entry, count: int = 0) -> Proof:
 
 
 def prove_all(
-    manifest: Manifest,
+    entries: Sequence[Entry],
     count: int = 0,
     watch: Callable[[int, int], None] = lambda done, of: None,
     store: Store | None = None,
     crew: Executor | None = None,
 ) -> tuple[Proof, ...]:
-    """Proofs of all puzzles in the order listed; `watch` is told how many are done, of how many."""
+    """Proofs of all entries in their order; `watch` is told how many are done, of how many."""
     proofs = []
-    for proof in prove_each(iter(manifest.entries), count, store, crew):
+    for proof in prove_each(iter(entries), count, store, crew):
         proofs.append(proof)
-        watch(len(proofs), len(manifest.entries))
+        watch(len(proofs), len(entries))
     return tuple(proofs)
 
 

@@ -48,6 +48,19 @@ class NoStore:
         return None
 
 
+class FreshStore:
+    """Knows nothing, but keeps what is found for later runs."""
+
+    def __init__(self, store: Store) -> None:
+        self.store = store
+
+    def get(self, key: str) -> Findings | None:
+        return None
+
+    def put(self, found: Iterable[tuple[str, Findings]]) -> None:
+        self.store.put(found)
+
+
 class FileStore:
     """Keeps findings in a SQLite file; several processes may use it at once, and one may be killed at any moment."""
 

@@ -47,7 +47,7 @@ def without_links(items: tuple[Item, ...]) -> tuple[Item, ...]:
 
 
 def main(copies: int) -> None:
-    proofs = prove_all(manifest := load(ROOT / "demo_book"))
+    proofs = prove_all((manifest := load(ROOT / "demo_book")).entries)
     book = compose(make_book(manifest, proofs), load_layout("a4-book"))
     pdf_bytes(book)  # fonts are read once
     pages = tuple(replace(page, items=without_links(page.items), anchors=()) for page in book.pages) * copies

@@ -22,7 +22,7 @@ def sample_manifest() -> Manifest:
 
 @cache
 def sample_proofs() -> tuple[Proof, ...]:
-    return prove_all(sample_manifest())
+    return prove_all(sample_manifest().entries)
 
 
 @cache

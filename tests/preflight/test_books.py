@@ -24,7 +24,7 @@ def manifest() -> Manifest:
 
 @pytest.fixture(scope="module")
 def proofs(manifest: Manifest) -> tuple[Proof, ...]:
-    return prove_all(manifest)
+    return prove_all(manifest.entries)
 
 
 def sound(file: bytes, proofs: tuple[Proof, ...]) -> Report:

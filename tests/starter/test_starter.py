@@ -21,7 +21,7 @@ def test_the_small_book_is_sound_and_gentle(tmp_path: Path) -> None:
     book = load(tmp_path / "new")
     assert book.warnings == ()
     assert [entry.puzzle.grid.size for entry in book.entries] == [9, 6, 7, 9]
-    for proof in prove_all(book):
+    for proof in prove_all(book.entries):
         assert isinstance(proof.verdict, Unique), proof.entry.id
         assert proof.grade is not None and proof.grade.band <= 2, proof.entry.id
 
@@ -39,7 +39,7 @@ def test_a_book_of_one_kind_has_exactly_one_solution(kind: str, tmp_path: Path) 
     assert book.warnings == ()
     (entry,) = book.entries
     assert [rule.kind for rule in entry.puzzle.rules] == [kind]
-    (proof,) = prove_all(book)
+    (proof,) = prove_all(book.entries)
     assert isinstance(proof.verdict, Unique)
     assert keeps_all(entry.puzzle, proof.verdict.solution)
 
