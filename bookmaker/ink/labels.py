@@ -8,10 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal
 
-_TENS = (
-    (1000, "m"), (900, "cm"), (500, "d"), (400, "cd"), (100, "c"), (90, "xc"), (50, "l"), (40, "xl"), (10, "x"),
-    (9, "ix"), (5, "v"), (4, "iv"), (1, "i"),
-)  # fmt: skip
+from bookmaker.display.numerals import roman_value
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,32 +36,12 @@ def stretches(labels: tuple[str, ...]) -> list[Stretch]:
     return found
 
 
-def roman(number: int) -> str:
-    """A number in small Roman numerals."""
-    numerals = ""
-    for value, letters in _TENS:
-        count, number = divmod(number, value)
-        numerals += letters * count
-    return numerals
-
-
 def _read(page: int, label: str) -> Stretch:
     for style, numerals in (("ROMAN_LOWER", label), ("ROMAN_UPPER", label.lower() if label.isupper() else "")):
-        value = _value(numerals)
-        if value and roman(value) == numerals:
+        if value := roman_value(numerals):
             return Stretch(page, "", "ROMAN_LOWER" if style == "ROMAN_LOWER" else "ROMAN_UPPER", value)
     prefix = label.rstrip("0123456789")
     figures = label[len(prefix) :]
     zeros = len(figures) - len(figures.lstrip("0"))
     prefix, figures = prefix + figures[:zeros], figures[zeros:]
     return Stretch(page, prefix, "ARABIC", int(figures)) if figures else Stretch(page, prefix, None, None)
-
-
-def _value(numerals: str) -> int:
-    """What Roman numerals are worth, read greedily; 0 if there is anything else among them."""
-    value = 0
-    for worth, letters in _TENS:
-        while numerals.startswith(letters):
-            value += worth
-            numerals = numerals[len(letters) :]
-    return 0 if numerals else value

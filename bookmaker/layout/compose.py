@@ -13,6 +13,7 @@ from typing import assert_never
 from bookmaker.book.model import Book, Chapter, Contents, Credits, Guide, Keys, Part, TitlePage
 from bookmaker.book.wording import ANSWER_KEY
 from bookmaker.display.items import Anchor, Bookmark, Document, Page
+from bookmaker.display.numerals import roman
 from bookmaker.layout.checks import check
 from bookmaker.layout.contents import contents_leaves
 from bookmaker.layout.credits import credits_leaves
@@ -103,19 +104,3 @@ def _bookmarks(book: Book) -> Iterator[Bookmark]:
                 yield Bookmark(part.heading, "credits")
             case _ as never:
                 assert_never(never)
-
-
-def roman(number: int) -> str:
-    """A page number in small roman numerals."""
-    text = ""
-    for value, letters in _ROMAN:
-        while number >= value:
-            text += letters
-            number -= value
-    return text
-
-
-_ROMAN = (
-    *((1000, "m"), (900, "cm"), (500, "d"), (400, "cd"), (100, "c"), (90, "xc"), (50, "l"), (40, "xl")),
-    *((10, "x"), (9, "ix"), (5, "v"), (4, "iv"), (1, "i")),
-)

@@ -4,13 +4,12 @@ from __future__ import annotations
 
 from io import BytesIO
 
-import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from pypdf import PdfReader
 
 from bookmaker.display.items import Document, Page
-from bookmaker.ink.labels import Stretch, roman, stretches
+from bookmaker.ink.labels import Stretch, stretches
 from bookmaker.ink.pdf import pdf_bytes
 
 BOOK = ("", "i", "ii", "iii", "iv", "1", "2", "3", "A-1", "A-2", "12", "Plate", "Plate", "X", "XI", "007", "c", "ci")
@@ -22,13 +21,6 @@ def test_a_run_is_one_stretch() -> None:
         Stretch(2, "", "ARABIC", 1),
         Stretch(5, "", None, None),
     ]
-
-
-@pytest.mark.parametrize(
-    ("value", "numerals"), [(1, "i"), (4, "iv"), (9, "ix"), (14, "xiv"), (40, "xl"), (90, "xc"), (1994, "mcmxciv")]
-)
-def test_roman_numerals(value: int, numerals: str) -> None:
-    assert roman(value) == numerals
 
 
 def labels_read_back(labels: tuple[str, ...]) -> list[str]:

@@ -9,8 +9,8 @@ from itertools import combinations, pairwise
 import pytest
 
 from bookmaker.display.items import Document, Group, Line, Link, Path, Rect, Text
+from bookmaker.display.numerals import roman
 from bookmaker.layout import compose, compose_handout, compose_key, layout_names, load_layout
-from bookmaker.layout.compose import roman
 from bookmaker.layout.lengths import mm
 from tests.layout.flat import Flat, flat
 from tests.layout.sample_book import chapter_draft, picked, sample_book
@@ -139,13 +139,6 @@ def test_pages_are_numbered_i_ii_iii_then_1_2_3_and_the_body_begins_on_the_right
     assert body % 2 == 0
     assert labels[:body] == [roman(number) for number in range(1, body + 1)]
     assert labels[body:] == [str(number) for number in range(1, len(labels) - body + 1)]
-
-
-@pytest.mark.parametrize(
-    ("number", "letters"), [(1, "i"), (4, "iv"), (9, "ix"), (14, "xiv"), (49, "xlix"), (1994, "mcmxciv")]
-)
-def test_roman_numerals(number, letters):
-    assert roman(number) == letters
 
 
 @pytest.mark.parametrize("name", BOOKS)
