@@ -1,7 +1,8 @@
 """A document as a PDF file.
 
 In: a `Document`. Out: the bytes of a PDF 1.4 file: vector pages, fonts embedded as subsets, DeviceGray only, with
-title and language, page labels, outline, named destinations and links. The same document gives the same bytes.
+title, language and page labels; for screens also outline, named destinations and links, for the press what `pdfx` adds.
+The same document gives the same bytes.
 """
 
 from __future__ import annotations
@@ -20,13 +21,18 @@ from bookmaker.display.items import Document, Page
 from bookmaker.ink.content import Content
 from bookmaker.ink.labels import stretches
 from bookmaker.ink.pdffonts import GlyphCodes, embeddable
+from bookmaker.ink.pdfx import MAKER, VERSION, make_pdfx
 from bookmaker.typeface import font_files
 
 rl_config.useA85 = 0  # streams stay binary: a fifth smaller
 
 
-def pdf_bytes(document: Document) -> bytes:
-    """The PDF file. Raises ValueError if a link or bookmark leads nowhere or an anchor's name stands twice."""
+def pdf_bytes(document: Document, press: bool = False) -> bytes:
+    """The PDF file, to be read on a screen or, as PDF/X-1a and without anything to click on, for the `press`.
+
+    Raises ValueError if a link or bookmark leads nowhere or an anchor's name stands twice; for the press, if the
+    document has no date.
+    """
     file = BytesIO()
     first_font = next(iter(font_files()))
     canvas = Canvas(
@@ -37,33 +43,48 @@ def pdf_bytes(document: Document) -> bytes:
         lang=document.language,
         initialFontName=embeddable(first_font).fontName,  # else reportlab puts Helvetica into every page
     )
-    canvas._doc.info = _Information(document)
+    canvas._doc.info = _Information(document, press)
     canvas.setViewerPreference("DisplayDocTitle", "true")
-    titles: dict[str, list[str]] = {}
-    for number, bookmark in enumerate(document.bookmarks):
-        key = f"bookmark {number}"
-        titles.setdefault(bookmark.target, []).append(key)
-        canvas.addOutlineEntry(bookmark.title, key, bookmark.level)
-    wanted = set(titles)
-    fingerprint = md5(repr((document.title, document.author, document.created)).encode(), usedforsecurity=False)
+    fingerprint = md5(repr((document.title, document.author, document.created, press)).encode(), usedforsecurity=False)
     codes = GlyphCodes(canvas)
+    targets = None if press else _outline(canvas, document)
     for page in document.pages:
-        wanted |= _draw_page(canvas, page, codes, titles, fingerprint)
-    _check_targets(document, wanted)
+        _draw_page(canvas, page, codes, targets, fingerprint)
+    if targets is not None:
+        _name_destinations(canvas, document, targets)
     for stretch in stretches(tuple(page.label for page in document.pages)):
         canvas.addPageLabel(stretch.first, stretch.style, stretch.start, stretch.prefix or None)
-    _name_destinations(canvas, document)
+    identity = fingerprint.hexdigest()
+    if press:
+        make_pdfx(canvas, document, identity)
     # reportlab's own would change with the environment
-    canvas._doc._ID = f"[<{fingerprint.hexdigest()}> <{fingerprint.hexdigest()}>]\n".encode()
+    canvas._doc._ID = f"[<{identity}> <{identity}>]\n".encode()
+    for made in canvas._doc.Pages.pages:
+        made.Rotate = made.Trans = None  # nothing is turned and nothing moves
     canvas.save()
     return file.getvalue()
 
 
-def _draw_page(canvas: Any, page: Page, codes: GlyphCodes, titles: dict[str, list[str]], fingerprint: Any) -> set[str]:
-    """Draw a page, add its operators to the fingerprint, and return where its links lead.
+class _Targets:
+    """Where things lead: the keys of bookmarks by the anchor they lead to, and all anchors that anything leads to."""
 
-    `titles` has the outline's keys for each anchor.
-    """
+    def __init__(self) -> None:
+        self.bookmarks: dict[str, list[str]] = {}
+        self.wanted: set[str] = set()
+
+
+def _outline(canvas: Any, document: Document) -> _Targets:
+    targets = _Targets()
+    for number, bookmark in enumerate(document.bookmarks):
+        key = f"bookmark {number}"
+        targets.bookmarks.setdefault(bookmark.target, []).append(key)
+        targets.wanted.add(bookmark.target)
+        canvas.addOutlineEntry(bookmark.title, key, bookmark.level)
+    return targets
+
+
+def _draw_page(canvas: Any, page: Page, codes: GlyphCodes, targets: _Targets | None, fingerprint: Any) -> None:
+    """Draw a page and add its operators to the fingerprint; where there are targets, add links and anchors."""
     edge = max(page.sheet, page.bleed)
     high = page.height + edge
     canvas.setPageSize((page.width + 2 * edge, page.height + 2 * edge))
@@ -73,31 +94,28 @@ def _draw_page(canvas: Any, page: Page, codes: GlyphCodes, titles: dict[str, lis
     canvas.translate(edge, high)
     content = Content(canvas, codes)
     content.draw(page.items)
-    for left, top, right, bottom, target in content.links:
-        canvas.linkRect("", target, (edge + left, high - bottom, edge + right, high - top), relative=0)
-    for anchor in page.anchors:
-        for key in (anchor.name, *titles.get(anchor.name, ())):
-            canvas.bookmarkPage(key, fit="XYZ", left=edge + anchor.x, top=high - anchor.y)
+    if targets is not None:
+        for left, top, right, bottom, target in content.links:
+            canvas.linkRect("", target, (edge + left, high - bottom, edge + right, high - top), relative=0)
+            targets.wanted.add(target)
+        for anchor in page.anchors:
+            for key in (anchor.name, *targets.bookmarks.get(anchor.name, ())):
+                canvas.bookmarkPage(key, fit="XYZ", left=edge + anchor.x, top=high - anchor.y)
     fingerprint.update("\n".join(canvas._code).encode())
     canvas.showPage()
-    return {target for *_, target in content.links}
 
 
-def _check_targets(document: Document, wanted: set[str]) -> None:
+def _name_destinations(canvas: Any, document: Document, targets: _Targets) -> None:
+    """Let others lead to the anchors by name (“book.pdf#key-12”), once all that leads somewhere is known to arrive."""
     names = Counter(anchor.name for page in document.pages for anchor in page.anchors)
-    nowhere = sorted(wanted - set(names))
+    nowhere = sorted(targets.wanted - set(names))
     if nowhere:
         raise ValueError(f"links or bookmarks that lead nowhere: {', '.join(nowhere)}")
     twice = sorted(name for name, count in names.items() if count > 1)
     if twice:
         raise ValueError(f"anchors that stand twice: {', '.join(twice)}")
-
-
-def _name_destinations(canvas: Any, document: Document) -> None:
-    """Let others lead to the anchors by name (“book.pdf#key-12”)."""
-    names = sorted(anchor.name for page in document.pages for anchor in page.anchors)
     if names:
-        tree = [part for name in names for part in (pdfdoc.PDFString(name), canvas._bookmarkReference(name))]
+        tree = [part for name in sorted(names) for part in (pdfdoc.PDFString(name), canvas._bookmarkReference(name))]
         branch = pdfdoc.PDFDictionary({"Names": pdfdoc.PDFArray(tree)})
         canvas.setCatalogEntry("Names", pdfdoc.PDFDictionary({"Dests": branch}))
 
@@ -105,16 +123,19 @@ def _name_destinations(canvas: Any, document: Document) -> None:
 class _Information(pdfdoc.PDFInfo):  # type: ignore[misc] # reportlab is untyped
     """The document's information dictionary, without the dates that reportlab would invent."""
 
-    def __init__(self, document: Document) -> None:
+    def __init__(self, document: Document, press: bool) -> None:
         super().__init__()
+        self.press = press
         self.title, self.author, self.subject = document.title, document.author, document.subject
         self.created: date | None = document.created
 
     def format(self, document: Any) -> bytes:
         said = {"Title": self.title, "Author": self.author, "Subject": self.subject}
         entries: dict[str, Any] = {key: pdfdoc.PDFString(text) for key, text in said.items() if text}
-        entries["Producer"] = entries["Creator"] = pdfdoc.PDFString("bookmaker")
+        entries["Producer"] = entries["Creator"] = pdfdoc.PDFString(MAKER)
         entries["Trapped"] = pdfdoc.PDFName("False")
+        if self.press:
+            entries["GTS_PDFXVersion"] = pdfdoc.PDFString(VERSION)
         if self.created:
             entries["CreationDate"] = entries["ModDate"] = pdfdoc.PDFString(f"D:{self.created:%Y%m%d}000000Z")
         formatted: bytes = pdfdoc.PDFDictionary(entries).format(document)

@@ -78,6 +78,15 @@ class KeySlots:
 
 
 @dataclass(frozen=True, slots=True)
+class Press:
+    """What an edition for the press adds around the trim: points of bleed, crop marks, a slug line."""
+
+    bleed: float
+    marks: bool
+    slug: bool
+
+
+@dataclass(frozen=True, slots=True)
 class Layout:
     """Everything `compose` needs to know about the paper. Lengths in points."""
 
@@ -90,6 +99,7 @@ class Layout:
     type: TypeScale
     puzzles: PuzzleSlots
     keys: KeySlots
+    press: Press
     place: Place
 
     @property

@@ -15,14 +15,17 @@ from typing import Any, TypeVar, cast
 
 from bookmaker.layout.fonts import FontBook
 from bookmaker.layout.lengths import PAPERS, mm, read_length, read_paper
-from bookmaker.layout.spec import KeySlots, Layout, PageMargins, PuzzleSlots, Type, TypeScale
+from bookmaker.layout.spec import KeySlots, Layout, PageMargins, Press, PuzzleSlots, Type, TypeScale
 from bookmaker.manifest.yamlfile import parse_yaml
-from bookmaker.placed import Node, read_choice, read_fields, read_text, read_whole
+from bookmaker.placed import Node, read_choice, read_fields, read_switch, read_text, read_whole
 from bookmaker.resources import shipped
 from bookmaker.trouble import BookTroubles, Desk, Place, Trouble, nearest
 
 _TYPE = re.compile(r"([\w-]+)\s+(\d+(?:\.\d+)?)/(\d+(?:\.\d+)?)")
 T = TypeVar("T")
+
+PRESS = Press(bleed=mm(3), marks=True, slug=True)
+"""For layouts that say nothing of the press."""
 
 
 def layout_names() -> tuple[str, ...]:
@@ -53,11 +56,13 @@ def read_layout(name: str, text: str, file: str) -> Layout:
 
 
 class _Section:
-    """The named fields of one part of the file, all of them needed."""
+    """The named fields of one part of the file, all of them needed but for the `optional` ones."""
 
-    def __init__(self, node: Node | None, what: str, names: tuple[str, ...], desk: Desk) -> None:
+    def __init__(
+        self, node: Node | None, what: str, names: tuple[str, ...], desk: Desk, optional: tuple[str, ...] = ()
+    ) -> None:
         self.desk = desk
-        self.fields = {} if node is None else read_fields(node, what, desk, names, names)
+        self.fields = {} if node is None else read_fields(node, what, desk, (*names, *optional), names)
 
     def value(self, name: str, read: Callable[[Node], T | None], stand_in: T) -> T:
         """What `read` makes of a field; the stand-in where it is missing or wrong."""
@@ -75,12 +80,16 @@ class _Section:
     def choice(self, name: str, choices: tuple[str, ...]) -> str:
         return self.value(name, lambda node: read_choice(node, f"“{name}”", self.desk, choices), choices[0])
 
+    def switch(self, name: str) -> bool:
+        return self.value(name, lambda node: read_switch(node, f"“{name}”", self.desk), False)
+
     def section(self, name: str, names: tuple[str, ...]) -> _Section:
         return _Section(self.fields.get(name), f"“{name}”", names, self.desk)
 
 
 def _layout(name: str, root: Node, desk: Desk) -> Layout:
-    top = _Section(root, "a layout", ("about", "use", "paper", "margins", "type", "puzzles", "keys"), desk)
+    needed = ("about", "use", "paper", "margins", "type", "puzzles", "keys")
+    top = _Section(root, "a layout", needed, desk, optional=("press",))
     width, height = top.value("paper", lambda node: read_paper(node, desk), PAPERS["A4"])
     margins = top.section("margins", ("inner", "outer", "top", "bottom"))
     roles = tuple(TypeScale.__dataclass_fields__)
@@ -88,6 +97,7 @@ def _layout(name: str, root: Node, desk: Desk) -> Layout:
     puzzles = top.section("puzzles", ("rows", "columns", "text", "hang", "gap", "least cell", "most cell"))
     least = puzzles.length("least cell", mm(4), mm(40))
     keys = top.section("keys", ("columns", "most cell"))
+    press = top.section("press", ("bleed", "marks", "slug"))
     layout = Layout(
         name=name,
         about=top.value("about", lambda node: read_text(node, "“about”", desk), ""),
@@ -106,6 +116,9 @@ def _layout(name: str, root: Node, desk: Desk) -> Layout:
             most=puzzles.length("most cell", least, mm(40)),
         ),
         keys=KeySlots(keys.whole("columns", 1, 8), keys.length("most cell", mm(2), mm(20))),
+        press=Press(press.length("bleed", 0, mm(10)), press.switch("marks"), press.switch("slug"))
+        if "press" in top.fields
+        else PRESS,
         place=root.place,
     )
     if "margins" in top.fields and (layout.measure < mm(80) or layout.depth < mm(120)):

@@ -7,14 +7,14 @@ common practice of the trade where no standard is named.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, field
-from itertools import groupby
 from typing import Any
 
 from pypdf import PageObject, PdfReader
 
+from bookmaker.preflight.findings import Findings
 from bookmaker.preflight.painted import Colour, Painted, Picture, Run, Stroke
-from bookmaker.trouble import Place, Trouble
+from bookmaker.preflight.pdfx import check_pdfx
+from bookmaker.trouble import Trouble
 
 MM = 72 / 25.4
 
@@ -31,29 +31,6 @@ ROUNDING = 0.01
 """Lengths in points nearer than this are equal."""
 
 
-@dataclass(slots=True)
-class Findings:
-    """What is wrong, gathered by kind: (code, text, hint, warning) → the pages it is found on, from 1."""
-
-    file: str
-    pages: dict[tuple[str, str, str, bool], list[int]] = field(default_factory=dict)
-
-    def add(self, page: int, code: str, text: str, hint: str = "", warning: bool = False) -> None:
-        """Note something on a page; page 0 is the file as a whole."""
-        found = self.pages.setdefault((code, text, hint, warning), [])
-        if page not in found:
-            found.append(page)
-
-    def troubles(self) -> tuple[Trouble, ...]:
-        """One trouble for each kind, in the order of the first page it is found on."""
-        place = Place(self.file)
-        listed = []
-        for (code, text, hint, warning), pages in self.pages.items():
-            where = f"{_pages(pages)}: " if pages != [0] else ""
-            listed.append((pages[0], Trouble(place, code, where + text, hint, warning=warning)))
-        return tuple(trouble for _, trouble in sorted(listed, key=lambda one: one[0]))
-
-
 class Inspection:
     """Looks at a file page by page; `troubles` has what was found. `folded` sheets need a multiple of four pages."""
 
@@ -62,6 +39,7 @@ class Inspection:
         _file(reader, self._findings)
         if folded:
             _fold(len(reader.pages), self._findings)
+        check_pdfx(reader, self._findings)
         _sizes(reader.pages, self._findings)
 
     def page(self, number: int, page: PageObject, items: Iterable[Painted]) -> None:
@@ -74,13 +52,6 @@ class Inspection:
     def troubles(self) -> tuple[Trouble, ...]:
         """What is wrong, in the order of the pages."""
         return self._findings.troubles()
-
-
-def _pages(pages: Iterable[int]) -> str:
-    """“page 3” or “pages 1–4, 7”."""
-    runs = [[page for _, page in run] for _, run in groupby(enumerate(pages), lambda pair: pair[1] - pair[0])]
-    said = ", ".join(str(run[0]) if len(run) == 1 else f"{run[0]}–{run[-1]}" for run in runs)
-    return ("page " if sum(map(len, runs)) == 1 else "pages ") + said
 
 
 def _file(reader: PdfReader, findings: Findings) -> None:

@@ -1,0 +1,42 @@
+"""What is wrong in a file, gathered page by page.
+
+In: findings as the checks make them. Out: one trouble for each kind, with all the pages it is found on.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+from itertools import groupby
+
+from bookmaker.trouble import Place, Trouble
+
+
+@dataclass(slots=True)
+class Findings:
+    """What is wrong, gathered by kind: (code, text, hint, warning) → the pages it is found on, from 1."""
+
+    file: str
+    pages: dict[tuple[str, str, str, bool], list[int]] = field(default_factory=dict)
+
+    def add(self, page: int, code: str, text: str, hint: str = "", warning: bool = False) -> None:
+        """Note something on a page; page 0 is the file as a whole."""
+        found = self.pages.setdefault((code, text, hint, warning), [])
+        if page not in found:
+            found.append(page)
+
+    def troubles(self) -> tuple[Trouble, ...]:
+        """One trouble for each kind, in the order of the first page it is found on."""
+        place = Place(self.file)
+        listed = []
+        for (code, text, hint, warning), pages in self.pages.items():
+            where = f"{_pages(pages)}: " if pages != [0] else ""
+            listed.append((pages[0], Trouble(place, code, where + text, hint, warning=warning)))
+        return tuple(trouble for _, trouble in sorted(listed, key=lambda one: one[0]))
+
+
+def _pages(pages: Iterable[int]) -> str:
+    """“page 3” or “pages 1–4, 7”."""
+    runs = [[page for _, page in run] for _, run in groupby(enumerate(pages), lambda pair: pair[1] - pair[0])]
+    said = ", ".join(str(run[0]) if len(run) == 1 else f"{run[0]}–{run[-1]}" for run in runs)
+    return ("page " if sum(map(len, runs)) == 1 else "pages ") + said
