@@ -47,19 +47,19 @@ def parse_yaml(text: str, file: str, desk: Desk) -> Node | None:
 
     A key given twice is a trouble too, but the tree is returned, with the first of the two.
     """
-    text = text.removeprefix("\ufeff")
-    if all(line.lstrip()[:1] in ("", "#") for line in LINE_BREAK.split(text)):
-        desk.error(Place(file), "empty-file", "the file is empty", "perhaps it was not saved")
-        return None
+    text = text.lstrip("\ufeff")
     reader = _Reader(text, file, desk)
     try:
-        return reader.document()
+        tree = reader.document()
     except _Refused:
         return None
     except (yaml.YAMLError, ValueError, OverflowError) as error:
         said = in_plain_words(error, text)
         desk.error(reader.place(min(said.at, len(text))), said.code, said.text, said.hint)
         return None
+    if tree is None:
+        desk.error(Place(file), "empty-file", "the file is empty", "perhaps it was not saved")
+    return tree
 
 
 class _Reader:

@@ -98,6 +98,7 @@ def test_words_stay_text() -> None:
 SLIPS = [
     ("", "empty-file", 0, 0),
     ("\n  # only a comment\n", "empty-file", 0, 0),
+    ("\ufeff\ufeff", "empty-file", 0, 0),
     ("a:\n\tb: 1", "tab", 2, 1),
     ("a:\n  b: 1\n \tc: 2", "tab", 3, 2),
     ("a: |\n\tx", "tab", 2, 1),
