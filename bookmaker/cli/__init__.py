@@ -1,6 +1,11 @@
-"""The command line: parse, call, print. One file a command; no logic lives here."""
+"""The command line: parse, call, print. One file a command, found by looking into this folder; no logic lives here."""
 
-from bookmaker.cli import explain, handout, layouts, picture, preflight, proof, rules, start, typeset
+import importlib
+import pkgutil
+
 from bookmaker.cli.group import main
 
-__all__ = ["explain", "handout", "layouts", "main", "picture", "preflight", "proof", "rules", "start", "typeset"]
+__all__ = ["main"]
+
+for _found in pkgutil.iter_modules(__path__):
+    importlib.import_module(f"{__name__}.{_found.name}")

@@ -7,7 +7,7 @@ that begin with `#` are comments. Out: entries whose ids are their numbers in th
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 
 from bookmaker.manifest import limits
 from bookmaker.manifest.givens import check_clashes, read_givens
@@ -23,12 +23,7 @@ _LINE = re.compile(r"\s*(?P<digits>[^\s#]+)\s*(?P<name>.*)")
 def read_classics(text: str, file: str, desk: Desk) -> Iterator[Entry]:
     """The puzzles of a list; faulty lines are reported and left out."""
     number = 0
-    for line_number, line in enumerate(LINE_BREAK.split(text), start=1):
-        found = _LINE.match(line)
-        if found is None:
-            continue
-        number += 1
-        entry = _entry(found, Place(file, line_number, found.start("digits") + 1), number, desk)
+    for number, _, entry in read_lines(LINE_BREAK.split(text), file, desk):  # noqa: B007  (the last number counts)
         if entry is not None:
             yield entry
     if number == 0:
@@ -36,6 +31,17 @@ def read_classics(text: str, file: str, desk: Desk) -> Iterator[Entry]:
     elif not any(desk.errors()):
         hint = "a manifest (a .yaml file) has room for setters and permission lines"
         desk.warn(Place(file), "no-permission", "a plain list has no permission lines", hint)
+
+
+def read_lines(lines: Iterable[str], file: str, desk: Desk) -> Iterator[tuple[int, Place, Entry | None]]:
+    """Each line that holds a puzzle: the puzzle's number in the list, its place, and its entry unless it is faulty."""
+    number = 0
+    for line_number, line in enumerate(lines, start=1):
+        found = _LINE.match(line)
+        if found is not None:
+            number += 1
+            place = Place(file, line_number, found.start("digits") + 1)
+            yield number, place, _entry(found, place, number, desk)
 
 
 def _entry(found: re.Match[str], place: Place, number: int, desk: Desk) -> Entry | None:

@@ -44,7 +44,8 @@ def find_out(puzzle: RuledPuzzle, count: int = 0) -> Findings:
 
 def prove_entry(entry: Entry, count: int = 0) -> Proof:
     """The proof of one puzzle, found now. Raises EngineFault if a solution does not stand up to the re-check."""
-    return next(iter(prove_each(iter([entry]), count)))
+    (proof,) = prove_each(iter([entry]), count)
+    return proof
 
 
 def prove_all(

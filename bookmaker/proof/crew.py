@@ -14,6 +14,8 @@ from concurrent.futures import Executor, Future, ProcessPoolExecutor
 from contextlib import contextmanager
 from typing import ParamSpec, TypeVar
 
+from bookmaker.trouble import BookTroubles, Place, Trouble
+
 Item = TypeVar("Item")
 Result = TypeVar("Result")
 Given = ParamSpec("Given")
@@ -71,3 +73,24 @@ def in_order(
 def _die_quietly() -> None:
     """In a worker: an interrupt ends it without a word; the process that began it says what there is to say."""
     signal.signal(signal.SIGINT, signal.SIG_DFL)
+
+
+@contextmanager
+def crew_on(address: str) -> Iterator[Executor]:
+    """The workers of a running Dask scheduler at `address`, as a standard executor.
+
+    A worker that dies loses nothing: the scheduler gives its work to another. Raises BookTroubles where the extra
+    “cluster” is not installed or nothing answers at the address.
+    """
+    try:
+        from distributed import Client
+    except ImportError:
+        hint = "install it with: pip install 'bookmaker[cluster]'"
+        raise BookTroubles([Trouble(Place("--on"), "no-cluster", "Dask is not installed here", hint)]) from None
+    try:
+        client = Client(address, timeout=10)
+    except (OSError, ValueError) as error:
+        said = f"no scheduler answers at {address}"
+        raise BookTroubles([Trouble(Place("--on"), "no-scheduler", said, str(error))]) from error
+    with client:
+        yield client.get_executor(pure=False)

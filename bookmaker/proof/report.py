@@ -5,6 +5,7 @@ In: a manifest and its proofs, in the order to show them. Out: plain lists and d
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Any, assert_never
 
 from bookmaker.grade.model import Step
@@ -32,10 +33,10 @@ def verdict_word(verdict: Verdict) -> str:
 
 def report(manifest: Manifest, proofs: tuple[Proof, ...]) -> dict[str, Any]:
     """The whole report, ready for JSON. Effort is rounded to 0.001; seconds are wall time and differ between runs."""
-    return {"book": manifest.title, "puzzles": [puzzle_report(manifest, proof) for proof in proofs]}
+    return {"book": manifest.title, "puzzles": [puzzle_report(manifest.band_names, proof) for proof in proofs]}
 
 
-def puzzle_report(manifest: Manifest, proof: Proof) -> dict[str, Any]:
+def puzzle_report(band_names: Sequence[str], proof: Proof) -> dict[str, Any]:
     """One puzzle's part of the report."""
     entry, graded = proof.entry, proof.grade
     first, second = _solutions(proof.verdict)
@@ -52,7 +53,7 @@ def puzzle_report(manifest: Manifest, proof: Proof) -> dict[str, Any]:
         "solutions_counted": proof.tally.solutions if proof.tally else None,
         "count_complete": proof.tally.complete if proof.tally else None,
         "band": graded.band if graded else None,
-        "band_name": manifest.band_names[graded.band - 1] if graded else None,
+        "band_name": band_names[graded.band - 1] if graded else None,
         "effort": round(graded.effort, 3) if graded else None,
         "hardest": graded.path.hardest.technique if graded and graded.path.hardest else None,
         "singles_only": graded.singles_only if graded else None,

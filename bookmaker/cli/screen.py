@@ -1,0 +1,40 @@
+"""`bookmaker screen`: long lists proofed as a stream."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from time import monotonic
+
+import click
+
+from bookmaker.cli.group import main
+from bookmaker.proof.crew import crew_on, processes
+from bookmaker.proof.screening import screen
+
+
+@main.command("screen")
+@click.argument("lists", nargs=-1, required=True, type=click.Path(exists=True, path_type=Path), metavar="LIST…")
+@click.option("--out", "report", required=True, type=click.Path(dir_okay=False, path_type=Path), metavar="REPORT.jsonl")
+@click.option("--workers", type=click.IntRange(1, 64), default=1, show_default=True, metavar="N")
+@click.option("--on", "address", metavar="tcp://…", help="Use the workers of a Dask scheduler (extra “cluster”).")
+@click.pass_context
+def screen_command(
+    ctx: click.Context, lists: tuple[Path, ...], report: Path, workers: int, address: str | None
+) -> None:
+    """Proof long lists of puzzles, a line of JSON for each, in order.
+
+    A run that was stopped goes on where it ended when the same command is typed again. Ends with exit code 1 if a
+    puzzle met in this run is faulty or not proven unique.
+    """
+    met = faulty = 0
+    said = monotonic()
+    with crew_on(address) if address else processes(workers) as crew:
+        for line in screen(lists, report, crew):
+            met += 1
+            faulty += line.get("verdict") != "unique"
+            if monotonic() - said > 1:
+                said = monotonic()
+                click.echo(f"{met} puzzles", err=True)
+    click.echo(f"{report}: {met} more lines, {faulty} of them not proven unique")
+    if faulty:
+        ctx.exit(1)

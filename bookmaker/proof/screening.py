@@ -1,0 +1,98 @@
+"""Long lists proofed as a stream: a line of JSON for each puzzle, in the order of the lists.
+
+In: paths of lists and manifests, and the report that an earlier run may have begun. Out: lines added to the report. A
+run that is stopped at any moment is taken up where it ended: no line is lost, none is written twice. Plain lists are
+read line by line, and only a few puzzles are under way at a time, so memory stays flat.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterable, Iterator
+from concurrent.futures import Executor, Future
+from dataclasses import dataclass
+from itertools import islice
+from pathlib import Path
+from typing import Any, BinaryIO
+
+from bookmaker.manifest import load
+from bookmaker.manifest.classics import read_lines
+from bookmaker.manifest.model import BAND_NAMES, Entry
+from bookmaker.proof import prove_entry
+from bookmaker.proof.crew import AHEAD, done, in_order
+from bookmaker.proof.report import puzzle_report
+from bookmaker.trouble import BookTroubles, Desk, Place, Trouble
+
+
+@dataclass(frozen=True)
+class Item:
+    """A puzzle to screen, or a line that is none: then `troubles` say why."""
+
+    source: str
+    entry: Entry | None
+    troubles: tuple[str, ...]
+    band_names: tuple[str, ...] = BAND_NAMES
+
+
+def screen(lists: Iterable[Path], report: Path, crew: Executor) -> Iterator[dict[str, Any]]:
+    """Screen what the report does not hold yet, adding a line for each; yields each line's data.
+
+    Raises BookTroubles where a manifest can't be read, or where the report was begun from other lists.
+    """
+    items = _items(lists)
+    with report.open("a+b") as stream:
+        _skip_done(items, report, stream)
+
+        def begin(item: Item) -> Future[dict[str, Any]]:
+            return crew.submit(_line, item) if item.entry else done(_line(item))
+
+        for _, data in in_order(items, begin, AHEAD):
+            stream.write(json.dumps(data, ensure_ascii=False, separators=(",", ":")).encode() + b"\n")
+            stream.flush()
+            yield data
+
+
+def _line(item: Item) -> dict[str, Any]:
+    """The line of one item; done by a worker."""
+    if item.entry is None:
+        return {"source": item.source, "troubles": list(item.troubles)}
+    return {"source": item.source, **puzzle_report(item.band_names, prove_entry(item.entry))}
+
+
+def _skip_done(items: Iterator[Item], report: Path, stream: BinaryIO) -> None:
+    """Cut off a line that was not finished, and pass over as many items as the report holds."""
+    stream.seek(0)
+    count, length, last = 0, 0, b""
+    for line in stream:
+        if not line.endswith(b"\n"):
+            break
+        count, length, last = count + 1, length + len(line), line
+    stream.truncate(length)
+    stream.seek(0, 2)
+    if count:
+        met = next(islice(items, count - 1, None), None)
+        if met is None or _source(last) != met.source:
+            said = "this report was begun from other lists"
+            raise BookTroubles([Trouble(Place(str(report), count), "other-report", said, "name another file for it")])
+
+
+def _source(line: bytes) -> str | None:
+    try:
+        source = json.loads(line)["source"]
+    except (ValueError, KeyError, TypeError):
+        return None
+    return str(source)
+
+
+def _items(lists: Iterable[Path]) -> Iterator[Item]:
+    for path in lists:
+        if path.is_dir() or path.suffix in (".yaml", ".yml"):
+            manifest = load(path)
+            yield from (Item(f"{e.place.file}:{e.id}", e, (), manifest.band_names) for e in manifest.entries)
+            continue
+        desk = Desk()
+        with path.open(encoding="utf-8-sig", errors="replace") as lines:
+            for _, place, entry in read_lines(lines, str(path), desk):
+                said = tuple(trouble.text for trouble in desk.errors())
+                yield Item(f"{place.file}:{place.line}", None if said else entry, said)
+                desk.found.clear()
