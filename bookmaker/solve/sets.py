@@ -7,7 +7,7 @@ u can fill the cells passed. Writing digit d moves every set without d by 2^(d -
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from functools import cache
 from itertools import combinations
@@ -20,11 +20,22 @@ ANY_SET = -1
 Moves = tuple[tuple[int, int, int], ...]
 """For each digit of a mask: the sets that lack it, how far writing it moves them, and its bit."""
 
+Passed = list[tuple[int, Moves]]
+"""What `fill` met at each cell: the sets of digits used before it, and the moves from there."""
+
 
 @cache
 def set_of_sets(sets: frozenset[int]) -> int:
     """Some sets of digits as one whole number with a bit for each."""
     return spread(1, sets)
+
+
+def union(parts: Iterable[int]) -> int:
+    """Several sets of sets together."""
+    total = 0
+    for part in parts:
+        total |= part
+    return total
 
 
 @cache
@@ -49,10 +60,10 @@ def _moves(digits: int, mask: int) -> Moves:
     return tuple((without[bit], 1 << bit, 1 << bit) for bit in range(digits) if mask >> bit & 1)
 
 
-def fill(digits: int, masks: Sequence[int]) -> tuple[int, list[tuple[int, Moves]]]:
-    """All sets that can fill the cells, and for `narrowed` what was met at each cell on the way."""
+def fill(digits: int, masks: Sequence[int]) -> tuple[int, Passed]:
+    """All sets that can fill the cells, and for `narrowed` what was met on the way."""
     used = 1
-    passed = []
+    passed: Passed = []
     for mask in masks:
         moves = _moves(digits, mask)
         passed.append((used, moves))
@@ -63,7 +74,7 @@ def fill(digits: int, masks: Sequence[int]) -> tuple[int, list[tuple[int, Moves]
     return used, passed
 
 
-def narrowed(passed: Sequence[tuple[int, Moves]], live: int) -> list[int]:
+def narrowed(passed: Passed, live: int) -> list[int]:
     """The digits of each cell that lead to one of the sets in `live`, some of those that `fill` found."""
     kept = []
     for here, moves in reversed(passed):
