@@ -78,21 +78,24 @@ def _stretch(state: State, solution: Solution, waits: Sequence[Sequence[int]], w
 
 
 def _lowest(state: State) -> list[Finding]:
-    """All findings of the lowest rung that has some; one instance for each set of candidates that go."""
+    """The findings of the lowest rung that has some, of these the nearest; one for each set of candidates that go."""
     for techniques in ladder():
         found: dict[tuple[tuple[int, int], ...], Finding] = {}
         for technique in techniques:
             for finding in technique.find(state):
-                found.setdefault(tuple(sorted(finding.removed)), finding)
+                key = tuple(sorted(finding.removed))
+                if key not in found or finding.reach < found[key].reach:
+                    found[key] = finding
         if found:
-            return list(found.values())
+            nearest = min(finding.reach for finding in found.values())
+            return [finding for finding in found.values() if finding.reach == nearest]
     return []
 
 
 def _striking(state: State, findings: list[Finding], weights: Weights) -> list[Step]:
     """Strike all that the findings show; the effort of finding the first is shared among them."""
     empty = state.empty.bit_count()
-    share = weights.striking(empty, len(findings), min(f.reach for f in findings)) / len(findings)
+    share = weights.striking(empty, len(findings), findings[0].reach) / len(findings)
     steps = [
         Step(
             technique=finding.technique,

@@ -125,6 +125,15 @@ class Ground:
             for cell, board in enumerate(self.peers)
         )
 
+    @cached_property
+    def cages(self) -> tuple[tuple[str, int, frozenset[int]], ...]:
+        """Cages with a total: what to call each, its board and its combinations."""
+        return tuple(
+            (f"the {asked.noun} at {self.grid.name(made.cells[0])}", board_of(made.cells), made.sets)
+            for asked in self.asked
+            if isinstance(made := asked.constraint, Combination)
+        )
+
     def sees_all(self, board: int) -> int:
         """The board of cells that see every cell of a board."""
         seen = -1
@@ -144,10 +153,14 @@ class Ground:
         """“r1c2, r1c5 and r3c4”."""
         return listed([self.grid.name(cell) for cell in cells])
 
+    def either(self, cells: Iterable[int]) -> str:
+        """“r1c2, r1c5 or r3c4”."""
+        return listed([self.grid.name(cell) for cell in cells], "or")
 
-def listed(words: list[str]) -> str:
+
+def listed(words: list[str], joint: str = "and") -> str:
     """“a, b and c”."""
-    return words[0] if len(words) == 1 else ", ".join(words[:-1]) + " and " + words[-1]
+    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} {joint} {words[-1]}"
 
 
 def ground_of(puzzle: RuledPuzzle) -> Ground:
@@ -219,6 +232,10 @@ class State:
                 masks[low.bit_length() - 1] |= bit
                 board ^= low
         return masks
+
+    def held(self, board: int) -> int:
+        """The digits written on a board, as a mask."""
+        return sum(1 << (digit - 1) for digit in range(1, len(self.stood)) if self.stood[digit] & board)
 
     def present(self, pairs: Iterable[tuple[int, int]]) -> tuple[tuple[int, int], ...]:
         """Those of the candidates (cell, digit) that still stand."""

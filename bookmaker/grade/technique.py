@@ -47,11 +47,13 @@ class Technique(ABC):
 
 @cache
 def ladder() -> tuple[tuple[Technique, ...], ...]:
-    """The techniques of every rung that has some, the lowest rung first; within a rung in alphabetical order."""
+    """The techniques of every rung that has some, the lowest rung first; within a rung in the order of their files."""
     rungs: dict[int, list[Technique]] = {}
     for module_info in pkgutil.iter_modules(techniques.__path__):
         module = importlib.import_module(f"{techniques.__name__}.{module_info.name}")
-        for _, kind in inspect.getmembers(module, inspect.isclass):
-            if kind.__module__ == module.__name__ and issubclass(kind, Technique) and "name" in vars(kind):
+        for kind in vars(module).values():
+            if not inspect.isclass(kind) or kind.__module__ != module.__name__ or not issubclass(kind, Technique):
+                continue
+            if "name" in vars(kind):
                 rungs.setdefault(kind.rung, []).append(kind())
-    return tuple(tuple(sorted(rungs[rung], key=lambda t: t.name)) for rung in sorted(rungs))
+    return tuple(tuple(rungs[rung]) for rung in sorted(rungs))

@@ -47,15 +47,16 @@ class Fish(Technique):
                             removed = tuple((cell, digit) for cell in cells_on(gone))
                             at = [i for i, _ in chosen]
                             words = partial(_words, state.ground, digit, what, at, other, across)
-                            yield Finding(NAMES[size], self.rung, tuple(cells_on(places)), removed, words)
+                            yield Finding(NAMES[size], self.rung, tuple(cells_on(places)), removed, words, size - 2)
 
 
 def _words(ground: Ground, digit: int, what: str, base: list[int], other: str, cover: list[int]) -> str:
     return (
-        f"in {what} {_numbers(base)} every place for {ground.symbol(digit)} lies in {other} {_numbers(cover)}, "
+        f"in {what} {lines_named(base)} every place for {ground.symbol(digit)} lies in {other} {lines_named(cover)}, "
         f"so those {other} have it there"
     )
 
 
-def _numbers(lines: list[int]) -> str:
+def lines_named(lines: list[int]) -> str:
+    """“2, 5 and 7” for lines counted from 0."""
     return ", ".join(str(i + 1) for i in lines[:-1]) + f" and {lines[-1] + 1}"

@@ -41,7 +41,8 @@ class HiddenSubset(Technique):
                 if removed and key not in seen:
                     seen.add(key)
                     cells = tuple(cells_on(together))
-                    yield Finding(self.name, self.rung, cells, removed, partial(_words, ground, area, digits, cells))
+                    words = partial(_words, ground, area, digits, cells)
+                    yield Finding(self.name, self.rung, cells, removed, words, size - 2)
 
 
 def _words(ground: Ground, area: Area, digits: tuple[int, ...], cells: tuple[int, ...]) -> str:

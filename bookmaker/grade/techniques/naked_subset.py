@@ -41,9 +41,8 @@ class NakedSubset(Technique):
                 key = frozenset(removed)
                 if removed and key not in seen:
                     seen.add(key)
-                    yield Finding(
-                        self.name, self.rung, cells, removed, partial(_words, state.ground, area, cells, together)
-                    )
+                    words = partial(_words, state.ground, area, cells, together)
+                    yield Finding(self.name, self.rung, cells, removed, words, size - 2)
 
 
 def _words(ground: Ground, area: Area, cells: tuple[int, ...], together: int) -> str:

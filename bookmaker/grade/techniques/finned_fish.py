@@ -1,0 +1,82 @@
+"""Fish with fins: a fish but for a few places beside it, which all see the cells where it still strikes the digit."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from functools import partial
+from itertools import combinations
+
+from bookmaker.grade.state import Ground, State, cells_on
+from bookmaker.grade.technique import Finding, Technique
+from bookmaker.grade.techniques.fish import NAMES, lines_named
+
+
+class FinnedFish(Technique):
+    """Sizes 2 to 4 with at most three fins."""
+
+    name = "finned fish"
+    rung = 9
+    fins = 3
+
+    def find(self, state: State) -> Iterator[Finding]:
+        ground = state.ground
+        for digit in ground.grid.digits:
+            board = state.boards[digit]
+            if not board:
+                continue
+            for base, cover, what, other in (
+                (ground.rows, ground.columns, "rows", "columns"),
+                (ground.columns, ground.rows, "columns", "rows"),
+            ):
+                lines = [(i, board & line) for i, line in enumerate(base) if (board & line).bit_count() >= 2]
+                across = [(i, board & line) for i, line in enumerate(cover) if board & line]
+                for size in range(2, min(4, len(lines) - 1) + 1):
+                    few = [(i, places) for i, places in lines if places.bit_count() <= size + self.fins]
+                    for chosen in combinations(few, size):
+                        places = 0
+                        for _, line in chosen:
+                            places |= line
+                        yield from self._finned(ground, digit, board, chosen, places, across, size, (what, other))
+
+    def _finned(
+        self,
+        ground: Ground,
+        digit: int,
+        board: int,
+        chosen: tuple[tuple[int, int], ...],
+        places: int,
+        across: list[tuple[int, int]],
+        size: int,
+        words: tuple[str, str],
+    ) -> Iterator[Finding]:
+        met = [(i, line) for i, line in across if line & places]
+        if not size < len(met) <= size + self.fins:
+            return
+        for covers in combinations(met, size):
+            inside = 0
+            for _, line in covers:
+                inside |= line
+            fins = places & ~inside
+            if fins.bit_count() > self.fins or any(not line & places & inside for _, line in chosen):
+                continue
+            gone = inside & ~places
+            if gone:
+                gone &= ground.sees_all(fins)
+            if gone:
+                removed = tuple((cell, digit) for cell in cells_on(gone))
+                told = partial(
+                    _words, ground, digit, words, [i for i, _ in chosen], [i for i, _ in covers], tuple(cells_on(fins))
+                )
+                yield Finding(
+                    f"finned {NAMES[size]}", self.rung, tuple(cells_on(places)), removed, told, reach=size - 1
+                )
+
+
+def _words(
+    ground: Ground, digit: int, words: tuple[str, str], base: list[int], cover: list[int], fins: tuple[int, ...]
+) -> str:
+    what, other = words
+    return (
+        f"in {what} {lines_named(base)} {ground.symbol(digit)} lies in {other} {lines_named(cover)} "
+        f"unless it is in {ground.either(fins)}; both ways it is struck from what all of these see"
+    )

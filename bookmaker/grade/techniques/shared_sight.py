@@ -1,0 +1,48 @@
+"""A cell seen by all places of a digit in a group: wherever the digit stands there, the cell cannot hold it.
+
+The group is a house, or a cage all of whose combinations need the digit. Two houses that cross are locked candidates
+already; this finds what knights, cages and other marks let the places see besides.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from functools import partial
+
+from bookmaker.grade.state import Ground, State, cells_on
+from bookmaker.grade.technique import Finding, Technique
+
+
+class SharedSight(Technique):
+    """Up to four places, which a person can check one after the other."""
+
+    name = "seen by all places"
+    rung = 7
+    most = 4
+
+    def find(self, state: State) -> Iterator[Finding]:
+        ground = state.ground
+        for digit in ground.grid.digits:
+            board = state.boards[digit]
+            for name, group in self._groups(state, digit):
+                places = board & group
+                if not 2 <= places.bit_count() <= self.most or state.stood[digit] & group:
+                    continue
+                gone = board & ground.sees_all(places) & ~group
+                if gone:
+                    removed = tuple((cell, digit) for cell in cells_on(gone))
+                    words = partial(_words, ground, name, digit, tuple(cells_on(places)), gone)
+                    yield Finding(self.name, self.rung, tuple(cells_on(places)), removed, words, reach=1)
+
+    def _groups(self, state: State, digit: int) -> Iterator[tuple[str, int]]:
+        for area in state.ground.areas:
+            yield area.name, area.board
+        for name, board, sets in state.ground.cages:
+            held = state.held(board)
+            if all(chosen >> (digit - 1) & 1 for chosen in sets if not held & ~chosen):
+                yield name, board
+
+
+def _words(ground: Ground, name: str, digit: int, places: tuple[int, ...], gone: int) -> str:
+    symbol = ground.symbol(digit)
+    return f"{name} has {symbol} in {ground.either(places)}, and each of them sees {ground.names(cells_on(gone))}"

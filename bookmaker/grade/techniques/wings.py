@@ -1,0 +1,111 @@
+"""Wings: a pivot whose every digit leads to the same digit in a wing, or two like pairs joined by a strong link."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from functools import partial
+
+from bookmaker.grade.state import Ground, State, cells_on
+from bookmaker.grade.technique import Finding, Technique
+
+
+def _pairs(masks: list[int]) -> dict[int, int]:
+    """Cells with two candidates."""
+    return {cell: mask for cell, mask in enumerate(masks) if mask.bit_count() == 2}
+
+
+class XYWing(Technique):
+    """A pivot with two digits sees two cells that share one digit with it each, and a third with each other."""
+
+    name = "XY-wing"
+    rung = 9
+
+    def find(self, state: State) -> Iterator[Finding]:
+        ground, pairs = state.ground, _pairs(state.masks())
+        for pivot, mask in pairs.items():
+            near = [cell for cell in cells_on(ground.peers[pivot]) if (pairs.get(cell, 0) & mask).bit_count() == 1]
+            for i, one in enumerate(near):
+                for other in near[i + 1 :]:
+                    shared = pairs[one] & pairs[other]
+                    if shared.bit_count() == 1 and not shared & mask:
+                        digit = shared.bit_length()
+                        gone = state.boards[digit] & ground.peers[one] & ground.peers[other]
+                        if gone:
+                            removed = tuple((cell, digit) for cell in cells_on(gone))
+                            words = partial(_pivot_words, ground, pivot, (one, other), digit)
+                            yield Finding(self.name, self.rung, (pivot, one, other), removed, words, reach=1)
+
+
+class XYZWing(Technique):
+    """A pivot with three digits sees two cells that hold two of them each; the third digit is common to all three."""
+
+    name = "XYZ-wing"
+    rung = 9
+
+    def find(self, state: State) -> Iterator[Finding]:
+        ground, masks = state.ground, state.masks()
+        pairs = _pairs(masks)
+        for pivot, mask in enumerate(masks):
+            if mask.bit_count() != 3:
+                continue
+            near = [c for c in cells_on(ground.peers[pivot]) if c in pairs and not pairs[c] & ~mask]
+            for i, one in enumerate(near):
+                for other in near[i + 1 :]:
+                    shared = pairs[one] & pairs[other]
+                    if shared.bit_count() == 1:
+                        digit = shared.bit_length()
+                        peers = ground.peers[pivot] & ground.peers[one] & ground.peers[other]
+                        gone = state.boards[digit] & peers
+                        if gone:
+                            removed = tuple((cell, digit) for cell in cells_on(gone))
+                            words = partial(_pivot_words, ground, pivot, (one, other), digit)
+                            yield Finding(self.name, self.rung, (pivot, one, other), removed, words, reach=1)
+
+
+class WWing(Technique):
+    """Two cells with the same two digits see the ends of a strong link on one; the other digit is in one of them."""
+
+    name = "W-wing"
+    rung = 9
+
+    def find(self, state: State) -> Iterator[Finding]:
+        ground, pairs = state.ground, _pairs(state.masks())
+        cells = sorted(pairs)
+        for i, one in enumerate(cells):
+            for other in cells[i + 1 :]:
+                mask = pairs[one]
+                if pairs[other] != mask or ground.peers[one] >> other & 1:
+                    continue
+                for digit in (mask.bit_length(), (mask & -mask).bit_length()):
+                    joined = (mask & ~(1 << (digit - 1))).bit_length()
+                    gone = state.boards[digit] & ground.peers[one] & ground.peers[other]
+                    link = self._link(state, one, other, joined) if gone else None
+                    if link:
+                        removed = tuple((cell, digit) for cell in cells_on(gone))
+                        words = partial(_linked_words, ground, (one, other), link, joined, digit)
+                        yield Finding(self.name, self.rung, (one, other, *link), removed, words, reach=1)
+
+    def _link(self, state: State, one: int, other: int, digit: int) -> tuple[int, ...] | None:
+        """The two places of the digit in some house, one seen by each cell, neither being one of the cells."""
+        ground = state.ground
+        ends = 1 << one | 1 << other
+        for area in ground.areas:
+            places = state.boards[digit] & area.board
+            if places.bit_count() == 2 and not places & ends:
+                first, second = cells_on(places)
+                sees = ground.peers[first], ground.peers[second]
+                if (sees[0] >> one & 1 and sees[1] >> other & 1) or (sees[1] >> one & 1 and sees[0] >> other & 1):
+                    return first, second
+        return None
+
+
+def _pivot_words(ground: Ground, pivot: int, wings: tuple[int, int], digit: int) -> str:
+    cells = ground.names(wings)
+    return f"whatever {ground.grid.name(pivot)} holds, it or one of {cells} is {ground.symbol(digit)}"
+
+
+def _linked_words(ground: Ground, pair: tuple[int, int], link: tuple[int, ...], joined: int, digit: int) -> str:
+    return (
+        f"{ground.symbol(joined)} stands in {ground.either(link)}, so {ground.names(pair)} cannot both hold it, "
+        f"and one of them is {ground.symbol(digit)}"
+    )
