@@ -52,9 +52,10 @@ def compose_key(book: Book, layout: Layout) -> Document:
 def draw_pages(numbered: Sequence[tuple[Leaf, str]], layout: Layout, title: str, draft: bool) -> tuple[Page, ...]:
     """Leaves with their printed numbers, drawn in order, the first a right page; left pages carry the book's title."""
     labels = {name: label for leaf, label in numbered for name, _ in leaf.anchors}
+    bound = layout.bound(len(numbered))
     pages = []
     for index, (leaf, label) in enumerate(numbered):
-        sheet = Sheet(layout, right=index % 2 == 0)
+        sheet = Sheet(bound, right=index % 2 == 0)
         head = leaf.head if sheet.right or not leaf.head else title
         items = (*furniture(sheet, leaf, head, label, draft), *leaf.draw(sheet, labels))
         anchors = tuple(Anchor(name, 0.0, y) for name, y in leaf.anchors)

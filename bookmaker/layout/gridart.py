@@ -8,6 +8,7 @@ its sides, as far as `outside` says.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from functools import lru_cache
 
 from bookmaker.display.items import Group, Item, Move, Path, Point, Rect, Straight, Stroke, Text
@@ -48,11 +49,12 @@ def draw_grid(
     marks: bool = True,
     position: Position | None = None,
     shaded: Sequence[int] = (),
+    weight: float = 1.0,
 ) -> Group:
     """The grid with its givens; with `solution`, the other digits too, lighter than the givens.
 
     `marks` off leaves the rules' marks away. `position` pencils its candidates into the empty cells; `shaded` cells
-    have a light ground.
+    have a light ground. The grid's own lines are `weight` times as heavy as usual.
     """
     frame = frame_for(puzzle.grid, cell)
     layers: dict[Layer, list[Item]] = {layer: [] for layer in Layer}
@@ -61,7 +63,7 @@ def draw_grid(
         for rule in puzzle.rules:
             for mark in rule.marks(frame):
                 layers[mark.layer].append(mark.item)
-    layers[Layer.GRID].extend(grid_lines(puzzle.grid, cell))
+    layers[Layer.GRID].extend(grid_lines(puzzle.grid, cell, weight))
     items = [item for layer in Layer for item in layers[layer]]
     items.extend(_digits(puzzle, frame, solution, halo=bool(layers[Layer.LINE])))
     if position is not None:
@@ -80,7 +82,7 @@ def region_pen(cell: float) -> Stroke:
 
 
 @lru_cache(maxsize=256)
-def grid_lines(grid: Grid, cell: float) -> tuple[Item, ...]:
+def grid_lines(grid: Grid, cell: float, weight: float = 1.0) -> tuple[Item, ...]:
     """Lines between cells, then region borders, then the outline."""
     size, side = grid.size, grid.size * cell
     walls = set(_walls(grid))
@@ -90,8 +92,8 @@ def grid_lines(grid: Grid, cell: float) -> tuple[Item, ...]:
         for stretch in (((at * cell, 0.0), (at * cell, side)), ((0.0, at * cell), (side, at * cell)))
     ]
     thick = [((x0 * cell, y0 * cell), (x1 * cell, y1 * cell)) for (x0, y0), (x1, y1) in _runs(walls)]
-    pen = region_pen(cell)
-    items: list[Item] = [_strokes(thin, cell_pen(cell))]
+    pen, thin_pen = (replace(pen, width=pen.width * weight) for pen in (region_pen(cell), cell_pen(cell)))
+    items: list[Item] = [_strokes(thin, thin_pen)]
     if thick:
         items.append(_strokes(thick, pen))
     items.append(Rect(0.0, 0.0, side, side, Stroke(pen.width)))

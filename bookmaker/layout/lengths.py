@@ -51,6 +51,20 @@ def read_length(node: Node, what: str, desk: Desk, least: float, most: float) ->
     return None
 
 
+def read_number(node: Node, what: str, desk: Desk, least: float, most: float) -> float | None:
+    """A number such as 1.5, or a trouble."""
+    text = read_text(node, what, desk)
+    if text is None:
+        return None
+    if re.fullmatch(r"\d{1,4}(\.\d{1,4})?", text.strip()) is None:
+        desk.error(node.place, "not-a-number", f"{what} should be a number such as 1.5, not “{text}”")
+        return None
+    if least <= float(text) <= most:
+        return float(text)
+    desk.error(node.place, "out-of-range", f"{what} should be from {least:g} to {most:g}, not {text}")
+    return None
+
+
 def read_paper(node: Node, desk: Desk) -> tuple[float, float] | None:
     """Width and height of a paper in points, or a trouble."""
     text = read_text(node, "paper", desk)

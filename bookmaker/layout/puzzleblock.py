@@ -11,12 +11,12 @@ from dataclasses import dataclass
 from typing import Literal
 
 from bookmaker.book.model import BookPuzzle
-from bookmaker.display.items import Group, Item
+from bookmaker.display.items import Group, Item, Text
 from bookmaker.layout.flow import height, stacked
 from bookmaker.layout.gridart import draw_grid, outside
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.puzzletext import head_above, head_beside, note_rows, rules_above, rules_beside
-from bookmaker.layout.spec import Layout
+from bookmaker.layout.spec import Layout, Type
 from bookmaker.layout.text import DROP, Labels, PageNumber, Row, width
 from bookmaker.rules.common.frame import Margins
 
@@ -78,7 +78,9 @@ class Block:
         below = y + self.grid_height + 0.5 * line
         yield from stacked(self.note, x + claim.left * self.cell, below, labels)
         grid_right = x + across - claim.right * self.cell
-        yield from self._pointer(grid_right, below + (1 - DROP) * line, "end").items(labels)
+        note_right = x + claim.left * self.cell + max(map(_reach, self.note), default=0.0)
+        clear = note_right + line + self._pointer_width() <= grid_right
+        yield from self._pointer(grid_right if clear else self.width, below + (1 - DROP) * line, "end").items(labels)
 
     def _beside(self, right: bool, labels: Labels) -> Iterator[Item]:
         """Grids stand at the outer edge of the page, where the hand lies."""
@@ -91,16 +93,22 @@ class Block:
         yield from self._pointer(text_x, foot, "start").items(labels)
 
     def _grid(self, x: float, y: float) -> Group:
-        drawn = draw_grid(self.puzzle.puzzle, self.cell, f"grid {self.puzzle.id}")
+        drawn = draw_grid(self.puzzle.puzzle, self.cell, f"grid {self.puzzle.id}", weight=self.layout.puzzles.weight)
         return Group((drawn,), x + self.claim.left * self.cell, y + self.claim.top * self.cell)
+
+    def _pointer_width(self) -> float:
+        return width(f"{POINTER}000", self.layout.type.label)
 
     def _pointer(self, x: float, y: float, anchor: Literal["start", "end"]) -> PageNumber:
         """Where to find the key."""
         return PageNumber(x, y, POINTER, f"key {self.puzzle.id}", self.layout.type.label, 0.25, anchor)
 
 
-def fit_above(puzzle: BookPuzzle, layout: Layout, wide: float, depth: float, hang: float = 0.0) -> Block:
+def fit_above(
+    puzzle: BookPuzzle, layout: Layout, wide: float, depth: float, hang: float = 0.0, most: float = 0.0
+) -> Block:
     """The puzzle with its text above the grid. It `fits` unless its cells come out smaller than the layout's least.
+    `most` is the size of the largest cells, unless the layout allows larger ones.
 
     The grid begins at the edge of the hanging column, as wide as the text; one of many cells may take the whole width.
     """
@@ -110,13 +118,23 @@ def fit_above(puzzle: BookPuzzle, layout: Layout, wide: float, depth: float, han
         Row(line / 2),
         *rules_above(puzzle, layout, wide, hang),
     )
-    note = note_rows(puzzle, layout, wide - hang - width(f"{POINTER}000", layout.type.label) - line)
+    most = max(most, slots.most)
+    beside_note = width(f"{POINTER}000", layout.type.label) + line
+    note = note_rows(puzzle, layout, wide - max(hang, claim.left * most) - beside_note)
     size = puzzle.puzzle.grid.size
     tallest = (depth - height(head) - max(height(note), line) - 2 * line) / (size + claim.top + claim.bottom)
     aligned = (wide - max(hang, claim.left * slots.least)) / (size + claim.right)
     widest = wide / (size + claim.left + claim.right)
-    cell = min(slots.most, tallest, max(min(aligned, widest), min(widest, slots.least)))
+    cell = min(most, tallest, max(min(aligned, widest), min(widest, slots.least)))
     return Block(puzzle, layout, "above", wide, depth, hang, cell, claim, head, note)
+
+
+def _reach(row: Row) -> float:
+    """How far the words of a row reach."""
+    return max(
+        (width(item.text, Type(item.font, item.size, 0.0)) + item.x for item in row.items if isinstance(item, Text)),
+        default=0.0,
+    )
 
 
 def fit_beside(puzzle: BookPuzzle, layout: Layout, wide: float, depth: float) -> Block | None:

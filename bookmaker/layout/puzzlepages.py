@@ -19,6 +19,10 @@ from bookmaker.layout.text import Labels
 from bookmaker.trouble import BookTroubles, Trouble
 
 
+ALONE = mm(13)
+"""A puzzle too large for its share of a page may have cells up to this size on its own, also where the others have not."""
+
+
 @dataclass(frozen=True, slots=True)
 class Slot:
     """A block at its place in the type area."""
@@ -48,7 +52,7 @@ def place_puzzles(puzzles: Iterable[BookPuzzle], layout: Layout, depth: float) -
                 pages.append(tuple(page))
                 page = []
             continue
-        whole = fit_above(puzzle, layout, layout.measure, depth, layout.puzzles.hang)
+        whole = fit_above(puzzle, layout, layout.measure, depth, layout.puzzles.hang, ALONE)
         if not whole.fits:
             troubles.append(_does_not_fit(whole))
             continue

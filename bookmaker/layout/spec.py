@@ -5,10 +5,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 from bookmaker.trouble import Place
+
+
+LEAST_OUTER = 25.5
+"""The outer margin gives way to the spine no further than this: 9 mm, room for a thumb's edge (common practice)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,12 +48,13 @@ class TypeScale:
 
 @dataclass(frozen=True, slots=True)
 class PageMargins:
-    """In points; `inner` is at the spine."""
+    """In points; `inner` is at the spine, and wider by `spine` for every hundred pages of the book."""
 
     inner: float
     outer: float
     top: float
     bottom: float
+    spine: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,6 +72,8 @@ class PuzzleSlots:
     gap: float
     least: float
     most: float
+    weight: float = 1.0
+    """The lines of a grid are this many times as heavy as usual."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,6 +108,14 @@ class Layout:
     keys: KeySlots
     press: Press
     place: Place
+
+    def bound(self, pages: int) -> Layout:
+        """The layout of a book of so many pages: a thick book opens less flat, so its type area keeps farther from the
+        spine. It moves as it is, towards the outer edge: no line breaks anew and no grid shrinks as a book grows."""
+        margins = self.margins
+        room = max(0.0, margins.outer - LEAST_OUTER)
+        by = min(pages // 100 * margins.spine, room)
+        return replace(self, margins=replace(margins, inner=margins.inner + by, outer=margins.outer - by))
 
     @property
     def line(self) -> float:

@@ -14,7 +14,7 @@ from functools import cache
 from typing import Any, TypeVar, cast
 
 from bookmaker.layout.fonts import FontBook
-from bookmaker.layout.lengths import PAPERS, mm, read_length, read_paper
+from bookmaker.layout.lengths import PAPERS, mm, read_length, read_number, read_paper
 from bookmaker.layout.spec import KeySlots, Layout, PageMargins, Press, PuzzleSlots, Type, TypeScale
 from bookmaker.manifest.yamlfile import parse_yaml
 from bookmaker.placed import Node, read_choice, read_fields, read_switch, read_text, read_whole
@@ -83,18 +83,21 @@ class _Section:
     def switch(self, name: str) -> bool:
         return self.value(name, lambda node: read_switch(node, f"“{name}”", self.desk), False)
 
-    def section(self, name: str, names: tuple[str, ...]) -> _Section:
-        return _Section(self.fields.get(name), f"“{name}”", names, self.desk)
+    def number(self, name: str, least: float, most: float, usual: float) -> float:
+        return self.value(name, lambda node: read_number(node, f"“{name}”", self.desk, least, most), usual)
+
+    def section(self, name: str, names: tuple[str, ...], optional: tuple[str, ...] = ()) -> _Section:
+        return _Section(self.fields.get(name), f"“{name}”", names, self.desk, optional)
 
 
 def _layout(name: str, root: Node, desk: Desk) -> Layout:
     needed = ("about", "use", "paper", "margins", "type", "puzzles", "keys")
     top = _Section(root, "a layout", needed, desk, optional=("press",))
     width, height = top.value("paper", lambda node: read_paper(node, desk), PAPERS["A4"])
-    margins = top.section("margins", ("inner", "outer", "top", "bottom"))
+    margins = top.section("margins", ("inner", "outer", "top", "bottom"), ("spine",))
     roles = tuple(TypeScale.__dataclass_fields__)
     scale = top.section("type", roles)
-    puzzles = top.section("puzzles", ("rows", "columns", "text", "hang", "gap", "least cell", "most cell"))
+    puzzles = top.section("puzzles", ("rows", "columns", "text", "hang", "gap", "least cell", "most cell"), ("weight",))
     least = puzzles.length("least cell", mm(4), mm(40))
     keys = top.section("keys", ("columns", "most cell"))
     press = top.section("press", ("bleed", "marks", "slug"))
@@ -104,7 +107,13 @@ def _layout(name: str, root: Node, desk: Desk) -> Layout:
         use=cast(Any, top.choice("use", ("book", "handout"))),
         width=width,
         height=height,
-        margins=PageMargins(*(margins.length(side, mm(5), mm(80)) for side in ("inner", "outer", "top", "bottom"))),
+        margins=PageMargins(
+            inner=margins.length("inner", mm(5), mm(80)),
+            outer=margins.length("outer", mm(5), mm(80)),
+            top=margins.length("top", mm(5), mm(80)),
+            bottom=margins.length("bottom", mm(5), mm(80)),
+            spine=margins.length("spine", 0, mm(10)),
+        ),
         type=TypeScale(*(scale.value(role, lambda node: _type(node, desk), Type("serif", 10, 14)) for role in roles)),
         puzzles=PuzzleSlots(
             rows=puzzles.whole("rows", 1, 4),
@@ -114,6 +123,7 @@ def _layout(name: str, root: Node, desk: Desk) -> Layout:
             gap=puzzles.length("gap", 0, mm(60)),
             least=least,
             most=puzzles.length("most cell", least, mm(40)),
+            weight=puzzles.number("weight", 1, 3, usual=1),
         ),
         keys=KeySlots(keys.whole("columns", 1, 8), keys.length("most cell", mm(2), mm(20))),
         press=Press(press.length("bleed", 0, mm(10)), press.switch("marks"), press.switch("slug"))

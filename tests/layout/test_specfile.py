@@ -2,11 +2,14 @@
 
 import pytest
 
-from bookmaker.layout import layout_names, load_layout
+from bookmaker.display.items import Text
+from bookmaker.layout import compose, layout_names, load_layout
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.specfile import read_layout
 from bookmaker.resources import shipped
 from bookmaker.trouble import BookTroubles
+from tests.layout.flat import flat
+from tests.layout.sample_book import sample_book
 
 GOOD = (shipped("layouts") / "a4-book.yaml").read_text(encoding="utf-8")
 
@@ -18,6 +21,9 @@ GOOD = (shipped("layouts") / "a4-book.yaml").read_text(encoding="utf-8")
         ("a4-book-two", 595.276, 841.890),
         ("a4-handout", 595.276, 841.890),
         ("a5-book", 419.528, 595.276),
+        ("b5-book", 498.898, 708.661),
+        ("6x9-book", 432, 648),
+        ("half-letter-book", 396, 612),
         ("letter-book", 612, 792),
         ("letter-book-two", 612, 792),
         ("letter-handout", 612, 792),
@@ -32,7 +38,7 @@ def test_papers(name, width, height):
 def test_every_layout_keeps_the_house_rules(name):
     layout = load_layout(name)
     assert layout.margins.inner > layout.margins.outer or layout.use == "handout"
-    assert layout.puzzles.least >= mm(6.5) - 0.001
+    assert layout.puzzles.least >= mm(6.5) - 0.001  # pocket books; club sheets 9 mm (common practice)
     assert layout.use == "book" or layout.puzzles.least >= mm(9) - 0.001
     assert layout.about
     halves = [getattr(layout.type, role).leading / layout.line * 2 for role in layout.type.__dataclass_fields__]
@@ -60,6 +66,9 @@ def test_the_text_of_a_layout_becomes_points():
         ("text: above", "text: abvoe", "unknown-word", "abvoe"),
         ("use: book ", "use: boook ", "unknown-word", "boook"),
         ("rows: 1 ", "rows: nine ", "not-a-number", "nine"),
+        ("spine: 2 mm", "spine: 2 cm", "out-of-range", "2 cm"),
+        ("hang: 26 mm", "weight: heavy", "not-a-number", "heavy"),
+        ("hang: 26 mm", "weight: 4", "out-of-range", "4"),
         ("most cell: 16 mm", "most cell: 8 mm", "out-of-range", "8 mm"),
         ("about:", "# about:", "missing-key", "about"),
     ],
@@ -87,3 +96,25 @@ def test_an_unknown_layout_names_the_nearest():
     with pytest.raises(BookTroubles) as caught:
         load_layout("a4-bok")
     assert "a4-book" in caught.value.troubles[0].hint
+
+
+def test_the_text_of_a_thick_book_keeps_away_from_the_spine_as_it_is():
+    """Common practice, no source: the spine margin grows with the page count."""
+    layout = load_layout("a4-book")
+    assert [layout.bound(pages).margins.inner - layout.margins.inner for pages in (99, 100, 250)] == pytest.approx(
+        [0, mm(2), mm(4)]
+    )
+    for pages in (64, 320, 3000):
+        bound = layout.bound(pages)
+        assert (bound.measure, bound.depth) == pytest.approx((layout.measure, layout.depth))
+        assert bound.margins.outer >= mm(8.99)
+
+
+def test_large_print_has_no_text_under_sixteen_points():
+    """UKAAF G003 (2019): large print is 16 points at least."""
+    for name in ("a4-large-print", "letter-large-print"):
+        for page in compose(sample_book(), load_layout(name)).pages:
+            for item in flat(page):
+                drawn = any(map(item.inside, ("grid ", "sample ", "title art")))
+                if isinstance(item.item, Text) and not drawn:
+                    assert item.item.size >= 16, item.item
