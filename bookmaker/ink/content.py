@@ -8,7 +8,8 @@ All greys are DeviceGray.
 from __future__ import annotations
 
 from collections.abc import Iterable
-from typing import Any, assert_never
+from functools import lru_cache
+from typing import Any, TypeAlias, assert_never
 
 from reportlab.lib.utils import ImageReader
 
@@ -40,25 +41,39 @@ _CAPS = {"butt": 0, "round": 1, "square": 2}
 _JOINS = {"miter": 0, "round": 1, "bevel": 2}
 
 
+@lru_cache(maxsize=65_536)  # the grids of a book share most of theirs
 def number(value: float) -> str:
     """A number as PDF writes it, to 0.001: never with an exponent."""
     return repr(round(value, 3) + 0.0).removesuffix(".0")
 
 
-class Content:
-    """Draws the items of one page on the canvas's current page. `links` holds (left, top, right, bottom, target)."""
+Area: TypeAlias = tuple[float, float, float, float, str]
+"""A link's left, top, right, bottom and target."""
 
-    def __init__(self, canvas: Any, codes: GlyphCodes) -> None:
-        self.links: list[tuple[float, float, float, float, str]] = []
+
+class Content:
+    """Draws pages, one after the other, on the canvas's current page. The items must live as long as this does."""
+
+    def __init__(self, canvas: Any) -> None:
         self._canvas = canvas
-        self._codes = codes
+        self._codes = GlyphCodes(canvas)
+        self._paths: dict[int, str] = {}
+        self._begin()
+
+    def _begin(self) -> None:
+        self._links: list[Area] = []
         self._matrix: Matrix = IDENTITY
         self._stroke = Stroke(1.0)
         self._fill: Grey = 0.0
         self._font = ("", 0.0)
 
-    def draw(self, items: Iterable[Item]) -> None:
-        """Draw the items in order."""
+    def page(self, items: Iterable[Item]) -> list[Area]:
+        """Draw the items of a page in order; where its links lie."""
+        self._begin()
+        self._draw(items)
+        return self._links
+
+    def _draw(self, items: Iterable[Item]) -> None:
         for item in items:
             match item:
                 case Line(start, end, stroke):
@@ -67,7 +82,7 @@ class Content:
                 case Rect():
                     self._shape(_rectangle(item), item.stroke, item.fill, "")
                 case Path():
-                    self._shape(_path(item.segments), item.stroke, item.fill, "*")
+                    self._shape(self._path(item.segments), item.stroke, item.fill, "*")
                 case Text():
                     self._text(item)
                 case Image():
@@ -95,6 +110,13 @@ class Content:
                 self._put(f"{path} S")
             case False, True:
                 self._put(f"{path} f{rule}")
+
+    def _path(self, segments: tuple[Segment, ...]) -> str:
+        """A path's operators, kept because the lines of grids come again and again as the very same value."""
+        kept = self._paths.get(id(segments))
+        if kept is None:
+            kept = self._paths[id(segments)] = _path(segments)
+        return kept
 
     def _text(self, text: Text) -> None:
         if not text.text:
@@ -130,7 +152,7 @@ class Content:
             self._put(f"{_rectangle(group.clip)} W n")
         elif group.clip is not None:
             self._put(f"{_path(group.clip.segments)} W* n")
-        self.draw(group.items)
+        self._draw(group.items)
         self._put("Q")
         if group.name:
             self._put("EMC")
@@ -140,7 +162,7 @@ class Content:
         right, bottom = link.x + link.width, link.y + link.height
         corners = [moved(self._matrix, (x, y)) for x in (link.x, right) for y in (link.y, bottom)]
         xs, ys = [x for x, _ in corners], [y for _, y in corners]
-        self.links.append((min(xs), min(ys), max(xs), max(ys), link.target))
+        self._links.append((min(xs), min(ys), max(xs), max(ys), link.target))
 
     def _pen(self, stroke: Stroke) -> None:
         """Say what differs from the pen in use."""

@@ -20,7 +20,7 @@ from reportlab.pdfgen.canvas import Canvas
 from bookmaker.display.items import Document, Page
 from bookmaker.ink.content import Content
 from bookmaker.ink.labels import stretches
-from bookmaker.ink.pdffonts import GlyphCodes, embeddable
+from bookmaker.ink.pdffonts import embeddable
 from bookmaker.ink.pdfx import MAKER, VERSION, make_pdfx
 from bookmaker.typeface import font_files
 
@@ -46,10 +46,10 @@ def pdf_bytes(document: Document, press: bool = False) -> bytes:
     canvas._doc.info = _Information(document, press)
     canvas.setViewerPreference("DisplayDocTitle", "true")
     fingerprint = md5(repr((document.title, document.author, document.created, press)).encode(), usedforsecurity=False)
-    codes = GlyphCodes(canvas)
+    content = Content(canvas)
     targets = None if press else _outline(canvas, document)
     for page in document.pages:
-        _draw_page(canvas, page, codes, targets, fingerprint)
+        _draw_page(canvas, page, content, targets, fingerprint)
     if targets is not None:
         _name_destinations(canvas, document, targets)
     for stretch in stretches(tuple(page.label for page in document.pages)):
@@ -83,7 +83,7 @@ def _outline(canvas: Any, document: Document) -> _Targets:
     return targets
 
 
-def _draw_page(canvas: Any, page: Page, codes: GlyphCodes, targets: _Targets | None, fingerprint: Any) -> None:
+def _draw_page(canvas: Any, page: Page, content: Content, targets: _Targets | None, fingerprint: Any) -> None:
     """Draw a page and add its operators to the fingerprint; where there are targets, add links and anchors."""
     edge = max(page.sheet, page.bleed)
     high = page.height + edge
@@ -92,10 +92,9 @@ def _draw_page(canvas: Any, page: Page, codes: GlyphCodes, targets: _Targets | N
     bleed = edge - page.bleed
     canvas.setBleedBox((bleed, bleed, edge + page.width + page.bleed, high + page.bleed))
     canvas.translate(edge, high)
-    content = Content(canvas, codes)
-    content.draw(page.items)
+    links = content.page(page.items)
     if targets is not None:
-        for left, top, right, bottom, target in content.links:
+        for left, top, right, bottom, target in links:
             canvas.linkRect("", target, (edge + left, high - bottom, edge + right, high - top), relative=0)
             targets.wanted.add(target)
         for anchor in page.anchors:

@@ -129,18 +129,17 @@ def _text(run: Run, page: int, safe: tuple[float, float, float, float], findings
         findings.add(page, "font-missing", f"the font {font.name} is not embedded", hint)
     elif not font.subset:
         findings.add(page, "font-whole", f"the font {font.name} is embedded whole, not as a subset", warning=True)
-    if any(character == "\x00" for character, _, _ in run.letters):
+    if any(letter[0] == "\x00" for letter in run.letters):
         hint = f"a text asks for a character that {font.name} does not have"
         findings.add(page, "missing-glyph", "an empty box is printed for a character", hint)
-    corners = run.corners()
-    if not corners:
+    box = run.box()
+    if box is None:
         return
-    xs, ys = [x for x, _ in corners], [y for _, y in corners]
     left, bottom, right, top = safe
-    beyond = max(left - min(xs), bottom - min(ys), max(xs) - right, max(ys) - top)
+    x0, y0, x1, y1 = box
+    beyond = max(left - x0, bottom - y0, x1 - right, y1 - top)
     # text that lies wholly beyond the trim is a slug line: cut off on purpose
-    slug = max(left - max(xs), bottom - max(ys), min(xs) - right, min(ys) - top) >= SAFE
-    if beyond > ROUNDING and not slug:
+    if beyond > ROUNDING and max(left - x1, bottom - y1, x0 - right, y0 - top) < SAFE:
         text = f"text reaches into the {SAFE / MM:g} mm along the trim"
         findings.add(page, "safe-area", text, "it may be cut off; give the page wider margins")
 

@@ -102,7 +102,7 @@ class _Square:
         """Cells along a side: one more than there are lines from the top side to the bottom side."""
         places = set()
         for stroke in strokes:
-            for way in stroke.ways:
+            for way in () if b"c" in stroke.drawn else stroke.ways:  # grid lines have no curves
                 if len(way) == 2:
                     (a, top), (b, bottom) = sorted(map(self.share, way), key=lambda share: share[1])
                     if abs(a - b) < 1e-3 and abs(top) < 1e-3 and abs(bottom - 1) < 1e-3 and 1e-3 < a < 1 - 1e-3:
@@ -112,7 +112,7 @@ class _Square:
 
 def _square(stroke: Stroke) -> _Square | None:
     """The square that a stroke draws as one rectangle, if it does."""
-    if len(stroke.drawn) != 1 or stroke.drawn[0][0] != "re":
+    if stroke.drawn.count(b"re") != 1 or len(stroke.ways) != 1:
         return None
     foot, along, _, top, _ = stroke.ways[0]
     right, down = (along[0] - foot[0], along[1] - foot[1]), (foot[0] - top[0], foot[1] - top[1])

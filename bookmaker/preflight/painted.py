@@ -12,6 +12,7 @@ from math import hypot
 from typing import Any, TypeAlias
 
 from bookmaker.preflight.pdffont import PdfFont
+from bookmaker.preflight.tokens import path_operations
 
 Point: TypeAlias = tuple[float, float]
 
@@ -79,30 +80,42 @@ class Run:
             if not character.isspace():
                 yield Glyph(character, moved(self.matrix, (start, self.rise)), (a * width, b * width), up)
 
-    def corners(self) -> tuple[Point, ...]:
-        """The corners of the box around the text, spaces at its ends left out; none if there is nothing to see."""
+    def box(self) -> tuple[float, float, float, float] | None:
+        """The box around the text, left, bottom, right, top, spaces at its ends left out; None if nothing is seen."""
         seen = [letter for letter in self.letters if not letter[0].isspace()]
         if not seen:
-            return ()
-        ends = seen[0][1], seen[-1][1] + seen[-1][2]
-        heights = self.rise, self.rise + FIGURE * self.size
-        return tuple(moved(self.matrix, (x, y)) for x in ends for y in heights)
+            return None
+        begin, end = seen[0][1], seen[-1][1] + seen[-1][2]
+        low, high = self.rise, self.rise + FIGURE * self.size
+        a, b, c, d, e, f = self.matrix
+        along_x, up_x, along_y, up_y = (
+            (a * begin, a * end),
+            (c * low, c * high),
+            (b * begin, b * end),
+            (d * low, d * high),
+        )
+        left, bottom = e + min(along_x) + min(up_x), f + min(along_y) + min(up_y)
+        return left, bottom, e + max(along_x) + max(up_x), f + max(along_y) + max(up_y)
+
+
+def _sorted(one: float, other: float) -> tuple[float, float]:
+    return (one, other) if one <= other else (other, one)
 
 
 @dataclass(frozen=True)
 class Stroke:
-    """A stroked path: pen width on the page, and its operators with their numbers before `matrix`."""
+    """A stroked path: pen width on the page, and its segments as written, before `matrix`."""
 
     width: float
     group: tuple[str, ...]
-    drawn: tuple[tuple[str, tuple[float, ...]], ...]
+    drawn: bytes
     matrix: Matrix
 
     @cached_property
     def ways(self) -> tuple[tuple[Point, ...], ...]:
         """The corners of each stretch on the page; a closed one comes back to its first."""
         found: list[list[Point]] = []
-        for operator, numbers in self.drawn:
+        for operator, numbers in path_operations(self.drawn):
             match operator, numbers:
                 case "m", (x, y):
                     found.append([(x, y)])

@@ -8,19 +8,25 @@ from __future__ import annotations
 from collections.abc import Iterator
 from copy import copy
 from math import hypot
-from typing import Any
+from typing import Any, TypeAlias
 
 from pypdf import PageObject
 
 from bookmaker.preflight.painted import IDENTITY, Colour, Matrix, Painted, Picture, Run, Stroke, within
 from bookmaker.preflight.pdffont import PdfFont, read_font
-from bookmaker.preflight.tokens import operations
+from bookmaker.preflight.tokens import LINE, PATH, operations
 
 GROUP = "/Bookmaker"
 """The tag of marked content that holds one of our named groups."""
 
-_PATH = {"m", "l", "c", "v", "y", "h", "re"}
-_STROKE = {"S": False, "s": True, "B": False, "B*": False, "b": True, "b*": True}
+_SHORT = 3
+"""Strings up to this length (digits, totals) come again and again."""
+
+Letters: TypeAlias = tuple[tuple[str, float, float], ...]
+
+_STROKE = {"S": b"", "s": b"h ", "B": b"", "B*": b"", "b": b"h ", "b*": b"h "}
+"""What strokes a path, and the segment it adds."""
+
 _DONE = {"f", "F", "f*", "n"}
 _COLOURS = {"rg", "RG", "k", "K", "cs", "CS", "sc", "SC", "scn", "SCN", "sh"}
 
@@ -55,27 +61,32 @@ class _Painter:
         self.saved: list[_State] = []
         self.group: tuple[str, ...] = ()
         self.marks: list[bool] = []
-        self.path: list[tuple[str, tuple[float, ...]]] = []
+        self.path = b""
+        self.named: dict[str, PdfFont | None] = {}
+        self.kept: dict[tuple[Any, ...], tuple[Letters, float]] = {}
         self.line: Matrix = IDENTITY
         self.place: Matrix = IDENTITY
 
     def run(self, stream: bytes, resources: Any) -> Iterator[Painted]:
         """Follow a content stream. An operator with operands it cannot have is passed over, as viewers do."""
         resources = resources.get_object()
+        before, self.named = self.named, {}
         for operator, operands in operations(stream):
-            if operator in _PATH:
-                self.path.append((operator, tuple(operands)))
+            if operator == PATH:
+                self.path += operands[0]
+            elif operator == LINE:
+                if run := self._line(operands, resources):
+                    yield run
             elif operator in _STROKE:
-                if _STROKE[operator]:
-                    self.path.append(("h", ()))
                 a, b, c, d, _, _ = self.state.matrix
                 width = self.state.width * abs(a * d - b * c) ** 0.5
-                yield Stroke(width, self.group, tuple(self.path), self.state.matrix)
-                self.path = []
+                yield Stroke(width, self.group, self.path + _STROKE[operator], self.state.matrix)
+                self.path = b""
             elif operator in _DONE:
-                self.path = []
+                self.path = b""
             elif operator in ("Tj", "TJ", "'", '"'):
-                yield from self._show(operator, operands)
+                if run := self._show(operator, operands):
+                    yield run
             elif operator in _COLOURS:
                 yield Colour(operator, tuple(operands))
             elif operator == "Do":
@@ -84,6 +95,7 @@ class _Painter:
                 yield self._inline(operands)
             else:
                 self._note(operator, operands, resources)
+        self.named = before
 
     def _note(self, operator: str, operands: list[Any], resources: Any) -> None:
         """Operators that paint nothing but change what follows."""
@@ -130,10 +142,17 @@ class _Painter:
             case "EMC", _ if self.marks and self.marks.pop():
                 self.group = self.group[:-1]
 
+    def _line(self, operands: list[Any], resources: Any) -> Run | None:
+        x, y, font, size, codes = operands
+        if font is not None:
+            self.state.font, self.state.size = self._font(font, resources), size
+        self.line = self.place = (1, 0, 0, 1, x, y)
+        return self._text([codes])
+
     def _next_line(self, x: float, y: float) -> None:
         self.line = self.place = within(self.line, (1, 0, 0, 1, x, y))
 
-    def _show(self, operator: str, operands: list[Any]) -> Iterator[Run]:
+    def _show(self, operator: str, operands: list[Any]) -> Run | None:
         state = self.state
         match operator, operands:
             case "'", [text]:
@@ -148,10 +167,28 @@ class _Painter:
             case "Tj", [text]:
                 parts = [text]
             case _:
-                return
+                return None
+        return self._text(parts)
+
+    def _text(self, parts: list[Any]) -> Run | None:
+        """Strings and gaps shown from here on; None without a font."""
+        state = self.state
+        if state.font is None:
+            return None
+        letters, along = self._set(parts)
+        run = Run(state.font, state.size, letters, within(state.matrix, self.place), state.rise, self.group)
+        self.place = within(self.place, (1, 0, 0, 1, along, 0))
+        return run
+
+    def _set(self, parts: list[Any]) -> tuple[Letters, float]:
+        """The letters of strings and gaps, and how far they go. What single short strings come to is kept."""
+        state = self.state
+        key = (id(state.font), state.size, state.letter_space, state.word_space, state.stretch, *parts)
+        short = len(parts) == 1 and len(parts[0]) <= _SHORT
+        if short and key in self.kept:
+            return self.kept[key]
         font, size = state.font, state.size
-        if font is None:
-            return
+        assert font is not None
         along = 0.0
         letters = []
         for part in parts:
@@ -163,15 +200,19 @@ class _Painter:
                 letters.append((character, along, wide))
                 space = state.letter_space + (state.word_space if code == 32 and not font.wide else 0.0)
                 along += wide + space * state.stretch
-        whole = within(state.matrix, self.place)
-        yield Run(font, size, tuple(letters), whole, state.rise, self.group)
-        self.place = within(self.place, (1, 0, 0, 1, along, 0))
+        made = tuple(letters), along
+        if short:
+            self.kept[key] = made
+        return made
 
     def _font(self, name: str, resources: Any) -> PdfFont | None:
-        listed: Any = resources["/Font"].get_object() if "/Font" in resources else {}
-        if name not in listed:
-            return None
-        raw = listed.raw_get(name)
+        """The font that a name stands for in the stream that is followed."""
+        if name not in self.named:
+            listed: Any = resources["/Font"].get_object() if "/Font" in resources else {}
+            self.named[name] = self._known(listed.raw_get(name)) if name in listed else None
+        return self.named[name]
+
+    def _known(self, raw: Any) -> PdfFont:
         key = getattr(raw, "idnum", None) or id(raw)
         if key not in self.fonts:
             self.fonts[key] = read_font(raw.get_object())

@@ -1,7 +1,8 @@
 """The language of a PDF content stream (ISO 32000-1, 7.2 and 7.8): operands, then an operator.
 
 In: the bytes of a content stream. Out: (operator, operands), one at a time. Numbers come as float, names as str
-with their slash, strings as bytes, arrays as list, dictionaries as dict.
+with their slash, strings as bytes, arrays as list, dictionaries as dict. Two stretches that make up most of a page come
+as one operation each: the segments of a path, and a text object that shows one string.
 """
 
 from __future__ import annotations
@@ -10,20 +11,33 @@ import re
 from collections.abc import Iterator
 from typing import Any
 
+PATH = "path"
+"""Stands for segments of a path; the one operand is their bytes, for `path_operations`."""
+
+LINE = "line"
+"""Stands for “BT x y Td /font size Tf <codes> Tj ET”; operands: x, y, font, size, codes, None where Tf is left out."""
+
 _PIECE = re.compile(
-    rb"""[\s\x00]*(?:
-    (?P<call>(?:[-+]?[\d.]+[\s\x00]+)*)(?P<operator>[A-Za-z'"][A-Za-z0-9*]*)
-    |(?P<number>[-+]?[\d.]+)
-    |/(?P<name>[^\s\x00()<>\[\]{}/%]*)
+    rb"""[\s\x00]*+(?:
+    (?P<path>(?:(?:[-+]?[\d.]++[\s\x00]++)*+(?:re|[mlcvyh])[\s\x00]++)++)
+    |BT\s++(?P<x>[-+]?[\d.]++)\s++(?P<y>[-+]?[\d.]++)\s++Td\s++
+        (?:/(?P<font>[^\s\x00()<>\[\]{}/%\#]++)\s++(?P<size>[\d.]++)\s++Tf\s++)?+
+        <(?P<codes>(?:[0-9A-Fa-f]{2})*+)>\s++Tj\s++ET(?=\s)
+    |(?P<call>(?:[-+]?[\d.]++[\s\x00]++)*+)(?P<operator>[A-Za-z'"][A-Za-z0-9*]*+)
+    |(?P<number>[-+]?[\d.]++)
+    |/(?P<name>[^\s\x00()<>\[\]{}/%]*+)
     |(?P<open><<|\[)
     |(?P<close>>>|\])
-    |<(?P<hex>[0-9A-Fa-f\s\x00]*)>
+    |<(?P<hex>[0-9A-Fa-f\s\x00]*+)>
     |(?P<text>\()
-    |%[^\r\n]*
+    |%[^\r\n]*+
     |(?P<other>.)
     )""",
     re.VERBOSE | re.DOTALL,
 )
+_SEGMENT = re.compile(rb"((?:[-+]?[\d.]++[\s\x00]++)*+)(re|[mlcvyh])[\s\x00]++")
+_SEGMENTS = {b"re", b"m", b"l", b"c", b"v", b"y", b"h"}
+_SEGMENTS = {b"re", b"m", b"l", b"c", b"v", b"y", b"h"}
 _CONSTANTS: dict[bytes, bool | None] = {b"true": True, b"false": False, b"null": None}
 _ESCAPES = {b"n": b"\n", b"r": b"\r", b"t": b"\t", b"b": b"\b", b"f": b"\f"}
 _IMAGE_END = re.compile(rb"\sEI(?=[\s\x00]|$)")
@@ -36,9 +50,21 @@ def operations(stream: bytes) -> Iterator[tuple[str, list[Any]]]:
     while piece := _PIECE.match(stream, at):
         at = piece.end()
         match piece.lastgroup:
+            case "path":
+                yield PATH, [_written(stack[-1]) + piece["path"]]
+                stack = [[]]
+            case "codes":
+                x, y, font, size, codes = piece.group("x", "y", "font", "size", "codes")
+                named = ("/" + font.decode("utf-8", "replace"), float(size)) if font else (None, None)
+                yield LINE, [_number(x), _number(y), *named, bytes.fromhex(codes.decode("ascii"))]
+                stack = [[]]
             case "operator":
-                stack[-1] += map(_number, piece["call"].split())
                 word = piece["operator"]
+                if word in _SEGMENTS:  # the last of a path, with no space after it
+                    yield PATH, [_written(stack[-1]) + piece["call"] + word + b" "]
+                    stack = [[]]
+                    continue
+                stack[-1] += map(_number, piece["call"].split())
                 if word in _CONSTANTS:
                     stack[-1].append(_CONSTANTS[word])
                     continue
@@ -65,6 +91,17 @@ def operations(stream: bytes) -> Iterator[tuple[str, list[Any]]]:
             case "text":
                 text, at = _string(stream, at)
                 stack[-1].append(text)
+
+
+def _written(operands: list[Any]) -> bytes:
+    """Numbers that a remark parts from their operator, as bytes again."""
+    return b"".join(b"%f " % operand for operand in operands if isinstance(operand, float))
+
+
+def path_operations(path: bytes) -> Iterator[tuple[str, tuple[float, ...]]]:
+    """The segments of a path, one at a time."""
+    for segment in _SEGMENT.finditer(path):
+        yield segment[2].decode("ascii"), tuple(map(_number, segment[1].split()))
 
 
 _NAME_CODE = re.compile(rb"#([0-9A-Fa-f]{2})")

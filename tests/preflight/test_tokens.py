@@ -12,13 +12,28 @@ from pypdf import PdfReader
 from pypdf.generic import ByteStringObject, ContentStream, FloatObject, NumberObject, TextStringObject
 
 from bookmaker.ink.pdf import pdf_bytes
-from bookmaker.preflight.tokens import operations
+from bookmaker.preflight.tokens import LINE, PATH, operations, path_operations
 from tests.ink.specimen import document
+
+
+def spelled(stream: bytes) -> list[tuple[str, list[Any]]]:
+    """All operations, those that come as one written out."""
+    found: list[tuple[str, list[Any]]] = []
+    for operator, operands in operations(stream):
+        if operator == PATH:
+            found += [(segment, list(numbers)) for segment, numbers in path_operations(operands[0])]
+        elif operator == LINE:
+            x, y, font, size, codes = operands
+            named = [("Tf", [font, size])] if font else []
+            found += [("BT", []), ("Td", [x, y]), *named, ("Tj", [codes]), ("ET", [])]
+        else:
+            found.append((operator, operands))
+    return found
 
 
 def one(stream: bytes) -> list[Any]:
     """The operands of the only operation."""
-    ((operator, operands),) = operations(stream + b" Tj")
+    ((operator, operands),) = spelled(stream + b" Tj")
     assert operator == "Tj"
     return operands
 
@@ -61,19 +76,38 @@ def test_examples_of_the_standard(written: bytes, meant: list[Any]) -> None:
 
 def test_operators() -> None:
     stream = b"q 1 0 0 1 5 5 cm\n0.5 w 1 2 m 3 4 l S W* n T* (a)' 1 2(b)\" Q"
-    assert [operator for operator, _ in operations(stream)] == "q cm w m l S W* n T* ' \" Q".split()  # noqa: SIM905
-    assert list(operations(stream))[-2] == ('"', [1, 2, b"b"])
+    assert [operator for operator, _ in spelled(stream)] == "q cm w m l S W* n T* ' \" Q".split()  # noqa: SIM905
+    assert spelled(stream)[-2] == ('"', [1, 2, b"b"])
+
+
+@pytest.mark.parametrize(
+    ("written", "meant"),
+    [
+        (b"1 2 m 3 4 l\nh S", "m 1 2, l 3 4, h, S"),
+        (b"1 2 3 4 re", "re 1 2 3 4"),
+        (b"1 % a remark\n2 m 3 4 l% another\nf", "m 1 2, l 3 4, f"),
+        (b"0 0 m 1 0 0 1 5 5 cm 1 2 l/A gs", "m 0 0, cm 1 0 0 1 5 5, l 1 2, gs /A"),
+        (b"BT 1 2 Td <0A> Tj ET\n", "BT, Td 1 2, Tj b'\\n', ET"),
+        (b"BT 1 2 Td /F1 9 Tf <0A> Tj ET\n", "BT, Td 1 2, Tf /F1 9, Tj b'\\n', ET"),
+        (b"BT 1 2 Td <0> Tj <41> Tj ET\n", "BT, Td 1 2, Tj b'\\x00', Tj b'A', ET"),
+    ],
+)
+def test_paths_and_lines_of_text_come_in_one_piece(written: bytes, meant: str) -> None:
+    said = []
+    for operator, operands in spelled(written):
+        said.append(" ".join([operator, *(f"{part:g}" if isinstance(part, float) else str(part) for part in operands)]))
+    assert ", ".join(said) == meant
 
 
 def test_inline_images_are_passed_over() -> None:
     stream = b"q BI /W 2 /H 2 /CS /G /BPC 8 ID \x01(EI\x02 EI Q"
-    assert list(operations(stream)) == [("q", []), ("BI", ["/W", 2, "/H", 2, "/CS", "/G", "/BPC", 8]), ("Q", [])]
+    assert spelled(stream) == [("q", []), ("BI", ["/W", 2, "/H", 2, "/CS", "/G", "/BPC", 8]), ("Q", [])]
 
 
 @settings(derandomize=True, deadline=None, max_examples=200)
 @given(st.binary(max_size=60))
 def test_any_bytes_are_read_to_the_end(noise: bytes) -> None:
-    list(operations(noise))
+    spelled(noise)
 
 
 @settings(derandomize=True, deadline=None, max_examples=100)
@@ -106,4 +140,4 @@ def test_as_pypdf_reads_them() -> None:
             (operator.decode(), plain(list(operands)))
             for operands, operator in ContentStream(contents, None).operations
         ]
-        assert list(operations(contents.get_data())) == theirs
+        assert spelled(contents.get_data()) == theirs
