@@ -15,7 +15,8 @@ from bookmaker.cli.loading import book_argument, load_book, proofs_in_order, pro
 from bookmaker.display.contact import contact_sheet
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.ink.png import png_bytes
-from bookmaker.layout import compose, compose_key, load_layout, press_sheets
+from bookmaker.layout import compose, compose_key, impose, load_layout, press_sheets
+from bookmaker.layout.imposition import sheets_of, signatures
 from bookmaker.rules.common.wording import counted
 
 CONTACT_DPI = 150
@@ -36,6 +37,7 @@ CONTACT_DPI = 150
 )
 @click.option("--date", type=click.DateTime(["%Y-%m-%d"]), metavar="DATE", help="The edition's date, as 2026-03-14.")
 @click.option("--contact", is_flag=True, help="Also write contact.png: all pages small, side by side.")
+@click.option("--booklet", is_flag=True, help="Also write booklet.pdf: sheets to print on both sides, fold and stitch.")
 @click.option("--draft", is_flag=True, help="Allow unproven puzzles, and stamp every page as a draft.")
 def typeset_command(
     book: Path,
@@ -44,6 +46,7 @@ def typeset_command(
     edition: str,
     date: datetime | None,
     contact: bool,
+    booklet: bool,
     draft: bool,
 ) -> None:
     """Print the book: book.pdf with its keys at the back, and key.pdf with the keys alone.
@@ -51,16 +54,23 @@ def typeset_command(
     A puzzle without exactly one solution stops the book, unless --draft. Both files are looked over as “bookmaker
     preflight” does, and those in FOLDER are replaced only when the new ones are sound. An edition for the press is
     written beside the other one, as book-press.pdf and key-press.pdf; it needs a date.
+
+    A layout for a booklet, or --booklet with any other, adds booklet.pdf: the pages two to a side, in the order in
+    which the sheets are folded. Print it on both sides and turn the sheets on their short edge.
     """
     press = edition == "press"
+    if press and booklet:
+        raise click.UsageError("a press folds its own sheets: print the booklet without --edition press")
     if press and date is None:
         raise click.UsageError("an edition for the press carries its date: add --date, such as --date 2026-03-14")
     manifest = load_book(book)
-    layout = load_layout(layout_name or manifest.layout or "a4-book")
+    layout = load_layout(layout_name or manifest.layout or ("a5-booklet" if booklet else "a4-book"))
     proofs = proofs_in_order(manifest)
     contents = make_book(manifest, proofs, draft=draft)
     documents = {"book": compose(contents, layout), "key": compose_key(contents, layout)}
     pages = documents["book"].pages
+    if booklet or (layout.booklet and not press):
+        documents["booklet"] = impose(documents["book"], layout)
     files = {}
     for name, document in documents.items():
         dated = replace(document, created=date.date() if date else document.created)
@@ -72,3 +82,6 @@ def typeset_command(
     for path, document in zip(files, documents.values(), strict=True):
         puzzles = f", {counted(len(contents.puzzles), 'puzzle')}" if path == bound else ""
         click.echo(f"{path}: {counted(len(document.pages), 'page')}{puzzles}")
+    if "booklet" in documents:
+        fold = " + ".join(map(str, signatures(len(pages), sheets_of(layout).signature)))
+        click.echo(f"print the booklet on both sides, turned on the short edge, and fold {fold} sheets into each other")

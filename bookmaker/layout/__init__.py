@@ -2,8 +2,18 @@
 
 from bookmaker.layout.compose import compose, compose_key
 from bookmaker.layout.handout import compose_handout
+from bookmaker.layout.imposition import impose
 from bookmaker.layout.press import press_sheets
 from bookmaker.layout.spec import Layout
 from bookmaker.layout.specfile import layout_names, load_layout
 
-__all__ = ["Layout", "compose", "compose_handout", "compose_key", "layout_names", "load_layout", "press_sheets"]
+__all__ = [
+    "Layout",
+    "compose",
+    "compose_handout",
+    "compose_key",
+    "impose",
+    "layout_names",
+    "load_layout",
+    "press_sheets",
+]

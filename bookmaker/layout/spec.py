@@ -10,7 +10,6 @@ from typing import Literal
 
 from bookmaker.trouble import Place
 
-
 LEAST_OUTER = 25.5
 """The outer margin gives way to the spine no further than this: 9 mm, room for a thumb's edge (common practice)."""
 
@@ -94,6 +93,18 @@ class Press:
 
 
 @dataclass(frozen=True, slots=True)
+class Booklet:
+    """Sheets to print on both sides, fold and stitch: their width and height, two pages side by side; the most pages of
+    a signature, and the thickness of the paper. By default what a long stapler takes and office paper of 80 g a square
+    metre (common practice)."""
+
+    width: float
+    height: float
+    signature: int = 64
+    thickness: float = 0.1 * 72 / 25.4
+
+
+@dataclass(frozen=True, slots=True)
 class Layout:
     """Everything `compose` needs to know about the paper. Lengths in points."""
 
@@ -108,6 +119,8 @@ class Layout:
     keys: KeySlots
     press: Press
     place: Place
+    booklet: Booklet | None = None
+    """The sheets of a layout that is made for folding."""
 
     def bound(self, pages: int) -> Layout:
         """The layout of a book of so many pages: a thick book opens less flat, so its type area keeps farther from the

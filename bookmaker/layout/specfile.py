@@ -15,7 +15,7 @@ from typing import Any, TypeVar, cast
 
 from bookmaker.layout.fonts import FontBook
 from bookmaker.layout.lengths import PAPERS, mm, read_length, read_number, read_paper
-from bookmaker.layout.spec import KeySlots, Layout, PageMargins, Press, PuzzleSlots, Type, TypeScale
+from bookmaker.layout.spec import Booklet, KeySlots, Layout, PageMargins, Press, PuzzleSlots, Type, TypeScale
 from bookmaker.manifest.yamlfile import parse_yaml
 from bookmaker.placed import Node, read_choice, read_fields, read_switch, read_text, read_whole
 from bookmaker.resources import shipped
@@ -92,7 +92,7 @@ class _Section:
 
 def _layout(name: str, root: Node, desk: Desk) -> Layout:
     needed = ("about", "use", "paper", "margins", "type", "puzzles", "keys")
-    top = _Section(root, "a layout", needed, desk, optional=("press",))
+    top = _Section(root, "a layout", needed, desk, optional=("press", "booklet"))
     width, height = top.value("paper", lambda node: read_paper(node, desk), PAPERS["A4"])
     margins = top.section("margins", ("inner", "outer", "top", "bottom"), ("spine",))
     roles = tuple(TypeScale.__dataclass_fields__)
@@ -130,11 +130,27 @@ def _layout(name: str, root: Node, desk: Desk) -> Layout:
         if "press" in top.fields
         else PRESS,
         place=root.place,
+        booklet=_booklet(top, width, height, desk) if "booklet" in top.fields else None,
     )
     if "margins" in top.fields and (layout.measure < mm(80) or layout.depth < mm(120)):
         text = "these margins leave less than 80 by 120 mm of the paper to print on"
         desk.error(top.fields["margins"].place, "no-room", text)
     return layout
+
+
+def _booklet(top: _Section, width: float, height: float, desk: Desk) -> Booklet:
+    """The sheet lies on its long side; two pages must find room on it."""
+    section = top.section("booklet", ("sheet", "signature", "thickness"))
+    short, long = sorted(section.value("sheet", lambda node: read_paper(node, desk), (2 * width, height)))
+    signature = section.whole("signature", 4, 128)
+    booklet = Booklet(long, short, signature, section.length("thickness", mm(0.02), mm(1)))
+    if signature % 4:
+        text = f"a signature can't have {signature} pages: every folded sheet brings four"
+        desk.error(section.fields["signature"].place, "no-fold", text)
+    if "paper" in top.fields and "sheet" in section.fields and (2 * width > long + 0.01 or height > short + 0.01):
+        text = "two pages of this layout find no room side by side on the sheet"
+        desk.error(section.fields["sheet"].place, "no-room", text, "take a larger sheet or smaller pages")
+    return booklet
 
 
 def _type(node: Node, desk: Desk) -> Type | None:
