@@ -10,7 +10,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from functools import cache, lru_cache
 
 from bookmaker.solve.arithmetic import Total, house_sums
-from bookmaker.solve.automata import AcceptedLine
+from bookmaker.solve.automata import accepted_line
 from bookmaker.solve.consequences import Consequences, Forbidding, FurtherConsequences, peers_of
 from bookmaker.solve.counts import CountWithin
 from bookmaker.solve.engine import Engine
@@ -141,7 +141,7 @@ def _filters(
                 yield once, CountWithin(mask, least, most, tuple(cells.count(cell) for cell in once))
             case Automaton(cells, steps, accept):
                 once = tuple(dict.fromkeys(cells))
-                yield once, AcceptedLine(steps, accept, [once.index(cell) for cell in cells], digits)
+                yield once, accepted_line(steps, accept, tuple(once.index(cell) for cell in cells), digits)
     if totals:
         for found in house_sums(frame.boards, totals, digits):
             factors = dict.fromkeys(each_bit(found.plus), 1) | dict.fromkeys(each_bit(found.minus), -1)

@@ -28,6 +28,10 @@ class Support:
     """
 
     layout: Fields
+    reads: int
+    """The candidates that what it says depends on."""
+    sure: int
+    """Candidates that are allowed whatever the neighbour holds, but for one digit: writing that one rules them out."""
     up: tuple[int, int] | None
     down: tuple[int, int] | None
     smears: tuple[tuple[int, int], ...]
@@ -41,7 +45,7 @@ class Support:
     def of(self, state: int) -> int:
         layout = self.layout
         lows = layout.lows
-        allowed = 0
+        allowed = self.sure
         if self.up is not None:
             # state ^ (state - lows) holds every bit of a field up to its lowest candidate.
             above = (state ^ (state | layout.guards) - lows) & layout.everything ^ layout.everything
@@ -66,6 +70,12 @@ class Support:
 def support(layout: Fields, beside: Beside) -> Support:
     """Take a relation apart. `beside[d]` is the mask of digits allowed beside d; member 0 is unused."""
     digits, full, lows = layout.digits, layout.full, layout.lows
+    sure = spread(1, (e for e in range(digits) if sum(row >> e & 1 for row in beside[1:]) >= digits - 1))
+    unsure = [(d - 1, row & ~sure) for d, row in enumerate(beside) if row & ~sure]
+    if len(unsure) <= 2:  # no other way is shorter, and it has few candidates to watch
+        return Support(
+            layout, lows * spread(1, (at for at, _ in unsure)), lows * sure, None, None, (), (), (), tuple(unsure)
+        )
     rest = list(beside)
     parts: dict[bool, tuple[int, int]] = {}
     for upward in (True, False):
@@ -87,6 +97,8 @@ def support(layout: Fields, beside: Beside) -> Support:
         by_difference = {}
     return Support(
         layout,
+        layout.everything,
+        0,
         parts.get(True),
         parts.get(False),
         smears,
@@ -106,7 +118,7 @@ def _onwards(digit: int, step: int, upward: bool, digits: int) -> int:
 
 @dataclass(frozen=True, slots=True)
 class Sweep:
-    """One relation on all its pairs. `bits` are the candidates of the cells it looks at."""
+    """One relation on all its pairs. `bits` are the candidates it depends on."""
 
     bits: int
     forward: Support
@@ -130,6 +142,7 @@ def sweep(layout: Fields, pairs: Iterable[tuple[int, int]], beside: Beside) -> S
     groups: dict[int, list[int]] = {}
     for a, b in dict.fromkeys(pairs):
         groups.setdefault(b - a, []).append(a)
+    forward, backward = support(layout, beside), support(layout, reverse(beside))
     ahead: list[Group] = []
     behind: list[Group] = []
     every = 0
@@ -138,10 +151,10 @@ def sweep(layout: Fields, pairs: Iterable[tuple[int, int]], beside: Beside) -> S
         step = abs(distance) * layout.width
         left, right = (step, 0) if distance > 0 else (0, step)
         at_targets = at_sources << left >> right
-        every |= at_sources | at_targets
+        every |= at_sources & forward.reads | at_targets & backward.reads
         ahead.append((left, right, ~at_targets))
         behind.append((right, left, ~at_sources))
-    return Sweep(every, support(layout, beside), support(layout, reverse(beside)), tuple(ahead), tuple(behind))
+    return Sweep(every, forward, backward, tuple(ahead), tuple(behind))
 
 
 @cache
