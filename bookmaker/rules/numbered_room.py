@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from functools import cache
 from typing import Self
 
 from bookmaker.display.items import Close, Curve, Move, Path, Straight, Stroke
@@ -19,7 +20,7 @@ from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Margins, Mark
 from bookmaker.rules.common.outside import INK, Clue, clue_figures, digit_clue, lane, lines_named, middle_of, read_clues
 from bookmaker.rules.common.wording import digits_listed, one_or_many, symbol
-from bookmaker.solve.problem import Allowed, Constraint, relation
+from bookmaker.solve.problem import Allowed, Constraint, Relation
 from bookmaker.trouble import Desk, Place
 
 ACROSS, DOWN = 0.76, 0.9
@@ -53,18 +54,17 @@ numbered-room:
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         """Relations between the first cell and each other: “it counts to here” exactly if “the digit stands here”.
 
-        As the digit stands somewhere in the line, these say everything, and the whole grid is swept at once.
+        As the digit stands somewhere in the line, these say everything; an automaton that counts down takes longer.
         """
         pairs: dict[tuple[int, int], list[tuple[int, int]]] = {}
         for clue in self.clues:
             first, *others = clue.cells(grid)
             if clue.value != 1:
-                yield Allowed((first,), grid.all_digits & ~mask_of([1]))
+                yield Allowed((first,), grid.all_digits & ~mask_of([1, clue.value]))
             for place, cell in enumerate(others, start=2):
-                pairs.setdefault((clue.value, place), []).append((first, cell))
-        for (digit, place), between in pairs.items():
-            kept = ((a, b) for a in grid.digits for b in grid.digits if (a == place) == (b == digit))
-            yield relation(between, grid.size, kept)
+                pairs.setdefault((place, clue.value), []).append((first, cell))
+        for (place, digit), between in pairs.items():
+            yield Relation(tuple(between), _counts_to(grid.size, place, digit))
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for clue in self.clues:
@@ -130,3 +130,11 @@ numbered-room:
             if removed:
                 words = f"the numbered room {symbol(clue.value)} {clue.where} can only be {digits_listed(rooms, 'or')}"
                 yield Deduction(5, 2, cells, removed, words)
+
+
+@cache
+def _counts_to(size: int, place: int, digit: int) -> tuple[int, ...]:
+    """What may stand at a place beside each first digit: the digit if that counts there, else all others."""
+    goal = mask_of([digit])
+    others = mask_of(range(1, size + 1)) & ~goal
+    return (0, *(goal if first == place else others for first in range(1, size + 1)))

@@ -17,7 +17,7 @@ from bookmaker.display.items import Line, Stroke
 from bookmaker.placed import Node
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
-from bookmaker.rules.common.automata import Machine, machine
+from bookmaker.rules.common.automata import Machine, machine, met
 from bookmaker.rules.common.candidates import digits_in, removed_by
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Margins, Mark
@@ -82,7 +82,7 @@ sandwich:
         return cls(tuple(placed)) if len(desk.found) == already else None
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
-        """An automaton that remembers the first crust and the sum since: it knows at once how far the crusts can be."""
+        """An automaton that remembers the first crust and the digits since: it knows how far apart crusts can be."""
         for clue in self.clues:
             yield _machine(grid.size, clue.value).over(clue.cells(grid))
 
@@ -139,22 +139,23 @@ sandwich:
 
 @cache
 def _machine(size: int, total: int) -> Machine:
-    """States: before the first crust; which crust it was and the sum since; after the second."""
+    """States: the crust met last (0 for none, −1 after the second), the sum since, and which digits made it."""
 
-    def step(state: tuple[int, int], digit: int) -> tuple[int, int] | None:
-        crust, so_far = state
+    def step(state: tuple[int, int, int], digit: int) -> tuple[int, int, int] | None:
+        crust, so_far, filling = state
         if digit in (1, size):
-            if state == _BEFORE:
-                return digit, 0
-            return _AFTER if crust not in (digit, _AFTER[0]) and so_far == total else None
-        if state in (_BEFORE, _AFTER):
+            if crust == 0:
+                return digit, 0, 0
+            return (-1, total, filling) if crust not in (digit, -1) and so_far == total else None
+        if crust == 0:
             return state
-        return (crust, so_far + digit) if so_far + digit <= total else None
+        after = met(filling, digit, size)
+        if after is None or crust == -1:
+            return None if after is None else state
+        return (crust, so_far + digit, after) if so_far + digit <= total else None
 
-    return machine(range(1, size + 1), _BEFORE, step, lambda state: state == _AFTER)
-
-
-_BEFORE, _AFTER = (0, 0), (-1, 0)
+    start: tuple[int, int, int] = (0, 0, 0)
+    return machine(range(1, size + 1), start, step, lambda state: state[0] == -1)
 
 
 def _crusts(clue: Clue, position: Position) -> Iterator[Deduction]:

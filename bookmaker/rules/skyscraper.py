@@ -18,7 +18,7 @@ from bookmaker.display.shapes import polyline
 from bookmaker.placed import Node
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
-from bookmaker.rules.common.automata import Machine, machine
+from bookmaker.rules.common.automata import Machine, machine, met
 from bookmaker.rules.common.candidates import removed_by, span_mask
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Margins, Mark
@@ -74,7 +74,7 @@ skyscraper:
         return cls(tuple(placed)) if len(desk.found) == already else None
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
-        """An automaton that remembers the tallest digit so far and how many were seen: exact along the line."""
+        """An automaton that remembers the tallest digit so far, how many were seen, and which were met."""
         for clue in self.clues:
             yield _machine(grid.size, clue.value).over(clue.cells(grid))
 
@@ -154,15 +154,18 @@ def _facing(placed: Placed, grid: Grid, desk: Desk) -> None:
 
 @cache
 def _machine(size: int, count: int) -> Machine:
-    """States: the tallest digit so far and how many were seen."""
+    """States: the tallest digit so far, how many were seen, which digits were met."""
 
-    def step(state: tuple[int, int], digit: int) -> tuple[int, int] | None:
-        tallest, seen = state
-        if digit <= tallest:
-            return state if digit < tallest else None
-        return (digit, seen + 1) if seen < count else None
+    def step(state: tuple[int, int, int], digit: int) -> tuple[int, int, int] | None:
+        tallest, seen, before = state
+        after = met(before, digit, size)
+        if after is None or digit == tallest:
+            return None
+        if digit < tallest:
+            return tallest, seen, after
+        return (digit, seen + 1, after) if seen < count <= seen + 1 + size - digit else None
 
-    return machine(range(1, size + 1), (0, 0), step, lambda state: state == (size, count))
+    return machine(range(1, size + 1), (0, 0, 0), step, lambda state: state[:2] == (size, count))
 
 
 def _room(count: int, at: int, size: int) -> int:

@@ -15,7 +15,7 @@ from bookmaker.display.items import Line, Stroke
 from bookmaker.placed import Node
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
-from bookmaker.rules.common.automata import Machine, machine
+from bookmaker.rules.common.automata import Machine, machine, met
 from bookmaker.rules.common.candidates import digits_in, mask_of, removed_by
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Margins, Mark
@@ -33,6 +33,7 @@ from bookmaker.rules.common.outside import (
     subset_sums,
     whole_line,
 )
+from bookmaker.rules.common.sums import different_limits
 from bookmaker.rules.common.wording import digits_listed, one_or_many, symbol
 from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk, Place
@@ -80,7 +81,7 @@ x-sum:
         return cls(tuple(placed)) if len(desk.found) == already else None
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
-        """An automaton that remembers how many digits are still to come and what they must add up to."""
+        """An automaton that remembers which digits were met, how many are still to be added and what they must make."""
         for clue in self.clues:
             yield _machine(grid.size, clue.value).over(clue.cells(grid))
 
@@ -141,19 +142,19 @@ def _firsts(size: int, total: int) -> tuple[int, ...]:
 
 @cache
 def _machine(size: int, total: int) -> Machine:
-    """States: how many digits are still to be added, and their sum; the start is a state of its own."""
-    start = (-1, total)
+    """States: how many digits are still to be added (−1 at the start), what they must add up to, which were met."""
 
-    def step(state: tuple[int, int], digit: int) -> tuple[int, int] | None:
-        count, rest = state
-        if count == 0:
-            return state
-        left = (digit if state == start else count) - 1
-        rest -= digit
-        most = sum(range(size - left + 1, size + 1))
-        return (left, rest) if left * (left + 1) // 2 <= rest <= most else None
+    def step(state: tuple[int, int, int], digit: int) -> tuple[int, int, int] | None:
+        count, rest, seen = state
+        after = met(seen, digit, size)
+        if after is None or count == 0:
+            return None if after is None else state
+        left, rest = (digit if count < 0 else count) - 1, rest - digit
+        least, most = different_limits(left, size)
+        return (left, rest, after) if least <= rest <= most else None
 
-    return machine(range(1, size + 1), start, step, lambda state: state == (0, 0))
+    start: tuple[int, int, int] = (-1, total, 0)
+    return machine(range(1, size + 1), start, step, lambda state: state[0] == 0)
 
 
 def _openings(clue: Clue, position: Position) -> Iterator[Deduction]:
