@@ -57,12 +57,11 @@ class FinnedFish(Technique):
             for _, line in covers:
                 inside |= line
             fins = places & ~inside
-            if fins.bit_count() > self.fins or any(not line & places & inside for _, line in chosen):
+            gone = inside & ~places & ground.peers[fins.bit_length() - 1]
+            if not gone or fins.bit_count() > self.fins:
                 continue
-            gone = inside & ~places
-            if gone:
-                gone &= ground.sees_all(fins)
-            if gone:
+            gone &= ground.sees_all(fins)
+            if gone and all(line & inside for _, line in chosen):
                 removed = tuple((cell, digit) for cell in cells_on(gone))
                 told = partial(
                     _words, ground, digit, words, [i for i, _ in chosen], [i for i, _ in covers], tuple(cells_on(fins))

@@ -1,0 +1,139 @@
+"""What an editor wants to know of a puzzle besides its grade.
+
+In: a puzzle with its proven solution and path. Out: `Notes`, and `sentences` that say them plainly. For a puzzle with
+several solutions see `repair.py`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from bookmaker.grade.mirror import Mirror, mirrors
+from bookmaker.grade.model import SolvePath
+from bookmaker.grade.narrow import NarrowPoint, narrow_points
+from bookmaker.grade.repair import Repair
+from bookmaker.grade.shapes import (
+    Shape,
+    forced,
+    is_disguised,
+    needless_givens,
+    needless_rules,
+    needless_shapes,
+    shapes_of,
+)
+from bookmaker.grade.singles import openings
+from bookmaker.grade.state import ground_of, listed, start
+from bookmaker.grade.technique import ladder
+from bookmaker.puzzle.grid import SYMBOLS, Grid
+from bookmaker.puzzle.puzzle import Puzzle
+from bookmaker.rules.common.contract import Rule, RuledPuzzle
+from bookmaker.solve.verdict import Solution
+
+
+@dataclass(frozen=True, slots=True)
+class Notes:
+    """`fixed` are shapes whose digits all follow from their rule and the houses alone.
+
+    `disguised`: with what is fixed filled in, the rules are not needed any more, the puzzle is a classic. Givens,
+    shapes and rules are needless each for itself: taken away alone, the puzzle stays unique. `unused` are rules
+    without which every step of the path can be made.
+    """
+
+    fixed: tuple[Shape, ...]
+    disguised: bool
+    needless_givens: tuple[int, ...]
+    needless_shapes: tuple[Shape, ...]
+    needless_rules: tuple[str, ...]
+    mirrors: tuple[Mirror, ...]
+    unused: tuple[str, ...]
+    narrow: tuple[NarrowPoint, ...]
+
+
+def notes_of(puzzle: RuledPuzzle, solution: Solution, path: SolvePath) -> Notes:
+    """Notes on a puzzle with one solution."""
+    filling: dict[int, int] = {}
+    fixed: list[Shape] = []
+    for rule in puzzle.rules:
+        digits = forced(puzzle, rule)
+        filling |= digits
+        fixed += [shape for shape in shapes_of(rule, puzzle) if all(cell in digits for cell in shape.cells)]
+    return Notes(
+        fixed=tuple(fixed),
+        disguised=is_disguised(puzzle, filling),
+        needless_givens=needless_givens(puzzle),
+        needless_shapes=needless_shapes(puzzle),
+        needless_rules=tuple(rule.title for rule in needless_rules(puzzle)),
+        mirrors=mirrors(puzzle, solution),
+        unused=tuple(rule.title for rule in puzzle.rules if not _used(puzzle, rule, path)),
+        narrow=narrow_points(path, len(puzzle.grid.cells)),
+    )
+
+
+def _used(puzzle: RuledPuzzle, rule: Rule, path: SolvePath) -> bool:
+    """Is there a step that cannot be made without the rule?"""
+    bare: RuledPuzzle = Puzzle(puzzle.grid, puzzle.givens, tuple(other for other in puzzle.rules if other is not rule))
+    state = start(ground_of(bare))
+    techniques = [technique for rung in ladder() for technique in rung]
+    for step in path.steps:
+        if step.placed and step.rung <= 4:
+            if not {(o.cell, o.digit) for o in openings(state)} >= set(step.placed):
+                return True
+        elif step.removed:
+            standing = set(state.present(step.removed))
+            same = (t for t in techniques if t.rung == step.rung)
+            if standing and not any(
+                finding.technique == step.technique and standing <= set(finding.removed)
+                for technique in same
+                for finding in technique.find(state)
+            ):
+                return True
+        for cell, digit in step.placed:
+            state.place(cell, digit)
+        state.remove(step.removed)
+    return False
+
+
+def sentences(notes: Notes, grid: Grid) -> Iterator[str]:
+    """The notes in plain words, the weightiest first."""
+    for shape in notes.fixed:
+        yield f"The {shape.noun} at {_ends(shape, grid)} leaves no freedom: the houses fix its digits."
+    if notes.disguised:
+        yield "A classic in disguise: with those digits filled in, no rule but the standard ones is needed."
+    for title in notes.needless_rules:
+        yield f"Not needed for a single solution: all of “{title}”."
+    for title in notes.unused:
+        if title not in notes.needless_rules:
+            yield f"Never used in the path: “{title}”."
+    if notes.needless_givens:
+        yield f"Givens that can go, each for itself: {_names(notes.needless_givens, grid)}."
+    for shape in notes.needless_shapes:
+        yield f"The {shape.noun} at {_ends(shape, grid)} is not needed for a single solution."
+    for mirror in notes.mirrors:
+        relabelled = ", ".join(" and ".join(SYMBOLS[d - 1] for d in cycle) for cycle in mirror.swapped)
+        digits = f" with {relabelled} exchanged" if relabelled else ""
+        yield f"The puzzle maps to itself by {mirror.name}{digits}: deductions come in pairs."
+    for point in notes.narrow:
+        yield f"{point.words[0].upper()}{point.words[1:]}."
+
+
+def repair_sentences(found: Repair, grid: Grid) -> Iterator[str]:
+    """What would settle a puzzle with several solutions, in plain words."""
+    many = f"{found.solutions:,} solutions" if found.complete else f"more than {found.solutions:,} solutions"
+    yield f"There are {many}; they differ in {len(found.differing)} cells: {_names(found.differing, grid)}."
+    if found.settling:
+        said = " and ".join(f"{SYMBOLS[digit - 1]} in {grid.name(cell)}" for cell, digit in found.settling[0])
+        more = len(found.settling) - 1
+        others = f" ({more} other choices do, too)" if more else ""
+        yield f"One solution is left with {said} given{others}."
+    elif found.complete:
+        yield "No one or two more givens leave a single solution."
+
+
+def _names(cells: tuple[int, ...], grid: Grid) -> str:
+    return listed([grid.name(cell) for cell in cells])
+
+
+def _ends(shape: Shape, grid: Grid) -> str:
+    first, last = grid.name(shape.cells[0]), grid.name(shape.cells[-1])
+    return first if len(shape.cells) == 1 else f"{first}–{last}"

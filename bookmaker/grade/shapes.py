@@ -1,0 +1,138 @@
+"""Marks taken apart: the single shapes of a rule, which of them leave no freedom, and which are not needed.
+
+In: a puzzle. Out: `Shape`s. A rule value holds all marks of its kind; a shape is what hangs together in its
+constraints: one cage, one thermometer with its branches, one dot.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+from bookmaker.grade.singles import openings
+from bookmaker.grade.state import board_of, ground_of, start
+from bookmaker.grade.technique import ladder
+from bookmaker.puzzle.puzzle import Puzzle
+from bookmaker.rules import problem_of
+from bookmaker.rules.common.contract import Rule, RuledPuzzle
+from bookmaker.solve import prove
+from bookmaker.solve.problem import Constraint, Problem, Relation, Sum
+from bookmaker.solve.verdict import Unique
+
+BUDGET = 20_000
+"""Search nodes for each proof that something is not needed; what runs out of it counts as needed."""
+
+EASY = 7
+"""The highest rung whose steps count as following from a mark at once."""
+
+
+@dataclass(frozen=True, slots=True)
+class Shape:
+    """One mark: what a step calls it, its cells, and what it asks of them."""
+
+    noun: str
+    cells: tuple[int, ...]
+    constraints: tuple[Constraint, ...]
+
+
+def cells_of(constraint: Constraint) -> tuple[int, ...]:
+    """The cells that a constraint speaks of."""
+    match constraint:
+        case Relation(pairs, _):
+            return tuple(dict.fromkeys(cell for pair in pairs for cell in pair))
+        case Sum(terms, _, _):
+            return tuple(dict.fromkeys(cell for cell, _ in terms))
+    return constraint.cells
+
+
+def shapes_of(rule: Rule, puzzle: RuledPuzzle) -> tuple[Shape, ...]:
+    """The rule's marks, each for itself."""
+    parts: list[tuple[int, list[Constraint]]] = []
+    for made in rule.constraints(puzzle.grid):
+        pieces = [replace(made, pairs=(pair,)) for pair in made.pairs] if isinstance(made, Relation) else [made]
+        chained = isinstance(made, Relation)
+        for piece in pieces:
+            board, joined = board_of(cells_of(piece)), [piece]
+            kept = []
+            for other, theirs in parts:
+                same = other == board or (chained and other & board and isinstance(theirs[0], Relation))
+                if same:
+                    board |= other
+                    joined = theirs + joined
+                else:
+                    kept.append((other, theirs))
+            parts = [*kept, (board, joined)]
+    return tuple(
+        Shape(rule.noun, tuple(dict.fromkeys(cell for made in part for cell in cells_of(made))), tuple(part))
+        for _, part in parts
+    )
+
+
+def forced(puzzle: RuledPuzzle, rule: Rule) -> dict[int, int]:
+    """Digits that follow from one rule and the houses alone, without any given, by steps that are seen at once."""
+    bare: RuledPuzzle = Puzzle(puzzle.grid, (0,) * len(puzzle.grid.cells), (rule,))
+    state = start(ground_of(bare))
+    digits: dict[int, int] = {}
+    while True:
+        found = openings(state)
+        for opening in found:
+            digits[opening.cell] = opening.digit
+            state.place(opening.cell, opening.digit)
+        if found:
+            continue
+        struck = False
+        for techniques in ladder():
+            for technique in techniques:
+                if technique.rung <= EASY:
+                    for finding in technique.find(state):
+                        state.remove(finding.removed)
+                        struck = True
+            if struck:
+                break
+        if not struck:
+            return digits
+
+
+def needless_givens(puzzle: RuledPuzzle) -> tuple[int, ...]:
+    """Cells whose given can be taken away alone: the puzzle stays unique."""
+    without = []
+    for cell, digit in enumerate(puzzle.givens):
+        if digit:
+            givens = (*puzzle.givens[:cell], 0, *puzzle.givens[cell + 1 :])
+            if _unique(problem_of(replace(puzzle, givens=givens))):
+                without.append(cell)
+    return tuple(without)
+
+
+def needless_shapes(puzzle: RuledPuzzle) -> tuple[Shape, ...]:
+    """Marks that can be taken away alone: the puzzle stays unique."""
+    return tuple(
+        shape for rule in puzzle.rules for shape in shapes_of(rule, puzzle) if _unique(_without(puzzle, rule, shape))
+    )
+
+
+def needless_rules(puzzle: RuledPuzzle) -> tuple[Rule, ...]:
+    """Rules that can be taken away alone, with all their marks: the puzzle stays unique."""
+    return tuple(rule for rule in puzzle.rules if _unique(problem_of(_minus(puzzle, rule))))
+
+
+def _minus(puzzle: RuledPuzzle, rule: Rule) -> RuledPuzzle:
+    return Puzzle(puzzle.grid, puzzle.givens, tuple(other for other in puzzle.rules if other is not rule))
+
+
+def _without(puzzle: RuledPuzzle, rule: Rule, shape: Shape) -> Problem:
+    bare = problem_of(_minus(puzzle, rule))
+    rest = [made for other in shapes_of(rule, puzzle) if other != shape for made in other.constraints]
+    return replace(bare, constraints=(*bare.constraints, *rest))
+
+
+def _unique(problem: Problem) -> bool:
+    return isinstance(prove(problem, BUDGET), Unique)
+
+
+def is_disguised(puzzle: RuledPuzzle, filling: dict[int, int]) -> bool:
+    """Is a puzzle with rules a classic once some digits are filled in: unique by its houses alone?"""
+    if not puzzle.rules:
+        return False
+    givens = tuple(filling.get(cell, digit) for cell, digit in enumerate(puzzle.givens))
+    bare: RuledPuzzle = Puzzle(puzzle.grid, givens)
+    return _unique(problem_of(bare))
