@@ -18,9 +18,8 @@ from bookmaker.layout.spec import Layout
 from bookmaker.layout.text import Labels
 from bookmaker.trouble import BookTroubles, Trouble
 
-
 ALONE = mm(13)
-"""A puzzle too large for its share of a page may have cells up to this size on its own, also where the others have not."""
+"""A puzzle too large for its share of a page has cells of up to this size on a page of its own."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -124,6 +124,7 @@ def _manifest(heading: Heading, entries: Iterable[Entry], chapters: tuple[Chapte
         order=heading.order or "effort",
         band_names=heading.band_names,
         chapters=chapters,
+        publication=heading.publication,
         warnings=in_file_order(trouble for trouble in desk.found if trouble.warning),
     )
 

@@ -10,11 +10,12 @@ from typing import cast, get_args
 
 from bookmaker.manifest import limits
 from bookmaker.manifest.model import BAND_NAMES, Order
+from bookmaker.manifest.publication import PLAIN, PUBLICATION_KEYS, Publication, read_publication
 from bookmaker.manifest.texts import read_line
 from bookmaker.placed import Node, Sequence, Table, Word, read_choice, read_fields
 from bookmaker.trouble import Desk, Place
 
-BOOK_KEYS = ("title", "subtitle", "editor", "layout", "order", "bands", "permission")
+BOOK_KEYS = ("title", "subtitle", "editor", "layout", "order", "bands", "permission", *PUBLICATION_KEYS)
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,6 +32,7 @@ class Heading:
     order_place: Place | None = None
     band_names: tuple[str, ...] = BAND_NAMES
     permission: str = ""
+    publication: Publication = PLAIN
 
 
 def read_heading(node: Node, desk: Desk) -> Heading:
@@ -51,6 +53,7 @@ def read_heading(node: Node, desk: Desk) -> Heading:
         order_place=order.place if order else None,
         band_names=_bands(fields["bands"], desk) if "bands" in fields else BAND_NAMES,
         permission=read_line(fields, "permission", desk),
+        publication=read_publication(fields, desk),
     )
 
 

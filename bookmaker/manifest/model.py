@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from datetime import date
 from typing import Literal, TypeAlias
 
+from bookmaker.manifest.publication import PLAIN, Publication
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.trouble import Place, Trouble
 
@@ -19,7 +20,8 @@ BAND_NAMES = ("Stroll", "Ramble", "Hike", "Climb", "Summit")
 class Entry:
     """One puzzle as listed, with all that is said of it.
 
-    `chapter` counts from 0; `shown` is when it was first shown; `place` is where its id stands.
+    `chapter` counts from 0; `shown` is when it was first shown; `place` is where its id stands. `marks`
+    has the marks of each of the puzzle's rules as typed, a line a mark.
     """
 
     id: str
@@ -31,6 +33,8 @@ class Entry:
     permission: str = ""
     note: str = ""
     chapter: int = 0
+    link: str = ""
+    marks: tuple[tuple[str, ...], ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,3 +63,4 @@ class Manifest:
     chapters: tuple[Chapter, ...] = ()
     warnings: tuple[Trouble, ...] = ()
     layout_place: Place | None = None
+    publication: Publication = PLAIN

@@ -10,7 +10,9 @@ from collections.abc import Mapping
 from bookmaker.manifest.givens import check_clashes, read_givens
 from bookmaker.manifest.gridfields import read_grid
 from bookmaker.manifest.model import Entry
+from bookmaker.manifest.publication import read_link
 from bookmaker.manifest.texts import read_date, read_id, read_line, read_note
+from bookmaker.manifest.typedmarks import typed_marks
 from bookmaker.placed import Node, Table, Word, read_fields
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.puzzle import Puzzle
@@ -25,6 +27,7 @@ PUZZLE_KEYS = (
     "shown",
     "permission",
     "note",
+    "link",
     "size",
     "boxes",
     "regions",
@@ -44,7 +47,7 @@ def read_entry(node: Node, permission: str, chapter: int, ids: dict[str, Place],
     title, setter = read_line(fields, "title", desk), read_line(fields, "setter", desk)
     shown = read_date(fields["shown"], "shown", desk) if "shown" in fields else None
     own_permission = read_line(fields, "permission", desk)
-    note = read_note(fields, "note", desk)
+    note, link = read_note(fields, "note", desk), read_link(fields, desk)
     puzzle = _puzzle(fields, node, desk)
     if name is None or puzzle is None or any(not trouble.warning for trouble in desk.found[before:]):
         return None
@@ -52,7 +55,12 @@ def read_entry(node: Node, permission: str, chapter: int, ids: dict[str, Place],
     if not own_permission and not permission:
         hint = "add “permission:” to the puzzle, or once under “book:” where one line holds for all"
         desk.warn(place, "no-permission", f"“{name}” has no permission line", hint)
-    return Entry(name, puzzle, place, title, setter, shown, own_permission or permission, note, chapter)
+    marks = _typed_marks(fields.get("rules"))
+    return Entry(name, puzzle, place, title, setter, shown, own_permission or permission, note, chapter, link, marks)
+
+
+def _typed_marks(rules: Node | None) -> tuple[tuple[str, ...], ...]:
+    return tuple(typed_marks(body) for _, body in rules.entries) if isinstance(rules, Table) else ()
 
 
 def _claimed_id(node: Node, ids: dict[str, Place], desk: Desk) -> str | None:

@@ -1,0 +1,62 @@
+"""A picture file that a manifest names: for the cover.
+
+In: the node with the file's name. Out: its bytes and its size in pixels, or a trouble. The file lies in the folder of
+the file that names it, or further down.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from io import BytesIO
+from pathlib import Path, PureWindowsPath
+
+from PIL import Image
+
+from bookmaker.placed import Node, read_text
+from bookmaker.trouble import Desk, Place, quoted
+
+MOST_BYTES = 40_000_000
+
+
+@dataclass(frozen=True, slots=True)
+class Picture:
+    """A PNG or JPEG file: its bytes, its width and height in pixels, and where it was named."""
+
+    source: bytes = field(repr=False)
+    width: int
+    height: int
+    place: Place
+    name: str
+
+
+def read_picture(node: Node, desk: Desk) -> Picture | None:
+    """The picture, or None after reporting why it can't be had."""
+    name = read_text(node, "“image”", desk)
+    if not name:
+        return None
+    hint = "give a PNG or JPEG file of the book's folder, such as cover/harbour.png"
+    parts = PureWindowsPath(name)
+    if not name.isprintable() or parts.drive or parts.root or ".." in parts.parts or name.startswith("~"):
+        desk.error(node.place, "picture-outside", f"{quoted(name)} is not inside the book's folder", hint)
+        return None
+    folder = Path(node.place.file).parent
+    path = folder / name
+    try:
+        if not path.resolve().is_relative_to(folder.resolve()):
+            desk.error(node.place, "picture-outside", f"{quoted(name)} is a link that leads out of the folder", hint)
+            return None
+        if path.stat().st_size > MOST_BYTES:
+            desk.error(node.place, "picture-large", f"{quoted(name)} is larger than {MOST_BYTES // 1_000_000} MB")
+            return None
+        source = path.read_bytes()
+    except (OSError, ValueError, RuntimeError):
+        desk.error(node.place, "no-file", f"there is no picture {quoted(name)}", hint)
+        return None
+    try:
+        with Image.open(BytesIO(source), formats=("PNG", "JPEG")) as picture:
+            width, height = picture.size
+            picture.load()
+    except (OSError, ValueError, SyntaxError, Image.DecompressionBombError):
+        desk.error(node.place, "not-a-picture", f"{quoted(name)} is no sound PNG or JPEG file", hint)
+        return None
+    return Picture(source, width, height, node.place, name)

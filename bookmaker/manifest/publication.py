@@ -1,0 +1,138 @@
+"""What makes a list of puzzles a publication: the lines under `book:` on its imprint, foreword, parts and cover.
+
+In: the fields under `book:`. Out: a `Publication`, with troubles on the desk. Every part is left away unless asked for.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import date
+
+from bookmaker.hyphenation import languages
+from bookmaker.manifest.isbn import read_isbn
+from bookmaker.manifest.markup import Runs, read_marked_up
+from bookmaker.manifest.pictures import Picture, read_picture
+from bookmaker.manifest.texts import read_date, read_line, read_note
+from bookmaker.placed import Node, read_fields, read_switch, read_text, read_whole
+from bookmaker.trouble import Desk, nearest, quoted
+
+PUBLICATION_KEYS = ("language", "half-title", "imprint", "foreword", "primer", "index", "fold", "link", "cover")
+
+_LINK = re.compile(r"https?://[!-~]{3,190}")
+_LEAF = re.compile(r"(0?\.\d{1,3}) ?mm")
+
+
+@dataclass(frozen=True, slots=True)
+class Imprint:
+    """What stands on the back of the title page; "" and None where nothing is said."""
+
+    publisher: str = ""
+    edition: str = ""
+    date: date | None = None
+    isbn: str = ""
+    rights: str = ""
+    note: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Cover:
+    """What the cover has that is not on the title page. `leaf` is the thickness of a leaf in millimetres."""
+
+    blurb: tuple[Runs, ...] = ()
+    picture: Picture | None = None
+    leaf: float = 0.1
+
+
+@dataclass(frozen=True, slots=True)
+class Publication:
+    """Parts and particulars of the book. `fold` is what the page count shall be a multiple of."""
+
+    language: str = "en"
+    half_title: bool = False
+    imprint: Imprint | None = None
+    foreword: tuple[Runs, ...] = ()
+    primer: bool = False
+    index: bool = False
+    fold: int = 1
+    link: str = ""
+    cover: Cover | None = None
+
+
+PLAIN = Publication()
+"""Of a book that says nothing of itself."""
+
+
+def read_publication(fields: Mapping[str, Node], desk: Desk) -> Publication:
+    """The publication's fields; faulty ones keep their defaults."""
+    return Publication(
+        language=_language(fields["language"], desk) if "language" in fields else "en",
+        half_title=_switch(fields, "half-title", desk),
+        imprint=_imprint(fields["imprint"], desk) if "imprint" in fields else None,
+        foreword=read_marked_up(fields, "foreword", desk),
+        primer=_switch(fields, "primer", desk),
+        index=_switch(fields, "index", desk),
+        fold=(read_whole(fields["fold"], "“fold”", desk, 1, 64) or 1) if "fold" in fields else 1,
+        link=read_link(fields, desk),
+        cover=_cover(fields["cover"], desk) if "cover" in fields else None,
+    )
+
+
+def read_link(fields: Mapping[str, Node], desk: Desk) -> str:
+    """The address under `link:`, printed as a QR code; "" where there is none."""
+    node = fields.get("link")
+    text = read_text(node, "“link”", desk) if node is not None else None
+    if node is None or not text:
+        return ""
+    if not _LINK.fullmatch(text):
+        hint = "such as https://example.org/estuary, with no space in it and no more than 200 characters"
+        desk.error(node.place, "bad-link", f"{quoted(text)} is not the address of a page", hint)
+        return ""
+    return text
+
+
+def _switch(fields: Mapping[str, Node], name: str, desk: Desk) -> bool:
+    return name in fields and bool(read_switch(fields[name], f"“{name}”", desk))
+
+
+def _language(node: Node, desk: Desk) -> str:
+    text = read_text(node, "“language”", desk)
+    if text is None or text in languages():
+        return text or "en"
+    hint = nearest(text, languages()) or "give it as a short code, such as en, de or fr"
+    desk.error(node.place, "unknown-language", f"no hyphenation is known for the language {quoted(text)}", hint)
+    return "en"
+
+
+def _imprint(node: Node, desk: Desk) -> Imprint:
+    fields = read_fields(node, "the imprint", desk, ("publisher", "edition", "date", "isbn", "rights", "note"))
+    return Imprint(
+        publisher=read_line(fields, "publisher", desk),
+        edition=read_line(fields, "edition", desk),
+        date=read_date(fields["date"], "date", desk) if "date" in fields else None,
+        isbn=read_isbn(fields["isbn"], desk) if "isbn" in fields else "",
+        rights=read_note(fields, "rights", desk),
+        note=read_note(fields, "note", desk),
+    )
+
+
+def _cover(node: Node, desk: Desk) -> Cover:
+    fields = read_fields(node, "the cover", desk, ("blurb", "image", "leaf"))
+    return Cover(
+        blurb=read_marked_up(fields, "blurb", desk),
+        picture=read_picture(fields["image"], desk) if "image" in fields else None,
+        leaf=_leaf(fields["leaf"], desk) if "leaf" in fields else 0.1,
+    )
+
+
+def _leaf(node: Node, desk: Desk) -> float:
+    """Thickness of a leaf: book papers have about 0.06 to 0.2 mm (common practice, no source)."""
+    text = read_text(node, "“leaf”", desk)
+    match = _LEAF.fullmatch(text.strip()) if text is not None else None
+    if match and 0.03 <= float(match[1]) <= 0.5:
+        return float(match[1])
+    if text is not None:
+        hint = "such as 0.1 mm; the printer knows it, or measure a stack of a hundred leaves"
+        desk.error(node.place, "bad-leaf", f"{quoted(text)} is not the thickness of a leaf, 0.03 to 0.5 mm", hint)
+    return 0.1
