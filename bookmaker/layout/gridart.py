@@ -15,6 +15,7 @@ from bookmaker.display.items import Group, Item, Move, Path, Point, Rect, Straig
 from bookmaker.layout.fonts import FontBook
 from bookmaker.puzzle.grid import SYMBOLS, Grid
 from bookmaker.puzzle.position import Position
+from bookmaker.rules import margins_of, marks_of
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.common.frame import Frame, Layer, Margins
 
@@ -32,13 +33,7 @@ def frame_for(grid: Grid, cell: float) -> Frame:
 
 def outside(puzzle: RuledPuzzle) -> Margins:
     """Room that the clues of all rules claim at each side of the grid, in cells."""
-    claims = [rule.margins(puzzle.grid) for rule in puzzle.rules] or [Margins()]
-    return Margins(
-        max(claim.top for claim in claims),
-        max(claim.right for claim in claims),
-        max(claim.bottom for claim in claims),
-        max(claim.left for claim in claims),
-    )
+    return margins_of(puzzle.rules, puzzle.grid)
 
 
 def draw_grid(
@@ -60,9 +55,8 @@ def draw_grid(
     layers: dict[Layer, list[Item]] = {layer: [] for layer in Layer}
     layers[Layer.FILL].extend(Rect(*frame.corner(at), cell, cell, fill=0.88) for at in shaded)
     if marks:
-        for rule in puzzle.rules:
-            for mark in rule.marks(frame):
-                layers[mark.layer].append(mark.item)
+        for mark in marks_of(puzzle.rules, frame):
+            layers[mark.layer].append(mark.item)
     layers[Layer.GRID].extend(grid_lines(puzzle.grid, cell, weight))
     items = [item for layer in Layer for item in layers[layer]]
     items.extend(_digits(puzzle, frame, solution, halo=bool(layers[Layer.LINE])))
