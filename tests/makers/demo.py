@@ -10,7 +10,7 @@ import re
 import sys
 from pathlib import Path
 
-from bookmaker.grade.bands import CUTS
+from bookmaker.grade.bands import CUTS, family_of
 from tests.makers.demo_recipes import CHAPTERS
 from tests.makers.draw import Drawn, Recipe, draw
 from tests.makers.typed import typed_puzzle
@@ -29,14 +29,15 @@ def best(recipe: Recipe) -> Drawn:
 def _distance(recipe: Recipe, drawn: Drawn) -> tuple[float, ...]:
     """How far a draw is from what was wished for: first by logic at all, then the band, then givens and effort."""
     effort, band = drawn.grade.effort, drawn.grade.band
-    wished = middle_of_band(recipe.band)
+    wished = middle_of_band(family_of(drawn.puzzle), recipe.band)
     return not drawn.grade.path.reached, abs(band - recipe.band), max(effort, wished) / min(effort, wished)
 
 
-def middle_of_band(band: int) -> float:
-    """An effort well inside a band of classics."""
-    low = CUTS[band - 2] if band > 1 else CUTS[0] / 2
-    high = CUTS[band - 1] if band < 5 else CUTS[-1] * 1.6
+def middle_of_band(family: str, band: int) -> float:
+    """An effort well inside a band of the family."""
+    cuts = CUTS[family]
+    low = cuts[band - 2] if band > 1 else cuts[0] / 2
+    high = cuts[band - 1] if band < 5 else cuts[-1] * 1.6
     return (low * high) ** 0.5
 
 
