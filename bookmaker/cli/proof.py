@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import textwrap
 from pathlib import Path
 
 import click
@@ -11,6 +12,7 @@ from bookmaker.cli.group import main
 from bookmaker.cli.loading import book_argument, load_book, proofs_in_order, proving_options
 from bookmaker.cli.table import proof_table, remark
 from bookmaker.files import write_whole
+from bookmaker.proof.notes import editor_notes, notes_report
 from bookmaker.proof.report import report
 from bookmaker.solve.verdict import Unique
 
@@ -20,8 +22,9 @@ from bookmaker.solve.verdict import Unique
 @proving_options
 @click.option("--json", "json_file", metavar="FILE", help="Also write everything as JSON; “-” for standard output.")
 @click.option("--count", type=click.IntRange(1), metavar="N", help="Count the solutions of broken puzzles, up to N.")
+@click.option("--notes", is_flag=True, help="Say what an editor wants to know: disguises, needless marks, mirrors …")
 @click.pass_context
-def proof_command(ctx: click.Context, book: Path, json_file: str | None, count: int | None) -> None:
+def proof_command(ctx: click.Context, book: Path, json_file: str | None, count: int | None, notes: bool) -> None:
     """Check that every puzzle has exactly one solution, and grade it.
 
     Prints a line for each puzzle in book order: its number, title, setter, rules, verdict, band, effort and the
@@ -29,13 +32,21 @@ def proof_command(ctx: click.Context, book: Path, json_file: str | None, count: 
     """
     manifest = load_book(book)
     proofs = proofs_in_order(manifest, count or 0)
-    text = json.dumps(report(manifest, proofs), ensure_ascii=False, indent=1) + "\n"
+    noted = tuple(editor_notes(proof) for proof in proofs) if notes else ()
+    data = report(manifest, proofs)
+    for part, proof, said in zip(data["puzzles"], proofs, noted, strict=False):
+        part["notes"] = notes_report(proof, said)
+    text = json.dumps(data, ensure_ascii=False, indent=1) + "\n"
     if json_file == "-":
         click.echo(text, nl=False)
     else:
         if json_file:
             write_whole({Path(json_file): text.encode()})
         click.echo(proof_table(manifest, proofs))
+        for proof, said in zip(proofs, noted, strict=False):
+            click.echo(f"\n{proof.entry.title or proof.entry.id}")
+            for sentence in said.sentences or ("Nothing to note.",):
+                click.echo(textwrap.fill(sentence, 96, initial_indent="  ", subsequent_indent="  "))
     for proof in proofs:
         if said := remark(proof):
             click.echo(f"{proof.entry.place}: {said}", err=True)

@@ -1,0 +1,66 @@
+"""What an editor wants to know of each puzzle, in words and as data for the report.
+
+In: a proof. Out: sentences, and plain dictionaries for JSON. What is worked out lies in `grade/notes.py` (a puzzle with
+one solution) and `grade/repair.py` (one with several); this asks the one that fits.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+from bookmaker.grade.notes import Notes, notes_of, repair_sentences, sentences
+from bookmaker.grade.repair import Repair, repair
+from bookmaker.proof.model import Proof
+from bookmaker.solve.verdict import Several, Unique
+
+
+@dataclass(frozen=True, slots=True)
+class EditorNotes:
+    """`found` is None where there is nothing to work on: no solution, or an undecided search."""
+
+    sentences: tuple[str, ...]
+    found: Notes | Repair | None
+
+
+def editor_notes(proof: Proof) -> EditorNotes:
+    """Notes on one puzzle; takes a few proofs' time, since each given and mark is tried without."""
+    puzzle = proof.entry.puzzle
+    if isinstance(proof.verdict, Unique) and proof.grade is not None:
+        notes = notes_of(puzzle, proof.verdict.solution, proof.grade.path)
+        return EditorNotes(tuple(sentences(notes, puzzle.grid)), notes)
+    if isinstance(proof.verdict, Several):
+        mended = repair(puzzle)
+        return EditorNotes(tuple(repair_sentences(mended, puzzle.grid)), mended)
+    return EditorNotes((), None)
+
+
+def notes_report(proof: Proof, notes: EditorNotes) -> dict[str, Any]:
+    """The notes for the JSON report."""
+    name = proof.entry.puzzle.grid.name
+    data: dict[str, Any] = {"sentences": list(notes.sentences)}
+    match notes.found:
+        case Notes() as found:
+            data |= {
+                "fixed_shapes": [{"kind": s.noun, "cells": [name(c) for c in s.cells]} for s in found.fixed],
+                "classic_in_disguise": found.disguised,
+                "needless_givens": [name(cell) for cell in found.needless_givens],
+                "needless_marks": [
+                    {"kind": s.noun, "cells": [name(c) for c in s.cells]} for s in found.needless_shapes
+                ],
+                "needless_rules": list(found.needless_rules),
+                "unused_rules": list(found.unused),
+                "mirrors": [{"map": mirror.name, "digits": list(mirror.digits[1:])} for mirror in found.mirrors],
+                "narrow_points": [
+                    {"step": p.first + 1, "openings": p.openings, "filled": p.filled, "kind": p.kind}
+                    for p in found.narrow
+                ],
+            }
+        case Repair() as found:
+            data |= {
+                "differing_cells": [name(cell) for cell in found.differing],
+                "solutions": found.solutions,
+                "all_seen": found.complete,
+                "settled_by": [[[name(cell), digit] for cell, digit in givens] for givens in found.settling],
+            }
+    return data
