@@ -63,6 +63,15 @@ CHANNEL = (
         note="Three nine-cell thermometers have no freedom at all; what is left is a classic in disguise.",
     ),
     Recipe(
+        "two-tides",
+        "Two Tides",
+        "Brine",
+        3,
+        entry("thermometer", ("r1c2-r1c4 r2c5", "r8c5 r9c6-r9c8", "r2c2-r4c2 r5c3", "r5c7 r6c8-r8c8")),
+        mirrored=True,
+        note="What rises on one side falls on the other; deductions come in pairs.",
+    ),
+    Recipe(
         "delta",
         "Delta",
         "Mudlark",

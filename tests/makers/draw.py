@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import importlib
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from random import Random
 
 from bookmaker.grade import grade
@@ -20,6 +20,7 @@ from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds, problem_of
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
 from bookmaker.solve import prove, solutions
+from bookmaker.solve.problem import relation
 from bookmaker.solve.verdict import Solution, Unique
 from bookmaker.trouble import Desk
 
@@ -30,6 +31,7 @@ class Recipe:
 
     `rules` is manifest text with the marks drawn beforehand; `lay` names kinds whose marks are read off the solution.
     `givens` is the least number of givens to leave; `band` the band wished for: givens are left in until it is reached.
+    `mirrored` asks for a solution in which cells that face each other across the centre add up to size + 1.
     """
 
     id: str
@@ -45,6 +47,7 @@ class Recipe:
     note: str = ""
     draws: int = 12
     facing: bool = True
+    mirrored: bool = False
 
     @property
     def grid(self) -> Grid:
@@ -70,7 +73,13 @@ def draw(recipe: Recipe, seed: int) -> Drawn | None:
     grid = recipe.grid
     fixed = tuple(rules_from(recipe.rules, grid))
     empty: RuledPuzzle = Puzzle(grid, (0,) * len(grid.cells), fixed)
-    solution = next(iter(solutions(problem_of(empty), rng)), None)
+    problem = problem_of(empty)
+    if recipe.mirrored:
+        last, sum_of_two = len(grid.cells) - 1, grid.size + 1
+        pairs = [(cell, last - cell) for cell in grid.cells if cell <= last - cell]
+        facing = relation(pairs, grid.size, ((d, sum_of_two - d) for d in grid.digits))
+        problem = replace(problem, constraints=(*problem.constraints, facing))
+    solution = next(iter(solutions(problem, rng)), None)
     if solution is None:
         return None
     laid = tuple(rule for kind in recipe.lay if (rule := _laid(kind, grid, solution, rng)) is not None)
