@@ -12,7 +12,7 @@ from collections.abc import Sequence
 from functools import lru_cache
 from typing import TypeVar
 
-from bookmaker.solve.fields import each_bit, spread
+from bookmaker.solve.fields import digits_in, each_bit, spread
 
 MEMORY = 8192
 """How many answers of one kind an automaton remembers before it starts afresh."""
@@ -33,16 +33,20 @@ class AcceptedLine:
     def __init__(
         self, steps: Sequence[Sequence[int]], accept: frozenset[int], places: Sequence[int], digits: int
     ) -> None:
-        columns = [[row[digit + 1] for row in steps] for digit in range(digits)]
-        self._into = [[1 << after if after >= 0 else 0 for after in column] for column in columns]
-        self._from = [_sources(column) for column in columns]
+        into = [[0] * digits for _ in steps]
+        out_of = [[0] * digits for _ in steps]
+        for state, row in enumerate(steps):
+            for digit, after in enumerate(row[1:]):
+                if after >= 0:
+                    into[state][digit] = 1 << after
+                    out_of[after][digit] |= 1 << state
+        self._into = _Unions(into)
+        self._out_of = _Unions(out_of)
         self._accept = spread(1, accept)
         self._places = tuple(places)
         self._returns = len(set(places)) < len(self._places)
         self._ahead: dict[tuple[int, int], int] = {}
         self._back: dict[tuple[int, int, int], tuple[int, int]] = {}
-        self._images: dict[tuple[int, int], int] = {}
-        self._origins: dict[tuple[int, int], int] = {}
 
     def narrow(self, masks: Sequence[int]) -> tuple[list[int], int] | None:
         reached = 1
@@ -69,32 +73,44 @@ class AcceptedLine:
     def _reach(self, step: tuple[int, int]) -> int:
         """The states reached from some states by any digit of a mask."""
         states, mask = step
+        row = self._into.of(states)
         after = 0
-        for digit in each_bit(mask):
-            after |= self._gathered(self._images, self._into, states, digit)
+        for digit in digits_in(mask):
+            after |= row[digit]
         return _remembered(self._ahead, step, after)
 
     def _support(self, step: tuple[int, int, int]) -> tuple[int, int]:
         """Which of the states `here` lead into `live` by a digit of a mask, and which of its digits do."""
         live, here, mask = step
+        row = self._out_of.of(live)
         before = supported = 0
-        for digit in each_bit(mask):
-            source = self._gathered(self._origins, self._from, live, digit) & here
+        for digit in digits_in(mask):
+            source = row[digit] & here
             if source:
                 before |= source
                 supported |= 1 << digit
         return _remembered(self._back, step, (before, supported))
 
-    def _gathered(self, known: dict[tuple[int, int], int], table: list[list[int]], states: int, digit: int) -> int:
-        """The union of what a table has for a digit and each of some states."""
-        union = known.get((states, digit))
-        if union is None:
-            row = table[digit]
+
+class _Unions:
+    """For a set of states and each digit, the union of what the states of the set have for the digit."""
+
+    def __init__(self, table: Sequence[Sequence[int]]) -> None:
+        self._shifts = range(0, len(table) * len(table[0]), len(table))
+        self._states = (1 << len(table)) - 1
+        # All digits of a state side by side in one whole number, so that one union joins them all.
+        self._joined = [sum(mask << shift for mask, shift in zip(row, self._shifts, strict=True)) for row in table]
+        self._known: dict[int, tuple[int, ...]] = {}
+
+    def of(self, states: int) -> tuple[int, ...]:
+        row = self._known.get(states)
+        if row is None:
             union = 0
             for state in each_bit(states):
-                union |= row[state]
-            _remembered(known, (states, digit), union)
-        return union
+                union |= self._joined[state]
+            row = tuple([union >> shift & self._states for shift in self._shifts])
+            _remembered(self._known, states, row)
+        return row
 
 
 _Key = TypeVar("_Key")
@@ -106,12 +122,3 @@ def _remembered(memory: dict[_Key, _Answer], key: _Key, answer: _Answer) -> _Ans
         memory.clear()
     memory[key] = answer
     return answer
-
-
-def _sources(column: Sequence[int]) -> list[int]:
-    """For each state the states from which a digit leads into it, as bits."""
-    sources = [0] * len(column)
-    for state, after in enumerate(column):
-        if after >= 0:
-            sources[after] |= 1 << state
-    return sources

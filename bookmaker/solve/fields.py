@@ -71,3 +71,9 @@ def each_bit(bits: int) -> Iterator[int]:
         top = bits.bit_length() - 1
         yield top
         bits ^= 1 << top
+
+
+@cache
+def digits_in(mask: int) -> tuple[int, ...]:
+    """The places of a mask's bits, from the lowest up. Kept, for masks of digits are few."""
+    return tuple(bit for bit in range(mask.bit_length()) if mask >> bit & 1)

@@ -32,22 +32,14 @@ class Part:
 
 @dataclass(frozen=True, slots=True)
 class SumWithin:
-    """The sum lies within `least` and `most`, both counted from `floor`, the least that any digits add up to.
-
-    `closeness` is how near a limit must be to be looked at: as much as different digits can be off from the sum of
-    the cells taken one by one.
-    """
+    """The sum lies within `least` and `most`, both counted from the least that any digits add up to."""
 
     digits: int
     parts: tuple[Part, ...]
-    floor: int
     least: int
     most: int
-    closeness: int
 
     def narrow(self, masks: Sequence[int]) -> tuple[list[int], int] | None:
-        if self._far_from_limits(masks):
-            return list(masks), 0
         found = [
             _choices(self.digits, part.factor, tuple(masks[part.start : part.start + part.size])) for part in self.parts
         ]
@@ -67,9 +59,12 @@ class SumWithin:
     def _between_limits(self, choices: list[Steps]) -> bool:
         """Take away steps that even the least or the greatest steps of the others carry past a limit; False if none
         is left."""
-        while True:
-            low = sum(steps[0][0] for steps in choices)
-            high = sum(steps[-1][0] for steps in choices)
+        shrunk = True
+        while shrunk:
+            low = high = 0
+            for steps in choices:
+                low += steps[0][0]
+                high += steps[-1][0]
             up, down = self.most - low, high - self.least
             if up < 0 or down < 0:
                 return False
@@ -83,24 +78,7 @@ class SumWithin:
                         return False
                     shrunk |= len(left) < len(steps)
                     choices[i] = left
-            if not shrunk:
-                return True
-
-    def _far_from_limits(self, masks: Sequence[int]) -> bool:
-        """Does every part have room for all its digits, cell by cell, with `closeness` to spare?"""
-        low = high = widest = 0
-        for part in self.parts:
-            least = most = 0
-            for mask in masks[part.start : part.start + part.size]:
-                least += (mask & -mask).bit_length()
-                most += mask.bit_length()
-            if part.factor < 0:
-                least, most = most, least
-            low += part.factor * least
-            high += part.factor * most
-            widest = max(widest, part.factor * (most - least))
-        room = min(self.floor + self.most - low, high - self.floor - self.least)
-        return widest + self.closeness <= room
+        return True
 
     def _made_up(self, choices: list[Steps]) -> bool:
         """Take away steps that no steps of the others make up to an allowed sum; False if none is left."""
@@ -147,7 +125,7 @@ def sum_within(
     """The filter for a sum of factor × digit, with its cells in the order in which it reads them."""
     cells: list[int] = []
     parts: list[Part] = []
-    floor = ceiling = closeness = 0
+    floor = ceiling = 0
     left = list(factors)
     while left:
         factor = factors[left[0]]
@@ -163,6 +141,4 @@ def sum_within(
         cells += together
         floor += min(ends)
         ceiling += max(ends)
-        closeness += abs(factor) * size * (size - 1) // 2
-    limits = (max(least, floor) - floor, min(most, ceiling) - floor)
-    return tuple(cells), SumWithin(digits, tuple(parts), floor, *limits, closeness)
+    return tuple(cells), SumWithin(digits, tuple(parts), max(least, floor) - floor, min(most, ceiling) - floor)
