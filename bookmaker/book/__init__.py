@@ -9,8 +9,9 @@ from collections.abc import Iterable
 from itertools import groupby
 
 from bookmaker.book import wording
-from bookmaker.book.model import Book, BookPuzzle, Chapter, Contents, Credits, Guide, Keys, TitlePage
+from bookmaker.book.model import Book, BookPuzzle, Chapter, Credits, Keys
 from bookmaker.book.order import in_book_order
+from bookmaker.book.parts import front_parts, index_parts
 from bookmaker.book.rating import rating_of
 from bookmaker.book.rulestext import rules_text
 from bookmaker.book.typography import curled
@@ -51,9 +52,10 @@ def make_book(manifest: Manifest, proofs: Iterable[Proof], draft: bool = False, 
         subtitle=curled(manifest.subtitle),
         editor=curled(manifest.editor),
         band_names=manifest.band_names,
-        front=(TitlePage(), Guide(wording.GUIDE, wording.guide(manifest, draft)), Contents(wording.CONTENTS)),
-        body=(*chapters, Keys(wording.KEYS), Credits(wording.CREDITS)),
+        front=tuple(front_parts(manifest, puzzles, draft)),
+        body=(*chapters, Keys(wording.KEYS), Credits(wording.CREDITS), *index_parts(manifest, puzzles)),
         draft=draft,
+        publication=manifest.publication,
     )
 
 
@@ -73,6 +75,8 @@ def _puzzle(manifest: Manifest, number: int, proof: Proof) -> BookPuzzle:
         permission=curled(entry.permission),
         note=curled(entry.note),
         flaw=wording.flaw(proof.verdict),
+        link=entry.link,
+        marks=entry.marks,
     )
 
 

@@ -10,6 +10,8 @@ from dataclasses import dataclass
 from functools import cached_property
 from typing import TypeAlias
 
+from bookmaker.manifest.markup import Runs
+from bookmaker.manifest.publication import PLAIN, Publication
 from bookmaker.rules.common.contract import RuledPuzzle, Sample
 from bookmaker.solve.verdict import Solution
 from bookmaker.trouble import Place
@@ -55,6 +57,8 @@ class BookPuzzle:
     """A puzzle with its number and all that is printed about it.
 
     `shown` is the date of its first showing in words. `solution` is None, and `flaw` says why, in a draft only.
+    `marks` are those of each rule as its setter typed them, for readers that show none. In a
+    contest `points` is what the puzzle is worth and `check` has the cells of its check row; elsewhere they are empty.
     """
 
     number: int
@@ -70,11 +74,37 @@ class BookPuzzle:
     permission: str = ""
     note: str = ""
     flaw: str = ""
+    link: str = ""
+    marks: tuple[tuple[str, ...], ...] = ()
+    points: int = 0
+    check: tuple[int, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class HalfTitle:
+    """The title alone, on a leaf before the title page."""
 
 
 @dataclass(frozen=True, slots=True)
 class TitlePage:
-    """The front page."""
+    """The front page; `publisher` stands at its foot."""
+
+    publisher: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class ImprintPage:
+    """Edition, rights and numbers of the book, on the back of the title page; a paragraph each."""
+
+    paragraphs: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Foreword:
+    """The editor's own words, with *slanted* and **bold** runs."""
+
+    heading: str
+    paragraphs: tuple[Runs, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,6 +120,34 @@ class Contents:
     """The table of contents."""
 
     heading: str
+
+
+@dataclass(frozen=True, slots=True)
+class WorkedFigure:
+    """A rule's sample with digits in its cells: the first `rows` and `columns` of a filled grid that keeps the rule;
+    no digits where the sample stands in no grid."""
+
+    sample: Sample
+    digits: tuple[int, ...]
+    rows: int
+    columns: int
+
+
+@dataclass(frozen=True, slots=True)
+class Lesson:
+    """A kind of rule, taught: its title, a paragraph, and a figure if the kind draws anything."""
+
+    title: str
+    text: str
+    figure: WorkedFigure | None
+
+
+@dataclass(frozen=True, slots=True)
+class Primer:
+    """The kinds of rules of the book, a lesson each."""
+
+    heading: str
+    lessons: tuple[Lesson, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -116,12 +174,42 @@ class Credits:
     heading: str
 
 
-Part: TypeAlias = TitlePage | Guide | Contents | Chapter | Keys | Credits
+@dataclass(frozen=True, slots=True)
+class IndexEntry:
+    """A name with the puzzles that belong to it."""
+
+    name: str
+    puzzles: tuple[BookPuzzle, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class IndexGroup:
+    """The entries of one order: by setter, by kind of rule."""
+
+    heading: str
+    entries: tuple[IndexEntry, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Index:
+    """Where to find the puzzles of a setter and those with a kind of rule; `note` says what the figures mean."""
+
+    heading: str
+    note: str
+    groups: tuple[IndexGroup, ...]
+
+
+Part: TypeAlias = (
+    HalfTitle | TitlePage | ImprintPage | Contents | Foreword | Guide | Primer | Chapter | Keys | Credits | Index
+)
 
 
 @dataclass(frozen=True)
 class Book:
-    """A whole book. Pages of `front` are numbered i, ii, iii; pages of `body` 1, 2, 3."""
+    """A whole book. Pages of `front` are numbered i, ii, iii; pages of `body` 1, 2, 3.
+
+    `publication` is for what is not a part: the language, the fold, the cover.
+    """
 
     place: Place
     title: str
@@ -131,6 +219,7 @@ class Book:
     front: tuple[Part, ...]
     body: tuple[Part, ...]
     draft: bool = False
+    publication: Publication = PLAIN
 
     @cached_property
     def chapters(self) -> tuple[Chapter, ...]:

@@ -12,9 +12,16 @@ from bookmaker.manifest.model import Manifest
 from bookmaker.solve.verdict import NoSolution, Several, Undecided, Unique, Verdict
 
 CONTENTS = "Contents"
+FOREWORD = "Foreword"
 GUIDE = "How to read this book"
+PRIMER = "The rules, one by one"
 KEYS = "Solution keys"
 CREDITS = "Credits"
+INDEX = "Index"
+INDEX_NOTE = "The figures are the numbers of the puzzles."
+BY_SETTER = "By setter"
+BY_RULE = "By kind of rule"
+NOTES = "Notes"
 ANSWER_KEY = "Answer key"
 
 _MONTHS = (

@@ -10,17 +10,34 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from typing import assert_never
 
-from bookmaker.book.model import Book, Chapter, Contents, Credits, Guide, Keys, Part, TitlePage
-from bookmaker.book.wording import ANSWER_KEY
+from bookmaker.book.model import (
+    Book,
+    Chapter,
+    Contents,
+    Credits,
+    Foreword,
+    Guide,
+    HalfTitle,
+    ImprintPage,
+    Index,
+    Keys,
+    Part,
+    Primer,
+    TitlePage,
+)
+from bookmaker.book.wording import ANSWER_KEY, NOTES
 from bookmaker.display.items import Anchor, Bookmark, Document, Page
 from bookmaker.display.numerals import roman
 from bookmaker.layout.checks import check
 from bookmaker.layout.contents import contents_leaves
 from bookmaker.layout.credits import credits_leaves
-from bookmaker.layout.front import guide_leaves, title_leaf
+from bookmaker.layout.front import foreword_leaves, guide_leaves, half_title_leaf, imprint_leaf, title_leaf
+from bookmaker.layout.indexpages import index_leaves
 from bookmaker.layout.keypages import key_rows
+from bookmaker.layout.notepages import note_leaves
 from bookmaker.layout.opener import opener_leaf
 from bookmaker.layout.parts import flowing, heading
+from bookmaker.layout.primerpages import primer_leaves
 from bookmaker.layout.puzzlepages import puzzle_leaves
 from bookmaker.layout.sheet import BLANK, Leaf, Sheet, furniture
 from bookmaker.layout.spec import Layout
@@ -33,10 +50,14 @@ def compose(book: Book, layout: Layout) -> Document:
     if len(front) % 2:
         front.append(BLANK)
     body = [leaf for part in book.body for leaf in _leaves(part, book, layout)]
+    short = -(len(front) + len(body)) % book.publication.fold
+    body += note_leaves(short, NOTES, layout)
     numbered = [*zip(front, map(roman, range(1, len(front) + 1)), strict=True)]
     numbered += zip(body, map(str, range(1, len(body) + 1)), strict=True)
     pages = draw_pages(numbered, layout, book.title, book.draft)
-    return Document(book.title, book.editor, book.subtitle, pages, tuple(_bookmarks(book)))
+    bookmarks = [*_bookmarks(book), *([Bookmark(NOTES, "notes")] if short else [])]
+    language = book.publication.language
+    return Document(book.title, book.editor, book.subtitle, pages, tuple(bookmarks), language)
 
 
 def compose_key(book: Book, layout: Layout) -> Document:
@@ -65,8 +86,16 @@ def draw_pages(numbered: Sequence[tuple[Leaf, str]], layout: Layout, title: str,
 
 def _leaves(part: Part, book: Book, layout: Layout) -> Iterable[Leaf]:
     match part:
+        case HalfTitle():
+            return [half_title_leaf(book, layout), BLANK]
         case TitlePage():
-            return [title_leaf(book, layout)]
+            return [title_leaf(part, book, layout)]
+        case ImprintPage():
+            return [imprint_leaf(part, layout)]
+        case Foreword():
+            return foreword_leaves(part, book, layout)
+        case Primer():
+            return primer_leaves(part, layout)
         case Guide():
             return guide_leaves(part, book, layout)
         case Contents():
@@ -79,6 +108,8 @@ def _leaves(part: Part, book: Book, layout: Layout) -> Iterable[Leaf]:
             return flowing(rows, layout, "keys", part.heading)
         case Credits():
             return credits_leaves(part, book.puzzles, layout)
+        case Index():
+            return index_leaves(part, layout)
         case _ as never:
             assert_never(never)
 
@@ -86,8 +117,14 @@ def _leaves(part: Part, book: Book, layout: Layout) -> Iterable[Leaf]:
 def _bookmarks(book: Book) -> Iterator[Bookmark]:
     for part in (*book.front, *book.body):
         match part:
+            case HalfTitle() | ImprintPage():
+                pass
             case TitlePage():
                 yield Bookmark(book.title, "title")
+            case Foreword():
+                yield Bookmark(part.heading, "foreword")
+            case Primer():
+                yield Bookmark(part.heading, "primer")
             case Guide():
                 yield Bookmark(part.heading, "guide")
             case Contents():
@@ -103,5 +140,7 @@ def _bookmarks(book: Book) -> Iterator[Bookmark]:
                 yield Bookmark(part.heading, "keys")
             case Credits():
                 yield Bookmark(part.heading, "credits")
+            case Index():
+                yield Bookmark(part.heading, "index")
             case _ as never:
                 assert_never(never)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
-from bookmaker.book.model import Book, BookPuzzle, Chapter, Contents, Credits, Keys
+from bookmaker.book.model import Book, BookPuzzle, Chapter, Contents, Credits, Foreword, Guide, Index, Keys, Primer
 from bookmaker.display.items import Group, Item, Text
 from bookmaker.layout.parts import flowing, heading, number_before
 from bookmaker.layout.ridge import ridge
@@ -17,14 +17,24 @@ from bookmaker.layout.text import DROP, PageNumber, Row, broken, width
 def contents_leaves(part: Contents, book: Book, layout: Layout) -> list[Leaf]:
     """Pages of contents."""
     rows = [*heading(part.heading, layout, layout.puzzles.hang)]
-    for section in book.body:
+    for section in (*book.front, *book.body):
+        if section is book.body[0]:
+            rows.append(Row(layout.line))
         match section:
+            case Foreword():
+                rows += _section_line(section.heading, "foreword", layout)
+            case Guide():
+                rows += [*_section_line(section.heading, "guide", layout)]
+            case Primer():
+                rows += _section_line(section.heading, "primer", layout)
             case Chapter():
                 rows += _chapter(section, layout)
             case Keys():
                 rows += _section_line(section.heading, "keys", layout)
             case Credits():
                 rows += _section_line(section.heading, "credits", layout)
+            case Index():
+                rows += _section_line(section.heading, "index", layout)
             case _:
                 pass
     return flowing(rows, layout, "contents", part.heading)

@@ -21,7 +21,7 @@ def test_puzzles_are_numbered_from_one_in_book_order():
 
 def test_parts_stand_in_their_order():
     book = sample_book()
-    assert [type(part) for part in book.front] == [TitlePage, Guide, Contents]
+    assert [type(part) for part in book.front] == [TitlePage, Contents, Guide]
     assert [type(part) for part in book.body] == [Chapter, Keys, Credits]
 
 

@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import date
 from functools import cache
 from pathlib import Path
 
 from bookmaker.book import Book, make_book
 from bookmaker.manifest import load
+from bookmaker.manifest.markup import Run
 from bookmaker.manifest.model import Chapter, Manifest
+from bookmaker.manifest.publication import Imprint, Publication
 from bookmaker.proof import Proof, prove_all
 from bookmaker.solve.verdict import NoSolution, Several
 
@@ -28,6 +31,21 @@ def sample_proofs() -> tuple[Proof, ...]:
 @cache
 def sample_book() -> Book:
     return make_book(sample_manifest(), sample_proofs())
+
+
+@cache
+def full_book() -> Book:
+    """The sample with every part that a manifest can ask for."""
+    publication = Publication(
+        half_title=True,
+        imprint=Imprint("Attic Press", "Second edition", date(2026, 3, 14), "978-0-11-000222-4", "© 2026 Attic Press"),
+        foreword=((Run("It "), Run("rained", "italic"), Run(", and "), Run("rained", "bold"), Run(".")),) * 3,
+        primer=True,
+        index=True,
+        fold=16,
+        link="https://example.org/attic",
+    )
+    return make_book(replace(sample_manifest(), publication=publication), sample_proofs())
 
 
 @cache

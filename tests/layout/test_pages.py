@@ -9,13 +9,15 @@ from itertools import combinations, pairwise
 
 import pytest
 
+from bookmaker.book.contest import enter_contest
+from bookmaker.book.model import Book
 from bookmaker.display.items import Document, Group, Line, Link, Path, Rect, Text
 from bookmaker.display.numerals import roman
-from bookmaker.layout import compose, compose_handout, compose_key, layout_names, load_layout
+from bookmaker.layout import compose, compose_handout, compose_key, compose_marker, layout_names, load_layout
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.puzzlepages import ALONE
 from tests.layout.flat import Flat, flat
-from tests.layout.sample_book import chapter_draft, picked, sample_book
+from tests.layout.sample_book import chapter_draft, full_book, picked, sample_book
 
 BOOKS = [name for name in layout_names() if load_layout(name).use == "book"]
 HANDOUTS = [name for name in layout_names() if load_layout(name).use == "handout"]
@@ -28,12 +30,25 @@ def makers() -> dict[str, Callable[[], Document]]:
         made[f"{name} book"] = partial(lambda name: compose(sample_book(), load_layout(name)), name)
         made[f"{name} key"] = partial(lambda name: compose_key(sample_book(), load_layout(name)), name)
         made[f"{name} draft"] = partial(lambda name: compose(chapter_draft(), load_layout(name)), name)
+    for name in ("a4-book", "half-letter-book", "a4-large-print"):
+        made[f"{name} full"] = partial(lambda name: compose(full_book(), load_layout(name)), name)
     for name in HANDOUTS:
         for pick in PICKS:
             made[f"{name} {'+'.join(pick)}"] = partial(
                 lambda name, pick: compose_handout(picked(*pick), load_layout(name)), name, pick
             )
+        for key in ("foot", "reverse"):
+            made[f"{name} key {key}"] = partial(
+                lambda name, key: compose_handout(picked(*PICKS[-1]), load_layout(name), key), name, key
+            )
+        made[f"{name} contest"] = partial(lambda name: compose_handout(contest(), load_layout(name), "none"), name)
+        made[f"{name} marker"] = partial(lambda name: compose_marker(contest(), load_layout(name)), name)
     return made
+
+
+def contest() -> Book:
+    """Six puzzles, the most for a handout."""
+    return enter_contest(picked(*PICKS[-1], "stairs", "kettle"))
 
 
 MAKERS = makers()
@@ -84,7 +99,7 @@ def test_words_stand_clear_of_grids(name):
                     box = grids.get(at, item.box)
                     grids[at] = (*map(min, box[:2], item.box[:2]), *map(max, box[2:], item.box[2:]))
         for item in items:
-            if not isinstance(item.item, Text) or item.inside("grid ") or item.inside("key "):
+            if not isinstance(item.item, Text) or any(map(item.inside, ("grid ", "key ", "check "))):
                 continue
             for grid, box in grids.items():
                 apart = item.box[2] < box[0] or item.box[0] > box[2] or item.box[3] < box[1] or item.box[1] > box[3]
@@ -130,7 +145,7 @@ def test_strokes_fills_and_text_are_dark_enough_and_not_too_thin(name):
 
 def drawn_by_a_rule(item: Flat) -> bool:
     """Marks have light bodies inside dark outlines; the tests of `rules` look after them."""
-    return any(item.inside(prefix) for prefix in ("grid ", "sample ", "title art"))
+    return any(item.inside(prefix) for prefix in ("grid ", "check ", "sample ", "title art"))
 
 
 def contrast(grey: float) -> float:

@@ -1,0 +1,105 @@
+"""The parts around the puzzles: what stands before them, and the index after them.
+
+In: a manifest and its puzzles as they are printed. Out: parts. Those that the manifest does not ask for are left away.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import replace
+from itertools import chain
+from unicodedata import combining, normalize
+
+from bookmaker.book import wording
+from bookmaker.book.model import (
+    BookPuzzle,
+    Contents,
+    Foreword,
+    Guide,
+    HalfTitle,
+    ImprintPage,
+    Index,
+    IndexEntry,
+    IndexGroup,
+    Part,
+    Primer,
+    TitlePage,
+)
+from bookmaker.book.primer import lessons
+from bookmaker.book.typography import curled
+from bookmaker.manifest.markup import Runs
+from bookmaker.manifest.model import Manifest
+from bookmaker.manifest.publication import Imprint
+
+_SEAM = "\ue000"
+"""Stands between two runs while their quotes are set."""
+
+
+def front_parts(manifest: Manifest, puzzles: Sequence[BookPuzzle], draft: bool) -> Iterator[Part]:
+    """From the half title to the primer."""
+    said = manifest.publication
+    if said.half_title:
+        yield HalfTitle()
+    yield TitlePage(curled(said.imprint.publisher) if said.imprint else "")
+    if said.imprint:
+        yield ImprintPage(tuple(_imprint(manifest, said.imprint)))
+    yield Contents(wording.CONTENTS)
+    if said.foreword:
+        yield Foreword(wording.FOREWORD, tuple(map(curled_runs, said.foreword)))
+    yield Guide(wording.GUIDE, wording.guide(manifest, draft))
+    if said.primer and (taught := lessons(puzzle.puzzle for puzzle in puzzles)):
+        yield Primer(wording.PRIMER, taught)
+
+
+def index_parts(manifest: Manifest, puzzles: Sequence[BookPuzzle]) -> Iterator[Part]:
+    """The index, by setter and by kind of rule."""
+    if not manifest.publication.index:
+        return
+    setters = [(puzzle.setter, puzzle) for puzzle in puzzles if puzzle.setter]
+    kinds = [
+        (title, puzzle) for puzzle in puzzles for title in ({rule.title for rule in puzzle.puzzle.rules} or {"Classic"})
+    ]
+    groups = ((wording.BY_SETTER, setters), (wording.BY_RULE, kinds))
+    yield Index(
+        wording.INDEX,
+        wording.INDEX_NOTE,
+        tuple(IndexGroup(heading, _entries(pairs)) for heading, pairs in groups if pairs),
+    )
+
+
+def curled_runs(runs: Runs) -> Runs:
+    """A paragraph of several styles with its quotes and dashes set as if it were of one."""
+    text = _SEAM.join(run.text for run in runs)
+    for typed, opening in (('"', "“"), ("'", "‘")):
+        text = re.sub(rf"(^|[\s(\[{{—–/-])({_SEAM}?){typed}", rf"\1\2{opening}", text)
+    return tuple(replace(run, text=piece) for run, piece in zip(runs, curled(text).split(_SEAM), strict=True))
+
+
+def _imprint(manifest: Manifest, imprint: Imprint) -> Iterator[str]:
+    """The lines of the imprint page, each a paragraph."""
+    yield curled(f"{manifest.title}. {manifest.subtitle}" if manifest.subtitle else manifest.title)
+    when = wording.date_in_words(imprint.date) if imprint.date else ""
+    issued = [curled(said) for said in (imprint.edition, imprint.publisher, when) if said]
+    if issued:
+        yield ", ".join(issued)
+    yield from (curled(said) for said in (imprint.rights, imprint.note) if said)
+    permissions = {entry.permission for entry in manifest.entries}
+    if len(permissions) == 1 and (permission := permissions.pop()):
+        yield curled(permission)
+    if imprint.isbn:
+        yield f"ISBN {imprint.isbn}"
+
+
+def _entries(pairs: Iterable[tuple[str, BookPuzzle]]) -> tuple[IndexEntry, ...]:
+    """Puzzles by name, the names in the order of a dictionary."""
+    found: dict[str, list[BookPuzzle]] = {}
+    for name, puzzle in pairs:
+        found.setdefault(name, []).append(puzzle)
+    return tuple(IndexEntry(name, tuple(found[name])) for name in sorted(found, key=_dictionary))
+
+
+def _dictionary(name: str) -> tuple[str, str]:
+    """Accents and capitals count only between names that are otherwise the same."""
+    bare = "".join(chain(c for c in normalize("NFKD", name) if not combining(c)))
+    return bare.casefold(), name

@@ -1,0 +1,51 @@
+"""The primer: each kind of rule that a book uses, taught once.
+
+In: puzzles. Out: a lesson a kind, with a worked figure: the kind's own sample in a corner of a grid that is filled so
+that the sample's rule holds. The digits come from the engine, in an order drawn from the kind's name, and the rule's
+plain predicate has checked them; every run gives the same ones.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from functools import cache
+from random import Random
+
+from bookmaker.book.model import Lesson, WorkedFigure
+from bookmaker.book.typography import curled
+from bookmaker.proof import EngineFault
+from bookmaker.puzzle.puzzle import Puzzle
+from bookmaker.rules import problem_of
+from bookmaker.rules.common.contract import Rule, RuledPuzzle
+from bookmaker.solve import solutions
+
+
+def lessons(puzzles: Iterable[RuledPuzzle]) -> tuple[Lesson, ...]:
+    """The kinds of rules of these puzzles in the order of their titles, a lesson each."""
+    found = {type(rule) for puzzle in puzzles for rule in puzzle.rules}
+    return tuple(
+        Lesson(kind.title, curled(kind.primer()), worked(kind)) for kind in sorted(found, key=lambda kind: kind.title)
+    )
+
+
+@cache
+def worked(kind: type[Rule]) -> WorkedFigure | None:
+    """The kind's sample with digits that keep it; None for a kind that draws nothing.
+
+    A clue outside the grid speaks of a whole line of cells, so the whole of it is shown. A few samples are drawn where
+    no grid could have them (a palindrome along a row): they stay without digits.
+    """
+    sample = kind.sample()
+    if sample is None:
+        return None
+    puzzle = Puzzle(sample.grid, (0,) * len(sample.grid.cells), (sample.rule,))
+    digits = next(solutions(problem_of(puzzle), Random(kind.kind)), ())
+    if digits and not sample.rule.holds(sample.grid, digits):
+        raise EngineFault(f"the engine's digits do not keep the sample of {kind.kind}")
+    size, claim = sample.grid.size, sample.rule.margins(sample.grid)
+    return WorkedFigure(
+        sample,
+        digits,
+        rows=size if kind.hugs_grid or claim.top or claim.bottom else sample.rows,
+        columns=size if kind.hugs_grid or claim.left or claim.right else sample.columns,
+    )

@@ -1,0 +1,95 @@
+"""The parts around the puzzles: which there are, in which order, and what they say."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from bookmaker.book.model import (
+    Contents,
+    Foreword,
+    Guide,
+    HalfTitle,
+    ImprintPage,
+    Index,
+    Primer,
+    TitlePage,
+)
+from bookmaker.book.parts import curled_runs
+from bookmaker.book.primer import worked
+from bookmaker.layout import compose, load_layout
+from bookmaker.manifest.markup import Run
+from bookmaker.rules import kinds
+from tests.layout.sample_book import full_book, sample_book
+
+
+def test_a_plain_book_has_the_quiet_parts_only() -> None:
+    assert [type(part) for part in sample_book().front] == [TitlePage, Contents, Guide]
+    assert not any(isinstance(part, Index) for part in sample_book().body)
+
+
+def test_the_order_of_all_parts() -> None:
+    assert [type(part) for part in full_book().front] == [
+        *(HalfTitle, TitlePage, ImprintPage, Contents, Foreword, Guide, Primer),
+    ]
+    assert isinstance(full_book().body[-1], Index)
+
+
+def test_the_imprint_says_what_it_was_told() -> None:
+    (imprint,) = (part for part in full_book().front if isinstance(part, ImprintPage))
+    assert imprint.paragraphs == (
+        "The Attic Window. Ten puzzles for a wet Sunday",
+        "Second edition, Attic Press, 14 March 2026",
+        "© 2026 Attic Press",
+        "Printed with the setter’s leave.",
+        "ISBN 978-0-11-000222-4",
+    )
+
+
+def test_the_index_names_every_puzzle_under_its_setter_and_each_of_its_rules() -> None:
+    (index,) = (part for part in full_book().body if isinstance(part, Index))
+    setters, rules = index.groups
+    for puzzle in full_book().puzzles:
+        named = {entry.name for entry in setters.entries if puzzle in entry.puzzles}
+        assert named == ({puzzle.setter} if puzzle.setter else set())
+        kinds_of = {entry.name for entry in rules.entries if puzzle in entry.puzzles}
+        assert kinds_of == ({rule.title for rule in puzzle.puzzle.rules} or {"Classic"})
+    assert [entry.name for entry in setters.entries][-1] == "Zoë Łukasiewicz-Å"
+
+
+def test_the_primer_teaches_each_kind_once() -> None:
+    (primer,) = (part for part in full_book().front if isinstance(part, Primer))
+    used = {rule.title for puzzle in full_book().puzzles for rule in puzzle.puzzle.rules}
+    assert [lesson.title for lesson in primer.lessons] == sorted(used)
+
+
+@pytest.mark.parametrize("name", sorted(kinds()))
+def test_worked_figures_keep_their_rule_in_a_whole_grid(name: str) -> None:
+    """Rows, columns and boxes are checked here by hand, the rule by its plain predicate."""
+    figure = worked(kinds()[name])
+    if figure is None or not figure.digits:
+        assert figure is None or name in ("clone", "diagonals", "palindrome")
+        return
+    grid, digits = figure.sample.grid, figure.digits
+    rows = [digits[at : at + grid.size] for at in range(0, len(digits), grid.size)]
+    regions = [[digits[cell] for cell in region] for region in grid.regions]
+    for house in (*rows, *zip(*rows, strict=True), *regions):
+        assert sorted(house) == list(range(1, grid.size + 1))
+    assert figure.sample.rule.holds(grid, digits)
+
+
+def test_quotes_across_styles() -> None:
+    runs = (Run("He said "), Run('"Wait"', "italic"), Run(' -- it\'s "late".'))
+    assert [run.text for run in curled_runs(runs)] == ["He said ", "“Wait”", " – it’s “late”."]
+
+
+@pytest.mark.parametrize("fold", [1, 4, 16])
+def test_note_pages_make_the_count_fit_the_fold(fold: int) -> None:
+    book = full_book()
+    book = replace(book, publication=replace(book.publication, fold=fold))
+    pages = compose(book, load_layout("a5-book")).pages
+    plain = compose(replace(book, publication=replace(book.publication, fold=1)), load_layout("a5-book")).pages
+    assert len(pages) % fold == 0
+    assert 0 <= len(pages) - len(plain) < fold
+    assert pages[: len(plain)] == plain
