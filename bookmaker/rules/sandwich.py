@@ -38,7 +38,7 @@ from bookmaker.rules.common.wording import digits_listed, listed, number, one_or
 from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk, Place
 
-ACROSS, DOWN = 0.92, 0.8
+ACROSS, DOWN = 0.98, 0.84
 """Size of a clue's place in cells."""
 
 
