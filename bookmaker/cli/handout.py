@@ -1,18 +1,22 @@
-"""`bookmaker handout`: sheets for the club table."""
+"""`bookmaker handout`: sheets for the club table, and what a contest needs."""
 
 from __future__ import annotations
 
 from pathlib import Path
+from typing import cast, get_args
 
 import click
 
 from bookmaker.book import make_book
+from bookmaker.book.contest import enter_contest
 from bookmaker.cli.checked import write_checked
 from bookmaker.cli.group import main
 from bookmaker.cli.loading import book_argument, load_book, proofs_of, proving_options
 from bookmaker.ink.pdf import pdf_bytes
-from bookmaker.layout import compose_handout, load_layout
+from bookmaker.layout import KeyPlace, compose_handout, compose_marker, load_layout
 from bookmaker.rules.common.wording import counted
+
+MOST_POINTS = 999
 
 
 @main.command("handout")
@@ -21,14 +25,56 @@ from bookmaker.rules.common.wording import counted
 @click.option("--pick", required=True, metavar="ID,ID…", help="The puzzles to print, by id, in this order.")
 @click.option("--out", "file", required=True, type=click.Path(dir_okay=False, path_type=Path), metavar="FILE")
 @click.option("--layout", "layout_name", default="a4-handout", show_default=True, metavar="NAME")
-def handout_command(book: Path, pick: str, file: Path, layout_name: str) -> None:
-    """Print a few puzzles on sheets for the table, large enough for pencil, with the key on the last page."""
-    manifest = load_book(book)
+@click.option(
+    "--key",
+    type=click.Choice(get_args(KeyPlace)),
+    help="Print the key on the last page (as it is if nothing is said), on the reverse of each sheet, upside down at "
+    "its foot, or not at all.",
+)
+@click.option("--contest", is_flag=True, help="Add check rows and boxes for points; the key goes to the marker.")
+@click.option("--points", metavar="N,N…", help="What each puzzle is worth in the contest; else it follows the effort.")
+def handout_command(
+    book: Path, pick: str, file: Path, layout_name: str, key: str | None, contest: bool, points: str | None
+) -> None:
+    """Print a few puzzles on sheets for the table, large enough for pencil, with their key.
+
+    In a contest some cells of each grid have letters, and solvers copy their digits into a check row at the foot of the
+    sheet. Beside FILE a second file is written for the marker, its name ending in “-marker”: the check rows filled in,
+    a table for names and points, and the key.
+    """
     ids = tuple(dict.fromkeys(name.strip() for name in pick.split(",") if name.strip()))
     if not ids:
         raise click.BadParameter("name at least one puzzle", param_hint="--pick")
+    if contest and key:
+        raise click.UsageError("the key of a contest goes to the marker: leave --key away")
+    if points and not contest:
+        raise click.UsageError("points are for a contest: add --contest")
+    worth = _points(points, len(ids)) if points else ()
+    manifest = load_book(book)
     proofs = proofs_of(manifest, ids)
     contents = make_book(manifest, proofs, as_listed=True)
-    document = compose_handout(contents, load_layout(layout_name))
-    write_checked({file: pdf_bytes(document)}, proofs)
-    click.echo(f"{file}: {counted(len(document.pages), 'page')}, {counted(len(contents.puzzles), 'puzzle')}")
+    layout = load_layout(layout_name)
+    if contest:
+        contents = enter_contest(contents, worth)
+        marker = file.with_name(f"{file.stem}-marker{file.suffix}")
+        documents = {file: compose_handout(contents, layout, "none"), marker: compose_marker(contents, layout)}
+    else:
+        documents = {file: compose_handout(contents, layout, cast(KeyPlace, key or "last"))}
+    write_checked({path: pdf_bytes(document) for path, document in documents.items()}, proofs)
+    for path, document in documents.items():
+        click.echo(f"{path}: {counted(len(document.pages), 'page')}, {counted(len(contents.puzzles), 'puzzle')}")
+
+
+def _points(text: str, puzzles: int) -> tuple[int, ...]:
+    """Whole numbers with commas between, one for each puzzle."""
+    pieces = [piece.strip() for piece in text.split(",")]
+    if not all(piece.isascii() and piece.isdigit() and 1 <= int(piece) <= MOST_POINTS for piece in pieces):
+        raise click.BadParameter(
+            f"points are whole numbers from 1 to {MOST_POINTS}, such as 10,20,30", param_hint="--points"
+        )
+    if len(pieces) != puzzles:
+        raise click.BadParameter(
+            f"{counted(puzzles, 'puzzle')} picked, but {len(pieces)} given: name one number for each, in their order",
+            param_hint="--points",
+        )
+    return tuple(map(int, pieces))

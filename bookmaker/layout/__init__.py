@@ -1,17 +1,19 @@
 """A book and a layout → pages of display items. All measuring and breaking happens here."""
 
 from bookmaker.layout.compose import compose, compose_key
-from bookmaker.layout.handout import compose_handout
+from bookmaker.layout.handout import KeyPlace, compose_handout, compose_marker
 from bookmaker.layout.imposition import impose
 from bookmaker.layout.press import press_sheets
 from bookmaker.layout.spec import Layout
 from bookmaker.layout.specfile import layout_names, load_layout
 
 __all__ = [
+    "KeyPlace",
     "Layout",
     "compose",
     "compose_handout",
     "compose_key",
+    "compose_marker",
     "impose",
     "layout_names",
     "load_layout",

@@ -12,6 +12,7 @@ from typing import Literal
 
 from bookmaker.book.model import BookPuzzle
 from bookmaker.display.items import Group, Item, Text
+from bookmaker.layout.contest import check_letters
 from bookmaker.layout.flow import height, stacked
 from bookmaker.layout.gridart import draw_grid, outside
 from bookmaker.layout.lengths import mm
@@ -94,7 +95,8 @@ class Block:
 
     def _grid(self, x: float, y: float) -> Group:
         drawn = draw_grid(self.puzzle.puzzle, self.cell, f"grid {self.puzzle.id}", weight=self.layout.puzzles.weight)
-        return Group((drawn,), x + self.claim.left * self.cell, y + self.claim.top * self.cell)
+        lettered = (check_letters(self.puzzle, self.cell),) if self.puzzle.check else ()
+        return Group((drawn, *lettered), x + self.claim.left * self.cell, y + self.claim.top * self.cell)
 
     def _pointer_width(self) -> float:
         return width(f"{POINTER}000", self.layout.type.label)

@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from math import ceil
 
+from bookmaker.book.contest import points_said
 from bookmaker.book.model import BookPuzzle, MarkLine
 from bookmaker.display.items import Group, Item, Text
 from bookmaker.layout.flow import stacked
@@ -127,7 +128,8 @@ def _setter(puzzle: BookPuzzle, layout: Layout, x: float, measure: float) -> tup
 def _band_words(puzzle: BookPuzzle) -> str:
     if puzzle.rating is None:
         return puzzle.flaw
-    return f"{puzzle.rating.band_name}  ·  effort {puzzle.rating.effort:.0f}"
+    said = points_said(puzzle.points) if puzzle.points else f"effort {puzzle.rating.effort:.0f}"
+    return f"{puzzle.rating.band_name}  ·  {said}"
 
 
 def _title(x: float, y: float, words: str, layout: Layout) -> Text:

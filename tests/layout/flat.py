@@ -1,6 +1,7 @@
 """Pages taken apart for tests: every item with its box on the page and the names of the groups around it.
 
-Boxes are (left, top, right, bottom) in points. Turned groups are not met in what `layout` makes and are refused.
+Boxes are (left, top, right, bottom) in points. Groups turned otherwise than upside down are not met in
+what `layout` makes and are refused.
 """
 
 from __future__ import annotations
@@ -33,18 +34,21 @@ def flat(page: Page) -> list[Flat]:
 def _walk(items: tuple[Item, ...], dx: float, dy: float, scale: float, names: tuple[str, ...]) -> Iterator[Flat]:
     for item in items:
         if isinstance(item, Group):
-            assert item.turn == 0.0
+            assert item.turn in (0.0, 180.0)
+            inner_scale = scale * item.scale * (-1.0 if item.turn else 1.0)
             inner = (*names, item.name) if item.name else names
             if item.clip is not None:
-                yield Flat(item, _moved(box_of(item.clip), item.dx * scale + dx, item.dy * scale + dy, scale), inner)
+                yield Flat(
+                    item, _moved(box_of(item.clip), item.dx * scale + dx, item.dy * scale + dy, inner_scale), inner
+                )
                 continue
-            yield from _walk(item.items, dx + item.dx * scale, dy + item.dy * scale, scale * item.scale, inner)
+            yield from _walk(item.items, dx + item.dx * scale, dy + item.dy * scale, inner_scale, inner)
         else:
             yield Flat(item, _moved(box_of(item), dx, dy, scale), names)
 
 
 def _moved(box: Box, dx: float, dy: float, scale: float) -> Box:
-    left, top, right, bottom = box
+    left, top, right, bottom = box if scale > 0 else (box[2], box[3], box[0], box[1])
     return left * scale + dx, top * scale + dy, right * scale + dx, bottom * scale + dy
 
 

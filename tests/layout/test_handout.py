@@ -1,8 +1,15 @@
-from bookmaker.display.items import Text
-from bookmaker.layout import compose_handout, load_layout
+from io import BytesIO
+
+import pdfplumber
+
+from bookmaker.book.contest import check_digits, enter_contest
+from bookmaker.display.items import Line, Rect, Text
+from bookmaker.ink.pdf import pdf_bytes
+from bookmaker.layout import compose_handout, compose_marker, load_layout
 from bookmaker.layout.handout import share_rules
+from bookmaker.preflight import inspect
 from tests.layout.flat import flat
-from tests.layout.sample_book import picked
+from tests.layout.sample_book import picked, sample_proofs
 
 A4 = load_layout("a4-handout")
 
@@ -48,3 +55,109 @@ def test_one_puzzle_fills_its_sheet_and_six_take_two():
     six = sheets("kettle", "hinge", "attic", "quilt", "morning", "stairs")
     assert [len(grids(page)) for page in six][-1] == 0
     assert sum(len(grids(page)) for page in six) == 6
+
+
+def placed(page, prefix):
+    """Boxes around what is drawn in the groups whose name begins so, by name."""
+    boxes = {}
+    for item in flat(page):
+        for name in item.names:
+            if name.startswith(prefix):
+                box = boxes.get(name, item.box)
+                boxes[name] = (*map(min, box[:2], item.box[:2]), *map(max, box[2:], item.box[2:]))
+    return boxes
+
+
+def handout(key, *ids):
+    return compose_handout(picked(*ids), A4, key)
+
+
+def test_a_key_on_the_reverse_has_the_puzzles_of_its_sheet():
+    pages = handout("reverse", "stairs", "window", "loom", "kettle").pages
+    assert len(pages) == 4
+    for front, back in zip(pages[::2], pages[1::2], strict=True):
+        assert {name.replace("grid ", "key ") for name in grids(front)} == set(placed(back, "key "))
+        assert not grids(back)
+
+
+def test_a_key_at_the_foot_stands_upside_down_under_the_grids_of_its_sheet():
+    document = handout("foot", "stairs", "window", "loom")
+    for page in document.pages:
+        grid, key = placed(page, "grid "), placed(page, "key ")
+        assert {name.replace("grid ", "key ") for name in grid} == set(key)
+        assert max(box[3] for box in grid.values()) < min(box[1] for box in key.values())
+    report = inspect(pdf_bytes(document), "handout.pdf", proofs_of("stairs", "window", "loom"), folded=False)
+    assert report.troubles == ()
+    assert len(report.printed) == 6
+    # upside down: the first row is the lowest
+    with pdfplumber.open(BytesIO(pdf_bytes(document))) as pdf:
+        low = placed(document.pages[0], "key ")["key stairs"]
+        digits = [c for c in pdf.pages[0].chars if low[0] < c["x0"] and c["x1"] < low[2] and c["top"] > low[1]]
+    assert digits and all(c["matrix"][0] < 0 and c["matrix"][3] < 0 for c in digits)
+    ordered = sorted(digits, key=lambda c: (-round(c["top"]), -c["x0"]))
+    solution = picked("stairs").puzzles[0].solution
+    assert "".join(c["text"] for c in ordered) == "".join(map(str, solution))
+
+
+def test_no_key_if_none_is_wanted():
+    document = handout("none", "kettle", "stairs")
+    assert not any(placed(page, "key ") for page in document.pages)
+    assert document.bookmarks == ()
+
+
+CONTEST = ("stairs", "window", "loom")
+
+
+def test_a_contest_sheet_has_letters_in_its_grids_boxes_at_its_foot_and_no_key():
+    pages = compose_handout(enter_contest(picked(*CONTEST), (10, 20, 35)), A4, "none").pages
+    for page, total in zip(pages, ("Total of 30", None), strict=True):
+        here = grids(page)
+        letters = [item for item in flat(page) if item.inside("check ") and isinstance(item.item, Text)]
+        assert "".join(item.item.text for item in letters) == "abcde" * len(here)
+        boxed = [word for word in words(page) if word in ("a", "b", "c", "d", "e")]
+        assert len(boxed) == 2 * len(letters)
+        assert "Time" in words(page)
+        assert (total in words(page)) if total else not any(word.startswith("Total") for word in words(page))
+        assert not placed(page, "key ")
+    assert "Summit  ·  10 points" in words(pages[0])
+
+
+def test_letters_stand_in_their_cells_clear_of_the_digit():
+    book = enter_contest(picked(*CONTEST))
+    for page in compose_handout(book, A4, "none").pages:
+        for puzzle in book.puzzles:
+            if f"grid {puzzle.id}" not in grids(page):
+                continue
+            # the frame is the largest rectangle of a grid
+            frames = [i.box for i in flat(page) if i.inside(f"grid {puzzle.id}") and isinstance(i.item, Rect)]
+            left, top, right, _ = max(frames, key=lambda box: box[2] - box[0])
+            cell = (right - left) / 9
+            letters = [i.box for i in flat(page) if i.inside(f"check {puzzle.id}") and isinstance(i.item, Text)]
+            for at, box in zip(puzzle.check, letters, strict=True):
+                x, y = left + at % 9 * cell, top + at // 9 * cell
+                assert x + 0.7 * cell < box[0] and box[2] < x + cell
+                assert y + 0.7 * cell < box[3] < y + cell
+
+
+def test_the_marker_has_the_check_digits_names_and_key():
+    book = enter_contest(picked(*CONTEST), (10, 20, 35))
+    document = compose_marker(book, A4)
+    first, last = document.pages
+    bold = [item for item in flat(first) if isinstance(item.item, Text) and item.item.size == 13.0]
+    said = "".join(item.item.text for item in sorted(bold, key=lambda item: (round(item.box[1]), item.box[0])))
+    assert said == "".join(str(digit) for puzzle in book.puzzles for digit in check_digits(puzzle))
+    assert {"Name", "Time", "Total", "Place", "of 10", "of 20", "of 35", "of 65"} <= set(words(first))
+    assert set(placed(last, "key ")) == {f"key {name}" for name in CONTEST}
+    lines = {round(i.box[1], 1) for i in flat(first) if isinstance(i.item, Line) and i.box[2] - i.box[0] > 400}
+    assert len(lines) > 20
+
+
+def test_preflight_reads_the_grids_of_a_contest_without_its_letters():
+    book = enter_contest(picked(*CONTEST))
+    report = inspect(pdf_bytes(compose_handout(book, A4, "none")), "h.pdf", proofs_of(*CONTEST), folded=False)
+    assert report.troubles == ()
+    assert [grid.id for grid in report.printed] == list(CONTEST)
+
+
+def proofs_of(*ids):
+    return [proof for proof in sample_proofs() if proof.entry.id in ids]

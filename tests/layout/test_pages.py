@@ -39,7 +39,7 @@ def makers() -> dict[str, Callable[[], Document]]:
             )
         for key in ("foot", "reverse"):
             made[f"{name} key {key}"] = partial(
-                lambda name, key: compose_handout(picked(*PICKS[-1]), load_layout(name), key), name, key
+                lambda name, key: compose_handout(picked(*PICKS[1]), load_layout(name), key), name, key
             )
         made[f"{name} contest"] = partial(lambda name: compose_handout(contest(), load_layout(name), "none"), name)
         made[f"{name} marker"] = partial(lambda name: compose_marker(contest(), load_layout(name)), name)
