@@ -9,7 +9,6 @@ import logging
 from collections.abc import Sequence
 from dataclasses import dataclass
 from io import BytesIO
-from typing import Any
 
 from pypdf import PdfReader
 from pypdf.errors import PyPdfError
@@ -17,8 +16,7 @@ from pypdf.errors import PyPdfError
 from bookmaker.preflight.against import compare
 from bookmaker.preflight.checks import Inspection
 from bookmaker.preflight.grids import PrintedGrid, grids_on
-from bookmaker.preflight.painting import painted
-from bookmaker.preflight.pdffont import PdfFont
+from bookmaker.preflight.painting import Memory, painted
 from bookmaker.proof.model import Proof
 from bookmaker.trouble import Place, Trouble
 
@@ -49,13 +47,13 @@ def inspect(content: bytes, file: str, proofs: Sequence[Proof] | None = None, fo
 
     `folded` sheets need a page count that is a multiple of four.
     """
-    fonts: dict[Any, PdfFont] = {}
+    memory = Memory()
     printed: list[PrintedGrid] = []
     try:
         reader = PdfReader(BytesIO(content))
         inspection = Inspection(reader, file, folded)
         for number, page in enumerate(reader.pages, start=1):
-            items = list(painted(page, fonts))
+            items = list(painted(page, memory))
             inspection.page(number, page, items)
             printed += grids_on(number, items)
         pages = len(reader.pages)

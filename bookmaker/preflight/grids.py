@@ -39,11 +39,14 @@ class PrintedGrid:
 def grids_on(number: int, items: Iterable[Painted]) -> list[PrintedGrid]:
     """The grids and keys of a page, `number` counted from 1, in the order of printing."""
     held: dict[str, _Held] = {}
+    homes: dict[tuple[str, ...], _Held | None] = {(): None}
     for item in items:
-        if isinstance(item, Stroke | Run) and item.group:
-            name = next((name for name in item.group if name.startswith(("grid ", "key "))), None)
-            if name is not None:
-                here = held.setdefault(name, _Held([], []))
+        if isinstance(item, Stroke | Run):
+            if item.group not in homes:
+                name = next((name for name in item.group if name.startswith(("grid ", "key "))), None)
+                homes[item.group] = None if name is None else held.setdefault(name, _Held([], []))
+            here = homes[item.group]
+            if here is not None:
                 if isinstance(item, Stroke):
                     here.strokes.append(item)
                 else:
@@ -70,12 +73,12 @@ def _read(name: str, page: int, held: _Held) -> PrintedGrid:
     for run in held.runs:
         if run.em * size < _TALL * frame.side:
             continue
-        for glyph in run.glyphs():
-            across, down = frame.share(glyph.middle)
+        for character, middle in run.middles():
+            across, down = frame.share(middle)
             row, column = int(down * size), int(across * size)
             off = max(abs(down * size - row - 0.5), abs(across * size - column - 0.5))
             if 0 <= across < 1 and 0 <= down < 1 and off <= _MIDDLE:
-                symbols[row * size + column] += glyph.character
+                symbols[row * size + column] += character
                 fonts[row * size + column] = run.font.name
     return PrintedGrid(kind, title, page, size, tuple(symbols), tuple(fonts))
 

@@ -36,22 +36,6 @@ def moved(matrix: Matrix, point: Point) -> Point:
     return a * x + c * y + e, b * x + d * y + f
 
 
-@dataclass(frozen=True, slots=True)
-class Glyph:
-    """A character with its box: from its origin along the line, and up from the line to the height of a figure."""
-
-    character: str
-    origin: Point
-    along: Point
-    up: Point
-
-    @property
-    def middle(self) -> Point:
-        """The middle of the box."""
-        (x, y), (a, b), (c, d) = self.origin, self.along, self.up
-        return x + (a + c) / 2, y + (b + d) / 2
-
-
 FIGURE = 0.7
 """Height of figures and capitals, per em: near enough for every text font."""
 
@@ -72,13 +56,15 @@ class Run:
         """Type size in points on the page."""
         return self.size * hypot(self.matrix[2], self.matrix[3])
 
-    def glyphs(self) -> Iterator[Glyph]:
-        """The characters where they stand on the page, spaces left out."""
-        a, b, c, d, _, _ = self.matrix
-        up = (c * FIGURE * self.size, d * FIGURE * self.size)
+    def middles(self) -> Iterator[tuple[str, Point]]:
+        """The characters, spaces left out, each with the middle of its box: as wide as it goes, as high as a figure."""
+        a, b, c, d, e, f = self.matrix
+        high = self.rise + FIGURE * self.size / 2
+        x, y = e + c * high, f + d * high
         for character, start, width in self.letters:
             if not character.isspace():
-                yield Glyph(character, moved(self.matrix, (start, self.rise)), (a * width, b * width), up)
+                along = start + width / 2
+                yield character, (x + a * along, y + b * along)
 
     def box(self) -> tuple[float, float, float, float] | None:
         """The box around the text, left, bottom, right, top, spaces at its ends left out; None if nothing is seen."""

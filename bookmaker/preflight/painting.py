@@ -6,7 +6,7 @@ In: a page as pypdf reads it. Out: what is painted, in order, with the names of 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from copy import copy
+from dataclasses import dataclass, field
 from math import hypot
 from typing import Any, TypeAlias
 
@@ -14,13 +14,13 @@ from pypdf import PageObject
 
 from bookmaker.preflight.painted import IDENTITY, Colour, Matrix, Painted, Picture, Run, Stroke, within
 from bookmaker.preflight.pdffont import PdfFont, read_font
-from bookmaker.preflight.tokens import LINE, PATH, operations
+from bookmaker.preflight.tokens import LINES, PATH, lines, operations
 
 GROUP = "/Bookmaker"
 """The tag of marked content that holds one of our named groups."""
 
-_SHORT = 3
-"""Strings up to this length (digits, totals) come again and again."""
+_MOST = 5000
+"""Strings whose setting is kept."""
 
 Letters: TypeAlias = tuple[tuple[str, float, float], ...]
 
@@ -28,14 +28,23 @@ _STROKE = {"S": b"", "s": b"h ", "B": b"", "B*": b"", "b": b"h ", "b*": b"h "}
 """What strokes a path, and the segment it adds."""
 
 _DONE = {"f", "F", "f*", "n"}
+_NOTED = {"q", "Q", "cm", "w", "BT", "Tf", "Td", "TD", "T*", "Tm", "Tc", "Tw", "Tz", "Ts", "TL", "BMC", "BDC", "EMC"}
 _COLOURS = {"rg", "RG", "k", "K", "cs", "CS", "sc", "SC", "scn", "SCN", "sh"}
 
 
-def painted(page: PageObject, fonts: dict[Any, PdfFont] | None = None) -> Iterator[Painted]:
-    """Everything painted on a page. `fonts` remembers fonts between the pages of a file."""
+@dataclass(slots=True)
+class Memory:
+    """What the pages of one file share: its fonts, and how strings that come again are set."""
+
+    fonts: dict[Any, PdfFont] = field(default_factory=dict)
+    settings: dict[tuple[Any, ...], tuple[Letters, float]] = field(default_factory=dict)
+
+
+def painted(page: PageObject, memory: Memory | None = None) -> Iterator[Painted]:
+    """Everything painted on a page."""
     contents = page.get_contents()
     if contents is not None:
-        painter = _Painter(fonts if fonts is not None else {})
+        painter = _Painter(memory or Memory())
         yield from painter.run(contents.get_data(), page.get("/Resources", {}))
 
 
@@ -53,17 +62,21 @@ class _State:
         self.rise = 0.0
         self.leading = 0.0
 
+    def copy(self) -> _State:
+        twin = _State.__new__(_State)
+        twin.__dict__.update(self.__dict__)
+        return twin
+
 
 class _Painter:
-    def __init__(self, fonts: dict[Any, PdfFont]) -> None:
-        self.fonts = fonts
+    def __init__(self, memory: Memory) -> None:
+        self.memory = memory
         self.state = _State()
         self.saved: list[_State] = []
         self.group: tuple[str, ...] = ()
         self.marks: list[bool] = []
         self.path = b""
         self.named: dict[str, PdfFont | None] = {}
-        self.kept: dict[tuple[Any, ...], tuple[Letters, float]] = {}
         self.line: Matrix = IDENTITY
         self.place: Matrix = IDENTITY
 
@@ -74,9 +87,8 @@ class _Painter:
         for operator, operands in operations(stream):
             if operator == PATH:
                 self.path += operands[0]
-            elif operator == LINE:
-                if run := self._line(operands, resources):
-                    yield run
+            elif operator == LINES:
+                yield from self._lines(operands[0], resources)
             elif operator in _STROKE:
                 a, b, c, d, _, _ = self.state.matrix
                 width = self.state.width * abs(a * d - b * c) ** 0.5
@@ -93,7 +105,7 @@ class _Painter:
                 yield from self._object(operands, resources)
             elif operator == "BI":
                 yield self._inline(operands)
-            else:
+            elif operator in _NOTED:
                 self._note(operator, operands, resources)
         self.named = before
 
@@ -102,7 +114,7 @@ class _Painter:
         state = self.state
         match operator, operands:
             case "q", _:
-                self.saved.append(copy(state))
+                self.saved.append(state.copy())
             case "Q", _ if self.saved:
                 self.state = self.saved.pop()
             case "cm", [a, b, c, d, e, f]:
@@ -142,12 +154,15 @@ class _Painter:
             case "EMC", _ if self.marks and self.marks.pop():
                 self.group = self.group[:-1]
 
-    def _line(self, operands: list[Any], resources: Any) -> Run | None:
-        x, y, font, size, codes = operands
-        if font is not None:
-            self.state.font, self.state.size = self._font(font, resources), size
-        self.line = self.place = (1, 0, 0, 1, x, y)
-        return self._text([codes])
+    def _lines(self, stretch: bytes, resources: Any) -> Iterator[Run]:
+        state, group = self.state, self.group
+        a, b, c, d, e, f = state.matrix
+        for x, y, font, size, codes in lines(stretch):
+            if font:
+                state.font, state.size = self._font(font, resources), size
+            if state.font is not None:
+                placed = (a, b, c, d, a * x + c * y + e, b * x + d * y + f)
+                yield Run(state.font, state.size, self._set((codes,))[0], placed, state.rise, group)
 
     def _next_line(self, x: float, y: float) -> None:
         self.line = self.place = within(self.line, (1, 0, 0, 1, x, y))
@@ -175,18 +190,24 @@ class _Painter:
         state = self.state
         if state.font is None:
             return None
-        letters, along = self._set(parts)
+        letters, along = self._set(tuple(parts))
         run = Run(state.font, state.size, letters, within(state.matrix, self.place), state.rise, self.group)
         self.place = within(self.place, (1, 0, 0, 1, along, 0))
         return run
 
-    def _set(self, parts: list[Any]) -> tuple[Letters, float]:
-        """The letters of strings and gaps, and how far they go. What single short strings come to is kept."""
+    def _set(self, parts: tuple[Any, ...]) -> tuple[Letters, float]:
+        """The letters of strings and gaps, and how far they go. Digits and rules come again and again."""
+        state, settings = self.state, self.memory.settings
+        key = (parts, id(state.font), state.size, state.letter_space, state.word_space, state.stretch)
+        made = settings.get(key)
+        if made is None:
+            if len(settings) > _MOST:
+                settings.clear()
+            made = settings[key] = self._setting(parts)
+        return made
+
+    def _setting(self, parts: tuple[Any, ...]) -> tuple[Letters, float]:
         state = self.state
-        key = (id(state.font), state.size, state.letter_space, state.word_space, state.stretch, *parts)
-        short = len(parts) == 1 and len(parts[0]) <= _SHORT
-        if short and key in self.kept:
-            return self.kept[key]
         font, size = state.font, state.size
         assert font is not None
         along = 0.0
@@ -200,10 +221,7 @@ class _Painter:
                 letters.append((character, along, wide))
                 space = state.letter_space + (state.word_space if code == 32 and not font.wide else 0.0)
                 along += wide + space * state.stretch
-        made = tuple(letters), along
-        if short:
-            self.kept[key] = made
-        return made
+        return tuple(letters), along
 
     def _font(self, name: str, resources: Any) -> PdfFont | None:
         """The font that a name stands for in the stream that is followed."""
@@ -214,9 +232,9 @@ class _Painter:
 
     def _known(self, raw: Any) -> PdfFont:
         key = getattr(raw, "idnum", None) or id(raw)
-        if key not in self.fonts:
-            self.fonts[key] = read_font(raw.get_object())
-        return self.fonts[key]
+        if key not in self.memory.fonts:
+            self.memory.fonts[key] = read_font(raw.get_object())
+        return self.memory.fonts[key]
 
     def _object(self, operands: list[Any], resources: Any) -> Iterator[Painted]:
         listed = resources["/XObject"].get_object() if "/XObject" in resources else {}
@@ -227,7 +245,7 @@ class _Painter:
             space = thing.get("/ColorSpace", "/DeviceGray").get_object() if "/ColorSpace" in thing else "/DeviceGray"
             yield self._picture(thing["/Width"], thing["/Height"], space[0] if isinstance(space, list) else space)
         elif thing.get("/Subtype") == "/Form":
-            before, saved, self.saved = copy(self.state), self.saved, []
+            before, saved, self.saved = self.state.copy(), self.saved, []
             if "/Matrix" in thing:
                 a, b, c, d, e, f = map(float, thing["/Matrix"])
                 self.state.matrix = within(self.state.matrix, (a, b, c, d, e, f))

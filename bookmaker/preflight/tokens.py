@@ -2,7 +2,7 @@
 
 In: the bytes of a content stream. Out: (operator, operands), one at a time. Numbers come as float, names as str
 with their slash, strings as bytes, arrays as list, dictionaries as dict. Two stretches that make up most of a page come
-as one operation each: the segments of a path, and a text object that shows one string.
+as one operation each: the segments of a path, and text objects that each show one string.
 """
 
 from __future__ import annotations
@@ -14,15 +14,21 @@ from typing import Any
 PATH = "path"
 """Stands for segments of a path; the one operand is their bytes, for `path_operations`."""
 
-LINE = "line"
-"""Stands for “BT x y Td /font size Tf <codes> Tj ET”; operands: x, y, font, size, codes, None where Tf is left out."""
+LINES = "lines"
+"""Stands for one or more “BT x y Td /font size Tf <codes> Tj ET”, Tf left out or not; their bytes are for `lines`."""
 
+_LINE = re.compile(
+    rb"""BT\s++([-+]?[\d.]++)\s++([-+]?[\d.]++)\s++Td\s++
+    (?:/([^\s\x00()<>\[\]{}/%\#]++)\s++([\d.]++)\s++Tf\s++)?+
+    <((?:[0-9A-Fa-f]{2})*+)>\s++Tj\s++ET(?=\s)""",
+    re.VERBOSE,
+)
 _PIECE = re.compile(
     rb"""[\s\x00]*+(?:
     (?P<path>(?:(?:[-+]?[\d.]++[\s\x00]++)*+(?:re|[mlcvyh])[\s\x00]++)++)
-    |BT\s++(?P<x>[-+]?[\d.]++)\s++(?P<y>[-+]?[\d.]++)\s++Td\s++
-        (?:/(?P<font>[^\s\x00()<>\[\]{}/%\#]++)\s++(?P<size>[\d.]++)\s++Tf\s++)?+
-        <(?P<codes>(?:[0-9A-Fa-f]{2})*+)>\s++Tj\s++ET(?=\s)
+    |(?P<lines>(?:"""
+    + re.sub(rb"\((?!\?)", b"(?:", _LINE.pattern)
+    + rb"""\s++)++)
     |(?P<call>(?:[-+]?[\d.]++[\s\x00]++)*+)(?P<operator>[A-Za-z'"][A-Za-z0-9*]*+)
     |(?P<number>[-+]?[\d.]++)
     |/(?P<name>[^\s\x00()<>\[\]{}/%]*+)
@@ -53,10 +59,8 @@ def operations(stream: bytes) -> Iterator[tuple[str, list[Any]]]:
             case "path":
                 yield PATH, [_written(stack[-1]) + piece["path"]]
                 stack = [[]]
-            case "codes":
-                x, y, font, size, codes = piece.group("x", "y", "font", "size", "codes")
-                named = ("/" + font.decode("utf-8", "replace"), float(size)) if font else (None, None)
-                yield LINE, [_number(x), _number(y), *named, bytes.fromhex(codes.decode("ascii"))]
+            case "lines":
+                yield LINES, [piece["lines"]]
                 stack = [[]]
             case "operator":
                 word = piece["operator"]
@@ -102,6 +106,13 @@ def path_operations(path: bytes) -> Iterator[tuple[str, tuple[float, ...]]]:
     """The segments of a path, one at a time."""
     for segment in _SEGMENT.finditer(path):
         yield segment[2].decode("ascii"), tuple(map(_number, segment[1].split()))
+
+
+def lines(stretch: bytes) -> Iterator[tuple[float, float, str, float, bytes]]:
+    """The lines of text of a stretch: x, y, font and size (“” and 0 where they stay as they were), codes."""
+    for x, y, font, size, codes in _LINE.findall(stretch):
+        named = ("/" + font.decode("utf-8", "replace"), _number(size)) if font else ("", 0.0)
+        yield _number(x), _number(y), *named, bytes.fromhex(codes.decode("ascii"))
 
 
 _NAME_CODE = re.compile(rb"#([0-9A-Fa-f]{2})")

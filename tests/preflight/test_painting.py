@@ -11,7 +11,7 @@ from pypdf import PageObject, PdfReader, PdfWriter, Transformation
 
 from bookmaker.display.items import Document, Group, Item, Line, Page, Rect, Stroke, Text
 from bookmaker.ink.pdf import pdf_bytes
-from bookmaker.preflight.painted import Painted, Picture, Run
+from bookmaker.preflight.painted import Painted, Picture, Run, moved
 from bookmaker.preflight.painted import Stroke as Stroked
 from bookmaker.preflight.painting import painted
 from tests.ink.specimen import document
@@ -34,16 +34,33 @@ def test_letters_stand_where_pdfplumber_sees_them() -> None:
     theirs = [char for char in pdfplumber.open(BytesIO(file)).pages[0].chars if char["text"] != " "]
     page = PdfReader(BytesIO(file)).pages[0]
     level = [run for run in runs(list(painted(page))) if abs(run.matrix[1]) < 0.1 and run.matrix[0] > 0]
-    ours = [(glyph, run) for run in level for glyph in run.glyphs()]
+    ours = [(letter, run) for run in level for letter in run.letters if letter[0] != " "]
     expected = [char for char in theirs if abs(char["matrix"][1]) < 0.1 and char["matrix"][0] > 0]
     assert len(ours) == len(expected) > 40
-    for (glyph, run), char in zip(ours, expected, strict=True):
-        assert glyph.character == char["text"]
-        assert glyph.origin == pytest.approx(char["matrix"][4:], abs=0.01)
-        assert glyph.along[0] == pytest.approx(char["adv"], abs=0.01)
+    for ((character, start, width), run), char in zip(ours, expected, strict=True):
+        assert character == char["text"]
+        assert moved(run.matrix, (start, run.rise)) == pytest.approx(char["matrix"][4:], abs=0.01)
+        assert run.matrix[0] * width == pytest.approx(char["adv"], abs=0.01)
         assert run.em == pytest.approx(char["size"], abs=0.01)
         assert run.font.name == char["fontname"].partition("+")[2]
         assert run.font.embedded and run.font.subset
+
+
+def test_boxes_and_middles() -> None:
+    """A box is as high as figures are, 0.7 of the type size; a quarter turn clockwise lays it on its side."""
+    (run,) = runs(seen(printed(Text(50, 100, " 77 ", "sans", 20))))
+    left, bottom, right, top = run.box() or (0, 0, 0, 0)
+    assert (bottom, top) == pytest.approx((100, 114))
+    middles = list(run.middles())
+    assert [character for character, _ in middles] == ["7", "7"]
+    (first, height), (second, _) = (point for _, point in middles)
+    assert height == pytest.approx(107)
+    assert (first + second) / 2 == pytest.approx((left + right) / 2)
+    assert right - left == pytest.approx(2 * (second - first))
+    (turned,) = runs(seen(printed(Group((Text(0, 0, "77", "sans", 20),), 150, 100, turn=90))))
+    assert turned.box() == pytest.approx((150, 100 - (right - left), 164, 100))
+    (blank,) = runs(seen(printed(Text(50, 100, "  ", "sans", 20))))
+    assert blank.box() is None and not list(blank.middles())
 
 
 def test_lines_and_rectangles() -> None:
@@ -75,9 +92,9 @@ def test_pages_placed_on_a_sheet_are_followed() -> None:
     file = BytesIO()
     writer.write(file)
     (run,) = runs(seen(file.getvalue()))
-    (glyph,) = run.glyphs()
+    ((character, start, _),) = run.letters
     # (100, 150) on the page; half of it turned left is (−75, 50)
-    assert glyph.origin == pytest.approx((225, 150))
+    assert (character, moved(run.matrix, (start, 0))) == ("7", pytest.approx((225, 150)))
     assert run.em == pytest.approx(10) and run.group == ("grid x",)
 
 

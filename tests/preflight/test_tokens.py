@@ -12,7 +12,7 @@ from pypdf import PdfReader
 from pypdf.generic import ByteStringObject, ContentStream, FloatObject, NumberObject, TextStringObject
 
 from bookmaker.ink.pdf import pdf_bytes
-from bookmaker.preflight.tokens import LINE, PATH, operations, path_operations
+from bookmaker.preflight.tokens import LINES, PATH, lines, operations, path_operations
 from tests.ink.specimen import document
 
 
@@ -22,10 +22,10 @@ def spelled(stream: bytes) -> list[tuple[str, list[Any]]]:
     for operator, operands in operations(stream):
         if operator == PATH:
             found += [(segment, list(numbers)) for segment, numbers in path_operations(operands[0])]
-        elif operator == LINE:
-            x, y, font, size, codes = operands
-            named = [("Tf", [font, size])] if font else []
-            found += [("BT", []), ("Td", [x, y]), *named, ("Tj", [codes]), ("ET", [])]
+        elif operator == LINES:
+            for x, y, font, size, codes in lines(operands[0]):
+                named = [("Tf", [font, size])] if font else []
+                found += [("BT", []), ("Td", [x, y]), *named, ("Tj", [codes]), ("ET", [])]
         else:
             found.append((operator, operands))
     return found
@@ -89,6 +89,7 @@ def test_operators() -> None:
         (b"0 0 m 1 0 0 1 5 5 cm 1 2 l/A gs", "m 0 0, cm 1 0 0 1 5 5, l 1 2, gs /A"),
         (b"BT 1 2 Td <0A> Tj ET\n", "BT, Td 1 2, Tj b'\\n', ET"),
         (b"BT 1 2 Td /F1 9 Tf <0A> Tj ET\n", "BT, Td 1 2, Tf /F1 9, Tj b'\\n', ET"),
+        (b"BT 1 2 Td <41> Tj ET\nBT 3 4 Td <> Tj ET Q", "BT, Td 1 2, Tj b'A', ET, BT, Td 3 4, Tj b'', ET, Q"),
         (b"BT 1 2 Td <0> Tj <41> Tj ET\n", "BT, Td 1 2, Tj b'\\x00', Tj b'A', ET"),
     ],
 )
