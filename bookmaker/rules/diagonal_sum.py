@@ -141,7 +141,7 @@ diagonal-sum:
 
     @classmethod
     def sample(cls) -> Sample:
-        return Sample(cls((Diagonal(12, 1, "down-right"),)), CLASSIC, 2, 3)
+        return Sample(cls((Diagonal(38, 1, "down-right"),)), CLASSIC, 2, 3)
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """What the others can add up to at least and at most leaves each cell its bounds."""
