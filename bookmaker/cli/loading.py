@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from concurrent.futures import Executor
+from contextlib import AbstractContextManager
 from pathlib import Path
 from time import monotonic
 from typing import TypeVar
@@ -64,10 +66,14 @@ def proofs_of(manifest: Manifest, ids: tuple[str, ...]) -> tuple[Proof, ...]:
 
 
 def _proofs(entries: tuple[Entry, ...], count: int = 0) -> tuple[Proof, ...]:
-    meta = click.get_current_context().meta
-    store = FreshStore(user_store()) if meta.get("fresh") else user_store()
-    with processes(meta.get("workers", 1)) as crew:
+    store = FreshStore(user_store()) if click.get_current_context().meta.get("fresh") else user_store()
+    with shared() as crew:
         return prove_all(entries, count, _progress(), store, crew)
+
+
+def shared() -> AbstractContextManager[Executor]:
+    """The crew that --workers asks for."""
+    return processes(click.get_current_context().meta.get("workers", 1))
 
 
 def find_entries(manifest: Manifest, ids: tuple[str, ...]) -> tuple[Entry, ...]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import unicodedata
 
+from bookmaker.audit import HOW_TO_INSTALL, auditor
 from bookmaker.manifest.model import Manifest
 from bookmaker.proof import Proof
 from bookmaker.proof.report import verdict_word
@@ -31,7 +32,8 @@ def remark(proof: Proof) -> str:
         case Several() as several:
             return f"{name} has {_how_many(proof)}; two of them differ in {_cells(grid, several.differing)}"
         case Undecided(budget, _):
-            return f"{name} is undecided: the search ended after {budget:,} nodes without an answer"
+            more = "and so did the second prover" if auditor() else f"a second prover may settle it: {HOW_TO_INSTALL}"
+            return f"{name} is undecided: the search ended after {budget:,} nodes without an answer; {more}"
         case _:
             return ""
 

@@ -1,9 +1,10 @@
 """Proofs kept between runs, so that a book printed again proves nothing again.
 
 In: a puzzle. Out: its findings from an earlier run, or None. Kept in one SQLite file in the user's cache folder, under
-a hash of all that they depend on: the puzzle, its rules, the count asked for, and the code of the rooms that prove and
-grade. A damaged or foreign entry is noticed (each carries a hash of itself, and its solutions are checked by the rules'
-plain predicates) and made anew. A cache that can't be used at all is done without: it never stops a book.
+a hash of all that they depend on: the puzzle, its rules, the count asked for, the code of the rooms that prove and
+grade, and the second prover if there is one. A damaged or foreign entry is noticed (each carries a hash of itself, and
+its solutions are checked by the rules' plain predicates) and made anew. A cache that can't be used at all is done
+without: it never stops a book.
 """
 
 from __future__ import annotations
@@ -18,10 +19,11 @@ from hashlib import sha256
 from pathlib import Path
 from typing import Protocol
 
+from bookmaker.audit import auditor
 from bookmaker.proof.record import Findings, from_text, to_text
 from bookmaker.rules.common.contract import RuledPuzzle
 
-ROOMS_THAT_MATTER = ("puzzle", "solve", "rules", "grade", "proof")
+ROOMS_THAT_MATTER = ("puzzle", "solve", "rules", "grade", "audit", "proof")
 """Any change of code in these makes every kept proof stale."""
 
 PATIENCE = 20.0
@@ -108,7 +110,7 @@ class FileStore:
 def key_of(puzzle: RuledPuzzle, count: int) -> str:
     """The key of a puzzle's findings: a hash of everything they depend on. Rules are frozen values, told by repr."""
     grid = puzzle.grid
-    return _hash(code_version(), repr((grid.size, grid.regions, puzzle.givens, puzzle.rules, count)))
+    return _hash(code_version(), auditor(), repr((grid.size, grid.regions, puzzle.givens, puzzle.rules, count)))
 
 
 @cache

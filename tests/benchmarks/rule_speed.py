@@ -4,7 +4,7 @@
 
 For each kind twenty puzzles are made from a fixed seed: a random solution, marks laid on it, givens taken away while
 one solution is left. What is timed, and how, is said in `engine_speed.py`; the model for CP-SAT is the kind's own
-`independent` definition from its cases. Goals: three times by median, no proof undecided or over two seconds.
+definition in the room `audit`. Goals: three times by median, no proof undecided or over two seconds.
 """
 
 from __future__ import annotations
@@ -20,30 +20,30 @@ sys.path.insert(0, str(ROOT))
 
 from ortools.sat.python import cp_model  # noqa: E402
 
+from bookmaker.audit import definition_of  # noqa: E402
 from bookmaker.puzzle.grid import CLASSIC  # noqa: E402
 from bookmaker.rules import kinds  # noqa: E402
 from bookmaker.rules.common.contract import Rule  # noqa: E402
 from bookmaker.solve.problem import Problem  # noqa: E402
 from tests.benchmarks.engine_speed import EMPTY, Case, Target, heading, measure, natural  # noqa: E402
 from tests.makers.grow import needed_givens, with_givens  # noqa: E402
-from tests.rules.harness import cases_of, instances  # noqa: E402
+from tests.rules.harness import instances  # noqa: E402
 
 PUZZLES = 20
 
 
 def puzzles(kind: str) -> Iterator[Case]:
     """The puzzles of a kind; the seed is the kind's name."""
-    cases: Any = cases_of(kind)
     rng = Random(kind)
     for solution, rule in instances(kind, CLASSIC, rng, PUZZLES):
         ruled = Problem(81, 9, (*EMPTY.constraints, *rule.constraints(CLASSIC)))
         givens = needed_givens(ruled, solution, rng)
-        yield Case(with_givens(ruled, givens), natural(givens, _definition(cases, rule)))
+        yield Case(with_givens(ruled, givens), natural(givens, _definition(rule)))
 
 
-def _definition(cases: Any, rule: Rule) -> Any:
+def _definition(rule: Rule) -> Any:
     def add(model: cp_model.CpModel, x: list[cp_model.IntVar]) -> None:
-        cases.independent(model, x, rule, CLASSIC)
+        definition_of(type(rule))(model, x, rule, CLASSIC)
 
     return add
 

@@ -1,23 +1,16 @@
-"""The independent prover: OR-Tools CP-SAT, one worker, with the grid said from its definition."""
+"""All solutions of a puzzle by the second prover, from its own words for the rules."""
 
 from __future__ import annotations
 
-from collections.abc import Callable
-
 from ortools.sat.python import cp_model
 
-from bookmaker.puzzle.grid import Grid
+from bookmaker.audit import model_of
+from bookmaker.rules.common.contract import RuledPuzzle
 
-Definition = Callable[[cp_model.CpModel, list[cp_model.IntVar]], None]
 
-
-def cp_solutions(grid: Grid, givens: tuple[int, ...], defined: Definition, limit: int) -> set[tuple[int, ...]]:
-    """Up to `limit` different solutions of a puzzle whose rule `defined` adds to the model."""
-    model = cp_model.CpModel()
-    x = [model.new_int_var(given or 1, given or grid.size, f"x{cell}") for cell, given in enumerate(givens)]
-    for house in grid.houses:
-        model.add_all_different([x[cell] for cell in house.cells])
-    defined(model, x)
+def cp_solutions(puzzle: RuledPuzzle, limit: int) -> set[tuple[int, ...]]:
+    """Up to `limit` different solutions."""
+    model, x = model_of(puzzle)
     collector = _Collector(x, limit)
     solver = cp_model.CpSolver()
     solver.parameters.num_workers = 1

@@ -1,4 +1,4 @@
-"""The ends of rows and columns, where clues outside the grid stand; said anew here, so that a slip would show."""
+"""The ends of rows and columns, where clues outside the grid stand."""
 
 from __future__ import annotations
 
@@ -6,23 +6,10 @@ from collections.abc import Iterator
 from random import Random
 from typing import Literal
 
+from bookmaker.audit.common import line_from
 from bookmaker.puzzle.grid import Grid
 
 Side = Literal["left", "right", "top", "bottom"]
-
-
-def line_from(grid: Grid, side: Side, line: int) -> list[int]:
-    """The cells of a row or column in the order in which they are met from a side."""
-    n = grid.size
-    match side:
-        case "left":
-            return [line * n + at for at in range(n)]
-        case "right":
-            return [line * n + at for at in reversed(range(n))]
-        case "top":
-            return [at * n + line for at in range(n)]
-        case "bottom":
-            return [at * n + line for at in reversed(range(n))]
 
 
 def clues_at_ends(grid: Grid, rng: Random, share: float, both: bool = True) -> Iterator[tuple[Side, int, list[int]]]:

@@ -4,8 +4,6 @@ A file of cases, `tests/rules/cases/<file>.py` for `bookmaker/rules/<file>.py`, 
 
 - `lay(grid, solution, rng) -> Rule | None`: marks that are true on this solution, as many as a printed puzzle has;
   None where this solution (or this size of grid) carries none.
-- `independent(model, x, rule, grid) -> None`: the rule's definition added to an OR-Tools CpModel, `x[cell]` being the
-  digit of a cell; written from the definition and not from `constraints`.
 - `MISUSES`: triples of a whole entry as typed (“thermometer: r1c1 r5c5”), the code of its trouble, and the piece of the
   text at whose first character the trouble must stand.
 - `DEDUCTIONS`: triples of an entry; candidates as {"r1c1-r1c3": "123"} on a 9×9 grid that is otherwise open; and the

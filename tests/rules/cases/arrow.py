@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from random import Random
-from typing import Any
 
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.arrow import Arrow, Arrows
@@ -89,12 +88,3 @@ def _shaft(
         shaft.append(here)
         left -= solution[here]
     return tuple(shaft) if left == 0 else None
-
-
-def independent(model: Any, x: list[Any], rule: Arrows, grid: Grid) -> None:
-    for arrow in rule.arrows:
-        number: Any = 0
-        for cell in arrow.circle:
-            number = number * 10 + x[cell]
-        for shaft in arrow.shafts:
-            model.add(sum(x[cell] for cell in shaft) == number)

@@ -43,17 +43,3 @@ def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> BetweenLine | Non
 
     chains = random_chains(grid, rng, grid.size // 2, range(3, 7), whole=between)
     return BetweenLine(chains) if chains else None
-
-
-def independent(model: Any, x: list[Any], rule: BetweenLine, grid: Grid) -> None:
-    for chain in rule.chains:
-        first, last = x[chain[0]], x[chain[-1]]
-        rising = model.new_bool_var("")
-        for cell in chain[1:-1]:
-            model.add(first < x[cell]).only_enforce_if(rising)
-            model.add(x[cell] < last).only_enforce_if(rising)
-            model.add(first > x[cell]).only_enforce_if(~rising)
-            model.add(x[cell] > last).only_enforce_if(~rising)
-        # The direction follows from the ends, so that no solution is counted twice.
-        model.add(first < last).only_enforce_if(rising)
-        model.add(first > last).only_enforce_if(~rising)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from random import Random
-from typing import Any
 
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.cage import Cage
@@ -86,10 +85,3 @@ def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Cage | None:
             total = sum(solution[cell] for cell in area) if rng.random() < 0.85 else 0
             cages.append((tuple(sorted(area)), total))
     return Cage(tuple(cages))
-
-
-def independent(model: Any, x: list[Any], rule: Cage, grid: Grid) -> None:
-    for cells, total in rule.cages:
-        model.add_all_different([x[cell] for cell in cells])
-        if total:
-            model.add(sum(x[cell] for cell in cells) == total)

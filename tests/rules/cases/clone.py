@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from random import Random
-from typing import Any
 
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.clone import Clone
@@ -73,10 +72,3 @@ def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Clone | None:
                 groups.append((area, copy))
                 taken.update(area, copy)
     return Clone(tuple(groups), tuple("ABCD"[: len(groups)])) if groups else None
-
-
-def independent(model: Any, x: list[Any], rule: Clone, grid: Grid) -> None:
-    for group in rule.groups:
-        for twins in zip(*group, strict=True):
-            for one in twins:
-                model.add(x[one] == x[twins[0]])

@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 from random import Random
-from typing import Any
 
+from bookmaker.audit.common import beside_and_below
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.consecutive_bars import ConsecutiveBars
-from tests.rules.pairs import beside_and_below
 
 SENTENCES = (
     (
@@ -42,13 +41,3 @@ DEDUCTIONS = (
 def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> ConsecutiveBars | None:
     bars = tuple(pair for pair in beside_and_below(grid) if abs(solution[pair[0]] - solution[pair[1]]) == 1)
     return ConsecutiveBars(bars) if bars else None
-
-
-def independent(model: Any, x: list[Any], rule: ConsecutiveBars, grid: Grid) -> None:
-    for one, other in beside_and_below(grid):
-        apart = model.new_int_var(1, grid.size, "")
-        model.add_abs_equality(apart, x[one] - x[other])
-        if (one, other) in rule.bars:
-            model.add(apart == 1)
-        else:
-            model.add(apart >= 2)

@@ -47,12 +47,3 @@ def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> ConsecutiveLine |
 
     chains = random_chains(grid, rng, grid.size // 2, range(2, length + 1), close, run)
     return ConsecutiveLine(chains) if chains else None
-
-
-def independent(model: Any, x: list[Any], rule: ConsecutiveLine, grid: Grid) -> None:
-    for chain in rule.chains:
-        low, high = model.new_int_var(1, grid.size, ""), model.new_int_var(1, grid.size, "")
-        model.add_all_different([x[cell] for cell in chain])
-        model.add_min_equality(low, [x[cell] for cell in chain])
-        model.add_max_equality(high, [x[cell] for cell in chain])
-        model.add(high - low == len(chain) - 1)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from random import Random
-from typing import Any
 
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.diagonal_sum import WAYS, Diagonal, DiagonalSum
@@ -59,13 +58,3 @@ def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> DiagonalSum | Non
             total = sum(solution[cell] for cell in cells)
             found.setdefault(frozenset(cells), Diagonal(total, start, way))
     return DiagonalSum(tuple(found.values())[: grid.size + 1]) if found else None
-
-
-def independent(model: Any, x: list[Any], rule: DiagonalSum, grid: Grid) -> None:
-    for diagonal in rule.diagonals:
-        down, across = WAYS[diagonal.way]
-        row, column, terms = grid.row(diagonal.start), grid.column(diagonal.start), []
-        while 0 <= row < grid.size and 0 <= column < grid.size:
-            terms.append(x[row * grid.size + column])
-            row, column = row + down, column + across
-        model.add(sum(terms) == diagonal.total)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from random import Random
-from typing import Any
 
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.diagonals import Diagonals
@@ -36,11 +35,3 @@ def grow(grid: Grid, rng: Random) -> Solution | None:
 def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Diagonals | None:
     kept = [which for which in ((True, True), (True, False), (False, True)) if Diagonals(*which).holds(grid, solution)]
     return Diagonals(*kept[0]) if kept else None
-
-
-def independent(model: Any, x: list[Any], rule: Diagonals, grid: Grid) -> None:
-    last = grid.size - 1
-    if rule.falling:
-        model.add_all_different([x[i * grid.size + i] for i in range(grid.size)])
-    if rule.rising:
-        model.add_all_different([x[i * grid.size + last - i] for i in range(grid.size)])

@@ -46,10 +46,3 @@ def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> DifferenceLine | 
 
     chains = random_chains(grid, rng, grid.size // 2, range(2, grid.size), leaps)
     return DifferenceLine(chains, least) if chains else None
-
-
-def independent(model: Any, x: list[Any], rule: DifferenceLine, grid: Grid) -> None:
-    for chain in rule.chains:
-        for i in range(1, len(chain)):
-            apart = model.new_int_var(rule.least, grid.size, "")
-            model.add_abs_equality(apart, x[chain[i]] - x[chain[i - 1]])

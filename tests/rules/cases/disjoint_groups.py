@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from random import Random
-from typing import Any
 
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.disjoint_groups import DisjointGroups
@@ -39,12 +38,3 @@ def grow(grid: Grid, rng: Random) -> Solution | None:
 
 def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> DisjointGroups:
     return DisjointGroups()
-
-
-def independent(model: Any, x: list[Any], rule: DisjointGroups, grid: Grid) -> None:
-    assert grid.box is not None
-    height, width = grid.box
-    for row in range(height):
-        for column in range(width):
-            tops, lefts = range(row, grid.size, height), range(column, grid.size, width)
-            model.add_all_different([x[r * grid.size + c] for r in tops for c in lefts])

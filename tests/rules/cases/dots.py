@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 from random import Random
-from typing import Any
 
+from bookmaker.audit.common import beside_and_below
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.dots import Dots
-from tests.rules.pairs import beside_and_below
 
 SENTENCES = (
     ("dots: {white: r1c1-r1c2}", "The white dot joins consecutive digits."),
@@ -67,16 +66,3 @@ def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Dots | None:
     share = rng.uniform(0.2, 0.8)
     kept = [tuple(pair for pair in pairs if rng.random() < share) for pairs in (white, black)]
     return Dots(*kept) if any(kept) else None
-
-
-def independent(model: Any, x: list[Any], rule: Dots, grid: Grid) -> None:
-    digits = range(1, grid.size + 1)
-    consecutive = [(a, b) for a in digits for b in digits if a == b + 1 or b == a + 1]
-    double = [(a, b) for a in digits for b in digits if a == b + b or b == a + a]
-    for one, other in beside_and_below(grid):
-        if (one, other) in rule.white:
-            model.add_allowed_assignments([x[one], x[other]], consecutive)
-        elif (one, other) in rule.black:
-            model.add_allowed_assignments([x[one], x[other]], double)
-        elif rule.all_marked:
-            model.add_forbidden_assignments([x[one], x[other]], consecutive + double)

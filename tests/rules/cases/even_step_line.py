@@ -50,10 +50,3 @@ def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> EvenStepLine | No
 
     chains = random_chains(grid, rng, grid.size // 2, range(3, 7), even)
     return EvenStepLine(chains, step) if chains else None
-
-
-def independent(model: Any, x: list[Any], rule: EvenStepLine, grid: Grid) -> None:
-    for chain in rule.chains:
-        step = model.new_int_var(rule.step or 1, rule.step or grid.size, "")
-        for i in range(1, len(chain)):
-            model.add_abs_equality(step, x[chain[i]] - x[chain[i - 1]])

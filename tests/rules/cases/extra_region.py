@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from random import Random
-from typing import Any
 
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.extra_region import ExtraRegion
@@ -66,8 +65,3 @@ def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> ExtraRegion | Non
                 regions.append(tuple(sorted(area)))
                 break
     return ExtraRegion(tuple(regions), grid.size) if regions else None
-
-
-def independent(model: Any, x: list[Any], rule: ExtraRegion, grid: Grid) -> None:
-    for cells in rule.regions:
-        model.add_all_different([x[cell] for cell in cells])

@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 from random import Random
-from typing import Any
 
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.outside import Clue
 from bookmaker.rules.first_seen import FirstSeen
-from tests.rules.ends import clues_at_ends, line_from
+from tests.rules.ends import clues_at_ends
 
 MISUSES = (
     ("first-seen: 5", "not-a-table", "5"),
@@ -54,13 +53,3 @@ def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> FirstSeen | None:
         for cell in rng.sample(cells[:3], rng.choice((1, 1, 2, 3)))
     ]
     return FirstSeen(tuple(clues)) if clues else None
-
-
-def independent(model: Any, x: list[Any], rule: FirstSeen, grid: Grid) -> None:
-    for clue in rule.clues:
-        here = []
-        for cell in line_from(grid, clue.side, clue.line)[:3]:
-            flag = model.new_bool_var("")
-            model.add(x[cell] == clue.value).only_enforce_if(flag)
-            here.append(flag)
-        model.add_bool_or(here)

@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 from random import Random
-from typing import Any
 
+from bookmaker.audit.common import beside_and_below
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.inequality import Inequality
-from tests.rules.pairs import beside_and_below
 
 SENTENCES = (
     ("inequality: r1c1 > r1c2", "The sign between two cells opens towards the greater digit."),
@@ -43,8 +42,3 @@ def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Inequality | None
     pairs = [pair for pair in beside_and_below(grid) if rng.random() < share]
     ordered = ((a, b) if solution[a] > solution[b] else (b, a) for a, b in pairs)
     return Inequality(tuple(ordered)) if pairs else None
-
-
-def independent(model: Any, x: list[Any], rule: Inequality, grid: Grid) -> None:
-    for greater, lesser in rule.pairs:
-        model.add(x[greater] - x[lesser] >= 1)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from random import Random
-from typing import Any
 
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.king import King
@@ -31,11 +30,3 @@ def grow(grid: Grid, rng: Random) -> Solution | None:
 
 def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> King:
     return King()
-
-
-def independent(model: Any, x: list[Any], rule: King, grid: Grid) -> None:
-    for one in grid.cells:
-        for other in grid.cells:
-            down, across = other // grid.size - one // grid.size, other % grid.size - one % grid.size
-            if down == 1 and across in (-1, 1):
-                model.add(x[one] != x[other])

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from random import Random
-from typing import Any
 
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.knight import Knight
@@ -36,11 +35,3 @@ def grow(grid: Grid, rng: Random) -> Solution | None:
 
 def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Knight:
     return Knight()
-
-
-def independent(model: Any, x: list[Any], rule: Knight, grid: Grid) -> None:
-    for row in range(grid.size):
-        for column in range(grid.size):
-            for r, c in ((row + 1, column + 2), (row + 2, column + 1), (row + 2, column - 1), (row + 1, column - 2)):
-                if r < grid.size and 0 <= c < grid.size:
-                    model.add(x[row * grid.size + column] != x[r * grid.size + c])

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from random import Random
-from typing import Any
 
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.limits import Limit, Limits
@@ -54,11 +53,3 @@ def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Limits:
             written.append(solution[cell])
         limits.append(Limit(cell, sum(1 << (digit - 1) for digit in written), forbidden))
     return Limits(tuple(limits))
-
-
-def independent(model: Any, x: list[Any], rule: Limits, grid: Grid) -> None:
-    for limit in rule.limits:
-        for digit in grid.digits:
-            written = limit.digits >> (digit - 1) & 1 == 1
-            if written == limit.forbidden:
-                model.add(x[limit.cell] != digit)

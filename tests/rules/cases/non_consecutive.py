@@ -5,7 +5,6 @@ from __future__ import annotations
 from functools import cache
 from itertools import islice
 from random import Random
-from typing import Any
 
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.puzzle import Puzzle
@@ -13,7 +12,6 @@ from bookmaker.rules import problem_of
 from bookmaker.rules.non_consecutive import NonConsecutive
 from bookmaker.solve import solutions
 from tests.rules.grids import Solution
-from tests.rules.pairs import beside_and_below
 
 SENTENCES = (("non-consecutive: yes", "Cells that share a side never hold consecutive digits."),)
 
@@ -52,9 +50,3 @@ def grow(grid: Grid, rng: Random) -> Solution | None:
 
 def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> NonConsecutive:
     return NonConsecutive()
-
-
-def independent(model: Any, x: list[Any], rule: NonConsecutive, grid: Grid) -> None:
-    for one, other in beside_and_below(grid):
-        model.add(x[one] - x[other] != 1)
-        model.add(x[other] - x[one] != 1)

@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 from random import Random
-from typing import Any
 
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.outside import Clue
 from bookmaker.rules.numbered_room import NumberedRoom
-from tests.rules.ends import clues_at_ends, line_from
+from tests.rules.ends import clues_at_ends
 
 MISUSES = (
     ("numbered-room: left", "not-a-table", "left"),
@@ -50,9 +49,3 @@ def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> NumberedRoom | No
         Clue(side, line, solution[cells[solution[cells[0]] - 1]]) for side, line, cells in clues_at_ends(grid, rng, 0.5)
     ]
     return NumberedRoom(tuple(clues)) if clues else None
-
-
-def independent(model: Any, x: list[Any], rule: NumberedRoom, grid: Grid) -> None:
-    for clue in rule.clues:
-        line = [x[cell] for cell in line_from(grid, clue.side, clue.line)]
-        model.add_element(line[0] - 1, line, clue.value)

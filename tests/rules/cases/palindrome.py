@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from random import Random
-from typing import Any
 
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.palindrome import Palindrome
@@ -57,9 +56,3 @@ def _grown(grid: Grid, solution: tuple[int, ...], rng: Random, pairs: int, taken
         a, b = rng.choice(ways)
         chain = [a, *chain, b]
     return tuple(chain)
-
-
-def independent(model: Any, x: list[Any], rule: Palindrome, grid: Grid) -> None:
-    for chain in rule.chains:
-        for forwards, backwards in zip(chain, reversed(chain), strict=True):
-            model.add(x[forwards] == x[backwards])

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from random import Random
-from typing import Any
 
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.parity import Parity
@@ -43,10 +42,3 @@ def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Parity:
     shown = rng.sample(grid.cells, rng.randint(1, grid.size * 3))
     even = tuple(cell for cell in shown if solution[cell] % 2 == 0)
     return Parity(even, tuple(cell for cell in shown if cell not in even))
-
-
-def independent(model: Any, x: list[Any], rule: Parity, grid: Grid) -> None:
-    for cell in rule.even:
-        model.add_modulo_equality(0, x[cell], 2)
-    for cell in rule.odd:
-        model.add_modulo_equality(1, x[cell], 2)

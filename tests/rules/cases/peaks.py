@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from random import Random
-from typing import Any
 
+from bookmaker.audit.common import share_a_side
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.peaks import Peaks
 
@@ -46,23 +46,9 @@ DEDUCTIONS = (
 def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Peaks | None:
     greater, smaller = [], []
     for cell in grid.cells:
-        near = [solution[other] for other in grid.cells if _share_a_side(grid, cell, other)]
+        near = [solution[other] for other in grid.cells if share_a_side(grid, cell, other)]
         if solution[cell] > max(near) and rng.random() < 0.7:
             greater.append(cell)
         if solution[cell] < min(near) and rng.random() < 0.7:
             smaller.append(cell)
     return Peaks(tuple(greater), tuple(smaller)) if greater or smaller else None
-
-
-def independent(model: Any, x: list[Any], rule: Peaks, grid: Grid) -> None:
-    for cell in grid.cells:
-        for other in grid.cells:
-            if _share_a_side(grid, cell, other):
-                if cell in rule.greater:
-                    model.add(x[cell] > x[other])
-                if cell in rule.smaller:
-                    model.add(x[cell] < x[other])
-
-
-def _share_a_side(grid: Grid, one: int, other: int) -> bool:
-    return abs(one // grid.size - other // grid.size) + abs(one % grid.size - other % grid.size) == 1

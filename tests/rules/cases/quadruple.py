@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from random import Random
-from typing import Any
 
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.quadruple import Quadruple, Ring
@@ -61,15 +60,3 @@ def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Quadruple | None:
                 digits = rng.sample([solution[cell] for cell in cells], rng.randint(1, 4))
                 rings.append(Ring(cells, tuple(sorted(digits))))
     return Quadruple(tuple(rings)) if rings else None
-
-
-def independent(model: Any, x: list[Any], rule: Quadruple, grid: Grid) -> None:
-    for ring in rule.rings:
-        for digit in set(ring.digits):
-            holds = []
-            for cell in ring.cells:
-                here = model.new_bool_var("")
-                model.add(x[cell] == digit).only_enforce_if(here)
-                model.add(x[cell] != digit).only_enforce_if(~here)
-                holds.append(here)
-            model.add(sum(holds) >= ring.digits.count(digit))

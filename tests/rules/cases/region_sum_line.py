@@ -5,6 +5,7 @@ from __future__ import annotations
 from random import Random
 from typing import Any
 
+from bookmaker.audit.region_sum_line import visits
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.region_sum_line import RegionSumLine
 from tests.rules.laying import random_chains
@@ -36,28 +37,8 @@ DEDUCTIONS = (
 
 def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> RegionSumLine | None:
     def equal(chain: Any) -> bool:
-        sums = _visits(grid, chain, solution)
+        sums = visits(grid, chain, solution)
         return len(sums) > 1 and len(set(sums)) == 1
 
     chains = random_chains(grid, rng, grid.size // 2, range(2, 8), whole=equal, tries=600)
     return RegionSumLine(chains) if chains else None
-
-
-def _visits(grid: Grid, chain: Any, values: Any) -> list[Any]:
-    """The sum of each visit to a region, by walking along the line."""
-    sums: list[Any] = []
-    before = None
-    for cell in chain:
-        here = [cell in region for region in grid.regions]
-        if here != before:
-            sums.append(0)
-        before = here
-        sums[-1] = sums[-1] + values[cell]
-    return sums
-
-
-def independent(model: Any, x: list[Any], rule: RegionSumLine, grid: Grid) -> None:
-    for chain in rule.chains:
-        total = model.new_int_var(0, grid.size * grid.size, "")
-        for visit in _visits(grid, chain, x):
-            model.add(visit == total)

@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 from random import Random
-from typing import Any
 
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.outside import Clue
 from bookmaker.rules.sandwich import Sandwich
-from tests.rules.ends import clues_at_ends, line_from
+from tests.rules.ends import clues_at_ends
 
 MISUSES = (
     ("sandwich: . 12 . . . . . . .", "not-a-table", ". 12"),
@@ -60,28 +59,3 @@ def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Sandwich | None:
         first, last = sorted((digits.index(1), digits.index(grid.size)))
         clues.append(Clue(side, line, sum(digits[first + 1 : last])))
     return Sandwich(tuple(clues)) if clues else None
-
-
-def independent(model: Any, x: list[Any], rule: Sandwich, grid: Grid) -> None:
-    """A cell counts if exactly one crust stands before it, and it is no crust itself."""
-    for clue in rule.clues:
-        line = [x[cell] for cell in line_from(grid, clue.side, clue.line)]
-        is_crust = [[model.new_bool_var("") for _ in line] for _ in range(2)]
-        for flags, crust in zip(is_crust, (1, grid.size), strict=True):
-            for flag, digit in zip(flags, line, strict=True):
-                model.add(digit == crust).only_enforce_if(flag)
-                model.add(digit != crust).only_enforce_if(flag.Not())
-        counted = []
-        for at, digit in enumerate(line):
-            between, share = model.new_bool_var(""), model.new_int_var(0, grid.size, "")
-            here = sum(flags[at] for flags in is_crust)
-            before = sum(sum(flags[:at]) for flags in is_crust)
-            one = model.new_bool_var("")
-            model.add(before == 1).only_enforce_if(one)
-            model.add(before != 1).only_enforce_if(one.Not())
-            model.add(between == 0).only_enforce_if(one.Not())
-            model.add(between + here == 1).only_enforce_if(one)
-            model.add(share == digit).only_enforce_if(between)
-            model.add(share == 0).only_enforce_if(between.Not())
-            counted.append(share)
-        model.add(sum(counted) == clue.value)

@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 from random import Random
-from typing import Any
 
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.outside import Clue
 from bookmaker.rules.skyscraper import Skyscraper
-from tests.rules.ends import clues_at_ends, line_from
+from tests.rules.ends import clues_at_ends
 
 MISUSES = (
     ("skyscraper: [3, 4]", "not-a-table", "["),
@@ -62,17 +61,3 @@ def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Skyscraper | None
                 tallest, seen = solution[cell], seen + 1
         clues.append(Clue(side, line, seen))
     return Skyscraper(tuple(clues)) if clues else None
-
-
-def independent(model: Any, x: list[Any], rule: Skyscraper, grid: Grid) -> None:
-    """A digit is seen if it is the greatest of those up to it."""
-    for clue in rule.clues:
-        line = [x[cell] for cell in line_from(grid, clue.side, clue.line)]
-        seen = []
-        for at, digit in enumerate(line):
-            greatest, here = model.new_int_var(1, grid.size, ""), model.new_bool_var("")
-            model.add_max_equality(greatest, line[: at + 1])
-            model.add(digit == greatest).only_enforce_if(here)
-            model.add(digit != greatest).only_enforce_if(here.Not())
-            seen.append(here)
-        model.add(sum(seen) == clue.value)

@@ -43,9 +43,3 @@ def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> SlowThermometer |
 
     chains = random_chains(grid, rng, grid.size // 2, range(3, grid.size + 2), never_falls)
     return SlowThermometer(chains) if chains else None
-
-
-def independent(model: Any, x: list[Any], rule: SlowThermometer, grid: Grid) -> None:
-    for chain in rule.chains:
-        for i in range(1, len(chain)):
-            model.add(x[chain[i - 1]] <= x[chain[i]])

@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 from random import Random
-from typing import Any
 
+from bookmaker.audit.common import beside_and_below
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.sum_marks import SumMarks
-from tests.rules.pairs import beside_and_below
 
 SENTENCES = (
     ("sum-marks: {V: r1c1-r1c2}", "The V joins digits that add up to 5."),
@@ -50,14 +49,3 @@ def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> SumMarks | None:
     share = rng.uniform(0.3, 0.9)
     kept = [tuple(pair for pair in pairs if rng.random() < share) for pairs in (five, ten)]
     return SumMarks(*kept) if any(kept) else None
-
-
-def independent(model: Any, x: list[Any], rule: SumMarks, grid: Grid) -> None:
-    for one, other in beside_and_below(grid):
-        if (one, other) in rule.five:
-            model.add(x[one] + x[other] == 5)
-        elif (one, other) in rule.ten:
-            model.add(x[one] + x[other] == 10)
-        elif rule.all_marked:
-            model.add(x[one] + x[other] != 5)
-            model.add(x[one] + x[other] != 10)

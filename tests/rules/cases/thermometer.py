@@ -45,9 +45,3 @@ def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Thermometer | Non
         branch = random_chain(grid, rng, 3, lambda chain: chain[0] == bulb and rises(chain))
         chains += (branch,) if branch and branch != chains[0] else ()
     return Thermometer(chains) if chains else None
-
-
-def independent(model: Any, x: list[Any], rule: Thermometer, grid: Grid) -> None:
-    for chain in rule.chains:
-        for i in range(1, len(chain)):
-            model.add(x[chain[i]] >= x[chain[i - 1]] + 1)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from random import Random
-from typing import Any
 
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.windows import Windows
@@ -33,11 +32,3 @@ def grow(grid: Grid, rng: Random) -> Solution | None:
 
 def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Windows:
     return Windows()
-
-
-def independent(model: Any, x: list[Any], rule: Windows, grid: Grid) -> None:
-    starts = {4: (1,), 9: (1, 5)}[grid.size]
-    side = {4: 2, 9: 3}[grid.size]
-    for top in starts:
-        for left in starts:
-            model.add_all_different([x[(top + r) * grid.size + left + c] for r in range(side) for c in range(side)])

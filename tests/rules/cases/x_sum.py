@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 from random import Random
-from typing import Any
 
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.outside import Clue
 from bookmaker.rules.x_sum import XSum
-from tests.rules.ends import clues_at_ends, line_from
+from tests.rules.ends import clues_at_ends
 
 MISUSES = (
     ("x-sum: 12", "not-a-table", "12"),
@@ -53,14 +52,3 @@ def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> XSum | None:
         x = solution[cells[0]]
         clues.append(Clue(side, line, sum(solution[cell] for cell in cells[:x])))
     return XSum(tuple(clues)) if clues else None
-
-
-def independent(model: Any, x: list[Any], rule: XSum, grid: Grid) -> None:
-    """For each first digit the sum of as many digits is the clue."""
-    for clue in rule.clues:
-        line = [x[cell] for cell in line_from(grid, clue.side, clue.line)]
-        for first in grid.digits:
-            here = model.new_bool_var("")
-            model.add(line[0] == first).only_enforce_if(here)
-            model.add(line[0] != first).only_enforce_if(here.Not())
-            model.add(sum(line[:first]) == clue.value).only_enforce_if(here)

@@ -47,14 +47,3 @@ def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> ZipperLine | None
 
     chains = random_chains(grid, rng, grid.size // 2, (3, 3, 4, 5, 6), whole=zips, tries=600)
     return ZipperLine(chains) if chains else None
-
-
-def independent(model: Any, x: list[Any], rule: ZipperLine, grid: Grid) -> None:
-    for chain in rule.chains:
-        total = model.new_int_var(1, 2 * grid.size, "")
-        left, right = list(chain), list(chain)[::-1]
-        for i in range(len(chain)):
-            if left[i] == right[i]:
-                model.add(x[left[i]] == total)
-            else:
-                model.add(x[left[i]] + x[right[i]] == total)

@@ -1,0 +1,44 @@
+"""What the definitions share: the model's types, and the few facts of a grid, said anew so that a slip would show."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import TYPE_CHECKING, Literal, TypeAlias
+
+from bookmaker.puzzle.grid import Grid
+
+if TYPE_CHECKING:  # optional: the extra “audit”
+    from ortools.sat.python import cp_model
+
+Model: TypeAlias = "cp_model.CpModel"
+
+Digits: TypeAlias = "list[cp_model.IntVar]"
+"""A variable for the digit of each cell."""
+
+
+def beside_and_below(grid: Grid) -> Iterator[tuple[int, int]]:
+    """Every two cells that share a side, once: each cell with the one to its right and the one below it."""
+    for cell in range(grid.size * grid.size):
+        if cell % grid.size < grid.size - 1:
+            yield cell, cell + 1
+        if cell // grid.size < grid.size - 1:
+            yield cell, cell + grid.size
+
+
+def share_a_side(grid: Grid, one: int, other: int) -> bool:
+    """Is one cell right beside, above or below the other?"""
+    return abs(one // grid.size - other // grid.size) + abs(one % grid.size - other % grid.size) == 1
+
+
+def line_from(grid: Grid, side: Literal["left", "right", "top", "bottom"], line: int) -> list[int]:
+    """The cells of a row or column in the order in which they are met from a side."""
+    n = grid.size
+    match side:
+        case "left":
+            return [line * n + at for at in range(n)]
+        case "right":
+            return [line * n + at for at in reversed(range(n))]
+        case "top":
+            return [at * n + line for at in range(n)]
+        case "bottom":
+            return [at * n + line for at in reversed(range(n))]

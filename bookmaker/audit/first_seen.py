@@ -1,0 +1,17 @@
+"""One of the first three cells from that side holds the digit."""
+
+from __future__ import annotations
+
+from bookmaker.audit.common import Digits, Model, line_from
+from bookmaker.puzzle.grid import Grid
+from bookmaker.rules.first_seen import FirstSeen
+
+
+def define(model: Model, x: Digits, rule: FirstSeen, grid: Grid) -> None:
+    for clue in rule.clues:
+        here = []
+        for cell in line_from(grid, clue.side, clue.line)[:3]:
+            flag = model.new_bool_var("")
+            model.add(x[cell] == clue.value).only_enforce_if(flag)
+            here.append(flag)
+        model.add_bool_or(here)

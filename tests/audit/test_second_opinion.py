@@ -1,0 +1,139 @@
+"""The second opinion: one definition a kind, written without the engine, and what comes of it when the two differ."""
+
+from __future__ import annotations
+
+import ast
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+import bookmaker.audit as room
+import bookmaker.proof
+import bookmaker.proof.second as second
+from bookmaker.audit import auditor, definition_of, second_opinion
+from bookmaker.manifest.model import Entry
+from bookmaker.proof import Proof, find_out, prove_entry
+from bookmaker.proof.cache import key_of
+from bookmaker.puzzle.grid import CLASSIC
+from bookmaker.puzzle.puzzle import Puzzle, digits_from
+from bookmaker.rules import kinds
+from bookmaker.rules.common.contract import RuledPuzzle
+from bookmaker.rules.thermometer import Thermometer
+from bookmaker.solve.verdict import NoSolution, Several, Undecided, Unique, Verdict
+from bookmaker.trouble import BookTroubles, Place
+
+# PuLP 2.9.0, examples/Sudoku1.py: its worked example and the solution it prints
+GIVENS = "53..7....6..195....98....6.8...6...34..8.3..17...2...6.6....28....419..5....8..79"
+SOLUTION = digits_from("534678912672195348198342567859761423426853791713924856961537284287419635345286179")
+
+ROOM = Path(room.__file__).parent
+FILES = sorted(ROOM.glob("*.py"))
+
+
+def _puzzle(givens: str, *rules: Thermometer) -> RuledPuzzle:
+    return Puzzle(CLASSIC, digits_from(givens), rules)
+
+
+def _proof(verdict: Verdict) -> Proof:
+    return Proof(Entry("worked", _puzzle(GIVENS), Place("book.yaml", 3, 5), title="Worked"), verdict, None)
+
+
+def test_every_kind_has_a_definition_and_every_definition_a_kind() -> None:
+    assert all(callable(definition_of(kind)) for kind in kinds().values())
+    of_kinds = {kind.__module__.rpartition(".")[2] for kind in kinds().values()}
+    assert {file.stem for file in FILES} == {*of_kinds, "common", "__init__"}
+
+
+def _names(file: Path) -> Iterator[tuple[str, str]]:
+    """What a file imports, each as (module, name), and the attributes it takes of anything, as (“.”, name)."""
+    for node in ast.walk(ast.parse(file.read_text(encoding="utf-8"))):
+        if isinstance(node, ast.Import):
+            yield from ((alias.name, "") for alias in node.names)
+        elif isinstance(node, ast.ImportFrom):
+            yield from ((node.module or "", alias.name) for alias in node.names)
+        elif isinstance(node, ast.Attribute):
+            yield ".", node.attr
+
+
+@pytest.mark.parametrize("file", FILES, ids=lambda file: file.stem)
+def test_a_definition_shares_nothing_with_what_it_checks(file: Path) -> None:
+    """No constraints, no plain predicate, no houses of a rule, no tool of the rules: only the values of a rule."""
+    for module, name in _names(file):
+        assert (module, name) != (".", "constraints")
+        assert (module, name) not in ((".", "holds"), (".", "houses"), (".", "deductions"))
+        if module.startswith("bookmaker.solve"):
+            assert module == "bookmaker.solve.verdict"
+        if module.startswith("bookmaker.rules"):
+            assert module == f"bookmaker.rules.{file.stem}" or name in ("Rule", "RuledPuzzle"), (module, name)
+            assert name[0].isupper()
+            assert not name.isupper()
+
+
+def test_it_needs_no_engine(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(Thermometer, "constraints", lambda *_: pytest.fail("the engine's words were used"))
+    rising = Thermometer(((3, 4, 5),))  # r1c4-r1c6 hold 6 7 8
+    falling = Thermometer(((5, 4, 3),))
+    assert second_opinion(_puzzle(GIVENS, rising)) == Unique(SOLUTION)
+    assert second_opinion(_puzzle(GIVENS, falling)) == NoSolution()
+
+
+def test_it_shows_two_solutions() -> None:
+    opinion = second_opinion(_puzzle("." * 81))
+    assert isinstance(opinion, Several)
+    assert opinion.differing
+
+
+def test_it_gives_up_when_its_patience_is_out() -> None:
+    assert second_opinion(_puzzle("." * 81), patience=0.0) is None
+
+
+@pytest.mark.parametrize("verdict", [Unique(SOLUTION), Undecided(7)])
+def test_agreement_is_silent(verdict: Verdict) -> None:
+    assert list(second.doubts([_proof(verdict)])) == []
+
+
+@pytest.mark.parametrize("verdict", [NoSolution(), Several(SOLUTION, SOLUTION[::-1]), Unique(SOLUTION[::-1])])
+def test_disagreement_names_the_puzzle(verdict: Verdict) -> None:
+    (trouble,) = second.doubts([_proof(verdict)])
+    assert trouble.code == "provers-disagree"
+    assert not trouble.warning
+    assert trouble.place == Place("book.yaml", 3, 5)
+    assert "“Worked”" in trouble.text
+    assert "5346789126721" in trouble.text
+
+
+def test_giving_up_is_a_warning(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(second, "second_opinion", lambda puzzle: None)
+    (trouble,) = second.doubts([_proof(Unique(SOLUTION))])
+    assert trouble.warning
+    assert "“Worked”" in trouble.text
+
+
+def test_it_settles_what_the_engine_leaves_undecided(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(bookmaker.proof, "prove", lambda problem: Undecided(200_000))
+    settled = prove_entry(Entry("worked", _puzzle(GIVENS), Place("list", 1)))
+    assert settled.verdict == Unique(SOLUTION)
+    assert settled.grade is not None
+
+
+def test_without_it_undecided_stays_undecided(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(bookmaker.proof, "prove", lambda problem: Undecided(200_000))
+    monkeypatch.setattr(bookmaker.proof, "auditor", lambda: "")
+    assert find_out(_puzzle(GIVENS)).verdict == Undecided(200_000)
+
+
+def test_a_proof_found_without_it_is_not_taken_for_one_found_with_it(monkeypatch: pytest.MonkeyPatch) -> None:
+    with_it = key_of(_puzzle(GIVENS), 0)
+    monkeypatch.setattr("bookmaker.proof.cache.auditor", lambda: "")
+    assert key_of(_puzzle(GIVENS), 0) != with_it
+
+
+def test_the_way_to_install_it_is_said(monkeypatch: pytest.MonkeyPatch) -> None:
+    assert auditor().startswith("ortools ")
+    second.demand_auditor()
+    monkeypatch.setattr(second, "auditor", lambda: "")
+    with pytest.raises(BookTroubles) as raised:
+        second.demand_auditor()
+    (trouble,) = raised.value.troubles
+    assert "bookmaker[audit]" in trouble.hint
