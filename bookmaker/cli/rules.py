@@ -3,18 +3,32 @@
 from __future__ import annotations
 
 import textwrap
+from pathlib import Path
 
 import click
 
 from bookmaker.cli.group import main
+from bookmaker.files import write_whole
+from bookmaker.ink.pdf import pdf_bytes
+from bookmaker.layout.chart import compose_chart
 from bookmaker.rules import kinds
 from bookmaker.trouble import nearest
 
 
 @main.command("rules")
 @click.argument("kind", required=False)
-def rules_command(kind: str | None) -> None:
+@click.option(
+    "--chart",
+    type=click.Path(dir_okay=False, path_type=Path),
+    metavar="FILE.pdf",
+    help="Draw a chart of every rule kind's marks.",
+)
+def rules_command(kind: str | None, chart: Path | None) -> None:
     """List the rule kinds, or show one KIND: what it means and an example to paste under “rules:”."""
+    if chart is not None:
+        write_whole({chart: pdf_bytes(compose_chart())})
+        click.echo(f"{chart}: a chart of {len(kinds())} rule kinds")
+        return
     if kind is None:
         width = max(map(len, kinds()))
         for word, rule in kinds().items():

@@ -7,6 +7,7 @@ from pathlib import Path
 
 import pytest
 from click.testing import CliRunner, Result
+from pypdf import PdfReader
 
 from bookmaker.cli import main
 from bookmaker.rules import kinds
@@ -157,6 +158,13 @@ def test_rules_and_layouts_list_what_there_is() -> None:
     assert layouts.exit_code == 0
     for name in ("a4-book", "letter-book", "a5-book", "a4-handout", "letter-handout"):
         assert name in layouts.stdout
+
+
+def test_the_chart_names_every_kind(tmp_path: Path) -> None:
+    assert run("rules", "--chart", tmp_path / "chart.pdf").exit_code == 0
+    text = " ".join(page.extract_text() for page in PdfReader(tmp_path / "chart.pdf").pages)
+    for rule in kinds().values():
+        assert rule.title.replace("'", "’") in text
 
 
 def test_start_makes_a_book_that_prints_at_once(tmp_path: Path) -> None:
