@@ -83,5 +83,6 @@ def typeset_command(
         puzzles = f", {counted(len(contents.puzzles), 'puzzle')}" if path == bound else ""
         click.echo(f"{path}: {counted(len(document.pages), 'page')}{puzzles}")
     if "booklet" in documents:
-        fold = " + ".join(map(str, signatures(len(pages), sheets_of(layout).signature)))
-        click.echo(f"print the booklet on both sides, turned on the short edge, and fold {fold} sheets into each other")
+        sheets = signatures(len(pages), sheets_of(layout).signature)
+        fold = "the sheet" if sheets == [1] else f"{' + '.join(map(str, sheets))} sheets into each other"
+        click.echo(f"print the booklet on both sides, turned on the short edge, and fold {fold}")

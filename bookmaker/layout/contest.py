@@ -45,6 +45,9 @@ PEN, THIN = Stroke(0.8), Stroke(0.4)
 NAMES = mm(8)
 """Height of a line of the table of names."""
 
+HEAD = 2.25
+"""Height of the heads of its columns, in lines of text."""
+
 
 def check_letters(puzzle: BookPuzzle, cell: float) -> Group:
     """The letters of the check row in their cells, from the grid's top left corner; none outside a contest."""
@@ -96,7 +99,7 @@ def marker_rows(title: str, puzzles: Sequence[BookPuzzle], layout: Layout) -> tu
         )
     rows.append(Row(line))
     used = sum(row.height for row in rows)
-    rows += _names(puzzles, layout, int((layout.depth - used - 2 * line) / NAMES))
+    rows += _names(puzzles, layout, int((layout.depth - used - HEAD * line) / NAMES))
     return tuple(rows)
 
 
@@ -165,7 +168,7 @@ def _names(puzzles: Sequence[BookPuzzle], layout: Layout, count: int) -> Iterato
         above.append(Text(x, line, name, "sans-bold", label.size, anchor="middle"))
         if under:
             above.append(Text(x, 1.75 * line, under, label.font, label.size, 0.25, anchor="middle"))
-    yield Row(2.25 * line, tuple(above), tied=True)
+    yield Row(HEAD * line, tuple(above), tied=True)
     uprights = [first + at * wide for at in range(len(heads))]
     for number in range(count):
         items: list[Item] = [Line((x, 0.0), (x, NAMES), THIN) for x in uprights]

@@ -75,7 +75,8 @@ def _document(
     book: Book, title: str, layout: Layout, leaves: Sequence[Leaf], bookmarks: tuple[Bookmark, ...]
 ) -> Document:
     numbered = list(zip(leaves, map(str, range(1, len(leaves) + 1)), strict=True))
-    return Document(title, book.editor, book.subtitle, draw_pages(numbered, layout, title, book.draft), bookmarks)
+    pages = draw_pages(numbered, layout, title, book.draft)
+    return Document(title, book.editor, book.subtitle, pages, bookmarks, book.publication.language)
 
 
 def _key_leaves(puzzles: Sequence[BookPuzzle], layout: Layout, anchor: str, head: str) -> list[Leaf]:

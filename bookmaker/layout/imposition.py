@@ -13,12 +13,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
-from bookmaker.display.items import Document, Group, Item, Line, Link, Page, Rect, Stroke
-from bookmaker.layout.flow import height, stacked
-from bookmaker.layout.parts import heading
+from bookmaker.book.wording import NOTES
+from bookmaker.display.items import Document, Group, Item, Link, Page, Rect
+from bookmaker.layout.notepages import note_leaves
+from bookmaker.layout.sheet import BLANK, Sheet
 from bookmaker.layout.spec import Booklet, Layout
-
-NOTES = "Notes"
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,18 +85,8 @@ def _without_links(items: tuple[Item, ...]) -> Iterator[Item]:
 
 
 def _filling(count: int, layout: Layout, after: int) -> Iterator[Page]:
-    """Pages ruled for pencil, and a blank one where the booklet ends."""
-    for number in range(1, count + 1):
-        items = tuple(_notes(layout, right=(after + number) % 2 == 1)) if number < count else ()
+    """Pages ruled for notes, and a blank one where the booklet ends."""
+    leaves = [*note_leaves(count - 1, NOTES, layout), BLANK] if count else []
+    for number, leaf in enumerate(leaves, start=after + 1):
+        items = leaf.draw(Sheet(layout, right=number % 2 == 1), {})
         yield Page(layout.width, layout.height, items, "")
-
-
-def _notes(layout: Layout, right: bool) -> Iterator[Item]:
-    margins = layout.margins
-    x = margins.inner if right else margins.outer
-    head = heading(NOTES, layout)
-    yield from stacked(head, x, margins.top, {})
-    y = margins.top + height(head) + 2 * layout.line
-    while y <= margins.top + layout.depth:
-        yield Line((x, y), (x + layout.measure, y), Stroke(0.4, 0.5))
-        y += 2 * layout.line

@@ -113,8 +113,10 @@ def test_inner_sheets_creep_towards_the_fold() -> None:
 def test_pages_for_notes_fill_the_sheet_and_the_back_stays_blank(count: int, blank: int) -> None:
     document = impose(plain(count), A5)
     read = folded(pdf_bytes(document), signatures(count, 64))
-    notes = ["Notes"] * max(0, blank - 1) + [""] * min(1, blank)
+    notes = ["Notes", "", ""][:blank] if blank > 1 else [""] * blank
     assert [text for text, _, _ in read] == [str(number) for number in range(1, count + 1)] + notes
+    outside = document.pages[0].items[0]  # left on the front of the outermost sheet
+    assert isinstance(outside, Group) and (not outside.items or not blank)
 
 
 @cache
