@@ -19,13 +19,17 @@ def write_checked(
     proofs: Sequence[Proof],
     folded: frozenset[Path] = frozenset(),
     unchecked: Mapping[Path, bytes] | None = None,
+    gridless: frozenset[Path] = frozenset(),
 ) -> None:
     """Write the files, and the unchecked ones beside them, if preflight finds nothing wrong in any PDF.
 
-    Their grids are read back and compared with the proofs. Warnings are said. Raises BookTroubles, and writes
-    nothing, if there is more than warnings; raises OSError as `write_whole` does.
+    Their grids are read back and compared with the proofs, but for `gridless` ones such as a cover. Warnings are said.
+    Raises BookTroubles, and writes nothing, if there is more than warnings; raises OSError as `write_whole` does.
     """
-    reports = [inspect(content, str(path), proofs, path in folded) for path, content in files.items()]
+    reports = [
+        inspect(content, str(path), None if path in gridless else proofs, path in folded)
+        for path, content in files.items()
+    ]
     troubles = tuple(trouble for report in reports for trouble in report.troubles)
     if not all(report.sound for report in reports):
         click.echo("preflight found faults, so nothing was written:", err=True)

@@ -15,7 +15,7 @@ from bookmaker.cli.loading import book_argument, load_book, proofs_in_order, pro
 from bookmaker.display.contact import contact_sheet
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.ink.png import png_bytes
-from bookmaker.layout import compose, compose_key, impose, load_layout, press_sheets
+from bookmaker.layout import compose, compose_cover, compose_key, impose, load_layout, press_sheets
 from bookmaker.layout.imposition import sheets_of, signatures
 from bookmaker.rules.common.wording import counted
 
@@ -38,6 +38,7 @@ CONTACT_DPI = 150
 @click.option("--date", type=click.DateTime(["%Y-%m-%d"]), metavar="DATE", help="The edition's date, as 2026-03-14.")
 @click.option("--contact", is_flag=True, help="Also write contact.png: all pages small, side by side.")
 @click.option("--booklet", is_flag=True, help="Also write booklet.pdf: sheets to print on both sides, fold and stitch.")
+@click.option("--cover", is_flag=True, help="Also write cover.pdf: back, spine and front on one sheet.")
 @click.option("--draft", is_flag=True, help="Allow unproven puzzles, and stamp every page as a draft.")
 def typeset_command(
     book: Path,
@@ -47,6 +48,7 @@ def typeset_command(
     date: datetime | None,
     contact: bool,
     booklet: bool,
+    cover: bool,
     draft: bool,
 ) -> None:
     """Print the book: book.pdf with its keys at the back, and key.pdf with the keys alone.
@@ -69,6 +71,8 @@ def typeset_command(
     contents = make_book(manifest, proofs, draft=draft)
     documents = {"book": compose(contents, layout), "key": compose_key(contents, layout)}
     pages = documents["book"].pages
+    if cover or manifest.publication.cover:
+        documents["cover"] = compose_cover(contents, layout, len(pages))
     if booklet or (layout.booklet and not press):
         documents["booklet"] = impose(documents["book"], layout)
     files = {}
@@ -78,7 +82,8 @@ def typeset_command(
         files[path] = pdf_bytes(press_sheets(dated, layout) if press else dated, press)
     pictures = {folder / "contact.png": png_bytes(contact_sheet(pages), CONTACT_DPI)} if contact else {}
     bound = next(iter(files))
-    write_checked(files, proofs, frozenset([bound] if press else []), pictures)
+    wraps = frozenset(path for path, name in zip(files, documents, strict=True) if name == "cover")
+    write_checked(files, proofs, frozenset([bound] if press else []), pictures, wraps)
     for path, document in zip(files, documents.values(), strict=True):
         puzzles = f", {counted(len(contents.puzzles), 'puzzle')}" if path == bound else ""
         click.echo(f"{path}: {counted(len(document.pages), 'page')}{puzzles}")

@@ -1,6 +1,7 @@
 """A book and a layout → pages of display items. All measuring and breaking happens here."""
 
 from bookmaker.layout.compose import compose, compose_key
+from bookmaker.layout.cover import compose_cover
 from bookmaker.layout.handout import KeyPlace, compose_handout, compose_marker
 from bookmaker.layout.imposition import impose
 from bookmaker.layout.press import press_sheets
@@ -11,6 +12,7 @@ __all__ = [
     "KeyPlace",
     "Layout",
     "compose",
+    "compose_cover",
     "compose_handout",
     "compose_key",
     "compose_marker",

@@ -10,7 +10,8 @@ from collections.abc import Iterator
 from typing import Literal
 from unicodedata import name
 
-from bookmaker.book.model import Book
+from bookmaker.book.model import Book, Foreword, ImprintPage, TitlePage
+from bookmaker.layout.runs import font_of
 from bookmaker.layout.spec import Layout
 from bookmaker.layout.text import FONTS
 from bookmaker.trouble import BookTroubles, Place, Trouble
@@ -37,6 +38,14 @@ def _texts(book: Book, layout: Layout) -> Iterator[tuple[str, str, str, Place]]:
     yield "the book's title", book.title.upper(), type.label.font, book.place
     yield "the book's subtitle", book.subtitle, type.title.font, book.place
     yield "the editor's name", book.editor.upper(), type.label.font, book.place
+    for text, font in _marked_up(book, layout):
+        yield "the foreword or the cover", text, font, book.place
+    for part in book.front:
+        if isinstance(part, ImprintPage):
+            for text in part.paragraphs:
+                yield "the imprint", text, type.small.font, book.place
+        if isinstance(part, TitlePage):
+            yield "the publisher's name", part.publisher.upper(), type.label.font, book.place
     for name_of_band in book.band_names:
         yield "the name of a band", name_of_band, type.label.font, book.place
     for chapter in book.chapters:
@@ -48,3 +57,12 @@ def _texts(book: Book, layout: Layout) -> Iterator[tuple[str, str, str, Place]]:
         yield "the setter's name", puzzle.setter, type.note.font, puzzle.place
         yield "the note", puzzle.note, type.note.font, puzzle.place
         yield "the permission", puzzle.permission, type.small.font, puzzle.place
+
+
+def _marked_up(book: Book, layout: Layout) -> Iterator[tuple[str, str]]:
+    """The words of the foreword and of the cover, each style with its font."""
+    paragraphs = [runs for part in book.front if isinstance(part, Foreword) for runs in part.paragraphs]
+    paragraphs += book.publication.cover.blurb if book.publication.cover else ()
+    for runs in paragraphs:
+        for run in runs:
+            yield run.text, font_of(run.style, layout.type.text)

@@ -6,11 +6,13 @@ In: a puzzle and the width of its column. Out: rows of text and marks, for above
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from math import ceil
 
 from bookmaker.book.contest import points_said
 from bookmaker.book.model import BookPuzzle, MarkLine
 from bookmaker.display.items import Group, Item, Text
+from bookmaker.layout.codes import qr_code, qr_side
 from bookmaker.layout.flow import stacked
 from bookmaker.layout.ridge import ridge
 from bookmaker.layout.spec import Layout, Type
@@ -88,11 +90,21 @@ def rules_beside(puzzle: BookPuzzle, layout: Layout, measure: float) -> Iterator
 
 
 def note_rows(puzzle: BookPuzzle, layout: Layout, measure: float) -> tuple[Row, ...]:
-    """The note under a puzzle."""
-    if not puzzle.note:
-        return ()
-    wide = min(measure, RULES_EMS * layout.type.note.size)
-    return paragraph(puzzle.note, layout.type.note, wide, layout.line)
+    """The note under a puzzle, at the right of the code of its link if it has one."""
+    line, type = layout.line, layout.type.note
+    if not puzzle.link:
+        return paragraph(puzzle.note, type, min(measure, RULES_EMS * type.size), line) if puzzle.note else ()
+    side = qr_side(puzzle.link)
+    x = side + line
+    words = paragraph(puzzle.note, type, min(measure - x, RULES_EMS * type.size), line, x) if puzzle.note else ()
+    items: list[Item] = [Group((qr_code(puzzle.link),), 0.0, 0.3 * line)]
+    items += [
+        replace(item, y=item.y + at * line)
+        for at, row in enumerate(words)
+        for item in row.items
+        if isinstance(item, Text)
+    ]
+    return (Row(max(ceil((side + 0.6 * line) / line), len(words)) * line, tuple(items)),)
 
 
 def ridge_width(layout: Layout) -> float:
