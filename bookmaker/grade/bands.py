@@ -1,13 +1,39 @@
-"""Bands: five grades of difficulty, by cut points of the effort that are kept as data and never re-cut for a book."""
+"""Bands: five grades of difficulty, by cut points of the effort that are kept as data and never re-cut for a book.
+
+A family is a kind of constraint, not of mark, so that a new rule kind finds its place by itself. The cuts are the
+quintiles of a corpus of 9×9 puzzles for each family that this project drew from a fixed seed (`tests/makers/corpus.py`;
+`tests/benchmarks/grade_bands.py` prints them anew). They say how a puzzle stands among its like, not how many minutes
+it takes, and only the effort of classics has people's times behind it.
+"""
 
 from __future__ import annotations
 
-VERSION = 1
+from collections.abc import Mapping
 
-CUTS = (250.0, 400.0, 650.0, 1200.0)
+from bookmaker.rules.common.contract import RuledPuzzle
+from bookmaker.solve.problem import Automaton, Combination, Count, Relation, Sum
+
+VERSION = 1
+"""Counted up whenever a cut point or the formula of the effort changes."""
+
+CUTS: Mapping[str, tuple[float, float, float, float]] = {
+    "classic": (45.0, 65.0, 100.0, 220.0),
+    "relations": (250.0, 425.0, 680.0, 1165.0),
+    "sums": (250.0, 400.0, 650.0, 1200.0),
+}
 """Efforts from which bands 2 to 5 begin."""
 
+FAMILIES = tuple(CUTS)
 
-def band_of(effort: float) -> int:
+
+def family_of(puzzle: RuledPuzzle) -> str:
+    """“sums” where a rule adds up or counts, “relations” where rules compare neighbours, else “classic”."""
+    asked = [made for rule in puzzle.rules for made in rule.constraints(puzzle.grid)]
+    if any(isinstance(made, Combination | Sum | Count | Automaton) for made in asked):
+        return "sums"
+    return "relations" if any(isinstance(made, Relation) for made in asked) else "classic"
+
+
+def band_of(effort: float, family: str) -> int:
     """The band, 1 to 5."""
-    return 1 + sum(effort >= cut for cut in CUTS)
+    return 1 + sum(effort >= cut for cut in CUTS[family])

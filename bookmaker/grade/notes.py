@@ -9,13 +9,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from bookmaker.grade.forced import forced
 from bookmaker.grade.mirror import Mirror, mirrors
 from bookmaker.grade.model import SolvePath
 from bookmaker.grade.narrow import NarrowPoint, narrow_points
 from bookmaker.grade.repair import Repair
 from bookmaker.grade.shapes import (
     Shape,
-    forced,
     is_disguised,
     needless_givens,
     needless_rules,
@@ -107,8 +107,9 @@ def sentences(notes: Notes, grid: Grid) -> Iterator[str]:
             yield f"Never used in the path: “{title}”."
     if notes.needless_givens:
         yield f"Givens that can go, each for itself: {_names(notes.needless_givens, grid)}."
-    for shape in notes.needless_shapes:
-        yield f"The {shape.noun} at {_ends(shape, grid)} is not needed for a single solution."
+    for noun in dict.fromkeys(shape.noun for shape in notes.needless_shapes):
+        where = listed([_ends(shape, grid) for shape in notes.needless_shapes if shape.noun == noun])
+        yield f"Marks that can go, each for itself: {noun} {where}."
     for mirror in notes.mirrors:
         relabelled = ", ".join(" and ".join(SYMBOLS[d - 1] for d in cycle) for cycle in mirror.swapped)
         digits = f" with {relabelled} exchanged" if relabelled else ""

@@ -13,6 +13,7 @@ from collections.abc import Sequence
 
 from bookmaker.grade.effort import BEYOND as BEYOND_REACH
 from bookmaker.grade.effort import WEIGHTS, Weights
+from bookmaker.grade.forced import forced
 from bookmaker.grade.labels import labels
 from bookmaker.grade.model import SolvePath, Step
 from bookmaker.grade.singles import NAMES, openings, words
@@ -22,6 +23,9 @@ from bookmaker.grade.technique import Finding, ladder
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.verdict import Solution
 
+FORCED = 5
+"""The rung of a digit that a mark fixes by itself."""
+
 BEYOND = 12
 """The rung of a step that the ladder did not reach."""
 
@@ -30,7 +34,7 @@ def walk(puzzle: RuledPuzzle, solution: Solution, weights: Weights = WEIGHTS) ->
     """The path; `reached` is False where a step was taken from the solution."""
     state = start(ground_of(puzzle))
     waits = luck(_labels(puzzle, solution))
-    steps: list[Step] = []
+    steps = _filling(state, puzzle)
     reached = True
     while state.empty:
         if openings(state):
@@ -41,6 +45,29 @@ def walk(puzzle: RuledPuzzle, solution: Solution, weights: Weights = WEIGHTS) ->
             reached = False
             steps.append(_from_solution(state, solution, weights))
     return SolvePath(tuple(steps), reached)
+
+
+def _filling(state: State, puzzle: RuledPuzzle) -> list[Step]:
+    """What the marks fix before any given is looked at is written down first, one look for each cell."""
+    steps = []
+    for rule in puzzle.rules:
+        fixed = {cell: digit for cell, digit in forced(puzzle, rule).items() if state.empty >> cell & 1}
+        for number, (cell, digit) in enumerate(sorted(fixed.items())):
+            steps.append(
+                Step(
+                    technique=rule.noun,
+                    rung=FORCED,
+                    cells=(cell,),
+                    placed=((cell, digit),),
+                    removed=(),
+                    because=f"the {rule.noun} leaves {state.ground.grid.name(cell)} no freedom",
+                    openings=len(fixed) - number,
+                    empty=state.empty.bit_count(),
+                    effort=1.0,
+                )
+            )
+            state.place(cell, digit)
+    return steps
 
 
 def _labels(puzzle: RuledPuzzle, solution: Solution) -> list[int]:

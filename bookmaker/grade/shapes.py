@@ -8,9 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from bookmaker.grade.singles import openings
-from bookmaker.grade.state import board_of, ground_of, start
-from bookmaker.grade.technique import ladder
+from bookmaker.grade.state import board_of
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import problem_of
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
@@ -20,9 +18,6 @@ from bookmaker.solve.verdict import Unique
 
 BUDGET = 20_000
 """Search nodes for each proof that something is not needed; what runs out of it counts as needed."""
-
-EASY = 7
-"""The highest rung whose steps count as following from a mark at once."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,31 +60,6 @@ def shapes_of(rule: Rule, puzzle: RuledPuzzle) -> tuple[Shape, ...]:
         Shape(rule.noun, tuple(dict.fromkeys(cell for made in part for cell in cells_of(made))), tuple(part))
         for _, part in parts
     )
-
-
-def forced(puzzle: RuledPuzzle, rule: Rule) -> dict[int, int]:
-    """Digits that follow from one rule and the houses alone, without any given, by steps that are seen at once."""
-    bare: RuledPuzzle = Puzzle(puzzle.grid, (0,) * len(puzzle.grid.cells), (rule,))
-    state = start(ground_of(bare))
-    digits: dict[int, int] = {}
-    while True:
-        found = openings(state)
-        for opening in found:
-            digits[opening.cell] = opening.digit
-            state.place(opening.cell, opening.digit)
-        if found:
-            continue
-        struck = False
-        for techniques in ladder():
-            for technique in techniques:
-                if technique.rung <= EASY:
-                    for finding in technique.find(state):
-                        state.remove(finding.removed)
-                        struck = True
-            if struck:
-                break
-        if not struck:
-            return digits
 
 
 def needless_givens(puzzle: RuledPuzzle) -> tuple[int, ...]:

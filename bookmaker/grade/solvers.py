@@ -59,12 +59,15 @@ class _Scene:
         self.left = [mask.bit_count() for mask in state.masks()]
         self.seen: set[int] = set()
         self.open: dict[int, int] = {}
+        self.pending: list[list[tuple[int, int, int]]] = [[] for _ in self.boards]
         count = len(ground.areas)
         for index, area in enumerate(ground.areas):
             last = area.board & self.empty
             for digit in ground.grid.digits:
                 x = self.boards[digit] & area.board
-                if x and not x & (x - 1):
+                if x & (x - 1):
+                    self.pending[digit].append((area.board, self.weights[index], digit * count + index))
+                elif x:
                     self.seen.add(digit * count + index)
                     cell = x.bit_length() - 1
                     visible = weights.last if x == last else self.weights[index]
@@ -77,8 +80,9 @@ class _Scene:
         """One solver's effort for each placement, in the order in which the openings are found."""
         ground, solution, weights = self.ground, self.solution, self.weights
         tests, homes, count = ground.area_tests, ground.areas_of, len(ground.areas)
-        peers, touched = ground.peers, ground.areas_touched
+        peers = ground.peers
         boards, left, seen, opened = self.boards[:], self.left[:], set(self.seen), dict(self.open)
+        pending = self.pending[:]
         empty, remaining = self.empty, self.empty.bit_count()
         naked, more_if_last = self.formula.naked, [self.formula.last - weight for weight in weights]
         placing, same_digit = self.formula.placing, self.formula.same_digit
@@ -102,13 +106,15 @@ class _Scene:
             empty ^= bit
             struck = boards[digit] & peers[found] & empty
             board = boards[digit] = boards[digit] & ~peers[found] & ~bit
-            base = digit * count
-            for index in touched[found]:
-                x = board & tests[index]
-                if x and not x & (x - 1) and base + index not in seen:
-                    seen.add(base + index)
+            unseen = []
+            for area in pending[digit]:
+                x = board & area[0]
+                if x & (x - 1):
+                    unseen.append(area)
+                elif x and area[2] not in seen:
                     cell = x.bit_length() - 1
-                    opened[cell] = opened.get(cell, 0) + weights[index]
+                    opened[cell] = opened.get(cell, 0) + area[1]
+            pending[digit] = unseen
             for other in digits:
                 board = boards[other]
                 if board & bit:

@@ -118,14 +118,6 @@ class Ground:
         return tuple(area.board for area in self.areas)
 
     @cached_property
-    def areas_touched(self) -> tuple[tuple[int, ...], ...]:
-        """For each cell the indices of the areas in which a digit placed there loses places."""
-        return tuple(
-            tuple(i for i, area in enumerate(self.areas) if area.board & (board | 1 << cell))
-            for cell, board in enumerate(self.peers)
-        )
-
-    @cached_property
     def cages(self) -> tuple[tuple[str, int, frozenset[int]], ...]:
         """Cages with a total: what to call each, its board and its combinations."""
         return tuple(

@@ -19,7 +19,7 @@ import sys
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from itertools import product
-from math import log
+from math import log, nan
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -80,8 +80,10 @@ def ranks(values: Sequence[float]) -> list[float]:
 
 
 def rho(one: Sequence[float], other: Sequence[float]) -> float:
-    """Spearman's rank correlation: Pearson's, of the ranks."""
+    """Spearman's rank correlation: Pearson's, of the ranks; not a number where one side is all the same."""
     a, b = ranks(one), ranks(other)
+    if len(set(a)) == 1 or len(set(b)) == 1:
+        return nan
     mean = (len(a) - 1) / 2
     cov = sum((x - mean) * (y - mean) for x, y in zip(a, b, strict=True))
     return float(cov / (sum((x - mean) ** 2 for x in a) * sum((y - mean) ** 2 for y in b)) ** 0.5)
