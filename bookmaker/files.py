@@ -23,10 +23,10 @@ def write_whole(files: Mapping[Path, bytes]) -> None:
                 stream.write(content)
                 stream.flush()
                 os.fsync(stream.fileno())
-            os.chmod(name, 0o666 & ~_umask())
+            Path(name).chmod(0o666 & ~_umask())
         while waiting:
             name, path = waiting[0]
-            os.replace(name, path)
+            Path(name).replace(path)
             waiting.pop(0)
     finally:
         for name, _ in waiting:

@@ -7,12 +7,13 @@ from pathlib import Path
 import click
 
 from bookmaker.cli.group import main, say_troubles
-from bookmaker.cli.loading import load_book, proofs_in_order
+from bookmaker.cli.loading import load_book, proofs_in_order, proving_options
 from bookmaker.preflight import Report, inspect
 from bookmaker.rules.common.wording import counted
 
 
 @main.command("preflight")
+@proving_options
 @click.argument("file", metavar="FILE.pdf", type=click.Path(exists=True, dir_okay=False, path_type=Path))
 @click.option(
     "--against",
