@@ -14,6 +14,7 @@ from bookmaker.solve.verdict import NoSolution, Several, Undecided, Unique, Verd
 CONTENTS = "Contents"
 FOREWORD = "Foreword"
 GUIDE = "How to read this book"
+TEXT_GUIDE = "How to read this edition"
 PRIMER = "The rules, one by one"
 KEYS = "Solution keys"
 CREDITS = "Credits"
@@ -36,6 +37,16 @@ def date_in_words(day: date) -> str:
     return f"{day.day} {_MONTHS[day.month - 1]} {day.year}"
 
 
+def proved(draft: bool) -> str:
+    """What is known of the puzzles of a book."""
+    if draft:
+        return "This is a draft: its puzzles may still be without a solution, or have several."
+    return (
+        "Every puzzle has exactly one solution. Each was searched through to the end before it was set, and its "
+        "solution was checked once more against the rules."
+    )
+
+
 def guide(manifest: Manifest, draft: bool) -> tuple[str, ...]:
     """How to read the book, a paragraph each."""
     first, last = manifest.band_names[0], manifest.band_names[-1]
@@ -44,13 +55,6 @@ def guide(manifest: Manifest, draft: bool) -> tuple[str, ...]:
         "listed": "The puzzles stand in the order their editor chose.",
         "chapters": "The puzzles stand in chapters, and within each the gentlest comes first.",
     }[manifest.order]
-    if draft:
-        proved = "This is a draft: its puzzles may still be without a solution, or have several."
-    else:
-        proved = (
-            "Every puzzle has exactly one solution. Each was searched through to the end before it was set, and its "
-            "solution was checked once more against the rules."
-        )
     return (
         "Beside each title a ridge of five peaks shows how hard the puzzle is. It is filled from the left, peak by "
         f"peak, from {first} to {last}. The figure with it is the effort: how much looking the puzzle asks of somebody "
@@ -58,8 +62,8 @@ def guide(manifest: Manifest, draft: bool) -> tuple[str, ...]:
         "The rules given with a grid are complete, and all of them hold together. Where a puzzle has marks, each kind "
         "is drawn once more beside the sentence that explains it. The grids are made for pencil: you can write over "
         "every mark.",
-        f"{proved} The solution keys stand at the back; their bold digits are those that the puzzle gave you. The line "
-        "under a key is the walk to its solution, higher where a step asks for more; a mark stands over the narrow "
+        f"{proved(draft)} The solution keys stand at the back; their bold digits are those that the puzzle gave you. The "
+        "line under a key is the walk to its solution, higher where a step asks for more; a mark stands over the narrow "
         "points. After the keys come the credits: who set each puzzle, when it was first shown, and by whose leave it "
         "is printed.",
     )

@@ -9,6 +9,7 @@ from pathlib import Path
 import click
 
 from bookmaker.book import make_book
+from bookmaker.book.textedition import text_edition
 from bookmaker.cli.checked import write_checked
 from bookmaker.cli.group import main
 from bookmaker.cli.loading import book_argument, load_book, proofs_in_order, proving_options
@@ -39,6 +40,7 @@ CONTACT_DPI = 150
 @click.option("--contact", is_flag=True, help="Also write contact.png: all pages small, side by side.")
 @click.option("--booklet", is_flag=True, help="Also write booklet.pdf: sheets to print on both sides, fold and stitch.")
 @click.option("--cover", is_flag=True, help="Also write cover.pdf: back, spine and front on one sheet.")
+@click.option("--text", is_flag=True, help="Also write book.txt, the book in words, for screen readers.")
 @click.option("--draft", is_flag=True, help="Allow unproven puzzles, and stamp every page as a draft.")
 def typeset_command(
     book: Path,
@@ -49,6 +51,7 @@ def typeset_command(
     contact: bool,
     booklet: bool,
     cover: bool,
+    text: bool,
     draft: bool,
 ) -> None:
     """Print the book: book.pdf with its keys at the back, and key.pdf with the keys alone.
@@ -80,10 +83,12 @@ def typeset_command(
         dated = replace(document, created=date.date() if date else document.created)
         path = folder / (f"{name}-press.pdf" if press else f"{name}.pdf")
         files[path] = pdf_bytes(press_sheets(dated, layout) if press else dated, press)
-    pictures = {folder / "contact.png": png_bytes(contact_sheet(pages), CONTACT_DPI)} if contact else {}
+    others = {folder / "contact.png": png_bytes(contact_sheet(pages), CONTACT_DPI)} if contact else {}
+    if text:
+        others[folder / "book.txt"] = text_edition(contents).encode()
     bound = next(iter(files))
     wraps = frozenset(path for path, name in zip(files, documents, strict=True) if name == "cover")
-    write_checked(files, proofs, frozenset([bound] if press else []), pictures, wraps)
+    write_checked(files, proofs, frozenset([bound] if press else []), others, wraps)
     for path, document in zip(files, documents.values(), strict=True):
         puzzles = f", {counted(len(contents.puzzles), 'puzzle')}" if path == bound else ""
         click.echo(f"{path}: {counted(len(document.pages), 'page')}{puzzles}")
