@@ -19,7 +19,7 @@ VERSION = 1
 CUTS: Mapping[str, tuple[float, float, float, float]] = {
     "classic": (45.0, 65.0, 100.0, 220.0),
     "relations": (250.0, 425.0, 680.0, 1165.0),
-    "sums": (250.0, 400.0, 650.0, 1200.0),
+    "sums": (720.0, 1195.0, 1650.0, 3085.0),
 }
 """Efforts from which bands 2 to 5 begin."""
 

@@ -53,7 +53,7 @@ def follow(state: State, cell: int, digit: int, limit: int | None = None) -> Cla
                 low = todo & -todo
                 boards[d] &= ~ground.peers[low.bit_length() - 1]
                 todo ^= low
-        if ground.asked and not sweep(ground, boards):
+        if ground.marks and not sweep(ground, boards):
             return Clash(ground, rounds)
         once = twice = 0
         for d in digits:

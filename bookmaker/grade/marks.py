@@ -20,9 +20,21 @@ def sweep(ground: Ground, boards: list[int]) -> bool:
             masks[low.bit_length() - 1] |= bit
             board ^= low
     before = masks[:]
-    for asked in ground.asked:
-        if not narrow(asked.constraint, masks):
+    for mark in ground.marks:
+        if mark.cells is None:
+            if not narrow(mark.constraint, masks):
+                return False
+            continue
+        key = tuple([masks[cell] for cell in mark.cells])
+        if key not in mark.known:
+            after = masks[:]
+            keeps = narrow(mark.constraint, after)
+            mark.known[key] = tuple([after[cell] for cell in mark.cells]) if keeps else None
+        found = mark.known[key]
+        if found is None:
             return False
+        for cell, mask in zip(mark.cells, found, strict=True):
+            masks[cell] = mask
     for cell, mask in enumerate(masks):
         gone = before[cell] & ~mask
         while gone:

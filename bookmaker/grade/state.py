@@ -15,7 +15,7 @@ from bookmaker.puzzle.grid import SYMBOLS, Grid, House
 from bookmaker.puzzle.position import Position
 from bookmaker.rules import houses_of
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
-from bookmaker.solve.problem import Allowed, Combination, Constraint, Different, Relation
+from bookmaker.solve.problem import Allowed, Automaton, Combination, Constraint, Count, Different, Relation, Sum
 
 
 def board_of(cells: Iterable[int]) -> int:
@@ -50,6 +50,18 @@ class Asked:
 
     constraint: Constraint
     noun: str
+
+
+@dataclass(frozen=True, slots=True)
+class Narrowing:
+    """A constraint with the results of narrowing it, by the candidates of its cells; None where it cannot be kept.
+
+    `cells` is None for a relation, which is as quickly worked out as looked up.
+    """
+
+    constraint: Constraint
+    cells: tuple[int, ...] | None
+    known: dict[tuple[int, ...], tuple[int, ...] | None]
 
 
 @dataclass(frozen=True)
@@ -116,6 +128,20 @@ class Ground:
     def area_tests(self) -> tuple[int, ...]:
         """The areas' boards."""
         return tuple(area.board for area in self.areas)
+
+    @cached_property
+    def marks(self) -> tuple[Narrowing, ...]:
+        """The constraints that say more than that cells differ or what one cell allows."""
+        marks = []
+        for asked in self.asked:
+            match asked.constraint:
+                case Relation():
+                    marks.append(Narrowing(asked.constraint, None, {}))
+                case Sum(terms, _, _):
+                    marks.append(Narrowing(asked.constraint, tuple(dict.fromkeys(cell for cell, _ in terms)), {}))
+                case Combination(cells, _) | Count(cells, _, _, _) | Automaton(cells, _, _):
+                    marks.append(Narrowing(asked.constraint, cells, {}))
+        return tuple(marks)
 
     @cached_property
     def cages(self) -> tuple[tuple[str, int, frozenset[int]], ...]:
