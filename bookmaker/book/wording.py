@@ -62,10 +62,10 @@ def guide(manifest: Manifest, draft: bool) -> tuple[str, ...]:
         "The rules given with a grid are complete, and all of them hold together. Where a puzzle has marks, each kind "
         "is drawn once more beside the sentence that explains it. The grids are made for pencil: you can write over "
         "every mark.",
-        f"{proved(draft)} The solution keys stand at the back; their bold digits are those that the puzzle gave you. The "
-        "line under a key is the walk to its solution, higher where a step asks for more; a mark stands over the narrow "
-        "points. After the keys come the credits: who set each puzzle, when it was first shown, and by whose leave it "
-        "is printed.",
+        f"{proved(draft)} The solution keys stand at the back; their bold digits are those that the puzzle gave you. "
+        "The line under a key is the walk to its solution, higher where a step asks for more; a mark stands over the "
+        "narrow points. After the keys come the credits: who set each puzzle, when it was first shown, and by whose "
+        "leave it is printed.",
     )
 
 
