@@ -10,7 +10,7 @@ from functools import cache, lru_cache
 
 import pyphen
 
-SHORTEST = 6
+SHORTEST = 7
 """Shorter words are never parted (common practice, no source)."""
 
 _WORD = re.compile(r"[^\W\d_]+")

@@ -46,6 +46,7 @@ from bookmaker.layout.spec import Layout
 def compose(book: Book, layout: Layout) -> Document:
     """The whole book. Raises BookTroubles for what can't be printed, and for puzzles that fit on no page."""
     check(book, layout, "book")
+    layout = layout.speaking(book.publication.language)
     front = [leaf for part in book.front for leaf in _leaves(part, book, layout)]
     if len(front) % 2:
         front.append(BLANK)

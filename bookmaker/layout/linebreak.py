@@ -1,8 +1,9 @@
 """Where to break a paragraph set flush left: all its lines are weighed together, not one after the other.
 
-In: the widths of the words, of the space between them and of the column, in points. Out: how many words stand on each
-line. After D. E. Knuth and M. F. Plass, "Breaking Paragraphs into Lines", Software: Practice and Experience 11 (1981)
-1119–1184: the best set of breaks is found by dynamic programming over a cost that grows with the cube of a line's gap.
+In: the widths of the words, or of the pieces they may be parted into, of the space between words, of a hyphen and of
+the column, in points. Out: how many pieces stand on each line. After D. E. Knuth and M. F. Plass, "Breaking Paragraphs
+into Lines", Software: Practice and Experience 11 (1981) 1119–1184: the best set of breaks is found by dynamic
+programming over a cost that grows with the cube of a line's gap; a parted word costs something of its own.
 """
 
 from __future__ import annotations
@@ -13,18 +14,30 @@ RUNT = 0.25
 """A last line shorter than this share of the column looks like a leftover."""
 
 
-def line_lengths(widths: Sequence[float], space: float, measure: float) -> list[int]:
-    """Words on each line, first to last, at the least total cost. A word wider than the column stands alone."""
+PARTING = 0.03
+"""What a parted word costs: as much as a line with three tenths of it empty."""
+
+
+def line_lengths(
+    widths: Sequence[float], space: float, measure: float, joined: Sequence[bool] = (), hyphen: float = 0.0
+) -> list[int]:
+    """Pieces on each line, first to last, at the least total cost. A piece wider than the column stands alone.
+
+    A `joined` piece belongs to the word of the piece before it; without them every piece is a word.
+    """
     count = len(widths)
+    spaces = [0.0 if joined and joined[at] else space for at in range(count)]
     cost = [0.0] + [float("inf")] * count
     start_of = [0] * (count + 1)
     for end in range(1, count + 1):
-        length = -space
+        parted = end < count and bool(joined) and joined[end]
+        length = hyphen if parted else 0.0
         for start in range(end - 1, -1, -1):
-            length += widths[start] + space
+            length += widths[start] + (spaces[start + 1] if start < end - 1 else 0.0)
             if length > measure and start < end - 1:
                 break
-            total = cost[start] + _line_cost(length, measure, last=end == count, first=start == 0)
+            line = _line_cost(length, measure, last=end == count, first=start == 0)
+            total = cost[start] + line + (PARTING if parted else 0.0)
             if total < cost[end]:
                 cost[end], start_of[end] = total, start
     lengths = []

@@ -16,11 +16,15 @@ LEAST_OUTER = 25.5
 
 @dataclass(frozen=True, slots=True)
 class Type:
-    """A font at a size, with the distance from baseline to baseline, in points."""
+    """A font at a size, with the distance from baseline to baseline, in points.
+
+    Paragraphs part their words as the `language` does, and not at all where none is named.
+    """
 
     font: str
     size: float
     leading: float
+    language: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -121,6 +125,12 @@ class Layout:
     place: Place
     booklet: Booklet | None = None
     """The sheets of a layout that is made for folding."""
+
+    def speaking(self, language: str) -> Layout:
+        """The layout with its running text in a language; titles and headings are never parted."""
+        scale = self.type
+        roles = {name: replace(getattr(scale, name), language=language) for name in ("text", "note", "small")}
+        return replace(self, type=replace(scale, **roles))
 
     def bound(self, pages: int) -> Layout:
         """The layout of a book of so many pages: a thick book opens less flat, so its type area keeps farther from the

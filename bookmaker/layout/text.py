@@ -12,11 +12,13 @@ from functools import lru_cache
 from typing import Literal, TypeAlias
 
 from bookmaker.display.items import Grey, Item, Link, Text
+from bookmaker.hyphenation import pieces
 from bookmaker.layout.fonts import FontBook
 from bookmaker.layout.linebreak import line_lengths
 from bookmaker.layout.spec import Type
 
 FONTS = FontBook()
+HYPHEN = "-"
 DROP = 0.28
 """How far a baseline lies above the foot of its row, as a share of the row's height on the baseline grid."""
 
@@ -70,14 +72,27 @@ class Row:
 
 
 @lru_cache(maxsize=20_000)
-def broken(text: str, font: str, size: float, measure: float) -> tuple[str, ...]:
-    """The lines of a paragraph set flush left in a column of this width."""
-    words = [piece for word in text.split(" ") if word for piece in _that_fit(word, font, size, measure)]
-    widths = [FONTS.width(word, font, size) for word in words]
+def broken(text: str, font: str, size: float, measure: float, language: str = "") -> tuple[str, ...]:
+    """The lines of a paragraph set flush left in a column of this width; words are parted if a language is named."""
+    found: list[str] = []
+    joined: list[bool] = []
+    for word in text.split(" "):
+        parts = pieces(word, language) if language else (word,)
+        for at, part in enumerate(parts):
+            cut = _that_fit(part, font, size, measure) if part else []
+            found += cut
+            joined += [at > 0, *[False] * (len(cut) - 1)] if cut else []
+    widths = [FONTS.width(piece, font, size) for piece in found]
+    space, hyphen = FONTS.width(" ", font, size), FONTS.width(HYPHEN, font, size)
     lines, at = [], 0
-    for count in line_lengths(widths, FONTS.width(" ", font, size), measure):
-        lines.append(" ".join(words[at : at + count]))
-        at += count
+    for count in line_lengths(widths, space, measure, joined, hyphen):
+        end = at + count
+        line = "".join(
+            piece if follows or index == 0 else f" {piece}"
+            for index, (piece, follows) in enumerate(zip(found[at:end], joined[at:end], strict=True))
+        )
+        lines.append(line + HYPHEN if end < len(found) and joined[end] else line)
+        at = end
     return tuple(lines)
 
 
@@ -88,7 +103,7 @@ def width(text: str, type: Type, letter_space: float = 0.0) -> float:
 
 def paragraph(text: str, type: Type, measure: float, line: float, x: float = 0.0, grey: Grey = 0.0) -> tuple[Row, ...]:
     """Rows of a paragraph, their baselines on a grid of `line` points; first and last pairs of lines are tied."""
-    lines = broken(text, type.font, type.size, measure)
+    lines = broken(text, type.font, type.size, measure, type.language)
     last = len(lines) - 1
     return tuple(
         Row(
