@@ -119,9 +119,8 @@ clone:
                 removed = removed_by(position, dict.fromkeys(twins, common))
                 if removed:
                     gone = digits_listed(sorted({digit for _, digit in removed}), "or")
-                    words = (
-                        f"{cells_listed(grid, twins)} are twins in clone {letter}, and not all of them can be {gone}"
-                    )
+                    named, every = cells_listed(grid, twins), "both" if len(twins) == 2 else "all of them"
+                    words = f"clone {letter} asks for one digit in {named}, and {gone} cannot stand in {every}"
                     yield Deduction(5, len(twins), twins, removed, words)
 
 

@@ -20,7 +20,7 @@ from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Mark
 from bookmaker.rules.common.glass import thermometers
 from bookmaker.rules.common.rising import Step, strict_steps, too_high
-from bookmaker.rules.common.wording import symbol, the_or_each
+from bookmaker.rules.common.wording import ends_named, symbol, the_or_each
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.trouble import Desk
 
@@ -98,10 +98,5 @@ thermometer:
             spans = {cell: span_mask(low, high) for cell, low, high in zip(chain, least, most, strict=True)}
             removed = removed_by(position, spans)
             if removed:
-                cell = removed[0][0]
-                at = chain.index(cell)
-                words = (
-                    f"the thermometer from {grid.name(chain[0])} leaves {grid.name(cell)} "
-                    f"no less than {symbol(least[at])} and no more than {symbol(most[at])}"
-                )
+                words = f"the thermometer {ends_named(grid, chain)} has to rise at every step"
                 yield Deduction(5, len(chain), chain, removed, words)

@@ -7,41 +7,38 @@ import textwrap
 
 from bookmaker.tell.model import Mood, Story
 
-HEADINGS = {
-    Mood.OPENING: "On the table",
-    Mood.FLOW: "Singles",
-    Mood.CARE: "A lone naked single",
-    Mood.DEDUCTION: "A step above the singles",
-    Mood.CRUX: "The hard moment",
-    Mood.ENDING: "To the end",
-}
+HEADINGS = {Mood.CRUX: "The hard moment", Mood.ENDING: "To the end"}
+"""Passages that have a heading in Markdown."""
 
 
 def as_text(story: Story, width: int = 88) -> str:
     """Paragraphs wrapped to a width, under the title."""
     head = story.title + (f", set by {story.setter}" if story.setter else "")
-    return "\n\n".join([head, *(textwrap.fill(passage.text, width) for passage in story.passages)]) + "\n"
+    paragraphs = (textwrap.fill(passage.text, width, break_on_hyphens=False) for passage in story.passages)
+    return "\n\n".join([head, *paragraphs]) + "\n"
 
 
 def as_markdown(story: Story) -> str:
-    """A heading for each change of mood."""
+    """The same with the title, the hard moment and the end as headings."""
     lines = [f"# {story.title}", *([f"*set by {story.setter}*"] if story.setter else [])]
-    mood: Mood | None = None
     for passage in story.passages:
-        if passage.mood is not mood:
+        if passage.mood in HEADINGS:
             lines.append(f"## {HEADINGS[passage.mood]}")
-            mood = passage.mood
         lines.append(passage.text)
     return "\n\n".join(lines) + "\n"
 
 
 def as_json(story: Story) -> str:
-    """Title, setter and passages: each with its mood, its text and its first and last step, counted from 1."""
+    """Title, setter and passages: each with its mood, its text, the steps of the path that it covers, from the first to
+    the last, and those among them that it tells, all counted from 1."""
     passages = [
-        {"mood": p.mood.value, "text": p.text, "steps": [p.first + 1, p.after] if p.after > p.first else None}
-        for p in story.passages
+        {
+            "mood": passage.mood.value,
+            "text": passage.text,
+            "steps": [passage.first + 1, passage.after] if passage.after > passage.first else None,
+            "told": [index + 1 for index in passage.told],
+        }
+        for passage in story.passages
     ]
-    return (
-        json.dumps({"title": story.title, "setter": story.setter, "passages": passages}, ensure_ascii=False, indent=1)
-        + "\n"
-    )
+    whole = {"title": story.title, "setter": story.setter, "passages": passages}
+    return json.dumps(whole, ensure_ascii=False, indent=1) + "\n"

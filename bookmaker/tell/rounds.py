@@ -1,6 +1,6 @@
-"""A path cut into rounds: steps that could be found at one and the same moment.
+"""A path cut into rounds: placements until no single is left, or strikes that are found at one and the same moment.
 
-In: a `SolvePath`. Out: `Round`s, in order, that cover it. Within a round the order of telling is free.
+In: a `SolvePath`. Out: `Round`s, in order, that cover it.
 """
 
 from __future__ import annotations
@@ -23,25 +23,20 @@ class Round:
     def places(self) -> bool:
         return bool(self.steps[0].placed)
 
-    @property
-    def rung(self) -> int:
-        return max(step.rung for step in self.steps)
-
 
 def rounds(path: SolvePath) -> Iterator[Round]:
-    """Cut a path where the board was looked at anew.
-
-    Inside a round of placements each step leaves one empty cell and one opening fewer, so their difference stays the
-    same; inside a round of strikes nothing is filled and the number of findings stays the same.
-    """
+    """Cut a path where the board was looked at anew: a round of strikes has as many steps as there were findings."""
     first = 0
-    for index in range(1, len(path.steps) + 1):
-        if index == len(path.steps) or _moment(path.steps[index]) != _moment(path.steps[first]):
-            yield Round(first, index, path.steps[first:index])
-            first = index
+    while first < len(path.steps):
+        start = path.steps[first]
+        after = first + 1
+        while after < len(path.steps) and _together(start, path.steps[after], after - first):
+            after += 1
+        yield Round(first, after, path.steps[first:after])
+        first = after
 
 
-def _moment(step: Step) -> tuple[bool, int, int]:
-    if step.placed:
-        return True, step.empty - step.openings, min(step.rung, 4) if step.rung <= 4 else step.rung
-    return False, step.empty, step.openings
+def _together(start: Step, step: Step, before: int) -> bool:
+    if start.placed:
+        return bool(step.placed)
+    return not step.placed and step.rung == start.rung and before < start.openings

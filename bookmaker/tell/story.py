@@ -1,29 +1,51 @@
-"""The story of a path: rounds grouped into passages, the hard moment announced before it comes.
+"""The story of a path: steps grouped into passages, narrow places told as such, the hard moment before it comes.
 
-In: a `Proof` with a grade. Out: a `Story`. The words vary with the place in the path, never by chance.
+In: a `Proof` with a grade. Out: a `Story`.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from itertools import groupby
 
+from bookmaker.grade.mirror import Mirror, mirrors
 from bookmaker.grade.model import Grade
+from bookmaker.grade.narrow import NarrowPoint
+from bookmaker.grade.singles import Kind
 from bookmaker.manifest.model import BAND_NAMES
 from bookmaker.proof.model import Proof
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.rules.common.wording import counted, listed, number
+from bookmaker.rules.common.wording import number
+from bookmaker.tell.context import Context
 from bookmaker.tell.model import Mood, Passage, Story
+from bookmaker.tell.moments import hard_moment, narrow_moments
+from bookmaker.tell.needs import needs_of
+from bookmaker.tell.outlook import outlook
+from bookmaker.tell.placings import ending, fixed, flow, seen, units
 from bookmaker.tell.rounds import Round, rounds
-from bookmaker.tell.sentences import because, deduction, placements
+from bookmaker.tell.strikings import payoff, steps_counted, strikes
+from bookmaker.tell.trail import Told, trail
+from bookmaker.tell.twins import together, twins_of
+from bookmaker.tell.voice import Voice, sentence
 
-FLOW_LENGTH = 10
+BREATH = 9
 """Placements told in one passage before a new one begins."""
 
-TOLD_IN_FULL = 3
-"""Deductions of one round that are told with their reasons; the rest are named by where they stand."""
+HEAVY = 2
+"""A strike told among placements takes as much breath as this many of them."""
 
-LEADS = ("Next, ", "Then ", "After that, ", "Now ", "From there, ")
+HANDFUL = 3
+"""So few singles make no passage of their own after a hard place."""
+
+MANY = 5
+"""Where so many steps are to be found, it is said how few matter."""
+
+STILL = ("That opens nothing yet.", "Still no single.", "Not enough yet.", "One more look is wanted.")
+"""Said between the rounds of a stretch of strikes."""
+
+TAIL = 2
+"""The last placements are told as one list: as many as this many rows hold."""
 
 
 def tell(proof: Proof, band_names: Sequence[str] = BAND_NAMES) -> Story:
@@ -31,102 +53,185 @@ def tell(proof: Proof, band_names: Sequence[str] = BAND_NAMES) -> Story:
     if proof.grade is None:
         raise ValueError(f"“{proof.entry.id}” has no solving path")
     entry = proof.entry
-    passages = [_opening(entry.puzzle, proof.grade, band_names)]
-    passages.extend(_passages(entry.puzzle.grid, proof.grade))
-    return Story(entry.title or entry.id, entry.setter, tuple(passages))
+    found = mirrors(entry.puzzle, proof.solution) if proof.solution else ()
+    mirror = found[0] if found else None
+    first = Passage(Mood.OPENING, outlook(entry.puzzle, proof.grade, band_names, mirror), 0, 0)
+    teller = _Teller(entry.puzzle, proof.grade, mirror)
+    return Story(entry.title or entry.id, entry.setter, (first, *teller.passages()))
 
 
-def _opening(puzzle: RuledPuzzle, grade: Grade, band_names: Sequence[str]) -> Passage:
-    grid = puzzle.grid
-    givens = sum(1 for digit in puzzle.givens if digit)
-    on_top = listed(rule.title.lower() for rule in puzzle.rules)
-    kind = "irregular grid" if grid.box is None else "grid"
-    text = f"A {grid.size}×{grid.size} {kind} with {counted(givens, 'given') if givens else 'no givens at all'}"
-    text += f", and {on_top} on top." if on_top else "."
-    hardest = grade.path.hardest
-    if hardest is not None:
-        need = "singles all the way" if grade.singles_only else f"the hardest step on the way: {hardest.technique}"
-        text += f" Band: {band_names[grade.band - 1]}; {need}."
-    return Passage(Mood.OPENING, text, 0, 0)
+class _Teller:
+    """Tells one path; remembers what it has said, and in which words."""
 
+    def __init__(self, puzzle: RuledPuzzle, grade: Grade, mirror: Mirror | None) -> None:
+        self.grid: Grid = puzzle.grid
+        self.nouns = tuple(rule.noun for rule in puzzle.rules)
+        self.path = grade.path
+        self.needs = needs_of(puzzle, grade.path)
+        self.told = {told.index: told for told in trail(puzzle, grade.path, self.needs)}
+        placed = (point for point in narrow_moments(grade.path, self.grid) if grade.path.steps[point.first].placed)
+        self.narrow = {point.first: point for point in placed}
+        self.hard = hard_moment(grade.path, self.grid)
+        self.voice = Voice()
+        self.twins = twins_of(grade.path, mirror)
+        self.context = Context(self.nouns, {}, self.twins)
+        self.said: set[int] = set()
 
-def _passages(grid: Grid, grade: Grade) -> Iterator[Passage]:
-    path = grade.path
-    crux = path.hardest.rung if path.hardest and path.hardest.rung > 4 else None
-    flow: list[Round] = []
-    cut = list(rounds(path))
-    for index, this in enumerate(cut):
-        lone = this.places and len(this.steps) == 1 and this.steps[0].openings == 1 and this.rung == 4
-        if this.places and this.rung <= 4 and not lone:
-            flow.append(this)
-            if sum(len(r.steps) for r in flow) >= FLOW_LENGTH and index + 1 < len(cut):
-                yield _flow(grid, flow)
-                flow = []
-            continue
-        if flow:
-            yield _flow(grid, flow)
-            flow = []
-        if lone:
-            yield _care(grid, this)
-        else:
-            yield _stuck(grid, this, crux == this.rung, bool(this.first))
-            if crux == this.rung:
-                crux = None
-    if flow:
-        yield _flow(grid, flow, ending=True)
+    def passages(self) -> Iterator[Passage]:
+        """All passages; together they cover the path. A few singles after a hard place stand with it."""
+        last: Passage | None = None
+        for passage in self._all():
+            if last and passage.mood is Mood.FLOW and len(passage.told) <= HANDFUL and last.mood is not Mood.FLOW:
+                text = f"{last.text} {passage.text}"
+                last = Passage(last.mood, text, last.first, passage.after, last.told + passage.told)
+                continue
+            if last:
+                yield last
+            last = passage
+        if last:
+            yield last
 
+    def _all(self) -> Iterator[Passage]:
+        stretches = [list(run) for _, run in groupby(rounds(self.path), key=lambda this: this.places)]
+        first = 0
+        for at, stretch in enumerate(stretches):
+            last = at + 1 == len(stretches)
+            if stretch[0].places:
+                yield from self._placings(first, stretch[-1].after, last)
+                first = stretch[-1].after
+            elif not last:
+                yield self._strikings(stretch)
+                first = stretch[-1].after + 1
 
-def _flow(grid: Grid, flow: Sequence[Round], ending: bool = False) -> Passage:
-    sentences = []
-    for index, this in enumerate(flow):
-        lead = LEADS[(this.first + index) % len(LEADS)] if index else ""
-        sentences.append(_flow_sentence(grid, this, lead))
-    if ending:
-        sentences.append("And the grid is full.")
-    return Passage(Mood.ENDING if ending else Mood.FLOW, " ".join(sentences), flow[0].first, flow[-1].after)
+    def _placings(self, first: int, after: int, last: bool) -> Iterator[Passage]:
+        """Flow, broken where the path is narrow; at the end of the path a list."""
+        hinges = {index: strikes for index in range(first, after) if (strikes := self._unsaid(index))}
+        tail = after
+        if last:
+            tail = max([first, after - TAIL * self.grid.size, *(index + 1 for index in hinges)])
+        self.context = Context(self.nouns, hinges, self.twins)
+        for how, run in groupby(range(first, after), key=self._how):
+            steps = [self.told[index] for index in run]
+            if how == "given":
+                yield self._passage(Mood.FLOW, [fixed(self.grid, steps, self.context)], steps)
+            elif how == "narrow":
+                yield self._careful(steps)
+            else:
+                yield from self._flowing([step for step in steps if step.index < tail])
+                if rest := [step for step in steps if step.index >= tail]:
+                    if rest[-1].index + 1 == len(self.path.steps):
+                        yield self._passage(Mood.ENDING, [ending(self.grid, rest, self.voice)], rest)
+                    else:
+                        yield from self._flowing(rest)
 
+    def _how(self, index: int) -> str:
+        """How a placement is told."""
+        if self.told[index].kind is None:
+            return "given"
+        return "narrow" if index in self.narrow else "flow"
 
-def _flow_sentence(grid: Grid, this: Round, lead: str) -> str:
-    if len(this.steps) == 1:
-        step = this.steps[0]
-        reason = step.because if lead else because(step)
-        tail = "" if this.rung in (2, 3) else f", so {placements(grid, this.steps)}"
-        return f"{lead}{reason}{tail if this.rung == 1 else ''}."
-    placed = placements(grid, this.steps)
-    match this.rung:
-        case 1 | 2:
-            return f"{lead}{'scanning' if lead else 'Scanning'} the boxes gives {placed}."
-        case 3:
-            return f"{lead}{'rows' if lead else 'Rows'} and columns give {placed}."
-        case _:
-            return f"{lead}{'naked' if lead else 'Naked'} singles: {placed}."
+    def _unsaid(self, index: int) -> list[Told]:
+        """The strikes behind a step that have not been told, in the order of the path; from now on they have."""
+        unsaid = sorted(self.needs.behind(index) - self.said)
+        self.said.update(unsaid)
+        return together([self.told[strike] for strike in unsaid], self.twins)
 
+    def _flowing(self, steps: Sequence[Told]) -> Iterator[Passage]:
+        """Passages of no more than a breath each, cut between units where all steps so far are told."""
+        breath: list[Told] = []
+        left, length = len(steps), 0
+        for unit in units(self.grid, together(steps, self.twins, self.context.hinges), self.context):
+            breath.extend(unit.steps)
+            left -= len(unit.steps)
+            length += len(unit.steps) + HEAVY * len(self.context.hinges.get(unit.first.index, ()))
+            numbers = [step.index for step in breath]
+            if length >= BREATH and left > HANDFUL and max(numbers) - min(numbers) + 1 == len(numbers):
+                yield self._flow(breath)
+                breath, length = [], 0
+        if breath:
+            yield self._flow(breath)
 
-def _care(grid: Grid, this: Round) -> Passage:
-    step = this.steps[0]
-    filled = len(grid.cells) - step.empty
-    lead = f"Careful here: with {filled} cells filled there is just one opening, and it is a naked single."
-    text = f"{lead} {because(step)}."
-    return Passage(Mood.CARE, text, this.first, this.after)
+    def _flow(self, steps: Sequence[Told]) -> Passage:
+        sentences = flow(self.grid, steps, self.voice, self.context, begins=steps[0].index == 0)
+        return self._passage(Mood.FLOW, sentences, steps)
 
+    def _passage(self, mood: Mood, sentences: Sequence[str], steps: Sequence[Told]) -> Passage:
+        """A passage of placements and the strikes told before them."""
+        told = [strike.index for step in steps for strike in (*self.context.hinges.get(step.index, ()), step)]
+        numbers = [step.index for step in steps]
+        return Passage(mood, " ".join(sentences), min(numbers), max(numbers) + 1, tuple(told))
 
-def _stuck(grid: Grid, this: Round, crux: bool, begun: bool) -> Passage:
-    step = this.steps[0]
-    filled = len(grid.cells) - step.empty
-    sentences = []
-    if crux:
-        sentences.append("Now comes the hard moment." if begun else "The hard moment comes first.")
-    if begun and not this.places:
-        sentences.append(f"With {filled} cells filled, no single is left.")
-    if this.places:
-        sentences.append(f"{because(step)}: {placements(grid, this.steps)}.")
-    else:
-        told = sorted(this.steps, key=lambda s: (-len(s.removed), s.cells))[:TOLD_IN_FULL]
-        sentences.extend(deduction(grid, s) for s in told)
-        rest = len(this.steps) - len(told)
-        if rest:
-            more = (
-                "one more step of this kind strikes" if rest == 1 else f"{number(rest)} more steps of this kind strike"
+    def _careful(self, steps: Sequence[Told]) -> Passage:
+        """Placements that take long to find, each with the reason in full."""
+        sentences = []
+        for step in steps:
+            sentences.append(sentence(self._warning(self.narrow[step.index])))
+            sentences += strikes(self.grid, self.context.hinges.get(step.index, ()), self.voice, self.context)
+            sentences.append(sentence(seen(self.grid, step, self.context)))
+        hard = any(self.narrow[step.index] == self.hard for step in steps)
+        return self._passage(Mood.CRUX if hard else Mood.NARROW, sentences, steps)
+
+    def _warning(self, moment: NarrowPoint) -> str:
+        filled, count = moment.filled, number(moment.openings)
+        hard = "now comes the hard moment: " if moment == self.hard else ""
+        naked = self.path.steps[moment.first].rung == Kind.NAKED
+        if naked and moment.openings == 1:
+            return hard + self.voice.pick(
+                "lone",
+                f"{'' if hard else 'careful here: '}{filled} cells are filled, and the one opening is a naked single",
+                f"{'a' if hard else 'another'} lone naked single, with {filled} cells filled",
+                f"just one opening at {filled} cells, a naked single",
             )
-            sentences.append(f"In the same round {more} further candidates.")
-    return Passage(Mood.CRUX if crux else Mood.DEDUCTION, " ".join(sentences), this.first, this.after)
+        if naked:
+            return hard + self.voice.pick(
+                "few naked",
+                f"at {filled} cells nothing but naked singles is left, and only {count} of them",
+                f"{count} naked singles are all there is at {filled} cells",
+            )
+        openings = "one opening" if moment.openings == 1 else f"{count} openings"
+        return hard + self.voice.pick(
+            "few",
+            f"{'' if hard else 'look closely: '}only {openings} at {filled} cells",
+            f"with {filled} cells filled there {'is' if moment.openings == 1 else 'are'} only {openings}",
+        )
+
+    def _strikings(self, stretch: Sequence[Round]) -> Passage:
+        """A stretch of strikes: those behind the placement that it opens, and this placement."""
+        first, after = stretch[0].first, stretch[-1].after
+        opened = self.told[after]
+        steps = self._unsaid(after)
+        crux = self.hard is not None and self.hard.first == first
+        sentences = [self._stuck(first, steps, crux)]
+        sentences += strikes(self.grid, [step for step in steps if step.index < first], self.voice, self.context)
+        begun = False
+        for this in stretch:
+            mine = [step for step in steps if this.first <= step.index < this.after]
+            if not mine:
+                continue
+            if begun:
+                sentences.append(self.voice.pick("still", *STILL))
+            if 2 * len(mine) <= len(this.steps) and len(this.steps) >= MANY:
+                matter = "one matters" if len(mine) == 1 else f"{number(len(mine))} matter"
+                sentences.append(sentence(f"of {number(len(this.steps))} steps to be found here, {matter} now"))
+            sentences += strikes(self.grid, mine, self.voice, self.context, named=crux and len(steps) == 1)
+            begun = True
+        sentences.append(payoff(self.grid, opened, self.voice))
+        told = (*(step.index for step in steps), opened.index)
+        return Passage(Mood.CRUX if crux else Mood.DEDUCTION, " ".join(sentences), first, after + 1, told)
+
+    def _stuck(self, first: int, steps: Sequence[Told], crux: bool) -> str:
+        filled = len(self.grid.cells) - self.path.steps[first].empty
+        if crux:
+            way = steps_counted([step.step.technique for step in steps], self.nouns)
+            when = f"with {filled} cells filled no single is left" if first else "there is no single to begin with"
+            return sentence(f"now comes the hard moment: {when}, and the way on takes {way}")
+        if not first:
+            return "There is no single to begin with."
+        return sentence(
+            self.voice.pick(
+                "stuck",
+                f"with {filled} cells filled, no single is left",
+                f"at {filled} cells the singles end again",
+                f"no single is left once more, with {filled} cells filled",
+            )
+        )

@@ -1,100 +1,130 @@
-"""The telling of a path covers each of its steps once, in order, and says what they do."""
+"""The telling of a path says each of its steps once, after all that the step rests on, and says nothing else."""
 
 from __future__ import annotations
 
 import json
+import re
+from functools import cache
+from itertools import pairwise
 
 import pytest
 
-from bookmaker.manifest.model import Entry
-from bookmaker.proof import prove_entry
+from bookmaker.grade.mirror import mirrors
 from bookmaker.proof.model import Proof
-from bookmaker.puzzle.grid import CLASSIC
-from bookmaker.puzzle.puzzle import Puzzle, digits_from
-from bookmaker.rules.common.contract import Rule
 from bookmaker.tell import tell
 from bookmaker.tell.formats import as_json, as_markdown, as_text
-from bookmaker.tell.model import Mood
-from bookmaker.tell.rounds import rounds
-from bookmaker.tell.sentences import placements, strikes
-from bookmaker.trouble import Place
-
-# Grown by this project's makers.
-EASY = ".89..41...4...63..3....5.4.87...2..4...6.8...2..5...87.2.9....6..74...1...82..59."
-HARDER = "4...3......8...64..21..8.....7.9..86.6.127.3.54..8.7.....7..86..94...1......1...3"
+from bookmaker.tell.model import Mood, Story
+from bookmaker.tell.moments import hard_moment
+from bookmaker.tell.needs import needs_of
+from bookmaker.tell.twins import twins_of
+from tests.tell.stories import EASY, HARDER, MIRRORED, demo_entries, demo_proof, faults, proof_of
 
 
-def _proof(givens: str, *rules: Rule) -> Proof:
-    return prove_entry(Entry("x", Puzzle(CLASSIC, digits_from(givens), rules), Place("book.yaml"), "Ebb", "Mudlark"))
+@cache
+def story_of(proof: Proof) -> Story:
+    return tell(proof)
 
 
-@pytest.mark.parametrize("givens", [EASY, HARDER])
-def test_every_step_is_told_once_and_in_order(givens: str) -> None:
-    proof = _proof(givens)
+@pytest.fixture(params=demo_entries())
+def proof(request: pytest.FixtureRequest) -> Proof:
+    return demo_proof(request.param)
+
+
+def test_passages_cover_the_path(proof: Proof) -> None:
     assert proof.grade is not None
-    told = [p for p in tell(proof).passages if p.mood is not Mood.OPENING]
-    assert told[0].first == 0
-    assert all(before.after == after.first for before, after in zip(told, told[1:], strict=False))
-    assert told[-1].after == len(proof.grade.path.steps)
-    for passage in told:
-        for step in proof.grade.path.steps[passage.first : passage.after]:
-            for cell, _ in step.placed:
-                assert CLASSIC.name(cell).lower() in passage.text.lower()
+    opening, *rest = story_of(proof).passages
+    assert opening.mood is Mood.OPENING and not opening.told
+    assert rest[0].first == 0 and rest[-1].after == len(proof.grade.path.steps)
+    assert all(before.after == after.first for before, after in pairwise(rest))
 
 
-def test_rounds_keep_to_one_look_at_the_board() -> None:
-    proof = _proof(HARDER)
+def test_every_placement_and_every_needed_strike_is_told_once(proof: Proof) -> None:
     assert proof.grade is not None
-    cut = list(rounds(proof.grade.path))
-    assert sum(len(r.steps) for r in cut) == len(proof.grade.path.steps)
-    for this in cut:
-        assert len({bool(step.placed) for step in this.steps}) == 1
-        if this.places:
-            assert [s.empty for s in this.steps] == list(range(this.steps[0].empty, this.steps[-1].empty - 1, -1))
+    steps = proof.grade.path.steps
+    needs = needs_of(proof.entry.puzzle, proof.grade.path)
+    told = [index for passage in story_of(proof).passages for index in passage.told]
+    assert sorted(told) == sorted({*needs.strikes, *(i for i, step in enumerate(steps) if step.placed)})
+    placed = [index for index in told if steps[index].placed]
+    assert placed == sorted(placed)
+    for at, index in enumerate(told):
+        assert needs.rests.get(index, frozenset()) <= set(told[:at])
 
 
-def test_the_hard_moment_is_announced_once_and_before_its_step() -> None:
-    proof = _proof(HARDER)
+def test_told_digits_stand_in_their_passage_and_no_others(proof: Proof) -> None:
     assert proof.grade is not None
-    hardest = proof.grade.path.hardest
-    assert hardest is not None
-    assert hardest.rung > 4
-    (crux,) = [p for p in tell(proof).passages if p.mood is Mood.CRUX]
-    assert crux.first <= proof.grade.path.steps.index(hardest) < crux.after
-    assert "hard moment" in crux.text.split(".")[0]
+    grid, steps = proof.entry.puzzle.grid, proof.grade.path.steps
+    for passage in story_of(proof).passages:
+        named = set(re.findall(r"r\d+c\d+", passage.text))
+        placed = [cell for index in passage.told for cell, _ in steps[index].placed]
+        assert {grid.name(cell) for cell in placed} <= named
+        order = [passage.text.rindex(grid.name(cell)) for cell in placed]
+        assert len(set(order)) == len(order)
+        for index in passage.told:
+            if steps[index].removed:
+                assert any(grid.name(cell) in named for cell, _ in steps[index].removed)
 
 
-def test_singles_only_has_no_hard_moment() -> None:
-    story = tell(_proof(EASY))
-    assert {p.mood for p in story.passages} <= {Mood.OPENING, Mood.FLOW, Mood.CARE, Mood.ENDING}
+def test_sentences_are_well_formed(proof: Proof) -> None:
+    for passage in story_of(proof).passages:
+        assert not faults(passage.text), passage.text
+
+
+def test_the_hard_moment_is_announced_once_and_before_its_steps(proof: Proof) -> None:
+    assert proof.grade is not None
+    path, grid = proof.grade.path, proof.entry.puzzle.grid
+    hard = hard_moment(path, grid)
+    passages = story_of(proof).passages
+    announcing = [p for p in passages if "ow comes the hard moment" in p.text]
+    assert [p for p in passages if p.mood is Mood.CRUX] == announcing
+    assert ("hard moment" in passages[0].text) == (hard is not None)
+    assert len(announcing) == (hard is not None)
+    for passage in announcing:
+        assert hard is not None and passage.first <= hard.first < passage.after
+        before = passage.text[: passage.text.index("ow comes the hard moment")]
+        cells = [cell for step in path.steps[hard.first : hard.after] for cell, _ in step.placed]
+        assert not any(re.search(rf"{grid.name(cell)} can only be", before) for cell in cells)
+
+
+def test_singles_only_has_no_deduction() -> None:
+    story = tell(proof_of(EASY))
+    assert {p.mood for p in story.passages} <= {Mood.OPENING, Mood.FLOW, Mood.NARROW, Mood.CRUX, Mood.ENDING}
     assert "singles all the way" in story.passages[0].text
 
 
-def test_digits_are_told_once_with_their_cells() -> None:
-    proof = _proof(EASY)
-    assert proof.grade is not None
-    text = placements(CLASSIC, proof.grade.path.steps[:6])
-    digits = [part.split(" in ")[0] for part in text.split(", ") if " in " in part]
-    assert len(digits) == len(set(digits))
-
-
-def test_strikes_are_grouped() -> None:
-    assert strikes(CLASSIC, ((0, 4), (1, 4))) == "4 goes from r1c1 and r1c2"
-    assert strikes(CLASSIC, ((0, 4), (0, 7))) == "4 and 7 go from r1c1"
-    assert strikes(CLASSIC, ((0, 4), (1, 4), (1, 7))) == "4 goes from r1c1 and r1c2 and 7 from r1c2"
+def test_mirrored_steps_are_told_together() -> None:
+    proof = proof_of(MIRRORED)
+    assert proof.grade is not None and proof.solution is not None
+    mirror, *_ = mirrors(proof.entry.puzzle, proof.solution)
+    twins = twins_of(proof.grade.path, mirror)
+    assert twins and all(twins[twins[index]] == index for index in twins)
+    opening, *passages = story_of(proof).passages
+    assert "a half turn, with 1 and 9, 2 and 8, 3 and 7, 4 and 6 exchanged" in opening.text
+    said = " ".join(p.text for p in passages)
+    pairs = re.findall(r"(r\d+c\d+) takes (\d), and its twin, (r\d+c\d+), takes (\d)", said)
+    assert pairs
+    for cell, digit, twin, other in pairs:
+        assert int(digit) + int(other) == 10
+        assert [10 - int(n) for n in re.findall(r"\d", cell)] == [int(n) for n in re.findall(r"\d", twin)]
+    told = [index for p in passages for index in p.told]
+    assert sorted(told) == list(range(len(proof.grade.path.steps)))
 
 
 def test_three_formats_say_the_same() -> None:
-    story = tell(_proof(EASY))
+    story = tell(proof_of(HARDER))
     text, markdown, data = as_text(story), as_markdown(story), json.loads(as_json(story))
     for passage, item in zip(story.passages, data["passages"], strict=True):
         assert passage.text in markdown
         assert item["text"] == passage.text
         assert passage.text in " ".join(text.split())
     assert markdown.startswith("# Ebb\n")
+    assert ("## The hard moment" in markdown) == any(p.mood is Mood.CRUX for p in story.passages)
     assert max(map(len, text.splitlines())) <= 88
+    steps = [item["steps"] for item in data["passages"] if item["steps"]]
+    assert steps[0][0] == 1 and all(
+        later[0] == earlier[1] + 1 for earlier, later in pairwise(steps)
+    )
 
 
 def test_a_puzzle_without_a_grade_has_no_story() -> None:
     with pytest.raises(ValueError, match="no solving path"):
-        tell(_proof("." * 81))
+        tell(proof_of("." * 81))

@@ -52,7 +52,7 @@ def differing(position: Position, moves: tuple[Move, ...], move: str) -> Iterato
             digit = masks[cell].bit_length()
             removed = _on(position.boards[digit] & reached[cell], digit)
             if removed:
-                words = f"{grid.name(cell)} holds {symbol(digit)}, and {grid.name(removed[0][0])} is {move} away"
+                words = f"{move} from the {symbol(digit)} in {grid.name(cell)} reaches {grid.name(removed[0][0])}"
                 yield Deduction(5, 1, (cell,), removed, words)
     for house in grid.houses:
         home = sum(1 << cell for cell in house.cells)

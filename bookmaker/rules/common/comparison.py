@@ -18,7 +18,7 @@ from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.border import Pair
 from bookmaker.rules.common.candidates import highest, lowest, removed_by, sees, span_mask
 from bookmaker.rules.common.contract import Deduction
-from bookmaker.rules.common.wording import cells_listed, symbol
+from bookmaker.rules.common.wording import bounds_said, cells_listed
 from bookmaker.trouble import Desk, Place
 
 _STATEMENT = re.compile(r"[^,\n]*[^,\s][^,\n]*")
@@ -132,11 +132,10 @@ def bounds(position: Position, comparisons: Sequence[Pair], one: str, several: s
         low, high = least[cell], top - most[cell]
         removed = removed_by(position, {cell: span_mask(low, high)})
         if removed:
-            said = [f"no less than {symbol(min(low, grid.size))}"] * (removed[0][1] < low)
-            said += [f"no more than {symbol(max(high, 1))}"] * (removed[-1][1] > high)
+            said = bounds_said(min(low, grid.size), max(high, 1), (digit for _, digit in removed))
             cells = (cell, *below.get(cell, ()), *above.get(cell, ()))
             begin = one if len(cells) == 2 else several
-            yield Deduction(5, len(cells), cells, removed, f"{begin} {grid.name(cell)} {' and '.join(said)}")
+            yield Deduction(5, len(cells), cells, removed, f"{begin} {grid.name(cell)} {said}")
 
 
 def _climbed(grid: Grid, order: Sequence[int], below: dict[int, list[int]], own: dict[int, int]) -> dict[int, int]:

@@ -1,0 +1,46 @@
+"""Which narrow points of a path a presenter tells as such, and which of them is the hard moment.
+
+In: a `SolvePath` and its grid. Out: `NarrowPoint`s, as `grade` finds them, without those that nobody at the table would
+notice.
+"""
+
+from __future__ import annotations
+
+from bookmaker.grade.model import SolvePath
+from bookmaker.grade.narrow import NarrowPoint, narrow_points
+from bookmaker.grade.singles import Kind
+from bookmaker.puzzle.grid import Grid
+
+BOARD = 0.5
+"""At a narrow moment more than this share of the empty cells is looked at before the step is found."""
+
+FEW = 2
+"""Hidden singles make a narrow moment only if there are no more than this: the eye finds them one by one."""
+
+LAST_ROWS = 2
+"""No moment is narrow when no more cells are empty than this many rows hold."""
+
+HARD = 0.25
+"""The hard moment takes looks at no less than this share of all cells; else the path has none."""
+
+
+def narrow_moments(path: SolvePath, grid: Grid) -> tuple[NarrowPoint, ...]:
+    """The moments at which solvers slow down, in order."""
+    points = narrow_points(path, len(grid.cells), most=len(path.steps))
+    return tuple(point for point in points if _noticed(path, point, grid))
+
+
+def hard_moment(path: SolvePath, grid: Grid) -> NarrowPoint | None:
+    """The narrow moment that takes the most effort, if it takes enough to be announced; the first of equals."""
+    hardest = max(narrow_moments(path, grid), key=lambda point: point.effort, default=None)
+    return hardest if hardest and hardest.effort >= HARD * len(grid.cells) else None
+
+
+def _noticed(path: SolvePath, point: NarrowPoint, grid: Grid) -> bool:
+    empty = len(grid.cells) - point.filled
+    if empty <= LAST_ROWS * grid.size or point.effort <= BOARD * (empty + 1):
+        return False
+    start = path.steps[point.first]
+    if not start.placed or start.rung >= Kind.NAKED:
+        return True
+    return start.rung > Kind.LAST and point.openings <= FEW

@@ -1,0 +1,110 @@
+"""Steps above the singles in sentences: what goes, and why.
+
+In: told strikes. Out: sentences. A mark that names itself needs no name before it; a pattern is named when it is first
+met, and then not every time.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from bookmaker.puzzle.grid import Grid
+from bookmaker.rules.common.wording import digits_listed, listed, number, symbol
+from bookmaker.tell.context import Context
+from bookmaker.tell.trail import Told
+from bookmaker.tell.voice import Voice, called, plural, sentence, struck
+
+_CELL = re.compile(r"r\d+c\d+")
+_MARK = re.compile(r"the [a-z' -]+ (?:from|at|between) r\d+c\d+(?: (?:to|and) r\d+c\d+)?")
+"""“the between line from r1c8 to r5c7”."""
+
+
+def strikes(grid: Grid, steps: Sequence[Told], voice: Voice, context: Context, named: bool = False) -> list[str]:
+    """A sentence for each strike. `named`: the technique of the first was just named and need not be named again."""
+    sentences = []
+    before: Told | None = None
+    for told in steps:
+        if before and context.twins.get(before.index) == told.index:
+            sentences.append(sentence(f"its twin: {struck(grid, told.removed)}"))
+        else:
+            alike = before if before and before.step.technique == told.step.technique else None
+            sentences.append(sentence(_clause(grid, told, alike, voice, context, named)))
+        before, named = told, False
+    return sentences
+
+
+def _clause(grid: Grid, told: Told, alike: Told | None, voice: Voice, context: Context, named: bool) -> str:
+    step = told.step
+    if alike and (mark := _same_holds(alike.step.because, step.because)):
+        return f"the same holds for {mark}, so {struck(grid, told.removed)}"
+    reason = step.because
+    if not _says_it(grid, told):
+        link = "; " if ", so " in reason and ";" not in reason else ", so "
+        reason += link + struck(grid, told.removed)
+    if alike and not reason.startswith("no way"):
+        return voice.pick("again", "likewise, ", "", "in the same way, ") + reason
+    if not alike and step.technique not in context.nouns:
+        name = step.technique
+        naming = voice.pick(name, f"{name}: {reason}", f"{name} again: {reason}", reason)
+        return reason if named else naming
+    return f"note that {reason}" if _CELL.match(reason) else reason
+
+
+def _same_holds(before: str, reason: str) -> str:
+    """The mark of which the same is said in the same words as of the mark before it; nothing if it is not."""
+    one, other = _MARK.search(before), _MARK.search(reason)
+    if not one or not other or _around(one) != _around(other):
+        return ""
+    return other[0]
+
+
+def _around(mark: re.Match[str]) -> tuple[str, str]:
+    return mark.string[: mark.start()], mark.string[mark.end() :]
+
+
+def payoff(grid: Grid, told: Told, voice: Voice) -> str:
+    """A sentence for the placement that the strikes just told have opened."""
+    cell, digit = grid.name(told.cell), symbol(told.digit)
+    if told.area is None:
+        return sentence(voice.pick("bare", f"that leaves {digit} alone in {cell}", f"now {cell} can only be {digit}"))
+    house = told.area.name
+    return sentence(
+        voice.pick(
+            "opened",
+            f"that leaves {cell} as the only place for {digit} in {house}",
+            f"now {house} has one place left for {digit}, {cell}",
+            f"with that, the {digit} of {house} goes to {cell}",
+            f"so {house} has its {digit} in {cell}",
+        )
+    )
+
+
+def steps_counted(techniques: Sequence[str], nouns: Sequence[str]) -> str:
+    """“a hidden pair, a swordfish and two what-ifs”, “the cages and a naked pair”: what a stretch takes, in order."""
+    counts: dict[str, int] = {}
+    for name in techniques:
+        counts[name] = counts.get(name, 0) + 1
+    return listed(_counted(name, count, nouns) for name, count in counts.items())
+
+
+def _counted(name: str, count: int, nouns: Sequence[str]) -> str:
+    if name in nouns:
+        return called(name, nouns) if name.endswith((" rule", " move")) else f"the {plural(name)}"
+    if count == 1 or name.endswith("candidates"):
+        return called(name, nouns)
+    return f"{number(count)} {plural(name)}"
+
+
+def _says_it(grid: Grid, told: Told) -> bool:
+    """Does the reason itself rule out every digit that goes, with its cell? (“… rules out 5 and 7 in r2c3 …”)"""
+    if "rules out" not in told.step.because and not told.step.because.startswith("no way"):
+        return False
+    by_cell: dict[int, list[int]] = {}
+    for cell, digit in told.step.removed:
+        by_cell.setdefault(cell, []).append(digit)
+    because = told.step.because
+    return all(
+        any(f"{digits_listed(digits, word)} in {grid.name(cell)}" in because for word in ("and", "or"))
+        for cell, digits in by_cell.items()
+    )
