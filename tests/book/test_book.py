@@ -6,6 +6,7 @@ import pytest
 from bookmaker.book import make_book
 from bookmaker.book.model import Chapter, Contents, Credits, Guide, Keys, TitlePage
 from bookmaker.book.wording import date_in_words
+from bookmaker.manifest.model import BAND_NAMES
 from bookmaker.manifest.model import Chapter as Listed
 from bookmaker.solve.verdict import NoSolution, Several, Undecided
 from bookmaker.trouble import BookTroubles
@@ -31,7 +32,7 @@ def test_what_is_printed_of_a_puzzle():
     assert (kettle.title, kettle.setter, kettle.shown) == ("The Kettle", "Fennel", "14 March 2026")
     assert kettle.permission == "Printed with the setter’s leave."
     assert kettle.solution == proof.solution
-    assert kettle.rating.band_name == "Stroll"
+    assert kettle.rating.band_name == BAND_NAMES[proof.grade.band - 1]
     assert sum(kettle.rating.profile) == pytest.approx(proof.grade.path.effort)
 
 
