@@ -2,18 +2,38 @@
 
 from __future__ import annotations
 
+import errno
 import sys
+from io import TextIOWrapper
 from typing import Any
 
 import click
 
+from bookmaker.files import Unwritten
 from bookmaker.proof import EngineFault
 from bookmaker.trouble import BookTroubles, Trouble
 from bookmaker.trouble_text import shown
 
+_ELSEWHERE = "name a folder where you may write, or close the program that has the file open"
+
+HINTS = {
+    errno.ENOSPC: "free some room there, or name a folder on another disk",
+    errno.EDQUOT: "free some room there, or name a folder on another disk",
+    errno.EROFS: "that disk can only be read: name a folder on another one",
+    errno.EACCES: _ELSEWHERE,
+    errno.EPERM: _ELSEWHERE,
+    errno.ENAMETOOLONG: "give it a shorter name",
+    errno.ENOTDIR: "a part of that path is a file, not a folder: name another one",
+}
+"""What to do where a file can't be read or written."""
+
 
 class HonestGroup(click.Group):
     """Shows troubles as text and turns them into exit code 1; a traceback is never the user's to read."""
+
+    def main(self, *args: Any, **kwargs: Any) -> Any:
+        _speak_utf8()
+        return super().main(*args, **kwargs)
 
     def invoke(self, ctx: click.Context) -> Any:
         try:
@@ -30,8 +50,18 @@ class HonestGroup(click.Group):
         except OSError as error:
             where = f"{error.filename}: " if error.filename else ""
             click.echo(f"{where}{error.strerror or error}", err=True)
-            click.echo("    nothing was changed; files already there are as they were", err=True)
+            if hint := HINTS.get(error.errno or 0):
+                click.echo(f"    {hint}", err=True)
+            if isinstance(error, Unwritten):
+                click.echo("    nothing was changed; files already there are as they were", err=True)
             ctx.exit(1)
+
+
+def _speak_utf8() -> None:
+    """What goes to a file or another program is UTF-8 on every machine; a terminal shows what it can."""
+    for stream in (sys.stdout, sys.stderr):
+        if isinstance(stream, TextIOWrapper):
+            stream.reconfigure(encoding=None if stream.isatty() else "utf-8", errors="replace")
 
 
 def say_troubles(troubles: tuple[Trouble, ...]) -> None:

@@ -15,6 +15,7 @@ from itertools import islice
 from pathlib import Path
 from typing import Any, BinaryIO
 
+from bookmaker.files import naming
 from bookmaker.manifest import load
 from bookmaker.manifest.classics import read_lines
 from bookmaker.manifest.model import BAND_NAMES, Entry
@@ -37,10 +38,13 @@ class Item:
 def screen(lists: Iterable[Path], report: Path, crew: Executor) -> Iterator[dict[str, Any]]:
     """Screen what the report does not hold yet, adding a line for each; yields each line's data.
 
-    Raises BookTroubles where a manifest can't be read, or where the report was begun from other lists.
+    Raises BookTroubles where a manifest can't be read, or where the report was begun from other lists; OSError, with
+    the report's name, where it can't be written.
     """
+    if report.exists() and not report.is_file():
+        raise BookTroubles([Trouble(Place(str(report)), "no-file", "a report is a file", "name another one for it")])
     items = _items(lists)
-    with report.open("a+b") as stream:
+    with naming(report), report.open("a+b") as stream:
         _skip_done(items, report, stream)
 
         def begin(item: Item) -> Future[dict[str, Any]]:
