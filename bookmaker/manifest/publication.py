@@ -1,6 +1,7 @@
 """What makes a list of puzzles a publication: the lines under `book:` on its imprint, foreword, parts and cover.
 
-In: the fields under `book:`. Out: a `Publication`, with troubles on the desk. Every part is left away unless asked for.
+In: the fields under `book:`. Out: a `Publication`, with troubles on the desk. Every part but the hints is left away
+unless asked for.
 """
 
 from __future__ import annotations
@@ -18,7 +19,18 @@ from bookmaker.manifest.texts import read_date, read_line, read_note
 from bookmaker.placed import Node, read_fields, read_switch, read_text, read_whole
 from bookmaker.trouble import Desk, nearest, quoted
 
-PUBLICATION_KEYS = ("language", "half-title", "imprint", "foreword", "primer", "index", "fold", "link", "cover")
+PUBLICATION_KEYS = (
+    "language",
+    "half-title",
+    "imprint",
+    "foreword",
+    "primer",
+    "hints",
+    "index",
+    "fold",
+    "link",
+    "cover",
+)
 
 _LINK = re.compile(r"https?://[!-~]{3,190}")
 _LEAF = re.compile(r"(0?\.\d{1,3}) ?mm")
@@ -54,6 +66,7 @@ class Publication:
     imprint: Imprint | None = None
     foreword: tuple[Runs, ...] = ()
     primer: bool = False
+    hints: bool = True
     index: bool = False
     fold: int = 1
     link: str = ""
@@ -72,6 +85,7 @@ def read_publication(fields: Mapping[str, Node], desk: Desk) -> Publication:
         imprint=_imprint(fields["imprint"], desk) if "imprint" in fields else None,
         foreword=read_marked_up(fields, "foreword", desk),
         primer=_switch(fields, "primer", desk),
+        hints="hints" not in fields or _switch(fields, "hints", desk),
         index=_switch(fields, "index", desk),
         fold=(read_whole(fields["fold"], "“fold”", desk, 1, 64) or 1) if "fold" in fields else 1,
         link=read_link(fields, desk),

@@ -10,8 +10,9 @@ few lines of them can swell to gigabytes.
 from __future__ import annotations
 
 import re
-from bisect import bisect_right
+from bisect import bisect_left, bisect_right
 from collections.abc import Iterator
+from contextlib import suppress
 
 import yaml
 from yaml.events import (
@@ -73,7 +74,7 @@ class _Reader:
         return Place(self.file, line, index - self.starts[line - 1] + 1)
 
     def document(self) -> Node | None:
-        events = iter(yaml.parse(self.text, Loader=yaml.SafeLoader))
+        events = _events(self.text)
         root: Node | None = None
         for event in events:
             if isinstance(event, DocumentStartEvent):
@@ -127,11 +128,11 @@ class _Reader:
 
     def origins(self, event: ScalarEvent) -> Iterator[tuple[int, Place]]:
         """Each unbroken stretch of the source, as its offset in the value and the place it begins at."""
-        (start, end), value = _span(event), event.value
-        if event.style is None and end - start == len(value):
+        (start, end), value, style = _span(event), event.value, event.style or None  # the quick parser says ""
+        if style is None and end - start == len(value):
             return
         at = 0
-        for index, piece in self.pieces(event.style, start, end, value):
+        for index, piece in self.pieces(style, start, end, value):
             found = value.find(piece, at)
             if found >= 0:
                 yield found, self.place(index)
@@ -153,12 +154,22 @@ class _Reader:
 
     def block_lines(self, start: int, end: int, value: str) -> Iterator[tuple[int, str]]:
         """The lines under a “|” or “>”, without their common indent."""
-        first = bisect_right(self.starts, start)
-        lines = [(at, LINE_BREAK.split(self.text[at:end], maxsplit=1)[0]) for at in self.starts[first:] if at < end]
+        first, last = bisect_right(self.starts, start), bisect_left(self.starts, end)
+        lines = [(at, LINE_BREAK.split(self.text[at:end], maxsplit=1)[0]) for at in self.starts[first:last]]
         written = next((line for _, line in lines if line.strip()), "")
         kept = next((line for line in value.split("\n") if line.strip()), "")
         indent = _indent(written) - _indent(kept)
         yield from ((at + indent, line[indent:]) for at, line in lines if line[indent:].strip())
+
+
+def _events(text: str) -> Iterator[Event]:
+    """The parser's events: from the quick parser where there is one; from the plain one, whose complaints we know by
+    heart, where the text is faulty or has tabs, of which the two think differently."""
+    quick = getattr(yaml, "CSafeLoader", None)
+    if quick is not None and "\t" not in text:
+        with suppress(yaml.YAMLError, ValueError, OverflowError):
+            return iter(list(yaml.parse(text, Loader=quick)))
+    return iter(yaml.parse(text, Loader=yaml.SafeLoader))
 
 
 def _span(event: Event) -> tuple[int, int]:
