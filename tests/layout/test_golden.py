@@ -5,6 +5,7 @@ After a change that was meant: `RENEW_GOLDEN=1 python -m pytest tests/layout/tes
 
 import os
 from dataclasses import replace
+from hashlib import sha256
 from pathlib import Path
 
 import pytest
@@ -41,3 +42,13 @@ def test_pages_are_as_they_were(name, make):
     if os.environ.get("RENEW_GOLDEN"):
         file.write_text(drawn, encoding="utf-8")
     assert drawn.splitlines() == file.read_text(encoding="utf-8").splitlines()
+
+
+def test_the_whole_book_is_pinned_by_its_hash():
+    """The same pages in one line: a difference in a file of a thousand lines can be read over, this can't."""
+    layout = load_layout("a5-book")
+    found = sha256((dump(compose(small_book(), layout)) + dump(compose_key(small_book(), layout))).encode()).hexdigest()
+    file = GOLDEN / "small-book.sha256"
+    if os.environ.get("RENEW_GOLDEN"):
+        file.write_text(found + "\n", encoding="utf-8")
+    assert found == file.read_text(encoding="utf-8").strip()
