@@ -41,7 +41,7 @@ NET_LOFT = (
     Recipe("chart-table", "Chart Table", "The Pilot", 2, note="One lone naked single near the end."),
     Recipe("harbour-wall", "Harbour Wall", "Old Heron", 3),
     Recipe("spring-tide", "Spring Tide", "Old Heron", 4),
-    Recipe("lowest-water", "Lowest Water", "Brine", 5, draws=40),
+    Recipe("lowest-water", "Lowest Water", "Brine", 5, draws=16),
     Recipe("patchwork", "Patchwork", "Wick", 2, regions=SAILS, note="Nine regions cut from one old sail."),
 )
 
@@ -106,7 +106,7 @@ CHANNEL = (
         "Equal Catch",
         "The Pilot",
         3,
-        entry("region-sum-line", wheel("r1c2 r2c3 r3c4 r2c5", "r4c3 r3c3 r4c4", arms=4)),
+        entry("region-sum-line", wheel("r2c2-r2c5 r3c6")),
     ),
     Recipe(
         "oilskin",
@@ -166,7 +166,7 @@ arrow:
 
 PENS = (
     Recipe("lobster-pots", "Lobster Pots", "Mudlark", 2, lay=("cage",)),
-    Recipe("full-hold", "Full Hold", "Old Heron", 4, lay=("cage",), draws=20),
+    Recipe("full-hold", "Full Hold", "Old Heron", 4, lay=("cage",), draws=8),
     Recipe(
         "sandbank",
         "Sandbank",

@@ -45,7 +45,7 @@ class Recipe:
     regions: str = ""
     shown: str = ""
     note: str = ""
-    draws: int = 12
+    draws: int = 6
     facing: bool = True
     mirrored: bool = False
 
