@@ -24,11 +24,11 @@ from typing import Any, TypeVar
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
-from reportlab.pdfgen.canvas import Canvas  # noqa: E402
+from reportlab.pdfgen.canvas import Canvas
 
-from bookmaker.book import make_book  # noqa: E402
-from bookmaker.book.order import in_book_order  # noqa: E402
-from bookmaker.display.items import (  # noqa: E402
+from bookmaker.book import make_book
+from bookmaker.book.order import in_book_order
+from bookmaker.display.items import (
     Close,
     Curve,
     Document,
@@ -37,19 +37,21 @@ from bookmaker.display.items import (  # noqa: E402
     Line,
     Link,
     Move,
-    Path as Shape,
     Rect,
     Straight,
     Stroke,
     Text,
 )
-from bookmaker.ink.pdf import pdf_bytes  # noqa: E402
-from bookmaker.ink.pdffonts import embeddable  # noqa: E402
-from bookmaker.layout import compose, load_layout  # noqa: E402
-from bookmaker.manifest import load  # noqa: E402
-from bookmaker.preflight import inspect  # noqa: E402
-from bookmaker.proof import prove_all  # noqa: E402
-from bookmaker.proof.cache import FileStore  # noqa: E402
+from bookmaker.display.items import (
+    Path as Shape,
+)
+from bookmaker.ink.pdf import pdf_bytes
+from bookmaker.ink.pdffonts import embeddable
+from bookmaker.layout import compose, load_layout
+from bookmaker.manifest import load
+from bookmaker.preflight import inspect
+from bookmaker.proof import prove_all
+from bookmaker.proof.cache import FileStore
 
 T = TypeVar("T")
 
@@ -72,7 +74,8 @@ def write_book(folder: Path, count: int) -> None:
     texts = []
     for file in sorted((ROOT / "demo_book").glob("*.yaml")):
         if file.name != "book.yaml":
-            texts += [part for part in re.split(r"^(?=- )", file.read_text(encoding="utf-8"), flags=re.M) if "id:" in part]
+            parts = re.split(r"^(?=- )", file.read_text(encoding="utf-8"), flags=re.M)
+            texts += [part for part in parts if "id:" in part]
     listed = [re.sub(r"id: (\S+)", rf"id: \1-{at}", texts[at % len(texts)], count=1) for at in range(count)]
     (folder / "many.yaml").write_text("".join(listed), encoding="utf-8")
     heading = "book: {title: Many, layout: a4-book, permission: for this benchmark}"
@@ -179,7 +182,8 @@ def measure(count: int) -> None:
     base = replayed.spent["replay"]
     print(f"{count} puzzles, {len(document.pages)} pages, {len(file) / 1e6:.2f} MB")
     for step, seconds in {**clock.spent, "all of it": sum(clock.spent.values()), "replay": base}.items():
-        print(f"  {step:<10} {seconds:7.2f} s  {seconds / base:5.2f} × replay  {seconds / count * 1000:6.2f} ms a puzzle")
+        each = seconds / count * 1000
+        print(f"  {step:<10} {seconds:7.2f} s  {seconds / base:5.2f} × replay  {each:6.2f} ms a puzzle")
     print(f"  peak memory {resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1000:.0f} MB")
 
 

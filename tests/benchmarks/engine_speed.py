@@ -23,15 +23,15 @@ from time import process_time
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
-from ortools.sat.python import cp_model  # noqa: E402
+from ortools.sat.python import cp_model
 
-from bookmaker.puzzle.grid import CLASSIC  # noqa: E402
-from bookmaker.puzzle.puzzle import digits_from  # noqa: E402
-from bookmaker.solve import prove  # noqa: E402
-from bookmaker.solve.problem import Problem  # noqa: E402
-from bookmaker.solve.verdict import NoSolution, Several, Unique, Verdict  # noqa: E402
-from tests.benchmarks.rival import Build, cp_sat  # noqa: E402
-from tests.makers.grow import (  # noqa: E402
+from bookmaker.puzzle.grid import CLASSIC
+from bookmaker.puzzle.puzzle import digits_from
+from bookmaker.solve import prove
+from bookmaker.solve.problem import Problem
+from bookmaker.solve.verdict import NoSolution, Several, Unique, Verdict
+from tests.benchmarks.rival import Build, cp_sat
+from tests.makers.grow import (
     adds_up,
     cage_layout,
     empty_grid,

@@ -25,15 +25,15 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
-from bookmaker.grade import Grade, grade  # noqa: E402
-from bookmaker.grade.effort import WEIGHTS, Weights  # noqa: E402
-from bookmaker.grade.follow import follow  # noqa: E402
-from bookmaker.grade.singles import openings  # noqa: E402
-from bookmaker.grade.state import State, cells_on, ground_of, start  # noqa: E402
-from bookmaker.puzzle.puzzle import classic  # noqa: E402
-from bookmaker.rules import problem_of  # noqa: E402
-from bookmaker.solve import prove  # noqa: E402
-from bookmaker.solve.verdict import Solution, Unique  # noqa: E402
+from bookmaker.grade import Grade, grade
+from bookmaker.grade.effort import WEIGHTS, Weights
+from bookmaker.grade.follow import follow
+from bookmaker.grade.singles import openings
+from bookmaker.grade.state import State, cells_on, ground_of, start
+from bookmaker.puzzle.puzzle import classic
+from bookmaker.rules import problem_of
+from bookmaker.solve import prove
+from bookmaker.solve.verdict import Solution, Unique
 
 FOLDS = 5
 GRID = [

@@ -15,9 +15,9 @@ from statistics import quantiles
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
-from bookmaker.grade import grade  # noqa: E402
-from bookmaker.grade.bands import FAMILIES, VERSION, band_of  # noqa: E402
-from tests.makers.corpus import corpus  # noqa: E402
+from bookmaker.grade import grade
+from bookmaker.grade.bands import FAMILIES, VERSION, band_of
+from tests.makers.corpus import corpus
 
 COUNTS = {"classic": 300, "relations": 150, "sums": 150}
 """Puzzles of each family's corpus."""

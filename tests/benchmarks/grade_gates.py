@@ -16,17 +16,17 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
-from bookmaker.grade import grade  # noqa: E402
-from bookmaker.grade.bands import FAMILIES, band_of  # noqa: E402
-from bookmaker.grade.effort import WEIGHTS  # noqa: E402
-from bookmaker.puzzle.grid import CLASSIC  # noqa: E402
-from bookmaker.puzzle.puzzle import Puzzle  # noqa: E402
-from bookmaker.rules.common.contract import RuledPuzzle  # noqa: E402
-from bookmaker.rules.thermometer import Thermometer  # noqa: E402
-from bookmaker.solve.verdict import Solution  # noqa: E402
-from tests.grade.turns import draw, turn  # noqa: E402
-from tests.makers.corpus import corpus  # noqa: E402
-from tests.makers.grow import rising_chains  # noqa: E402
+from bookmaker.grade import grade
+from bookmaker.grade.bands import FAMILIES, band_of
+from bookmaker.grade.effort import WEIGHTS
+from bookmaker.puzzle.grid import CLASSIC
+from bookmaker.puzzle.puzzle import Puzzle
+from bookmaker.rules.common.contract import RuledPuzzle
+from bookmaker.rules.thermometer import Thermometer
+from bookmaker.solve.verdict import Solution
+from tests.grade.turns import draw, turn
+from tests.makers.corpus import corpus
+from tests.makers.grow import rising_chains
 
 Sample = list[tuple[RuledPuzzle, Solution]]
 

@@ -19,16 +19,16 @@ from time import process_time
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
-from bookmaker.grade import grade  # noqa: E402
-from bookmaker.puzzle.grid import CLASSIC  # noqa: E402
-from bookmaker.puzzle.puzzle import Puzzle, digits_from  # noqa: E402
-from bookmaker.rules import problem_of  # noqa: E402
-from bookmaker.rules.common.contract import RuledPuzzle  # noqa: E402
-from bookmaker.solve import prove  # noqa: E402
-from bookmaker.solve.verdict import Unique  # noqa: E402
-from tests.benchmarks.engine_speed import natural  # noqa: E402
-from tests.benchmarks.rival import cp_sat  # noqa: E402
-from tests.makers.corpus import corpus  # noqa: E402
+from bookmaker.grade import grade
+from bookmaker.puzzle.grid import CLASSIC
+from bookmaker.puzzle.puzzle import Puzzle, digits_from
+from bookmaker.rules import problem_of
+from bookmaker.rules.common.contract import RuledPuzzle
+from bookmaker.solve import prove
+from bookmaker.solve.verdict import Unique
+from tests.benchmarks.engine_speed import natural
+from tests.benchmarks.rival import cp_sat
+from tests.makers.corpus import corpus
 
 DATA = ROOT.parent / "shared" / "data"
 

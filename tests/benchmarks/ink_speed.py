@@ -19,15 +19,15 @@ from typing import TypeVar
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
-from bookmaker.book import make_book  # noqa: E402
-from bookmaker.display.items import Document, Group, Item, Link  # noqa: E402
-from bookmaker.ink.pdf import pdf_bytes  # noqa: E402
-from bookmaker.ink.png import png_bytes  # noqa: E402
-from bookmaker.ink.svg import svg_text  # noqa: E402
-from bookmaker.layout import compose, load_layout  # noqa: E402
-from bookmaker.manifest import load  # noqa: E402
-from bookmaker.preflight import inspect  # noqa: E402
-from bookmaker.proof import prove_all  # noqa: E402
+from bookmaker.book import make_book
+from bookmaker.display.items import Document, Group, Item, Link
+from bookmaker.ink.pdf import pdf_bytes
+from bookmaker.ink.png import png_bytes
+from bookmaker.ink.svg import svg_text
+from bookmaker.layout import compose, load_layout
+from bookmaker.manifest import load
+from bookmaker.preflight import inspect
+from bookmaker.proof import prove_all
 
 T = TypeVar("T")
 

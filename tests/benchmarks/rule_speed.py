@@ -18,16 +18,16 @@ from typing import Any
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
-from ortools.sat.python import cp_model  # noqa: E402
+from ortools.sat.python import cp_model
 
-from bookmaker.audit import definition_of  # noqa: E402
-from bookmaker.puzzle.grid import CLASSIC  # noqa: E402
-from bookmaker.rules import kinds  # noqa: E402
-from bookmaker.rules.common.contract import Rule  # noqa: E402
-from bookmaker.solve.problem import Problem  # noqa: E402
-from tests.benchmarks.engine_speed import EMPTY, Case, Target, heading, measure, natural  # noqa: E402
-from tests.makers.grow import needed_givens, with_givens  # noqa: E402
-from tests.rules.harness import instances  # noqa: E402
+from bookmaker.audit import definition_of
+from bookmaker.puzzle.grid import CLASSIC
+from bookmaker.rules import kinds
+from bookmaker.rules.common.contract import Rule
+from bookmaker.solve.problem import Problem
+from tests.benchmarks.engine_speed import EMPTY, Case, Target, heading, measure, natural
+from tests.makers.grow import needed_givens, with_givens
+from tests.rules.harness import instances
 
 PUZZLES = 20
 
