@@ -3,9 +3,9 @@
     python tests/benchmarks/packaging.py [PYTHON ...]
 
 For each Python named (else this one) the wheel goes into two empty environments: with the newest versions of what it
-depends on, and with the oldest that `pyproject.toml` declares. In each, the commands that a newcomer types are run in an
-empty folder. The wheel made from the sdist must hold the same files as the wheel made from the checkout. Needs `build`
-here, and a package index for pip. Exit code 1 if anything fails.
+depends on, and with the oldest that `pyproject.toml` declares. In each, the commands that a newcomer types are run in
+an empty folder. The wheel made from the sdist must hold the same files as the wheel made from the checkout. Needs
+`build` here, and a package index for pip. Exit code 1 if anything fails.
 """
 
 from __future__ import annotations
