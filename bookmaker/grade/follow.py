@@ -1,6 +1,6 @@
 """Following a candidate in mind: what its placement leads to, in rounds of singles and of the rules' marks.
 
-In: a `State` and a candidate. Out: the `Clash` it ends in, or None. The state is not changed.
+In: a `State` without openings and a candidate. Out: the `Clash` it ends in, or None. The state is not changed.
 """
 
 from __future__ import annotations
@@ -39,6 +39,7 @@ def follow(state: State, cell: int, digit: int, limit: int | None = None) -> Cla
     forced = [0] * len(boards)
     forced[digit] = 1 << cell
     rounds = 0
+    known = boards[:]  # in these no area lacks a place, and what stands alone is followed already
     while True:
         for d in digits:
             todo = forced[d]
@@ -67,12 +68,14 @@ def follow(state: State, cell: int, digit: int, limit: int | None = None) -> Cla
         for d in digits:
             board = boards[d]
             found = board & naked
-            for area in ground.areas:
-                x = board & area.board
-                if not x & (x - 1):
-                    if not x:
-                        return Clash(ground, rounds, area=area.name, digit=d)
-                    found |= x & ~done
+            if board != known[d]:
+                known[d] = board
+                for area in ground.areas:
+                    x = board & area.board
+                    if not x & (x - 1):
+                        if not x:
+                            return Clash(ground, rounds, area=area.name, digit=d)
+                        found |= x & ~done
             forced[d] = found
             moved |= found
         if not moved:

@@ -6,42 +6,40 @@ what a patient person finds by listing all fillings of one cage or one line, and
 
 from __future__ import annotations
 
-from bookmaker.grade.state import Ground
+from bookmaker.grade.state import Ground, cells_on
 from bookmaker.solve.problem import Allowed, Automaton, Combination, Constraint, Count, Different, Relation, Sum
 
 
 def sweep(ground: Ground, boards: list[int]) -> bool:
     """Narrow the boards (filled cells included) by every mark once, in place; False where a mark cannot be kept."""
-    masks = [0] * len(ground.peers)
-    for digit in range(1, len(boards)):
-        board, bit = boards[digit], 1 << (digit - 1)
-        while board:
-            low = board & -board
-            masks[low.bit_length() - 1] |= bit
-            board ^= low
-    before = masks[:]
     for mark in ground.marks:
-        if mark.cells is None:
-            if not narrow(mark.constraint, masks):
-                return False
-            continue
-        key = tuple([masks[cell] for cell in mark.cells])
+        here = mark.board
+        key = tuple([board & here for board in boards])
         if key not in mark.known:
-            after = masks[:]
-            keeps = narrow(mark.constraint, after)
-            mark.known[key] = tuple([after[cell] for cell in mark.cells]) if keeps else None
-        found = mark.known[key]
-        if found is None:
+            mark.known[key] = _struck(mark.constraint, key, len(ground.peers))
+        struck = mark.known[key]
+        if struck is None:
             return False
-        for cell, mask in zip(mark.cells, found, strict=True):
-            masks[cell] = mask
-    for cell, mask in enumerate(masks):
-        gone = before[cell] & ~mask
-        while gone:
-            low = gone & -gone
-            boards[low.bit_length()] &= ~(1 << cell)
-            gone ^= low
+        for digit, gone in enumerate(struck):
+            boards[digit] &= ~gone
     return True
+
+
+def _struck(constraint: Constraint, boards: tuple[int, ...], cells: int) -> tuple[int, ...] | None:
+    """The boards that narrowing a constraint strikes from these; empty if nothing, None where it cannot be kept."""
+    masks = [0] * cells
+    for digit in range(1, len(boards)):
+        bit = 1 << (digit - 1)
+        for cell in cells_on(boards[digit]):
+            masks[cell] |= bit
+    before = masks[:]
+    if not narrow(constraint, masks):
+        return None
+    struck = [0] * len(boards)
+    for cell, mask in enumerate(masks):
+        for digit in digits_in(before[cell] & ~mask):
+            struck[digit] |= 1 << cell
+    return tuple(struck) if any(struck) else ()
 
 
 def narrow(constraint: Constraint, masks: list[int]) -> bool:

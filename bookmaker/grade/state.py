@@ -14,7 +14,7 @@ from functools import cached_property
 from bookmaker.puzzle.grid import SYMBOLS, Grid, House
 from bookmaker.puzzle.position import Position
 from bookmaker.rules import houses_of
-from bookmaker.rules.common.contract import Rule, RuledPuzzle
+from bookmaker.rules.common.contract import Deduction, Rule, RuledPuzzle
 from bookmaker.solve.problem import Allowed, Automaton, Combination, Constraint, Count, Different, Relation, Sum
 
 
@@ -54,13 +54,14 @@ class Asked:
 
 @dataclass(frozen=True, slots=True)
 class Narrowing:
-    """A constraint with the results of narrowing it, by the candidates of its cells; None where it cannot be kept.
+    """A constraint with the board of its cells and what narrowing it has been found to strike.
 
-    `cells` is None for a relation, which is as quickly worked out as looked up.
+    `known` gives, for the boards of its cells' candidates, the boards that go; empty where nothing does, None where
+    the constraint cannot be kept.
     """
 
     constraint: Constraint
-    cells: tuple[int, ...] | None
+    board: int
     known: dict[tuple[int, ...], tuple[int, ...] | None]
 
 
@@ -135,12 +136,12 @@ class Ground:
         marks = []
         for asked in self.asked:
             match asked.constraint:
-                case Relation():
-                    marks.append(Narrowing(asked.constraint, None, {}))
+                case Relation(pairs, _):
+                    marks.append(Narrowing(asked.constraint, board_of(cell for pair in pairs for cell in pair), {}))
                 case Sum(terms, _, _):
-                    marks.append(Narrowing(asked.constraint, tuple(dict.fromkeys(cell for cell, _ in terms)), {}))
+                    marks.append(Narrowing(asked.constraint, board_of(cell for cell, _ in terms), {}))
                 case Combination(cells, _) | Count(cells, _, _, _) | Automaton(cells, _, _):
-                    marks.append(Narrowing(asked.constraint, cells, {}))
+                    marks.append(Narrowing(asked.constraint, board_of(cells), {}))
         return tuple(marks)
 
     @cached_property
@@ -215,7 +216,7 @@ def _only_differ(relation: Relation, grid: Grid) -> bool:
 class State:
     """Pencil marks. Changed in place by `place` and `remove`; techniques only read."""
 
-    __slots__ = ("boards", "empty", "ground", "stood")
+    __slots__ = ("_deduced", "boards", "empty", "ground", "stood")
 
     def __init__(self, ground: Ground, boards: list[int], stood: list[int], empty: int) -> None:
         self.ground = ground
@@ -225,6 +226,7 @@ class State:
         """`stood[d]`: cells where digit d is written; member 0 unused."""
         self.empty = empty
         """The board of empty cells."""
+        self._deduced: tuple[Position, list[tuple[Rule, Deduction]]] | None = None
 
     def place(self, cell: int, digit: int) -> None:
         """Write a digit down and strike it from all cells that see it."""
@@ -263,6 +265,14 @@ class State:
         """The position as the rules read it: a written digit is the only candidate of its cell."""
         boards = tuple(may | stood for may, stood in zip(self.boards, self.stood, strict=True))
         return Position(self.ground.grid, boards, self.ground.everywhere & ~self.empty)
+
+    def deductions(self) -> list[tuple[Rule, Deduction]]:
+        """What the rules say of the position, each deduction with its rule; remembered until the position changes."""
+        position = self.position()
+        if self._deduced is None or self._deduced[0] != position:
+            told = [(rule, deduction) for rule in self.ground.rules for deduction in rule.deductions(position)]
+            self._deduced = position, told
+        return self._deduced[1]
 
 
 def start(ground: Ground) -> State:

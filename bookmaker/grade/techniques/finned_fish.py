@@ -30,13 +30,16 @@ class FinnedFish(Technique):
             ):
                 lines = [(i, board & line) for i, line in enumerate(base) if (board & line).bit_count() >= 2]
                 across = [(i, board & line) for i, line in enumerate(cover) if board & line]
+                meets = {i: sum(1 << j for j, line in across if line & places) for i, places in lines}
                 for size in range(2, min(4, len(lines) - 1) + 1):
                     few = [(i, places) for i, places in lines if places.bit_count() <= size + self.fins]
                     for chosen in combinations(few, size):
-                        places = 0
-                        for _, line in chosen:
+                        places = met = 0
+                        for i, line in chosen:
                             places |= line
-                        yield from self._finned(ground, digit, board, chosen, places, across, size, (what, other))
+                            met |= meets[i]
+                        if size < met.bit_count() <= size + self.fins:
+                            yield from self._finned(ground, digit, board, chosen, places, across, size, (what, other))
 
     def _finned(
         self,
@@ -50,8 +53,6 @@ class FinnedFish(Technique):
         words: tuple[str, str],
     ) -> Iterator[Finding]:
         met = [(i, line) for i, line in across if line & places]
-        if not size < len(met) <= size + self.fins:
-            return
         for covers in combinations(met, size):
             inside = 0
             for _, line in covers:

@@ -16,13 +16,12 @@ class RuleDeduction(Technique):
     """Deductions of the rules at `rung`."""
 
     def find(self, state: State) -> Iterator[Finding]:
-        for rule in state.ground.rules:
-            for deduction in rule.deductions(state.position()):
-                if deduction.rung != self.rung:
-                    continue
-                removed = state.present(deduction.removed)
-                if removed:
-                    yield Finding(rule.noun, self.rung, deduction.cells, removed, partial(str, deduction.words))
+        for rule, deduction in state.deductions():
+            if deduction.rung != self.rung:
+                continue
+            removed = state.present(deduction.removed)
+            if removed:
+                yield Finding(rule.noun, self.rung, deduction.cells, removed, partial(str, deduction.words))
 
 
 class Bounds(RuleDeduction):
