@@ -69,7 +69,8 @@ def typeset_command(
     if press and date is None:
         raise click.UsageError("an edition for the press carries its date: add --date, such as --date 2026-03-14")
     manifest = load_book(book)
-    layout = load_layout(layout_name or manifest.layout or ("a5-booklet" if booklet else "a4-book"))
+    chosen = layout_name or manifest.layout or ("a5-booklet" if booklet else "a4-book")
+    layout = load_layout(chosen, None if layout_name else manifest.layout_place)
     proofs = proofs_in_order(manifest)
     contents = make_book(manifest, proofs, draft=draft)
     documents = {"book": compose(contents, layout), "key": compose_key(contents, layout)}

@@ -34,12 +34,15 @@ def layout_names() -> tuple[str, ...]:
 
 
 @cache
-def load_layout(name: str) -> Layout:
-    """The layout of that name. Raises BookTroubles if there is none, or for the mistakes in its file."""
+def load_layout(name: str, asked: Place | None = None) -> Layout:
+    """The layout of that name, asked for at a place of the manifest or on the command line.
+
+    Raises BookTroubles if there is none, or for the mistakes in its file.
+    """
     names = layout_names()
     if name not in names:
         text = f"there is no layout “{name}”"
-        raise BookTroubles([Trouble(Place("layouts"), "unknown-layout", text, nearest(name, names))])
+        raise BookTroubles([Trouble(asked or Place("--layout"), "unknown-layout", text, nearest(name, names))])
     path = shipped("layouts") / f"{name}.yaml"
     return read_layout(name, path.read_text(encoding="utf-8"), f"layouts/{path.name}")
 

@@ -130,6 +130,16 @@ def test_every_trouble_is_said_at_once(book: Path) -> None:
     assert "Traceback" not in result.output
 
 
+def test_an_unknown_layout_is_shown_where_it_was_asked_for(book: Path) -> None:
+    (book / "book.yaml").write_text(BOOK.replace("  permission", "  layout: a5-bok\n  permission"))
+    result = run("typeset", book, "--out", book / "out")
+    assert result.exit_code == 1
+    assert "book.yaml:3:11: there is no layout “a5-bok”" in result.stderr
+    assert "did you mean “a5-book”?" in result.stderr
+    result = run("typeset", book, "--out", book / "out", "--layout", "a6-book")
+    assert "--layout: there is no layout “a6-book”" in result.stderr
+
+
 @pytest.mark.parametrize(
     "words", [("proof",), ("proof", "nowhere"), ("typeset", "."), ("rules", "thermometr"), ("prove",)]
 )
