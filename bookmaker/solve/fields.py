@@ -13,9 +13,12 @@ from dataclasses import dataclass
 from functools import cache
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Fields:
-    """Where the candidates stand in a state, and the constants that whole-grid arithmetic needs."""
+    """Where the candidates stand in a state, and the constants that whole-grid arithmetic needs.
+
+    `fields` makes one for each size, so that they are told apart, and hashed, by identity.
+    """
 
     cells: int
     digits: int

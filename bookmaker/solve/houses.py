@@ -88,8 +88,14 @@ class Houses:
                 out |= _laid(gone, part.shifts)
         return out & state
 
-    def doubles(self, state: int) -> int:
-        """The two places of some digit that has exactly two in a house; 0 if there is none."""
+    @property
+    def families(self) -> int:
+        """How many families are counted."""
+        return sum(len(part.counted) for part in self.segments)
+
+    def pairs(self, state: int) -> list[int]:
+        """For each family the digits that have exactly two places in a house, as the houses' first candidates."""
+        found = []
         for part in self.segments:
             once, twice, thrice = state, 0, 0
             for shift in part.shifts:
@@ -105,9 +111,19 @@ class Houses:
                     three |= thrice >> shift | two & once_there | one & twice_there
                     two |= twice_there | one & once_there
                     one |= once_there
-                pairs = two & ~three & line.starts
-                if pairs:
-                    return _laid(_laid(pairs & -pairs, line.shifts), part.shifts) & state
+                found.append(two & ~three & line.starts)
+        return found
+
+    def span(self, family: int, start: int) -> int:
+        """All candidates of a digit in a house, from the bit of its first."""
+        part, line = [(part, line) for part in self.segments for line in part.counted][family]
+        return _laid(_laid(1 << start, line.shifts), part.shifts)
+
+    def pair(self, state: int) -> int:
+        """The two places of some digit that has exactly two in a house; 0 if there is none."""
+        for family, pairs in enumerate(self.pairs(state)):
+            if pairs:
+                return self.span(family, pairs.bit_length() - 1) & state
         return 0
 
 

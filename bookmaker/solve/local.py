@@ -30,8 +30,22 @@ class Filter(Protocol):
         """
 
 
+class Reasoner(Protocol):
+    """A constraint on a few cells. `bits` are all their candidates; `memory` maps those left to those to keep."""
+
+    @property
+    def cells(self) -> tuple[int, ...]: ...
+    @property
+    def bits(self) -> int: ...
+    @property
+    def memory(self) -> dict[int, int]: ...
+
+    def work_out(self, here: int) -> int:
+        """The mask of candidates to keep when `here` are those left, entered into memory; 0 for a contradiction."""
+
+
 class Local:
-    """A filter on its cells. `bits` are all candidates of the cells; `memory` maps those left to those to keep."""
+    """A filter on its cells."""
 
     __slots__ = ("_at", "_filter", "_layout", "_writing", "bits", "cells", "memory")
 

@@ -180,3 +180,16 @@ def is_unequal(beside: Beside) -> bool:
 def follows_from_writing(beside: Beside) -> bool:
     """Does the relation rule out nothing before a digit is written? Then its sweep would find nothing new."""
     return all(mask.bit_count() <= 1 for table in (beside, reverse(beside)) for mask in forbidden(table))
+
+
+@cache
+def is_narrow(beside: Beside) -> bool:
+    """Does every digit allow few digits beside it?"""
+    return all(mask.bit_count() <= (len(beside) - 1) // 3 for table in (beside, reverse(beside)) for mask in table[1:])
+
+
+@cache
+def is_wide(beside: Beside) -> bool:
+    """Does every digit forbid few digits beside it?"""
+    few = (len(beside) - 1) // 2
+    return all(mask.bit_count() <= few for table in (beside, reverse(beside)) for mask in forbidden(table))
