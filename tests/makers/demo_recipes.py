@@ -145,7 +145,7 @@ arrow:
         "soundings",
         "Soundings",
         "Brine",
-        4,
+        5,
         """
 arrow:
   - circle: r1c1 r1c2
@@ -166,7 +166,7 @@ arrow:
 
 PENS = (
     Recipe("lobster-pots", "Lobster Pots", "Mudlark", 2, lay=("cage",)),
-    Recipe("full-hold", "Full Hold", "Old Heron", 4, lay=("cage",), draws=8),
+    Recipe("full-hold", "Full Hold", "Old Heron", 5, lay=("cage",), draws=8),
     Recipe(
         "sandbank",
         "Sandbank",
@@ -212,7 +212,7 @@ SHORE = (
     Recipe("slanting-light", "Slanting Light", "Old Heron", 3, lay=("diagonal-sum",)),
     Recipe("sandwich-board", "Sandwich Board", "Mudlark", 3, lay=("sandwich",)),
     Recipe("waterfront", "Waterfront", "The Pilot", 3, lay=("skyscraper",)),
-    Recipe("cross-bearings", "Cross Bearings", "Brine", 4, lay=("x-sum",)),
+    Recipe("cross-bearings", "Cross Bearings", "Brine", 5, lay=("x-sum",)),
     Recipe("lookout", "Lookout", "Sandpiper", 2, lay=("first-seen",)),
     Recipe("berth-numbers", "Berth Numbers", "Wick", 3, lay=("numbered-room",)),
 )
@@ -227,7 +227,7 @@ HARBOUR = (
         "regatta",
         "Regatta",
         "The Pilot",
-        4,
+        5,
         "king: yes\n" + entry("thermometer", wheel("r1c1 r2c2 r3c3", "r2c5 r3c5 r4c5")),
     ),
 )

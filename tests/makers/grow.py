@@ -38,16 +38,23 @@ def with_givens(problem: Problem, givens: Sequence[int]) -> Problem:
     return Problem(problem.cells, problem.digits, (*problem.constraints, *written))
 
 
-def needed_givens(problem: Problem, solution: Solution, rng: Random, budget: int = 2_000) -> tuple[int, ...]:
+def needed_givens(
+    problem: Problem, solution: Solution, rng: Random, facing: bool = False, budget: int = 2_000
+) -> tuple[int, ...]:
     """Givens that leave one solution, none of them needless, tried in random order.
 
-    A given stays if the proof without it runs out of `budget`.
+    With `facing`, cells that face each other across the centre go or stay together, as setters by hand like it, and
+    none of these pairs is needless. A given stays if the proof without it runs out of `budget`.
     """
     givens = list(solution)
+    last = problem.cells - 1
     for cell in rng.sample(range(problem.cells), problem.cells):
-        digit, givens[cell] = givens[cell], 0
-        if not isinstance(prove(with_givens(problem, givens), budget), Unique):
-            givens[cell] = digit
+        taken = {c: givens[c] for c in ({cell, last - cell} if facing else {cell}) if givens[c]}
+        for c in taken:
+            givens[c] = 0
+        if taken and not isinstance(prove(with_givens(problem, givens), budget), Unique):
+            for c, digit in taken.items():
+                givens[c] = digit
     return tuple(givens)
 
 
