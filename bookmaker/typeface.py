@@ -7,8 +7,10 @@ measures with it and ink draws with it, so that a line is exactly as long on pap
 from __future__ import annotations
 
 from collections.abc import Sequence
+from errno import EBADMSG
 from functools import cache, cached_property, lru_cache
 from pathlib import Path
+from struct import unpack
 from typing import Any
 
 import yaml
@@ -26,9 +28,11 @@ _FIGURES = "0123456789"
 
 
 class Typeface:
-    """A TrueType font. Raises OSError or `fontTools.ttLib.TTLibError` if the file is no such font."""
+    """A TrueType font. Raises OSError, with the file's name, where it is not there or damaged."""
 
     def __init__(self, name: str, file: Path) -> None:
+        if not _is_whole(file.read_bytes()):
+            raise OSError(EBADMSG, "this font is damaged: install bookmaker again", str(file))
         self.name = name
         self.file = file
         self._font = TTFont(file, lazy=True)
@@ -157,6 +161,12 @@ class _OutlinePen(BasePen):  # type: ignore[misc] # fontTools is untyped
 
     def _closePath(self) -> None:  # noqa: N802
         self.segments.append(Close())
+
+
+def _is_whole(font: bytes) -> bool:
+    """Do all words of a font file add up as they must? (OpenType specification, `head`: checkSumAdjustment.)"""
+    padded = font + bytes(-len(font) % 4)
+    return len(font) > 12 and sum(unpack(f">{len(padded) // 4}L", padded)) & 0xFFFFFFFF == 0xB1B0AFBA
 
 
 def _pair_adjustment(lookups: tuple[Sequence[Any], ...], left: str, right: str) -> int:

@@ -17,6 +17,9 @@ from bookmaker.trouble import Desk, Place, quoted
 
 MOST_BYTES = 40_000_000
 
+MOST_PIXELS = 80_000_000
+"""Twice an A4 page at 600 dots an inch."""
+
 
 @dataclass(frozen=True, slots=True)
 class Picture:
@@ -55,6 +58,10 @@ def read_picture(node: Node, desk: Desk) -> Picture | None:
     try:
         with Image.open(BytesIO(source), formats=("PNG", "JPEG")) as picture:
             width, height = picture.size
+            if width * height > MOST_PIXELS:
+                said = f"{quoted(name)} has {width}×{height} pixels, more than {MOST_PIXELS // 1_000_000} million"
+                desk.error(node.place, "picture-large", said, "save it smaller: 300 dots an inch are enough")
+                return None
             picture.load()
     except (OSError, ValueError, SyntaxError, Image.DecompressionBombError):
         desk.error(node.place, "not-a-picture", f"{quoted(name)} is no sound PNG or JPEG file", hint)

@@ -1,0 +1,94 @@
+"""A grammar of manifests: sound ones, nearly sound ones and hostile ones, with grids small enough to prove at once."""
+
+from __future__ import annotations
+
+import textwrap
+from random import Random
+from typing import Any
+
+from hypothesis import strategies as st
+
+from bookmaker.puzzle.grid import Grid, boxed_grid
+from bookmaker.rules import kinds
+from tests.makers.typed import WRITERS, picture, typed_rule
+from tests.manifest.test_hostile import SCRAPS
+from tests.rules.harness import instances
+
+SMALL, MIDDLE = boxed_grid(4, 2, 2), boxed_grid(6, 2, 3)
+
+TEXTS = ("Tides", "“Low–High”", "Ümläut", "日本", "x" * 200, "{a}", "- b", "'", '"', "\\n", "# no", "\U0001f9e9", "&a")
+
+WORDS = st.sampled_from(TEXTS) | st.text(st.characters(exclude_categories=("Cs", "Cc")), min_size=1, max_size=20)
+
+
+WHOLE_GRID = ("disjoint-groups", "king", "knight", "windows")
+
+KINDS = sorted({*WRITERS, *WHOLE_GRID, *(word for word, kind in kinds().items() if "chains" in kind.__annotations__)})
+
+
+def _typed(rule: Any, grid: Grid) -> str:
+    if rule.kind in WRITERS:
+        return typed_rule(rule, grid)
+    if rule.kind in WHOLE_GRID:
+        return f"{rule.kind}: yes"
+    lines = f"[{', '.join(' '.join(map(grid.name, chain)) for chain in rule.chains)}]"
+    if rule.kind == "difference-line":
+        return f"{rule.kind}: {{lines: {lines}, least: {rule.least}}}"
+    return f"{rule.kind}: {lines}"
+
+
+def _quoted(text: str) -> str:
+    """A text in YAML's double quotes."""
+    return '"' + text.replace("\\", "\\\\").replace('"', '\\"') + '"'
+
+
+@st.composite
+def puzzles(draw: st.DrawFn, name: str) -> str:
+    """An item of the list of puzzles: marks that are true on a random solution, and some of its digits given."""
+    rng = Random(draw(st.integers(0, 10**6)))
+    grid: Grid = draw(st.sampled_from([SMALL, SMALL, MIDDLE]))
+    kind = draw(st.sampled_from(KINDS))
+    laid = next(iter(instances(kind, grid, rng, 1)), None)
+    lines = [f"- id: {name}", f"  title: {_quoted(draw(WORDS))}", f"  size: {grid.size}"]
+    lines += [f"  setter: {_quoted(draw(WORDS))}"] if draw(st.booleans()) else []
+    lines += [f"  note: {_quoted(draw(WORDS))}"] if draw(st.booleans()) else []
+    if laid is None:
+        lines.append(f"  givens: '{'.' * len(grid.cells)}'")
+    else:
+        solution, rule = laid
+        share = draw(st.sampled_from([0.2, 0.4, 0.6, 1.0]))
+        shown = tuple(digit if rng.random() < share else 0 for digit in solution)
+        lines += ["  givens: |", textwrap.indent(picture(grid, shown), "    ")]
+        lines += ["  rules:", textwrap.indent(_typed(rule, grid).rstrip(), "    ")]
+    return "\n".join(lines) + "\n"
+
+
+@st.composite
+def sound(draw: st.DrawFn) -> str:
+    """A manifest without a mistake; titles may hold what no font can print."""
+    count = draw(st.integers(1, 3))
+    order = draw(st.sampled_from(["", "  order: effort\n", "  order: listed\n"]))
+    head = f"book:\n  title: {_quoted(draw(WORDS))}\n  permission: given\n{order}puzzles:\n"
+    return head + "".join(textwrap.indent(draw(puzzles(f"p{i}")), "  ") for i in range(count))
+
+
+@st.composite
+def nearly_sound(draw: st.DrawFn) -> str:
+    """A sound manifest with one to three slips."""
+    text = draw(sound())
+    for _ in range(draw(st.integers(1, 3))):
+        at = draw(st.integers(0, len(text)))
+        cut = draw(st.sampled_from([0, 0, 1, 2, 10]))
+        text = text[:at] + draw(st.sampled_from(["", *SCRAPS])) + text[at + cut :]
+    return text
+
+
+@st.composite
+def torn(draw: st.DrawFn) -> str:
+    """Lines of sound manifests in any order and at any indent, between scraps."""
+    lines = (draw(sound()) + draw(sound())).splitlines()
+    taken = draw(st.lists(st.sampled_from(lines) | st.sampled_from(SCRAPS), max_size=25))
+    return "".join(" " * draw(st.sampled_from([0, 0, 1, 2, 4, 40])) + line + "\n" for line in taken)
+
+
+HOSTILE = torn() | st.text(max_size=200) | st.lists(st.sampled_from(SCRAPS), max_size=60).map("".join)

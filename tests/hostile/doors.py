@@ -1,0 +1,138 @@
+"""The doors by which files come in. Each takes what was drawn, and fails unless the answer is sound or a trouble."""
+
+from __future__ import annotations
+
+from functools import cache
+from io import BytesIO
+from pathlib import Path
+
+from PIL import Image
+from pypdf import PdfReader, PdfWriter
+
+from bookmaker.display.dump import dump
+from bookmaker.ink.pdf import pdf_bytes
+from bookmaker.layout import compose, load_layout
+from bookmaker.layout.specfile import read_layout
+from bookmaker.manifest import load
+from bookmaker.manifest.pictures import read_picture
+from bookmaker.placed import Word
+from bookmaker.preflight import inspect
+from bookmaker.proof import Proof, prove_all
+from bookmaker.resources import shipped
+from bookmaker.solve.verdict import Several, Unique
+from bookmaker.trouble import BookTroubles, Desk, Place
+from bookmaker.typeface import Typeface, font_files
+from tests.cli.running import run
+from tests.layout.sample_book import picked, sample_proofs
+from tests.manifest.test_hostile import try_book
+
+
+def book(folder: Path, text: str) -> None:
+    """Read it; if it is sound, prove and grade every puzzle."""
+    try_book(folder, text)
+    try:
+        manifest = load(folder)
+    except BookTroubles:
+        return
+    assert len(prove_all([entry for entry in manifest.entries if entry.puzzle.grid.size <= 6]))
+
+
+def sound_book(folder: Path, text: str) -> None:
+    """It reads without a mistake, and every puzzle has at least the solution that its marks were made from."""
+    (folder / "book.yaml").write_text(text, encoding="utf-8")
+    proven = prove_all(load(folder).entries)
+    assert proven
+    assert all(isinstance(proof.verdict, Unique | Several) for proof in proven)
+
+
+def printed_book(folder: Path, text: str) -> None:
+    """Typeset it from the command line: nothing but the folder for the output may change."""
+    (folder / "book.yaml").write_bytes(text.encode("utf-8", errors="surrogatepass"))
+    before = {path: path.read_bytes() for path in folder.rglob("*") if path.is_file() and "out" not in path.parts}
+    result = run("typeset", folder, "--out", folder / "out", "--draft")
+    assert result.exit_code in (0, 1), result.output
+    assert result.exception is None or isinstance(result.exception, SystemExit), result.exception
+    after = {path: path.read_bytes() for path in folder.rglob("*") if path.is_file() and "out" not in path.parts}
+    assert before == after
+    if (folder / "out").exists():
+        assert {path.name for path in (folder / "out").iterdir()} <= {"book.pdf", "key.pdf"}
+
+
+@cache
+def layout_texts() -> tuple[str, ...]:
+    return tuple(file.read_text(encoding="utf-8") for file in sorted(shipped("layouts").glob("*.yaml")))
+
+
+def layout(text: str) -> None:
+    """Read it; if it is sound, print a puzzle in it."""
+    try:
+        found = read_layout("hostile", text, "layouts/hostile.yaml")
+        assert dump(compose(picked("morning"), found))
+    except BookTroubles as troubles:
+        assert all(trouble.text for trouble in troubles.troubles)
+
+
+@cache
+def fonts() -> tuple[bytes, ...]:
+    return tuple(font_files()[name].read_bytes() for name in ("sans", "serif-bold"))
+
+
+def font(folder: Path, content: bytes) -> None:
+    """Measure and draw with it, or be told that it is damaged."""
+    file = folder / "font.ttf"
+    file.write_bytes(content)
+    try:
+        face = Typeface("hostile", file)
+    except OSError:
+        return
+    assert face.length("AVATAR 123", 10.0) >= 0
+    assert face.figure_height
+    face.outline("g")
+
+
+@cache
+def pictures() -> tuple[bytes, ...]:
+    """A small PNG in colours, one with a palette, and a JPEG."""
+    whole = Image.linear_gradient("L").resize((40, 30))
+    kinds = ((whole.convert("RGBA"), "PNG"), (whole.convert("P"), "PNG"), (whole.convert("CMYK"), "JPEG"))
+    made = []
+    for picture, kind in kinds:
+        stream = BytesIO()
+        picture.save(stream, kind)
+        made.append(stream.getvalue())
+    return tuple(made)
+
+
+def picture(folder: Path, content: bytes) -> None:
+    """Have it, or be told why not."""
+    (folder / "picture.png").write_bytes(content)
+    desk = Desk()
+    found = read_picture(Word(Place(str(folder / "book.yaml"), 1, 1), "picture.png"), desk)
+    assert (found is None) == bool(desk.found)
+
+
+@cache
+def proofs() -> tuple[Proof, ...]:
+    return tuple(proof for proof in sample_proofs() if proof.entry.id == "morning")
+
+
+@cache
+def pdfs() -> tuple[bytes, ...]:
+    """A small book as printed, and once more with its pages as plain text, so that damage reaches the operators."""
+    document = compose(picked("morning"), load_layout("a5-book"))
+    packed = pdf_bytes(document)
+    writer = PdfWriter(clone_from=PdfReader(BytesIO(packed)))
+    for page in writer.pages:
+        contents = page.get_contents()
+        assert contents is not None
+        page.replace_contents(contents)
+    stream = BytesIO()
+    writer.write(stream)
+    return packed, stream.getvalue()
+
+
+def pdf(content: bytes) -> None:
+    """Look it over, and compare it with its book."""
+    report = inspect(content, "hostile.pdf", proofs())
+    assert report.pages or report.troubles
+    assert all(trouble.text for trouble in report.troubles)
