@@ -41,15 +41,14 @@ def follow(state: State, cell: int, digit: int, limit: int | None = None) -> Cla
     rounds = 0
     known = boards[:]  # in these no area lacks a place, and what stands alone is followed already
     while True:
+        once = twice = 0
+        for todo in forced:
+            twice |= once & todo
+            once |= todo
+        done |= once
         for d in digits:
             todo = forced[d]
-            done |= todo
-            others = ~todo
-            if not todo:
-                continue
-            for other in digits:
-                if other != d:
-                    boards[other] &= others
+            boards[d] &= ~(once & ~todo | twice)
             while todo:
                 low = todo & -todo
                 boards[d] &= ~ground.peers[low.bit_length() - 1]

@@ -6,7 +6,7 @@ what a patient person finds by listing all fillings of one cage or one line, and
 
 from __future__ import annotations
 
-from bookmaker.grade.state import Ground, cells_on
+from bookmaker.grade.state import Ground, Narrowing, cells_on
 from bookmaker.solve.problem import Allowed, Automaton, Combination, Constraint, Count, Different, Relation, Sum
 
 
@@ -16,7 +16,7 @@ def sweep(ground: Ground, boards: list[int]) -> bool:
         here = mark.board
         key = tuple([board & here for board in boards])
         if key not in mark.known:
-            mark.known[key] = _struck(mark.constraint, key, len(ground.peers))
+            mark.known[key] = _struck(mark, key, len(ground.peers))
         struck = mark.known[key]
         if struck is None:
             return False
@@ -25,19 +25,19 @@ def sweep(ground: Ground, boards: list[int]) -> bool:
     return True
 
 
-def _struck(constraint: Constraint, boards: tuple[int, ...], cells: int) -> tuple[int, ...] | None:
-    """The boards that narrowing a constraint strikes from these; empty if nothing, None where it cannot be kept."""
+def _struck(mark: Narrowing, boards: tuple[int, ...], cells: int) -> tuple[int, ...] | None:
+    """The boards that narrowing a mark strikes from these; empty if nothing, None where it cannot be kept."""
     masks = [0] * cells
     for digit in range(1, len(boards)):
         bit = 1 << (digit - 1)
         for cell in cells_on(boards[digit]):
             masks[cell] |= bit
     before = masks[:]
-    if not narrow(constraint, masks):
+    if not narrow(mark.constraint, masks):
         return None
     struck = [0] * len(boards)
-    for cell, mask in enumerate(masks):
-        for digit in digits_in(before[cell] & ~mask):
+    for cell in cells_on(mark.board):
+        for digit in digits_in(before[cell] & ~masks[cell]):
             struck[digit] |= 1 << cell
     return tuple(struck) if any(struck) else ()
 

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
-from functools import reduce
+from functools import lru_cache, reduce
 from math import hypot
 from operator import and_, or_
 from typing import Self
@@ -255,6 +255,7 @@ def _cage_steps(position: Position, cells: tuple[int, ...], total: int) -> Itera
         yield from tried_out(position, cells, _adds_up(len(cells), total), cage)
 
 
+@lru_cache(maxsize=256)
 def _adds_up(count: int, total: int) -> Callable[[Sequence[int]], bool]:
     """Digits so far differ, and may still come to the total; all of them do."""
 

@@ -53,6 +53,9 @@ class FinnedFish(Technique):
         words: tuple[str, str],
     ) -> Iterator[Finding]:
         met = [(i, line) for i, line in across if line & places]
+        outside = sorted((line & places).bit_count() for _, line in met)[: len(met) - size]
+        if sum(outside) > self.fins:
+            return
         for covers in combinations(met, size):
             inside = 0
             for _, line in covers:

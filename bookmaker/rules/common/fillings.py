@@ -9,7 +9,9 @@ much to try. It looks for one filling for each candidate rather than listing all
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
+from functools import lru_cache
 
+from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.candidates import digits_in, sees
 from bookmaker.rules.common.contract import Deduction
@@ -24,12 +26,21 @@ def never_stand(
 ) -> tuple[tuple[int, int], ...]:
     """The candidates (cell, digit) of these different cells that no filling holds; empty where `cap` runs out first.
 
-    `fits` gets a list of 1 to len(cells) digits, which it must not keep or change.
+    `fits` gets a list of 1 to len(cells) digits, which it must not keep or change. Results are remembered for each
+    `fits`, so a rule does well to give the same one for the same question.
     """
-    search = _Search(position, cells, fits, cap)
+    return _never_stand(position.grid, tuple(cells), tuple([position.masks[cell] for cell in cells]), fits, cap)
+
+
+@lru_cache(maxsize=1024)
+def _never_stand(
+    grid: Grid, cells: tuple[int, ...], masks: tuple[int, ...], fits: Callable[[Sequence[int]], bool], cap: int
+) -> tuple[tuple[int, int], ...]:
+    """Most steps change few cells, so the same shape with the same candidates comes up again and again."""
+    search = _Search(grid, cells, masks, fits, cap)
     removed = []
     for index, cell in enumerate(cells):
-        for digit in digits_in(position.masks[cell]):
+        for digit in digits_in(masks[index]):
             if search.supported[index] >> (digit - 1) & 1:
                 continue
             if search.finds(index, digit):
@@ -58,10 +69,14 @@ class _Search:
     """Depth-first over the cells in order, with one cell held at one digit."""
 
     def __init__(
-        self, position: Position, cells: Sequence[int], fits: Callable[[Sequence[int]], bool], cap: int
+        self,
+        grid: Grid,
+        cells: tuple[int, ...],
+        masks: tuple[int, ...],
+        fits: Callable[[Sequence[int]], bool],
+        cap: int,
     ) -> None:
-        grid = position.grid
-        self.masks = [position.masks[cell] for cell in cells]
+        self.masks = masks
         self.rivals = [[j for j, other in enumerate(cells) if sees(grid, cell, other)] for cell in cells]
         self.fits = fits
         self.left = cap

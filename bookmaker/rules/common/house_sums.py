@@ -48,6 +48,7 @@ def steps(position: Position, blocks: tuple[Block, ...], noun: str) -> Iterator[
             yield Deduction(6, left.held, left.cells, removed, left.words)
 
 
+@lru_cache(maxsize=256)
 def _comes_to(total: int, count: int) -> Callable[[Sequence[int]], bool]:
     def fits(digits: Sequence[int]) -> bool:
         return sum(digits) == total if len(digits) == count else sum(digits) < total
