@@ -1,0 +1,74 @@
+"""Is every strike right? All techniques walked over thousands of puzzles, set against the proven solutions.
+
+usage: python tests/benchmarks/grade_soundness.py [COUNT] [SEED]
+
+At each stuck position of a puzzle's path all techniques of the ladder are asked, not only those of the lowest rung.
+Nothing they strike may be in the solution, and each must still stand. Each what-if is replayed by a plain follower of
+its own (sets of digits; rounds of singles and marks), which must end in a contradiction after as many rounds. COUNT
+puzzles in all (2,000): a third each from the thermometers and cages of the corpus, the rest classics of ../shared/data,
+the hard ones first, or of the corpus where there are none. Exits with 1 at a fault.
+"""
+
+from __future__ import annotations
+
+import sys
+from collections import Counter
+from collections.abc import Iterator
+from pathlib import Path
+from time import perf_counter
+
+ROOT = Path(__file__).resolve().parents[2]
+sys.path.insert(0, str(ROOT))
+
+from bookmaker.puzzle.grid import CLASSIC
+from bookmaker.puzzle.puzzle import Puzzle, digits_from
+from bookmaker.rules import problem_of
+from bookmaker.rules.common.contract import RuledPuzzle
+from bookmaker.solve import prove
+from bookmaker.solve.verdict import Solution, Unique
+from tests.grade.sound import faults
+from tests.makers.corpus import corpus
+
+DATA = ROOT.parent / "shared" / "data"
+
+
+def classics(count: int, seed: int) -> Iterator[tuple[RuledPuzzle, Solution]]:
+    """Classics that need more than looking, then everyday ones; of the corpus where the files are absent or used up."""
+    texts: list[str] = []
+    if DATA.exists():
+        texts += (DATA / "classic-hard.txt").read_text().split()
+        texts += (DATA / "classic-17.txt").read_text().split()
+        texts += [line.split("\t")[1] for line in (DATA / "solving-times.tsv").read_text().splitlines()[1:]]
+    first = seed * count % max(len(texts), 1)
+    for text in texts[first : first + count]:
+        puzzle: RuledPuzzle = Puzzle(CLASSIC, digits_from(text))
+        verdict = prove(problem_of(puzzle))
+        assert isinstance(verdict, Unique), text
+        yield puzzle, verdict.solution
+    yield from corpus("classic", max(count - len(texts), 0), seed=3 + seed)
+
+
+def main(count: int, seed: int) -> None:
+    began = perf_counter()
+    third = count // 3
+    parts = {
+        "classics": classics(count - 2 * third, seed),
+        "thermometers": corpus("relations", third, seed=3 + seed),
+        "cages": corpus("sums", third, seed=3 + seed),
+    }
+    wrong = 0
+    for name, puzzles in parts.items():
+        found: Counter[str] = Counter()
+        number = 0
+        for number, (puzzle, solution) in enumerate(puzzles, start=1):
+            for fault in faults(puzzle, solution, found):
+                wrong += 1
+                print(f"{name} {number}: {fault}", flush=True)
+        told = ", ".join(f"{technique} {times}" for technique, times in found.most_common())
+        print(f"{name}: {number} puzzles, {found.total()} findings: {told}", flush=True)
+    print(f"{wrong} faults (wanted 0), {perf_counter() - began:.0f} s")
+    sys.exit(bool(wrong))
+
+
+if __name__ == "__main__":
+    main(int(sys.argv[1]) if len(sys.argv) > 1 else 2_000, int(sys.argv[2]) if len(sys.argv) > 2 else 0)
