@@ -128,7 +128,8 @@ numbered-room:
             kept |= {cells[place - 1]: grid.all_digits for place in rooms if place > 1}
             removed = removed_by(position, kept)
             if removed:
-                words = f"the numbered room {symbol(clue.value)} {clue.where} can only be {digits_listed(rooms, 'or')}"
+                mark = f"the numbered room {symbol(clue.value)} {clue.where}"
+                words = f"{mark} is at place {digits_listed(rooms, 'or')}, and {grid.name(cells[0])} counts to it"
                 yield Deduction(5, 2, cells, removed, words)
 
 

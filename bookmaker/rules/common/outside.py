@@ -170,7 +170,9 @@ def whole_line(clue: Clue, position: Position, noun: str, fits: Callable[[Sequen
         return
     removed = never_stand(position, cells, fits)
     if removed:
-        words = f"no way to fill {clue.house} with the {noun} {clue.value} has these digits there"
+        words = (
+            f"the {noun} {clue.value} {clue.where} leaves few ways to fill its cells, and none has these digits there"
+        )
         yield Deduction(7, len(cells), cells, removed, words)
 
 
