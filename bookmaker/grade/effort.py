@@ -17,10 +17,11 @@ luck belongs to the cells (`solvers.py`), and so exactly repeatable, and the sam
 **Striking candidates**, when no digit can be placed: of the lowest rung of the ladder that finds anything, with n
 findings,
 
-    looks = 4 · reach · (L + 1) / (n + 1)
+    looks = 4 · (1 + reach) · (L + 1) / (n + 1)
 
-`reach` is 1 for a pattern seen at once, more for what must be thought through (`reach_cost`). All findings of the
-rung are struck, and singles are looked for again.
+`reach` is how far a person must think ahead (`Finding.reach`): 0 for a pattern seen at once, the links of a chain, the
+rounds of a what-if. Of a rung only the findings of the least reach count; all of them are struck, and singles are
+looked for again.
 
 **Effort** is the sum over all steps.
 
