@@ -107,7 +107,7 @@ def _relate(layout: Fields, constraint: Relation, relations: Relations) -> int:
 
 
 def _engine(layout: Fields, frame: _Frame, relations: Relations, others: Sequence[Other]) -> Engine:
-    related: list[list[Forbidding]] = [[] for _ in range(layout.cells)]
+    related: dict[int, list[Forbidding]] = {}
     places = layout.places
     groups: list[Cells] = [constraint.cells for constraint in others if isinstance(constraint, Combination)]
     for beside, pairs in relations.items():
@@ -116,10 +116,12 @@ def _engine(layout: Fields, frame: _Frame, relations: Relations, others: Sequenc
             continue
         forward, backward = forbidden(beside), forbidden(reverse(beside))
         for a, b in pairs:
-            related[a].append((places[b], forward))
-            related[b].append((places[a], backward))
-    peers = peers_of(layout, groups, frame.writing.peers)
-    writing = FurtherConsequences(frame.writing, peers, related)
+            related.setdefault(a, []).append((places[b], forward))
+            related.setdefault(b, []).append((places[a], backward))
+    writing = frame.writing
+    peers = peers_of(layout, groups, writing.peers) if groups else writing.peers
+    if groups or related:
+        writing = FurtherConsequences(writing, peers, related)
     quick: list[Reasoner] = []
     slow: list[Reasoner] = []
     for cells, filter_ in [*_filters(layout, frame, peers, others), *frame.different]:

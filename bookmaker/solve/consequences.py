@@ -6,7 +6,7 @@ candidate's bit to the mask of candidates that stay, so that `state &= table[bit
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 
 from bookmaker.solve.fields import Fields
 
@@ -31,17 +31,22 @@ class Consequences(dict[int, int]):
 
 
 class FurtherConsequences(Consequences):
-    """The consequences of a grid's houses, which many problems share, and of a problem's own constraints."""
+    """The consequences of a grid's houses, which many problems share, and of a problem's own constraints.
 
-    def __init__(self, base: Consequences, peers: Sequence[int], related: Sequence[Sequence[Forbidding]]) -> None:
+    `related` has only the cells that a constraint of the problem's own binds to others.
+    """
+
+    def __init__(self, base: Consequences, peers: Sequence[int], related: Mapping[int, Sequence[Forbidding]]) -> None:
         super().__init__(base.layout, peers)
         self.base = base
         self.related = related
 
     def __missing__(self, bit: int) -> int:
+        keep = self.base[bit]
         cell, digit = divmod(bit, self.layout.width)
-        keep = self.base[bit] & ~(self.peers[cell] << digit)
-        for at, forbidden in self.related[cell]:
+        if self.peers is not self.base.peers:
+            keep &= ~(self.peers[cell] << digit)
+        for at, forbidden in self.related.get(cell, ()):
             keep &= ~(forbidden[digit] << at)
         self[bit] = keep
         return keep

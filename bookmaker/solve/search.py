@@ -117,7 +117,7 @@ def prove(problem: Problem, budget: int = DEFAULT_BUDGET) -> Verdict:
     """Look for two solutions. `Undecided` if more than `budget` guesses would be needed."""
     search = _Search(problem)
     found: list[Solution] = []
-    for limit in (TRIAL, budget) if TRIAL < budget else (budget,):
+    for limit in (TRIAL, budget) if budget > TRIAL else (budget,):
         found.clear()
         try:
             for solution in search.solutions(limit):
