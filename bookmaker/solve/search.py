@@ -33,11 +33,13 @@ class _Search:
         self.root = self.engine.settle(self.engine.start(state))
         self.order = order
         self.nodes = 0
+        self.limit: int | None = None
         self.failures = [1.0] * problem.cells
         self.weight = 1.0
 
     def solutions(self, budget: int | None = None) -> Iterator[Solution]:
-        """Every solution; raises _OutOfBudget when `nodes` reaches the budget first."""
+        """Every solution; raises _OutOfBudget when `nodes` reaches the budget first (`limit`, which may be lifted)."""
+        self.limit = budget
         engine = self.engine
         layout, width = engine.layout, engine.layout.width
         stack: list[tuple[Position | None, int]] = [(self.root, -1)]
@@ -54,7 +56,7 @@ class _Search:
             if not choice:
                 yield layout.filled(position.state)
                 continue
-            if budget is not None and self.nodes >= budget:
+            if self.limit is not None and self.nodes >= self.limit:
                 raise _OutOfBudget
             self.nodes += 1
             bits = list(each_bit(choice))
@@ -149,5 +151,19 @@ def tally(problem: Problem, limit: int, budget: int | None = None) -> Tally:
 
 
 def solutions(problem: Problem, order: random.Random | None = None) -> Iterator[Solution]:
-    """Every solution, lazily. With a `random.Random` the branches are tried in a shuffled order, for makers."""
-    return _Search(problem, order).solutions()
+    """Every solution, lazily. With a `random.Random` the branches are tried in a shuffled order, for makers.
+
+    Where the first is long in coming, the start is worked through, as a proof would do: there may be none at all.
+    """
+    search = _Search(problem, order)
+    found = search.solutions(TRIAL)
+    try:
+        first = next(found, None)
+    except _OutOfBudget:
+        search.work_through_start()
+        yield from search.solutions()
+        return
+    if first is not None:
+        search.limit = None
+        yield first
+        yield from found
