@@ -96,7 +96,7 @@ class _Search:
         left &= (left | guards) - lows
         many = (left + guards - lows) & guards
         if cells != many:
-            guard = self._most_failed(cells & ~many)
+            guard = self._most_telling(cells & ~many)
             return state & (guard - (guard >> digits))
         places = self.engine.houses.pair(state)
         if places:
@@ -105,14 +105,21 @@ class _Search:
             left &= (left | guards) - lows
             more = (left + guards - lows) & guards
             if more != many:
-                guard = self._most_failed(many & ~more)
+                guard = self._most_telling(many & ~more)
                 return state & (guard - (guard >> digits))
             many = more
 
-    def _most_failed(self, cells: int) -> int:
-        """Among cells, as guard bits, the one whose guesses failed most."""
-        width, failures = self.engine.layout.width, self.failures
-        return 1 << max(each_bit(cells), key=lambda guard: failures[guard // width])
+    def _most_telling(self, cells: int) -> int:
+        """Among cells of one size, as guard bits, the one whose guesses failed most and bear on most of the others."""
+        layout, peers, failures = self.engine.layout, self.engine.writing.peers, self.failures
+        best, most = 0, 0.0
+        for guard in each_bit(cells):
+            cell = guard // layout.width
+            partners = (peers[cell] << layout.digits & cells).bit_count()
+            weight = failures[cell] * (1 + partners)
+            if weight > most:
+                best, most = guard, weight
+        return 1 << best
 
 
 def prove(problem: Problem, budget: int = DEFAULT_BUDGET) -> Verdict:
