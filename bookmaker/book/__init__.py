@@ -9,7 +9,8 @@ from collections.abc import Iterable
 from itertools import groupby
 
 from bookmaker.book import wording
-from bookmaker.book.model import Book, BookPuzzle, Chapter, Credits, Keys
+from bookmaker.book.hints import hints_of
+from bookmaker.book.model import Book, BookPuzzle, Chapter, Credits, HintPages, Keys
 from bookmaker.book.order import in_book_order
 from bookmaker.book.parts import front_parts, index_parts
 from bookmaker.book.rating import rating_of
@@ -32,7 +33,8 @@ def make_book(manifest: Manifest, proofs: Iterable[Proof], draft: bool = False, 
     ordered = tuple(proofs) if as_listed else in_book_order(manifest, proofs)
     if not draft:
         _refuse_unproven(ordered)
-    puzzles = tuple(_puzzle(manifest, number, proof) for number, proof in enumerate(ordered, start=1))
+    hinted = manifest.publication.hints and not as_listed
+    puzzles = tuple(_puzzle(manifest, number, proof, hinted) for number, proof in enumerate(ordered, start=1))
     if manifest.order == "chapters" and not as_listed:
         groups = groupby(zip(ordered, puzzles, strict=True), key=lambda pair: pair[0].entry.chapter)
         chapters = tuple(
@@ -46,6 +48,9 @@ def make_book(manifest: Manifest, proofs: Iterable[Proof], draft: bool = False, 
         )
     else:
         chapters = (Chapter(1, "", "", puzzles),)
+    helps = (
+        (HintPages(wording.HINTS, wording.HINTS_NOTE, wording.HINT_LEVELS),) if any(p.hints for p in puzzles) else ()
+    )
     return Book(
         place=manifest.place,
         title=curled(manifest.title),
@@ -53,13 +58,13 @@ def make_book(manifest: Manifest, proofs: Iterable[Proof], draft: bool = False, 
         editor=curled(manifest.editor),
         band_names=manifest.band_names,
         front=tuple(front_parts(manifest, puzzles, draft)),
-        body=(*chapters, Keys(wording.KEYS), Credits(wording.CREDITS), *index_parts(manifest, puzzles)),
+        body=(*chapters, *helps, Keys(wording.KEYS), Credits(wording.CREDITS), *index_parts(manifest, puzzles)),
         draft=draft,
         publication=manifest.publication,
     )
 
 
-def _puzzle(manifest: Manifest, number: int, proof: Proof) -> BookPuzzle:
+def _puzzle(manifest: Manifest, number: int, proof: Proof, hinted: bool) -> BookPuzzle:
     entry, grade = proof.entry, proof.grade
     return BookPuzzle(
         number=number,
@@ -68,7 +73,7 @@ def _puzzle(manifest: Manifest, number: int, proof: Proof) -> BookPuzzle:
         place=entry.place,
         title=curled(entry.title) or _title_from_rules(entry.puzzle.rules),
         rules=rules_text(entry.puzzle),
-        rating=rating_of(grade, manifest.band_names) if grade else None,
+        rating=rating_of(entry.puzzle, grade, manifest.band_names) if grade else None,
         solution=proof.solution,
         setter=curled(entry.setter),
         shown=wording.date_in_words(entry.shown) if entry.shown else "",
@@ -77,6 +82,7 @@ def _puzzle(manifest: Manifest, number: int, proof: Proof) -> BookPuzzle:
         flaw=wording.flaw(proof.verdict),
         link=entry.link,
         marks=entry.marks,
+        hints=hints_of(proof) if hinted else None,
     )
 
 

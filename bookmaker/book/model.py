@@ -42,7 +42,8 @@ class RulesText:
 class Rating:
     """How hard a puzzle is: its band (1 to 5) with the band's name, its effort, and its solve profile.
 
-    `profile` is the effort of each step in order; `narrow` are the steps, counted from 0, at which solvers slow down.
+    `profile` is the effort of each moment in order: a digit written, or all that is struck until the next one can be.
+    `narrow` are the moments, counted from 0, at which solvers slow down. `steps` counts the steps of the path.
     """
 
     band: int
@@ -50,6 +51,16 @@ class Rating:
     effort: float
     profile: tuple[float, ...]
     narrow: tuple[int, ...]
+    steps: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class Hints:
+    """Three hints at the point where a solver first gets stuck: where to look, what to look for, how it goes on."""
+
+    where: str
+    what: str
+    how: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,6 +89,7 @@ class BookPuzzle:
     marks: tuple[tuple[str, ...], ...] = ()
     points: int = 0
     check: tuple[int, ...] = ()
+    hints: Hints | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -161,6 +173,15 @@ class Chapter:
 
 
 @dataclass(frozen=True, slots=True)
+class HintPages:
+    """The hints of all puzzles, all first ones before all second ones; `levels` are the headings of the three."""
+
+    heading: str
+    note: str
+    levels: tuple[str, str, str]
+
+
+@dataclass(frozen=True, slots=True)
 class Keys:
     """The solution keys of all puzzles."""
 
@@ -200,7 +221,18 @@ class Index:
 
 
 Part: TypeAlias = (
-    HalfTitle | TitlePage | ImprintPage | Contents | Foreword | Guide | Primer | Chapter | Keys | Credits | Index
+    HalfTitle
+    | TitlePage
+    | ImprintPage
+    | Contents
+    | Foreword
+    | Guide
+    | Primer
+    | Chapter
+    | HintPages
+    | Keys
+    | Credits
+    | Index
 )
 
 

@@ -47,7 +47,7 @@ def front_parts(manifest: Manifest, puzzles: Sequence[BookPuzzle], draft: bool) 
     yield Contents(wording.CONTENTS)
     if said.foreword:
         yield Foreword(wording.FOREWORD, tuple(map(curled_runs, said.foreword)))
-    yield Guide(wording.GUIDE, wording.guide(manifest, draft))
+    yield Guide(wording.GUIDE, wording.guide(manifest, draft, any(puzzle.hints for puzzle in puzzles)))
     if said.primer and (taught := lessons(puzzle.puzzle for puzzle in puzzles)):
         yield Primer(wording.PRIMER, taught)
 

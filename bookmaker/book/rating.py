@@ -1,43 +1,54 @@
 """How hard a puzzle is, in the words and figures that are printed.
 
-In: a grade and the names of the bands. Out: a `Rating` with its solve profile and the narrow points on it.
+In: a puzzle and its grade, and the names of the bands. Out: a `Rating` with its solve profile and the narrow points on
+it.
 """
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
+from itertools import groupby
 
 from bookmaker.book.model import Rating
-from bookmaker.grade.model import Grade
-
-NARROW = 0.6
-"""A narrow point takes at least this share of the effort of the hardest step."""
+from bookmaker.grade.model import Grade, SolvePath
+from bookmaker.grade.narrow import NarrowPoint
+from bookmaker.rules.common.contract import RuledPuzzle
+from bookmaker.tell.moments import narrow_moments
 
 MOST = 3
 """No more narrow points than this are marked in one profile."""
 
 APART = 0.06
-"""Two narrow points lie at least this share of the path apart; the harder of two closer ones is marked."""
+"""Two marks lie at least this share of the path apart; the harder of two closer points is marked."""
 
 
-def rating_of(grade: Grade, band_names: Sequence[str]) -> Rating:
+def rating_of(puzzle: RuledPuzzle, grade: Grade, band_names: Sequence[str]) -> Rating:
     """The rating that stands with a puzzle and its key."""
-    efforts = tuple(step.effort for step in grade.path.steps)
-    return Rating(grade.band, band_names[grade.band - 1], grade.effort, efforts, narrow_points(efforts))
+    first, efforts = _profile(grade.path)
+    narrow = _marked(narrow_moments(grade.path, puzzle.grid), first)
+    return Rating(grade.band, band_names[grade.band - 1], grade.effort, efforts, narrow, len(grade.path.steps))
 
 
-def narrow_points(efforts: Sequence[float]) -> tuple[int, ...]:
-    """The steps, in order, that stand out as the highest of their surroundings; a run of equal steps counts once."""
-    floor = NARROW * max(efforts, default=0.0)
-    peaks = [
-        at
-        for at, effort in enumerate(efforts)
-        if effort >= floor
-        and (at == 0 or efforts[at - 1] < effort)
-        and next((later < effort for later in efforts[at:] if later != effort), True)
-    ]
+def _profile(path: SolvePath) -> tuple[tuple[int, ...], tuple[float, ...]]:
+    """The first steps of the moments of a path, and their efforts: a placement, or all strikes up to the next one."""
+    first: list[int] = []
+    efforts: list[float] = []
+    for places, run in groupby(enumerate(path.steps), key=lambda numbered: bool(numbered[1].placed)):
+        numbers, steps = zip(*run, strict=True)
+        if places:
+            first += numbers
+            efforts += [step.effort for step in steps]
+        else:
+            first.append(numbers[0])
+            efforts.append(sum(step.effort for step in steps))
+    return tuple(first), tuple(efforts)
+
+
+def _marked(points: Iterable[NarrowPoint], first: Sequence[int]) -> tuple[int, ...]:
+    """The moments to mark: the hardest of the narrow points, not too close to each other."""
     marked: list[int] = []
-    for at in sorted(peaks, key=lambda at: (-efforts[at], at)):
-        if len(marked) < MOST and all(abs(at - other) >= APART * len(efforts) for other in marked):
+    for point in sorted(points, key=lambda point: -point.effort):
+        at = first.index(point.first)
+        if len(marked) < MOST and all(abs(at - other) >= APART * len(first) for other in marked):
             marked.append(at)
     return tuple(sorted(marked))

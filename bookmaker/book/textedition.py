@@ -10,7 +10,18 @@ import re
 from collections.abc import Iterator, Sequence
 
 from bookmaker.book import wording
-from bookmaker.book.model import Book, BookPuzzle, Chapter, Credits, Foreword, Guide, ImprintPage, Keys, Primer
+from bookmaker.book.model import (
+    Book,
+    BookPuzzle,
+    Chapter,
+    Credits,
+    Foreword,
+    Guide,
+    HintPages,
+    ImprintPage,
+    Keys,
+    Primer,
+)
 from bookmaker.puzzle.grid import SYMBOLS, Grid
 
 HOW_TO_READ = (
@@ -48,6 +59,10 @@ def _lines(book: Book) -> Iterator[str]:
                     yield from _prose(f"Chapter {part.number}: {part.title}", [part.note] if part.note else [])
                 for puzzle in part.puzzles:
                     yield from _puzzle(puzzle)
+            case HintPages():
+                for level, title in enumerate(part.levels):
+                    yield from ("", "", f"{part.heading}: {title.lower()}", "")
+                    yield from _hints(book.puzzles, level)
             case Keys():
                 yield from ("", "", part.heading)
                 for puzzle in book.puzzles:
@@ -96,6 +111,13 @@ def _regions(grid: Grid) -> Iterator[str]:
             for row, columns in by_row.items()
         )
         yield f"Region {number}: {said}"
+
+
+def _hints(puzzles: Sequence[BookPuzzle], level: int) -> Iterator[str]:
+    for puzzle in puzzles:
+        if puzzle.hints:
+            words = (puzzle.hints.where, puzzle.hints.what, puzzle.hints.how)[level]
+            yield f"{puzzle.number}: " + _CELL.sub(r"row \1 column \2", words)
 
 
 def _key(puzzle: BookPuzzle) -> Iterator[str]:

@@ -16,6 +16,12 @@ FOREWORD = "Foreword"
 GUIDE = "How to read this book"
 TEXT_GUIDE = "How to read this edition"
 PRIMER = "The rules, one by one"
+HINTS = "Hints"
+HINTS_NOTE = (
+    "There are three hints for every puzzle, for the place where solvers get stuck first. Each gives away more than "
+    "the one before it, and the next is never in sight of it."
+)
+HINT_LEVELS = ("Where to look", "What to look for", "How it goes on")
 KEYS = "Solution keys"
 CREDITS = "Credits"
 INDEX = "Index"
@@ -47,14 +53,20 @@ def proved(draft: bool) -> str:
     )
 
 
-def guide(manifest: Manifest, draft: bool) -> tuple[str, ...]:
-    """How to read the book, a paragraph each."""
+def guide(manifest: Manifest, draft: bool, hinted: bool) -> tuple[str, ...]:
+    """How to read the book, a paragraph each; `hinted` if it has hints."""
     first, last = manifest.band_names[0], manifest.band_names[-1]
     order = {
         "effort": "The puzzles stand in order of effort, the gentlest first.",
         "listed": "The puzzles stand in the order their editor chose.",
         "chapters": "The puzzles stand in chapters, and within each the gentlest comes first.",
     }[manifest.order]
+    hints = (
+        " If you get stuck, there are three hints for each puzzle before the keys: where to look, what to look for, "
+        "and how it goes on."
+        if hinted
+        else ""
+    )
     return (
         "Beside each title a ridge of five peaks shows how hard the puzzle is. It is filled from the left, peak by "
         f"peak, from {first} to {last}. The figure with it is the effort: how much looking the puzzle asks of somebody "
@@ -62,10 +74,10 @@ def guide(manifest: Manifest, draft: bool) -> tuple[str, ...]:
         "The rules given with a grid are complete, and all of them hold together. Where a puzzle has marks, each kind "
         "is drawn once more beside the sentence that explains it. The grids are made for pencil: you can write over "
         "every mark.",
-        f"{proved(draft)} The solution keys stand at the back; their bold digits are those that the puzzle gave you. "
-        "The line under a key is the walk to its solution, higher where a step asks for more; a mark stands over the "
-        "narrow points. After the keys come the credits: who set each puzzle, when it was first shown, and by whose "
-        "leave it is printed.",
+        f"{proved(draft)}{hints} The solution keys stand at the back; their bold digits are those that the puzzle gave "
+        "you. The line under a key is the walk to its solution, higher where a step asks for more; a mark stands over "
+        "the narrow points. After the keys come the credits: who set each puzzle, when it was first shown, and by "
+        "whose leave it is printed.",
     )
 
 

@@ -18,6 +18,7 @@ from bookmaker.book.model import (
     Foreword,
     Guide,
     HalfTitle,
+    HintPages,
     ImprintPage,
     Index,
     Keys,
@@ -32,6 +33,7 @@ from bookmaker.layout.checks import check
 from bookmaker.layout.contents import contents_leaves
 from bookmaker.layout.credits import credits_leaves
 from bookmaker.layout.front import foreword_leaves, guide_leaves, half_title_leaf, imprint_leaf, title_leaf
+from bookmaker.layout.hintpages import hint_leaves
 from bookmaker.layout.indexpages import index_leaves
 from bookmaker.layout.keypages import key_rows
 from bookmaker.layout.notepages import note_leaves
@@ -50,7 +52,7 @@ def compose(book: Book, layout: Layout) -> Document:
     front = [leaf for part in book.front for leaf in _leaves(part, book, layout)]
     if len(front) % 2:
         front.append(BLANK)
-    body = [leaf for part in book.body for leaf in _leaves(part, book, layout)]
+    body = [*_kept_apart(leaf for part in book.body for leaf in _leaves(part, book, layout))]
     short = -(len(front) + len(body)) % book.publication.fold
     body += note_leaves(short, NOTES, layout)
     numbered = [*zip(front, map(roman, range(1, len(front) + 1)), strict=True)]
@@ -85,6 +87,17 @@ def draw_pages(numbered: Sequence[tuple[Leaf, str]], layout: Layout, title: str,
     return tuple(pages)
 
 
+def _kept_apart(leaves: Iterable[Leaf]) -> Iterator[Leaf]:
+    """The leaves, the first a right page, with pages put between those that must not face each other."""
+    right = True
+    for leaf in leaves:
+        if leaf.between and right:
+            yield leaf.between
+            right = not right
+        yield leaf
+        right = not right
+
+
 def _leaves(part: Part, book: Book, layout: Layout) -> Iterable[Leaf]:
     match part:
         case HalfTitle():
@@ -104,6 +117,8 @@ def _leaves(part: Part, book: Book, layout: Layout) -> Iterable[Leaf]:
         case Chapter():
             opening = [opener_leaf(part, book, layout)] if part.title else []
             return opening + puzzle_leaves(part.puzzles, layout, part.title or book.title)
+        case HintPages():
+            return hint_leaves(part, book.puzzles, layout)
         case Keys():
             rows = [*heading(part.heading, layout), *key_rows(book.puzzles, layout)]
             return flowing(rows, layout, "keys", part.heading)
@@ -137,6 +152,10 @@ def _bookmarks(book: Book) -> Iterator[Bookmark]:
                     level = 1
                 for puzzle in part.puzzles:
                     yield Bookmark(f"{puzzle.number}  {puzzle.title}", f"puzzle {puzzle.id}", level)
+            case HintPages():
+                yield Bookmark(part.heading, "hints")
+                for level, title in enumerate(part.levels, start=1):
+                    yield Bookmark(title, f"hints {level}", 1)
             case Keys():
                 yield Bookmark(part.heading, "keys")
             case Credits():

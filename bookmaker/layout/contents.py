@@ -5,7 +5,19 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
-from bookmaker.book.model import Book, BookPuzzle, Chapter, Contents, Credits, Foreword, Guide, Index, Keys, Primer
+from bookmaker.book.model import (
+    Book,
+    BookPuzzle,
+    Chapter,
+    Contents,
+    Credits,
+    Foreword,
+    Guide,
+    HintPages,
+    Index,
+    Keys,
+    Primer,
+)
 from bookmaker.display.items import Group, Item, Text
 from bookmaker.layout.parts import flowing, heading, number_before
 from bookmaker.layout.ridge import ridge
@@ -29,6 +41,8 @@ def contents_leaves(part: Contents, book: Book, layout: Layout) -> list[Leaf]:
                 rows += _section_line(section.heading, "primer", layout)
             case Chapter():
                 rows += _chapter(section, layout)
+            case HintPages():
+                rows += _section_line(section.heading, "hints", layout)
             case Keys():
                 rows += _section_line(section.heading, "keys", layout)
             case Credits():

@@ -111,5 +111,5 @@ def _foot(key: Key, layout: Layout, x: float, y: float) -> Iterator[Item | PageN
     """How many steps the profile has, and the way back."""
     label, rating = layout.type.label, key.puzzle.rating
     if rating and rating.profile:
-        yield Text(x, y, f"{len(rating.profile)} steps", label.font, label.size, 0.25)
+        yield Text(x, y, f"{rating.steps} steps", label.font, label.size, 0.25)
     yield PageNumber(x + key.side, y, "page ", f"puzzle {key.puzzle.id}", label, 0.25)

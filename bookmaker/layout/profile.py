@@ -1,13 +1,14 @@
-"""The solve profile: the effort of a path, step by step, as the outline of a walk.
+"""The solve profile: the effort of a path, moment by moment, as the outline of a walk.
 
 In: efforts, the narrow points among them, a width and a height in points. Out: one group that stands on the line y = 0
-and reaches up from there. Heights go with the square root of the effort, so that easy steps can still be told apart.
+and reaches up from there. Heights go with the logarithm of the effort, so that the ups and downs of an easy path can
+be seen on the scale of a hard one.
 """
 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from math import sqrt
+from math import log1p
 
 from bookmaker.display.items import Group, Item, Point, Stroke
 from bookmaker.display.shapes import polyline
@@ -22,7 +23,7 @@ def profile(efforts: Sequence[float], narrow: Sequence[int], wide: float, high: 
     step = wide / len(efforts)
     mark = 0.16 * high
     room = high - 1.5 * mark
-    tops = [-room * sqrt(effort / ceiling) for effort in efforts]
+    tops = [-room * log1p(effort) / log1p(ceiling) for effort in efforts]
     edge: list[Point] = [(0.0, 0.0), (0.0, tops[0])]
     for at, (top, following) in enumerate(zip(tops, [*tops[1:], 0.0], strict=True), start=1):
         if top != following:

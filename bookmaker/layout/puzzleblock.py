@@ -7,7 +7,7 @@ numbers are known; or the reason why it does not fit.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 from bookmaker.book.model import BookPuzzle
@@ -25,6 +25,10 @@ GRID_LINE = 9
 """Grids of one book begin on the same line of the page, this many lines down, unless their rules are longer."""
 
 POINTER = "Key on page "
+HINT_POINTER = "Hints on page "
+
+POINTERS = 0.45
+"""The most of a puzzle's width that pointers take on one line."""
 
 BESIDE = mm(44)
 """The narrowest column of text beside a grid."""
@@ -80,8 +84,10 @@ class Block:
         yield from stacked(self.note, x + claim.left * self.cell, below, labels)
         grid_right = x + across - claim.right * self.cell
         note_right = x + claim.left * self.cell + max(map(_reach, self.note), default=0.0)
-        clear = note_right + line + self._pointer_width() <= grid_right
-        yield from self._pointer(grid_right if clear else self.width, below + (1 - DROP) * line, "end").items(labels)
+        clear = note_right + line + pointers_width(self.puzzle, self.layout, self.width) <= grid_right
+        base, right = below + (1 - DROP) * line, grid_right if clear else self.width
+        for pointer, back in self._pointers():
+            yield from replace(pointer, x=right - back, y=base, anchor="end").items(labels)
 
     def _beside(self, right: bool, labels: Labels) -> Iterator[Item]:
         """Grids stand at the outer edge of the page, where the hand lies."""
@@ -89,21 +95,43 @@ class Block:
         text_x = 0.0 if right else self.width - self.hang
         yield self._grid(self.hang + GUTTER if right else 0.0, 0.0)
         yield from stacked(self.head, text_x, 0.0, labels)
-        foot = max(self.grid_height, height(self.head) + height(self.note) + 3 * line)
-        yield from stacked(self.note, text_x, foot - 1.5 * line - height(self.note) + DROP * line, labels)
-        yield from self._pointer(text_x, foot, "start").items(labels)
+        pointers = [*self._pointers()]
+        foot = max(self.grid_height, height(self.head) + height(self.note) + (2 + len(pointers)) * line)
+        above = foot - (0.5 + len(pointers)) * line + DROP * line
+        yield from stacked(self.note, text_x, above - height(self.note), labels)
+        for at, (pointer, _) in enumerate(pointers):
+            yield from replace(pointer, x=text_x, y=foot - at * line, anchor="start").items(labels)
 
     def _grid(self, x: float, y: float) -> Group:
         drawn = draw_grid(self.puzzle.puzzle, self.cell, f"grid {self.puzzle.id}", weight=self.layout.puzzles.weight)
         lettered = (check_letters(self.puzzle, self.cell),) if self.puzzle.check else ()
         return Group((drawn, *lettered), x + self.claim.left * self.cell, y + self.claim.top * self.cell)
 
-    def _pointer_width(self) -> float:
-        return width(f"{POINTER}000", self.layout.type.label)
+    def _pointers(self) -> Iterator[tuple[PageNumber, float]]:
+        """Where to find the key and the hints, each with how far from the right it ends where they share a line."""
+        label = self.layout.type.label
+        yield PageNumber(0.0, 0.0, POINTER, f"key {self.puzzle.id}", label, 0.25), 0.0
+        if _points_to_hints(self.puzzle, self.layout, self.width):
+            back = width(f"{POINTER}000", label) + label.size
+            yield PageNumber(0.0, 0.0, HINT_POINTER, f"hint 1 {self.puzzle.id}", label, 0.25), back
 
-    def _pointer(self, x: float, y: float, anchor: Literal["start", "end"]) -> PageNumber:
-        """Where to find the key."""
-        return PageNumber(x, y, POINTER, f"key {self.puzzle.id}", self.layout.type.label, 0.25, anchor)
+
+def pointers_width(puzzle: BookPuzzle, layout: Layout, wide: float) -> float:
+    """Room for the pointers on one line under a puzzle."""
+    label = layout.type.label
+    key = width(f"{POINTER}000", label)
+    return key + (_hint_width(layout) if _points_to_hints(puzzle, layout, wide) else 0.0)
+
+
+def _hint_width(layout: Layout) -> float:
+    label = layout.type.label
+    return width(f"{HINT_POINTER}000", label) + label.size
+
+
+def _points_to_hints(puzzle: BookPuzzle, layout: Layout, wide: float) -> bool:
+    """Is there a pointer to the hints? Not where it would leave a note too little room, as in large print."""
+    key = width(f"{POINTER}000", layout.type.label)
+    return puzzle.hints is not None and key + _hint_width(layout) <= POINTERS * wide
 
 
 def fit_above(
@@ -121,7 +149,7 @@ def fit_above(
         *rules_above(puzzle, layout, wide, hang),
     )
     most = max(most, slots.most)
-    beside_note = width(f"{POINTER}000", layout.type.label) + line
+    beside_note = pointers_width(puzzle, layout, wide) + line
     note = note_rows(puzzle, layout, wide - max(hang, claim.left * most) - beside_note)
     size = puzzle.puzzle.grid.size
     tallest = (depth - height(head) - max(height(note), line) - 2 * line) / (size + claim.top + claim.bottom)
@@ -152,4 +180,5 @@ def fit_beside(puzzle: BookPuzzle, layout: Layout, wide: float, depth: float) ->
     head = (*head_beside(puzzle, layout, column), Row(line), *rules_beside(puzzle, layout, column))
     note = note_rows(puzzle, layout, column)
     block = Block(puzzle, layout, "beside", wide, depth, column, cell, claim, head, note)
-    return block if block.fits and height(head) + height(note) + 3 * line <= depth else None
+    room = (4 if _points_to_hints(puzzle, layout, wide) else 3) * line
+    return block if block.fits and height(head) + height(note) + room <= depth else None

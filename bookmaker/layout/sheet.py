@@ -45,13 +45,15 @@ class Leaf:
     """A page before it has a number: what leads to it, and how to draw it once all numbers are known.
 
     `anchors` are names with the height in points they lead to. `head` is the running head; a page that opens a part
-    has none, and a `bare` page has no folio either.
+    has none, and a `bare` page has no folio either. A page that must not be seen beside the one before it has a page
+    `between`, which is put there where the two would face each other.
     """
 
     draw: Callable[[Sheet, Labels], tuple[Item, ...]]
     anchors: tuple[tuple[str, float], ...] = ()
     head: str = ""
     bare: bool = False
+    between: Leaf | None = None
 
 
 BLANK = Leaf(lambda sheet, labels: (), bare=True)

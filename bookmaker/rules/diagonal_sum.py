@@ -153,7 +153,8 @@ diagonal-sum:
                 least, most = sum_limits(position, [other for other in cells if other != cell])
                 low, high = max(1, diagonal.total - most), min(grid.size, diagonal.total - least)
                 kept[cell] = span_mask(low, high)
-                said[cell] = f"{grid.name(cell)} {symbol(low)} to {symbol(high)}" if low <= high else "nothing"
+                span = f"only {symbol(low)}" if low == high else f"{symbol(low)} to {symbol(high)}"
+                said[cell] = f"{grid.name(cell)} {span}" if low <= high else "nothing"
             removed = removed_by(position, kept)
             if removed:
                 bounds = listed(dict.fromkeys(said[cell] for cell, _ in removed))

@@ -41,6 +41,8 @@ def _noticed(path: SolvePath, point: NarrowPoint, grid: Grid) -> bool:
     if empty <= LAST_ROWS * grid.size or point.effort <= BOARD * (empty + 1):
         return False
     start = path.steps[point.first]
+    if start.placed and point.first and not path.steps[point.first - 1].placed:
+        return False  # whoever has just struck something looks at what that opens
     if not start.placed or start.rung >= Kind.NAKED:
         return True
     return start.rung > Kind.LAST and point.openings <= FEW

@@ -47,8 +47,8 @@ class Needs:
         return frozenset(found)
 
 
-def needs_of(puzzle: RuledPuzzle, path: SolvePath) -> Needs:
-    """Which strikes of a path are needed, and for what."""
+def needs_of(puzzle: RuledPuzzle, path: SolvePath, target: int | None = None) -> Needs:
+    """Which strikes of a path are needed, and for what; with a `target`, only those for this one placement."""
     walk = _Walk(ground_of(puzzle), path)
     strikes: dict[int, tuple[Pair, ...]] = {}
     rests: dict[int, set[Pair]] = {}
@@ -56,8 +56,9 @@ def needs_of(puzzle: RuledPuzzle, path: SolvePath) -> Needs:
     for this in reversed(list(rounds(path))):
         if this.places:
             for index in range(this.first, this.after):
-                rests[index] = walk.rivals_struck(index)
-                wanted |= rests[index]
+                if target in (None, index):
+                    rests[index] = walk.rivals_struck(index)
+                    wanted |= rests[index]
             continue
         for index, struck in _chosen(this, wanted):
             strikes[index] = struck

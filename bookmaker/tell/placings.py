@@ -161,12 +161,16 @@ def seen(grid: Grid, told: Told, context: Context) -> str:
 def lookers(grid: Grid, told: Told) -> str:
     """“the 3s in r2c2 and r9c9 leave”: what keeps a digit from the rest of its house, as subject and verb."""
     cells = told.view.lookers
-    if not cells:
-        return "what was struck before leaves"
-    digits = f"the {symbol(told.digit) if len(cells) == 1 else several(told.digit)} in {cells_listed(grid, cells)}"
-    if told.view.struck:
-        return f"{digits} and what was struck before leave"
-    return f"{digits} leave{'s' if len(cells) == 1 else ''}"
+    why = []
+    if cells:
+        digits = symbol(told.digit) if len(cells) == 1 else several(told.digit)
+        why.append(f"the {digits} in {cells_listed(grid, cells)}")
+    if told.view.marked:
+        why.append("the marks")
+    if told.view.struck or not why:
+        why.append("what was struck before")
+    alone = len(why) == 1 and len(cells) < 2 and not told.view.marked
+    return f"{listed(why)} leave{'s' if alone else ''}"
 
 
 def fixed(grid: Grid, steps: Sequence[Told], context: Context) -> str:

@@ -63,6 +63,12 @@ def _around(mark: re.Match[str]) -> tuple[str, str]:
     return mark.string[: mark.start()], mark.string[mark.end() :]
 
 
+def mark_named(reason: str) -> str:
+    """The mark that a reason speaks of, where it is told by its cells: “the thermometer from r1c1 to r4c1”; else “”."""
+    mark = _MARK.search(reason)
+    return mark[0] if mark else ""
+
+
 def payoff(grid: Grid, told: Told, voice: Voice) -> str:
     """A sentence for the placement that the strikes just told have opened."""
     cell, digit = grid.name(told.cell), symbol(told.digit)

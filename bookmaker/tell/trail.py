@@ -18,13 +18,14 @@ from bookmaker.tell.needs import Needs, Pair, opening_of, rivals_of
 class View:
     """Why a cell's digit is forced.
 
-    A hidden single: the cells whose digits look into its house, and whether they leave rivals that were `struck`. A
-    naked single: houses with the digits they hold (no name: other cells that it sees), then the digits that were
-    struck, by technique (no name: its own mark forbids them).
+    A hidden single: the cells whose digits look into its house, and whether they leave rivals that were `struck` or
+    that marks forbid (`marked`). A naked single: houses with the digits they hold (no name: other cells that it sees),
+    then the digits that were struck, by technique (no name: its own mark forbids them).
     """
 
     lookers: tuple[int, ...] = ()
     struck: bool = False
+    marked: bool = False
     holders: tuple[tuple[str, tuple[int, ...]], ...] = ()
     strikers: tuple[tuple[str, tuple[int, ...]], ...] = ()
 
@@ -113,7 +114,7 @@ def _placement(
 def _view(opening: Opening, state: State, path: SolvePath, gone: dict[Pair, int]) -> View:
     match opening.kind:
         case Kind.BOX | Kind.LINE if opening.area:
-            return _lookers(opening, opening.area, state)
+            return _lookers(opening, opening.area, state, gone)
         case Kind.NAKED:
             holders = _holders(opening, state)
             known = {opening.digit, *(digit for _, digits in holders for digit in digits)}
@@ -126,7 +127,7 @@ def _view(opening: Opening, state: State, path: SolvePath, gone: dict[Pair, int]
     return View()
 
 
-def _lookers(opening: Opening, area: Area, state: State) -> View:
+def _lookers(opening: Opening, area: Area, state: State, gone: dict[Pair, int]) -> View:
     """Few cells that hold the digit and together see every other empty cell of the house."""
     ground = state.ground
     left = area.board & state.empty & ~(1 << opening.cell)
@@ -138,7 +139,8 @@ def _lookers(opening: Opening, area: Area, state: State) -> View:
             break
         chosen.append(best)
         left &= ~ground.peers[best]
-    return View(tuple(sorted(chosen)), bool(left))
+    by_strikes = {(cell, opening.digit) in gone for cell in cells_on(left)}
+    return View(tuple(sorted(chosen)), True in by_strikes, False in by_strikes)
 
 
 def _holders(opening: Opening, state: State) -> tuple[tuple[str, tuple[int, ...]], ...]:

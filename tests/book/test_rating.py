@@ -1,26 +1,44 @@
-import pytest
+"""The rating as it is printed: moments of the path, and the narrow ones among them."""
 
-from bookmaker.book.rating import narrow_points
+from bookmaker.book.rating import rating_of
+from bookmaker.grade.model import Grade, SolvePath, Step
+from bookmaker.puzzle.grid import CLASSIC
+from bookmaker.puzzle.puzzle import Puzzle
 
-
-@pytest.mark.parametrize(
-    ("efforts", "wanted"),
-    [
-        ((), ()),
-        ((1.0, 2.0, 9.0, 2.0), (2,)),
-        ((9.0, 1.0, 9.0), (0, 2)),  # a steep start and a steep end
-        ((1.0, 5.0, 1.0, 9.0, 1.0), (3,)),  # 5 is less than three fifths of 9
-        ((1.0, 9.0, 9.0, 9.0, 1.0), (1,)),  # a run of equal steps counts once
-        ((2.0, 9.0, 9.0, 10.0, 1.0), (3,)),  # and not where it goes on rising
-        ((3.0, 3.0), (0,)),
-        ((9.0, 1.0, 8.0, 1.0, 7.0, 1.0, 6.0), (0, 2, 4)),  # three at most
-    ],
-)
-def test_narrow_points_are_the_peaks_that_stand_out(efforts, wanted):
-    assert narrow_points(efforts) == wanted
+NAMES = ("a", "b", "c", "d", "e")
 
 
-def test_of_two_peaks_side_by_side_the_harder_is_marked():
+def rated(*efforts: float, struck: int = -1, rung: int = 4):
+    """The rating of a path that fills one cell a step; before step `struck` two strikes share ten looks."""
+    steps = []
+    for at, effort in enumerate(efforts):
+        empty = 81 - at
+        if at == struck:
+            steps += [Step("naked pair", 6, (0,), (), ((0, 1),), "", 2, empty, 5.0)] * 2
+        steps.append(Step("naked single", rung, (at,), ((at, 1),), (), "", 1, empty, effort))
+    path = SolvePath(tuple(steps), True)
+    return rating_of(Puzzle(CLASSIC, (0,) * 81), Grade(path, path.effort, 2, True), NAMES)
+
+
+def test_strikes_up_to_the_next_placement_are_one_moment():
+    rating = rated(1.0, 2.0, 3.0, struck=1)
+    assert rating.profile == (1.0, 10.0, 2.0, 3.0)
+    assert (rating.band_name, rating.steps) == ("b", 5)
+
+
+def test_moments_that_stand_out_are_marked_three_at_most():
+    efforts = [1.0] * 60
+    for at, effort in ((5, 80.0), (15, 90.0), (25, 70.0), (35, 60.0)):
+        efforts[at] = effort
+    assert rated(*efforts).narrow == (5, 15, 25)
+    assert rated(*[1.0] * 60).narrow == ()
+
+
+def test_of_two_side_by_side_the_harder_is_marked():
     efforts = [1.0] * 50
-    efforts[10], efforts[12], efforts[40] = 8.0, 9.0, 7.0
-    assert narrow_points(efforts) == (12, 40)
+    efforts[10], efforts[12], efforts[30] = 80.0, 90.0, 70.0
+    assert rated(*efforts).narrow == (12, 30)
+
+
+def test_a_path_without_steps():
+    assert rated().profile == rated().narrow == ()

@@ -173,7 +173,9 @@ def test_every_puzzle_leads_to_its_key_and_back_with_the_right_page_numbers(name
     made = document(f"{name} book")
     labels = {anchor.name: page.label for page in made.pages for anchor in page.anchors}
     said: dict[str, set[str]] = {}
-    for items in flattened(f"{name} book"):
+    for page, items in zip(made.pages, flattened(f"{name} book"), strict=True):
+        if any(anchor.name.startswith("hint") for anchor in page.anchors):
+            continue  # there the words themselves are links: see test_hintpages
         for item, link in pairwise(items):
             if isinstance(link.item, Link):
                 assert isinstance(item.item, Text)

@@ -120,9 +120,7 @@ def test_three_formats_say_the_same() -> None:
     assert ("## The hard moment" in markdown) == any(p.mood is Mood.CRUX for p in story.passages)
     assert max(map(len, text.splitlines())) <= 88
     steps = [item["steps"] for item in data["passages"] if item["steps"]]
-    assert steps[0][0] == 1 and all(
-        later[0] == earlier[1] + 1 for earlier, later in pairwise(steps)
-    )
+    assert steps[0][0] == 1 and all(later[0] == earlier[1] + 1 for earlier, later in pairwise(steps))
 
 
 def test_a_puzzle_without_a_grade_has_no_story() -> None:
