@@ -4,7 +4,7 @@ from datetime import date
 import pytest
 
 from bookmaker.book import make_book
-from bookmaker.book.model import Chapter, Contents, Credits, Guide, Keys, TitlePage
+from bookmaker.book.model import Chapter, Contents, Credits, Guide, HintPages, Keys, TitlePage
 from bookmaker.book.wording import date_in_words
 from bookmaker.manifest.model import BAND_NAMES
 from bookmaker.manifest.model import Chapter as Listed
@@ -23,7 +23,7 @@ def test_puzzles_are_numbered_from_one_in_book_order():
 def test_parts_stand_in_their_order():
     book = sample_book()
     assert [type(part) for part in book.front] == [TitlePage, Contents, Guide]
-    assert [type(part) for part in book.body] == [Chapter, Keys, Credits]
+    assert [type(part) for part in book.body] == [Chapter, HintPages, Keys, Credits]
 
 
 def test_what_is_printed_of_a_puzzle():

@@ -16,7 +16,7 @@ GIVENS = "53..7....6..195....98....6.8...6...34..8.3..17...2...6.6....28....419.
 def folder(tmp_path_factory: pytest.TempPathFactory) -> Path:
     """The folder of a book of one puzzle, “worked”, with its PDF files in “printed”."""
     folder = tmp_path_factory.mktemp("book")
-    heading = "book: {title: One, permission: made for this test}"
+    heading = "book: {title: One, permission: made for this test, hints: no}"
     puzzle = f"{{id: worked, title: Worked, givens: '{GIVENS}'}}"
     (folder / "book.yaml").write_text(f"{heading}\npuzzles: [{puzzle}]\n", encoding="utf-8")
     result = run("typeset", folder, "--out", folder / "printed")
