@@ -14,7 +14,7 @@ from bookmaker.solve.verdict import NoSolution, Several, Solution, Tally, Undeci
 DEFAULT_BUDGET = 200_000
 """Search nodes (positions in which a digit was guessed) after which a proof gives up."""
 
-TRIAL = 100
+TRIAL = 200
 """Search nodes after which a proof starts again, with the start worked through more thoroughly."""
 
 FORGETTING = 1.02
@@ -65,24 +65,20 @@ class _Search:
             stack.extend((engine.write(position, bit), bit // width) for bit in bits)
 
     def work_through_start(self) -> None:
-        """Try every candidate of the start: what all candidates of a cell lead to holds, and who fails goes."""
-        engine = self.engine
-        layout = engine.layout
-        root, before = self.root, None
-        while root is not None and root.state != before:
-            before = root.state
-            for whole in layout.wholes:
-                here = root.state & whole
-                if here & here - 1:
-                    together = 0
-                    for bit in each_bit(here):
-                        after = engine.settle(engine.write(root, bit))
-                        if after is not None:
-                            together |= after.state
-                    if together != root.state:
-                        root = engine.settle(root._replace(state=together))
-                        if root is None:
-                            break
+        """Try every candidate of the start once: what all candidates of a cell lead to holds."""
+        engine, root = self.engine, self.root
+        for whole in engine.layout.wholes:
+            if root is None:
+                break
+            here = root.state & whole
+            if here & here - 1:
+                together = 0
+                for bit in each_bit(here):
+                    after = engine.settle(engine.write(root, bit))
+                    if after is not None:
+                        together |= after.state
+                if together != root.state:
+                    root = engine.settle(root._replace(state=together))
         self.root = root
 
     def _choose(self, state: int) -> int:
