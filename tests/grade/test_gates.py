@@ -27,16 +27,20 @@ def test_one_more_given_makes_no_puzzle_much_harder() -> None:
 
 
 def test_needless_thermometers_change_nothing_where_singles_suffice() -> None:
-    """Gate 5, first part: a rule that is never needed is never looked at."""
-    seen = 0
+    """Gate 5, first part: a rule that is never needed is hardly looked at. It may only help: cells of a chain that touch
+    at a corner see each other, which now and then shows a single more."""
+    seen = within = 0
     for number, (puzzle, solution) in enumerate(corpus("classic", 12)):
         plain = grade(puzzle, solution)
         chains = tuple(chain[:4] for chain in rising_chains(CLASSIC, solution, random.Random(number), 4))
         marked: RuledPuzzle = Puzzle(CLASSIC, puzzle.givens, (Thermometer(chains),))
         if plain.singles_only:
             seen += 1
-            assert abs(grade(marked, solution).effort - plain.effort) <= 0.05 * plain.effort
+            effort = grade(marked, solution).effort
+            within += abs(effort - plain.effort) <= 0.05 * plain.effort
+            assert effort <= 1.05 * plain.effort
     assert seen > 3
+    assert within > seen / 2
 
 
 def test_a_forced_thermometer_grades_as_the_classic_that_is_left() -> None:
