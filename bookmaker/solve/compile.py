@@ -60,7 +60,7 @@ def compile_problem(problem: Problem) -> tuple[Engine, int]:
             if isinstance(constraint, Combination) and len(set(constraint.cells)) < len(constraint.cells):
                 gone = layout.everything
     frame = _frame(layout, tuple(groups))
-    start = 0 if frame.impossible else layout.everything & ~gone
+    start = 0 if frame.impossible else layout.everything ^ gone
     if not relations and not others:
         return frame.engine, start
     engine = _engine(layout, frame, relations, others)

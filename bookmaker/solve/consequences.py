@@ -26,7 +26,8 @@ class Consequences(dict[int, int]):
     def __missing__(self, bit: int) -> int:
         layout = self.layout
         cell, digit = divmod(bit, layout.width)
-        keep = self[bit] = ~(self.peers[cell] << digit | (layout.full ^ 1 << digit) << cell * layout.width)
+        gone = self.peers[cell] << digit | (layout.full ^ 1 << digit) << layout.places[cell]
+        keep = self[bit] = layout.everything ^ gone
         return keep
 
 
@@ -42,12 +43,14 @@ class FurtherConsequences(Consequences):
         self.related = related
 
     def __missing__(self, bit: int) -> int:
-        keep = self.base[bit]
-        cell, digit = divmod(bit, self.layout.width)
-        if self.peers is not self.base.peers:
-            keep &= ~(self.peers[cell] << digit)
+        layout = self.layout
+        cell, digit = divmod(bit, layout.width)
+        gone = 0 if self.peers is self.base.peers else self.peers[cell] << digit
         for at, forbidden in self.related.get(cell, ()):
-            keep &= ~(forbidden[digit] << at)
+            gone |= forbidden[digit] << at
+        keep = self.base[bit]
+        if gone:
+            keep &= layout.everything ^ gone
         self[bit] = keep
         return keep
 

@@ -23,8 +23,8 @@ class Position(NamedTuple):
     """A state, and how far reasoning has gone in it: what was drawn from an earlier state is not drawn again."""
 
     state: int
-    written: int
-    """Candidates whose consequences are drawn."""
+    unwritten: int
+    """Candidates but for those whose consequences are drawn."""
     quick: int
     """The state that sweeps and quick constraints have been through."""
     slow: int
@@ -47,19 +47,20 @@ class Engine:
 
     def start(self, state: int) -> Position:
         """A state of which nothing is known yet."""
-        return Position(state, 0, 0, 0, (0,) * self.houses.families)
+        paired = (0,) * self.houses.families if self.pairs is not None else ()
+        return Position(state, self.layout.everything, 0, 0, paired)
 
     def write(self, position: Position, bit: int) -> Position:
         """The position with a candidate written."""
-        state, written, quick, slow, paired = position
-        return Position(state & self.writing[bit], written | 1 << bit, quick, slow, paired)
+        state, unwritten, quick, slow, paired = position
+        return Position(state & self.writing[bit], unwritten ^ self.layout.units[bit], quick, slow, paired)
 
     def settle(self, position: Position) -> Position | None:
         """Propagate to a fixed point."""
-        state, written, quick_seen, slow_seen, paired = position
+        state, unwritten, quick_seen, slow_seen, paired = position
         layout, writing, houses = self.layout, self.writing, self.houses
         guards, lows, digits = layout.guards, layout.lows, layout.digits
-        rise = guards - lows
+        rise, units = guards - lows, layout.units
         quick = bool(self.quick or self.sweeps)
         while True:
             while True:
@@ -67,25 +68,25 @@ class Engine:
                     return None
                 multiple = ((state & ((state | guards) - lows)) + rise) & guards
                 single = guards ^ multiple
-                fresh = state & (single - (single >> digits)) & ~written
+                fresh = state & (single - (single >> digits)) & unwritten
                 if not fresh:
                     break
-                written |= fresh
+                unwritten ^= fresh
                 while fresh:
                     bit = fresh.bit_length() - 1
                     state &= writing[bit]
-                    fresh ^= 1 << bit
+                    fresh ^= units[bit]
             if multiple:
                 fresh = houses.hidden(state)
                 if fresh < 0:
                     return None
-                fresh &= ~written
+                fresh &= unwritten
                 if fresh:
-                    written |= fresh
+                    unwritten ^= fresh
                     while fresh:
                         bit = fresh.bit_length() - 1
                         state &= writing[bit]
-                        fresh ^= 1 << bit
+                        fresh ^= units[bit]
                     continue
             if quick and state != quick_seen:
                 changed, quick_seen = state ^ quick_seen, state
@@ -110,7 +111,7 @@ class Engine:
                 state, paired = self.pairs.used(state, paired)
                 if state != before:
                     continue
-            return Position(state, written, quick_seen, slow_seen, paired)
+            return Position(state, unwritten, quick_seen, slow_seen, paired)
 
 
 def _consulted(constraints: Sequence[Reasoner], state: int, changed: int) -> int:

@@ -27,7 +27,7 @@ class PairedDigits:
         """The state without what pairs rule out, but for those already `done` (by family); with all that are done."""
         families = self._houses.pairs(state)
         for index, (pairs, already) in enumerate(zip(families, done, strict=True)):
-            for start in each_bit(pairs & ~already):
+            for start in each_bit(pairs ^ (pairs & already)):
                 span = self._spans.get((index, start))
                 if span is None:
                     span = self._spans[index, start] = self._houses.span(index, start)

@@ -92,7 +92,7 @@ class _Search:
         left &= (left | guards) - lows
         many = (left + guards - lows) & guards
         if cells != many:
-            guard = self._most_telling(cells & ~many)
+            guard = self._most_telling(cells ^ many)
             return state & (guard - (guard >> digits))
         places = self.engine.houses.pair(state)
         if places:
@@ -101,7 +101,7 @@ class _Search:
             left &= (left | guards) - lows
             more = (left + guards - lows) & guards
             if more != many:
-                guard = self._most_telling(many & ~more)
+                guard = self._most_telling(many ^ more)
                 return state & (guard - (guard >> digits))
             many = more
 

@@ -15,12 +15,13 @@ from bookmaker.solve.local import MEMORY
 class Triangle:
     """Three cells; what they ask of each other is in the consequences of writing a digit in one of them."""
 
-    __slots__ = ("_middle", "_outer", "_writing", "bits", "cells", "memory")
+    __slots__ = ("_elsewhere", "_middle", "_outer", "_writing", "bits", "cells", "memory")
 
     def __init__(self, layout: Fields, middle: int, outer: tuple[int, int], writing: Mapping[int, int]) -> None:
         self.cells = (middle, *outer)
         self.bits = layout.bits(self.cells)
         self.memory: dict[int, int] = {}
+        self._elsewhere = layout.everything ^ self.bits
         self._middle = layout.wholes[middle]
         self._outer = (layout.wholes[outer[0]], layout.wholes[outer[1]])
         self._writing = writing
@@ -36,7 +37,7 @@ class Triangle:
                 others = beside & writing[one] & second
                 if others:
                     left |= 1 << middle | 1 << one | others
-        keep = left | ~self.bits if left else 0
+        keep = left | self._elsewhere if left else 0
         if len(self.memory) >= MEMORY:
             self.memory.clear()
         self.memory[here] = self.memory[left] = keep
