@@ -16,22 +16,11 @@ from bookmaker.solve.counts import CountWithin
 from bookmaker.solve.engine import Engine
 from bookmaker.solve.fields import Fields, each_bit, fields
 from bookmaker.solve.houses import gather
-from bookmaker.solve.local import Filter, Local, Reasoner
-from bookmaker.solve.pairs import PairedDigits
+from bookmaker.solve.local import Filter, Local
 from bookmaker.solve.problem import Allowed, Automaton, Combination, Count, Different, Problem, Relation, Sum
 from bookmaker.solve.sets import ANY_SET, OneOfTheSets, set_of_sets, sets_by_sum
 from bookmaker.solve.sums import sum_within
-from bookmaker.solve.sweeps import (
-    Beside,
-    follows_from_writing,
-    forbidden,
-    is_narrow,
-    is_unequal,
-    is_wide,
-    reverse,
-    sweep,
-)
-from bookmaker.solve.triangles import triangles
+from bookmaker.solve.sweeps import Beside, follows_from_writing, forbidden, is_unequal, reverse, sweep
 
 Cells = tuple[int, ...]
 Relations = dict[Beside, list[tuple[int, int]]]
@@ -60,11 +49,11 @@ def compile_problem(problem: Problem) -> tuple[Engine, int]:
             if isinstance(constraint, Combination) and len(set(constraint.cells)) < len(constraint.cells):
                 gone = layout.everything
     frame = _frame(layout, tuple(groups))
-    start = 0 if frame.impossible else layout.everything ^ gone
+    start = 0 if frame.impossible else layout.everything & ~gone
     if not relations and not others:
         return frame.engine, start
     engine = _engine(layout, frame, relations, others)
-    if any(not each.cells and not each.work_out(0) for each in engine.quick + engine.slow):
+    if any(not local.cells and not local.work_out(0) for local in engine.locals):
         start = 0  # a constraint on no cells that cannot be kept
     return engine, start
 
@@ -81,7 +70,7 @@ class _Frame:
         held = [cells for cells in groups if 2 < len(cells) < layout.digits and not self._in_a_house(cells)]
         self.different = [(cells, OneOfTheSets(layout.digits, ANY_SET)) for cells in (*self.houses.lone, *held)]
         alone = tuple(Local(layout, cells, filter_, self.writing) for cells, filter_ in self.different)
-        self.engine = Engine(layout, self.houses, self.writing, (), alone, (), None)
+        self.engine = Engine(layout, self.houses, self.writing, (), alone)
 
     def _in_a_house(self, cells: Cells) -> bool:
         board = _board(cells)
@@ -107,7 +96,7 @@ def _relate(layout: Fields, constraint: Relation, relations: Relations) -> int:
 
 
 def _engine(layout: Fields, frame: _Frame, relations: Relations, others: Sequence[Other]) -> Engine:
-    related: dict[int, list[Forbidding]] = {}
+    related: list[list[Forbidding]] = [[] for _ in range(layout.cells)]
     places = layout.places
     groups: list[Cells] = [constraint.cells for constraint in others if isinstance(constraint, Combination)]
     for beside, pairs in relations.items():
@@ -116,23 +105,15 @@ def _engine(layout: Fields, frame: _Frame, relations: Relations, others: Sequenc
             continue
         forward, backward = forbidden(beside), forbidden(reverse(beside))
         for a, b in pairs:
-            related.setdefault(a, []).append((places[b], forward))
-            related.setdefault(b, []).append((places[a], backward))
-    writing = frame.writing
-    peers = peers_of(layout, groups, writing.peers) if groups else writing.peers
-    if groups or related:
-        writing = FurtherConsequences(writing, peers, related)
-    quick: list[Reasoner] = []
-    slow: list[Reasoner] = []
-    for cells, filter_ in [*_filters(layout, frame, peers, others), *frame.different]:
-        local = Local(layout, cells, filter_, writing)
-        (quick if isinstance(filter_, OneOfTheSets | CountWithin) else slow).append(local)
-    narrow = [pair for beside, pairs in relations.items() if is_narrow(beside) for pair in pairs]
-    slow.extend(triangles(layout, narrow, peers, writing))
+            related[a].append((places[b], forward))
+            related[b].append((places[a], backward))
+    peers = peers_of(layout, groups, frame.writing.peers)
+    writing = FurtherConsequences(frame.writing, peers, related)
+    filters = [*_filters(layout, frame, peers, others), *frame.different] if others else frame.different
+    locals_ = tuple([Local(layout, cells, filter_, writing) for cells, filter_ in filters])
     swept = (item for item in relations.items() if not follows_from_writing(item[0]))
     sweeps = tuple([sweep(layout, pairs, beside) for beside, pairs in swept])
-    paired = PairedDigits(frame.houses, writing) if any(map(is_wide, relations)) else None
-    return Engine(layout, frame.houses, writing, sweeps, tuple(quick), tuple(slow), paired)
+    return Engine(layout, frame.houses, writing, sweeps, locals_)
 
 
 def _filters(

@@ -66,7 +66,7 @@ class Houses:
                 starts = line.starts
                 if any_ & starts != starts:
                     return -1
-                single = starts ^ (starts & many)
+                single = starts & ~many
                 if single:
                     found |= _laid(_laid(single, line.shifts), part.shifts)
         return found & state
@@ -88,14 +88,8 @@ class Houses:
                 out |= _laid(gone, part.shifts)
         return out & state
 
-    @property
-    def families(self) -> int:
-        """How many families are counted."""
-        return sum(len(part.counted) for part in self.segments)
-
-    def pairs(self, state: int) -> list[int]:
-        """For each family the digits that have exactly two places in a house, as the houses' first candidates."""
-        found = []
+    def doubles(self, state: int) -> int:
+        """The two places of some digit that has exactly two in a house; 0 if there is none."""
         for part in self.segments:
             once, twice, thrice = state, 0, 0
             for shift in part.shifts:
@@ -111,19 +105,9 @@ class Houses:
                     three |= thrice >> shift | two & once_there | one & twice_there
                     two |= twice_there | one & once_there
                     one |= once_there
-                found.append((two ^ (two & three)) & line.starts)
-        return found
-
-    def span(self, family: int, start: int) -> int:
-        """All candidates of a digit in a house, from the bit of its first."""
-        part, line = [(part, line) for part in self.segments for line in part.counted][family]
-        return _laid(_laid(1 << start, line.shifts), part.shifts)
-
-    def pair(self, state: int) -> int:
-        """The two places of some digit that has exactly two in a house; 0 if there is none."""
-        for family, pairs in enumerate(self.pairs(state)):
-            if pairs:
-                return self.span(family, pairs.bit_length() - 1) & state
+                pairs = two & ~three & line.starts
+                if pairs:
+                    return _laid(_laid(pairs & -pairs, line.shifts), part.shifts) & state
         return 0
 
 
@@ -142,7 +126,7 @@ def _confined(present: int, one: Line, other: Line) -> int:
         there = present >> shift
         many |= any_ & there
         any_ |= there
-    single = one.starts ^ (one.starts & many)
+    single = one.starts & ~many
     if not single:
         return 0
     locked = _laid(single, one.shifts) & present
@@ -150,7 +134,7 @@ def _confined(present: int, one: Line, other: Line) -> int:
     for shift in other.shifts:
         crossed |= locked >> shift
     crossed &= other.starts
-    return (_laid(crossed, other.shifts) & present) ^ locked
+    return _laid(crossed, other.shifts) & present & ~locked
 
 
 def gather(layout: Fields, houses: Iterable[Cells]) -> Houses:

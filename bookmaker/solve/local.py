@@ -30,22 +30,8 @@ class Filter(Protocol):
         """
 
 
-class Reasoner(Protocol):
-    """A constraint on a few cells. `bits` are all their candidates; `memory` maps those left to those to keep."""
-
-    @property
-    def cells(self) -> tuple[int, ...]: ...
-    @property
-    def bits(self) -> int: ...
-    @property
-    def memory(self) -> dict[int, int]: ...
-
-    def work_out(self, here: int) -> int:
-        """The mask of candidates to keep when `here` are those left, entered into memory; 0 for a contradiction."""
-
-
 class Local:
-    """A filter on its cells."""
+    """A filter on its cells. `bits` are all candidates of the cells; `memory` maps those left to those to keep."""
 
     __slots__ = ("_at", "_filter", "_layout", "_writing", "bits", "cells", "memory")
 
@@ -73,16 +59,15 @@ class Local:
         if after != before:
             for at, was, now in zip(self._at, before, after, strict=True):
                 gone |= (was ^ now) << at
-        left, keep = here ^ gone, self._layout.everything ^ gone
-        if needed:
-            keep &= self._pointed(left, needed)
+        left = here & ~gone
+        keep = ~gone & self._pointed(left, needed) if needed else ~gone
         self.memory[here] = self.memory[left] = keep
         return keep
 
     def _pointed(self, here: int, needed: int) -> int:
         """A needed digit stands in one of its places here: what every one of them rules out can go."""
         layout, writing = self._layout, self._writing
-        keep = layout.everything
+        keep = -1
         for digit in each_bit(needed):
             places = here & layout.lows << digit
             if places.bit_count() <= FEW_PLACES:

@@ -152,8 +152,8 @@ def sweep(layout: Fields, pairs: Iterable[tuple[int, int]], beside: Beside) -> S
         left, right = (step, 0) if distance > 0 else (0, step)
         at_targets = at_sources << left >> right
         every |= at_sources & forward.reads | at_targets & backward.reads
-        ahead.append((left, right, layout.everything ^ at_targets))
-        behind.append((right, left, layout.everything ^ at_sources))
+        ahead.append((left, right, ~at_targets))
+        behind.append((right, left, ~at_sources))
     return Sweep(every, forward, backward, tuple(ahead), tuple(behind))
 
 
@@ -180,16 +180,3 @@ def is_unequal(beside: Beside) -> bool:
 def follows_from_writing(beside: Beside) -> bool:
     """Does the relation rule out nothing before a digit is written? Then its sweep would find nothing new."""
     return all(mask.bit_count() <= 1 for table in (beside, reverse(beside)) for mask in forbidden(table))
-
-
-@cache
-def is_narrow(beside: Beside) -> bool:
-    """Does every digit allow few digits beside it?"""
-    return all(mask.bit_count() <= (len(beside) - 1) // 3 for table in (beside, reverse(beside)) for mask in table[1:])
-
-
-@cache
-def is_wide(beside: Beside) -> bool:
-    """Does every digit forbid few digits beside it?"""
-    few = (len(beside) - 1) // 2
-    return all(mask.bit_count() <= few for table in (beside, reverse(beside)) for mask in forbidden(table))
