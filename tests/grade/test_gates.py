@@ -27,7 +27,7 @@ def test_one_more_given_makes_no_puzzle_much_harder() -> None:
 
 
 def test_needless_thermometers_change_nothing_where_singles_suffice() -> None:
-    """Gate 5, first part: a rule that is never needed is hardly looked at. It may only help: cells of a chain that touch
+    """Gate 5, first part: a rule that is never needed is hardly looked at. It may only help: chained cells that touch
     at a corner see each other, which now and then shows a single more."""
     seen = within = 0
     for number, (puzzle, solution) in enumerate(corpus("classic", 12)):
