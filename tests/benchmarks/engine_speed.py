@@ -3,7 +3,7 @@
     python tests/benchmarks/engine_speed.py [--quick]
 
 Ours is the whole call `prove(problem)`, compiling included; of CP-SAT only the time inside the solver counts, by the
-quicker of two ways (`rival.py`). Processor time, the best of three runs for both. The two must agree on
+quicker of two ways (`rival.py`). Processor time, the best of five runs for both. The two must agree on
 every verdict. Memory is the peak that Python allocates in proving, measured in a pass of its own.
 Classics are read from ../shared/data; the other sets are made here from fixed seeds.
 """
@@ -146,9 +146,9 @@ def solutions_met(verdict: Verdict) -> int:
             raise AssertionError("the engine gave up")
 
 
-def _best_of_three(problem: Problem) -> tuple[Verdict, float]:
+def _best_of_five(problem: Problem) -> tuple[Verdict, float]:
     times = []
-    for _ in range(3):
+    for _ in range(5):
         began = process_time()
         verdict = prove(problem)
         times.append(process_time() - began)
@@ -167,8 +167,8 @@ def measure(target: Target) -> bool:
     """Print one line; True if the target is met."""
     ours, theirs, nodes = [], [], []
     for case in target.cases:
-        verdict, seconds = _best_of_three(case.problem)
-        rivals = [cp_sat(case.build) for _ in range(3)]
+        verdict, seconds = _best_of_five(case.problem)
+        rivals = [cp_sat(case.build) for _ in range(5)]
         for rival in rivals:
             assert rival.decided and rival.solutions == solutions_met(verdict), (target.name, verdict, rival)
         ours.append(seconds)

@@ -1,9 +1,10 @@
 """How fast the engine proves puzzles of every rule kind, beside OR-Tools CP-SAT on the same puzzles in the same run.
 
-    python tests/benchmarks/rule_speed.py [KIND ...]
+    python tests/benchmarks/rule_speed.py [--minimal] [KIND ...]
 
-For each kind twenty puzzles are made from a fixed seed: a random solution, marks laid on it, givens taken away while
-one solution is left. What is timed, and how, is said in `engine_speed.py`; the model for CP-SAT is the kind's own
+For each kind twenty puzzles are made from a fixed seed: a random solution, marks laid on it, givens taken away in
+pairs that face each other across the centre, as puzzles are printed, while one solution is left; with --minimal, one
+by one, down to puzzles in which no given is needless. What is timed, and how, is said in `engine_speed.py`; the model for CP-SAT is the kind's own
 definition in the room `audit`. Goals: three times by median, no proof undecided or over two seconds.
 """
 
@@ -32,12 +33,12 @@ from tests.rules.harness import instances
 PUZZLES = 20
 
 
-def puzzles(kind: str) -> Iterator[Case]:
+def puzzles(kind: str, minimal: bool = False) -> Iterator[Case]:
     """The puzzles of a kind; the seed is the kind's name."""
     rng = Random(kind)
     for solution, rule in instances(kind, CLASSIC, rng, PUZZLES):
         ruled = Problem(81, 9, (*EMPTY.constraints, *rule.constraints(CLASSIC)))
-        givens = needed_givens(ruled, solution, rng)
+        givens = needed_givens(ruled, solution, rng, facing=not minimal)
         yield Case(with_givens(ruled, givens), natural(givens, _definition(rule)))
 
 
@@ -50,8 +51,9 @@ def _definition(rule: Rule) -> Any:
 
 def main() -> int:
     print(heading())
-    wanted = sys.argv[1:] or list(kinds())
-    met = [measure(Target(kind, 3, list(puzzles(kind)), slowest=2.0, never_slower=False)) for kind in wanted]
+    minimal = "--minimal" in sys.argv
+    wanted = [word for word in sys.argv[1:] if word != "--minimal"] or list(kinds())
+    met = [measure(Target(kind, 3, list(puzzles(kind, minimal)), slowest=2.0, never_slower=False)) for kind in wanted]
     return 0 if all(met) else 1
 
 
