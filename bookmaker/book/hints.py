@@ -123,4 +123,4 @@ def _how(grid: Grid, point: Sticking, nouns: Sequence[str]) -> str:
     sentences = strikes(grid, told, voice, context)
     if told is point.strikes:
         sentences.append(payoff(grid, point.placement, voice))
-    return " ".join(sentences)
+    return " ".join(said.text for said in sentences)

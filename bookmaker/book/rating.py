@@ -7,13 +7,12 @@ it.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from itertools import groupby
 
 from bookmaker.book.model import Rating
-from bookmaker.grade.model import Grade, SolvePath
+from bookmaker.grade.model import Grade
 from bookmaker.grade.narrow import NarrowPoint
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.tell.moments import narrow_moments
+from bookmaker.tell.moments import moments, narrow_moments
 
 MOST = 3
 """No more narrow points than this are marked in one profile."""
@@ -24,24 +23,9 @@ APART = 0.06
 
 def rating_of(puzzle: RuledPuzzle, grade: Grade, band_names: Sequence[str]) -> Rating:
     """The rating that stands with a puzzle and its key."""
-    first, efforts = _profile(grade.path)
+    first, efforts = moments(grade.path)
     narrow = _marked(narrow_moments(grade.path, puzzle.grid), first)
     return Rating(grade.band, band_names[grade.band - 1], grade.effort, efforts, narrow, len(grade.path.steps))
-
-
-def _profile(path: SolvePath) -> tuple[tuple[int, ...], tuple[float, ...]]:
-    """The first steps of the moments of a path, and their efforts: a placement, or all strikes up to the next one."""
-    first: list[int] = []
-    efforts: list[float] = []
-    for places, run in groupby(enumerate(path.steps), key=lambda numbered: bool(numbered[1].placed)):
-        numbers, steps = zip(*run, strict=True)
-        if places:
-            first += numbers
-            efforts += [step.effort for step in steps]
-        else:
-            first.append(numbers[0])
-            efforts.append(sum(step.effort for step in steps))
-    return tuple(first), tuple(efforts)
 
 
 def _marked(points: Iterable[NarrowPoint], first: Sequence[int]) -> tuple[int, ...]:

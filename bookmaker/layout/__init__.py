@@ -2,6 +2,7 @@
 
 from bookmaker.layout.compose import compose, compose_key
 from bookmaker.layout.cover import compose_cover
+from bookmaker.layout.cribpages import compose_crib
 from bookmaker.layout.handout import KeyPlace, compose_handout, compose_marker
 from bookmaker.layout.imposition import impose
 from bookmaker.layout.press import press_sheets
@@ -13,6 +14,7 @@ __all__ = [
     "Layout",
     "compose",
     "compose_cover",
+    "compose_crib",
     "compose_handout",
     "compose_key",
     "compose_marker",

@@ -24,18 +24,35 @@ class Mood(Enum):
 
 
 @dataclass(frozen=True, slots=True)
+class Sentence:
+    """One or two sentences, and the numbers of the steps that they tell, in order."""
+
+    text: str
+    told: tuple[int, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
 class Passage:
     """A few sentences, and the steps of the path they cover: `first` up to but not including `after`.
 
-    `told` are the numbers of the steps that the sentences tell, in order. Strikes are told where something first rests
-    on them, if anything does: that may be in a later passage than the one that covers them.
+    Strikes are told where something first rests on them, if anything does: that may be in a later passage than the one
+    that covers them.
     """
 
     mood: Mood
-    text: str
+    sentences: tuple[Sentence, ...]
     first: int
     after: int
-    told: tuple[int, ...] = ()
+
+    @property
+    def text(self) -> str:
+        """The sentences as one paragraph."""
+        return " ".join(sentence.text for sentence in self.sentences)
+
+    @property
+    def told(self) -> tuple[int, ...]:
+        """The numbers of the steps that the passage tells, in order."""
+        return tuple(index for sentence in self.sentences for index in sentence.told)
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,10 +1,12 @@
-"""Which narrow points of a path a presenter tells as such, and which of them is the hard moment.
+"""The moments of a path, which of them a presenter tells as narrow, and which is the hard one.
 
-In: a `SolvePath` and its grid. Out: `NarrowPoint`s, as `grade` finds them, without those that nobody at the table would
-notice.
+In: a `SolvePath` and its grid. Out: the efforts of its moments; `NarrowPoint`s, as `grade` finds them, without those
+that nobody at the table would notice.
 """
 
 from __future__ import annotations
+
+from itertools import groupby
 
 from bookmaker.grade.model import SolvePath
 from bookmaker.grade.narrow import NarrowPoint, narrow_points
@@ -22,6 +24,21 @@ LAST_ROWS = 2
 
 HARD = 0.25
 """The hard moment takes looks at no less than this share of all cells; else the path has none."""
+
+
+def moments(path: SolvePath) -> tuple[tuple[int, ...], tuple[float, ...]]:
+    """The first steps of the moments of a path, and their efforts: a placement, or all strikes up to the next one."""
+    first: list[int] = []
+    efforts: list[float] = []
+    for places, run in groupby(enumerate(path.steps), key=lambda numbered: bool(numbered[1].placed)):
+        numbers, steps = zip(*run, strict=True)
+        if places:
+            first += numbers
+            efforts += [step.effort for step in steps]
+        else:
+            first.append(numbers[0])
+            efforts.append(sum(step.effort for step in steps))
+    return tuple(first), tuple(efforts)
 
 
 def narrow_moments(path: SolvePath, grid: Grid) -> tuple[NarrowPoint, ...]:

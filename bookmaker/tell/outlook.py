@@ -22,9 +22,11 @@ SEVERAL = 3
 """So many openings at every step are worth a word."""
 
 
-def outlook(puzzle: RuledPuzzle, grade: Grade, band_names: Sequence[str], mirror: Mirror | None = None) -> str:
-    """The grid, its rules, its mirror structure, the band and the shape of the path."""
-    sentences = [_table(puzzle), *(rule.sentence() for rule in puzzle.rules)]
+def outlook(
+    puzzle: RuledPuzzle, grade: Grade, band_names: Sequence[str], mirror: Mirror | None = None, rules: bool = True
+) -> str:
+    """The grid, its rules if they are to be said, its mirror structure, the band and the shape of the path."""
+    sentences = [_table(puzzle), *(rule.sentence() for rule in puzzle.rules if rules)]
     if mirror:
         sentences.append(sentence(mirror_said(mirror)))
     return " ".join([*sentences, _way(puzzle, grade, band_names)])

@@ -12,11 +12,12 @@ from itertools import groupby, pairwise
 
 from bookmaker.grade.singles import Kind
 from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.common.wording import cells_listed, digits_listed, listed, number, symbol
+from bookmaker.rules.common.wording import cells_listed, counted, digits_listed, listed, number, symbol
 from bookmaker.tell.context import Context
-from bookmaker.tell.strikings import payoff, strikes
+from bookmaker.tell.model import Sentence
+from bookmaker.tell.strikings import payoff, steps_counted, strikes
 from bookmaker.tell.trail import Told
-from bookmaker.tell.voice import Voice, called, clauses_listed, placed, plural, sentence, several
+from bookmaker.tell.voice import Voice, called, clauses_listed, placed, sentence, several
 
 LINKED = 2
 """No more placements than this hang on another in one sentence, with “which leaves …”."""
@@ -83,10 +84,11 @@ def _alike(steps: Sequence[Told], at: int) -> bool:
     return (steps[at].digit, steps[at + 1].digit) == (steps[0].digit, steps[1].digit)
 
 
-def flow(grid: Grid, steps: Sequence[Told], voice: Voice, context: Context, begins: bool = False) -> list[str]:
+def flow(grid: Grid, steps: Sequence[Told], voice: Voice, context: Context, begins: bool = False) -> list[Sentence]:
     """Sentences for placements that follow each other; `begins` where these are the first steps of all."""
-    sentences: list[str] = []
+    sentences: list[Sentence] = []
     clauses: list[str] = []
+    said: list[int] = []
     before: Told | None = None
     for unit in units(grid, steps, context):
         first = unit.first
@@ -96,8 +98,8 @@ def flow(grid: Grid, steps: Sequence[Told], voice: Voice, context: Context, begi
             clauses.append(linked(grid, first, voice))
         else:
             if clauses:
-                sentences.append(_said(clauses))
-            clauses = []
+                sentences.append(Sentence(_said(clauses), tuple(said)))
+            clauses, said = [], []
             if hinge:
                 sentences += strikes(grid, hinge, voice, context)
                 sentences.append(payoff(grid, first, voice))
@@ -105,8 +107,10 @@ def flow(grid: Grid, steps: Sequence[Told], voice: Voice, context: Context, begi
                 clauses = [_start(grid, unit, context)]
             else:
                 clauses = [_clause(grid, unit, voice, before)]
+        if clauses:
+            said += [step.index for step in unit.steps]
         before = unit.last
-    return [*sentences, _said(clauses)] if clauses else sentences
+    return [*sentences, Sentence(_said(clauses), tuple(said))] if clauses else sentences
 
 
 def alone(grid: Grid, told: Told, voice: Voice) -> str:
@@ -173,27 +177,30 @@ def lookers(grid: Grid, told: Told) -> str:
     return f"{listed(why)} leave{'s' if alone else ''}"
 
 
-def fixed(grid: Grid, steps: Sequence[Told], context: Context) -> str:
+def fixed(grid: Grid, steps: Sequence[Told], context: Context) -> list[Sentence]:
     """Digits that marks fix by themselves, or that the ladder does not reach."""
     sentences = []
     for name, run in groupby(steps, key=lambda told: told.step.technique):
         mine = list(run)
         written = _written(grid, mine)
-        if name not in context.nouns:
-            sentences.append(sentence(f"here the ladder ends, and the proof has to help with {written}"))
-        elif len(mine) == 1:
-            sentences.append(sentence(f"the {name} leaves one cell no freedom: {written}"))
+        if name in context.nouns:
+            marks = steps_counted([name], context.nouns)
+            verb = "leaves" if marks.endswith(name) else "leave"
+            words = f"{marks} {verb} {counted(len(mine), 'cell')} no freedom: {written}"
         else:
-            sentences.append(sentence(f"the {plural(name)} leave {number(len(mine))} cells no freedom: {written}"))
-    return " ".join(sentences)
+            words = f"here the ladder ends, and the proof has to help with {written}"
+        sentences.append(Sentence(sentence(words), tuple(told.index for told in mine)))
+    return sentences
 
 
-def ending(grid: Grid, steps: Sequence[Told], voice: Voice) -> str:
+def ending(grid: Grid, steps: Sequence[Told], voice: Voice) -> Sentence:
     """The last placements as one list."""
     if len(steps) <= SHORT:
-        return sentence(f"what remains is {_written(grid, steps)}")
-    lead = voice.pick("ending", "from here everything falls into place", "the rest falls into place")
-    return sentence(f"{lead}: {_written(grid, steps, ', and at last')}")
+        words = f"what remains is {_written(grid, steps)}"
+    else:
+        lead = voice.pick("ending", "from here everything falls into place", "the rest falls into place")
+        words = f"{lead}: {_written(grid, steps, ', and at last')}"
+    return Sentence(sentence(words), tuple(told.index for told in steps))
 
 
 def _written(grid: Grid, steps: Sequence[Told], last: str = " and") -> str:

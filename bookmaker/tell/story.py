@@ -18,7 +18,7 @@ from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.common.wording import number
 from bookmaker.tell.context import Context
-from bookmaker.tell.model import Mood, Passage, Story
+from bookmaker.tell.model import Mood, Passage, Sentence, Story
 from bookmaker.tell.moments import hard_moment, narrow_moments
 from bookmaker.tell.needs import needs_of
 from bookmaker.tell.outlook import outlook
@@ -48,14 +48,18 @@ TAIL = 2
 """The last placements are told as one list: as many as this many rows hold."""
 
 
-def tell(proof: Proof, band_names: Sequence[str] = BAND_NAMES) -> Story:
-    """Tell the path of a proven, graded puzzle. Raises ValueError for one without a grade."""
+def tell(proof: Proof, band_names: Sequence[str] = BAND_NAMES, rules: bool = True) -> Story:
+    """Tell the path of a proven, graded puzzle, its rules first if they are to be said.
+
+    Raises ValueError for a puzzle without a grade.
+    """
     if proof.grade is None:
         raise ValueError(f"“{proof.entry.id}” has no solving path")
     entry = proof.entry
     found = mirrors(entry.puzzle, proof.solution) if proof.solution else ()
     mirror = found[0] if found else None
-    first = Passage(Mood.OPENING, outlook(entry.puzzle, proof.grade, band_names, mirror), 0, 0)
+    begin = Sentence(outlook(entry.puzzle, proof.grade, band_names, mirror, rules))
+    first = Passage(Mood.OPENING, (begin,), 0, 0)
     teller = _Teller(entry.puzzle, proof.grade, mirror)
     return Story(entry.title or entry.id, entry.setter, (first, *teller.passages()))
 
@@ -82,8 +86,7 @@ class _Teller:
         last: Passage | None = None
         for passage in self._all():
             if last and passage.mood is Mood.FLOW and len(passage.told) <= HANDFUL and last.mood is not Mood.FLOW:
-                text = f"{last.text} {passage.text}"
-                last = Passage(last.mood, text, last.first, passage.after, last.told + passage.told)
+                last = Passage(last.mood, last.sentences + passage.sentences, last.first, passage.after)
                 continue
             if last:
                 yield last
@@ -113,14 +116,14 @@ class _Teller:
         for how, run in groupby(range(first, after), key=self._how):
             steps = [self.told[index] for index in run]
             if how == "given":
-                yield self._passage(Mood.FLOW, [fixed(self.grid, steps, self.context)], steps)
+                yield _passage(Mood.FLOW, fixed(self.grid, steps, self.context), steps)
             elif how == "narrow":
-                yield self._careful(steps)
+                yield from map(self._careful, steps)
             else:
                 yield from self._flowing([step for step in steps if step.index < tail])
                 if rest := [step for step in steps if step.index >= tail]:
                     if rest[-1].index + 1 == len(self.path.steps):
-                        yield self._passage(Mood.ENDING, [ending(self.grid, rest, self.voice)], rest)
+                        yield _passage(Mood.ENDING, [ending(self.grid, rest, self.voice)], rest)
                     else:
                         yield from self._flowing(rest)
 
@@ -153,23 +156,18 @@ class _Teller:
 
     def _flow(self, steps: Sequence[Told]) -> Passage:
         sentences = flow(self.grid, steps, self.voice, self.context, begins=steps[0].index == 0)
-        return self._passage(Mood.FLOW, sentences, steps)
+        return _passage(Mood.FLOW, sentences, steps)
 
-    def _passage(self, mood: Mood, sentences: Sequence[str], steps: Sequence[Told]) -> Passage:
-        """A passage of placements and the strikes told before them."""
-        told = [strike.index for step in steps for strike in (*self.context.hinges.get(step.index, ()), step)]
-        numbers = [step.index for step in steps]
-        return Passage(mood, " ".join(sentences), min(numbers), max(numbers) + 1, tuple(told))
-
-    def _careful(self, steps: Sequence[Told]) -> Passage:
-        """Placements that take long to find, each with the reason in full."""
-        sentences = []
-        for step in steps:
-            sentences.append(sentence(self._warning(self.narrow[step.index])))
-            sentences += strikes(self.grid, self.context.hinges.get(step.index, ()), self.voice, self.context)
-            sentences.append(sentence(seen(self.grid, step, self.context)))
-        hard = any(self.narrow[step.index] == self.hard for step in steps)
-        return self._passage(Mood.CRUX if hard else Mood.NARROW, sentences, steps)
+    def _careful(self, step: Told) -> Passage:
+        """A placement that takes long to find, with the reason in full."""
+        moment = self.narrow[step.index]
+        hinge = self.context.hinges.get(step.index, ())
+        sentences = [
+            Sentence(sentence(self._warning(moment))),
+            *strikes(self.grid, hinge, self.voice, self.context),
+            Sentence(sentence(seen(self.grid, step, self.context)), (step.index,)),
+        ]
+        return _passage(Mood.CRUX if moment == self.hard else Mood.NARROW, sentences, [step])
 
     def _warning(self, moment: NarrowPoint) -> str:
         filled, count = moment.filled, number(moment.openings)
@@ -201,7 +199,7 @@ class _Teller:
         opened = self.told[after]
         steps = self._unsaid(after)
         crux = self.hard is not None and self.hard.first == first
-        sentences = [self._stuck(first, steps, crux)]
+        sentences = [Sentence(self._stuck(first, steps, crux))]
         sentences += strikes(self.grid, [step for step in steps if step.index < first], self.voice, self.context)
         begun = False
         for this in stretch:
@@ -209,15 +207,15 @@ class _Teller:
             if not mine:
                 continue
             if begun:
-                sentences.append(self.voice.pick("still", *STILL))
+                sentences.append(Sentence(self.voice.pick("still", *STILL)))
             if 2 * len(mine) <= len(this.steps) and len(this.steps) >= MANY:
                 matter = "one matters" if len(mine) == 1 else f"{number(len(mine))} matter"
-                sentences.append(sentence(f"of {number(len(this.steps))} steps to be found here, {matter} now"))
+                words = f"of {number(len(this.steps))} steps to be found here, {matter} now"
+                sentences.append(Sentence(sentence(words)))
             sentences += strikes(self.grid, mine, self.voice, self.context, named=crux and len(steps) == 1)
             begun = True
         sentences.append(payoff(self.grid, opened, self.voice))
-        told = (*(step.index for step in steps), opened.index)
-        return Passage(Mood.CRUX if crux else Mood.DEDUCTION, " ".join(sentences), first, after + 1, told)
+        return Passage(Mood.CRUX if crux else Mood.DEDUCTION, tuple(sentences), first, after + 1)
 
     def _stuck(self, first: int, steps: Sequence[Told], crux: bool) -> str:
         filled = len(self.grid.cells) - self.path.steps[first].empty
@@ -235,3 +233,9 @@ class _Teller:
                 f"no single is left once more, with {filled} cells filled",
             )
         )
+
+
+def _passage(mood: Mood, sentences: Sequence[Sentence], steps: Sequence[Told]) -> Passage:
+    """A passage that covers some placements."""
+    numbers = [step.index for step in steps]
+    return Passage(mood, tuple(sentences), min(numbers), max(numbers) + 1)

@@ -12,6 +12,7 @@ from collections.abc import Sequence
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.wording import digits_listed, listed, number, symbol
 from bookmaker.tell.context import Context
+from bookmaker.tell.model import Sentence
 from bookmaker.tell.trail import Told
 from bookmaker.tell.voice import Voice, called, plural, sentence, struck
 
@@ -20,16 +21,17 @@ _MARK = re.compile(r"the [a-z' -]+ (?:from|at|between) r\d+c\d+(?: (?:to|and) r\
 """“the between line from r1c8 to r5c7”."""
 
 
-def strikes(grid: Grid, steps: Sequence[Told], voice: Voice, context: Context, named: bool = False) -> list[str]:
+def strikes(grid: Grid, steps: Sequence[Told], voice: Voice, context: Context, named: bool = False) -> list[Sentence]:
     """A sentence for each strike. `named`: the technique of the first was just named and need not be named again."""
     sentences = []
     before: Told | None = None
     for told in steps:
         if before and context.twins.get(before.index) == told.index:
-            sentences.append(sentence(f"its twin: {struck(grid, told.removed)}"))
+            words = f"its twin: {struck(grid, told.removed)}"
         else:
             alike = before if before and before.step.technique == told.step.technique else None
-            sentences.append(sentence(_clause(grid, told, alike, voice, context, named)))
+            words = _clause(grid, told, alike, voice, context, named)
+        sentences.append(Sentence(sentence(words), (told.index,)))
         before, named = told, False
     return sentences
 
@@ -69,21 +71,21 @@ def mark_named(reason: str) -> str:
     return mark[0] if mark else ""
 
 
-def payoff(grid: Grid, told: Told, voice: Voice) -> str:
+def payoff(grid: Grid, told: Told, voice: Voice) -> Sentence:
     """A sentence for the placement that the strikes just told have opened."""
     cell, digit = grid.name(told.cell), symbol(told.digit)
     if told.area is None:
-        return sentence(voice.pick("bare", f"that leaves {digit} alone in {cell}", f"now {cell} can only be {digit}"))
-    house = told.area.name
-    return sentence(
-        voice.pick(
+        words = voice.pick("bare", f"that leaves {digit} alone in {cell}", f"now {cell} can only be {digit}")
+    else:
+        house = told.area.name
+        words = voice.pick(
             "opened",
             f"that leaves {cell} as the only place for {digit} in {house}",
             f"now {house} has one place left for {digit}, {cell}",
             f"with that, the {digit} of {house} goes to {cell}",
             f"so {house} has its {digit} in {cell}",
         )
-    )
+    return Sentence(sentence(words), (told.index,))
 
 
 def steps_counted(techniques: Sequence[str], nouns: Sequence[str]) -> str:

@@ -1,0 +1,34 @@
+"""`bookmaker crib`: what a presenter holds in the hand."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import click
+
+from bookmaker.book import make_book
+from bookmaker.cli.checked import write_checked
+from bookmaker.cli.group import main
+from bookmaker.cli.loading import book_argument, load_book, proofs_of, proven, proving_options
+from bookmaker.ink.pdf import pdf_bytes
+from bookmaker.layout import compose_crib, load_layout
+from bookmaker.rules.common.wording import counted
+from bookmaker.tell import tell
+from bookmaker.tell.scenes import ends_of, scenes_of
+
+
+@main.command("crib")
+@book_argument
+@proving_options
+@click.argument("puzzle_id", metavar="ID")
+@click.option("--out", "file", required=True, type=click.Path(dir_okay=False, path_type=Path), metavar="FILE")
+@click.option("--layout", "layout_name", default="a4-book", show_default=True, metavar="NAME")
+def crib_command(book: Path, puzzle_id: str, file: Path, layout_name: str) -> None:
+    """Print a presenter's crib of puzzle ID: the path in words, and the board at its key moments."""
+    manifest = load_book(book)
+    proofs = proven(proofs_of(manifest, (puzzle_id,)))
+    (puzzle,) = make_book(manifest, proofs, as_listed=True).puzzles
+    story = tell(proofs[0], manifest.band_names, rules=False)
+    document = compose_crib(puzzle, story, scenes_of(proofs[0], story), *ends_of(proofs[0]), load_layout(layout_name))
+    write_checked({file: pdf_bytes(document)}, proofs, gridless=frozenset({file}))
+    click.echo(f"{file}: {counted(len(document.pages), 'page')}")
