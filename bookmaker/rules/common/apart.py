@@ -52,7 +52,8 @@ def differing(position: Position, moves: tuple[Move, ...], move: str) -> Iterato
             digit = masks[cell].bit_length()
             removed = _on(position.boards[digit] & reached[cell], digit)
             if removed:
-                words = f"{move} from the {symbol(digit)} in {grid.name(cell)} reaches {grid.name(removed[0][0])}"
+                reached_cells = cells_listed(grid, [other for other, _ in removed])
+                words = f"{move} from the {symbol(digit)} in {grid.name(cell)} reaches {reached_cells}"
                 yield Deduction(5, 1, (cell,), removed, words)
     for house in grid.houses:
         home = sum(1 << cell for cell in house.cells)
@@ -68,7 +69,8 @@ def differing(position: Position, moves: tuple[Move, ...], move: str) -> Iterato
             removed = _on(board & moved, digit)
             if removed:
                 where = f"in {house.name}, {symbol(digit)} stands at {cells_listed(grid, places, 'or')}"
-                words = f"{where}, and each of these strikes {grid.name(removed[0][0])}, in a house or by {move}"
+                struck = cells_listed(grid, [cell for cell, _ in removed])
+                words = f"{where}, and each of these strikes {struck}, in a house or by {move}"
                 yield Deduction(6 if len(places) == 2 else 7, len(places), tuple(places), removed, words)
 
 
