@@ -141,10 +141,8 @@ quadruple:
                 removed = locked_out(position, ring.cells, digit)
                 removed = tuple((cell, gone) for cell, gone in removed if cell not in ring.cells)
                 if places and removed:
-                    see = (
-                        f"{cells_listed(grid, [cell for cell, _ in removed])} {'sees' if len(removed) == 1 else 'see'}"
-                    )
-                    words = f"{name} holds {symbol(digit)}, and {see} every place for it"
+                    shut, see = cells_listed(grid, [cell for cell, _ in removed]), "see" if removed[1:] else "sees"
+                    words = f"{name} holds {symbol(digit)}, and {shut} {see} every place for it"
                     yield Deduction(6, len(places), ring.cells, removed, words)
 
             def fits(digits: Sequence[int], wanted: tuple[int, ...] = ring.digits) -> bool:

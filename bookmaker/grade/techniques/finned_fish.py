@@ -80,6 +80,6 @@ def _words(
 ) -> str:
     what, other = words
     return (
-        f"in {what} {lines_named(base)} {ground.symbol(digit)} lies in {other} {lines_named(cover)} "
-        f"unless it is in {ground.either(fins)}; both ways it is struck from what all of these see"
+        f"every place for {ground.symbol(digit)} in {what} {lines_named(base)} lies in {other} {lines_named(cover)} "
+        f"or is {ground.either(fins)}; both ways it is struck from what all of these see"
     )
