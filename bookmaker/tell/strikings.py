@@ -45,11 +45,11 @@ def _clause(grid: Grid, told: Told, alike: Told | None, voice: Voice, context: C
         link = "; " if ", so " in reason and ";" not in reason else ", so "
         reason += link + struck(grid, told.removed)
     if alike and not reason.startswith("no way"):
-        return voice.pick("again", "likewise, ", "", "in the same way, ") + reason
-    if not alike and step.technique not in context.nouns:
+        reason = voice.pick("again", "likewise, ", "", "in the same way, ") + reason
+    elif not alike and step.technique not in context.nouns:
         name = step.technique
         naming = voice.pick(name, f"{name}: {reason}", f"{name} again: {reason}", reason)
-        return reason if named else naming
+        reason = reason if named else naming
     return f"note that {reason}" if _CELL.match(reason) else reason
 
 

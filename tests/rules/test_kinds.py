@@ -218,7 +218,7 @@ def test_its_known_deductions_are_found(kind: str) -> None:
         rule = sound_entry(entry)
         masks = [CLASSIC.all_digits for _ in CLASSIC.cells]
         for cells, digits in candidates.items():
-            for cell in _cells(cells):
+            for cell in cells_of(cells):
                 masks[cell] = digits_as_mask(digits)
         boards = tuple(
             sum(1 << cell for cell in CLASSIC.cells if digit and masks[cell] >> (digit - 1) & 1) for digit in range(10)
@@ -227,14 +227,14 @@ def test_its_known_deductions_are_found(kind: str) -> None:
         wanted = {
             (cell, SYMBOLS.index(digit) + 1)
             for cells, digits in expected.items()
-            for cell in _cells(cells)
+            for cell in cells_of(cells)
             for digit in digits
         }
         assert wanted
         assert wanted <= found, (entry, sorted(wanted - found))
 
 
-def _cells(text: str) -> tuple[int, ...]:
+def cells_of(text: str) -> tuple[int, ...]:
     desk = Desk()
     cells = read_cells(Word(Place("cases"), text), CLASSIC, desk)
     assert cells is not None, desk.found

@@ -10,12 +10,16 @@ from itertools import pairwise
 import pytest
 
 from bookmaker.grade.mirror import mirrors
+from bookmaker.grade.singles import Kind, openings
+from bookmaker.grade.state import ground_of, start
+from bookmaker.grade.technique import ladder
 from bookmaker.proof.model import Proof
 from bookmaker.tell import tell
 from bookmaker.tell.formats import as_json, as_markdown, as_text
 from bookmaker.tell.model import Mood, Story
 from bookmaker.tell.moments import hard_moment
 from bookmaker.tell.needs import needs_of
+from bookmaker.tell.rounds import rounds
 from bookmaker.tell.twins import twins_of
 from tests.tell.stories import EASY, HARDER, MIRRORED, demo_entries, demo_proof, faults, proof_of
 
@@ -124,3 +128,47 @@ def test_three_formats_say_the_same() -> None:
 def test_a_puzzle_without_a_grade_has_no_story() -> None:
     with pytest.raises(ValueError, match="no solving path"):
         tell(proof_of("." * 81))
+
+
+def test_every_strike_is_told_with_its_own_reason(proof: Proof) -> None:
+    assert proof.grade is not None
+    for passage in story_of(proof).passages:
+        for sentence in passage.sentences:
+            for index in sentence.told:
+                step = proof.grade.path.steps[index]
+                if step.removed:
+                    said = sentence.text.lower()
+                    assert step.because.lower() in said or "the same holds for" in said or "its twin" in said
+
+
+@pytest.mark.parametrize("name", ["spring-tide", "delta", "lobster-pots", "regatta", "rivets", "no-two-waves"])
+def test_what_is_told_is_enough(name: str) -> None:
+    """On a board where nothing was struck but what was told before, every told step can be found for its reason."""
+    proof = demo_proof(name)
+    assert proof.grade is not None
+    steps = proof.grade.path.steps
+    ground = ground_of(proof.entry.puzzle)
+    needs = needs_of(proof.entry.puzzle, proof.grade.path)
+    told = [index for passage in story_of(proof).passages for index in passage.told]
+    round_of = {index: this.first for this in rounds(proof.grade.path) for index in range(this.first, this.after)}
+    for at, index in enumerate(told):
+        step, before = steps[index], told[:at]
+        state = start(ground)
+        for earlier in sorted(before) if step.placed else (i for i in sorted(before) if i < round_of[index]):
+            for cell, digit in steps[earlier].placed:
+                state.place(cell, digit)
+            state.remove(needs.strikes.get(earlier, ()))
+        if step.placed and step.rung <= Kind.NAKED:
+            assert step.placed[0] in {(found.cell, found.digit) for found in openings(state)}
+        elif step.removed:
+            same = [technique for rung in ladder() for technique in rung if technique.rung == step.rung]
+            struck = {
+                pair
+                for technique in same
+                for finding in technique.find(state)
+                if finding.technique == step.technique and finding.words() == step.because
+                for pair in finding.removed
+            }
+            assert set(needs.strikes[index]) <= struck | {
+                pair for pair in needs.strikes[index] if not state.present([pair])
+            }
