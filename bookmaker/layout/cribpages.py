@@ -94,7 +94,8 @@ def _head(puzzle: BookPuzzle, scenes: Mapping[int, Scene], layout: Layout) -> It
     if puzzle.rating and puzzle.rating.profile:
         yield Row(line / 2)
         yield from _walk(puzzle, [*scenes.values()], layout)
-    yield from _legend(layout)
+    if scenes:
+        yield from _legend(layout)
     yield Row(0.5 * line)
 
 
