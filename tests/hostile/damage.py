@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import cache
 
 from hypothesis import strategies as st
 
@@ -33,9 +34,16 @@ def damaged(draw: st.DrawFn, whole: bytes) -> bytes:
 @st.composite
 def swapped(draw: st.DrawFn, whole: bytes) -> bytes:
     """A file in which some numbers and names have the place of others: sound in its letters, not in what it says."""
-    tokens = list(_TOKEN.finditer(whole))
-    values = [b"0", b"-1", b"1e9", b"99999999999", b"/X", b"null", *(token.group() for token in tokens)]
+    spans, values = _tokens(whole)
     data = whole
-    for token in sorted(draw(st.sets(st.sampled_from(tokens), min_size=1, max_size=4)), key=lambda t: -t.start()):
-        data = data[: token.start()] + draw(st.sampled_from(values)) + data[token.end() :]
+    for start, end in sorted(draw(st.sets(st.sampled_from(spans), min_size=1, max_size=4)), reverse=True):
+        data = data[:start] + draw(st.sampled_from(values)) + data[end:]
     return data
+
+
+@cache
+def _tokens(whole: bytes) -> tuple[tuple[tuple[int, int], ...], tuple[bytes, ...]]:
+    """Where numbers and names stand in a file, and what to put in their places."""
+    found = list(_TOKEN.finditer(whole))
+    odd = (b"0", b"-1", b"1e9", b"99999999999", b"/X", b"null")
+    return tuple(token.span() for token in found), (*odd, *dict.fromkeys(token.group() for token in found))
