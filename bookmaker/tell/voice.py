@@ -28,10 +28,6 @@ class Voice:
         self._used[situation] = count + 1
         return wordings[count % len(wordings)]
 
-    def times(self, situation: str) -> int:
-        """How often this situation has come up."""
-        return self._used.get(situation, 0)
-
 
 def sentence(clause: str) -> str:
     """A clause with a capital and a full stop."""

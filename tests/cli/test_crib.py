@@ -25,7 +25,7 @@ def test_a_crib_has_the_story_the_setter_and_the_rules(tmp_path: Path) -> None:
     assert "Old Heron" in said and "Fill the grid so that every row, column and box" in said
     story = json.loads(run("explain", demo, "spring-tide", "--format", "json").stdout)
     for passage in story["passages"]:
-        assert passage["text"].split(". ")[-1].replace(" ", "") in said.replace(" ", "").replace("-", "-")
+        assert passage["text"].split(". ")[-1].replace(" ", "") in said.replace(" ", "")
 
 
 @pytest.mark.parametrize("layout", ["letter-book", "a5-book", "a4-large-print"])
