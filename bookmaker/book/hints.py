@@ -16,7 +16,7 @@ from bookmaker.rules import houses_of
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.common.wording import cells_listed, listed
 from bookmaker.tell.context import Context
-from bookmaker.tell.placings import seen
+from bookmaker.tell.reasons import seen
 from bookmaker.tell.sticking import Sticking, sticking_point
 from bookmaker.tell.strikings import mark_named, payoff, strikes
 from bookmaker.tell.trail import Told

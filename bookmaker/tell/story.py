@@ -22,7 +22,8 @@ from bookmaker.tell.model import Mood, Passage, Sentence, Story
 from bookmaker.tell.moments import hard_moment, narrow_moments
 from bookmaker.tell.needs import needs_of
 from bookmaker.tell.outlook import outlook
-from bookmaker.tell.placings import ending, fixed, flow, seen, units
+from bookmaker.tell.placings import ending, fixed, flow, units
+from bookmaker.tell.reasons import seen
 from bookmaker.tell.rounds import Round, rounds
 from bookmaker.tell.strikings import payoff, steps_counted, strikes
 from bookmaker.tell.trail import Told, trail
