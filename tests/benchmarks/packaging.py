@@ -2,9 +2,9 @@
 
     python tests/benchmarks/packaging.py [PYTHON ...]
 
-For each Python named (else this one) the wheel goes into two empty environments: with the newest versions of what it
-depends on, and with the oldest that `pyproject.toml` declares. In each, the commands that a newcomer types are run in
-an empty folder. The wheel made from the sdist must hold the same files as the wheel made from the checkout. Needs
+For each Python named (else this one) the wheel goes into an empty environment with the newest versions of what it
+depends on; for the oldest Python that `pyproject.toml` declares also into one with the oldest versions declared (for
+later Pythons those were never built). In each, the commands that a newcomer types are run in an empty folder. The wheel made from the sdist must hold the same files as the wheel made from the checkout. Needs
 `build` here, and a package index for pip. Exit code 1 if anything fails.
 """
 
@@ -21,6 +21,7 @@ import venv
 import zipfile
 from collections.abc import Iterator
 from pathlib import Path
+from typing import Any
 
 ROOT = Path(__file__).resolve().parents[2]
 
@@ -61,12 +62,23 @@ def rebuilt(sdist: Path, folder: Path) -> Path:
     return wheel
 
 
+def is_oldest(python: str) -> bool:
+    """Is it the oldest Python that is declared?"""
+    ask = "import sys; print('>=%d.%d' % sys.version_info[:2])"
+    said = subprocess.run([python, "-c", ask], capture_output=True, text=True, check=True).stdout.strip()
+    return bool(said == _project()["requires-python"])
+
+
 def oldest() -> Iterator[str]:
     """Each declared dependency at its lowest version, as a line of constraints."""
-    project = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
-    for line in project["dependencies"]:
+    for line in _project()["dependencies"]:
         name, version = re.fullmatch(r"([\w-]+)>=([\d.]+)", line).groups()  # type: ignore[union-attr]
         yield f"{name}=={version}"
+
+
+def _project() -> dict[str, Any]:
+    found: dict[str, Any] = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
+    return found
 
 
 def installed(python: str, wheel: Path, folder: Path, constraints: list[str]) -> Path:
@@ -112,7 +124,8 @@ def main() -> int:
             assert sorted(one.namelist()) == sorted(other.namelist()), "wheel of the sdist differs"
             print(f"{wheel.name}: {len(one.namelist())} files; the sdist makes the same", flush=True)
         for number, python in enumerate(sys.argv[1:] or [sys.executable]):
-            for age, constraints in (("newest", []), ("oldest", list(oldest()))):
+            ages = {"newest": list[str](), **({"oldest": list(oldest())} if is_oldest(python) else {})}
+            for age, constraints in ages.items():
                 commands = installed(python, wheel, folder / f"{number}-{age}", constraints)
                 travel(commands, folder / f"{number}-{age}-trial")
                 print(f"{python}, {age} dependencies: {len(JOURNEY)} commands end well", flush=True)

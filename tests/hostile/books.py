@@ -18,7 +18,10 @@ SMALL, MIDDLE = boxed_grid(4, 2, 2), boxed_grid(6, 2, 3)
 
 TEXTS = ("Tides", "“Low–High”", "Ümläut", "日本", "x" * 200, "{a}", "- b", "'", '"', "\\n", "# no", "\U0001f9e9", "&a")
 
-WORDS = st.sampled_from(TEXTS) | st.text(st.characters(exclude_categories=("Cs", "Cc")), min_size=1, max_size=20)
+LETTERS = st.characters(exclude_categories=("Cs", "Cc"))
+
+WORDS = st.sampled_from(TEXTS) | st.text(LETTERS, min_size=1, max_size=20).filter(lambda text: text.strip())
+"""Texts that a title may hold; not only blanks."""
 
 
 WHOLE_GRID = ("disjoint-groups", "king", "knight", "windows")
