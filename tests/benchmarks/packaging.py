@@ -4,8 +4,9 @@
 
 For each Python named (else this one) the wheel goes into an empty environment with the newest versions of what it
 depends on; for the oldest Python that `pyproject.toml` declares also into one with the oldest versions declared (for
-later Pythons those were never built). In each, the commands that a newcomer types are run in an empty folder. The wheel made from the sdist must hold the same files as the wheel made from the checkout. Needs
-`build` here, and a package index for pip. Exit code 1 if anything fails.
+later Pythons those were never built). In each, the commands that a newcomer types are run in an empty folder. The
+wheel made from the sdist must hold the same files as the wheel made from the checkout. Needs `build` here, and a
+package index for pip. Exit code 1 if anything fails.
 """
 
 from __future__ import annotations

@@ -4,8 +4,9 @@
 
 For each kind twenty puzzles are made from a fixed seed: a random solution, marks laid on it, givens taken away in
 pairs that face each other across the centre, as puzzles are printed, while one solution is left; with --minimal, one
-by one, down to puzzles in which no given is needless. What is timed, and how, is said in `engine_speed.py`; the model for CP-SAT is the kind's own
-definition in the room `audit`. Goals: three times by median, no proof undecided or over two seconds.
+by one, down to puzzles in which no given is needless. What is timed, and how, is said in `engine_speed.py`; the model
+for CP-SAT is the kind's own definition in the room `audit`. Goals: three times by median, no proof undecided or over
+two seconds.
 """
 
 from __future__ import annotations
