@@ -8,7 +8,7 @@ import pytest
 from PIL import ImageFont, features
 
 from bookmaker.display.items import Close, Move
-from bookmaker.layout.fonts import FontBook
+from bookmaker.layout.setting.fonts import FontBook
 from bookmaker.typeface import font_files, typeface
 
 FONTS = tuple(font_files())

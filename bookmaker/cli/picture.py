@@ -12,7 +12,7 @@ from bookmaker.display.items import Page
 from bookmaker.files import write_whole
 from bookmaker.grade.replay import position_after
 from bookmaker.ink.picture import KINDS, picture_bytes
-from bookmaker.layout.picture import grid_picture
+from bookmaker.layout.sheets.picture import grid_picture
 from bookmaker.proof import Proof
 
 

@@ -10,7 +10,7 @@ import click
 from bookmaker.cli.group import main
 from bookmaker.files import write_whole
 from bookmaker.ink.pdf import pdf_bytes
-from bookmaker.layout.chart import compose_chart
+from bookmaker.layout.sheets.chart import compose_chart
 from bookmaker.rules import kinds
 from bookmaker.trouble import nearest
 

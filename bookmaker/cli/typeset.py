@@ -17,7 +17,7 @@ from bookmaker.display.contact import contact_sheet
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.ink.png import png_bytes
 from bookmaker.layout import compose, compose_cover, compose_key, impose, load_layout, press_sheets
-from bookmaker.layout.imposition import sheets_of, signatures
+from bookmaker.layout.sheets.imposition import sheets_of, signatures
 from bookmaker.rules.common.wording import counted
 
 CONTACT_DPI = 150

@@ -1,11 +1,11 @@
 """A book and a layout → pages of display items. All measuring and breaking happens here."""
 
 from bookmaker.layout.compose import compose, compose_key
-from bookmaker.layout.cover import compose_cover
-from bookmaker.layout.cribpages import compose_crib
-from bookmaker.layout.handout import KeyPlace, compose_handout, compose_marker
-from bookmaker.layout.imposition import impose
-from bookmaker.layout.press import press_sheets
+from bookmaker.layout.sheets.cover import compose_cover
+from bookmaker.layout.sheets.crib import compose_crib
+from bookmaker.layout.sheets.handout import KeyPlace, compose_handout, compose_marker
+from bookmaker.layout.sheets.imposition import impose
+from bookmaker.layout.sheets.press import press_sheets
 from bookmaker.layout.spec import Layout
 from bookmaker.layout.specfile import layout_names, load_layout
 

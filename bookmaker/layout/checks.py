@@ -11,9 +11,9 @@ from typing import Literal
 from unicodedata import name
 
 from bookmaker.book.model import Book, Foreword, ImprintPage, TitlePage
-from bookmaker.layout.runs import font_of
+from bookmaker.layout.setting.runs import font_of
+from bookmaker.layout.setting.text import FONTS
 from bookmaker.layout.spec import Layout
-from bookmaker.layout.text import FONTS
 from bookmaker.trouble import BookTroubles, Place, Trouble
 
 

@@ -30,17 +30,17 @@ from bookmaker.book.wording import ANSWER_KEY, NOTES
 from bookmaker.display.items import Anchor, Bookmark, Document, Page
 from bookmaker.display.numerals import roman
 from bookmaker.layout.checks import check
-from bookmaker.layout.contents import contents_leaves
-from bookmaker.layout.credits import credits_leaves
-from bookmaker.layout.front import foreword_leaves, guide_leaves, half_title_leaf, imprint_leaf, title_leaf
-from bookmaker.layout.hintpages import hint_leaves
-from bookmaker.layout.indexpages import index_leaves
-from bookmaker.layout.keypages import key_rows
-from bookmaker.layout.notepages import note_leaves
-from bookmaker.layout.opener import opener_leaf
-from bookmaker.layout.parts import flowing, heading
-from bookmaker.layout.primerpages import primer_leaves
-from bookmaker.layout.puzzlepages import puzzle_leaves
+from bookmaker.layout.pages.contents import contents_leaves
+from bookmaker.layout.pages.credits import credits_leaves
+from bookmaker.layout.pages.front import foreword_leaves, guide_leaves, half_title_leaf, imprint_leaf, title_leaf
+from bookmaker.layout.pages.hints import hint_leaves
+from bookmaker.layout.pages.index import index_leaves
+from bookmaker.layout.pages.keys import key_rows
+from bookmaker.layout.pages.notes import note_leaves
+from bookmaker.layout.pages.opener import opener_leaf
+from bookmaker.layout.pages.parts import flowing, heading
+from bookmaker.layout.pages.primer import primer_leaves
+from bookmaker.layout.pages.puzzles import puzzle_leaves
 from bookmaker.layout.sheet import BLANK, Leaf, Sheet, furniture
 from bookmaker.layout.spec import Layout
 

@@ -10,8 +10,8 @@ from dataclasses import dataclass
 from typing import Literal
 
 from bookmaker.display.items import Group, Item, Line, Stroke, Text
+from bookmaker.layout.setting.text import Labels
 from bookmaker.layout.spec import Layout
-from bookmaker.layout.text import Labels
 
 SPACING = 0.12
 """Letter space of small labels in capitals, per em."""

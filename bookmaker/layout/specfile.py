@@ -13,8 +13,8 @@ from collections.abc import Callable
 from functools import cache
 from typing import Any, TypeVar, cast
 
-from bookmaker.layout.fonts import FontBook
 from bookmaker.layout.lengths import PAPERS, mm, read_length, read_number, read_paper
+from bookmaker.layout.setting.fonts import FontBook
 from bookmaker.layout.spec import Booklet, KeySlots, Layout, PageMargins, Press, PuzzleSlots, Type, TypeScale
 from bookmaker.manifest.yamlfile import parse_yaml
 from bookmaker.placed import Node, read_choice, read_fields, read_switch, read_text, read_whole

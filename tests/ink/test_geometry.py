@@ -14,7 +14,7 @@ from bookmaker.display.shapes import circle, polyline
 from bookmaker.ink.geometry import IDENTITY, Contour, flattened, letters, moved, outline, placing, text_start, within
 from bookmaker.ink.raster import covered
 from bookmaker.ink.stroking import stroked
-from bookmaker.layout.fonts import FontBook
+from bookmaker.layout.setting.fonts import FontBook
 
 numbers = st.floats(-100, 100)
 

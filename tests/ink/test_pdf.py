@@ -15,7 +15,7 @@ from pypdf.generic import ContentStream
 from bookmaker.display.items import Anchor, Bookmark, Document, Group, Item, Link, Page, Rect, Text
 from bookmaker.ink.content import number
 from bookmaker.ink.pdf import pdf_bytes
-from bookmaker.layout.fonts import FontBook
+from bookmaker.layout.setting.fonts import FontBook
 from tests.ink.specimen import document, specimen
 
 

@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from bookmaker.display.items import Close, Curve, Group, Image, Item, Line, Link, Move, Page, Path, Rect, Straight, Text
-from bookmaker.layout.text import FONTS
+from bookmaker.layout.setting.text import FONTS
 
 Box = tuple[float, float, float, float]
 

@@ -7,7 +7,7 @@ from itertools import pairwise
 
 from bookmaker.book.typography import curled
 from bookmaker.display.items import Document, Line, Page, Text
-from bookmaker.layout.chart import GROUP, GROUPS, MARGIN, NAME, TEXT, compose_chart
+from bookmaker.layout.sheets.chart import GROUP, GROUPS, MARGIN, NAME, TEXT, compose_chart
 from bookmaker.rules import kinds
 from tests.layout.flat import Box, flat
 

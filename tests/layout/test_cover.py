@@ -16,9 +16,9 @@ from bookmaker.display.items import Group, Page, Rect, Text
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.ink.png import page_picture
 from bookmaker.layout import compose, compose_cover, load_layout, press_sheets
-from bookmaker.layout.codes import MODULE, barcode
-from bookmaker.layout.cover import spine_width
+from bookmaker.layout.art.codes import MODULE, barcode
 from bookmaker.layout.lengths import mm
+from bookmaker.layout.sheets.cover import spine_width
 from bookmaker.manifest.markup import Run
 from bookmaker.manifest.pictures import Picture
 from bookmaker.manifest.publication import Cover

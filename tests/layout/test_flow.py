@@ -2,9 +2,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from bookmaker.display.items import Text
-from bookmaker.layout.flow import columns, height
+from bookmaker.layout.setting.flow import columns, height
+from bookmaker.layout.setting.text import FONTS, Row, broken, paragraph
 from bookmaker.layout.spec import Type
-from bookmaker.layout.text import FONTS, Row, broken, paragraph
 
 SERIF = Type("serif", 10, 14)
 TEXT = "a lamp by the stairs is better than two in the cellar said the caretaker who had neither"

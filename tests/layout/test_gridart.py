@@ -3,8 +3,8 @@
 import pytest
 
 from bookmaker.display.items import Path, Rect, Straight, Text
-from bookmaker.layout.gridart import cell_pen, draw_grid, grid_lines, outside, region_pen
-from bookmaker.layout.text import FONTS
+from bookmaker.layout.art.gridart import cell_pen, draw_grid, grid_lines, outside, region_pen
+from bookmaker.layout.setting.text import FONTS
 from bookmaker.puzzle.grid import CLASSIC, SYMBOLS, boxed_grid
 from bookmaker.puzzle.position import Position
 from bookmaker.puzzle.puzzle import Puzzle

@@ -6,7 +6,7 @@ from bookmaker.book.contest import check_digits, enter_contest
 from bookmaker.display.items import Line, Rect, Text
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.layout import compose_handout, compose_marker, load_layout
-from bookmaker.layout.handout import share_rules
+from bookmaker.layout.sheets.handout import share_rules
 from bookmaker.preflight import inspect
 from tests.layout.flat import flat
 from tests.layout.sample_book import picked, sample_proofs

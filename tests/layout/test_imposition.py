@@ -16,8 +16,8 @@ import pytest
 from bookmaker.display.items import Document, Group, Link, Page, Text
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.layout import compose, impose, load_layout
-from bookmaker.layout.imposition import sheets_of, sides, signatures
 from bookmaker.layout.lengths import mm
+from bookmaker.layout.sheets.imposition import sheets_of, sides, signatures
 from bookmaker.layout.specfile import read_layout
 from bookmaker.preflight import inspect
 from bookmaker.resources import shipped

@@ -7,9 +7,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from bookmaker.hyphenation import pieces
-from bookmaker.layout import linebreak
-from bookmaker.layout.linebreak import line_lengths
-from bookmaker.layout.text import FONTS, broken
+from bookmaker.layout.setting import linebreak
+from bookmaker.layout.setting.linebreak import line_lengths
+from bookmaker.layout.setting.text import FONTS, broken
 
 WORDS = st.lists(st.integers(5, 60), min_size=1, max_size=9)
 

@@ -16,7 +16,7 @@ from bookmaker.display.items import Document, Group, Line, Link, Path, Rect, Tex
 from bookmaker.display.numerals import roman
 from bookmaker.layout import compose, compose_handout, compose_key, compose_marker, layout_names, load_layout
 from bookmaker.layout.lengths import mm
-from bookmaker.layout.puzzlepages import ALONE
+from bookmaker.layout.pages.puzzles import ALONE
 from tests.layout.flat import Flat, flat
 from tests.layout.sample_book import chapter_draft, full_book, picked, sample_book
 

@@ -16,7 +16,7 @@ from bookmaker.display.items import Document, Page, Rect
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.layout import Layout, load_layout, press_sheets
 from bookmaker.layout.lengths import mm
-from bookmaker.layout.press import CLEAR, EDGE, MARK
+from bookmaker.layout.sheets.press import CLEAR, EDGE, MARK
 from bookmaker.layout.spec import Press
 from bookmaker.layout.specfile import read_layout
 from bookmaker.preflight import inspect

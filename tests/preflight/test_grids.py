@@ -10,7 +10,7 @@ from pypdf import PageObject, PdfReader, PdfWriter, Transformation
 
 from bookmaker.display.items import Document, Group, Item, Page, Rect, Stroke, Text
 from bookmaker.ink.pdf import pdf_bytes
-from bookmaker.layout.gridart import draw_grid
+from bookmaker.layout.art.gridart import draw_grid
 from bookmaker.manifest.model import Entry
 from bookmaker.preflight import PrintedGrid, inspect
 from bookmaker.proof import Proof, prove_entry

@@ -1,0 +1,173 @@
+"""A grid as vectors: fills, lines, cages, grid lines, border marks, digits, in this order.
+
+In: a puzzle and the size of a cell in points; for a key its solution; for a figure candidates and cells to point out.
+Out: one named group whose origin is the top left corner of the grid's first cell. Clues outside the grid lie beyond
+its sides, as far as `outside` says.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+from functools import lru_cache
+
+from bookmaker.display.items import Group, Item, Move, Path, Point, Rect, Straight, Stroke, Text
+from bookmaker.layout.setting.fonts import FontBook
+from bookmaker.puzzle.grid import SYMBOLS, Grid
+from bookmaker.puzzle.position import Position
+from bookmaker.rules import margins_of, marks_of
+from bookmaker.rules.common.contract import RuledPuzzle
+from bookmaker.rules.common.frame import Frame, Layer, Margins
+
+DIGIT = 0.46
+"""Height of a digit as a share of its cell: read across a table, with room for marks and pencil around it."""
+
+HALO = 0.1
+"""Width of the white stroke around a digit that lines pass under, per em; half of it shows."""
+
+
+def frame_for(grid: Grid, cell: float) -> Frame:
+    """The frame of a grid with cells of this size, in the fonts of the house."""
+    return Frame(grid, cell, figure=FontBook().figure_height("sans"))
+
+
+def outside(puzzle: RuledPuzzle) -> Margins:
+    """Room that the clues of all rules claim at each side of the grid, in cells."""
+    return margins_of(puzzle.rules, puzzle.grid)
+
+
+def draw_grid(
+    puzzle: RuledPuzzle,
+    cell: float,
+    name: str,
+    solution: Sequence[int] | None = None,
+    marks: bool = True,
+    position: Position | None = None,
+    shaded: Sequence[int] = (),
+    weight: float = 1.0,
+) -> Group:
+    """The grid with its givens; with `solution`, the other digits too, lighter than the givens.
+
+    `marks` off leaves the rules' marks away. `position` pencils its candidates into the empty cells; `shaded` cells
+    have a light ground. The grid's own lines are `weight` times as heavy as usual.
+    """
+    frame = frame_for(puzzle.grid, cell)
+    layers: dict[Layer, list[Item]] = {layer: [] for layer in Layer}
+    layers[Layer.FILL].extend(Rect(*frame.corner(at), cell, cell, fill=0.88) for at in shaded)
+    if marks:
+        for mark in marks_of(puzzle.rules, frame):
+            layers[mark.layer].append(mark.item)
+    layers[Layer.GRID].extend(grid_lines(puzzle.grid, cell, weight))
+    items = [item for layer in Layer for item in layers[layer]]
+    items.extend(_digits(puzzle, frame, solution, halo=bool(layers[Layer.LINE])))
+    if position is not None:
+        items.extend(_candidates(puzzle, frame, position))
+    return Group(tuple(items), name=name)
+
+
+def cell_pen(cell: float) -> Stroke:
+    """The pen of the lines between cells."""
+    return Stroke(min(0.6, max(0.3, cell * 0.013)))
+
+
+def region_pen(cell: float) -> Stroke:
+    """The pen of regions and of the grid's outline, at least three times the weight of the other."""
+    return Stroke(min(2.2, max(0.95, cell * 0.045)), cap="square")
+
+
+@lru_cache(maxsize=256)
+def grid_lines(grid: Grid, cell: float, weight: float = 1.0) -> tuple[Item, ...]:
+    """Lines between cells, then region borders, then the outline."""
+    size, side = grid.size, grid.size * cell
+    walls = set(_walls(grid))
+    thin = [
+        stretch
+        for at in range(1, size)
+        for stretch in (((at * cell, 0.0), (at * cell, side)), ((0.0, at * cell), (side, at * cell)))
+    ]
+    thick = [((x0 * cell, y0 * cell), (x1 * cell, y1 * cell)) for (x0, y0), (x1, y1) in _runs(walls)]
+    pen, thin_pen = (replace(pen, width=pen.width * weight) for pen in (region_pen(cell), cell_pen(cell)))
+    items: list[Item] = [_strokes(thin, thin_pen)]
+    if thick:
+        items.append(_strokes(thick, pen))
+    items.append(Rect(0.0, 0.0, side, side, Stroke(pen.width)))
+    return tuple(items)
+
+
+def _strokes(stretches: Sequence[tuple[Point, Point]], pen: Stroke) -> Path:
+    return Path(tuple(segment for start, end in stretches for segment in (Move(start), Straight(end))), pen)
+
+
+Wall = tuple[bool, int, int]
+"""A side of a cell between two regions: upright or level, then the line it lies on and how far along."""
+
+
+def _walls(grid: Grid) -> Iterator[Wall]:
+    home, size = grid.region_of, grid.size
+    if not home:
+        return
+    for line in range(1, size):
+        for along in range(size):
+            if home[grid.cell(along, line - 1)] != home[grid.cell(along, line)]:
+                yield True, line, along
+            if home[grid.cell(line - 1, along)] != home[grid.cell(line, along)]:
+                yield False, line, along
+
+
+def _runs(walls: set[Wall]) -> Iterator[tuple[tuple[int, int], tuple[int, int]]]:
+    """Walls joined into the longest straight stretches, in cells."""
+    for upright, line, along in sorted(walls):
+        if (upright, line, along - 1) in walls:
+            continue
+        end = along
+        while (upright, line, end) in walls:
+            end += 1
+        yield ((line, along), (line, end)) if upright else ((along, line), (end, line))
+
+
+def _digits(puzzle: RuledPuzzle, frame: Frame, solution: Sequence[int] | None, halo: bool) -> Iterator[Item]:
+    """The digits in the middle of their cells; with `halo`, lines that pass under them keep a little away."""
+    size, seats = _seats(puzzle.grid, frame.cell)
+    for at, given in enumerate(puzzle.givens):
+        digit = given or (solution[at] if solution else 0)
+        if digit:
+            font = frame.bold if given and solution is not None else frame.font
+            symbol = SYMBOLS[digit - 1]
+            if halo:
+                yield Group((_halo(symbol, font, size),), *seats[at])
+            yield Text(*seats[at], symbol, font, size, anchor="middle")
+
+
+@lru_cache(maxsize=64)
+def _seats(grid: Grid, cell: float) -> tuple[float, tuple[Point, ...]]:
+    """The size of digits, and for each cell the point under the middle of its digit."""
+    frame = frame_for(grid, cell)
+    texts = [frame.figures(frame.centre(at), "0", DIGIT) for at in grid.cells]
+    return texts[0].size, tuple((text.x, text.y) for text in texts)
+
+
+PENCIL = 0.14, 0.19, 0.72
+"""Where pencil marks stand in a cell, as shares of it: from the left, from the top (under a total), and how wide."""
+
+
+@lru_cache(maxsize=512)
+def _halo(symbol: str, font: str, size: float) -> Path:
+    """A digit's outline as a broad white stroke, set around the point under its middle."""
+    left = FontBook().width(symbol, font, size) / 2
+    return Path(FontBook().outline(symbol, font, size, -left), Stroke(HALO * size, 1.0, join="round"))
+
+
+def _candidates(puzzle: RuledPuzzle, frame: Frame, position: Position) -> Iterator[Item]:
+    """Pencil marks: each digit at its own place in the cell, row by row."""
+    left, top, wide = PENCIL
+    across = 4 if puzzle.grid.size > 9 else 3
+    step = wide / across
+    for at in puzzle.grid.cells:
+        if puzzle.givens[at] or position.placed >> at & 1:
+            continue
+        x, y = frame.corner(at)
+        for digit in puzzle.grid.digits:
+            if position.may(at, digit):
+                row, column = divmod(digit - 1, across)
+                centre = x + (left + (column + 0.5) * step) * frame.cell, y + (top + (row + 0.5) * step) * frame.cell
+                yield frame.figures(centre, SYMBOLS[digit - 1], 0.48 / across)

@@ -1,0 +1,184 @@
+"""A puzzle on its place: title, rules, grid and note, all in sight of each other.
+
+In: a puzzle and the width and depth of the place. Out: a `Block`, measured, whose `draw` makes the items once the page
+numbers are known; or the reason why it does not fit.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from typing import Literal
+
+from bookmaker.book.model import BookPuzzle
+from bookmaker.display.items import Group, Item, Text
+from bookmaker.layout.art.checkletters import check_letters
+from bookmaker.layout.art.gridart import draw_grid, outside
+from bookmaker.layout.lengths import mm
+from bookmaker.layout.pages.words import head_above, head_beside, note_rows, rules_above, rules_beside
+from bookmaker.layout.setting.flow import height, stacked
+from bookmaker.layout.setting.text import DROP, Labels, PageNumber, Row, width
+from bookmaker.layout.spec import Layout, Type
+from bookmaker.rules.common.frame import Margins
+
+GRID_LINE = 9
+"""Grids of one book begin on the same line of the page, this many lines down, unless their rules are longer."""
+
+POINTER = "Key on page "
+HINT_POINTER = "Hints on page "
+
+POINTERS = 0.45
+"""The most of a puzzle's width that pointers take on one line."""
+
+BESIDE = mm(44)
+"""The narrowest column of text beside a grid."""
+
+GUTTER = mm(8)
+"""White space between a grid and the text beside it."""
+
+
+@dataclass(frozen=True, slots=True)
+class Block:
+    """A puzzle measured for a place `width` by `depth` points: cells of `cell` points, the rows of its text made.
+
+    With its text above, the text and the grid begin at `hang`; with its text beside, the text is `hang` points wide.
+    """
+
+    puzzle: BookPuzzle
+    layout: Layout
+    text: Literal["above", "beside"]
+    width: float
+    depth: float
+    hang: float
+    cell: float
+    claim: Margins
+    head: tuple[Row, ...]
+    note: tuple[Row, ...]
+
+    @property
+    def fits(self) -> bool:
+        """Are the cells large enough? A hundredth of a point is forgiven."""
+        return self.cell >= self.layout.puzzles.least - 0.01
+
+    @property
+    def grid_height(self) -> float:
+        """Height of the grid with the clues outside it."""
+        return (self.puzzle.puzzle.grid.size + self.claim.top + self.claim.bottom) * self.cell
+
+    def draw(self, right: bool, labels: Labels) -> Iterator[Item]:
+        """The block's items from its top left corner, for a right or a left page."""
+        if self.text == "above":
+            yield from self._above(labels)
+        else:
+            yield from self._beside(right, labels)
+
+    def _above(self, labels: Labels) -> Iterator[Item]:
+        line, claim = self.layout.line, self.claim
+        yield from stacked(self.head, 0.0, 0.0, labels)
+        across = (self.puzzle.puzzle.grid.size + claim.left + claim.right) * self.cell
+        x = max(0.0, min(self.hang - claim.left * self.cell, self.width - across))
+        lowest = self.depth - max(height(self.note), line) - line - self.grid_height
+        y = max(height(self.head) + line, min(lowest, GRID_LINE * line))
+        yield self._grid(x, y)
+        below = y + self.grid_height + 0.5 * line
+        yield from stacked(self.note, x + claim.left * self.cell, below, labels)
+        grid_right = x + across - claim.right * self.cell
+        note_right = x + claim.left * self.cell + max(map(_reach, self.note), default=0.0)
+        clear = note_right + line + pointers_width(self.puzzle, self.layout, self.width) <= grid_right
+        base, right = below + (1 - DROP) * line, grid_right if clear else self.width
+        for pointer, back in self._pointers():
+            yield from replace(pointer, x=right - back, y=base, anchor="end").items(labels)
+
+    def _beside(self, right: bool, labels: Labels) -> Iterator[Item]:
+        """Grids stand at the outer edge of the page, where the hand lies."""
+        line = self.layout.line
+        text_x = 0.0 if right else self.width - self.hang
+        yield self._grid(self.hang + GUTTER if right else 0.0, 0.0)
+        yield from stacked(self.head, text_x, 0.0, labels)
+        pointers = [*self._pointers()]
+        foot = max(self.grid_height, height(self.head) + height(self.note) + (2 + len(pointers)) * line)
+        above = foot - (0.5 + len(pointers)) * line + DROP * line
+        yield from stacked(self.note, text_x, above - height(self.note), labels)
+        for at, (pointer, _) in enumerate(pointers):
+            yield from replace(pointer, x=text_x, y=foot - at * line, anchor="start").items(labels)
+
+    def _grid(self, x: float, y: float) -> Group:
+        drawn = draw_grid(self.puzzle.puzzle, self.cell, f"grid {self.puzzle.id}", weight=self.layout.puzzles.weight)
+        lettered = (check_letters(self.puzzle, self.cell),) if self.puzzle.check else ()
+        return Group((drawn, *lettered), x + self.claim.left * self.cell, y + self.claim.top * self.cell)
+
+    def _pointers(self) -> Iterator[tuple[PageNumber, float]]:
+        """Where to find the key and the hints, each with how far from the right it ends where they share a line."""
+        label = self.layout.type.label
+        yield PageNumber(0.0, 0.0, POINTER, f"key {self.puzzle.id}", label, 0.25), 0.0
+        if _points_to_hints(self.puzzle, self.layout, self.width):
+            back = width(f"{POINTER}000", label) + label.size
+            yield PageNumber(0.0, 0.0, HINT_POINTER, f"hint 1 {self.puzzle.id}", label, 0.25), back
+
+
+def pointers_width(puzzle: BookPuzzle, layout: Layout, wide: float) -> float:
+    """Room for the pointers on one line under a puzzle."""
+    label = layout.type.label
+    key = width(f"{POINTER}000", label)
+    return key + (_hint_width(layout) if _points_to_hints(puzzle, layout, wide) else 0.0)
+
+
+def _hint_width(layout: Layout) -> float:
+    label = layout.type.label
+    return width(f"{HINT_POINTER}000", label) + label.size
+
+
+def _points_to_hints(puzzle: BookPuzzle, layout: Layout, wide: float) -> bool:
+    """Is there a pointer to the hints? Not where it would leave a note too little room, as in large print."""
+    key = width(f"{POINTER}000", layout.type.label)
+    return puzzle.hints is not None and key + _hint_width(layout) <= POINTERS * wide
+
+
+def fit_above(
+    puzzle: BookPuzzle, layout: Layout, wide: float, depth: float, hang: float = 0.0, most: float = 0.0
+) -> Block:
+    """The puzzle with its text above the grid. It `fits` unless its cells come out smaller than the layout's least.
+    `most` is the size of the largest cells, unless the layout allows larger ones.
+
+    The grid begins at the edge of the hanging column, as wide as the text; one of many cells may take the whole width.
+    """
+    line, slots, claim = layout.line, layout.puzzles, outside(puzzle.puzzle)
+    head = (
+        *head_above(puzzle, layout, wide, hang),
+        Row(line / 2),
+        *rules_above(puzzle, layout, wide, hang),
+    )
+    most = max(most, slots.most)
+    beside_note = pointers_width(puzzle, layout, wide) + line
+    note = note_rows(puzzle, layout, wide - max(hang, claim.left * most) - beside_note)
+    size = puzzle.puzzle.grid.size
+    tallest = (depth - height(head) - max(height(note), line) - 2 * line) / (size + claim.top + claim.bottom)
+    aligned = (wide - max(hang, claim.left * slots.least)) / (size + claim.right)
+    widest = wide / (size + claim.left + claim.right)
+    cell = min(most, tallest, max(min(aligned, widest), min(widest, slots.least)))
+    return Block(puzzle, layout, "above", wide, depth, hang, cell, claim, head, note)
+
+
+def _reach(row: Row) -> float:
+    """How far the words of a row reach."""
+    return max(
+        (width(item.text, Type(item.font, item.size, 0.0)) + item.x for item in row.items if isinstance(item, Text)),
+        default=0.0,
+    )
+
+
+def fit_beside(puzzle: BookPuzzle, layout: Layout, wide: float, depth: float) -> Block | None:
+    """The puzzle with its text beside the grid; None where its cells would be too small or its text too long.
+
+    The text is as wide as it is beside a grid of nine cells, so that the grids of a book begin on one line.
+    """
+    line, slots, claim = layout.line, layout.puzzles, outside(puzzle.puzzle)
+    size = puzzle.puzzle.grid.size
+    across, down = size + claim.left + claim.right, size + claim.top + claim.bottom
+    column = max(BESIDE, wide - GUTTER - 9 * min(slots.most, depth / 9))
+    cell = min(slots.most, depth / down, (wide - GUTTER - column) / across)
+    head = (*head_beside(puzzle, layout, column), Row(line), *rules_beside(puzzle, layout, column))
+    note = note_rows(puzzle, layout, column)
+    block = Block(puzzle, layout, "beside", wide, depth, column, cell, claim, head, note)
+    room = (4 if _points_to_hints(puzzle, layout, wide) else 3) * line
+    return block if block.fits and height(head) + height(note) + room <= depth else None

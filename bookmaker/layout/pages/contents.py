@@ -1,0 +1,91 @@
+"""The table of contents: every puzzle with its number, setter, ridge and page."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from bookmaker.book.model import (
+    Book,
+    BookPuzzle,
+    Chapter,
+    Contents,
+    Credits,
+    Foreword,
+    Guide,
+    HintPages,
+    Index,
+    Keys,
+    Primer,
+)
+from bookmaker.display.items import Group, Item, Text
+from bookmaker.layout.art.ridge import ridge
+from bookmaker.layout.pages.parts import flowing, heading, number_before
+from bookmaker.layout.setting.text import DROP, PageNumber, Row, broken, width
+from bookmaker.layout.sheet import Leaf
+from bookmaker.layout.spec import Layout, Type
+
+
+def contents_leaves(part: Contents, book: Book, layout: Layout) -> list[Leaf]:
+    """Pages of contents."""
+    rows = [*heading(part.heading, layout, layout.puzzles.hang)]
+    for section in (*book.front, *book.body):
+        if section is book.body[0]:
+            rows.append(Row(layout.line))
+        match section:
+            case Foreword():
+                rows += _section_line(section.heading, "foreword", layout)
+            case Guide():
+                rows += [*_section_line(section.heading, "guide", layout)]
+            case Primer():
+                rows += _section_line(section.heading, "primer", layout)
+            case Chapter():
+                rows += _chapter(section, layout)
+            case HintPages():
+                rows += _section_line(section.heading, "hints", layout)
+            case Keys():
+                rows += _section_line(section.heading, "keys", layout)
+            case Credits():
+                rows += _section_line(section.heading, "credits", layout)
+            case Index():
+                rows += _section_line(section.heading, "index", layout)
+            case _:
+                pass
+    return flowing(rows, layout, "contents", part.heading)
+
+
+def _chapter(chapter: Chapter, layout: Layout) -> Iterator[Row]:
+    """A chapter's lines; they stay together unless they would fill more than half a page."""
+    lines = [*_section_line(chapter.title, f"chapter {chapter.number}", layout)] if chapter.title else []
+    lines += [_puzzle_line(puzzle, layout) for puzzle in chapter.puzzles]
+    short = len(lines) * layout.line < layout.depth / 2
+    for at, line in enumerate(lines, start=1):
+        yield replace(line, tied=at < len(lines) and (short or at <= 2 or at == len(lines) - 1))
+    yield Row(layout.line)
+
+
+def _section_line(title: str, target: str, layout: Layout) -> Iterator[Row]:
+    small, base = layout.type.small, (1 - DROP) * layout.line
+    number = PageNumber(layout.measure, base, "", target, small)
+    yield Row(layout.line, (Text(layout.puzzles.hang, base, title, "serif-bold", small.size), number), tied=True)
+
+
+def _puzzle_line(puzzle: BookPuzzle, layout: Layout) -> Row:
+    """Number, title, setter if there is room, ridge and page, on one line."""
+    small, base, left, right = layout.type.small, (1 - DROP) * layout.line, layout.puzzles.hang, layout.measure
+    ridge_wide = small.size * 2.4
+    ridge_x = right - 3.2 * small.size - ridge_wide
+    lines = broken(puzzle.title, small.font, small.size, ridge_x - left - small.size)
+    title = lines[0] if len(lines) == 1 else lines[0] + " …"
+    items: list[Item | PageNumber] = [
+        number_before(left, base, puzzle.number, small),
+        Text(left, base, title, small.font, small.size),
+        PageNumber(right, base, "", f"puzzle {puzzle.id}", small),
+    ]
+    setter_x = left + width(title, small) + 0.9 * small.size
+    setter = Type(layout.type.note.font, small.size, small.leading)
+    if puzzle.setter and setter_x + width(puzzle.setter, setter) < ridge_x - small.size:
+        items.append(Text(setter_x, base, puzzle.setter, setter.font, setter.size, 0.25))
+    if puzzle.rating:
+        items.append(Group((ridge(puzzle.rating.band, ridge_wide),), ridge_x, base))
+    return Row(layout.line, tuple(items))

@@ -1,0 +1,52 @@
+"""The credits: setter, first showing and permission of every puzzle, in the order of the book."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from itertools import zip_longest
+
+from bookmaker.book.model import BookPuzzle, Credits
+from bookmaker.display.items import Item
+from bookmaker.layout.pages.parts import flowing, heading, number_before
+from bookmaker.layout.setting.text import DROP, PageNumber, Row, paragraph
+from bookmaker.layout.sheet import Leaf
+from bookmaker.layout.spec import Layout
+
+TITLES = 0.42
+"""Share of the width that titles take; the rest is for what is said of each."""
+
+
+def credits_leaves(part: Credits, puzzles: tuple[BookPuzzle, ...], layout: Layout) -> list[Leaf]:
+    """Pages of credits, an entry a puzzle. A permission that holds for all is said once, at the head."""
+    left = layout.puzzles.hang
+    rows = [*heading(part.heading, layout, left)]
+    permissions = {puzzle.permission for puzzle in puzzles}
+    shared = permissions.pop() if len(permissions) == 1 else ""
+    if shared:
+        rows += paragraph(shared, layout.type.text, layout.measure - left, layout.line, left)
+        rows.append(Row(layout.line))
+    for puzzle in puzzles:
+        rows += _entry(puzzle, layout, bool(shared))
+    return flowing(rows, layout, "credits", part.heading)
+
+
+def _entry(puzzle: BookPuzzle, layout: Layout, permission_said: bool) -> Iterator[Row]:
+    """Title and details side by side, the rows of one entry tied."""
+    small, line = layout.type.small, layout.line
+    left, right = layout.puzzles.hang, layout.measure
+    split = left + TITLES * (right - left)
+    said = [puzzle.setter] if puzzle.setter else []
+    said += [f"first shown {puzzle.shown}"] if puzzle.shown else []
+    details = ", ".join(said)
+    if puzzle.permission and not permission_said:
+        details = f"{details}. {puzzle.permission}" if details else puzzle.permission
+    titles = paragraph(puzzle.title, small, split - left - small.size, line, left)
+    sayings = paragraph(details, small, right - split - 3 * small.size, line, split, 0.2)
+    pairs = list(zip_longest(titles, sayings))
+    for at, (title, saying) in enumerate(pairs):
+        items: list[Item | PageNumber] = [item for row in (title, saying) if row for item in row.items]
+        if at == 0:
+            base = (1 - DROP) * line
+            items.append(number_before(left, base, puzzle.number, small))
+            items.append(PageNumber(right, base, "", f"puzzle {puzzle.id}", small))
+        yield Row(line, tuple(items), tied=at < len(pairs) - 1)

@@ -1,0 +1,107 @@
+"""The first pages: half title, title page with its art, imprint, foreword, and how to read the book."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from bookmaker.book.model import Book, Foreword, Guide, ImprintPage, TitlePage
+from bookmaker.display.items import Group, Item, Text
+from bookmaker.layout.art.ridge import ridge
+from bookmaker.layout.art.titleart import title_art
+from bookmaker.layout.pages.parts import flowing, heading
+from bookmaker.layout.setting.flow import height, stacked
+from bookmaker.layout.setting.runs import marked_paragraph
+from bookmaker.layout.setting.text import DROP, Labels, Row, broken, paragraph
+from bookmaker.layout.sheet import Leaf, Sheet, capitals
+from bookmaker.layout.spec import Layout
+
+
+def half_title_leaf(book: Book, layout: Layout) -> Leaf:
+    """The title alone, small, a third of the way down."""
+
+    def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
+        rows = paragraph(book.title, layout.type.title, layout.measure, layout.line)
+        return tuple(stacked(rows, sheet.x, sheet.y + layout.depth * 0.08, labels))
+
+    return Leaf(draw, bare=True)
+
+
+def title_leaf(part: TitlePage, book: Book, layout: Layout) -> Leaf:
+    """The title page: title and subtitle over the art, the editor and the publisher at the foot."""
+
+    def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
+        display, line = layout.type.display, layout.line
+        lines = broken(book.title, display.font, display.size, layout.measure)
+        rows = [
+            Row(display.leading, (Text(0.0, display.leading - DROP * line, words, display.font, display.size),))
+            for words in lines
+        ]
+        if book.subtitle:
+            rows += [Row(line / 2), *paragraph(book.subtitle, layout.type.title, layout.measure, line)]
+        items: list[Item] = [*stacked(rows, sheet.x, sheet.y + layout.depth * 0.08, labels)]
+        art_width = layout.measure
+        base = sheet.y + layout.depth * 0.84
+        top = sheet.y + layout.depth * 0.08 + height(rows)
+        items.append(Group((title_art(book, art_width, min(art_width * 0.56, base - top - 2 * line)),), sheet.x, base))
+        foot = sheet.y + layout.depth - line
+        if part.publisher:
+            items.append(capitals(sheet.x, foot, part.publisher, layout))
+            foot -= 1.5 * line
+        if book.editor:
+            items.append(capitals(sheet.x, foot, f"Edited by {book.editor}", layout))
+        return tuple(items)
+
+    return Leaf(draw, (("title", 0.0),), bare=True)
+
+
+def imprint_leaf(part: ImprintPage, layout: Layout) -> Leaf:
+    """The imprint, small, at the foot of the page."""
+
+    def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
+        small, wide = layout.type.small, min(layout.measure, 28 * layout.type.small.size)
+        rows = [
+            row
+            for words in part.paragraphs
+            for row in (*paragraph(words, small, wide, layout.line), Row(layout.line / 2))
+        ]
+        return tuple(stacked(rows, sheet.x, sheet.y + layout.depth - height(rows), labels))
+
+    return Leaf(draw, (("imprint", 0.0),), bare=True)
+
+
+def foreword_leaves(part: Foreword, book: Book, layout: Layout) -> list[Leaf]:
+    """The editor's words, and the editor's name under them."""
+    line, hang, text = layout.line, layout.puzzles.hang, layout.type.text
+    wide = min(layout.measure - hang, 36 * text.size)
+    rows = [*heading(part.heading, layout, hang)]
+    for runs in part.paragraphs:
+        rows += [*marked_paragraph(runs, text, wide, line, hang), Row(line)]
+    if book.editor:
+        rows[-1] = replace(rows[-1], tied=True)
+        rows[-2] = replace(rows[-2], tied=True)
+        rows += paragraph(book.editor, layout.type.note, wide, line, hang)
+    return flowing(rows, layout, "foreword", part.heading)
+
+
+def guide_leaves(part: Guide, book: Book, layout: Layout) -> list[Leaf]:
+    """How to read the book, with the five ridges and the names of the bands."""
+    line, hang = layout.line, layout.puzzles.hang
+    rows = [*heading(part.heading, layout, hang)]
+    wide = min(layout.measure - hang, 36 * layout.type.text.size)
+    for index, words in enumerate(part.paragraphs):
+        rows += [*paragraph(words, layout.type.text, wide, line, hang), Row(line)]
+        if index == 0:
+            rows += [_bands(book, layout, hang, wide), Row(line)]
+    return flowing(rows, layout, "guide", part.heading)
+
+
+def _bands(book: Book, layout: Layout, x: float, wide: float) -> Row:
+    """The five ridges in a row, each over its name."""
+    line, label = layout.line, layout.type.label
+    step = wide / len(book.band_names)
+    items: list[Item] = []
+    for index, name in enumerate(book.band_names):
+        left = x + index * step
+        items.append(Group((ridge(index + 1, step * 0.7),), left, 2 * line))
+        items.append(Text(left, (4 - DROP) * line - line * 0.7, name, label.font, label.size))
+    return Row(4 * line, tuple(items))

@@ -1,0 +1,145 @@
+"""The hints: small entries in columns, all first hints, then all second, then all third.
+
+In: the puzzles of a book. Out: pages. No page of a level is seen beside one of another, so nobody reads the next hint
+by accident. The number of an entry leads to its puzzle, its words to the next hint, those of the last to the key.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from bookmaker.book.model import BookPuzzle, HintPages
+from bookmaker.display.items import Group, Item, Link, Text
+from bookmaker.layout.lengths import mm
+from bookmaker.layout.pages.parts import heading
+from bookmaker.layout.setting.flow import columns, height, stacked
+from bookmaker.layout.setting.text import DROP, Labels, Row, broken, paragraph, width
+from bookmaker.layout.sheet import Leaf, Sheet
+from bookmaker.layout.spec import Layout
+
+GUTTER = mm(8)
+"""White space between two columns."""
+
+EMS = 22
+"""The narrowest column, in ems of its type."""
+
+ORDINALS = ("first", "second", "third")
+
+
+def hint_leaves(part: HintPages, puzzles: Sequence[BookPuzzle], layout: Layout) -> list[Leaf]:
+    """Pages of hints; each level begins on a page that does not face the level before it."""
+    leaves: list[Leaf] = []
+    for level, title in enumerate(part.levels, start=1):
+        head = [*heading(f"{part.heading}: {title.lower()}", layout)]
+        if level == 1:
+            measure = min(layout.measure, 40 * layout.type.text.size)
+            head += [*paragraph(part.note, layout.type.text, measure, layout.line), Row(layout.line)]
+        rows = [row for puzzle in puzzles for row in _entry(puzzle, level, layout)]
+        anchors = ("hints", "hints 1") if level == 1 else (f"hints {level}",)
+        between = None if level == 1 else _between(level, title, layout)
+        leaves += _pages(head, rows, layout, part.heading, anchors, between)
+    return leaves
+
+
+def _across(layout: Layout) -> int:
+    """Columns on a page."""
+    return max(1, int((layout.measure + GUTTER) / (EMS * layout.type.small.size + GUTTER)))
+
+
+def _wide(layout: Layout) -> float:
+    """Width of a column."""
+    across = _across(layout)
+    return (layout.measure - (across - 1) * GUTTER) / across
+
+
+def _entry(puzzle: BookPuzzle, level: int, layout: Layout) -> Iterator[Row]:
+    """A hint beside the number of its puzzle."""
+    if puzzle.hints is None:
+        return
+    small, line = layout.type.small, layout.line
+    words = (puzzle.hints.where, puzzle.hints.what, puzzle.hints.how)[level - 1]
+    indent = width("000", small) + 0.7 * small.size
+    lines = broken(words, small.font, small.size, _wide(layout) - indent, small.language)
+    base = (1 - DROP) * line
+    further = f"hint {level + 1} {puzzle.id}" if level < len(ORDINALS) else f"key {puzzle.id}"
+    for at, text in enumerate(lines):
+        items: list[Item] = [
+            Text(indent, base, text, small.font, small.size),
+            Link(indent, base - small.size, width(text, small), 1.3 * small.size, further),
+        ]
+        if at == 0:
+            number = str(puzzle.number)
+            edge = indent - 0.7 * small.size
+            wide = width(number, small)
+            items.append(Text(edge, base, number, "sans-bold", small.size * 0.95, anchor="end"))
+            items.append(Link(edge - wide, base - small.size, wide, 1.3 * small.size, f"puzzle {puzzle.id}"))
+        anchors = (f"hint {level} {puzzle.id}",) if at == 0 else ()
+        yield Row(line, tuple(items), tied=at < len(lines) - 1, anchors=anchors)
+    yield Row(0.4 * line)
+
+
+def _pages(
+    head: Sequence[Row], rows: Sequence[Row], layout: Layout, running: str, anchors: Sequence[str], between: Leaf | None
+) -> Iterator[Leaf]:
+    """The rows in columns, page by page, the first page under a heading; the columns of the last page are even."""
+    rest = list(rows)
+    first = True
+    while rest:
+        top = height(head) if first else 0.0
+        filled = columns(rest, layout.depth - top)
+        if len(filled) <= _across(layout):
+            filled = _even(rest, layout)
+        page = filled[: _across(layout)]
+        rest = [row for column in filled[_across(layout) :] for row in column]
+        named = [(name, layout.margins.top) for name in anchors] if first else []
+        named += [(name, layout.margins.top + top + y) for column in page for name, y in _anchors(column)]
+        yield _leaf(
+            head if first else (), page, layout, "" if first else running, tuple(named), between if first else None
+        )
+        first = False
+
+
+def _even(rows: Sequence[Row], layout: Layout) -> list[tuple[Row, ...]]:
+    """Rows in columns as short as will do."""
+    across = _across(layout)
+    depth = height(rows) / across
+    while len(filled := columns(rows, depth)) > across:
+        depth += layout.line / 2
+    return filled
+
+
+def _anchors(column: Sequence[Row]) -> Iterator[tuple[str, float]]:
+    y = 0.0
+    for row in column:
+        yield from ((name, y) for name in row.anchors)
+        y += row.height
+
+
+def _leaf(
+    head: Sequence[Row],
+    page: Sequence[Sequence[Row]],
+    layout: Layout,
+    running: str,
+    anchors: tuple[tuple[str, float], ...],
+    between: Leaf | None,
+) -> Leaf:
+    def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
+        items = [*stacked(head, sheet.x, sheet.y, labels)]
+        for at, column in enumerate(page):
+            x = sheet.x + at * (_wide(layout) + GUTTER)
+            items += stacked(column, x, sheet.y + height(head), labels)
+        return tuple(items)
+
+    return Leaf(draw, anchors, running, between=between)
+
+
+def _between(level: int, title: str, layout: Layout) -> Leaf:
+    """What stands beside the last page of a level, so that the next does not."""
+    note = layout.type.note
+    words = f"Overleaf: the {ORDINALS[level - 1]} hints, {title[0].lower()}{title[1:]}."
+
+    def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
+        middle = sheet.x + layout.measure / 2
+        return (Group((Text(middle, sheet.y + layout.depth * 0.4, words, note.font, note.size, anchor="middle"),)),)
+
+    return Leaf(draw)

@@ -1,0 +1,115 @@
+"""Solution keys: small grids, several to a page, each with its number, title, solve profile and the way back.
+
+In: the puzzles of a book. Out: rows of keys, for the pages at the back, a key on its own or a handout's last page.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from math import ceil
+
+from bookmaker.book.model import BookPuzzle
+from bookmaker.display.items import Group, Item, Text
+from bookmaker.layout.art.gridart import draw_grid
+from bookmaker.layout.art.profile import profile
+from bookmaker.layout.lengths import mm
+from bookmaker.layout.setting.text import DROP, PageNumber, Row, broken, width
+from bookmaker.layout.spec import Layout
+
+GUTTER = mm(8)
+"""The least white space between keys, in points."""
+
+CAPTION = 1.4
+"""Height of the line over a key, in lines of text."""
+
+PROFILE = 2.0
+"""Height of the solve profile under a key, in lines of text."""
+
+
+@dataclass(frozen=True, slots=True)
+class Key:
+    """A key measured: it takes `span` columns, together `room` points wide, with cells of `cell` points."""
+
+    puzzle: BookPuzzle
+    span: int
+    room: float
+    cell: float
+
+    @property
+    def side(self) -> float:
+        """Side of the grid in points."""
+        return self.puzzle.puzzle.grid.size * self.cell
+
+
+def key_rows(puzzles: Sequence[BookPuzzle], layout: Layout) -> Iterator[Row]:
+    """Keys in order, as many across as the layout says, each row of them one `Row`. Profiles share one scale."""
+    across = layout.keys.columns
+    column = min((layout.measure - (across - 1) * GUTTER) / across, 9 * layout.keys.cell)
+    gutter = (layout.measure - across * column) / (across - 1) if across > 1 else 0.0
+    ceiling = max((step for puzzle in puzzles if puzzle.rating for step in puzzle.rating.profile), default=1.0)
+    row: list[Key] = []
+    for puzzle in puzzles:
+        key = _measured(puzzle, layout, column, gutter)
+        if sum(other.span for other in row) + key.span > across:
+            yield _row(row, layout, gutter, ceiling)
+            row = []
+        row.append(key)
+    if row:
+        yield _row(row, layout, gutter, ceiling)
+
+
+def _measured(puzzle: BookPuzzle, layout: Layout, column: float, gutter: float) -> Key:
+    """A large grid takes more columns, so that its digits come out about as large as those of the others."""
+    size = puzzle.puzzle.grid.size
+    wanted = 0.8 * column / 9 * size
+    span = min(layout.keys.columns, ceil((wanted + gutter) / (column + gutter)))
+    room = span * column + (span - 1) * gutter
+    return Key(puzzle, span, room, min(layout.keys.cell, room / size))
+
+
+def _row(keys: list[Key], layout: Layout, gutter: float, ceiling: float) -> Row:
+    line = layout.line
+    items: list[Item | PageNumber] = []
+    x = deepest = 0.0
+    for key in keys:
+        items += _caption(key, layout, x)
+        drawn = draw_grid(key.puzzle.puzzle, key.cell, f"key {key.puzzle.id}", key.puzzle.solution or (), marks=False)
+        items.append(Group((drawn,), x, CAPTION * line))
+        foot = CAPTION * line + key.side + (PROFILE + 0.3) * line
+        items += _under(key, layout, x, foot, ceiling)
+        items += _foot(key, layout, x, foot + line)
+        deepest = max(deepest, foot)
+        x += key.room + gutter
+    anchors = tuple(f"key {key.puzzle.id}" for key in keys)
+    return Row(ceil((deepest + 2.1 * line) / line) * line, tuple(items), anchors=anchors)
+
+
+def _caption(key: Key, layout: Layout, x: float) -> Iterator[Item]:
+    """Number and title over a key; a title too long for its column ends in an ellipsis."""
+    small, puzzle = layout.type.small, key.puzzle
+    base = (1 - DROP) * layout.line
+    number = Text(x, base, str(puzzle.number), "sans-bold", small.size)
+    yield number
+    indent = width(f"{puzzle.number}  ", small)
+    lines = broken(puzzle.title, small.font, small.size, key.room - indent)
+    words = lines[0] if len(lines) == 1 else lines[0].rstrip(" ,;:–") + " …"
+    yield Text(x + indent, base, words, small.font, small.size)
+
+
+def _under(key: Key, layout: Layout, x: float, y: float, ceiling: float) -> Iterator[Item]:
+    """The solve profile, standing on `y`; in a draft what is wrong with the puzzle."""
+    rating, label = key.puzzle.rating, layout.type.label
+    if rating and rating.profile:
+        wide = min(key.side, 9 * key.cell)
+        yield Group((profile(rating.profile, rating.narrow, wide, PROFILE * layout.line, ceiling),), x, y)
+    for at, words in enumerate(broken(key.puzzle.flaw, label.font, label.size, key.side)):
+        yield Text(x, y + (at - 1) * layout.line, words, "sans-bold", label.size)
+
+
+def _foot(key: Key, layout: Layout, x: float, y: float) -> Iterator[Item | PageNumber]:
+    """How many steps the profile has, and the way back."""
+    label, rating = layout.type.label, key.puzzle.rating
+    if rating and rating.profile:
+        yield Text(x, y, f"{rating.steps} steps", label.font, label.size, 0.25)
+    yield PageNumber(x + key.side, y, "page ", f"puzzle {key.puzzle.id}", label, 0.25)

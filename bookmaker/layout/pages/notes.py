@@ -1,0 +1,32 @@
+"""Ruled pages for the reader's notes, as many as the fold of the sheets leaves over."""
+
+from __future__ import annotations
+
+from bookmaker.display.items import Item, Line, Stroke
+from bookmaker.layout.pages.parts import heading
+from bookmaker.layout.setting.flow import height, stacked
+from bookmaker.layout.setting.text import Labels
+from bookmaker.layout.sheet import Leaf, Sheet
+from bookmaker.layout.spec import Layout
+
+RULE = Stroke(0.25, 0.5)
+STEP = 2
+"""Lines of text between two rules: room for a pencil."""
+
+
+def note_leaves(count: int, title: str, layout: Layout) -> list[Leaf]:
+    """So many pages; the first has the heading."""
+    return [_leaf(title if at == 0 else "", layout, "notes" if at == 0 else "", title) for at in range(count)]
+
+
+def _leaf(title: str, layout: Layout, anchor: str, head: str) -> Leaf:
+    def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
+        rows = heading(title, layout) if title else ()
+        y, items = sheet.y + height(rows), [*stacked(rows, sheet.x, sheet.y, labels)]
+        y += (0 if title else STEP) * layout.line
+        while y <= sheet.y + layout.depth + 0.01:
+            items.append(Line((sheet.x, y), (sheet.x + layout.measure, y), RULE))
+            y += STEP * layout.line
+        return tuple(items)
+
+    return Leaf(draw, ((anchor, layout.margins.top),) if anchor else (), "" if title else head)

@@ -1,0 +1,47 @@
+"""Small things that several parts of a book are built from: headings, prose pages, lines of a list."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from bookmaker.display.items import Item, Text
+from bookmaker.layout.setting.flow import columns, stacked
+from bookmaker.layout.setting.text import DROP, Labels, Row, broken
+from bookmaker.layout.sheet import Leaf, Sheet
+from bookmaker.layout.spec import Layout, Type
+
+
+def heading(text: str, layout: Layout, x: float = 0.0) -> tuple[Row, ...]:
+    """A heading with its white space, tied to what follows."""
+    type = layout.type.heading
+    lines = broken(text, type.font, type.size, layout.measure - x)
+    rows = [
+        Row(type.leading, (Text(x, type.leading - DROP * layout.line, words, type.font, type.size),), tied=True)
+        for words in lines
+    ]
+    return (*rows, Row(layout.line, tied=True))
+
+
+def number_before(x: float, y: float, number: int, type: Type) -> Text:
+    """A puzzle's number in a list, standing before the edge at which its title begins."""
+    return Text(x - 0.9 * type.size, y, str(number), "sans-bold", type.size * 0.95, anchor="end")
+
+
+def flowing(rows: Iterable[Row], layout: Layout, anchor: str, head: str) -> list[Leaf]:
+    """Rows on as many pages as they need; the anchor leads to the first, the running head stands on the others."""
+    leaves = []
+    for index, column in enumerate(columns(rows, layout.depth)):
+        anchors = [] if index else [(anchor, layout.margins.top)]
+        y = layout.margins.top
+        for row in column:
+            anchors += [(name, y) for name in row.anchors]
+            y += row.height
+        leaves.append(_leaf(column, tuple(anchors), head if index else ""))
+    return leaves
+
+
+def _leaf(column: tuple[Row, ...], anchors: tuple[tuple[str, float], ...], head: str) -> Leaf:
+    def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
+        return tuple(stacked(column, sheet.x, sheet.y, labels))
+
+    return Leaf(draw, anchors, head)

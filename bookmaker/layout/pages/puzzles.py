@@ -1,0 +1,118 @@
+"""Puzzles onto pages, in order, as many a page as the layout says.
+
+In: the puzzles of a chapter. Out: a `Leaf` a page. A puzzle too large for its share of a page has a page of its own;
+one too large even for that is a trouble that says what is missing.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+
+from bookmaker.book.model import BookPuzzle
+from bookmaker.display.items import Group, Item
+from bookmaker.layout.lengths import mm
+from bookmaker.layout.pages.block import Block, fit_above, fit_beside
+from bookmaker.layout.setting.text import Labels
+from bookmaker.layout.sheet import Leaf, Sheet
+from bookmaker.layout.spec import Layout
+from bookmaker.trouble import BookTroubles, Trouble
+
+ALONE = mm(13)
+"""A puzzle too large for its share of a page has cells of up to this size on a page of its own."""
+
+
+@dataclass(frozen=True, slots=True)
+class Slot:
+    """A block at its place in the type area."""
+
+    block: Block
+    x: float
+    y: float
+
+
+def puzzle_leaves(puzzles: Iterable[BookPuzzle], layout: Layout, head: str) -> list[Leaf]:
+    """Pages of puzzles. Raises BookTroubles with every puzzle that fits on no page."""
+    return [_leaf(slots, layout, head) for slots in place_puzzles(puzzles, layout, layout.depth)]
+
+
+def place_puzzles(puzzles: Iterable[BookPuzzle], layout: Layout, depth: float) -> list[tuple[Slot, ...]]:
+    """The slots of each page, `depth` points deep. Raises BookTroubles with every puzzle that fits on no page."""
+    pages: list[tuple[Slot, ...]] = []
+    page: list[Slot] = []
+    troubles = []
+    places = list(_places(layout, depth))
+    wide, high = _share(layout, depth)
+    for puzzle in puzzles:
+        block = _fit(puzzle, layout, wide, high)
+        if block is not None:
+            page.append(Slot(block, *places[len(page)]))
+            if len(page) == len(places):
+                pages.append(tuple(page))
+                page = []
+            continue
+        whole = fit_above(puzzle, layout, layout.measure, depth, layout.puzzles.hang, ALONE)
+        if not whole.fits:
+            troubles.append(_does_not_fit(whole))
+            continue
+        if page:
+            pages.append(tuple(page))
+            page = []
+        pages.append((Slot(whole, 0.0, 0.0),))
+    if page:
+        pages.append(tuple(page))
+    if troubles:
+        raise BookTroubles(troubles)
+    return pages
+
+
+def _fit(puzzle: BookPuzzle, layout: Layout, wide: float, high: float) -> Block | None:
+    if layout.puzzles.text == "beside":
+        return fit_beside(puzzle, layout, wide, high)
+    hang = layout.puzzles.hang if layout.puzzles.columns == 1 else 0.0
+    block = fit_above(puzzle, layout, wide, high, hang)
+    return block if block.fits else None
+
+
+def _share(layout: Layout, depth: float) -> tuple[float, float]:
+    """Width and depth of one puzzle's share of a page."""
+    slots = layout.puzzles
+    return (
+        (layout.measure - (slots.columns - 1) * slots.gap) / slots.columns,
+        (depth - (slots.rows - 1) * slots.gap) / slots.rows,
+    )
+
+
+def _places(layout: Layout, depth: float) -> Iterator[tuple[float, float]]:
+    wide, high = _share(layout, depth)
+    gap = layout.puzzles.gap
+    for row in range(layout.puzzles.rows):
+        for column in range(layout.puzzles.columns):
+            yield column * (wide + gap), row * (high + gap)
+
+
+def _leaf(slots: tuple[Slot, ...], layout: Layout, head: str) -> Leaf:
+    def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
+        return tuple(drawn(slots, sheet, sheet.y, labels))
+
+    anchors = tuple((f"puzzle {slot.block.puzzle.id}", layout.margins.top + slot.y) for slot in slots)
+    return Leaf(draw, anchors, head)
+
+
+def drawn(slots: tuple[Slot, ...], sheet: Sheet, top: float, labels: Labels) -> Iterator[Item]:
+    """The puzzles of a page, the type area beginning at `top`."""
+    for slot in slots:
+        items = tuple(slot.block.draw(sheet.right, labels))
+        yield Group(items, sheet.x + slot.x, top + slot.y, name=f"puzzle {slot.block.puzzle.id}")
+
+
+def _does_not_fit(block: Block) -> Trouble:
+    puzzle, layout = block.puzzle, block.layout
+    size = puzzle.puzzle.grid.size
+    least, got = layout.puzzles.least / mm(1), block.cell / mm(1)
+    text = (
+        f"“{puzzle.title}” does not fit on a page of {layout.name}: its {size}×{size} grid would have cells of "
+        f"{got:.1f} mm, and the layout asks for {least:.1f} mm at least"
+    )
+    hint = "choose a layout on larger paper or with smaller cells, or shorten the puzzle's rules and note"
+    return Trouble(puzzle.place, "does-not-fit", text, hint)

@@ -1,0 +1,153 @@
+"""The words around a grid: number, title, setter, ridge, rules, key to the marks, note.
+
+In: a puzzle and the width of its column. Out: rows of text and marks, for above the grid or beside it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+from math import ceil
+
+from bookmaker.book.contest import points_said
+from bookmaker.book.model import BookPuzzle, MarkLine
+from bookmaker.display.items import Group, Item, Text
+from bookmaker.layout.art.codes import qr_code, qr_side
+from bookmaker.layout.art.ridge import ridge
+from bookmaker.layout.art.swatch import swatch, swatch_size
+from bookmaker.layout.setting.flow import stacked
+from bookmaker.layout.setting.text import DROP, FONTS, Row, broken, paragraph, width
+from bookmaker.layout.spec import Layout, Type
+
+SAMPLE = 1.5
+"""Size of the cells of a sample, in lines of text."""
+
+RULES_EMS = 40
+"""Rules are set no wider than this many ems: longer lines are hard to read."""
+
+
+def head_above(puzzle: BookPuzzle, layout: Layout, measure: float, hang: float) -> tuple[Row, ...]:
+    """Number and title at the left, the ridge at the right; under them setter and band.
+
+    The number hangs in a column of `hang` points if there is one, else the title follows it.
+    """
+    type = layout.type
+    axis = max(hang, width(str(puzzle.number), type.number) + 0.4 * type.number.size)
+    wide = ridge_width(layout)
+    number = Text(0.0, _base(type.number, layout), str(puzzle.number), type.number.font, type.number.size)
+    lines = broken(puzzle.title, type.title.font, type.title.size, measure - axis - wide - layout.line)
+    base = _base(type.number, layout)
+    right: list[Item] = []
+    if puzzle.rating:
+        right.append(Group((ridge(puzzle.rating.band, wide),), measure - wide, base))
+    rows = [Row(type.number.leading, (number, _title(axis, base, lines[0], layout), *right))]
+    rows += [Row(type.title.leading, (_title(axis, _base(type.title, layout), words, layout),)) for words in lines[1:]]
+    setter = _setter(puzzle, layout, axis, measure - axis - width(_band_words(puzzle), type.label) - layout.line)
+    band = Text(measure, _base(type.note, layout), _band_words(puzzle), type.label.font, type.label.size, anchor="end")
+    first, *more = setter or (Row(type.note.leading),)
+    return (*rows, Row(first.height, (*first.items, band)), *more)
+
+
+def head_beside(puzzle: BookPuzzle, layout: Layout, measure: float) -> tuple[Row, ...]:
+    """Number and ridge on one line, then title, setter and band, one under the other."""
+    type = layout.type
+    base = _base(type.number, layout)
+    top: list[Item] = [Text(0.0, base, str(puzzle.number), type.number.font, type.number.size)]
+    if puzzle.rating:
+        wide = ridge_width(layout)
+        top.append(Group((ridge(puzzle.rating.band, wide),), measure - wide, base))
+    band = Text(measure, _base(type.note, layout), _band_words(puzzle), type.label.font, type.label.size, anchor="end")
+    title = broken(puzzle.title, type.title.font, type.title.size, measure)
+    return (
+        Row(type.number.leading, tuple(top)),
+        Row(layout.line, (band,)),
+        *(Row(type.title.leading, (_title(0.0, _base(type.title, layout), words, layout),)) for words in title),
+        *_setter(puzzle, layout, 0.0, measure),
+    )
+
+
+def rules_above(puzzle: BookPuzzle, layout: Layout, measure: float, hang: float) -> Iterator[Row]:
+    """The rules as one text: plain sentences, then each mark's sample at the left of its sentence."""
+    wide = min(measure - hang, RULES_EMS * layout.type.text.size)
+    yield from _plain(puzzle, layout, wide, hang)
+    samples = [swatch_size(mark.sample, SAMPLE * layout.line)[0] for mark in puzzle.rules.marks]
+    indent = hang or max(samples, default=0.0) + 0.7 * layout.line
+    wide = min(measure - indent, RULES_EMS * layout.type.text.size)
+    for mark in puzzle.rules.marks:
+        yield Row(layout.line / 2)
+        yield _mark_row(mark, layout, indent, wide)
+
+
+def rules_beside(puzzle: BookPuzzle, layout: Layout, measure: float) -> Iterator[Row]:
+    """The same in a narrow column: each mark's sample over its sentence."""
+    yield from _plain(puzzle, layout, measure, 0.0)
+    for mark in puzzle.rules.marks:
+        cell = min(SAMPLE * layout.line, measure / swatch_size(mark.sample, 1.0)[0])
+        high = swatch_size(mark.sample, cell)[1]
+        yield Row(layout.line / 2)
+        yield Row(ceil(2 * high / layout.line + 0.6) * layout.line / 2, (swatch(mark.sample, cell),))
+        yield from paragraph(mark.text, layout.type.text, measure, layout.line)
+
+
+def note_rows(puzzle: BookPuzzle, layout: Layout, measure: float) -> tuple[Row, ...]:
+    """The note under a puzzle, at the right of the code of its link if it has one."""
+    line, type = layout.line, layout.type.note
+    if not puzzle.link:
+        return paragraph(puzzle.note, type, min(measure, RULES_EMS * type.size), line) if puzzle.note else ()
+    side = qr_side(puzzle.link)
+    x = side + line
+    words = paragraph(puzzle.note, type, min(measure - x, RULES_EMS * type.size), line, x) if puzzle.note else ()
+    items: list[Item] = [Group((qr_code(puzzle.link),), 0.0, 0.3 * line)]
+    items += [
+        replace(item, y=item.y + at * line)
+        for at, row in enumerate(words)
+        for item in row.items
+        if isinstance(item, Text)
+    ]
+    return (Row(max(ceil((side + 0.6 * line) / line), len(words)) * line, tuple(items)),)
+
+
+def ridge_width(layout: Layout) -> float:
+    """Width of the ridge beside a title."""
+    return layout.type.title.size * 3.2
+
+
+def _plain(puzzle: BookPuzzle, layout: Layout, measure: float, x: float) -> tuple[Row, ...]:
+    plain = puzzle.rules.plain
+    return paragraph(plain, layout.type.text, measure, layout.line, x) if plain else ()
+
+
+def _mark_row(mark: MarkLine, layout: Layout, indent: float, measure: float) -> Row:
+    """A sample with its sentence, their middles level where the sentence is the shorter."""
+    line = layout.line
+    words = paragraph(mark.text, layout.type.text, measure, line)
+    room = indent - 0.5 * line
+    cell = min(SAMPLE * line, room / swatch_size(mark.sample, 1.0)[0])
+    high = swatch_size(mark.sample, cell)[1]
+    height = max(len(words) * line, ceil(2 * high / line - 0.2) * line / 2)
+    lead = (height - len(words) * line) / 2
+    middle = lead + (1 - DROP) * line - FONTS.x_height(layout.type.text.font) / 2 * layout.type.text.size
+    top = max(0.2 * line, middle - high / 2) if lead == 0 else middle + (len(words) - 1) * line / 2 - high / 2
+    items: list[Item] = [Group((swatch(mark.sample, cell),), 0.0, top)]
+    items += stacked(words, indent, lead, {})
+    return Row(height, tuple(items))
+
+
+def _setter(puzzle: BookPuzzle, layout: Layout, x: float, measure: float) -> tuple[Row, ...]:
+    return paragraph(puzzle.setter, layout.type.note, measure, layout.line, x) if puzzle.setter else ()
+
+
+def _band_words(puzzle: BookPuzzle) -> str:
+    if puzzle.rating is None:
+        return puzzle.flaw
+    said = points_said(puzzle.points) if puzzle.points else f"effort {puzzle.rating.effort:.0f}"
+    return f"{puzzle.rating.band_name}  ·  {said}"
+
+
+def _title(x: float, y: float, words: str, layout: Layout) -> Text:
+    return Text(x, y, words, layout.type.title.font, layout.type.title.size)
+
+
+def _base(type: Type, layout: Layout) -> float:
+    """Where the baseline lies in a row of this type."""
+    return type.leading - DROP * layout.line

@@ -1,0 +1,1 @@
+"""Setting text: measures of the fonts, paragraphs into lines, lines into columns."""

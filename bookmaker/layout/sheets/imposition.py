@@ -1,0 +1,92 @@
+"""Booklets: the pages of a book, two to a side, so that the sheets can be printed on both sides, folded and stitched.
+
+In: a finished document and its layout. Out: the sides of the sheets, front and back in turn, each page a group on the
+half where it belongs; links and bookmarks stay behind. The sheets turn over on their short edge.
+
+A signature is a bundle of sheets folded into each other. In it the inner sheets stick out at the front and lose that
+much when the edge is cut: creep. Their pages are therefore set nearer to the fold, by one thickness of the paper for
+every sheet around them (common practice of the trade, no source).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+
+from bookmaker.book.wording import NOTES
+from bookmaker.display.items import Document, Group, Item, Link, Page, Rect
+from bookmaker.layout.pages.notes import note_leaves
+from bookmaker.layout.sheet import BLANK, Sheet
+from bookmaker.layout.spec import Booklet, Layout
+
+
+@dataclass(frozen=True, slots=True)
+class Side:
+    """One side of a sheet: the pages on its halves, counted from 1, and how many sheets lie around the sheet."""
+
+    left: int
+    right: int
+    around: int
+
+
+def signatures(pages: int, most: int) -> list[int]:
+    """How many sheets each signature has, at most `most` pages in one: as equal as can be, the thicker ones first."""
+    sheets = -(-pages // 4)
+    bundles = -(-sheets // (most // 4))
+    return [sheets // bundles + (bundle < sheets % bundles) for bundle in range(bundles)]
+
+
+def sides(pages: int, most: int) -> Iterator[Side]:
+    """Front and back of every sheet, from the outermost of the first signature on; `pages` is a multiple of four."""
+    first = 1
+    for sheets in signatures(pages, most):
+        last = first + 4 * sheets - 1
+        for around in range(sheets):
+            yield Side(last - 2 * around, first + 2 * around, around)
+            yield Side(first + 2 * around + 1, last - 2 * around - 1, around)
+        first = last + 1
+
+
+def impose(document: Document, layout: Layout) -> Document:
+    """The sides of the booklet's sheets. Pages for notes fill the last sheet; the outermost page then stays blank."""
+    booklet = sheets_of(layout)
+    pages = (*document.pages, *_filling(-len(document.pages) % 4, layout, len(document.pages)))
+    made = []
+    for number, side in enumerate(sides(len(pages), booklet.signature)):
+        halves = (
+            _placed(pages[side.left - 1], booklet, side.around, left=True),
+            _placed(pages[side.right - 1], booklet, side.around, left=False),
+        )
+        label = f"{number // 2 + 1}{'b' if number % 2 else 'a'}"
+        made.append(Page(booklet.width, booklet.height, halves, label))
+    return replace(document, pages=tuple(made), bookmarks=())
+
+
+def sheets_of(layout: Layout) -> Booklet:
+    """The sheets a layout names; two of its pages side by side where it names none."""
+    return layout.booklet or Booklet(2 * layout.width, layout.height)
+
+
+def _placed(page: Page, booklet: Booklet, around: int, left: bool) -> Group:
+    """The page on its half of the sheet, its spine at the fold, nothing of it beyond the fold."""
+    fold, creep = booklet.width / 2, around * booklet.thickness
+    x = fold - page.width + creep if left else fold - creep
+    y = (booklet.height - page.height) / 2
+    half = Rect(-x if left else creep, -y, fold, booklet.height)
+    return Group(tuple(_without_links(page.items)), x, y, clip=half, name=f"page {page.label}" if page.label else "")
+
+
+def _without_links(items: tuple[Item, ...]) -> Iterator[Item]:
+    for item in items:
+        if isinstance(item, Group):
+            yield replace(item, items=tuple(_without_links(item.items)))
+        elif not isinstance(item, Link):
+            yield item
+
+
+def _filling(count: int, layout: Layout, after: int) -> Iterator[Page]:
+    """Pages ruled for notes, and a blank one where the booklet ends."""
+    leaves = [*note_leaves(count - 1, NOTES, layout), BLANK] if count else []
+    for number, leaf in enumerate(leaves, start=after + 1):
+        items = leaf.draw(Sheet(layout, right=number % 2 == 1), {})
+        yield Page(layout.width, layout.height, items, "")

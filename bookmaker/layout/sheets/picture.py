@@ -1,0 +1,34 @@
+"""One grid as a picture of its own, for a notice, a screen or a text about the puzzle.
+
+In: a puzzle, and what to show in its cells. Out: a page just large enough for the grid and the clues around it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bookmaker.display.contact import picture_page
+from bookmaker.display.items import Group, Page
+from bookmaker.layout.art.gridart import draw_grid, outside
+from bookmaker.layout.lengths import mm
+from bookmaker.puzzle.position import Position
+from bookmaker.rules.common.contract import RuledPuzzle
+
+CELL = mm(12)
+"""Width of a cell: pencil marks are then as large as the small print of a book."""
+
+
+def grid_picture(
+    puzzle: RuledPuzzle,
+    name: str,
+    digits: Sequence[int] | None = None,
+    position: Position | None = None,
+    shaded: Sequence[int] = (),
+) -> Page:
+    """The grid with its marks, as a group of that name. `digits` fill the cells that have one; `position` pencils its
+    candidates into the others; `shaded` cells have a light ground."""
+    beyond, side = outside(puzzle), puzzle.grid.size * CELL
+    grid = draw_grid(puzzle, CELL, name, digits, position=position, shaded=shaded)
+    placed = Group((grid,), beyond.left * CELL, beyond.top * CELL)
+    width, height = (beyond.left + beyond.right) * CELL + side, (beyond.top + beyond.bottom) * CELL + side
+    return picture_page((placed,), width, height)

@@ -1,0 +1,71 @@
+"""Sheets for the press: every page on a larger sheet with bleed, crop marks and a slug line.
+
+In: a finished document and its layout. Out: the same pages, their items untouched, with room and marks around them.
+Marks stand at the trim's corners, beyond what may be cut off; the slug line under the trim says which sheet this is.
+Distances are common practice of the trade, no source.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from bookmaker.display.items import Document, Item, Line, Page, Stroke, Text
+from bookmaker.layout.lengths import mm
+from bookmaker.layout.setting.text import broken
+from bookmaker.layout.spec import Layout
+
+CLEAR = mm(3)
+"""How far marks keep from the trim at least: a cut a little off shall not show them."""
+
+MARK = mm(5)
+"""Length of a crop mark."""
+
+EDGE = mm(2)
+"""Paper beyond the marks."""
+
+PEN = Stroke(0.25)
+
+SLUG = 6.5
+"""Type size of the slug line in points."""
+
+
+def press_sheets(document: Document, layout: Layout) -> Document:
+    """The document with the bleed of its layout and, where the layout wants them, crop marks and slug lines."""
+    press = layout.press
+    clear = max(press.bleed, CLEAR)
+    sheet = clear + MARK + EDGE if press.marks or press.slug else press.bleed
+    pages = []
+    for number, page in enumerate(document.pages, start=1):
+        items: list[Item] = [*page.items]
+        if press.marks:
+            items += _crop_marks(page, clear)
+        if press.slug:
+            items.append(_slug(page, clear, _words(document, page, number), layout))
+        pages.append(replace(page, items=tuple(items), bleed=press.bleed, sheet=sheet))
+    return replace(document, pages=tuple(pages))
+
+
+def _crop_marks(page: Page, clear: float) -> Iterator[Line]:
+    """Two at each corner, in line with the trim's sides."""
+    for x in (0.0, page.width):
+        yield Line((x, -clear), (x, -clear - MARK), PEN)
+        yield Line((x, page.height + clear), (x, page.height + clear + MARK), PEN)
+    for y in (0.0, page.height):
+        yield Line((-clear, y), (-clear - MARK, y), PEN)
+        yield Line((page.width + clear, y), (page.width + clear + MARK, y), PEN)
+
+
+def _words(document: Document, page: Page, number: int) -> list[str]:
+    """What the slug line says of a sheet, the title last: where the line is too long, it is cut there."""
+    said = [f"Sheet {number} of {len(document.pages)}", f"page {page.label}" if page.label else "no page number"]
+    if document.created:
+        said.append(document.created.isoformat())
+    return [*said, document.title]
+
+
+def _slug(page: Page, clear: float, words: list[str], layout: Layout) -> Text:
+    """Set in the font of the title page, which is known to have the title's characters."""
+    font, room = layout.type.display.font, page.width - 2 * EDGE
+    line = broken("  ·  ".join(words), font, SLUG, room)[0]
+    return Text(EDGE, page.height + clear + 0.5 * MARK + 0.35 * SLUG, line, font, SLUG)
