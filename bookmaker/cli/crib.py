@@ -24,7 +24,10 @@ from bookmaker.tell.scenes import ends_of, scenes_of
 @click.option("--out", "file", required=True, type=click.Path(dir_okay=False, path_type=Path), metavar="FILE")
 @click.option("--layout", "layout_name", default="a4-book", show_default=True, metavar="NAME")
 def crib_command(book: Path, puzzle_id: str, file: Path, layout_name: str) -> None:
-    """Print a presenter's crib of puzzle ID: the path in words, and the board at its key moments."""
+    """Print a presenter's crib of puzzle ID.
+
+    The solving path in words, and the board at its key moments beside them.
+    """
     manifest = load_book(book)
     proofs = proven(proofs_of(manifest, (puzzle_id,)))
     (puzzle,) = make_book(manifest, proofs, as_listed=True).puzzles

@@ -20,7 +20,10 @@ FORMATS = {"text": as_text, "markdown": as_markdown, "json": as_json}
 @click.argument("puzzle_id", metavar="ID")
 @click.option("--format", "form", type=click.Choice(list(FORMATS)), default="text", show_default=True)
 def explain_command(book: Path, puzzle_id: str, form: str) -> None:
-    """Tell how puzzle ID is solved, step by step, as one would tell it at the table."""
+    """Tell how puzzle ID is solved, as one would at the table.
+
+    Every deduction by its name, in the order a person would find it; the hard moment is announced before it comes.
+    """
     manifest = load_book(book)
     (proof,) = proven(proofs_of(manifest, (puzzle_id,)))
     click.echo(FORMATS[form](tell(proof, manifest.band_names)), nl=False)

@@ -36,7 +36,9 @@ MOST_POINTS = 999
 def handout_command(
     book: Path, pick: str, file: Path, layout_name: str, key: str | None, contest: bool, points: str | None
 ) -> None:
-    """Print a few puzzles on sheets for the table, large enough for pencil, with their key.
+    """Print a few puzzles large, for the club table.
+
+    The grids are large enough for pencil; the key follows on the last page, or where --key puts it.
 
     In a contest some cells of each grid have letters, and solvers copy their digits into a check row at the foot of the
     sheet. Beside FILE a second file is written for the marker, its name ending in “-marker”: the check rows filled in,

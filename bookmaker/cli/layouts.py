@@ -10,7 +10,10 @@ from bookmaker.layout import layout_names, load_layout
 
 @main.command("layouts")
 def layouts_command() -> None:
-    """List the layouts a book or handout can be printed in, with the line that chooses each."""
+    """List the layouts for books and handouts.
+
+    Below them stand the line that chooses one in a manifest, and the option that does for one printing.
+    """
     names = layout_names()
     width = max(map(len, names))
     for name in names:

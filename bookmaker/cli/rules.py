@@ -24,7 +24,10 @@ from bookmaker.trouble import nearest
     help="Draw a chart of every rule kind's marks.",
 )
 def rules_command(kind: str | None, chart: Path | None) -> None:
-    """List the rule kinds, or show one KIND: what it means and an example to paste under “rules:”."""
+    """List the rule kinds, or explain one KIND.
+
+    For one kind: what it means, and an example to paste under “rules:”.
+    """
     if chart is not None:
         write_whole({chart: pdf_bytes(compose_chart())})
         click.echo(f"{chart}: a chart of {len(kinds())} rule kinds")

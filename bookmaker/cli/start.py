@@ -14,7 +14,10 @@ from bookmaker.starter import write_starter
 @click.argument("folder", type=click.Path(file_okay=False, path_type=Path))
 @click.option("--kind", metavar="KIND", help="Begin with an example of this rule kind (see “bookmaker rules”).")
 def start_command(folder: Path, kind: str | None) -> None:
-    """Make a small book in FOLDER that you can print at once, with comments that teach how to change it."""
+    """Make a small book in FOLDER, to print at once and change.
+
+    The comments in its manifest teach how to change it.
+    """
     for path in write_starter(folder, kind):
         click.echo(f"wrote {path}")
     click.echo(f"now try: bookmaker typeset {folder} --out {folder / 'printed'}")

@@ -54,7 +54,9 @@ def typeset_command(
     text: bool,
     draft: bool,
 ) -> None:
-    """Print the book: book.pdf with its keys at the back, and key.pdf with the keys alone.
+    """Print the book, and its keys alone.
+
+    What comes out is book.pdf, with the keys at its back, and key.pdf.
 
     A puzzle without exactly one solution stops the book, unless --draft. Both files are looked over as “bookmaker
     preflight” does, and those in FOLDER are replaced only when the new ones are sound. An edition for the press is
