@@ -104,13 +104,14 @@ class _Walk:
     def __init__(self, ground: Ground, path: SolvePath) -> None:
         self.ground = ground
         self.steps = path.steps
+        self.real: list[State] = []
+        """Before each step: the boards as they are."""
         self.plain: list[State] = []
         """Before each step: the boards if nothing had ever been struck, only written."""
-        self.openings: list[Opening | None] = []
         state, plain = start(ground), start(ground)
         for step in path.steps:
+            self.real.append(_copy(state))
             self.plain.append(_copy(plain))
-            self.openings.append(opening_of(state, step) if step.placed else None)
             for cell, digit in step.placed:
                 state.place(cell, digit)
                 plain.place(cell, digit)
@@ -118,7 +119,7 @@ class _Walk:
 
     def rivals_struck(self, index: int) -> set[Pair]:
         """What a placement rests on: rivals that only a strike has ruled out."""
-        opening = self.openings[index]
+        opening = opening_of(self.real[index], self.steps[index])
         return set(self.plain[index].present(rivals_of(self.ground, opening))) if opening else set()
 
     def rests_on(self, index: int, first: int, pairs: Sequence[Pair], wanted: set[Pair]) -> set[Pair]:

@@ -5,7 +5,7 @@ In: a puzzle and its path. Out: a `Sticking`, for hints: the narrow point of the
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from bookmaker.grade.model import SolvePath
 from bookmaker.grade.singles import Kind
@@ -29,9 +29,10 @@ def sticking_point(puzzle: RuledPuzzle, path: SolvePath) -> Sticking | None:
     at = _target(puzzle, path)
     if at is None:
         return None
-    needs = needs_of(puzzle, path, at)
+    so_far = replace(path, steps=path.steps[: at + 1])
+    needs = needs_of(puzzle, so_far, at)
     behind = needs.behind(at)
-    told = {step.index: step for step in trail(puzzle, path, needs) if step.index == at or step.index in behind}
+    told = {step.index: step for step in trail(puzzle, so_far, needs, at)}
     filled = len(puzzle.grid.cells) - path.steps[at].empty
     return Sticking(filled, tuple(told[index] for index in sorted(behind)), told[at])
 

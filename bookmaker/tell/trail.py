@@ -7,9 +7,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
+from bookmaker.grade.boards import cells_on
 from bookmaker.grade.model import SolvePath, Step
 from bookmaker.grade.singles import Kind, Opening
-from bookmaker.grade.state import Area, State, cells_on, ground_of, start
+from bookmaker.grade.state import Area, State, ground_of, start
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.tell.needs import Needs, Pair, opening_of, rivals_of
 
@@ -64,15 +65,15 @@ class Told:
         return self.step.placed[0][1]
 
 
-def trail(puzzle: RuledPuzzle, path: SolvePath, needs: Needs) -> tuple[Told, ...]:
-    """The told steps of a path."""
+def trail(puzzle: RuledPuzzle, path: SolvePath, needs: Needs, target: int | None = None) -> tuple[Told, ...]:
+    """The told steps of a path; with a `target`, of its placements only this one."""
     ground = ground_of(puzzle)
     state, lean = start(ground), start(ground)
     gone: dict[Pair, int] = {}
     written: dict[int, int] = {}
     told: list[Told] = []
     for index, step in enumerate(path.steps):
-        if step.placed:
+        if step.placed and target in (None, index):
             opening = opening_of(state, step)
             placement = _placement(index, step, opening, lean, gone, written) if opening else Told(index, step)
             told.append(replace(placement, view=_view(opening, lean, path, gone)) if opening else placement)
