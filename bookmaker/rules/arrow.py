@@ -79,8 +79,18 @@ arrow:
         if not nodes:
             desk.error(body.place, "no-chains", "no arrow is listed here", "or leave the whole entry out")
         arrows = [_read_arrow(node, grid, desk) for node in nodes]
-        good = tuple(arrow for arrow in arrows if arrow is not None)
-        return cls(good) if good and len(good) == len(arrows) else None
+        good: list[Arrow] = []
+        listed: set[tuple[tuple[int, ...], Chain]] = set()
+        for node, arrow in zip(nodes, arrows, strict=True):
+            if arrow is None:
+                continue
+            shafts = {(arrow.circle, shaft) for shaft in arrow.shafts}
+            if len(shafts) < len(arrow.shafts) or shafts & listed:
+                desk.error(node.place, "chain-twice", "the arrow through these cells is listed already")
+            else:
+                good.append(arrow)
+                listed |= shafts
+        return cls(tuple(good)) if good and len(good) == len(arrows) else None
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         for arrow in self.arrows:

@@ -164,7 +164,7 @@ def _sound(letter: str, areas: list[Area], grid: Grid, desk: Desk) -> bool:
         clash = next((pair for pair in zip(one.cells, other.cells, strict=True) if sees(grid, *pair)), None)
         if clash:
             text = f"clone {letter} asks for one digit at {cells_listed(grid, clash)}, which can't hold the same"
-            desk.error(other.place, "clone-clash", text, "they share a row, a column or a box")
+            desk.error(other.place, "clone-clash", text, "they share a row, a column or a region")
             return False
     return True
 

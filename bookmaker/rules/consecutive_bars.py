@@ -14,7 +14,9 @@ from bookmaker.placed import Node
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.border import (
+    MarkKind,
     Pair,
+    crowded,
     neighbour_relation,
     neighbours,
     partnerless,
@@ -43,8 +45,12 @@ consecutive-bars: [r1c1-r1c2, r1c2-r2c2, r5c6-r5c7]
 
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
-        borders = read_borders(body, "the bar", grid, desk)
-        return None if borders is None else cls(tuple(border.pair for border in borders))
+        borders = read_borders(
+            body, _BAR.called, grid, desk, "where no neighbours are consecutive, write “non-consecutive: yes”"
+        )
+        if borders is None or crowded([(border, _BAR) for border in borders], grid, desk):
+            return None
+        return cls(tuple(border.pair for border in borders))
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         yield from self._asked(grid)
@@ -86,7 +92,7 @@ consecutive-bars: [r1c1-r1c2, r1c2-r2c2, r5c6-r5c7]
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Digits without a partner at a bar, or at a missing one; and strings of bars worked through."""
         joined, apart = self._asked(position.grid)
-        yield from partnerless(position, joined, "the bar")
+        yield from partnerless(position, joined, _BAR.called)
         yield from partnerless(position, apart, "the missing bar", 6)
         yield from worked_through(position, [joined], "bars")
 
@@ -94,6 +100,9 @@ consecutive-bars: [r1c1-r1c2, r1c2-r2c2, r5c6-r5c7]
         """What the bars ask, and what their absence asks."""
         bare = [pair for pair in neighbours(grid) if pair not in set(self.bars)]
         return (
-            neighbour_relation(self.bars, grid, lambda a, b: abs(a - b) == 1),
-            neighbour_relation(bare, grid, lambda a, b: abs(a - b) > 1),
+            neighbour_relation(self.bars, grid, _BAR.keeps),
+            neighbour_relation(bare, grid, lambda a, b: not _BAR.keeps(a, b)),
         )
+
+
+_BAR = MarkKind("the bar", lambda a, b: abs(a - b) == 1)

@@ -166,11 +166,12 @@ diagonal-sum:
 def _read_diagonal(node: Node, grid: Grid, desk: Desk) -> Diagonal | None:
     """One sum, “23 from r1c3 down-right”; None after a trouble."""
     parts = parts_of(node) if isinstance(node, Word) else ()
+    such_as = "such as “23 from r1c3 down-right”"
     if len(parts) != 4 or parts[1].value != "from":
         said = "a diagonal sum is written as its number, the cell where it enters and its way"
-        desk.error(node.place, "diagonal-form", said, "such as “23 from r1c3 down-right”")
+        desk.error(node.place, "diagonal-form", said, such_as)
         return None
-    total = number_clue(parts[0].value, parts[0].place, "a diagonal sum", desk, 1, grid.size * grid.size)
+    total = number_clue(parts[0].value, parts[0].place, "a diagonal sum", desk, 1, grid.size * grid.size, such_as)
     start = read_cell(parts[2], grid, desk)
     way = read_choice(parts[3], "the way of a diagonal", desk, tuple(WAYS))
     if total is None or start is None or way is None:

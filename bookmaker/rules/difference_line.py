@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from itertools import pairwise
 from typing import Self
 
@@ -16,7 +17,7 @@ from bookmaker.placed import Node, read_whole
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.candidates import digits_in, mask_of, removed_by, sees
-from bookmaker.rules.common.chain import Chain, lines_and_option, read_chains
+from bookmaker.rules.common.chain import Chain, Complaint, lines_and_option, read_chains, unfillable
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
@@ -61,8 +62,14 @@ difference-line:
             text = f"digits from 1 to {grid.size} never differ by {USUAL}, which is meant where nothing is said"
             desk.error(body.place, "difference-large", text, "give “lines:” and the difference as “least: 2”")
             return None
-        chains = None if lines is None else read_chains(lines, cls.noun, grid, desk)
-        return None if chains is None or least is None else cls(chains, least)
+        if lines is None or least is None:
+            return None
+
+        def objects(chain: Chain) -> Complaint | None:
+            return unfillable(grid, chain, cls.noun, _leaps(least))
+
+        chains = read_chains(lines, cls.noun, grid, desk, objects=objects)
+        return None if chains is None else cls(chains, least)
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         pairs = dict.fromkeys(pair for chain in self.chains for pair in pairwise(chain))
@@ -120,7 +127,7 @@ difference-line:
             yield from found
             if not found:
                 name = f"the difference line {ends_named(position.grid, chain)}"
-                yield from tried_out(position, chain, self._leaps(), name)
+                yield from tried_out(position, chain, _leaps(self.least), name)
 
     def _partners(self, position: Position, chain: Chain) -> Iterator[Deduction]:
         """A digit needs a partner in each neighbour, and two different ones where the neighbours see each other."""
@@ -144,5 +151,8 @@ difference-line:
                 )
                 yield Deduction(5, len(beside), (cell, *beside), removed, words)
 
-    def _leaps(self) -> Callable[[Sequence[int]], bool]:
-        return lambda digits: len(digits) < 2 or abs(digits[-1] - digits[-2]) >= self.least
+
+@lru_cache(maxsize=16)
+def _leaps(least: int) -> Callable[[Sequence[int]], bool]:
+    """Is the last step of the digits so far wide enough?"""
+    return lambda digits: len(digits) < 2 or abs(digits[-1] - digits[-2]) >= least

@@ -16,6 +16,7 @@ from bookmaker.placed import Node
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.border import (
+    MarkKind,
     Pair,
     knock_out,
     neighbour_relation,
@@ -51,7 +52,7 @@ dots:
 
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
-        marks = read_marks(body, "dots", {"white": "the white dot", "black": "the black dot"}, grid, desk)
+        marks = read_marks(body, "dots", {"white": _WHITE, "black": _BLACK}, grid, desk)
         if marks is None:
             return None
         pairs, all_marked = marks
@@ -124,12 +125,14 @@ dots:
     def _asked(self, grid: Grid) -> Iterator[tuple[str, Relation]]:
         """What each mark asks, and what its absence asks, with the name of it."""
         if self.white:
-            yield "the white dot", neighbour_relation(self.white, grid, lambda a, b: abs(a - b) == 1)
+            yield _WHITE.called, neighbour_relation(self.white, grid, _WHITE.keeps)
         if self.black:
-            yield "the black dot", neighbour_relation(self.black, grid, lambda a, b: a == 2 * b or b == 2 * a)
+            yield _BLACK.called, neighbour_relation(self.black, grid, _BLACK.keeps)
         if self.all_marked:
             bare = [pair for pair in neighbours(grid) if pair not in {*self.white, *self.black}]
-            yield _MISSING, neighbour_relation(bare, grid, lambda a, b: abs(a - b) != 1 and a != 2 * b and b != 2 * a)
+            yield _MISSING, neighbour_relation(bare, grid, lambda a, b: not (_WHITE.keeps(a, b) or _BLACK.keeps(a, b)))
 
 
+_WHITE = MarkKind("the white dot", lambda a, b: abs(a - b) == 1)
+_BLACK = MarkKind("the black dot", lambda a, b: a == 2 * b or b == 2 * a)
 _MISSING = "the missing dot"

@@ -6,7 +6,7 @@ The step is at least 1, so neighbours are never equal.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from itertools import pairwise
@@ -19,7 +19,7 @@ from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.automata import Machine, machine
 from bookmaker.rules.common.candidates import removed_by, sees
-from bookmaker.rules.common.chain import Chain, lines_and_option, read_chains
+from bookmaker.rules.common.chain import Chain, Complaint, lines_and_option, read_chains, unfillable
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
@@ -53,8 +53,14 @@ even-step-line:
         lines, option = lines_and_option(body, cls.noun, "step", desk)
         step = 0 if option is None else read_whole(option, "the step", desk, 1, grid.size - 1)
         least = 3 if option is None else 2
-        chains = None if lines is None else read_chains(lines, cls.noun, grid, desk, least=least)
-        return None if chains is None or step is None else cls(chains, step)
+        if lines is None or step is None:
+            return None
+
+        def objects(chain: Chain) -> Complaint | None:
+            return unfillable(grid, chain, cls.noun, _even(step))
+
+        chains = read_chains(lines, cls.noun, grid, desk, least=least, objects=objects)
+        return None if chains is None else cls(chains, step)
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         if self.step:
@@ -123,16 +129,20 @@ even-step-line:
                 words = f"only steps of {listed(map(str, ways), 'or')} fit {name}"
                 yield Deduction(6, len(chain), chain, removed, words)
             else:
-                yield from tried_out(position, chain, self._fits, name)
+                yield from tried_out(position, chain, _even(self.step), name)
 
     def _steps(self, grid: Grid) -> range:
         return range(self.step, self.step + 1) if self.step else range(1, grid.size)
 
-    def _fits(self, digits: Sequence[int]) -> bool:
-        if len(digits) < 2:
-            return True
-        step = abs(digits[-1] - digits[-2])
-        return step == (self.step or abs(digits[1] - digits[0])) > 0
+
+@lru_cache(maxsize=16)
+def _even(step: int) -> Callable[[Sequence[int]], bool]:
+    """Have the digits so far one step, and this one unless it is 0?"""
+
+    def fits(digits: Sequence[int]) -> bool:
+        return len(digits) < 2 or abs(digits[-1] - digits[-2]) == (step or abs(digits[1] - digits[0])) > 0
+
+    return fits
 
 
 @lru_cache(maxsize=16)

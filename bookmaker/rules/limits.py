@@ -6,14 +6,14 @@ Low digits are those below the middle, high ones those above: 1 to 4 and 6 to 9 
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Self
 
 from bookmaker.display.items import Line, Rect, Stroke
 from bookmaker.placed import Node, Table, Word
 from bookmaker.puzzle.cells import read_cells
-from bookmaker.puzzle.grid import CLASSIC, Grid
+from bookmaker.puzzle.grid import CLASSIC, SYMBOLS, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.candidates import digits_in, mask_of, removed_by
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
@@ -21,7 +21,7 @@ from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.reading import parts_of, read_digits
 from bookmaker.rules.common.wording import cells_listed, digits_listed, one_or_many, symbol
 from bookmaker.solve.problem import Allowed, Constraint
-from bookmaker.trouble import Desk
+from bookmaker.trouble import Desk, Place, nearest, quoted
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,6 +60,7 @@ limits:
             desk.error(body.place, "not-limits", "limits are lines of cells, a colon, and their digits", hint)
             return None
         limits: dict[int, Limit] = {}
+        typed: dict[int, Place] = {}
         sound = True
         for key, value in body.entries:
             written = _read_written(value, grid, desk)
@@ -74,6 +75,9 @@ limits:
                         sound = False
                     elif written is not None:
                         limits[cell] = Limit(cell, *written)
+                        typed[cell] = part.place
+        if sound:
+            sound = not _crowded(limits, typed, grid, desk)
         return cls(tuple(limits.values())) if sound else None
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
@@ -150,6 +154,20 @@ limits:
                         yield Deduction(6, len(cells), cells, removed, f"in {house.name}, {words}, and use them up")
 
 
+def _crowded(limits: Mapping[int, Limit], typed: Mapping[int, Place], grid: Grid, desk: Desk) -> bool:
+    """Do more cells of a house share their limits than these leave digits? If so, a trouble at the last of them."""
+    for house in grid.houses:
+        here = {cell: _allowed(limits[cell], grid) for cell in limits if cell in house.cells}
+        for mask in sorted(set(here.values())):
+            cells = [cell for cell, allowed in here.items() if allowed | mask == mask]
+            if len(cells) > mask.bit_count():
+                left = f"have only {digits_listed(digits_in(mask))} left among them"
+                text = f"{cells_listed(grid, sorted(cells))} of {house.name} {left}"
+                desk.error(typed[cells[-1]], "limits-crowd", text, "they stand in one house, so their digits differ")
+                return True
+    return False
+
+
 def _read_written(node: Node, grid: Grid, desk: Desk) -> tuple[int, bool] | None:
     """The digits as a mask, and whether they are forbidden."""
     parts = parts_of(node) if isinstance(node, Word) else ()
@@ -162,6 +180,11 @@ def _read_written(node: Node, grid: Grid, desk: Desk) -> tuple[int, bool] | None
     if isinstance(node, Word) and forbidden:
         offset = node.value.index("not") + len("not")
         listing = Word(node.at_offset(offset), node.value[offset:])
+    if len(named) == 1 and len(named[0].value) > 1 and named[0].value.isalpha():
+        said, hint = f"the limit can't be {quoted(named[0].value)}", nearest(named[0].value, ("low", "high"))
+        if not set(named[0].value.upper()) <= set(SYMBOLS[: grid.size]):
+            desk.error(named[0].place, "unknown-word", said, hint)
+            return None
     digits = read_digits(listing, "the limit", grid, desk)
     if digits is None:
         return None

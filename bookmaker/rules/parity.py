@@ -50,7 +50,7 @@ parity:
             for house in grid.houses:
                 inside = [place for cell, place in marks[name] if cell in house.cells]
                 if len(inside) > room:
-                    text = f"{len(inside)} cells of {house.name} are {name}, but only {number(room)} digits are"
+                    text = f"{number(len(inside))} cells of {house.name} are {name}, but only {number(room)} digits are"
                     desk.error(inside[-1], "parity-crowd", text)
                     sound = False
         return cls(*(tuple(cell for cell, _ in cells) for cells in marks.values())) if sound else None

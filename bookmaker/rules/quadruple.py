@@ -22,7 +22,7 @@ from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.fillings import never_stand
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.reading import read_digits
-from bookmaker.rules.common.wording import cells_listed, counted, digits_listed, symbol
+from bookmaker.rules.common.wording import cells_listed, counted, digits_listed, number, symbol
 from bookmaker.solve.problem import Allowed, Constraint, Count
 from bookmaker.trouble import Desk
 
@@ -178,7 +178,7 @@ def _trouble_with(cells: tuple[int, ...], digits: tuple[int, ...], grid: Grid) -
     across = [pair for pair in combinations(cells, 2) if not sees(grid, *pair)]
     for digit, times in Counter(digits).items():
         if times > 2:
-            return "quadruple-repeat", f"{symbol(digit)} fits at most twice around a corner, not {times} times"
+            return "quadruple-repeat", f"{symbol(digit)} fits at most twice around a corner, not {number(times)} times"
         if times == 2 and not across:
             return "quadruple-repeat", f"{symbol(digit)} can't stand twice in four cells of one box"
     return None

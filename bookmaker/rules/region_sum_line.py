@@ -8,6 +8,7 @@ from __future__ import annotations
 from bisect import bisect_left
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from itertools import accumulate, combinations, groupby, pairwise
 from typing import Self
 
@@ -16,7 +17,7 @@ from bookmaker.placed import Node
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.candidates import removed_by, span_mask
-from bookmaker.rules.common.chain import Chain, Complaint, read_chains
+from bookmaker.rules.common.chain import Chain, Complaint, read_chains, unfillable
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
@@ -66,7 +67,7 @@ region-sum-line:
             high = min(parts, key=lambda part: open_limits(grid, part)[1])
             least, most = open_limits(grid, low)[0], open_limits(grid, high)[1]
             if least <= most:
-                return None
+                return unfillable(grid, chain, cls.noun, _equal_sums(tuple(len(part) for part in parts)))
             text = (
                 f"the sums of the region-sum line can't be equal: its part at {grid.name(low[0])} adds up to at least "
                 f"{least}, its part at {grid.name(high[0])} to at most {most}"
@@ -148,7 +149,7 @@ region-sum-line:
                 can = f"{least}" if least == most else f"{least} to {most}"
                 yield Deduction(6, len(parts), chain, removed, f"each part of {name} adds up to {can}")
             else:
-                yield from tried_out(position, chain, _equal_sums([len(part) for part in parts]), name)
+                yield from tried_out(position, chain, _equal_sums(tuple(len(part) for part in parts)), name)
 
 
 def _dashes(way: Trace, start: float, end: float, gap: float, width: float, rim: float) -> Iterator[Item]:
@@ -166,7 +167,8 @@ def _parts(grid: Grid, chain: Chain) -> list[Chain]:
     return [tuple(cells) for _, cells in groupby(chain, grid.region_of.__getitem__)]
 
 
-def _equal_sums(lengths: Sequence[int]) -> Callable[[Sequence[int]], bool]:
+@lru_cache(maxsize=64)
+def _equal_sums(lengths: tuple[int, ...]) -> Callable[[Sequence[int]], bool]:
     """Of the digits so far along the line, cut into parts of these lengths: may all parts come to one sum?"""
     ends = list(accumulate(lengths))
 

@@ -13,6 +13,7 @@ from bookmaker.placed import Node
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.border import (
+    MarkKind,
     Pair,
     knock_out,
     neighbour_relation,
@@ -48,14 +49,10 @@ sum-marks:
 
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
-        marks = read_marks(body, "sum-marks", {"V": "the V", "X": "the X"}, grid, desk)
+        marks = read_marks(body, "sum-marks", {"V": _FIVE, "X": _TEN}, grid, desk)
         if marks is None:
             return None
         pairs, all_marked = marks
-        if pairs["X"] and grid.size + grid.size - 1 < 10:
-            text = f"no two different digits from 1 to {grid.size} add up to 10, so an X fits nowhere in this grid"
-            desk.error(body.place, "sum-large", text)
-            return None
         return cls(pairs["V"], pairs["X"], all_marked)
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
@@ -119,12 +116,14 @@ sum-marks:
     def _asked(self, grid: Grid) -> Iterator[tuple[str, Relation]]:
         """What each mark asks, and what its absence asks, with the name of it."""
         if self.five:
-            yield "the V", neighbour_relation(self.five, grid, lambda a, b: a + b == 5)
+            yield _FIVE.called, neighbour_relation(self.five, grid, _FIVE.keeps)
         if self.ten:
-            yield "the X", neighbour_relation(self.ten, grid, lambda a, b: a + b == 10)
+            yield _TEN.called, neighbour_relation(self.ten, grid, _TEN.keeps)
         if self.all_marked:
             bare = [pair for pair in neighbours(grid) if pair not in {*self.five, *self.ten}]
             yield _MISSING, neighbour_relation(bare, grid, lambda a, b: a + b not in (5, 10))
 
 
+_FIVE = MarkKind("the V", lambda a, b: a + b == 5)
+_TEN = MarkKind("the X", lambda a, b: a + b == 10)
 _MISSING = "the missing mark"

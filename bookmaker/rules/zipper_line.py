@@ -170,6 +170,7 @@ def _machine(size: int, odd: bool) -> Machine:
     return machine(range(1, size + 1), (0, 0), step, lambda state: state[0] > 0 and not state[1])
 
 
+@lru_cache(maxsize=2)
 def _one_sum(odd: int) -> Callable[[Sequence[int]], bool]:
     """The same reading for digits so far: has each whole pair the sum of the first, or of the middle?"""
 

@@ -111,6 +111,10 @@ def rules_from(text: str, grid: Grid) -> Iterator[Rule]:
         raise ValueError([f"{t.place}: {t.text}" for t in desk.found])
 
 
+BUDGET = 2_000
+"""Guesses allowed to prove that a given can go; one that takes more stays."""
+
+
 def removals(puzzle: RuledPuzzle, least: int, facing: bool, rng: Random) -> list[set[int]]:
     """Cells whose givens can be taken away one group after the other, at random, while one solution and more than
     `least` givens are left; with `facing` a group is a pair of cells that face each other across the centre."""
@@ -122,7 +126,7 @@ def removals(puzzle: RuledPuzzle, least: int, facing: bool, rng: Random) -> list
         group = {c for c in ((cell, len(cells) - 1 - cell) if facing else (cell,)) if c in left}
         if group and len(left) - len(group) >= least:
             trial = without(puzzle, [*taken, group])
-            if isinstance(prove(problem_of(trial)), Unique):
+            if isinstance(prove(problem_of(trial), BUDGET), Unique):
                 taken.append(group)
                 left -= group
     return taken

@@ -22,8 +22,8 @@ LARGE = boxed_grid(16, 4, 4)
         ("disjoint-groups: yes", IRREGULAR, "groups-grid"),
         ("disjoint-groups: yes", LATIN, "groups-grid"),
         # On 4×4 the greatest sum of two digits is 7; on 5×5 it is 9.
-        ("sum-marks: {X: r1c1-r1c2}", SMALL, "sum-large"),
-        ("sum-marks: {X: r1c1-r1c2}", LATIN, "sum-large"),
+        ("sum-marks: {X: r1c1-r1c2}", SMALL, "mark-large"),
+        ("sum-marks: {X: r1c1-r1c2}", LATIN, "mark-large"),
         ("limits: {r1c1: 5}", SMALL, "not-a-digit"),
         ("extra-region: r1c1-r1c4 r2c1", SMALL, "region-large"),
         ("parity: {even: r1c1-r1c3}", LATIN, "parity-crowd"),

@@ -16,6 +16,7 @@ from bookmaker.placed import Node, Sequence, Word, read_items
 from bookmaker.puzzle.cells import read_cells, read_picture
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.frame import Frame
+from bookmaker.rules.common.wording import counted, number
 from bookmaker.trouble import Desk, Place
 
 _LEAVE_OUT = "or leave the whole entry out"
@@ -47,7 +48,9 @@ def read_areas(body: Node, what: str, grid: Grid, desk: Desk, least: int = 2) ->
     good = [area for area in areas if area is not None]
     short = [area for area in good if len(area.cells) < least]
     for area in short:
-        text = f"{what} at {grid.name(area.cells[0])} has {len(area.cells)} cell(s) and needs at least {least}"
+        text = (
+            f"{what} at {grid.name(area.cells[0])} has {counted(len(area.cells), 'cell')}, not at least {number(least)}"
+        )
         desk.error(area.place, "area-small", text)
     return tuple(good) if good and len(good) == len(areas) and not short else None
 

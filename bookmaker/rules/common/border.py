@@ -19,11 +19,13 @@ from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.candidates import digits_in
 from bookmaker.rules.common.contract import Deduction
-from bookmaker.rules.common.fillings import never_stand
+from bookmaker.rules.common.fillings import APART, Fits, can_be_filled, never_stand
 from bookmaker.rules.common.reading import parts_of
 from bookmaker.rules.common.wording import cells_listed, digits_listed, symbol
 from bookmaker.solve.problem import Relation, relation
 from bookmaker.trouble import Desk, Place
+
+LEAVE_OUT = "or leave the whole entry out"
 
 Pair: TypeAlias = tuple[int, int]
 """Two cells that share a side, in the grid's order."""
@@ -42,11 +44,12 @@ class Border:
         return min(self.cells), max(self.cells)
 
 
-def read_borders(body: Node, what: str, grid: Grid, desk: Desk) -> tuple[Border, ...] | None:
-    """One or more different borders; None after any trouble. `what` is the mark with its article."""
+def read_borders(body: Node, what: str, grid: Grid, desk: Desk, none: str = LEAVE_OUT) -> tuple[Border, ...] | None:
+    """One or more different borders; None after any trouble. `what` is the mark with its article, `none` the hint where
+    none is named."""
     nodes = read_items(body, what, desk)
     if isinstance(body, placed.Sequence) and not nodes:
-        desk.error(body.place, "no-marks", f"{what} names no pair of cells", "or leave the whole entry out")
+        desk.error(body.place, "no-marks", f"{what} names no pair of cells", none)
     found: list[Border] = []
     sound = bool(nodes)
     for node in nodes:
@@ -71,35 +74,88 @@ def read_borders(body: Node, what: str, grid: Grid, desk: Desk) -> tuple[Border,
     return tuple(found) if sound else None
 
 
+@dataclass(frozen=True, slots=True)
+class MarkKind:
+    """What a mark is called, with its article (“the white dot”), and which digits may stand on its two sides."""
+
+    called: str
+    keeps: Callable[[int, int], bool]
+
+
 def read_marks(
-    body: Node, what: str, kinds: Mapping[str, str], grid: Grid, desk: Desk
+    body: Node, what: str, kinds: Mapping[str, MarkKind], grid: Grid, desk: Desk
 ) -> tuple[Mapping[str, tuple[Pair, ...]], bool] | None:
     """Borders under the name of their mark, and whether all are marked; None after any trouble.
 
-    `kinds` says for each name in the manifest what the mark is called (“white”: “the white dot”).
+    `kinds` has the mark for each name in the manifest (“white”).
     """
     fields = read_fields(body, what, desk, (*kinds, "all-marked"))
     sound = isinstance(body, Table) and len(fields) == len(body.entries)
     found: dict[Pair, str] = {}
+    placed: list[tuple[Border, MarkKind]] = []
     pairs: dict[str, tuple[Pair, ...]] = dict.fromkeys(kinds, ())
     for name, node in fields.items():
         if name == "all-marked":
             continue
-        borders = read_borders(node, kinds[name], grid, desk)
+        borders = read_borders(node, kinds[name].called, grid, desk)
         sound &= borders is not None
         for border in borders or ():
             if border.pair in found:
-                both = f"both {kinds[found[border.pair]]} and {kinds[name]}"
+                both = f"both {kinds[found[border.pair]].called} and {kinds[name].called}"
                 text = f"{both} stand between {cells_listed(grid, border.pair)}"
                 desk.error(border.place, "marks-clash", text, "one border carries one mark")
                 sound = False
             found.setdefault(border.pair, name)
+            placed.append((border, kinds[name]))
         pairs[name] = tuple(border.pair for border in borders or ())
+    if sound:
+        sound = not crowded(placed, grid, desk)
     all_marked = read_switch(fields["all-marked"], "all-marked", desk) if "all-marked" in fields else False
     if sound and not found:
         desk.error(body.place, "no-marks", f"{what} names no pair of cells", "leave the whole entry out, or name some")
         sound = False
     return (pairs, all_marked) if sound and all_marked is not None else None
+
+
+def crowded(placed: Sequence[tuple[Border, MarkKind]], grid: Grid, desk: Desk) -> bool:
+    """Do marks hang together so that no digits are left for their cells? If so, a trouble at the first mark too many.
+
+    Strings are looked at one by one; where there is too much to try, they are taken to be sound.
+    """
+    for cells in _strings([border.pair for border, _ in placed]):
+        marks = [(border, kind) for border, kind in placed if border.pair[0] in cells]
+        if _leaves_room(marks, grid):
+            continue
+        upto = next(count for count in range(1, len(marks) + 1) if not _leaves_room(marks[:count], grid))
+        border, kind = marks[upto - 1]
+        between = cells_listed(grid, border.pair)
+        if _leaves_room([(border, kind)], grid):
+            text = f"with the marks before it, {kind.called} between {between} leaves no digits that fit"
+            desk.error(border.place, "marks-clash", text, APART)
+        else:
+            text = f"no two different digits from 1 to {symbol(grid.size)} fit {kind.called} between {between}"
+            desk.error(border.place, "mark-large", text)
+        return True
+    return False
+
+
+def _leaves_room(marks: Sequence[tuple[Border, MarkKind]], grid: Grid) -> bool:
+    """Can the cells of these marks be filled, each string by itself?"""
+    keeps = {border.pair: kind.keeps for border, kind in marks}
+    return all(can_be_filled(grid, cells, _joined(cells, keeps)) for cells in _strings(list(keeps)))
+
+
+def _joined(cells: Sequence[int], keeps: Mapping[Pair, Callable[[int, int], bool]]) -> Fits:
+    """Does the last of the digits so far keep every mark between its cell and an earlier one?"""
+    earlier = [
+        [
+            (at, keeps[pair])
+            for at, other in enumerate(cells[:last])
+            if (pair := (min(cell, other), max(cell, other))) in keeps
+        ]
+        for last, cell in enumerate(cells)
+    ]
+    return lambda digits: all(kept(digits[at], digits[-1]) for at, kept in earlier[len(digits) - 1])
 
 
 def _border(word: Word, what: str, grid: Grid, desk: Desk) -> Border | None:
@@ -116,7 +172,7 @@ def _border(word: Word, what: str, grid: Grid, desk: Desk) -> Border | None:
 
 def read_corner(word: Word, what: str, grid: Grid, desk: Desk) -> tuple[int, ...] | None:
     """The four cells around a corner, in the grid's order, from two of them that touch only there."""
-    ends = _two_cells(word, what, grid, desk)
+    ends = _two_cells(word, what, grid, desk, "r2c3-r3c4")
     if ends is None:
         return None
     one, other = ends
@@ -128,12 +184,12 @@ def read_corner(word: Word, what: str, grid: Grid, desk: Desk) -> tuple[int, ...
     return None
 
 
-def _two_cells(word: Word, what: str, grid: Grid, desk: Desk) -> Pair | None:
+def _two_cells(word: Word, what: str, grid: Grid, desk: Desk, such_as: str = "r1c1-r1c2") -> Pair | None:
     """The two cells of `r1c1-r1c2`."""
     first, _, second = word.value.partition("-")
     if word.value.count("-") != 1:
         text = f"{what} stands between two cells, and “{word.value}” is not two"
-        desk.error(word.place, "one-of-two", text, "write the two with a dash between them: r1c1-r1c2")
+        desk.error(word.place, "one-of-two", text, f"write the two with a dash between them: {such_as}")
         return None
     one = read_cell(Word(word.place, first), grid, desk)
     other = read_cell(Word(word.at_offset(len(first) + 1), second), grid, desk)

@@ -12,7 +12,8 @@ from typing import TypeAlias
 from bookmaker.placed import Node, Sequence, Table, Word, read_fields, read_items
 from bookmaker.puzzle.cells import read_cells
 from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.common.wording import counted
+from bookmaker.rules.common.fillings import APART, Fits, can_be_filled
+from bookmaker.rules.common.wording import counted, ends_named
 from bookmaker.trouble import Desk
 
 Chain: TypeAlias = tuple[int, ...]
@@ -51,6 +52,14 @@ def read_chains(
         else:
             good.append(chain)
     return tuple(good) if good and len(good) == len(nodes) else None
+
+
+def unfillable(grid: Grid, chain: Chain, noun: str, fits: Fits) -> Complaint | None:
+    """The complaint that no digits keep to a chain, even in the empty grid. `fits` reads it in order."""
+    if can_be_filled(grid, chain, fits):
+        return None
+    text = f"no digits fit the {noun} {ends_named(grid, chain)}, even in an empty grid"
+    return "chain-unfillable", text, APART
 
 
 def lines_and_option(body: Node, noun: str, option: str, desk: Desk) -> tuple[Node | None, Node | None]:

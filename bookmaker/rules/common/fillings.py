@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
 from functools import lru_cache
+from typing import TypeAlias
 
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
@@ -17,13 +18,17 @@ from bookmaker.rules.common.candidates import digits_in, sees
 from bookmaker.rules.common.contract import Deduction
 from bookmaker.rules.common.wording import digits_listed, listed
 
+Fits: TypeAlias = Callable[[Sequence[int]], bool]
+"""May these digits of a shape's first cells go on? For all its cells: is the filling right?"""
+
+APART = "cells in one row, column or region hold different digits"
+"""The hint where marks leave no digits that fit."""
+
 CAP = 3000
 """Digits tried before a shape counts as too large to work through."""
 
 
-def never_stand(
-    position: Position, cells: Sequence[int], fits: Callable[[Sequence[int]], bool], cap: int = CAP
-) -> tuple[tuple[int, int], ...]:
+def never_stand(position: Position, cells: Sequence[int], fits: Fits, cap: int = CAP) -> tuple[tuple[int, int], ...]:
     """The candidates (cell, digit) of these different cells that no filling holds; empty where `cap` runs out first.
 
     `fits` gets a list of 1 to len(cells) digits, which it must not keep or change. Results are remembered for each
@@ -34,7 +39,7 @@ def never_stand(
 
 @lru_cache(maxsize=1024)
 def _never_stand(
-    grid: Grid, cells: tuple[int, ...], masks: tuple[int, ...], fits: Callable[[Sequence[int]], bool], cap: int
+    grid: Grid, cells: tuple[int, ...], masks: tuple[int, ...], fits: Fits, cap: int
 ) -> tuple[tuple[int, int], ...]:
     """Most steps change few cells, so the same shape with the same candidates comes up again and again."""
     search = _Search(grid, cells, masks, fits, cap)
@@ -51,9 +56,12 @@ def _never_stand(
     return tuple(removed)
 
 
-def tried_out(
-    position: Position, cells: Sequence[int], fits: Callable[[Sequence[int]], bool], mark: str, cap: int = CAP
-) -> Iterator[Deduction]:
+def can_be_filled(grid: Grid, cells: Sequence[int], fits: Fits, cap: int = CAP) -> bool:
+    """Does the empty grid leave these different cells a filling? Yes, too, where `cap` runs out before one is found."""
+    return _Search(grid, tuple(cells), (grid.all_digits,) * len(cells), fits, cap).finds_any()
+
+
+def tried_out(position: Position, cells: Sequence[int], fits: Fits, mark: str, cap: int = CAP) -> Iterator[Deduction]:
     """`never_stand` as a step: a whole shape enumerated. `mark` is what the words call it: “the arrow from r1c1”."""
     removed = never_stand(position, cells, fits, cap)
     if removed:
@@ -73,7 +81,7 @@ class _Search:
         grid: Grid,
         cells: tuple[int, ...],
         masks: tuple[int, ...],
-        fits: Callable[[Sequence[int]], bool],
+        fits: Fits,
         cap: int,
     ) -> None:
         self.masks = masks
@@ -93,6 +101,10 @@ class _Search:
         for at, placed in enumerate(filling or ()):
             self.supported[at] |= 1 << (placed - 1)
         return filling is not None
+
+    def finds_any(self) -> bool:
+        """Is there a filling, or no end to looking for one?"""
+        return self._fill([], list(self.masks)) is not None or self.left < 0
 
     def _fill(self, digits: list[int], options: list[int]) -> list[int] | None:
         at = len(digits)

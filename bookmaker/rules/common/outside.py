@@ -83,9 +83,8 @@ def read_clues(body: Node, what: str, grid: Grid, desk: Desk, read_value: ReadVa
         found = parts_of(node)
         if len(found) != grid.size:
             lines = counted(grid.size, "row" if side in ("left", "right") else "column")
-            said = (
-                f"the grid has {lines}, and {counted(len(found), 'clue or dot', 'clues and dots')} stand at the {side}"
-            )
+            typed = counted(len(found), "clue or dot stands", "clues and dots stand")
+            said = f"the grid has {lines}, and {typed} at the {side}"
             desk.error(node.place, "clue-count", said, _ROW_HINT)
             continue
         for line, part in enumerate(found):
@@ -100,12 +99,12 @@ def read_clues(body: Node, what: str, grid: Grid, desk: Desk, read_value: ReadVa
 _ROW_HINT = "one clue for each row or column, with a dot where there is none, such as “left: . 12 . . 0 . . 35 .”"
 
 
-def number_clue(text: str, place: Place, what: str, desk: Desk, least: int, most: int) -> int | None:
-    """One clue that is a number from `least` to `most`."""
+def number_clue(
+    text: str, place: Place, what: str, desk: Desk, least: int, most: int, hint: str = "a dot stands for no clue"
+) -> int | None:
+    """One clue that is a number from `least` to `most`; `hint` helps where it is none."""
     if not (text.isascii() and text.isdigit()):
-        desk.error(
-            place, "not-a-number", f"{what} should be a whole number, not {quoted(text)}", "a dot stands for no clue"
-        )
+        desk.error(place, "not-a-number", f"{what} should be a whole number, not {quoted(text)}", hint)
         return None
     if not least <= int(text[:9]) <= most:
         desk.error(place, "out-of-range", f"{what} should be from {least} to {most}, not {text}")

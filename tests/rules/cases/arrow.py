@@ -33,6 +33,8 @@ MISUSES = (
     ("arrow:\n  - {circle: r1c1-r1c4, shafts: r2c1}", "oval-long", "r1c1"),
     ("arrow:\n  - {circle: r1c1}", "missing-key", "{"),
     ("arrow:\n  - {circle: r1c1, shafts: []}", "no-chains", "[]"),
+    ("arrow: [r1c1-r1c3, r1c1-r1c3]", "chain-twice", "r1c1-r1c3]"),
+    ("arrow:\n  - {circle: r1c1, shafts: [r1c2 r1c3, r1c2-r1c3]}", "chain-twice", "{"),
     ("arrow: []", "no-chains", "[]"),
 )
 

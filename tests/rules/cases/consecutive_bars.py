@@ -24,6 +24,7 @@ MISUSES = (
     ("consecutive-bars: r1c1-r1c2 r1c2-r1c1", "mark-twice", "r1c2-r1c1"),
     ("consecutive-bars: r1c1-r1c2-r1c3", "one-of-two", "r1c1"),
     ("consecutive-bars: r1c1", "one-of-two", "r1c1"),
+    ("consecutive-bars: [r1c1-r1c2, r1c2-r2c2, r2c2-r2c1, r2c1-r1c1]", "marks-clash", "r2c1-r1c1"),
     ("consecutive-bars: []", "no-marks", "[]"),
     ("consecutive-bars: ''", "no-marks", "''"),
     ("consecutive-bars:\n  - [r1c1, r1c2]", "not-a-border", "[r1c1"),

@@ -22,6 +22,8 @@ MISUSES = (
     ("difference-line:\n  lines: r1c1-r1c4\n  least: much", "not-a-number", "much"),
     ("difference-line:\n  line: r1c1-r1c4", "unknown-key", "line: r1"),
     ("difference-line: r1c1 r1c3", "chain-jumps", "r1c1"),
+    ("difference-line:\n  lines: [r1c1-r1c2, r5c5-r5c7]\n  least: 8", "chain-unfillable", "r5c5"),
+    ("difference-line: r1c1-r1c9", "chain-unfillable", "r1c1"),
     ("difference-line: r1c1", "chain-short", "r1c1"),
 )
 

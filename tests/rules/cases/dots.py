@@ -36,6 +36,8 @@ MISUSES = (
     ("dots:\n  white: r1c9-r1c10", "off-grid", "r1c10"),
     ("dots:\n  white: [r1c1-r1c2, r1c2-r1c1]", "mark-twice", "r1c2-r1c1"),
     ("dots:\n  white: r1c1-r1c2\n  black: r1c2-r1c1", "marks-clash", "r1c2-r1c1"),
+    ("dots:\n  black: [r1c1-r1c2, r1c2-r1c3, r1c3-r1c4, r1c4-r1c5]", "marks-clash", "r1c4-r1c5"),
+    ("dots:\n  white: [r1c1-r1c2, r1c2-r2c2]\n  black: [r1c1-r2c1, r2c1-r2c2]", "marks-clash", "r2c1-r2c2"),
     ("dots:\n  whit: r1c1-r1c2", "unknown-key", "whit"),
     ("dots:\n  white: r1c1-r1c2\n  all-marked: maybe", "unknown-word", "maybe"),
     ("dots:\n  all-marked: yes", "no-marks", "all-marked"),

@@ -26,6 +26,8 @@ SENTENCES = (
 )
 
 MISUSES = (
+    ("even-step-line:\n  lines: r1c1-r1c4\n  step: 3", "chain-unfillable", "r1c1"),
+    ("even-step-line: [r1c1-r1c9, r2c1-r2c9 r1c9]", "chain-unfillable", "r2c1"),
     ("even-step-line: r1c1 r1c2", "chain-short", "r1c1"),
     ("even-step-line:\n  lines: r1c1-r1c4\n  step: 0", "out-of-range", "0"),
     ("even-step-line:\n  lines: r1c1-r1c4\n  steps: 2", "unknown-key", "steps"),
@@ -33,7 +35,7 @@ MISUSES = (
 )
 
 DEDUCTIONS = (
-    ("even-step-line:\n  lines: r1c1-r1c3\n  step: 5", {}, {"r1c1-r1c3": "5"}),
+    ("even-step-line:\n  lines: r3c3 r3c4 r4c4\n  step: 5", {}, {"r3c3 r3c4 r4c4": "5"}),
     # 1 and 4 are three apart, so is the next: 7, as 1 is taken in this row.
     ("even-step-line: r1c1-r1c3", {"r1c1": "1", "r1c2": "4"}, {"r1c3": "234589"}),
     # Three different digits of one row go on in one direction.

@@ -24,6 +24,8 @@ SENTENCES = (
 MISUSES = (
     ("region-sum-line: r1c1-r1c3", "one-region", "r1c1"),
     ("region-sum-line: r1c2-r3c2 r3c3 r2c3 r1c3 r1c4", "sums-apart", "r1c2"),
+    # Two parts of one cell each would hold one digit twice in a column.
+    ("region-sum-line: r6c4-r7c4 r7c3-r8c3 r8c2", "chain-unfillable", "r6c4"),
     ("region-sum-line: r1c1", "chain-short", "r1c1"),
     ("region-sum-line: r1c1 r1c3", "chain-jumps", "r1c1"),
 )

@@ -24,6 +24,7 @@ SENTENCES = (
 MISUSES = (
     ("sum-marks:\n  V: r1c1-r2c2", "not-neighbours", "r1c1"),
     ("sum-marks:\n  V: r1c1-r1c2 r5c5-r5c6\n  X: r5c6-r5c5", "marks-clash", "r5c6-r5c5"),
+    ("sum-marks:\n  X: [r1c1-r1c2, r1c2-r1c3]", "marks-clash", "r1c2-r1c3"),
     ("sum-marks:\n  X: [r5c5-r5c6, r5c5-r5c6]", "mark-twice", "r5c5-r5c6]"),
     ("sum-marks:\n  v: r1c1-r1c2", "unknown-key", "v:"),
     ("sum-marks:\n  V: r1c1-r0c1", "off-grid", "r0c1"),
