@@ -38,14 +38,17 @@ def read_givens(node: Node, grid: Grid, desk: Desk) -> Givens | None:
     if picture is None:
         return None
     digits = tuple(_digit(char) for char, _, _ in picture)
+    strays: dict[str, list[Place]] = {}
     for digit, (char, line, column) in zip(digits, picture, strict=True):
         if digit is None:
-            hint = f"digits here go from 1 to {SYMBOLS[grid.size - 1]}; an empty cell is a dot"
-            desk.error(node.at(line, column), "not-a-digit", f"{quoted(char)} is not a digit", hint)
+            strays.setdefault(char, []).append(node.at(line, column))
         elif digit > grid.size:
             said = f"{SYMBOLS[digit - 1]} is too large for a {grid.size}×{grid.size} grid"
             hint = f"digits here go from 1 to {SYMBOLS[grid.size - 1]}; for a larger grid say “size:”"
             desk.error(node.at(line, column), "digit-large", said, hint)
+    for char, (first, *more) in strays.items():
+        hint = f"digits here go from 1 to {SYMBOLS[grid.size - 1]}; an empty cell is a dot"
+        desk.error(first, "not-a-digit", f"{quoted(char)} is not a digit", hint, tuple(more))
     sound = tuple(digit for digit in digits if digit is not None and digit <= grid.size)
     if len(sound) < len(digits):
         return None

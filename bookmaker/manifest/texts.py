@@ -8,6 +8,7 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 from datetime import date
+from unicodedata import combining, normalize
 
 from bookmaker.manifest import limits
 from bookmaker.placed import Node, Word, read_text
@@ -60,7 +61,9 @@ def read_id(node: Node, desk: Desk) -> str | None:
         return None
     if not _ID.fullmatch(text) or len(text) > limits.ID:
         said = f"{quoted(text)} cannot be an id"
-        hint = f"an id is made of letters a–z, digits and dashes, up to {limits.ID} of them, such as “estuary-2”"
+        letters = "".join(char for char in normalize("NFKD", text) if not combining(char))
+        near = "-".join(re.findall("[A-Za-z0-9]+", letters))[: limits.ID].rstrip("-") or "estuary-2"
+        hint = f"an id is made of letters a–z, digits and dashes, up to {limits.ID} of them, such as “{near}”"
         desk.error(node.place, "bad-id", said, hint)
         return None
     return text

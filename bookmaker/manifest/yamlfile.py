@@ -27,7 +27,7 @@ from yaml.events import (
 )
 
 from bookmaker.manifest.limits import NESTING
-from bookmaker.manifest.yamlwords import in_plain_words
+from bookmaker.manifest.yamlwords import AS_ITEM, NO_SPACE, NO_SPACE_COLON, in_plain_words
 from bookmaker.placed import Node, Sequence, Table, Word
 from bookmaker.trouble import LINE_BREAK, Desk, Place, quoted
 
@@ -37,6 +37,15 @@ _GAPS = {
     '"': re.compile(r"\s*[\r\n\x85\u2028\u2029]\s*|\\(?:x..|u.{4}|U.{8}|\r\n|.)", re.DOTALL),
 }
 """What lies in the source but not in the text it stands for, by the style of its quotation marks."""
+
+
+_LOST = re.compile(r":?[ \t]+(?P<sign>#[0-9]\S*)")
+"""After a text without quotes: a number that its sign turns into a comment."""
+
+_SWALLOWED = re.compile(r"-\w.*[\r\n]+[ ]*- ")
+"""A list of which each item after the first is taken for more of the first one's text."""
+
+_NO_COLON = re.compile(r"[\w-]+:(?=\S)")
 
 
 class _Refused(Exception):
@@ -88,7 +97,8 @@ class _Reader:
         self.desk.error(self.place(_span(event)[0]), code, text, hint)
         raise _Refused
 
-    def node(self, event: Event, events: Iterator[Event], depth: int) -> Node:
+    def node(self, event: Event, events: Iterator[Event], depth: int, item: bool = False) -> Node:
+        """The node that an event begins; `item` says that it is one of a list."""
         anchor = getattr(event, "anchor", None)
         if anchor is not None:
             name = quoted(("*" if isinstance(event, AliasEvent) else "&") + anchor)
@@ -102,17 +112,30 @@ class _Reader:
             self.refuse(event, "too-deep", f"lists and tables stand more than {NESTING} deep within each other here")
         place = self.place(_span(event)[0])
         if isinstance(event, ScalarEvent):
+            if not event.style:
+                self.look_over(event)
             return Word(place, event.value, tuple(self.origins(event)))
         if isinstance(event, SequenceStartEvent):
             values: list[Node] = []
             while not isinstance(event := next(events), SequenceEndEvent):
-                values.append(self.node(event, events, depth + 1))
+                values.append(self.node(event, events, depth + 1, item=True))
             return Sequence(place, tuple(values))
         assert isinstance(event, MappingStartEvent)
-        return Table(place, tuple(self.entries(events, depth + 1)))
+        return Table(place, tuple(self.entries(events, depth + 1, item)))
 
-    def entries(self, events: Iterator[Event], depth: int) -> Iterator[tuple[Word, Node]]:
+    def look_over(self, event: ScalarEvent) -> None:
+        """Slips in a text without quotes that leave it sound, but not what was meant."""
+        start, end = _span(event)
+        if _SWALLOWED.match(self.text, start, end):
+            self.refuse(event, "dash", NO_SPACE, AS_ITEM)
+        if lost := _LOST.match(self.text, end):
+            said = f"{quoted(lost['sign'])} is taken for a comment and will not be printed"
+            hint = "put the whole text in quotes: 'Tides #2'"
+            self.desk.warn(self.place(lost.start("sign")), "lost-number", said, hint)
+
+    def entries(self, events: Iterator[Event], depth: int, item: bool) -> Iterator[tuple[Word, Node]]:
         seen: dict[str, Place] = {}
+        again = False
         while not isinstance(event := next(events), MappingEndEvent):
             key = self.node(event, events, depth)
             if not isinstance(key, Word):
@@ -120,11 +143,22 @@ class _Reader:
                 return
             value = self.node(next(events), events, depth)
             if key.value in seen:
-                said = f"“{key.value}” is said twice; the first is on line {seen[key.value].line}"
-                self.desk.error(key.place, "repeated-key", said, "keep one of the two")
+                if not again:
+                    self.say_twice(key, seen, item)
+                again = again or (item and key.value == next(iter(seen)))  # all that follows belongs to a new item
+            elif (missed := _NO_COLON.match(key.value)) and isinstance(value, Word) and not value.value:
+                place, hint = key.at_offset(missed.end()), f"write “{missed[0]} {key.value[missed.end() :]}”"
+                self.desk.error(place, "no-space", NO_SPACE_COLON, hint)
             else:
                 seen[key.value] = key.place
                 yield key, value
+
+    def say_twice(self, key: Word, seen: dict[str, Place], item: bool) -> None:
+        said = f"“{key.value}” is said twice; the first is on line {seen[key.value].line}"
+        hint = "keep one of the two"
+        if item and key.value == next(iter(seen)):
+            hint += f"; or, if a new item of the list begins here, put a dash before it: “- {key.value}: …”"
+        self.desk.error(key.place, "repeated-key", said, hint)
 
     def origins(self, event: ScalarEvent) -> Iterator[tuple[int, Place]]:
         """Each unbroken stretch of the source, as its offset in the value and the place it begins at."""

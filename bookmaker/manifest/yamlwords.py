@@ -27,6 +27,19 @@ class Said(NamedTuple):
 
 
 _QUOTE = "put text that begins with a sign, or holds “: ”, in quotes: 'like: this'"
+_ITEM = re.compile(r"-[ ]+(?P<name>[\w-]+):")
+_NAME = re.compile(r"(?P<name>[\w-]+):")
+_TIGHT = re.compile(r"[\w-]+:(?=\w)")
+
+NO_SPACE_COLON = "a space is missing after the colon"
+NO_SPACE = "a dash that begins an item has a space after it"
+AS_ITEM = "such as “- id: estuary” or “- r1c1-r1c4”"
+_AFTER = {
+    "'": "an apostrophe within single quotes is typed twice: 'it''s'; most text needs no quotes at all",
+    '"': "to print the quotation marks too, put single quotes around the whole: '\"Low\" tide'",
+    "]": "text that begins with a bracket stands in quotes: '[like] this'",
+    "}": "text that begins with a brace stands in quotes: '{like} this'",
+}
 _LINE_UP = "lines of one list or table start in the same column; what belongs to a line above is set in further"
 
 # The telling part of the parser's phrase; whether to point where the trouble began or where it was noticed; our words.
@@ -49,15 +62,15 @@ _SAYINGS: tuple[tuple[str, bool, str, str, str], ...] = (
         "expected ',' or ']'",
         True,
         "open-bracket",
-        "the list that opens here with “[” is not closed, or lacks a comma",
-        "",
+        "the list that opens here with “[” is not closed",
+        "close it with “]”; between two items stands a comma, as in [one, two]",
     ),
     (
         "expected ',' or '}'",
         True,
         "open-bracket",
-        "the table that opens here with “{” is not closed, or lacks a comma",
-        "",
+        "the table that opens here with “{” is not closed",
+        "close it with “}”; between two items stands a comma, as in {a: 1, b: 2}",
     ),
     ("content, but found '<stream end>'", False, "open-bracket", "the file ends before its last bracket is closed", ""),
     (
@@ -65,7 +78,7 @@ _SAYINGS: tuple[tuple[str, bool, str, str, str], ...] = (
         False,
         "dash",
         "a list cannot begin in the middle of a line",
-        "give the dash a line of its own",
+        "give the dash a line of its own; a text that begins with a dash stands in quotes: '- like this'",
     ),
     ("scanning an alias", True, "alias", "text cannot begin with “*”", _QUOTE),
     ("scanning an anchor", True, "alias", "text cannot begin with “&”", _QUOTE),
@@ -92,7 +105,7 @@ def in_plain_words(error: Exception, text: str) -> Said:
     noticed = error.problem_mark.index
     began = error.context_mark.index if error.context_mark is not None else noticed
     phrase = f"{error.context or ''} {error.problem or ''}"
-    special = _tab(text, noticed) or _by_the_line(phrase, text, noticed)
+    special = _tab(text, noticed) or _comma(phrase, text, began, noticed) or _by_the_line(phrase, text, began, noticed)
     if special is not None:
         return special
     for part, from_start, code, words, hint in _SAYINGS:
@@ -104,7 +117,7 @@ def in_plain_words(error: Exception, text: str) -> Said:
     return Said(noticed, "yaml", "this cannot be read; something is missing or misplaced here or just above", _QUOTE)
 
 
-def _by_the_line(phrase: str, text: str, noticed: int) -> Said | None:
+def _by_the_line(phrase: str, text: str, began: int, noticed: int) -> Said | None:
     """Troubles whose meaning shows only in the line they were noticed in."""
     start = _line_start(text, noticed)
     before = text[start:noticed]
@@ -121,13 +134,45 @@ def _by_the_line(phrase: str, text: str, noticed: int) -> Said | None:
         return Said(noticed, "colon", said, _QUOTE)
     if "<document start>" in phrase and (percent := re.search(r"(?m)^%", text)):
         return Said(percent.start(), "directive", "a line cannot begin with “%”", _QUOTE)
-    if "<block end>" in phrase and before.rstrip().endswith(("'", '"', "]", "}")):
-        hint = "an apostrophe within single quotes is typed twice: 'it''s'; most text needs no quotes at all"
+    if "expected ':'" in phrase and (tight := _TIGHT.match(text, began)):
+        return Said(tight.end(), "no-space", NO_SPACE_COLON, f"write “{tight[0]} …”")
+    if "<block end>" in phrase and before.rstrip().endswith(tuple(_AFTER)):
         said = "nothing more can follow in this line once its quotes or brackets are closed"
-        return Said(noticed, "after-quote", said, hint)
+        return Said(noticed, "after-quote", said, _AFTER[before.rstrip()[-1]])
     if "<block end>" in phrase or "<document start>" in phrase:
-        return Said(noticed, "indent", "this line does not line up with the lines it belongs to", _LINE_UP)
+        return _out_of_line(text, began, first)
     return None
+
+
+def _out_of_line(text: str, began: int, first: int) -> Said:
+    """A line that begins in no column where one could begin.
+
+    `first` is where its text begins, `began` where the list or table begins that it was thought to belong to.
+    """
+    typed = text[first : first + 1]
+    if typed and not typed.isprintable():
+        said = "an invisible character stands here that is not a space of the space bar"
+        return Said(first, "odd-space", said, "delete what stands before the first letter and type the spaces anew")
+    if re.compile(r"-\w").match(text, first):
+        return Said(first, "dash", NO_SPACE, AS_ITEM)
+    item, name, hint = _ITEM.match(text, began), _NAME.match(text, first), _LINE_UP
+    if item and name and item["name"] == name["name"]:
+        hint = f"if a new item of the list begins here, put a dash before it: “- {name['name']}: …”"
+    return Said(first, "indent", "this line does not line up with the lines it belongs to", hint)
+
+
+def _comma(phrase: str, text: str, began: int, noticed: int) -> Said | None:
+    """Between brackets, what follows in the same line where a comma was wanted."""
+    if "expected ',' or" not in phrase or re.search(r"[\r\n]", text[began:noticed]) or not text[noticed:].strip():
+        return None
+    if text[noticed] in "]}":
+        opened = text[began]
+        said = f"“{text[noticed]}” does not close what “{opened}” opens"
+        return Said(noticed, "open-bracket", said, f"a “{opened}” is closed with “{'}' if opened == '{' else ']'}”")
+    if text[noticed] == ":":  # noticed behind the name that should have been parted from what is before it
+        noticed = re.compile(r"\S*$").search(text, began, noticed).start()  # type: ignore[union-attr]
+    hint = "between two items stands a comma, as in [one, two] and {a: 1, b: 2}"
+    return Said(noticed, "comma", "a comma is missing before this", hint)
 
 
 def _tab(text: str, noticed: int) -> Said | None:

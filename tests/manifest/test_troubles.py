@@ -79,6 +79,13 @@ CASES: dict[str, tuple[str, str, int, int, str]] = {
         3,
         "the chapter needs “puzzles”",
     ),
+    "chapter with an empty title": (
+        f"book:\n  title: T\nchapters:\n- title:\n  puzzles:\n  - id: a\n    givens: {GIVENS}\n",
+        "no-value",
+        4,
+        9,
+        "the chapter's title is left empty",
+    ),
     "four bands": (
         f"book: {{title: T, bands: [a, b, c, d]}}\npuzzles:\n- id: a\n  givens: {GIVENS}\n",
         "bands",
@@ -124,6 +131,7 @@ CASES: dict[str, tuple[str, str, int, int, str]] = {
     ),
     "no id": (HEAD + f"- givens: {GIVENS}\n", "missing-key", 5, 3, "the puzzle needs “id”"),
     "bad id": (HEAD + f"- id: a b\n  givens: {GIVENS}\n", "bad-id", 5, 7, "“a b” cannot be an id"),
+    "umlaut in an id": (HEAD + f"- id: Möwe 2\n  givens: {GIVENS}\n", "bad-id", 5, 7, "“Möwe 2” cannot be an id"),
     "empty id": (HEAD + f"- id:\n  givens: {GIVENS}\n", "no-value", 5, 6, "“id” is left empty"),
     "same id": (
         HEAD + f"- id: Tide\n  givens: {GIVENS}\n- id: tide\n  givens: {EMPTY}\n",
@@ -256,6 +264,13 @@ CASES: dict[str, tuple[str, str, int, int, str]] = {
         "7 is too large for a 6×6 grid",
     ),
     "not a digit": (HEAD + f"- id: a\n  givens: {GIVENS[:80]}?\n", "not-a-digit", 6, 91, "“?” is not a digit"),
+    "the same stray letter three times": (
+        HEAD + f"- id: a\n  givens: {GIVENS[:78]}xxx\n",
+        "not-a-digit",
+        6,
+        89,
+        "“x” is not a digit",
+    ),
     "clash in a column": (
         HEAD + "- id: a\n  givens: |\n    1........\n" + ROW * 7 + "    1........\n",
         "givens-clash",
@@ -556,3 +571,13 @@ def test_something_that_is_not_an_ordinary_file(tmp_path: Path) -> None:
 def test_slips_in_a_plain_list(text: str, code: str, line: int, column: int, tmp_path: Path) -> None:
     found = troubles_of(tmp_path, {"list.txt": text}, "list.txt")
     assert (found[0].code, found[0].place.line, found[0].place.column) == (code, line, column)
+
+
+def test_an_id_is_suggested(tmp_path: Path) -> None:
+    (found,) = troubles_of(tmp_path, {"book.yaml": HEAD + f"- id: Möwe_2 \n  givens: {GIVENS}\n"})
+    assert "such as “Mowe-2”" in found.hint
+
+
+def test_a_stray_letter_is_shown_wherever_it_stands(tmp_path: Path) -> None:
+    (found,) = troubles_of(tmp_path, {"book.yaml": HEAD + f"- id: a\n  givens: {GIVENS[:78]}xxx\n"})
+    assert [place.column for place in found.also] == [90, 91]

@@ -108,6 +108,16 @@ SLIPS = [
     ("givens: |\n5 . .\n. . 1", "no-colon", 2, 1),
     ("a: 'it's", "after-quote", 1, 8),
     ("a: [b]]", "after-quote", 1, 7),
+    ('a: "b" c', "after-quote", 1, 8),
+    ("a: [b] c", "after-quote", 1, 8),
+    ("a: {b: 1 c: 2}", "comma", 1, 10),
+    ("a: [b, 'c' 'd']", "comma", 1, 12),
+    ("a: {b: 1]", "open-bracket", 1, 9),
+    ("a: {b:1, c: 2}", "no-space", 1, 7),
+    ("a: 1\nb:c\nd: 2", "no-space", 2, 3),
+    ("- id: a\n  b: 1\n-id: c", "dash", 3, 1),
+    ("a:\n  -r1c1 r2c2\n  - r3c3\n", "dash", 2, 3),
+    ("- id: a\n  b: 1\n\u00a0\u00a0c: 2", "odd-space", 3, 1),
     ("a: ]", "odd-start", 1, 4),
     ("a: ?", "odd-start", 1, 4),
     ("{", "open-bracket", 1, 2),
@@ -135,6 +145,8 @@ SLIPS = [
     ('"\\U99999999": 1', "escape", 1, 2),
     ("a: 1\n%x", "directive", 2, 1),
     ("a: 1\na: 2", "repeated-key", 2, 1),
+    ("- id: a\n  b: 1\n  id: c\n  b: 2\n", "repeated-key", 3, 3),  # said once
+    ("- id: a\n  b: 1\nid: c\n", "indent", 3, 1),
     ("[" * (NESTING + 5), "too-deep", 1, NESTING + 2),
 ]
 
@@ -147,6 +159,36 @@ def test_slips(text: str, code: str, line: int, column: int) -> None:
     said = desk.found[0].text + desk.found[0].hint
     for jargon in ("scalar", "token", "mapping", "block end", "node", "parser", "anchor"):
         assert jargon not in said
+
+
+@pytest.mark.parametrize(
+    ("text", "hint"),
+    [
+        ("- id: a\n  b: 1\n  id: c\n", "put a dash before it: “- id: …”"),
+        ("- id: a\n  b: 1\nid: c\n", "put a dash before it: “- id: …”"),
+        ("- id: a\n  b: 1\nc: 2\n", "lines of one list or table start in the same column"),
+        ("- id: a\n  b: 1\n  b: 2\n", "keep one of the two"),
+        ('a: "b" c', "put single quotes around the whole"),
+        ("a: 'it's'", "typed twice: 'it''s'"),
+        ("a: [b] c", "begins with a bracket stands in quotes"),
+        ("a: {b: 1]", "a “{” is closed with “}”"),
+        ("a: {b: 1\nc: 2", "close it with “}”"),
+        ("a: {b:1}", "write “b: 1”"),
+    ],
+)
+def test_how_to_mend_it(text: str, hint: str) -> None:
+    desk = Desk()
+    parse_yaml(text, "book.yaml", desk)
+    (trouble,) = desk.found
+    assert hint in trouble.hint
+
+
+def test_a_number_that_is_taken_for_a_comment_is_pointed_out() -> None:
+    desk = Desk()
+    tree = parse_yaml("title: Tides #2\norder: effort  # the easiest first\nnote: 'Tides #2'\n", "book.yaml", desk)
+    assert isinstance(tree, Table)
+    assert [word.value for word in words(tree)][1::2] == ["Tides", "effort", "Tides #2"]
+    assert [(t.code, t.place.line, t.place.column, t.warning) for t in desk.found] == [("lost-number", 1, 14, True)]
 
 
 def test_a_swelling_file_is_refused_at_its_first_shorthand() -> None:
