@@ -13,13 +13,13 @@ from collections.abc import Mapping
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.problem import Automaton, Combination, Count, Relation, Sum
 
-VERSION = 1
+VERSION = 2
 """Counted up whenever a cut point or the formula of the effort changes."""
 
 CUTS: Mapping[str, tuple[float, float, float, float]] = {
     "classic": (45.0, 65.0, 100.0, 220.0),
-    "relations": (250.0, 425.0, 680.0, 1165.0),
-    "sums": (720.0, 1195.0, 1650.0, 3085.0),
+    "relations": (250.0, 425.0, 680.0, 1120.0),
+    "sums": (710.0, 1195.0, 1640.0, 3085.0),
 }
 """Efforts from which bands 2 to 5 begin."""
 

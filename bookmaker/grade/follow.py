@@ -1,84 +1,136 @@
 """Following a candidate in mind: what its placement leads to, in rounds of singles and of the rules' marks.
 
 In: a `State` without openings and a candidate. Out: the `Clash` it ends in, or None. The state is not changed.
+
+In a round all singles that are open at its start are written at once, then all marks are read from the same boards at
+once, each as a whole (`marks.py`), so that the number of rounds depends on no order of cells, digits or marks. It goes
+on as long as a round finds anything.
 """
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 
-from bookmaker.grade.marks import sweep
+from bookmaker.grade.marks import Mark, Strikes
 from bookmaker.grade.state import Ground, State
 
 
 @dataclass(frozen=True, slots=True)
 class Clash:
-    """After `rounds` rounds a house has no place for a digit, a cell has no digit, or two singles see each other."""
+    """After `rounds` rounds a house (`area`) has no place for a digit, a cell has no digit, or nothing fits a mark.
+
+    `marked` says that marks emptied the cell; if one alone did, it is `mark`.
+    """
 
     ground: Ground
     rounds: int
     area: str = ""
     digit: int = 0
     cell: int = -1
+    mark: Mark | None = None
+    marked: bool = False
 
     def words(self) -> str:
         """What is wrong, as a clause."""
         if self.area:
             return f"{self.area} has no place left for {self.ground.symbol(self.digit)}"
-        if self.cell >= 0:
-            return f"no digit is left for {self.ground.grid.name(self.cell)}"
-        return "a mark cannot be satisfied"
+        if self.cell < 0 and self.mark:
+            return f"nothing fits {self._named(self.mark)} any more"
+        name = self.ground.grid.name(self.cell)
+        if self.mark:
+            return f"the {self.mark.noun} leaves no digit for {name}"
+        return f"the marks leave no digit for {name}" if self.marked else f"no digit is left for {name}"
+
+    def _named(self, mark: Mark) -> str:
+        """“the cage at r1c2”, “the X-sum of row 3”."""
+        house = next((area.name for area in self.ground.areas if area.board == mark.board), "")
+        return f"the {mark.noun} " + (f"of {house}" if house else f"at {self.ground.grid.name(mark.cells[0])}")
+
+
+class Follower:
+    """Follows candidates of one state; what the marks say of it before anything is tried is read only once."""
+
+    def __init__(self, state: State) -> None:
+        self.ground = state.ground
+        self.boards = state.with_written()
+        self.filled = state.ground.everywhere & ~state.empty
+        self.said: list[Strikes] = [mark.strikes(self.boards) for mark in state.ground.marks]
+
+    def follow(self, cell: int, digit: int, limit: int | None = None) -> Clash | None:
+        """The clash that a candidate leads to within `limit` rounds (None: however many it takes), or None."""
+        ground = self.ground
+        boards, done = self.boards[:], self.filled
+        digits = range(1, len(boards))
+        forced = [0] * len(boards)
+        forced[digit] = 1 << cell
+        rounds = 0
+        known = boards[:]  # in these no area lacks a place, and what stands alone is followed already
+        read = boards[:]  # what the marks were read from
+        while True:
+            once = twice = 0
+            for todo in forced:
+                twice |= once & todo
+                once |= todo
+            done |= once
+            for d in digits:
+                todo = forced[d]
+                boards[d] &= ~(once & ~todo | twice)
+                while todo:
+                    low = todo & -todo
+                    boards[d] &= ~ground.peers[low.bit_length() - 1]
+                    todo ^= low
+            struck: list[tuple[Mark, tuple[int, ...]]] = []
+            if ground.marks:
+                changed = 0
+                for d in digits:
+                    changed |= read[d] ^ boards[d]
+                for mark, said in zip(ground.marks, self.said, strict=True):
+                    if mark.board & changed:
+                        said = mark.strikes(boards)
+                    elif rounds:
+                        continue
+                    if said is None:
+                        return Clash(ground, rounds, mark=mark)
+                    if said:
+                        struck.append((mark, said))
+                read = boards[:]
+                for _, strikes in struck:
+                    for d in digits:
+                        boards[d] &= ~strikes[d]
+            once = twice = 0
+            for d in digits:
+                twice |= once & boards[d]
+                once |= boards[d]
+            if once != ground.everywhere:
+                return self._emptied(ground.everywhere & ~once, rounds, struck)
+            naked = once & ~twice & ~done
+            moved = naked
+            for d in digits:
+                board = boards[d]
+                found = board & naked
+                if board != known[d]:
+                    known[d] = board
+                    for area in ground.areas:
+                        x = board & area.board
+                        if not x & (x - 1):
+                            if not x:
+                                return Clash(ground, rounds, area=area.name, digit=d)
+                            found |= x & ~done
+                forced[d] = found
+                moved |= found
+            if not moved and not struck:
+                return None
+            rounds += 1
+            if limit is not None and rounds > limit:
+                return None
+
+    def _emptied(self, bare: int, rounds: int, struck: list[tuple[Mark, tuple[int, ...]]]) -> Clash:
+        low = bare & -bare
+        marks = [mark for mark, strikes in struck if any(board & low for board in strikes)]
+        mark = marks[0] if len(marks) == 1 else None
+        return Clash(self.ground, rounds, cell=low.bit_length() - 1, mark=mark, marked=bool(marks))
 
 
 def follow(state: State, cell: int, digit: int, limit: int | None = None) -> Clash | None:
-    """The clash that a candidate leads to within `limit` rounds (None: however many it takes), or None."""
-    ground = state.ground
-    boards = [may | stood for may, stood in zip(state.boards, state.stood, strict=True)]
-    digits = range(1, len(boards))
-    done = ground.everywhere & ~state.empty
-    forced = [0] * len(boards)
-    forced[digit] = 1 << cell
-    rounds = 0
-    known = boards[:]  # in these no area lacks a place, and what stands alone is followed already
-    while True:
-        once = twice = 0
-        for todo in forced:
-            twice |= once & todo
-            once |= todo
-        done |= once
-        for d in digits:
-            todo = forced[d]
-            boards[d] &= ~(once & ~todo | twice)
-            while todo:
-                low = todo & -todo
-                boards[d] &= ~ground.peers[low.bit_length() - 1]
-                todo ^= low
-        if ground.marks and not sweep(ground, boards):
-            return Clash(ground, rounds)
-        once = twice = 0
-        for d in digits:
-            twice |= once & boards[d]
-            once |= boards[d]
-        if once != ground.everywhere:
-            bare = ground.everywhere & ~once
-            return Clash(ground, rounds, cell=(bare & -bare).bit_length() - 1)
-        naked = once & ~twice & ~done
-        moved = naked
-        for d in digits:
-            board = boards[d]
-            found = board & naked
-            if board != known[d]:
-                known[d] = board
-                for area in ground.areas:
-                    x = board & area.board
-                    if not x & (x - 1):
-                        if not x:
-                            return Clash(ground, rounds, area=area.name, digit=d)
-                        found |= x & ~done
-            forced[d] = found
-            moved |= found
-        if not moved:
-            return None
-        rounds += 1
-        if limit is not None and rounds > limit:
-            return None
+    """The clash that one candidate leads to, as `Follower.follow`."""
+    return Follower(state).follow(cell, digit, limit)

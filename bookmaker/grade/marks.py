@@ -1,173 +1,77 @@
-"""What the constraints of a puzzle's marks leave possible, each constraint for itself and taken as a whole.
+"""A puzzle's marks as a what-if reads them: each for itself and as a whole.
 
-In: a constraint and the candidates of its cells. Out: the candidates that some filling of its cells allows. This is
-what a patient person finds by listing all fillings of one cage or one line, and what follows in a what-if.
+In: a constraint that says more than that cells differ or what one cell allows, with its noun. Out: the candidates that
+it rules out among those of its cells, remembered, since many what-ifs come to the same.
 """
 
 from __future__ import annotations
 
-from bookmaker.grade.state import Ground, Narrowing, cells_on
-from bookmaker.solve.problem import Allowed, Automaton, Combination, Constraint, Count, Different, Relation, Sum
+from collections.abc import Sequence
+from typing import TypeAlias
+
+from bookmaker.grade.boards import board_of, cells_on
+from bookmaker.grade.fillings import digits_in, narrow
+from bookmaker.grade.relations import Pairs
+from bookmaker.solve.problem import Automaton, Combination, Constraint, Count, Relation, Sum
+
+Strikes: TypeAlias = tuple[int, ...] | None
+"""By digit the boards that go; empty where nothing goes, None where nothing fits."""
+
+REMEMBERED = 50_000
+"""Readings of one mark that are kept."""
 
 
-def sweep(ground: Ground, boards: list[int]) -> bool:
-    """Narrow the boards (filled cells included) by every mark once, in place; False where a mark cannot be kept."""
-    for mark in ground.marks:
-        here = mark.board
+class Mark:
+    """`noun` is what a step calls it, `cells` are its cells in their order, `board` the board of them."""
+
+    __slots__ = ("_known", "_pairs", "board", "cells", "constraint", "noun")
+
+    def __init__(self, constraint: Relation | Combination | Sum | Count | Automaton, noun: str) -> None:
+        self.constraint = constraint
+        self.noun = noun
+        match constraint:
+            case Relation(pairs, _):
+                cells = [cell for pair in pairs for cell in pair]
+            case Sum(terms, _, _):
+                cells = [cell for cell, _ in terms]
+            case _:
+                cells = list(constraint.cells)
+        self.cells = tuple(dict.fromkeys(cells))
+        self.board = board_of(cells)
+        self._pairs = Pairs(constraint) if isinstance(constraint, Relation) else None
+        self._known: dict[tuple[int, ...], Strikes] = {}
+
+    def strikes(self, boards: Sequence[int]) -> Strikes:
+        """What the mark rules out on these boards, filled cells included."""
+        here = self.board
         key = tuple([board & here for board in boards])
-        if key not in mark.known:
-            mark.known[key] = _struck(mark, key, len(ground.peers))
-        struck = mark.known[key]
-        if struck is None:
-            return False
-        for digit, gone in enumerate(struck):
-            boards[digit] &= ~gone
-    return True
+        known = self._known
+        if key in known:
+            return known[key]
+        if len(known) > REMEMBERED:
+            known.clear()
+        known[key] = struck = self._pairs.strikes(key) if self._pairs else self._whole(key)
+        if struck:  # read again, a mark has no more to say
+            known[tuple([board & ~gone for board, gone in zip(key, struck, strict=True)])] = ()
+        return struck
+
+    def _whole(self, boards: tuple[int, ...]) -> Strikes:
+        masks = [0] * (self.board.bit_length())
+        for digit in range(1, len(boards)):
+            bit = 1 << (digit - 1)
+            for cell in cells_on(boards[digit]):
+                masks[cell] |= bit
+        before = masks[:]
+        assert not isinstance(self.constraint, Relation)
+        if not narrow(self.constraint, masks):
+            return None
+        struck = [0] * len(boards)
+        for cell in self.cells:
+            for digit in digits_in(before[cell] & ~masks[cell]):
+                struck[digit] |= 1 << cell
+        return tuple(struck) if any(struck) else ()
 
 
-def _struck(mark: Narrowing, boards: tuple[int, ...], cells: int) -> tuple[int, ...] | None:
-    """The boards that narrowing a mark strikes from these; empty if nothing, None where it cannot be kept."""
-    masks = [0] * cells
-    for digit in range(1, len(boards)):
-        bit = 1 << (digit - 1)
-        for cell in cells_on(boards[digit]):
-            masks[cell] |= bit
-    before = masks[:]
-    if not narrow(mark.constraint, masks):
-        return None
-    struck = [0] * len(boards)
-    for cell in cells_on(mark.board):
-        for digit in digits_in(before[cell] & ~masks[cell]):
-            struck[digit] |= 1 << cell
-    return tuple(struck) if any(struck) else ()
-
-
-def narrow(constraint: Constraint, masks: list[int]) -> bool:
-    """Narrow the masks of a constraint's cells in place; False where it cannot be kept."""
-    match constraint:
-        case Different() | Allowed():
-            return True
-        case Relation(pairs, beside):
-            return all(_relation(a, b, beside, masks) for a, b in pairs)
-        case Combination(cells, sets):
-            return _combination(cells, sets, masks)
-        case Sum(terms, least, most):
-            return _sum(terms, least, most, masks)
-        case Count(cells, digits, least, most):
-            return _count(cells, digits, least, most, masks)
-        case Automaton(cells, steps, accept):
-            return _automaton(cells, steps, accept, masks)
-
-
-def digits_in(mask: int) -> list[int]:
-    """The digits of a mask."""
-    return [d for d in range(1, mask.bit_length() + 1) if mask >> (d - 1) & 1]
-
-
-def _relation(a: int, b: int, beside: tuple[int, ...], masks: list[int]) -> bool:
-    at_a = at_b = 0
-    for digit in digits_in(masks[a]):
-        fits = beside[digit] & masks[b]
-        if fits:
-            at_a |= 1 << (digit - 1)
-            at_b |= fits
-    masks[a], masks[b] = at_a, masks[b] & at_b
-    return bool(at_a)
-
-
-def _combination(cells: tuple[int, ...], sets: frozenset[int], masks: list[int]) -> bool:
-    """Each digit that some arrangement of some set gives to the cell."""
-    kept = [0] * len(cells)
-    have = 0
-    for cell in cells:
-        have |= masks[cell]
-    for digits in sets:
-        if digits & ~have:
-            continue
-        _arrange(cells, masks, digits, kept)
-    for i, cell in enumerate(cells):
-        masks[cell] = kept[i]
-    return all(kept)
-
-
-def _arrange(cells: tuple[int, ...], masks: list[int], digits: int, kept: list[int]) -> None:
-    """Add to `kept` what each cell holds in the arrangements of one set: sets of used digits, cell by cell."""
-    ahead: list[set[int]] = [{0}]
-    for cell in cells:
-        reached = set()
-        for used in ahead[-1]:
-            free = masks[cell] & digits & ~used
-            while free:
-                low = free & -free
-                reached.add(used | low)
-                free ^= low
-        ahead.append(reached)
-    live = ahead[-1]
-    for i in range(len(cells) - 1, -1, -1):
-        back = set()
-        for used in ahead[i]:
-            free = masks[cells[i]] & digits & ~used
-            while free:
-                low = free & -free
-                if used | low in live:
-                    kept[i] |= low
-                    back.add(used)
-                free ^= low
-        live = back
-
-
-def _sum(terms: tuple[tuple[int, int], ...], least: int, most: int, masks: list[int]) -> bool:
-    """Totals reached from the front and from the back, as bits shifted so that the lowest is bit 0."""
-    factors: dict[int, int] = {}
-    for cell, factor in terms:
-        factors[cell] = factors.get(cell, 0) + factor
-    cells = [(cell, factor, digits_in(masks[cell])) for cell, factor in factors.items()]
-    ahead: list[set[int]] = [{0}]
-    for _, factor, digits in cells:
-        ahead.append({total + factor * digit for total in ahead[-1] for digit in digits})
-    live = {total for total in ahead[-1] if least <= total <= most}
-    for i in range(len(cells) - 1, -1, -1):
-        cell, factor, digits = cells[i]
-        kept, back = 0, set()
-        for digit in digits:
-            came = {total - factor * digit for total in live} & ahead[i]
-            if came:
-                kept |= 1 << (digit - 1)
-                back |= came
-        masks[cell] = kept
-        live = back
-    return bool(live)
-
-
-def _count(cells: tuple[int, ...], digits: int, least: int, most: int, masks: list[int]) -> bool:
-    surely = sum(1 for cell in cells if not masks[cell] & ~digits)
-    maybe = sum(1 for cell in cells if masks[cell] & digits)
-    if surely > most or maybe < least:
-        return False
-    for cell in cells:
-        if masks[cell] & digits and masks[cell] & ~digits:
-            if surely == most:
-                masks[cell] &= ~digits
-            elif maybe == least:
-                masks[cell] &= digits
-    return True
-
-
-def _automaton(
-    cells: tuple[int, ...], steps: tuple[tuple[int, ...], ...], accept: frozenset[int], masks: list[int]
-) -> bool:
-    ahead: list[set[int]] = [{0}]
-    for cell in cells:
-        digits = digits_in(masks[cell])
-        ahead.append({steps[at][digit] for at in ahead[-1] for digit in digits} - {-1})
-    live = ahead[-1] & accept
-    for i in range(len(cells) - 1, -1, -1):
-        kept, back = 0, set()
-        for digit in digits_in(masks[cells[i]]):
-            came = {at for at in ahead[i] if steps[at][digit] in live}
-            if came:
-                kept |= 1 << (digit - 1)
-                back |= came
-        masks[cells[i]] = kept
-        live = back
-    return bool(live)
+def mark_of(constraint: Constraint, noun: str) -> Mark | None:
+    """The mark; None for a constraint that speaks of differing or of single cells alone."""
+    return Mark(constraint, noun) if isinstance(constraint, Relation | Combination | Sum | Count | Automaton) else None

@@ -11,6 +11,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bookmaker.grade.boards import board_of, cells_on
 from bookmaker.grade.effort import BEYOND as BEYOND_REACH
 from bookmaker.grade.effort import WEIGHTS, Weights
 from bookmaker.grade.forced import forced
@@ -18,7 +19,7 @@ from bookmaker.grade.labels import labels
 from bookmaker.grade.model import SolvePath, Step
 from bookmaker.grade.singles import NAMES, openings, words
 from bookmaker.grade.solvers import luck, mean_looks
-from bookmaker.grade.state import State, board_of, cells_on, ground_of, start
+from bookmaker.grade.state import State, ground_of, start
 from bookmaker.grade.technique import Finding, ladder
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.verdict import Solution

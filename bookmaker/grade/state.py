@@ -7,31 +7,17 @@ written down never looks like an opening.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cached_property
 
+from bookmaker.grade.boards import board_of, cells_on
+from bookmaker.grade.marks import Mark, mark_of
 from bookmaker.puzzle.grid import SYMBOLS, Grid, House
 from bookmaker.puzzle.position import Position
 from bookmaker.rules import houses_of
 from bookmaker.rules.common.contract import Deduction, Rule, RuledPuzzle
-from bookmaker.solve.problem import Allowed, Automaton, Combination, Constraint, Count, Different, Relation, Sum
-
-
-def board_of(cells: Iterable[int]) -> int:
-    """The board of some cells."""
-    board = 0
-    for cell in cells:
-        board |= 1 << cell
-    return board
-
-
-def cells_on(board: int) -> Iterator[int]:
-    """The cells of a board, in order."""
-    while board:
-        low = board & -board
-        yield low.bit_length() - 1
-        board ^= low
+from bookmaker.solve.problem import Allowed, Combination, Constraint, Different, Relation
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,19 +36,6 @@ class Asked:
 
     constraint: Constraint
     noun: str
-
-
-@dataclass(frozen=True, slots=True)
-class Narrowing:
-    """A constraint with the board of its cells and what narrowing it has been found to strike.
-
-    `known` gives, for the boards of its cells' candidates, the boards that go; empty where nothing does, None where
-    the constraint cannot be kept.
-    """
-
-    constraint: Constraint
-    board: int
-    known: dict[tuple[int, ...], tuple[int, ...] | None]
 
 
 @dataclass(frozen=True)
@@ -131,18 +104,9 @@ class Ground:
         return tuple(area.board for area in self.areas)
 
     @cached_property
-    def marks(self) -> tuple[Narrowing, ...]:
+    def marks(self) -> tuple[Mark, ...]:
         """The constraints that say more than that cells differ or what one cell allows."""
-        marks = []
-        for asked in self.asked:
-            match asked.constraint:
-                case Relation(pairs, _):
-                    marks.append(Narrowing(asked.constraint, board_of(cell for pair in pairs for cell in pair), {}))
-                case Sum(terms, _, _):
-                    marks.append(Narrowing(asked.constraint, board_of(cell for cell, _ in terms), {}))
-                case Combination(cells, _) | Count(cells, _, _, _) | Automaton(cells, _, _):
-                    marks.append(Narrowing(asked.constraint, board_of(cells), {}))
-        return tuple(marks)
+        return tuple(mark for asked in self.asked if (mark := mark_of(asked.constraint, asked.noun)))
 
     @cached_property
     def cages(self) -> tuple[tuple[str, int, frozenset[int]], ...]:
@@ -261,10 +225,13 @@ class State:
         """Those of the candidates (cell, digit) that still stand."""
         return tuple((cell, digit) for cell, digit in pairs if self.boards[digit] >> cell & 1)
 
+    def with_written(self) -> list[int]:
+        """The boards with the digits that are written."""
+        return [may | stood for may, stood in zip(self.boards, self.stood, strict=True)]
+
     def position(self) -> Position:
         """The position as the rules read it: a written digit is the only candidate of its cell."""
-        boards = tuple(may | stood for may, stood in zip(self.boards, self.stood, strict=True))
-        return Position(self.ground.grid, boards, self.ground.everywhere & ~self.empty)
+        return Position(self.ground.grid, tuple(self.with_written()), self.ground.everywhere & ~self.empty)
 
     def deductions(self) -> list[tuple[Rule, Deduction]]:
         """What the rules say of the position, each deduction with its rule; remembered until the position changes."""

@@ -24,6 +24,7 @@ class Finding:
 
     `cells` are where to look. `reach` is how far a person must think ahead: links of a chain, rounds of a what-if,
     0 for a pattern seen at once. `words` gives the clause that explains; it is called only if the step is told.
+    `again`, where only the nearest findings of a technique are yielded, says whether another state has this one, too.
     """
 
     technique: str
@@ -32,6 +33,7 @@ class Finding:
     removed: tuple[tuple[int, int], ...]
     words: Callable[[], str]
     reach: int = 0
+    again: Callable[[State], bool] | None = None
 
 
 class Technique(ABC):
@@ -43,6 +45,10 @@ class Technique(ABC):
     @abstractmethod
     def find(self, state: State) -> Iterator[Finding]:
         """All instances in a state; each is sound, and each strikes at least one candidate that still stands."""
+
+    def find_for(self, state: State, removed: tuple[tuple[int, int], ...]) -> Iterator[Finding]:
+        """Those among them that strike these candidates, and perhaps others."""
+        return self.find(state)
 
 
 @cache

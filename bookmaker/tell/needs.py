@@ -8,16 +8,14 @@ it, for the same reason.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from typing import TypeAlias
 
-from bookmaker.grade.follow import follow
 from bookmaker.grade.model import SolvePath, Step
 from bookmaker.grade.singles import Kind, Opening, openings
 from bookmaker.grade.state import Ground, State, ground_of, start
-from bookmaker.grade.technique import ladder
-from bookmaker.grade.techniques.what_if import WhatIf
+from bookmaker.grade.technique import Finding, ladder
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.tell.rounds import Round, rounds
 
@@ -143,17 +141,19 @@ class _Walk:
 
 def _finder(step: Step, pairs: Sequence[Pair], state: State) -> Callable[[State], bool]:
     """Is a strike, found in one state, found in another for the same reason?"""
-    if step.technique == WhatIf.name:
-        # this one candidate is tried in mind, not all, and no further than in the path
-        ((cell, digit),) = step.removed
-        clash = follow(state, cell, digit)
-        return lambda other: follow(other, cell, digit, clash.rounds if clash else 0) == clash
     techniques = [technique for rung in ladder() for technique in rung if technique.rung == step.rung]
-    return lambda other: any(
-        finding.technique == step.technique and set(pairs) <= set(finding.removed) and finding.words() == step.because
-        for technique in techniques
-        for finding in technique.find(other)
-    )
+
+    def found(there: State) -> Iterator[Finding]:
+        for technique in techniques:
+            for finding in technique.find_for(there, step.removed):
+                same = finding.technique == step.technique and set(pairs) <= set(finding.removed)
+                if same and finding.words() == step.because:
+                    yield finding
+
+    here = next(found(state), None)
+    if here and here.again:
+        return here.again
+    return lambda other: any(found(other))
 
 
 def _least(items: list[Pair], enough: Callable[[Iterable[Pair]], bool]) -> list[Pair]:

@@ -5,8 +5,9 @@ usage: python tests/benchmarks/grade_soundness.py [COUNT] [SEED]
 At each stuck position of a puzzle's path all techniques of the ladder are asked, not only those of the lowest rung.
 Nothing they strike may be in the solution, and each must still stand. Each what-if is replayed by a plain follower of
 its own (sets of digits; rounds of singles and marks), which must end in a contradiction after as many rounds. COUNT
-puzzles in all (2,000): a third each from the thermometers and cages of the corpus, the rest classics of ../shared/data,
-the hard ones first, or of the corpus where there are none. Exits with 1 at a fault.
+puzzles in all (2,000): a quarter each with marks of every rule kind in turn, and from the thermometers and cages of the
+corpus; the rest classics of ../shared/data, the hard ones first, or of the corpus where there are none. Exits with 1 at
+a fault.
 """
 
 from __future__ import annotations
@@ -15,6 +16,7 @@ import sys
 from collections import Counter
 from collections.abc import Iterator
 from pathlib import Path
+from random import Random
 from time import perf_counter
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -22,12 +24,14 @@ sys.path.insert(0, str(ROOT))
 
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.puzzle.puzzle import Puzzle, digits_from
-from bookmaker.rules import problem_of
+from bookmaker.rules import kinds, problem_of
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Solution, Unique
 from tests.grade.sound import faults
-from tests.makers.corpus import corpus
+from tests.makers.corpus import BACK, corpus
+from tests.makers.grow import empty_grid, needed_givens, random_solution
+from tests.rules.harness import cases_of
 
 DATA = ROOT.parent / "shared" / "data"
 
@@ -48,13 +52,34 @@ def classics(count: int, seed: int) -> Iterator[tuple[RuledPuzzle, Solution]]:
     yield from corpus("classic", max(count - len(texts), 0), seed=3 + seed)
 
 
+def of_every_kind(count: int, seed: int) -> Iterator[tuple[RuledPuzzle, Solution]]:
+    """Puzzles with marks read off a solution, a kind after the other and from the first again; some givens put back."""
+    names = sorted(kinds())
+    for number in range(count):
+        kind = names[number % len(names)]
+        rng = Random(f"{kind} {seed} {number}")
+        cases = cases_of(kind)
+        grow = getattr(cases, "grow", lambda grid, rng: random_solution(empty_grid(grid), rng))
+        rule = None
+        while rule is None:
+            solution = grow(CLASSIC, rng)
+            rule = None if solution is None else cases.lay(CLASSIC, solution, rng)
+        bare: RuledPuzzle = Puzzle(CLASSIC, (0,) * 81, (rule,))
+        givens = list(needed_givens(problem_of(bare), solution, rng, budget=200))
+        taken = [cell for cell, digit in enumerate(givens) if not digit]
+        for cell in rng.sample(taken, rng.randint(0, 2 * BACK)):
+            givens[cell] = solution[cell]
+        yield Puzzle(CLASSIC, tuple(givens), bare.rules), solution
+
+
 def main(count: int, seed: int) -> None:
     began = perf_counter()
-    third = count // 3
+    quarter = count // 4
     parts = {
-        "classics": classics(count - 2 * third, seed),
-        "thermometers": corpus("relations", third, seed=3 + seed),
-        "cages": corpus("sums", third, seed=3 + seed),
+        "every kind": of_every_kind(quarter, seed),
+        "thermometers": corpus("relations", quarter, seed=3 + seed),
+        "cages": corpus("sums", quarter, seed=3 + seed),
+        "classics": classics(count - 3 * quarter, seed),
     }
     wrong = 0
     for name, puzzles in parts.items():
@@ -63,7 +88,8 @@ def main(count: int, seed: int) -> None:
         for number, (puzzle, solution) in enumerate(puzzles, start=1):
             for fault in faults(puzzle, solution, found):
                 wrong += 1
-                print(f"{name} {number}: {fault}", flush=True)
+                told = ", ".join(rule.kind for rule in puzzle.rules)
+                print(f"{name} {number} {told}: {fault}", flush=True)
         told = ", ".join(f"{technique} {times}" for technique, times in found.most_common())
         print(f"{name}: {number} puzzles, {found.total()} findings: {told}", flush=True)
     print(f"{wrong} faults (wanted 0), {perf_counter() - began:.0f} s")

@@ -1,4 +1,4 @@
-"""Gate 1: a classic's effort is the same, to the last digit, however the grid is turned and its digits are called."""
+"""Gate 1: the effort is the same however the grid is turned and its digits are called, as far as the rules allow it."""
 
 from __future__ import annotations
 
@@ -8,12 +8,17 @@ import pytest
 
 from bookmaker.grade import grade
 from bookmaker.grade.labels import labels
+from bookmaker.grade.mirror import TURNS
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.puzzle.puzzle import Puzzle, classic
 from bookmaker.rules import problem_of
+from bookmaker.rules.cage import Cage
+from bookmaker.rules.common.contract import Rule
+from bookmaker.rules.thermometer import Thermometer
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Unique
 from tests.grade.turns import draw, turn
+from tests.makers.corpus import corpus
 
 PUZZLES = {
     # 17 givens: McGuire, Tugemann, Civario, Exp. Math. 23 (2014) 190–217.
@@ -41,6 +46,32 @@ def test_turned_puzzle_has_the_same_effort(name: str) -> None:
         symmetry = draw(source)
         there = grade(Puzzle(CLASSIC, turn(puzzle.givens, *symmetry)), turn(solution, *symmetry))
         assert there.effort == effort
+
+
+@pytest.mark.parametrize("family", ["relations", "sums"])
+def test_turned_marks_have_the_same_effort(family: str) -> None:
+    """Under what keeps the rules: turns and reflections, and for thermometers digits counted from the other end."""
+    flip = [0, *range(9, 0, -1)]
+    for puzzle, solution in corpus(family, 3, seed=7):
+        before = grade(puzzle, solution)
+        for turn_cells in TURNS.values():
+            to = [CLASSIC.cell(*turn_cells(CLASSIC.row(cell), CLASSIC.column(cell), 9)) for cell in CLASSIC.cells]
+            back = sorted(CLASSIC.cells, key=to.__getitem__)
+            for names in ([*range(10)], flip) if family == "relations" else ([*range(10)],):
+                rules = tuple(moved(rule, to, turned=names is flip) for rule in puzzle.rules)
+                there = Puzzle(CLASSIC, turn(puzzle.givens, names, back), rules)
+                assert grade(there, turn(solution, names, back)).effort == pytest.approx(before.effort, rel=1e-12)
+
+
+def moved(rule: Rule, to: list[int], turned: bool) -> Rule:
+    """Thermometers or cages on the images of their cells, written in another order; thermometers turned round."""
+    match rule:
+        case Thermometer(chains):
+            images = [tuple(to[cell] for cell in chain) for chain in chains]
+            return Thermometer(tuple(chain[::-1] if turned else chain for chain in reversed(images)))
+        case Cage(cages):
+            return Cage(tuple((tuple(to[cell] for cell in reversed(cells)), total) for cells, total in reversed(cages)))
+    raise AssertionError(rule)
 
 
 def test_labels_follow_their_cells() -> None:

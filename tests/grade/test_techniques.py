@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bookmaker.grade.follow import follow
 from bookmaker.grade.technique import ladder
 from bookmaker.grade.techniques.chains import AlternatingChain, SingleDigitChain
 from bookmaker.grade.techniques.finned_fish import FinnedFish
@@ -13,8 +14,10 @@ from bookmaker.grade.techniques.shared_sight import SharedSight
 from bookmaker.grade.techniques.what_if import WhatIf
 from bookmaker.grade.techniques.wings import WWing, XYWing, XYZWing
 from bookmaker.puzzle.grid import CLASSIC
+from bookmaker.rules.cage import Cage
 from bookmaker.rules.knight import Knight
-from tests.grade.positions import empty, holds, only, struck
+from bookmaker.rules.thermometer import Thermometer
+from tests.grade.positions import cell, empty, holds, only, struck
 
 
 def row_but(row: int, digits: tuple[int, ...], *columns: int) -> set[tuple[str, int]]:
@@ -150,3 +153,20 @@ def test_what_if_takes_the_shortest() -> None:
     # A 1 further along the row makes 2 and 3 of the first two cells and leaves nothing for the third: one round.
     assert {("r1c9", 1)} in struck(state, WhatIf())
     assert {finding.reach for finding in WhatIf().find(state)} == {1}
+
+
+def test_what_if_reads_a_whole_thermometer_at_once() -> None:
+    state = empty(Thermometer((tuple(cell(f"r{r}c{r}") for r in range(1, 6)),)))
+    state.remove((cell("r5c5"), digit) for digit in (7, 8, 9))
+    clash = follow(state, cell("r1c1"), 3)
+    assert clash is not None
+    assert clash.rounds == 0
+    # 3, 4, 5, 6 leave nothing up to 6 for the tip
+    assert clash.words() == "the thermometer leaves no digit for r1c1"
+
+
+def test_what_if_names_the_mark_that_nothing_fits() -> None:
+    state = empty(Cage(((tuple(cell(name) for name in ("r2c2", "r2c3", "r3c2")), 7),)))
+    clash = follow(state, cell("r2c3"), 5)
+    assert clash is not None
+    assert clash.words() == "nothing fits the cage at r2c2 any more"

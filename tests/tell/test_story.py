@@ -9,10 +9,13 @@ from itertools import pairwise
 
 import pytest
 
+from bookmaker.grade.follow import follow
 from bookmaker.grade.mirror import mirrors
+from bookmaker.grade.model import Step
 from bookmaker.grade.singles import Kind, openings
-from bookmaker.grade.state import ground_of, start
+from bookmaker.grade.state import State, ground_of, start
 from bookmaker.grade.technique import ladder
+from bookmaker.grade.techniques.what_if import WhatIf
 from bookmaker.proof.model import Proof
 from bookmaker.tell import tell
 from bookmaker.tell.formats import as_json, as_markdown, as_text
@@ -141,6 +144,27 @@ def test_every_strike_is_told_with_its_own_reason(proof: Proof) -> None:
                     assert step.because.lower() in said or "the same holds for" in said or "its twin" in said
 
 
+def leads_to_it(state: State, step: Step) -> bool:
+    """Does a chain as it is told - “if r1c2 is not 4, r6c2 is 4, so r2c7 is 4; …” - strike its candidate? Each cell
+    must be a single once the one before it is filled, and whatever holds at its ends must see what goes."""
+
+    def with_digit(pair: tuple[int, int]) -> State:
+        there = State(state.ground, state.boards[:], state.stood[:], state.empty)
+        there.place(*pair)
+        return there
+
+    names = {state.ground.grid.name(cell): cell for cell in state.ground.grid.cells}
+    said = re.findall(r"(r\d+c\d+) is (?:not )?(\d)", step.because)
+    start, *trues = [(names[cell], int(digit)) for cell, digit in said]
+    there = State(state.ground, state.boards[:], state.stood[:], state.empty)
+    there.remove([start])
+    for true in trues:
+        if true not in {(found.cell, found.digit) for found in openings(there)}:
+            return False
+        there = with_digit(true)
+    return not any(with_digit(end).present(step.removed) for end in (start, trues[-1]))
+
+
 @pytest.mark.parametrize("name", ["spring-tide", "delta", "lobster-pots", "regatta", "rivets", "no-two-waves"])
 def test_what_is_told_is_enough(name: str) -> None:
     """On a board where nothing was struck but what was told before, every told step can be found for its reason."""
@@ -160,6 +184,13 @@ def test_what_is_told_is_enough(name: str) -> None:
             state.remove(needs.strikes.get(earlier, ()))
         if step.placed and step.rung <= Kind.NAKED:
             assert step.placed[0] in {(found.cell, found.digit) for found in openings(state)}
+        elif step.technique == WhatIf.name:
+            ((cell, digit),) = step.removed
+            clash = follow(state, cell, digit)
+            assert clash is not None
+            assert step.because.endswith(clash.words())
+        elif step.technique.endswith("chain"):
+            assert leads_to_it(state, step)
         elif step.removed:
             same = [technique for rung in ladder() for technique in rung if technique.rung == step.rung]
             struck = {

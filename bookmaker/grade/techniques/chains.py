@@ -38,8 +38,15 @@ def _findings(technique: Technique, state: State, strong: Strong, single: bool) 
     links, fallen = shortest(state, strong, single)
     for target, ends in sorted(fallen.items()):
         words = partial(_words, state, strong, single, ends)
+        again = partial(_again, state, strong, single, ends)
         cells = tuple(dict.fromkeys(cell for cell, _ in ends))
-        yield Finding(technique.name, technique.rung, cells, (target,), words, reach=links - 1)
+        yield Finding(technique.name, technique.rung, cells, (target,), words, reach=links - 1, again=again)
+
+
+def _again(state: State, strong: Strong, single: bool, ends: tuple[Candidate, Candidate], other: State) -> bool:
+    """Has another state all strong links of the chain? The weak ones are there in any state."""
+    chain, there = chain_between(state, strong, single, ends), strong_links(other, cells=not single)
+    return all(true in there.get(false, ()) for false, true in zip(chain[::2], chain[1::2], strict=True))
 
 
 def _words(state: State, strong: Strong, single: bool, ends: tuple[Candidate, Candidate]) -> str:

@@ -6,7 +6,8 @@ from collections.abc import Iterator
 from functools import partial
 from itertools import combinations
 
-from bookmaker.grade.state import Ground, State, cells_on
+from bookmaker.grade.boards import cells_on
+from bookmaker.grade.state import Ground, State
 from bookmaker.grade.technique import Finding, Technique
 from bookmaker.grade.techniques.fish import NAMES, lines_named
 

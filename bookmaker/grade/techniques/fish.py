@@ -9,7 +9,8 @@ from collections.abc import Iterator
 from functools import partial
 from itertools import combinations
 
-from bookmaker.grade.state import Ground, State, cells_on
+from bookmaker.grade.boards import cells_on
+from bookmaker.grade.state import Ground, State
 from bookmaker.grade.technique import Finding, Technique
 
 NAMES = {2: "X-wing", 3: "swordfish", 4: "jellyfish"}

@@ -7,7 +7,8 @@ from functools import partial
 from itertools import combinations
 from typing import ClassVar
 
-from bookmaker.grade.state import Area, Ground, State, cells_on
+from bookmaker.grade.boards import cells_on
+from bookmaker.grade.state import Area, Ground, State
 from bookmaker.grade.technique import Finding, Technique
 
 

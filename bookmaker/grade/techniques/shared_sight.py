@@ -9,7 +9,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from functools import partial
 
-from bookmaker.grade.state import Ground, State, cells_on
+from bookmaker.grade.boards import cells_on
+from bookmaker.grade.state import Ground, State
 from bookmaker.grade.technique import Finding, Technique
 
 

@@ -9,8 +9,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 from functools import partial
 
-from bookmaker.grade.follow import Clash, follow
-from bookmaker.grade.state import Ground, State, cells_on
+from bookmaker.grade.boards import cells_on
+from bookmaker.grade.follow import Clash, Follower, follow
+from bookmaker.grade.state import Ground, State
 from bookmaker.grade.technique import Finding, Technique
 
 
@@ -21,20 +22,33 @@ class WhatIf(Technique):
     rung = 11
 
     def find(self, state: State) -> Iterator[Finding]:
+        follower = Follower(state)
         tries = [(cell, digit) for digit in state.ground.grid.digits for cell in cells_on(state.boards[digit])]
         least: int | None = None
         fallen: list[tuple[tuple[int, int], Clash]] = []
         for cell, digit in tries:
-            clash = follow(state, cell, digit, least)
+            clash = follower.follow(cell, digit, least)
             if clash is None:
                 continue
             if least is None or clash.rounds < least:
                 least, fallen = clash.rounds, []
             fallen.append(((cell, digit), clash))
         for tried, clash in fallen:
-            yield Finding(
-                self.name, self.rung, (tried[0],), (tried,), partial(_words, state.ground, *tried, clash), clash.rounds
-            )
+            yield self._finding(state, tried, clash)
+
+    def find_for(self, state: State, removed: tuple[tuple[int, int], ...]) -> Iterator[Finding]:
+        """The candidate tried for itself, however long it takes."""
+        for tried in removed:
+            if clash := follow(state, *tried):
+                yield self._finding(state, tried, clash)
+
+    def _finding(self, state: State, tried: tuple[int, int], clash: Clash) -> Finding:
+        words, again = partial(_words, state.ground, *tried, clash), partial(_again, *tried, clash)
+        return Finding(self.name, self.rung, (tried[0],), (tried,), words, clash.rounds, again)
+
+
+def _again(cell: int, digit: int, clash: Clash, other: State) -> bool:
+    return follow(other, cell, digit, clash.rounds) == clash
 
 
 def _words(ground: Ground, cell: int, digit: int, clash: Clash) -> str:
