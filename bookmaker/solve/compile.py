@@ -49,7 +49,7 @@ def compile_problem(problem: Problem) -> tuple[Engine, int]:
             if isinstance(constraint, Combination) and len(set(constraint.cells)) < len(constraint.cells):
                 gone = layout.everything
     frame = _frame(layout, tuple(groups))
-    start = 0 if frame.impossible else layout.everything & ~gone
+    start = 0 if frame.impossible else layout.everything ^ gone
     if not relations and not others:
         return frame.engine, start
     engine = _engine(layout, frame, relations, others)
@@ -96,7 +96,7 @@ def _relate(layout: Fields, constraint: Relation, relations: Relations) -> int:
 
 
 def _engine(layout: Fields, frame: _Frame, relations: Relations, others: Sequence[Other]) -> Engine:
-    related: list[list[Forbidding]] = [[] for _ in range(layout.cells)]
+    related: dict[int, list[Forbidding]] = {}
     places = layout.places
     groups: list[Cells] = [constraint.cells for constraint in others if isinstance(constraint, Combination)]
     for beside, pairs in relations.items():
@@ -105,10 +105,12 @@ def _engine(layout: Fields, frame: _Frame, relations: Relations, others: Sequenc
             continue
         forward, backward = forbidden(beside), forbidden(reverse(beside))
         for a, b in pairs:
-            related[a].append((places[b], forward))
-            related[b].append((places[a], backward))
-    peers = peers_of(layout, groups, frame.writing.peers)
-    writing = FurtherConsequences(frame.writing, peers, related)
+            related.setdefault(a, []).append((places[b], forward))
+            related.setdefault(b, []).append((places[a], backward))
+    writing = frame.writing
+    peers = peers_of(layout, groups, writing.peers) if groups else writing.peers
+    if groups or related:
+        writing = FurtherConsequences(writing, peers, related)
     filters = [*_filters(layout, frame, peers, others), *frame.different] if others else frame.different
     locals_ = tuple([Local(layout, cells, filter_, writing) for cells, filter_ in filters])
     swept = (item for item in relations.items() if not follows_from_writing(item[0]))

@@ -6,7 +6,7 @@ candidate's bit to the mask of candidates that stay, so that `state &= table[bit
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 
 from bookmaker.solve.fields import Fields
 
@@ -26,23 +26,31 @@ class Consequences(dict[int, int]):
     def __missing__(self, bit: int) -> int:
         layout = self.layout
         cell, digit = divmod(bit, layout.width)
-        keep = self[bit] = ~(self.peers[cell] << digit | (layout.full ^ 1 << digit) << cell * layout.width)
+        gone = self.peers[cell] << digit | (layout.full ^ 1 << digit) << layout.places[cell]
+        keep = self[bit] = layout.everything ^ gone
         return keep
 
 
 class FurtherConsequences(Consequences):
-    """The consequences of a grid's houses, which many problems share, and of a problem's own constraints."""
+    """The consequences of a grid's houses, which many problems share, and of a problem's own constraints.
 
-    def __init__(self, base: Consequences, peers: Sequence[int], related: Sequence[Sequence[Forbidding]]) -> None:
+    `related` has only the cells that a constraint of the problem's own binds to others.
+    """
+
+    def __init__(self, base: Consequences, peers: Sequence[int], related: Mapping[int, Sequence[Forbidding]]) -> None:
         super().__init__(base.layout, peers)
         self.base = base
         self.related = related
 
     def __missing__(self, bit: int) -> int:
-        cell, digit = divmod(bit, self.layout.width)
-        keep = self.base[bit] & ~(self.peers[cell] << digit)
-        for at, forbidden in self.related[cell]:
-            keep &= ~(forbidden[digit] << at)
+        layout = self.layout
+        cell, digit = divmod(bit, layout.width)
+        gone = 0 if self.peers is self.base.peers else self.peers[cell] << digit
+        for at, forbidden in self.related.get(cell, ()):
+            gone |= forbidden[digit] << at
+        keep = self.base[bit]
+        if gone:
+            keep &= layout.everything ^ gone
         self[bit] = keep
         return keep
 

@@ -26,15 +26,15 @@ class Engine:
     sweeps: tuple[Sweep, ...]
     locals: tuple[Local, ...]
 
-    def settle(self, state: int, written: int, seen: int) -> tuple[int, int, int] | None:
+    def settle(self, state: int, unwritten: int, seen: int) -> tuple[int, int, int] | None:
         """Propagate to a fixed point.
 
-        `written` are the candidates whose consequences are drawn already; `seen` is a state that the relations
-        and local constraints have been through, from which this one came. Returns all three anew.
+        `unwritten` are all candidates but those whose consequences are drawn already; `seen` is a state that the
+        relations and local constraints have been through, from which this one came. Returns all three anew.
         """
         layout, writing, houses = self.layout, self.writing, self.houses
         guards, lows, digits = layout.guards, layout.lows, layout.digits
-        rise = guards - lows
+        rise, units = guards - lows, layout.units
         watched = bool(self.sweeps or self.locals)
         while True:
             while True:
@@ -42,25 +42,25 @@ class Engine:
                     return None
                 multiple = ((state & ((state | guards) - lows)) + rise) & guards
                 single = guards ^ multiple
-                fresh = state & (single - (single >> digits)) & ~written
+                fresh = state & (single - (single >> digits)) & unwritten
                 if not fresh:
                     break
-                written |= fresh
+                unwritten ^= fresh
                 while fresh:
                     bit = fresh.bit_length() - 1
                     state &= writing[bit]
-                    fresh ^= 1 << bit
+                    fresh ^= units[bit]
             if multiple:
                 fresh = houses.hidden(state)
                 if fresh < 0:
                     return None
-                fresh &= ~written
+                fresh &= unwritten
                 if fresh:
-                    written |= fresh
+                    unwritten ^= fresh
                     while fresh:
                         bit = fresh.bit_length() - 1
                         state &= writing[bit]
-                        fresh ^= 1 << bit
+                        fresh ^= units[bit]
                     continue
             if watched and state != seen:
                 changed = state ^ seen
@@ -78,8 +78,8 @@ class Engine:
                 if state != seen:
                     continue
             if not multiple:
-                return state, written, seen
+                return state, unwritten, seen
             gone = houses.locked(state)
             if not gone:
-                return state, written, seen
+                return state, unwritten, seen
             state ^= gone

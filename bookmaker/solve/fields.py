@@ -3,7 +3,8 @@
 Each cell has a field of `digits` + 1 bits: bit d - 1 of the field says that digit d may still stand there. The top
 bit of a field is a guard and stays clear in a state, so that one addition or subtraction works on every field at
 once without a carry or a borrow running over into the next cell. A state is therefore a plain int: copying it is
-free, and one `&` takes a digit from all its peers.
+free, and one `&` takes a digit from all its peers. Masks are written as what stays, never as what goes: Python
+takes twice as long over a negative number as over a positive one.
 """
 
 from __future__ import annotations
@@ -13,9 +14,12 @@ from dataclasses import dataclass
 from functools import cache
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Fields:
-    """Where the candidates stand in a state, and the constants that whole-grid arithmetic needs."""
+    """Where the candidates stand in a state, and the constants that whole-grid arithmetic needs.
+
+    `fields` makes one for each size, so that they are told apart, and hashed, by identity.
+    """
 
     cells: int
     digits: int
@@ -33,6 +37,8 @@ class Fields:
     """For each cell, where its field begins."""
     wholes: tuple[int, ...]
     """For each cell, all its candidates."""
+    units: tuple[int, ...]
+    """For each bit of a state, the state in which it alone is set."""
 
     def bits(self, cells: Iterable[int]) -> int:
         """All candidates of some cells."""
@@ -54,7 +60,8 @@ def fields(cells: int, digits: int) -> Fields:
     places = tuple(range(0, cells * width, width))
     lows = spread(1, places)
     wholes = tuple(full << at for at in places)
-    return Fields(cells, digits, width, full, lows, lows << digits, lows * full, places, wholes)
+    units = tuple(1 << bit for bit in range(cells * width))
+    return Fields(cells, digits, width, full, lows, lows << digits, lows * full, places, wholes, units)
 
 
 def spread(bits: int, shifts: Iterable[int]) -> int:

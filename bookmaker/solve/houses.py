@@ -66,7 +66,7 @@ class Houses:
                 starts = line.starts
                 if any_ & starts != starts:
                     return -1
-                single = starts & ~many
+                single = starts ^ (starts & many)
                 if single:
                     found |= _laid(_laid(single, line.shifts), part.shifts)
         return found & state
@@ -105,7 +105,7 @@ class Houses:
                     three |= thrice >> shift | two & once_there | one & twice_there
                     two |= twice_there | one & once_there
                     one |= once_there
-                pairs = two & ~three & line.starts
+                pairs = (two ^ (two & three)) & line.starts
                 if pairs:
                     return _laid(_laid(pairs & -pairs, line.shifts), part.shifts) & state
         return 0
@@ -126,7 +126,7 @@ def _confined(present: int, one: Line, other: Line) -> int:
         there = present >> shift
         many |= any_ & there
         any_ |= there
-    single = one.starts & ~many
+    single = one.starts ^ (one.starts & many)
     if not single:
         return 0
     locked = _laid(single, one.shifts) & present
@@ -134,7 +134,7 @@ def _confined(present: int, one: Line, other: Line) -> int:
     for shift in other.shifts:
         crossed |= locked >> shift
     crossed &= other.starts
-    return _laid(crossed, other.shifts) & present & ~locked
+    return (_laid(crossed, other.shifts) & present) ^ locked
 
 
 def gather(layout: Fields, houses: Iterable[Cells]) -> Houses:

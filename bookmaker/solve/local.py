@@ -59,15 +59,16 @@ class Local:
         if after != before:
             for at, was, now in zip(self._at, before, after, strict=True):
                 gone |= (was ^ now) << at
-        left = here & ~gone
-        keep = ~gone & self._pointed(left, needed) if needed else ~gone
+        left, keep = here ^ gone, self._layout.everything ^ gone
+        if needed:
+            keep &= self._pointed(left, needed)
         self.memory[here] = self.memory[left] = keep
         return keep
 
     def _pointed(self, here: int, needed: int) -> int:
         """A needed digit stands in one of its places here: what every one of them rules out can go."""
         layout, writing = self._layout, self._writing
-        keep = -1
+        keep = layout.everything
         for digit in each_bit(needed):
             places = here & layout.lows << digit
             if places.bit_count() <= FEW_PLACES:

@@ -13,30 +13,49 @@ from bookmaker.solve.verdict import NoSolution, Several, Solution, Tally, Undeci
 DEFAULT_BUDGET = 200_000
 """Search nodes (positions in which a digit was guessed) after which a proof gives up."""
 
+REMEMBERED = 8
+"""How many cells in which a guess failed are remembered: where the last one broke, the next is likely to break."""
+
+FEW_CANDIDATES = 3
+"""A cell with more candidates than this is left alone, though guesses failed in it."""
+
 
 class _OutOfBudget(Exception):
     pass
 
 
 class _Search:
-    """A depth-first search; `nodes` counts the guesses made so far."""
+    """A depth-first search; `nodes` counts the guesses made so far.
 
-    def __init__(self, problem: Problem, budget: int | None = None, order: random.Random | None = None) -> None:
+    With `learns` it guesses again where guesses failed lately, which makes proofs shorter. Lists of solutions do
+    without, so that their order depends on the problem and the `order` alone.
+    """
+
+    def __init__(
+        self, problem: Problem, budget: int | None = None, order: random.Random | None = None, learns: bool = False
+    ) -> None:
         self.engine, self.start = compile_problem(problem)
         self.budget = budget
         self.order = order
+        self.learns = learns
+        self.failed: list[int] = []
+        """The cells in which a guess failed, the latest first."""
         self.nodes = 0
 
     def __iter__(self) -> Iterator[Solution]:
         engine = self.engine
         layout, writing = engine.layout, engine.writing
-        stack = [(self.start, 0, 0)]
+        units = layout.units
+        stack = [(self.start, layout.everything, 0, -1)]
         while stack:
-            settled = engine.settle(*stack.pop())
+            state, unwritten, seen, guess = stack.pop()
+            settled = engine.settle(state, unwritten, seen)
             if settled is None:
+                if self.learns and guess >= 0:
+                    self._note(guess // layout.width)
                 continue
-            state, written, seen = settled
-            choice = self._choose(state)
+            state, unwritten, seen = settled
+            choice = (self.failed and self._failed_lately(state)) or self._choose(state)
             if not choice:
                 yield layout.filled(state)
                 continue
@@ -46,7 +65,24 @@ class _Search:
             bits = list(each_bit(choice))
             if self.order is not None:
                 self.order.shuffle(bits)
-            stack.extend((state & writing[bit], written | 1 << bit, seen) for bit in bits)
+            stack.extend([(state & writing[bit], unwritten ^ units[bit], seen, bit) for bit in bits])
+
+    def _note(self, cell: int) -> None:
+        """A guess failed in the cell."""
+        if cell in self.failed:
+            self.failed.remove(cell)
+        self.failed.insert(0, cell)
+        del self.failed[REMEMBERED:]
+
+    def _failed_lately(self, state: int) -> int:
+        """The candidates of a cell that failed lately, the fewest first; 0 if all have one, or too many."""
+        wholes = self.engine.layout.wholes
+        best, fewest = 0, FEW_CANDIDATES + 1
+        for cell in self.failed:
+            here = state & wholes[cell]
+            if here & here - 1 and here.bit_count() < fewest:
+                best, fewest = here, here.bit_count()
+        return best
 
     def _choose(self, state: int) -> int:
         """The candidates to branch on: those of a cell, or the places of a digit; 0 if every cell has one."""
@@ -59,7 +95,7 @@ class _Search:
         left &= (left | guards) - lows
         many = (left + guards - lows) & guards
         if cells != many:
-            return self._two(state, cells & ~many)
+            return self._two(state, cells ^ many)
         doubles = self.engine.houses.doubles(state)
         if doubles:
             return doubles
@@ -67,27 +103,28 @@ class _Search:
             left &= (left | guards) - lows
             more = (left + guards - lows) & guards
             if more != many:
-                guard = many & ~more
+                guard = many ^ more
                 guard &= -guard
                 return state & (guard - (guard >> digits))
             many = more
 
     def _two(self, state: int, cells: int) -> int:
         """Among cells of two candidates the one whose digits rule out most."""
-        writing, digits = self.engine.writing, self.engine.layout.digits
-        best, most = 0, -1
+        layout, writing = self.engine.layout, self.engine.writing
+        digits = layout.digits
+        best, least = 0, 2 * layout.cells * layout.width
         for at in each_bit(cells):
             pair = state & ((1 << at) - (1 << at - digits))
             high, low = pair.bit_length() - 1, (pair & -pair).bit_length() - 1
-            score = (state & ~writing[high]).bit_count() + (state & ~writing[low]).bit_count()
-            if score > most:
-                best, most = pair, score
+            left = (state & writing[high]).bit_count() + (state & writing[low]).bit_count()
+            if left < least:
+                best, least = pair, left
         return best
 
 
 def prove(problem: Problem, budget: int = DEFAULT_BUDGET) -> Verdict:
     """Look for two solutions. `Undecided` if more than `budget` guesses would be needed."""
-    search = _Search(problem, budget)
+    search = _Search(problem, budget, learns=True)
     found: list[Solution] = []
     try:
         for solution in search:

@@ -7,7 +7,7 @@ u can fill the cells passed. Writing digit d moves every set without d by 2^(d -
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cache
 from itertools import combinations
@@ -28,14 +28,6 @@ Passed = list[tuple[int, Moves]]
 def set_of_sets(sets: frozenset[int]) -> int:
     """Some sets of digits as one whole number with a bit for each."""
     return spread(1, sets)
-
-
-def union(parts: Iterable[int]) -> int:
-    """Several sets of sets together."""
-    total = 0
-    for part in parts:
-        total |= part
-    return total
 
 
 @cache

@@ -3,120 +3,103 @@
 In: the factors, the limits, and which cells must differ from each other. Out: a filter. Cells of one factor that
 differ from each other make a part, whose sum depends on the set of digits in it only (`sets.py`); from part to part
 goes the set of all sums reached so far, held in one whole number, bit s for sum s. The filter is exact but for
-digits that must differ across parts; where the limits are far away it does not look closely.
+digits that must differ across parts. Its steps are remembered one by one: a search changes a few cells at a time, and
+other digits often leave a part the same sums.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
-from functools import cache, lru_cache
+from dataclasses import dataclass, field
+from functools import lru_cache
 
-from bookmaker.solve.sets import Passed, fill, narrowed, sets_by_sum, union
+from bookmaker.solve.sets import Passed, fill, narrowed, sets_by_sum
 
-Steps = tuple[tuple[int, int], ...]
-"""Sums in rising order: what each adds beyond the least that any digits add, and all the sets that have it."""
-
-FEW_STEPS = 40
-"""With more sums than this over all parts, a close look hardly ever finds more than the limits show."""
+MEMORY = 4096
+"""How many answers one sum remembers before it starts afresh."""
 
 
 @dataclass(frozen=True, slots=True)
 class Part:
-    """Cells of one factor that hold different digits: `size` of them, from place `start` among the cells of the sum."""
+    """Cells of one factor that hold different digits, from place `start` up to `stop` among the cells of the sum."""
 
     start: int
-    size: int
+    stop: int
     factor: int
 
 
 @dataclass(frozen=True, slots=True)
 class SumWithin:
-    """The sum lies within `least` and `most`, both counted from the least that any digits add up to."""
+    """The sum is one of `goal`, bit s for s more than the least that the parts can add up to."""
 
     digits: int
     parts: tuple[Part, ...]
-    least: int
-    most: int
+    goal: int
+    memory: dict[tuple[int, ...], tuple[int, ...] | None] = field(default_factory=dict)
 
     def narrow(self, masks: Sequence[int]) -> tuple[list[int], int] | None:
-        found = [
-            _choices(self.digits, part.factor, tuple(masks[part.start : part.start + part.size])) for part in self.parts
-        ]
-        choices = [steps for steps, _ in found]
-        if not all(choices) or not self._between_limits(choices):
-            return None
-        if sum(map(len, choices)) <= FEW_STEPS and not self._made_up(choices):
+        digits = self.digits
+        pieces = [tuple(masks[part.start : part.stop]) for part in self.parts]
+        sums = tuple([_sums(digits, piece)[0] for piece in pieces])
+        allowed = self.memory[sums] if sums in self.memory else self._made_up(sums)
+        if allowed is None:
             return None
         kept: list[int] = []
-        for part, (steps, passed), left in zip(self.parts, found, choices, strict=True):
-            if len(left) == len(steps):
-                kept += masks[part.start : part.start + part.size]
-            else:
-                kept += narrowed(passed, union(sets for _, sets in left))
+        for piece, before, after in zip(pieces, sums, allowed, strict=True):
+            kept += piece if after == before else _with_sums(digits, piece, after)
         return kept, 0
 
-    def _between_limits(self, choices: list[Steps]) -> bool:
-        """Take away steps that even the least or the greatest steps of the others carry past a limit; False if none
-        is left."""
-        shrunk = True
-        while shrunk:
-            low = high = 0
-            for steps in choices:
-                low += steps[0][0]
-                high += steps[-1][0]
-            up, down = self.most - low, high - self.least
-            if up < 0 or down < 0:
-                return False
-            room = min(up, down)
-            shrunk = False
-            for i, steps in enumerate(choices):
-                first, last = steps[0][0], steps[-1][0]
-                if last - first > room:
-                    left = tuple([step for step in steps if step[0] - first <= up and last - step[0] <= down])
-                    if not left:
-                        return False
-                    shrunk |= len(left) < len(steps)
-                    choices[i] = left
-        return True
-
-    def _made_up(self, choices: list[Steps]) -> bool:
-        """Take away steps that no steps of the others make up to an allowed sum; False if none is left."""
+    def _made_up(self, sums: tuple[int, ...]) -> tuple[int, ...] | None:
+        """Of each part's sums those that the other parts make up to an allowed sum; None if none is left."""
         reached = 1
-        before = []
-        for steps in choices:
-            before.append(reached)
+        steps = []
+        for part, of_part in zip(self.parts, sums, strict=True):
+            size, factor = part.stop - part.start, part.factor
+            ends = size * (size + 1) // 2, size * (2 * self.digits - size + 1) // 2
+            floor = min(factor * ends[0], factor * ends[1])
+            moves = [(total, factor * total - floor) for total in range(of_part.bit_length()) if of_part >> total & 1]
+            steps.append((reached, moves))
             after = 0
-            for step, _ in steps:
-                after |= reached << step
+            for _, move in moves:
+                after |= reached << move
             reached = after
-        goal = reached >> self.least << self.least & (2 << self.most) - 1
-        for i in range(len(choices) - 1, -1, -1):
-            earlier, here = 0, before[i]
-            left = []
-            for step, sets in choices[i]:
-                source = goal >> step & here
+        goal = reached & self.goal
+        allowed = []
+        for here, moves in reversed(steps):
+            earlier = left = 0
+            for total, move in moves:
+                source = goal >> move & here
                 if source:
                     earlier |= source
-                    left.append((step, sets))
+                    left |= 1 << total
             goal = earlier
-            choices[i] = tuple(left)
-        return bool(goal)
+            allowed.append(left)
+        answer = tuple(reversed(allowed)) if goal else None
+        if len(self.memory) >= MEMORY:
+            self.memory.clear()
+        self.memory[sums] = answer
+        return answer
 
 
-@cache
-def _steps(digits: int, size: int, factor: int) -> Steps:
-    """All the sums of so many different digits times a factor."""
-    by_sum = sets_by_sum(digits, size)
-    floor = min(factor * by_sum[0][0], factor * by_sum[-1][0])
-    return tuple(sorted((factor * total - floor, sets) for total, sets in by_sum))
-
-
-@lru_cache(maxsize=4096)
-def _choices(digits: int, factor: int, masks: tuple[int, ...]) -> tuple[Steps, Passed]:
-    """The sums that are left to a part, and what `fill` met on the way."""
+@lru_cache(maxsize=16384)
+def _sums(digits: int, masks: tuple[int, ...]) -> tuple[int, Passed]:
+    """The sums that different digits of these masks can have, bit s for sum s, and what `fill` met on the way."""
     used, passed = fill(digits, masks)
-    return tuple([(step, sets & used) for step, sets in _steps(digits, len(masks), factor) if sets & used]), passed
+    sums = 0
+    for total, sets in sets_by_sum(digits, len(masks)):
+        if sets & used:
+            sums |= 1 << total
+    return sums, passed
+
+
+@lru_cache(maxsize=16384)
+def _with_sums(digits: int, masks: tuple[int, ...], sums: int) -> tuple[int, ...]:
+    """The digits of these masks that are part of one of these sums."""
+    live = 0
+    for total, sets in sets_by_sum(digits, len(masks)):
+        if sums >> total & 1:
+            live |= sets
+    return tuple(narrowed(_sums(digits, masks)[1], live))
 
 
 def sum_within(
@@ -134,11 +117,11 @@ def sum_within(
             if factors[cell] == factor and len(together) < digits and all(differ(cell, other) for other in together):
                 together.append(cell)
         left = [cell for cell in left if cell not in together]
-        size = len(together)
-        by_sum = sets_by_sum(digits, size)
-        ends = (factor * by_sum[0][0], factor * by_sum[-1][0])
-        parts.append(Part(len(cells), size, factor))
+        parts.append(Part(len(cells), len(cells) + len(together), factor))
         cells += together
+        ends = [factor * total for total, _ in sets_by_sum(digits, len(together))]
         floor += min(ends)
         ceiling += max(ends)
-    return tuple(cells), SumWithin(digits, tuple(parts), max(least, floor) - floor, min(most, ceiling) - floor)
+    low, high = max(least, floor) - floor, min(most, ceiling) - floor
+    goal = (2 << high) - (1 << low) if low <= high else 0
+    return tuple(cells), SumWithin(digits, tuple(parts), goal)

@@ -152,8 +152,8 @@ def sweep(layout: Fields, pairs: Iterable[tuple[int, int]], beside: Beside) -> S
         left, right = (step, 0) if distance > 0 else (0, step)
         at_targets = at_sources << left >> right
         every |= at_sources & forward.reads | at_targets & backward.reads
-        ahead.append((left, right, ~at_targets))
-        behind.append((right, left, ~at_sources))
+        ahead.append((left, right, layout.everything ^ at_targets))
+        behind.append((right, left, layout.everything ^ at_sources))
     return Sweep(every, forward, backward, tuple(ahead), tuple(behind))
 
 
