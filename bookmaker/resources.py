@@ -18,4 +18,5 @@ def shipped(folder: Literal["layouts", "fonts"]) -> Path:
     for place in places:
         if place.is_dir():
             return place
-    raise FileNotFoundError(f"no folder “{folder}” at {' or '.join(str(place) for place in places)}")
+    named = " or ".join(str(place) for place in places)
+    raise FileNotFoundError(f"the folder “{folder}” is missing ({named}): install bookmaker again")

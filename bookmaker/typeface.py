@@ -7,7 +7,7 @@ measures with it and ink draws with it, so that a line is exactly as long on pap
 from __future__ import annotations
 
 from collections.abc import Sequence
-from errno import EBADMSG
+from errno import EBADMSG, ENOENT
 from functools import cache, cached_property, lru_cache
 from pathlib import Path
 from struct import unpack
@@ -31,7 +31,11 @@ class Typeface:
     """A TrueType font. Raises OSError, with the file's name, where it is not there or damaged."""
 
     def __init__(self, name: str, file: Path) -> None:
-        if not _is_whole(file.read_bytes()):
+        try:
+            whole = _is_whole(file.read_bytes())
+        except FileNotFoundError:
+            raise OSError(ENOENT, "this font is missing: install bookmaker again", str(file)) from None
+        if not whole:
             raise OSError(EBADMSG, "this font is damaged: install bookmaker again", str(file))
         self.name = name
         self.file = file
@@ -199,8 +203,13 @@ def _pair_adjustment(lookups: tuple[Sequence[Any], ...], left: str, right: str) 
 def font_files() -> dict[str, Path]:
     """The fonts that come with bookmaker: name → TrueType file, in the order of `fonts/fonts.yaml`."""
     folder = shipped("fonts")
-    names: dict[str, str] = yaml.safe_load((folder / "fonts.yaml").read_text(encoding="utf-8"))
-    return {name: folder / file for name, file in names.items()}
+    listed = folder / "fonts.yaml"
+    try:
+        names: dict[str, str] = yaml.safe_load(listed.read_text(encoding="utf-8"))
+        return {name: folder / file for name, file in names.items()}
+    except (OSError, ValueError, TypeError, AttributeError, yaml.YAMLError):
+        said = "the list of fonts is missing or damaged: install bookmaker again"
+        raise OSError(EBADMSG, said, str(listed)) from None
 
 
 @cache

@@ -5,9 +5,11 @@ from __future__ import annotations
 import errno
 import json
 import os
+import shutil
 import sqlite3
 import subprocess
 import sys
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
@@ -117,15 +119,33 @@ def test_a_report_is_a_file(book: Path) -> None:
     assert "a report is a file" in result.stderr
 
 
-def test_a_font_that_is_missing(book: Path, monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
-    """An installation without one of its files; asked in a fresh process, since fonts are read once."""
+def _installation(folder: Path, file: str, harm: Callable[[bytes], bytes | None]) -> Path:
+    """A copy of the files that come with bookmaker, one of them harmed, or missing where `harm` leaves nothing."""
+    for room in ("fonts", "layouts"):
+        shutil.copytree(resources.shipped(room), folder / room)
+    content = harm((folder / file).read_bytes())
+    (folder / file).unlink()
+    if content is not None:
+        (folder / file).write_bytes(content)
+    return folder / file
+
+
+@pytest.mark.parametrize(
+    ("file", "harm", "said"),
+    [
+        ("font", lambda _: None, "this font is missing"),
+        ("font", lambda whole: whole[:-1] + bytes([whole[-1] ^ 1]), "this font is damaged"),
+        ("fonts/fonts.yaml", lambda _: None, "the list of fonts is missing or damaged"),
+        ("fonts/fonts.yaml", lambda _: b"\xff", "the list of fonts is missing or damaged"),
+    ],
+    ids=["font missing", "font damaged", "list missing", "list damaged"],
+)
+def test_an_installation_with_a_file_that_is_missing_or_damaged(
+    book: Path, tmp_path: Path, file: str, harm: Callable[[bytes], bytes | None], said: str
+) -> None:
+    """Asked in a fresh process, since fonts are read once."""
     shipped = tmp_path / "shipped"
-    for folder in ("fonts", "layouts"):
-        (shipped / folder).mkdir(parents=True)
-        for file in resources.shipped(folder).iterdir():
-            (shipped / folder / file.name).write_bytes(file.read_bytes())
-    missing = shipped / "fonts" / next(iter(font_files().values())).name
-    missing.unlink()
+    harmed = _installation(shipped, f"fonts/{next(iter(font_files().values())).name}" if file == "font" else file, harm)
     script = (
         "from pathlib import Path; from bookmaker import resources\n"
         f"resources.shipped = lambda folder: Path({str(shipped)!r}) / folder\n{BOOKMAKER}"
@@ -138,8 +158,25 @@ def test_a_font_that_is_missing(book: Path, monkeypatch: pytest.MonkeyPatch, tmp
         check=False,
     )
     assert done.returncode == 1
-    assert missing.name in done.stderr
+    assert done.stderr.startswith(f"{harmed}: {said}: install bookmaker again")
     assert "Traceback" not in done.stderr
+    assert not (book / "out").exists()
+
+
+def test_a_report_may_lie_in_a_new_folder(book: Path, tmp_path: Path) -> None:
+    assert run("screen", book, "--out", tmp_path / "new" / "folder" / "report.jsonl").exit_code == 0
+    assert [path.name for path in (tmp_path / "new" / "folder").iterdir()] == ["report.jsonl"]
+
+
+@pytest.mark.skipif(not hasattr(os, "geteuid") or os.geteuid() == 0, reason="whoever may do anything is never refused")
+def test_a_folder_that_can_only_be_read(book: Path) -> None:
+    book.chmod(0o555)
+    try:
+        result = run("typeset", book, "--out", book / "out")
+    finally:
+        book.chmod(0o755)
+    assert result.exit_code == 1
+    assert "where you may write" in result.stderr
     assert not (book / "out").exists()
 
 

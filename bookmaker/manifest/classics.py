@@ -22,10 +22,15 @@ _LINE = re.compile(r"\s*(?P<digits>[^\s#]+)\s*(?P<name>.*)")
 
 def read_classics(text: str, file: str, desk: Desk) -> Iterator[Entry]:
     """The puzzles of a list; faulty lines are reported and left out."""
-    number = 0
-    for number, _, entry in read_lines(LINE_BREAK.split(text), file, desk):  # noqa: B007  (the last number counts)
+    number, own = 0, Desk()
+    for number, _, entry in read_lines(LINE_BREAK.split(text), file, own):  # noqa: B007  (the last number counts)
         if entry is not None:
             yield entry
+    if number > 1 and [trouble.code for trouble in own.found] == ["list-line"] * number:
+        hint = "a list has 81 characters a line, a manifest goes by a name that ends in .yaml"
+        desk.error(Place(file), "no-list", "no line of this file is a puzzle; is it the right file?", hint)
+    else:
+        desk.found.extend(own.found)
     if number == 0:
         desk.error(Place(file), "empty-file", "the file holds no puzzle", "a list of classics has 81 characters a line")
     elif not any(desk.errors()):

@@ -44,6 +44,8 @@ def screen(lists: Iterable[Path], report: Path, crew: Executor) -> Iterator[dict
     if report.exists() and not report.is_file():
         raise BookTroubles([Trouble(Place(str(report)), "no-file", "a report is a file", "name another one for it")])
     items = _items(lists)
+    with naming(report):
+        report.parent.mkdir(parents=True, exist_ok=True)
     with naming(report), report.open("a+b") as stream:
         _skip_done(items, report, stream)
 

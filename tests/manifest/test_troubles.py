@@ -565,12 +565,18 @@ def test_something_that_is_not_an_ordinary_file(tmp_path: Path) -> None:
         (f"{GIVENS}\n{GIVENS[1:]} Short\n", "list-line", 2, 1),
         (f"{GIVENS}\n  {GIVENS[:80]}x\n", "not-a-digit", 2, 83),
         ("11" + "." * 79, "givens-clash", 1, 1),
-        ("book:\n  title: T", "list-line", 1, 1),
+        ("book:\n  title: T", "no-list", 0, 0),
     ],
 )
 def test_slips_in_a_plain_list(text: str, code: str, line: int, column: int, tmp_path: Path) -> None:
     found = troubles_of(tmp_path, {"list.txt": text}, "list.txt")
     assert (found[0].code, found[0].place.line, found[0].place.column) == (code, line, column)
+
+
+@pytest.mark.parametrize("text", ["Dear table,\nbring pencils.\n\nThe Pilot\n", "%PDF-1.4\n1 0 obj\n"])
+def test_a_file_that_is_no_list_at_all_is_told_once(tmp_path: Path, text: str) -> None:
+    (found,) = troubles_of(tmp_path, {"list.txt": text}, "list.txt")
+    assert (found.code, found.place.line) == ("no-list", 0)
 
 
 def test_an_id_is_suggested(tmp_path: Path) -> None:
