@@ -32,16 +32,16 @@ def lessons(puzzles: Iterable[RuledPuzzle]) -> tuple[Lesson, ...]:
 def worked(kind: type[Rule]) -> WorkedFigure | None:
     """The kind's sample with digits that keep it; None for a kind that draws nothing.
 
-    A clue outside the grid speaks of a whole line of cells, so the whole of it is shown. A few samples are drawn where
-    no grid could have them (a palindrome along a row): they stay without digits.
+    A clue outside the grid speaks of a whole line of cells, so the whole of it is shown. Raises `EngineFault` where no
+    grid keeps the sample: a figure that teaches must be true.
     """
     sample = kind.sample()
     if sample is None:
         return None
     puzzle = Puzzle(sample.grid, (0,) * len(sample.grid.cells), (sample.rule,))
     digits = next(solutions(problem_of(puzzle), Random(kind.kind)), ())
-    if digits and not sample.rule.holds(sample.grid, digits):
-        raise EngineFault(f"the engine's digits do not keep the sample of {kind.kind}")
+    if not digits or not sample.rule.holds(sample.grid, digits):
+        raise EngineFault(f"the engine finds no digits that keep the sample of {kind.kind}")
     size, claim = sample.grid.size, sample.rule.margins(sample.grid)
     return WorkedFigure(
         sample,

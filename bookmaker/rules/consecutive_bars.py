@@ -38,7 +38,10 @@ class ConsecutiveBars(Rule):
     title = "Consecutive bars"
     noun = "consecutive bar"
     example = """\
-consecutive-bars: [r1c1-r1c2, r1c2-r2c2, r5c6-r5c7]
+consecutive-bars:         # every pair of neighbours with consecutive digits
+  - r1c8-r1c9 r2c5-r2c6 r2c8-r3c8 r3c1-r4c1 r3c5-r3c6
+  - r4c2-r5c2 r4c3-r4c4 r4c4-r4c5 r4c6-r4c7 r6c2-r7c2
+  - r6c9-r7c9 r7c1-r7c2 r8c6-r9c6 r9c1-r9c2
 """
 
     bars: tuple[Pair, ...]

@@ -12,7 +12,7 @@ from typing import Self
 
 from bookmaker.display.items import Line, Point, Stroke
 from bookmaker.placed import Node, read_choice
-from bookmaker.puzzle.grid import Grid, House
+from bookmaker.puzzle.grid import Grid, House, boxed_grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.candidates import locked_out
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
@@ -85,7 +85,11 @@ class Diagonals(Rule):
 
     @classmethod
     def sample(cls) -> Sample:
-        return Sample(cls(falling=True, rising=True), Grid(3, ()), 3, 3)
+        return Sample(cls(falling=True, rising=True), boxed_grid(4, 2, 2), 4, 4)
+
+    def key(self) -> Sample:
+        # Three rows are enough to see the mark, though no digits would fit them.
+        return Sample(self, Grid(3, ()), 3, 3)
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """A cell that sees every place a digit has on a diagonal can't hold it."""

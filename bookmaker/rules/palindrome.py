@@ -13,7 +13,7 @@ from typing import Self
 from bookmaker.display.items import Stroke
 from bookmaker.display.shapes import polyline
 from bookmaker.placed import Node
-from bookmaker.puzzle.grid import CLASSIC, Grid
+from bookmaker.puzzle.grid import Grid, boxed_grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.candidates import removed_by, sees
 from bookmaker.rules.common.chain import Chain, Complaint, read_chains
@@ -94,7 +94,8 @@ palindrome:
 
     @classmethod
     def sample(cls) -> Sample:
-        return Sample(cls(((0, 1, 2),)), CLASSIC, 1, 3)
+        # Bent, so that its ends stand in different rows, columns and boxes, as they must.
+        return Sample(cls(((4, 1, 2),)), boxed_grid(4, 2, 2), 2, 3)
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Two mirrored cells have the same candidates."""

@@ -10,15 +10,13 @@ from __future__ import annotations
 from dataclasses import replace
 from random import Random
 
-from bookmaker.manifest.yamlfile import parse_yaml
-from bookmaker.placed import Table
+from bookmaker.manifest.example import example_rule
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import problem_of
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import NoSolution, Several, Solution, Undecided, Unique, Verdict
-from bookmaker.trouble import Desk
 
 _LEAST_GIVENS = 24
 """Fewer would make a first puzzle too hard."""
@@ -36,21 +34,11 @@ _GLANCE, _PROOF, _LONG = 60, 2_000, 500_000
 def first_puzzle(kind: type[Rule]) -> RuledPuzzle:
     """A 9×9 puzzle with the kind's example and exactly one solution. Raises ValueError if the example allows none."""
     rng = Random(f"first {kind.kind}")
-    rule = _example(kind)
+    rule = example_rule(kind)
     full: RuledPuzzle = Puzzle(CLASSIC, _grid_that_keeps(rule, rng), (rule,))
     cells = list(CLASSIC.cells)
     rng.shuffle(cells)
     return _thinned(full, cells)
-
-
-def _example(kind: type[Rule]) -> Rule:
-    desk = Desk()
-    tree = parse_yaml(kind.example, kind.kind, desk)
-    body = tree.get(kind.kind) if isinstance(tree, Table) else None
-    rule = kind.read(body, CLASSIC, desk) if body is not None else None
-    if rule is None:
-        raise ValueError(f"the example of “{kind.kind}” cannot be read: {[trouble.text for trouble in desk.found]}")
-    return rule
 
 
 def _grid_that_keeps(rule: Rule, rng: Random) -> Solution:

@@ -68,8 +68,8 @@ def test_the_primer_teaches_each_kind_once() -> None:
 def test_worked_figures_keep_their_rule_in_a_whole_grid(name: str) -> None:
     """Rows, columns and boxes are checked here by hand, the rule by its plain predicate."""
     figure = worked(kinds()[name])
-    if figure is None or not figure.digits:
-        assert figure is None or name in ("clone", "diagonals", "palindrome")
+    if figure is None:
+        assert kinds()[name].sample() is None
         return
     grid, digits = figure.sample.grid, figure.digits
     rows = [digits[at : at + grid.size] for at in range(0, len(digits), grid.size)]

@@ -18,6 +18,7 @@ def test_every_key_shows_its_kind_within_its_window(kind: str) -> None:
         if key is None:
             continue
         assert type(key.rule) is type(rule)
+        assert 1 <= key.rows <= 3, "the key stands beside a sentence or two"
         room = key.rule.margins(key.grid)
         drawn = [ink for mark in key.rule.marks(Frame(key.grid, 20.0)) for ink in inks(mark.item)]
         assert drawn
@@ -39,6 +40,8 @@ def test_every_key_shows_its_kind_within_its_window(kind: str) -> None:
         ("parity: {odd: r5c5}", "odd", "even"),
         ("peaks: {greater: r5c5}", "greater", "smaller"),
         ("peaks: {smaller: r5c5}", "smaller", "greater"),
+        ("diagonals: rising", "rising", "falling"),
+        ("diagonals: falling", "falling", "rising"),
     ],
 )
 def test_a_kind_with_two_marks_shows_the_one_in_use(entry: str, has: str, lacks: str) -> None:

@@ -17,13 +17,10 @@ from bookmaker.layout.lengths import PAPERS, mm
 from bookmaker.layout.setting.flow import columns, height, stacked
 from bookmaker.layout.setting.text import Row, broken
 from bookmaker.layout.spec import Type
-from bookmaker.manifest.yamlfile import parse_yaml
-from bookmaker.placed import Table
-from bookmaker.puzzle.grid import CLASSIC
+from bookmaker.manifest.example import example_rule
 from bookmaker.rules import kinds
 from bookmaker.rules.common.contract import Rule, Sample
 from bookmaker.rules.common.frame import Layer, Margins
-from bookmaker.trouble import Desk
 
 TITLE = "The rules and their marks"
 
@@ -120,7 +117,7 @@ def _entry(kind: type[Rule], column: float) -> Row:
     """The sample hangs at the left, title and sentence stand beside it; without a sample they take the whole width."""
     sample = kind.sample()
     hang = HANG if sample else 0.0
-    sentence = curled(sample.rule.sentence() if sample else _example(kind).sentence())
+    sentence = curled(sample.rule.sentence() if sample else example_rule(kind).sentence())
     items: list[Item] = [Text(hang, NAME.size, curled(kind.title), NAME.font, NAME.size)]
     y = NAME.size
     for words in broken(sentence, TEXT.font, TEXT.size, column - hang):
@@ -131,14 +128,3 @@ def _entry(kind: type[Rule], column: float) -> Row:
         items.append(Group((swatch(sample, CELL),), 0.0, 1.0))
         deep = max(deep, swatch_size(sample, CELL)[1] + 1.0)
     return Row(deep + GAP, tuple(items))
-
-
-def _example(kind: type[Rule]) -> Rule:
-    """The rule of a kind's own example, for kinds that have no sample."""
-    desk = Desk()
-    tree = parse_yaml(kind.example, kind.kind, desk)
-    body = tree.get(kind.kind) if isinstance(tree, Table) else None
-    rule = kind.read(body, CLASSIC, desk) if body is not None else None
-    if rule is None:
-        raise ValueError(f"the example of “{kind.kind}” cannot be read")
-    return rule

@@ -1,0 +1,23 @@
+"""A rule kind's own example, read as a manifest reads it.
+
+In: a kind. Out: the rule that its example says, on the everyday grid.
+"""
+
+from __future__ import annotations
+
+from bookmaker.manifest.yamlfile import parse_yaml
+from bookmaker.placed import Table
+from bookmaker.puzzle.grid import CLASSIC
+from bookmaker.rules.common.contract import Rule
+from bookmaker.trouble import Desk
+
+
+def example_rule(kind: type[Rule]) -> Rule:
+    """The rule of a kind's example. Raises ValueError if the example cannot be read, which is our fault."""
+    desk = Desk()
+    tree = parse_yaml(kind.example, kind.kind, desk)
+    body = tree.get(kind.kind) if isinstance(tree, Table) else None
+    rule = kind.read(body, CLASSIC, desk) if body is not None else None
+    if rule is None:
+        raise ValueError(f"the example of “{kind.kind}” cannot be read: {[trouble.text for trouble in desk.found]}")
+    return rule
