@@ -9,6 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from io import BytesIO
 from pathlib import Path, PureWindowsPath
+from warnings import catch_warnings
 
 from PIL import Image
 
@@ -42,6 +43,7 @@ def read_picture(node: Node, desk: Desk) -> Picture | None:
     if not name.isprintable() or parts.drive or parts.root or ".." in parts.parts or name.startswith("~"):
         desk.error(node.place, "picture-outside", f"{quoted(name)} is not inside the book's folder", hint)
         return None
+    smaller = "save it smaller: 300 dots an inch are enough"
     folder = Path(node.place.file).parent
     path = folder / name
     try:
@@ -49,21 +51,35 @@ def read_picture(node: Node, desk: Desk) -> Picture | None:
             desk.error(node.place, "picture-outside", f"{quoted(name)} is a link that leads out of the folder", hint)
             return None
         if path.stat().st_size > MOST_BYTES:
-            desk.error(node.place, "picture-large", f"{quoted(name)} is larger than {MOST_BYTES // 1_000_000} MB")
+            said = f"{quoted(name)} is larger than {MOST_BYTES // 1_000_000} MB"
+            desk.error(node.place, "picture-large", said, smaller)
             return None
         source = path.read_bytes()
     except (OSError, ValueError, RuntimeError):
         desk.error(node.place, "no-file", f"there is no picture {quoted(name)}", hint)
         return None
+    most = f"more than {MOST_PIXELS // 1_000_000} million pixels"
     try:
-        with Image.open(BytesIO(source), formats=("PNG", "JPEG")) as picture:
+        with catch_warnings(action="ignore"), Image.open(BytesIO(source), formats=("PNG", "JPEG")) as picture:
             width, height = picture.size
             if width * height > MOST_PIXELS:
-                said = f"{quoted(name)} has {width}×{height} pixels, more than {MOST_PIXELS // 1_000_000} million"
-                desk.error(node.place, "picture-large", said, "save it smaller: 300 dots an inch are enough")
+                desk.error(node.place, "picture-large", f"{quoted(name)} has {width}×{height}, {most}", smaller)
                 return None
             picture.load()
-    except (OSError, ValueError, SyntaxError, Image.DecompressionBombError):
-        desk.error(node.place, "not-a-picture", f"{quoted(name)} is no sound PNG or JPEG file", hint)
+    except Image.DecompressionBombError:  # so many that Pillow does not even open it
+        desk.error(node.place, "picture-large", f"{quoted(name)} has {most}", smaller)
+        return None
+    except (OSError, ValueError, SyntaxError):
+        desk.error(node.place, "not-a-picture", f"{quoted(name)} {_what_is_wrong(source)}", hint)
         return None
     return Picture(source, width, height, node.place, name)
+
+
+def _what_is_wrong(source: bytes) -> str:
+    """What to say of a file that can't be read as a picture, going by how it begins (“magic numbers” of W3C's PNG
+    specification and of JPEG, ISO/IEC 10918-1)."""
+    if not source:
+        return "is empty"
+    if source.startswith((b"\x89PNG\r\n\x1a\n", b"\xff\xd8\xff")):
+        return "is damaged or not complete: save or copy it again"
+    return "is no PNG or JPEG file, whatever its name says"

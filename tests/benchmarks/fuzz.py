@@ -59,10 +59,11 @@ DOORS: dict[str, tuple[int, st.SearchStrategy[Any], Callable[[Path, Any], None]]
 
 
 def batch(name: str, number: int, cases: int) -> None:
-    """Run one batch here; raises what the first failing case raised."""
+    """Run one batch here; prints its memory (MB) and its slowest case (seconds), or raises what the first failure did."""
     _, drawn, receive = DOORS[name]
     resource.setrlimit(resource.RLIMIT_AS, (MEMORY, MEMORY))
     signal.signal(signal.SIGALRM, _too_long)
+    slowest = 0.0
 
     with tempfile.TemporaryDirectory() as folder:
         os.environ["BOOKMAKER_CACHE"] = f"{folder}/cache"
@@ -79,15 +80,18 @@ def batch(name: str, number: int, cases: int) -> None:
         )
         @given(drawn)
         def case(found: Any) -> None:
+            nonlocal slowest
             signal.alarm(SECONDS)
+            began = monotonic()
             try:
                 receive(Path("case"), found)
             finally:
                 signal.alarm(0)
+            slowest = max(slowest, monotonic() - began)
 
         case()
         assert {path.name for path in Path().iterdir()} <= {"case", "cache"}
-    print(resource.getrusage(resource.RUSAGE_SELF).ru_maxrss // 1024)
+    print(resource.getrusage(resource.RUSAGE_SELF).ru_maxrss // 1024, slowest)
 
 
 def _too_long(*_: object) -> None:
@@ -101,7 +105,7 @@ def main() -> int:
     total = int(sys.argv[1]) if len(sys.argv) > 1 else 100_000
     failed = 0
     for name in sys.argv[2:] or list(DOORS):
-        cases, began, most = max(1, total * DOORS[name][0] // 100), monotonic(), 0
+        cases, began, most, slowest = max(1, total * DOORS[name][0] // 100), monotonic(), 0, 0.0
         for number, first in enumerate(range(0, cases, BATCH)):
             size = min(BATCH, cases - first)
             command = [sys.executable, __file__, "--batch", name, str(number), str(size)]
@@ -110,8 +114,10 @@ def main() -> int:
                 failed += 1
                 print(f"{name}, batch {number}:\n{done.stderr[-3000:]}", flush=True)
             else:
-                most = max(most, int(done.stdout.split()[-1]))
-        print(f"{name}: {cases} cases, {monotonic() - began:.0f} s, at most {most} MB", flush=True)
+                memory, longest = done.stdout.split()[-2:]
+                most, slowest = max(most, int(memory)), max(slowest, float(longest))
+        took = f"{monotonic() - began:.0f} s, the slowest {slowest:.1f} s"
+        print(f"{name}: {cases} cases, {took}, at most {most} MB", flush=True)
     return 1 if failed else 0
 
 

@@ -125,7 +125,13 @@ CASES = {
     ),
     "no picture": ("  cover: {image: no.png}\n", "no-file", 4, 18, "there is no picture “no.png”"),
     "outside": ("  cover: {image: ../x.png}\n", "picture-outside", 4, 18, "“../x.png” is not inside the book's folder"),
-    "no image": ("  cover: {image: text.png}\n", "not-a-picture", 4, 18, "“text.png” is no sound PNG or JPEG file"),
+    "no image": (
+        "  cover: {image: text.png}\n",
+        "not-a-picture",
+        4,
+        18,
+        "“text.png” is no PNG or JPEG file, whatever its name says",
+    ),
 }
 
 
