@@ -58,7 +58,7 @@ class Follower:
 
     def follow(self, cell: int, digit: int, limit: int | None = None) -> Clash | None:
         """The clash that a candidate leads to within `limit` rounds (None: however many it takes), or None."""
-        ground = self.ground
+        ground, peers, areas = self.ground, self.ground.peers, self.ground.area_tests
         boards, done = self.boards[:], self.filled
         digits = range(1, len(boards))
         forced = [0] * len(boards)
@@ -77,7 +77,7 @@ class Follower:
                 boards[d] &= ~(once & ~todo | twice)
                 while todo:
                     low = todo & -todo
-                    boards[d] &= ~ground.peers[low.bit_length() - 1]
+                    boards[d] &= ~peers[low.bit_length() - 1]
                     todo ^= low
             struck: list[tuple[Mark, tuple[int, ...]]] = []
             if ground.marks:
@@ -110,11 +110,12 @@ class Follower:
                 found = board & naked
                 if board != known[d]:
                     known[d] = board
-                    for area in ground.areas:
-                        x = board & area.board
+                    for area in areas:
+                        x = board & area
                         if not x & (x - 1):
                             if not x:
-                                return Clash(ground, rounds, area=area.name, digit=d)
+                                name = ground.areas[areas.index(area)].name
+                                return Clash(ground, rounds, area=name, digit=d)
                             found |= x & ~done
                 forced[d] = found
                 moved |= found

@@ -90,16 +90,18 @@ def rho(one: Sequence[float], other: Sequence[float]) -> float:
     return float(cov / (sum((x - mean) ** 2 for x in a) * sum((y - mean) ** 2 for y in b)) ** 0.5)
 
 
-def told(name: str, scores: Sequence[float], rows: Sequence[Row], more: Sequence[bool]) -> str:
-    """A line of the table: rho with time and D_TO, all, singles only, more than singles."""
-    cells = []
+def told(name: str, scores: Sequence[float], rows: Sequence[Row], more: Sequence[bool]) -> list[float]:
+    """Print a line of the table: rho with time and D_TO, all, singles only, more than singles; these six numbers."""
+    cells, found = [], []
     for keep in ([True] * len(rows), [not m for m in more], more):
         chosen = [i for i, kept in enumerate(keep) if kept]
         rated = [i for i in chosen if rows[i].difficulty is not None]
         time = rho([scores[i] for i in chosen], [rows[i].seconds for i in chosen])
         difficulty = rho([scores[i] for i in rated], [rows[i].difficulty or 0.0 for i in rated])
-        cells.append(f"{time:5.2f} {difficulty:5.2f}" if len(rated) > 20 else f"{time:5.3f}      ")
-    return f"{name:34s} " + "   ".join(cells)
+        cells.append(f"{time:5.3f} {difficulty:5.3f}" if len(rated) > 20 else f"{time:5.3f}      ")
+        found += [time, difficulty]
+    print(f"{name:34s} " + "   ".join(cells), flush=True)
+    return found
 
 
 def parts(graded: Grade) -> tuple[float, float]:
@@ -196,7 +198,8 @@ def regressed(features: Sequence[Sequence[float]], rows: Sequence[Row]) -> list[
     return [float(x) for x in out]
 
 
-def main(arguments: Iterable[str]) -> None:
+def main(arguments: Iterable[str]) -> dict[str, list[float]]:
+    """Print the table; its rows by name."""
     words = list(arguments)
     cross = "--cross" in words
     files = [word for word in words if not word.startswith("--")]
@@ -211,13 +214,17 @@ def main(arguments: Iterable[str]) -> None:
     print(f"{len(rows)} puzzles, {rated} with D_TO, {sum(more)} need more than singles")
     print(f"{'rho with mean time, D_TO':34s} {'all':14s} {'singles only':14s} more")
     givens = [-float(sum(c not in ".0" for c in row.text)) for row in rows]
-    print(told("givens", givens, rows, more))
-    print(told("refutation sum", [refuted for _, refuted in pair], rows, more))
-    print(told("dependency, 25 steps", [-count for count, _ in pair], rows, more))
-    print(told("the two together, cross-validated", regressed(pair, rows), rows, more))
-    print(told("effort", [graded.effort for graded in grades], rows, more))
+    scores: dict[str, Sequence[float]] = {
+        "givens": givens,
+        "refutation sum": [refuted for _, refuted in pair],
+        "dependency, 25 steps": [-count for count, _ in pair],
+        "the two together, cross-validated": regressed(pair, rows),
+        "effort": [graded.effort for graded in grades],
+    }
+    found = {name: told(name, values, rows, more) for name, values in scores.items()}
     if cross:
-        print(told("effort, cross-validated", crossed(rows), rows, more))
+        found["effort, cross-validated"] = told("effort, cross-validated", crossed(rows), rows, more)
+    return found
 
 
 if __name__ == "__main__":

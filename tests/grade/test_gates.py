@@ -26,21 +26,19 @@ def test_one_more_given_makes_no_puzzle_much_harder() -> None:
         assert grade(Puzzle(CLASSIC, more, puzzle.rules), solution).effort < 1.05 * before
 
 
-def test_needless_thermometers_change_nothing_where_singles_suffice() -> None:
-    """Gate 5, first part: a rule that is never needed is hardly looked at. It may only help: chained cells that touch
-    at a corner see each other, which now and then shows a single more."""
-    seen = within = 0
-    for number, (puzzle, solution) in enumerate(corpus("classic", 12)):
+def test_needless_thermometers_change_little_where_singles_suffice() -> None:
+    """Gate 5, first part: four needless thermometers leave nine classics in ten within 5 % and make none harder. More
+    does not hold: chained cells that touch at a corner see each other, which now and then shows a single."""
+    changes = []
+    for number, (puzzle, solution) in enumerate(corpus("classic", 24)):
         plain = grade(puzzle, solution)
-        chains = tuple(chain[:4] for chain in rising_chains(CLASSIC, solution, random.Random(number), 4))
-        marked: RuledPuzzle = Puzzle(CLASSIC, puzzle.givens, (Thermometer(chains),))
         if plain.singles_only:
-            seen += 1
-            effort = grade(marked, solution).effort
-            within += abs(effort - plain.effort) <= 0.05 * plain.effort
-            assert effort <= 1.05 * plain.effort
-    assert seen > 3
-    assert within > seen / 2
+            chains = tuple(chain[:4] for chain in rising_chains(CLASSIC, solution, random.Random(number), 4))
+            marked: RuledPuzzle = Puzzle(CLASSIC, puzzle.givens, (Thermometer(chains),))
+            changes.append(grade(marked, solution).effort / plain.effort - 1)
+    assert len(changes) > 10
+    assert max(changes) <= 0.05
+    assert sum(abs(change) <= 0.05 for change in changes) >= 0.9 * len(changes)
 
 
 def test_a_forced_thermometer_grades_as_the_classic_that_is_left() -> None:
