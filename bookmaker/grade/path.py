@@ -16,6 +16,7 @@ from bookmaker.grade.effort import BEYOND as BEYOND_REACH
 from bookmaker.grade.effort import WEIGHTS, Weights
 from bookmaker.grade.forced import forced
 from bookmaker.grade.labels import labels
+from bookmaker.grade.mirror import Mirror, mirrors
 from bookmaker.grade.model import SolvePath, Step
 from bookmaker.grade.singles import NAMES, openings, words
 from bookmaker.grade.solvers import luck, mean_looks
@@ -35,11 +36,12 @@ def walk(puzzle: RuledPuzzle, solution: Solution, weights: Weights = WEIGHTS) ->
     """The path; `reached` is False where a step was taken from the solution."""
     state = start(ground_of(puzzle))
     waits = luck(_labels(puzzle, solution))
+    mirror = next(iter(mirrors(puzzle, solution)), None)
     steps = _filling(state, puzzle)
     reached = True
     while state.empty:
         if openings(state):
-            steps.extend(_stretch(state, solution, waits, weights))
+            steps.extend(_stretch(state, solution, waits, weights, mirror))
         elif findings := _lowest(state):
             steps.extend(_striking(state, findings, weights))
         else:
@@ -80,13 +82,20 @@ def _labels(puzzle: RuledPuzzle, solution: Solution) -> list[int]:
     return named
 
 
-def _stretch(state: State, solution: Solution, waits: Sequence[Sequence[int]], weights: Weights) -> list[Step]:
-    """All singles from here on, told from the most visible to the least; the effort is the solvers' mean."""
+def _stretch(
+    state: State, solution: Solution, waits: Sequence[Sequence[int]], weights: Weights, mirror: Mirror | None
+) -> list[Step]:
+    """All singles from here on, told from the most visible to the least; the effort is the solvers' mean.
+
+    In a puzzle that maps to itself a placement is followed by its twin.
+    """
     steps: list[Step] = []
-    digit = 0
+    twin = -1
+    digit, same = 0, weights.same_digit
     for looks in mean_looks(state, solution, waits, weights):
         found = openings(state)
-        chosen = max(found, key=lambda o: weights.visible(o.kind) * (weights.same_digit if o.digit == digit else 1))
+        turned = next((opening for opening in found if opening.cell == twin), None)
+        chosen = turned or max(found, key=lambda o: weights.visible(o.kind) * (same if o.digit == digit else 1))
         steps.append(
             Step(
                 technique=NAMES[chosen.kind],
@@ -102,6 +111,7 @@ def _stretch(state: State, solution: Solution, waits: Sequence[Sequence[int]], w
         )
         state.place(chosen.cell, chosen.digit)
         digit = chosen.digit
+        twin = -1 if mirror is None or turned else mirror.cells[chosen.cell]
     return steps
 
 

@@ -16,7 +16,7 @@ from bookmaker.rules.common.wording import cells_listed, counted, listed, number
 from bookmaker.tell.context import Context
 from bookmaker.tell.model import Sentence
 from bookmaker.tell.reasons import lookers, seen
-from bookmaker.tell.strikings import payoff, steps_counted, strikes
+from bookmaker.tell.strikings import payoff, steps_counted, strikes, twin_opened
 from bookmaker.tell.trail import Told
 from bookmaker.tell.voice import Voice, placed, sentence, several
 
@@ -85,14 +85,22 @@ def _alike(steps: Sequence[Told], at: int) -> bool:
     return (steps[at].digit, steps[at + 1].digit) == (steps[0].digit, steps[1].digit)
 
 
-def flow(grid: Grid, steps: Sequence[Told], voice: Voice, context: Context, begins: bool = False) -> list[Sentence]:
-    """Sentences for placements that follow each other; `begins` where these are the first steps of all."""
+def flow(
+    grid: Grid,
+    steps: Sequence[Told],
+    voice: Voice,
+    context: Context,
+    opened: Told | None = None,
+    begins: bool = False,
+) -> list[Sentence]:
+    """Sentences for placements that follow each other; `begins` where these are the first steps of all, `opened` is the
+    placement that a stretch of strikes just told has opened."""
     sentences: list[Sentence] = []
     clauses: list[str] = []
     said: list[int] = []
     before: Told | None = None
     for unit in units(grid, steps, context):
-        first = unit.first
+        first, mirrored = unit.first, before or opened
         hinge = context.hinges.get(first.index)
         alone_after = before is not None and len(unit.steps) == 1 and _follows(before, first)
         if alone_after and not hinge and 0 < len(clauses) <= LINKED:
@@ -101,7 +109,9 @@ def flow(grid: Grid, steps: Sequence[Told], voice: Voice, context: Context, begi
             if clauses:
                 sentences.append(Sentence(_said(clauses), tuple(said)))
             clauses, said = [], []
-            if hinge:
+            if hinge and mirrored and context.twins.get(mirrored.index) == first.index:
+                sentences.append(twin_opened(grid, hinge, first, voice))
+            elif hinge:
                 sentences += strikes(grid, hinge, voice, context)
                 sentences.append(payoff(grid, first, voice))
             elif begins and not before:
@@ -110,7 +120,7 @@ def flow(grid: Grid, steps: Sequence[Told], voice: Voice, context: Context, begi
                 clauses = [_clause(grid, unit, voice, before)]
         if clauses:
             said += [step.index for step in unit.steps]
-        before = unit.last
+        before, opened = unit.last, None
     return [*sentences, Sentence(_said(clauses), tuple(said))] if clauses else sentences
 
 
@@ -235,7 +245,8 @@ def _pairs(grid: Grid, unit: Unit, voice: Voice) -> str:
         return f"{alone(grid, ones[0], voice)}, and its twin, {grid.name(twin.cell)}, takes {symbol(twin.digit)}"
     these, those = (cells_listed(grid, [step.cell for step in steps]) for steps in (ones, others))
     many, turned = several(ones[0].digit), several(others[0].digit)
-    return f"{number(len(ones))} {many} go to {these}, and their twins, {turned}, to {those}"
+    called = f"their twins, {turned}," if turned != many else "their twins"
+    return f"{number(len(ones))} {many} go to {these}, and {called} to {those}"
 
 
 def _run(grid: Grid, unit: Unit, voice: Voice) -> str:

@@ -109,24 +109,37 @@ class _Teller:
 
     def _placings(self, first: int, after: int, last: bool) -> Iterator[Passage]:
         """Flow, broken where the path is narrow; at the end of the path a list."""
-        hinges = {index: strikes for index in range(first, after) if (strikes := self._unsaid(index))}
-        tail = after
-        if last:
-            tail = max([first, after - TAIL * self.grid.size, *(index + 1 for index in hinges)])
-        self.context = Context(self.nouns, hinges, self.twins)
-        for how, run in groupby(range(first, after), key=self._how):
-            steps = [self.told[index] for index in run]
+        tail = max([first, after - TAIL * self.grid.size, *self._resting(first, after)]) if last else after
+        runs = [(how, [self.told[index] for index in run]) for how, run in groupby(range(first, after), key=self._how)]
+        before = self.told.get(first - 1)  # what the strikes just told have opened: its twin may come first
+        for at, (how, steps) in enumerate(runs):
+            if how == "flow":
+                early = [step for step in steps if step.index < tail]
+                lead = [before] if before and not at else []
+                runs[at] = how, together([*lead, *early], self.twins)[len(lead) :] + steps[len(early) :]
+        order = (step.index for _, steps in runs for step in steps)
+        self.context = Context(self.nouns, {i: strikes for i in order if (strikes := self._unsaid(i))}, self.twins)
+        for how, steps in runs:
             if how == "given":
                 yield _passage(Mood.FLOW, fixed(self.grid, steps, self.context), steps)
             elif how == "narrow":
                 yield from map(self._careful, steps)
             else:
-                yield from self._flowing([step for step in steps if step.index < tail])
+                yield from self._flowing([step for step in steps if step.index < tail], before)
                 if rest := [step for step in steps if step.index >= tail]:
                     if rest[-1].index + 1 == len(self.path.steps):
                         yield _passage(Mood.ENDING, [ending(self.grid, rest, self.voice)], rest)
                     else:
                         yield from self._flowing(rest)
+            before = None
+
+    def _resting(self, first: int, after: int) -> Iterator[int]:
+        """Numbers right after placements that rest on strikes which neither they nor earlier ones have had told."""
+        said = set(self.said)
+        for index in range(first, after):
+            if unsaid := self.needs.behind(index) - said:
+                said |= unsaid
+                yield index + 1
 
     def _how(self, index: int) -> str:
         """How a placement is told."""
@@ -140,23 +153,24 @@ class _Teller:
         self.said.update(unsaid)
         return together([self.told[strike] for strike in unsaid], self.twins)
 
-    def _flowing(self, steps: Sequence[Told]) -> Iterator[Passage]:
-        """Passages of no more than a breath each, cut between units where all steps so far are told."""
+    def _flowing(self, steps: Sequence[Told], before: Told | None = None) -> Iterator[Passage]:
+        """Passages of no more than a breath each, cut between units where all steps so far are told; `before` is the
+        placement told right before them."""
         breath: list[Told] = []
         left, length = len(steps), 0
-        for unit in units(self.grid, together(steps, self.twins, self.context.hinges), self.context):
+        for unit in units(self.grid, steps, self.context):
             breath.extend(unit.steps)
             left -= len(unit.steps)
             length += len(unit.steps) + HEAVY * len(self.context.hinges.get(unit.first.index, ()))
             numbers = [step.index for step in breath]
             if length >= BREATH and left > HANDFUL and max(numbers) - min(numbers) + 1 == len(numbers):
-                yield self._flow(breath)
-                breath, length = [], 0
+                yield self._flow(breath, before)
+                breath, length, before = [], 0, None
         if breath:
-            yield self._flow(breath)
+            yield self._flow(breath, before)
 
-    def _flow(self, steps: Sequence[Told]) -> Passage:
-        sentences = flow(self.grid, steps, self.voice, self.context, begins=steps[0].index == 0)
+    def _flow(self, steps: Sequence[Told], before: Told | None) -> Passage:
+        sentences = flow(self.grid, steps, self.voice, self.context, before, begins=steps[0].index == 0)
         return _passage(Mood.FLOW, sentences, steps)
 
     def _careful(self, step: Told) -> Passage:

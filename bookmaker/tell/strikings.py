@@ -88,6 +88,14 @@ def payoff(grid: Grid, told: Told, voice: Voice) -> Sentence:
     return Sentence(sentence(words), (told.index,))
 
 
+def twin_opened(grid: Grid, steps: Sequence[Told], told: Told, voice: Voice) -> Sentence:
+    """A sentence for strikes and the placement that they open, right after those that they mirror."""
+    gone = tuple(dict.fromkeys(pair for step in steps for pair in step.removed))
+    lead = voice.pick("twin", "its twin goes the same way", "likewise its twin")
+    words = f"{lead}: {struck(grid, gone)}, and {grid.name(told.cell)} takes {symbol(told.digit)}"
+    return Sentence(sentence(words), (*(step.index for step in steps), told.index))
+
+
 def steps_counted(techniques: Sequence[str], nouns: Sequence[str]) -> str:
     """“a hidden pair, a swordfish and two what-ifs”, “the cages and a naked pair”: what a stretch takes, in order."""
     counts: dict[str, int] = {}

@@ -144,6 +144,27 @@ def test_every_strike_is_told_with_its_own_reason(proof: Proof) -> None:
                     assert step.because.lower() in said or "the same holds for" in said or "its twin" in said
 
 
+def test_mirrored_marks_are_told_as_pairs() -> None:
+    """Two Tides maps to itself by a half turn with digits taken from 10: each strike is told right before its twin."""
+    proof = demo_proof("two-tides")
+    assert proof.grade is not None and proof.solution is not None
+    path = proof.grade.path
+    (mirror,) = mirrors(proof.entry.puzzle, proof.solution)
+    twins = twins_of(path, mirror)
+    sentences = [sentence for passage in story_of(proof).passages for sentence in passage.sentences]
+    told = [index for sentence in sentences for index in sentence.told]
+    placed = [index for index in told if path.steps[index].placed]
+    paired = sum(twins.get(one) == other for one, other in pairwise(placed))
+    assert paired >= 0.4 * len(placed)  # of each two neighbours no more than every other pair can be twins
+    opened = [s for s in sentences if re.match("(its twin goes the same way|likewise its twin)", s.text.lower())]
+    assert opened
+    for sentence in opened:
+        *struck, last = sentence.told
+        before = told[: told.index(struck[0])]
+        assert twins[last] == before[-1]
+        assert all(twins[index] in before for index in struck)
+
+
 def leads_to_it(state: State, step: Step) -> bool:
     """Does a chain as it is told - “if r1c2 is not 4, r6c2 is 4, so r2c7 is 4; …” - strike its candidate? Each cell
     must be a single once the one before it is filled, and whatever holds at its ends must see what goes."""
