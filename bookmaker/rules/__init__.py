@@ -71,6 +71,7 @@ def margins_of(rules: Iterable[Rule], grid: Grid) -> Margins:
 
 def marks_of(rules: Sequence[Rule], frame: Frame) -> Iterator[Mark]:
     """The marks of all rules. Clues of several kinds at one side stand in lanes, those that hug the grid innermost."""
+    frame = replace(frame, corners=frozenset[int]().union(*(rule.corners() for rule in rules)))
     for rule in sorted(rules, key=lambda rule: not rule.hugs_grid):
         yield from rule.marks(frame)
         frame = replace(frame, outset=frame.outset + rule.margins(frame.grid))

@@ -39,6 +39,9 @@ DASH = 0.1
 HEIGHT = 0.19
 """Height of a total's figures in cells."""
 
+ASIDE = 0.28
+"""Where a total begins if a ring covers its corner, in cells from the side."""
+
 
 @dataclass(frozen=True)
 class Cage(Rule):
@@ -218,10 +221,11 @@ def _dashes(frame: Frame, start: Point, end: Point, pen: float) -> Line:
 
 
 def _total(frame: Frame, cell: int, total: str) -> Iterator[Mark]:
-    """The total in the cell's top left corner, the dashes knocked out around it."""
+    """The total in the cell's top left corner, or beside what covers it; the dashes are knocked out around it."""
     x, y = frame.corner(cell)
     size = HEIGHT * frame.cell / frame.figure
-    left, top = x + 0.6 * INSET * frame.cell, y + 0.6 * INSET * frame.cell
+    aside = ASIDE if cell in frame.corners else 0.6 * INSET
+    left, top = x + aside * frame.cell, y + 0.6 * INSET * frame.cell
     width = len(total) * 0.46 * size
     yield Mark(Layer.CAGE, Rect(left, top, width + 0.04 * frame.cell, (HEIGHT + 0.05) * frame.cell, fill=1.0))
     yield Mark(Layer.CAGE, Text(left, top + HEIGHT * frame.cell, total, frame.narrow, size))

@@ -26,6 +26,9 @@ from bookmaker.rules.common.wording import cells_listed, counted, digits_listed,
 from bookmaker.solve.problem import Allowed, Constraint, Count
 from bookmaker.trouble import Desk
 
+RING = 0.24
+"""Radius of a ring in cells."""
+
 
 @dataclass(frozen=True, slots=True)
 class Ring:
@@ -108,7 +111,7 @@ quadruple:
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
-        radius = 0.24 * frame.cell
+        radius = RING * frame.cell
         for ring in self.rings:
             x, y = frame.between(ring.cells[0], ring.cells[3])
             yield Mark(Layer.BORDER, circle((x, y), radius, Stroke(frame.thin()), 1.0))
@@ -116,6 +119,9 @@ quadruple:
             for digit, (dx, dy) in zip(ring.digits, places, strict=True):
                 at = (x + dx * frame.cell, y + dy * frame.cell)
                 yield Mark(Layer.BORDER, frame.figures(at, symbol(digit), height))
+
+    def corners(self) -> frozenset[int]:
+        return frozenset(ring.cells[3] for ring in self.rings)
 
     @classmethod
     def sample(cls) -> Sample:

@@ -13,13 +13,16 @@ from sympy import Poly, symbols
 
 from bookmaker.puzzle.grid import CLASSIC, Grid, boxed_grid
 from bookmaker.puzzle.position import Position
+from bookmaker.rules import marks_of
 from bookmaker.rules.common.candidates import digits_in, locked_out, sees, span_mask
 from bookmaker.rules.common.fillings import never_stand
+from bookmaker.rules.common.frame import Frame, Layer
 from bookmaker.rules.common.house_sums import Block, steps
 from bookmaker.rules.common.strokes import Trace, joined
 from bookmaker.rules.common.sums import different_limits, digit_sets, open_limits, sum_limits
 from bookmaker.rules.common.wording import cells_listed, counted, listed, number, sentence_case
 from tests.rules.grids import SMALL, random_solution
+from tests.rules.harness import inks, sound_entry
 
 exact = settings(derandomize=True, deadline=None, max_examples=60)
 
@@ -171,3 +174,18 @@ def test_chains_that_share_cells_are_joined_whatever_their_order() -> None:
 def test_regions_of_another_shape_count_too() -> None:
     assert sees(boxed_grid(6, 2, 3), 0, 8)
     assert not sees(boxed_grid(6, 3, 2), 0, 8)
+
+
+@pytest.mark.parametrize("total", [9, 23])
+def test_a_ring_covers_no_total(total: int) -> None:
+    """Where a corner quadruple stands at the first cell of a cage, the cage's total is drawn beside it."""
+    cage = sound_entry(f"cage: {{cells: r2c2-r2c4, total: {total}}}")
+    ring = sound_entry("quadruple: {r1c1-r2c2: 1 2 5}")
+    side = 20.0
+    marks = list(marks_of([cage, ring], Frame(CLASSIC, side)))
+    (ring_ink,) = (ink for mark in marks if mark.layer == Layer.BORDER for ink in inks(mark.item) if not ink.text)
+    (total_ink,) = (ink for mark in marks if mark.layer == Layer.CAGE for ink in inks(mark.item) if ink.text)
+    alone = [ink for mark in marks_of([cage], Frame(CLASSIC, side)) for ink in inks(mark.item) if ink.text]
+    assert total_ink.left > ring_ink.right
+    assert total_ink.right < 2 * side
+    assert [ink.left < ring_ink.right for ink in alone] == [True]

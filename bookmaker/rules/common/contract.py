@@ -108,6 +108,10 @@ class Rule(ABC):
         """Room its own clues outside the grid claim; several kinds at one side stand in lanes, one beyond the other."""
         return Margins()
 
+    def corners(self) -> frozenset[int]:
+        """Cells whose top left corner its marks cover, so that small figures there make room."""
+        return frozenset()
+
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Human steps of the rule's own in a position; each is sound: it never removes a digit of any solution."""
         return iter(())

@@ -57,7 +57,7 @@ class Frame:
     """`cell` is the side of a cell in points. Fonts are names from `fonts/`; `figure` is a figure's height per em.
 
     `outset` is the room outside the grid, in cells at each side, that other kinds' clues have taken already: clues
-    stand beyond it.
+    stand beyond it. `corners` are the cells whose top left corner lies under a mark of some kind.
     """
 
     grid: Grid
@@ -67,6 +67,7 @@ class Frame:
     narrow: str = "sans-narrow"
     figure: float = 0.7
     outset: Margins = Margins()
+    corners: frozenset[int] = frozenset()
 
     @property
     def side(self) -> float:
