@@ -38,7 +38,7 @@ NET_LOFT = (
     Recipe("first-light", "First Light", "Sandpiper", 1, size=6, note="For whoever arrives before the kettle boils."),
     Recipe("mooring-line", "Mooring Line", "Sandpiper", 1),
     Recipe("ebb", "Ebb", "Mudlark", 2),
-    Recipe("chart-table", "Chart Table", "The Pilot", 2, note="One lone naked single near the end."),
+    Recipe("chart-table", "Chart Table", "The Pilot", 2),
     Recipe("harbour-wall", "Harbour Wall", "Old Heron", 3),
     Recipe("spring-tide", "Spring Tide", "Old Heron", 4),
     Recipe("lowest-water", "Lowest Water", "Brine", 5, draws=16),
@@ -86,7 +86,7 @@ CHANNEL = (
         2,
         entry("palindrome", wheel("r1c2 r2c1-r3c1 r4c2 r5c3")),
     ),
-    Recipe("choppy", "Choppy", "Brine", 3, entry("difference-line", wheel("r1c3-r3c1 r4c2", "r3c4 r4c5 r3c6"))),
+    Recipe("choppy", "Choppy", "Brine", 4, entry("difference-line", wheel("r1c3-r3c1 r4c2", "r3c4 r4c5 r3c6"))),
     Recipe(
         "string-of-floats",
         "String of Floats",
@@ -112,7 +112,7 @@ CHANNEL = (
         "oilskin",
         "Oilskin",
         "Wick",
-        3,
+        4,
         entry("zipper-line", (*wheel("r1c2-r1c6", arms=2), *sides("r3c1 r4c2-r6c2 r7c1"), "r3c4 r4c5 r5c5 r6c5 r7c6")),
     ),
     Recipe(
@@ -161,17 +161,18 @@ arrow:
   - circle: r9c2
     shafts: [r8c2 r7c3]
 """,
+        note="The ovals hold numbers of two digits.",
     ),
 )
 
 PENS = (
     Recipe("lobster-pots", "Lobster Pots", "Mudlark", 2, lay=("cage",)),
-    Recipe("full-hold", "Full Hold", "Old Heron", 5, lay=("cage",), draws=8),
+    Recipe("full-hold", "Full Hold", "Old Heron", 5, lay=("cage",), draws=8, note="Bring a rubber."),
     Recipe(
         "sandbank",
         "Sandbank",
         "Eelgrass",
-        2,
+        1,
         """
 extra-region:
   - r2c2-r2c5 r3c5 r3c4 r4c4 r4c3 r3c3
@@ -182,7 +183,7 @@ extra-region:
         "sister-ships",
         "Sister Ships",
         "Wick",
-        3,
+        4,
         """
 clone:
   A:
@@ -192,6 +193,7 @@ clone:
     - r3c7 r4c7 r4c8
     - r7c8 r8c8 r8c9
 """,
+        note="Two pairs, each from one yard.",
     ),
     Recipe("portholes", "Portholes", "The Pilot", 2, "windows: yes"),
     Recipe("crab-market", "Crab Market", "Brine", 3, "diagonals: both", lay=("cage",)),
@@ -199,29 +201,58 @@ clone:
 
 QUAY = (
     Recipe("pearls", "Pearls", "Sandpiper", 2, lay=("dots",)),
-    Recipe("toll-marks", "Toll Marks", "Mudlark", 2, lay=("sum-marks",)),
+    Recipe(
+        "toll-marks",
+        "Toll Marks",
+        "Mudlark",
+        2,
+        lay=("sum-marks",),
+        note="Late on, a lone naked single on a crowded board is all there is.",
+    ),
     Recipe("tide-race", "Tide Race", "Eelgrass", 2, lay=("inequality",)),
-    Recipe("planks", "Planks", "Wick", 3, lay=("consecutive-bars",)),
-    Recipe("rivets", "Rivets", "Old Heron", 3, lay=("quadruple",)),
+    Recipe(
+        "planks",
+        "Planks",
+        "Wick",
+        3,
+        lay=("consecutive-bars",),
+        note="All bars are drawn, so a border without one speaks too.",
+    ),
+    Recipe("rivets", "Rivets", "Old Heron", 4, lay=("quadruple",), pairs=6, draws=16),
     Recipe("port-starboard", "Port and Starboard", "Sandpiper", 1, lay=("parity",)),
     Recipe("crests", "Crests and Troughs", "Brine", 3, lay=("peaks",)),
-    Recipe("load-lines", "Load Lines", "The Pilot", 2, lay=("limits",)),
+    Recipe("load-lines", "Load Lines", "The Pilot", 2, lay=("limits",), pairs=8),
 )
 
 SHORE = (
-    Recipe("slanting-light", "Slanting Light", "Old Heron", 3, lay=("diagonal-sum",)),
-    Recipe("sandwich-board", "Sandwich Board", "Mudlark", 3, lay=("sandwich",)),
-    Recipe("waterfront", "Waterfront", "The Pilot", 3, lay=("skyscraper",)),
-    Recipe("cross-bearings", "Cross Bearings", "Brine", 5, lay=("x-sum",)),
-    Recipe("lookout", "Lookout", "Sandpiper", 2, lay=("first-seen",)),
-    Recipe("berth-numbers", "Berth Numbers", "Wick", 3, lay=("numbered-room",)),
+    Recipe("slanting-light", "Slanting Light", "Old Heron", 3, lay=("diagonal-sum",), pairs=6, draws=2),
+    Recipe(
+        "sandwich-board",
+        "Sandwich Board",
+        "Mudlark",
+        4,
+        lay=("sandwich",),
+        pairs=4,
+        note="Ask first how far apart the crusts are.",
+    ),
+    Recipe("waterfront", "Waterfront", "The Pilot", 4, lay=("skyscraper",), pairs=5),
+    Recipe("cross-bearings", "Cross Bearings", "Brine", 5, lay=("x-sum",), pairs=5),
+    Recipe("lookout", "Lookout", "Sandpiper", 1, lay=("first-seen",), pairs=6),
+    Recipe("berth-numbers", "Berth Numbers", "Wick", 3, lay=("numbered-room",), pairs=6),
 )
 
 HARBOUR = (
     Recipe("rigging", "Rigging", "Sandpiper", 2, "diagonals: both"),
-    Recipe("knights-at-anchor", "Knights at Anchor", "Old Heron", 3, "knight: yes"),
-    Recipe("kings-at-anchor", "Kings at Anchor", "Old Heron", 2, "king: yes"),
-    Recipe("no-two-waves", "No Two Waves", "Brine", 3, "non-consecutive: yes"),
+    Recipe("knights-at-anchor", "Knights at Anchor", "Old Heron", 4, "knight: yes"),
+    Recipe("kings-at-anchor", "Kings at Anchor", "Old Heron", 3, "king: yes"),
+    Recipe(
+        "no-two-waves",
+        "No Two Waves",
+        "Brine",
+        3,
+        "non-consecutive: yes",
+        note="Nothing is drawn, and every border counts.",
+    ),
     Recipe("crews", "Crews", "Eelgrass", 2, "disjoint-groups: yes"),
     Recipe(
         "regatta",
@@ -229,6 +260,7 @@ HARBOUR = (
         "The Pilot",
         5,
         "king: yes\n" + entry("thermometer", wheel("r1c1 r2c2 r3c3", "r2c5 r3c5 r4c5")),
+        note="The heats set off from the corners and from the four sides.",
     ),
 )
 

@@ -6,7 +6,6 @@ Givens are taken away in pairs that face each other across the centre, as setter
 
 from __future__ import annotations
 
-import importlib
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from random import Random
@@ -23,6 +22,8 @@ from bookmaker.solve import prove, solutions
 from bookmaker.solve.problem import relation
 from bookmaker.solve.verdict import Solution, Unique
 from bookmaker.trouble import Desk
+from tests.makers.facing import facing_marks
+from tests.rules.harness import cases_of
 
 
 @dataclass(frozen=True)
@@ -30,6 +31,7 @@ class Recipe:
     """What a puzzle should be.
 
     `rules` is manifest text with the marks drawn beforehand; `lay` names kinds whose marks are read off the solution.
+    With `pairs`, that many pairs of their marks face each other across the centre, like the givens.
     `givens` is the least number of givens to leave; `band` the band wished for: givens are left in until it is reached.
     `mirrored` asks for a solution in which cells that face each other across the centre add up to size + 1.
     """
@@ -48,6 +50,7 @@ class Recipe:
     draws: int = 6
     facing: bool = True
     mirrored: bool = False
+    pairs: int = 0
 
     @property
     def grid(self) -> Grid:
@@ -82,9 +85,14 @@ def draw(recipe: Recipe, seed: int) -> Drawn | None:
     solution = next(iter(solutions(problem, rng)), None)
     if solution is None:
         return None
-    laid = tuple(rule for kind in recipe.lay if (rule := _laid(kind, grid, solution, rng)) is not None)
+    laid = tuple(rule for kind in recipe.lay if (rule := _laid(recipe, kind, solution, rng)) is not None)
     full: RuledPuzzle = Puzzle(grid, solution, fixed + laid)
-    taken = removals(full, recipe.givens, recipe.facing, rng)
+    taken: list[set[int]] = []
+    for group in removals(full, recipe.givens, recipe.facing, rng):
+        taken.append(group)
+        # Once the band is passed, further proofs would be for nothing, and they are the slow ones.
+        if len(taken) % LOOK_EVERY == 0 and grade(without(full, taken), solution).band > recipe.band:
+            break
     few, many = 0, len(taken)
     while few < many:
         middle = (few + many + 1) // 2
@@ -115,7 +123,11 @@ BUDGET = 2_000
 """Guesses allowed to prove that a given can go; one that takes more stays."""
 
 
-def removals(puzzle: RuledPuzzle, least: int, facing: bool, rng: Random) -> list[set[int]]:
+LOOK_EVERY = 5
+"""After how many removals the grade is looked at."""
+
+
+def removals(puzzle: RuledPuzzle, least: int, facing: bool, rng: Random) -> Iterator[set[int]]:
     """Cells whose givens can be taken away one group after the other, at random, while one solution and more than
     `least` givens are left; with `facing` a group is a pair of cells that face each other across the centre."""
     cells = list(puzzle.grid.cells)
@@ -129,7 +141,7 @@ def removals(puzzle: RuledPuzzle, least: int, facing: bool, rng: Random) -> list
             if isinstance(prove(problem_of(trial), BUDGET), Unique):
                 taken.append(group)
                 left -= group
-    return taken
+                yield group
 
 
 def without(puzzle: RuledPuzzle, taken: Iterable[set[int]]) -> RuledPuzzle:
@@ -138,7 +150,8 @@ def without(puzzle: RuledPuzzle, taken: Iterable[set[int]]) -> RuledPuzzle:
     return Puzzle(puzzle.grid, tuple(0 if c in gone else d for c, d in enumerate(puzzle.givens)), puzzle.rules)
 
 
-def _laid(kind: str, grid: Grid, solution: Solution, rng: Random) -> Rule | None:
-    module = kinds()[kind].__module__.rpartition(".")[2]
-    rule: Rule | None = importlib.import_module(f"tests.rules.cases.{module}").lay(grid, solution, rng)
+def _laid(recipe: Recipe, kind: str, solution: Solution, rng: Random) -> Rule | None:
+    if recipe.pairs:
+        return facing_marks(kind, recipe.grid, solution, rng, recipe.pairs)
+    rule: Rule | None = cases_of(kind).lay(recipe.grid, solution, rng)
     return rule
