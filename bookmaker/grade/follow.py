@@ -13,6 +13,7 @@ from dataclasses import dataclass
 
 from bookmaker.grade.marks import Mark, Strikes
 from bookmaker.grade.state import Ground, State
+from bookmaker.solve.problem import Automaton, Sum
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,9 +43,11 @@ class Clash:
         return f"the marks leave no digit for {name}" if self.marked else f"no digit is left for {name}"
 
     def _named(self, mark: Mark) -> str:
-        """“the cage at r1c2”, “the X-sum of row 3”."""
-        house = next((area.name for area in self.ground.areas if area.board == mark.board), "")
-        return f"the {mark.noun} " + (f"of {house}" if house else f"at {self.ground.grid.name(mark.cells[0])}")
+        """“the X-sum of row 3”, “the arrow through r4c4”, “the cage at r1c2”."""
+        if house := next((area.name for area in self.ground.areas if area.board == mark.board), ""):
+            return f"the {mark.noun} of {house}"
+        first = self.ground.grid.name(mark.cells[0])
+        return f"the {mark.noun} {'through' if isinstance(mark.constraint, Sum | Automaton) else 'at'} {first}"
 
 
 class Follower:

@@ -225,7 +225,13 @@ class _Teller:
                 sentences.append(Sentence(self.voice.pick("still", *STILL)))
             if 2 * len(mine) <= len(this.steps) and len(this.steps) >= MANY:
                 matter = "one matters" if len(mine) == 1 else f"{number(len(mine))} matter"
-                words = f"of {number(len(this.steps))} steps to be found here, {matter} now"
+                found = number(len(this.steps))
+                words = self.voice.pick(
+                    "matter",
+                    f"of {found} steps to be found here, {matter} now",
+                    f"there are {found} steps to find, of which {matter}",
+                    f"out of {found} steps on offer, {matter} here",
+                )
                 sentences.append(Sentence(sentence(words)))
             sentences += strikes(self.grid, mine, self.voice, self.context, named=crux and len(steps) == 1)
             begun = True
