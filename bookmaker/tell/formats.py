@@ -10,6 +10,9 @@ from bookmaker.tell.model import Mood, Story
 HEADINGS = {Mood.CRUX: "The hard moment", Mood.ENDING: "To the end"}
 """Passages that have a heading in Markdown."""
 
+ONWARDS = "On from there"
+"""The heading of what follows the hard moment, if not the end."""
+
 
 def as_text(story: Story, width: int = 88) -> str:
     """Paragraphs wrapped to a width, under the title."""
@@ -19,11 +22,14 @@ def as_text(story: Story, width: int = 88) -> str:
 
 
 def as_markdown(story: Story) -> str:
-    """The same with the title, the hard moment and the end as headings."""
+    """The same with the title, the hard moment, what follows it and the end as headings."""
     lines = [f"# {story.title}", *([f"*set by {story.setter}*"] if story.setter else [])]
+    after_crux = False
     for passage in story.passages:
-        if passage.mood in HEADINGS:
-            lines.append(f"## {HEADINGS[passage.mood]}")
+        heading = HEADINGS.get(passage.mood, ONWARDS if after_crux else "")
+        if heading:
+            lines.append(f"## {heading}")
+        after_crux = passage.mood is Mood.CRUX
         lines.append(passage.text)
     return "\n\n".join(lines) + "\n"
 

@@ -123,6 +123,9 @@ def test_three_formats_say_the_same() -> None:
         assert passage.text in " ".join(text.split())
     assert markdown.startswith("# Ebb\n")
     assert ("## The hard moment" in markdown) == any(p.mood is Mood.CRUX for p in story.passages)
+    crux = next(i for i, p in enumerate(story.passages) if p.mood is Mood.CRUX)
+    assert story.passages[crux + 1].mood is not Mood.ENDING
+    assert f"## On from there\n\n{story.passages[crux + 1].text}" in markdown
     assert max(map(len, text.splitlines())) <= 88
     steps = [item["steps"] for item in data["passages"] if item["steps"]]
     assert steps[0][0] == 1 and all(later[0] == earlier[1] + 1 for earlier, later in pairwise(steps))
