@@ -59,7 +59,7 @@ DOORS: dict[str, tuple[int, st.SearchStrategy[Any], Callable[[Path, Any], None]]
 
 
 def batch(name: str, number: int, cases: int) -> None:
-    """Run one batch here; prints its memory (MB) and its slowest case (seconds), or raises what the first failure did."""
+    """Run one batch here; prints its memory (MB) and its slowest case (seconds). Raises what the first failure did."""
     _, drawn, receive = DOORS[name]
     resource.setrlimit(resource.RLIMIT_AS, (MEMORY, MEMORY))
     signal.signal(signal.SIGALRM, _too_long)
