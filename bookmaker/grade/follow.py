@@ -57,7 +57,8 @@ class Follower:
         self.ground = state.ground
         self.boards = state.with_written()
         self.filled = state.ground.everywhere & ~state.empty
-        self.said: list[Strikes] = [mark.strikes(self.boards) for mark in state.ground.marks]
+        self.marks = [mark for mark in state.ground.marks if not mark.settled(self.boards)]
+        self.said: list[Strikes] = [mark.strikes(self.boards) for mark in self.marks]
 
     def follow(self, cell: int, digit: int, limit: int | None = None) -> Clash | None:
         """The clash that a candidate leads to within `limit` rounds (None: however many it takes), or None."""
@@ -83,11 +84,11 @@ class Follower:
                     boards[d] &= ~peers[low.bit_length() - 1]
                     todo ^= low
             struck: list[tuple[Mark, tuple[int, ...]]] = []
-            if ground.marks:
+            if self.marks:
                 changed = 0
                 for d in digits:
                     changed |= read[d] ^ boards[d]
-                for mark, said in zip(ground.marks, self.said, strict=True):
+                for mark, said in zip(self.marks, self.said, strict=True):
                     if mark.board & changed:
                         said = mark.strikes(boards)
                     elif rounds:

@@ -55,6 +55,10 @@ class Mark:
             known[tuple([board & ~gone for board, gone in zip(key, struck, strict=True)])] = ()
         return struck
 
+    def settled(self, boards: Sequence[int]) -> bool:
+        """Is it known that the mark will strike nothing, whatever else goes from these boards?"""
+        return self._pairs is not None and self._pairs.settled(boards)
+
     def _whole(self, boards: tuple[int, ...]) -> Strikes:
         masks = [0] * (self.board.bit_length())
         for digit in range(1, len(boards)):

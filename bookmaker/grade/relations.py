@@ -71,6 +71,21 @@ class Pairs:
             return ()
         return tuple([board & ~stays for board, stays in zip(boards, left, strict=True)])
 
+    def settled(self, boards: Sequence[int]) -> bool:
+        """Is the relation kept however these boards are filled, so that it will never strike anything?"""
+        for partners, sides in self._ends:
+            for alike in partners:
+                here = there = 0
+                for digit in range(1, len(boards)):
+                    if digit in alike.digits:
+                        here |= boards[digit]
+                    if digit > alike.low and digit <= len(boards) - 1 - alike.high and digit not in alike.rest:
+                        there |= boards[digit]
+                for shift, cells in sides:
+                    if here & cells & (there >> shift if shift > 0 else there << -shift):
+                        return False
+        return True
+
 
 def _partners(masks: Sequence[int]) -> tuple[Partners, ...]:
     """Digits by their partners; a digit that may stand beside any is never alone."""
