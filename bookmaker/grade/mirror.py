@@ -11,6 +11,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Hashable, Sequence
 from dataclasses import dataclass
+from functools import cache
 
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules import problem_of
@@ -60,8 +61,8 @@ def mirrors(puzzle: RuledPuzzle, solution: Solution) -> tuple[Mirror, ...]:
     grid = puzzle.grid
     found = []
     asked: set[Hashable] | None = None
-    for name, turn in TURNS.items():
-        cells = tuple(grid.cell(*turn(grid.row(cell), grid.column(cell), grid.size)) for cell in grid.cells)
+    for name in TURNS:
+        cells = _images(name, grid.size)
         digits = _relabelling(grid, solution, cells)
         if digits is None or any(bool(puzzle.givens[cell]) != bool(puzzle.givens[cells[cell]]) for cell in grid.cells):
             continue
@@ -71,6 +72,13 @@ def mirrors(puzzle: RuledPuzzle, solution: Solution) -> tuple[Mirror, ...]:
         if _forms(constraints, cells, digits) == asked:
             found.append(Mirror(name, cells, digits))
     return tuple(found)
+
+
+@cache
+def _images(name: str, size: int) -> tuple[int, ...]:
+    """The image of each cell under a turn."""
+    turned = (TURNS[name](row, column, size) for row in range(size) for column in range(size))
+    return tuple(row * size + column for row, column in turned)
 
 
 def _relabelling(grid: Grid, solution: Solution, cells: Sequence[int]) -> tuple[int, ...] | None:
