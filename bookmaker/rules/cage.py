@@ -100,7 +100,7 @@ cage:
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
-        pen = frame.thin() + 0.15
+        pen = frame.thin() + 0.2
         for cells, total in self.cages:
             for corners in loops(frame.grid, cells, INSET):
                 for start, end in zip(corners, (*corners[1:], corners[0]), strict=True):
@@ -226,9 +226,9 @@ def _total(frame: Frame, cell: int, total: str) -> Iterator[Mark]:
     size = HEIGHT * frame.cell / frame.figure
     aside = ASIDE if cell in frame.corners else 0.6 * INSET
     left, top = x + aside * frame.cell, y + 0.6 * INSET * frame.cell
-    width = len(total) * 0.46 * size
+    width = len(total) * 0.48 * size
     yield Mark(Layer.CAGE, Rect(left, top, width + 0.04 * frame.cell, (HEIGHT + 0.05) * frame.cell, fill=1.0))
-    yield Mark(Layer.CAGE, Text(left, top + HEIGHT * frame.cell, total, frame.narrow, size))
+    yield Mark(Layer.CAGE, Text(left, top + HEIGHT * frame.cell, total, frame.face(frame.narrow, size), size))
 
 
 def _cage_steps(position: Position, cells: tuple[int, ...], total: int) -> Iterator[Deduction]:

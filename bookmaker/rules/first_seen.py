@@ -114,7 +114,7 @@ first-seen:
         return lane(self.clues, ACROSS, DOWN)
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
-        pen = Stroke(max(0.25, frame.cell * 0.025), INK)
+        pen = Stroke(max(0.6, frame.cell * 0.025), INK)
         side, step = 0.13 * frame.cell, 0.16 * frame.cell
         for end in self._ends():
             clue = end[0]

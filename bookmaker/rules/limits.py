@@ -114,7 +114,7 @@ limits:
             x, y = frame.corner(limit.cell)
             size = height * cell / frame.figure
             end, foot = x + 0.93 * cell, y + 0.92 * cell
-            figures = frame.figures((end, foot - height * cell / 2), text, height, font=frame.narrow)
+            figures = frame.figures((end, foot - height * cell / 2), text, height, font=frame.narrow, mark=True)
             length = 0.45 * size * len(text)
             yield Mark(
                 Layer.CAGE, Rect(end - length, foot - 1.1 * height * cell, length, 1.2 * height * cell, fill=1.0)

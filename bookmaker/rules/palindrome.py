@@ -81,8 +81,8 @@ palindrome:
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
-        pen = frame.thin() + 0.1
         width, bar = GAUGE * frame.cell, BAR * frame.cell
+        pen = min(frame.thin() + 0.2, 0.3 * width)
         for chain in self.chains:
             way = trace(frame, chain).beyond(BEYOND * frame.cell, BEYOND * frame.cell)
             yield Mark(Layer.LINE, halo(frame, way.points, width))

@@ -118,7 +118,7 @@ quadruple:
             height, places = _PLACES[len(ring.digits)]
             for digit, (dx, dy) in zip(ring.digits, places, strict=True):
                 at = (x + dx * frame.cell, y + dy * frame.cell)
-                yield Mark(Layer.BORDER, frame.figures(at, symbol(digit), height))
+                yield Mark(Layer.BORDER, frame.figures(at, symbol(digit), height, mark=True))
 
     def corners(self) -> frozenset[int]:
         return frozenset(ring.cells[3] for ring in self.rings)

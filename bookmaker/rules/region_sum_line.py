@@ -111,7 +111,8 @@ region-sum-line:
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         grid = frame.grid
-        width, rim, gap = BREADTH * frame.cell, frame.thin(), GAP * frame.cell
+        width, gap = BREADTH * frame.cell, GAP * frame.cell
+        rim = min(frame.thin() + 0.2, 0.3 * width)
         for chain in self.chains:
             way = trace(frame, chain)
             yield Mark(Layer.LINE, halo(frame, way.points, width))

@@ -10,13 +10,11 @@ from collections.abc import Iterator
 from functools import lru_cache
 
 from bookmaker.book.model import WorkedFigure
-from bookmaker.display.items import Group, Item, Line, Rect, Stroke
-from bookmaker.layout.art.gridart import DIGIT, frame_for
+from bookmaker.display.items import Group, Item, Line, Rect
+from bookmaker.layout.art.gridart import DIGIT, cell_pen, frame_for
 from bookmaker.puzzle.grid import SYMBOLS
 from bookmaker.rules.common.contract import Sample
 from bookmaker.rules.common.frame import Frame, Layer, Margins
-
-_CELL_LINE = Stroke(0.3, 0.45)
 
 
 def swatch_size(sample: Sample, cell: float) -> tuple[float, float]:
@@ -44,8 +42,9 @@ def worked_figure(figure: WorkedFigure, cell: float) -> Group:
     under: list[Item] = [mark.item for mark in marks if mark.layer < Layer.GRID]
     over: list[Item] = [mark.item for mark in marks if mark.layer > Layer.GRID]
     wide, high = figure.columns * cell, figure.rows * cell
-    lines: list[Item] = [Line((at * cell, 0.0), (at * cell, high), _CELL_LINE) for at in range(figure.columns + 1)]
-    lines += [Line((0.0, at * cell), (wide, at * cell), _CELL_LINE) for at in range(figure.rows + 1)]
+    pen = cell_pen(cell)
+    lines: list[Item] = [Line((at * cell, 0.0), (at * cell, high), pen) for at in range(figure.columns + 1)]
+    lines += [Line((0.0, at * cell), (wide, at * cell), pen) for at in range(figure.rows + 1)]
     window = Rect(
         -claim.left * cell - 1.0,
         -claim.top * cell - 1.0,

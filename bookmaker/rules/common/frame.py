@@ -12,6 +12,9 @@ from enum import IntEnum
 from bookmaker.display.items import Item, Point, Text
 from bookmaker.puzzle.grid import Grid
 
+SMALL = 7.0
+"""Figures of a smaller type size, in points, are bold."""
+
 
 class Layer(IntEnum):
     """The order in which marks are drawn, first to last. Digits and pencil come after all of them."""
@@ -90,12 +93,19 @@ class Frame:
 
     def thin(self) -> float:
         """Width in points of the thinnest stroke a mark may have at this cell size."""
-        return max(0.4, self.cell * 0.02)
+        return max(0.4, min(0.5, self.cell * 0.028), self.cell * 0.02)
 
-    def figures(self, at: Point, text: str, height: float, bold: bool = False, font: str = "") -> Text:
-        """Figures centred on a point by their own height, `height` being a share of the cell's side."""
+    def figures(
+        self, at: Point, text: str, height: float, bold: bool = False, font: str = "", mark: bool = False
+    ) -> Text:
+        """Figures centred on a point by their own height, `height` being a share of the cell's side; those of a `mark`
+        have the `face` that their size asks for."""
         size = height * self.cell / self.figure
         x, y = at
-        return Text(
-            x, y + height * self.cell / 2, text, font or (self.bold if bold else self.font), size, anchor="middle"
-        )
+        plain = font or (self.bold if bold else self.font)
+        face = self.face(plain, size) if mark else plain
+        return Text(x, y + height * self.cell / 2, text, face, size, anchor="middle")
+
+    def face(self, font: str, size: float) -> str:
+        """The font, or its bold one for figures so small that a copy would lose their stems."""
+        return f"{font}-bold" if size < SMALL and not font.endswith("-bold") else font
