@@ -24,6 +24,11 @@ __all__ = ["PrintedGrid", "Report", "inspect"]
 
 logging.getLogger("pypdf").setLevel(logging.CRITICAL)  # what is wrong with a file is said in our own words
 
+_DAMAGED = (
+    PyPdfError, KeyError, ValueError, TypeError, AttributeError, IndexError, RecursionError, NotImplementedError,
+)  # fmt: skip
+"""What pypdf raises, here and there, on a file that is damaged; the last for a filter that it does not know."""
+
 
 @dataclass(frozen=True, slots=True)
 class Report:
@@ -57,7 +62,7 @@ def inspect(content: bytes, file: str, proofs: Sequence[Proof] | None = None, fo
             inspection.page(number, page, items)
             printed += grids_on(number, items)
         pages = len(reader.pages)
-    except (PyPdfError, KeyError, ValueError, TypeError, AttributeError, IndexError, RecursionError) as reason:
+    except _DAMAGED as reason:
         hint = "print it again, or open it in a viewer and see whether it is damaged"
         return Report(0, (), (Trouble(Place(file), "unreadable", f"this is no PDF that can be read ({reason})", hint),))
     differing = () if proofs is None else compare(printed, proofs, file)

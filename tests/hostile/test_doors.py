@@ -106,3 +106,12 @@ def test_a_pdf_that_unpacks_beyond_measure_is_refused() -> None:
     )
     (trouble,) = inspect(bomb, "bomb.pdf").troubles
     assert trouble.code == "unreadable"
+
+
+def test_a_pdf_packed_in_an_unknown_way_is_refused() -> None:
+    """Found by fuzzing: a letter of a font's filter was lost."""
+    whole = doors.pdfs()[0]
+    harmed = whole.replace(b"/FlateDecode", b"/XlateDecode")
+    assert harmed != whole
+    (trouble,) = inspect(harmed, "odd.pdf").troubles
+    assert trouble.code == "unreadable"
