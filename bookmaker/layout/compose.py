@@ -66,11 +66,13 @@ def compose(book: Book, layout: Layout) -> Document:
 def compose_key(book: Book, layout: Layout) -> Document:
     """The answer key alone. Raises BookTroubles for what can't be printed."""
     check(book, layout, "book")
+    language = book.publication.language
+    layout = layout.speaking(language)
     title = f"{book.title}: {ANSWER_KEY}"
     leaves = flowing([*heading(title, layout), *key_rows(book.puzzles, layout)], layout, "keys", title)
     numbered = list(zip(leaves, map(str, range(1, len(leaves) + 1)), strict=True))
     pages = draw_pages(numbered, layout, book.title, book.draft)
-    return Document(title, book.editor, book.subtitle, pages, (Bookmark(title, "keys"),))
+    return Document(title, book.editor, book.subtitle, pages, (Bookmark(title, "keys"),), language)
 
 
 def draw_pages(numbered: Sequence[tuple[Leaf, str]], layout: Layout, title: str, draft: bool) -> tuple[Page, ...]:

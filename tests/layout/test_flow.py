@@ -1,10 +1,15 @@
+from dataclasses import replace
+
+import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from bookmaker.display.items import Text
 from bookmaker.layout.setting.flow import columns, height
+from bookmaker.layout.setting.runs import marked_paragraph
 from bookmaker.layout.setting.text import FONTS, Row, broken, paragraph
 from bookmaker.layout.spec import Type
+from bookmaker.manifest.markup import Run
 
 SERIF = Type("serif", 10, 14)
 TEXT = "a lamp by the stairs is better than two in the cellar said the caretaker who had neither"
@@ -46,6 +51,22 @@ def test_a_tied_heading_moves_with_its_text_and_space_at_the_top_is_dropped():
     assert len(first) == 4
     assert second[0].height == 20
     assert columns([Row(14), *body], 70)[0] == tuple(body)
+
+
+@pytest.mark.parametrize("measure", range(40, 140, 10))
+def test_marked_up_words_are_parted_like_plain_ones(measure):
+    text = "hospitality, considered generously, " + TEXT
+    spoken = replace(SERIF, language="en")
+    rows = marked_paragraph((Run(text),), spoken, measure, 14)
+    assert [line_of(row) for row in rows] == [line_of(row) for row in paragraph(text, spoken, measure, 14)]
+
+
+def test_a_word_of_two_styles_stays_whole_and_slanted_words_are_parted():
+    spoken = replace(SERIF, language="en")
+    runs = (Run("the "), Run("hospitality", "italic"), Run(" of "), Run("con", "bold"), Run("sideration"))
+    lines = ["".join(item.text for item in row.items) for row in marked_paragraph(runs, spoken, 45, 14)]
+    assert "".join(lines).replace("-", "").replace(" ", "") == "thehospitalityofconsideration"
+    assert any(line.endswith("-") for line in lines) and "consideration" in lines
 
 
 def test_lines_are_no_wider_than_their_column_and_keep_every_letter():

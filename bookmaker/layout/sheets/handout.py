@@ -37,6 +37,7 @@ Foot: TypeAlias = Callable[[Sequence[BookPuzzle]], tuple[Row, ...]]
 def compose_handout(book: Book, layout: Layout, key: KeyPlace = "last") -> Document:
     """The sheets and their key. Raises BookTroubles for what can't be printed, and for puzzles that fit on no page."""
     check(book, layout, "handout")
+    layout = layout.speaking(book.publication.language)
     puzzles, shared = share_rules(book.puzzles)
     head = _head(book, layout)
     if shared is not None:
@@ -65,6 +66,7 @@ def compose_marker(book: Book, layout: Layout) -> Document:
     Raises BookTroubles for what can't be printed.
     """
     check(book, layout, "handout")
+    layout = layout.speaking(book.publication.language)
     title = f"{book.title}: {MARKER_SHEET}"
     leaves = flowing(marker_rows(book.title, book.puzzles, layout), layout, "marker", title)
     leaves += _key_leaves(book.puzzles, layout, "keys", title)
