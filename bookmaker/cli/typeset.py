@@ -36,7 +36,12 @@ CONTACT_DPI = 150
     show_default=True,
     help="With links and bookmarks, or as PDF/X-1a on sheets with bleed and crop marks.",
 )
-@click.option("--date", type=click.DateTime(["%Y-%m-%d"]), metavar="DATE", help="The edition's date, as 2026-03-14.")
+@click.option(
+    "--date",
+    type=click.DateTime(["%Y-%m-%d"]),
+    metavar="DATE",
+    help="The edition's date, as 2026-03-14, in place of the imprint's.",
+)
 @click.option("--contact", is_flag=True, help="Also write contact.png: all pages small, side by side.")
 @click.option("--booklet", is_flag=True, help="Also write booklet.pdf: sheets to print on both sides, fold and stitch.")
 @click.option("--cover", is_flag=True, help="Also write cover.pdf: back, spine and front on one sheet.")
@@ -60,7 +65,7 @@ def typeset_command(
 
     A puzzle without exactly one solution stops the book, unless --draft. Both files are looked over as “bookmaker
     preflight” does, and those in FOLDER are replaced only when the new ones are sound. An edition for the press is
-    written beside the other one, as book-press.pdf and key-press.pdf; it needs a date.
+    written beside the other one, as book-press.pdf and key-press.pdf; it needs a date, that of the imprint or --date.
 
     A layout for a booklet, or --booklet with any other, adds booklet.pdf: the pages two to a side, in the order in
     which the sheets are folded. Print it on both sides and turn the sheets on their short edge.
@@ -68,9 +73,14 @@ def typeset_command(
     press = edition == "press"
     if press and booklet:
         raise click.UsageError("a press folds its own sheets: print the booklet without --edition press")
-    if press and date is None:
-        raise click.UsageError("an edition for the press carries its date: add --date, such as --date 2026-03-14")
     manifest = load_book(book)
+    imprint = manifest.publication.imprint
+    dated = date.date() if date else imprint.date if imprint else None
+    if press and dated is None:
+        raise click.UsageError(
+            "an edition for the press carries its date: put “date:” under “imprint:”, or add --date, such as "
+            "--date 2026-03-14"
+        )
     chosen = layout_name or manifest.layout or ("a5-booklet" if booklet else "a4-book")
     layout = load_layout(chosen, None if layout_name else manifest.layout_place)
     proofs = proofs_in_order(manifest)
@@ -83,9 +93,9 @@ def typeset_command(
         documents["booklet"] = impose(documents["book"], layout)
     files = {}
     for name, document in documents.items():
-        dated = replace(document, created=date.date() if date else document.created)
+        document = replace(document, created=dated)
         path = folder / (f"{name}-press.pdf" if press else f"{name}.pdf")
-        files[path] = pdf_bytes(press_sheets(dated, layout) if press else dated, press)
+        files[path] = pdf_bytes(press_sheets(document, layout) if press else document, press)
     others = {folder / "contact.png": png_bytes(contact_sheet(pages), CONTACT_DPI)} if contact else {}
     if text:
         others[folder / "book.txt"] = text_edition(contents).encode()

@@ -36,6 +36,8 @@ def dump(document: Document) -> str:
     lines = [f"document “{document.title}” by “{document.author}”, about “{document.subject}”, {document.language}"]
     if document.created:
         lines.append(f"created {document.created.isoformat()}")
+    if document.folded:
+        lines.append("to be printed on both sides and folded")
     lines += [f"{'  ' * mark.level}bookmark “{mark.title}” to {mark.target}" for mark in document.bookmarks]
     for page in document.pages:
         lines += ["", *_page(page)]

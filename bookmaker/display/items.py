@@ -186,7 +186,10 @@ class Bookmark:
 
 @dataclass(frozen=True, slots=True)
 class Document:
-    """A whole publication, ready for ink. `created` is the date the file shall carry; None leaves it out."""
+    """A whole publication, ready for ink. `created` is the date the file shall carry; None leaves it out.
+
+    A `folded` one is printed as large as it is, on both sides, and turned on the short edge, or its sheets do not fold.
+    """
 
     title: str
     author: str
@@ -195,3 +198,4 @@ class Document:
     bookmarks: tuple[Bookmark, ...] = ()
     language: str = "en"
     created: date | None = None
+    folded: bool = False

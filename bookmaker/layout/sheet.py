@@ -72,7 +72,7 @@ def furniture(sheet: Sheet, leaf: Leaf, head: str, label: str, draft: bool) -> I
             items.append(capitals(edge - inset if sheet.right else edge + inset, foot, head, layout, anchor))
         yield Group(tuple(items), name="folio")
     if draft:
-        yield from _draft_stamp(sheet)
+        yield from draft_stamp(sheet.x, layout)
 
 
 def capitals(
@@ -84,14 +84,13 @@ def capitals(
     return Text(x, y, text.upper(), type.font, size, 0.25, anchor, letter_space=SPACING * size)
 
 
-def _draft_stamp(sheet: Sheet) -> Iterator[Item]:
-    """A line of its own at the head of the page: plain to see, and clear of every grid."""
-    layout = sheet.layout
+def draft_stamp(left: float, layout: Layout) -> Iterator[Item]:
+    """A line of its own at the head of a page whose type area begins at `left`: plain to see, clear of every grid."""
     text, size = "DRAFT", layout.type.label.size * 1.3
-    middle = sheet.x + layout.measure / 2
+    middle = left + layout.measure / 2
     y = layout.margins.top * 0.5
     half = size * 3.2
     rule = Stroke(0.75)
     yield Text(middle, y, text, "sans-bold", size, anchor="middle", letter_space=0.3 * size)
-    yield Line((sheet.x, y - size * 0.35), (middle - half, y - size * 0.35), rule)
-    yield Line((middle + half, y - size * 0.35), (sheet.x + layout.measure, y - size * 0.35), rule)
+    yield Line((left, y - size * 0.35), (middle - half, y - size * 0.35), rule)
+    yield Line((middle + half, y - size * 0.35), (left + layout.measure, y - size * 0.35), rule)

@@ -59,3 +59,16 @@ def test_the_press_asks_for_a_date(folder: Path, tmp_path: Path) -> None:
     assert result.exit_code == 2 and "--date" in result.stderr
     assert run("typeset", folder, "--out", tmp_path, "--date", "14 March").exit_code == 2
     assert not list(tmp_path.iterdir())
+
+
+def test_the_imprint_dates_the_edition_and_the_option_wins(folder: Path, tmp_path: Path) -> None:
+    text = (folder / "book.yaml").read_text(encoding="utf-8")
+    book = tmp_path / "dated.yaml"
+    more = "hints: no, language: de, imprint: {date: 2026-01-02}"
+    book.write_text(text.replace("hints: no", more), encoding="utf-8")
+    for option, date in (((), "20260102"), (("--date", "2026-05-06"), "20260506")):
+        result = run("typeset", book, "--out", tmp_path, "--edition", "press", *option)
+        assert result.exit_code == 0, result.output
+        with pikepdf.open(tmp_path / "key-press.pdf") as pdf:
+            assert str(pdf.docinfo["/CreationDate"]) == f"D:{date}000000Z"
+            assert str(pdf.Root.Lang) == "de", "the key speaks the book's language"

@@ -12,6 +12,7 @@ import pytest
 import zxingcpp
 from PIL import Image
 
+from bookmaker.book.model import Book
 from bookmaker.display.items import Group, Page, Rect, Text
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.ink.png import page_picture
@@ -92,6 +93,18 @@ def test_only_a_thick_spine_is_lettered() -> None:
     assert [len(found) for found in turned] == [0, 1]
     (text,) = turned[1][0].items
     assert isinstance(text, Text) and text.text == full_book().title
+
+
+def test_the_cover_of_a_draft_says_so() -> None:
+    layout = load_layout("a5-book")
+
+    def stamps(book: Book) -> list[Text]:
+        (page,) = compose_cover(book, layout, 64).pages
+        return [item for item in page.items if isinstance(item, Text) and item.text == "DRAFT"]
+
+    (stamp,) = stamps(replace(full_book(), draft=True))
+    assert stamp.x > layout.width + spine_width(64, 0.1), "it stands on the front"
+    assert not stamps(full_book())
 
 
 def test_a_fine_picture_takes_the_place_of_the_art_and_is_grey_in_the_file() -> None:

@@ -12,6 +12,7 @@ from io import BytesIO
 
 import pdfplumber
 import pytest
+from pypdf import PdfReader
 
 from bookmaker.display.items import Document, Group, Link, Page, Text
 from bookmaker.ink.pdf import pdf_bytes
@@ -171,6 +172,14 @@ def test_links_and_bookmarks_stay_behind() -> None:
 
 def _has_link(items: tuple[object, ...]) -> bool:
     return any(isinstance(item, Link) or (isinstance(item, Group) and _has_link(item.items)) for item in items)
+
+
+def test_print_dialogues_begin_with_both_sides_and_the_true_size() -> None:
+    """ISO 32000-1, table 150: Duplex and PrintScaling in the viewer preferences; a book read flat leaves them open."""
+    asked = PdfReader(BytesIO(booklet())).trailer["/Root"]["/ViewerPreferences"]
+    assert (asked["/Duplex"], asked["/PrintScaling"]) == ("/DuplexFlipShortEdge", "/None")
+    flat = PdfReader(BytesIO(pdf_bytes(plain(4)))).trailer["/Root"]["/ViewerPreferences"]
+    assert "/Duplex" not in flat and "/PrintScaling" not in flat
 
 
 def test_sheets_of_letter_lie_on_their_long_side() -> None:

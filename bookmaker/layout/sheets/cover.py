@@ -17,7 +17,7 @@ from bookmaker.layout.lengths import mm
 from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.runs import marked_paragraph
 from bookmaker.layout.setting.text import FONTS, Row, broken, paragraph, width
-from bookmaker.layout.sheet import SPACING
+from bookmaker.layout.sheet import SPACING, draft_stamp
 from bookmaker.layout.spec import Layout
 from bookmaker.manifest.pictures import Picture
 from bookmaker.manifest.publication import Cover
@@ -61,6 +61,7 @@ def spine_width(pages: int, leaf: float) -> float:
 
 def compose_cover(book: Book, layout: Layout, pages: int) -> Document:
     """The cover of a book of so many pages."""
+    layout = layout.speaking(book.publication.language)
     cover = book.publication.cover or Cover()
     wrap = Wrap(layout.width, layout.height, spine_width(pages, cover.leaf))
     across, bleed = 2 * wrap.wide + wrap.spine, layout.press.bleed
@@ -71,6 +72,7 @@ def compose_cover(book: Book, layout: Layout, pages: int) -> Document:
         *_on_band(book, layout, wrap),
         *_spine(book, layout, wrap),
         *_back(book, layout, wrap, cover),
+        *(draft_stamp(wrap.front + layout.margins.inner, layout) if book.draft else ()),
     ]
     page = Page(across, wrap.high, tuple(items), "")
     return Document(book.title, book.editor, book.subtitle, (page,), language=book.publication.language)

@@ -59,7 +59,7 @@ def impose(document: Document, layout: Layout) -> Document:
         )
         label = f"{number // 2 + 1}{'b' if number % 2 else 'a'}"
         made.append(Page(booklet.width, booklet.height, halves, label))
-    return replace(document, pages=tuple(made), bookmarks=())
+    return replace(document, pages=tuple(made), bookmarks=(), folded=True)
 
 
 def sheets_of(layout: Layout) -> Booklet:
