@@ -35,7 +35,7 @@ class SumWithin:
     digits: int
     parts: tuple[Part, ...]
     goal: int
-    memory: dict[tuple[int, ...], tuple[int, ...] | None] = field(default_factory=dict)
+    memory: dict[tuple[int, ...], tuple[int, ...] | None] = field(default_factory=dict, compare=False, repr=False)
 
     def narrow(self, masks: Sequence[int]) -> tuple[list[int], int] | None:
         digits = self.digits
