@@ -5,7 +5,7 @@ from __future__ import annotations
 import unicodedata
 
 from bookmaker.audit import HOW_TO_INSTALL, auditor
-from bookmaker.grade.clash import clash, clash_words
+from bookmaker.grade.contradiction import contradiction, contradiction_words
 from bookmaker.manifest.model import Manifest
 from bookmaker.proof import Proof
 from bookmaker.proof.report import verdict_word
@@ -29,7 +29,7 @@ def remark(proof: Proof) -> str:
     name = f"“{entry.title or entry.id}”"
     match proof.verdict:
         case NoSolution():
-            return f"{name} has no solution: {clash_words(clash(entry.puzzle), entry.puzzle)}"
+            return f"{name} has no solution: {contradiction_words(contradiction(entry.puzzle), entry.puzzle)}"
         case Several() as several:
             return f"{name} has {_how_many(proof)}; two of them differ in {_cells(grid, several.differing)}"
         case Undecided(budget, _):

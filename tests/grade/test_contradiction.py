@@ -6,7 +6,7 @@ from random import Random
 
 import pytest
 
-from bookmaker.grade.clash import clash, clash_words
+from bookmaker.grade.contradiction import contradiction, contradiction_words
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import problem_of
@@ -44,21 +44,21 @@ def puzzle(givens: dict[int, int], *entries: str) -> RuledPuzzle:
 )
 def test_the_slip_is_named(givens: dict[int, int], entries: list[str], said: str) -> None:
     made = puzzle(givens, *entries)
-    assert clash_words(clash(made), made) == said
+    assert contradiction_words(contradiction(made), made) == said
 
 
 def test_a_long_list_is_cut_short() -> None:
     """Six digits fill the row up to its last box, where 9 stands already: seven givens, of which five are named."""
     row = dict(zip(range(6), range(1, 7), strict=True))
     made = puzzle({**row, 16: 9, 60: 3})
-    words = clash_words(clash(made), made)
+    words = contradiction_words(contradiction(made), made)
     assert words.startswith("the given 1 at r1c1, ")
     assert words.endswith(" and two more givens or marks can't all hold")
 
 
 @pytest.mark.parametrize("seed", range(6))
 def test_nothing_named_could_be_spared(seed: int) -> None:
-    """One given of a sparse grid is changed; the clash holds without the other givens, not without one of its own."""
+    """One given is changed; what is named contradicts itself without the other givens, not without one of its own."""
     rng = Random(seed)
     solution = random_solution(CLASSIC, rng)
     givens = {cell: solution[cell] for cell in rng.sample(CLASSIC.cells, 40)}
@@ -67,7 +67,7 @@ def test_nothing_named_could_be_spared(seed: int) -> None:
         changed = {**givens, wrong: rng.choice([digit for digit in CLASSIC.digits if digit != solution[wrong]])}
         if isinstance(prove(problem_of(puzzle(changed))), NoSolution):
             break
-    found = clash(puzzle(changed))
+    found = contradiction(puzzle(changed))
     named = dict(found.givens)
     assert set(named.items()) <= set(changed.items())
     assert wrong in named

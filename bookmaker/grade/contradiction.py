@@ -1,7 +1,7 @@
 """Why a puzzle has no solution: givens and marks that cannot all hold, none of which could be spared.
 
-In: a puzzle without a solution. Out: a `Clash`. Each given and each mark is left away in turn, and stays away if the
-rest still contradicts itself; what is left is the slip, or stands beside it.
+In: a puzzle without a solution. Out: a `Contradiction`. Each given and each mark is left away in turn, and stays away
+if the rest still contradicts itself; what is left is the slip, or stands beside it.
 """
 
 from __future__ import annotations
@@ -24,15 +24,15 @@ SAID = 6
 
 
 @dataclass(frozen=True, slots=True)
-class Clash:
+class Contradiction:
     """Givens (cell, digit) and marks that, with the houses of the grid, leave no solution."""
 
     givens: tuple[tuple[int, int], ...]
     shapes: tuple[Shape, ...]
 
 
-def clash(puzzle: RuledPuzzle) -> Clash:
-    """What clashes; marks alone are preferred to givens, and what is listed first stays rather than what follows."""
+def contradiction(puzzle: RuledPuzzle) -> Contradiction:
+    """What cannot all hold; marks alone are preferred to givens, and what is listed first to what follows."""
     houses: list[Constraint] = [Different(house.cells) for house in puzzle.grid.houses]
     givens = [(cell, digit) for cell, digit in enumerate(puzzle.givens) if digit]
     shapes = [shape for rule in puzzle.rules for shape in shapes_of(rule, puzzle)]
@@ -51,11 +51,11 @@ def clash(puzzle: RuledPuzzle) -> Clash:
         fewer = [other for other in shapes if other is not shape]
         if contradicts(givens, fewer):
             shapes = fewer
-    return Clash(tuple(givens), tuple(shapes))
+    return Contradiction(tuple(givens), tuple(shapes))
 
 
-def clash_words(found: Clash, puzzle: RuledPuzzle) -> str:
-    """The clash as the end of a sentence: “the given 5 at r1c1 and the even cell at r1c1 can't all hold”."""
+def contradiction_words(found: Contradiction, puzzle: RuledPuzzle) -> str:
+    """The contradiction as the end of a sentence: “the given 5 at r1c1 and the even cell at r1c1 can't all hold”."""
     grid = puzzle.grid
     said = [f"the given {SYMBOLS[digit - 1]} at {grid.name(cell)}" for cell, digit in found.givens]
     for shape in found.shapes:
