@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from typing import TypeAlias
 
+from bookmaker.puzzle.bits import digits_in
 from bookmaker.solve.problem import Automaton, Combination, Count, Sum
 
 Whole: TypeAlias = Combination | Sum | Count | Automaton
@@ -25,11 +26,6 @@ def narrow(constraint: Whole, masks: list[int]) -> bool:
             return _count(cells, digits, least, most, masks)
         case Automaton(cells, steps, accept):
             return _automaton(cells, steps, accept, masks)
-
-
-def digits_in(mask: int) -> list[int]:
-    """The digits of a mask."""
-    return [d for d in range(1, mask.bit_length() + 1) if mask >> (d - 1) & 1]
 
 
 def _combination(cells: tuple[int, ...], sets: frozenset[int], masks: list[int]) -> bool:

@@ -10,8 +10,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import TypeAlias
 
-from bookmaker.grade.boards import cells_on
 from bookmaker.grade.state import State
+from bookmaker.puzzle.bits import cells_on
 
 Candidate: TypeAlias = tuple[int, int]
 """A cell and a digit."""

@@ -9,9 +9,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import TypeAlias
 
-from bookmaker.grade.boards import board_of, cells_on
-from bookmaker.grade.fillings import digits_in, narrow
+from bookmaker.grade.fillings import narrow
 from bookmaker.grade.relations import Pairs
+from bookmaker.puzzle.bits import board_of, cells_on, digits_in
 from bookmaker.solve.problem import Automaton, Combination, Constraint, Count, Relation, Sum
 
 Strikes: TypeAlias = tuple[int, ...] | None

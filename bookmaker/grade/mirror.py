@@ -13,6 +13,7 @@ from collections.abc import Callable, Hashable, Sequence
 from dataclasses import dataclass
 from functools import cache
 
+from bookmaker.puzzle.bits import digits_in, mask_of
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules import problem_of
 from bookmaker.rules.common.contract import RuledPuzzle
@@ -105,7 +106,7 @@ def _forms(constraints: Sequence[Constraint], cells: Sequence[int], digits: Sequ
             case Count(over, mask, least, most):
                 forms.add(("count", tuple(sorted(cells[c] for c in over)), _mapped(mask, digits), least, most))
             case Relation(pairs, beside):
-                keeps = frozenset((digits[d], digits[e]) for d in range(1, len(beside)) for e in _digits(beside[d]))
+                keeps = frozenset((digits[d], digits[e]) for d in range(1, len(beside)) for e in digits_in(beside[d]))
                 turned = frozenset((e, d) for d, e in keeps)
                 for a, b in pairs:
                     one, other = cells[a], cells[b]
@@ -119,12 +120,8 @@ def _forms(constraints: Sequence[Constraint], cells: Sequence[int], digits: Sequ
     return forms
 
 
-def _digits(mask: int) -> list[int]:
-    return [d for d in range(1, mask.bit_length() + 1) if mask >> (d - 1) & 1]
-
-
 def _mapped(mask: int, digits: Sequence[int]) -> int:
-    return sum(1 << (digits[d] - 1) for d in _digits(mask))
+    return mask_of(digits[d] for d in digits_in(mask))
 
 
 def _sum_form(

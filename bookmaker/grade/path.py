@@ -11,7 +11,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from bookmaker.grade.boards import board_of, cells_on
 from bookmaker.grade.effort import BEYOND as BEYOND_REACH
 from bookmaker.grade.effort import WEIGHTS, Weights
 from bookmaker.grade.forced import forced
@@ -22,6 +21,7 @@ from bookmaker.grade.singles import NAMES, openings, words
 from bookmaker.grade.solvers import luck, mean_looks
 from bookmaker.grade.state import State, ground_of, start
 from bookmaker.grade.technique import Finding, ladder
+from bookmaker.puzzle.bits import board_of, cells_on
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.verdict import Solution
 

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from bookmaker.grade.boards import board_of
+from bookmaker.puzzle.bits import board_of
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import problem_of
 from bookmaker.rules.common.contract import Rule, RuledPuzzle

@@ -15,9 +15,9 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
-from bookmaker.grade.boards import cells_on
 from bookmaker.grade.effort import Weights
 from bookmaker.grade.state import State
+from bookmaker.puzzle.bits import cells_on
 
 SOLVERS = 16
 FINE = 64

@@ -11,8 +11,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cached_property
 
-from bookmaker.grade.boards import board_of, cells_on
 from bookmaker.grade.marks import Mark, mark_of
+from bookmaker.puzzle.bits import board_of, cells_on, mask_of
 from bookmaker.puzzle.grid import SYMBOLS, Grid, House
 from bookmaker.puzzle.position import Position
 from bookmaker.rules import houses_of
@@ -219,7 +219,7 @@ class State:
 
     def held(self, board: int) -> int:
         """The digits written on a board, as a mask."""
-        return sum(1 << (digit - 1) for digit in range(1, len(self.stood)) if self.stood[digit] & board)
+        return mask_of(digit for digit in range(1, len(self.stood)) if self.stood[digit] & board)
 
     def present(self, pairs: Iterable[tuple[int, int]]) -> tuple[tuple[int, int], ...]:
         """Those of the candidates (cell, digit) that still stand."""

@@ -16,10 +16,11 @@ from typing import Self
 from bookmaker.display.items import Rect, Stroke
 from bookmaker.display.shapes import polyline
 from bookmaker.placed import Node, Table, Word, read_fields, read_items
+from bookmaker.puzzle.bits import digits_in, mask_of, span_mask
 from bookmaker.puzzle.cells import read_cells
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
-from bookmaker.rules.common.candidates import digits_in, mask_of, removed_by, span_mask
+from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.chain import Chain, read_chain
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.fillings import tried_out
@@ -234,7 +235,7 @@ def _can_add_up(circle: tuple[int, ...], shaft: Chain, node: Node, grid: Grid, d
 
 def _numbers(masks: Sequence[int]) -> dict[int, tuple[int, ...]]:
     """What a circle can hold: each number with its digits, which differ as they stand in one row or column."""
-    ways = product(*(tuple(digits_in(mask)) for mask in masks))
+    ways = product(*(digits_in(mask) for mask in masks))
     return {reduce(lambda n, d: 10 * n + d, way, 0): way for way in ways if len(set(way)) == len(way)}
 
 

@@ -15,11 +15,12 @@ from typing import Self
 
 from bookmaker.display.items import Line, Point, Rect, Stroke, Text
 from bookmaker.placed import Node, Table, Word, read_fields, read_items, read_whole
+from bookmaker.puzzle.bits import digits_in
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common import house_sums
 from bookmaker.rules.common.area import Area, is_picture, loops, parts, read_area, read_letters
-from bookmaker.rules.common.candidates import digits_in, locked_out, removed_by
+from bookmaker.rules.common.candidates import locked_out, removed_by
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark

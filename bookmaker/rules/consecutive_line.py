@@ -14,9 +14,10 @@ from typing import Self
 from bookmaker.display.items import Stroke
 from bookmaker.display.shapes import circle
 from bookmaker.placed import Node
+from bookmaker.puzzle.bits import digits_in, span_mask
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
-from bookmaker.rules.common.candidates import digits_in, locked_out, removed_by, span_mask
+from bookmaker.rules.common.candidates import locked_out, removed_by
 from bookmaker.rules.common.chain import Chain, read_chains
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.fillings import tried_out

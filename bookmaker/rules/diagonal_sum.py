@@ -13,10 +13,11 @@ from typing import Self
 from bookmaker.display.items import Line, Point, Stroke
 from bookmaker.display.shapes import polyline
 from bookmaker.placed import Node, Word, read_choice, read_items
+from bookmaker.puzzle.bits import span_mask
 from bookmaker.puzzle.cells import read_cell
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
-from bookmaker.rules.common.candidates import removed_by, span_mask
+from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Margins, Mark
 from bookmaker.rules.common.outside import INK, clue_figures, number_clue

@@ -14,9 +14,10 @@ from typing import Self
 from bookmaker.display.items import Stroke
 from bookmaker.display.shapes import polyline
 from bookmaker.placed import Node, read_whole
+from bookmaker.puzzle.bits import digits_in, mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
-from bookmaker.rules.common.candidates import digits_in, mask_of, removed_by, sees
+from bookmaker.rules.common.candidates import removed_by, sees
 from bookmaker.rules.common.chain import Chain, Complaint, lines_and_option, read_chains, unfillable
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.fillings import tried_out

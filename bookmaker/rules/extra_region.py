@@ -13,10 +13,11 @@ from typing import Self
 
 from bookmaker.display.items import Stroke
 from bookmaker.placed import Node
+from bookmaker.puzzle.bits import digits_in
 from bookmaker.puzzle.grid import CLASSIC, Grid, House
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.area import outline, read_areas
-from bookmaker.rules.common.candidates import digits_in, removed_by
+from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.strokes import BODY, THIN

@@ -12,10 +12,11 @@ from typing import Self
 
 from bookmaker.display.items import Line, Rect, Stroke
 from bookmaker.placed import Node, Table, Word
+from bookmaker.puzzle.bits import digits_in, mask_of
 from bookmaker.puzzle.cells import read_cells
 from bookmaker.puzzle.grid import CLASSIC, SYMBOLS, Grid
 from bookmaker.puzzle.position import Position
-from bookmaker.rules.common.candidates import digits_in, mask_of, removed_by
+from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.reading import parts_of, read_digits
@@ -205,12 +206,12 @@ def _allowed(limit: Limit, grid: Grid) -> int:
 
 def _as_written(mask: int) -> str:
     """Digits in little room: “125”, and “1–4” for three or more in a row."""
-    digits, text = list(digits_in(mask)), ""
+    digits, text = digits_in(mask), ""
     while digits:
         run = next(n for n in range(len(digits), 0, -1) if digits[n - 1] - digits[0] == n - 1)
         text += symbol(digits[0])
         text += f"–{symbol(digits[run - 1])}" if run > 2 else "".join(map(symbol, digits[1:run]))
-        del digits[:run]
+        digits = digits[run:]
     return text
 
 

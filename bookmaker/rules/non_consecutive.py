@@ -10,10 +10,11 @@ from dataclasses import dataclass
 from typing import Self
 
 from bookmaker.placed import Node
+from bookmaker.puzzle.bits import mask_of
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.border import neighbour_relation, neighbours, partnerless
-from bookmaker.rules.common.candidates import mask_of, removed_by
+from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction, Rule
 from bookmaker.rules.common.frame import Frame, Mark
 from bookmaker.rules.common.reading import read_yes

@@ -13,9 +13,10 @@ from typing import Self
 from bookmaker.display.items import Close, Curve, Move, Path, Straight, Stroke
 from bookmaker.display.shapes import ARC
 from bookmaker.placed import Node
+from bookmaker.puzzle.bits import digits_in, mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
-from bookmaker.rules.common.candidates import digits_in, mask_of, removed_by
+from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Margins, Mark
 from bookmaker.rules.common.outside import INK, Clue, clue_figures, digit_clue, lane, lines_named, middle_of, read_clues

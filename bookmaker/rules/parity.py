@@ -12,9 +12,10 @@ from typing import Self
 from bookmaker.display.items import Rect, Stroke
 from bookmaker.display.shapes import circle
 from bookmaker.placed import Node
+from bookmaker.puzzle.bits import mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
-from bookmaker.rules.common.candidates import mask_of, removed_by
+from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.cellmarks import read_cell_marks
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark

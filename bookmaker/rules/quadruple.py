@@ -14,10 +14,11 @@ from typing import Self
 from bookmaker.display.items import Point, Stroke
 from bookmaker.display.shapes import circle
 from bookmaker.placed import Node, Table
+from bookmaker.puzzle.bits import mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.border import read_corner
-from bookmaker.rules.common.candidates import locked_out, mask_of, removed_by, sees
+from bookmaker.rules.common.candidates import locked_out, removed_by, sees
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.fillings import never_stand
 from bookmaker.rules.common.frame import Frame, Layer, Mark

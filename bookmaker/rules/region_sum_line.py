@@ -14,9 +14,10 @@ from typing import Self
 
 from bookmaker.display.items import Item
 from bookmaker.placed import Node
+from bookmaker.puzzle.bits import span_mask
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
-from bookmaker.rules.common.candidates import removed_by, span_mask
+from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.chain import Chain, Complaint, read_chains, unfillable
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.fillings import tried_out

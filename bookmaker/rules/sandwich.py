@@ -15,10 +15,11 @@ from typing import Self
 
 from bookmaker.display.items import Line, Stroke
 from bookmaker.placed import Node
+from bookmaker.puzzle.bits import digits_in
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.automata import Machine, machine, met
-from bookmaker.rules.common.candidates import digits_in, removed_by
+from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Margins, Mark
 from bookmaker.rules.common.outside import (

@@ -12,9 +12,10 @@ from itertools import pairwise
 from typing import Self
 
 from bookmaker.placed import Node
+from bookmaker.puzzle.bits import highest, lowest, span_mask
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
-from bookmaker.rules.common.candidates import highest, lowest, removed_by, sees, span_mask
+from bookmaker.rules.common.candidates import removed_by, sees
 from bookmaker.rules.common.chain import Chain, Complaint, read_chains
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Mark

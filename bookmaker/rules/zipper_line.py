@@ -14,10 +14,11 @@ from typing import Self
 from bookmaker.display.items import Point, Stroke
 from bookmaker.display.shapes import polyline
 from bookmaker.placed import Node
+from bookmaker.puzzle.bits import digits_in
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.automata import Machine, machine
-from bookmaker.rules.common.candidates import digits_in, removed_by, sees
+from bookmaker.rules.common.candidates import removed_by, sees
 from bookmaker.rules.common.chain import Chain, read_chains
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.fillings import tried_out

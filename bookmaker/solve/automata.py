@@ -12,7 +12,7 @@ from collections.abc import Sequence
 from functools import lru_cache
 from typing import TypeVar
 
-from bookmaker.solve.fields import digits_in, each_bit, spread
+from bookmaker.solve.fields import each_bit, places_in, spread
 
 MEMORY = 8192
 """How many answers of one kind an automaton remembers before it starts afresh."""
@@ -75,7 +75,7 @@ class AcceptedLine:
         states, mask = step
         row = self._into.of(states)
         after = 0
-        for digit in digits_in(mask):
+        for digit in places_in(mask):
             after |= row[digit]
         return _remembered(self._ahead, step, after)
 
@@ -84,7 +84,7 @@ class AcceptedLine:
         live, here, mask = step
         row = self._out_of.of(live)
         before = supported = 0
-        for digit in digits_in(mask):
+        for digit in places_in(mask):
             source = row[digit] & here
             if source:
                 before |= source

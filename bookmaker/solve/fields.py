@@ -81,6 +81,6 @@ def each_bit(bits: int) -> Iterator[int]:
 
 
 @cache
-def digits_in(mask: int) -> tuple[int, ...]:
+def places_in(mask: int) -> tuple[int, ...]:
     """The places of a mask's bits, from the lowest up. Kept, for masks of digits are few."""
     return tuple(bit for bit in range(mask.bit_length()) if mask >> bit & 1)

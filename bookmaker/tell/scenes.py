@@ -15,6 +15,7 @@ from bookmaker.grade.model import SolvePath, Step
 from bookmaker.grade.singles import Kind
 from bookmaker.grade.state import State, ground_of, start
 from bookmaker.proof.model import Proof
+from bookmaker.puzzle.bits import board_of
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.tell.model import Mood, Passage, Story
@@ -178,7 +179,7 @@ class _Stage:
     def _pencil(self, cells: set[int], digits: set[int] | None = None) -> Position:
         """The candidates of some cells, or only some digits there."""
         position = self.state.position()
-        inside = sum(1 << cell for cell in cells)
+        inside = board_of(cells)
         boards = [
             board & inside if digits is None or digit in digits else 0 for digit, board in enumerate(position.boards)
         ]

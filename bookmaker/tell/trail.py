@@ -7,10 +7,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from bookmaker.grade.boards import cells_on
 from bookmaker.grade.model import SolvePath, Step
 from bookmaker.grade.singles import Kind, Opening
 from bookmaker.grade.state import Area, State, ground_of, start
+from bookmaker.puzzle.bits import cells_on
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.tell.needs import Needs, Pair, opening_of, rivals_of
 

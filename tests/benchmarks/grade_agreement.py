@@ -26,11 +26,11 @@ ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
 from bookmaker.grade import Grade, grade
-from bookmaker.grade.boards import cells_on
 from bookmaker.grade.effort import WEIGHTS, Weights
 from bookmaker.grade.follow import follow
 from bookmaker.grade.singles import openings
 from bookmaker.grade.state import State, ground_of, start
+from bookmaker.puzzle.bits import cells_on
 from bookmaker.puzzle.puzzle import classic
 from bookmaker.rules import problem_of
 from bookmaker.solve import prove

@@ -6,10 +6,10 @@ from collections.abc import Iterator
 from functools import partial
 from itertools import combinations
 
-from bookmaker.grade.boards import cells_on
 from bookmaker.grade.state import Ground, State
 from bookmaker.grade.technique import Finding, Technique
 from bookmaker.grade.techniques.fish import NAMES, lines_named
+from bookmaker.puzzle.bits import cells_on
 
 
 class FinnedFish(Technique):

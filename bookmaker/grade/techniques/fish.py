@@ -9,9 +9,9 @@ from collections.abc import Iterator
 from functools import partial
 from itertools import combinations
 
-from bookmaker.grade.boards import cells_on
 from bookmaker.grade.state import Ground, State
 from bookmaker.grade.technique import Finding, Technique
+from bookmaker.puzzle.bits import cells_on
 
 NAMES = {2: "X-wing", 3: "swordfish", 4: "jellyfish"}
 

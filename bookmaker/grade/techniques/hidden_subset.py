@@ -7,9 +7,9 @@ from functools import partial
 from itertools import combinations
 from typing import ClassVar
 
-from bookmaker.grade.boards import cells_on
 from bookmaker.grade.state import Area, Ground, State
 from bookmaker.grade.technique import Finding, Technique
+from bookmaker.puzzle.bits import cells_on, mask_of
 
 
 class HiddenSubset(Technique):
@@ -47,7 +47,7 @@ class HiddenSubset(Technique):
 
 
 def _words(ground: Ground, area: Area, digits: tuple[int, ...], cells: tuple[int, ...]) -> str:
-    symbols = ground.symbols(sum(1 << (digit - 1) for digit in digits))
+    symbols = ground.symbols(mask_of(digits))
     return f"in {area.name}, {symbols} can stand in {ground.names(cells)} only"
 
 

@@ -9,9 +9,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 from functools import partial
 
-from bookmaker.grade.boards import cells_on
 from bookmaker.grade.state import Ground, State
 from bookmaker.grade.technique import Finding, Technique
+from bookmaker.puzzle.bits import cells_on
 
 
 class SharedSight(Technique):

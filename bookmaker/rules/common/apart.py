@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from functools import lru_cache
 
+from bookmaker.puzzle.bits import board_of, cells_on
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.candidates import peers
@@ -56,7 +57,7 @@ def differing(position: Position, moves: tuple[Move, ...], move: str) -> Iterato
                 words = f"{move} from the {symbol(digit)} in {grid.name(cell)} reaches {reached_cells}"
                 yield Deduction(5, 1, (cell,), removed, words)
     for house in grid.houses:
-        home = sum(1 << cell for cell in house.cells)
+        home = board_of(house.cells)
         for digit in grid.digits:
             places = [cell for cell in house.cells if position.may(cell, digit)]
             if not 2 <= len(places) <= 4:
@@ -76,4 +77,4 @@ def differing(position: Position, moves: tuple[Move, ...], move: str) -> Iterato
 
 def _on(board: int, digit: int) -> tuple[tuple[int, int], ...]:
     """The candidates (cell, digit) of one digit on a board."""
-    return tuple((cell, digit) for cell in range(board.bit_length()) if board >> cell & 1)
+    return tuple((cell, digit) for cell in cells_on(board))

@@ -14,10 +14,10 @@ from bookmaker import placed
 from bookmaker.display.items import Path, Point
 from bookmaker.display.shapes import circle
 from bookmaker.placed import Node, Table, Word, read_fields, read_items, read_switch
+from bookmaker.puzzle.bits import digits_in
 from bookmaker.puzzle.cells import read_cell
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
-from bookmaker.rules.common.candidates import digits_in
 from bookmaker.rules.common.contract import Deduction
 from bookmaker.rules.common.fillings import APART, Fits, can_be_filled, never_stand
 from bookmaker.rules.common.reading import parts_of

@@ -1,46 +1,13 @@
-"""Small tools for reading a position: sets of digits as masks, and the candidates that a rule takes away.
-
-A mask has bit d - 1 set for digit d, as everywhere in the engine.
-"""
+"""Small tools for reading a position: which cells see each other, and the candidates that a rule takes away."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Mapping
 from functools import lru_cache
 
+from bookmaker.puzzle.bits import board_of, cells_on, digits_in
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
-
-
-def digits_in(mask: int) -> Iterator[int]:
-    """The digits of a mask, least first."""
-    while mask:
-        low = mask & -mask
-        yield low.bit_length()
-        mask ^= low
-
-
-def mask_of(digits: Iterable[int]) -> int:
-    """The mask of some digits."""
-    mask = 0
-    for digit in digits:
-        mask |= 1 << (digit - 1)
-    return mask
-
-
-def lowest(mask: int) -> int:
-    """The least digit of a mask that is not empty."""
-    return (mask & -mask).bit_length()
-
-
-def highest(mask: int) -> int:
-    """The greatest digit of a mask that is not empty."""
-    return mask.bit_length()
-
-
-def span_mask(least: int, most: int) -> int:
-    """The mask of the digits `least`..`most`; empty where they cross."""
-    return ((1 << most) - 1) & ~((1 << (max(least, 1) - 1)) - 1) if most >= max(least, 1) else 0
 
 
 def removed_by(position: Position, kept: Mapping[int, int]) -> tuple[tuple[int, int], ...]:
@@ -53,7 +20,7 @@ def peers(grid: Grid) -> tuple[int, ...]:
     """For each cell the board of cells in its row, column or region, itself left out."""
     boards = [0] * len(grid.cells)
     for house in grid.houses:
-        board = sum(1 << cell for cell in house.cells)
+        board = board_of(house.cells)
         for cell in house.cells:
             boards[cell] |= board & ~(1 << cell)
     return tuple(boards)
@@ -72,4 +39,4 @@ def locked_out(position: Position, cells: Iterable[int], digit: int) -> tuple[tu
         board &= ~(1 << cell)
         if position.may(cell, digit):
             board &= seen[cell]
-    return tuple((cell - 1, digit) for cell in digits_in(board))
+    return tuple((cell, digit) for cell in cells_on(board))

@@ -12,9 +12,10 @@ from collections.abc import Callable, Iterator, Sequence
 from functools import lru_cache
 from typing import TypeAlias
 
+from bookmaker.puzzle.bits import digits_in
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
-from bookmaker.rules.common.candidates import digits_in, sees
+from bookmaker.rules.common.candidates import sees
 from bookmaker.rules.common.contract import Deduction
 from bookmaker.rules.common.wording import digits_listed, listed
 

@@ -10,9 +10,9 @@ from collections.abc import Callable, Iterable, Sequence
 from functools import lru_cache
 from itertools import combinations
 
+from bookmaker.puzzle.bits import digits_in, highest, lowest, mask_of
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
-from bookmaker.rules.common.candidates import digits_in, highest, lowest, mask_of
 
 
 @lru_cache(maxsize=4096)
