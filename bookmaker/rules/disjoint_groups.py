@@ -6,16 +6,14 @@ Manifest: `disjoint-groups: yes`. The grid needs rectangular boxes.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from itertools import combinations
 from typing import Self
 
 from bookmaker.placed import Node
 from bookmaker.puzzle.grid import Grid, House
 from bookmaker.puzzle.position import Position
-from bookmaker.rules.common.contract import Deduction, Rule
-from bookmaker.rules.common.frame import Frame, Mark
-from bookmaker.rules.common.reading import read_yes
+from bookmaker.rules.common.contract import Deduction
+from bookmaker.rules.common.wholegrid import WholeGridRule
 from bookmaker.rules.common.wording import listed, symbol
 from bookmaker.solve.problem import Constraint, Different
 from bookmaker.trouble import Desk
@@ -40,9 +38,8 @@ _PLACES = (
 )
 
 
-@dataclass(frozen=True)
-class DisjointGroups(Rule):
-    """Nothing to say but that it holds."""
+class DisjointGroups(WholeGridRule):
+    """The cells at one place of all boxes are a house."""
 
     kind = "disjoint-groups"
     title = "Disjoint groups"
@@ -55,7 +52,7 @@ class DisjointGroups(Rule):
             text = "disjoint groups need rectangular boxes: a place in one box must be a place in every box"
             desk.error(body.place, "groups-grid", text)
             return None
-        return cls() if read_yes(body, "disjoint-groups", desk) else None
+        return super().read(body, grid, desk)
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         return (Different(house.cells) for house in self.houses(grid))
@@ -80,13 +77,6 @@ class DisjointGroups(Rule):
             "other place of the boxes. A digit therefore stands at a different place in each box. When you have "
             "written it in a few boxes, cross out those places in the others before you look at rows and columns."
         )
-
-    def marks(self, frame: Frame) -> Iterator[Mark]:
-        return iter(())
-
-    @classmethod
-    def sample(cls) -> None:
-        return None
 
     def houses(self, grid: Grid) -> tuple[House, ...]:
         return tuple(

@@ -6,35 +6,25 @@ Manifest: `king: yes`. (A king also steps along rows and columns, where digits d
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
-from typing import Self
 
-from bookmaker.placed import Node
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.apart import all_differ, differing
-from bookmaker.rules.common.contract import Deduction, Rule
-from bookmaker.rules.common.frame import Frame, Mark
-from bookmaker.rules.common.reading import read_yes
+from bookmaker.rules.common.contract import Deduction
+from bookmaker.rules.common.wholegrid import WholeGridRule
 from bookmaker.solve.problem import Constraint
-from bookmaker.trouble import Desk
 
 MOVES = ((1, -1), (1, 1))
 """The slanting moves that go down; the others go back."""
 
 
-@dataclass(frozen=True)
-class King(Rule):
-    """Nothing to say but that it holds."""
+class King(WholeGridRule):
+    """Cells that touch at a corner differ."""
 
     kind = "king"
     title = "King's move"
     noun = "king's move"
     example = "king: yes\n"
-
-    @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
-        return cls() if read_yes(body, "king", desk) else None
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         yield all_differ(grid, MOVES)
@@ -58,13 +48,6 @@ class King(Rule):
             "equal beside it. Within a box this says nothing new; it works across the borders of boxes. A digit next "
             "to a box takes up to two places from it that rows and columns leave open."
         )
-
-    def marks(self, frame: Frame) -> Iterator[Mark]:
-        return iter(())
-
-    @classmethod
-    def sample(cls) -> None:
-        return None
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """A digit strikes the cells that touch its own at a corner; so do all its places in a house together."""

@@ -6,35 +6,25 @@ Manifest: `knight: yes`.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
-from typing import Self
 
-from bookmaker.placed import Node
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.apart import all_differ, differing
-from bookmaker.rules.common.contract import Deduction, Rule
-from bookmaker.rules.common.frame import Frame, Mark
-from bookmaker.rules.common.reading import read_yes
+from bookmaker.rules.common.contract import Deduction
+from bookmaker.rules.common.wholegrid import WholeGridRule
 from bookmaker.solve.problem import Constraint
-from bookmaker.trouble import Desk
 
 MOVES = ((1, -2), (1, 2), (2, -1), (2, 1))
 """The knight's moves that go down; the others go back."""
 
 
-@dataclass(frozen=True)
-class Knight(Rule):
-    """Nothing to say but that it holds."""
+class Knight(WholeGridRule):
+    """Cells a knight's move apart differ."""
 
     kind = "knight"
     title = "Knight's move"
     noun = "knight's move"
     example = "knight: yes\n"
-
-    @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
-        return cls() if read_yes(body, "knight", desk) else None
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         yield all_differ(grid, MOVES)
@@ -57,13 +47,6 @@ class Knight(Rule):
             "different digits. A digit in the middle of the grid reaches eight cells in this way, most of them beyond "
             "its box. Look for boxes where a digit has two places left that both strike the same cell."
         )
-
-    def marks(self, frame: Frame) -> Iterator[Mark]:
-        return iter(())
-
-    @classmethod
-    def sample(cls) -> None:
-        return None
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """A digit strikes the cells a knight's move away; so do all its places in a house together."""

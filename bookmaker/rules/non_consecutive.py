@@ -6,35 +6,25 @@ Manifest: `non-consecutive: yes`.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
-from typing import Self
 
-from bookmaker.placed import Node
 from bookmaker.puzzle.bits import mask_of
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.border import neighbour_relation, neighbours, partnerless
 from bookmaker.rules.common.candidates import removed_by
-from bookmaker.rules.common.contract import Deduction, Rule
-from bookmaker.rules.common.frame import Frame, Mark
-from bookmaker.rules.common.reading import read_yes
+from bookmaker.rules.common.contract import Deduction
+from bookmaker.rules.common.wholegrid import WholeGridRule
 from bookmaker.rules.common.wording import cells_listed, digits_listed, symbol
 from bookmaker.solve.problem import Constraint, Relation
-from bookmaker.trouble import Desk
 
 
-@dataclass(frozen=True)
-class NonConsecutive(Rule):
-    """Nothing to say but that it holds."""
+class NonConsecutive(WholeGridRule):
+    """Neighbours are never consecutive."""
 
     kind = "non-consecutive"
     title = "Non-consecutive"
     noun = "non-consecutive rule"
     example = "non-consecutive: yes\n"
-
-    @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
-        return cls() if read_yes(body, "non-consecutive", desk) else None
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         yield _asked(grid)
@@ -59,13 +49,6 @@ class NonConsecutive(Rule):
             "digit written down therefore takes two digits from each neighbour. When a digit has only two places left "
             "in a row, the cell between them can hold neither of the digits next to it in counting."
         )
-
-    def marks(self, frame: Frame) -> Iterator[Mark]:
-        return iter(())
-
-    @classmethod
-    def sample(cls) -> None:
-        return None
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Digits without a partner in a neighbour; and a cell that lies beside every place of a digit in a house."""

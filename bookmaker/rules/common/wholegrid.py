@@ -1,0 +1,30 @@
+"""Kinds that hold in the whole grid and have nothing to draw: a manifest says `king: yes` and no more."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from typing import Self
+
+from bookmaker.placed import Node
+from bookmaker.puzzle.grid import Grid
+from bookmaker.rules.common.contract import Rule
+from bookmaker.rules.common.frame import Frame, Mark
+from bookmaker.rules.common.reading import read_yes
+from bookmaker.trouble import Desk
+
+
+@dataclass(frozen=True)
+class WholeGridRule(Rule):
+    """Nothing to say but that it holds, so that two values of one kind are equal. The kind says what it asks."""
+
+    @classmethod
+    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+        return cls() if read_yes(body, cls.kind, desk) else None
+
+    def marks(self, frame: Frame) -> Iterator[Mark]:
+        return iter(())
+
+    @classmethod
+    def sample(cls) -> None:
+        return None
