@@ -9,14 +9,15 @@ from collections.abc import Iterable
 from itertools import groupby
 
 from bookmaker.book import wording
-from bookmaker.book.hints import hints_of
-from bookmaker.book.model import Book, BookPuzzle, Chapter, Credits, HintPages, Keys
+from bookmaker.book.kepthints import hints_of_all
+from bookmaker.book.model import Book, BookPuzzle, Chapter, Credits, HintPages, Hints, Keys
 from bookmaker.book.order import in_book_order
 from bookmaker.book.parts import front_parts, index_parts
 from bookmaker.book.rating import rating_of
 from bookmaker.book.rulestext import rules_text
 from bookmaker.book.typography import curled
 from bookmaker.manifest.model import Manifest
+from bookmaker.proof.cache import NoStore, Store
 from bookmaker.proof.model import Proof
 from bookmaker.rules.common.contract import Rule
 from bookmaker.solve.verdict import Unique
@@ -25,16 +26,25 @@ from bookmaker.trouble import BookTroubles, Trouble
 __all__ = ["Book", "BookPuzzle", "make_book"]
 
 
-def make_book(manifest: Manifest, proofs: Iterable[Proof], draft: bool = False, as_listed: bool = False) -> Book:
+def make_book(
+    manifest: Manifest,
+    proofs: Iterable[Proof],
+    draft: bool = False,
+    as_listed: bool = False,
+    store: Store | None = None,
+) -> Book:
     """The book of these puzzles in book order, or in the order given with `as_listed`.
 
+    Hints come from `store` where it has them; what is told now is kept there.
     Raises BookTroubles, naming each puzzle that is not proven unique, unless it is a draft.
     """
     ordered = tuple(proofs) if as_listed else in_book_order(manifest, proofs)
     if not draft:
         _refuse_unproven(ordered)
     hinted = manifest.publication.hints and not as_listed
-    puzzles = tuple(_puzzle(manifest, number, proof, hinted) for number, proof in enumerate(ordered, start=1))
+    hints = hints_of_all(ordered, store or NoStore()) if hinted else [None] * len(ordered)
+    numbered = enumerate(zip(ordered, hints, strict=True), start=1)
+    puzzles = tuple(_puzzle(manifest, number, proof, helps) for number, (proof, helps) in numbered)
     if manifest.order == "chapters" and not as_listed:
         groups = groupby(zip(ordered, puzzles, strict=True), key=lambda pair: pair[0].entry.chapter)
         chapters = tuple(
@@ -64,7 +74,7 @@ def make_book(manifest: Manifest, proofs: Iterable[Proof], draft: bool = False, 
     )
 
 
-def _puzzle(manifest: Manifest, number: int, proof: Proof, hinted: bool) -> BookPuzzle:
+def _puzzle(manifest: Manifest, number: int, proof: Proof, hints: Hints | None) -> BookPuzzle:
     entry, grade = proof.entry, proof.grade
     return BookPuzzle(
         number=number,
@@ -82,7 +92,7 @@ def _puzzle(manifest: Manifest, number: int, proof: Proof, hinted: bool) -> Book
         flaw=wording.flaw(proof.verdict),
         link=entry.link,
         marks=entry.marks,
-        hints=hints_of(proof) if hinted else None,
+        hints=hints,
     )
 
 

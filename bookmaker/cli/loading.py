@@ -17,7 +17,7 @@ from bookmaker.cli.table import remark
 from bookmaker.manifest import load
 from bookmaker.manifest.model import Entry, Manifest
 from bookmaker.proof import Proof, prove_all
-from bookmaker.proof.cache import FreshStore, user_store
+from bookmaker.proof.cache import FreshStore, Store, user_store
 from bookmaker.proof.crew import processes
 from bookmaker.trouble import BookTroubles, Trouble, nearest
 
@@ -66,9 +66,13 @@ def proofs_of(manifest: Manifest, ids: tuple[str, ...]) -> tuple[Proof, ...]:
 
 
 def _proofs(entries: tuple[Entry, ...], count: int = 0) -> tuple[Proof, ...]:
-    store = FreshStore(user_store()) if click.get_current_context().meta.get("fresh") else user_store()
     with shared() as crew:
-        return prove_all(entries, count, _progress(), store, crew)
+        return prove_all(entries, count, _progress(), known(), crew)
+
+
+def known() -> Store:
+    """What earlier runs have kept, unless --fresh asks for everything anew."""
+    return FreshStore(user_store()) if click.get_current_context().meta.get("fresh") else user_store()
 
 
 def shared() -> AbstractContextManager[Executor]:

@@ -12,7 +12,7 @@ from bookmaker.book import make_book
 from bookmaker.book.textedition import text_edition
 from bookmaker.cli.checked import write_checked
 from bookmaker.cli.group import main
-from bookmaker.cli.loading import book_argument, load_book, proofs_in_order, proving_options
+from bookmaker.cli.loading import book_argument, known, load_book, proofs_in_order, proving_options
 from bookmaker.display.contact import contact_sheet
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.ink.png import png_bytes
@@ -84,7 +84,7 @@ def typeset_command(
     chosen = layout_name or manifest.layout or ("a5-booklet" if booklet else "a4-book")
     layout = load_layout(chosen, None if layout_name else manifest.layout_place)
     proofs = proofs_in_order(manifest)
-    contents = make_book(manifest, proofs, draft=draft)
+    contents = make_book(manifest, proofs, draft=draft, store=known())
     documents = {"book": compose(contents, layout), "key": compose_key(contents, layout)}
     pages = documents["book"].pages
     if cover or manifest.publication.cover:

@@ -16,7 +16,7 @@ from bookmaker.manifest.model import Entry
 from bookmaker.proof.cache import NoStore, Store, key_of
 from bookmaker.proof.crew import AHEAD, Alone, done, in_order
 from bookmaker.proof.model import Proof
-from bookmaker.proof.record import Findings
+from bookmaker.proof.record import Findings, from_text, to_text
 from bookmaker.rules import keeps_all, problem_of
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve import prove, tally
@@ -77,19 +77,19 @@ def prove_each(
     Findings come from `store` where it has them. What is missing is found out by `crew` if there is one, else here.
     """
     kept, workers = store or NoStore(), crew or Alone()
-    fresh: list[tuple[str, Findings]] = []
+    fresh: list[tuple[str, str]] = []
 
     def begin(asked: tuple[Entry, str, Findings | None]) -> Future[tuple[Findings, float]]:
         entry, _, known = asked
         return workers.submit(_timed, entry.puzzle, count) if known is None else done((known, 0.0))
 
-    asked = ((entry, key, _sound(entry.puzzle, kept.get(key))) for entry, key in _with_keys(entries, count))
+    asked = ((entry, key, _known(entry.puzzle, kept.get(key))) for entry, key in _with_keys(entries, count))
     try:
         for (entry, key, known), (found, seconds) in in_order(asked, begin, AHEAD if crew else 0):
             if known is None:
-                if _sound(entry.puzzle, found) is None:
+                if not _sound(entry.puzzle, found):
                     raise EngineFault(f"the solution found for “{entry.id}” breaks a rule; please report this puzzle")
-                fresh.append((key, found))
+                fresh.append((key, to_text(found)))
                 if len(fresh) >= KEEP_AFTER:
                     kept.put(fresh)
                     fresh = []
@@ -108,11 +108,20 @@ def _timed(puzzle: RuledPuzzle, count: int) -> tuple[Findings, float]:
     return find_out(puzzle, count), perf_counter() - began
 
 
-def _sound(puzzle: RuledPuzzle, findings: Findings | None) -> Findings | None:
-    """The findings, if every solution in them keeps all rules."""
-    if findings is None or not all(keeps_all(puzzle, solution) for solution in _shown_by(findings.verdict)):
+def _known(puzzle: RuledPuzzle, kept: str | None) -> Findings | None:
+    """The findings in a record that was kept, if it is one and they are sound."""
+    if kept is None:
         return None
-    return findings
+    try:
+        findings = from_text(kept)
+    except ValueError:
+        return None
+    return findings if _sound(puzzle, findings) else None
+
+
+def _sound(puzzle: RuledPuzzle, findings: Findings) -> bool:
+    """Does every solution in the findings keep all rules?"""
+    return all(keeps_all(puzzle, solution) for solution in _shown_by(findings.verdict))
 
 
 def _shown_by(verdict: Verdict) -> Iterator[Solution]:

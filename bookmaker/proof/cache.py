@@ -1,10 +1,9 @@
-"""Proofs kept between runs, so that a book printed again proves nothing again.
+"""What is kept between runs, so that a book printed again proves nothing again.
 
-In: a puzzle. Out: its findings from an earlier run, or None. Kept in one SQLite file in the user's cache folder, under
-a hash of all that they depend on: the puzzle, its rules, the count asked for, the code of the rooms that prove and
-grade, and the second prover if there is one. A damaged or foreign entry is noticed (each carries a hash of itself, and
-its solutions are checked by the rules' plain predicates) and made anew. A cache that can't be used at all is done
-without: it never stops a book.
+In: a key. Out: the text kept under it by an earlier run, or None. Kept in one SQLite file in the user's cache folder,
+under a hash of all that it depends on: for a proof the puzzle, its rules, the count asked for, the code of the rooms
+that prove and grade, and the second prover if there is one. A damaged entry is noticed (each carries a hash of itself)
+and made anew. A cache that can't be used at all is done without: it never stops a book.
 """
 
 from __future__ import annotations
@@ -20,7 +19,6 @@ from pathlib import Path
 from typing import Protocol
 
 from bookmaker.audit import auditor
-from bookmaker.proof.record import Findings, from_text, to_text
 from bookmaker.rules.common.contract import RuledPuzzle
 
 ROOMS_THAT_MATTER = ("puzzle", "solve", "rules", "grade", "audit", "proof")
@@ -31,22 +29,22 @@ PATIENCE = 20.0
 
 
 class Store(Protocol):
-    """Where findings are kept."""
+    """Where texts are kept."""
 
-    def get(self, key: str) -> Findings | None:
-        """The findings under a key, or None."""
+    def get(self, key: str) -> str | None:
+        """The text under a key, as it was put; None where there is none."""
 
-    def put(self, found: Iterable[tuple[str, Findings]]) -> None:
-        """Keep findings under their keys."""
+    def put(self, texts: Iterable[tuple[str, str]]) -> None:
+        """Keep texts, each with its key before it."""
 
 
 class NoStore:
     """Keeps nothing."""
 
-    def get(self, key: str) -> Findings | None:
+    def get(self, key: str) -> str | None:
         return None
 
-    def put(self, found: Iterable[tuple[str, Findings]]) -> None:
+    def put(self, texts: Iterable[tuple[str, str]]) -> None:
         return None
 
 
@@ -56,31 +54,31 @@ class FreshStore:
     def __init__(self, store: Store) -> None:
         self.store = store
 
-    def get(self, key: str) -> Findings | None:
+    def get(self, key: str) -> str | None:
         return None
 
-    def put(self, found: Iterable[tuple[str, Findings]]) -> None:
-        self.store.put(found)
+    def put(self, texts: Iterable[tuple[str, str]]) -> None:
+        self.store.put(texts)
 
 
 class FileStore:
-    """Keeps findings in a SQLite file; several processes may use it at once, and one may be killed at any moment."""
+    """Keeps texts in a SQLite file; several processes may use it at once, and one may be killed at any moment."""
 
     def __init__(self, file: Path) -> None:
         self.file = file
 
-    def get(self, key: str) -> Findings | None:
+    def get(self, key: str) -> str | None:
         try:
             with closing(self._open()) as database:
                 row = database.execute("SELECT text, seal FROM proofs WHERE key = ?", (key,)).fetchone()
-            if row is None or _hash(key, str(row[0])) != row[1]:
-                return None
-            return from_text(str(row[0]))
-        except (sqlite3.Error, OSError, ValueError):
+        except (sqlite3.Error, OSError):
             return None
+        if row is None or not isinstance(row[0], str) or hash_of(key, row[0]) != row[1]:
+            return None
+        return row[0]
 
-    def put(self, found: Iterable[tuple[str, Findings]]) -> None:
-        rows = [(key, text, _hash(key, text)) for key, findings in found for text in (to_text(findings),)]
+    def put(self, texts: Iterable[tuple[str, str]]) -> None:
+        rows = [(key, text, hash_of(key, text)) for key, text in texts]
         try:
             self._write(rows)
         except sqlite3.DatabaseError as error:
@@ -110,15 +108,18 @@ class FileStore:
 def key_of(puzzle: RuledPuzzle, count: int) -> str:
     """The key of a puzzle's findings: a hash of everything they depend on. Rules are frozen values, told by repr."""
     grid = puzzle.grid
-    return _hash(code_version(), auditor(), repr((grid.size, grid.regions, puzzle.givens, puzzle.rules, count)))
+    return hash_of(
+        code_version(*ROOMS_THAT_MATTER), auditor(), repr((grid.size, grid.regions, puzzle.givens, puzzle.rules, count))
+    )
 
 
 @cache
-def code_version() -> str:
-    """A hash of the code of the rooms that matter, and of the Python that runs it."""
+def code_version(*places: str) -> str:
+    """A hash of the code of some rooms or files of bookmaker, and of the Python that runs it."""
     home = Path(__file__).resolve().parent.parent
-    files = sorted(path for room in ROOMS_THAT_MATTER for path in (home / room).rglob("*.py"))
-    return _hash(sys.version, *(f"{path.relative_to(home)}\n{path.read_text(encoding='utf-8')}" for path in files))
+    named = [home / place for place in places]
+    files = sorted(file for place in named for file in ([place] if place.is_file() else place.rglob("*.py")))
+    return hash_of(sys.version, *(f"{path.relative_to(home)}\n{path.read_text(encoding='utf-8')}" for path in files))
 
 
 def user_store() -> FileStore:
@@ -137,7 +138,8 @@ def _cache_folder() -> Path:
     return Path(os.environ.get("XDG_CACHE_HOME") or home / ".cache") / "bookmaker"
 
 
-def _hash(*parts: str) -> str:
+def hash_of(*parts: str) -> str:
+    """One hash of several texts; where one ends and the next begins counts."""
     total = sha256()
     for part in parts:
         total.update(f"{len(part)}:{part}".encode())

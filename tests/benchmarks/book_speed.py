@@ -3,8 +3,8 @@
     python tests/benchmarks/book_speed.py [PUZZLES …]
 
 A book of that many puzzles (default 30 and 300), the demo book's over and over, is made in the steps of
-`bookmaker typeset`, each timed: manifest, proofs from the store, book, pages, PDF, preflight. Then the same pages are
-drawn item by item with the methods of reportlab's canvas, which is what any program on reportlab would have to do.
+`bookmaker typeset`, each timed: manifest, proofs and hints from the store, pages, PDF, preflight. Then the same pages
+are drawn item by item with the methods of reportlab's canvas, which is what any program on reportlab would have to do.
 Processor time of one process, everything in one run.
 """
 
@@ -27,6 +27,7 @@ sys.path.insert(0, str(ROOT))
 from reportlab.pdfgen.canvas import Canvas
 
 from bookmaker.book import make_book
+from bookmaker.book.kepthints import hints_of_all
 from bookmaker.book.order import in_book_order
 from bookmaker.display.items import (
     Close,
@@ -168,11 +169,11 @@ def measure(count: int) -> None:
         folder = Path(name)
         write_book(folder, count)
         store = FileStore(folder / "proofs.sqlite")
-        prove_all(load(folder).entries, store=store)
+        hints_of_all(prove_all(load(folder).entries, store=store), store)
         manifest = clock.timed("manifest", lambda: load(folder))
         proofs = clock.timed("proofs", lambda: prove_all(manifest.entries, store=store))
         layout = load_layout(manifest.layout)
-        book = clock.timed("book", lambda: make_book(manifest, in_book_order(manifest, proofs)))
+        book = clock.timed("book", lambda: make_book(manifest, in_book_order(manifest, proofs), store=store))
         document = clock.timed("pages", lambda: compose(book, layout))
         file = clock.timed("PDF", lambda: pdf_bytes(document))
         report = clock.timed("preflight", lambda: inspect(file, "book.pdf", proofs))
