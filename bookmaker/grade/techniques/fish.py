@@ -5,11 +5,11 @@ Two lines make an X-wing, three a swordfish, four a jellyfish.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from functools import partial
-from itertools import combinations
 
 from bookmaker.grade.state import Ground, State
+from bookmaker.grade.subsets import as_many, joined
 from bookmaker.grade.technique import Finding, Technique
 from bookmaker.puzzle.bits import cells_on
 
@@ -23,41 +23,44 @@ class Fish(Technique):
     rung = 8
 
     def find(self, state: State) -> Iterator[Finding]:
-        grid = state.ground.grid
-        rows, columns = state.ground.rows, state.ground.columns
-        for digit in grid.digits:
+        ground = state.ground
+        for digit in ground.grid.digits:
             board = state.boards[digit]
-            if not board:
-                continue
-            for base, cover, what, other in ((rows, columns, "rows", "columns"), (columns, rows, "columns", "rows")):
-                lines = [(i, board & line) for i, line in enumerate(base) if (board & line).bit_count() >= 2]
-                for size in range(2, min(4, len(lines) - 1) + 1):
-                    few = [(i, places) for i, places in lines if places.bit_count() <= size]
-                    for chosen in combinations(few, size):
-                        places = 0
-                        for _, line in chosen:
-                            places |= line
-                        across = [i for i, line in enumerate(cover) if line & places]
-                        if len(across) != size:
-                            continue
-                        gone = 0
-                        for i in across:
-                            gone |= cover[i]
-                        gone &= board & ~places
+            for base, cover, what, other in both_ways(ground):
+                met = crossing(board, base, cover)
+                for size in range(2, min(4, len(met) - 1) + 1):
+                    for lines, crossed in as_many(met, size):
+                        across = tuple(cells_on(crossed))
+                        places = board & joined(base[i] for i in lines)
+                        gone = board & joined(cover[i] for i in across) & ~places
                         if gone:
                             removed = tuple((cell, digit) for cell in cells_on(gone))
-                            at = [i for i, _ in chosen]
-                            words = partial(_words, state.ground, digit, what, at, other, across)
+                            words = partial(_words, ground, digit, what, lines, other, across)
                             yield Finding(NAMES[size], self.rung, tuple(cells_on(places)), removed, words, size - 2)
 
 
-def _words(ground: Ground, digit: int, what: str, base: list[int], other: str, cover: list[int]) -> str:
+def both_ways(ground: Ground) -> Iterator[tuple[Sequence[int], Sequence[int], str, str]]:
+    """The lines in which a fish is looked for and those that cross them, as boards, and what both are called."""
+    yield ground.rows, ground.columns, "rows", "columns"
+    yield ground.columns, ground.rows, "columns", "rows"
+
+
+def crossing(board: int, base: Sequence[int], cover: Sequence[int]) -> dict[int, int]:
+    """For each line of the base with two places or more, by number: the crossing lines these lie in, as bits."""
+    return {
+        number: sum(1 << i for i, across in enumerate(cover) if across & line & board)
+        for number, line in enumerate(base)
+        if (line & board).bit_count() >= 2
+    }
+
+
+def _words(ground: Ground, digit: int, what: str, base: Sequence[int], other: str, cover: Sequence[int]) -> str:
     return (
         f"in {what} {lines_named(base)} every place for {ground.symbol(digit)} lies in {other} {lines_named(cover)}, "
         f"so those {other} have it there"
     )
 
 
-def lines_named(lines: list[int]) -> str:
+def lines_named(lines: Sequence[int]) -> str:
     """“2, 5 and 7” for lines counted from 0."""
     return ", ".join(str(i + 1) for i in lines[:-1]) + f" and {lines[-1] + 1}"

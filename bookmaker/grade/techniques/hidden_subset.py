@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from functools import partial
-from itertools import combinations
 from typing import ClassVar
 
 from bookmaker.grade.state import Area, Ground, State
+from bookmaker.grade.subsets import as_many
 from bookmaker.grade.technique import Finding, Technique
 from bookmaker.puzzle.bits import cells_on, mask_of
 
@@ -18,32 +18,19 @@ class HiddenSubset(Technique):
     size: ClassVar[int]
 
     def find(self, state: State) -> Iterator[Finding]:
-        size, ground = self.size, state.ground
+        ground = state.ground
         seen: set[frozenset[tuple[int, int]]] = set()
         for area in ground.areas:
-            places = {digit: state.boards[digit] & area.board for digit in ground.grid.digits}
-            open_digits = [digit for digit, board in places.items() if board]
-            few = [digit for digit in open_digits if places[digit].bit_count() <= size]
-            if len(open_digits) <= size or len(few) < size:
-                continue
-            for digits in combinations(few, size):
-                together = 0
-                for digit in digits:
-                    together |= places[digit]
-                if together.bit_count() != size:
-                    continue
-                removed = tuple(
-                    (cell, digit)
-                    for digit in open_digits
-                    if digit not in digits
-                    for cell in cells_on(places[digit] & together)
-                )
+            places = {digit: board for digit in ground.grid.digits if (board := state.boards[digit] & area.board)}
+            for digits, cells in as_many(places, self.size):
+                others = [(digit, board & cells) for digit, board in places.items() if digit not in digits]
+                removed = tuple((cell, digit) for digit, board in others for cell in cells_on(board))
                 key = frozenset(removed)
                 if removed and key not in seen:
                     seen.add(key)
-                    cells = tuple(cells_on(together))
-                    words = partial(_words, ground, area, digits, cells)
-                    yield Finding(self.name, self.rung, cells, removed, words, size - 2)
+                    where = tuple(cells_on(cells))
+                    words = partial(_words, ground, area, digits, where)
+                    yield Finding(self.name, self.rung, where, removed, words, self.size - 2)
 
 
 def _words(ground: Ground, area: Area, digits: tuple[int, ...], cells: tuple[int, ...]) -> str:

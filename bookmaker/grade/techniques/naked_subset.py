@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from functools import partial
-from itertools import combinations
 from typing import ClassVar
 
 from bookmaker.grade.state import Area, Ground, State
+from bookmaker.grade.subsets import as_many
 from bookmaker.grade.technique import Finding, Technique
+from bookmaker.puzzle.bits import digits_in
 
 
 class NakedSubset(Technique):
@@ -17,36 +18,22 @@ class NakedSubset(Technique):
     size: ClassVar[int]
 
     def find(self, state: State) -> Iterator[Finding]:
-        size = self.size
-        masks = state.masks()
+        ground, masks = state.ground, state.masks()
         seen: set[frozenset[tuple[int, int]]] = set()
-        for area in state.ground.areas:
-            empty = [cell for cell in area.cells if masks[cell]]
-            small = [cell for cell in empty if masks[cell].bit_count() <= size]
-            if len(empty) <= size or len(small) < size:
-                continue
-            for cells in combinations(small, size):
-                together = 0
-                for cell in cells:
-                    together |= masks[cell]
-                if together.bit_count() != size:
-                    continue
-                removed = tuple(
-                    (cell, digit)
-                    for cell in empty
-                    if cell not in cells and masks[cell] & together
-                    for digit in state.ground.grid.digits
-                    if masks[cell] & together & 1 << (digit - 1)
-                )
+        for area in ground.areas:
+            empty = {cell: masks[cell] for cell in area.cells if masks[cell]}
+            for cells, digits in as_many(empty, self.size):
+                others = [(cell, mask & digits) for cell, mask in empty.items() if cell not in cells]
+                removed = tuple((cell, digit) for cell, mask in others for digit in digits_in(mask))
                 key = frozenset(removed)
                 if removed and key not in seen:
                     seen.add(key)
-                    words = partial(_words, state.ground, area, cells, together)
-                    yield Finding(self.name, self.rung, cells, removed, words, size - 2)
+                    words = partial(_words, ground, area, cells, digits)
+                    yield Finding(self.name, self.rung, cells, removed, words, self.size - 2)
 
 
-def _words(ground: Ground, area: Area, cells: tuple[int, ...], together: int) -> str:
-    return f"in {area.name}, {ground.names(cells)} share {ground.symbols(together)} among themselves"
+def _words(ground: Ground, area: Area, cells: tuple[int, ...], digits: int) -> str:
+    return f"in {area.name}, {ground.names(cells)} share {ground.symbols(digits)} among themselves"
 
 
 class NakedPair(NakedSubset):
