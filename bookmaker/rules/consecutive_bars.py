@@ -13,20 +13,12 @@ from bookmaker.display.items import Rect, Stroke
 from bookmaker.placed import Node
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
-from bookmaker.rules.common.border import (
-    MarkKind,
-    Pair,
-    crowded,
-    neighbour_relation,
-    neighbours,
-    partnerless,
-    read_borders,
-    worked_through,
-)
+from bookmaker.rules.common.border import crowded, read_borders
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.neighbours import BorderMarks, MarkKind, Pair
 from bookmaker.rules.common.wording import one_or_many
-from bookmaker.solve.problem import Constraint, Relation
+from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk
 
 
@@ -56,7 +48,7 @@ consecutive-bars:         # every pair of neighbours with consecutive digits
         return cls(tuple(border.pair for border in borders))
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
-        yield from self._asked(grid)
+        return self._marked().asked(grid)
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for cell in grid.cells:
@@ -94,18 +86,10 @@ consecutive-bars:         # every pair of neighbours with consecutive digits
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Digits without a partner at a bar, or at a missing one; and strings of bars worked through."""
-        joined, apart = self._asked(position.grid)
-        yield from partnerless(position, joined, _BAR.called)
-        yield from partnerless(position, apart, "the missing bar", 6)
-        yield from worked_through(position, [joined], "bars")
+        return self._marked().deductions(position)
 
-    def _asked(self, grid: Grid) -> tuple[Relation, Relation]:
-        """What the bars ask, and what their absence asks."""
-        bare = [pair for pair in neighbours(grid) if pair not in set(self.bars)]
-        return (
-            neighbour_relation(self.bars, grid, _BAR.keeps),
-            neighbour_relation(bare, grid, lambda a, b: not _BAR.keeps(a, b)),
-        )
+    def _marked(self) -> BorderMarks:
+        return BorderMarks("bar", ((_BAR, self.bars),), all_marked=True)
 
 
 _BAR = MarkKind("the bar", lambda a, b: abs(a - b) == 1)

@@ -15,20 +15,12 @@ from bookmaker.display.shapes import circle
 from bookmaker.placed import Node
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
-from bookmaker.rules.common.border import (
-    MarkKind,
-    Pair,
-    knock_out,
-    neighbour_relation,
-    neighbours,
-    partnerless,
-    read_marks,
-    worked_through,
-)
+from bookmaker.rules.common.border import knock_out, read_marks
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.neighbours import BorderMarks, MarkKind, Pair
 from bookmaker.rules.common.wording import one_or_many, sentence_case
-from bookmaker.solve.problem import Constraint, Relation
+from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk
 
 
@@ -59,7 +51,7 @@ dots:
         return cls(pairs["white"], pairs["black"], all_marked)
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
-        return (asked for _, asked in self._asked(grid))
+        return self._marked().asked(grid)
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for cell in grid.cells:
@@ -117,22 +109,11 @@ dots:
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Digits without a partner at a dot, or at a missing one; and strings of dots worked through."""
-        asked = tuple(self._asked(position.grid))
-        for mark, made in asked:
-            yield from partnerless(position, made, mark, 6 if mark == _MISSING else 5)
-        yield from worked_through(position, [made for mark, made in asked if mark != _MISSING], "dots")
+        return self._marked().deductions(position)
 
-    def _asked(self, grid: Grid) -> Iterator[tuple[str, Relation]]:
-        """What each mark asks, and what its absence asks, with the name of it."""
-        if self.white:
-            yield _WHITE.called, neighbour_relation(self.white, grid, _WHITE.keeps)
-        if self.black:
-            yield _BLACK.called, neighbour_relation(self.black, grid, _BLACK.keeps)
-        if self.all_marked:
-            bare = [pair for pair in neighbours(grid) if pair not in {*self.white, *self.black}]
-            yield _MISSING, neighbour_relation(bare, grid, lambda a, b: not (_WHITE.keeps(a, b) or _BLACK.keeps(a, b)))
+    def _marked(self) -> BorderMarks:
+        return BorderMarks("dot", ((_WHITE, self.white), (_BLACK, self.black)), self.all_marked)
 
 
 _WHITE = MarkKind("the white dot", lambda a, b: abs(a - b) == 1)
 _BLACK = MarkKind("the black dot", lambda a, b: a == 2 * b or b == 2 * a)
-_MISSING = "the missing dot"

@@ -14,10 +14,11 @@ from bookmaker.display.shapes import polyline
 from bookmaker.placed import Node
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
-from bookmaker.rules.common.border import Pair, knock_out
+from bookmaker.rules.common.border import knock_out
 from bookmaker.rules.common.comparison import bounds, read_comparisons
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.neighbours import Pair
 from bookmaker.rules.common.wording import one_or_many
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.trouble import Desk

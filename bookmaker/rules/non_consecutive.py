@@ -10,9 +10,9 @@ from collections.abc import Iterator, Sequence
 from bookmaker.puzzle.bits import mask_of
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
-from bookmaker.rules.common.border import neighbour_relation, neighbours, partnerless
 from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction
+from bookmaker.rules.common.neighbours import neighbour_relation, neighbours, partnerless
 from bookmaker.rules.common.wholegrid import WholeGridRule
 from bookmaker.rules.common.wording import cells_listed, digits_listed, symbol
 from bookmaker.solve.problem import Constraint, Relation

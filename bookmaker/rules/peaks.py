@@ -13,11 +13,11 @@ from bookmaker.display.shapes import polyline
 from bookmaker.placed import Node
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
-from bookmaker.rules.common.border import Pair
 from bookmaker.rules.common.cellmarks import read_cell_marks
 from bookmaker.rules.common.comparison import bounds
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.neighbours import Pair
 from bookmaker.rules.common.wording import sentence_case, the_or_each
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.trouble import Desk

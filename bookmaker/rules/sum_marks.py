@@ -12,20 +12,12 @@ from typing import Self
 from bookmaker.placed import Node
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
-from bookmaker.rules.common.border import (
-    MarkKind,
-    Pair,
-    knock_out,
-    neighbour_relation,
-    neighbours,
-    partnerless,
-    read_marks,
-    worked_through,
-)
+from bookmaker.rules.common.border import knock_out, read_marks
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.neighbours import BorderMarks, MarkKind, Pair
 from bookmaker.rules.common.wording import one_or_many, sentence_case
-from bookmaker.solve.problem import Constraint, Relation
+from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk
 
 
@@ -56,7 +48,7 @@ sum-marks:
         return cls(pairs["V"], pairs["X"], all_marked)
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
-        return (asked for _, asked in self._asked(grid))
+        return self._marked().asked(grid)
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for row in range(grid.size):
@@ -108,22 +100,11 @@ sum-marks:
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Digits without a partner at a mark, or at a missing one; and strings of marks worked through."""
-        asked = tuple(self._asked(position.grid))
-        for mark, made in asked:
-            yield from partnerless(position, made, mark, 6 if mark == _MISSING else 5)
-        yield from worked_through(position, [made for mark, made in asked if mark != _MISSING], "marks")
+        return self._marked().deductions(position)
 
-    def _asked(self, grid: Grid) -> Iterator[tuple[str, Relation]]:
-        """What each mark asks, and what its absence asks, with the name of it."""
-        if self.five:
-            yield _FIVE.called, neighbour_relation(self.five, grid, _FIVE.keeps)
-        if self.ten:
-            yield _TEN.called, neighbour_relation(self.ten, grid, _TEN.keeps)
-        if self.all_marked:
-            bare = [pair for pair in neighbours(grid) if pair not in {*self.five, *self.ten}]
-            yield _MISSING, neighbour_relation(bare, grid, lambda a, b: a + b not in (5, 10))
+    def _marked(self) -> BorderMarks:
+        return BorderMarks("mark", ((_FIVE, self.five), (_TEN, self.ten)), self.all_marked)
 
 
 _FIVE = MarkKind("the V", lambda a, b: a + b == 5)
 _TEN = MarkKind("the X", lambda a, b: a + b == 10)
-_MISSING = "the missing mark"

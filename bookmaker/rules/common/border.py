@@ -1,4 +1,4 @@
-"""Marks between two cells that share a side, and on the corner of four cells. Reading, drawing, reasoning.
+"""Marks between two cells that share a side, and on the corner of four cells. Reading and drawing.
 
 Reading: pairs are typed as runs of two cells (`r1c1-r1c2`), a corner as two cells across it (`r1c1-r2c2`). Drawing:
 every mark stands on white, so that the cell line under it is broken and a region line cannot be taken for a part of it.
@@ -6,29 +6,22 @@ every mark stands on white, so that the cell line under it is broken and a regio
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
-from typing import TypeAlias
 
 from bookmaker import placed
 from bookmaker.display.items import Path, Point
 from bookmaker.display.shapes import circle
 from bookmaker.placed import Node, Table, Word, read_fields, read_items, read_switch
-from bookmaker.puzzle.bits import digits_in
 from bookmaker.puzzle.cells import read_cell
 from bookmaker.puzzle.grid import Grid
-from bookmaker.puzzle.position import Position
-from bookmaker.rules.common.contract import Deduction
-from bookmaker.rules.common.fillings import APART, Fits, can_be_filled, never_stand
+from bookmaker.rules.common.fillings import APART, Fits, can_be_filled
+from bookmaker.rules.common.neighbours import MarkKind, Pair, strings
 from bookmaker.rules.common.reading import parts_of
-from bookmaker.rules.common.wording import cells_listed, digits_listed, symbol
-from bookmaker.solve.problem import Relation, relation
+from bookmaker.rules.common.wording import cells_listed, symbol
 from bookmaker.trouble import Desk, Place
 
 LEAVE_OUT = "or leave the whole entry out"
-
-Pair: TypeAlias = tuple[int, int]
-"""Two cells that share a side, in the grid's order."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,14 +67,6 @@ def read_borders(body: Node, what: str, grid: Grid, desk: Desk, none: str = LEAV
     return tuple(found) if sound else None
 
 
-@dataclass(frozen=True, slots=True)
-class MarkKind:
-    """What a mark is called, with its article (“the white dot”), and which digits may stand on its two sides."""
-
-    called: str
-    keeps: Callable[[int, int], bool]
-
-
 def read_marks(
     body: Node, what: str, kinds: Mapping[str, MarkKind], grid: Grid, desk: Desk
 ) -> tuple[Mapping[str, tuple[Pair, ...]], bool] | None:
@@ -122,7 +107,7 @@ def crowded(placed: Sequence[tuple[Border, MarkKind]], grid: Grid, desk: Desk) -
 
     Strings are looked at one by one; where there is too much to try, they are taken to be sound.
     """
-    for cells in _strings([border.pair for border, _ in placed]):
+    for cells in strings([border.pair for border, _ in placed]):
         marks = [(border, kind) for border, kind in placed if border.pair[0] in cells]
         if _leaves_room(marks, grid):
             continue
@@ -142,7 +127,7 @@ def crowded(placed: Sequence[tuple[Border, MarkKind]], grid: Grid, desk: Desk) -
 def _leaves_room(marks: Sequence[tuple[Border, MarkKind]], grid: Grid) -> bool:
     """Can the cells of these marks be filled, each string by itself?"""
     keeps = {border.pair: kind.keeps for border, kind in marks}
-    return all(can_be_filled(grid, cells, _joined(cells, keeps)) for cells in _strings(list(keeps)))
+    return all(can_be_filled(grid, cells, _joined(cells, keeps)) for cells in strings(list(keeps)))
 
 
 def _joined(cells: Sequence[int], keeps: Mapping[Pair, Callable[[int, int], bool]]) -> Fits:
@@ -196,71 +181,6 @@ def _two_cells(word: Word, what: str, grid: Grid, desk: Desk, such_as: str = "r1
     return None if one is None or other is None else (one, other)
 
 
-def neighbours(grid: Grid) -> tuple[Pair, ...]:
-    """All pairs of cells that share a side, each once."""
-    return tuple((cell, other) for cell in grid.cells for other in grid.orthogonal(cell) if cell < other)
-
-
 def knock_out(at: Point, radius: float) -> Path:
     """White under a mark, wide enough to part it from the line it stands on."""
     return circle(at, radius, fill=1.0)
-
-
-def neighbour_relation(pairs: Iterable[Pair], grid: Grid, keeps: Callable[[int, int], bool]) -> Relation:
-    """What `keeps` says of the digits on the two sides of a border.
-
-    Cells that share a side share a row or column, so their digits differ: said here once more, it makes the sweep
-    stronger (no 5 at an X).
-    """
-    digits = grid.digits
-    return relation(pairs, grid.size, ((a, b) for a in digits for b in digits if a != b and keeps(a, b)))
-
-
-def partnerless(position: Position, asked: Relation, mark: str, rung: int = 5) -> Iterator[Deduction]:
-    """Digits of a cell that find no partner across a border. `mark` begins the words; the relation is symmetric."""
-    grid, masks = position.grid, position.masks
-    for pair in asked.pairs:
-        for cell, beyond in (pair, pair[::-1]):
-            gone = [digit for digit in digits_in(masks[cell]) if not asked.beside[digit] & masks[beyond]]
-            if gone:
-                name, partner = grid.name(cell), grid.name(beyond)
-                said = f"rules out {digits_listed(gone)} in {name}, which would leave nothing for {partner}"
-                words = f"{mark} between {cells_listed(grid, pair)} {said}"
-                yield Deduction(rung, 2, pair, tuple((cell, digit) for digit in gone), words)
-
-
-def worked_through(position: Position, asked: Sequence[Relation], what: str) -> Iterator[Deduction]:
-    """Strings of three to six cells joined by marks: digits that stand in no filling of the whole string.
-
-    `what` is what the string is made of (“dots”). The relations are symmetric.
-    """
-    beside = {pair: made.beside for made in asked for pair in made.pairs}
-    for cells in _strings(list(beside)):
-        if not 3 <= len(cells) <= 6:
-            continue
-
-        def fits(digits: Sequence[int], cells: Sequence[int] = cells) -> bool:
-            last = len(digits) - 1
-            return all(
-                beside[min(pair), max(pair)][digits[last]] >> (digits[at] - 1) & 1
-                for at in range(last)
-                if (min(pair := (cells[at], cells[last])), max(pair)) in beside
-            )
-
-        removed = never_stand(position, cells, fits)
-        if removed:
-            cell, digit = removed[0]
-            where = f"the {what} that join {cells_listed(position.grid, cells)}"
-            words = f"no way to fill {where} puts {symbol(digit)} in {position.grid.name(cell)}"
-            yield Deduction(7, len(cells), cells, removed, words)
-
-
-def _strings(pairs: Sequence[Pair]) -> Iterator[tuple[int, ...]]:
-    """The cells that hang together by pairs; each cell but the first stands beside an earlier one."""
-    left = list(pairs)
-    while left:
-        cells = list(left.pop(0))
-        while joined := next((pair for pair in left if pair[0] in cells or pair[1] in cells), None):
-            left.remove(joined)
-            cells += [cell for cell in joined if cell not in cells]
-        yield tuple(cells)

@@ -16,9 +16,9 @@ from bookmaker.puzzle.bits import highest, lowest, span_mask
 from bookmaker.puzzle.cells import read_cell
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
-from bookmaker.rules.common.border import Pair
 from bookmaker.rules.common.candidates import removed_by, sees
 from bookmaker.rules.common.contract import Deduction
+from bookmaker.rules.common.neighbours import Pair
 from bookmaker.rules.common.wording import bounds_said, cells_listed
 from bookmaker.trouble import Desk, Place
 
