@@ -129,7 +129,7 @@ def _text(run: Run, page: int, safe: tuple[float, float, float, float], findings
         findings.add(page, "font-missing", f"the font {font.name} is not embedded", hint)
     elif not font.subset:
         findings.add(page, "font-whole", f"the font {font.name} is embedded whole, not as a subset", warning=True)
-    if any(letter[0] == "\x00" for letter in run.letters):
+    if run.setting.lacking:
         hint = f"a text asks for a character that {font.name} does not have"
         findings.add(page, "missing-glyph", "an empty box is printed for a character", hint)
     box = run.box()

@@ -105,11 +105,10 @@ class _Square:
         """Cells along a side: one more than there are lines from the top side to the bottom side."""
         places = set()
         for stroke in strokes:
-            for way in () if b"c" in stroke.drawn else stroke.ways:  # grid lines have no curves
-                if len(way) == 2:
-                    (a, top), (b, bottom) = sorted(map(self.share, way), key=lambda share: share[1])
-                    if abs(a - b) < 1e-3 and abs(top) < 1e-3 and abs(bottom - 1) < 1e-3 and 1e-3 < a < 1 - 1e-3:
-                        places.add(round(a, 3))
+            for ends in stroke.straight:
+                (a, top), (b, bottom) = sorted(map(self.share, ends), key=lambda share: share[1])
+                if abs(a - b) < 1e-3 and abs(top) < 1e-3 and abs(bottom - 1) < 1e-3 and 1e-3 < a < 1 - 1e-3:
+                    places.add(round(a, 3))
         return len(places) + 1
 
 

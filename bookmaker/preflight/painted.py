@@ -5,11 +5,11 @@ Fills leave no trace but their colour; of curves only the ends are kept.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from functools import cached_property
+from functools import lru_cache
 from math import hypot
-from typing import Any, TypeAlias
+from typing import Any, NamedTuple, TypeAlias
 
 from bookmaker.preflight.pdffont import PdfFont
 from bookmaker.preflight.tokens import path_operations
@@ -40,13 +40,29 @@ FIGURE = 0.7
 """Height of figures and capitals, per em: near enough for every text font."""
 
 
-@dataclass(frozen=True, slots=True)
-class Run:
-    """Text shown in one go. `letters` are (character, start, width), the lengths in points before `matrix`."""
+class Setting(NamedTuple):
+    """How a string is set, in points before a matrix: `letters` are (character, start, width), `length` is how far they
+    go. `seen` is where those that are no spaces begin and end, None if there are none; `lacking` ones have no glyph."""
+
+    letters: tuple[tuple[str, float, float], ...]
+    length: float
+    seen: tuple[float, float] | None
+    lacking: bool
+
+
+def set_out(letters: Sequence[tuple[str, float, float]], length: float) -> Setting:
+    """Letters, as (character, start, width), with what the checks ask of them together."""
+    black = [letter for letter in letters if not letter[0].isspace()]
+    seen = (black[0][1], black[-1][1] + black[-1][2]) if black else None
+    return Setting(tuple(letters), length, seen, any(letter[0] == "\x00" for letter in letters))
+
+
+class Run(NamedTuple):
+    """Text shown in one go."""
 
     font: PdfFont
     size: float
-    letters: tuple[tuple[str, float, float], ...]
+    setting: Setting
     matrix: Matrix
     rise: float
     group: tuple[str, ...]
@@ -61,35 +77,24 @@ class Run:
         a, b, c, d, e, f = self.matrix
         high = self.rise + FIGURE * self.size / 2
         x, y = e + c * high, f + d * high
-        for character, start, width in self.letters:
+        for character, start, width in self.setting.letters:
             if not character.isspace():
                 along = start + width / 2
                 yield character, (x + a * along, y + b * along)
 
     def box(self) -> tuple[float, float, float, float] | None:
         """The box around the text, left, bottom, right, top, spaces at its ends left out; None if nothing is seen."""
-        seen = [letter for letter in self.letters if not letter[0].isspace()]
-        if not seen:
+        if self.setting.seen is None:
             return None
-        begin, end = seen[0][1], seen[-1][1] + seen[-1][2]
+        begin, end = self.setting.seen
         low, high = self.rise, self.rise + FIGURE * self.size
         a, b, c, d, e, f = self.matrix
-        along_x, up_x, along_y, up_y = (
-            (a * begin, a * end),
-            (c * low, c * high),
-            (b * begin, b * end),
-            (d * low, d * high),
-        )
-        left, bottom = e + min(along_x) + min(up_x), f + min(along_y) + min(up_y)
-        return left, bottom, e + max(along_x) + max(up_x), f + max(along_y) + max(up_y)
+        xs = (a * begin + c * low, a * begin + c * high, a * end + c * low, a * end + c * high)
+        ys = (b * begin + d * low, b * begin + d * high, b * end + d * low, b * end + d * high)
+        return e + min(xs), f + min(ys), e + max(xs), f + max(ys)
 
 
-def _sorted(one: float, other: float) -> tuple[float, float]:
-    return (one, other) if one <= other else (other, one)
-
-
-@dataclass(frozen=True)
-class Stroke:
+class Stroke(NamedTuple):
     """A stroked path: pen width on the page, and its segments as written, before `matrix`."""
 
     width: float
@@ -97,22 +102,36 @@ class Stroke:
     drawn: bytes
     matrix: Matrix
 
-    @cached_property
+    @property
     def ways(self) -> tuple[tuple[Point, ...], ...]:
         """The corners of each stretch on the page; a closed one comes back to its first."""
-        found: list[list[Point]] = []
-        for operator, numbers in path_operations(self.drawn):
-            match operator, numbers:
-                case "m", (x, y):
-                    found.append([(x, y)])
-                case "re", (x, y, width, height):
-                    right, top = x + width, y + height
-                    found.append([(x, y), (right, y), (right, top), (x, top), (x, y)])
-                case "h", _ if found:
-                    found[-1].append(found[-1][0])
-                case (("l" | "c" | "v" | "y"), (*_, x, y)) if found:
-                    found[-1].append((x, y))
-        return tuple(tuple(moved(self.matrix, point) for point in way) for way in found)
+        return tuple(tuple(moved(self.matrix, point) for point in way) for way in corners(self.drawn))
+
+    @property
+    def straight(self) -> Iterator[tuple[Point, Point]]:
+        """The ends on the page of those stretches that are one line; in a path with curves none counts as straight."""
+        if b"c" not in self.drawn:
+            for way in corners(self.drawn):
+                if len(way) == 2:
+                    yield moved(self.matrix, way[0]), moved(self.matrix, way[1])
+
+
+@lru_cache(maxsize=4096)  # the grids of a book share most of their lines
+def corners(path: bytes) -> tuple[tuple[Point, ...], ...]:
+    """The corners of each stretch of a path as written; a closed one comes back to its first."""
+    found: list[list[Point]] = []
+    for operator, numbers in path_operations(path):
+        match operator, numbers:
+            case "m", (x, y):
+                found.append([(x, y)])
+            case "re", (x, y, width, height):
+                right, top = x + width, y + height
+                found.append([(x, y), (right, y), (right, top), (x, top), (x, y)])
+            case "h", _ if found:
+                found[-1].append(found[-1][0])
+            case (("l" | "c" | "v" | "y"), (*_, x, y)) if found:
+                found[-1].append((x, y))
+    return tuple(map(tuple, found))
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,21 +8,30 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 from math import hypot
-from typing import Any, TypeAlias
+from typing import Any
 
 from pypdf import PageObject
 
-from bookmaker.preflight.painted import IDENTITY, Colour, Matrix, Painted, Picture, Run, Stroke, within
+from bookmaker.preflight.painted import (
+    IDENTITY,
+    Colour,
+    Matrix,
+    Painted,
+    Picture,
+    Run,
+    Setting,
+    Stroke,
+    set_out,
+    within,
+)
 from bookmaker.preflight.pdffont import PdfFont, read_font
-from bookmaker.preflight.tokens import LINES, PATH, lines, operations
+from bookmaker.preflight.tokens import LINES, PATH, line_parts, lines, operations
 
 GROUP = "/Bookmaker"
 """The tag of marked content that holds one of our named groups."""
 
 _MOST = 5000
 """Strings whose setting is kept."""
-
-Letters: TypeAlias = tuple[tuple[str, float, float], ...]
 
 _STROKE = {"S": b"", "s": b"h ", "B": b"", "B*": b"", "b": b"h ", "b*": b"h "}
 """What strokes a path, and the segment it adds."""
@@ -37,7 +46,7 @@ class Memory:
     """What the pages of one file share: its fonts, and how strings that come again are set."""
 
     fonts: dict[Any, PdfFont] = field(default_factory=dict)
-    settings: dict[tuple[Any, ...], tuple[Letters, float]] = field(default_factory=dict)
+    settings: dict[tuple[Any, ...], Setting] = field(default_factory=dict)
 
 
 def painted(page: PageObject, memory: Memory | None = None) -> Iterator[Painted]:
@@ -157,12 +166,12 @@ class _Painter:
     def _lines(self, stretch: bytes, resources: Any) -> Iterator[Run]:
         state, group = self.state, self.group
         a, b, c, d, e, f = state.matrix
-        for x, y, font, size, codes in lines(stretch):
+        for x, y, font, size, shown in lines(stretch):
             if font:
                 state.font, state.size = self._font(font, resources), size
             if state.font is not None:
                 placed = (a, b, c, d, a * x + c * y + e, b * x + d * y + f)
-                yield Run(state.font, state.size, self._set((codes,))[0], placed, state.rise, group)
+                yield Run(state.font, state.size, self._set(shown), placed, state.rise, group)
 
     def _next_line(self, x: float, y: float) -> None:
         self.line = self.place = within(self.line, (1, 0, 0, 1, x, y))
@@ -190,23 +199,23 @@ class _Painter:
         state = self.state
         if state.font is None:
             return None
-        letters, along = self._set(tuple(parts))
-        run = Run(state.font, state.size, letters, within(state.matrix, self.place), state.rise, self.group)
-        self.place = within(self.place, (1, 0, 0, 1, along, 0))
+        setting = self._set(tuple(parts))
+        run = Run(state.font, state.size, setting, within(state.matrix, self.place), state.rise, self.group)
+        self.place = within(self.place, (1, 0, 0, 1, setting.length, 0))
         return run
 
-    def _set(self, parts: tuple[Any, ...]) -> tuple[Letters, float]:
-        """The letters of strings and gaps, and how far they go. Digits and rules come again and again."""
+    def _set(self, shown: bytes | tuple[Any, ...]) -> Setting:
+        """How strings and gaps are set, read or as written in a line. Digits and rules come again and again."""
         state, settings = self.state, self.memory.settings
-        key = (parts, id(state.font), state.size, state.letter_space, state.word_space, state.stretch)
+        key = (shown, id(state.font), state.size, state.letter_space, state.word_space, state.stretch)
         made = settings.get(key)
         if made is None:
             if len(settings) > _MOST:
                 settings.clear()
-            made = settings[key] = self._setting(parts)
+            made = settings[key] = self._setting(line_parts(shown) if isinstance(shown, bytes) else shown)
         return made
 
-    def _setting(self, parts: tuple[Any, ...]) -> tuple[Letters, float]:
+    def _setting(self, parts: tuple[Any, ...]) -> Setting:
         state = self.state
         font, size = state.font, state.size
         assert font is not None
@@ -221,7 +230,7 @@ class _Painter:
                 letters.append((character, along, wide))
                 space = state.letter_space + (state.word_space if code == 32 and not font.wide else 0.0)
                 along += wide + space * state.stretch
-        return tuple(letters), along
+        return set_out(letters, along)
 
     def _font(self, name: str, resources: Any) -> PdfFont | None:
         """The font that a name stands for in the stream that is followed."""

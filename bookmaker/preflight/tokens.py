@@ -15,12 +15,13 @@ PATH = "path"
 """Stands for segments of a path; the one operand is their bytes, for `path_operations`."""
 
 LINES = "lines"
-"""Stands for one or more “BT x y Td /font size Tf <codes> Tj ET”, Tf left out or not; their bytes are for `lines`."""
+"""Stands for one or more “BT x y Td /font size Tf <codes> Tj ET”, Tf left out or not, or with “[<codes> gap …] TJ”;
+their bytes are for `lines`."""
 
 _LINE = re.compile(
     rb"""BT\s++([-+]?[\d.]++)\s++([-+]?[\d.]++)\s++Td\s++
     (?:/([^\s\x00()<>\[\]{}/%\#]++)\s++([\d.]++)\s++Tf\s++)?+
-    <((?:[0-9A-Fa-f]{2})*+)>\s++Tj\s++ET(?=\s)""",
+    (?:(<(?:[0-9A-Fa-f]{2})*+>)\s++Tj|\[((?:<(?:[0-9A-Fa-f]{2})*+>|[-+]?[\d.]++|\s++)*+)\]\s++TJ)\s++ET(?=\s)""",
     re.VERBOSE,
 )
 _PIECE = re.compile(
@@ -42,7 +43,7 @@ _PIECE = re.compile(
     re.VERBOSE | re.DOTALL,
 )
 _SEGMENT = re.compile(rb"((?:[-+]?[\d.]++[\s\x00]++)*+)(re|[mlcvyh])[\s\x00]++")
-_SEGMENTS = {b"re", b"m", b"l", b"c", b"v", b"y", b"h"}
+_PART = re.compile(rb"<([0-9A-Fa-f]*+)>|([-+]?[\d.]++)")
 _SEGMENTS = {b"re", b"m", b"l", b"c", b"v", b"y", b"h"}
 _CONSTANTS: dict[bytes, bool | None] = {b"true": True, b"false": False, b"null": None}
 _ESCAPES = {b"n": b"\n", b"r": b"\r", b"t": b"\t", b"b": b"\b", b"f": b"\f"}
@@ -109,10 +110,18 @@ def path_operations(path: bytes) -> Iterator[tuple[str, tuple[float, ...]]]:
 
 
 def lines(stretch: bytes) -> Iterator[tuple[float, float, str, float, bytes]]:
-    """The lines of text of a stretch: x, y, font and size (“” and 0 where they stay as they were), codes."""
-    for x, y, font, size, codes in _LINE.findall(stretch):
+    """The lines of text of a stretch: x, y, font and size (“” and 0 where they stay as they were), and what is shown,
+    as bytes for `line_parts`."""
+    for x, y, font, size, string, parts in _LINE.findall(stretch):
         named = ("/" + font.decode("utf-8", "replace"), _number(size)) if font else ("", 0.0)
-        yield _number(x), _number(y), *named, bytes.fromhex(codes.decode("ascii"))
+        yield _number(x), _number(y), *named, string or parts
+
+
+def line_parts(shown: bytes) -> tuple[bytes | float, ...]:
+    """The strings of a line and the gaps between them."""
+    return tuple(
+        _number(number) if number else bytes.fromhex(codes.decode("ascii")) for codes, number in _PART.findall(shown)
+    )
 
 
 _NAME_CODE = re.compile(rb"#([0-9A-Fa-f]{2})")

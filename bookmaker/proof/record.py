@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import json
 from dataclasses import dataclass
+from sys import intern
 from typing import Any, assert_never
 
 from bookmaker.grade.model import Grade, SolvePath, Step
@@ -85,9 +86,11 @@ def _grade_out(grade: Grade) -> dict[str, Any]:
 
 
 def _grade_in(data: dict[str, Any]) -> Grade:
-    steps = tuple(Step(*(_frozen(value) for value in values)) for values in data["steps"])
-    return Grade(SolvePath(steps, data["reached"]), data["effort"], data["band"], data["singles_only"])
+    path = SolvePath(tuple(map(_step_in, data["steps"])), data["reached"])
+    return Grade(path, data["effort"], data["band"], data["singles_only"])
 
 
-def _frozen(value: Any) -> Any:
-    return tuple(_frozen(item) for item in value) if isinstance(value, list) else value
+def _step_in(values: list[Any]) -> Step:
+    technique, rung, cells, placed, removed, because, openings, empty, effort = values
+    pairs = tuple([(cell, digit) for cell, digit in placed]), tuple([(cell, digit) for cell, digit in removed])
+    return Step(intern(technique), rung, tuple(cells), *pairs, because, openings, empty, effort)

@@ -34,7 +34,7 @@ def test_letters_stand_where_pdfplumber_sees_them() -> None:
     theirs = [char for char in pdfplumber.open(BytesIO(file)).pages[0].chars if char["text"] != " "]
     page = PdfReader(BytesIO(file)).pages[0]
     level = [run for run in runs(list(painted(page))) if abs(run.matrix[1]) < 0.1 and run.matrix[0] > 0]
-    ours = [(letter, run) for run in level for letter in run.letters if letter[0] != " "]
+    ours = [(letter, run) for run in level for letter in run.setting.letters if letter[0] != " "]
     expected = [char for char in theirs if abs(char["matrix"][1]) < 0.1 and char["matrix"][0] > 0]
     assert len(ours) == len(expected) > 40
     for ((character, start, width), run), char in zip(ours, expected, strict=True):
@@ -92,7 +92,7 @@ def test_pages_placed_on_a_sheet_are_followed() -> None:
     file = BytesIO()
     writer.write(file)
     (run,) = runs(seen(file.getvalue()))
-    ((character, start, _),) = run.letters
+    ((character, start, _),) = run.setting.letters
     # (100, 150) on the page; half of it turned left is (−75, 50)
     assert (character, moved(run.matrix, (start, 0))) == ("7", pytest.approx((225, 150)))
     assert run.em == pytest.approx(10) and run.group == ("grid x",)

@@ -12,7 +12,7 @@ from pypdf import PdfReader
 from pypdf.generic import ByteStringObject, ContentStream, FloatObject, NumberObject, TextStringObject
 
 from bookmaker.ink.pdf import pdf_bytes
-from bookmaker.preflight.tokens import LINES, PATH, lines, operations, path_operations
+from bookmaker.preflight.tokens import LINES, PATH, line_parts, lines, operations, path_operations
 from tests.ink.specimen import document
 
 
@@ -23,9 +23,11 @@ def spelled(stream: bytes) -> list[tuple[str, list[Any]]]:
         if operator == PATH:
             found += [(segment, list(numbers)) for segment, numbers in path_operations(operands[0])]
         elif operator == LINES:
-            for x, y, font, size, codes in lines(operands[0]):
+            for x, y, font, size, shown in lines(operands[0]):
                 named = [("Tf", [font, size])] if font else []
-                found += [("BT", []), ("Td", [x, y]), *named, ("Tj", [codes]), ("ET", [])]
+                parts = list(line_parts(shown))
+                text = ("Tj", parts) if len(parts) == 1 and isinstance(parts[0], bytes) else ("TJ", [parts])
+                found += [("BT", []), ("Td", [x, y]), *named, text, ("ET", [])]
         else:
             found.append((operator, operands))
     return found
@@ -90,6 +92,9 @@ def test_operators() -> None:
         (b"BT 1 2 Td <0A> Tj ET\n", "BT, Td 1 2, Tj b'\\n', ET"),
         (b"BT 1 2 Td /F1 9 Tf <0A> Tj ET\n", "BT, Td 1 2, Tf /F1 9, Tj b'\\n', ET"),
         (b"BT 1 2 Td <41> Tj ET\nBT 3 4 Td <> Tj ET Q", "BT, Td 1 2, Tj b'A', ET, BT, Td 3 4, Tj b'', ET, Q"),
+        (b"BT 1 2 Td [<41>-3 <>4.5] TJ ET\n", "BT, Td 1 2, TJ [b'A', -3.0, b'', 4.5], ET"),
+        (b"BT 1 2 Td [ ] TJ ET\n", "BT, Td 1 2, TJ [], ET"),
+        (b"BT 1 2 Td [<41> (B)] TJ ET\n", "BT, Td 1 2, TJ [b'A', b'B'], ET"),
         (b"BT 1 2 Td <0> Tj <41> Tj ET\n", "BT, Td 1 2, Tj b'\\x00', Tj b'A', ET"),
     ],
 )
@@ -115,7 +120,8 @@ def test_any_bytes_are_read_to_the_end(noise: bytes) -> None:
 @given(st.binary(max_size=40))
 def test_any_string_survives(content: bytes) -> None:
     escaped = b"".join(b"\\" + bytes([byte]) if byte in b"()\\\r" else bytes([byte]) for byte in content)
-    assert one(b"(" + escaped + b")") == [content.replace(b"\r", b"")]  # a backslash joins lines
+    joined = content.replace(b"\r\n", b"").replace(b"\r", b"")  # a backslash joins lines (ISO 32000-1, 7.3.4.2)
+    assert one(b"(" + escaped + b")") == [joined]
     assert one(b"<" + content.hex().encode() + b">") == [content]
 
 
