@@ -16,14 +16,17 @@ from bookmaker.book.model import Book
 from bookmaker.display.items import Group, Page, Rect, Text
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.ink.png import page_picture
-from bookmaker.layout import compose, compose_cover, load_layout, press_sheets
+from bookmaker.layout import compose, compose_cover, layout_names, load_layout, press_sheets
 from bookmaker.layout.art.codes import MODULE, barcode
+from bookmaker.layout.art.titleart import title_art
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.sheets.cover import spine_width
+from bookmaker.manifest.limits import LINE
 from bookmaker.manifest.markup import Run
 from bookmaker.manifest.pictures import Picture
 from bookmaker.manifest.publication import Cover
 from bookmaker.trouble import BookTroubles, Place
+from tests.layout.flat import flat
 from tests.layout.sample_book import full_book, picked
 
 LAYOUTS = ("a4-book", "half-letter-book", "a4-large-print")
@@ -133,3 +136,23 @@ def test_the_code_of_a_puzzles_link_stands_with_it(name: str) -> None:
     document = compose(replace(book, body=body), load_layout(name))
     page = next(page for page in document.pages if any(a.name == "puzzle kettle" for a in page.anchors))
     assert list(codes_on(page).values()) == ["https://example.org/kettle"]
+
+
+@pytest.mark.parametrize("name", [name for name in layout_names() if load_layout(name).use == "book"])
+@pytest.mark.parametrize("word", ["Long ", "Wandering weather ", "x"])
+def test_the_longest_titles_keep_clear_of_the_art(name: str, word: str) -> None:
+    layout = load_layout(name)
+    words = (LINE * word)[:LINE].strip()
+    book = replace(full_book(), title=words, subtitle=words)
+    cover = compose_cover(book, layout, 40).pages[0]
+    title = next(page for page in compose(book, layout).pages if any(a.name == "title" for a in page.anchors))
+    for page in (cover, title):
+        items = flat(page)
+        lines = [one.box[3] for one in items if isinstance(one.item, Text) and one.item.text in words]
+        peak = min(one.box[1] for one in items if one.inside("title art"))
+        assert len(lines) > 4 and max(lines) < peak
+
+
+def test_where_there_is_no_room_for_a_ridge_there_is_none() -> None:
+    assert title_art(full_book(), 300.0, 50.0).items == ()
+    assert title_art(full_book(), 300.0, -5.0).items == ()

@@ -20,14 +20,19 @@ from bookmaker.rules.thermometer import Thermometer
 COLUMNS = 21
 """Cells across the art: two for each step of the ridge."""
 
+LEAST = 4
+"""Rows of cells under which a ridge is no longer one: then there is no art."""
+
 _PLAIN = Grid(COLUMNS, ())
 """The cells of the art, row by row from the top left; only the lowest rows are drawn."""
 
 
 def title_art(book: Book, wide: float, high: float) -> Group:
-    """The ridge, `wide` by at most `high` points."""
+    """The ridge, `wide` by at most `high` points; nothing where a long title leaves it too little height."""
     cell = wide / COLUMNS
     rows = min(COLUMNS, int(high / cell))
+    if rows < LEAST:
+        return Group((), name="title art")
     points = skyline(wide, rows * cell)
     outline = Path((Move(points[0]), *(Straight(point) for point in points[1:]), Close()))
     hair, bold = Stroke(0.3, 0.5), Stroke(cell * 0.09, cap="square")

@@ -8,10 +8,10 @@ from bookmaker.book.model import Book, Foreword, Guide, ImprintPage, TitlePage
 from bookmaker.display.items import Group, Item, Text
 from bookmaker.layout.art.ridge import ridge
 from bookmaker.layout.art.titleart import title_art
-from bookmaker.layout.pages.parts import flowing, heading
+from bookmaker.layout.pages.parts import flowing, heading, titling
 from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.runs import marked_paragraph
-from bookmaker.layout.setting.text import DROP, Labels, Row, broken, paragraph
+from bookmaker.layout.setting.text import DROP, Labels, Row, paragraph
 from bookmaker.layout.sheet import Leaf, Sheet, capitals
 from bookmaker.layout.spec import Layout
 
@@ -30,19 +30,14 @@ def title_leaf(part: TitlePage, book: Book, layout: Layout) -> Leaf:
     """The title page: title and subtitle over the art, the editor and the publisher at the foot."""
 
     def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
-        display, line = layout.type.display, layout.line
-        lines = broken(book.title, display.font, display.size, layout.measure)
-        rows = [
-            Row(display.leading, (Text(0.0, display.leading - DROP * line, words, display.font, display.size),))
-            for words in lines
-        ]
-        if book.subtitle:
-            rows += [Row(line / 2), *paragraph(book.subtitle, layout.type.title, layout.measure, line)]
-        items: list[Item] = [*stacked(rows, sheet.x, sheet.y + layout.depth * 0.08, labels)]
+        line = layout.line
+        top = sheet.y + layout.depth * 0.08
+        rows = titling(book, layout, layout.type.display, 0.45 * layout.depth)
+        items: list[Item] = [*stacked(rows, sheet.x, top, labels)]
         art_width = layout.measure
         base = sheet.y + layout.depth * 0.84
-        top = sheet.y + layout.depth * 0.08 + height(rows)
-        items.append(Group((title_art(book, art_width, min(art_width * 0.56, base - top - 2 * line)),), sheet.x, base))
+        room = base - top - height(rows) - 2 * line
+        items.append(Group((title_art(book, art_width, min(art_width * 0.56, room)),), sheet.x, base))
         foot = sheet.y + layout.depth - line
         if part.publisher:
             items.append(capitals(sheet.x, foot, part.publisher, layout))

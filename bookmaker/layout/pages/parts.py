@@ -3,12 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import replace
 
+from bookmaker.book.model import Book
 from bookmaker.display.items import Item, Text
-from bookmaker.layout.setting.flow import columns, stacked
-from bookmaker.layout.setting.text import DROP, Labels, Row, broken
+from bookmaker.layout.setting.flow import columns, height, stacked
+from bookmaker.layout.setting.text import DROP, Labels, Row, broken, paragraph
 from bookmaker.layout.sheet import Leaf, Sheet
 from bookmaker.layout.spec import Layout, Type
+
+SMALLER = (1.0, 0.85, 0.7, 0.6, 0.5, 0.4)
+"""How much smaller a long title is set."""
 
 
 def heading(text: str, layout: Layout, x: float = 0.0) -> tuple[Row, ...]:
@@ -20,6 +25,21 @@ def heading(text: str, layout: Layout, x: float = 0.0) -> tuple[Row, ...]:
         for words in lines
     ]
     return (*rows, Row(layout.line, tied=True))
+
+
+def titling(book: Book, layout: Layout, display: Type, room: float) -> tuple[Row, ...]:
+    """The title in this type, and the subtitle under it; both smaller where they would be deeper than `room` points."""
+    rows: tuple[Row, ...] = ()
+    for share in SMALLER:
+        title, under = (
+            replace(type, size=share * type.size, leading=share * type.leading) for type in (display, layout.type.title)
+        )
+        rows = paragraph(book.title, title, layout.measure, layout.line)
+        if book.subtitle:
+            rows += (Row(layout.line / 2), *paragraph(book.subtitle, under, layout.measure, layout.line))
+        if height(rows) <= room:
+            break
+    return rows
 
 
 def number_before(x: float, y: float, number: int, type: Type) -> Text:

@@ -14,9 +14,10 @@ from bookmaker.display.items import Document, Group, Image, Item, Page, Rect, Te
 from bookmaker.layout.art.codes import BARCODE, QUIET, barcode, qr_code, qr_side
 from bookmaker.layout.art.titleart import title_art
 from bookmaker.layout.lengths import mm
+from bookmaker.layout.pages.parts import titling
 from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.runs import marked_paragraph
-from bookmaker.layout.setting.text import FONTS, Row, broken, paragraph, width
+from bookmaker.layout.setting.text import FONTS, Row, broken, width
 from bookmaker.layout.sheet import SPACING, draft_stamp
 from bookmaker.layout.spec import Layout
 from bookmaker.manifest.pictures import Picture
@@ -80,13 +81,11 @@ def compose_cover(book: Book, layout: Layout, pages: int) -> Document:
 
 def _front(book: Book, layout: Layout, wrap: Wrap, picture: Picture | None) -> Iterator[Item]:
     """Title and subtitle, and on the band the art or the picture."""
-    line, display, title = layout.line, layout.type.display, layout.type.title
+    line, display = layout.line, layout.type.display
     left = wrap.front + layout.margins.inner
     display = replace(display, size=1.2 * display.size, leading=1.2 * display.leading)
-    rows = [*paragraph(book.title, display, layout.measure, line)]
-    if book.subtitle:
-        rows += [Row(line / 2), *paragraph(book.subtitle, title, layout.measure, line)]
     top = layout.margins.top + 2 * line
+    rows = titling(book, layout, display, 0.5 * (wrap.band - top))
     room = wrap.band - top - height(rows) - 3 * line
     if picture is not None:
         yield from _picture(picture, wrap, room, layout.press.bleed)
