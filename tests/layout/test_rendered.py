@@ -175,7 +175,11 @@ MARKS: dict[str, tuple[str, Callable[[Found], bool]]] = {
         "crib",
         lambda found: isinstance(found[0], Rect) and found[0].fill == 0.88 and found[0].width > 30,
     ),
-    "a crop mark": ("press-cover", lambda found: isinstance(found[0], Line) and found[0].stroke.width == 0.25),
+    "a crop mark": (
+        "press-cover",
+        lambda found: isinstance(found[0], Line) and found[0].stroke.width == 0.25 and not found[0].stroke.dash,
+    ),
+    "the word at a fold": ("press-cover", lambda found: isinstance(found[0], Text) and found[0].text == "fold"),
     "a bar of the barcode": ("press-cover", in_group("barcode", Rect)),
 }
 

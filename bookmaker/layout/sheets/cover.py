@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from bookmaker.book.model import Book
-from bookmaker.display.items import Document, Group, Image, Item, Page, Rect, Text
+from bookmaker.display.items import Document, Group, Image, Item, Rect, Text
 from bookmaker.layout.art.codes import BARCODE, QUIET, barcode, qr_code, qr_side
 from bookmaker.layout.art.titleart import title_art
 from bookmaker.layout.lengths import mm
@@ -19,6 +19,7 @@ from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.runs import marked_paragraph
 from bookmaker.layout.setting.text import FONTS, Row, broken, width
 from bookmaker.layout.sheet import SPACING, draft_stamp
+from bookmaker.layout.sheets.press import FoldedPage
 from bookmaker.layout.spec import Layout
 from bookmaker.manifest.pictures import Picture
 from bookmaker.manifest.publication import Cover
@@ -75,7 +76,7 @@ def compose_cover(book: Book, layout: Layout, pages: int) -> Document:
         *_back(book, layout, wrap, cover),
         *(draft_stamp(wrap.front + layout.margins.inner, layout) if book.draft else ()),
     ]
-    page = Page(across, wrap.high, tuple(items), "")
+    page = FoldedPage(across, wrap.high, tuple(items), "", folds=(wrap.wide, wrap.front))
     return Document(book.title, book.editor, book.subtitle, (page,), language=book.publication.language)
 
 
