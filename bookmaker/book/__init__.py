@@ -19,7 +19,6 @@ from bookmaker.book.typography import curled
 from bookmaker.manifest.model import Manifest
 from bookmaker.proof.cache import NoStore, Store
 from bookmaker.proof.model import Proof
-from bookmaker.rules.common.contract import Rule
 from bookmaker.solve.verdict import Unique
 from bookmaker.trouble import BookTroubles, Trouble
 
@@ -81,7 +80,7 @@ def _puzzle(manifest: Manifest, number: int, proof: Proof, hints: Hints | None) 
         id=entry.id,
         puzzle=entry.puzzle,
         place=entry.place,
-        title=curled(entry.title) or _title_from_rules(entry.puzzle.rules),
+        title=curled(entry.title) or ", ".join(wording.kinds(entry.puzzle)),
         rules=rules_text(entry.puzzle),
         rating=rating_of(entry.puzzle, grade, manifest.band_names) if grade else None,
         solution=proof.solution,
@@ -94,11 +93,6 @@ def _puzzle(manifest: Manifest, number: int, proof: Proof, hints: Hints | None) 
         marks=entry.marks,
         hints=hints,
     )
-
-
-def _title_from_rules(rules: Iterable[Rule]) -> str:
-    """A name for a puzzle that was given none: “Arrows, Thermometers”, or “Classic” where no rule is added."""
-    return ", ".join(rule.title for rule in rules) or "Classic"
 
 
 def _refuse_unproven(proofs: Iterable[Proof]) -> None:

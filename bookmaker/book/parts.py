@@ -57,9 +57,7 @@ def index_parts(manifest: Manifest, puzzles: Sequence[BookPuzzle]) -> Iterator[P
     if not manifest.publication.index:
         return
     setters = [(puzzle.setter, puzzle) for puzzle in puzzles if puzzle.setter]
-    kinds = [
-        (title, puzzle) for puzzle in puzzles for title in ({rule.title for rule in puzzle.puzzle.rules} or {"Classic"})
-    ]
+    kinds = [(title, puzzle) for puzzle in puzzles for title in wording.kinds(puzzle.puzzle)]
     groups = ((wording.BY_SETTER, setters), (wording.BY_RULE, kinds))
     yield Index(
         wording.INDEX,

@@ -9,6 +9,8 @@ from datetime import date
 from typing import assert_never
 
 from bookmaker.manifest.model import Manifest
+from bookmaker.rules.common.contract import RuledPuzzle
+from bookmaker.rules.common.wording import sentence_case
 from bookmaker.solve.verdict import NoSolution, Several, Undecided, Unique, Verdict
 
 CONTENTS = "Contents"
@@ -41,6 +43,12 @@ _MONTHS = (
 def date_in_words(day: date) -> str:
     """“14 March 2026”."""
     return f"{day.day} {_MONTHS[day.month - 1]} {day.year}"
+
+
+def kinds(puzzle: RuledPuzzle) -> tuple[str, ...]:
+    """What a puzzle is: its grid, unless that is the usual one and rules say more, and its rules (“Thermometers”)."""
+    titles = tuple(rule.title for rule in puzzle.rules)
+    return titles if puzzle.grid.box and titles else (sentence_case(puzzle.grid.called), *titles)
 
 
 def proved(draft: bool) -> str:

@@ -10,6 +10,7 @@ from bookmaker.manifest.model import Manifest
 from bookmaker.proof import Proof
 from bookmaker.proof.report import verdict_word
 from bookmaker.puzzle.grid import Grid
+from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.verdict import NoSolution, Several, Undecided
 
 HEADINGS = ("no.", "title", "setter", "rules", "verdict", "band", "effort", "hardest step")
@@ -59,12 +60,18 @@ def _row(manifest: Manifest, number: int, proof: Proof) -> tuple[str, ...]:
         str(number),
         entry.title or entry.id,
         entry.setter or "–",
-        ", ".join(rule.kind for rule in entry.puzzle.rules) or "classic",
+        _kinds(entry.puzzle),
         verdict,
         manifest.band_names[graded.band - 1] if graded else "–",
         f"{graded.effort:.0f}" if graded else "–",
         _hardest(proof),
     )
+
+
+def _kinds(puzzle: RuledPuzzle) -> str:
+    """What the puzzle is: its grid, unless that is the usual one and rules say more, and its rules."""
+    kinds = [rule.kind for rule in puzzle.rules]
+    return ", ".join(kinds if puzzle.grid.box and kinds else [puzzle.grid.called, *kinds])
 
 
 def _hardest(proof: Proof) -> str:

@@ -45,6 +45,7 @@ def puzzle_report(band_names: Sequence[str], proof: Proof) -> dict[str, Any]:
         "title": entry.title,
         "setter": entry.setter,
         "size": entry.puzzle.grid.size,
+        "grid": entry.puzzle.grid.called,
         "givens": entry.puzzle.givens_text,
         "rules": [rule.kind for rule in entry.puzzle.rules],
         "verdict": verdict_word(proof.verdict),

@@ -39,6 +39,13 @@ class Grid:
     box: tuple[int, int] | None = None
 
     @property
+    def called(self) -> str:
+        """What the trade calls a puzzle on it: “classic” with boxes, “irregular”, “Latin square” without regions."""
+        if self.box:
+            return "classic"
+        return "irregular" if self.regions else "Latin square"
+
+    @property
     def cells(self) -> range:
         return range(self.size * self.size)
 

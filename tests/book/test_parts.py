@@ -54,7 +54,10 @@ def test_the_index_names_every_puzzle_under_its_setter_and_each_of_its_rules() -
         named = {entry.name for entry in setters.entries if puzzle in entry.puzzles}
         assert named == ({puzzle.setter} if puzzle.setter else set())
         kinds_of = {entry.name for entry in rules.entries if puzzle in entry.puzzles}
-        assert kinds_of == ({rule.title for rule in puzzle.puzzle.rules} or {"Classic"})
+        boxes = puzzle.puzzle.grid.box is not None
+        assert kinds_of - {"Classic", "Irregular"} == {rule.title for rule in puzzle.puzzle.rules}
+        assert ("Classic" in kinds_of) == (boxes and not puzzle.puzzle.rules)
+        assert ("Irregular" in kinds_of) == (not boxes)
     assert [entry.name for entry in setters.entries][-1] == "Zoë Łukasiewicz-Å"
 
 

@@ -53,6 +53,24 @@ def test_proof_prints_a_line_a_puzzle(book: Path) -> None:
     assert row.startswith("  1  Six by Six  Wick    classic  unique   Stroll")
 
 
+@pytest.mark.parametrize(
+    ("fields", "called"),
+    [
+        (["rules: {king: yes}"], "king"),
+        (["boxes: none"], "Latin square"),
+        (["regions: aaaabb aabbbb ccdddd ccccdd eeefff eeefff"], "irregular"),
+        (
+            ["regions: aaaabb aabbbb ccdddd ccccdd eeefff eeefff", "rules: {king: yes, knight: yes}"],
+            "irregular, king, knight",
+        ),
+    ],
+)
+def test_proof_says_what_a_puzzle_is(book: Path, fields: list[str], called: str) -> None:
+    (book / "book.yaml").write_text(BOOK.replace("size: 6\n", "\n    ".join(["size: 6", *fields]) + "\n"))
+    _, row = run("proof", book).stdout.splitlines()
+    assert row.split("Wick")[1].split("  ")[2] == called
+
+
 def test_proof_counts_exactly_what_a_misprint_leaves(tmp_path: Path) -> None:
     (tmp_path / "list.txt").write_text(f"# two\n{UNIQUE_17} sound\n{MISPRINT} misprint\n")
     report = tmp_path / "report.json"
@@ -75,10 +93,11 @@ def test_proof_writes_json_with_the_fields_promised(book: Path) -> None:
     assert report["book"] == "A Small Book"
     (puzzle,) = report["puzzles"]
     assert {
-        "id", "title", "size", "givens", "rules", "verdict", "solution", "other_solution", "solutions_counted", "band",
-        "band_name", "effort", "hardest", "singles_only", "reached_by_logic", "steps", "seconds",
+        "id", "title", "size", "grid", "givens", "rules", "verdict", "solution", "other_solution", "solutions_counted",
+        "band", "band_name", "effort", "hardest", "singles_only", "reached_by_logic", "steps", "seconds",
     } <= set(puzzle)  # fmt: skip
     assert puzzle["size"] == 6
+    assert puzzle["grid"] == "classic"
     assert puzzle["givens"].startswith("5...46...1..")
     placed = [cell for step in puzzle["steps"] for cell, _ in step["placed"]]
     assert len(placed) == len(set(placed)) == puzzle["givens"].count(".")
