@@ -1,6 +1,7 @@
 """The breaks against all possible breaks, tried one by one."""
 
-from itertools import combinations, pairwise
+from itertools import accumulate, combinations, pairwise
+from random import Random
 
 import pytest
 from hypothesis import given, settings
@@ -9,7 +10,8 @@ from hypothesis import strategies as st
 from bookmaker.hyphenation import pieces
 from bookmaker.layout.setting import linebreak
 from bookmaker.layout.setting.linebreak import line_lengths
-from bookmaker.layout.setting.text import FONTS, broken
+from bookmaker.layout.setting.text import FONTS, broken, paragraph
+from bookmaker.layout.spec import Type
 
 WORDS = st.lists(st.integers(5, 60), min_size=1, max_size=9)
 
@@ -52,12 +54,98 @@ def test_no_other_breaks_are_better(widths, measure):
 def test_no_other_breaks_are_better_where_words_can_be_parted(pieces, measure):
     widths, joined = [width for width, _ in pieces], [False, *(follows for _, follows in pieces[1:])]
     found = line_lengths(widths, 4, measure, joined, 3)
-    best = float("inf")
+    best = (float("inf"), float("inf"))
     for cuts in range(len(widths)):
         for places in combinations(range(1, len(widths)), cuts):
             lengths = [b - a for a, b in pairwise((0, *places, len(widths)))]
-            best = min(best, cost_of(lengths, widths, 4, measure, joined, 3))
-    assert abs(cost_of(found, widths, 4, measure, joined, 3) - best) < 1e-9
+            if (cost := cost_of(lengths, widths, 4, measure, joined, 3)) < float("inf"):
+                best = min(best, (ladders(lengths, joined), cost))
+    assert ladders(found, joined) == best[0]
+    assert abs(cost_of(found, widths, 4, measure, joined, 3) - best[1]) < 1e-9
+
+
+def ladders(lengths, joined):
+    """How many lines end in a hyphen under two that do."""
+    ends = [joined[at] if at < len(joined) else False for at in accumulate(lengths)]
+    return sum(all(ends[at : at + 3]) for at in range(len(ends) - 2))
+
+
+def three_in_a_row_can_be_helped(widths, space, measure, joined, hyphen):
+    """Are there breaks without a ladder at all? Reachable places alone are followed, without any cost."""
+    reached = {(0, 0)}
+    for start in range(len(widths)):
+        for hyphens in [count for at, count in reached if at == start]:
+            length = 0.0
+            for end in range(start + 1, len(widths) + 1):
+                length += widths[end - 1] + (space if end - 1 > start and not joined[end - 1] else 0.0)
+                parted = end < len(widths) and joined[end]
+                if length > measure and end > start + 1:
+                    break
+                fits = length + (hyphen if parted else 0.0) <= measure or end == start + 1
+                if fits and not (parted and hyphens == 2):
+                    reached.add((end, hyphens + 1 if parted else 0))
+    return any(at == len(widths) for at, _ in reached)
+
+
+ENGLISH = ["a", "of", "and", "tide", "every", "puzzle", "thermometer", "consecutive", "neighbouring", "hospitality"]
+GERMAN = ["und", "der", "Haus", "Nebel", "Donaudampfschifffahrt", "Wahrscheinlichkeitsrechnung", "Leuchtturmwärter"]
+SIZE = 10.0
+SPACE, DASH = FONTS.width(" ", "serif", SIZE), FONTS.width("-", "serif", SIZE)
+
+
+def broken_up(words, language, measure):
+    """The pieces of some words with whether they go on, their widths, and the lines they are set in."""
+    parts = [(part, at > 0) for word in words for at, part in enumerate(pieces(word, language))]
+    widths, joined = [FONTS.width(part, "serif", SIZE) for part, _ in parts], [follows for _, follows in parts]
+    return widths, joined, line_lengths(widths, SPACE, measure, joined, DASH)
+
+
+@settings(derandomize=True, deadline=None, max_examples=400)
+@given(
+    st.sampled_from([("en", ENGLISH), ("de", GERMAN)]).flatmap(
+        lambda of: st.tuples(st.just(of[0]), st.lists(st.sampled_from(of[1]), min_size=1, max_size=50))
+    ),
+    st.integers(50, 400),
+)
+def test_three_lines_in_a_row_end_in_a_hyphen_only_where_nothing_else_fits(text, measure):
+    language, words = text
+    widths, joined, lengths = broken_up(words, language, measure)
+    if ladders(lengths, joined):
+        assert not three_in_a_row_can_be_helped(widths, SPACE, measure, joined, DASH)
+
+
+def test_a_ladder_is_not_set_though_its_lines_are_fuller():
+    # two words of three pieces each; the fuller lines would part a word three times in a row
+    widths, joined = [75, 70, 50, 40, 20, 25], [False, True, True, False, True, True]
+    assert line_lengths(widths, 4, 100, joined, 3) == [1, 1, 1, 3]
+    assert ladders([1, 1, 2, 2], joined) == 1
+    assert cost_of([1, 1, 2, 2], widths, 4, 100, joined, 3) < cost_of([1, 1, 1, 3], widths, 4, 100, joined, 3)
+
+
+def test_a_ladder_stays_where_the_column_leaves_no_choice():
+    assert line_lengths([90, 90, 90, 90, 90], 4, 100, [False, True, True, True, True], 3) == [1, 1, 1, 1, 1]
+
+
+@pytest.mark.parametrize(("ems", "emptiest"), [(14, 0.5), (22, 0.42), (36, 0.38)])
+def test_lines_are_filled_and_spaces_are_never_stretched(ems, emptiest):
+    """Set flush left, a text has no rivers: spaces keep the font's width. What can go wrong is a short line: of 600
+    paragraphs none is emptier than this, but for those where the next piece would not have fitted."""
+    chance = Random(ems)
+    measure = ems * SIZE
+    for _ in range(600):
+        language, pool = chance.choice([("en", ENGLISH), ("de", GERMAN)])
+        words = chance.choices(pool, k=chance.randint(3, 60))
+        widths, joined, lengths = broken_up(words, language, measure)
+        for start, end in pairwise((0, *accumulate(lengths))):
+            if end == len(widths):
+                continue
+            length = sum(widths[start:end]) + SPACE * sum(not follows for follows in joined[start + 1 : end])
+            more = length + widths[end] + (0.0 if joined[end] else SPACE)
+            if more + DASH <= measure:
+                assert 1 - length / measure <= emptiest, words
+    type = Type("serif", SIZE, 14, "de")
+    rows = paragraph(" ".join(GERMAN * 5), type, measure, 14)
+    assert {item.word_space for row in rows for item in row.items} == {0.0}
 
 
 def test_words_are_parted_only_where_a_language_is_named():

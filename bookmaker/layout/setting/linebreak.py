@@ -3,12 +3,16 @@
 In: the widths of the words, or of the pieces they may be parted into, of the space between words, of a hyphen and of
 the column, in points. Out: how many pieces stand on each line. After D. E. Knuth and M. F. Plass, "Breaking Paragraphs
 into Lines", Software: Practice and Experience 11 (1981) 1119–1184: the best set of breaks is found by dynamic
-programming over a cost that grows with the cube of a line's gap; a parted word costs something of its own.
+programming over a cost that grows with the cube of a line's gap; a parted word costs something of its own. The fewest
+ladders come first, whatever they cost: a ladder is a line that ends in a hyphen under two that do.
+
+All spaces are as wide as the font has them, so there are no rivers; what a bad break makes is a short line.
 """
 
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import TypeAlias
 
 RUNT = 0.25
 """A last line shorter than this share of the column looks like a leftover."""
@@ -16,6 +20,12 @@ RUNT = 0.25
 
 PARTING = 0.03
 """What a parted word costs: as much as a line with three tenths of it empty."""
+
+IN_A_ROW = 2
+"""So many lines in a row may end in a hyphen (common practice); more only where no other breaks fit the column."""
+
+_Way: TypeAlias = tuple[tuple[int, float], int, int]
+"""Ladders and cost of the lines up to a break, where its last line starts, and the hyphens in a row before that."""
 
 
 def line_lengths(
@@ -27,24 +37,29 @@ def line_lengths(
     """
     count = len(widths)
     spaces = [0.0 if joined and joined[at] else space for at in range(count)]
-    cost = [0.0] + [float("inf")] * count
-    start_of = [0] * (count + 1)
+    # the best ways to each break, by how many hyphens in a row they end with: cost, and the way before
+    ways: list[dict[int, _Way]] = [{0: ((0, 0.0), 0, 0)}]
     for end in range(1, count + 1):
         parted = end < count and bool(joined) and joined[end]
+        here: dict[int, _Way] = {}
         length = hyphen if parted else 0.0
         for start in range(end - 1, -1, -1):
             length += widths[start] + (spaces[start + 1] if start < end - 1 else 0.0)
             if length > measure and start < end - 1:
                 break
-            line = _line_cost(length, measure, last=end == count, first=start == 0)
-            total = cost[start] + line + (PARTING if parted else 0.0)
-            if total < cost[end]:
-                cost[end], start_of[end] = total, start
+            line = _line_cost(length, measure, last=end == count, first=start == 0) + (PARTING if parted else 0.0)
+            for hyphens, ((ladders, cost), _, _) in ways[start].items():
+                then = min(hyphens + 1, IN_A_ROW) if parted else 0
+                total = (ladders + (parted and hyphens == IN_A_ROW), cost + line)
+                if then not in here or total < here[then][0]:
+                    here[then] = total, start, hyphens
+        ways.append(here)
     lengths = []
-    end = count
+    end, hyphens = count, 0
     while end:
-        lengths.append(end - start_of[end])
-        end = start_of[end]
+        _, start, hyphens = ways[end][hyphens]
+        lengths.append(end - start)
+        end = start
     return lengths[::-1]
 
 
