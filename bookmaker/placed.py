@@ -85,7 +85,8 @@ def read_whole(node: Node, what: str, desk: Desk, least: int, most: int) -> int 
         desk.error(node.place, "no-value", f"{what} is left empty", f"write a whole number from {least} to {most}")
         return None
     if not _WHOLE.fullmatch(node.value):
-        desk.error(node.place, "not-a-number", f"{what} should be a whole number, not {quoted(node.value)}")
+        said, hint = f"{what} should be a whole number, not {quoted(node.value)}", f"write one from {least} to {most}"
+        desk.error(node.place, "not-a-number", said, hint)
         return None
     number = int(node.value)
     if least <= number <= most:
@@ -139,7 +140,7 @@ def read_fields(
             desk.error(key.place, "unknown-key", f"{what} has no {quoted(key.value)}", hint)
     for name in needed:
         if name not in fields and f"“{name}”" not in suggested:
-            desk.error(node.place, "missing-key", f"{what} needs “{name}”")
+            desk.error(node.place, "missing-key", f"{what} needs “{name}”", f"add a line “{name}: …”")
     return fields
 
 

@@ -71,6 +71,7 @@ def _read_tree(tree: Node, file: Path, desk: Desk) -> tuple[Heading, tuple[Chapt
     """The heading, the chapters, and a list of puzzles for each chapter (one list where there are none)."""
     if isinstance(tree, Sequence) or (isinstance(tree, Table) and (tree.get("id") or tree.get("givens"))):
         return Heading(Place(str(file)), file.stem), (), [tree]
+    tree = _lifted(tree, desk)
     fields = read_fields(tree, "a manifest", desk, ("book", "puzzles", "chapters"), ("book",))
     heading = read_heading(fields["book"], desk) if "book" in fields else Heading(tree.place)
     if "chapters" not in fields:
@@ -93,6 +94,21 @@ def _read_tree(tree: Node, file: Path, desk: Desk) -> tuple[Heading, tuple[Chapt
         )
     heading = replace(heading, order="chapters")
     return heading, *_read_chapters(fields["chapters"], desk)
+
+
+def _lifted(tree: Node, desk: Desk) -> Node:
+    """The manifest with what was set in too far taken out of “book”."""
+    book = tree.get("book") if isinstance(tree, Table) else None
+    if not isinstance(tree, Table) or not isinstance(book, Table):
+        return tree
+    astray = [entry for entry in book.entries if entry[0].value in ("puzzles", "chapters")]
+    if not astray:
+        return tree
+    for word, _ in astray:
+        said = f"“{word.value}” stands under “book”, and belongs below it"
+        desk.error(word.place, "lost-name", said, f"begin “{word.value}:” in the first column")
+    own = Table(book.place, tuple(entry for entry in book.entries if entry not in astray))
+    return Table(tree.place, (*((word, own if node is book else node) for word, node in tree.entries), *astray))
 
 
 def _read_chapters(node: Node, desk: Desk) -> tuple[tuple[Chapter, ...], list[Node]]:

@@ -9,8 +9,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from bookmaker.placed import Node, Word
-from bookmaker.puzzle.cells import read_picture
 from bookmaker.puzzle.grid import SYMBOLS, Grid, House
+from bookmaker.puzzle.textgrid import read_picture
 from bookmaker.trouble import Desk, Place, quoted
 
 _TIMES = {2: "twice", 3: "three times", 4: "four times"}

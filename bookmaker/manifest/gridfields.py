@@ -10,8 +10,8 @@ import re
 from collections.abc import Mapping
 
 from bookmaker.placed import Node, Word, read_text, read_whole
-from bookmaker.puzzle.cells import read_picture
 from bookmaker.puzzle.grid import LARGEST, SMALLEST, USUAL_BOXES, Grid, boxed_grid, irregular_grid
+from bookmaker.puzzle.textgrid import read_picture
 from bookmaker.trouble import Desk, Place, quoted
 
 _BOXES = re.compile(r"([0-9]{1,2})\s*[x×X]\s*([0-9]{1,2})")

@@ -11,6 +11,7 @@ from bookmaker.manifest.givens import check_clashes, read_givens
 from bookmaker.manifest.gridfields import read_grid
 from bookmaker.manifest.model import Entry
 from bookmaker.manifest.publication import read_link
+from bookmaker.manifest.swallowed import parted
 from bookmaker.manifest.texts import read_date, read_id, read_line, read_note
 from bookmaker.manifest.typedmarks import typed_marks
 from bookmaker.placed import Node, Table, Word, read_fields
@@ -40,9 +41,11 @@ def read_entry(node: Node, permission: str, chapter: int, ids: dict[str, Place],
     """The entry of one puzzle. `permission` is the book's own line, for puzzles that have none; `ids` are those taken
     by earlier puzzles, in small letters, and this one's is added."""
     before = len(desk.found)
+    node = _with_rules_inside(node, desk)
     fields = read_fields(node, "the puzzle", desk, PUZZLE_KEYS, ("id",))
     if not isinstance(node, Table):
         return None
+    fields = parted(fields, desk)
     name = _claimed_id(fields["id"], ids, desk) if "id" in fields else None
     title, setter = read_line(fields, "title", desk), read_line(fields, "setter", desk)
     shown = read_date(fields["shown"], "shown", desk) if "shown" in fields else None
@@ -57,6 +60,24 @@ def read_entry(node: Node, permission: str, chapter: int, ids: dict[str, Place],
         desk.warn(place, "no-permission", f"“{name}” has no permission line", hint)
     marks = _typed_marks(fields.get("rules"))
     return Entry(name, puzzle, place, title, setter, shown, own_permission or permission, note, chapter, link, marks)
+
+
+def _with_rules_inside(node: Node, desk: Desk) -> Node:
+    """The puzzle with the kinds of rules that stand beside “rules” moved under it, which is said once."""
+    if not isinstance(node, Table):
+        return node
+    astray = [entry for entry in node.entries if entry[0].value in kinds()]
+    if not astray:
+        return node
+    first, *more = (word for word, _ in astray)
+    said = f"“{first.value}” is a kind of rule and does not stand under “rules”"
+    hint = "begin with “rules:” and set the kinds of rules below it in further"
+    desk.error(first.place, "lost-rule", said, hint, tuple(word.place for word in more))
+    rules = node.get("rules")
+    others = [entry for entry in node.entries if entry not in astray and entry[1] is not rules]
+    if isinstance(rules, Table):
+        astray = [*rules.entries, *astray]
+    return Table(node.place, (*others, (Word(first.place, "rules"), Table(first.place, tuple(astray)))))
 
 
 def _typed_marks(rules: Node | None) -> tuple[tuple[str, ...], ...]:

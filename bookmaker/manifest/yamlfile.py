@@ -27,7 +27,7 @@ from yaml.events import (
 )
 
 from bookmaker.manifest.limits import NESTING
-from bookmaker.manifest.yamlwords import AS_ITEM, NO_SPACE, NO_SPACE_COLON, in_plain_words
+from bookmaker.manifest.yamlwords import AS_ITEM, NO_SPACE, NO_SPACE_COLON, UNPARTED, in_plain_words
 from bookmaker.placed import Node, Sequence, Table, Word
 from bookmaker.trouble import LINE_BREAK, Desk, Place, quoted
 
@@ -46,6 +46,8 @@ _SWALLOWED = re.compile(r"-\w.*[\r\n]+[ ]*- ")
 """A list of which each item after the first is taken for more of the first one's text."""
 
 _NO_COLON = re.compile(r"[\w-]+:(?=\S)")
+
+_COLON = re.compile(r"\s*:")
 
 
 class _Refused(Exception):
@@ -121,7 +123,7 @@ class _Reader:
                 values.append(self.node(event, events, depth + 1, item=True))
             return Sequence(place, tuple(values))
         assert isinstance(event, MappingStartEvent)
-        return Table(place, tuple(self.entries(events, depth + 1, item)))
+        return Table(place, tuple(self.entries(events, depth + 1, item, bool(event.flow_style))))
 
     def look_over(self, event: ScalarEvent) -> None:
         """Slips in a text without quotes that leave it sound, but not what was meant."""
@@ -133,25 +135,38 @@ class _Reader:
             hint = "put the whole text in quotes: 'Tides #2'"
             self.desk.warn(self.place(lost.start("sign")), "lost-number", said, hint)
 
-    def entries(self, events: Iterator[Event], depth: int, item: bool) -> Iterator[tuple[Word, Node]]:
+    def entries(self, events: Iterator[Event], depth: int, item: bool, flow: bool) -> list[tuple[Word, Node]]:
+        """What a table holds; `item` says that it is one of a list, `flow` that it stands in braces."""
         seen: dict[str, Place] = {}
+        found: list[tuple[Word, Node]] = []
         again = False
         while not isinstance(event := next(events), MappingEndEvent):
             key = self.node(event, events, depth)
             if not isinstance(key, Word):
                 self.refuse(event, "odd-key", "a list or table stands where a name was expected", "write “name: value”")
-                return
+                return found
             value = self.node(next(events), events, depth)
+            empty = isinstance(value, Word) and not value.value
+            if again:
+                continue  # all that follows belongs to a new item
             if key.value in seen:
-                if not again:
-                    self.say_twice(key, seen, item)
-                again = again or (item and key.value == next(iter(seen)))  # all that follows belongs to a new item
-            elif (missed := _NO_COLON.match(key.value)) and isinstance(value, Word) and not value.value:
+                self.say_twice(key, seen, item)
+                again = item and key.value == next(iter(seen))
+            elif (missed := _NO_COLON.match(key.value)) and empty:
                 place, hint = key.at_offset(missed.end()), f"write “{missed[0]} {key.value[missed.end() :]}”"
                 self.desk.error(place, "no-space", NO_SPACE_COLON, hint)
+            elif flow and empty and found and not _COLON.match(self.text, _span(event)[1]):
+                name, before = found[-1]
+                self.desk.error(
+                    key.place, "comma", f"{quoted(key.value)} has been parted from “{name.value}”", UNPARTED
+                )
+                if isinstance(before, Word):
+                    origins = (*(before.origins or ((0, before.place),)), (len(before.value) + 1, key.place))
+                    found[-1] = name, Word(before.place, f"{before.value} {key.value}", origins)
             else:
                 seen[key.value] = key.place
-                yield key, value
+                found.append((key, value))
+        return found
 
     def say_twice(self, key: Word, seen: dict[str, Place], item: bool) -> None:
         said = f"“{key.value}” is said twice; the first is on line {seen[key.value].line}"

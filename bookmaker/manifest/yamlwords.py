@@ -9,12 +9,14 @@ that a parser which changes its phrases is noticed.
 from __future__ import annotations
 
 import re
+from contextlib import suppress
 from typing import NamedTuple
 
+import yaml
 from yaml.error import MarkedYAMLError
 from yaml.reader import ReaderError
 
-from bookmaker.trouble import quoted
+from bookmaker.trouble import LINE_BREAK, quoted
 
 
 class Said(NamedTuple):
@@ -30,34 +32,32 @@ _QUOTE = "put text that begins with a sign, or holds “: ”, in quotes: 'like:
 _ITEM = re.compile(r"-[ ]+(?P<name>[\w-]+):")
 _NAME = re.compile(r"(?P<name>[\w-]+):")
 _TIGHT = re.compile(r"[\w-]+:(?=\w)")
+_BARE = re.compile(r"(?P<name>[a-z][\w-]*)[ \t]*[ ;=][ \t]*(?P<value>\S[^\r\n]*)?")
+"""A line whose name has lost its colon."""
+_ROW = re.compile(r"(?:[ \t|+_-]*[0-9.]){4,}[ \t|+_-]*(?=[\r\n]|\Z)")
+"""A row of a picture of givens."""
+_UNBRACED = re.compile(r"[ ]*- +[\w-]+: [^{}]*, *[\w-]+$")
+"""The beginning of a list's item of several names in one line."""
+_TYPOGRAPHIC = re.compile(r"[^:]*:[ ]+[“”„‘’«»]")
+_ODD_SPACE = re.compile(r"^[ ]*(?:- +)?(?:[\w-]+:)?[ ]*(?P<odd>[^\S \t\r\n\x85\u2028\u2029])", re.MULTILINE)
+"""A space of another kind where YAML knows only those of the space bar."""
 
 NO_SPACE_COLON = "a space is missing after the colon"
 NO_SPACE = "a dash that begins an item has a space after it"
 AS_ITEM = "such as “- id: estuary” or “- r1c1-r1c4”"
+UNPARTED = "between braces a comma begins a new name: leave it out here, as in {cells: r1c1 r1c2, total: 5}"
 _AFTER = {
     "'": "an apostrophe within single quotes is typed twice: 'it''s'; most text needs no quotes at all",
     '"': "to print the quotation marks too, put single quotes around the whole: '\"Low\" tide'",
     "]": "text that begins with a bracket stands in quotes: '[like] this'",
     "}": "text that begins with a brace stands in quotes: '{like} this'",
 }
+_INVISIBLE = "an invisible character stands here that is not a space of the space bar"
+_ROWS_UNDER = "a picture begins with a line such as “givens: |”, and its rows are set in further than that"
 _LINE_UP = "lines of one list or table start in the same column; what belongs to a line above is set in further"
 
 # The telling part of the parser's phrase; whether to point where the trouble began or where it was noticed; our words.
 _SAYINGS: tuple[tuple[str, bool, str, str, str], ...] = (
-    (
-        "could not find expected ':'",
-        True,
-        "no-colon",
-        "this line is neither “name: value” nor an item after a dash",
-        "if it goes on from the line above, set it in further; after the colon of a name comes a space",
-    ),
-    (
-        "a quoted scalar",
-        True,
-        "open-quote",
-        "a quotation mark opens here and is never closed",
-        "close it, or leave both away: most text needs no quotes",
-    ),
     (
         "expected ',' or ']'",
         True,
@@ -105,7 +105,12 @@ def in_plain_words(error: Exception, text: str) -> Said:
     noticed = error.problem_mark.index
     began = error.context_mark.index if error.context_mark is not None else noticed
     phrase = f"{error.context or ''} {error.problem or ''}"
-    special = _tab(text, noticed) or _comma(phrase, text, began, noticed) or _by_the_line(phrase, text, began, noticed)
+    special = (
+        _tab(text, noticed)
+        or _odd_space(text, began, noticed)
+        or _comma(phrase, text, began, noticed)
+        or _by_the_line(phrase, text, began, noticed)
+    )
     if special is not None:
         return special
     for part, from_start, code, words, hint in _SAYINGS:
@@ -128,20 +133,71 @@ def _by_the_line(phrase: str, text: str, began: int, noticed: int) -> Said | Non
         return Said(text.rfind("\\", 0, noticed + 1), "escape", said, hint)
     if "mapping values" in phrase and ": " not in before:
         said = "this line is set in further than its place, or lacks a name above it to belong to"
-        return Said(first, "indent", said, _LINE_UP)
+        return Said(first, "indent", said, f"{_LINE_UP}; text of several lines that holds “: ” stands in quotes")
     if "mapping values" in phrase:
         said = "a second colon stands in this line; what follows the first is already text"
-        return Said(noticed, "colon", said, _QUOTE)
-    if "<document start>" in phrase and (percent := re.search(r"(?m)^%", text)):
-        return Said(percent.start(), "directive", "a line cannot begin with “%”", _QUOTE)
+        return Said(noticed, "colon", said, _how_to_quote(before))
     if "expected ':'" in phrase and (tight := _TIGHT.match(text, began)):
         return Said(tight.end(), "no-space", NO_SPACE_COLON, f"write “{tight[0]} …”")
+    if "could not find expected ':'" in phrase:
+        said = "this line is neither “name: value” nor an item after a dash"
+        return Said(began, "no-colon", said, _how_to_name(text, began))
+    if "<document start>" in phrase and (percent := re.search(r"(?m)^%", text)):
+        return Said(percent.start(), "directive", "a line cannot begin with “%”", _QUOTE)
+    if "a quoted scalar" in phrase:
+        return _open_quote(text, began)
+    if "<block end>" in phrase and before.rstrip().endswith(("'", '"')):
+        opened = _quote_before(text, noticed)
+        if opened < start:  # it was closed by the quotation mark of another line
+            return _open_quote(text, opened)
     if "<block end>" in phrase and before.rstrip().endswith(tuple(_AFTER)):
         said = "nothing more can follow in this line once its quotes or brackets are closed"
         return Said(noticed, "after-quote", said, _AFTER[before.rstrip()[-1]])
     if "<block end>" in phrase or "<document start>" in phrase:
         return _out_of_line(text, began, first)
     return None
+
+
+def _open_quote(text: str, at: int) -> Said:
+    """A quotation mark without its other half."""
+    hint = "close it, or leave both away: most text needs no quotes"
+    if re.match(r"'\w", text[at : at + 2]):
+        hint += '; text that begins with an apostrophe stands in double quotes: "\'Tis so"'
+    return Said(at, "open-quote", "a quotation mark opens here and is never closed", hint)
+
+
+def _quote_before(text: str, noticed: int) -> int:
+    """Where the last quoted text before a place begins."""
+    opened = noticed
+    with suppress(yaml.YAMLError):
+        for token in yaml.scan(text, Loader=yaml.SafeLoader):
+            if token.start_mark.index >= noticed:
+                break
+            if isinstance(token, yaml.ScalarToken) and token.style:
+                opened = token.start_mark.index
+    return opened
+
+
+def _how_to_quote(before: str) -> str:
+    """What to do about a second colon, by what stands before it in its line."""
+    if _UNBRACED.match(before):
+        return "several names in one line stand in braces: - {cells: r1c1 r1c2, total: 5}"
+    if _TYPOGRAPHIC.match(before):
+        return "put straight quotes around the whole; curved ones are printed as they stand: '“like: this”'"
+    return _QUOTE
+
+
+def _how_to_name(text: str, first: int) -> str:
+    """What to do about a line without a name."""
+    if _ROW.match(text, first):
+        return _ROWS_UNDER
+    if text.startswith("//", first):
+        return "a remark of your own begins with “#”"
+    hint = "if it goes on from the line above, set it in further"
+    if bare := _BARE.match(text, first):
+        name, value = bare["name"], bare["value"] or "…"
+        return f"{hint}; if “{name}” is a name, write {quoted(f'{name}: {value}')}"
+    return f"{hint}; after the colon of a name comes a space"
 
 
 def _out_of_line(text: str, began: int, first: int) -> Said:
@@ -151,13 +207,23 @@ def _out_of_line(text: str, began: int, first: int) -> Said:
     """
     typed = text[first : first + 1]
     if typed and not typed.isprintable():
-        said = "an invisible character stands here that is not a space of the space bar"
-        return Said(first, "odd-space", said, "delete what stands before the first letter and type the spaces anew")
+        return Said(
+            first, "odd-space", _INVISIBLE, "delete what stands before the first letter and type the spaces anew"
+        )
     if re.compile(r"-\w").match(text, first):
         return Said(first, "dash", NO_SPACE, AS_ITEM)
+    if re.compile(r"[–—−•·*]\s").match(text, first):
+        said = f"an item begins with the dash of the keyboard, not with “{typed}”"
+        return Said(first, "dash", said, AS_ITEM)
     item, name, hint = _ITEM.match(text, began), _NAME.match(text, first), _LINE_UP
     if item and name and item["name"] == name["name"]:
         hint = f"if a new item of the list begins here, put a dash before it: “- {name['name']}: …”"
+    elif _ROW.match(text, first):
+        hint = _ROWS_UNDER
+    elif text.startswith("- ", first) and not re.compile(r"^[ ]*- ", re.MULTILINE).search(
+        text, _line_start(text, began), first
+    ):
+        hint = "a list stands under a name of its own; perhaps “puzzles:” is missing above it"
     return Said(first, "indent", "this line does not line up with the lines it belongs to", hint)
 
 
@@ -173,6 +239,14 @@ def _comma(phrase: str, text: str, began: int, noticed: int) -> Said | None:
         noticed = re.compile(r"\S*$").search(text, began, noticed).start()  # type: ignore[union-attr]
     hint = "between two items stands a comma, as in [one, two] and {a: 1, b: 2}"
     return Said(noticed, "comma", "a comma is missing before this", hint)
+
+
+def _odd_space(text: str, began: int, noticed: int) -> Said | None:
+    """A space that does not come from the space bar, in the lines between where it began and was noticed, or above."""
+    start = _line_start(text, len(text[: _line_start(text, began)].rstrip("\r\n")))
+    end = LINE_BREAK.search(text, noticed)
+    odd = _ODD_SPACE.search(text, start, end.start() if end else len(text))
+    return Said(odd.start("odd"), "odd-space", _INVISIBLE, "delete it and type the spaces anew") if odd else None
 
 
 def _tab(text: str, noticed: int) -> Said | None:

@@ -1,4 +1,4 @@
-"""Cells as people type them: `r3c5`, runs `r1c1-r1c9`, and pictures of a grid in text.
+"""Cells as people type them: `r3c5`, and runs `r1c1-r1c9`.
 
 In: a `Word` with its place. Out: cells, or a trouble at the exact character.
 """
@@ -6,7 +6,6 @@ In: a `Word` with its place. Out: cells, or a trouble at the exact character.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
 from itertools import pairwise
 
 from bookmaker.placed import Word
@@ -28,7 +27,7 @@ def read_cell(word: Word, grid: Grid, desk: Desk) -> int | None:
         return None
     if len(cells) == 1:
         return cells[0]
-    desk.error(word.place, "one-cell", f"{quoted(word.value)} names {_cells(len(cells))} where one is wanted")
+    desk.error(word.place, "one-cell", f"{quoted(word.value)} names {len(cells)} cells where one is wanted")
     return None
 
 
@@ -92,42 +91,3 @@ def _straight(one: tuple[int, int], other: tuple[int, int]) -> int:
     """Steps of a straight way from one row and column to another; 0 where there is none."""
     down, across = abs(other[0] - one[0]), abs(other[1] - one[1])
     return max(down, across) if not down or not across or down == across else 0
-
-
-def read_picture(word: Word, grid_size: int, what: str, desk: Desk) -> tuple[tuple[str, int, int], ...] | None:
-    """A text picture of a grid, free spacing: for each cell its character with the line and column it stands at.
-
-    Spaces, tabs within a line and the ruling characters `|`, `+`, `-`, `_` only help the eye. Rows may also run on
-    in one line if the count is right.
-    """
-    rows = [row for line, text in enumerate(word.value.splitlines()) if (row := tuple(_row(line, text)))]
-    found = tuple(cell for row in rows for cell in row)
-    wanted = grid_size * grid_size
-    if len(found) == wanted and all(len(row) % grid_size == 0 for row in rows):
-        return found
-    hint = f"draw {grid_size} rows of {grid_size}, with a dot for an empty cell"
-    widths = {len(row) for row in rows}
-    if len(rows) <= 1:
-        said = f"in {what}, the number of cells is {len(found)} and should be {wanted}"
-        desk.error(word.at(*rows[0][0][1:]) if rows else word.place, "picture-size", said, hint)
-    elif widths == {grid_size}:
-        said = f"in {what}, the number of rows is {len(rows)} and should be {grid_size}"
-        desk.error(word.at(*rows[-1][0][1:]), "picture-size", said, hint)
-    elif len(widths) == 1:
-        said = f"in {what}, each row has {_cells(widths.pop())} and should have {grid_size}"
-        desk.error(word.at(*rows[0][0][1:]), "picture-size", said, hint)
-    else:
-        for number, row in enumerate(rows, start=1):
-            if len(row) != grid_size:
-                said = f"in {what}, row {number} has {_cells(len(row))} and should have {grid_size}"
-                desk.error(word.at(*row[0][1:]), "picture-size", said, hint)
-    return None
-
-
-def _cells(number: int) -> str:
-    return "1 cell" if number == 1 else f"{number} cells"
-
-
-def _row(line: int, text: str) -> Iterator[tuple[str, int, int]]:
-    """The cells drawn in one line of a picture."""
-    return ((char, line, column) for column, char in enumerate(text) if not char.isspace() and char not in "|+-_")

@@ -5,8 +5,9 @@ from __future__ import annotations
 import pytest
 
 from bookmaker.placed import Word
-from bookmaker.puzzle.cells import read_cell, read_cells, read_picture, read_placed_cells
+from bookmaker.puzzle.cells import read_cell, read_cells, read_placed_cells
 from bookmaker.puzzle.grid import CLASSIC, Grid
+from bookmaker.puzzle.textgrid import read_picture
 from bookmaker.trouble import Desk, Place
 
 HERE = Place("book.yaml", 7, 11)

@@ -13,8 +13,9 @@ from itertools import pairwise
 
 from bookmaker.display.items import Close, Grey, Move, Path, Point, Segment, Straight, Stroke
 from bookmaker.placed import Node, Sequence, Word, read_items
-from bookmaker.puzzle.cells import read_cells, read_picture
+from bookmaker.puzzle.cells import read_cells
 from bookmaker.puzzle.grid import Grid
+from bookmaker.puzzle.textgrid import read_picture
 from bookmaker.rules.common.frame import Frame
 from bookmaker.rules.common.wording import counted, number
 from bookmaker.trouble import Desk, Place
