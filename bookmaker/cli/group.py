@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import errno
+import gc
 import sys
 from io import TextIOWrapper
 from typing import Any
@@ -13,6 +14,10 @@ from bookmaker.files import Unwritten
 from bookmaker.proof import EngineFault
 from bookmaker.trouble import BookTroubles, Trouble
 from bookmaker.trouble_text import shown
+
+COLLECT_AFTER = 100_000
+"""Objects made before Python looks for garbage that refers to itself. A book is values that live to the end and refer
+to nothing above them: to look through them all after every 700, as Python does, took a sixth of the time."""
 
 _ELSEWHERE = "name a folder where you may write, or close the program that has the file open"
 
@@ -32,6 +37,7 @@ class HonestGroup(click.Group):
     """Shows troubles as text and turns them into exit code 1; a traceback is never the user's to read."""
 
     def main(self, *args: Any, **kwargs: Any) -> Any:
+        gc.set_threshold(COLLECT_AFTER)
         _speak_utf8()
         return super().main(*args, **kwargs)
 

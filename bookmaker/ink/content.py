@@ -7,7 +7,7 @@ All greys are DeviceGray.
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from functools import lru_cache
 from typing import Any, TypeAlias, assert_never
 
@@ -61,6 +61,7 @@ class Content:
         self._begin()
 
     def _begin(self) -> None:
+        self._put: Callable[[str], None] = self._canvas._code.append
         self._links: list[Area] = []
         self._matrix: Matrix = IDENTITY
         self._stroke = Stroke(1.0)
@@ -94,9 +95,6 @@ class Content:
                     self._link(item)
                 case _ as never:
                     assert_never(never)
-
-    def _put(self, operators: str) -> None:
-        self._canvas.addLiteral(operators)
 
     def _shape(self, path: str, stroke: Stroke | None, fill: Grey | None, rule: str) -> None:
         if fill is not None:
