@@ -7,12 +7,13 @@ by accident. The number of an entry leads to its puzzle, its words to the next h
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from typing import TypeAlias
 
 from bookmaker.book.model import BookPuzzle, HintPages
 from bookmaker.display.items import Group, Item, Link, Text
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.pages.parts import heading
-from bookmaker.layout.setting.flow import columns, height, stacked
+from bookmaker.layout.setting.flow import columns, height, inked, stacked, without_leftover
 from bookmaker.layout.setting.text import DROP, Labels, Row, broken, paragraph, width
 from bookmaker.layout.sheet import Leaf, Sheet
 from bookmaker.layout.spec import Layout
@@ -22,6 +23,9 @@ GUTTER = mm(8)
 
 EMS = 22
 """The narrowest column, in ems of its type."""
+
+_Columns: TypeAlias = list[tuple[Row, ...]]
+"""A page: the rows of each of its columns."""
 
 ORDINALS = ("first", "second", "third")
 
@@ -82,21 +86,28 @@ def _pages(
     head: Sequence[Row], rows: Sequence[Row], layout: Layout, running: str, anchors: Sequence[str], between: Leaf | None
 ) -> Iterator[Leaf]:
     """The rows in columns, page by page, the first page under a heading; the columns of the last page are even."""
-    rest = list(rows)
-    first = True
-    while rest:
-        top = height(head) if first else 0.0
-        filled = columns(rest, layout.depth - top)
-        if len(filled) <= _across(layout):
-            filled = _even(rest, layout)
-        page = filled[: _across(layout)]
-        rest = [row for column in filled[_across(layout) :] for row in column]
-        named = [(name, layout.margins.top) for name in anchors] if first else []
-        named += [(name, layout.margins.top + top + y) for column in page for name, y in _anchors(column)]
-        yield _leaf(
-            head if first else (), page, layout, "" if first else running, tuple(named), between if first else None
-        )
-        first = False
+    top = height(head)
+
+    def laid(rows: Sequence[Row], depth: float) -> list[_Columns]:
+        pages: list[_Columns] = []
+        while rows:
+            filled = columns(rows, depth if pages else depth - top)
+            page = filled[: _across(layout)] if len(filled) > _across(layout) else _even(rows, layout)
+            pages.append(page)
+            rows = [row for column in filled[_across(layout) :] for row in column]
+        return pages
+
+    def deep(page: _Columns) -> float:
+        return max(map(inked, page))
+
+    for number, page in enumerate(without_leftover(rows, layout.depth, layout.line, laid, deep)):
+        named = [] if number else [(name, layout.margins.top) for name in anchors]
+        above = 0.0 if number else top
+        named += [(name, layout.margins.top + above + y) for column in page for name, y in _anchors(column)]
+        if number:
+            yield _leaf((), page, layout, running, tuple(named), None)
+        else:
+            yield _leaf(head, page, layout, "", tuple(named), between)
 
 
 def _even(rows: Sequence[Row], layout: Layout) -> list[tuple[Row, ...]]:

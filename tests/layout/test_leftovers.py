@@ -1,0 +1,142 @@
+"""No part of a book ends on a page with a few lines, where taking away white or sharing the lines can help it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import replace
+from itertools import count
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from bookmaker.book.model import BookPuzzle, Credits, HintPages, Hints
+from bookmaker.book.wording import HINT_LEVELS, HINTS, HINTS_NOTE
+from bookmaker.display.items import Document, Page, Rect, Text
+from bookmaker.layout import Layout, compose, layout_names, load_layout
+from bookmaker.layout.pages.credits import credits_leaves
+from bookmaker.layout.pages.hints import hint_leaves
+from bookmaker.layout.setting.flow import LEAST, columns, height, inked, without_leftover
+from bookmaker.layout.setting.text import Row
+from bookmaker.layout.sheet import Leaf, Sheet
+from tests.layout.flat import flat
+from tests.layout.sample_book import full_book, sample_book
+
+BOOKS = [name for name in layout_names() if load_layout(name).use == "book"]
+LINE = 10.0
+INK = (Rect(0.0, 0.0, 1.0, 1.0, fill=0.0),)
+
+
+def line(tied: bool = False) -> Row:
+    return Row(LINE, INK, tied)
+
+
+def settled(rows: Sequence[Row], depth: float) -> list[tuple[Row, ...]]:
+    return without_leftover(rows, depth, LINE, columns, inked)
+
+
+def test_one_line_too_many_is_pulled_back_by_halving_the_white() -> None:
+    rows = [*[line()] * 4, Row(LINE), *[line()] * 4, Row(LINE), line(), line()]
+    assert len(columns(rows, 110)) == 2
+    (page,) = settled(rows, 110)
+    assert height(page) == 110 and [row.height for row in page if not row.items] == [5.0, 5.0]
+
+
+def test_where_there_is_no_white_the_last_lines_get_company() -> None:
+    one, other = settled([line()] * 41, 400)
+    assert (len(one), len(other)) == (33, 8)
+
+
+def test_all_pages_but_the_last_give_up_the_same() -> None:
+    assert [len(page) for page in settled([line()] * 122, 400)] == [38, 38, 38, 8]
+
+
+def test_white_under_a_heading_stays() -> None:
+    rows = [line(tied=True), Row(LINE, tied=True), *[line()] * 40]
+    one, _ = settled(rows, 400)
+    assert one[1].height == LINE
+
+
+def test_what_cannot_be_helped_stays_as_it_was() -> None:
+    block = [*[line(tied=True)] * 38, line()]  # nothing of it can come over
+    rows = [*block, line(), line(), line()]
+    assert settled(rows, 400) == columns(rows, 400)
+
+
+ROWS = st.lists(st.tuples(st.integers(1, 6), st.booleans(), st.sampled_from([0.5, 1.0])), min_size=1, max_size=60)
+
+
+@settings(derandomize=True, deadline=None, max_examples=300)
+@given(ROWS, st.integers(12, 40))
+def test_nothing_is_lost_and_no_page_is_added(groups: list[tuple[int, bool, float]], lines: int) -> None:
+    """Groups of lines, some of them tied, with white between them."""
+    marks = count()
+    rows: list[Row] = []
+    for size, tied, white in groups:
+        named = [Row(LINE, (Text(0.0, 0.0, str(next(marks)), "sans", 9.0),), tied) for _ in range(size)]
+        rows += [*named[:-1], replace(named[-1], tied=False), Row(white * LINE)]
+    before, after = columns(rows, lines * LINE), settled(rows, lines * LINE)
+    assert [row.items for page in after for row in page if row.items] == [row.items for row in rows if row.items]
+    assert len(after) <= len(before)
+    assert all(inked(page) <= lines * LINE + 0.01 for page in after)
+    if len(after) == len(before) > 1:
+        assert inked(after[-1]) >= min(inked(before[-1]), LEAST * lines * LINE)
+    ends = {page[-1].items for page in after[:-1]}
+    assert not any(row.tied and row.items in ends for row in rows if row.items)
+
+
+def drawn(leaves: Sequence[Leaf], layout: Layout) -> Iterator[Page]:
+    for leaf in leaves:
+        yield Page(layout.width, layout.height, leaf.draw(Sheet(layout, right=True), {}), "")
+
+
+def filled(page: Page, layout: Layout) -> float:
+    """Share of the depth that has something on it."""
+    low = max(one.box[3] for one in flat(page) if not one.inside("folio"))
+    return (low - layout.margins.top) / layout.depth
+
+
+def many(number: int) -> tuple[BookPuzzle, ...]:
+    """The sample's puzzles over and over, with hints of a line or two."""
+    puzzles = sample_book().puzzles
+    hints = Hints("Look at the second row.", "A digit that has one place only there.", "It is the 4. " * 6)
+    return tuple(replace(puzzles[at % len(puzzles)], number=at + 1, hints=hints) for at in range(number))
+
+
+def credit_pages(number: int, layout: Layout) -> list[Leaf]:
+    return credits_leaves(Credits("Credits"), many(number), layout)
+
+
+def hint_pages(number: int, layout: Layout) -> list[Leaf]:
+    """The pages of the last hints."""
+    leaves = hint_leaves(HintPages(HINTS, HINTS_NOTE, HINT_LEVELS), many(number), layout)
+    at = next(at for at, leaf in enumerate(leaves) if any(name == "hints 3" for name, _ in leaf.anchors))
+    return leaves[at:]
+
+
+@pytest.mark.parametrize("name", BOOKS)
+@pytest.mark.parametrize("part", [credit_pages, hint_pages])
+def test_lists_of_any_length_end_well(name: str, part: Callable[[int, Layout], list[Leaf]]) -> None:
+    layout = load_layout(name)
+    ended = 0
+    for number in range(20, 140, 3):
+        leaves = part(number, layout)
+        if len(leaves) > 1:
+            ended += 1
+            *_, last = drawn(leaves, layout)
+            assert filled(last, layout) > LEAST - layout.line / layout.depth, number
+    assert ended > 5
+
+
+@pytest.mark.parametrize("name", BOOKS)
+def test_no_part_of_the_sample_ends_in_a_few_lines(name: str) -> None:
+    layout = load_layout(name)
+    made: Document = compose(full_book(), layout)
+    named = ("contents", "foreword", "guide", "primer", "hints 1", "hints 2", "hints 3", "keys", "credits", "index")
+    starts = [
+        at for at, page in enumerate(made.pages) if any(a.name in (*named, "chapter 1", "notes") for a in page.anchors)
+    ]
+    for start, end in zip(starts, [*starts[1:], len(made.pages)], strict=True):
+        *_, last = (page for page in made.pages[start:end] if page is made.pages[start] or len(flat(page)) > 3)
+        if last is not made.pages[start] and not any(anchor.name.startswith("puzzle") for anchor in last.anchors):
+            assert filled(last, layout) > LEAST - layout.line / layout.depth, start
