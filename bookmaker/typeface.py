@@ -43,6 +43,7 @@ class Typeface:
         self._em: int = self._font["head"].unitsPerEm
         self._glyphs: Any = self._font.getGlyphSet()
         self._names: dict[int, str] = self._font.getBestCmap()
+        self._advances: dict[str, float] = {}
         self._kerns: dict[tuple[str, str], float] = {}
         self._outlines: dict[str, tuple[Segment, ...]] = {}
 
@@ -74,7 +75,9 @@ class Typeface:
 
     def advance(self, character: str) -> float:
         """Width of a character."""
-        return float(self._glyphs[self._glyph(character)].width) / self._em
+        if character not in self._advances:
+            self._advances[character] = float(self._glyphs[self._glyph(character)].width) / self._em
+        return self._advances[character]
 
     def kern(self, left: str, right: str) -> float:
         """How much the gap between two neighbours changes (mostly negative).

@@ -52,9 +52,8 @@ consecutive-bars:         # every pair of neighbours with consecutive digits
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for cell in grid.cells:
-            for other in grid.cells:
-                down, across = grid.row(other) - grid.row(cell), grid.column(other) - grid.column(cell)
-                if (down, across) in ((0, 1), (1, 0)):
+            for other in grid.orthogonal(cell):
+                if cell < other:
                     is_consecutive = digits[other] in (digits[cell] - 1, digits[cell] + 1)
                     if is_consecutive != ((cell, other) in self.bars):
                         return False

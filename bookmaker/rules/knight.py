@@ -6,6 +6,7 @@ Manifest: `knight: yes`.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from itertools import combinations
 
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
@@ -30,10 +31,10 @@ class Knight(WholeGridRule):
         yield all_differ(grid, MOVES)
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
-        for one in grid.cells:
-            for other in grid.cells:
+        for one, other in combinations(grid.cells, 2):
+            if digits[one] == digits[other]:
                 down, across = abs(grid.row(one) - grid.row(other)), abs(grid.column(one) - grid.column(other))
-                if {down, across} == {1, 2} and digits[one] == digits[other]:
+                if {down, across} == {1, 2}:
                     return False
         return True
 

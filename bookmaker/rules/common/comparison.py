@@ -98,9 +98,12 @@ def _trouble_with(pair: Pair, before: Sequence[Pair], grid: Grid) -> tuple[str, 
 def tallest(comparisons: Iterable[Pair]) -> int:
     """How many cells the longest rise has. Raises `graphlib.CycleError` where the comparisons run in a circle."""
     comparisons = list(comparisons)
+    below: dict[int, list[int]] = {}
+    for greater, lesser in comparisons:
+        below.setdefault(greater, []).append(lesser)
     height: dict[int, int] = {}
     for cell in _rising(comparisons):
-        height[cell] = 1 + max((height[lesser] for greater, lesser in comparisons if greater == cell), default=0)
+        height[cell] = 1 + max((height[lesser] for lesser in below.get(cell, ())), default=0)
     return max(height.values(), default=0)
 
 
