@@ -27,7 +27,12 @@ def house_sums(houses: Sequence[int], groups: Sequence[Total], digits: int) -> I
     """Sums that follow from full houses (as boards) and groups of known total; each once, none that is given."""
     seen = {(group.plus, group.minus) for group in groups}
     house_total = digits * (digits + 1) // 2
+    known = 0
+    for group in groups:
+        known |= group.plus
     for board, count in _unions(houses, groups):
+        if (board & ~known).bit_count() > MOST_CELLS:
+            continue  # cells of no group are left over in any case
         found = _left_over(board, count * house_total, groups)
         if found is not None and (found.plus, found.minus) not in seen:
             seen.add((found.plus, found.minus))

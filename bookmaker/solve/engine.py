@@ -1,13 +1,13 @@
 """Propagation: what follows from a state without guessing.
 
 In: a state. Out: the state in which no reasoning finds anything more, or None for a contradiction. Cheap reasoning
-goes first: naked singles, hidden singles, relations, constraints on few cells whose candidates changed, locked
-candidates last.
+goes first: naked singles, hidden singles, locked candidates, then relations and constraints on few cells whose
+candidates changed.
 """
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from bookmaker.solve.consequences import Consequences
 from bookmaker.solve.fields import Fields
@@ -25,6 +25,15 @@ class Engine:
     writing: Consequences
     sweeps: tuple[Sweep, ...]
     locals: tuple[Local, ...]
+    watched: tuple[int, ...] = field(init=False)
+    """For each cell, how many of the local constraints look at it."""
+
+    def __post_init__(self) -> None:
+        watched = [0] * self.layout.cells
+        for local in self.locals:
+            for cell in local.cells:
+                watched[cell] += 1
+        object.__setattr__(self, "watched", tuple(watched))
 
     def settle(self, state: int, unwritten: int, seen: int) -> tuple[int, int, int] | None:
         """Propagate to a fixed point.
@@ -35,7 +44,7 @@ class Engine:
         layout, writing, houses = self.layout, self.writing, self.houses
         guards, lows, digits = layout.guards, layout.lows, layout.digits
         rise, units = guards - lows, layout.units
-        watched = bool(self.sweeps or self.locals)
+        more = bool(self.sweeps or self.locals)
         while True:
             while True:
                 if (state + rise) & guards != guards:
@@ -62,7 +71,12 @@ class Engine:
                         state &= writing[bit]
                         fresh ^= units[bit]
                     continue
-            if watched and state != seen:
+            if multiple:
+                gone = houses.locked(state)
+                if gone:
+                    state ^= gone
+                    continue
+            if more and state != seen:
                 changed = state ^ seen
                 seen = state
                 for sweep in self.sweeps:
@@ -77,9 +91,4 @@ class Engine:
                         state &= keep
                 if state != seen:
                     continue
-            if not multiple:
-                return state, unwritten, seen
-            gone = houses.locked(state)
-            if not gone:
-                return state, unwritten, seen
-            state ^= gone
+            return state, unwritten, seen

@@ -109,11 +109,14 @@ class _Search:
             many = more
 
     def _two(self, state: int, cells: int) -> int:
-        """Among cells of two candidates the one whose digits rule out most."""
-        layout, writing = self.engine.layout, self.engine.writing
+        """Among cells of two candidates, and of those that most constraints watch, one whose digits rule out most."""
+        layout, writing, watched = self.engine.layout, self.engine.writing, self.engine.watched
         digits = layout.digits
+        busiest = max(watched[at // layout.width] for at in each_bit(cells)) if self.engine.locals else 0
         best, least = 0, 2 * layout.cells * layout.width
         for at in each_bit(cells):
+            if watched[at // layout.width] < busiest:
+                continue
             pair = state & ((1 << at) - (1 << at - digits))
             high, low = pair.bit_length() - 1, (pair & -pair).bit_length() - 1
             left = (state & writing[high]).bit_count() + (state & writing[low]).bit_count()

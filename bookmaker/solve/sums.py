@@ -1,22 +1,22 @@
 """Sums of factor × digit with a least and a most.
 
 In: the factors, the limits, and which cells must differ from each other. Out: a filter. Cells of one factor that
-differ from each other make a part, whose sum depends on the set of digits in it only (`sets.py`); from part to part
-goes the set of all sums reached so far, held in one whole number, bit s for sum s. The filter is exact but for
-digits that must differ across parts. Its steps are remembered one by one: a search changes a few cells at a time, and
-other digits often leave a part the same sums.
+differ from each other make a part, whose sum depends on the set of digits in it only (`sets.py`). The sums that a
+part, or some parts together, can have are one whole number with a field of a few bits for each sum: multiplying two
+of them adds every sum of one to every sum of the other. Where the limits leave room for whatever each part may add
+up to, nothing is multiplied: of long sums that is mostly so. Otherwise the filter is exact but for digits that must
+differ across parts.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from functools import lru_cache
+from typing import NamedTuple
 
+from bookmaker.solve.fields import spread
 from bookmaker.solve.sets import Passed, fill, narrowed, sets_by_sum
-
-MEMORY = 4096
-"""How many answers one sum remembers before it starts afresh."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,102 +26,131 @@ class Part:
     start: int
     stop: int
     factor: int
+    shift: int
+    """Bits from the field of the part's least sum to that of its greatest."""
+
+
+class Sums(NamedTuple):
+    """What a part can add up to, counted from the least that so many cells can."""
+
+    here: int
+    """A bit for each sum, in its field."""
+    rest: int
+    """The same counted down from the greatest: what each sum leaves of the part's span."""
+    low: int
+    high: int
+    passed: Passed
+    """What `fill` met on the way."""
 
 
 @dataclass(frozen=True, slots=True)
 class SumWithin:
-    """The sum is one of `goal`, bit s for s more than the least that the parts can add up to."""
+    """The parts add up to `least`..`most`, counted from the least that they can."""
 
     digits: int
     parts: tuple[Part, ...]
+    least: int
+    most: int
     goal: int
-    memory: dict[tuple[int, ...], tuple[int, ...] | None] = field(default_factory=dict, compare=False, repr=False)
+    """A bit for each sum from `least` to `most`, in its field."""
+    width: int
+    """Bits of a field: room for how often a sum can come about, and one more."""
+    lows: int
+    """The lowest bit of every field, in a product too."""
 
     def narrow(self, masks: Sequence[int]) -> tuple[list[int], int] | None:
-        digits = self.digits
-        pieces = [tuple(masks[part.start : part.stop]) for part in self.parts]
-        sums = tuple([_sums(digits, piece)[0] for piece in pieces])
-        allowed = self.memory[sums] if sums in self.memory else self._made_up(sums)
-        if allowed is None:
+        digits, width, least, most = self.digits, self.width, self.least, self.most
+        low = high = widest = 0
+        found = []
+        for part in self.parts:
+            sums = _sums(digits, width, part.factor, tuple(masks[part.start : part.stop]))
+            here, _, lowest, highest, _ = sums
+            if not here:
+                return None
+            found.append(sums)
+            low += lowest
+            high += highest
+            if highest - lowest > widest:
+                widest = highest - lowest
+        if low > most or high < least:
             return None
+        if low + widest <= most and high - widest >= least:
+            return list(masks), 0
+        return self._exactly(masks, found)
+
+    def _exactly(self, masks: Sequence[int], found: Sequence[Sums]) -> tuple[list[int], int] | None:
+        digits, width, lows = self.digits, self.width, self.lows
+        top = width - 1
+        most = (lows << top) - lows  # added to a field, it carries into the top bit unless the field is empty
+        spare, shift = 1, 0  # what the parts before leave of their spans
+        steps = []
+        for part, (here, rest, _, _, _) in zip(self.parts, found, strict=True):
+            steps.append((part, here, rest, spare, shift))
+            spare = spare * rest + most >> top & lows
+            shift += part.shift
+        # What is wanted of a part and those before it. To take a sum from it, add what the sum leaves of the span and
+        # take the span.
+        wanted = self.goal
         kept: list[int] = []
-        for piece, before, after in zip(pieces, sums, allowed, strict=True):
-            kept += piece if after == before else _with_sums(digits, piece, after)
+        for part, here, rest, spare, shift in reversed(steps):
+            piece = masks[part.start : part.stop]
+            left = (wanted * spare + most >> top & lows) >> shift & here
+            if not left:
+                return None
+            kept[:0] = piece if left == here else _with_sums(digits, width, part.factor, tuple(piece), left)
+            wanted = (wanted * rest + most >> top & lows) >> part.shift
         return kept, 0
 
-    def _made_up(self, sums: tuple[int, ...]) -> tuple[int, ...] | None:
-        """Of each part's sums those that the other parts make up to an allowed sum; None if none is left."""
-        reached = 1
-        steps = []
-        for part, of_part in zip(self.parts, sums, strict=True):
-            size, factor = part.stop - part.start, part.factor
-            ends = size * (size + 1) // 2, size * (2 * self.digits - size + 1) // 2
-            floor = min(factor * ends[0], factor * ends[1])
-            moves = [(total, factor * total - floor) for total in range(of_part.bit_length()) if of_part >> total & 1]
-            steps.append((reached, moves))
-            after = 0
-            for _, move in moves:
-                after |= reached << move
-            reached = after
-        goal = reached & self.goal
-        allowed = []
-        for here, moves in reversed(steps):
-            earlier = left = 0
-            for total, move in moves:
-                source = goal >> move & here
-                if source:
-                    earlier |= source
-                    left |= 1 << total
-            goal = earlier
-            allowed.append(left)
-        answer = tuple(reversed(allowed)) if goal else None
-        if len(self.memory) >= MEMORY:
-            self.memory.clear()
-        self.memory[sums] = answer
-        return answer
-
 
 @lru_cache(maxsize=16384)
-def _sums(digits: int, masks: tuple[int, ...]) -> tuple[int, Passed]:
-    """The sums that different digits of these masks can have, bit s for sum s, and what `fill` met on the way."""
+def _sums(digits: int, width: int, factor: int, masks: tuple[int, ...]) -> Sums:
+    """What a part whose cells have these masks can add up to."""
     used, passed = fill(digits, masks)
-    sums = 0
-    for total, sets in sets_by_sum(digits, len(masks)):
-        if sets & used:
-            sums |= 1 << total
-    return sums, passed
+    by_sum = sets_by_sum(digits, len(masks))
+    step, last = abs(factor), len(by_sum) - 1
+    found = [place if factor > 0 else last - place for place, (_, sets) in enumerate(by_sum) if sets & used]
+    if not found:
+        return Sums(0, 0, 0, 0, passed)
+    here = spread(1, (step * place * width for place in found))
+    rest = spread(1, (step * (last - place) * width for place in found))
+    return Sums(here, rest, step * min(found), step * max(found), passed)
 
 
 @lru_cache(maxsize=16384)
-def _with_sums(digits: int, masks: tuple[int, ...], sums: int) -> tuple[int, ...]:
+def _with_sums(digits: int, width: int, factor: int, masks: tuple[int, ...], sums: int) -> tuple[int, ...]:
     """The digits of these masks that are part of one of these sums."""
+    by_sum = sets_by_sum(digits, len(masks))
     live = 0
-    for total, sets in sets_by_sum(digits, len(masks)):
-        if sums >> total & 1:
+    for place, (_, sets) in enumerate(by_sum if factor > 0 else reversed(by_sum)):
+        if sums >> abs(factor) * place * width & 1:
             live |= sets
-    return tuple(narrowed(_sums(digits, masks)[1], live))
+    return tuple(narrowed(_sums(digits, width, factor, masks).passed, live))
 
 
 def sum_within(
     factors: dict[int, int], least: int, most: int, digits: int, differ: Callable[[int, int], bool]
 ) -> tuple[tuple[int, ...], SumWithin]:
     """The filter for a sum of factor × digit, with its cells in the order in which it reads them."""
-    cells: list[int] = []
-    parts: list[Part] = []
-    floor = ceiling = 0
+    groups: list[list[int]] = []
     left = list(factors)
     while left:
-        factor = factors[left[0]]
         together: list[int] = []
         for cell in left:
-            if factors[cell] == factor and len(together) < digits and all(differ(cell, other) for other in together):
+            alike = factors[cell] == factors[left[0]] and len(together) < digits
+            if alike and all(differ(cell, other) for other in together):
                 together.append(cell)
         left = [cell for cell in left if cell not in together]
-        parts.append(Part(len(cells), len(cells) + len(together), factor))
-        cells += together
-        ends = [factor * total for total, _ in sets_by_sum(digits, len(together))]
-        floor += min(ends)
-        ceiling += max(ends)
-    low, high = max(least, floor) - floor, min(most, ceiling) - floor
-    goal = (2 << high) - (1 << low) if low <= high else 0
-    return tuple(cells), SumWithin(digits, tuple(parts), goal)
+        groups.append(together)
+    ends = [[factors[group[0]] * total for total, _ in sets_by_sum(digits, len(group))] for group in groups]
+    floor, span = sum(min(sums) for sums in ends), sum(max(sums) - min(sums) for sums in ends)
+    width = (span + 1).bit_length() + 1
+    parts: list[Part] = []
+    cells: list[int] = []
+    for group, sums in zip(groups, ends, strict=True):
+        shift = (max(sums) - min(sums)) * width
+        parts.append(Part(len(cells), len(cells) + len(group), factors[group[0]], shift))
+        cells += group
+    lows = spread(1, range(0, (2 * span + 1) * width, width))
+    low, high = max(least - floor, 0), min(most - floor, span)
+    goal = spread(1, range(low * width, (high + 1) * width, width))
+    return tuple(cells), SumWithin(digits, tuple(parts), low, high, goal, width, lows)
