@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from functools import partial
+from itertools import combinations
+from typing import ClassVar
 
 from bookmaker.grade.state import Ground, State
 from bookmaker.grade.technique import Finding, Technique
@@ -15,52 +17,50 @@ def _pairs(masks: list[int]) -> dict[int, int]:
     return {cell: mask for cell, mask in enumerate(masks) if mask.bit_count() == 2}
 
 
-class XYWing(Technique):
-    """A pivot with two digits sees two cells that share one digit with it each, and a third with each other."""
+class PivotWing(Technique):
+    """A pivot of `size` digits sees two cells of two; whatever it holds, one of the three cells holds one digit."""
 
-    name = "XY-wing"
-    rung = 9
-
-    def find(self, state: State) -> Iterator[Finding]:
-        ground, pairs = state.ground, _pairs(state.masks())
-        for pivot, mask in pairs.items():
-            near = [cell for cell in cells_on(ground.peers[pivot]) if (pairs.get(cell, 0) & mask).bit_count() == 1]
-            for i, one in enumerate(near):
-                for other in near[i + 1 :]:
-                    shared = pairs[one] & pairs[other]
-                    if shared.bit_count() == 1 and not shared & mask:
-                        digit = shared.bit_length()
-                        gone = state.boards[digit] & ground.peers[one] & ground.peers[other]
-                        if gone:
-                            removed = tuple((cell, digit) for cell in cells_on(gone))
-                            words = partial(_pivot_words, ground, pivot, (one, other), digit)
-                            yield Finding(self.name, self.rung, (pivot, one, other), removed, words, reach=1)
-
-
-class XYZWing(Technique):
-    """A pivot with three digits sees two cells that hold two of them each; the third digit is common to all three."""
-
-    name = "XYZ-wing"
-    rung = 9
+    size: ClassVar[int]
 
     def find(self, state: State) -> Iterator[Finding]:
         ground, masks = state.ground, state.masks()
         pairs = _pairs(masks)
         for pivot, mask in enumerate(masks):
-            if mask.bit_count() != 3:
+            if mask.bit_count() != self.size:
                 continue
-            near = [c for c in cells_on(ground.peers[pivot]) if c in pairs and not pairs[c] & ~mask]
-            for i, one in enumerate(near):
-                for other in near[i + 1 :]:
-                    shared = pairs[one] & pairs[other]
-                    if shared.bit_count() == 1:
-                        digit = shared.bit_length()
-                        peers = ground.peers[pivot] & ground.peers[one] & ground.peers[other]
-                        gone = state.boards[digit] & peers
-                        if gone:
-                            removed = tuple((cell, digit) for cell in cells_on(gone))
-                            words = partial(_pivot_words, ground, pivot, (one, other), digit)
-                            yield Finding(self.name, self.rung, (pivot, one, other), removed, words, reach=1)
+            near = [cell for cell in cells_on(ground.peers[pivot]) if self._leads_out(mask, pairs.get(cell, 0))]
+            for one, other in combinations(near, 2):
+                shared = pairs[one] & pairs[other]
+                if shared.bit_count() != 1 or (self.size == 2 and shared & mask):
+                    continue
+                digit = shared.bit_length()
+                gone = state.boards[digit] & ground.peers[one] & ground.peers[other]
+                if shared & mask:  # the pivot itself may hold the digit
+                    gone &= ground.peers[pivot]
+                if gone:
+                    removed = tuple((cell, digit) for cell in cells_on(gone))
+                    words = partial(_pivot_words, ground, pivot, (one, other), digit)
+                    yield Finding(self.name, self.rung, (pivot, one, other), removed, words, reach=1)
+
+    def _leads_out(self, pivot: int, wing: int) -> bool:
+        """Does a wing lack just those of its two digits that a pivot of this size leaves to it?"""
+        return wing != 0 and (wing & ~pivot).bit_count() == 3 - self.size
+
+
+class XYWing(PivotWing):
+    """A pivot with two digits sees two cells that share one digit with it each, and a third with each other."""
+
+    name = "XY-wing"
+    rung = 9
+    size = 2
+
+
+class XYZWing(PivotWing):
+    """A pivot with three digits sees two cells that hold two of them each; the third digit is common to all three."""
+
+    name = "XYZ-wing"
+    rung = 9
+    size = 3
 
 
 class WWing(Technique):
