@@ -9,9 +9,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from bookmaker.grade.shapes import Shape, shapes_of
-from bookmaker.puzzle.grid import SYMBOLS
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.rules.common.wording import listed, number
+from bookmaker.rules.common.wording import listed, number, symbol
 from bookmaker.solve import prove
 from bookmaker.solve.problem import Allowed, Constraint, Different, Problem
 from bookmaker.solve.verdict import NoSolution
@@ -57,7 +56,7 @@ def contradiction(puzzle: RuledPuzzle) -> Contradiction:
 def contradiction_words(found: Contradiction, puzzle: RuledPuzzle) -> str:
     """The contradiction as the end of a sentence: “the given 5 at r1c1 and the even cell at r1c1 can't all hold”."""
     grid = puzzle.grid
-    said = [f"the given {SYMBOLS[digit - 1]} at {grid.name(cell)}" for cell, digit in found.givens]
+    said = [f"the given {symbol(digit)} at {grid.name(cell)}" for cell, digit in found.givens]
     for shape in found.shapes:
         ends = dict.fromkeys((shape.cells[0], shape.cells[-1]))
         said.append(f"the {shape.noun} at {'–'.join(grid.name(cell) for cell in ends)}")

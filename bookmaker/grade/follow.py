@@ -62,7 +62,7 @@ class Follower:
 
     def follow(self, cell: int, digit: int, limit: int | None = None) -> Clash | None:
         """The clash that a candidate leads to within `limit` rounds (None: however many it takes), or None."""
-        ground, peers, areas = self.ground, self.ground.peers, self.ground.area_tests
+        ground, peers, areas = self.ground, self.ground.peers, self.ground.area_boards
         boards, done = self.boards[:], self.filled
         digits = range(1, len(boards))
         forced = [0] * len(boards)
@@ -71,6 +71,7 @@ class Follower:
         known = boards[:]  # in these no area lacks a place, and what stands alone is followed already
         read = boards[:]  # what the marks were read from
         while True:
+            # What is forced is written: it goes from its peers, and other digits from its cells.
             once = twice = 0
             for todo in forced:
                 twice |= once & todo
@@ -83,6 +84,7 @@ class Follower:
                     low = todo & -todo
                     boards[d] &= ~peers[low.bit_length() - 1]
                     todo ^= low
+            # The marks whose cells have changed are read, all from the same boards.
             struck: list[tuple[Mark, tuple[int, ...]]] = []
             if self.marks:
                 changed = 0
@@ -101,6 +103,7 @@ class Follower:
                 for _, strikes in struck:
                     for d in digits:
                         boards[d] &= ~strikes[d]
+            # Singles in what is left, or a cell or a house that has nothing left.
             once = twice = 0
             for d in digits:
                 twice |= once & boards[d]

@@ -22,7 +22,7 @@ CROWDED = 0.5
 class NarrowPoint:
     """Steps `first` up to `after` of the path, the looks they take, how many openings there were and filled cells.
 
-    `kind` is the technique of its hardest step. A lone naked single on a crowded board is the step that solvers
+    `technique` is that of its hardest step. A lone naked single on a crowded board is the step that solvers
     overlook longest (common knowledge of the trade, and the lowest visibility in `effort.py`).
     """
 
@@ -30,7 +30,7 @@ class NarrowPoint:
     after: int
     effort: float
     openings: int
-    kind: str
+    technique: str
     filled: int
     lone_naked_single: bool
 
@@ -40,7 +40,7 @@ class NarrowPoint:
         if self.lone_naked_single:
             return f"with {self.filled} cells filled, a lone naked single on a crowded board is all there is"
         there = "there is one opening" if self.openings == 1 else f"there are {self.openings} openings"
-        return f"with {self.filled} cells filled {there}: {self.kind}"
+        return f"with {self.filled} cells filled {there}: {self.technique}"
 
 
 def narrow_points(path: SolvePath, cells: int, most: int = 3) -> tuple[NarrowPoint, ...]:

@@ -21,13 +21,14 @@ from bookmaker.grade.shapes import (
     needless_rules,
     needless_shapes,
     shapes_of,
+    without_rule,
 )
-from bookmaker.grade.singles import openings
-from bookmaker.grade.state import ground_of, listed, start
+from bookmaker.grade.singles import Kind, openings
+from bookmaker.grade.state import ground_of, start
 from bookmaker.grade.technique import ladder
-from bookmaker.puzzle.grid import SYMBOLS, Grid
-from bookmaker.puzzle.puzzle import Puzzle
+from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
+from bookmaker.rules.common.wording import cells_listed, listed, sentence_case, symbol
 from bookmaker.solve.verdict import Solution
 
 
@@ -72,11 +73,10 @@ def notes_of(puzzle: RuledPuzzle, solution: Solution, path: SolvePath) -> Notes:
 
 def _used(puzzle: RuledPuzzle, rule: Rule, path: SolvePath) -> bool:
     """Is there a step that cannot be made without the rule?"""
-    bare: RuledPuzzle = Puzzle(puzzle.grid, puzzle.givens, tuple(other for other in puzzle.rules if other is not rule))
-    state = start(ground_of(bare))
+    state = start(ground_of(without_rule(puzzle, rule)))
     techniques = [technique for rung in ladder() for technique in rung]
     for step in path.steps:
-        if step.placed and step.rung <= 4:
+        if step.placed and step.rung <= Kind.NAKED:
             if not {(o.cell, o.digit) for o in openings(state)} >= set(step.placed):
                 return True
         elif step.removed:
@@ -106,33 +106,29 @@ def sentences(notes: Notes, grid: Grid) -> Iterator[str]:
         if title not in notes.needless_rules:
             yield f"Never used in the path: “{title}”."
     if notes.needless_givens:
-        yield f"Givens that can go, each for itself: {_names(notes.needless_givens, grid)}."
+        yield f"Givens that can go, each for itself: {cells_listed(grid, notes.needless_givens)}."
     for noun in dict.fromkeys(shape.noun for shape in notes.needless_shapes):
-        where = listed([_ends(shape, grid) for shape in notes.needless_shapes if shape.noun == noun])
+        where = listed(_ends(shape, grid) for shape in notes.needless_shapes if shape.noun == noun)
         yield f"Marks that can go, each for itself: {noun} {where}."
     for mirror in notes.mirrors:
-        relabelled = ", ".join(" and ".join(SYMBOLS[d - 1] for d in cycle) for cycle in mirror.swapped)
+        relabelled = ", ".join(" and ".join(map(symbol, cycle)) for cycle in mirror.swapped)
         digits = f" with {relabelled} exchanged" if relabelled else ""
         yield f"The puzzle maps to itself by {mirror.name}{digits}: deductions come in pairs."
     for point in notes.narrow:
-        yield f"{point.words[0].upper()}{point.words[1:]}."
+        yield f"{sentence_case(point.words)}."
 
 
 def repair_sentences(found: Repair, grid: Grid) -> Iterator[str]:
     """What would settle a puzzle with several solutions, in plain words."""
     many = f"{found.solutions:,} solutions" if found.complete else f"more than {found.solutions:,} solutions"
-    yield f"There are {many}; they differ in {len(found.differing)} cells: {_names(found.differing, grid)}."
+    yield f"There are {many}; they differ in {len(found.differing)} cells: {cells_listed(grid, found.differing)}."
     if found.settling:
-        said = " and ".join(f"{SYMBOLS[digit - 1]} in {grid.name(cell)}" for cell, digit in found.settling[0])
+        said = " and ".join(f"{symbol(digit)} in {grid.name(cell)}" for cell, digit in found.settling[0])
         more = len(found.settling) - 1
         others = f" ({more} other choices do, too)" if more else ""
         yield f"One solution is left with {said} given{others}."
     elif found.complete:
         yield "No one or two more givens leave a single solution."
-
-
-def _names(cells: tuple[int, ...], grid: Grid) -> str:
-    return listed([grid.name(cell) for cell in cells])
 
 
 def _ends(shape: Shape, grid: Grid) -> str:

@@ -157,7 +157,7 @@ def _from_solution(state: State, solution: Solution, weights: Weights) -> Step:
     """Beyond the ladder: the digit that lets singles go furthest is taken from the solution."""
 
     def opened(cell: int) -> tuple[int, int]:
-        trial = State(state.ground, state.boards[:], state.stood[:], state.empty)
+        trial = state.copy()
         trial.place(cell, solution[cell])
         while found := openings(trial):
             for opening in found:

@@ -76,21 +76,25 @@ def needless_givens(puzzle: RuledPuzzle) -> tuple[int, ...]:
 def needless_shapes(puzzle: RuledPuzzle) -> tuple[Shape, ...]:
     """Marks that can be taken away alone: the puzzle stays unique."""
     return tuple(
-        shape for rule in puzzle.rules for shape in shapes_of(rule, puzzle) if _unique(_without(puzzle, rule, shape))
+        shape
+        for rule in puzzle.rules
+        for shape in shapes_of(rule, puzzle)
+        if _unique(_without_shape(puzzle, rule, shape))
     )
 
 
 def needless_rules(puzzle: RuledPuzzle) -> tuple[Rule, ...]:
     """Rules that can be taken away alone, with all their marks: the puzzle stays unique."""
-    return tuple(rule for rule in puzzle.rules if _unique(problem_of(_minus(puzzle, rule))))
+    return tuple(rule for rule in puzzle.rules if _unique(problem_of(without_rule(puzzle, rule))))
 
 
-def _minus(puzzle: RuledPuzzle, rule: Rule) -> RuledPuzzle:
+def without_rule(puzzle: RuledPuzzle, rule: Rule) -> RuledPuzzle:
+    """The puzzle without one of its rules and all of its marks."""
     return Puzzle(puzzle.grid, puzzle.givens, tuple(other for other in puzzle.rules if other is not rule))
 
 
-def _without(puzzle: RuledPuzzle, rule: Rule, shape: Shape) -> Problem:
-    bare = problem_of(_minus(puzzle, rule))
+def _without_shape(puzzle: RuledPuzzle, rule: Rule, shape: Shape) -> Problem:
+    bare = problem_of(without_rule(puzzle, rule))
     rest = [made for other in shapes_of(rule, puzzle) if other != shape for made in other.constraints]
     return replace(bare, constraints=(*bare.constraints, *rest))
 

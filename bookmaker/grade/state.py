@@ -12,11 +12,12 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from bookmaker.grade.marks import Mark, mark_of
-from bookmaker.puzzle.bits import board_of, cells_on, mask_of
-from bookmaker.puzzle.grid import SYMBOLS, Grid, House
+from bookmaker.puzzle.bits import board_of, cells_on, digits_in, mask_of
+from bookmaker.puzzle.grid import Grid, House
 from bookmaker.puzzle.position import Position
 from bookmaker.rules import houses_of
 from bookmaker.rules.common.contract import Deduction, Rule, RuledPuzzle
+from bookmaker.rules.common.wording import cells_listed, digits_listed, symbol
 from bookmaker.solve.problem import Allowed, Combination, Constraint, Different, Relation
 
 
@@ -49,14 +50,17 @@ class Ground:
 
     @property
     def grid(self) -> Grid:
+        """The puzzle's grid."""
         return self.puzzle.grid
 
     @property
     def rules(self) -> tuple[Rule, ...]:
+        """The puzzle's rules."""
         return self.puzzle.rules
 
     @cached_property
     def boxes(self) -> tuple[Area, ...]:
+        """The regions of the grid, rectangular or not."""
         return tuple(area for area in self.areas if area.box)
 
     @cached_property
@@ -99,7 +103,7 @@ class Ground:
         )
 
     @cached_property
-    def area_tests(self) -> tuple[int, ...]:
+    def area_boards(self) -> tuple[int, ...]:
         """The areas' boards."""
         return tuple(area.board for area in self.areas)
 
@@ -126,24 +130,19 @@ class Ground:
 
     def symbol(self, digit: int) -> str:
         """How a digit is written."""
-        return SYMBOLS[digit - 1]
+        return symbol(digit)
 
     def symbols(self, mask: int) -> str:
         """“2, 5 and 7” for the digits of a mask."""
-        return listed([self.symbol(digit) for digit in self.grid.digits if mask >> (digit - 1) & 1])
+        return digits_listed(digits_in(mask))
 
     def names(self, cells: Iterable[int]) -> str:
         """“r1c2, r1c5 and r3c4”."""
-        return listed([self.grid.name(cell) for cell in cells])
+        return cells_listed(self.grid, cells)
 
     def either(self, cells: Iterable[int]) -> str:
         """“r1c2, r1c5 or r3c4”."""
-        return listed([self.grid.name(cell) for cell in cells], "or")
-
-
-def listed(words: list[str], joint: str = "and") -> str:
-    """“a, b and c”."""
-    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} {joint} {words[-1]}"
+        return cells_listed(self.grid, cells, "or")
 
 
 def ground_of(puzzle: RuledPuzzle) -> Ground:
@@ -191,6 +190,10 @@ class State:
         self.empty = empty
         """The board of empty cells."""
         self._deduced: tuple[Position, list[tuple[Rule, Deduction]]] | None = None
+
+    def copy(self) -> State:
+        """The same pencil marks on a sheet of their own."""
+        return State(self.ground, self.boards[:], self.stood[:], self.empty)
 
     def place(self, cell: int, digit: int) -> None:
         """Write a digit down and strike it from all cells that see it."""

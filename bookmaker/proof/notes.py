@@ -52,7 +52,7 @@ def notes_report(proof: Proof, notes: EditorNotes) -> dict[str, Any]:
                 "unused_rules": list(found.unused),
                 "mirrors": [{"map": mirror.name, "digits": list(mirror.digits[1:])} for mirror in found.mirrors],
                 "narrow_points": [
-                    {"step": p.first + 1, "openings": p.openings, "filled": p.filled, "kind": p.kind}
+                    {"step": p.first + 1, "openings": p.openings, "filled": p.filled, "kind": p.technique}
                     for p in found.narrow
                 ],
             }

@@ -108,8 +108,8 @@ class _Walk:
         """Before each step: the boards if nothing had ever been struck, only written."""
         state, plain = start(ground), start(ground)
         for step in path.steps:
-            self.real.append(_copy(state))
-            self.plain.append(_copy(plain))
+            self.real.append(state.copy())
+            self.plain.append(plain.copy())
             for cell, digit in step.placed:
                 state.place(cell, digit)
                 plain.place(cell, digit)
@@ -127,7 +127,7 @@ class _Walk:
         struck = dict.fromkeys(pair for earlier in self.steps[:first] for pair in plain.present(earlier.removed))
 
         def without(gone: Iterable[Pair]) -> State:
-            state = _copy(plain)
+            state = plain.copy()
             state.remove(gone)
             return state
 
@@ -175,7 +175,3 @@ def _least(items: list[Pair], enough: Callable[[Iterable[Pair]], bool]) -> list[
         return first + second
 
     return within([], items, False)
-
-
-def _copy(state: State) -> State:
-    return State(state.ground, state.boards[:], state.stood[:], state.empty)
