@@ -59,8 +59,7 @@ def hints_of(proof: Proof) -> Hints | None:
         return None
     puzzle = proof.entry.puzzle
     nouns = tuple(rule.noun for rule in puzzle.rules)
-    given = sum(1 for digit in puzzle.givens if digit)
-    when = f"with {point.filled} cells filled" if point.filled > given else "to begin with"
+    when = f"with {point.filled} cells filled" if point.filled > puzzle.given_count else "to begin with"
     return Hints(
         where=sentence(f"{_where(puzzle, point, nouns)}, {when}"),
         what=sentence(_what(point, nouns)),

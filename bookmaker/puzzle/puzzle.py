@@ -19,6 +19,11 @@ class Puzzle(Generic[RuleT]):
     rules: tuple[RuleT, ...] = ()
 
     @property
+    def given_count(self) -> int:
+        """How many cells are filled at the start."""
+        return len(self.givens) - self.givens.count(0)
+
+    @property
     def givens_text(self) -> str:
         """The givens as one line, “.” for an empty cell."""
         return digits_text(self.givens)

@@ -34,8 +34,7 @@ def outlook(
 
 def _table(puzzle: RuledPuzzle) -> str:
     grid = puzzle.grid
-    givens = sum(1 for digit in puzzle.givens if digit)
-    count = counted(givens, "given") if givens else "no givens at all"
+    count = counted(puzzle.given_count, "given") if puzzle.given_count else "no givens at all"
     if not grid.regions:
         kind = "grid without boxes and with"
     else:

@@ -38,10 +38,12 @@ class Unit:
 
     @property
     def first(self) -> Told:
+        """The step that begins it."""
         return self.steps[0]
 
     @property
     def last(self) -> Told:
+        """The step that ends it."""
         return self.steps[-1]
 
 

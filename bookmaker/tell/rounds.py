@@ -21,6 +21,7 @@ class Round:
 
     @property
     def places(self) -> bool:
+        """Does it place digits?"""
         return bool(self.steps[0].placed)
 
 

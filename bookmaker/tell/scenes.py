@@ -68,9 +68,8 @@ def ends_of(proof: Proof) -> tuple[Scene, Scene]:
     puzzle = proof.entry.puzzle
     assert proof.solution is not None
     bare = Position(puzzle.grid, (0,) * (puzzle.grid.size + 1))
-    filled = sum(1 for digit in puzzle.givens if digit)
     return (
-        Scene("The start", filled, 0, puzzle.givens, bare),
+        Scene("The start", puzzle.given_count, 0, puzzle.givens, bare),
         Scene("The solution", len(puzzle.grid.cells), 0, proof.solution, bare),
     )
 

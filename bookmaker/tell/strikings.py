@@ -114,12 +114,12 @@ def _counted(name: str, count: int, nouns: Sequence[str]) -> str:
 
 def _says_it(grid: Grid, told: Told) -> bool:
     """Does the reason itself rule out every digit that goes, with its cell? (“… rules out 5 and 7 in r2c3 …”)"""
-    if "rules out" not in told.step.because and not told.step.because.startswith("no way"):
+    because = told.step.because
+    if "rules out" not in because and not because.startswith("no way"):
         return False
     by_cell: dict[int, list[int]] = {}
     for cell, digit in told.step.removed:
         by_cell.setdefault(cell, []).append(digit)
-    because = told.step.because
     return all(
         any(f"{digits_listed(digits, word)} in {grid.name(cell)}" in because for word in ("and", "or"))
         for cell, digits in by_cell.items()

@@ -52,6 +52,7 @@ class Told:
 
     @property
     def places(self) -> bool:
+        """Does it place a digit?"""
         return bool(self.step.placed)
 
     @property

@@ -6,7 +6,7 @@ which twins stand together.
 
 from __future__ import annotations
 
-from collections.abc import Container, Iterable, Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 
 from bookmaker.grade.mirror import Mirror
 from bookmaker.grade.model import SolvePath
@@ -31,14 +31,14 @@ def twins_of(path: SolvePath, mirror: Mirror | None) -> dict[int, int]:
     return twins
 
 
-def together(steps: Sequence[Told], twins: Mapping[int, int], apart: Container[int] = ()) -> list[Told]:
-    """The steps, each followed by its twin if that can be taken as early; those in `apart` keep their places."""
+def together(steps: Sequence[Told], twins: Mapping[int, int]) -> list[Told]:
+    """The steps, each followed by its twin if that can be taken as early."""
     by_number = {step.index: step for step in steps}
     order: dict[int, Told] = {}
     for step in steps:
         order.setdefault(step.index, step)
         twin = by_number.get(twins.get(step.index, -1))
-        if twin and twin.index not in apart and twin.since <= step.index:
+        if twin and twin.since <= step.index:
             order.setdefault(twin.index, twin)
     return list(order.values())
 
