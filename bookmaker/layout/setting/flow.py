@@ -14,7 +14,7 @@ from typing import TypeVar
 from bookmaker.display.items import Group, Item
 from bookmaker.layout.setting.text import Labels, Row
 
-LEAST = 0.2
+LEAST = 0.25
 """A last page that is filled to less than this share of its depth is a leftover."""
 
 TIGHT = 0.5
