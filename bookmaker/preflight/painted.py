@@ -52,8 +52,9 @@ class Setting(NamedTuple):
 
 def set_out(letters: Sequence[tuple[str, float, float]], length: float) -> Setting:
     """Letters, as (character, start, width), with what the checks ask of them together."""
-    black = [letter for letter in letters if not letter[0].isspace()]
-    seen = (black[0][1], black[-1][1] + black[-1][2]) if black else None
+    first = next((letter for letter in letters if not letter[0].isspace()), None)
+    last = next((letter for letter in reversed(letters) if not letter[0].isspace()), None)
+    seen = (first[1], last[1] + last[2]) if first and last else None
     return Setting(tuple(letters), length, seen, any(letter[0] == "\x00" for letter in letters))
 
 

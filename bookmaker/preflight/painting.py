@@ -163,15 +163,17 @@ class _Painter:
             case "EMC", _ if self.marks and self.marks.pop():
                 self.group = self.group[:-1]
 
-    def _lines(self, stretch: bytes, resources: Any) -> Iterator[Run]:
+    def _lines(self, stretch: bytes, resources: Any) -> list[Run]:
         state, group = self.state, self.group
         a, b, c, d, e, f = state.matrix
+        runs = []
         for x, y, font, size, shown in lines(stretch):
             if font:
                 state.font, state.size = self._font(font, resources), size
             if state.font is not None:
                 placed = (a, b, c, d, a * x + c * y + e, b * x + d * y + f)
-                yield Run(state.font, state.size, self._set(shown), placed, state.rise, group)
+                runs.append(Run(state.font, state.size, self._set(shown), placed, state.rise, group))
+        return runs
 
     def _next_line(self, x: float, y: float) -> None:
         self.line = self.place = within(self.line, (1, 0, 0, 1, x, y))

@@ -69,7 +69,8 @@ def operations(stream: bytes) -> Iterator[tuple[str, list[Any]]]:
                     yield PATH, [_written(stack[-1]) + piece["call"] + word + b" "]
                     stack = [[]]
                     continue
-                stack[-1] += map(_number, piece["call"].split())
+                if call := piece["call"]:
+                    stack[-1] += map(_number, call.split())
                 if word in _CONSTANTS:
                     stack[-1].append(_CONSTANTS[word])
                     continue
@@ -100,7 +101,7 @@ def operations(stream: bytes) -> Iterator[tuple[str, list[Any]]]:
 
 def _written(operands: list[Any]) -> bytes:
     """Numbers that a remark parts from their operator, as bytes again."""
-    return b"".join(b"%f " % operand for operand in operands if isinstance(operand, float))
+    return b"".join([b"%f " % operand for operand in operands if isinstance(operand, float)])
 
 
 def path_operations(path: bytes) -> Iterator[tuple[str, tuple[float, ...]]]:
@@ -109,12 +110,19 @@ def path_operations(path: bytes) -> Iterator[tuple[str, tuple[float, ...]]]:
         yield segment[2].decode("ascii"), tuple(map(_number, segment[1].split()))
 
 
-def lines(stretch: bytes) -> Iterator[tuple[float, float, str, float, bytes]]:
+def lines(stretch: bytes) -> list[tuple[float, float, str, float, bytes]]:
     """The lines of text of a stretch: x, y, font and size (“” and 0 where they stay as they were), and what is shown,
     as bytes for `line_parts`."""
-    for x, y, font, size, string, parts in _LINE.findall(stretch):
-        named = ("/" + font.decode("utf-8", "replace"), _number(size)) if font else ("", 0.0)
-        yield _number(x), _number(y), *named, string or parts
+    return [
+        (
+            _number(x),
+            _number(y),
+            "/" + font.decode("utf-8", "replace") if font else "",
+            _number(size) if font else 0.0,
+            string or parts,
+        )
+        for x, y, font, size, string, parts in _LINE.findall(stretch)
+    ]
 
 
 def line_parts(shown: bytes) -> tuple[bytes | float, ...]:
