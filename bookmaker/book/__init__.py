@@ -5,7 +5,7 @@ In: what the editor typed and what was proven of it. Out: one frozen `Book`, or 
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator, Sequence
 from itertools import groupby
 
 from bookmaker.book import wording
@@ -43,23 +43,9 @@ def make_book(
     hinted = manifest.publication.hints and not as_listed
     hints = hints_of_all(ordered, store or NoStore()) if hinted else [None] * len(ordered)
     numbered = enumerate(zip(ordered, hints, strict=True), start=1)
-    puzzles = tuple(_puzzle(manifest, number, proof, helps) for number, (proof, helps) in numbered)
-    if manifest.order == "chapters" and not as_listed:
-        groups = groupby(zip(ordered, puzzles, strict=True), key=lambda pair: pair[0].entry.chapter)
-        chapters = tuple(
-            Chapter(
-                count,
-                curled(manifest.chapters[index].title),
-                curled(manifest.chapters[index].note),
-                tuple(puzzle for _, puzzle in pairs),
-            )
-            for count, (index, pairs) in enumerate(groups, start=1)
-        )
-    else:
-        chapters = (Chapter(1, "", "", puzzles),)
-    helps = (
-        (HintPages(wording.HINTS, wording.HINTS_NOTE, wording.HINT_LEVELS),) if any(p.hints for p in puzzles) else ()
-    )
+    puzzles = tuple(_puzzle(manifest, number, proof, helped) for number, (proof, helped) in numbered)
+    chaptered = manifest.order == "chapters" and not as_listed
+    chapters = _chapters(manifest, ordered, puzzles) if chaptered else (Chapter(1, "", "", puzzles),)
     return Book(
         place=manifest.place,
         title=curled(manifest.title),
@@ -67,10 +53,36 @@ def make_book(
         editor=curled(manifest.editor),
         band_names=manifest.band_names,
         front=tuple(front_parts(manifest, puzzles, draft)),
-        body=(*chapters, *helps, Keys(wording.KEYS), Credits(wording.CREDITS), *index_parts(manifest, puzzles)),
+        body=(
+            *chapters,
+            *_hint_pages(puzzles),
+            Keys(wording.KEYS),
+            Credits(wording.CREDITS),
+            *index_parts(manifest, puzzles),
+        ),
         draft=draft,
         publication=manifest.publication,
     )
+
+
+def _chapters(manifest: Manifest, proofs: Sequence[Proof], puzzles: Sequence[BookPuzzle]) -> tuple[Chapter, ...]:
+    """The puzzles in the chapters that their proofs' entries name; those without puzzles are left out."""
+    groups = groupby(zip(proofs, puzzles, strict=True), key=lambda pair: pair[0].entry.chapter)
+    return tuple(
+        Chapter(
+            number,
+            curled(manifest.chapters[index].title),
+            curled(manifest.chapters[index].note),
+            tuple(puzzle for _, puzzle in pairs),
+        )
+        for number, (index, pairs) in enumerate(groups, start=1)
+    )
+
+
+def _hint_pages(puzzles: Iterable[BookPuzzle]) -> Iterator[HintPages]:
+    """The pages of hints, where there are any."""
+    if any(puzzle.hints for puzzle in puzzles):
+        yield HintPages(wording.HINTS, wording.HINTS_NOTE, wording.HINT_LEVELS)
 
 
 def _puzzle(manifest: Manifest, number: int, proof: Proof, hints: Hints | None) -> BookPuzzle:

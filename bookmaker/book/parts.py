@@ -5,9 +5,7 @@ In: a manifest and its puzzles as they are printed. Out: parts. Those that the m
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import replace
 from itertools import chain
 from unicodedata import combining, normalize
 
@@ -27,13 +25,9 @@ from bookmaker.book.model import (
     TitlePage,
 )
 from bookmaker.book.primer import lessons
-from bookmaker.book.typography import curled
-from bookmaker.manifest.markup import Runs
+from bookmaker.book.typography import curled, curled_runs
 from bookmaker.manifest.model import Manifest
 from bookmaker.manifest.publication import Imprint
-
-_SEAM = "\ue000"
-"""Stands between two runs while their quotes are set."""
 
 
 def front_parts(manifest: Manifest, puzzles: Sequence[BookPuzzle], draft: bool) -> Iterator[Part]:
@@ -64,14 +58,6 @@ def index_parts(manifest: Manifest, puzzles: Sequence[BookPuzzle]) -> Iterator[P
         wording.INDEX_NOTE,
         tuple(IndexGroup(heading, _entries(pairs)) for heading, pairs in groups if pairs),
     )
-
-
-def curled_runs(runs: Runs) -> Runs:
-    """A paragraph of several styles with its quotes and dashes set as if it were of one."""
-    text = _SEAM.join(run.text for run in runs)
-    for typed, opening in (('"', "“"), ("'", "‘")):
-        text = re.sub(rf"(^|[\s(\[{{—–/-])({_SEAM}?){typed}", rf"\1\2{opening}", text)
-    return tuple(replace(run, text=piece) for run, piece in zip(runs, curled(text).split(_SEAM), strict=True))
 
 
 def _imprint(manifest: Manifest, imprint: Imprint) -> Iterator[str]:

@@ -7,6 +7,12 @@ ellipsis and the multiplication sign. Conventions of English book typography (co
 from __future__ import annotations
 
 import re
+from dataclasses import replace
+
+from bookmaker.manifest.markup import Runs
+
+_SEAM = "\ue000"
+"""Stands between two runs while their quotes are set."""
 
 _OPENS = r"(^|[\s(\[{“‘—–/-])"
 _RULES = (
@@ -29,3 +35,11 @@ def curled(text: str) -> str:
     for pattern, replacement in _RULES:
         text = re.sub(pattern, replacement, text)
     return text.strip()
+
+
+def curled_runs(runs: Runs) -> Runs:
+    """A paragraph of several styles with its quotes and dashes set as if it were of one."""
+    text = _SEAM.join(run.text for run in runs)
+    for typed, opening in (('"', "“"), ("'", "‘")):
+        text = re.sub(rf"{_OPENS}({_SEAM}?){typed}", rf"\1\2{opening}", text)
+    return tuple(replace(run, text=piece) for run, piece in zip(runs, curled(text).split(_SEAM), strict=True))

@@ -16,10 +16,8 @@ from bookmaker.book.model import (
     Primer,
     TitlePage,
 )
-from bookmaker.book.parts import curled_runs
 from bookmaker.book.primer import worked
 from bookmaker.layout import compose, load_layout
-from bookmaker.manifest.markup import Run
 from bookmaker.rules import kinds
 from tests.layout.sample_book import full_book, sample_book
 
@@ -80,11 +78,6 @@ def test_worked_figures_keep_their_rule_in_a_whole_grid(name: str) -> None:
     for house in (*rows, *zip(*rows, strict=True), *regions):
         assert sorted(house) == list(range(1, grid.size + 1))
     assert figure.sample.rule.holds(grid, digits)
-
-
-def test_quotes_across_styles() -> None:
-    runs = (Run("He said "), Run('"Wait"', "italic"), Run(' -- it\'s "late".'))
-    assert [run.text for run in curled_runs(runs)] == ["He said ", "“Wait”", " – it’s “late”."]
 
 
 @pytest.mark.parametrize("fold", [1, 4, 16])

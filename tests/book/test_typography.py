@@ -2,7 +2,8 @@
 
 import pytest
 
-from bookmaker.book.typography import curled
+from bookmaker.book.typography import curled, curled_runs
+from bookmaker.manifest.markup import Run
 
 
 @pytest.mark.parametrize(
@@ -32,3 +33,10 @@ from bookmaker.book.typography import curled
 def test_plain_signs_become_real_ones(typed, wanted):
     assert curled(typed) == wanted
     assert curled(wanted) == wanted
+
+
+def test_quotes_across_styles() -> None:
+    runs = (Run("He said "), Run('"Wait"', "italic"), Run(' -- it\'s "late".'))
+    assert [run.text for run in curled_runs(runs)] == ["He said ", "“Wait”", " – it’s “late”."]
+    runs = (Run('"'), Run("'Wait'", "italic"), Run(' was said."'))
+    assert [run.text for run in curled_runs(runs)] == ["“", "‘Wait’", " was said.”"]
