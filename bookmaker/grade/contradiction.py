@@ -9,6 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from bookmaker.grade.shapes import Shape, shapes_of
+from bookmaker.puzzle.position import Candidate
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.common.wording import listed, number, symbol
 from bookmaker.solve import prove
@@ -26,7 +27,7 @@ SAID = 6
 class Contradiction:
     """Givens (cell, digit) and marks that, with the houses of the grid, leave no solution."""
 
-    givens: tuple[tuple[int, int], ...]
+    givens: tuple[Candidate, ...]
     shapes: tuple[Shape, ...]
 
 
@@ -36,7 +37,7 @@ def contradiction(puzzle: RuledPuzzle) -> Contradiction:
     givens = [(cell, digit) for cell, digit in enumerate(puzzle.givens) if digit]
     shapes = [shape for rule in puzzle.rules for shape in shapes_of(rule, puzzle)]
 
-    def contradicts(givens: list[tuple[int, int]], shapes: list[Shape]) -> bool:
+    def contradicts(givens: list[Candidate], shapes: list[Shape]) -> bool:
         written = [Allowed((cell,), 1 << (digit - 1)) for cell, digit in givens]
         asked = [made for shape in shapes for made in shape.constraints]
         problem = Problem(len(puzzle.grid.cells), puzzle.grid.size, (*houses, *written, *asked))

@@ -12,9 +12,7 @@ from typing import TypeAlias
 
 from bookmaker.grade.state import State
 from bookmaker.puzzle.bits import cells_on
-
-Candidate: TypeAlias = tuple[int, int]
-"""A cell and a digit."""
+from bookmaker.puzzle.position import Candidate
 
 Strong: TypeAlias = dict[Candidate, list[Candidate]]
 """For each candidate those of which one is true if it is false."""

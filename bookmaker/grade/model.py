@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from bookmaker.puzzle.position import Candidate
+
 
 @dataclass(frozen=True, slots=True)
 class Step:
@@ -18,8 +20,8 @@ class Step:
     technique: str
     rung: int
     cells: tuple[int, ...]
-    placed: tuple[tuple[int, int], ...]
-    removed: tuple[tuple[int, int], ...]
+    placed: tuple[Candidate, ...]
+    removed: tuple[Candidate, ...]
     because: str
     openings: int
     empty: int

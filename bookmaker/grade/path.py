@@ -22,6 +22,7 @@ from bookmaker.grade.solvers import luck, mean_looks
 from bookmaker.grade.state import State, ground_of, start
 from bookmaker.grade.technique import Finding, ladder
 from bookmaker.puzzle.bits import board_of, cells_on
+from bookmaker.puzzle.position import Candidate
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.verdict import Solution
 
@@ -118,7 +119,7 @@ def _stretch(
 def _lowest(state: State) -> list[Finding]:
     """The findings of the lowest rung that has some, of these the nearest; one for each set of candidates that go."""
     for techniques in ladder():
-        found: dict[tuple[tuple[int, int], ...], Finding] = {}
+        found: dict[tuple[Candidate, ...], Finding] = {}
         for technique in techniques:
             for finding in technique.find(state):
                 key = tuple(sorted(finding.removed))

@@ -8,6 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from itertools import combinations, islice
 
+from bookmaker.puzzle.position import Candidate
 from bookmaker.rules import problem_of
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve import solutions
@@ -28,7 +29,7 @@ class Repair:
     differing: tuple[int, ...]
     solutions: int
     complete: bool
-    settling: tuple[tuple[tuple[int, int], ...], ...]
+    settling: tuple[tuple[Candidate, ...], ...]
 
 
 def repair(puzzle: RuledPuzzle, limit: int = LIMIT) -> Repair:
@@ -40,8 +41,8 @@ def repair(puzzle: RuledPuzzle, limit: int = LIMIT) -> Repair:
     return Repair(differing, len(found), True, _settling(found, differing))
 
 
-def _settling(found: list[Solution], differing: tuple[int, ...]) -> tuple[tuple[tuple[int, int], ...], ...]:
-    boards: dict[tuple[int, int], int] = {}
+def _settling(found: list[Solution], differing: tuple[int, ...]) -> tuple[tuple[Candidate, ...], ...]:
+    boards: dict[Candidate, int] = {}
     for number, solution in enumerate(found):
         for cell in differing:
             key = (cell, solution[cell])

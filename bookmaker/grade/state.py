@@ -14,7 +14,7 @@ from functools import cached_property
 from bookmaker.grade.marks import Mark, mark_of
 from bookmaker.puzzle.bits import board_of, cells_on, digits_in, mask_of
 from bookmaker.puzzle.grid import Grid, House
-from bookmaker.puzzle.position import Position
+from bookmaker.puzzle.position import Candidate, Position
 from bookmaker.rules import houses_of
 from bookmaker.rules.common.contract import Deduction, Rule, RuledPuzzle
 from bookmaker.rules.common.wording import cells_listed, digits_listed, symbol
@@ -204,7 +204,7 @@ class State:
         self.empty &= ~bit
         self.stood[digit] |= bit
 
-    def remove(self, removed: Iterable[tuple[int, int]]) -> None:
+    def remove(self, removed: Iterable[Candidate]) -> None:
         """Strike candidates (cell, digit)."""
         for cell, digit in removed:
             self.boards[digit] &= ~(1 << cell)
@@ -224,7 +224,7 @@ class State:
         """The digits written on a board, as a mask."""
         return mask_of(digit for digit in range(1, len(self.stood)) if self.stood[digit] & board)
 
-    def present(self, pairs: Iterable[tuple[int, int]]) -> tuple[tuple[int, int], ...]:
+    def present(self, pairs: Iterable[Candidate]) -> tuple[Candidate, ...]:
         """Those of the candidates (cell, digit) that still stand."""
         return tuple((cell, digit) for cell, digit in pairs if self.boards[digit] >> cell & 1)
 

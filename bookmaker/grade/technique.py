@@ -16,6 +16,7 @@ from typing import ClassVar
 
 from bookmaker.grade import techniques
 from bookmaker.grade.state import State
+from bookmaker.puzzle.position import Candidate
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,7 +31,7 @@ class Finding:
     technique: str
     rung: int
     cells: tuple[int, ...]
-    removed: tuple[tuple[int, int], ...]
+    removed: tuple[Candidate, ...]
     words: Callable[[], str]
     reach: int = 0
     again: Callable[[State], bool] | None = None
@@ -46,7 +47,7 @@ class Technique(ABC):
     def find(self, state: State) -> Iterator[Finding]:
         """All instances in a state; each is sound, and each strikes at least one candidate that still stands."""
 
-    def find_for(self, state: State, removed: tuple[tuple[int, int], ...]) -> Iterator[Finding]:
+    def find_for(self, state: State, removed: tuple[Candidate, ...]) -> Iterator[Finding]:
         """Those among them that strike these candidates, and perhaps others."""
         return self.find(state)
 

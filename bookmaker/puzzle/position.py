@@ -9,8 +9,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cached_property
+from typing import TypeAlias
 
 from bookmaker.puzzle.grid import Grid
+
+Candidate: TypeAlias = tuple[int, int]
+"""A cell, and a digit that may stand in it or is written there."""
 
 
 @dataclass(frozen=True)

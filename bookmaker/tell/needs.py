@@ -10,17 +10,14 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
-from typing import TypeAlias
 
 from bookmaker.grade.model import SolvePath, Step
 from bookmaker.grade.singles import Kind, Opening, openings
 from bookmaker.grade.state import Ground, State, ground_of, start
 from bookmaker.grade.technique import Finding, ladder
+from bookmaker.puzzle.position import Candidate
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.tell.rounds import Round, rounds
-
-Pair: TypeAlias = tuple[int, int]
-"""A candidate: (cell, digit)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,7 +28,7 @@ class Needs:
     matter. `rests` has, for every placement and every needed strike, the strikes without which it would not be there.
     """
 
-    strikes: dict[int, tuple[Pair, ...]]
+    strikes: dict[int, tuple[Candidate, ...]]
     rests: dict[int, frozenset[int]]
 
     def behind(self, index: int) -> frozenset[int]:
@@ -48,9 +45,9 @@ class Needs:
 def needs_of(puzzle: RuledPuzzle, path: SolvePath, target: int | None = None) -> Needs:
     """Which strikes of a path are needed, and for what; with a `target`, only those for this one placement."""
     walk = _Walk(ground_of(puzzle), path)
-    strikes: dict[int, tuple[Pair, ...]] = {}
-    rests: dict[int, set[Pair]] = {}
-    wanted: set[Pair] = set()
+    strikes: dict[int, tuple[Candidate, ...]] = {}
+    rests: dict[int, set[Candidate]] = {}
+    wanted: set[Candidate] = set()
     for this in reversed(list(rounds(path))):
         if this.places:
             for index in range(this.first, this.after):
@@ -75,7 +72,7 @@ def opening_of(state: State, step: Step) -> Opening | None:
     return next((found for found in openings(state) if (found.cell, found.digit) == (cell, digit)), None)
 
 
-def rivals_of(ground: Ground, opening: Opening) -> list[Pair]:
+def rivals_of(ground: Ground, opening: Opening) -> list[Candidate]:
     """The candidates whose absence makes it a single: its digit elsewhere in the house, or other digits in its cell."""
     if opening.kind is Kind.LAST:
         return []
@@ -84,10 +81,10 @@ def rivals_of(ground: Ground, opening: Opening) -> list[Pair]:
     return [(cell, opening.digit) for cell in opening.area.cells if cell != opening.cell]
 
 
-def _chosen(this: Round, wanted: set[Pair]) -> list[tuple[int, tuple[Pair, ...]]]:
+def _chosen(this: Round, wanted: set[Candidate]) -> list[tuple[int, tuple[Candidate, ...]]]:
     """Few steps of a round that strike all that is wanted of it, those that strike the most of it first."""
     left = {pair for step in this.steps for pair in step.removed} & wanted
-    chosen: list[tuple[int, tuple[Pair, ...]]] = []
+    chosen: list[tuple[int, tuple[Candidate, ...]]] = []
     while left:
         at = max(range(len(this.steps)), key=lambda i: (len(left.intersection(this.steps[i].removed)), -i))
         pairs = tuple(pair for pair in this.steps[at].removed if pair in left)
@@ -115,31 +112,31 @@ class _Walk:
                 plain.place(cell, digit)
             state.remove(step.removed)
 
-    def rivals_struck(self, index: int) -> set[Pair]:
+    def rivals_struck(self, index: int) -> set[Candidate]:
         """What a placement rests on: rivals that only a strike has ruled out."""
         opening = opening_of(self.real[index], self.steps[index])
         return set(self.plain[index].present(rivals_of(self.ground, opening))) if opening else set()
 
-    def rests_on(self, index: int, first: int, pairs: Sequence[Pair], wanted: set[Pair]) -> set[Pair]:
+    def rests_on(self, index: int, first: int, pairs: Sequence[Candidate], wanted: set[Candidate]) -> set[Candidate]:
         """Few candidates struck before its round (which begins at `first`) with which it is found; rather those that
         are wanted anyway."""
         step, plain = self.steps[index], self.plain[index]
         struck = dict.fromkeys(pair for earlier in self.steps[:first] for pair in plain.present(earlier.removed))
 
-        def without(gone: Iterable[Pair]) -> State:
+        def without(gone: Iterable[Candidate]) -> State:
             state = plain.copy()
             state.remove(gone)
             return state
 
         again = _finder(step, pairs, without(struck))
 
-        def enough(gone: Iterable[Pair]) -> bool:
+        def enough(gone: Iterable[Candidate]) -> bool:
             return again(without(gone))
 
         return set(_least(sorted(struck, key=lambda pair: pair not in wanted), enough))
 
 
-def _finder(step: Step, pairs: Sequence[Pair], state: State) -> Callable[[State], bool]:
+def _finder(step: Step, pairs: Sequence[Candidate], state: State) -> Callable[[State], bool]:
     """Is a strike, found in one state, found in another for the same reason?"""
     techniques = [technique for rung in ladder() for technique in rung if technique.rung == step.rung]
 
@@ -156,7 +153,7 @@ def _finder(step: Step, pairs: Sequence[Pair], state: State) -> Callable[[State]
     return lambda other: any(found(other))
 
 
-def _least(items: list[Pair], enough: Callable[[Iterable[Pair]], bool]) -> list[Pair]:
+def _least(items: list[Candidate], enough: Callable[[Iterable[Candidate]], bool]) -> list[Candidate]:
     """Items that are enough, no one of which can be left away, rather those that come first; all together are enough.
 
     Halves that are not needed go at once (U. Junker, QuickXplain, AAAI 2004).
@@ -164,7 +161,7 @@ def _least(items: list[Pair], enough: Callable[[Iterable[Pair]], bool]) -> list[
     if not items or enough(()):
         return []
 
-    def within(fixed: list[Pair], rest: list[Pair], changed: bool) -> list[Pair]:
+    def within(fixed: list[Candidate], rest: list[Candidate], changed: bool) -> list[Candidate]:
         if changed and enough(fixed):
             return []
         if len(rest) == 1:

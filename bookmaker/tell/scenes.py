@@ -17,10 +17,10 @@ from bookmaker.grade.state import State, ground_of, start
 from bookmaker.proof.model import Proof
 from bookmaker.puzzle.bits import board_of
 from bookmaker.puzzle.grid import Grid
-from bookmaker.puzzle.position import Position
+from bookmaker.puzzle.position import Candidate, Position
 from bookmaker.tell.model import Mood, Passage, Story
 from bookmaker.tell.moments import moments
-from bookmaker.tell.needs import Pair, needs_of
+from bookmaker.tell.needs import needs_of
 from bookmaker.tell.trail import Told, trail
 
 MOST, STEPS = 6, 12
@@ -51,7 +51,7 @@ class Scene:
     pencil: Position
     look: tuple[int, ...] = ()
     shaded: tuple[int, ...] = ()
-    struck: tuple[Pair, ...] = ()
+    struck: tuple[Candidate, ...] = ()
     goes: int | None = None
 
 

@@ -11,8 +11,9 @@ from bookmaker.grade.model import SolvePath, Step
 from bookmaker.grade.singles import Kind, Opening
 from bookmaker.grade.state import Area, State, ground_of, start
 from bookmaker.puzzle.bits import cells_on
+from bookmaker.puzzle.position import Candidate
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.tell.needs import Needs, Pair, opening_of, rivals_of
+from bookmaker.tell.needs import Needs, opening_of, rivals_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,7 +43,7 @@ class Told:
 
     index: int
     step: Step
-    removed: tuple[Pair, ...] = ()
+    removed: tuple[Candidate, ...] = ()
     kind: Kind | None = None
     area: Area | None = None
     since: int = -1
@@ -70,7 +71,7 @@ def trail(puzzle: RuledPuzzle, path: SolvePath, needs: Needs, target: int | None
     """The told steps of a path; with a `target`, of its placements only this one."""
     ground = ground_of(puzzle)
     state, lean = start(ground), start(ground)
-    gone: dict[Pair, int] = {}
+    gone: dict[Candidate, int] = {}
     written: dict[int, int] = {}
     told: list[Told] = []
     for index, step in enumerate(path.steps):
@@ -94,7 +95,7 @@ def trail(puzzle: RuledPuzzle, path: SolvePath, needs: Needs, target: int | None
 
 
 def _placement(
-    index: int, step: Step, opening: Opening, lean: State, gone: dict[Pair, int], written: dict[int, int]
+    index: int, step: Step, opening: Opening, lean: State, gone: dict[Candidate, int], written: dict[int, int]
 ) -> Told:
     """What is seen at a placement, from the board before it."""
     ground, bit = lean.ground, 1 << opening.cell
@@ -113,7 +114,7 @@ def _placement(
     )
 
 
-def _view(opening: Opening, state: State, path: SolvePath, gone: dict[Pair, int]) -> View:
+def _view(opening: Opening, state: State, path: SolvePath, gone: dict[Candidate, int]) -> View:
     match opening.kind:
         case Kind.BOX | Kind.LINE if opening.area:
             return _lookers(opening, opening.area, state, gone)
@@ -129,7 +130,7 @@ def _view(opening: Opening, state: State, path: SolvePath, gone: dict[Pair, int]
     return View()
 
 
-def _lookers(opening: Opening, area: Area, state: State, gone: dict[Pair, int]) -> View:
+def _lookers(opening: Opening, area: Area, state: State, gone: dict[Candidate, int]) -> View:
     """Few cells that hold the digit and together see every other empty cell of the house."""
     ground = state.ground
     left = area.board & state.empty & ~(1 << opening.cell)

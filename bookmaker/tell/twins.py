@@ -10,6 +10,7 @@ from collections.abc import Iterable, Mapping, Sequence
 
 from bookmaker.grade.mirror import Mirror
 from bookmaker.grade.model import SolvePath
+from bookmaker.puzzle.position import Candidate
 from bookmaker.rules.common.wording import digits_listed, listed
 from bookmaker.tell.trail import Told
 
@@ -19,7 +20,7 @@ def twins_of(path: SolvePath, mirror: Mirror | None) -> dict[int, int]:
     if mirror is None:
         return {}
 
-    def image(pairs: Iterable[tuple[int, int]]) -> frozenset[tuple[int, int]]:
+    def image(pairs: Iterable[Candidate]) -> frozenset[Candidate]:
         return frozenset((mirror.cells[cell], mirror.digits[digit]) for cell, digit in pairs)
 
     by_pairs = {(frozenset(step.placed), frozenset(step.removed)): index for index, step in enumerate(path.steps)}

@@ -9,6 +9,7 @@ from collections.abc import Iterable, Sequence
 from itertools import groupby
 
 from bookmaker.puzzle.grid import Grid
+from bookmaker.puzzle.position import Candidate
 from bookmaker.rules.common.wording import cells_listed, digits_listed, sentence_case, symbol
 
 
@@ -58,7 +59,7 @@ def clauses_listed(clauses: Sequence[str]) -> str:
     return ", ".join(clauses[:-1]) + (", and " if len(clauses) > 1 else "") + clauses[-1]
 
 
-def placed(grid: Grid, pairs: Iterable[tuple[int, int]]) -> str:
+def placed(grid: Grid, pairs: Iterable[Candidate]) -> str:
     """“7 in r1c2 and r5c4, 3 in r2c2”: digits written one after the other, a digit that is repeated named once."""
     parts = []
     for digit, run in groupby(pairs, key=lambda pair: pair[1]):
@@ -66,14 +67,14 @@ def placed(grid: Grid, pairs: Iterable[tuple[int, int]]) -> str:
     return ", ".join(parts)
 
 
-def struck(grid: Grid, removed: Sequence[tuple[int, int]]) -> str:
+def struck(grid: Grid, removed: Sequence[Candidate]) -> str:
     """“4 goes from r3c5 and r3c8, and 7 from r3c8”: candidates that go, by digits or by cells, whichever is shorter."""
     ways = [_strikes(grid, removed, by) for by in (1, 0)]
     parts = min(ways, key=lambda parts: sum(map(len, parts)))
     return clauses_listed(parts)
 
 
-def _strikes(grid: Grid, removed: Sequence[tuple[int, int]], by: int) -> list[str]:
+def _strikes(grid: Grid, removed: Sequence[Candidate], by: int) -> list[str]:
     """Digits with all cells they go from (by 1), or cells with all digits that go from them (by 0)."""
     gathered: dict[int, list[int]] = {}
     for pair in removed:

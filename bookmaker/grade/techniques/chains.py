@@ -9,9 +9,10 @@ from __future__ import annotations
 from collections.abc import Iterator
 from functools import partial
 
-from bookmaker.grade.links import Candidate, Strong, chain_between, shortest, strong_links
+from bookmaker.grade.links import Strong, chain_between, shortest, strong_links
 from bookmaker.grade.state import Ground, State
 from bookmaker.grade.technique import Finding, Technique
+from bookmaker.puzzle.position import Candidate
 
 
 class SingleDigitChain(Technique):

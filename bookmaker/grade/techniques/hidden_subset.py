@@ -10,6 +10,7 @@ from bookmaker.grade.state import Area, Ground, State
 from bookmaker.grade.subsets import as_many
 from bookmaker.grade.technique import Finding, Technique
 from bookmaker.puzzle.bits import cells_on, mask_of
+from bookmaker.puzzle.position import Candidate
 
 
 class HiddenSubset(Technique):
@@ -19,7 +20,7 @@ class HiddenSubset(Technique):
 
     def find(self, state: State) -> Iterator[Finding]:
         ground = state.ground
-        seen: set[frozenset[tuple[int, int]]] = set()
+        seen: set[frozenset[Candidate]] = set()
         for area in ground.areas:
             places = {digit: board for digit in ground.grid.digits if (board := state.boards[digit] & area.board)}
             for digits, cells in as_many(places, self.size):

@@ -10,6 +10,7 @@ from bookmaker.grade.state import Area, Ground, State
 from bookmaker.grade.subsets import as_many
 from bookmaker.grade.technique import Finding, Technique
 from bookmaker.puzzle.bits import digits_in
+from bookmaker.puzzle.position import Candidate
 
 
 class NakedSubset(Technique):
@@ -19,7 +20,7 @@ class NakedSubset(Technique):
 
     def find(self, state: State) -> Iterator[Finding]:
         ground, masks = state.ground, state.masks()
-        seen: set[frozenset[tuple[int, int]]] = set()
+        seen: set[frozenset[Candidate]] = set()
         for area in ground.areas:
             empty = {cell: masks[cell] for cell in area.cells if masks[cell]}
             for cells, digits in as_many(empty, self.size):

@@ -1,7 +1,7 @@
-"""What-if: a candidate is tried in mind, singles are followed in rounds, and it falls where they contradict.
+"""What-if: a candidate is tried in mind, singles and marks are followed in rounds, and it falls where these contradict.
 
 The shortest only: all candidates that fall after the least number of rounds are found, those that take longer wait.
-A round places at once every single that is open at its start, so that its number depends on no order.
+What a round is, and why its number depends on no order, is said in `follow.py`.
 """
 
 from __future__ import annotations
@@ -13,6 +13,7 @@ from bookmaker.grade.follow import Clash, Follower, follow
 from bookmaker.grade.state import Ground, State
 from bookmaker.grade.technique import Finding, Technique
 from bookmaker.puzzle.bits import cells_on
+from bookmaker.puzzle.position import Candidate
 
 
 class WhatIf(Technique):
@@ -25,7 +26,7 @@ class WhatIf(Technique):
         follower = Follower(state)
         tries = [(cell, digit) for digit in state.ground.grid.digits for cell in cells_on(state.boards[digit])]
         least: int | None = None
-        fallen: list[tuple[tuple[int, int], Clash]] = []
+        fallen: list[tuple[Candidate, Clash]] = []
         for cell, digit in tries:
             clash = follower.follow(cell, digit, least)
             if clash is None:
@@ -36,13 +37,13 @@ class WhatIf(Technique):
         for tried, clash in fallen:
             yield self._finding(state, tried, clash)
 
-    def find_for(self, state: State, removed: tuple[tuple[int, int], ...]) -> Iterator[Finding]:
+    def find_for(self, state: State, removed: tuple[Candidate, ...]) -> Iterator[Finding]:
         """The candidate tried for itself, however long it takes."""
         for tried in removed:
             if clash := follow(state, *tried):
                 yield self._finding(state, tried, clash)
 
-    def _finding(self, state: State, tried: tuple[int, int], clash: Clash) -> Finding:
+    def _finding(self, state: State, tried: Candidate, clash: Clash) -> Finding:
         words, again = partial(_words, state.ground, *tried, clash), partial(_again, *tried, clash)
         return Finding(self.name, self.rung, (tried[0],), (tried,), words, clash.rounds, again)
 

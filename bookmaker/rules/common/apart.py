@@ -10,7 +10,7 @@ from functools import lru_cache
 
 from bookmaker.puzzle.bits import board_of, cells_on
 from bookmaker.puzzle.grid import Grid
-from bookmaker.puzzle.position import Position
+from bookmaker.puzzle.position import Candidate, Position
 from bookmaker.rules.common.candidates import peers
 from bookmaker.rules.common.contract import Deduction
 from bookmaker.rules.common.wording import cells_listed, symbol
@@ -75,6 +75,6 @@ def differing(position: Position, moves: tuple[Move, ...], move: str) -> Iterato
                 yield Deduction(6 if len(places) == 2 else 7, len(places), tuple(places), removed, words)
 
 
-def _on(board: int, digit: int) -> tuple[tuple[int, int], ...]:
+def _on(board: int, digit: int) -> tuple[Candidate, ...]:
     """The candidates (cell, digit) of one digit on a board."""
     return tuple((cell, digit) for cell in cells_on(board))

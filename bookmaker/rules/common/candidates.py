@@ -7,10 +7,10 @@ from functools import lru_cache
 
 from bookmaker.puzzle.bits import board_of, cells_on, digits_in
 from bookmaker.puzzle.grid import Grid
-from bookmaker.puzzle.position import Position
+from bookmaker.puzzle.position import Candidate, Position
 
 
-def removed_by(position: Position, kept: Mapping[int, int]) -> tuple[tuple[int, int], ...]:
+def removed_by(position: Position, kept: Mapping[int, int]) -> tuple[Candidate, ...]:
     """The candidates (cell, digit) that go when each cell of `kept` keeps only the digits of its mask."""
     return tuple((cell, digit) for cell, mask in kept.items() for digit in digits_in(position.masks[cell] & ~mask))
 
@@ -31,7 +31,7 @@ def sees(grid: Grid, one: int, other: int) -> bool:
     return bool(peers(grid)[one] >> other & 1)
 
 
-def locked_out(position: Position, cells: Iterable[int], digit: int) -> tuple[tuple[int, int], ...]:
+def locked_out(position: Position, cells: Iterable[int], digit: int) -> tuple[Candidate, ...]:
     """Candidates elsewhere that see every place of a digit that one of these cells must hold."""
     seen = peers(position.grid)
     board = position.boards[digit]

@@ -14,7 +14,7 @@ from typing import ClassVar, Self, TypeAlias
 
 from bookmaker.placed import Node
 from bookmaker.puzzle.grid import Grid, House
-from bookmaker.puzzle.position import Position
+from bookmaker.puzzle.position import Candidate, Position
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules.common.frame import Frame, Margins, Mark
 from bookmaker.solve.problem import Constraint
@@ -34,7 +34,7 @@ class Deduction:
     rung: int
     held: int
     cells: tuple[int, ...]
-    removed: tuple[tuple[int, int], ...]
+    removed: tuple[Candidate, ...]
     words: str
 
 

@@ -14,7 +14,7 @@ from typing import TypeAlias
 
 from bookmaker.puzzle.bits import digits_in
 from bookmaker.puzzle.grid import Grid
-from bookmaker.puzzle.position import Position
+from bookmaker.puzzle.position import Candidate, Position
 from bookmaker.rules.common.candidates import sees
 from bookmaker.rules.common.contract import Deduction
 from bookmaker.rules.common.wording import digits_listed, listed
@@ -29,7 +29,7 @@ CAP = 3000
 """Digits tried before a shape counts as too large to work through."""
 
 
-def never_stand(position: Position, cells: Sequence[int], fits: Fits, cap: int = CAP) -> tuple[tuple[int, int], ...]:
+def never_stand(position: Position, cells: Sequence[int], fits: Fits, cap: int = CAP) -> tuple[Candidate, ...]:
     """The candidates (cell, digit) of these different cells that no filling holds; empty where `cap` runs out first.
 
     `fits` gets a list of 1 to len(cells) digits, which it must not keep or change. Results are remembered for each
@@ -41,7 +41,7 @@ def never_stand(position: Position, cells: Sequence[int], fits: Fits, cap: int =
 @lru_cache(maxsize=1024)
 def _never_stand(
     grid: Grid, cells: tuple[int, ...], masks: tuple[int, ...], fits: Fits, cap: int
-) -> tuple[tuple[int, int], ...]:
+) -> tuple[Candidate, ...]:
     """Most steps change few cells, so the same shape with the same candidates comes up again and again."""
     search = _Search(grid, cells, masks, fits, cap)
     removed = []
