@@ -80,7 +80,7 @@ class _Scene:
     def run(self, wait: Sequence[int]) -> list[float]:
         """One solver's effort for each placement, in the order in which the openings are found."""
         ground, solution, weights = self.ground, self.solution, self.weights
-        tests, homes, count = ground.area_tests, ground.areas_of, len(ground.areas)
+        tests, homes, count = ground.area_boards, ground.areas_of, len(ground.areas)
         peers = ground.peers
         boards, left, seen, opened = self.boards[:], self.left[:], set(self.seen), dict(self.open)
         pending = self.pending[:]
