@@ -6,7 +6,7 @@ numbers are known; or the reason why it does not fit.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from typing import Literal
 
@@ -54,6 +54,8 @@ class Block:
     claim: Margins
     head: tuple[Row, ...]
     note: tuple[Row, ...]
+    frame: float | None = None
+    """Where the frame of the grid lies, if the row on the page says so."""
 
     @property
     def fits(self) -> bool:
@@ -64,6 +66,26 @@ class Block:
     def grid_height(self) -> float:
         """Height of the grid with the clues outside it."""
         return (self.puzzle.puzzle.grid.size + self.claim.top + self.claim.bottom) * self.cell
+
+    @property
+    def over(self) -> float:
+        """Height of the clues over the frame of the grid."""
+        return self.claim.top * self.cell
+
+    @property
+    def highest(self) -> float:
+        """Where the frame lies at the highest, right under the text."""
+        return height(self.head) + self.layout.line + self.over
+
+    @property
+    def lowest(self) -> float:
+        """Where the frame lies at the lowest, the note at the foot of the place."""
+        return self.depth - self.under - self.layout.line - self.grid_height + self.over
+
+    @property
+    def under(self) -> float:
+        """Height of what stands under the grid: its note, or the pointers alone."""
+        return max(height(self.note), self.layout.line)
 
     def draw(self, right: bool, labels: Labels) -> Iterator[Item]:
         """The block's items from its top left corner, for a right or a left page."""
@@ -77,8 +99,7 @@ class Block:
         yield from stacked(self.head, 0.0, 0.0, labels)
         across = (self.puzzle.puzzle.grid.size + claim.left + claim.right) * self.cell
         x = max(0.0, min(self.hang - claim.left * self.cell, self.width - across))
-        lowest = self.depth - max(height(self.note), line) - line - self.grid_height
-        y = max(height(self.head) + line, min(lowest, GRID_LINE * line))
+        y = (_frame([self]) if self.frame is None else self.frame) - self.over
         yield self._grid(x, y)
         below = y + self.grid_height + 0.5 * line
         yield from stacked(self.note, x + claim.left * self.cell, below, labels)
@@ -114,6 +135,28 @@ class Block:
         if _points_to_hints(self.puzzle, self.layout, self.width):
             back = width(f"{POINTER}000", label) + label.size
             yield PageNumber(0.0, 0.0, HINT_POINTER, f"hint 1 {self.puzzle.id}", label, 0.25), back
+
+
+def levelled(blocks: Sequence[Block]) -> tuple[Block, ...]:
+    """Blocks beside each other: frames on one line, and those of one size equal, smaller where one has more to say.
+    They stay as they are where that would make cells too small."""
+    line = blocks[0].layout.line
+    frame, under = max(block.highest for block in blocks), max(block.under for block in blocks)
+    cells: dict[int, float] = {}
+    for block in blocks:
+        size = block.puzzle.puzzle.grid.size
+        tallest = (block.depth - frame - under - line) / (size + block.claim.bottom)
+        cells[size] = min(cells.get(size, block.cell), block.cell, tallest)
+    made = [replace(block, cell=cells[block.puzzle.puzzle.grid.size]) for block in blocks]
+    if not all(block.fits for block in made):
+        return tuple(blocks)
+    return tuple(replace(block, frame=_frame(made)) for block in made)
+
+
+def _frame(blocks: Sequence[Block]) -> float:
+    """Where the frames of these blocks lie."""
+    wished = GRID_LINE * blocks[0].layout.line + max(block.over for block in blocks)
+    return max(*(block.highest for block in blocks), min(wished, *(block.lowest for block in blocks)))
 
 
 def pointers_width(puzzle: BookPuzzle, layout: Layout, wide: float) -> float:

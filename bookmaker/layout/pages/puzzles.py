@@ -6,13 +6,13 @@ one too large even for that is a trouble that says what is missing.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, replace
 
 from bookmaker.book.model import BookPuzzle
 from bookmaker.display.items import Group, Item
 from bookmaker.layout.lengths import mm
-from bookmaker.layout.pages.block import Block, fit_above, fit_beside
+from bookmaker.layout.pages.block import Block, fit_above, fit_beside, levelled
 from bookmaker.layout.setting.text import Labels
 from bookmaker.layout.sheet import Leaf, Sheet
 from bookmaker.layout.spec import Layout
@@ -63,7 +63,16 @@ def place_puzzles(puzzles: Iterable[BookPuzzle], layout: Layout, depth: float) -
         pages.append(tuple(page))
     if troubles:
         raise BookTroubles(troubles)
-    return pages
+    return [tuple(_in_rows(page, layout)) for page in pages]
+
+
+def _in_rows(page: Sequence[Slot], layout: Layout) -> Iterator[Slot]:
+    """The slots of a page, the grids of those beside each other on one line."""
+    across = layout.puzzles.columns
+    for at in range(0, len(page), across):
+        row = page[at : at + across]
+        blocks = levelled([slot.block for slot in row]) if len(row) > 1 else [slot.block for slot in row]
+        yield from (replace(slot, block=block) for slot, block in zip(row, blocks, strict=True))
 
 
 def _fit(puzzle: BookPuzzle, layout: Layout, wide: float, high: float) -> Block | None:

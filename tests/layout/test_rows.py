@@ -1,0 +1,71 @@
+"""Puzzles beside each other: their grids on one line, and of one size where they have as many cells."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from itertools import pairwise
+
+import pytest
+
+from bookmaker.layout import Layout, layout_names, load_layout
+from bookmaker.layout.pages.block import Block, fit_above, levelled
+from bookmaker.layout.pages.puzzles import Slot, place_puzzles
+from tests.layout.sample_book import picked, sample_book
+
+SEVERAL = [name for name in layout_names() if load_layout(name).puzzles.columns > 1]
+FOUR = load_layout("a4-book-four")
+
+
+def rows(layout: Layout) -> list[list[Slot]]:
+    """The rows of all pages, those with one puzzle left out."""
+    found = []
+    for page in place_puzzles(sample_book().puzzles, layout, layout.depth):
+        by_height = {slot.y: [other for other in page if other.y == slot.y] for slot in page}
+        found += [row for row in by_height.values() if len(row) > 1]
+    return found
+
+
+def frame_of(block: Block) -> float:
+    assert block.frame is not None
+    return block.frame
+
+
+@pytest.mark.parametrize("name", SEVERAL)
+def test_grids_of_a_row_stand_on_one_line_and_those_of_one_size_are_equal(name: str) -> None:
+    found = [row for row in rows(load_layout(name)) if row[0].block.frame is not None]
+    assert found
+    for row in found:
+        blocks = [slot.block for slot in row]
+        for one, other in pairwise(blocks):
+            assert frame_of(one) == frame_of(other)
+            if one.puzzle.puzzle.grid.size == other.puzzle.puzzle.grid.size:
+                assert one.cell == other.cell
+        for block in blocks:
+            assert block.highest - 0.01 <= frame_of(block) <= block.lowest + 0.01
+
+
+def blocks(*ids: str) -> list[Block]:
+    wide, high = (FOUR.measure - FOUR.puzzles.gap) / 2, (FOUR.depth - FOUR.puzzles.gap) / 2
+    return [fit_above(puzzle, FOUR, wide, high) for puzzle in picked(*ids).puzzles]
+
+
+def test_without_the_row_they_would_differ() -> None:
+    kettle, window = blocks("kettle", "window")
+    assert kettle.cell != window.cell and kettle.highest != window.highest
+    one, other = levelled([kettle, window])
+    assert one.cell == other.cell == min(one.cell, kettle.cell, window.cell)
+    assert frame_of(one) == frame_of(other)
+
+
+def test_a_grid_of_another_size_keeps_its_cells_as_far_as_they_fit() -> None:
+    small, large = levelled(blocks("morning", "stairs"))
+    assert small.cell >= large.cell and frame_of(small) == frame_of(large)
+
+
+def test_where_cells_would_be_too_small_each_block_stays_as_it_was() -> None:
+    kettle, window = blocks("kettle", "window")
+    crowded = [
+        replace(block, layout=replace(FOUR, puzzles=replace(FOUR.puzzles, least=block.cell)))
+        for block in (kettle, window)
+    ]
+    assert levelled(crowded) == tuple(crowded)
