@@ -26,6 +26,9 @@ CAPTION = 1.4
 PROFILE = 2.0
 """Height of the solve profile under a key, in lines of text."""
 
+FOOT, WHITE = 1.3, 0.8
+"""Height of the line under the profile, and the least white between two rows of keys, in lines of text."""
+
 
 @dataclass(frozen=True, slots=True)
 class Key:
@@ -43,7 +46,8 @@ class Key:
 
 
 def key_rows(puzzles: Sequence[BookPuzzle], layout: Layout) -> Iterator[Row]:
-    """Keys in order, as many across as the layout says, each row of them one `Row`. Profiles share one scale."""
+    """Keys in order, as many across as the layout says, each row of them one `Row` with white after it. Profiles share
+    one scale."""
     across = layout.keys.columns
     column = min((layout.measure - (across - 1) * GUTTER) / across, 9 * layout.keys.cell)
     gutter = (layout.measure - across * column) / (across - 1) if across > 1 else 0.0
@@ -52,11 +56,11 @@ def key_rows(puzzles: Sequence[BookPuzzle], layout: Layout) -> Iterator[Row]:
     for puzzle in puzzles:
         key = _measured(puzzle, layout, column, gutter)
         if sum(other.span for other in row) + key.span > across:
-            yield _row(row, layout, gutter, ceiling)
+            yield from _row(row, layout, gutter, ceiling)
             row = []
         row.append(key)
     if row:
-        yield _row(row, layout, gutter, ceiling)
+        yield from _row(row, layout, gutter, ceiling)
 
 
 def _measured(puzzle: BookPuzzle, layout: Layout, column: float, gutter: float) -> Key:
@@ -68,7 +72,8 @@ def _measured(puzzle: BookPuzzle, layout: Layout, column: float, gutter: float) 
     return Key(puzzle, span, room, min(layout.keys.cell, room / size))
 
 
-def _row(keys: list[Key], layout: Layout, gutter: float, ceiling: float) -> Row:
+def _row(keys: list[Key], layout: Layout, gutter: float, ceiling: float) -> Iterator[Row]:
+    """The keys, and the white that brings the next ones on the grid of lines; at the foot of a page it is left away."""
     line = layout.line
     items: list[Item | PageNumber] = []
     x = deepest = 0.0
@@ -82,7 +87,9 @@ def _row(keys: list[Key], layout: Layout, gutter: float, ceiling: float) -> Row:
         deepest = max(deepest, foot)
         x += key.room + gutter
     anchors = tuple(f"key {key.puzzle.id}" for key in keys)
-    return Row(ceil((deepest + 2.1 * line) / line) * line, tuple(items), anchors=anchors)
+    drawn_to = deepest + FOOT * line
+    yield Row(drawn_to, tuple(items), anchors=anchors)
+    yield Row(ceil((drawn_to + WHITE * line) / line) * line - drawn_to)
 
 
 def _caption(key: Key, layout: Layout, x: float) -> Iterator[Item]:
