@@ -10,6 +10,7 @@ from bookmaker.book import make_book
 from bookmaker.cli.checked import write_checked
 from bookmaker.cli.group import main
 from bookmaker.cli.loading import book_argument, load_book, proofs_of, proven, proving_options
+from bookmaker.cli.paths import NEW_FILE
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.layout import compose_crib, load_layout
 from bookmaker.rules.common.wording import counted
@@ -21,7 +22,7 @@ from bookmaker.tell.scenes import ends_of, scenes_of
 @book_argument
 @proving_options
 @click.argument("puzzle_id", metavar="ID")
-@click.option("--out", "file", required=True, type=click.Path(dir_okay=False, path_type=Path), metavar="FILE")
+@click.option("--out", "file", required=True, type=NEW_FILE, metavar="FILE")
 @click.option("--layout", "layout_name", default="a4-book", show_default=True, metavar="NAME")
 def crib_command(book: Path, puzzle_id: str, file: Path, layout_name: str) -> None:
     """Print a presenter's crib of puzzle ID.

@@ -8,6 +8,7 @@ import click
 
 from bookmaker.cli.group import main
 from bookmaker.cli.loading import book_argument, find_entries, load_book, proofs_of, proven, proving_options
+from bookmaker.cli.paths import NEW_FILE
 from bookmaker.display.items import Page
 from bookmaker.files import write_whole
 from bookmaker.grade.replay import position_after
@@ -20,7 +21,7 @@ from bookmaker.proof import Proof
 @book_argument
 @proving_options
 @click.argument("puzzle_id", metavar="ID")
-@click.option("--out", "file", required=True, type=click.Path(dir_okay=False, path_type=Path), metavar="FILE")
+@click.option("--out", "file", required=True, type=NEW_FILE, metavar="FILE")
 @click.option("--solved", is_flag=True, help="Show the solution.")
 @click.option("--at", "step", type=click.IntRange(0), metavar="STEP", help="Show the grid after so many steps.")
 @click.option("--dpi", type=click.IntRange(20, 2400), default=300, show_default=True, help="How fine a PNG is.")

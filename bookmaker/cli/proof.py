@@ -10,6 +10,7 @@ import click
 
 from bookmaker.cli.group import main, say_troubles
 from bookmaker.cli.loading import book_argument, load_book, proofs_in_order, proving_options, shared
+from bookmaker.cli.paths import NEW_FILE_OR_STREAM
 from bookmaker.cli.table import proof_table, remark
 from bookmaker.files import write_whole
 from bookmaker.proof import Proof
@@ -24,7 +25,13 @@ from bookmaker.trouble import BookTroubles
 @main.command("proof")
 @book_argument
 @proving_options
-@click.option("--json", "json_file", metavar="FILE", help="Also write everything as JSON; “-” for standard output.")
+@click.option(
+    "--json",
+    "json_file",
+    type=NEW_FILE_OR_STREAM,
+    metavar="FILE",
+    help="Also write everything as JSON; “-” for standard output.",
+)
 @click.option("--count", type=click.IntRange(1), metavar="N", help="Count the solutions of broken puzzles, up to N.")
 @click.option("--notes", is_flag=True, help="Say what an editor wants to know: disguises, needless marks, mirrors …")
 @click.option("--second-opinion", is_flag=True, help="Prove every puzzle again by OR-Tools (extra “audit”).")

@@ -8,6 +8,7 @@ from pathlib import Path
 import click
 
 from bookmaker.cli.group import main
+from bookmaker.cli.paths import NEW_FILE
 from bookmaker.files import write_whole
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.layout.sheets.chart import compose_chart
@@ -19,7 +20,7 @@ from bookmaker.trouble import nearest
 @click.argument("kind", required=False)
 @click.option(
     "--chart",
-    type=click.Path(dir_okay=False, path_type=Path),
+    type=NEW_FILE,
     metavar="FILE.pdf",
     help="Draw a chart of every rule kind's marks.",
 )

@@ -8,13 +8,14 @@ from time import monotonic
 import click
 
 from bookmaker.cli.group import main
+from bookmaker.cli.paths import NEW_FILE
 from bookmaker.proof.crew import crew_on, processes
 from bookmaker.proof.screening import screen
 
 
 @main.command("screen")
 @click.argument("lists", nargs=-1, required=True, type=click.Path(exists=True, path_type=Path), metavar="LIST…")
-@click.option("--out", "report", required=True, type=click.Path(dir_okay=False, path_type=Path), metavar="REPORT.jsonl")
+@click.option("--out", "report", required=True, type=NEW_FILE, metavar="REPORT.jsonl")
 @click.option("--workers", type=click.IntRange(1, 64), default=1, show_default=True, metavar="N")
 @click.option("--on", "address", metavar="tcp://…", help="Use the workers of a Dask scheduler (extra “cluster”).")
 @click.pass_context

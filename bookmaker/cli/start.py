@@ -7,11 +7,12 @@ from pathlib import Path
 import click
 
 from bookmaker.cli.group import main
+from bookmaker.cli.paths import NEW_FOLDER
 from bookmaker.starter import write_starter
 
 
 @main.command("start")
-@click.argument("folder", type=click.Path(file_okay=False, path_type=Path))
+@click.argument("folder", type=NEW_FOLDER)
 @click.option("--kind", metavar="KIND", help="Begin with an example of this rule kind (see “bookmaker rules”).")
 def start_command(folder: Path, kind: str | None) -> None:
     """Make a small book in FOLDER, to print at once and change.

@@ -13,6 +13,7 @@ from bookmaker.book.textedition import text_edition
 from bookmaker.cli.checked import write_checked
 from bookmaker.cli.group import main
 from bookmaker.cli.loading import book_argument, known, load_book, proofs_in_order, proving_options
+from bookmaker.cli.paths import NEW_FOLDER
 from bookmaker.display.contact import contact_sheet
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.ink.png import png_bytes
@@ -27,7 +28,7 @@ CONTACT_DPI = 150
 @main.command("typeset")
 @book_argument
 @proving_options
-@click.option("--out", "folder", required=True, type=click.Path(file_okay=False, path_type=Path), metavar="FOLDER")
+@click.option("--out", "folder", required=True, type=NEW_FOLDER, metavar="FOLDER")
 @click.option("--layout", "layout_name", metavar="NAME", help="Print in this layout (see “bookmaker layouts”).")
 @click.option(
     "--edition",

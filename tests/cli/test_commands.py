@@ -166,6 +166,25 @@ def test_wrong_usage_ends_with_2(words: tuple[str, ...]) -> None:
     assert run(*words).exit_code == 2
 
 
+@pytest.mark.parametrize(
+    "words",
+    [
+        ("proof", ".", "--json", "--fresh"),
+        ("typeset", ".", "--out", "--contact"),
+        ("start", "--kinds"),
+    ],
+)
+def test_an_option_is_not_taken_for_a_name(
+    words: tuple[str, ...], tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Else a file called “--fresh” would lie in the folder, and the book would not be proved afresh."""
+    monkeypatch.chdir(tmp_path)
+    result = run(*words)
+    assert result.exit_code == 2
+    assert f"“{words[-1]}” is an option, so a name is missing before it" in result.stderr
+    assert not list(tmp_path.iterdir())
+
+
 def test_each_command_explains_itself() -> None:
     listed = run("--help").stdout
     for name in main.commands:
