@@ -55,10 +55,10 @@ def contents_leaves(part: Contents, book: Book, layout: Layout) -> list[Leaf]:
 
 
 def _chapter(chapter: Chapter, layout: Layout) -> Iterator[Row]:
-    """A chapter's lines; they stay together unless they would fill more than half a page."""
+    """A chapter's lines; they stay together unless they would fill more than a third of a page."""
     lines = [*_section_line(chapter.title, f"chapter {chapter.number}", layout)] if chapter.title else []
     lines += [_puzzle_line(puzzle, layout) for puzzle in chapter.puzzles]
-    short = len(lines) * layout.line < layout.depth / 2
+    short = len(lines) * layout.line < layout.depth / 3
     for at, line in enumerate(lines, start=1):
         yield replace(line, tied=at < len(lines) and (short or at <= 2 or at == len(lines) - 1))
     yield Row(layout.line)
