@@ -171,7 +171,7 @@ def test_wrong_usage_ends_with_2(words: tuple[str, ...]) -> None:
     [
         ("proof", ".", "--json", "--fresh"),
         ("typeset", ".", "--out", "--contact"),
-        ("start", "--kinds"),
+        ("rules", "--chart", "--all"),
     ],
 )
 def test_an_option_is_not_taken_for_a_name(
