@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import lru_cache
 
 from bookmaker.display.items import Close, Curve, Grey, Move, Path, Point, Segment, Straight, Stroke
 
@@ -18,6 +19,7 @@ def polyline(points: Sequence[Point], stroke: Stroke | None, fill: Grey | None =
     return Path(tuple(segments), stroke, fill)
 
 
+@lru_cache(maxsize=8192)  # grids of one size share most of theirs
 def ellipse(centre: Point, across: float, down: float, stroke: Stroke | None = None, fill: Grey | None = None) -> Path:
     """An ellipse with half-axes `across` and `down`."""
     x, y = centre

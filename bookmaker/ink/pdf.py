@@ -10,7 +10,6 @@ from __future__ import annotations
 from collections import Counter
 from datetime import date
 from hashlib import md5
-from io import BytesIO
 from typing import Any
 
 from reportlab import rl_config
@@ -33,10 +32,9 @@ def pdf_bytes(document: Document, press: bool = False) -> bytes:
     Raises ValueError if a link or bookmark leads nowhere or an anchor's name stands twice; for the press, if the
     document has no date.
     """
-    file = BytesIO()
     first_font = next(iter(font_files()))
     canvas = Canvas(
-        file,
+        "",
         pageCompression=1,
         invariant=1,
         pdfVersion=(1, 4),
@@ -62,10 +60,8 @@ def pdf_bytes(document: Document, press: bool = False) -> bytes:
         make_pdfx(canvas, document, identity)
     # reportlab's own would change with the environment
     canvas._doc._ID = f"[<{identity}> <{identity}>]\n".encode()
-    for made in canvas._doc.Pages.pages:
-        made.Rotate = made.Trans = None  # nothing is turned and nothing moves
-    canvas.save()
-    return file.getvalue()
+    file: bytes = canvas.getpdfdata()
+    return file
 
 
 class _Targets:
@@ -105,7 +101,17 @@ def _draw_page(canvas: Any, page: Page, content: Content, targets: _Targets | No
             for key in (anchor.name, *targets.bookmarks.get(anchor.name, ())):
                 canvas.bookmarkPage(key, fit="XYZ", left=edge + anchor.x, top=high - anchor.y)
     fingerprint.update("\n".join(canvas._code).encode())
+    _close_page(canvas)
+
+
+def _close_page(canvas: Any) -> None:
+    """End the page and compress it at once: left to reportlab, all pages would lie in memory in full until the end."""
     canvas.showPage()
+    page = canvas._doc.Pages.pages[-1]
+    page.Rotate = page.Trans = None  # nothing is turned and nothing moves
+    squeezed = pdfdoc.PDFDictionary({"Filter": pdfdoc.PDFArray([pdfdoc.PDFName("FlateDecode")])})
+    page.Contents = pdfdoc.PDFStream(squeezed, pdfdoc.PDFZCompress.encode(page.stream))
+    page.stream = None
 
 
 def _name_destinations(canvas: Any, document: Document, targets: _Targets) -> None:

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cache, cached_property
 
 SYMBOLS = "123456789ABCDEFG"
 """How the digits 1 to 16 are written."""
@@ -123,6 +123,7 @@ class Grid:
         return f"box {index + 1}"
 
 
+@cache
 def boxed_grid(size: int, height: int, width: int) -> Grid:
     """A grid whose regions are boxes of `height` rows and `width` columns; raises ValueError where they don't fit."""
     if height * width != size or size % height or size % width:

@@ -135,7 +135,13 @@ def _digits(puzzle: RuledPuzzle, frame: Frame, solution: Sequence[int] | None, h
             symbol = SYMBOLS[digit - 1]
             if halo:
                 yield Group((_halo(symbol, font, size),), *seats[at])
-            yield Text(*seats[at], symbol, font, size, anchor="middle")
+            yield _digit(seats[at], symbol, font, size)
+
+
+@lru_cache(maxsize=8192)
+def _digit(seat: Point, symbol: str, font: str, size: float) -> Text:
+    """A digit in its cell; grids of one size share theirs."""
+    return Text(*seat, symbol, font, size, anchor="middle")
 
 
 @lru_cache(maxsize=64)
