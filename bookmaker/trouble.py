@@ -83,7 +83,8 @@ class Desk:
 def nearest(word: str, known: Iterable[str]) -> str:
     """A hint that names the known word nearest to a misspelt one, or lists the known words."""
     choices = sorted(known)
-    close = get_close_matches(word, choices, n=1, cutoff=0.6)
+    close = [choice for choice in choices if choice.lower() == word.lower()]
+    close = close or get_close_matches(word, choices, n=1, cutoff=0.6)
     return f"did you mean “{close[0]}”?" if close else "known here: " + ", ".join(choices)
 
 

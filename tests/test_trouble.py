@@ -39,6 +39,7 @@ def test_warnings_alone_stop_nothing() -> None:
 
 def test_nearest_word() -> None:
     assert nearest("thermometr", ["cage", "thermometer"]) == "did you mean “thermometer”?"
+    assert nearest("A", ["a", "b"]) == "did you mean “a”?"
     assert nearest("xyz", ["cage", "arrow"]) == "known here: arrow, cage"
 
 

@@ -75,7 +75,8 @@ def _read_tree(tree: Node, file: Path, desk: Desk) -> tuple[Heading, tuple[Chapt
     fields = read_fields(tree, "a manifest", desk, ("book", "puzzles", "chapters"), ("book",))
     heading = read_heading(fields["book"], desk) if "book" in fields else Heading(tree.place)
     if "chapters" not in fields:
-        if heading.order == "chapters" and heading.order_place:
+        misspelt = isinstance(tree, Table) and len(fields) < len(tree.entries)
+        if heading.order == "chapters" and heading.order_place and not misspelt:
             said = "the order is by chapters, and there are none"
             desk.error(
                 heading.order_place, "no-chapters", said, "put the puzzles under “chapters:”, or say “order: effort”"

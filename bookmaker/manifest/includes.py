@@ -45,6 +45,8 @@ class Shelf:
                 yield from self._item(item, source)
         elif node.value:
             hint = "each puzzle begins with a dash on a line of its own: “- id: …”"
+            if node.value.endswith((".yaml", ".yml")):
+                hint = f"a file is named on a line of its own: “- include: {node.value}”"
             self.desk.error(node.place, "not-a-list", "a list of puzzles should stand here", hint)
 
     def _item(self, item: Node, source: Source) -> Iterator[Node]:

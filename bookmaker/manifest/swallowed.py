@@ -14,7 +14,7 @@ from typing import NamedTuple
 from bookmaker.placed import Node, Word
 from bookmaker.puzzle.grid import LARGEST, SMALLEST
 from bookmaker.puzzle.textgrid import drawn_in
-from bookmaker.trouble import Desk, Place
+from bookmaker.trouble import Desk, Place, quoted
 
 PICTURES = ("givens", "regions")
 
@@ -46,6 +46,11 @@ def parted(fields: Mapping[str, Node], desk: Desk) -> Mapping[str, Node]:
         if at := _named_line(name, lines):
             kind = _say_named(name, lines[at], desk)
             begin = at + 1
+        elif name in PICTURES and _begun_wrong(name, lines):
+            said = f"after “{name}:” stands {quoted(lines[0].text)} where an upright bar is wanted"
+            desk.error(lines[0].place, "no-bar", said, f"write “{name}: |”")
+            meant[name] = _word(lines[1:])
+            continue
         elif found := _picture(name, lines):
             begin, kind = found
             at = begin
@@ -72,6 +77,12 @@ def _say_named(name: str, line: _Line, desk: Desk) -> str:
     desk.error(line.place, "lost-name", f"this line is taken for {text} under “{name}”", hint)
     heading = _HEADING.fullmatch(line.text)
     return heading[1] if heading else ""
+
+
+def _begun_wrong(name: str, lines: list[_Line]) -> bool:
+    """Does a sign that is no row stand before the rows of a picture?"""
+    sign, *rows = lines
+    return len(sign.text) < SMALLEST <= len(rows) and all(_kind(row.text) == name for row in rows)
 
 
 def _named_line(name: str, lines: list[_Line]) -> int:

@@ -50,5 +50,6 @@ def _say_missing(path: Path, shown: str, asked: Place, desk: Desk) -> None:
         desk.error(asked, "no-file", f"there is no folder “{Path(shown).parent}”")
     else:
         beside = [each.name for each in path.parent.iterdir() if each.suffix == path.suffix or each.stem == path.stem]
+        beside = beside or [each.name for each in path.parent.iterdir()]
         hint = nearest(path.name, beside) if beside else ""
         desk.error(asked, "no-file", f"there is no file “{shown}”", hint if hint.startswith("did") else "")

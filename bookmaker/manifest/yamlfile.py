@@ -49,6 +49,12 @@ _NO_COLON = re.compile(r"[\w-]+:(?=\S)")
 
 _COLON = re.compile(r"\s*:")
 
+_NAME_AND_NUMBER = re.compile(r"([\w-]+) +(\d+)")
+"""What stands between two commas if the colon was forgotten."""
+
+LONGEST_PARTED = 1000
+"""Characters up to which a text that commas have parted is put together again."""
+
 
 class _Refused(Exception):
     """Reading stops here; the trouble is on the desk."""
@@ -77,6 +83,8 @@ def parse_yaml(text: str, file: str, desk: Desk) -> Node | None:
 class _Reader:
     def __init__(self, text: str, file: str, desk: Desk) -> None:
         self.text, self.file, self.desk = text, file, desk
+        self.parted: Word | None = None
+        """The name whose text was last found parted by commas."""
         self.starts = [0, *(found.end() for found in LINE_BREAK.finditer(text))]
 
     def place(self, index: int) -> Place:
@@ -155,18 +163,31 @@ class _Reader:
             elif (missed := _NO_COLON.match(key.value)) and empty:
                 place, hint = key.at_offset(missed.end()), f"write “{missed[0]} {key.value[missed.end() :]}”"
                 self.desk.error(place, "no-space", NO_SPACE_COLON, hint)
-            elif flow and empty and found and not _COLON.match(self.text, _span(event)[1]):
-                name, before = found[-1]
-                self.desk.error(
-                    key.place, "comma", f"{quoted(key.value)} has been parted from “{name.value}”", UNPARTED
-                )
-                if isinstance(before, Word):
-                    origins = (*(before.origins or ((0, before.place),)), (len(before.value) + 1, key.place))
-                    found[-1] = name, Word(before.place, f"{before.value} {key.value}", origins)
+            elif flow and empty and not _COLON.match(self.text, _span(event)[1]) and self.mended(key, found):
+                seen.setdefault(found[-1][0].value, key.place)
             else:
                 seen[key.value] = key.place
                 found.append((key, value))
         return found
+
+    def mended(self, key: Word, found: list[tuple[Word, Node]]) -> bool:
+        """Report a name in braces without a colon and put it where it is meant to be; False where that is not clear."""
+        if lacking := _NAME_AND_NUMBER.fullmatch(key.value):
+            said, hint = f"a colon is missing in {quoted(key.value)}", f"write “{lacking[1]}: {lacking[2]}”"
+            self.desk.error(key.at_offset(lacking.end(1)), "no-colon", said, hint)
+            found.append((Word(key.place, lacking[1]), Word(key.at_offset(lacking.start(2)), lacking[2])))
+            return True
+        if not found:
+            return False
+        name, before = found[-1]
+        if name is not self.parted:  # said once, however many follow
+            said = f"{quoted(key.value)} has been parted from “{name.value}”"
+            self.desk.error(key.place, "comma", said, UNPARTED)
+            self.parted = name
+        if isinstance(before, Word) and len(before.value) < LONGEST_PARTED:
+            origins = (*(before.origins or ((0, before.place),)), (len(before.value) + 1, key.place))
+            found[-1] = name, Word(before.place, f"{before.value} {key.value}", origins)
+        return True
 
     def say_twice(self, key: Word, seen: dict[str, Place], item: bool) -> None:
         said = f"“{key.value}” is said twice; the first is on line {seen[key.value].line}"

@@ -31,13 +31,18 @@ class Said(NamedTuple):
 _QUOTE = "put text that begins with a sign, or holds “: ”, in quotes: 'like: this'"
 _ITEM = re.compile(r"-[ ]+(?P<name>[\w-]+):")
 _NAME = re.compile(r"(?P<name>[\w-]+):")
-_TIGHT = re.compile(r"[\w-]+:(?=\w)")
+_TIGHT = re.compile(r"[\w-]+:(?=[\w|>])")
 _BARE = re.compile(r"(?P<name>[a-z][\w-]*)[ \t]*[ ;=][ \t]*(?P<value>\S[^\r\n]*)?")
 """A line whose name has lost its colon."""
 _ROW = re.compile(r"(?:[ \t|+_-]*[0-9.]){4,}[ \t|+_-]*(?=[\r\n]|\Z)")
 """A row of a picture of givens."""
-_UNBRACED = re.compile(r"[ ]*- +[\w-]+: [^{}]*, *[\w-]+$")
-"""The beginning of a list's item of several names in one line."""
+_DRAWN = re.compile(r"[ ]*([0-9A-Za-z.|+_-]*[0-9.|][0-9A-Za-z.|+_-]*|(?:[0-9A-Za-z.|+_-] *){4,})[ ]*")
+"""A row of any picture: signs without spaces, a dot or digit among them, or single signs."""
+LONGEST_ROW = 120
+"""Characters of a line that may be a row of a picture."""
+_UNBRACED = re.compile(r"[ ]*(?:- +)?[\w-]+: [^{}]*, *[\w-]+$")
+"""The beginning of a line with several names, up to the second or a later one."""
+_MORE_NAMES = re.compile(r": [^{}\r\n]*, *[\w-]+:")
 _TYPOGRAPHIC = re.compile(r"[^:]*:[ ]+[“”„‘’«»]")
 _ODD_SPACE = re.compile(r"^[ ]*(?:- +)?(?:[\w-]+:)?[ ]*(?P<odd>[^\S \t\r\n\x85\u2028\u2029])", re.MULTILINE)
 """A space of another kind where YAML knows only those of the space bar."""
@@ -131,14 +136,18 @@ def _by_the_line(phrase: str, text: str, began: int, noticed: int) -> Said | Non
         hint = "in single quotes a backslash is an ordinary character: 'like \\ this'"
         said = "a backslash in double quotes begins a code, and this one has no meaning"
         return Said(text.rfind("\\", 0, noticed + 1), "escape", said, hint)
+    if "mapping values" in phrase and ": " not in before and (rows := _rows_above(text, start)) is not None:
+        said = "this picture has no name of its own, and a line with a name follows it"
+        return Said(rows, "lost-name", said, "above it write a line such as “givens: |” or “picture: |”")
     if "mapping values" in phrase and ": " not in before:
         said = "this line is set in further than its place, or lacks a name above it to belong to"
         return Said(first, "indent", said, f"{_LINE_UP}; text of several lines that holds “: ” stands in quotes")
     if "mapping values" in phrase:
         said = "a second colon stands in this line; what follows the first is already text"
-        return Said(noticed, "colon", said, _how_to_quote(before))
+        return Said(noticed, "colon", said, _how_to_quote(before, text[noticed:]))
     if "expected ':'" in phrase and (tight := _TIGHT.match(text, began)):
-        return Said(tight.end(), "no-space", NO_SPACE_COLON, f"write “{tight[0]} …”")
+        value = "|" if text[tight.end()] in "|>" else "…"
+        return Said(tight.end(), "no-space", NO_SPACE_COLON, f"write “{tight[0]} {value}”")
     if "could not find expected ':'" in phrase:
         said = "this line is neither “name: value” nor an item after a dash"
         return Said(began, "no-colon", said, _how_to_name(text, began))
@@ -156,6 +165,18 @@ def _by_the_line(phrase: str, text: str, began: int, noticed: int) -> Said | Non
     if "<block end>" in phrase or "<document start>" in phrase:
         return _out_of_line(text, began, first)
     return None
+
+
+def _rows_above(text: str, start: int) -> int | None:
+    """Where the first row begins of a picture that ends right above a line; None where there is none."""
+    first = None
+    while start:
+        above = _line_start(text, start - 2 if text.startswith("\r\n", start - 2) else start - 1)
+        row = _DRAWN.fullmatch(text[above:start].rstrip("\r\n")) if start - above < LONGEST_ROW else None
+        if row is None:
+            break
+        start, first = above, above + row.start(1)
+    return first
 
 
 def _open_quote(text: str, at: int) -> Said:
@@ -178,10 +199,10 @@ def _quote_before(text: str, noticed: int) -> int:
     return opened
 
 
-def _how_to_quote(before: str) -> str:
-    """What to do about a second colon, by what stands before it in its line."""
-    if _UNBRACED.match(before):
-        return "several names in one line stand in braces: - {cells: r1c1 r1c2, total: 5}"
+def _how_to_quote(before: str, after: str) -> str:
+    """What to do about a second colon, by what stands before it in its line and after it."""
+    if _UNBRACED.match(before) or _MORE_NAMES.match(after):
+        return "several names in one line stand in braces: {cells: r1c1 r1c2, total: 5}"
     if _TYPOGRAPHIC.match(before):
         return "put straight quotes around the whole; curved ones are printed as they stand: '“like: this”'"
     return _QUOTE

@@ -158,7 +158,8 @@ def _drawn(body: Table, grid: Grid, desk: Desk) -> Iterator[Placed]:
     if table is not None:
         letters = tuple(area.letter for area in areas)
         if not isinstance(table, Table):
-            desk.error(table.place, "not-a-table", "the totals should be lines of “letter: total”")
+            text = "the totals should be lines of “letter: total”"
+            desk.error(table.place, "not-a-table", text, "or all in one line, in braces: {a: 12, b: 9}")
             return
         for letter, node in table.entries:
             total = read_whole(node, f"the total of cage {letter.value}", desk, 1, 999)
