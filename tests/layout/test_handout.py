@@ -161,3 +161,15 @@ def test_preflight_reads_the_grids_of_a_contest_without_its_letters():
 
 def proofs_of(*ids):
     return [proof for proof in sample_proofs() if proof.entry.id in ids]
+
+
+def test_the_text_stands_at_the_left_of_the_grid_on_every_sheet():
+    *front, _ = sheets("stairs", "window", "loom", "kettle")
+    sides = set()
+    for page in front:
+        for group in (item for item in page.items if getattr(item, "name", "").startswith("puzzle ")):
+            grid = min(item.box[0] for item in flat(page) if item.inside(f"grid {group.name.split()[1]}"))
+            words = [item for item in flat(page) if item.inside(group.name) and isinstance(item.item, Text)]
+            title = min(item.box[0] for item in words if not item.inside("grid "))
+            sides.add(title < grid)
+    assert len(front) == 2 and sides == {True}

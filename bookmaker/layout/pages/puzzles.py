@@ -102,17 +102,18 @@ def _places(layout: Layout, depth: float) -> Iterator[tuple[float, float]]:
 
 def _leaf(slots: tuple[Slot, ...], layout: Layout, head: str) -> Leaf:
     def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
-        return tuple(drawn(slots, sheet, sheet.y, labels))
+        return tuple(drawn(slots, sheet.x, sheet.y, sheet.right, labels))
 
     anchors = tuple((f"puzzle {slot.block.puzzle.id}", layout.margins.top + slot.y) for slot in slots)
     return Leaf(draw, anchors, head)
 
 
-def drawn(slots: tuple[Slot, ...], sheet: Sheet, top: float, labels: Labels) -> Iterator[Item]:
-    """The puzzles of a page, the type area beginning at `top`."""
+def drawn(slots: tuple[Slot, ...], left: float, top: float, right: bool, labels: Labels) -> Iterator[Item]:
+    """The puzzles of a page, the type area beginning at `left` and `top`; text beside a grid is at the left of it on a
+    `right` page."""
     for slot in slots:
-        items = tuple(slot.block.draw(sheet.right, labels))
-        yield Group(items, sheet.x + slot.x, top + slot.y, name=f"puzzle {slot.block.puzzle.id}")
+        items = tuple(slot.block.draw(right, labels))
+        yield Group(items, left + slot.x, top + slot.y, name=f"puzzle {slot.block.puzzle.id}")
 
 
 def _does_not_fit(block: Block) -> Trouble:

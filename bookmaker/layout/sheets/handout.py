@@ -144,7 +144,7 @@ def _sheet_leaf(slots: tuple[Slot, ...], layout: Layout, head: tuple[Row, ...], 
         low = sheet.y + layout.depth - height(foot)
         return (
             *stacked(head, sheet.x, sheet.y, labels),
-            *drawn(slots, sheet, top, {}),
+            *drawn(slots, sheet.x, top, True, {}),  # a sheet has no spine: the text is at the left of every one
             *stacked(foot, sheet.x, low, labels),
         )
 
