@@ -27,7 +27,8 @@ from yaml.events import (
 )
 
 from bookmaker.manifest.limits import NESTING
-from bookmaker.manifest.yamlwords import AS_ITEM, NO_SPACE, NO_SPACE_COLON, UNPARTED, in_plain_words
+from bookmaker.manifest.yamllines import AS_ITEM, NO_SPACE_COLON, NO_SPACE_DASH, UNPARTED
+from bookmaker.manifest.yamlwords import in_plain_words
 from bookmaker.placed import Node, Sequence, Table, Word
 from bookmaker.trouble import LINE_BREAK, Desk, Place, quoted
 
@@ -137,7 +138,7 @@ class _Reader:
         """Slips in a text without quotes that leave it sound, but not what was meant."""
         start, end = _span(event)
         if _SWALLOWED.match(self.text, start, end):
-            self.refuse(event, "dash", NO_SPACE, AS_ITEM)
+            self.refuse(event, "dash", NO_SPACE_DASH, AS_ITEM)
         if lost := _LOST.match(self.text, end):
             said = f"{quoted(lost['sign'])} is taken for a comment and will not be printed"
             hint = "put the whole text in quotes: 'Tides #2'"
