@@ -16,7 +16,8 @@ from bookmaker.display.items import Document, Page, Rect, Text
 from bookmaker.layout import Layout, compose, layout_names, load_layout
 from bookmaker.layout.pages.credits import credits_leaves
 from bookmaker.layout.pages.hints import hint_leaves
-from bookmaker.layout.setting.flow import LEAST, columns, height, inked, without_leftover
+from bookmaker.layout.setting.flow import columns, height
+from bookmaker.layout.setting.paging import LEAST, filled, pages
 from bookmaker.layout.setting.text import Row
 from bookmaker.layout.sheet import Leaf, Sheet
 from tests.layout.flat import flat
@@ -32,7 +33,7 @@ def line(tied: bool = False) -> Row:
 
 
 def settled(rows: Sequence[Row], depth: float) -> list[tuple[Row, ...]]:
-    return without_leftover(rows, depth, LINE, columns, inked)
+    return [column for (column,) in pages(rows, depth, LINE)]
 
 
 def test_one_line_too_many_is_pulled_back_by_halving_the_white() -> None:
@@ -40,6 +41,16 @@ def test_one_line_too_many_is_pulled_back_by_halving_the_white() -> None:
     assert len(columns(rows, 110)) == 2
     (page,) = settled(rows, 110)
     assert height(page) == 110 and [row.height for row in page if not row.items] == [5.0, 5.0]
+
+
+def test_white_is_halved_only_where_a_page_needs_it() -> None:
+    """The first page is short, for what follows is tied; it keeps its white, and the second gives up its own."""
+    tied = [*[line(tied=True)] * 6, line()]
+    rows = [line(), Row(LINE), line(), Row(LINE), line(), *tied, Row(LINE), line(), Row(LINE), line()]
+    assert len(columns(rows, 100)) == 3
+    one, other = settled(rows, 100)
+    assert [row.height for row in one if not row.items] == [LINE, LINE]
+    assert [row.height for row in other if not row.items] == [5.0, 5.0]
 
 
 def test_where_there_is_no_white_the_last_lines_get_company() -> None:
@@ -78,9 +89,9 @@ def test_nothing_is_lost_and_no_page_is_added(groups: list[tuple[int, bool, floa
     before, after = columns(rows, lines * LINE), settled(rows, lines * LINE)
     assert [row.items for page in after for row in page if row.items] == [row.items for row in rows if row.items]
     assert len(after) <= len(before)
-    assert all(inked(page) <= lines * LINE + 0.01 for page in after)
+    assert all(filled([page]) <= lines * LINE + 0.01 for page in after)
     if len(after) == len(before) > 1:
-        assert inked(after[-1]) >= min(inked(before[-1]), LEAST * lines * LINE)
+        assert filled([after[-1]]) >= min(filled([before[-1]]), LEAST * lines * LINE)
     ends = {page[-1].items for page in after[:-1]}
     assert not any(row.tied and row.items in ends for row in rows if row.items)
 
@@ -90,7 +101,7 @@ def drawn(leaves: Sequence[Leaf], layout: Layout) -> Iterator[Page]:
         yield Page(layout.width, layout.height, leaf.draw(Sheet(layout, right=True), {}), "")
 
 
-def filled(page: Page, layout: Layout) -> float:
+def share(page: Page, layout: Layout) -> float:
     """Share of the depth that has something on it."""
     low = max(one.box[3] for one in flat(page) if not one.inside("folio"))
     return (low - layout.margins.top) / layout.depth
@@ -124,7 +135,7 @@ def test_lists_of_any_length_end_well(name: str, part: Callable[[int, Layout], l
         if len(leaves) > 1:
             ended += 1
             *_, last = drawn(leaves, layout)
-            assert filled(last, layout) > LEAST - layout.line / layout.depth, number
+            assert share(last, layout) > LEAST - layout.line / layout.depth, number
     assert ended > 5
 
 
@@ -139,4 +150,4 @@ def test_no_part_of_the_sample_ends_in_a_few_lines(name: str) -> None:
     for start, end in zip(starts, [*starts[1:], len(made.pages)], strict=True):
         *_, last = (page for page in made.pages[start:end] if page is made.pages[start] or len(flat(page)) > 3)
         if last is not made.pages[start] and not any(anchor.name.startswith("puzzle") for anchor in last.anchors):
-            assert filled(last, layout) > LEAST - layout.line / layout.depth, start
+            assert share(last, layout) > LEAST - layout.line / layout.depth, start

@@ -7,13 +7,13 @@ by accident. The number of an entry leads to its puzzle, its words to the next h
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from typing import TypeAlias
 
 from bookmaker.book.model import BookPuzzle, HintPages
 from bookmaker.display.items import Group, Item, Link, Text
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.pages.parts import heading
-from bookmaker.layout.setting.flow import columns, height, inked, stacked, without_leftover
+from bookmaker.layout.setting.flow import height, stacked
+from bookmaker.layout.setting.paging import pages
 from bookmaker.layout.setting.text import DROP, Labels, Row, broken, paragraph, width
 from bookmaker.layout.sheet import Leaf, Sheet
 from bookmaker.layout.spec import Layout
@@ -23,9 +23,6 @@ GUTTER = mm(8)
 
 EMS = 22
 """The narrowest column, in ems of its type."""
-
-_Columns: TypeAlias = list[tuple[Row, ...]]
-"""A page: the rows of each of its columns."""
 
 ORDINALS = ("first", "second", "third")
 
@@ -87,20 +84,7 @@ def _pages(
 ) -> Iterator[Leaf]:
     """The rows in columns, page by page, the first page under a heading; the columns of the last page are even."""
     top = height(head)
-
-    def laid(rows: Sequence[Row], depth: float) -> list[_Columns]:
-        pages: list[_Columns] = []
-        while rows:
-            filled = columns(rows, depth if pages else depth - top)
-            page = filled[: _across(layout)] if len(filled) > _across(layout) else _even(rows, layout)
-            pages.append(page)
-            rows = [row for column in filled[_across(layout) :] for row in column]
-        return pages
-
-    def deep(page: _Columns) -> float:
-        return max(map(inked, page))
-
-    for number, page in enumerate(without_leftover(rows, layout.depth, layout.line, laid, deep)):
+    for number, page in enumerate(pages(rows, layout.depth, layout.line, _across(layout), top)):
         named = [] if number else [(name, layout.margins.top) for name in anchors]
         above = 0.0 if number else top
         named += [(name, layout.margins.top + above + y) for column in page for name, y in _anchors(column)]
@@ -108,15 +92,6 @@ def _pages(
             yield _leaf((), page, layout, running, tuple(named), None)
         else:
             yield _leaf(head, page, layout, "", tuple(named), between)
-
-
-def _even(rows: Sequence[Row], layout: Layout) -> list[tuple[Row, ...]]:
-    """Rows in columns as short as will do."""
-    across = _across(layout)
-    depth = height(rows) / across
-    while len(filled := columns(rows, depth)) > across:
-        depth += layout.line / 2
-    return filled
 
 
 def _anchors(column: Sequence[Row]) -> Iterator[tuple[str, float]]:

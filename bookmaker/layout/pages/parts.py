@@ -7,7 +7,8 @@ from dataclasses import replace
 
 from bookmaker.book.model import Book
 from bookmaker.display.items import Item, Text
-from bookmaker.layout.setting.flow import columns, height, inked, stacked, without_leftover
+from bookmaker.layout.setting.flow import height, stacked
+from bookmaker.layout.setting.paging import pages
 from bookmaker.layout.setting.text import DROP, Labels, Row, broken, paragraph
 from bookmaker.layout.sheet import Leaf, Sheet
 from bookmaker.layout.spec import Layout, Type
@@ -50,7 +51,7 @@ def number_before(x: float, y: float, number: int, type: Type) -> Text:
 def flowing(rows: Iterable[Row], layout: Layout, anchor: str, head: str) -> list[Leaf]:
     """Rows on as many pages as they need; the anchor leads to the first, the running head stands on the others."""
     leaves = []
-    for index, column in enumerate(without_leftover([*rows], layout.depth, layout.line, columns, inked)):
+    for index, (column,) in enumerate(pages([*rows], layout.depth, layout.line)):
         anchors = [] if index else [(anchor, layout.margins.top)]
         y = layout.margins.top
         for row in column:

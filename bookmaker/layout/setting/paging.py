@@ -1,0 +1,84 @@
+"""Columns onto pages: how a part of a book ends.
+
+In: the rows of a part, how high and how many the columns of a page are. Out: pages. A last page with a few lines on it
+is a leftover: its lines are pulled back where the white between rows has room for them, or get company.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from typing import TypeAlias
+
+from bookmaker.layout.setting.flow import columns, height
+from bookmaker.layout.setting.text import Row
+
+LEAST = 0.25
+"""A last page that is filled to less than this share of its depth is a leftover."""
+
+TIGHT = 0.5
+"""What is left of white rows where that saves a page."""
+
+Columns: TypeAlias = list[tuple[Row, ...]]
+"""A page: the rows of each of its columns."""
+
+
+def pages(rows: Sequence[Row], depth: float, step: float, across: int = 1, top: float = 0.0) -> list[Columns]:
+    """Rows on pages of `across` columns, `depth` points high and on the first page `top` points less.
+
+    The columns of the last page are even. If it would be a leftover, white between the rows is halved if that saves the
+    page, but only on pages that need it; else all pages but the last are made shorter, `step` by `step`, until there is
+    enough on it. Where neither helps, it stays.
+    """
+    plain = _laid(rows, depth, step, across, top)
+    enough = LEAST * depth
+    if len(plain) < 2 or filled(plain[-1]) >= enough:
+        return plain
+    tight = _laid([_scaled(row, TIGHT) for row in rows], depth, step, across, top)
+    if len(tight) < len(plain):
+        return [_relaxed(page, depth if number else depth - top) for number, page in enumerate(tight)]
+    shorter = depth - step
+    while shorter >= depth - enough and len(evened := _laid(rows, shorter, step, across, top)) == len(plain):
+        if filled(evened[-1]) >= enough:
+            return evened
+        shorter -= step
+    return plain
+
+
+def filled(page: Columns) -> float:
+    """How far down a page anything is shown, in points."""
+    return max(map(_inked, page))
+
+
+def _laid(rows: Sequence[Row], depth: float, step: float, across: int, top: float) -> list[Columns]:
+    made: list[Columns] = []
+    while rows:
+        found = columns(rows, depth if made else depth - top)
+        made.append(found[:across] if len(found) > across else _even(rows, step, across))
+        rows = [row for column in found[across:] for row in column]
+    return made
+
+
+def _even(rows: Sequence[Row], step: float, across: int) -> Columns:
+    """Rows in columns as short as will do."""
+    depth = height(rows) / across
+    while len(found := columns(rows, depth)) > across:
+        depth += step / 2
+    return found
+
+
+def _inked(rows: Sequence[Row]) -> float:
+    """Height of rows stacked, without the white under the last that shows anything."""
+    last = max((at for at, row in enumerate(rows) if row.items), default=-1)
+    return height(rows[: last + 1])
+
+
+def _scaled(row: Row, share: float) -> Row:
+    """The row; if it is white between others, higher or lower. That under a heading is tied, and stays."""
+    return row if row.items or row.tied else replace(row, height=share * row.height)
+
+
+def _relaxed(page: Columns, depth: float) -> Columns:
+    """A tight page with its white as it was, if it fits."""
+    wide = [tuple(_scaled(row, 1 / TIGHT) for row in column) for column in page]
+    return wide if filled(wide) <= depth + 0.01 else page
