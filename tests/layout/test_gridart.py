@@ -2,12 +2,14 @@
 
 import pytest
 
-from bookmaker.display.items import Path, Rect, Straight, Text
+from bookmaker.display.items import Line, Path, Rect, Straight, Text
 from bookmaker.layout.art.gridart import cell_pen, draw_grid, grid_lines, outside, region_pen
+from bookmaker.layout.art.swatch import BESIDE, ON, swatch, swatch_size
 from bookmaker.layout.setting.text import FONTS
 from bookmaker.puzzle.grid import CLASSIC, SYMBOLS, boxed_grid
 from bookmaker.puzzle.position import Position
 from bookmaker.puzzle.puzzle import Puzzle
+from bookmaker.rules import kinds
 from tests.layout.sample_book import sample_book
 
 CELL = 40.0
@@ -93,3 +95,15 @@ def test_clues_outside_claim_the_most_that_any_rule_needs():
     claim = outside(window.puzzle)
     assert claim.left > 0.5 and claim.top > 0.5
     assert claim.right == claim.bottom == 0
+
+
+@pytest.mark.parametrize("kind", ["sandwich", "skyscraper", "x-sum", "first-seen", "numbered-room"])
+def test_a_sample_with_a_clue_before_its_row_shows_two_cells_and_that_the_row_goes_on(kind):
+    sample = kinds()[kind].sample()
+    claim = sample.rule.margins(sample.grid)
+    assert swatch_size(sample, 10.0) == (pytest.approx((claim.left + BESIDE + ON) * 10), pytest.approx(10))
+    (inner,) = swatch(sample, 10.0).items
+    lines = [item for item in inner.items if isinstance(item, Line) and item.stroke == cell_pen(10.0)]
+    uprights = [line.start[0] for line in lines if line.start[0] == line.end[0]]
+    level = [line.end[0] for line in lines if line.start[1] == line.end[1]]
+    assert uprights == [0.0, 10.0, 20.0] and level == [24.0, 24.0]

@@ -16,10 +16,14 @@ from bookmaker.puzzle.grid import SYMBOLS
 from bookmaker.rules.common.contract import Sample
 from bookmaker.rules.common.frame import Frame, Layer, Margins
 
+BESIDE, ON = 2, 0.4
+"""Behind a clue outside the grid stand so many cells, and the row goes on for this part of another."""
+
 
 def swatch_size(sample: Sample, cell: float) -> tuple[float, float]:
     """Width and height in points, with the room for clues outside the cells."""
-    return figure_size(_bare(sample), cell)
+    wide, high = figure_size(_bare(sample), cell)
+    return wide + _on(sample) * cell, high
 
 
 def figure_size(figure: WorkedFigure, cell: float) -> tuple[float, float]:
@@ -29,13 +33,13 @@ def figure_size(figure: WorkedFigure, cell: float) -> tuple[float, float]:
 
 
 def swatch(sample: Sample, cell: float) -> Group:
-    """The sample, clipped to its window; the window is open where the grid goes on."""
-    return worked_figure(_bare(sample), cell)
+    """The sample, clipped to its window; a row behind a clue goes on."""
+    return worked_figure(_bare(sample), cell, _on(sample))
 
 
 @lru_cache(maxsize=256)
-def worked_figure(figure: WorkedFigure, cell: float) -> Group:
-    """The sample in the window of a figure, with the figure's digits."""
+def worked_figure(figure: WorkedFigure, cell: float, on: float = 0.0) -> Group:
+    """The sample in the window of a figure, with the figure's digits; its rows go `on` by a part of a cell."""
     claim, sample = _outside(figure), figure.sample
     frame = frame_for(sample.grid, cell)
     marks = sorted(sample.rule.marks(frame), key=lambda mark: mark.layer)
@@ -43,12 +47,13 @@ def worked_figure(figure: WorkedFigure, cell: float) -> Group:
     over: list[Item] = [mark.item for mark in marks if mark.layer > Layer.GRID]
     wide, high = figure.columns * cell, figure.rows * cell
     pen = cell_pen(cell)
+    far = wide + on * cell
     lines: list[Item] = [Line((at * cell, 0.0), (at * cell, high), pen) for at in range(figure.columns + 1)]
-    lines += [Line((0.0, at * cell), (wide, at * cell), pen) for at in range(figure.rows + 1)]
+    lines += [Line((0.0, at * cell), (far, at * cell), pen) for at in range(figure.rows + 1)]
     window = Rect(
         -claim.left * cell - 1.0,
         -claim.top * cell - 1.0,
-        wide + (claim.left + claim.right) * cell + 2.0,
+        far + (claim.left + claim.right) * cell + 2.0,
         high + (claim.top + claim.bottom) * cell + 2.0,
     )
     digits = _digits(figure, frame)
@@ -65,7 +70,13 @@ def _digits(figure: WorkedFigure, frame: Frame) -> Iterator[Item]:
 
 
 def _bare(sample: Sample) -> WorkedFigure:
-    return WorkedFigure(sample, (), sample.rows, sample.columns)
+    """The cells of the sample; of a row with a clue before it only the first, so that the clue comes out large."""
+    return WorkedFigure(sample, (), sample.rows, BESIDE if _on(sample) else sample.columns)
+
+
+def _on(sample: Sample) -> float:
+    """How far the row behind a clue goes on beyond its cells."""
+    return ON if sample.rows == 1 and sample.columns > BESIDE and sample.rule.margins(sample.grid).left > 0 else 0.0
 
 
 def _outside(figure: WorkedFigure) -> Margins:
