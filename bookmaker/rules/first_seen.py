@@ -5,30 +5,26 @@ Manifest: by side, a row of clues with dots for none; a clue is one to three dig
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from collections.abc import Collection, Iterator, Sequence
 from itertools import combinations
-from typing import Self
 
 from bookmaker.display.items import Rect, Stroke
-from bookmaker.placed import Node
 from bookmaker.puzzle.bits import mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.candidates import removed_by
-from bookmaker.rules.common.contract import Deduction, Rule, Sample
-from bookmaker.rules.common.frame import Frame, Layer, Margins, Mark
+from bookmaker.rules.common.contract import Deduction, Sample
+from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.outside import (
     INK,
     Clue,
+    OutsideRule,
     Placed,
     Side,
     clue_figures,
     digit_clue,
-    lane,
     lines_named,
     middle_of,
-    read_clues,
 )
 from bookmaker.rules.common.wording import cells_listed, counted, digits_listed, one_or_many, symbol
 from bookmaker.solve.problem import Allowed, Constraint
@@ -37,12 +33,8 @@ from bookmaker.trouble import Desk, Place, quoted
 SEEN = 3
 """How many cells are looked at."""
 
-ACROSS, DOWN = 0.96, 0.7
-"""Size of a clue's place in cells."""
 
-
-@dataclass(frozen=True)
-class FirstSeen(Rule):
+class FirstSeen(OutsideRule):
     """Each clue holds one digit; several may stand at one end of a line and are drawn together."""
 
     kind = "first-seen"
@@ -53,31 +45,24 @@ first-seen:
   left: 5 . 28 . . . 149 . .
   bottom: . . 3 . . 67 . . .
 """
-
-    clues: tuple[Clue, ...]
+    room = (0.96, 0.7)
 
     @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
-        def read_digits(text: str, place: Place) -> list[int]:
-            digits = [digit_clue(symbol_, place, grid, desk) for symbol_ in text]
-            known = [digit for digit in digits if digit is not None]
-            if len(known) < len(digits):
-                return []
-            if len(set(known)) < len(known):
-                desk.error(place, "digit-twice", f"the clue {quoted(text)} names a digit twice")
-            elif len(known) > SEEN:
-                said = (
-                    f"the clue {quoted(text)} names {counted(len(known), 'digit')}, but only three cells are looked at"
-                )
-                desk.error(place, "too-many-digits", said)
-            return known
+    def read_clue(cls, text: str, place: Place, grid: Grid, desk: Desk) -> Collection[int]:
+        digits = [digit_clue(typed, place, grid, desk) for typed in text]
+        known = [digit for digit in digits if digit is not None]
+        if len(known) < len(digits):
+            return ()
+        if len(set(known)) < len(known):
+            desk.error(place, "digit-twice", f"the clue {quoted(text)} names a digit twice")
+        elif len(known) > SEEN:
+            said = f"the clue {quoted(text)} names {counted(len(known), 'digit')}, but only three cells are looked at"
+            desk.error(place, "too-many-digits", said)
+        return known
 
-        placed = read_clues(body, "first-seen", grid, desk, read_digits)
-        if placed is None:
-            return None
-        already = len(desk.found)
+    @classmethod
+    def compare(cls, placed: Placed, grid: Grid, desk: Desk) -> None:
         _twice_in_a_house(placed, grid, desk)
-        return cls(tuple(placed)) if len(desk.found) == already else None
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         """The digit is not in the other cells of its line, which says the same and takes candidates away at once.
@@ -111,15 +96,12 @@ first-seen:
             "nearest box, cut down to three cells, so strike it from the rest of the row and from the rest of the box."
         )
 
-    def margins(self, grid: Grid) -> Margins:
-        return lane(self.clues, ACROSS, DOWN)
-
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(max(0.6, frame.cell * 0.025), INK)
         side, step = 0.13 * frame.cell, 0.16 * frame.cell
         for end in self._ends():
             clue = end[0]
-            x, y = middle_of(clue, frame, ACROSS, DOWN)
+            x, y = middle_of(clue, frame, *self.room)
             aside = 0.22 * frame.cell
             text = "".join(symbol(clue.value) for clue in end)
             at = (x, y - aside / 2) if clue.along_row else (x - aside / 2, y)

@@ -5,31 +5,32 @@ Manifest: by side, a row of digits with dots for none.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from collections.abc import Collection, Iterator, Sequence
 from functools import cache
-from typing import Self
 
 from bookmaker.display.items import Close, Curve, Move, Path, Straight, Stroke
 from bookmaker.display.shapes import ARC
-from bookmaker.placed import Node
 from bookmaker.puzzle.bits import digits_in, mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.candidates import removed_by
-from bookmaker.rules.common.contract import Deduction, Rule, Sample
-from bookmaker.rules.common.frame import Frame, Layer, Margins, Mark
-from bookmaker.rules.common.outside import INK, Clue, clue_figures, digit_clue, lane, lines_named, middle_of, read_clues
+from bookmaker.rules.common.contract import Deduction, Sample
+from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.outside import (
+    INK,
+    Clue,
+    OutsideRule,
+    clue_figures,
+    digit_clue,
+    lines_named,
+    middle_of,
+)
 from bookmaker.rules.common.wording import digits_listed, one_or_many, symbol
 from bookmaker.solve.problem import Allowed, Constraint, Relation
 from bookmaker.trouble import Desk, Place
 
-ACROSS, DOWN = 0.76, 0.9
-"""Size of a clue's place in cells."""
 
-
-@dataclass(frozen=True)
-class NumberedRoom(Rule):
+class NumberedRoom(OutsideRule):
     """Each clue's value is the digit in the room."""
 
     kind = "numbered-room"
@@ -40,17 +41,12 @@ numbered-room:
   left: . 5 . . 8 . . . 3
   top: . . 7 . . . 1 . .
 """
-
-    clues: tuple[Clue, ...]
+    room = (0.76, 0.9)
 
     @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
-        def read_digit(text: str, place: Place) -> tuple[int, ...]:
-            digit = digit_clue(text, place, grid, desk)
-            return () if digit is None else (digit,)
-
-        placed = read_clues(body, "numbered-room", grid, desk, read_digit)
-        return None if placed is None else cls(tuple(placed))
+    def read_clue(cls, text: str, place: Place, grid: Grid, desk: Desk) -> Collection[int]:
+        digit = digit_clue(text, place, grid, desk)
+        return () if digit is None else (digit,)
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         """Relations between the first cell and each other: “it counts to here” exactly if “the digit stands here”.
@@ -90,14 +86,11 @@ numbered-room:
             "for each of them asks for one digit in front."
         )
 
-    def margins(self, grid: Grid) -> Margins:
-        return lane(self.clues, ACROSS, DOWN)
-
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.cell * 0.035, INK, join="round")
         half, base, spring = (share * frame.cell for share in (0.23, 0.34, -0.1))
         for clue in self.clues:
-            x, y = middle_of(clue, frame, ACROSS, DOWN)
+            x, y = middle_of(clue, frame, *self.room)
             crown, handle = spring - half, half * ARC
             door = (
                 Move((x - half, y + base)),

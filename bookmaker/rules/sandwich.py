@@ -6,31 +6,28 @@ size of the grid; neither counts.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from collections.abc import Collection, Iterator, Sequence
 from functools import cache, partial, reduce
 from itertools import combinations
 from operator import and_, or_
-from typing import Self
 
 from bookmaker.display.items import Line, Stroke
-from bookmaker.placed import Node
 from bookmaker.puzzle.bits import digits_in
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.automata import Machine, machine, met
 from bookmaker.rules.common.candidates import removed_by
-from bookmaker.rules.common.contract import Deduction, Rule, Sample
-from bookmaker.rules.common.frame import Frame, Layer, Margins, Mark
+from bookmaker.rules.common.contract import Deduction, Sample
+from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.outside import (
     INK,
     Clue,
+    OutsideRule,
+    Placed,
     clue_figures,
-    lane,
     lines_named,
     middle_of,
     number_clue,
-    read_clues,
     sets_that_fill,
     subset_sums,
     whole_line,
@@ -39,12 +36,8 @@ from bookmaker.rules.common.wording import digits_listed, listed, number, one_or
 from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk, Place
 
-ACROSS, DOWN = 0.98, 0.84
-"""Size of a clue's place in cells."""
 
-
-@dataclass(frozen=True)
-class Sandwich(Rule):
+class Sandwich(OutsideRule):
     """Each clue's value is the sum."""
 
     kind = "sandwich"
@@ -55,32 +48,26 @@ sandwich:
   left: . 12 . . 0 . . 35 .
   top: . . 7 . . . . 20 .
 """
-
-    clues: tuple[Clue, ...]
+    room = (0.98, 0.84)
 
     @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+    def read_clue(cls, text: str, place: Place, grid: Grid, desk: Desk) -> Collection[int]:
         sums = {total for _, total in subset_sums(tuple(range(2, grid.size)))}
+        value = number_clue(text, place, "a sandwich sum", desk, 0, max(sums))
+        if value is not None and value not in sums:
+            inner = f"{symbol(2)} to {symbol(grid.size - 1)}"
+            desk.error(place, "sum-cannot-be", f"no different digits from {inner} add up to {value}")
+            return ()
+        return () if value is None else (value,)
 
-        def read_sum(text: str, place: Place) -> tuple[int, ...]:
-            value = number_clue(text, place, "a sandwich sum", desk, 0, max(sums))
-            if value is not None and value not in sums:
-                inner = f"{symbol(2)} to {symbol(grid.size - 1)}"
-                desk.error(place, "sum-cannot-be", f"no different digits from {inner} add up to {value}")
-                return ()
-            return () if value is None else (value,)
-
-        placed = read_clues(body, "sandwich", grid, desk, read_sum)
-        if placed is None:
-            return None
-        already = len(desk.found)
+    @classmethod
+    def compare(cls, placed: Placed, grid: Grid, desk: Desk) -> None:
         by_house: dict[str, Clue] = {}
         for clue, place in placed.items():
             other = by_house.setdefault(clue.house, clue)
             if other.value != clue.value:
                 said = f"{clue.house} has the sandwich sum {other.value} at one end and {clue.value} at the other"
                 desk.error(place, "clues-contradict", said, "one of the two is likely a slip", also=(placed[other],))
-        return cls(tuple(placed)) if len(desk.found) == already else None
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         """An automaton that remembers the first crust and the digits since: it knows how far apart crusts can be."""
@@ -111,13 +98,10 @@ sandwich:
             "sum, for that is how far apart the crusts are."
         )
 
-    def margins(self, grid: Grid) -> Margins:
-        return lane(self.clues, ACROSS, DOWN)
-
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.cell * 0.05, INK)
         for clue in self.clues:
-            x, y = middle_of(clue, frame, ACROSS, DOWN)
+            x, y = middle_of(clue, frame, *self.room)
             yield Mark(Layer.BORDER, clue_figures(frame, (x, y), str(clue.value), 0.56))
             for way in (-1, 1):
                 if clue.along_row:

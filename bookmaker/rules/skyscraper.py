@@ -7,45 +7,37 @@ that side is at most n − c + k; a row's two clues are together at most n + 1, 
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from collections.abc import Collection, Iterator, Sequence
 from functools import cache, partial
 from itertools import accumulate
-from typing import Self
 
 from bookmaker.display.items import Stroke
 from bookmaker.display.shapes import polyline
-from bookmaker.placed import Node
 from bookmaker.puzzle.bits import span_mask
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.automata import Machine, machine, met
 from bookmaker.rules.common.candidates import removed_by
-from bookmaker.rules.common.contract import Deduction, Rule, Sample
-from bookmaker.rules.common.frame import Frame, Layer, Margins, Mark
+from bookmaker.rules.common.contract import Deduction, Sample
+from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.outside import (
     INK,
     Clue,
+    OutsideRule,
     Placed,
     clashing_first_digits,
     clue_figures,
-    lane,
     lines_named,
     middle_of,
     number_clue,
-    read_clues,
     whole_line,
 )
 from bookmaker.rules.common.wording import one_or_many, symbol
 from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk, Place
 
-ACROSS, DOWN = 0.86, 0.92
-"""Size of a clue's place in cells."""
 
-
-@dataclass(frozen=True)
-class Skyscraper(Rule):
+class Skyscraper(OutsideRule):
     """Each clue's value is the count."""
 
     kind = "skyscraper"
@@ -56,23 +48,18 @@ skyscraper:
   top: 3 . . 2 . . 4 . .
   right: . 5 . . 1 . . . 3
 """
-
-    clues: tuple[Clue, ...]
+    room = (0.86, 0.92)
 
     @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
-        def read_count(text: str, place: Place) -> tuple[int, ...]:
-            value = number_clue(text, place, "a skyscraper count", desk, 1, grid.size)
-            return () if value is None else (value,)
+    def read_clue(cls, text: str, place: Place, grid: Grid, desk: Desk) -> Collection[int]:
+        value = number_clue(text, place, "a skyscraper count", desk, 1, grid.size)
+        return () if value is None else (value,)
 
-        placed = read_clues(body, "skyscraper", grid, desk, read_count)
-        if placed is None:
-            return None
-        already = len(desk.found)
+    @classmethod
+    def compare(cls, placed: Placed, grid: Grid, desk: Desk) -> None:
         _facing(placed, grid, desk)
         only = {1: grid.size, grid.size: 1}
         clashing_first_digits(placed, grid, desk, cls.noun, only.get)
-        return cls(tuple(placed)) if len(desk.found) == already else None
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         """An automaton that remembers the tallest digit so far, how many were seen, and which were met."""
@@ -103,13 +90,10 @@ skyscraper:
             "with the largest numbers, which keep tall digits away, and look for the place of the tallest."
         )
 
-    def margins(self, grid: Grid) -> Margins:
-        return lane(self.clues, ACROSS, DOWN)
-
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.cell * 0.035, INK, join="miter")
         for clue in self.clues:
-            x, y = middle_of(clue, frame, ACROSS, DOWN)
+            x, y = middle_of(clue, frame, *self.room)
             base, eaves, ridge = (y + share * frame.cell for share in (0.33, -0.12, -0.36))
             wall, roof = 0.24 * frame.cell, 0.34 * frame.cell
             house = [(x - wall, eaves), (x - wall, base), (x + wall, base), (x + wall, eaves)]

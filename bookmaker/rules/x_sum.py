@@ -5,31 +5,28 @@ Manifest: by side, a row of clues with dots for none.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from collections.abc import Collection, Iterator, Sequence
 from functools import cache, partial, reduce
 from operator import and_, or_
-from typing import Self
 
 from bookmaker.display.items import Line, Stroke
-from bookmaker.placed import Node
 from bookmaker.puzzle.bits import digits_in, mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.automata import Machine, machine, met
 from bookmaker.rules.common.candidates import removed_by
-from bookmaker.rules.common.contract import Deduction, Rule, Sample
-from bookmaker.rules.common.frame import Frame, Layer, Margins, Mark
+from bookmaker.rules.common.contract import Deduction, Sample
+from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.outside import (
     INK,
     Clue,
+    OutsideRule,
+    Placed,
     clashing_first_digits,
     clue_figures,
-    lane,
     lines_named,
     middle_of,
     number_clue,
-    read_clues,
     sets_that_fill,
     subset_sums,
     whole_line,
@@ -39,12 +36,8 @@ from bookmaker.rules.common.wording import digits_listed, one_or_many, symbol
 from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk, Place
 
-ACROSS, DOWN = 0.98, 0.62
-"""Size of a clue's place in cells."""
 
-
-@dataclass(frozen=True)
-class XSum(Rule):
+class XSum(OutsideRule):
     """Each clue's value is the sum."""
 
     kind = "x-sum"
@@ -55,31 +48,24 @@ x-sum:
   left: . 23 . . 1 . 10 . .
   bottom: 36 . . . 5 . . . 45
 """
-
-    clues: tuple[Clue, ...]
+    room = (0.98, 0.62)
 
     @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
-        most = grid.size * (grid.size + 1) // 2
+    def read_clue(cls, text: str, place: Place, grid: Grid, desk: Desk) -> Collection[int]:
+        value = number_clue(text, place, "an X-sum", desk, 1, grid.size * (grid.size + 1) // 2)
+        if value is not None and not _firsts(grid.size, value):
+            said = f"no first digit X leads to {value}: no X different digits, X among them, have that sum"
+            desk.error(place, "sum-cannot-be", said)
+            return ()
+        return () if value is None else (value,)
 
-        def read_sum(text: str, place: Place) -> tuple[int, ...]:
-            value = number_clue(text, place, "an X-sum", desk, 1, most)
-            if value is not None and not _firsts(grid.size, value):
-                said = f"no first digit X leads to {value}: no X different digits, X among them, have that sum"
-                desk.error(place, "sum-cannot-be", said)
-                return ()
-            return () if value is None else (value,)
-
+    @classmethod
+    def compare(cls, placed: Placed, grid: Grid, desk: Desk) -> None:
         def only_first(total: int) -> int | None:
             firsts = _firsts(grid.size, total)
             return firsts[0] if len(firsts) == 1 else None
 
-        placed = read_clues(body, "x-sum", grid, desk, read_sum)
-        if placed is None:
-            return None
-        already = len(desk.found)
         clashing_first_digits(placed, grid, desk, cls.noun, only_first)
-        return cls(tuple(placed)) if len(desk.found) == already else None
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         """An automaton that remembers which digits were met, how many are still to be added and what they must make."""
@@ -108,14 +94,11 @@ x-sum:
             "Start by asking which X can reach the sum at all; on a 9×9 grid 10 needs 2, 3 or 4 in front."
         )
 
-    def margins(self, grid: Grid) -> Margins:
-        return lane(self.clues, ACROSS, DOWN)
-
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.cell * 0.045, INK)
         arm, gap = 0.09 * frame.cell, 0.05 * frame.cell
         for clue in self.clues:
-            x, y = middle_of(clue, frame, ACROSS, DOWN)
+            x, y = middle_of(clue, frame, *self.room)
             text = str(clue.value)
             half = min(0.6, len(text) * 0.25) / 2 * frame.cell
             cross = x - half - gap / 2

@@ -11,16 +11,17 @@ the cells that a clue looks along; and points of the frame. Each kind draws its 
 
 from __future__ import annotations
 
+from abc import abstractmethod
 from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
-from functools import cache
-from typing import Literal, TypeAlias, cast
+from functools import cache, partial
+from typing import ClassVar, Literal, Self, TypeAlias, cast
 
 from bookmaker.display.items import Point, Text
 from bookmaker.placed import Node, Word, read_fields
 from bookmaker.puzzle.grid import SYMBOLS, Grid
 from bookmaker.puzzle.position import Position
-from bookmaker.rules.common.contract import Deduction
+from bookmaker.rules.common.contract import Deduction, Rule
 from bookmaker.rules.common.fillings import never_stand
 from bookmaker.rules.common.frame import Frame, Margins
 from bookmaker.rules.common.reading import parts_of
@@ -94,6 +95,37 @@ def read_clues(body: Node, what: str, grid: Grid, desk: Desk, read_value: ReadVa
     if len(desk.found) == already and not placed:
         desk.error(body.place, "no-clues", f"{what} has no clue at any side", "take it away, or give it a clue")
     return placed if len(desk.found) == already else None
+
+
+@dataclass(frozen=True)
+class OutsideRule(Rule):
+    """A kind whose clues stand outside the grid and look along rows and columns, each with a value."""
+
+    room: ClassVar[tuple[float, float]]
+    """Size of a clue's place in cells: its width at the left and right, its height at the top and bottom."""
+
+    clues: tuple[Clue, ...]
+
+    @classmethod
+    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+        already = len(desk.found)
+        placed = read_clues(body, cls.kind, grid, desk, partial(cls.read_clue, grid=grid, desk=desk))
+        if placed is not None:
+            cls.compare(placed, grid, desk)
+        return cls(tuple(placed)) if placed is not None and len(desk.found) == already else None
+
+    @classmethod
+    @abstractmethod
+    def read_clue(cls, text: str, place: Place, grid: Grid, desk: Desk) -> Collection[int]:
+        """The values of one clue (one, but for kinds that take several digits); none after a trouble."""
+
+    @classmethod
+    def compare(cls, placed: Placed, grid: Grid, desk: Desk) -> None:
+        """Report clues that cannot be true together, where a kind can tell."""
+        return
+
+    def margins(self, grid: Grid) -> Margins:
+        return lane(self.clues, *self.room)
 
 
 _ROW_HINT = "one clue for each row or column, with a dot where there is none, such as “left: . 12 . . 0 . . 35 .”"
