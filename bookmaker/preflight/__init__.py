@@ -61,6 +61,7 @@ def inspect(content: bytes, file: str, proofs: Sequence[Proof] | None = None, fo
             items = list(painted(page, memory))
             inspection.page(number, page, items)
             printed += grids_on(number, items)
+            reader.resolved_objects.clear()  # pages read, which it would keep unpacked to the end
         pages = len(reader.pages)
     except _DAMAGED as reason:
         hint = "print it again, or open it in a viewer and see whether it is damaged"
