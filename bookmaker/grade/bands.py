@@ -13,13 +13,13 @@ from collections.abc import Mapping
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.problem import Automaton, Combination, Count, Relation, Sum
 
-VERSION = 2
+VERSION = 3
 """Counted up whenever a cut point or the formula of the effort changes."""
 
 CUTS: Mapping[str, tuple[float, float, float, float]] = {
-    "classic": (45.0, 65.0, 100.0, 220.0),
-    "relations": (250.0, 425.0, 680.0, 1120.0),
-    "sums": (710.0, 1195.0, 1640.0, 3085.0),
+    "classic": (40.0, 60.0, 90.0, 180.0),
+    "relations": (230.0, 330.0, 475.0, 715.0),
+    "sums": (525.0, 700.0, 905.0, 1385.0),
 }
 """Efforts from which bands 2 to 5 begin."""
 

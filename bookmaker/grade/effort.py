@@ -6,31 +6,32 @@ visible it is.
 
 **Placing a digit**, L cells being empty:
 
-    looks = (L + 1) / (misses + Σ visible)
+    looks = (L + 1) / (1 + Σ visible)
 
 over all openings there are now. An opening's visibility is the sum over the ways to see it: the last empty cell of a
-house 2, a hidden single in a box 2, a hidden single in a row, column or added house 1.2, a naked single 0.1; five
-times that for the digit just written, since people go on with a digit while it gives something. `misses` is 0.5.
-Which opening is found first is chance in proportion to visibility; the effort is the mean over sixteen solvers whose
-luck belongs to the cells (`solvers.py`), and so exactly repeatable, and the same however the grid is turned.
+house 2, a hidden single in a box 2, a hidden single in a row, column or added house 1.2, a naked single 0.1; six
+times that for the digit just written, since people go on with a digit while it gives something. Which opening is found
+first is chance in proportion to visibility; the effort is the mean over solvers whose luck belongs to the cells
+(`solvers.py`), and so exactly repeatable, and the same however the grid is turned.
 
-**Striking candidates**, when no digit can be placed: of the lowest rung of the ladder that finds anything, with n
-findings,
+**Striking candidates**, when no digit can be placed, by the lowest rung of the ladder that finds anything:
 
-    looks = 4 · (1 + reach) · (L + 1) / (n + 1)
+    looks = (1 + reach) · (L + 1)
 
-`reach` is how far a person must think ahead (`Finding.reach`): 0 for a pattern seen at once, the links of a chain, the
-rounds of a what-if. Of a rung only the findings of the least reach count; all of them are struck, and singles are
-looked for again.
+That there is nothing simpler is known only when every cell was looked at, so it does not matter how many findings there
+are. `reach` is how far a person must think ahead (`Finding.reach`): 0 for a pattern seen at once, the links of a chain,
+the rounds of a what-if. Of a rung only the findings of the least reach count; all of them are struck, and singles are
+looked for again. What was found once is found sooner: the steps of one rung take together the root of the sum of their
+squares, so that k alike take √k times the looks of one.
 
 **Effort** is the sum over all steps.
 
 Sources. The looking model, and visibilities of 2, 2, 1.2 and 0.1, were fitted to people's mean solving times before
-this project began; the factor for the digit just written, the sum over ways to see, `misses` and the 4 were chosen here
-on 800 classic puzzles with the mean time of those who finished them, and for 177 a published difficulty (S.-W. Wang,
-IEEE Access 12, 2024, 104254–104262, CC0; puzzles with even ids), by cross-validation: `tests/benchmarks/
-grade_agreement.py` prints it, beside the measures of R. Pelánek (arXiv 1403.7373, 2014), whose two ideas - how few
-openings there are, how hard the hardest deductions are - live on in the two parts of the sum.
+this project began; the factor for the digit just written, the sum over ways to see, the 1 beside it and the weight of
+striking were chosen here on 800 classic puzzles with the mean time of those who finished them, and for 177 a published
+difficulty (S.-W. Wang, IEEE Access 12, 2024, 104254–104262, CC0; puzzles with even ids), by cross-validation: `tests/
+benchmarks/grade_agreement.py` prints it, beside the measures of R. Pelánek (arXiv 1403.7373, 2014), whose two ideas -
+how few openings there are, how hard the hardest deductions are - live on in the two parts of the sum.
 
 A what-if's rounds write all singles at once, then read all marks at once, each as a whole (`follow.py`).
 
@@ -41,11 +42,15 @@ together (N. Lee, G. Goodwin, P. Johnson-Laird, Thinking & Reasoning 14, 2008). 
 therefore not comparable as minutes are.
 
 One more given may make a puzzle harder by this measure: it can change which rung finds something first, and from there
-the path is another. Of 3,000 cases 0.6 % rose by more than 5 %, and two by half; all large rises were of puzzles that
-need chains. Redundant rules are not free either: a thermometer that is never needed still shows cells that see each
-other and bounds that are struck at once, where a chain was wanted without it. Where singles suffice, four needless
-thermometers left 159 of 168 classics within 5 %, and made the rest easier; where more is needed, hardly any (2 of 32).
-That is how the marks help people, too: a puzzle is graded with everything that can be seen on the page.
+the path is another. Of 12,000 cases 0.4 % rose by more than 5 % and one, a puzzle of many chains, by more than 20 % (by
+24).
+
+Redundant marks are read like all others, since who solves the puzzle cannot know that they are. Thermometers that say
+nothing where a puzzle is stuck leave the effort as it was (199 of 200, the other within 5 %). Those that show cells
+which see each other, or bounds that are struck at once where a chain was wanted, help: where singles suffice, four
+needless ones left 161 of 168 classics within 5 %, where more is needed 2 of 32, and nearly all others became easier
+(two harder by 5 to 10 %).
+
 `tests/benchmarks/grade_gates.py` prints these gates, each with its verdict.
 """
 
@@ -64,9 +69,9 @@ class Weights:
     box: int = 200
     line: int = 120
     naked: int = 10
-    misses: int = 50
-    same_digit: int = 5
-    stuck: float = 4.0
+    misses: int = 100
+    same_digit: int = 6
+    stuck: float = 1.0
 
     def visible(self, kind: Kind) -> int:
         """How readily the eye falls on one way to see a placement."""
@@ -76,9 +81,22 @@ class Weights:
         """Looks until the first opening is found among `empty` cells; `visible` is that of all openings together."""
         return (empty + 1) * 100 / (self.misses + visible)
 
-    def striking(self, empty: int, findings: int, reach: int) -> float:
-        """Looks until the first of so many findings of one rung is found; `reach` as in `Finding`."""
-        return self.stuck * (1 + reach) * (empty + 1) / (findings + 1)
+    def striking(self, empty: int, reach: int) -> float:
+        """Looks until something is found to strike; `reach` as in `Finding`."""
+        return self.stuck * (1 + reach) * (empty + 1)
+
+
+class Practice:
+    """What was found once is found sooner: the steps of one rung take together the root of the sum of their squares."""
+
+    def __init__(self) -> None:
+        self._squares: dict[int, float] = {}
+
+    def looks(self, rung: int, looks: float) -> float:
+        """What a step adds that would take so many looks if it were the first of its rung."""
+        before = self._squares.get(rung, 0.0)
+        self._squares[rung] = before + looks * looks
+        return float((before + looks * looks) ** 0.5 - before**0.5)
 
 
 WEIGHTS = Weights()

@@ -2,7 +2,7 @@
 
 In: a grid and its solution. Out: one number a cell. Two puzzles that differ only by relabelled digits, swapped bands,
 stacks, rows in a band or columns in a stack, or by exchanging rows and columns, give matching cells the same number;
-so does one puzzle before and after a given is added. This is what lets sixteen solvers with different luck
+so does one puzzle before and after a given is added. This is what lets solvers with different luck
 (`solvers.py`) come to exactly the same effort for each.
 
 A cell's first name comes from the squares in which it is a corner: for each other digit, what stands at the corner

@@ -12,7 +12,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bookmaker.grade.effort import BEYOND as BEYOND_REACH
-from bookmaker.grade.effort import WEIGHTS, Weights
+from bookmaker.grade.effort import WEIGHTS, Practice, Weights
 from bookmaker.grade.forced import forced
 from bookmaker.grade.labels import labels
 from bookmaker.grade.mirror import Mirror, mirrors
@@ -39,15 +39,16 @@ def walk(puzzle: RuledPuzzle, solution: Solution, weights: Weights = WEIGHTS) ->
     waits = luck(_labels(puzzle, solution))
     mirror = next(iter(mirrors(puzzle, solution)), None)
     steps = _filling(state, puzzle)
+    practice = Practice()
     reached = True
     while state.empty:
         if openings(state):
             steps.extend(_stretch(state, solution, waits, weights, mirror))
         elif findings := _lowest(state):
-            steps.extend(_striking(state, findings, weights))
+            steps.extend(_striking(state, findings, weights, practice))
         else:
             reached = False
-            steps.append(_from_solution(state, solution, weights))
+            steps.append(_from_solution(state, solution, weights, practice))
     return SolvePath(tuple(steps), reached)
 
 
@@ -131,10 +132,10 @@ def _lowest(state: State) -> list[Finding]:
     return []
 
 
-def _striking(state: State, findings: list[Finding], weights: Weights) -> list[Step]:
+def _striking(state: State, findings: list[Finding], weights: Weights, practice: Practice) -> list[Step]:
     """Strike all that the findings show; the effort of finding the first is shared among them."""
     empty = state.empty.bit_count()
-    share = weights.striking(empty, len(findings), findings[0].reach) / len(findings)
+    looks = practice.looks(findings[0].rung, weights.striking(empty, findings[0].reach))
     steps = [
         Step(
             technique=finding.technique,
@@ -145,7 +146,7 @@ def _striking(state: State, findings: list[Finding], weights: Weights) -> list[S
             because=finding.words(),
             openings=len(findings),
             empty=empty,
-            effort=share,
+            effort=looks / len(findings),
         )
         for finding in findings
     ]
@@ -154,7 +155,7 @@ def _striking(state: State, findings: list[Finding], weights: Weights) -> list[S
     return steps
 
 
-def _from_solution(state: State, solution: Solution, weights: Weights) -> Step:
+def _from_solution(state: State, solution: Solution, weights: Weights, practice: Practice) -> Step:
     """Beyond the ladder: the digit that lets singles go furthest is taken from the solution."""
 
     def opened(cell: int) -> tuple[int, int]:
@@ -176,7 +177,7 @@ def _from_solution(state: State, solution: Solution, weights: Weights) -> Step:
         because=f"the ladder ends here; the digit of {state.ground.grid.name(cell)} is taken from the proof",
         openings=0,
         empty=empty,
-        effort=weights.striking(empty, 0, BEYOND_REACH),
+        effort=practice.looks(BEYOND, weights.striking(empty, BEYOND_REACH)),
     )
     state.place(cell, solution[cell])
     return step

@@ -39,9 +39,9 @@ from bookmaker.solve.verdict import Solution, Unique
 FOLDS = 5
 GRID = [
     replace(WEIGHTS, same_digit=same, misses=misses, naked=naked)
-    for same, misses, naked in product((1, 3, 5, 9), (50, 100), (10, 20))
+    for same, misses, naked in product((1, 3, 6, 9), (50, 100), (10, 20))
 ]
-STUCKS = (1.0, 2.0, 4.0, 8.0)
+STUCKS = (0.5, 1.0, 2.0, 4.0)
 
 
 @dataclass(frozen=True)

@@ -27,8 +27,8 @@ def test_one_more_given_makes_no_puzzle_much_harder() -> None:
 
 
 def test_needless_thermometers_change_little_where_singles_suffice() -> None:
-    """Gate 5, first part: four needless thermometers leave nine classics in ten within 5 % and make none harder. More
-    does not hold: chained cells that touch at a corner see each other, which now and then shows a single."""
+    """Gate 5, first part: four needless thermometers leave nine classics in ten within 5 % and make none harder. The
+    others become easier: chained cells that touch at a corner see each other, which now and then shows a single."""
     changes = []
     for number, (puzzle, solution) in enumerate(corpus("classic", 24)):
         plain = grade(puzzle, solution)
