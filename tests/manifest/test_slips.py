@@ -106,6 +106,12 @@ SLIPS: dict[str, tuple[str, str, str, str]] = {
         "lost-rule",
         "set the kinds of rules below it in further",
     ),
+    "lines without dashes": (
+        "        - r1c1-r1c3\n",
+        "        ▸r1c1-r1c3\n        r5c5-r5c7\n",
+        "chain-jumps",
+        "after a dash",
+    ),
     "a comma between cells": ("r8c8 r8c9", "r8c8, ▸r8c9", "comma", "leave it out here"),
     "commas between cells": ("r8c8 r8c9", "r7c8, ▸r8c8, r8c9", "comma", "leave it out here"),
     "no comma between names": ("r8c9, total", "r8c9 ▸total", "comma", "between two items stands a comma"),

@@ -10,7 +10,7 @@ from itertools import pairwise
 from typing import TypeAlias
 
 from bookmaker.placed import Node, Sequence, Table, Word, read_fields, read_items
-from bookmaker.puzzle.cells import read_cells
+from bookmaker.puzzle.cells import read_placed_cells
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.fillings import APART, Fits, can_be_filled
 from bookmaker.rules.common.wording import counted, ends_named
@@ -81,14 +81,19 @@ def read_chain(
     if not isinstance(node, Word):
         desk.error(node.place, "not-a-chain", f"{what} should be a list of cells such as r1c1-r1c4 r2c5")
         return None
-    cells = read_cells(node, grid, desk)
-    if cells is None:
+    placed = read_placed_cells(node, grid, desk)
+    if placed is None:
         return None
+    cells = tuple(cell for cell, _ in placed)
     sound = True
-    for before, after in pairwise(cells):
+    for (before, first), (after, then) in pairwise(placed):
         if before != after and not grid.touching(before, after):
             text = f"{what} jumps from {grid.name(before)} to {grid.name(after)}, which do not touch"
-            desk.error(node.place, "chain-jumps", text, "each cell of a chain touches the next, by a side or a corner")
+            new_line = "a line of its own begins after a dash: “- r1c1-r1c4”"
+            hint = (
+                new_line if then.line > first.line else "each cell of a chain touches the next, by a side or a corner"
+            )
+            desk.error(node.place, "chain-jumps", text, hint)
             sound = False
     twice = next((cell for i, cell in enumerate(cells) if cell in cells[:i]), None)
     if twice is not None:
