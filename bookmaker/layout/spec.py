@@ -26,6 +26,11 @@ class Type:
     leading: float
     language: str = ""
 
+    @property
+    def unparted(self) -> Type:
+        """The same for names, dates and titles, whose words are never parted."""
+        return replace(self, language="")
+
 
 @dataclass(frozen=True, slots=True)
 class TypeScale:

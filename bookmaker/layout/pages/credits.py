@@ -15,6 +15,8 @@ from bookmaker.layout.spec import Layout
 TITLES = 0.42
 """Share of the width that titles take; the rest is for what is said of each."""
 
+NO_BREAK = "\u00a0"
+
 
 def credits_leaves(part: Credits, puzzles: tuple[BookPuzzle, ...], layout: Layout) -> list[Leaf]:
     """Pages of credits, an entry a puzzle. A permission that holds for all is said once, at the head."""
@@ -32,11 +34,11 @@ def credits_leaves(part: Credits, puzzles: tuple[BookPuzzle, ...], layout: Layou
 
 def _entry(puzzle: BookPuzzle, layout: Layout, permission_said: bool) -> Iterator[Row]:
     """Title and details side by side, the rows of one entry tied."""
-    small, line = layout.type.small, layout.line
+    small, line = layout.type.small.unparted, layout.line
     left, right = layout.puzzles.hang, layout.measure
     split = left + TITLES * (right - left)
     said = [puzzle.setter] if puzzle.setter else []
-    said += [f"first shown {puzzle.shown}"] if puzzle.shown else []
+    said += [f"first shown {puzzle.shown.replace(' ', NO_BREAK)}"] if puzzle.shown else []
     details = ", ".join(said)
     if puzzle.permission and not permission_said:
         details = f"{details}. {puzzle.permission}" if details else puzzle.permission

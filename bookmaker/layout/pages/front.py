@@ -74,7 +74,7 @@ def foreword_leaves(part: Foreword, book: Book, layout: Layout) -> list[Leaf]:
     if book.editor:
         rows[-1] = replace(rows[-1], tied=True)
         rows[-2] = replace(rows[-2], tied=True)
-        rows += paragraph(book.editor, layout.type.note, wide, line, hang)
+        rows += paragraph(book.editor, layout.type.note.unparted, wide, line, hang)
     return flowing(rows, layout, "foreword", part.heading)
 
 

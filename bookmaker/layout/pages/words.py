@@ -134,7 +134,7 @@ def _mark_row(mark: MarkLine, layout: Layout, indent: float, measure: float) -> 
 
 
 def _setter(puzzle: BookPuzzle, layout: Layout, x: float, measure: float) -> tuple[Row, ...]:
-    return paragraph(puzzle.setter, layout.type.note, measure, layout.line, x) if puzzle.setter else ()
+    return paragraph(puzzle.setter, layout.type.note.unparted, measure, layout.line, x) if puzzle.setter else ()
 
 
 def _band_words(puzzle: BookPuzzle) -> str:
