@@ -101,5 +101,5 @@ class Practice:
 
 WEIGHTS = Weights()
 
-BEYOND = 20
-"""Rounds charged for a step that the ladder did not reach."""
+BEYOND_REACH = 20
+"""The reach charged for a step that the ladder did not reach."""

@@ -22,16 +22,25 @@ PRIME = (1 << 61) - 1
 
 def labels(grid: Grid, solution: Sequence[int], marked: int = 0) -> list[int]:
     """A number below `PRIME` for each cell; cells on the board `marked` start from another name than the others."""
+    names = _first_names(grid, solution, marked)
+    for _ in range(ROUNDS):
+        names = _mixed(grid, solution, names)
+        if len(set(names)) == len(names):
+            break
+    return names
+
+
+def _first_names(grid: Grid, solution: Sequence[int], marked: int) -> list[int]:
+    """A name for each cell by the squares in which it is a corner."""
     n = grid.size
-    cells = grid.cells
     column_in_row = [[0] * (n + 1) for _ in range(n)]
     row_in_column = [[0] * (n + 1) for _ in range(n)]
-    for cell in cells:
+    for cell in grid.cells:
         column_in_row[cell // n][solution[cell]] = cell % n
         row_in_column[cell % n][solution[cell]] = cell // n
-    region = grid.region_of or (0,) * len(cells)
+    region = _regions(grid)
     names = []
-    for cell in cells:
+    for cell in grid.cells:
         row, column, digit = cell // n, cell % n, solution[cell]
         across, down = column_in_row[row], row_in_column[column]
         # 1: met in the region along the row, 2: along the column, 3: in neither, 4: the digit itself
@@ -53,26 +62,28 @@ def labels(grid: Grid, solution: Sequence[int], marked: int = 0) -> list[int]:
                 one += 1 << 4 * (way[other] * 4 + way[opposite] - 5)
                 two += 1 << 4 * (turned[other] * 4 + turned[opposite] - 5)
         names.append(_mix(min(one, two), max(one, two), marked >> cell & 1))
-    for _ in range(ROUNDS):
-        rows, columns, regions, same = [0] * n, [0] * n, [0] * n, [0] * (n + 1)
-        for cell, name in enumerate(names):
-            rows[cell // n] += name
-            columns[cell % n] += name
-            regions[region[cell]] += name
-            same[solution[cell]] += name
-        names = [
-            _mix(
-                name,
-                (x := rows[cell // n]) * (y := columns[cell % n]),
-                x + y,
-                regions[region[cell]],
-                same[solution[cell]],
-            )
-            for cell, name in enumerate(names)
-        ]
-        if len(set(names)) == len(names):
-            break
     return names
+
+
+def _mixed(grid: Grid, solution: Sequence[int], names: Sequence[int]) -> list[int]:
+    """Each name mixed with those in its cell's row, column and region, and with those of its digit."""
+    n, region = grid.size, _regions(grid)
+    rows, columns, regions, same = [0] * n, [0] * n, [0] * n, [0] * (n + 1)
+    for cell, name in enumerate(names):
+        rows[cell // n] += name
+        columns[cell % n] += name
+        regions[region[cell]] += name
+        same[solution[cell]] += name
+    mixed = []
+    for cell, name in enumerate(names):
+        row, column = rows[cell // n], columns[cell % n]
+        mixed.append(_mix(name, row * column, row + column, regions[region[cell]], same[solution[cell]]))
+    return mixed
+
+
+def _regions(grid: Grid) -> Sequence[int]:
+    """The region of each cell; without regions, one and the same for all."""
+    return grid.region_of or (0,) * len(grid.cells)
 
 
 def _mix(one: int, two: int, three: int, four: int = 0, five: int = 0) -> int:

@@ -11,8 +11,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from bookmaker.grade.effort import BEYOND as BEYOND_REACH
-from bookmaker.grade.effort import WEIGHTS, Practice, Weights
+from bookmaker.grade.effort import BEYOND_REACH, WEIGHTS, Practice, Weights
 from bookmaker.grade.forced import forced
 from bookmaker.grade.labels import labels
 from bookmaker.grade.mirror import Mirror, mirrors
