@@ -37,7 +37,7 @@ from bookmaker.layout.pages.hints import hint_leaves
 from bookmaker.layout.pages.index import index_leaves
 from bookmaker.layout.pages.keys import key_rows
 from bookmaker.layout.pages.notes import note_leaves
-from bookmaker.layout.pages.opener import opener_leaf
+from bookmaker.layout.pages.opener import opener_leaves
 from bookmaker.layout.pages.parts import flowing, heading
 from bookmaker.layout.pages.primer import primer_leaves
 from bookmaker.layout.pages.puzzles import puzzle_leaves
@@ -117,7 +117,7 @@ def _leaves(part: Part, book: Book, layout: Layout) -> Iterable[Leaf]:
         case Contents():
             return contents_leaves(part, book, layout)
         case Chapter():
-            opening = [opener_leaf(part, book, layout)] if part.title else []
+            opening = opener_leaves(part, book, layout) if part.title else []
             return opening + puzzle_leaves(part.puzzles, layout, part.title or book.title)
         case HintPages():
             return hint_leaves(part, book.puzzles, layout)

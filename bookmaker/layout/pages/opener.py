@@ -1,44 +1,85 @@
-"""The opening page of a chapter: its title, a few words, and its puzzles under the five peaks of the ridge."""
+"""The opening page of a chapter: its title, a few words, and its puzzles under the five peaks of the ridge.
+
+Where there are many words they begin higher up, and where they are more than a page they flow on, the ridge after them.
+"""
 
 from __future__ import annotations
 
+from collections.abc import Iterator, Sequence
+from itertools import groupby
+
 from bookmaker.book.model import Book, Chapter
 from bookmaker.display.items import Group, Item, Text
-from bookmaker.layout.art.ridge import ridge, skyline
-from bookmaker.layout.pages.parts import heading
-from bookmaker.layout.setting.flow import stacked
+from bookmaker.layout.art.ridge import HEIGHT, ridge, skyline
+from bookmaker.layout.pages.parts import flowing, heading
+from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.text import DROP, Labels, Row, broken, paragraph
 from bookmaker.layout.sheet import Leaf, Sheet
-from bookmaker.layout.spec import Layout
+from bookmaker.layout.spec import Layout, Type
+from bookmaker.rules.common.wording import counted
+
+TITLE, GROUND = 0.2, 0.78
+"""Where the title begins and where the ridge stands, as shares of the page's depth."""
+
+UNDER = 3
+"""Lines under the ridge without those of the numbers: white, and the bands' names."""
+
+MOST = 6
+"""Lines of numbers that find room under a peak; where they are more, runs are told by their ends, or counted."""
 
 
-def opener_leaf(chapter: Chapter, book: Book, layout: Layout) -> Leaf:
-    """The page before a chapter's puzzles."""
+def opener_leaves(chapter: Chapter, book: Book, layout: Layout) -> list[Leaf]:
+    """The page before a chapter's puzzles, or the pages."""
+    hang, line = layout.puzzles.hang, layout.line
+    wide = layout.measure - hang
+    rows: list[Row] = [*heading(chapter.title, layout, hang)]
+    if chapter.note:
+        rows += paragraph(chapter.note, layout.type.text, min(wide, 36 * layout.type.text.size), line, hang)
+    art = tuple(_range(chapter, book, layout, wide))
+    ground = layout.depth * GROUND
+    room = ground - HEIGHT * wide - line - height(rows)
+    if room >= 0:
+        return [_leaf(chapter, rows, min(layout.depth * TITLE, room), art, ground, layout)]
+    high = HEIGHT * wide + (UNDER + MOST) * line
+    rows += [Row(2 * line), Row(high, (Group(art, hang, HEIGHT * wide),))]
+    return flowing(rows, layout, f"chapter {chapter.number}", chapter.title)
 
+
+def _leaf(
+    chapter: Chapter, rows: Sequence[Row], top: float, art: tuple[Item, ...], ground: float, layout: Layout
+) -> Leaf:
     def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
-        hang = layout.puzzles.hang
-        wide = layout.measure - hang
-        rows: list[Row] = [*heading(chapter.title, layout, hang)]
-        if chapter.note:
-            rows += paragraph(chapter.note, layout.type.text, min(wide, 36 * layout.type.text.size), layout.line, hang)
-        x, y = sheet.x + hang, sheet.y + layout.depth * 0.78
-        return (
-            *stacked(rows, sheet.x, sheet.y + layout.depth * 0.2, labels),
-            Group((*_range(chapter, book, layout, wide),), x, y),
-        )
+        x, y = sheet.x + layout.puzzles.hang, sheet.y + ground
+        return (*stacked(rows, sheet.x, sheet.y + top, labels), Group(art, x, y))
 
     return Leaf(draw, ((f"chapter {chapter.number}", 0.0),))
 
 
-def _range(chapter: Chapter, book: Book, layout: Layout, wide: float) -> list[Item]:
+def _range(chapter: Chapter, book: Book, layout: Layout, wide: float) -> Iterator[Item]:
     """A large ridge, filled up to the hardest band there is, with the numbers of the puzzles under their peaks."""
     line, label = layout.line, layout.type.label
     bands = [puzzle.rating.band for puzzle in chapter.puzzles if puzzle.rating]
-    items: list[Item] = [ridge(max(bands, default=0), wide, 0.85)]
+    yield ridge(max(bands, default=0), wide, 0.85)
     for band, (name, (x, _)) in enumerate(zip(book.band_names, skyline(wide, 1.0)[1::2], strict=True), start=1):
-        numbers = [str(puzzle.number) for puzzle in chapter.puzzles if puzzle.rating and puzzle.rating.band == band]
+        numbers = [puzzle.number for puzzle in chapter.puzzles if puzzle.rating and puzzle.rating.band == band]
         grey = 0.0 if numbers else 0.45
-        items.append(Text(x, (2 - DROP) * line, name, label.font, label.size, grey, anchor="middle"))
-        for at, words in enumerate(broken(", ".join(numbers), label.font, label.size, wide / 6)):
-            items.append(Text(x, (3 - DROP + at) * line, words, "sans-bold", label.size, anchor="middle"))
-    return items
+        yield Text(x, (2 - DROP) * line, name, label.font, label.size, grey, anchor="middle")
+        for at, words in enumerate(_numbers(numbers, label, wide / 6)):
+            yield Text(x, (UNDER - DROP + at) * line, words, "sans-bold", label.size, anchor="middle")
+
+
+def _numbers(numbers: Sequence[int], label: Type, wide: float) -> tuple[str, ...]:
+    """The numbers in a narrow column: each, or runs of them, or how many there are."""
+    each = ", ".join(map(str, numbers))
+    lines = broken(each, label.font, label.size, wide)
+    for shorter in (", ".join(_runs(numbers)), counted(len(numbers), "puzzle")):
+        if len(lines) > MOST:
+            lines = broken(shorter, label.font, label.size, wide)
+    return lines
+
+
+def _runs(numbers: Sequence[int]) -> Iterator[str]:
+    """Numbers that follow each other as “9–31”."""
+    for _, group in groupby(enumerate(numbers), key=lambda pair: pair[1] - pair[0]):
+        run = [number for _, number in group]
+        yield str(run[0]) if len(run) == 1 else f"{run[0]}–{run[-1]}"

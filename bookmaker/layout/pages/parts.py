@@ -16,11 +16,18 @@ from bookmaker.layout.spec import Layout, Type
 SMALLER = (1.0, 0.85, 0.7, 0.6, 0.5, 0.4)
 """How much smaller a long title is set."""
 
+HEADING = 4
+"""Lines of a heading before it is set smaller."""
+
 
 def heading(text: str, layout: Layout, x: float = 0.0) -> tuple[Row, ...]:
-    """A heading with its white space, tied to what follows."""
-    type = layout.type.heading
-    lines = broken(text, type.font, type.size, layout.measure - x)
+    """A heading with its white space, tied to what follows; a long one is set smaller."""
+    for share in SMALLER:
+        type = layout.type.heading
+        type = replace(type, size=share * type.size, leading=share * type.leading)
+        lines = broken(text, type.font, type.size, layout.measure - x)
+        if len(lines) <= HEADING:
+            break
     rows = [
         Row(type.leading, (Text(x, type.leading - DROP * layout.line, words, type.font, type.size),), tied=True)
         for words in lines

@@ -1,0 +1,96 @@
+"""Chapters with long titles, many words or many puzzles: nothing on their first page runs into anything else."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from itertools import combinations
+
+import pytest
+
+from bookmaker.book.model import Book, BookPuzzle, Chapter
+from bookmaker.display.items import Page, Text
+from bookmaker.layout import compose, layout_names, load_layout
+from bookmaker.layout.pages.opener import MOST, opener_leaves
+from bookmaker.layout.sheet import Sheet
+from bookmaker.manifest.limits import LINE, NOTE
+from tests.layout.flat import flat
+from tests.layout.sample_book import chapter_draft, sample_book
+
+BOOKS = [name for name in layout_names() if load_layout(name).use == "book"]
+LONG = {
+    "plain": (20, 60),
+    "long title": (LINE, 0),
+    "an introduction": (20, 800),
+    "both": (LINE, 1500),
+    "more than a page": (LINE, NOTE),
+}
+
+
+def opened(chapter: Chapter, name: str, book: Book) -> list[Page]:
+    layout = load_layout(name)
+    leaves = opener_leaves(chapter, book, layout)
+    return [
+        Page(layout.width, layout.height, leaf.draw(Sheet(layout, at % 2 == 0), {}), "")
+        for at, leaf in enumerate(leaves)
+    ]
+
+
+@pytest.mark.parametrize("name", BOOKS)
+@pytest.mark.parametrize("what", LONG)
+def test_words_and_ridge_stand_clear_of_each_other_and_inside_the_page(name: str, what: str) -> None:
+    layout = load_layout(name)
+    title, note = LONG[what]
+    chapter = replace(
+        chapter_draft().chapters[1],
+        title=("Wandering weather " * 20)[:title].strip(),
+        note=("wind and rain " * 400)[:note],
+    )
+    made = opened(chapter, name, chapter_draft())
+    assert len(made) == 1 or what in ("both", "more than a page") or "large" in name
+    ridges = 0
+    for page in made:
+        items = flat(page)
+        for one in items:
+            assert one.box[3] <= layout.height - layout.margins.bottom + layout.line
+        ridge = [one.box for one in items if one.inside("ridge")]
+        ridges += bool(ridge)
+        texts = [one.box for one in items if isinstance(one.item, Text)]
+        for one, other in combinations(texts, 2):
+            assert (
+                min(one[2], other[2]) - max(one[0], other[0]) <= 0.1
+                or min(one[3], other[3]) - max(one[1], other[1]) <= 0.1
+            )
+        above = [box for box in texts if ridge and box[1] < max(part[3] for part in ridge)]
+        assert all(box[3] <= min(part[1] for part in ridge) for box in above)
+    assert ridges == 1
+
+
+def rated(numbers: range, bands: tuple[int, ...]) -> tuple[BookPuzzle, ...]:
+    puzzle = sample_book().puzzles[0]
+    assert puzzle.rating is not None
+    return tuple(
+        replace(puzzle, number=number, rating=replace(puzzle.rating, band=bands[at % len(bands)]))
+        for at, number in enumerate(numbers)
+    )
+
+
+def under_the_peaks(puzzles: tuple[BookPuzzle, ...]) -> list[str]:
+    (page,) = opened(Chapter(1, "Many", "", puzzles), "a5-book", sample_book())
+    return [one.item.text for one in flat(page) if isinstance(one.item, Text) and one.item.font == "sans-bold"]
+
+
+def test_a_few_numbers_are_told_one_by_one_a_run_by_its_ends_and_a_crowd_by_its_count() -> None:
+    assert under_the_peaks(rated(range(3, 6), (2,))) == ["3, 4, 5"]
+    assert under_the_peaks(rated(range(1, 181), (4,))) == ["1–180"]
+    assert under_the_peaks(rated(range(100, 400), (1, 2))) == ["150 puzzles", "150 puzzles"]
+    several = under_the_peaks(rated(range(101, 115), (5,)))
+    assert 1 < len(several) <= MOST and " ".join(several) == ", ".join(map(str, range(101, 115)))
+
+
+def test_a_chapter_of_two_pages_leads_to_its_first() -> None:
+    draft = chapter_draft()
+    long = replace(draft.chapters[0], note="wind and rain " * 250)
+    body = tuple(long if part is draft.chapters[0] else part for part in draft.body)
+    pages = compose(replace(draft, body=body), load_layout("a5-book")).pages
+    (at,) = [at for at, page in enumerate(pages) if any(anchor.name == "chapter 1" for anchor in page.anchors)]
+    assert not any(anchor.name.startswith("puzzle") for anchor in (*pages[at].anchors, *pages[at + 1].anchors))
