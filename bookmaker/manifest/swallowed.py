@@ -112,9 +112,9 @@ def _picture(name: str, lines: list[_Line]) -> tuple[int, str] | None:
     """Where the picture begins that these lines end in, and what it shows; None where they end in what they should."""
     kinds = [_kind(line.text) for line in lines]
     begin = len(kinds)
-    while begin and kinds[begin - 1] == kinds[-1] != "":
+    while begin and kinds[-1] and (kinds[begin - 1] == kinds[-1] or not drawn_in(lines[begin - 1].text)):
         begin -= 1
-    rows = [drawn_in(line.text) for line in lines[begin:]]
+    rows = [row for line in lines[begin:] if (row := drawn_in(line.text))]
     if len(rows) < SMALLEST or kinds[-1] == name or (name in PICTURES and not begin):
         return None
     if kinds[-1] == "regions" and any(len(row) != len(rows) for row in rows):  # letters are words as well

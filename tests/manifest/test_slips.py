@@ -240,6 +240,13 @@ def test_a_picture_lost_in_another_picture(tmp_path: Path) -> None:
     ]
 
 
+def test_a_lost_picture_with_ruling(tmp_path: Path) -> None:
+    ruled = PATCH.replace("  givens: |\n", "").replace(
+        "    . . . .\n    . . . 4", "    ----+----\n    . . . .\n    . . . 4"
+    )
+    assert lost(tmp_path, ruled) == [(9, "above it write “givens: |”, in the column of “regions”")]
+
+
 def test_two_pictures_lost_at_once(tmp_path: Path) -> None:
     assert lost(tmp_path, PATCH.replace("  givens: |\n", "").replace("  regions: |\n", "")) == [
         (4, "above it write “regions: |”, in the column of “size”"),
