@@ -172,7 +172,9 @@ class _Painter:
                 state.font, state.size = self._font(font, resources), size
             if state.font is not None:
                 placed = (a, b, c, d, a * x + c * y + e, b * x + d * y + f)
-                runs.append(Run(state.font, state.size, self._set(shown), placed, state.rise, group))
+                setting = self._set(shown)
+                runs.append(Run(state.font, state.size, setting, placed, state.rise, group))
+                self.line, self.place = (1.0, 0.0, 0.0, 1.0, x, y), (1.0, 0.0, 0.0, 1.0, x + setting.length, y)
         return runs
 
     def _next_line(self, x: float, y: float) -> None:

@@ -8,6 +8,7 @@ from io import BytesIO
 import pdfplumber
 import pytest
 from pypdf import PageObject, PdfReader, PdfWriter, Transformation
+from pypdf.generic import DictionaryObject, NameObject, StreamObject
 
 from bookmaker.display.items import Document, Group, Item, Line, Page, Rect, Stroke, Text
 from bookmaker.ink.pdf import pdf_bytes
@@ -103,3 +104,23 @@ def test_pictures() -> None:
     assert [picture.pixels for picture in pictures] == [(40, 20), (40, 20)]
     assert pictures[0].printed == (60, 30) and pictures[1].printed == pytest.approx((40, 20), abs=0.001)
     assert {picture.space for picture in pictures} == {"/DeviceGray"}
+
+
+def test_a_line_read_in_one_piece_ends_where_it_would_in_pieces() -> None:
+    """Text that a damaged file shows without BT goes on from there, as in viewers; a remark keeps pieces apart."""
+    for line in (b"BT 10 20 Td /F1 10 Tf <41> Tj ET\n", b"BT 10 20 Td /F1 10 Tf [<41>-3 <42>] TJ ET\n"):
+        places = []
+        for written in (line, line.replace(b"ET", b"% \nET")):
+            writer = PdfWriter()
+            page = writer.add_blank_page(100, 100)
+            helvetica = {"/Type": "/Font", "/Subtype": "/Type1", "/BaseFont": "/Helvetica"}
+            font = DictionaryObject({NameObject(key): NameObject(value) for key, value in helvetica.items()})
+            page[NameObject("/Resources")] = DictionaryObject(
+                {NameObject("/Font"): DictionaryObject({NameObject("/F1"): font})}
+            )
+            stream = StreamObject()
+            stream.set_data(written + b"5 6 Td <41> Tj <41> Tj")
+            page[NameObject("/Contents")] = stream
+            places.append([run.matrix for run in runs(list(painted(page)))])
+        assert len(places[0]) == 3 and places[0] == places[1]
+        assert places[0][1][4:] == (15, 26)
