@@ -6,11 +6,11 @@ In: a layout and which side a page is. Out: where the type area lies, and the fu
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 from bookmaker.display.items import Group, Item, Line, Stroke, Text
-from bookmaker.layout.setting.text import Labels
+from bookmaker.layout.setting.text import Labels, cut
 from bookmaker.layout.spec import Layout
 
 SPACING = 0.12
@@ -69,19 +69,20 @@ def furniture(sheet: Sheet, leaf: Leaf, head: str, label: str, draft: bool) -> I
         items = [Text(edge, foot, label, "sans-bold", type.size * 1.15, anchor=anchor)]
         if head:
             inset = 3.2 * type.size
-            items.append(capitals(edge - inset if sheet.right else edge + inset, foot, head, layout, anchor))
+            x = edge - inset if sheet.right else edge + inset
+            items.append(capitals(x, foot, head, layout, layout.measure - inset, anchor))
         yield Group(tuple(items), name="folio")
     if draft:
         yield from draft_stamp(sheet.x, layout)
 
 
 def capitals(
-    x: float, y: float, text: str, layout: Layout, anchor: Literal["start", "middle", "end"] = "start"
+    x: float, y: float, text: str, layout: Layout, room: float, anchor: Literal["start", "middle", "end"] = "start"
 ) -> Text:
-    """A small label in letterspaced capitals."""
-    type = layout.type.label
-    size = type.size * 0.88
-    return Text(x, y, text.upper(), type.font, size, 0.25, anchor, letter_space=SPACING * size)
+    """A small label in letterspaced capitals, cut where it is wider than `room`."""
+    size = layout.type.label.size * 0.88
+    type, spacing = replace(layout.type.label, size=size), SPACING * size
+    return Text(x, y, cut(text.upper(), type, room, spacing), type.font, size, 0.25, anchor, letter_space=spacing)
 
 
 def draft_stamp(left: float, layout: Layout) -> Iterator[Item]:

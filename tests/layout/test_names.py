@@ -7,13 +7,15 @@ from dataclasses import replace
 
 import pytest
 
-from bookmaker.book.model import BookPuzzle, Credits
+from bookmaker.book.model import BookPuzzle, Chapter, Credits, TitlePage
 from bookmaker.display.items import Text
-from bookmaker.layout import load_layout
+from bookmaker.layout import compose, compose_cover, layout_names, load_layout
 from bookmaker.layout.pages.credits import credits_leaves
 from bookmaker.layout.pages.words import head_above, head_beside
-from bookmaker.layout.setting.text import Row, paragraph
+from bookmaker.layout.setting.text import Row, cut, paragraph, width
 from bookmaker.layout.sheet import Sheet
+from bookmaker.manifest.limits import LINE
+from tests.layout.flat import flat
 from tests.layout.sample_book import picked
 
 NAME = "Bartholomew Considering of Constantinople and Hospitality with Neighbouring Gentlemen Consecutive"
@@ -58,3 +60,30 @@ def test_the_credits_part_nothing_and_keep_a_date_together(name: str) -> None:
     ]
     assert not [text for text in said if text.endswith("-")]
     assert sum("28\u00a0November\u00a02025" in text for text in said) == 2
+
+
+LONGEST = ("Wandering weather " * 20)[:LINE].strip()
+
+
+@pytest.mark.parametrize("name", [name for name in layout_names() if load_layout(name).use == "book"])
+def test_the_longest_titles_and_names_stay_inside_the_page(name: str) -> None:
+    layout = load_layout(name)
+    book = picked("kettle", "hinge")
+    chapters = [Chapter(at, LONGEST, "", (puzzle,)) for at, puzzle in enumerate(book.puzzles, start=1)]
+    front = tuple(replace(part, publisher=LONGEST) if isinstance(part, TitlePage) else part for part in book.front)
+    long = replace(book, title=LONGEST, editor=LONGEST, front=front, body=(*chapters, *book.body[1:]))
+    for page in (*compose(long, layout).pages, *compose_cover(long, layout, 40).pages):
+        for one in flat(page):
+            if isinstance(one.item, Text):
+                assert one.box[0] >= 14 and one.box[2] <= page.width - 14, one.item.text
+
+
+def test_a_text_is_cut_between_words_and_only_where_it_must_be() -> None:
+    label = load_layout("a5-book").type.label
+    words = "From the harbour: to the quay"
+    assert cut(words, label, width(words, label)) == words
+    for room in range(20, 120, 3):
+        short = cut(words, label, float(room))
+        assert short == words or (short.endswith(" …") and words.startswith(short[:-2]))
+        assert width(short, label) <= room or short == "From …"
+    assert cut("Unpartable", label, 1.0) == "Unpartable"

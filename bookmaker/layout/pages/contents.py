@@ -21,7 +21,7 @@ from bookmaker.book.model import (
 from bookmaker.display.items import Group, Item, Text
 from bookmaker.layout.art.ridge import ridge
 from bookmaker.layout.pages.parts import flowing, heading, number_before
-from bookmaker.layout.setting.text import DROP, PageNumber, Row, broken, width
+from bookmaker.layout.setting.text import DROP, PageNumber, Row, cut, width
 from bookmaker.layout.sheet import Leaf
 from bookmaker.layout.spec import Layout, Type
 
@@ -67,7 +67,9 @@ def _chapter(chapter: Chapter, layout: Layout) -> Iterator[Row]:
 def _section_line(title: str, target: str, layout: Layout) -> Iterator[Row]:
     small, base = layout.type.small, (1 - DROP) * layout.line
     number = PageNumber(layout.measure, base, "", target, small)
-    yield Row(layout.line, (Text(layout.puzzles.hang, base, title, "serif-bold", small.size), number), tied=True)
+    left, bold = layout.puzzles.hang, replace(small, font="serif-bold")
+    words = cut(title, bold, layout.measure - left - 3.2 * small.size)
+    yield Row(layout.line, (Text(left, base, words, bold.font, bold.size), number), tied=True)
 
 
 def _puzzle_line(puzzle: BookPuzzle, layout: Layout) -> Row:
@@ -75,8 +77,7 @@ def _puzzle_line(puzzle: BookPuzzle, layout: Layout) -> Row:
     small, base, left, right = layout.type.small, (1 - DROP) * layout.line, layout.puzzles.hang, layout.measure
     ridge_wide = small.size * 2.4
     ridge_x = right - 3.2 * small.size - ridge_wide
-    lines = broken(puzzle.title, small.font, small.size, ridge_x - left - small.size)
-    title = lines[0] if len(lines) == 1 else lines[0] + " …"
+    title = cut(puzzle.title, small, ridge_x - left - small.size)
     items: list[Item | PageNumber] = [
         number_before(left, base, puzzle.number, small),
         Text(left, base, title, small.font, small.size),

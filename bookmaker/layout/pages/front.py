@@ -40,10 +40,10 @@ def title_leaf(part: TitlePage, book: Book, layout: Layout) -> Leaf:
         items.append(Group((title_art(book, art_width, min(art_width * 0.56, room)),), sheet.x, base))
         foot = sheet.y + layout.depth - line
         if part.publisher:
-            items.append(capitals(sheet.x, foot, part.publisher, layout))
+            items.append(capitals(sheet.x, foot, part.publisher, layout, layout.measure))
             foot -= 1.5 * line
         if book.editor:
-            items.append(capitals(sheet.x, foot, f"Edited by {book.editor}", layout))
+            items.append(capitals(sheet.x, foot, f"Edited by {book.editor}", layout, layout.measure))
         return tuple(items)
 
     return Leaf(draw, (("title", 0.0),), bare=True)

@@ -14,7 +14,7 @@ from bookmaker.display.items import Group, Item, Text
 from bookmaker.layout.art.gridart import draw_grid
 from bookmaker.layout.art.profile import profile
 from bookmaker.layout.lengths import mm
-from bookmaker.layout.setting.text import DROP, PageNumber, Row, broken, width
+from bookmaker.layout.setting.text import DROP, PageNumber, Row, broken, cut, width
 from bookmaker.layout.spec import Layout
 
 GUTTER = mm(8)
@@ -99,8 +99,7 @@ def _caption(key: Key, layout: Layout, x: float) -> Iterator[Item]:
     number = Text(x, base, str(puzzle.number), "sans-bold", small.size)
     yield number
     indent = width(f"{puzzle.number}  ", small)
-    lines = broken(puzzle.title, small.font, small.size, key.room - indent)
-    words = lines[0] if len(lines) == 1 else lines[0].rstrip(" ,;:–") + " …"
+    words = cut(puzzle.title, small, key.room - indent)
     yield Text(x + indent, base, words, small.font, small.size)
 
 

@@ -101,6 +101,16 @@ def width(text: str, type: Type, letter_space: float = 0.0) -> float:
     return FONTS.width(text, type.font, type.size, letter_space)
 
 
+def cut(text: str, type: Type, room: float, letter_space: float = 0.0) -> str:
+    """The text, or as many of its words as fit in `room` points with an ellipsis after them; one word always stays."""
+    words = text.split(" ")
+    short = text
+    while len(words) > 1 and width(short, type, letter_space) > room:
+        words.pop()
+        short = " ".join(words).rstrip(" ,;:–") + " …"
+    return short
+
+
 def paragraph(text: str, type: Type, measure: float, line: float, x: float = 0.0, grey: Grey = 0.0) -> tuple[Row, ...]:
     """Rows of a paragraph, their baselines on a grid of `line` points; first and last pairs of lines are tied."""
     lines = broken(text, type.font, type.size, measure, type.language)

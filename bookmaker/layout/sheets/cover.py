@@ -17,10 +17,10 @@ from bookmaker.layout.lengths import mm
 from bookmaker.layout.pages.parts import titling
 from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.runs import marked_paragraph
-from bookmaker.layout.setting.text import FONTS, Row, broken, width
+from bookmaker.layout.setting.text import FONTS, Row, broken, cut, width
 from bookmaker.layout.sheet import SPACING, draft_stamp
 from bookmaker.layout.sheets.press import FoldedPage
-from bookmaker.layout.spec import Layout
+from bookmaker.layout.spec import Layout, Type
 from bookmaker.manifest.pictures import Picture
 from bookmaker.manifest.publication import Cover
 from bookmaker.trouble import BookTroubles, Trouble
@@ -121,9 +121,10 @@ def _on_band(book: Book, layout: Layout, wrap: Wrap) -> Iterator[Item]:
     size = layout.type.label.size * 1.15
     base = (wrap.band + wrap.high) / 2 + FONTS.cap_height("sans-bold") * size / 2
     if book.editor:
-        text = book.editor.upper()
+        type, spacing = Type("sans-bold", size, size), SPACING * size
+        text = cut(book.editor.upper(), type, layout.measure, spacing)
         left = wrap.front + layout.margins.inner
-        yield Text(left, base, text, "sans-bold", size, WHITE, letter_space=SPACING * size)
+        yield Text(left, base, text, type.font, size, WHITE, letter_space=spacing)
 
 
 def _spine(book: Book, layout: Layout, wrap: Wrap) -> Iterator[Item]:
