@@ -37,6 +37,11 @@ def rounds(path: SolvePath) -> Iterator[Round]:
         first = after
 
 
+def rounds_of(path: SolvePath) -> dict[int, int]:
+    """For each strike by its number the number of its round's first."""
+    return {index: this.first for this in rounds(path) if not this.places for index in range(this.first, this.after)}
+
+
 def _together(start: Step, step: Step, before: int) -> bool:
     if start.placed:
         return bool(step.placed)

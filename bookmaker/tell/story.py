@@ -6,6 +6,7 @@ In: a `Proof` with a grade. Out: a `Story`.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from itertools import groupby
 
 from bookmaker.grade.mirror import Mirror, mirrors
@@ -24,7 +25,7 @@ from bookmaker.tell.needs import needs_of
 from bookmaker.tell.outlook import outlook
 from bookmaker.tell.placings import ending, fixed, flow, units
 from bookmaker.tell.reasons import seen
-from bookmaker.tell.rounds import Round, rounds
+from bookmaker.tell.rounds import Round, rounds, rounds_of
 from bookmaker.tell.strikings import payoff, steps_counted, strikes
 from bookmaker.tell.trail import Told, trail
 from bookmaker.tell.twins import together, twins_of
@@ -79,7 +80,7 @@ class _Teller:
         self.hard = hard_moment(grade.path, self.grid)
         self.voice = Voice()
         self.twins = twins_of(grade.path, mirror)
-        self.context = Context(self.nouns, {}, self.twins)
+        self.context = Context(self.nouns, {}, self.twins, rounds_of(grade.path))
         self.said: set[int] = set()
 
     def passages(self) -> Iterator[Passage]:
@@ -118,7 +119,8 @@ class _Teller:
                 lead = [before] if before and not at else []
                 runs[at] = how, together([*lead, *early], self.twins)[len(lead) :] + steps[len(early) :]
         order = (step.index for _, steps in runs for step in steps)
-        self.context = Context(self.nouns, {i: strikes for i in order if (strikes := self._unsaid(i))}, self.twins)
+        hinges = {index: strikes for index in order if (strikes := self._unsaid(index))}
+        self.context = replace(self.context, hinges=hinges)
         for how, steps in runs:
             if how == "given":
                 yield _passage(Mood.FLOW, fixed(self.grid, steps, self.context), steps)

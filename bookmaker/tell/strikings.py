@@ -10,7 +10,8 @@ import re
 from collections.abc import Sequence
 
 from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.common.wording import digits_listed, listed, number, symbol
+from bookmaker.puzzle.position import Candidate
+from bookmaker.rules.common.wording import cells_listed, digits_listed, listed, number, symbol
 from bookmaker.tell.context import Context
 from bookmaker.tell.model import Sentence
 from bookmaker.tell.trail import Told
@@ -22,26 +23,49 @@ _MARK = re.compile(r"the [a-z' -]+ (?:from|at|between) r\d+c\d+(?: (?:to|and) r\
 
 
 def strikes(grid: Grid, steps: Sequence[Told], voice: Voice, context: Context, named: bool = False) -> list[Sentence]:
-    """A sentence for each strike. `named`: the technique of the first was just named and need not be named again."""
+    """A sentence for each strike, or for what-ifs of one moment that end alike. `named`: the technique of the first was
+    just named and need not be named again."""
     sentences = []
     before: Told | None = None
-    for told in steps:
+    for group in _ending_alike(grid, steps, context):
+        told = group[0]
         if before and context.twins.get(before.index) == told.index:
             words = f"its twin: {struck(grid, told.removed)}"
         else:
             alike = before if before and before.step.technique == told.step.technique else None
-            words = _clause(grid, told, alike, voice, context, named)
-        sentences.append(Sentence(sentence(words), (told.index,)))
+            words = _clause(grid, group, alike, voice, context, named)
+        sentences.append(Sentence(sentence(words), tuple(told.index for told in group)))
         before, named = told, False
     return sentences
 
 
-def _clause(grid: Grid, told: Told, alike: Told | None, voice: Voice, context: Context, named: bool) -> str:
-    step = told.step
+def _ending_alike(grid: Grid, steps: Sequence[Told], context: Context) -> list[list[Told]]:
+    """What-ifs of one round that end in the same contradiction together, every other step for itself."""
+    groups: dict[object, list[Told]] = {}
+    for told in steps:
+        end = "" if told.index in context.twins else _leads_to(grid, told)
+        key = (context.rounds[told.index], end) if end and told.index in context.rounds else id(told)
+        groups.setdefault(key, []).append(told)
+    return list(groups.values())
+
+
+def _leads_to(grid: Grid, told: Told) -> str:
+    """What a what-if ends in, as a clause; nothing for other steps."""
+    (cell, digit), *more = told.removed
+    tried, because = f"with {symbol(digit)} in {grid.name(cell)}, ", told.step.because
+    return because.removeprefix(tried) if because.startswith(tried) and not more else ""
+
+
+def _clause(grid: Grid, group: Sequence[Told], alike: Told | None, voice: Voice, context: Context, named: bool) -> str:
+    told, step = group[0], group[0].step
     if alike and (mark := _same_holds(alike.step.because, step.because)):
         return f"the same holds for {mark}, so {struck(grid, told.removed)}"
     reason = step.because
-    if not _says_it(grid, told):
+    if end := _leads_to(grid, told):
+        tried = [each.removed[0] for each in group]
+        gone = f"{symbol(tried[0][1])} goes" if len(tried) == 1 else "both go" if len(tried) == 2 else "all go"
+        reason = f"with {_either(grid, tried)}, {end}, so {gone}"
+    elif not _says_it(grid, told):
         link = "; " if ", so " in reason and ";" not in reason else ", so "
         reason += link + struck(grid, told.removed)
     if alike and not reason.startswith("no way"):
@@ -51,6 +75,14 @@ def _clause(grid: Grid, told: Told, alike: Told | None, voice: Voice, context: C
         naming = voice.pick(name, f"{name}: {reason}", f"{name} again: {reason}", reason)
         reason = reason if named else naming
     return f"note that {reason}" if _CELL.match(reason) else reason
+
+
+def _either(grid: Grid, pairs: Sequence[Candidate]) -> str:
+    """“3 or 6 in r2c4”, “6 in r6c1 or r6c3”, “6 in r6c1, 5 in r6c3 or 2 in r6c5”."""
+    cells, digits = (sorted({pair[part] for pair in pairs}) for part in (0, 1))
+    if len(cells) == 1 or len(digits) == 1:
+        return f"{digits_listed(digits, 'or')} in {cells_listed(grid, cells, 'or')}"
+    return listed([f"{symbol(digit)} in {grid.name(cell)}" for cell, digit in pairs], "or")
 
 
 def _same_holds(before: str, reason: str) -> str:

@@ -142,9 +142,21 @@ def test_every_strike_is_told_with_its_own_reason(proof: Proof) -> None:
         for sentence in passage.sentences:
             for index in sentence.told:
                 step = proof.grade.path.steps[index]
-                if step.removed:
-                    said = sentence.text.lower()
-                    assert step.because.lower() in said or "the same holds for" in said or "its twin" in said
+                if not step.removed:
+                    continue
+                said, because = sentence.text.lower(), step.because.lower()
+                if len(sentence.told) > 1 and step.technique == "what-if":
+                    ((cell, digit),) = step.removed
+                    _, because = because.split(", ", 1)
+                    assert proof.entry.puzzle.grid.name(cell) in said and str(digit) in said
+                assert because in said or "the same holds for" in said or "its twin" in said
+
+
+def test_what_ifs_that_end_alike_are_told_in_one_sentence() -> None:
+    story = story_of(demo_proof("soundings"))
+    several = [s.text for passage in story.passages for s in passage.sentences if len(s.told) > 1]
+    assert any(re.search(r"ith \d in r\dc\d or r\dc\d, [^,]+, so both go\.", text) for text in several)
+    assert any(re.search(r"ith \d or \d in r\dc\d, [^,]+, so both go\.", text) for text in several)
 
 
 def test_mirrored_marks_are_told_as_pairs() -> None:
