@@ -69,9 +69,10 @@ def _read(name: str, page: int, held: _Held) -> PrintedGrid:
     if frame is None:
         return PrintedGrid(kind, title, page, 0)
     size = frame.cells(held.strokes)
+    least = _TALL * frame.side / size
     symbols, fonts = [""] * size**2, [""] * size**2
     for run in held.runs:
-        if run.em * size < _TALL * frame.side:
+        if run.em < least:
             continue
         for character, middle in run.middles():
             across, down = frame.share(middle)
@@ -98,7 +99,7 @@ class _Square:
     def share(self, point: Point) -> Point:
         """How far right and down a point lies, as shares of the sides."""
         x, y = point[0] - self.corner[0], point[1] - self.corner[1]
-        area = self.side**2
+        area = self.right[0] ** 2 + self.right[1] ** 2
         return (x * self.right[0] + y * self.right[1]) / area, (x * self.down[0] + y * self.down[1]) / area
 
     def cells(self, strokes: Iterable[Stroke]) -> int:

@@ -98,6 +98,8 @@ class _Painter:
                 self.path += operands[0]
             elif operator == LINES:
                 yield from self._lines(operands[0], resources)
+            elif operator in _NOTED:
+                self._note(operator, operands, resources)
             elif operator in _STROKE:
                 a, b, c, d, _, _ = self.state.matrix
                 width = self.state.width * abs(a * d - b * c) ** 0.5
@@ -114,8 +116,6 @@ class _Painter:
                 yield from self._object(operands, resources)
             elif operator == "BI":
                 yield self._inline(operands)
-            elif operator in _NOTED:
-                self._note(operator, operands, resources)
         self.named = before
 
     def _note(self, operator: str, operands: list[Any], resources: Any) -> None:
@@ -167,6 +167,7 @@ class _Painter:
         state, group = self.state, self.group
         a, b, c, d, e, f = state.matrix
         runs = []
+        x = y = length = 0.0
         for x, y, font, size, shown in lines(stretch):
             if font:
                 state.font, state.size = self._font(font, resources), size
@@ -174,7 +175,8 @@ class _Painter:
                 placed = (a, b, c, d, a * x + c * y + e, b * x + d * y + f)
                 setting = self._set(shown)
                 runs.append(Run(state.font, state.size, setting, placed, state.rise, group))
-                self.line, self.place = (1.0, 0.0, 0.0, 1.0, x, y), (1.0, 0.0, 0.0, 1.0, x + setting.length, y)
+                length = setting.length
+        self.line, self.place = (1.0, 0.0, 0.0, 1.0, x, y), (1.0, 0.0, 0.0, 1.0, x + length, y)
         return runs
 
     def _next_line(self, x: float, y: float) -> None:
