@@ -29,14 +29,12 @@ SOLVERS = 28
 WAYS = 1021
 """Ways to spread the draws over the solvers."""
 
-LAST = 4
-"""A grid's last fourth of cells is filled in by one solver in `FEW` only."""
-
-FEW = 7
+LAST, FEW = 4, 7
+"""The last fourth of a grid's cells is filled in by one solver in seven only."""
 
 
 def luck(labels: Sequence[int]) -> list[tuple[int, ...]]:
-    """For each solver the wait of each cell; no two cells wait equally long."""
+    """For each solver the wait of each cell; the label's last bits see to it that no two cells wait equally long."""
     waits = [[wait + (label & 0xFFFFF) for wait in _spread(label % WAYS)] for label in labels]
     return list(zip(*waits, strict=True))
 

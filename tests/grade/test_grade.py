@@ -5,10 +5,12 @@ from __future__ import annotations
 import pytest
 
 from bookmaker.grade import grade
+from bookmaker.grade.effort import Practice
 from bookmaker.puzzle.puzzle import classic
 from bookmaker.rules import problem_of
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Unique
+from bookmaker.tell.rounds import rounds
 
 # 17 givens, unique: McGuire, Tugemann, Civario, Exp. Math. 23 (2014) 190–217.
 SEVENTEEN = "000801000000000043500000000000070800000000100020030000600000075003400000000200600"
@@ -36,3 +38,23 @@ def test_no_step_strikes_a_digit_of_the_solution(solution: tuple[int, ...]) -> N
 
 def test_same_puzzle_same_grade(solution: tuple[int, ...]) -> None:
     assert grade(classic(SEVENTEEN), solution) == grade(classic(SEVENTEEN), solution)
+
+
+def test_steps_of_one_rung_take_together_the_root_of_the_sum_of_their_squares() -> None:
+    practice = Practice()
+    assert practice.looks(9, 30.0) == 30.0
+    assert practice.looks(10, 7.0) == 7.0  # another rung has not been met yet
+    assert practice.looks(9, 40.0) == pytest.approx(50.0 - 30.0)
+
+
+def test_being_stuck_costs_whole_rounds_of_looking(solution: tuple[int, ...]) -> None:
+    """The first strikes of a rung take the empty cells and one, times 1 + reach, however many findings there are."""
+    path = grade(classic(SEVENTEEN), solution).path
+    first: dict[int, tuple[float, int]] = {}
+    for this in rounds(path):
+        if not this.places:
+            looks, rung = sum(step.effort for step in this.steps), this.steps[0].rung
+            first.setdefault(rung, (looks, this.steps[0].empty))
+    assert first
+    for looks, empty in first.values():
+        assert looks / (empty + 1) == pytest.approx(round(looks / (empty + 1)))
