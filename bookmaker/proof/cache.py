@@ -69,7 +69,7 @@ class FileStore:
 
     def get(self, key: str) -> str | None:
         try:
-            with closing(self._open()) as database:
+            with closing(sqlite3.connect(self.file, timeout=PATIENCE)) as database:
                 row = database.execute("SELECT text, seal FROM proofs WHERE key = ?", (key,)).fetchone()
         except (sqlite3.Error, OSError):
             return None
@@ -91,18 +91,10 @@ class FileStore:
             return
 
     def _write(self, rows: list[tuple[str, str, str]]) -> None:
-        with closing(self._open()) as database, database:
-            database.executemany("INSERT OR REPLACE INTO proofs VALUES (?, ?, ?)", rows)
-
-    def _open(self) -> sqlite3.Connection:
         self.file.parent.mkdir(parents=True, exist_ok=True)
-        database = sqlite3.connect(self.file, timeout=PATIENCE)
-        try:
+        with closing(sqlite3.connect(self.file, timeout=PATIENCE)) as database, database:
             database.execute("CREATE TABLE IF NOT EXISTS proofs (key TEXT PRIMARY KEY, text TEXT, seal TEXT)")
-        except sqlite3.Error:
-            database.close()
-            raise
-        return database
+            database.executemany("INSERT OR REPLACE INTO proofs VALUES (?, ?, ?)", rows)
 
 
 def key_of(puzzle: RuledPuzzle, count: int) -> str:
