@@ -8,8 +8,9 @@ from itertools import pairwise
 import pytest
 
 from bookmaker.layout import Layout, layout_names, load_layout
-from bookmaker.layout.pages.block import Block, fit_above, levelled
+from bookmaker.layout.pages.block import GUTTER, Block, fit_above, fit_beside, in_line, levelled
 from bookmaker.layout.pages.puzzles import Slot, place_puzzles
+from bookmaker.rules.common.frame import Margins
 from tests.layout.sample_book import picked, sample_book
 
 SEVERAL = [name for name in layout_names() if load_layout(name).puzzles.columns > 1]
@@ -69,3 +70,25 @@ def test_where_cells_would_be_too_small_each_block_stays_as_it_was() -> None:
         for block in (kettle, window)
     ]
     assert levelled(crowded) == tuple(crowded)
+
+
+def beside(*ids: str) -> list[Block]:
+    layout = load_layout("a4-book-two")
+    high = (layout.depth - layout.puzzles.gap) / 2
+    found = [fit_beside(puzzle, layout, layout.measure, high) for puzzle in picked(*ids).puzzles]
+    return [block for block in found if block is not None]
+
+
+def test_grids_below_each_other_have_the_same_room_for_clues() -> None:
+    window, other = beside("window", "window")
+    other = replace(other, claim=Margins(left=2.0, top=0.5))
+    one, two = in_line([window, other])
+    assert one.cell == two.cell < window.cell and one.claim == two.claim
+    assert one.claim.left == 2.0 and one.claim.top == window.claim.top
+    across = one.claim.left + 9 + one.claim.right
+    assert one.hang + GUTTER + across * one.cell <= one.width + 0.01
+
+
+def test_a_grid_without_clues_is_not_made_smaller_for_one_that_has_some() -> None:
+    blocks = beside("kettle", "window")
+    assert len(blocks) == 2 and in_line(blocks) == tuple(blocks)

@@ -7,7 +7,7 @@ numbers are known; or the reason why it does not fit.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, fields, replace
 from typing import Literal
 
 from bookmaker.book.model import BookPuzzle
@@ -151,6 +151,19 @@ def levelled(blocks: Sequence[Block]) -> tuple[Block, ...]:
     if not all(block.fits for block in made):
         return tuple(blocks)
     return tuple(replace(block, frame=_frame(made)) for block in made)
+
+
+def in_line(blocks: Sequence[Block]) -> tuple[Block, ...]:
+    """Blocks one below the other, their text beside them: grids of one size with clues outside get the same room for
+    these, so that their frames are equal and in one line. They stay as they are where cells would be too small."""
+    size = blocks[0].puzzle.puzzle.grid.size
+    if not all(block.puzzle.puzzle.grid.size == size and block.claim != Margins() for block in blocks):
+        return tuple(blocks)
+    claim = Margins(*(max(getattr(block.claim, field.name) for block in blocks) for field in fields(Margins)))
+    across, down = size + claim.left + claim.right, size + claim.top + claim.bottom
+    cell = min(min(block.cell, block.depth / down, (block.width - GUTTER - block.hang) / across) for block in blocks)
+    made = tuple(replace(block, claim=claim, cell=cell) for block in blocks)
+    return made if all(block.fits for block in made) else tuple(blocks)
 
 
 def _frame(blocks: Sequence[Block]) -> float:

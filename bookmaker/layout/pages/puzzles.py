@@ -12,7 +12,7 @@ from dataclasses import dataclass, replace
 from bookmaker.book.model import BookPuzzle
 from bookmaker.display.items import Group, Item
 from bookmaker.layout.lengths import mm
-from bookmaker.layout.pages.block import Block, fit_above, fit_beside, levelled
+from bookmaker.layout.pages.block import Block, fit_above, fit_beside, in_line, levelled
 from bookmaker.layout.setting.text import Labels
 from bookmaker.layout.sheet import Leaf, Sheet
 from bookmaker.layout.spec import Layout
@@ -67,12 +67,19 @@ def place_puzzles(puzzles: Iterable[BookPuzzle], layout: Layout, depth: float) -
 
 
 def _in_rows(page: Sequence[Slot], layout: Layout) -> Iterator[Slot]:
-    """The slots of a page, the grids of those beside each other on one line."""
+    """The slots of a page, the grids of those beside each other on one line, of those below each other in one."""
     across = layout.puzzles.columns
+    if layout.puzzles.text == "beside" and all(slot.block.text == "beside" for slot in page):
+        yield from _with(page, in_line([slot.block for slot in page]))
+        return
     for at in range(0, len(page), across):
         row = page[at : at + across]
-        blocks = levelled([slot.block for slot in row]) if len(row) > 1 else [slot.block for slot in row]
-        yield from (replace(slot, block=block) for slot, block in zip(row, blocks, strict=True))
+        blocks = [slot.block for slot in row]
+        yield from _with(row, levelled(blocks) if len(row) > 1 else blocks)
+
+
+def _with(slots: Sequence[Slot], blocks: Sequence[Block]) -> Iterator[Slot]:
+    return (replace(slot, block=block) for slot, block in zip(slots, blocks, strict=True))
 
 
 def _fit(puzzle: BookPuzzle, layout: Layout, wide: float, high: float) -> Block | None:
