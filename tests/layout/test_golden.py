@@ -1,6 +1,6 @@
 """Pages as text, item by item, beside those kept in `golden/`: any change on paper shows as a change of lines.
 
-After a change that was meant: `RENEW_GOLDEN=1 python -m pytest tests/layout/test_golden.py`, and read the difference.
+After a change that was meant: `RENEW_GOLDEN=1 python -m pytest tests/layout`, and read the difference.
 """
 
 import os
