@@ -100,17 +100,18 @@ def _draw_page(canvas: Any, page: Page, content: Content, targets: _Targets | No
         for anchor in page.anchors:
             for key in (anchor.name, *targets.bookmarks.get(anchor.name, ())):
                 canvas.bookmarkPage(key, fit="XYZ", left=edge + anchor.x, top=high - anchor.y)
-    fingerprint.update("\n".join(canvas._code).encode())
-    _close_page(canvas)
+    _close_page(canvas, fingerprint)
 
 
-def _close_page(canvas: Any) -> None:
+def _close_page(canvas: Any, fingerprint: Any) -> None:
     """End the page and compress it at once: left to reportlab, all pages would lie in memory in full until the end."""
     canvas.showPage()
     page = canvas._doc.Pages.pages[-1]
     page.Rotate = page.Trans = None  # nothing is turned and nothing moves
     squeezed = pdfdoc.PDFDictionary({"Filter": pdfdoc.PDFArray([pdfdoc.PDFName("FlateDecode")])})
-    page.Contents = pdfdoc.PDFStream(squeezed, pdfdoc.PDFZCompress.encode(page.stream))
+    operators = page.stream.encode()
+    fingerprint.update(operators)
+    page.Contents = pdfdoc.PDFStream(squeezed, pdfdoc.PDFZCompress.encode(operators))
     page.stream = None
 
 
