@@ -16,13 +16,14 @@ first is chance in proportion to visibility; the effort is the mean over solvers
 
 **Striking candidates**, when no digit can be placed, by the lowest rung of the ladder that finds anything:
 
-    looks = (1 + reach) · (L + 1)
+    looks = (1 + reach) · (L + 1) / (1 + shown)
 
 That there is nothing simpler is known only when every cell was looked at, so it does not matter how many findings there
-are. `reach` is how far a person must think ahead (`Finding.reach`): 0 for a pattern seen at once, the links of a chain,
-the rounds of a what-if. Of a rung only the findings of the least reach count; all of them are struck, and singles are
-looked for again. What was found once is found sooner: the steps of one rung take together the root of the sum of their
-squares, so that k alike take √k times the looks of one.
+are; but what one mark shows by itself (rung 5) stands on the page to be looked at, so those `shown` count as openings
+of visibility 1 do. `reach` is how far a person must think ahead (`Finding.reach`): 0 for a pattern seen at once, the
+links of a chain, the rounds of a what-if. Of a rung only the findings of the least reach count; all of them are struck,
+and singles are looked for again. What was found once is found sooner: the steps of one rung take together the root of
+the sum of their squares, so that k alike take √k times the looks of one.
 
 **Effort** is the sum over all steps.
 
@@ -48,8 +49,7 @@ the path is another. Of 12,000 cases 0.4 % rose by more than 5 % and one, a puzz
 Redundant marks are read like all others, since who solves the puzzle cannot know that they are. Thermometers that say
 nothing where a puzzle is stuck leave the effort as it was (199 of 200, the other within 5 %). Those that show cells
 which see each other, or bounds that are struck at once where a chain was wanted, help: where singles suffice, four
-needless ones left 161 of 168 classics within 5 %, where more is needed 2 of 32, and nearly all others became easier
-(two harder by 5 to 10 %).
+needless ones left 161 of 168 classics within 5 %, where more is needed none of 32; all others became easier.
 
 `tests/benchmarks/grade_gates.py` prints these gates, each with its verdict.
 """
@@ -81,9 +81,9 @@ class Weights:
         """Looks until the first opening is found among `empty` cells; `visible` is that of all openings together."""
         return (empty + 1) * 100 / (self.misses + visible)
 
-    def striking(self, empty: int, reach: int) -> float:
-        """Looks until something is found to strike; `reach` as in `Finding`."""
-        return self.stuck * (1 + reach) * (empty + 1)
+    def striking(self, empty: int, reach: int, shown: int = 0) -> float:
+        """Looks until something is found to strike; `reach` as in `Finding`, `shown` findings are marks' own."""
+        return self.stuck * (1 + reach) * (empty + 1) / (1 + shown)
 
 
 class Practice:

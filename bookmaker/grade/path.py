@@ -25,8 +25,8 @@ from bookmaker.puzzle.position import Candidate
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.verdict import Solution
 
-FORCED = 5
-"""The rung of a digit that a mark fixes by itself."""
+MARKS = 5
+"""The rung of what one mark says by itself."""
 
 BEYOND = 12
 """The rung of a step that the ladder did not reach."""
@@ -60,7 +60,7 @@ def _filling(state: State, puzzle: RuledPuzzle) -> list[Step]:
             steps.append(
                 Step(
                     technique=rule.noun,
-                    rung=FORCED,
+                    rung=MARKS,
                     cells=(cell,),
                     placed=((cell, digit),),
                     removed=(),
@@ -134,7 +134,8 @@ def _lowest(state: State) -> list[Finding]:
 def _striking(state: State, findings: list[Finding], weights: Weights, practice: Practice) -> list[Step]:
     """Strike all that the findings show; the effort of finding the first is shared among them."""
     empty = state.empty.bit_count()
-    looks = practice.looks(findings[0].rung, weights.striking(empty, findings[0].reach))
+    shown = sum(finding.rung == MARKS and finding.technique in state.ground.nouns for finding in findings)
+    looks = practice.looks(findings[0].rung, weights.striking(empty, findings[0].reach, shown))
     steps = [
         Step(
             technique=finding.technique,

@@ -59,6 +59,11 @@ class Ground:
         return self.puzzle.rules
 
     @cached_property
+    def nouns(self) -> frozenset[str]:
+        """What solving steps call the rules' marks."""
+        return frozenset(rule.noun for rule in self.rules)
+
+    @cached_property
     def boxes(self) -> tuple[Area, ...]:
         """The regions of the grid, rectangular or not."""
         return tuple(area for area in self.areas if area.box)
