@@ -9,7 +9,8 @@ import pytest
 
 from bookmaker.layout import Layout, layout_names, load_layout
 from bookmaker.layout.pages.block import GUTTER, Block, fit_above, fit_beside, in_line, levelled
-from bookmaker.layout.pages.puzzles import Slot, place_puzzles
+from bookmaker.layout.pages.puzzles import ALONE, Slot, place_puzzles
+from bookmaker.layout.setting.flow import height
 from bookmaker.rules.common.frame import Margins
 from tests.layout.sample_book import picked, sample_book
 
@@ -92,3 +93,24 @@ def test_grids_below_each_other_have_the_same_room_for_clues() -> None:
 def test_a_grid_without_clues_is_not_made_smaller_for_one_that_has_some() -> None:
     blocks = beside("kettle", "window")
     assert len(blocks) == 2 and in_line(blocks) == tuple(blocks)
+
+
+def test_puzzles_too_large_for_a_sixth_of_a_page_share_it_by_two() -> None:
+    layout = load_layout("a4-book-six")
+    window, kettle = picked("window", "kettle").puzzles
+    listed = [kettle, window, window, window, kettle]
+    pages = place_puzzles([replace(puzzle, number=at) for at, puzzle in enumerate(listed)], layout, layout.depth)
+    assert [[slot.block.puzzle.number for slot in page] for page in pages] == [[0], [1, 2], [3], [4]]
+    for slot in (*pages[1], *pages[2]):
+        block = slot.block
+        assert block.text == "beside" and layout.puzzles.least <= block.cell <= ALONE
+        assert slot.y + max(block.grid_height, height(block.head)) <= layout.depth + 0.01
+    assert pages[1][0].y + pages[1][0].block.grid_height < pages[1][1].y
+
+
+def test_one_too_large_for_half_a_page_has_a_page_of_its_own() -> None:
+    layout = load_layout("a4-book-six")
+    (ledger,) = picked("ledger").puzzles
+    narrow = replace(layout, puzzles=replace(layout.puzzles, least=9.0 * 72 / 25.4))
+    ((slot,),) = place_puzzles([ledger], narrow, layout.depth)
+    assert slot.block.text == "above" and slot.block.fits

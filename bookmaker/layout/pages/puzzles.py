@@ -1,7 +1,7 @@
 """Puzzles onto pages, in order, as many a page as the layout says.
 
-In: the puzzles of a chapter. Out: a `Leaf` a page. A puzzle too large for its share of a page has a page of its own;
-one too large even for that is a trouble that says what is missing.
+In: the puzzles of a chapter. Out: a `Leaf` a page. A puzzle too large for its share of a page has half a page, where it
+fits and a share is less, or a page of its own; one too large even for that is a trouble that says what is missing.
 """
 
 from __future__ import annotations
@@ -41,24 +41,23 @@ def place_puzzles(puzzles: Iterable[BookPuzzle], layout: Layout, depth: float) -
     pages: list[tuple[Slot, ...]] = []
     page: list[Slot] = []
     troubles = []
-    places = list(_places(layout, depth))
+    shares, halves = list(_places(layout, depth)), [(0.0, 0.0), (0.0, (depth + layout.puzzles.gap) / 2)]
     wide, high = _share(layout, depth)
+    places = shares
     for puzzle in puzzles:
-        block = _fit(puzzle, layout, wide, high)
-        if block is not None:
-            page.append(Slot(block, *places[len(page)]))
-            if len(page) == len(places):
-                pages.append(tuple(page))
-                page = []
-            continue
-        whole = fit_above(puzzle, layout, layout.measure, depth, layout.puzzles.hang, ALONE)
-        if not whole.fits:
-            troubles.append(_does_not_fit(whole))
-            continue
-        if page:
+        block, wanted = _fit(puzzle, layout, wide, high), shares
+        if block is None:
+            block, wanted = _fit_half(puzzle, layout, depth), halves
+        if block is None:
+            block, wanted = fit_above(puzzle, layout, layout.measure, depth, layout.puzzles.hang, ALONE), halves[:1]
+            if not block.fits:
+                troubles.append(_does_not_fit(block))
+                continue
+        if page and (wanted != places or len(page) == len(places)):
             pages.append(tuple(page))
             page = []
-        pages.append((Slot(whole, 0.0, 0.0),))
+        places = wanted
+        page.append(Slot(block, *places[len(page)]))
     if page:
         pages.append(tuple(page))
     if troubles:
@@ -69,7 +68,7 @@ def place_puzzles(puzzles: Iterable[BookPuzzle], layout: Layout, depth: float) -
 def _in_rows(page: Sequence[Slot], layout: Layout) -> Iterator[Slot]:
     """The slots of a page, the grids of those beside each other on one line, of those below each other in one."""
     across = layout.puzzles.columns
-    if layout.puzzles.text == "beside" and all(slot.block.text == "beside" for slot in page):
+    if all(slot.block.text == "beside" for slot in page):
         yield from _with(page, in_line([slot.block for slot in page]))
         return
     for at in range(0, len(page), across):
@@ -88,6 +87,15 @@ def _fit(puzzle: BookPuzzle, layout: Layout, wide: float, high: float) -> Block 
     hang = layout.puzzles.hang if layout.puzzles.columns == 1 else 0.0
     block = fit_above(puzzle, layout, wide, high, hang)
     return block if block.fits else None
+
+
+def _fit_half(puzzle: BookPuzzle, layout: Layout, depth: float) -> Block | None:
+    """A puzzle on half a page, its text beside it, where a share is less than that."""
+    slots = layout.puzzles
+    if slots.rows * slots.columns <= 2:
+        return None
+    large = replace(layout, puzzles=replace(slots, most=ALONE))
+    return fit_beside(puzzle, large, layout.measure, (depth - slots.gap) / 2)
 
 
 def _share(layout: Layout, depth: float) -> tuple[float, float]:
