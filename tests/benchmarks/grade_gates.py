@@ -84,7 +84,7 @@ def soundness(family: str, sample: Sample) -> None:
 def redundancy(sample: Sample) -> None:
     """Four needless thermometers ought to leave the effort as it was. They do not where they say something: who solves
     the puzzle cannot know that they are needless, and goes by them. So two more things are asked, which can hold: that
-    they do not hinder, by the limits of gate 2, and that those change nothing which say nothing where the puzzle is stuck.
+    they do not hinder, by the limits of gate 2, and that nothing changes where they say nothing that is wanted.
     """
     needless = []
     for only_singles in (True, False):
