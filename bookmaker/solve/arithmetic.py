@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-MOST_CELLS = 6
+MOST_CELLS = 4
 """Sums over more cells than this say too little to be worth keeping."""
 
 

@@ -13,10 +13,10 @@ from bookmaker.solve.verdict import NoSolution, Several, Solution, Tally, Undeci
 DEFAULT_BUDGET = 200_000
 """Search nodes (positions in which a digit was guessed) after which a proof gives up."""
 
-REMEMBERED = 8
+REMEMBERED = 4
 """How many cells in which a guess failed are remembered: where the last one broke, the next is likely to break."""
 
-FEW_CANDIDATES = 3
+FEW_CANDIDATES = 4
 """A cell with more candidates than this is left alone, though guesses failed in it."""
 
 

@@ -19,14 +19,13 @@ from bookmaker.solve.fields import spread
 from bookmaker.solve.sets import Passed, fill, narrowed, sets_by_sum
 
 
-@dataclass(frozen=True, slots=True)
-class Part:
+class Part(NamedTuple):
     """Cells of one factor that hold different digits, from place `start` up to `stop` among the cells of the sum."""
 
     start: int
     stop: int
     factor: int
-    shift: int
+    span: int
     """Bits from the field of the part's least sum to that of its greatest."""
 
 
@@ -57,13 +56,15 @@ class SumWithin:
     """Bits of a field: room for how often a sum can come about, and one more."""
     lows: int
     """The lowest bit of every field, in a product too."""
+    carry: int
+    """Added to a product, it carries into the top bit of every field but the empty ones."""
 
     def narrow(self, masks: Sequence[int]) -> tuple[list[int], int] | None:
         digits, width, least, most = self.digits, self.width, self.least, self.most
         low = high = widest = 0
         found = []
-        for part in self.parts:
-            sums = _sums(digits, width, part.factor, tuple(masks[part.start : part.stop]))
+        for start, stop, factor, _ in self.parts:
+            sums = _sums(digits, width, factor, tuple(masks[start:stop]))
             here, _, lowest, highest, _ = sums
             if not here:
                 return None
@@ -79,26 +80,25 @@ class SumWithin:
         return self._exactly(masks, found)
 
     def _exactly(self, masks: Sequence[int], found: Sequence[Sums]) -> tuple[list[int], int] | None:
-        digits, width, lows = self.digits, self.width, self.lows
+        digits, width, lows, carry = self.digits, self.width, self.lows, self.carry
         top = width - 1
-        most = (lows << top) - lows  # added to a field, it carries into the top bit unless the field is empty
-        spare, shift = 1, 0  # what the parts before leave of their spans
+        spare, before = 1, 0  # what the parts before leave of their spans, and these spans
         steps = []
-        for part, (here, rest, _, _, _) in zip(self.parts, found, strict=True):
-            steps.append((part, here, rest, spare, shift))
-            spare = spare * rest + most >> top & lows
-            shift += part.shift
+        for part, sums in zip(self.parts, found, strict=True):
+            steps.append((part, sums, spare, before))
+            spare = spare * sums[1] + carry >> top & lows
+            before += part[3]
         # What is wanted of a part and those before it. To take a sum from it, add what the sum leaves of the span and
         # take the span.
         wanted = self.goal
         kept: list[int] = []
-        for part, here, rest, spare, shift in reversed(steps):
-            piece = masks[part.start : part.stop]
-            left = (wanted * spare + most >> top & lows) >> shift & here
+        for (start, stop, factor, span), (here, rest, _, _, _), spare, before in reversed(steps):
+            left = (wanted * spare + carry >> top & lows) >> before & here
             if not left:
                 return None
-            kept[:0] = piece if left == here else _with_sums(digits, width, part.factor, tuple(piece), left)
-            wanted = (wanted * rest + most >> top & lows) >> part.shift
+            piece = masks[start:stop]
+            kept[:0] = piece if left == here else _with_sums(digits, width, factor, tuple(piece), left)
+            wanted = (wanted * rest + carry >> top & lows) >> span
         return kept, 0
 
 
@@ -147,10 +147,10 @@ def sum_within(
     parts: list[Part] = []
     cells: list[int] = []
     for group, sums in zip(groups, ends, strict=True):
-        shift = (max(sums) - min(sums)) * width
-        parts.append(Part(len(cells), len(cells) + len(group), factors[group[0]], shift))
+        parts.append(Part(len(cells), len(cells) + len(group), factors[group[0]], (max(sums) - min(sums)) * width))
         cells += group
-    lows = spread(1, range(0, (2 * span + 1) * width, width))
     low, high = max(least - floor, 0), min(most - floor, span)
     goal = spread(1, range(low * width, (high + 1) * width, width))
-    return tuple(cells), SumWithin(digits, tuple(parts), low, high, goal, width, lows)
+    lows = spread(1, range(0, (2 * span + 1) * width, width))
+    carry = (lows << width - 1) - lows
+    return tuple(cells), SumWithin(digits, tuple(parts), low, high, goal, width, lows, carry)
