@@ -13,7 +13,7 @@ from typing import Self, TypeAlias
 
 from bookmaker.display.items import Rect, Stroke
 from bookmaker.placed import Node, Table, Word, read_items
-from bookmaker.puzzle.grid import Grid, boxed_grid
+from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.area import Area, hatching, is_picture, outline, parts, read_area, read_letters
 from bookmaker.rules.common.candidates import removed_by, sees
@@ -106,7 +106,8 @@ clone:
 
     @classmethod
     def sample(cls) -> Sample:
-        return Sample(cls((((0, 1), (6, 7)),), ("A",)), boxed_grid(4, 2, 2), 2, 4)
+        # A grid without boxes, so that twins have room in two columns.
+        return Sample(cls((((0, 4), (5, 9)),), ("A",)), Grid(4, ()), 3, 2)
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Twins keep only the digits that each of them can hold."""

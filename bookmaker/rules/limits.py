@@ -34,7 +34,7 @@ class Limit:
     forbidden: bool = False
 
 
-_ONE_OF, _NONE_OF = Limit(0, 0b10011), Limit(1, 0b10000, forbidden=True)
+_ONE_OF, _NONE_OF = Limit(0, 0b10011), Limit(9, 0b10000, forbidden=True)
 """What the key to the marks shows."""
 
 
@@ -129,7 +129,7 @@ limits:
 
     @classmethod
     def sample(cls) -> Sample:
-        return Sample(cls((_ONE_OF, _NONE_OF)), CLASSIC, 1, 2)
+        return Sample(cls((_ONE_OF, _NONE_OF)), CLASSIC, 2, 1)
 
     def key(self) -> Sample:
         forbidden = {limit.forbidden for limit in self.limits}

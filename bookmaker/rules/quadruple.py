@@ -126,7 +126,7 @@ quadruple:
 
     @classmethod
     def sample(cls) -> Sample:
-        return Sample(cls((Ring((0, 1, 9, 10), (1, 2, 5)),)), CLASSIC, 2, 2)
+        return Sample(cls((Ring((0, 1, 9, 10), (2, 5)),)), CLASSIC, 2, 2)
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """A full ring; a digit with just room enough; one that must be in the ring; the ring worked through."""

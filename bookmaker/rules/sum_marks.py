@@ -90,7 +90,7 @@ sum-marks:
 
     @classmethod
     def sample(cls) -> Sample:
-        return Sample(cls(five=((0, 1),), ten=((1, 2),)), CLASSIC, 1, 3)
+        return Sample(cls(five=((0, 1),), ten=((0, 9),)), CLASSIC, 2, 2)
 
     def key(self) -> Sample:
         if self.five and self.ten:

@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from functools import lru_cache
 
 from bookmaker.book.model import WorkedFigure
-from bookmaker.display.items import Group, Item, Line, Rect
+from bookmaker.display.items import Group, Item, Line, Rect, Text
 from bookmaker.layout.art.gridart import DIGIT, cell_pen, frame_for
 from bookmaker.puzzle.grid import SYMBOLS
 from bookmaker.rules.common.contract import Sample
@@ -30,6 +30,14 @@ def figure_size(figure: WorkedFigure, cell: float) -> tuple[float, float]:
     """The same for a figure of the primer."""
     claim = _outside(figure)
     return (figure.columns + claim.left + claim.right) * cell, (figure.rows + claim.top + claim.bottom) * cell
+
+
+@lru_cache(maxsize=256)
+def legible_cell(sample: Sample, least: float) -> float:
+    """The smallest cell at which no figure of the sample is set smaller than `least` points; 0 where it has none."""
+    marks = sample.rule.marks(frame_for(sample.grid, 1.0))
+    sizes = [mark.item.size for mark in marks if isinstance(mark.item, Text)]
+    return least / min(sizes) if sizes else 0.0
 
 
 def swatch(sample: Sample, cell: float) -> Group:

@@ -12,9 +12,9 @@ from math import ceil
 
 from bookmaker.book.model import Lesson, Primer, WorkedFigure
 from bookmaker.display.items import Group
-from bookmaker.layout.art.swatch import figure_size, worked_figure
+from bookmaker.layout.art.swatch import figure_size, legible_cell, worked_figure
 from bookmaker.layout.pages.parts import flowing, heading
-from bookmaker.layout.pages.words import RULES_EMS
+from bookmaker.layout.pages.words import RULES_EMS, smallest_figure
 from bookmaker.layout.setting.text import DROP, Row, paragraph
 from bookmaker.layout.sheet import Leaf
 from bookmaker.layout.spec import Layout
@@ -23,7 +23,8 @@ CELL = 2.0
 """Size of the cells of a figure, in lines of text."""
 
 LEAST = 1.35
-"""A figure whose cells would be smaller in the hanging column stands under its paragraph."""
+"""A figure whose cells would be smaller in the hanging column stands under its paragraph; so does one whose marks would
+have figures too small to read."""
 
 
 LARGE = 6
@@ -54,7 +55,7 @@ def _lesson(lesson: Lesson, layout: Layout) -> Iterator[Row]:
         return
     across, down = figure_size(figure, 1.0)
     cell = min(CELL * line, (hang - 0.8 * line) / across)
-    if cell >= LEAST * line:
+    if cell >= max(LEAST * line, legible_cell(figure.sample, smallest_figure(layout))):
         yield from _beside(words, figure, cell, down * cell, line)
         return
     cell = min((CELL if down < LARGE else LEAST) * line, wide / across)

@@ -14,13 +14,20 @@ from bookmaker.book.model import BookPuzzle, MarkLine
 from bookmaker.display.items import Group, Item, Text
 from bookmaker.layout.art.codes import qr_code, qr_side
 from bookmaker.layout.art.ridge import ridge
-from bookmaker.layout.art.swatch import swatch, swatch_size
+from bookmaker.layout.art.swatch import legible_cell, swatch, swatch_size
 from bookmaker.layout.setting.flow import stacked
 from bookmaker.layout.setting.text import DROP, FONTS, Row, broken, paragraph, width
 from bookmaker.layout.spec import Layout, Type
 
 SAMPLE = 1.5
 """Size of the cells of a sample, in lines of text."""
+
+FIGURE, SHARE = 5.0, 0.44
+"""No figure in a sample is set smaller than so many points, nor than this share of the text, which counts in large
+print; cells are larger where they must be."""
+
+APART = 0.5, 0.25
+"""White space between a sample and its sentence, in lines: as wished, and the least where figures ask for more room."""
 
 RULES_EMS = 40
 """Rules are set no wider than this many ems: longer lines are hard to read."""
@@ -70,19 +77,21 @@ def rules_above(puzzle: BookPuzzle, layout: Layout, measure: float, hang: float)
     """The rules as one text: plain sentences, then each mark's sample at the left of its sentence."""
     wide = min(measure - hang, RULES_EMS * layout.type.text.size)
     yield from _plain(puzzle, layout, wide, hang)
-    samples = [swatch_size(mark.sample, SAMPLE * layout.line)[0] for mark in puzzle.rules.marks]
-    indent = hang or max(samples, default=0.0) + 0.7 * layout.line
+    room = hang - APART[0] * layout.line if hang else measure
+    cells = [_cell(mark, layout, room) for mark in puzzle.rules.marks]
+    samples = (swatch_size(mark.sample, cell)[0] for mark, cell in zip(puzzle.rules.marks, cells, strict=True))
+    indent = max(hang, max(samples, default=0.0) + (APART[1] if hang else 0.7) * layout.line)
     wide = min(measure - indent, RULES_EMS * layout.type.text.size)
-    for mark in puzzle.rules.marks:
+    for mark, cell in zip(puzzle.rules.marks, cells, strict=True):
         yield Row(layout.line / 2)
-        yield _mark_row(mark, layout, indent, wide)
+        yield _mark_row(mark, cell, layout, indent, wide)
 
 
 def rules_beside(puzzle: BookPuzzle, layout: Layout, measure: float) -> Iterator[Row]:
     """The same in a narrow column: each mark's sample over its sentence."""
     yield from _plain(puzzle, layout, measure, 0.0)
     for mark in puzzle.rules.marks:
-        cell = min(SAMPLE * layout.line, measure / swatch_size(mark.sample, 1.0)[0])
+        cell = _cell(mark, layout, measure)
         high = swatch_size(mark.sample, cell)[1]
         yield Row(layout.line / 2)
         yield Row(ceil(2 * high / layout.line + 0.6) * layout.line / 2, (swatch(mark.sample, cell),))
@@ -117,12 +126,21 @@ def _plain(puzzle: BookPuzzle, layout: Layout, measure: float, x: float) -> tupl
     return paragraph(plain, layout.type.text, measure, layout.line, x) if plain else ()
 
 
-def _mark_row(mark: MarkLine, layout: Layout, indent: float, measure: float) -> Row:
+def smallest_figure(layout: Layout) -> float:
+    """The least size of figures in samples, in points."""
+    return max(FIGURE, SHARE * layout.type.text.size)
+
+
+def _cell(mark: MarkLine, layout: Layout, room: float) -> float:
+    """The cells of a sample: as large as is usual in `room` points, and larger where its figures ask for it."""
+    usual = min(SAMPLE * layout.line, room / swatch_size(mark.sample, 1.0)[0])
+    return max(usual, legible_cell(mark.sample, smallest_figure(layout)))
+
+
+def _mark_row(mark: MarkLine, cell: float, layout: Layout, indent: float, measure: float) -> Row:
     """A sample with its sentence, their middles level where the sentence is the shorter."""
     line = layout.line
     words = paragraph(mark.text, layout.type.text, measure, line)
-    room = indent - 0.5 * line
-    cell = min(SAMPLE * line, room / swatch_size(mark.sample, 1.0)[0])
     high = swatch_size(mark.sample, cell)[1]
     height = max(len(words) * line, ceil(2 * high / line - 0.2) * line / 2)
     lead = (height - len(words) * line) / 2
