@@ -1,8 +1,8 @@
 """Propagation: what follows from a state without guessing.
 
 In: a state. Out: the state in which no reasoning finds anything more, or None for a contradiction. Cheap reasoning
-goes first: naked singles, hidden singles, locked candidates, then relations and constraints on few cells whose
-candidates changed.
+goes first: naked singles, hidden singles, relations, constraints on few cells whose candidates changed, locked
+candidates last; but once these are looked for before the first constraint is, which is spared much by them.
 """
 
 from __future__ import annotations
@@ -44,7 +44,7 @@ class Engine:
         layout, writing, houses = self.layout, self.writing, self.houses
         guards, lows, digits = layout.guards, layout.lows, layout.digits
         rise, units = guards - lows, layout.units
-        more = bool(self.sweeps or self.locals)
+        more = early = bool(self.sweeps or self.locals)
         while True:
             while True:
                 if (state + rise) & guards != guards:
@@ -71,7 +71,8 @@ class Engine:
                         state &= writing[bit]
                         fresh ^= units[bit]
                     continue
-            if multiple:
+            if early and multiple:
+                early = False
                 gone = houses.locked(state)
                 if gone:
                     state ^= gone
@@ -91,4 +92,9 @@ class Engine:
                         state &= keep
                 if state != seen:
                     continue
-            return state, unwritten, seen
+            if not multiple:
+                return state, unwritten, seen
+            gone = houses.locked(state)
+            if not gone:
+                return state, unwritten, seen
+            state ^= gone
