@@ -111,7 +111,7 @@ cage:
 
     @classmethod
     def sample(cls) -> Sample:
-        return Sample(cls((((0, 1, 9), 12),)), CLASSIC, 2, 2)
+        return Sample(cls((((0, 1), 12),)), CLASSIC, 1, 2)
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Combinations that fit, what every combination holds, all fillings of a cage, and sums over houses."""
