@@ -95,17 +95,20 @@ def test_a_grid_without_clues_is_not_made_smaller_for_one_that_has_some() -> Non
     assert len(blocks) == 2 and in_line(blocks) == tuple(blocks)
 
 
-def test_puzzles_too_large_for_a_sixth_of_a_page_share_it_by_two() -> None:
+def test_puzzles_too_large_for_a_sixth_of_a_page_have_half_of_it() -> None:
     layout = load_layout("a4-book-six")
     window, kettle = picked("window", "kettle").puzzles
-    listed = [kettle, window, window, window, kettle]
+    listed = [kettle, window, window, window, kettle, kettle, kettle, kettle, window]
     pages = place_puzzles([replace(puzzle, number=at) for at, puzzle in enumerate(listed)], layout, layout.depth)
-    assert [[slot.block.puzzle.number for slot in page] for page in pages] == [[0], [1, 2], [3], [4]]
-    for slot in (*pages[1], *pages[2]):
-        block = slot.block
-        assert block.text == "beside" and layout.puzzles.least <= block.cell <= ALONE
+    assert [[slot.block.puzzle.number for slot in page] for page in pages] == [[0, 1], [2, 3], [4, 5, 6, 7], [8]]
+    for slot in (slot for page in pages for slot in page):
+        block, large = slot.block, slot.block.puzzle.id == "window"
+        assert block.text == ("beside" if large else "above")
+        assert layout.puzzles.least <= block.cell <= (ALONE if large else layout.puzzles.most)
         assert slot.y + max(block.grid_height, height(block.head)) <= layout.depth + 0.01
-    assert pages[1][0].y + pages[1][0].block.grid_height < pages[1][1].y
+    for upper, lower in (pages[0], pages[1]):
+        assert upper.y + upper.block.depth + layout.puzzles.gap == pytest.approx(lower.y)
+    assert [(slot.x, slot.y) for slot in pages[2][::3]] == [(0.0, 0.0), (0.0, pytest.approx(pages[1][1].y))]
 
 
 def test_one_too_large_for_half_a_page_has_a_page_of_its_own() -> None:

@@ -1,13 +1,15 @@
 """Puzzles onto pages, in order, as many a page as the layout says.
 
 In: the puzzles of a chapter. Out: a `Leaf` a page. A puzzle too large for its share of a page has half a page, where it
-fits and a share is less, or a page of its own; one too large even for that is a trouble that says what is missing.
+fits and a share is less, or a page of its own; one too large even for that is a trouble that says what is missing. A
+page is filled from the top, row by row: above or below a puzzle on half a page stand others in their shares.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
+from itertools import groupby
 
 from bookmaker.book.model import BookPuzzle
 from bookmaker.display.items import Group, Item
@@ -38,55 +40,58 @@ def puzzle_leaves(puzzles: Iterable[BookPuzzle], layout: Layout, head: str) -> l
 
 def place_puzzles(puzzles: Iterable[BookPuzzle], layout: Layout, depth: float) -> list[tuple[Slot, ...]]:
     """The slots of each page, `depth` points deep. Raises BookTroubles with every puzzle that fits on no page."""
-    pages: list[tuple[Slot, ...]] = []
-    page: list[Slot] = []
+    pages: list[list[Slot]] = []
     troubles = []
-    shares, halves = list(_places(layout, depth)), [(0.0, 0.0), (0.0, (depth + layout.puzzles.gap) / 2)]
-    wide, high = _share(layout, depth)
-    places = shares
+    gap = layout.puzzles.gap
+    band, left, top, below = (0, 0.0), 0, 0.0, 0.0
     for puzzle in puzzles:
-        block, wanted = _fit(puzzle, layout, wide, high), shares
-        if block is None:
-            block, wanted = _fit_half(puzzle, layout, depth), halves
-        if block is None:
-            block, wanted = fit_above(puzzle, layout, layout.measure, depth, layout.puzzles.hang, ALONE), halves[:1]
-            if not block.fits:
-                troubles.append(_does_not_fit(block))
-                continue
-        if page and (wanted != places or len(page) == len(places)):
-            pages.append(tuple(page))
-            page = []
-        places = wanted
-        page.append(Slot(block, *places[len(page)]))
-    if page:
-        pages.append(tuple(page))
+        block, across = _fit(puzzle, layout, depth)
+        if not block.fits:
+            troubles.append(_does_not_fit(block))
+            continue
+        if band != (across, block.depth) or not left:
+            if not pages or below + block.depth > depth + 0.01:
+                pages.append([])
+                below = 0.0
+            band, left, top = (across, block.depth), across, below
+            below += block.depth + gap
+        pages[-1].append(Slot(block, (across - left) * (block.width + gap), top))
+        left -= 1
     if troubles:
         raise BookTroubles(troubles)
-    return [tuple(_in_rows(page, layout)) for page in pages]
+    return [tuple(_in_rows(page)) for page in pages]
 
 
-def _in_rows(page: Sequence[Slot], layout: Layout) -> Iterator[Slot]:
+def _in_rows(page: Sequence[Slot]) -> Iterator[Slot]:
     """The slots of a page, the grids of those beside each other on one line, of those below each other in one."""
-    across = layout.puzzles.columns
-    if all(slot.block.text == "beside" for slot in page):
-        yield from _with(page, in_line([slot.block for slot in page]))
-        return
-    for at in range(0, len(page), across):
-        row = page[at : at + across]
-        blocks = [slot.block for slot in row]
-        yield from _with(row, levelled(blocks) if len(row) > 1 else blocks)
+    for beside, slots in groupby(page, key=lambda slot: slot.block.text == "beside"):
+        if beside:
+            column = [*slots]
+            yield from _with(column, in_line([slot.block for slot in column]))
+            continue
+        for _, band in groupby(slots, key=lambda slot: slot.y):
+            row = [*band]
+            blocks = [slot.block for slot in row]
+            yield from _with(row, levelled(blocks) if len(row) > 1 else blocks)
 
 
 def _with(slots: Sequence[Slot], blocks: Sequence[Block]) -> Iterator[Slot]:
     return (replace(slot, block=block) for slot, block in zip(slots, blocks, strict=True))
 
 
-def _fit(puzzle: BookPuzzle, layout: Layout, wide: float, high: float) -> Block | None:
+def _fit(puzzle: BookPuzzle, layout: Layout, depth: float) -> tuple[Block, int]:
+    """The puzzle in its share of a page, or on half of it or all of it; and how many like it stand beside each other.
+    Where it does not even fit on a page, its block says so."""
+    wide, high = _share(layout, depth)
+    across, hang = layout.puzzles.columns, layout.puzzles.hang
     if layout.puzzles.text == "beside":
-        return fit_beside(puzzle, layout, wide, high)
-    hang = layout.puzzles.hang if layout.puzzles.columns == 1 else 0.0
-    block = fit_above(puzzle, layout, wide, high, hang)
-    return block if block.fits else None
+        found = fit_beside(puzzle, layout, wide, high)
+    else:
+        found = fit_above(puzzle, layout, wide, high, hang if across == 1 else 0.0)
+    if found and found.fits:
+        return found, across
+    half = _fit_half(puzzle, layout, depth)
+    return half or fit_above(puzzle, layout, layout.measure, depth, hang, ALONE), 1
 
 
 def _fit_half(puzzle: BookPuzzle, layout: Layout, depth: float) -> Block | None:
@@ -105,14 +110,6 @@ def _share(layout: Layout, depth: float) -> tuple[float, float]:
         (layout.measure - (slots.columns - 1) * slots.gap) / slots.columns,
         (depth - (slots.rows - 1) * slots.gap) / slots.rows,
     )
-
-
-def _places(layout: Layout, depth: float) -> Iterator[tuple[float, float]]:
-    wide, high = _share(layout, depth)
-    gap = layout.puzzles.gap
-    for row in range(layout.puzzles.rows):
-        for column in range(layout.puzzles.columns):
-            yield column * (wide + gap), row * (high + gap)
 
 
 def _leaf(slots: tuple[Slot, ...], layout: Layout, head: str) -> Leaf:
