@@ -12,7 +12,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cache, lru_cache
 from typing import NamedTuple
 
 from bookmaker.solve.fields import spread
@@ -150,7 +150,13 @@ def sum_within(
         parts.append(Part(len(cells), len(cells) + len(group), factors[group[0]], (max(sums) - min(sums)) * width))
         cells += group
     low, high = max(least - floor, 0), min(most - floor, span)
-    goal = spread(1, range(low * width, (high + 1) * width, width))
-    lows = spread(1, range(0, (2 * span + 1) * width, width))
+    goal = _row(width, high + 1) ^ _row(width, low) if low <= high else 0
+    lows = _row(width, 2 * span + 1)
     carry = (lows << width - 1) - lows
     return tuple(cells), SumWithin(digits, tuple(parts), low, high, goal, width, lows, carry)
+
+
+@cache
+def _row(width: int, fields: int) -> int:
+    """The lowest bit of each of so many fields."""
+    return spread(1, range(0, fields * width, width))
