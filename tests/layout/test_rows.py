@@ -9,6 +9,7 @@ import pytest
 
 from bookmaker.layout import Layout, layout_names, load_layout
 from bookmaker.layout.pages.block import GUTTER, Block, fit_above, fit_beside, in_line, levelled
+from bookmaker.layout.pages.keys import key_rows
 from bookmaker.layout.pages.puzzles import ALONE, Slot, place_puzzles
 from bookmaker.layout.setting.flow import height
 from bookmaker.rules.common.frame import Margins
@@ -117,3 +118,11 @@ def test_one_too_large_for_half_a_page_has_a_page_of_its_own() -> None:
     narrow = replace(layout, puzzles=replace(layout.puzzles, least=9.0 * 72 / 25.4))
     ((slot,),) = place_puzzles([ledger], narrow, layout.depth)
     assert slot.block.text == "above" and slot.block.fits
+
+
+@pytest.mark.parametrize("name", layout_names())
+def test_a_page_has_room_for_two_rows_of_keys(name: str) -> None:
+    layout = load_layout(name)
+    (puzzle,) = picked("kettle").puzzles
+    first, white, second, _ = key_rows([puzzle] * 2 * layout.keys.columns, layout)
+    assert height((first, white, second)) <= layout.depth + 0.01

@@ -23,8 +23,9 @@ GUTTER = mm(8)
 CAPTION = 1.4
 """Height of the line over a key, in lines of text."""
 
-PROFILE = 2.0
-"""Height of the solve profile under a key, in lines of text."""
+PROFILE, TALLEST = 2.0, mm(8.5)
+"""Height of the solve profile under a key, in lines of text, and the most in points: it grows with the text no further,
+so that large print has room for two rows of keys."""
 
 FOOT, WHITE = 1.3, 0.8
 """Height of the line under the profile, and the least white between two rows of keys, in lines of text."""
@@ -81,7 +82,7 @@ def _row(keys: list[Key], layout: Layout, gutter: float, ceiling: float) -> Iter
         items += _caption(key, layout, x)
         drawn = draw_grid(key.puzzle.puzzle, key.cell, f"key {key.puzzle.id}", key.puzzle.solution or (), marks=False)
         items.append(Group((drawn,), x, CAPTION * line))
-        foot = CAPTION * line + key.side + (PROFILE + 0.3) * line
+        foot = CAPTION * line + key.side + 0.3 * line + _profile_height(layout)
         items += _under(key, layout, x, foot, ceiling)
         items += _foot(key, layout, x, foot + line)
         deepest = max(deepest, foot)
@@ -90,6 +91,10 @@ def _row(keys: list[Key], layout: Layout, gutter: float, ceiling: float) -> Iter
     drawn_to = deepest + FOOT * line
     yield Row(drawn_to, tuple(items), anchors=anchors)
     yield Row(ceil((drawn_to + WHITE * line) / line) * line - drawn_to)
+
+
+def _profile_height(layout: Layout) -> float:
+    return min(PROFILE * layout.line, TALLEST)
 
 
 def _caption(key: Key, layout: Layout, x: float) -> Iterator[Item]:
@@ -105,12 +110,12 @@ def _caption(key: Key, layout: Layout, x: float) -> Iterator[Item]:
 
 def _under(key: Key, layout: Layout, x: float, y: float, ceiling: float) -> Iterator[Item]:
     """The solve profile, standing on `y`; in a draft what is wrong with the puzzle."""
-    rating, label = key.puzzle.rating, layout.type.label
+    rating, label, high = key.puzzle.rating, layout.type.label, _profile_height(layout)
     if rating and rating.profile:
         wide = min(key.side, 9 * key.cell)
-        yield Group((profile(rating.profile, rating.narrow, wide, PROFILE * layout.line, ceiling),), x, y)
+        yield Group((profile(rating.profile, rating.narrow, wide, high, ceiling),), x, y)
     for at, words in enumerate(broken(key.puzzle.flaw, label.font, label.size, key.side)):
-        yield Text(x, y + (at - 1) * layout.line, words, "sans-bold", label.size)
+        yield Text(x, y - high + (at + 1) * layout.line, words, "sans-bold", label.size)
 
 
 def _foot(key: Key, layout: Layout, x: float, y: float) -> Iterator[Item | PageNumber]:
