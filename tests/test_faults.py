@@ -239,11 +239,13 @@ def test_ends_of_lines_and_marks_at_the_start(book: Path, change: object) -> Non
     assert (out / "book.pdf").read_bytes() == before
 
 
-def test_a_reader_that_goes_away(book: Path) -> None:
+@pytest.mark.parametrize("unbuffered", ["", "1"])
+def test_a_reader_that_goes_away(book: Path, unbuffered: str) -> None:
+    """With a buffer, which is how it is unless PYTHONUNBUFFERED is set, something is left to be written at the end."""
     reading, writing = os.pipe()
     os.close(reading)
     try:
-        done = _elsewhere("proof", book, cwd=book, stdout=writing)
+        done = _elsewhere("proof", book, cwd=book, stdout=writing, PYTHONUNBUFFERED=unbuffered)
     finally:
         os.close(writing)
     assert done.returncode == 1

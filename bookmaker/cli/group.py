@@ -51,8 +51,7 @@ class HonestGroup(click.Group):
             click.echo(f"{fault}", err=True)
             ctx.exit(1)
         except BrokenPipeError:
-            sys.stderr.close()
-            ctx.exit(1)
+            raise  # click ends quietly with 1, also where something is left to be written
         except OSError as error:
             where = f"{error.filename}: " if error.filename else ""
             click.echo(f"{where}{error.strerror or error}", err=True)

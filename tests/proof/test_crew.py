@@ -67,7 +67,8 @@ def _gone(group: int) -> bool:
 
 def test_an_interrupt_ends_at_once_and_leaves_nothing(tmp_path: Path) -> None:
     (tmp_path / "list.txt").write_text((UNIQUE + "\n") * 2000)
-    words = [sys.executable, "-c", "from bookmaker.cli import main; main()", "proof", "list.txt"]
+    heard = "import signal; signal.signal(signal.SIGINT, signal.default_int_handler)"  # in the background it may be off
+    words = [sys.executable, "-c", f"{heard}; from bookmaker.cli import main; main()", "proof", "list.txt"]
     run = subprocess.Popen(
         [*words, "--fresh", "--workers", "2", "--json", "report.json"],
         cwd=tmp_path,
