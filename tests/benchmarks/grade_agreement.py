@@ -4,7 +4,8 @@ usage: python tests/benchmarks/grade_agreement.py [TIMES.tsv] [--cross]
 
 Reads puzzles with the mean time of those who finished and, for some, a published difficulty D_TO (S.-W. Wang, IEEE
 Access 12, 2024, 104254–104262, CC0). `--cross` chooses the fitted constants anew on four fifths of the puzzles and
-ranks the fifth that is left, for each fifth: what the formula is worth on puzzles it was not tuned to.
+ranks the fifth that is left, for each fifth: what the formula is worth on puzzles it was not tuned to. Under it stands
+how far other puzzles would move these figures (standard error by bootstrap: B. Efron, Annals of Statistics 7, 1979).
 
 The published pair is R. Pelánek's (arXiv 1403.7373, 2014): *dependency*, the mean number of openings over the first
 25 steps, and *refutation sum*, the cost of refuting wrong candidates when no single is left; together by linear
@@ -19,8 +20,9 @@ import sys
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from itertools import product
-from math import log, nan
+from math import isnan, log, nan
 from pathlib import Path
+from statistics import stdev
 
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
@@ -37,6 +39,9 @@ from bookmaker.solve import prove
 from bookmaker.solve.verdict import Solution, Unique
 
 FOLDS = 5
+DRAWS = 400
+"""How often the bootstrap draws."""
+
 GRID = [
     replace(WEIGHTS, same_digit=same, misses=misses, naked=naked)
     for same, misses, naked in product((1, 3, 6, 9), (50, 100), (10, 20))
@@ -90,18 +95,31 @@ def rho(one: Sequence[float], other: Sequence[float]) -> float:
     return float(cov / (sum((x - mean) ** 2 for x in a) * sum((y - mean) ** 2 for y in b)) ** 0.5)
 
 
-def told(name: str, scores: Sequence[float], rows: Sequence[Row], more: Sequence[bool]) -> list[float]:
-    """Print a line of the table: rho with time and D_TO, all, singles only, more than singles; these six numbers."""
-    cells, found = [], []
+def agreement(scores: Sequence[float], rows: Sequence[Row], more: Sequence[bool]) -> list[float]:
+    """Rho with time and D_TO for all, for singles only, for more than singles; not a number where few have a D_TO."""
+    found = []
     for keep in ([True] * len(rows), [not m for m in more], more):
         chosen = [i for i, kept in enumerate(keep) if kept]
         rated = [i for i in chosen if rows[i].difficulty is not None]
-        time = rho([scores[i] for i in chosen], [rows[i].seconds for i in chosen])
-        difficulty = rho([scores[i] for i in rated], [rows[i].difficulty or 0.0 for i in rated])
-        cells.append(f"{time:5.3f} {difficulty:5.3f}" if len(rated) > 20 else f"{time:5.3f}      ")
-        found += [time, difficulty]
-    print(f"{name:34s} " + "   ".join(cells), flush=True)
+        found.append(rho([scores[i] for i in chosen], [rows[i].seconds for i in chosen]))
+        difficulties = [rows[i].difficulty or 0.0 for i in rated]
+        found.append(rho([scores[i] for i in rated], difficulties) if len(rated) > 20 else nan)
     return found
+
+
+def told(name: str, found: Sequence[float]) -> list[float]:
+    """Print a line of the table; its six numbers."""
+    cells = ["     " if isnan(number) else f"{number:5.3f}" for number in found]
+    print(f"{name:34s} " + "   ".join(" ".join(pair) for pair in zip(cells[::2], cells[1::2], strict=True)), flush=True)
+    return [*found]
+
+
+def standard_errors(scores: Sequence[float], rows: Sequence[Row], more: Sequence[bool]) -> list[float]:
+    """Of each figure of `agreement`, over as many puzzles drawn with replacement, many times."""
+    rng, count = random.Random(1), len(rows)
+    drawn = ([rng.randrange(count) for _ in rows] for _ in range(DRAWS))
+    found = [agreement(*([values[i] for i in draw] for values in (scores, rows, more))) for draw in drawn]
+    return [nan if any(map(isnan, column)) else stdev(column) for column in zip(*found, strict=True)]
 
 
 def parts(graded: Grade) -> tuple[float, float]:
@@ -125,12 +143,12 @@ def crossed(rows: Sequence[Row]) -> list[float]:
         seen = [i for i in order if i not in set(held)]
         rated = [i for i in seen if rows[i].difficulty is not None]
 
-        def agreement(key: tuple[Weights, float], seen: list[int] = seen, rated: list[int] = rated) -> float:
+        def fits(key: tuple[Weights, float], seen: list[int] = seen, rated: list[int] = rated) -> float:
             found = efforts[key]
             time = rho([found[i] for i in seen], [rows[i].seconds for i in seen])
             return time + rho([found[i] for i in rated], [rows[i].difficulty or 0.0 for i in rated])
 
-        best = max(efforts, key=agreement)
+        best = max(efforts, key=fits)
         constants, stuck = best
         chosen = (
             f"same_digit {constants.same_digit}, misses {constants.misses}, naked {constants.naked}, stuck {stuck:g}"
@@ -221,9 +239,11 @@ def main(arguments: Iterable[str]) -> dict[str, list[float]]:
         "the two together, cross-validated": regressed(pair, rows),
         "effort": [graded.effort for graded in grades],
     }
-    found = {name: told(name, values, rows, more) for name, values in scores.items()}
+    found = {name: told(name, agreement(values, rows, more)) for name, values in scores.items()}
     if cross:
-        found["effort, cross-validated"] = told("effort, cross-validated", crossed(rows), rows, more)
+        held_out = crossed(rows)
+        found["effort, cross-validated"] = told("effort, cross-validated", agreement(held_out, rows, more))
+        told("  standard error", standard_errors(held_out, rows, more))
     return found
 
 
