@@ -2,7 +2,7 @@
 
 In: a state. Out: the state in which no reasoning finds anything more, or None for a contradiction. Cheap reasoning
 goes first: naked singles, hidden singles, relations, constraints on few cells whose candidates changed, locked
-candidates last; but once these are looked for before the first constraint is, which is spared much by them.
+candidates last.
 """
 
 from __future__ import annotations
@@ -44,7 +44,7 @@ class Engine:
         layout, writing, houses = self.layout, self.writing, self.houses
         guards, lows, digits = layout.guards, layout.lows, layout.digits
         rise, units = guards - lows, layout.units
-        more = early = bool(self.sweeps or self.locals)
+        more = bool(self.sweeps or self.locals)
         while True:
             while True:
                 if (state + rise) & guards != guards:
@@ -70,12 +70,6 @@ class Engine:
                         bit = fresh.bit_length() - 1
                         state &= writing[bit]
                         fresh ^= units[bit]
-                    continue
-            if early and multiple:
-                early = False
-                gone = houses.locked(state)
-                if gone:
-                    state ^= gone
                     continue
             if more and state != seen:
                 changed = state ^ seen

@@ -57,6 +57,7 @@ class Houses:
                 once |= other
             once &= part.starts
             twice &= part.starts
+            laid = 0
             for line in part.counted:
                 any_, many = once, twice
                 for shift in line.shifts:
@@ -67,8 +68,12 @@ class Houses:
                 if any_ & starts != starts:
                     return -1
                 single = starts ^ (starts & many)
-                if single:
-                    found |= _laid(_laid(single, line.shifts), part.shifts)
+                laid |= single
+                for shift in line.shifts:
+                    laid |= single << shift
+            found |= laid
+            for shift in part.shifts:
+                found |= laid << shift
         return found & state
 
     def locked(self, state: int) -> int:
