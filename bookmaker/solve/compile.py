@@ -6,7 +6,7 @@ kept for the next problem on the same grid.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from functools import cache, lru_cache
 
 from bookmaker.solve.arithmetic import Total, house_sums
@@ -16,10 +16,10 @@ from bookmaker.solve.counts import CountWithin
 from bookmaker.solve.engine import Engine
 from bookmaker.solve.fields import Fields, each_bit, fields
 from bookmaker.solve.houses import gather
-from bookmaker.solve.local import Filter, Local
+from bookmaker.solve.local import Filter, Filtered, Local
 from bookmaker.solve.problem import Allowed, Automaton, Combination, Count, Different, Problem, Relation, Sum
 from bookmaker.solve.sets import ANY_SET, OneOfTheSets, set_of_sets, sets_by_sum
-from bookmaker.solve.sums import sum_within
+from bookmaker.solve.sums import SumWithin, in_parts
 from bookmaker.solve.sweeps import Beside, follows_from_writing, forbidden, is_unequal, reverse, sweep
 
 Cells = tuple[int, ...]
@@ -68,9 +68,14 @@ class _Frame:
         self.houses = gather(layout, full)
         self.writing = Consequences(layout, peers_of(layout, groups))
         held = [cells for cells in groups if 2 < len(cells) < layout.digits and not self._in_a_house(cells)]
-        self.different = [(cells, OneOfTheSets(layout.digits, ANY_SET)) for cells in (*self.houses.lone, *held)]
-        alone = tuple(Local(layout, cells, filter_, self.writing) for cells, filter_ in self.different)
-        self.engine = Engine(layout, self.houses, self.writing, (), alone)
+        self.different = (*self.houses.lone, *held)
+        self.layout = layout
+        self.engine = Engine(layout, self.houses, self.writing, (), self.all_different(self.writing))
+
+    def all_different(self, writing: Mapping[int, int]) -> tuple[Local, ...]:
+        """What looks after the cells that hold different digits and belong to no family of houses."""
+        any_set = OneOfTheSets(self.layout.digits, ANY_SET)
+        return tuple(Filtered(self.layout, cells, any_set, writing) for cells in self.different)
 
     def _in_a_house(self, cells: Cells) -> bool:
         board = _board(cells)
@@ -111,23 +116,34 @@ def _engine(layout: Fields, frame: _Frame, relations: Relations, others: Sequenc
     peers = peers_of(layout, groups, writing.peers) if groups else writing.peers
     if groups or related:
         writing = FurtherConsequences(writing, peers, related)
-    filters = [*_filters(layout, frame, peers, others), *frame.different] if others else frame.different
-    locals_ = tuple([Local(layout, cells, filter_, writing) for cells, filter_ in filters])
+    locals_ = (*_locals(layout, frame, peers, writing, others), *frame.all_different(writing))
     swept = (item for item in relations.items() if not follows_from_writing(item[0]))
     sweeps = tuple([sweep(layout, pairs, beside) for beside, pairs in swept])
     return Engine(layout, frame.houses, writing, sweeps, locals_)
 
 
-def _filters(
-    layout: Fields, frame: _Frame, peers: Sequence[int], others: Sequence[Other]
-) -> Iterator[tuple[Cells, Filter]]:
-    """A filter for each constraint on a few cells, and for the sums that follow from totals and houses."""
+def _locals(
+    layout: Fields, frame: _Frame, peers: Sequence[int], writing: Mapping[int, int], others: Sequence[Other]
+) -> Iterator[Local]:
+    """What looks after each constraint on a few cells, and after the sums that follow from totals and houses."""
     digits = layout.digits
+
+    def filtered(cells: Cells, filter_: Filter) -> Local:
+        return Filtered(layout, cells, filter_, writing)
+
+    def adds_up(factors: dict[int, int], least: int, most: int) -> Local:
+        """A sum; where its cells differ from each other and count alike, as the sets of digits with that sum."""
+        parts = in_parts(layout, factors, peers)
+        if len(parts) == 1 and set(factors.values()) == {1}:
+            cells = tuple(parts[0])
+            return filtered(cells, OneOfTheSets(digits, _sets_with_sum(digits, len(cells), least, most)))
+        return SumWithin(layout, parts, factors, least, most)
+
     totals: list[Total] = []
     for constraint in others:
         match constraint:
             case Combination(cells, sets):
-                yield cells, OneOfTheSets(digits, set_of_sets(sets))
+                yield filtered(cells, OneOfTheSets(digits, set_of_sets(sets)))
                 total = _common_sum(sets)
                 if total is not None:
                     totals.append(Total(_board(cells), 0, total))
@@ -135,34 +151,20 @@ def _filters(
                 factors: dict[int, int] = {}
                 for cell, factor in terms:
                     factors[cell] = factors.get(cell, 0) + factor
-                yield _sum_filter(layout, peers, factors, least, most)
+                yield adds_up(factors, least, most)
                 if least == most and all(factor == 1 for factor in factors.values()):
                     totals.append(Total(_board(factors), 0, least))
             case Count(cells, mask, least, most):
                 once = tuple(dict.fromkeys(cells))
-                yield once, CountWithin(mask, least, most, tuple(cells.count(cell) for cell in once))
+                yield filtered(once, CountWithin(mask, least, most, tuple(cells.count(cell) for cell in once)))
             case Automaton(cells, steps, accept):
                 once = tuple(dict.fromkeys(cells))
-                yield once, accepted_line(steps, accept, tuple(once.index(cell) for cell in cells), digits)
+                line = tuple(once.index(cell) for cell in cells)
+                yield filtered(once, accepted_line(steps, accept, line, digits))
     if totals:
         for found in house_sums(frame.boards, totals, digits):
             factors = dict.fromkeys(each_bit(found.plus), 1) | dict.fromkeys(each_bit(found.minus), -1)
-            yield _sum_filter(layout, peers, factors, found.total, found.total)
-
-
-def _sum_filter(
-    layout: Fields, peers: Sequence[int], factors: dict[int, int], least: int, most: int
-) -> tuple[Cells, Filter]:
-    """A sum; where its cells differ from each other and count alike, as the sets of digits with that sum."""
-    digits = layout.digits
-
-    def differ(a: int, b: int) -> bool:
-        return bool(peers[a] >> layout.places[b] & 1)
-
-    cells, filter_ = sum_within(factors, least, most, digits, differ)
-    if len(filter_.parts) == 1 and set(factors.values()) == {1}:
-        return cells, OneOfTheSets(digits, _sets_with_sum(digits, len(cells), least, most))
-    return cells, filter_
+            yield adds_up(factors, found.total, found.total)
 
 
 def _board(cells: Iterable[int]) -> int:

@@ -84,3 +84,9 @@ def each_bit(bits: int) -> Iterator[int]:
 def places_in(mask: int) -> tuple[int, ...]:
     """The places of a mask's bits, from the lowest up. Kept, for masks of digits are few."""
     return tuple(bit for bit in range(mask.bit_length()) if mask >> bit & 1)
+
+
+@cache
+def units_in(mask: int) -> tuple[int, ...]:
+    """The bits of a mask, each alone, from the lowest up. Kept, for masks of digits are few."""
+    return tuple(1 << place for place in places_in(mask))
