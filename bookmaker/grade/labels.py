@@ -13,11 +13,15 @@ row, column, region, and with the same digit (colour refinement, as in tests for
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import lru_cache
 
 from bookmaker.puzzle.grid import Grid
 
 ROUNDS = 3
 PRIME = (1 << 61) - 1
+
+_TALLY = [[1 << max(4 * (way * 4 + opposite - 5), 0) for opposite in range(5)] for way in range(5)]
+"""For a digit's way and that of the digit opposite, one in a field of four bits: how often a pair of ways is met."""
 
 
 def labels(grid: Grid, solution: Sequence[int], marked: int = 0) -> list[int]:
@@ -38,31 +42,41 @@ def _first_names(grid: Grid, solution: Sequence[int], marked: int) -> list[int]:
     for cell in grid.cells:
         column_in_row[cell // n][solution[cell]] = cell % n
         row_in_column[cell % n][solution[cell]] = cell // n
-    region = _regions(grid)
     names = []
-    for cell in grid.cells:
-        row, column, digit = cell // n, cell % n, solution[cell]
-        across, down = column_in_row[row], row_in_column[column]
+    for cell, (beside, below) in enumerate(_region_mates(grid)):
+        digit = solution[cell]
+        across, down = column_in_row[cell // n], row_in_column[cell % n]
         # 1: met in the region along the row, 2: along the column, 3: in neither, 4: the digit itself
-        way = [0] * (n + 1)
-        turned = [0] * (n + 1)
-        for other in grid.digits:
-            if other == digit:
-                way[other] = turned[other] = 4
-            elif region[row * n + across[other]] == region[cell]:
-                way[other], turned[other] = 1, 2
-            elif region[down[other] * n + column] == region[cell]:
-                way[other], turned[other] = 2, 1
-            else:
-                way[other] = turned[other] = 3
+        way = [3] * (n + 1)
+        turned = [3] * (n + 1)
+        way[digit] = turned[digit] = 4
+        for mate in below:
+            way[solution[mate]], turned[solution[mate]] = 2, 1
+        for mate in beside:
+            way[solution[mate]], turned[solution[mate]] = 1, 2
         one = two = 0
         for other in grid.digits:
             if other != digit:
                 opposite = solution[down[other] * n + across[other]]
-                one += 1 << 4 * (way[other] * 4 + way[opposite] - 5)
-                two += 1 << 4 * (turned[other] * 4 + turned[opposite] - 5)
+                one += _TALLY[way[other]][way[opposite]]
+                two += _TALLY[turned[other]][turned[opposite]]
         names.append(_mix(min(one, two), max(one, two), marked >> cell & 1))
     return names
+
+
+@lru_cache(maxsize=16)
+def _region_mates(grid: Grid) -> list[tuple[list[int], list[int]]]:
+    """For each cell the other cells of its region in its row, and those in its column."""
+    n, region = grid.size, _regions(grid)
+    mates = []
+    for cell in grid.cells:
+        row = [cell - cell % n + column for column in range(n)]
+        column = [row * n + cell % n for row in range(n)]
+        along, across = (
+            [mate for mate in line if mate != cell and region[mate] == region[cell]] for line in (row, column)
+        )
+        mates.append((along, across))
+    return mates
 
 
 def _mixed(grid: Grid, solution: Sequence[int], names: Sequence[int]) -> list[int]:

@@ -54,14 +54,10 @@ def openings(state: State) -> list[Opening]:
                     taken |= x
                     found.append(Opening(Kind.LAST, x.bit_length() - 1, digit, area))
                     break
-    for kind, areas in ((Kind.BOX, ground.boxes), (Kind.LINE, ground.lines)):
+    for kind, alone in ((Kind.BOX, ground.alone_in_boxes), (Kind.LINE, ground.alone_in_lines)):
         for digit in digits:
-            board = boards[digit]
-            if not board:
-                continue
-            for area in areas:
-                x = board & area.board
-                if x and not x & (x - 1) and not x & taken:
+            for x, area in alone[boards[digit]]:
+                if not x & taken:
                     taken |= x
                     found.append(Opening(kind, x.bit_length() - 1, digit, area))
     once = twice = 0

@@ -16,7 +16,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from functools import cache
+from functools import cache, lru_cache
 from hashlib import shake_128
 from itertools import zip_longest
 
@@ -60,44 +60,87 @@ def mean_looks(state: State, solution: Sequence[int], waits: Sequence[Sequence[i
     return [sum(looks) / len(looks) for looks in steps]
 
 
+Loss = tuple[int, int, int, tuple[int, ...]]
+"""A spot that a placement takes away: its key; its cell, if it is a candidate less for it; how much it counts in the
+areas; and these areas, each for the spot's digit."""
+
+
+class _Spots(dict[int, list[Loss]]):
+    """What goes when a digit is placed, on a grid with these areas and peers; worked out where it is asked for.
+
+    A spot is a digit in a cell: its key is digit times cells plus cell. Digit 0 means that the cell is empty. An area
+    counts the spots of each digit, and in the same number sums up their cells: it tells which one is left in the end.
+    """
+
+    def __init__(self, homes: tuple[tuple[int, ...], ...], peers: tuple[int, ...], areas: int, digits: int) -> None:
+        super().__init__()
+        self.cells, self.one = len(homes), 2 * len(homes)
+        self.peers = peers
+        self.areas_of = [tuple(digit * areas + area for area in home) for digit in range(digits + 1) for home in homes]
+        """For each key the areas that count the spot."""
+
+    def __missing__(self, key: int) -> list[Loss]:
+        cell = key % self.cells
+        settled = self.areas_of[key]  # by the placement itself
+        self[key] = lost = []
+        for peer in cells_on(self.peers[cell]):
+            spot = key - cell + peer
+            counting = tuple(area for area in self.areas_of[spot] if area not in settled)
+            lost.append((spot, peer, self.one + peer, counting))
+        return lost
+
+
+@lru_cache(maxsize=16)
+def _spots(homes: tuple[tuple[int, ...], ...], peers: tuple[int, ...], areas: int, digits: int) -> _Spots:
+    return _Spots(homes, peers, areas, digits)
+
+
 class _Scene:
     """The openings at the start of a stretch of singles, from which every solver sets out."""
 
     def __init__(self, state: State, solution: Sequence[int], weights: Weights) -> None:
-        ground = state.ground
-        self.ground = ground
+        ground, masks = state.ground, state.masks()
+        digits = len(state.boards) - 1
+        spots = _spots(ground.areas_of, ground.peers, len(ground.areas), digits)
         self.solution = solution
-        self.boards = state.boards
-        self.empty = state.empty
         self.formula = weights
-        self.masks = state.masks()
-        self.count = len(ground.areas)
-        self.seen = bytearray(self.count * len(self.boards))
-        """For each digit and area whether the digit has been seen to stand alone there."""
+        self.empty = state.empty.bit_count()
+        self.one = one = spots.one
+        lines = [weights.box if area.box else weights.line for area in ground.areas]
+        self.worth = [weights.last - line for line in lines] + lines * digits
+        """How much more visible the cell of the last spot is, for each area and digit."""
+        self.left = [mask.bit_count() for mask in masks] + [0]
+        self.stands = bytearray(len(spots.areas_of))
+        self.areas = [0] * len(self.worth)
+        for cell in cells_on(state.empty):
+            for digit in (0, *digits_in(masks[cell])):
+                key = digit * spots.cells + cell
+                self.stands[key] = True
+                for area in spots.areas_of[key]:
+                    self.areas[area] += one + cell
         self.open: dict[int, int] = {}
-        areas = []
-        for index, area in enumerate(ground.areas):
-            visible = weights.box if area.box else weights.line
-            areas.append((index, area.board, visible, weights.last - visible))
-            last = area.board & self.empty
-            for digit in ground.grid.digits:
-                x = self.boards[digit] & area.board
-                if x and not x & (x - 1):
-                    self.seen[digit * self.count + index] = True
-                    cell = x.bit_length() - 1
-                    self.open[cell] = self.open.get(cell, 0) + (weights.last if x == last else visible)
-        self.homes = tuple(tuple(areas[index] for index in home) for home in ground.areas_of)
-        """For each cell its areas: index, board, how visible a hidden single is, and how much more so a last cell."""
-        for cell in cells_on(self.empty):
-            if self.masks[cell].bit_count() == 1:
+        for area, count in enumerate(self.areas):
+            if one <= count < 2 * one:
+                cell = count - one
+                self.open[cell] = self.open.get(cell, 0) + self.worth[area]
+        self.lost: dict[int, list[Loss]] = {}
+        """For each cell what its digit takes away: candidates of other cells, its own others, its being empty."""
+        for cell in cells_on(state.empty):
+            if self.left[cell] == 1:
                 self.open[cell] = self.open.get(cell, 0) + weights.naked
+            struck = spots[solution[cell] * spots.cells + cell]
+            lost = self.lost[cell] = [loss for loss in struck if self.stands[loss[0]]]
+            for digit in (0, *digits_in(masks[cell])):
+                if digit != solution[cell]:
+                    key = digit * spots.cells + cell
+                    lost.append((key, spots.cells, one + cell, spots.areas_of[key]))
 
     def run(self, wait: Sequence[int], last: int) -> list[float]:
         """One solver's effort for each placement in the order in which openings are found, but for the `last` cells."""
-        solution, homes, count, peers = self.solution, self.homes, self.count, self.ground.peers
-        boards, masks, seen, opened = self.boards[:], self.masks[:], self.seen[:], self.open.copy()
-        empty, remaining = self.empty, self.empty.bit_count()
+        solution, all_lost, worth, one = self.solution, self.lost, self.worth, self.one
+        areas, left, stands, opened = self.areas[:], self.left[:], self.stands[:], self.open.copy()
         placing, same_digit, naked = self.formula.placing, self.formula.same_digit, self.formula.naked
+        remaining, two = self.empty, 2 * one
         efforts: list[float] = []
         digit = 0
         while opened and remaining > last:
@@ -113,36 +156,15 @@ class _Scene:
             del opened[found]
             remaining -= 1
             digit = solution[found]
-            bit = 1 << found
-            empty ^= bit
-            struck = boards[digit] & peers[found]
-            board = boards[digit] = boards[digit] & ~struck & ~bit
-            first, stays = digit * count, ~(1 << (digit - 1))
-            while struck:
-                low = struck & -struck
-                struck ^= low
-                cell = low.bit_length() - 1
-                left = masks[cell] = masks[cell] & stays
-                if not left & (left - 1):
-                    opened[cell] = opened.get(cell, 0) + naked
-                for index, area, weight, _ in homes[cell]:
-                    x = board & area
-                    if x and not x & (x - 1) and not seen[first + index]:
-                        seen[first + index] = True
-                        cell = x.bit_length() - 1
-                        opened[cell] = opened.get(cell, 0) + weight
-            here = homes[found]
-            for other in digits_in(masks[found]):
-                if other != digit:
-                    board = boards[other] = boards[other] ^ bit
-                    for index, area, weight, _ in here:
-                        x = board & area
-                        if x and not x & (x - 1) and not seen[other * count + index]:
-                            seen[other * count + index] = True
-                            cell = x.bit_length() - 1
-                            opened[cell] = opened.get(cell, 0) + weight
-            for _, area, _, more_if_last in here:
-                x = empty & area
-                if x and not x & (x - 1):
-                    opened[x.bit_length() - 1] += more_if_last
+            for key, cell, counted, where in all_lost[found]:
+                if stands[key]:
+                    stands[key] = False
+                    candidates = left[cell] = left[cell] - 1
+                    if candidates == 1:
+                        opened[cell] = opened.get(cell, 0) + naked
+                    for area in where:
+                        count = areas[area] = areas[area] - counted
+                        if count < two and count:
+                            single = count - one
+                            opened[single] = opened.get(single, 0) + worth[area]
         return efforts

@@ -31,6 +31,23 @@ class Area:
     box: bool
 
 
+class Alone(dict[int, list[tuple[int, Area]]]):
+    """For a board, of the areas with one cell of it alone: this cell's board and the area. Kept, since a step changes
+    the boards of few digits."""
+
+    def __init__(self, areas: Iterable[Area]) -> None:
+        super().__init__()
+        self.areas = [(area.board, area) for area in areas]
+
+    def __missing__(self, board: int) -> list[tuple[int, Area]]:
+        self[board] = alone = []
+        for within, area in self.areas:
+            x = board & within
+            if x and not x & (x - 1):
+                alone.append((x, area))
+        return alone
+
+
 @dataclass(frozen=True, slots=True)
 class Asked:
     """A constraint that a rule puts on some cells, with what a solving step calls the mark."""
@@ -64,14 +81,14 @@ class Ground:
         return frozenset(rule.noun for rule in self.rules)
 
     @cached_property
-    def boxes(self) -> tuple[Area, ...]:
-        """The regions of the grid, rectangular or not."""
-        return tuple(area for area in self.areas if area.box)
+    def alone_in_boxes(self) -> Alone:
+        """What stands alone in the regions of the grid, rectangular or not."""
+        return Alone(area for area in self.areas if area.box)
 
     @cached_property
-    def lines(self) -> tuple[Area, ...]:
-        """Rows, columns and the houses that rules add."""
-        return tuple(area for area in self.areas if not area.box)
+    def alone_in_lines(self) -> Alone:
+        """What stands alone in rows, columns and the houses that rules add."""
+        return Alone(area for area in self.areas if not area.box)
 
     @cached_property
     def areas_of(self) -> tuple[tuple[int, ...], ...]:
