@@ -13,13 +13,13 @@ from collections.abc import Mapping
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.problem import Automaton, Combination, Count, Relation, Sum
 
-VERSION = 4
+VERSION = 5
 """Counted up whenever a cut point or the formula of the effort changes."""
 
 CUTS: Mapping[str, tuple[float, float, float, float]] = {
-    "classic": (40.0, 60.0, 90.0, 180.0),
-    "relations": (185.0, 280.0, 425.0, 660.0),
-    "sums": (460.0, 640.0, 845.0, 1305.0),
+    "classic": (35.0, 50.0, 80.0, 175.0),
+    "relations": (180.0, 280.0, 440.0, 675.0),
+    "sums": (470.0, 650.0, 870.0, 1315.0),
 }
 """Efforts from which bands 2 to 5 begin."""
 

@@ -9,7 +9,7 @@ visible it is.
     looks = (L + 1) / (1 + Σ visible)
 
 over all openings there are now. An opening's visibility is the sum over the ways to see it: the last empty cell of a
-house 2, a hidden single in a box 2, a hidden single in a row, column or added house 1.2, a naked single 0.1; six
+house 2, a hidden single in a box 2, a hidden single in a row, column or added house 1.2, a naked single 0.05; twelve
 times that for the digit just written, since people go on with a digit while it gives something. Which opening is found
 first is chance in proportion to visibility; the effort is the mean over solvers whose luck belongs to the cells
 (`solvers.py`), and so exactly repeatable, and the same however the grid is turned.
@@ -28,11 +28,12 @@ the sum of their squares, so that k alike take √k times the looks of one.
 **Effort** is the sum over all steps.
 
 Sources. The looking model, and visibilities of 2, 2, 1.2 and 0.1, were fitted to people's mean solving times before
-this project began; the factor for the digit just written, the sum over ways to see, the 1 beside it and the weight of
-striking were chosen here on 800 classic puzzles with the mean time of those who finished them, and for 177 a published
-difficulty (S.-W. Wang, IEEE Access 12, 2024, 104254–104262, CC0; puzzles with even ids), by cross-validation: `tests/
-benchmarks/grade_agreement.py` prints it, beside the measures of R. Pelánek (arXiv 1403.7373, 2014), whose two ideas -
-how few openings there are, how hard the hardest deductions are - live on in the two parts of the sum.
+this project began. Half that of a naked single, the factor for the digit just written, the sum over ways to see, the 1
+beside it and the weight of striking were chosen here on 800 classic puzzles with the mean time of those who finished
+them, and for 177 a published difficulty (S.-W. Wang, IEEE Access 12, 2024, 104254–104262, CC0; puzzles with even ids),
+by cross-validation: `tests/benchmarks/grade_agreement.py` prints it, beside the measures of R. Pelánek (arXiv
+1403.7373, 2014), whose two ideas - how few openings there are, how hard the hardest deductions are - live on in the two
+parts of the sum.
 
 A what-if's rounds write all singles at once, then read all marks at once, each as a whole (`follow.py`).
 
@@ -43,13 +44,14 @@ together (N. Lee, G. Goodwin, P. Johnson-Laird, Thinking & Reasoning 14, 2008). 
 therefore not comparable as minutes are.
 
 One more given may make a puzzle harder by this measure: it can change which rung finds something first, and from there
-the path is another. Of 12,000 cases 0.4 % rose by more than 5 % and one, a puzzle of many chains, by more than 20 % (by
-24).
+the path is another. Of 7,900 cases 0.5 % rose by more than 5 %, and four, all of them puzzles that need more than
+singles, by more than 20 % (at most 34): with the given, a trickle of lone naked singles comes in place of the locked
+candidates and pairs that open the grid at once, or a chain in place of another.
 
 Redundant marks are read like all others, since who solves the puzzle cannot know that they are. Thermometers that say
 nothing where a puzzle is stuck leave the effort as it was (199 of 200, the other within 5 %). Those that show cells
 which see each other, or bounds that are struck at once where a chain was wanted, help: where singles suffice, four
-needless ones left 161 of 168 classics within 5 %, where more is needed none of 32; all others became easier.
+needless ones left 160 of 168 classics within 5 %, where more is needed two of 32; all others became easier.
 
 `tests/benchmarks/grade_gates.py` prints these gates, each with its verdict.
 """
@@ -68,9 +70,9 @@ class Weights:
     last: int = 200
     box: int = 200
     line: int = 120
-    naked: int = 10
+    naked: int = 5
     misses: int = 100
-    same_digit: int = 6
+    same_digit: int = 12
     stuck: float = 1.0
 
     def visible(self, kind: Kind) -> int:

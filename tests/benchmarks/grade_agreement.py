@@ -44,7 +44,7 @@ DRAWS = 400
 
 GRID = [
     replace(WEIGHTS, same_digit=same, misses=misses, naked=naked)
-    for same, misses, naked in product((1, 3, 6, 9), (50, 100), (10, 20))
+    for same, misses, naked in product((1, 3, 6, 9, 12), (50, 100), (5, 10, 20))
 ]
 STUCKS = (0.5, 1.0, 2.0, 4.0)
 
