@@ -69,12 +69,13 @@ class _Spots(dict[int, list[Loss]]):
     """What goes when a digit is placed, on a grid with these areas and peers; worked out where it is asked for.
 
     A spot is a digit in a cell: its key is digit times cells plus cell. Digit 0 means that the cell is empty. An area
-    counts the spots of each digit, and in the same number sums up their cells: it tells which one is left in the end.
+    counts the spots of each digit in whole grids of cells and adds their cells up in the same number, which tells the
+    cell of the last one.
     """
 
     def __init__(self, homes: tuple[tuple[int, ...], ...], peers: tuple[int, ...], areas: int, digits: int) -> None:
         super().__init__()
-        self.cells, self.one = len(homes), 2 * len(homes)
+        self.cells = len(homes)
         self.peers = peers
         self.areas_of = [tuple(digit * areas + area for area in home) for digit in range(digits + 1) for home in homes]
         """For each key the areas that count the spot."""
@@ -86,7 +87,7 @@ class _Spots(dict[int, list[Loss]]):
         for peer in cells_on(self.peers[cell]):
             spot = key - cell + peer
             counting = tuple(area for area in self.areas_of[spot] if area not in settled)
-            lost.append((spot, peer, self.one + peer, counting))
+            lost.append((spot, peer, self.cells + peer, counting))
         return lost
 
 
@@ -105,7 +106,7 @@ class _Scene:
         self.solution = solution
         self.formula = weights
         self.empty = state.empty.bit_count()
-        self.one = one = spots.one
+        self.cells = cells = spots.cells
         lines = [weights.box if area.box else weights.line for area in ground.areas]
         self.worth = [weights.last - line for line in lines] + lines * digits
         """How much more visible the cell of the last spot is, for each area and digit."""
@@ -114,33 +115,33 @@ class _Scene:
         self.areas = [0] * len(self.worth)
         for cell in cells_on(state.empty):
             for digit in (0, *digits_in(masks[cell])):
-                key = digit * spots.cells + cell
+                key = digit * cells + cell
                 self.stands[key] = True
                 for area in spots.areas_of[key]:
-                    self.areas[area] += one + cell
+                    self.areas[area] += cells + cell
         self.open: dict[int, int] = {}
         for area, count in enumerate(self.areas):
-            if one <= count < 2 * one:
-                cell = count - one
+            if cells <= count < 2 * cells:
+                cell = count - cells
                 self.open[cell] = self.open.get(cell, 0) + self.worth[area]
         self.lost: dict[int, list[Loss]] = {}
         """For each cell what its digit takes away: candidates of other cells, its own others, its being empty."""
         for cell in cells_on(state.empty):
             if self.left[cell] == 1:
                 self.open[cell] = self.open.get(cell, 0) + weights.naked
-            struck = spots[solution[cell] * spots.cells + cell]
+            struck = spots[solution[cell] * cells + cell]
             lost = self.lost[cell] = [loss for loss in struck if self.stands[loss[0]]]
             for digit in (0, *digits_in(masks[cell])):
                 if digit != solution[cell]:
-                    key = digit * spots.cells + cell
-                    lost.append((key, spots.cells, one + cell, spots.areas_of[key]))
+                    key = digit * cells + cell
+                    lost.append((key, cells, cells + cell, spots.areas_of[key]))
 
     def run(self, wait: Sequence[int], last: int) -> list[float]:
         """One solver's effort for each placement in the order in which openings are found, but for the `last` cells."""
-        solution, all_lost, worth, one = self.solution, self.lost, self.worth, self.one
+        solution, all_lost, worth, cells = self.solution, self.lost, self.worth, self.cells
         areas, left, stands, opened = self.areas[:], self.left[:], self.stands[:], self.open.copy()
         placing, same_digit, naked = self.formula.placing, self.formula.same_digit, self.formula.naked
-        remaining, two = self.empty, 2 * one
+        remaining, two = self.empty, 2 * cells
         efforts: list[float] = []
         digit = 0
         while opened and remaining > last:
@@ -165,6 +166,6 @@ class _Scene:
                     for area in where:
                         count = areas[area] = areas[area] - counted
                         if count < two and count:
-                            single = count - one
+                            single = count - cells
                             opened[single] = opened.get(single, 0) + worth[area]
         return efforts
