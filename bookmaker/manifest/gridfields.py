@@ -14,6 +14,9 @@ from bookmaker.puzzle.grid import LARGEST, SMALLEST, USUAL_BOXES, Grid, boxed_gr
 from bookmaker.puzzle.textgrid import read_picture
 from bookmaker.trouble import Desk, Place, quoted
 
+Letters = dict[str, list[int]]
+"""The cells of each letter of a picture."""
+
 _BOXES = re.compile(r"([0-9]{1,2})\s*[x×X]\s*([0-9]{1,2})")
 
 
@@ -73,7 +76,7 @@ def _regions(node: Node, size: int, desk: Desk) -> Grid | None:
         said = "every cell belongs to a region, and this one shows a dot"
         desk.error(open_cells[0], "region-open", said, "give it the letter of its region", tuple(open_cells[1:]))
         return None
-    members: dict[str, list[int]] = {}
+    members: Letters = {}
     for cell, (char, _, _) in enumerate(picture):
         members.setdefault(char, []).append(cell)
     places = [node.at(line, column) for _, line, column in picture]
@@ -81,35 +84,59 @@ def _regions(node: Node, size: int, desk: Desk) -> Grid | None:
     return irregular_grid(size, [char for char, _, _ in picture]) if sound else None
 
 
-def _right_sizes(members: dict[str, list[int]], places: list[Place], size: int, desk: Desk) -> bool:
+def _right_sizes(members: Letters, places: list[Place], size: int, desk: Desk) -> bool:
     wrong = {letter: cells for letter, cells in members.items() if len(cells) != size}
+    if _one_slip(wrong, places, size, desk):
+        return False
     for letter, cells in wrong.items():
         first, *rest = (places[cell] for cell in cells)
-        number = f"{len(cells)} cell" + ("s" if len(cells) > 1 else "")
-        said = f"region {letter} has {number} and should have {size}"
+        said = f"region {letter} has {_counted(cells)} and should have {size}"
         hint = f"the picture needs {size} letters, {size} cells each"
         desk.error(first, "region-size", said, hint, tuple(rest) if len(cells) < 2 * size else ())
     return not wrong
 
 
-def _connected(members: dict[str, list[int]], places: list[Place], size: int, desk: Desk) -> bool:
+def _one_slip(wrong: Letters, places: list[Place], size: int, desk: Desk) -> bool:
+    """A cell with the letter of another region, or of none, makes two letters wrong: one trouble, at the cells that
+    would mend both. False where no cell would."""
+    if len(wrong) != 2:
+        return False
+    (few, short), (many, long) = sorted(wrong.items(), key=lambda item: len(item[1]) != size - 1)
+    if len(short) != size - 1 or len(long) not in (1, size + 1):
+        return False
+    grid = Grid(size, ())
+
+    def mends(cell: int) -> bool:
+        left = [other for other in long if other != cell]
+        return len(grid.pieces(left)) <= 1 and len(grid.pieces([*short, cell])) == 1
+
+    slips = [cell for cell in long if mends(cell)]
+    if not slips:
+        return False
+    said = f"region {many} has {_counted(long)} and region {few} has {len(short)}; each region should have {size}"
+    which = f"{grid.name(slips[0])} is" if len(slips) == 1 else "one of the cells marked is"
+    first, *rest = (places[cell] for cell in slips)
+    desk.error(first, "region-size", said, f"{which} likely a slip for {few}", tuple(rest))
+    return True
+
+
+def _counted(cells: list[int]) -> str:
+    return f"{len(cells)} cell" + ("s" if len(cells) > 1 else "")
+
+
+def _connected(members: Letters, places: list[Place], size: int, desk: Desk) -> bool:
     """Solvers find a region by its outline, so its cells must hang together by their sides."""
     plain = Grid(size, ())
     sound = True
     for letter, cells in members.items():
-        reached, edge = {cells[0]}, [cells[0]]
-        while edge:
-            near = [cell for cell in plain.orthogonal(edge.pop()) if cell in cells and cell not in reached]
-            reached.update(near)
-            edge.extend(near)
-        if apart := [cell for cell in cells if cell not in reached]:
-            if len(apart) > len(reached):
-                apart = sorted(reached)
-            first, *rest = apart
-            names = ", ".join(plain.name(cell) for cell in apart)
-            said = (
-                f"region {letter} is in pieces: {names} {'does' if len(apart) == 1 else 'do'} not touch the rest of it"
-            )
+        pieces = plain.pieces(cells)
+        if len(pieces) > 1:
+            most = max(pieces, key=len)
+            apart = [cell for piece in pieces if piece is not most for cell in piece]
+            first, *rest = sorted(apart)
+            names = ", ".join(plain.name(cell) for cell in (first, *rest))
+            verb = "does" if len(apart) == 1 else "do"
+            said = f"region {letter} is in pieces: {names} {verb} not touch the rest of it"
             hint = "the cells of a region hang together by their sides"
             desk.error(places[first], "region-apart", said, hint, tuple(places[cell] for cell in rest))
             sound = False

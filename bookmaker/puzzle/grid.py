@@ -5,7 +5,7 @@ Cells are whole numbers from 0, row by row from the top left; digits are whole n
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from functools import cache, cached_property
 
@@ -87,6 +87,20 @@ class Grid:
         """Do two different cells share a side or a corner?"""
         down, across = abs(self.row(one) - self.row(other)), abs(self.column(one) - self.column(other))
         return max(down, across) == 1
+
+    def pieces(self, cells: Iterable[int]) -> tuple[tuple[int, ...], ...]:
+        """The pieces of a set of cells that hang together by sides, each in the grid's order."""
+        left = sorted(cells)
+        found = []
+        while left:
+            piece, edge = {left[0]}, [left[0]]
+            while edge:
+                near = [cell for cell in self.orthogonal(edge.pop()) if cell in left and cell not in piece]
+                piece.update(near)
+                edge.extend(near)
+            found.append(tuple(sorted(piece)))
+            left = [cell for cell in left if cell not in piece]
+        return tuple(found)
 
     @cached_property
     def rows(self) -> tuple[House, ...]:

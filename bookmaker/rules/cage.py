@@ -19,7 +19,7 @@ from bookmaker.puzzle.bits import digits_in
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common import house_sums
-from bookmaker.rules.common.area import Area, is_picture, loops, parts, read_area, read_letters
+from bookmaker.rules.common.area import Area, is_picture, loops, read_area, read_letters
 from bookmaker.rules.common.candidates import locked_out, removed_by
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.fillings import tried_out
@@ -190,7 +190,7 @@ def _check(placed: Sequence[Placed], grid: Grid, desk: Desk) -> None:
     owner: dict[int, Area] = {}
     for area, total, place in placed:
         name = f"cage {area.letter}" if area.letter else f"the cage at {grid.name(area.cells[0])}"
-        pieces = parts(grid, area.cells)
+        pieces = grid.pieces(area.cells)
         if len(pieces) > 1:
             text = f"{name} falls apart: {grid.name(pieces[1][0])} shares no side with the cells before it"
             hint = "take another letter for another cage" if area.letter else "list it as two cages"

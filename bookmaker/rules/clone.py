@@ -15,7 +15,7 @@ from bookmaker.display.items import Rect, Stroke
 from bookmaker.placed import Node, Table, Word, read_items
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
-from bookmaker.rules.common.area import Area, hatching, is_picture, outline, parts, read_area, read_letters
+from bookmaker.rules.common.area import Area, hatching, is_picture, outline, read_area, read_letters
 from bookmaker.rules.common.candidates import removed_by, sees
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
@@ -130,7 +130,7 @@ def _areas_by_letter(body: Node, grid: Grid, desk: Desk) -> dict[str, list[Area]
         letters = read_letters(body, "the clone", grid, desk)
         if letters is None:
             return None
-        return {a.letter: [Area(cells, a.place, a.letter) for cells in parts(grid, a.cells)] for a in letters}
+        return {a.letter: [Area(cells, a.place, a.letter) for cells in grid.pieces(a.cells)] for a in letters}
     if not isinstance(body, Table):
         hint = "write a letter and a colon, and under it the areas as a list; or draw them as a picture"
         desk.error(body.place, "not-clones", "clones are listed by letter", hint)

@@ -432,12 +432,49 @@ def test_each_slip_has_its_message(name: str, tmp_path: Path) -> None:
     assert found[0].place.file == str(tmp_path / "book.yaml")
 
 
+def _region_sizes(tmp_path: Path, rows: str) -> list[tuple[str, str, list[tuple[int, int]]]]:
+    """What is said of a picture whose first row is line 9 of the book, with each place pointed at."""
+    picture = "".join(f"    {row}\n" for row in rows.split())
+    found = troubles_of(tmp_path, {"book.yaml": SMALL + "  regions: |\n" + picture})
+    assert {t.code for t in found} == {"region-size"}
+    return [(t.text, t.hint, [(place.line, place.column) for place in (t.place, *t.also)]) for t in found]
+
+
+@pytest.mark.parametrize(
+    ("rows", "text", "hint", "marked"),
+    [
+        ("dabb aabb ccdd ccdd", "region d has 5 cells and region a has 3", "r1c1 is likely a slip for a", [(9, 5)]),
+        ("xabb aabb ccdd ccdd", "region x has 1 cell and region a has 3", "r1c1 is likely a slip for a", [(9, 5)]),
+        (
+            "aabb aabb cccd ccdd",
+            "region c has 5 cells and region d has 3",
+            "one of the cells marked is likely a slip for d",
+            [(11, 7), (12, 6)],
+        ),
+    ],
+)
+def test_a_letter_of_the_regions_that_is_wrong_has_one_message(
+    rows: str, text: str, hint: str, marked: list[tuple[int, int]], tmp_path: Path
+) -> None:
+    assert _region_sizes(tmp_path, rows) == [(f"{text}; each region should have 4", hint, marked)]
+
+
 def test_regions_of_the_wrong_size_point_at_their_cells(tmp_path: Path) -> None:
-    found = troubles_of(tmp_path, {"book.yaml": SMALL + "  regions: |\n    aabb\n    aabb\n    cccd\n    ccdd\n"})
-    assert [(t.code, t.text, t.place.line, t.place.column, len(t.also)) for t in found] == [
-        ("region-size", "region c has 5 cells and should have 4", 11, 5, 4),
-        ("region-size", "region d has 3 cells and should have 4", 11, 8, 2),
+    hint = "the picture needs 4 letters, 4 cells each"
+    assert _region_sizes(tmp_path, "aabb aaab cccd cccd") == [
+        (f"region {letter} has {count} cells and should have 4", hint, cells)
+        for letter, count, cells in (
+            ("a", 5, [(9, 5), (9, 6), (10, 5), (10, 6), (10, 7)]),
+            ("b", 3, [(9, 7), (9, 8), (10, 8)]),
+            ("c", 6, [(11, 5), (11, 6), (11, 7), (12, 5), (12, 6), (12, 7)]),
+            ("d", 2, [(11, 8), (12, 8)]),
+        )
     ]
+
+
+def test_two_regions_of_the_wrong_size_that_no_one_cell_mends_are_told_apart(tmp_path: Path) -> None:
+    told = [text for text, _, _ in _region_sizes(tmp_path, "aaaa abbb cccb dddc")]
+    assert told == ["region a has 5 cells and should have 4", "region d has 3 cells and should have 4"]
 
 
 def test_a_cage_total_that_cannot_be(tmp_path: Path) -> None:

@@ -9,7 +9,7 @@ import pytest
 from bookmaker.display.items import Move, Point, Straight, Stroke
 from bookmaker.placed import Word
 from bookmaker.puzzle.grid import CLASSIC
-from bookmaker.rules.common.area import hatching, is_picture, loops, parts
+from bookmaker.rules.common.area import hatching, is_picture, loops
 from bookmaker.rules.common.frame import Frame
 from bookmaker.trouble import Place
 
@@ -75,8 +75,8 @@ def test_hatching_covers_the_area_and_nothing_else() -> None:
 
 
 def test_parts_hang_together_by_sides() -> None:
-    assert parts(CLASSIC, _cells("##.\n..#\n..#")) == ((0, 1), (11, 20))
-    assert parts(CLASSIC, ()) == ()
+    assert CLASSIC.pieces(_cells("##.\n..#\n..#")) == ((0, 1), (11, 20))
+    assert CLASSIC.pieces(()) == ()
 
 
 @pytest.mark.parametrize(

@@ -97,22 +97,6 @@ def read_letters(word: Word, what: str, grid: Grid, desk: Desk) -> tuple[Area, .
     return tuple(Area(tuple(found), first[letter], letter) for letter, found in cells.items())
 
 
-def parts(grid: Grid, cells: Iterable[int]) -> tuple[tuple[int, ...], ...]:
-    """The pieces of a set of cells that hang together by sides, each in the grid's order."""
-    left = sorted(cells)
-    found = []
-    while left:
-        piece, edge = {left[0]}, [left[0]]
-        while edge:
-            for cell in grid.orthogonal(edge.pop()):
-                if cell in left and cell not in piece:
-                    piece.add(cell)
-                    edge.append(cell)
-        found.append(tuple(sorted(piece)))
-        left = [cell for cell in left if cell not in piece]
-    return tuple(found)
-
-
 def loops(grid: Grid, cells: Iterable[int], inset: float) -> tuple[tuple[Point, ...], ...]:
     """The corners of an area's outline in cells, moved `inset` cells inwards; clockwise, holes the other way round.
 

@@ -6,7 +6,6 @@ from random import Random
 
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.clone import Clone
-from bookmaker.rules.common.area import parts
 
 PICTURE = """\
 clone: |
@@ -66,7 +65,7 @@ def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Clone | None:
             and solution[cell] == solution[cell + step]
             and not {cell, cell + step} & taken
         ]
-        for area in parts(grid, twins):
+        for area in grid.pieces(twins):
             copy = tuple(cell + step for cell in area)
             if len(area) > 1 and not taken & {*area, *copy} and not {*area} & {*copy} and len(groups) < 4:
                 groups.append((area, copy))
