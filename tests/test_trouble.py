@@ -127,18 +127,12 @@ book.yaml:9:5: there is no rule kind “thermometr”
         HEAD
         + "- id: jig\n  size: 4\n  givens: ................\n  regions: |\n    aabb\n    aabb\n    cccd\n    ccdd\n",
         """\
-book.yaml:11:5: region c has 5 cells and should have 4
+book.yaml:11:7: region c has 5 cells and region d has 3; each region should have 4
     11 |     cccd
-       |     ^^^
+       |       ^
     12 |     ccdd
-       |     ^^
-    the picture needs 4 letters, 4 cells each
-book.yaml:11:8: region d has 3 cells and should have 4
-    11 |     cccd
-       |        ^
-    12 |     ccdd
-       |       ^^
-    the picture needs 4 letters, 4 cells each
+       |      ^
+    one of the cells marked is likely a slip for d
 """,
     ),
     "two puzzles, one id": (

@@ -17,9 +17,9 @@ VERSION = 5
 """Counted up whenever a cut point or the formula of the effort changes."""
 
 CUTS: Mapping[str, tuple[float, float, float, float]] = {
-    "classic": (35.0, 50.0, 80.0, 175.0),
-    "relations": (180.0, 280.0, 440.0, 675.0),
-    "sums": (470.0, 650.0, 870.0, 1315.0),
+    "classic": (35.0, 50.0, 80.0, 160.0),
+    "relations": (170.0, 235.0, 310.0, 435.0),
+    "sums": (335.0, 460.0, 650.0, 1065.0),
 }
 """Efforts from which bands 2 to 5 begin."""
 

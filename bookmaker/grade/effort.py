@@ -14,6 +14,9 @@ times that for the digit just written, since people go on with a digit while it 
 first is chance in proportion to visibility; the effort is the mean over solvers whose luck belongs to the cells
 (`solvers.py`), and so exactly repeatable, and the same however the grid is turned.
 
+Where all that is open is less visible than one hidden single, who has found one lone naked single finds the next
+sooner: such steps take together the root of the sum of their squares, so that k alike take √k times the looks of one.
+
 **Striking candidates**, when no digit can be placed, by the lowest rung of the ladder that finds anything:
 
     looks = (1 + reach) · (L + 1) / (1 + shown)
@@ -22,8 +25,8 @@ That there is nothing simpler is known only when every cell was looked at, so it
 are; but what one mark shows by itself (rung 5) stands on the page to be looked at, so those `shown` count as openings
 of visibility 1 do. `reach` is how far a person must think ahead (`Finding.reach`): 0 for a pattern seen at once, the
 links of a chain, the rounds of a what-if. Of a rung only the findings of the least reach count; all of them are struck,
-and singles are looked for again. What was found once is found sooner: the steps of one rung take together the root of
-the sum of their squares, so that k alike take √k times the looks of one.
+and singles are looked for again. What was found once is found sooner here, too: the steps of one rung take together
+the root of the sum of their squares.
 
 **Effort** is the sum over all steps.
 
@@ -44,14 +47,13 @@ together (N. Lee, G. Goodwin, P. Johnson-Laird, Thinking & Reasoning 14, 2008). 
 therefore not comparable as minutes are.
 
 One more given may make a puzzle harder by this measure: it can change which rung finds something first, and from there
-the path is another. Of 7,900 cases 0.5 % rose by more than 5 %, and four, all of them puzzles that need more than
-singles, by more than 20 % (at most 34): with the given, a trickle of lone naked singles comes in place of the locked
-candidates and pairs that open the grid at once, or a chain in place of another.
+the path is another. Of 7,900 cases 0.4 % rose by more than 5 %, and two, puzzles in which triples or chains come in
+place of others, by more than 20 % (22 and 24).
 
 Redundant marks are read like all others, since who solves the puzzle cannot know that they are. Thermometers that say
 nothing where a puzzle is stuck leave the effort as it was (199 of 200, the other within 5 %). Those that show cells
 which see each other, or bounds that are struck at once where a chain was wanted, help: where singles suffice, four
-needless ones left 160 of 168 classics within 5 %, where more is needed two of 32; all others became easier.
+needless ones left 160 of 168 classics within 5 %, where more is needed one of 32; all others became easier.
 
 `tests/benchmarks/grade_gates.py` prints these gates, each with its verdict.
 """

@@ -17,7 +17,7 @@ from bookmaker.grade.labels import labels
 from bookmaker.grade.mirror import Mirror, mirrors
 from bookmaker.grade.model import SolvePath, Step
 from bookmaker.grade.singles import NAMES, openings, words
-from bookmaker.grade.solvers import luck, mean_looks
+from bookmaker.grade.solvers import Solver, mean_looks, solvers
 from bookmaker.grade.state import State, ground_of, start
 from bookmaker.grade.technique import Finding, ladder
 from bookmaker.puzzle.bits import board_of, cells_on
@@ -35,14 +35,14 @@ BEYOND = 12
 def walk(puzzle: RuledPuzzle, solution: Solution, weights: Weights = WEIGHTS) -> SolvePath:
     """The path; `reached` is False where a step was taken from the solution."""
     state = start(ground_of(puzzle))
-    waits = luck(_labels(puzzle, solution))
+    everyone = solvers(_labels(puzzle, solution))
     mirror = next(iter(mirrors(puzzle, solution)), None)
     steps = _filling(state, puzzle)
     practice = Practice()
     reached = True
     while state.empty:
         if openings(state):
-            steps.extend(_stretch(state, solution, waits, weights, mirror))
+            steps.extend(_stretch(state, solution, everyone, weights, mirror))
         elif findings := _lowest(state):
             steps.extend(_striking(state, findings, weights, practice))
         else:
@@ -84,7 +84,7 @@ def _labels(puzzle: RuledPuzzle, solution: Solution) -> list[int]:
 
 
 def _stretch(
-    state: State, solution: Solution, waits: Sequence[Sequence[int]], weights: Weights, mirror: Mirror | None
+    state: State, solution: Solution, everyone: Sequence[Solver], weights: Weights, mirror: Mirror | None
 ) -> list[Step]:
     """All singles from here on, told from the most visible to the least; the effort is the solvers' mean.
 
@@ -93,7 +93,7 @@ def _stretch(
     steps: list[Step] = []
     twin = -1
     digit, same = 0, weights.same_digit
-    for looks in mean_looks(state, solution, waits, weights):
+    for looks in mean_looks(state, solution, everyone, weights):
         found = openings(state)
         turned = next((opening for opening in found if opening.cell == twin), None)
         chosen = turned or max(found, key=lambda o: weights.visible(o.kind) * (same if o.digit == digit else 1))

@@ -16,11 +16,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
+from dataclasses import dataclass, field
 from functools import cache, lru_cache
 from hashlib import shake_128
 from itertools import zip_longest
 
-from bookmaker.grade.effort import Weights
+from bookmaker.grade.effort import Practice, Weights
+from bookmaker.grade.singles import Kind
 from bookmaker.grade.state import State
 from bookmaker.puzzle.bits import cells_on, digits_in
 
@@ -33,10 +35,18 @@ LAST, FEW = 4, 7
 """The last fourth of a grid's cells is filled in by one solver in seven only."""
 
 
-def luck(labels: Sequence[int]) -> list[tuple[int, ...]]:
-    """For each solver the wait of each cell; the label's last bits see to it that no two cells wait equally long."""
+@dataclass(frozen=True, slots=True)
+class Solver:
+    """Luck, how long each cell waits to be seen, and what practice there is by now."""
+
+    waits: tuple[int, ...]
+    practice: Practice = field(default_factory=Practice)
+
+
+def solvers(labels: Sequence[int]) -> list[Solver]:
+    """All of them, at the start; the labels' last bits see to it that no two cells wait equally long."""
     waits = [[wait + (label & 0xFFFFF) for wait in _spread(label % WAYS)] for label in labels]
-    return list(zip(*waits, strict=True))
+    return [Solver(its) for its in zip(*waits, strict=True)]
 
 
 @cache
@@ -51,11 +61,11 @@ def _spread(way: int) -> tuple[int, ...]:
     return tuple(waits)
 
 
-def mean_looks(state: State, solution: Sequence[int], waits: Sequence[Sequence[int]], weights: Weights) -> list[float]:
+def mean_looks(state: State, solution: Sequence[int], everyone: Sequence[Solver], weights: Weights) -> list[float]:
     """The mean effort of each placement from here until no single is left."""
     scene = _Scene(state, solution, weights)
     last = len(solution) // LAST
-    runs = [scene.run(wait, last if number % FEW else 0) for number, wait in enumerate(waits)]
+    runs = [scene.run(solver, last if number % FEW else 0) for number, solver in enumerate(everyone)]
     steps = [[look for look in looks if look] for looks in zip_longest(*runs)]
     return [sum(looks) / len(looks) for looks in steps]
 
@@ -136,11 +146,13 @@ class _Scene:
                     key = digit * cells + cell
                     lost.append((key, cells, cells + cell, spots.areas_of[key]))
 
-    def run(self, wait: Sequence[int], last: int) -> list[float]:
+    def run(self, solver: Solver, last: int) -> list[float]:
         """One solver's effort for each placement in the order in which openings are found, but for the `last` cells."""
+        wait, practice = solver.waits, solver.practice
         solution, all_lost, worth, cells = self.solution, self.lost, self.worth, self.cells
         areas, left, stands, opened = self.areas[:], self.left[:], self.stands[:], self.open.copy()
-        placing, same_digit, naked = self.formula.placing, self.formula.same_digit, self.formula.naked
+        placing, same_digit = self.formula.placing, self.formula.same_digit
+        naked, line = self.formula.naked, self.formula.line
         remaining, two = self.empty, 2 * cells
         efforts: list[float] = []
         digit = 0
@@ -153,7 +165,8 @@ class _Scene:
                 until = wait[cell] / weight
                 if until < soonest:
                     soonest, found = until, cell
-            efforts.append(placing(remaining, visible))
+            looks = placing(remaining, visible)
+            efforts.append(looks if visible >= line else practice.looks(Kind.NAKED, looks))
             del opened[found]
             remaining -= 1
             digit = solution[found]

@@ -5,7 +5,11 @@ from __future__ import annotations
 import pytest
 
 from bookmaker.grade import grade
-from bookmaker.grade.effort import Practice
+from bookmaker.grade.effort import WEIGHTS, Practice
+from bookmaker.grade.labels import labels
+from bookmaker.grade.solvers import mean_looks, solvers
+from bookmaker.grade.state import ground_of, start
+from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.puzzle.puzzle import classic
 from bookmaker.rules import problem_of
 from bookmaker.solve import prove
@@ -45,6 +49,18 @@ def test_steps_of_one_rung_take_together_the_root_of_the_sum_of_their_squares() 
     assert practice.looks(9, 30.0) == 30.0
     assert practice.looks(10, 7.0) == 7.0  # another rung has not been met yet
     assert practice.looks(9, 40.0) == pytest.approx(50.0 - 30.0)
+
+
+def test_lone_naked_singles_take_together_the_root_of_the_sum_of_their_squares(solution: tuple[int, ...]) -> None:
+    """An empty grid but for three cells, none in sight of another, that have one candidate each."""
+    state = start(ground_of(classic("." * 81)))
+    for cell in (0, 40, 80):
+        state.remove((cell, digit) for digit in CLASSIC.digits if digit != solution[cell])
+    assert len({solution[cell] for cell in (0, 40, 80)}) == 3  # so that none is the digit just written
+    looks = mean_looks(state, solution, solvers(labels(CLASSIC, solution)), WEIGHTS)
+    alone = [82 / (1 + 3 * 0.05), 81 / (1 + 2 * 0.05), 80 / (1 + 0.05)]
+    assert looks[0] == pytest.approx(alone[0])
+    assert sum(looks) == pytest.approx(sum(one * one for one in alone) ** 0.5)
 
 
 def test_being_stuck_costs_whole_rounds_of_looking(solution: tuple[int, ...]) -> None:
