@@ -19,7 +19,7 @@ from bookmaker.manifest.model import Entry, Manifest
 from bookmaker.proof import Proof, prove_all
 from bookmaker.proof.cache import FreshStore, Store, user_store
 from bookmaker.proof.crew import processes
-from bookmaker.trouble import BookTroubles, Trouble, nearest
+from bookmaker.trouble import BookTroubles, Place, Trouble, nearest
 
 book_argument = click.argument("book", type=click.Path(exists=True, path_type=Path))
 
@@ -86,7 +86,7 @@ def find_entries(manifest: Manifest, ids: tuple[str, ...]) -> tuple[Entry, ...]:
     unknown = [name for name in ids if name not in by_id]
     if unknown:
         raise BookTroubles(
-            Trouble(manifest.place, "unknown-id", f"the book has no puzzle “{name}”", nearest(name, by_id))
+            Trouble(Place(manifest.place.file), "unknown-id", f"the book has no puzzle “{name}”", nearest(name, by_id))
             for name in unknown
         )
     return tuple(by_id[name] for name in ids)
