@@ -119,8 +119,8 @@ def contest() -> Book:
     return enter_contest(sheets_book(), (10, 35))
 
 
-def crib() -> Document:
-    """The crib of the smallest puzzle, with a picture of each sign."""
+def crib(cups: int = 1) -> Document:
+    """The crib of the smallest puzzle, with a picture of each sign; it ends with so many sentences."""
     puzzle = pinned_book().puzzles[0]
     grid, solution = puzzle.puzzle.grid, puzzle.solution
     assert solution is not None
@@ -135,7 +135,7 @@ def crib() -> Document:
         (
             Passage(Mood.OPENING, (Sentence("Ten digits are given, and the paper is still warm."),), 0, 0),
             Passage(Mood.CRUX, (Sentence("Look along the first row: its second cell is not a 1.", (2,)),), 2, 3),
-            Passage(Mood.ENDING, (Sentence("The rest is read over a second cup.", (3,)),), 3, 4),
+            Passage(Mood.ENDING, (Sentence("The rest is read over a second cup.", (3,)),) * cups, 3, 4),
         ),
     )
     start = Scene("The start", given, 0, puzzle.puzzle.givens, bare)

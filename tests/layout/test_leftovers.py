@@ -20,7 +20,9 @@ from bookmaker.layout.setting.flow import columns, height
 from bookmaker.layout.setting.paging import LEAST, filled, pages
 from bookmaker.layout.setting.text import Row
 from bookmaker.layout.sheet import Leaf, Sheet
+from bookmaker.layout.sheets.crib import ENDING
 from tests.layout.flat import flat
+from tests.layout.pinned import crib
 from tests.layout.sample_book import full_book, sample_book
 
 BOOKS = [name for name in layout_names() if load_layout(name).use == "book"]
@@ -137,6 +139,22 @@ def test_lists_of_any_length_end_well(name: str, part: Callable[[int, Layout], l
             *_, last = drawn(leaves, layout)
             assert share(last, layout) > LEAST - layout.line / layout.depth, number
     assert ended > 5
+
+
+def test_no_crib_ends_in_a_few_lines_and_a_picture() -> None:
+    text = load_layout("a4-book").type.text
+    ended = 0
+    for cups in range(1, 90):
+        *before, last = crib(cups).pages
+        lines = {
+            round(one.box[3], 2)
+            for one in flat(last)
+            if isinstance(one.item, Text) and one.item.font == text.font and one.item.size == text.size
+        }
+        if before and lines:
+            ended += 1
+            assert len(lines) >= ENDING, cups
+    assert ended > 10
 
 
 @pytest.mark.parametrize("name", BOOKS)

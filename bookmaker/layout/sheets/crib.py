@@ -39,6 +39,9 @@ CAPTION = 1.3
 PROFILE = 3.0
 """Height of the solve profile, in lines of text."""
 
+ENDING = 5.0
+"""Height of the text that a last page has at least, in lines of text."""
+
 CRIB = "Presenter’s crib"
 
 
@@ -223,6 +226,9 @@ def _leaves(
                 wished.append((piece.scene, height(rows)))
             rows = [*rows, *waiting.pop(0).rows]
         column, *later = columns(rows, depth) or [()]
+        over = sum(map(height, later))
+        if over and not waiting and over < ENDING * layout.line < height(column):
+            column, *later = columns(rows, height(column) + over - ENDING * layout.line)
         spare = [row for more in later for row in more]
         last = not waiting and not spare
         foot = depth + layout.line  # the white under the last picture may hang over
