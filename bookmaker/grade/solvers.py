@@ -8,8 +8,8 @@ chance is drawn once per cell and solver by the cell's label (`labels.py`): the 
 effort, turning or relabelling it changes nothing, and one more given leaves the luck of all cells as it was. For
 each cell the draws are spread evenly over the distribution (Latin hypercube sampling: M. McKay, R. Beckman,
 W. Conover, Technometrics 21, 1979), so that few solvers do the work of many; the last cells are soon all open, luck
-hardly matters there, and fewer still fill them in. What is left of chance is 2.4 % of an effort (standard deviation;
-1.5 % with 64 solvers, which take twice the time).
+hardly matters there, and fewer still fill them in. What is left of chance is 2.8 % of an effort (standard deviation;
+1.9 % with 64 solvers, which take twice the time).
 """
 
 from __future__ import annotations

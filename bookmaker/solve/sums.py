@@ -103,7 +103,8 @@ class SumWithin(Local):
         for step in others:
             steps.append((step, spare, span))
             if step is not others[-1]:
-                spare, span = added(spare, step[2][3]), span + step[0].span
+                part, _, (_, _, _, rest, _) = step
+                spare, span = added(spare, rest), span + part.span
         # What is wanted of a part and those before it. To take a sum from it, add what the sum leaves of the span and
         # take the span.
         for (part, those, (sums, _, _, rest, digits)), spare, span in reversed(steps):

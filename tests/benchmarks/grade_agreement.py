@@ -39,12 +39,13 @@ from bookmaker.solve import prove
 from bookmaker.solve.verdict import Solution, Unique
 
 FOLDS = 5
+
 DRAWS = 400
 """How often the bootstrap draws."""
 
 GRID = [
     replace(WEIGHTS, same_digit=same, misses=misses, naked=naked)
-    for same, misses, naked in product((1, 3, 6, 9, 12), (50, 100), (5, 10, 20))
+    for same, misses, naked in product((3, 6, 12, 24), (50, 100), (2, 5, 10))
 ]
 STUCKS = (0.5, 1.0, 2.0, 4.0)
 

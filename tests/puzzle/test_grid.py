@@ -73,3 +73,8 @@ def test_digits_as_text_and_back() -> None:
     assert classic("0" * 80 + "9").givens_text == "." * 80 + "9"
     with pytest.raises(ValueError):
         digits_from("x")
+
+
+def test_pieces_hang_together_by_sides() -> None:
+    assert CLASSIC.pieces((0, 1, 20, 11)) == ((0, 1), (11, 20))
+    assert CLASSIC.pieces(()) == ()

@@ -74,11 +74,6 @@ def test_hatching_covers_the_area_and_nothing_else() -> None:
         assert drawn * 2.5 == pytest.approx(surface, rel=0.06)
 
 
-def test_parts_hang_together_by_sides() -> None:
-    assert CLASSIC.pieces(_cells("##.\n..#\n..#")) == ((0, 1), (11, 20))
-    assert CLASSIC.pieces(()) == ()
-
-
 @pytest.mark.parametrize(
     ("text", "drawn"),
     [("r1c1-r1c3 r2c2", False), ("r1c1", False), ("rubbish", False), ("aa.\n..b", True), ("." * 80 + "a", True)],

@@ -39,8 +39,8 @@ CAPTION = 1.3
 PROFILE = 3.0
 """Height of the solve profile, in lines of text."""
 
-ENDING = 5.0
-"""Height of the text that a last page has at least, in lines of text."""
+ENDING = 5
+"""Lines that go over to the last page at least, where the text is broken off; a short passage may go over whole."""
 
 CRIB = "Presenter’s crib"
 
@@ -226,10 +226,10 @@ def _leaves(
                 wished.append((piece.scene, height(rows)))
             rows = [*rows, *waiting.pop(0).rows]
         column, *later = columns(rows, depth) or [()]
-        over = sum(map(height, later))
-        if over and not waiting and over < ENDING * layout.line < height(column):
-            column, *later = columns(rows, height(column) + over - ENDING * layout.line)
         spare = [row for more in later for row in more]
+        while not waiting and 0 < _lines(spare) < ENDING < _lines(column):
+            column, *later = columns(rows, height(column) - layout.line)
+            spare = [row for more in later for row in more]
         last = not waiting and not spare
         foot = depth + layout.line  # the white under the last picture may hang over
         beside = _spread(wished, high, foot)
@@ -242,6 +242,10 @@ def _leaves(
         if last and not under and (not beside or beside[-1][0] is not end):
             yield _leaf(puzzle, (), (), [(end, 0.0)], [], layout)
         top = 0.0
+
+
+def _lines(rows: Sequence[Row]) -> int:
+    return sum(bool(row.items) for row in rows)
 
 
 def _spread(wished: Sequence[Placed], high: float, foot: float) -> list[Placed]:
