@@ -80,8 +80,20 @@ class Desk:
             raise BookTroubles(self.found)
 
 
+FORMER = {
+    "between-line": "bounded-line",
+    "region-sum-line": "equal-part-line",
+    "slow-thermometer": "resting-thermometer",
+    "zipper-line": "hinge-line",
+}
+"""Words of earlier versions, and what they are called now. Whoever still writes one is told the new one."""
+
+
 def nearest(word: str, known: Iterable[str]) -> str:
-    """A hint that names the known word nearest to a misspelt one, or lists the known words."""
+    """A hint that names the known word nearest to a misspelt one, or its new name if it had another before; else it
+    lists the known words."""
+    if word.lower() in FORMER:
+        return f"it is called “{FORMER[word.lower()]}” now"
     choices = sorted(known)
     close = [choice for choice in choices if choice.lower() == word.lower()]
     close = close or get_close_matches(word, choices, n=1, cutoff=0.6)

@@ -19,7 +19,7 @@ from bookmaker.tell.voice import Voice, called, plural, sentence, struck
 
 _CELL = re.compile(r"r\d+c\d+")
 _MARK = re.compile(r"the [a-z' -]+ (?:from|at|between) r\d+c\d+(?: (?:to|and) r\d+c\d+)?")
-"""“the between line from r1c8 to r5c7”."""
+"""“the bounded line from r1c8 to r5c7”."""
 
 
 def strikes(grid: Grid, steps: Sequence[Told], voice: Voice, context: Context, named: bool = False) -> list[Sentence]:

@@ -78,7 +78,7 @@ CHANNEL = (
         3,
         entry("thermometer", wheel("r5c5-r4c5 r3c4 r2c3 r1c3", "r5c5-r4c5 r3c6 r2c7 r1c7", arms=2)),
     ),
-    Recipe("mudflats", "Mudflats", "Eelgrass", 2, entry("slow-thermometer", wheel("r2c1 r1c2-r1c3 r2c4 r3c5"))),
+    Recipe("mudflats", "Mudflats", "Eelgrass", 2, entry("resting-thermometer", wheel("r2c1 r1c2-r1c3 r2c4 r3c5"))),
     Recipe(
         "there-and-back",
         "There and Back",
@@ -99,21 +99,21 @@ CHANNEL = (
         "Between Two Lights",
         "Old Heron",
         3,
-        entry("between-line", (*sides("r1c2-r4c2 r5c3"), "r9c3 r8c4 r7c5 r8c6 r9c7", "r3c5-r6c5", *sides("r6c1-r9c1"))),
+        entry("bounded-line", (*sides("r1c2-r4c2 r5c3"), "r9c3 r8c4 r7c5 r8c6 r9c7", "r3c5-r6c5", *sides("r6c1-r9c1"))),
     ),
     Recipe(
         "equal-catch",
         "Equal Catch",
         "The Pilot",
         3,
-        entry("region-sum-line", wheel("r2c2-r2c5 r3c6")),
+        entry("equal-part-line", wheel("r2c2-r2c5 r3c6")),
     ),
     Recipe(
         "oilskin",
         "Oilskin",
         "Wick",
         4,
-        entry("zipper-line", (*wheel("r1c2-r1c6", arms=2), *sides("r3c1 r4c2-r6c2 r7c1"), "r3c4 r4c5 r5c5 r6c5 r7c6")),
+        entry("hinge-line", (*wheel("r1c2-r1c6", arms=2), *sides("r3c1 r4c2-r6c2 r7c1"), "r3c4 r4c5 r5c5 r6c5 r7c6")),
     ),
     Recipe(
         "paces", "Paces", "Mudlark", 2, entry("even-step-line", (*sides("r1c1-r3c3"), *sides("r6c4-r8c2"), "r4c5-r6c5"))

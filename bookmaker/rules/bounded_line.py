@@ -1,6 +1,6 @@
-"""Between lines: every digit on the line lies strictly between the two in its end circles.
+"""Bounded lines: every digit along the line lies strictly between the digits at its two ends.
 
-Manifest: a list of chains from circle to circle. Which circle holds the greater digit is to be found.
+Manifest: a list of chains from end to end. Which end holds the greater digit is for the solver to find.
 """
 
 from __future__ import annotations
@@ -10,8 +10,8 @@ from dataclasses import dataclass
 from functools import lru_cache
 from typing import Self
 
-from bookmaker.display.items import Stroke
-from bookmaker.display.shapes import circle, polyline
+from bookmaker.display.items import Point, Stroke
+from bookmaker.display.shapes import polyline
 from bookmaker.placed import Node
 from bookmaker.puzzle.bits import digits_in, span_mask
 from bookmaker.puzzle.grid import CLASSIC, Grid
@@ -22,24 +22,25 @@ from bookmaker.rules.common.chain import Chain, Complaint, read_chains
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
-from bookmaker.rules.common.strokes import BODY, THIN, halo, trace
-from bookmaker.rules.common.wording import ends_named, one_or_many
+from bookmaker.rules.common.strokes import THIN, Trace, halo, trace
+from bookmaker.rules.common.wording import ends_named, the_or_each
 from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk
 
-RING = 0.37
-"""Radius of the end circles in cells."""
+REACH, ARM, HOOK = 0.36, 0.26, 0.1
+"""Of the brackets around the digit at an end, in cells: their distance from its middle, half their length, and how far
+their hooks reach towards it."""
 
 
 @dataclass(frozen=True)
-class BetweenLine(Rule):
-    """Chains whose first and last cells are the circles."""
+class BoundedLine(Rule):
+    """Chains from end to end."""
 
-    kind = "between-line"
-    title = "Between lines"
-    noun = "between line"
+    kind = "bounded-line"
+    title = "Bounded lines"
+    noun = "bounded line"
     example = """\
-between-line:
+bounded-line:
   - r1c1-r1c4 r2c5
   - r9c9-r6c9
 """
@@ -52,7 +53,7 @@ between-line:
             crowd = _most_different(grid, chain[1:-1])
             if crowd + 2 <= grid.size:
                 return None
-            text = f"the between line needs {crowd} different digits between its ends, which leaves none for the ends"
+            text = f"the bounded line needs {crowd} different digits between its ends, which leaves none for the ends"
             return "chain-long", text, f"there are only {grid.size} digits"
 
         chains = read_chains(body, cls.noun, grid, desk, least=3, objects=objects)
@@ -71,28 +72,30 @@ between-line:
         return True
 
     def sentence(self) -> str:
-        which = one_or_many(len(self.chains), "the line between two circles", "each line between two circles")
-        return f"Digits on {which} are greater than the digit in one circle and smaller than that in the other."
+        which = the_or_each(len(self.chains), self.noun)
+        return f"Digits along {which} lie between the two bracketed digits at its ends, and neither appears on it."
 
     @classmethod
     def primer(cls) -> str:
         return (
-            "The digits on the line lie between those in the two circles at its ends; neither of the two stands on it. "
-            "So the lowest and the highest digit are never on such a line, and if three of its cells share a row, "
-            "column or box, the circles are at least four apart. Find out which circle is the higher one first."
+            "The digits along the line lie between the two bracketed digits at its ends; neither appears on it. So the "
+            "lowest and the highest digit never lie inside such a line, and if three of its inner cells share a row, "
+            "column or box, the ends are at least four apart. First find out which end is the higher one."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
-        pen = Stroke(frame.thin() + 0.3, THIN, join="round")
-        radius = RING * frame.cell
+        pen = Stroke(frame.thin() + 0.3, THIN, join="miter")
+        reach = REACH * frame.cell
         for chain in self.chains:
             way = trace(frame, chain)
-            shaft = way.between(radius, way.length - radius)
+            shaft = way.between(reach, way.length - reach)
             yield Mark(Layer.LINE, halo(frame, shaft, pen.width))
             yield Mark(Layer.LINE, polyline(shaft, pen))
         for chain in self.chains:
-            for end in (chain[0], chain[-1]):
-                yield Mark(Layer.LINE, circle(frame.centre(end), radius, pen, BODY))
+            way = trace(frame, chain)
+            for end in (0.0, way.length):
+                for side in (-1, 1):
+                    yield Mark(Layer.LINE, polyline(_bracket(way, end, side, frame.cell), pen))
 
     @classmethod
     def sample(cls) -> Sample:
@@ -113,16 +116,27 @@ between-line:
                         kept[other] |= 1 << (b - 1)
                         for cell in inner:
                             kept[cell] |= room
-            name = f"the between line {ends_named(grid, chain)}"
+            name = f"the bounded line {ends_named(grid, chain)}"
             removed = removed_by(position, kept)
             if removed and all(kept.values()):
                 cells = {cell for cell, _ in removed}
                 words = f"{name} needs a digit on both sides of every digit along it"
                 if cells <= {one, other}:
-                    words = f"{name} needs room for its digits between those in the circles"
+                    words = f"{name} needs room for its digits between those at its ends"
                 yield Deduction(5, len(chain), chain, removed, words)
             elif not removed:
                 yield from tried_out(position, (one, other, *inner), _fits, name)
+
+
+def _bracket(way: Trace, end: float, side: int, cell: float) -> tuple[Point, ...]:
+    """One of the two brackets around an end of the line, across its way: behind it (-1) or before it (1)."""
+    (x, y), (ux, uy) = way.at(end)
+
+    def point(along: float, aside: float) -> Point:
+        return x + cell * (ux * along - uy * aside), y + cell * (uy * along + ux * aside)
+
+    hook, bar = side * (REACH - HOOK), side * REACH
+    return point(hook, -ARM), point(bar, -ARM), point(bar, ARM), point(hook, ARM)
 
 
 @lru_cache(maxsize=16)

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from bookmaker.audit.common import Digits, Model
 from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.zipper_line import ZipperLine
+from bookmaker.rules.hinge_line import HingeLine
 
 
-def define(model: Model, x: Digits, rule: ZipperLine, grid: Grid) -> None:
+def define(model: Model, x: Digits, rule: HingeLine, grid: Grid) -> None:
     for chain in rule.chains:
         total = model.new_int_var(1, 2 * grid.size, "")
         left, right = list(chain), list(chain)[::-1]

@@ -1,4 +1,4 @@
-"""Zipper lines: two cells at the same distance from the middle have one and the same sum along the whole line.
+"""Hinge lines: two cells at the same distance from the middle have one and the same sum along the whole line.
 
 Manifest: a list of chains of at least three cells. If there is a middle cell, its digit is that sum.
 """
@@ -28,10 +28,10 @@ from bookmaker.rules.common.wording import ends_named, listed, the_or_each
 from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk
 
-TOOTH = 0.1
-"""Half the length of a tooth across the line, in cells."""
+TOOTH = 0.13
+"""Length of a tooth, in cells. They point to the two sides of the line in turn, like the knuckles of a hinge."""
 
-SPACING = 0.2
+SPACING = 0.16
 """From tooth to tooth in cells."""
 
 DIAMOND, STUD = 0.42, 0.15
@@ -39,14 +39,14 @@ DIAMOND, STUD = 0.42, 0.15
 
 
 @dataclass(frozen=True)
-class ZipperLine(Rule):
+class HingeLine(Rule):
     """Chains from end to end."""
 
-    kind = "zipper-line"
-    title = "Zipper lines"
-    noun = "zipper line"
+    kind = "hinge-line"
+    title = "Hinge lines"
+    noun = "hinge line"
     example = """\
-zipper-line:
+hinge-line:
   - r1c1-r1c4 r2c5
   - r9c9-r6c9
 """
@@ -83,7 +83,7 @@ zipper-line:
     @classmethod
     def primer(cls) -> str:
         return (
-            "Fold a zipper line at its middle: every two cells that come to lie on each other add up to the same sum. "
+            "Fold a hinge line at its middle: every two cells that come to lie on each other add up to the same sum. "
             "Where the line has a middle cell, a diamond marks it, and its digit is the sum; so it is high and its "
             "partners are low. Otherwise the sum is to be found: one pair that is known settles it."
         )
@@ -95,7 +95,7 @@ zipper-line:
             way, half = trace(frame, chain), len(chain) // 2
             odd = len(chain) % 2 == 1
             middle = way.stops[half] if odd else (way.stops[half - 1] + way.stops[half]) / 2
-            at, (ux, uy) = way.at(middle)
+            centre, (ux, uy) = way.at(middle)
             size = (DIAMOND if odd else STUD) * frame.cell
             _, (vx, vy) = way.at(middle - size / 4)
             # A line that comes in slantwise meets the diamond's side, not its corner.
@@ -103,11 +103,11 @@ zipper-line:
             yield Mark(Layer.LINE, halo(frame, way.points, 2 * tooth))
             yield Mark(Layer.LINE, polyline(way.between(0, start), pen))
             yield Mark(Layer.LINE, polyline(way.between(end, way.length), pen))
-            for stop in way.steps(SPACING * frame.cell):
+            for at, stop in enumerate(way.steps(SPACING * frame.cell)):
                 if not start - pen.width < stop < end + pen.width:
-                    ends = (way.beside(stop, tooth), way.beside(stop, -tooth))
-                    yield Mark(Layer.LINE, polyline(ends, pen))
-            yield Mark(Layer.LINE, polyline(_diamond(at, size), pen, closed=True))
+                    tip = way.beside(stop, tooth if at % 2 else -tooth)
+                    yield Mark(Layer.LINE, polyline((way.at(stop)[0], tip), pen))
+            yield Mark(Layer.LINE, polyline(_diamond(centre, size), pen, closed=True))
 
     @classmethod
     def sample(cls) -> Sample:
@@ -139,7 +139,7 @@ zipper-line:
                         )
                     )
             removed = removed_by(position, kept)
-            name = f"the zipper line {ends_named(grid, chain)}"
+            name = f"the hinge line {ends_named(grid, chain)}"
             if removed:
                 can = sorted(common)
                 said = listed(map(str, can), "or") if len(can) < 4 else f"{can[0]} to {can[-1]}"

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from bookmaker.audit.common import Digits, Model
 from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.between_line import BetweenLine
+from bookmaker.rules.bounded_line import BoundedLine
 
 
-def define(model: Model, x: Digits, rule: BetweenLine, grid: Grid) -> None:
+def define(model: Model, x: Digits, rule: BoundedLine, grid: Grid) -> None:
     for chain in rule.chains:
         first, last = x[chain[0]], x[chain[-1]]
         rising = model.new_bool_var("")

@@ -1,4 +1,4 @@
-"""Slow thermometers: from the bulb to the tip, digits never fall.
+"""Resting thermometers: from the bulb to the tip, digits never fall.
 
 Manifest: a list of chains from the bulb, as for thermometers. Digits may repeat where rows, columns and regions allow
 it, so between cells that see each other they rise.
@@ -20,21 +20,21 @@ from bookmaker.rules.common.chain import Chain, Complaint, read_chains
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Mark
 from bookmaker.rules.common.glass import thermometers
-from bookmaker.rules.common.rising import Step, slow_steps, too_high
+from bookmaker.rules.common.rising import Step, resting_steps, too_high
 from bookmaker.rules.common.wording import ends_named, symbol, the_or_each
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.trouble import Desk
 
 
 @dataclass(frozen=True)
-class SlowThermometer(Rule):
+class RestingThermometer(Rule):
     """`chains` start at the bulb."""
 
-    kind = "slow-thermometer"
-    title = "Slow thermometers"
-    noun = "slow thermometer"
+    kind = "resting-thermometer"
+    title = "Resting thermometers"
+    noun = "resting thermometer"
     example = """\
-slow-thermometer:
+resting-thermometer:
   - r1c1 r2c2-r5c5
   - r9c9-r6c9 r5c8
 """
@@ -46,7 +46,7 @@ slow-thermometer:
         steps: list[Step] = []
 
         def objects(chain: Chain) -> Complaint | None:
-            alone = list(slow_steps(grid, chain))
+            alone = list(resting_steps(grid, chain))
             steps.extend(alone)
             cell = too_high(steps, grid.size)
             if cell is None:
@@ -54,8 +54,8 @@ slow-thermometer:
             above = f"would rise above {symbol(grid.size)} at {grid.name(cell)}"
             hint = "digits rise between any two of its cells in one row, column or region"
             if too_high(alone, grid.size) is not None:
-                return "chain-long", f"the slow thermometer {above}", hint
-            return "thermometers-clash", f"with the slow thermometers before it, this one {above}", hint
+                return "chain-long", f"the resting thermometer {above}", hint
+            return "thermometers-clash", f"with the resting thermometers before it, this one {above}", hint
 
         chains = read_chains(body, cls.noun, grid, desk, objects=objects)
         return None if chains is None else cls(chains)
@@ -73,14 +73,15 @@ slow-thermometer:
 
     def sentence(self) -> str:
         which = the_or_each(len(self.chains), self.noun)
-        return f"Along {which}, digits never fall from the bulb to the tip; they may stay the same."
+        return f"Along {which}, digits never fall from the bulb to the tip; they rise or stay the same."
 
     @classmethod
     def primer(cls) -> str:
         return (
-            "A slow thermometer is drawn as an empty tube. From its ringed bulb to the tip each digit is at least as "
-            "high as the one before it. Two cells of it in one row, column or box can't be equal, so there the digits "
-            "do rise: count those steps to find how high the tip must be and how low the bulb."
+            "A resting thermometer is drawn as an empty tube. From its ringed bulb to the tip, digits rise or stay "
+            "level: each is at least as high as the one before it. Two cells of it in one row, column or box can't be "
+            "equal, so there the digits do rise: count those steps to find how high the tip must be and how low the "
+            "bulb."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
@@ -101,7 +102,7 @@ slow-thermometer:
             spans = {cell: span_mask(low, high) for cell, low, high in zip(chain, least, most, strict=True)}
             removed = removed_by(position, spans)
             if removed:
-                words = f"the slow thermometer {ends_named(grid, chain)} must not fall"
+                words = f"the resting thermometer {ends_named(grid, chain)} must not fall"
                 yield Deduction(5, len(chain), chain, removed, words)
 
 

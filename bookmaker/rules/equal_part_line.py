@@ -1,4 +1,4 @@
-"""Region-sum lines: the parts of a line, one for each visit to a region, have the same sum.
+"""Equal-part lines: the parts of a line, one for each visit to a region, have the same sum.
 
 Manifest: a list of chains. A line that leaves a box and comes back has two parts in it.
 """
@@ -36,14 +36,14 @@ DASH, GAP = 0.36, 0.14
 
 
 @dataclass(frozen=True)
-class RegionSumLine(Rule):
+class EqualPartLine(Rule):
     """Chains, each through at least two regions."""
 
-    kind = "region-sum-line"
-    title = "Region-sum lines"
-    noun = "region-sum line"
+    kind = "equal-part-line"
+    title = "Equal-part lines"
+    noun = "equal-part line"
     example = """\
-region-sum-line:
+equal-part-line:
   - r2c2-r2c6
   - r9c9-r6c9 r5c8
 """
@@ -55,7 +55,7 @@ region-sum-line:
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
         if not grid.regions:
-            text = "a region-sum line needs boxes or other regions, and this grid has none"
+            text = "a equal-part line needs boxes or other regions, and this grid has none"
             desk.error(body.place, "no-regions", text)
             return None
 
@@ -63,14 +63,14 @@ region-sum-line:
             parts = _parts(grid, chain)
             if len(parts) == 1:
                 where = grid.region_name(grid.region_of[chain[0]])
-                return "one-region", f"the region-sum line never leaves {where}", "it needs at least two parts"
+                return "one-region", f"the equal-part line never leaves {where}", "it needs at least two parts"
             low = max(parts, key=lambda part: open_limits(grid, part)[0])
             high = min(parts, key=lambda part: open_limits(grid, part)[1])
             least, most = open_limits(grid, low)[0], open_limits(grid, high)[1]
             if least <= most:
                 return unfillable(grid, chain, cls.noun, _equal_sums(tuple(len(part) for part in parts)))
             text = (
-                f"the sums of the region-sum line can't be equal: its part at {grid.name(low[0])} adds up to at least "
+                f"the sums of the equal-part line can't be equal: its part at {grid.name(low[0])} adds up to at least "
                 f"{least}, its part at {grid.name(high[0])} to at most {most}"
             )
             return "sums-apart", text, ""
@@ -104,7 +104,7 @@ region-sum-line:
     @classmethod
     def primer(cls) -> str:
         return (
-            "Box borders cut a region-sum line into parts, and the digits of every part add up to the same sum; a line "
+            "Box borders cut a equal-part line into parts, and the digits of every part add up to the same sum; a line "
             "that comes back to a box has two parts there. A part of a single cell gives the sum at once. If there is "
             "none, set the part with most cells against the one with fewest: on a 9×9 grid three cells of a box "
             "make at least 6, two make at most 17."
@@ -146,7 +146,7 @@ region-sum-line:
                     low, high = sum_limits(position, [other for other in part if other != cell])
                     kept[cell] = span_mask(max(1, least - high), min(grid.size, most - low))
             removed = removed_by(position, kept)
-            name = f"the region-sum line {ends_named(grid, chain)}"
+            name = f"the equal-part line {ends_named(grid, chain)}"
             if removed:
                 can = f"{least}" if least == most else f"{least} to {most}"
                 yield Deduction(6, len(parts), chain, removed, f"each part of {name} adds up to {can}")

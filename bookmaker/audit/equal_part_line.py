@@ -7,10 +7,10 @@ from typing import Any
 
 from bookmaker.audit.common import Digits, Model
 from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.region_sum_line import RegionSumLine
+from bookmaker.rules.equal_part_line import EqualPartLine
 
 
-def define(model: Model, x: Digits, rule: RegionSumLine, grid: Grid) -> None:
+def define(model: Model, x: Digits, rule: EqualPartLine, grid: Grid) -> None:
     for chain in rule.chains:
         total = model.new_int_var(0, grid.size * grid.size, "")
         for visit in visits(grid, chain, x):
