@@ -33,7 +33,7 @@ from bookmaker.trouble import BookTroubles
     help="Also write everything as JSON; “-” for standard output.",
 )
 @click.option("--count", type=click.IntRange(1), metavar="N", help="Count the solutions of broken puzzles, up to N.")
-@click.option("--notes", is_flag=True, help="Say what an editor wants to know: disguises, needless marks, mirrors …")
+@click.option("--notes", is_flag=True, help="Add notes for the editor: forced marks, redundant givens, mirrors …")
 @click.option("--second-opinion", is_flag=True, help="Prove every puzzle again by OR-Tools (extra “audit”).")
 @click.pass_context
 def proof_command(

@@ -81,7 +81,8 @@ difference-line:
         midst = tuple(cell for before, cell, after in inner if sees(grid, before, after))
         if midst:
             partners = {a: sum(abs(a - b) >= self.least for b in grid.digits) for a in grid.digits}
-            yield Allowed(midst, mask_of(digit for digit, count in partners.items() if count > 1))
+            mask = mask_of(digit for digit, count in partners.items() if count > 1)
+            yield from (Allowed((cell,), mask) for cell in midst)
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for chain in self.chains:

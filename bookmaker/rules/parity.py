@@ -58,10 +58,9 @@ parity:
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         even, odd = _even_and_odd(grid)
-        if self.even:
-            yield Allowed(self.even, even)
-        if self.odd:
-            yield Allowed(self.odd, odd)
+        for cells, mask in ((self.even, even), (self.odd, odd)):
+            for cell in cells:  # one by one: each is a mark of its own
+                yield Allowed((cell,), mask)
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         return all(digits[cell] % 2 == 0 for cell in self.even) and all(digits[cell] % 2 == 1 for cell in self.odd)

@@ -48,21 +48,6 @@ NET_LOFT = (
 CHANNEL = (
     Recipe("four-buoys", "Four Buoys", "Eelgrass", 1, entry("thermometer", wheel("r1c2-r1c4 r2c5", "r4c2-r2c2"))),
     Recipe(
-        "three-gauges",
-        "Three Gauges",
-        "The Pilot",
-        2,
-        entry(
-            "thermometer",
-            (
-                "r1c1-r3c1 r3c2-r1c2 r1c3-r3c3",
-                "r5c5 r5c6 r4c6-r4c4 r5c4 r6c4-r6c6",
-                "r9c9-r9c7 r8c7-r8c9 r7c9-r7c7",
-            ),
-        ),
-        note="Three nine-cell thermometers have no freedom at all; what is left is a classic in disguise.",
-    ),
-    Recipe(
         "two-tides",
         "Two Tides",
         "Brine",
@@ -196,6 +181,29 @@ clone:
         note="Two pairs, each from one yard.",
     ),
     Recipe("portholes", "Portholes", "The Pilot", 2, "windows: yes"),
+    Recipe(
+        "tight-moorings",
+        "Tight Moorings",
+        "The Pilot",
+        1,
+        """
+cage:
+  - {cells: r1c2 r2c1-r2c2, total: 6}
+  - {cells: r1c6-r1c7, total: 3}
+  - {cells: r3c7-r3c8, total: 4}
+  - {cells: r4c2-r5c2, total: 17}
+  - {cells: r4c7-r4c8, total: 16}
+  - {cells: r5c8-r6c8, total: 3}
+  - {cells: r6c2-r6c3, total: 4}
+  - {cells: r7c2-r7c3, total: 16}
+  - {cells: r8c8-r8c9 r9c8, total: 24}
+  - {cells: r9c3-r9c4, total: 17}
+inequality:
+  - r4c4 < r4c5 < r4c6 < r5c6 < r5c5 < r5c4 < r6c4 < r6c5 < r6c6
+""",
+        draws=2,
+        note="The cages and the signs leave no freedom. Once their cells are filled, the rest is a classic.",
+    ),
     Recipe("crab-market", "Crab Market", "Brine", 3, "diagonals: both", lay=("cage",)),
 )
 
