@@ -121,10 +121,10 @@ arrow:
     @classmethod
     def primer(cls) -> str:
         return (
-            "The digits along an arrow's shaft, from beside the circle to the tip, add up to the number in the circle; "
-            "they may repeat where rows, columns and boxes allow it. Where several shafts leave one circle, each adds "
-            "up to it. An oval over two or three cells holds a number of two or three digits. Three cells in one box "
-            "make at least 6, so a circle on a long shaft is high and the shaft low."
+            "The digits along an arrow's shaft, from beside the circle to the tip, add up to the number in the "
+            "circle; they may repeat where rows, columns and boxes allow it. Where several shafts leave one circle, "
+            "each of them adds up to it. An oval over two or three cells holds a number of two or three digits. Three "
+            "cells in one box total at least 6, so long shafts mean high circles and low digits."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

@@ -73,14 +73,14 @@ bounded-line:
 
     def sentence(self) -> str:
         which = the_or_each(len(self.chains), self.noun)
-        return f"Digits along {which} lie between the two bracketed digits at its ends, and neither appears on it."
+        return f"Digits along {which} lie strictly between the two bracketed digits at its ends."
 
     @classmethod
     def primer(cls) -> str:
         return (
-            "The digits along the line lie between the two bracketed digits at its ends; neither appears on it. So the "
-            "lowest and the highest digit never lie inside such a line, and if three of its inner cells share a row, "
-            "column or box, the ends are at least four apart. First find out which end is the higher one."
+            "The digits on the line lie between the two bracketed digits at its ends; neither appears between them. "
+            "So the lowest and the highest digit never lie inside such a line, and if three of its inner cells share "
+            "a row, column or box, the ends are at least four apart. First work out which end is the higher one."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

@@ -94,10 +94,10 @@ cage:
     @classmethod
     def primer(cls) -> str:
         return (
-            "A cage is drawn with dashes; its digits differ, even where it runs through several boxes, and add up to "
-            "the small total in its corner. Some totals leave a single choice: two cells that make 3 hold 1 and 2, "
-            "three that make 24 hold 7, 8 and 9. On a 9×9 grid every row, column and box adds up to 45, so where "
-            "cages fill a house but for one cell, the totals give that cell away."
+            "A cage is drawn with dashes. Its digits differ, even where it runs through several boxes, and add up to "
+            "the small total in its corner. Some totals leave one choice: two cells that make 3 hold 1 and 2, three "
+            "that make 24 hold 7, 8 and 9. On a 9×9 grid every row, column and box adds up to 45: where cages cover "
+            "all but one cell of a box, subtract from 45."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

@@ -87,9 +87,9 @@ clone:
     @classmethod
     def primer(cls) -> str:
         return (
-            "Hatched areas with one letter are clones: they have the same shape and hold the same digits in the same "
-            "places. A digit that is ruled out in one cell is ruled out in its twin as well, so each pair of twins "
-            "is watched over by two rows, two columns and two boxes. Start with the clones that see most givens."
+            "Hatched areas with the same letter are clones: they have the same shape and hold the same digits in the "
+            "same places. A digit ruled out in one cell is ruled out in its twin as well, so each pair of twins is "
+            "restricted by two rows, two columns and two boxes. Start with the clones that see the most givens."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

@@ -98,16 +98,16 @@ diagonal-sum:
     def sentence(self) -> str:
         subject = one_or_many(len(self.diagonals), "The number with an arrow", "Each number with an arrow")
         return (
-            f"{subject} outside the grid is the sum of the digits along the diagonal that the arrow points to; digits "
-            "may repeat on it where the other rules allow it."
+            f"{subject} outside the grid is the sum of the digits on the diagonal along which the arrow points; they "
+            "may repeat where the other rules allow it."
         )
 
     @classmethod
     def primer(cls) -> str:
         return (
-            "An arrow outside the grid points along a diagonal, and its number is the sum of all digits on it up to "
-            "the far edge. Cells of one box hold different digits; others may repeat, so three cells in three boxes "
-            "can even hold the same digit. Start with the short diagonals and with sums that are very small or very "
+            "An arrow outside the grid points along a diagonal, and its number is the sum of all the digits on it, up "
+            "to the far edge. Cells of one box hold different digits; others may repeat, so three cells in three "
+            "boxes can even hold the same digit. Start with short diagonals and with sums that are very small or very "
             "large for their length."
         )
 

@@ -99,9 +99,9 @@ difference-line:
     @classmethod
     def primer(cls) -> str:
         return (
-            "Each step along a saw-toothed line is a leap of at least the difference named, 5 as a rule. On a 9×9 grid "
-            "with 5, the digits along the line are low and high in turn, 5 itself can stand nowhere on it, 4 only "
-            "beside 9 and 6 only beside 1. So a 4 or 6 stands at an end, or between two cells that may be equal."
+            "Each step along a saw-toothed line is a leap of at least the stated difference, usually 5. On a 9×9 grid "
+            "with 5, the digits along the line alternate between low and high: 5 itself never stands on it, 4 only "
+            "beside 9 and 6 only beside 1. So a 4 or a 6 stands at an end, or between two cells that may be equal."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

@@ -99,15 +99,15 @@ equal-part-line:
 
     def sentence(self) -> str:
         which = the_or_each(len(self.chains), self.noun)
-        return f"On {which}, the digits of each visit to a {self.home} add up to the same sum."
+        return f"On {which}, the digits of each stretch inside a {self.home} add up to the same total."
 
     @classmethod
     def primer(cls) -> str:
         return (
-            "Box borders cut a equal-part line into parts, and the digits of every part add up to the same sum; a line "
-            "that comes back to a box has two parts there. A part of a single cell gives the sum at once. If there is "
-            "none, set the part with most cells against the one with fewest: on a 9×9 grid three cells of a box "
-            "make at least 6, two make at most 17."
+            "Box borders cut an equal-part line into stretches, and the digits of every stretch add up to the same "
+            "total; a line that comes back to a box has two stretches there. A stretch of a single cell gives the "
+            "total at once. If there is none, compare the longest stretch with the shortest: on a 9×9 grid three "
+            "cells of a box make at least 6, two make at most 17."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

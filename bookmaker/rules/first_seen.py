@@ -84,16 +84,16 @@ first-seen:
             len(self.clues), "The digit beside three small squares", "Each digit beside three small squares"
         )
         return (
-            f"{subject} outside the grid stands among the first three cells of its {lines_named(self.clues)} from that "
+            f"{subject} outside the grid appears in the first three cells of its {lines_named(self.clues)} from that "
             "side."
         )
 
     @classmethod
     def primer(cls) -> str:
         return (
-            "A digit outside a row or column is one of the first three that are met from there; where two or three "
-            "digits stand together, all of them are, in any order. On a 9×9 grid that is the digit's place in the "
-            "nearest box, cut down to three cells, so strike it from the rest of the row and from the rest of the box."
+            "A digit outside a row or column appears in the first three cells from that side; where two or three "
+            "digits stand together, all of them do, in any order. On a 9×9 grid this puts the digit in three cells of "
+            "the nearest box, so strike it from the rest of the row and from the rest of the box."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

@@ -75,17 +75,17 @@ hinge-line:
     def sentence(self) -> str:
         odd = sum(len(chain) % 2 for chain in self.chains)
         which = the_or_each(len(self.chains), self.noun)
-        text = f"On {which}, any two cells at the same distance from its middle have the same sum"
+        text = f"On {which}, any two cells at the same distance from its middle add up to the same total"
         if odd == len(self.chains):
             return f"{text}, which is the digit in the middle."
-        return f"{text}, which is the middle cell's digit if there is a middle cell." if odd else f"{text}."
+        return f"{text}, which is the digit in the middle cell if there is one." if odd else f"{text}."
 
     @classmethod
     def primer(cls) -> str:
         return (
-            "Fold a hinge line at its middle: every two cells that come to lie on each other add up to the same sum. "
-            "Where the line has a middle cell, a diamond marks it, and its digit is the sum; so it is high and its "
-            "partners are low. Otherwise the sum is to be found: one pair that is known settles it."
+            "Fold a hinge line at its middle: any two cells that land on each other add up to the same total. Where "
+            "the line has a middle cell, a diamond marks it and its digit is the total, so it is high and its "
+            "partners are low. Otherwise work the total out: one known pair settles it."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

@@ -103,9 +103,9 @@ limits:
     @classmethod
     def primer(cls) -> str:
         return (
-            "Small digits in the bottom right corner of a cell are the only ones it may hold; if a line runs through "
-            "them, they are the ones it may not. Pencil what is left before you begin. When as many cells of a house "
-            "share the same limit as it has digits, those digits stand there and nowhere else in the house."
+            "Small digits in the bottom right corner of a cell are the only ones it may hold; if they are struck "
+            "through, they are the ones it may not. Pencil in the candidates before you begin. When as many cells of "
+            "a row, column or box share the same limit as it has digits, those digits go nowhere else there."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

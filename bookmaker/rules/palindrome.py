@@ -75,9 +75,9 @@ palindrome:
     @classmethod
     def primer(cls) -> str:
         return (
-            "Read from one end or from the other, a palindrome gives the same digits: its first and last cells are "
-            "equal, so are the second and the last but one, and a middle cell is free. What stands in sight of one of "
-            "two such cells the other can't hold either: a pair works in two rows, two columns and two boxes at once."
+            "A palindrome reads the same from both ends: its first and last cells are equal, so are the second and "
+            "the second-last, and a middle cell is free. A digit ruled out in one cell of such a pair is ruled out in "
+            "the other, so each pair works in two rows, two columns and two boxes at once."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

@@ -76,9 +76,9 @@ parity:
     @classmethod
     def primer(cls) -> str:
         return (
-            "A square stands behind each even digit that is marked, a circle behind each odd one; cells without a mark "
-            "may hold either. On a 9×9 grid every house has four even digits and five odd ones, so count: where four "
-            "cells of a row are surely even, all its others are odd."
+            "A square marks an even digit, a circle an odd one; cells without a mark may hold either. On a 9×9 grid "
+            "every row, column and box has four even digits and five odd ones, so count: once four cells of a row are "
+            "known to be even, all its others are odd."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

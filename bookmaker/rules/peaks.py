@@ -83,15 +83,15 @@ peaks:
             if cells:
                 cell = the_or_each(len(cells), "cell")
                 compared = f"a {more} digit {than}" if not said else f"a {more} one"
-                said.append(f"{cell} with a {mark} holds {compared}")
+                said.append(f"{cell} with a {mark} {'' if said else 'holds '}{compared}")
         return sentence_case(", and ".join(said)) + "."
 
     @classmethod
     def primer(cls) -> str:
         return (
-            "A small roof over a digit says that it is greater than those of all cells beside, above and below it; a "
-            "bowl under it says that it is smaller. The two neighbours in its row differ, so away from the edge a "
-            "digit under a roof is at least 3, and usually far more."
+            "A small roof over a digit means that it is greater than the digits beside, above and below it; a bowl "
+            "under it means that it is smaller. The two neighbours in its row differ, so away from the edge a digit "
+            "under a roof is at least 3, and usually far more."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

@@ -108,7 +108,8 @@ quadruple:
         return (
             "The small digits in a ring stand somewhere in the four cells around that corner, each at least as often "
             "as it is written; other digits may stand there too if there is room. A ring with four digits leaves no "
-            "room: each of its cells holds one of them. A digit written twice stands in two cells across the corner."
+            "room: each of its cells holds one of them. A digit written twice stands in two diagonally opposite "
+            "cells."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

@@ -79,9 +79,9 @@ resting-thermometer:
     def primer(cls) -> str:
         return (
             "A resting thermometer is drawn as an empty tube. From its ringed bulb to the tip, digits rise or stay "
-            "level: each is at least as high as the one before it. Two cells of it in one row, column or box can't be "
-            "equal, so there the digits do rise: count those steps to find how high the tip must be and how low the "
-            "bulb."
+            "level: each is at least as high as the one before it. Two of its cells in the same row, column or box "
+            "can't be equal, so there the digits do rise: count those steps to find how high the tip must be and how "
+            "low the bulb."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

@@ -85,17 +85,17 @@ sandwich:
     def sentence(self) -> str:
         subject = one_or_many(len(self.clues), "The number between two bars", "Each number between two bars")
         return (
-            f"{subject} outside the grid is the sum of the digits that stand between the least and the greatest digit "
-            f"of its {lines_named(self.clues)}."
+            f"{subject} outside the grid is the sum of the digits between the smallest and the largest digit of its "
+            f"{lines_named(self.clues)}."
         )
 
     @classmethod
     def primer(cls) -> str:
         return (
-            "The number outside a row or column is the sum of the digits between its least and its greatest digit; on "
-            "a 9×9 grid these crusts are 1 and 9, and they may come in either order. A sum of 0 says that they stand "
-            "side by side, a sum of 35 that they stand at the two ends. Start by asking how many digits can make the "
-            "sum, for that is how far apart the crusts are."
+            "The number outside a row or column is the sum of the digits between its smallest and its largest digit; "
+            "on a 9×9 grid these crusts are 1 and 9, in either order. A sum of 0 means that they stand side by side, "
+            "a sum of 35 that they stand at the two ends. Start by asking how many digits can make the sum, for that "
+            "is how far apart the crusts are."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

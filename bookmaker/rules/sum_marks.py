@@ -76,8 +76,8 @@ sum-marks:
     def primer(cls) -> str:
         return (
             "As in Roman numerals, V is 5 and X is 10: the two digits beside the letter add up to it. A V joins 1 and "
-            "4 or 2 and 3, so nothing above 4 touches it; an X leaves no 5, which would need a second 5 beside it. "
-            "Where all marks are given, a border without a letter says that its digits add up to neither."
+            "4 or 2 and 3, so nothing above 4 touches it; 5 never touches an X, since it would need a second 5 beside "
+            "it. Where all marks are given, a border without a letter is a clue too: its digits add up to neither."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

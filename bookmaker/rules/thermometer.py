@@ -74,7 +74,7 @@ thermometer:
         return (
             "Digits rise with every step from the round bulb to the tip, though they may skip some. A long "
             "thermometer leaves little room: on a 9×9 grid the third cell of six holds at least 3 and at most 6. "
-            "Start with the longest, and with those that cross a row or box where high or low digits already stand."
+            "Start with the longest, and with those that cross a row or box that already has high or low digits."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

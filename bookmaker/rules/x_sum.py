@@ -80,7 +80,7 @@ x-sum:
         return True
 
     def sentence(self) -> str:
-        subject = one_or_many(len(self.clues), "The number behind a small ×", "Each number behind a small ×")
+        subject = one_or_many(len(self.clues), "The number after a small ×", "Each number after a small ×")
         return (
             f"{subject} outside the grid is the sum of the first X digits of its {lines_named(self.clues)} from that "
             "side, where X is the first of them."
@@ -90,8 +90,8 @@ x-sum:
     def primer(cls) -> str:
         return (
             "The digit nearest to the number, X, tells how many digits to add, itself included: 3, 8 and 1 in front "
-            "make 12, whatever follows. A small sum asks for a small X and a sum of all the digits for the greatest. "
-            "Start by asking which X can reach the sum at all; on a 9×9 grid 10 needs 2, 3 or 4 in front."
+            "make 12, whatever follows. Small sums need a small X; 45 needs 9. Start by asking which X can reach the "
+            "sum at all: on a 9×9 grid 10 needs 2, 3 or 4 in front."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

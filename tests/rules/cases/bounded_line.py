@@ -12,11 +12,11 @@ from tests.rules.laying import random_chains
 SENTENCES = (
     (
         "bounded-line: r1c1-r1c4",
-        "Digits along the bounded line lie between the two bracketed digits at its ends, and neither appears on it.",
+        "Digits along the bounded line lie strictly between the two bracketed digits at its ends.",
     ),
     (
         "bounded-line: [r1c1-r1c4, r3c1-r3c4]",
-        "Digits along each bounded line lie between the two bracketed digits at its ends, and neither appears on it.",
+        "Digits along each bounded line lie strictly between the two bracketed digits at its ends.",
     ),
 )
 

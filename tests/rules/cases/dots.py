@@ -14,12 +14,13 @@ SENTENCES = (
     ("dots: {black: r1c1-r1c2}", "The black dot joins a digit and its double."),
     (
         "dots: {white: r1c1-r1c2 r3c3-r4c3, black: r7c7-r7c8}",
-        "A white dot joins consecutive digits and the black dot joins a digit and its double (1 and 2 have either).",
+        "A white dot joins consecutive digits and the black dot joins a digit and its double (1 and 2 may have "
+        "either).",
     ),
     (
         "dots: {white: r1c1-r1c2, black: r7c7-r7c8 r8c8-r9c8, all-marked: yes}",
-        "The white dot joins consecutive digits and a black dot joins a digit and its double (1 and 2 have either); "
-        "neighbours without a dot are neither.",
+        "The white dot joins consecutive digits and a black dot joins a digit and its double (1 and 2 may have "
+        "either); neighbours without a dot are neither.",
     ),
     (
         "dots: {white: r1c1-r1c2 r5c5-r5c6, all-marked: yes}",

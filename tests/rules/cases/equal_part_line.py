@@ -13,11 +13,11 @@ from tests.rules.laying import random_chains
 SENTENCES = (
     (
         "equal-part-line: r1c2-r1c5",
-        "On the equal-part line, the digits of each visit to a box add up to the same sum.",
+        "On the equal-part line, the digits of each stretch inside a box add up to the same total.",
     ),
     (
         "equal-part-line: [r1c2-r1c5, r3c2-r3c5]",
-        "On each equal-part line, the digits of each visit to a box add up to the same sum.",
+        "On each equal-part line, the digits of each stretch inside a box add up to the same total.",
     ),
 )
 

@@ -12,17 +12,17 @@ from tests.rules.laying import random_chains
 SENTENCES = (
     (
         "hinge-line: r1c1-r1c4",
-        "On the hinge line, any two cells at the same distance from its middle have the same sum.",
+        "On the hinge line, any two cells at the same distance from its middle add up to the same total.",
     ),
     (
         "hinge-line: r1c1-r1c3",
-        "On the hinge line, any two cells at the same distance from its middle have the same sum, which is the digit "
-        "in the middle.",
+        "On the hinge line, any two cells at the same distance from its middle add up to the same total, which is "
+        "the digit in the middle.",
     ),
     (
         "hinge-line: [r1c1-r1c3, r3c1-r3c4]",
-        "On each hinge line, any two cells at the same distance from its middle have the same sum, which is the "
-        "middle cell's digit if there is a middle cell.",
+        "On each hinge line, any two cells at the same distance from its middle add up to the same total, which "
+        "is the digit in the middle cell if there is one.",
     ),
 )
 

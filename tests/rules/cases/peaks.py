@@ -19,8 +19,8 @@ SENTENCES = (
     ),
     (
         "peaks: {greater: r1c1 r3c3, smaller: r5c5}",
-        "Each cell with a roof holds a greater digit than all cells that share a side with it, and the cell with a "
-        "bowl holds a smaller one.",
+        "Each cell with a roof holds a greater digit than all cells that share a side with it, and the cell with "
+        "a bowl a smaller one.",
     ),
 )
 

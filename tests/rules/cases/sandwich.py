@@ -26,18 +26,18 @@ MISUSES = (
 SENTENCES = (
     (
         "sandwich:\n  left: . 12 . . . . . . .",
-        "The number between two bars outside the grid is the sum of the digits that stand between the least and the "
-        "greatest digit of its row.",
+        "The number between two bars outside the grid is the sum of the digits between the smallest and the "
+        "largest digit of its row.",
     ),
     (
         "sandwich:\n  top: . 12 . . . 0 . . .",
-        "Each number between two bars outside the grid is the sum of the digits that stand between the least and the "
-        "greatest digit of its column.",
+        "Each number between two bars outside the grid is the sum of the digits between the smallest and the "
+        "largest digit of its column.",
     ),
     (
         "sandwich:\n  left: . 12 . . . . . . .\n  top: . . . . 35 . . . .",
-        "Each number between two bars outside the grid is the sum of the digits that stand between the least and the "
-        "greatest digit of its row or column.",
+        "Each number between two bars outside the grid is the sum of the digits between the smallest and the "
+        "largest digit of its row or column.",
     ),
 )
 
