@@ -98,7 +98,7 @@ def _puzzle(manifest: Manifest, number: int, proof: Proof, hints: Hints | None) 
         solution=proof.solution,
         setter=curled(entry.setter),
         shown=wording.date_in_words(entry.shown) if entry.shown else "",
-        permission=curled(entry.permission),
+        permission=wording.as_sentence(curled(entry.permission)),
         note=curled(entry.note),
         flaw=wording.flaw(proof.verdict),
         link=entry.link,

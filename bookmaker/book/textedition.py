@@ -68,8 +68,10 @@ def _lines(book: Book) -> Iterator[str]:
                 for puzzle in book.puzzles:
                     yield from _key(puzzle)
             case Credits():
-                yield from ("", "", part.heading, "")
-                yield from map(_credit, book.puzzles)
+                shared = wording.shared_permission(book.puzzles)
+                said = any(isinstance(other, ImprintPage) for other in book.front)
+                yield from ("", "", part.heading, "", *((shared, "") if shared and not said else ()))
+                yield from (_credit(puzzle, bool(shared)) for puzzle in book.puzzles)
             case _:
                 pass  # pages without words of their own, and lists of page numbers
 
@@ -134,10 +136,11 @@ def _rows(grid: Grid, digits: Sequence[int]) -> Iterator[str]:
         yield f"Row {row + 1}: " + ", ".join(SYMBOLS[digit - 1] if digit else "blank" for digit in cells)
 
 
-def _credit(puzzle: BookPuzzle) -> str:
+def _credit(puzzle: BookPuzzle, permission_said: bool) -> str:
     shown = f"first shown {puzzle.shown}" if puzzle.shown else ""
-    details = ", ".join(said for said in (puzzle.setter, shown, puzzle.permission) if said)
-    return f"{puzzle.number}: {puzzle.title}. {details}".rstrip(". ")
+    details = ", ".join(said for said in (puzzle.setter, shown) if said)
+    said = (puzzle.title, details, "" if permission_said else puzzle.permission.rstrip("."))
+    return f"{puzzle.number}: {'. '.join(words for words in said if words)}"
 
 
 def spoken(mark: str) -> str:

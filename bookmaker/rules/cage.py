@@ -1,4 +1,4 @@
-"""Killer cages: digits in a cage differ and add up to its total, if it has one.
+"""Cages: digits in a cage differ and add up to its total, if it has one.
 
 Manifest: a picture of letters with a table of totals, or a list of cells, each with or without a total. A cage hangs
 together by sides, has at most as many cells as there are digits, and shares no cell with another.

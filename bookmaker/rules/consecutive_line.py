@@ -1,4 +1,4 @@
-"""Consecutive lines, which the trade calls renbans: the digits of a line, in any order, form a run without a gap.
+"""Consecutive lines: the digits of a line, in any order, form a run without a gap.
 
 Manifest: a list of chains.
 """

@@ -1,4 +1,4 @@
-"""Difference lines, which the trade calls whispers: neighbours along the line differ by at least n, 5 unless said.
+"""Difference lines: neighbours along the line differ by at least n, 5 unless said.
 
 Manifest: a list of chains, or a table with `lines` and the difference under `least`.
 """

@@ -63,7 +63,7 @@ def _clause(grid: Grid, group: Sequence[Told], alike: Told | None, voice: Voice,
     reason = step.because
     if end := _leads_to(grid, told):
         tried = [each.removed[0] for each in group]
-        gone = f"{symbol(tried[0][1])} goes" if len(tried) == 1 else "both go" if len(tried) == 2 else "all go"
+        gone = f"{symbol(tried[0][1])} is out" if len(tried) == 1 else f"{'both' if len(tried) == 2 else 'all'} are out"
         reason = f"with {_either(grid, tried)}, {end}, so {gone}"
     elif not _says_it(grid, told):
         link = "; " if ", so " in reason and ";" not in reason else ", so "

@@ -36,6 +36,21 @@ def test_what_is_printed_of_a_puzzle():
     assert sum(kettle.rating.profile) == pytest.approx(proof.grade.path.effort)
 
 
+@pytest.mark.parametrize(
+    ("typed", "printed"),
+    [
+        ("printed by kind permission of the setter", "Printed by kind permission of the setter."),
+        ("© 2026 Attic Press (all rights reserved)", "© 2026 Attic Press (all rights reserved)."),
+        ("Copy it freely!", "Copy it freely!"),
+        ("", ""),
+    ],
+)
+def test_a_permission_is_printed_as_a_sentence(typed, printed):
+    """In the credits it follows “Fennel, first shown 14 March 2026.”"""
+    proofs = [replace(proof, entry=replace(proof.entry, permission=typed)) for proof in sample_proofs()]
+    assert {puzzle.permission for puzzle in make_book(sample_manifest(), proofs).puzzles} == {printed}
+
+
 def test_a_puzzle_without_a_title_is_called_by_its_rules():
     assert picked("attic").puzzles[0].title == "Classic"
     untitled = [replace(proof, entry=replace(proof.entry, title="")) for proof in sample_proofs()]
