@@ -35,7 +35,7 @@ def load(path: Path) -> Manifest:
     file = path / MANIFEST_NAME if path.is_dir() else path
     if path.is_dir() and not file.exists():
         hint = f"“bookmaker start {path}” makes a small book to begin with"
-        desk.error(Place(str(path)), "no-file", f"the folder holds no {MANIFEST_NAME}", hint)
+        desk.error(Place(str(path)), "no-file", f"there is no {MANIFEST_NAME} in this folder", hint)
         desk.raise_errors()
     text = read_file(file, str(file), Place(str(file)), desk)
     manifest: Manifest | None = None
@@ -77,21 +77,21 @@ def _read_tree(tree: Node, file: Path, desk: Desk) -> tuple[Heading, tuple[Chapt
     if "chapters" not in fields:
         misspelt = isinstance(tree, Table) and len(fields) < len(tree.entries)
         if heading.order == "chapters" and heading.order_place and not misspelt:
-            said = "the order is by chapters, and there are none"
+            said = "the order is by chapters, but there are none"
             desk.error(
-                heading.order_place, "no-chapters", said, "put the puzzles under “chapters:”, or say “order: effort”"
+                heading.order_place, "no-chapters", said, "put the puzzles under “chapters:”, or write “order: effort”"
             )
         return heading, (), [fields["puzzles"]] if "puzzles" in fields else []
     if "puzzles" in fields:
-        said = "a book has either chapters or one list of puzzles, and both are given"
+        said = "a book has either chapters or one list of puzzles, not both"
         desk.error(fields["puzzles"].place, "chapters-and-puzzles", said, "move these puzzles into a chapter")
     if heading.order not in (None, "chapters") and heading.order_place:
-        said = f"the order “{heading.order}” leaves no room for chapters"
+        said = f"“order: {heading.order}” does not go with chapters"
         desk.error(
             heading.order_place,
             "order-chapters",
             said,
-            "say “order: chapters”; each chapter is then in order of effort",
+            "write “order: chapters”; within each chapter the order is by effort",
         )
     heading = replace(heading, order="chapters")
     return heading, *_read_chapters(fields["chapters"], desk)
@@ -106,7 +106,7 @@ def _lifted(tree: Node, desk: Desk) -> Node:
     if not astray:
         return tree
     for word, _ in astray:
-        said = f"“{word.value}” stands under “book”, and belongs below it"
+        said = f"“{word.value}” is set under “book” and belongs below it"
         desk.error(word.place, "lost-name", said, f"begin “{word.value}:” in the first column")
     own = Table(book.place, tuple(entry for entry in book.entries if entry not in astray))
     return Table(tree.place, (*((word, own if node is book else node) for word, node in tree.entries), *astray))
@@ -118,7 +118,9 @@ def _read_chapters(node: Node, desk: Desk) -> tuple[tuple[Chapter, ...], list[No
         fields = read_fields(item, "the chapter", desk, ("title", "note", "puzzles"), ("title", "puzzles"))
         title = fields.get("title")
         if isinstance(title, Word) and not title.value.strip():
-            desk.error(title.place, "no-value", "the chapter's title is left empty", "it stands at the chapter's head")
+            desk.error(
+                title.place, "no-value", "the chapter's title is left empty", "it is printed at the head of the chapter"
+            )
         chapters.append(Chapter(read_line(fields, "title", desk), read_note(fields, "note", desk)))
         lists.append(fields.get("puzzles", Sequence(item.place, ())))
     return tuple(chapters), lists
@@ -128,7 +130,7 @@ def _manifest(heading: Heading, entries: Iterable[Entry], chapters: tuple[Chapte
     taken = tuple(islice(entries, limits.PUZZLES + 1))
     if len(taken) > limits.PUZZLES:
         said = f"the book has more than {limits.PUZZLES} puzzles"
-        desk.error(taken[-1].place, "many-puzzles", said, "part it into several books")
+        desk.error(taken[-1].place, "many-puzzles", said, "split it into several books")
     if not taken and not any(desk.errors()):
         hint = "list them under “puzzles:”, each after a dash: “- id: …”"
         desk.error(Place(heading.place.file), "no-puzzles", "the book has no puzzles", hint)

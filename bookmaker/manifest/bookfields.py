@@ -40,7 +40,7 @@ def read_heading(node: Node, desk: Desk) -> Heading:
     fields = read_fields(node, "the book", desk, BOOK_KEYS, ("title",))
     title = fields.get("title")
     if isinstance(title, Word) and not title.value.strip():
-        desk.error(title.place, "no-value", "the book's title is left empty", "the title stands on the front page")
+        desk.error(title.place, "no-value", "the book's title is left empty", "it is printed on the title page")
     order = fields.get("order")
     return Heading(
         place=title.place if title else node.place,

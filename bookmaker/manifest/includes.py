@@ -111,8 +111,8 @@ class Shelf:
         """Is this a file not yet in the book, and within the limits?"""
         said = hint = code = ""
         if true_path in source.through:
-            said, code = f"{quoted(named.value)} includes itself in a circle", "include-loop"
-            hint = "take the line away from one of the files in the circle"
+            said, code = f"{quoted(named.value)} includes itself, directly or by way of others", "include-loop"
+            hint = "remove the line from one of these files"
         elif true_path in self.taken:
             said, code = f"{quoted(named.value)} is already included, at {self.taken[true_path]}", "include-twice"
         elif len(source.through) > limits.INCLUDE_DEPTH:
@@ -126,5 +126,5 @@ class Shelf:
         return True
 
 
-_ALONE = "“- include: file” stands alone; what is said of a puzzle stands in the included file"
-_INSIDE = "a book includes files of its own folder and the folders in it, so that it can be moved as a whole"
+_ALONE = "“- include: file” stands on its own; what belongs to a puzzle goes into the included file"
+_INSIDE = "a book includes only files in its own folder or below, so that it can be moved as a whole"

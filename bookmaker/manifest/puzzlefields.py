@@ -70,8 +70,8 @@ def _with_rules_inside(node: Node, desk: Desk) -> Node:
     if not astray:
         return node
     first, *more = (word for word, _ in astray)
-    said = f"“{first.value}” is a kind of rule and does not stand under “rules”"
-    hint = "begin with “rules:” and set the kinds of rules below it in further"
+    said = f"“{first.value}” is a kind of rule and belongs under “rules”"
+    hint = "write “rules:” and indent the kinds of rules below it"
     desk.error(first.place, "lost-rule", said, hint, tuple(word.place for word in more))
     rules = node.get("rules")
     others = [entry for entry in node.entries if entry not in astray and entry[1] is not rules]

@@ -47,7 +47,7 @@ def parted(fields: Mapping[str, Node], desk: Desk) -> Mapping[str, Node]:
             kind = _say_named(name, lines[at], desk)
             begin = at + 1
         elif name in PICTURES and _begun_wrong(name, lines):
-            said = f"after “{name}:” stands {quoted(lines[0].text)} where an upright bar is wanted"
+            said = f"{quoted(lines[0].text)} follows “{name}:” where an upright bar is needed"
             desk.error(lines[0].place, "no-bar", said, f"write “{name}: |”")
             meant[name] = _word(lines[1:])
             continue
@@ -56,7 +56,8 @@ def parted(fields: Mapping[str, Node], desk: Desk) -> Mapping[str, Node]:
             at = begin
             kind = next((free for free in (kind, *PICTURES) if free not in meant), kind)
             said = f"this picture has no name of its own and has become part of “{name}”"
-            desk.error(lines[at].place, "lost-name", said, f"above it write “{kind}: |”, in the column of “{name}”")
+            hint = f"write “{kind}: |” above it, in the same column as “{name}”"
+            desk.error(lines[at].place, "lost-name", said, hint)
         else:
             continue
         meant[name] = _word(lines[:at]) if at else Word(node.place, "")
@@ -73,8 +74,8 @@ def _say_named(name: str, line: _Line, desk: Desk) -> str:
     if line.text.startswith("-"):
         hint = "a new item of the list begins in the column of the dashes above"
     else:
-        hint = f"begin it in the column of “{name}”; kinds of rules stand under “rules:”, set in further"
-    desk.error(line.place, "lost-name", f"this line is taken for {text} under “{name}”", hint)
+        hint = f"begin it in the same column as “{name}”; kinds of rules go under “rules:”, indented further"
+    desk.error(line.place, "lost-name", f"this line is taken as {text} under “{name}”", hint)
     heading = _HEADING.fullmatch(line.text)
     return heading[1] if heading else ""
 

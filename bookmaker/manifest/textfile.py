@@ -27,7 +27,9 @@ def read_file(path: Path, shown: str, asked: Place, desk: Desk) -> str | None:
         return None
     if len(data) > FILE_BYTES:
         said = f"the file is larger than {FILE_BYTES // 1_000_000} million characters, which no book needs"
-        desk.error(Place(shown), "file-large", said, "is it the right file? a large book can be parted with “include:”")
+        desk.error(
+            Place(shown), "file-large", said, "is it the right file? a large book can be split up with “include:”"
+        )
         return None
     if data.startswith((codecs.BOM_UTF16_LE, codecs.BOM_UTF16_BE)):
         desk.error(Place(shown), "not-utf-8", "the file is saved as UTF-16, not as UTF-8", _SAVE_AGAIN)

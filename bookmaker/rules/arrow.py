@@ -78,7 +78,7 @@ arrow:
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
         nodes = (body,) if isinstance(body, Table) else read_items(body, "the arrow", desk)
         if not nodes:
-            desk.error(body.place, "no-chains", "no arrow is listed here", "or leave the whole entry out")
+            desk.error(body.place, "no-chains", "no arrow is listed here", "name one, or leave out the whole entry")
         arrows = [_read_arrow(node, grid, desk) for node in nodes]
         good: list[Arrow] = []
         listed: set[tuple[tuple[int, ...], Chain]] = set()
@@ -192,7 +192,7 @@ def _read_circle(node: Node, grid: Grid, desk: Desk) -> tuple[int, ...] | None:
         desk.error(node.place, "oval-crooked", "the cells of an oval should follow each other in a row or a column")
     elif len(circle) > 1 and grid.size > 9:
         text = f"an oval is read as a number, which a {grid.size}×{grid.size} grid has too many digits for"
-        desk.error(node.place, "oval-size", text, "take a circle of one cell")
+        desk.error(node.place, "oval-size", text, "use a circle of one cell")
     else:
         return circle
     return None
@@ -215,7 +215,7 @@ def _read_shafts(body: Node, circle: tuple[int, ...], grid: Grid, desk: Desk) ->
             desk.error(node.place, "shaft-in-circle", f"the shaft comes back into its circle at {grid.name(inside)}")
         elif not any(grid.touching(shaft[0], cell) for cell in circle):
             text = f"the shaft begins at {grid.name(shaft[0])}, which does not touch the circle"
-            desk.error(node.place, "shaft-apart", text, "name its cells from beside the circle to the tip")
+            desk.error(node.place, "shaft-apart", text, "name its cells from the one beside the circle to the tip")
         else:
             good.append((shaft, node))
     return good if good and len(good) == len(nodes) else None

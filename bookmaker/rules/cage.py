@@ -135,7 +135,7 @@ def _read(body: Node, grid: Grid, desk: Desk) -> Iterator[Placed]:
     else:
         items = (body,) if isinstance(body, Table) else read_items(body, "the cage", desk)
         if not items:
-            desk.error(body.place, "no-areas", "no cage is listed here", "or leave the whole entry out")
+            desk.error(body.place, "no-areas", "no cage is listed here", "name one, or leave out the whole entry")
         for item in items:
             cage = _listed(item, grid, desk)
             if cage is not None:
@@ -192,8 +192,8 @@ def _check(placed: Sequence[Placed], grid: Grid, desk: Desk) -> None:
         name = f"cage {area.letter}" if area.letter else f"the cage at {grid.name(area.cells[0])}"
         pieces = grid.pieces(area.cells)
         if len(pieces) > 1:
-            text = f"{name} falls apart: {grid.name(pieces[1][0])} shares no side with the cells before it"
-            hint = "take another letter for another cage" if area.letter else "list it as two cages"
+            text = f"{name} is in pieces: {grid.name(pieces[1][0])} shares no side with the cells before it"
+            hint = "use another letter for another cage" if area.letter else "list it as two cages"
             desk.error(area.place, "cage-split", text, hint)
         taken = next((cell for cell in area.cells if cell in owner), None)
         if taken is not None:

@@ -139,7 +139,7 @@ def _areas_by_letter(body: Node, grid: Grid, desk: Desk) -> dict[str, list[Area]
     sound = bool(body.entries)
     for key, value in body.entries:
         if len(key.value) != 1 or not key.value.isalpha():
-            desk.error(key.place, "clone-letter", f"a clone is called by one letter, not “{key.value}”")
+            desk.error(key.place, "clone-letter", f"a clone is named by one letter, not “{key.value}”")
             sound = False
         what = f"clone {key.value}"
         areas = [read_area(node, what, grid, desk) for node in read_items(value, what, desk)]
@@ -152,7 +152,7 @@ def _sound(letter: str, areas: list[Area], grid: Grid, desk: Desk) -> bool:
     """Are these clones of each other, and is there room for the same digits in all of them?"""
     first = areas[0]
     if len(areas) < 2:
-        hint = "areas that touch by a side are one area in a picture; list those by their cells"
+        hint = "areas that share a side are one area in a picture; list these by their cells"
         desk.error(first.place, "clone-alone", f"clone {letter} is a single area and needs at least two", hint)
         return False
     for area in areas[1:]:
@@ -164,7 +164,7 @@ def _sound(letter: str, areas: list[Area], grid: Grid, desk: Desk) -> bool:
     for one, other in combinations(areas, 2):
         clash = next((pair for pair in zip(one.cells, other.cells, strict=True) if sees(grid, *pair)), None)
         if clash:
-            text = f"clone {letter} asks for one digit at {cells_listed(grid, clash)}, which can't hold the same"
+            text = f"clone {letter} asks for the same digit at {cells_listed(grid, clash)}, which can't be equal"
             desk.error(other.place, "clone-clash", text, "they share a row, a column or a region")
             return False
     return True

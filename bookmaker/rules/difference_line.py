@@ -60,8 +60,10 @@ difference-line:
         lines, option = lines_and_option(body, cls.noun, "least", desk)
         least = USUAL if option is None else read_whole(option, "the least difference", desk, 1, grid.size - 1)
         if option is None and grid.size <= USUAL:
-            text = f"digits from 1 to {grid.size} never differ by {USUAL}, which is meant where nothing is said"
-            desk.error(body.place, "difference-large", text, "give “lines:” and the difference as “least: 2”")
+            text = f"digits from 1 to {grid.size} never differ by {USUAL}, the usual difference"
+            desk.error(
+                body.place, "difference-large", text, "write “lines:” and a smaller difference, such as “least: 2”"
+            )
             return None
         if lines is None or least is None:
             return None

@@ -49,7 +49,7 @@ class DisjointGroups(WholeGridRule):
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
         if grid.box is None:
-            text = "disjoint groups need rectangular boxes: a place in one box must be a place in every box"
+            text = "disjoint groups need rectangular boxes, all of the same shape"
             desk.error(body.place, "groups-grid", text)
             return None
         return super().read(body, grid, desk)

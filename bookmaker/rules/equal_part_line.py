@@ -55,7 +55,7 @@ equal-part-line:
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
         if not grid.regions:
-            text = "a equal-part line needs boxes or other regions, and this grid has none"
+            text = "an equal-part line needs boxes or other regions, and this grid has none"
             desk.error(body.place, "no-regions", text)
             return None
 
@@ -63,15 +63,15 @@ equal-part-line:
             parts = _parts(grid, chain)
             if len(parts) == 1:
                 where = grid.region_name(grid.region_of[chain[0]])
-                return "one-region", f"the equal-part line never leaves {where}", "it needs at least two parts"
+                return "one-region", f"the equal-part line never leaves {where}", "it needs at least two stretches"
             low = max(parts, key=lambda part: open_limits(grid, part)[0])
             high = min(parts, key=lambda part: open_limits(grid, part)[1])
             least, most = open_limits(grid, low)[0], open_limits(grid, high)[1]
             if least <= most:
                 return unfillable(grid, chain, cls.noun, _equal_sums(tuple(len(part) for part in parts)))
             text = (
-                f"the sums of the equal-part line can't be equal: its part at {grid.name(low[0])} adds up to at least "
-                f"{least}, its part at {grid.name(high[0])} to at most {most}"
+                f"the sums of the equal-part line can't be equal: its stretch at {grid.name(low[0])} adds up to at "
+                f"least {least}, its stretch at {grid.name(high[0])} to at most {most}"
             )
             return "sums-apart", text, ""
 

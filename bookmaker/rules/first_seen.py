@@ -56,7 +56,7 @@ first-seen:
         if len(set(known)) < len(known):
             desk.error(place, "digit-twice", f"the clue {quoted(text)} names a digit twice")
         elif len(known) > SEEN:
-            said = f"the clue {quoted(text)} names {counted(len(known), 'digit')}, but only three cells are looked at"
+            said = f"the clue {quoted(text)} names {counted(len(known), 'digit')}, but only three cells are meant"
             desk.error(place, "too-many-digits", said)
         return known
 
@@ -147,7 +147,7 @@ def _twice_in_a_house(placed: Placed, grid: Grid, desk: Desk) -> None:
         if clue.value == other.value and len(both) == 2 * SEEN:
             house = next((house for house in grid.houses if both <= set(house.cells)), None)
             if house is not None:
-                said = f"{symbol(clue.value)} {clue.where} and {other.where} would stand twice in {house.name}"
+                said = f"{symbol(clue.value)} {clue.where} and {other.where} would appear twice in {house.name}"
                 desk.error(
                     placed[clue], "clues-contradict", said, "one of the two is likely a slip", also=(placed[other],)
                 )

@@ -71,7 +71,7 @@ limits:
                 sound &= cells is not None
                 for cell in cells or ():
                     if cell in limits:
-                        hint = "say all of it in one line"
+                        hint = "put all of it in one line"
                         desk.error(part.place, "limit-twice", f"{grid.name(cell)} is limited twice", hint)
                         sound = False
                     elif written is not None:
@@ -164,7 +164,9 @@ def _crowded(limits: Mapping[int, Limit], typed: Mapping[int, Place], grid: Grid
             if len(cells) > mask.bit_count():
                 left = f"have only {digits_listed(digits_in(mask))} left among them"
                 text = f"{cells_listed(grid, sorted(cells))} of {house.name} {left}"
-                desk.error(typed[cells[-1]], "limits-crowd", text, "they stand in one house, so their digits differ")
+                desk.error(
+                    typed[cells[-1]], "limits-crowd", text, "cells of one row, column or region hold different digits"
+                )
                 return True
     return False
 

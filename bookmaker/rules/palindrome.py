@@ -54,8 +54,8 @@ palindrome:
         def objects(chain: Chain) -> Complaint | None:
             for one, other in _mirrored(chain):
                 if sees(grid, one, other):
-                    text = f"the palindrome wants one digit in {grid.name(one)} and {grid.name(other)}"
-                    return "palindrome-clash", text, "the two see each other, so their digits must differ"
+                    text = f"the palindrome asks for the same digit in {grid.name(one)} and {grid.name(other)}"
+                    return "palindrome-clash", text, "they share a row, column or region, so they must differ"
             return None
 
         chains = read_chains(body, cls.noun, grid, desk, objects=objects)

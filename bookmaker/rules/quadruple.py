@@ -70,7 +70,7 @@ quadruple:
                 continue
             trouble = _trouble_with(cells, digits, grid)
             if cells in (ring.cells for ring in rings):
-                desk.error(key.place, "corner-twice", "this corner has its digits already")
+                desk.error(key.place, "corner-twice", "this corner already has its digits")
                 sound = False
             elif trouble:
                 desk.error(value.place, *trouble)

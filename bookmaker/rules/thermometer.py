@@ -53,7 +53,7 @@ thermometer:
             text = (
                 f"with the thermometers before it, this one would rise above {symbol(grid.size)} at {grid.name(cell)}"
             )
-            return "thermometers-clash", text, "follow their shared cells from bulb to tip"
+            return "thermometers-clash", text, "follow the cells they share from bulb to tip"
 
         why = f"only {grid.size} digits can rise along it"
         chains = read_chains(body, cls.noun, grid, desk, most=grid.size, why=why, objects=objects)

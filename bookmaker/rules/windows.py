@@ -35,7 +35,7 @@ class Windows(Rule):
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
         if grid.box is None or grid.box[0] != grid.box[1]:
-            text = "windows need square boxes, as on the 9×9 grid with boxes of 3×3"
+            text = "windows need square boxes, as on the 9×9 grid"
             desk.error(body.place, "windows-grid", text, "draw other inner areas as “extra-region”")
             return None
         return cls() if read_yes(body, "windows", desk) else None

@@ -170,7 +170,7 @@ def test_slips(text: str, code: str, line: int, column: int) -> None:
         ("- id: a\n  b: 1\n  b: 2\n", "keep one of the two"),
         ('a: "b" c', "put single quotes around the whole"),
         ("a: 'it's'", "typed twice: 'it''s'"),
-        ("a: [b] c", "begins with a bracket stands in quotes"),
+        ("a: [b] c", "begins with a bracket goes in quotes"),
         ("a: {b: 1]", "a “{” is closed with “}”"),
         ("a: {b: 1\nc: 2", "close it with “}”"),
         ("a: {b:1}", "write “b: 1”"),

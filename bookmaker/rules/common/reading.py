@@ -27,9 +27,11 @@ def read_yes(body: Node, what: str, desk: Desk) -> bool:
     if word in ("", "yes", "true"):
         return True
     if word in ("no", "false"):
-        desk.error(body.place, "rule-off", f"{what} is switched off here", "a rule that does not hold is left out")
+        desk.error(body.place, "rule-off", f"{what} is turned off here", "to do without the rule, leave it out")
     else:
-        desk.error(body.place, "not-yes", f"{what} takes no cells or values, only “yes”", "it holds in the whole grid")
+        desk.error(
+            body.place, "not-yes", f"{what} takes only “yes”, no cells or values", "it applies to the whole grid"
+        )
     return False
 
 
