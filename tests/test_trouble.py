@@ -34,7 +34,7 @@ def test_warnings_alone_stop_nothing() -> None:
     desk.error(Place("a", 2, 1), "e", "stop")
     with pytest.raises(BookTroubles) as found:
         desk.raise_errors()
-    assert [t.code for t in found.value.troubles] == ["w", "e"]
+    assert [t.code for t in found.value.troubles] == ["e", "w"]
 
 
 def test_nearest_word() -> None:

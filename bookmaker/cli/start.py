@@ -9,6 +9,7 @@ import click
 from bookmaker.cli.group import main
 from bookmaker.cli.paths import NEW_FOLDER
 from bookmaker.starter import write_starter
+from bookmaker.trouble import typed
 
 
 @main.command("start")
@@ -21,4 +22,4 @@ def start_command(folder: Path, kind: str | None) -> None:
     """
     for path in write_starter(folder, kind):
         click.echo(f"wrote {path}")
-    click.echo(f"now try: bookmaker typeset {folder} --out {folder / 'printed'}")
+    click.echo(f"now try: bookmaker typeset {typed(folder)} --out {typed(folder / 'printed')}")

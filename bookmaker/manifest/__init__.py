@@ -22,21 +22,20 @@ from bookmaker.manifest.texts import read_line, read_note
 from bookmaker.manifest.yamlfile import parse_yaml
 from bookmaker.placed import Node, Sequence, Table, Word, read_fields, read_items
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.trouble import Desk, Place, in_file_order
+from bookmaker.trouble import Desk, Place, in_file_order, typed
 
 __all__ = ["load"]
 
-MANIFEST_NAME = "book.yaml"
+MANIFEST_NAMES = ("book.yaml", "book.yml")
+
+NAMED = 3
+"""So many puzzles are named where something is said of several."""
 
 
 def load(path: Path) -> Manifest:
     """Read the book at a path. Raises `BookTroubles` with everything that is wrong, in file order."""
     desk = Desk()
-    file = path / MANIFEST_NAME if path.is_dir() else path
-    if path.is_dir() and not file.exists():
-        hint = f"“bookmaker start {path}” makes a small book to begin with"
-        desk.error(Place(str(path)), "no-file", f"there is no {MANIFEST_NAME} in this folder", hint)
-        desk.raise_errors()
+    file = _manifest_in(path, desk) if path.is_dir() else path
     text = read_file(file, str(file), Place(str(file)), desk)
     manifest: Manifest | None = None
     if text is not None:
@@ -46,9 +45,22 @@ def load(path: Path) -> Manifest:
     return manifest
 
 
+def _manifest_in(folder: Path, desk: Desk) -> Path:
+    """The manifest of a folder. Raises `BookTroubles` where there is none, or more than one."""
+    found = [folder / name for name in MANIFEST_NAMES if (folder / name).exists()]
+    if len(found) > 1:
+        said = f"there is a {MANIFEST_NAMES[0]} and a {MANIFEST_NAMES[1]} in this folder"
+        desk.error(Place(str(folder)), "two-books", said, "name the one that is meant, or move the other away")
+    elif not found:
+        hint = f"“bookmaker start {typed(folder)}” makes a small book to begin with"
+        desk.error(Place(str(folder)), "no-file", f"there is no {MANIFEST_NAMES[0]} in this folder", hint)
+    desk.raise_errors()
+    return found[0]
+
+
 def _from_list(text: str, file: Path, desk: Desk) -> Manifest:
     heading = Heading(Place(str(file)), file.stem)
-    return _manifest(heading, read_classics(text, str(file), desk), (), desk)
+    return _manifest(heading, read_classics(text, str(file), desk), (), desk, permissions=False)
 
 
 def _from_yaml(text: str, file: Path, desk: Desk) -> Manifest | None:
@@ -121,12 +133,20 @@ def _read_chapters(node: Node, desk: Desk) -> tuple[tuple[Chapter, ...], list[No
             desk.error(
                 title.place, "no-value", "the chapter's title is left empty", "it is printed at the head of the chapter"
             )
-        chapters.append(Chapter(read_line(fields, "title", desk), read_note(fields, "note", desk)))
+        place = title.place if title else item.place
+        chapters.append(Chapter(read_line(fields, "title", desk), read_note(fields, "note", desk), place))
         lists.append(fields.get("puzzles", Sequence(item.place, ())))
     return tuple(chapters), lists
 
 
-def _manifest(heading: Heading, entries: Iterable[Entry], chapters: tuple[Chapter, ...], desk: Desk) -> Manifest:
+def _manifest(
+    heading: Heading,
+    entries: Iterable[Entry],
+    chapters: tuple[Chapter, ...],
+    desk: Desk,
+    permissions: bool = True,
+) -> Manifest:
+    """`permissions` says whether the file has room for permission lines."""
     taken = tuple(islice(entries, limits.PUZZLES + 1))
     if len(taken) > limits.PUZZLES:
         said = f"the book has more than {limits.PUZZLES} puzzles"
@@ -135,6 +155,8 @@ def _manifest(heading: Heading, entries: Iterable[Entry], chapters: tuple[Chapte
         hint = "list them under “puzzles:”, each after a dash: “- id: …”"
         desk.error(Place(heading.place.file), "no-puzzles", "the book has no puzzles", hint)
     _warn_of_twins(taken, desk)
+    if permissions:
+        _warn_of_permissions(taken, heading.place.file, desk)
     return Manifest(
         place=heading.place,
         title=heading.title,
@@ -147,8 +169,19 @@ def _manifest(heading: Heading, entries: Iterable[Entry], chapters: tuple[Chapte
         band_names=heading.band_names,
         chapters=chapters,
         publication=heading.publication,
+        places=heading.places,
         warnings=in_file_order(trouble for trouble in desk.found if trouble.warning),
     )
+
+
+def _warn_of_permissions(entries: Iterable[Entry], file: str, desk: Desk) -> None:
+    """One line for all puzzles that may be printed by nobody's leave."""
+    without = [entry.id for entry in entries if not entry.permission]
+    if without:
+        named = ", ".join(without[:NAMED]) + (" …" if len(without) > NAMED else "")
+        which = f"“{named}” has" if len(without) == 1 else f"{len(without)} puzzles ({named}) have"
+        said = f"{which} no “permission:” line; one under “book:” holds for all puzzles without their own"
+        desk.warn(Place(file), "no-permission", said)
 
 
 def _warn_of_twins(entries: Iterable[Entry], desk: Desk) -> None:

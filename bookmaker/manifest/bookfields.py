@@ -5,7 +5,8 @@ In: the node under `book:`. Out: a `Heading`, with troubles on the desk.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 from typing import cast, get_args
 
 from bookmaker.manifest import limits
@@ -33,6 +34,7 @@ class Heading:
     band_names: tuple[str, ...] = BAND_NAMES
     permission: str = ""
     publication: Publication = PLAIN
+    places: Mapping[str, Place] = field(default_factory=dict)
 
 
 def read_heading(node: Node, desk: Desk) -> Heading:
@@ -54,6 +56,7 @@ def read_heading(node: Node, desk: Desk) -> Heading:
         band_names=_bands(fields["bands"], desk) if "bands" in fields else BAND_NAMES,
         permission=read_line(fields, "permission", desk),
         publication=read_publication(fields, desk),
+        places={name: value.place for name, value in fields.items()},
     )
 
 

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 from datetime import date
 from typing import Literal, TypeAlias
 
@@ -21,7 +22,7 @@ class Entry:
     """One puzzle as listed, with all that is said of it.
 
     `chapter` counts from 0; `shown` is when it was first shown; `place` is where its id stands. `marks`
-    has the marks of each of the puzzle's rules as typed, a line a mark.
+    has the marks of each of the puzzle's rules as typed, a line a mark. `places` are where its fields stand, by name.
     """
 
     id: str
@@ -35,6 +36,7 @@ class Entry:
     chapter: int = 0
     link: str = ""
     marks: tuple[tuple[str, ...], ...] = ()
+    places: Mapping[str, Place] = field(default_factory=dict, compare=False)
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,6 +45,8 @@ class Chapter:
 
     title: str
     note: str = ""
+    place: Place | None = field(default=None, compare=False)
+    """Where its title stands."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,6 +54,7 @@ class Manifest:
     """A whole book as its editor typed it.
 
     `chapters` is empty unless `order` is “chapters”; `layout` is "" where none is named, else `layout_place` is where.
+    `places` are where the book's own fields stand, by name.
     """
 
     place: Place
@@ -64,3 +69,4 @@ class Manifest:
     warnings: tuple[Trouble, ...] = ()
     layout_place: Place | None = None
     publication: Publication = PLAIN
+    places: Mapping[str, Place] = field(default_factory=dict, compare=False)

@@ -54,12 +54,20 @@ def read_entry(node: Node, permission: str, chapter: int, ids: dict[str, Place],
     puzzle = _puzzle(fields, node, desk)
     if name is None or puzzle is None or any(not trouble.warning for trouble in desk.found[before:]):
         return None
-    place = fields["id"].place
-    if not own_permission and not permission:
-        hint = "add “permission:” to the puzzle, or once under “book:” where one line holds for all"
-        desk.warn(place, "no-permission", f"“{name}” has no permission line", hint)
-    marks = _typed_marks(fields.get("rules"))
-    return Entry(name, puzzle, place, title, setter, shown, own_permission or permission, note, chapter, link, marks)
+    return Entry(
+        name,
+        puzzle,
+        fields["id"].place,
+        title,
+        setter,
+        shown,
+        own_permission or permission,
+        note,
+        chapter,
+        link,
+        _typed_marks(fields.get("rules")),
+        {field: node.place for field, node in fields.items()},
+    )
 
 
 def _with_rules_inside(node: Node, desk: Desk) -> Node:

@@ -67,7 +67,11 @@ FAULTY = {
     "empty": (b"", "not-a-picture", "is empty"),
     "words": (b"a picture of the quay", "not-a-picture", "is not a PNG or JPEG file"),
     "another kind": (_saved("GIF"), "not-a-picture", "is not a PNG or JPEG file"),
-    "drawn with commands": (b"%!PS-Adobe-3.0 EPSF-3.0\n%%BoundingBox: 0 0 9 9\n", "not-a-picture", "is not a PNG or JPEG"),
+    "drawn with commands": (
+        b"%!PS-Adobe-3.0 EPSF-3.0\n%%BoundingBox: 0 0 9 9\n",
+        "not-a-picture",
+        "is not a PNG or JPEG",
+    ),
     "too heavy": (_saved("PNG") + bytes(MOST_BYTES), "picture-large", "is larger than 40 MB"),
 }
 

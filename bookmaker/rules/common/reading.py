@@ -8,6 +8,7 @@ from __future__ import annotations
 import re
 
 from bookmaker.placed import Node, Word, read_text
+from bookmaker.puzzle.cells import closed_up
 from bookmaker.puzzle.grid import SYMBOLS, Grid
 from bookmaker.trouble import Desk
 
@@ -15,7 +16,8 @@ _PART = re.compile(r"[^\s,]+")
 
 
 def parts_of(word: Word) -> tuple[Word, ...]:
-    """What stands between spaces and commas, each part with its own place."""
+    """What stands between spaces and commas, each part with its own place; a run with spaces around its dash is one."""
+    word = closed_up(word)
     return tuple(Word(word.at_offset(found.start()), found.group()) for found in _PART.finditer(word.value))
 
 
