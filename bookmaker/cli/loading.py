@@ -12,7 +12,8 @@ from typing import TypeVar
 import click
 
 from bookmaker.book.order import in_book_order
-from bookmaker.cli.group import say_troubles
+from bookmaker.cli.group import KEPT, say_troubles
+from bookmaker.cli.paths import Whole
 from bookmaker.cli.table import remark
 from bookmaker.manifest import load
 from bookmaker.manifest.model import Entry, Manifest
@@ -30,20 +31,26 @@ def proving_options(command: Command) -> Command:
     """The options of every command that proves puzzles; `proofs_in_order` and `proofs_of` go by them."""
     workers = click.option(
         "--workers",
-        type=click.IntRange(1, 64),
+        type=Whole(1, 64),
         default=1,
         show_default=True,
         expose_value=False,
         callback=lambda ctx, _, value: ctx.meta.update(workers=value),
         metavar="N",
-        help="Share the proving among N processes.",
+        help="Share the proofs among N processes.",
     )
+
+    def asked_afresh(ctx: click.Context, _: click.Parameter, value: bool) -> None:
+        ctx.meta["fresh"] = value
+        again = "the same command without --fresh" if value else "the same command"
+        ctx.meta[KEPT] = f"nothing was written; what was proved so far is kept, and {again} goes on from there"
+
     fresh = click.option(
         "--fresh",
         is_flag=True,
         expose_value=False,
-        callback=lambda ctx, _, value: ctx.meta.update(fresh=value),
-        help="Prove everything anew, also what is known from an earlier run.",
+        callback=asked_afresh,
+        help="Ignore saved proofs.",
     )
     return workers(fresh(command))
 
@@ -72,7 +79,8 @@ def _proofs(entries: tuple[Entry, ...], count: int = 0) -> tuple[Proof, ...]:
 
 def known() -> Store:
     """What earlier runs have kept, unless --fresh asks for everything anew."""
-    return FreshStore(user_store()) if click.get_current_context().meta.get("fresh") else user_store()
+    store = user_store(lambda: click.echo("waiting for another bookmaker that is using the saved proofs …", err=True))
+    return FreshStore(store) if click.get_current_context().meta.get("fresh") else store
 
 
 def shared() -> AbstractContextManager[Executor]:

@@ -3,16 +3,19 @@
 from __future__ import annotations
 
 import json
+import sys
 import textwrap
 from pathlib import Path
+from shutil import get_terminal_size
 
 import click
 
 from bookmaker.cli.group import main, say_troubles
 from bookmaker.cli.loading import book_argument, load_book, proofs_in_order, proving_options, shared
-from bookmaker.cli.paths import NEW_FILE_OR_STREAM
+from bookmaker.cli.paths import NEW_FILE_OR_STREAM, Whole
 from bookmaker.cli.table import proof_table, remark
 from bookmaker.files import write_whole
+from bookmaker.layout import load_layout
 from bookmaker.proof import Proof
 from bookmaker.proof.notes import editor_notes, notes_report
 from bookmaker.proof.report import report
@@ -32,9 +35,9 @@ from bookmaker.trouble import BookTroubles
     metavar="FILE",
     help="Also write everything as JSON; “-” for standard output.",
 )
-@click.option("--count", type=click.IntRange(1), metavar="N", help="Count the solutions of broken puzzles, up to N.")
+@click.option("--count", type=Whole(1), metavar="N", help="Count the solutions of broken puzzles, up to N.")
 @click.option("--notes", is_flag=True, help="Add notes for the editor: forced marks, redundant givens, mirrors …")
-@click.option("--second-opinion", is_flag=True, help="Prove every puzzle again by OR-Tools (extra “audit”).")
+@click.option("--second-opinion", is_flag=True, help="Prove every puzzle again with OR-Tools (extra “audit”).")
 @click.pass_context
 def proof_command(
     ctx: click.Context, book: Path, json_file: str | None, count: int | None, notes: bool, second_opinion: bool
@@ -43,11 +46,13 @@ def proof_command(
 
     Prints a line for each puzzle in book order: its number, title, setter, rules, verdict, band, effort and the
     hardest step a solver meets. Ends with exit code 1 if any puzzle is not proven unique, or if a second opinion
-    differs on any.
+    differs.
     """
     if second_opinion:
         demand_auditor()
     manifest = load_book(book)
+    if manifest.layout:
+        load_layout(manifest.layout, manifest.layout_place, "book")
     proofs = proofs_in_order(manifest, count or 0)
     noted = tuple(editor_notes(proof) for proof in proofs) if notes else ()
     data = report(manifest, proofs)
@@ -59,7 +64,7 @@ def proof_command(
     else:
         if json_file:
             write_whole({Path(json_file): text.encode()})
-        click.echo(proof_table(manifest, proofs))
+        click.echo(proof_table(manifest, proofs, _terminal()))
         for proof, said in zip(proofs, noted, strict=False):
             click.echo(f"\n{proof.entry.title or proof.entry.id}")
             for sentence in said.sentences or ("Nothing to note.",):
@@ -71,6 +76,11 @@ def proof_command(
         ask_again(proofs)
     if not all(isinstance(proof.verdict, Unique) for proof in proofs):
         ctx.exit(1)
+
+
+def _terminal() -> int | None:
+    """The width of the terminal; None where the output goes elsewhere."""
+    return get_terminal_size().columns if sys.stdout.isatty() else None
 
 
 def ask_again(proofs: tuple[Proof, ...]) -> None:

@@ -16,12 +16,39 @@ from bookmaker.solve.verdict import NoSolution, Several, Undecided
 HEADINGS = ("no.", "title", "setter", "rules", "verdict", "band", "effort", "hardest step")
 _TO_THE_RIGHT = (0, 6)
 
+LEAST = {1: 14, 2: 10, 3: 12, 7: 14}
+"""Columns of text that may be cut short, and the least width that is left of them."""
 
-def proof_table(manifest: Manifest, proofs: tuple[Proof, ...]) -> str:
-    """A line a puzzle under a line of headings, in columns."""
+LEFT_OUT = (2, 3, 7)
+"""What is left out, in this order, where the rest finds no room: setter, rules, hardest step."""
+
+GAP = "  "
+
+
+def proof_table(manifest: Manifest, proofs: tuple[Proof, ...], columns: int | None = None) -> str:
+    """A line a puzzle under a line of headings, no wider than so many `columns` of a terminal.
+
+    Where there is too little room, long texts are cut short; where that does not do, what can be missed best is left
+    out.
+    """
     rows = [HEADINGS, *(_row(manifest, number, proof) for number, proof in enumerate(proofs, start=1))]
-    widths = [max(_width(row[i]) for row in rows) for i in range(len(HEADINGS))]
+    widths = {at: max(_width(row[at]) for row in rows) for at in range(len(HEADINGS))}
+    if columns:
+        _narrow(widths, columns)
     return "\n".join(_line(row, widths) for row in rows)
+
+
+def _narrow(widths: dict[int, int], columns: int) -> None:
+    """Make the widest texts narrower, or leave columns out, until all fit."""
+    for out in (None, *LEFT_OUT):
+        widths.pop(out, None) if out is not None else None
+        over = sum(widths.values()) + len(GAP) * (len(widths) - 1) - columns
+        spare = {at: widths[at] - least for at, least in LEAST.items() if widths.get(at, 0) > least}
+        if over <= sum(spare.values()):
+            break
+    for _ in range(min(max(over, 0), sum(spare.values()))):
+        widest = max((at for at in spare if widths[at] > LEAST[at]), key=lambda at: widths[at])
+        widths[widest] -= 1
 
 
 def remark(proof: Proof) -> str:
@@ -84,9 +111,19 @@ def _width(text: str) -> int:
     return sum(2 if unicodedata.east_asian_width(c) in "WF" else not unicodedata.combining(c) for c in text)
 
 
-def _line(row: tuple[str, ...], widths: list[int]) -> str:
+def _line(row: tuple[str, ...], widths: dict[int, int]) -> str:
     padded = []
-    for index, (text, width) in enumerate(zip(row, widths, strict=True)):
+    for at, width in widths.items():
+        text = _cut(row[at], width)
         space = " " * (width - _width(text))
-        padded.append(space + text if index in _TO_THE_RIGHT else text + space)
-    return "  ".join(padded).rstrip()
+        padded.append(space + text if at in _TO_THE_RIGHT else text + space)
+    return GAP.join(padded).rstrip()
+
+
+def _cut(text: str, width: int) -> str:
+    """The text, or as much of its beginning as fits with an ellipsis after it."""
+    if _width(text) <= width:
+        return text
+    while _width(text) >= width:
+        text = text[:-1]
+    return text.rstrip(" ,") + "…"

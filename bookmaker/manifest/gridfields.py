@@ -72,7 +72,7 @@ def _regions(node: Node, size: int, desk: Desk) -> Grid | None:
     if not isinstance(node, Word):
         desk.error(node.place, "not-a-picture", "“regions” should be a picture of letters", _draw("regions"))
         return None
-    picture = read_picture(node, size, "the regions", desk)
+    picture = read_picture(node, size, "the regions", desk, "a letter for each cell")
     if picture is None:
         return None
     if open_cells := [node.at(line, column) for char, line, column in picture if char == "."]:

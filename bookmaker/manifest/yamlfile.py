@@ -43,6 +43,10 @@ _GAPS = {
 _LOST = re.compile(r":?[ \t]+(?P<sign>#[0-9]\S*)")
 """After a text without quotes: a number that its sign turns into a comment."""
 
+_LOST_WHOLE = re.compile(r"[ \t]+(?P<sign>#(?:\S|[ \t]*[0-9])[^\r\n]*)")
+"""After a name: a text that its sign turns into a comment. One that says something of the name has a space and a letter
+after the sign."""
+
 _SWALLOWED = re.compile(r"-\w.*[\r\n]+[ ]*- ")
 """A list of which each item after the first is taken for more of the first one's text."""
 
@@ -139,7 +143,7 @@ class _Reader:
         start, end = _span(event)
         if _SWALLOWED.match(self.text, start, end):
             self.refuse(event, "dash", NO_SPACE_DASH, AS_ITEM)
-        if lost := _LOST.match(self.text, end):
+        if lost := (_LOST if event.value else _LOST_WHOLE).match(self.text, end):
             said = f"{quoted(lost['sign'])} is taken as a comment and will not be printed"
             hint = "put the whole text in quotes: 'Tides #2'"
             self.desk.warn(self.place(lost.start("sign")), "lost-number", said, hint)

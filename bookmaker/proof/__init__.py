@@ -14,7 +14,7 @@ from bookmaker.audit import auditor, second_opinion
 from bookmaker.grade import grade
 from bookmaker.manifest.model import Entry
 from bookmaker.proof.cache import NoStore, Store, key_of
-from bookmaker.proof.crew import AHEAD, Alone, done, in_order
+from bookmaker.proof.crew import Alone, ahead_of, done, in_order
 from bookmaker.proof.model import Proof
 from bookmaker.proof.record import Findings, from_text, to_text
 from bookmaker.rules import keeps_all, problem_of
@@ -85,7 +85,7 @@ def prove_each(
 
     asked = ((entry, key, _known(entry.puzzle, kept.get(key))) for entry, key in _with_keys(entries, count))
     try:
-        for (entry, key, known), (found, seconds) in in_order(asked, begin, AHEAD if crew else 0):
+        for (entry, key, known), (found, seconds) in in_order(asked, begin, ahead_of(workers)):
             if known is None:
                 if not _sound(entry.puzzle, found):
                     raise EngineFault(f"the solution found for “{entry.id}” breaks a rule; please report this puzzle")

@@ -11,12 +11,12 @@ from __future__ import annotations
 import os
 import sqlite3
 import sys
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from contextlib import closing, suppress
 from functools import cache
 from hashlib import sha256
 from pathlib import Path
-from typing import Protocol
+from typing import Any, Protocol, TypeVar
 
 from bookmaker.audit import auditor
 from bookmaker.rules.common.contract import RuledPuzzle
@@ -26,6 +26,11 @@ ROOMS_THAT_MATTER = ("puzzle", "solve", "rules", "grade", "audit", "proof")
 
 PATIENCE = 20.0
 """Seconds to wait while another process writes."""
+
+SILENCE = 1.0
+"""Seconds of these that are waited without a word."""
+
+Answer = TypeVar("Answer")
 
 
 class Store(Protocol):
@@ -62,15 +67,21 @@ class FreshStore:
 
 
 class FileStore:
-    """Keeps texts in a SQLite file; several processes may use it at once, and one may be killed at any moment."""
+    """Keeps texts in a SQLite file; several processes may use it at once, and one may be killed at any moment.
 
-    def __init__(self, file: Path) -> None:
+    `waiting` is called once if another process holds the file for more than a moment.
+    """
+
+    def __init__(self, file: Path, waiting: Callable[[], None] = lambda: None) -> None:
         self.file = file
+        self.waiting = waiting
 
     def get(self, key: str) -> str | None:
+        def ask(database: sqlite3.Connection) -> Any:
+            return database.execute("SELECT text, seal FROM proofs WHERE key = ?", (key,)).fetchone()
+
         try:
-            with closing(sqlite3.connect(self.file, timeout=PATIENCE)) as database:
-                row = database.execute("SELECT text, seal FROM proofs WHERE key = ?", (key,)).fetchone()
+            row = self._patiently(ask)
         except (sqlite3.Error, OSError):
             return None
         if row is None or not isinstance(row[0], str) or hash_of(key, row[0]) != row[1]:
@@ -91,10 +102,27 @@ class FileStore:
             return
 
     def _write(self, rows: list[tuple[str, str, str]]) -> None:
-        self.file.parent.mkdir(parents=True, exist_ok=True)
-        with closing(sqlite3.connect(self.file, timeout=PATIENCE)) as database, database:
+        def write(database: sqlite3.Connection) -> None:
             database.execute("CREATE TABLE IF NOT EXISTS proofs (key TEXT PRIMARY KEY, text TEXT, seal TEXT)")
             database.executemany("INSERT OR REPLACE INTO proofs VALUES (?, ?, ?)", rows)
+
+        self.file.parent.mkdir(parents=True, exist_ok=True)
+        self._patiently(write)
+
+    def _patiently(self, work: Callable[[sqlite3.Connection], Answer]) -> Answer:
+        """What `work` makes of the database, tried again with a word where another process holds it."""
+        try:
+            return self._within(SILENCE, work)
+        except sqlite3.OperationalError as error:
+            if error.sqlite_errorcode not in (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED):
+                raise
+        self.waiting()
+        self.waiting = lambda: None
+        return self._within(PATIENCE - SILENCE, work)
+
+    def _within(self, seconds: float, work: Callable[[sqlite3.Connection], Answer]) -> Answer:
+        with closing(sqlite3.connect(self.file, timeout=seconds)) as database, database:
+            return work(database)
 
 
 def key_of(puzzle: RuledPuzzle, count: int) -> str:
@@ -114,9 +142,9 @@ def code_version(*places: str) -> str:
     return hash_of(sys.version, *(f"{path.relative_to(home)}\n{path.read_text(encoding='utf-8')}" for path in files))
 
 
-def user_store() -> FileStore:
+def user_store(waiting: Callable[[], None] = lambda: None) -> FileStore:
     """The store in the user's cache folder; `BOOKMAKER_CACHE` names another folder."""
-    return FileStore(_cache_folder() / "proofs.sqlite")
+    return FileStore(_cache_folder() / "proofs.sqlite", waiting)
 
 
 def _cache_folder() -> Path:

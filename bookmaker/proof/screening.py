@@ -20,7 +20,7 @@ from bookmaker.manifest import load
 from bookmaker.manifest.classics import read_lines
 from bookmaker.manifest.model import BAND_NAMES, Entry
 from bookmaker.proof import prove_entry
-from bookmaker.proof.crew import AHEAD, done, in_order
+from bookmaker.proof.crew import ahead_of, done, in_order
 from bookmaker.proof.report import puzzle_report
 from bookmaker.trouble import BookTroubles, Desk, Place, Trouble
 
@@ -52,7 +52,7 @@ def screen(lists: Iterable[Path], report: Path, crew: Executor) -> Iterator[dict
         def begin(item: Item) -> Future[dict[str, Any]]:
             return crew.submit(_line, item) if item.entry else done(_line(item))
 
-        for _, data in in_order(items, begin, AHEAD):
+        for _, data in in_order(items, begin, ahead_of(crew)):
             stream.write(json.dumps(data, ensure_ascii=False, separators=(",", ":")).encode() + b"\n")
             stream.flush()
             yield data

@@ -60,6 +60,7 @@ def test_a_character_that_the_fonts_can_not_print_is_named():
     found = troubles(compose, replace(book, title="Ω ☂", body=(chapter, *book.body[1:])), load_layout("a5-book"))
     assert {trouble.code for trouble in found} == {"missing-glyph"}
     said = [(trouble.place, trouble.text) for trouble in found]
-    assert any(place == kettle.place and "壺" in text and "serif" in text for place, text in said)
+    assert any(place == kettle.places["title"] and "壺" in text and "serif" in text for place, text in said)
+    assert any(place == kettle.places["setter"] and "setter" in text for place, text in said)
     assert any(place == book.place and "umbrella" in text for place, text in said)
     assert not any("Ω" in text for _, text in said)

@@ -281,3 +281,13 @@ def test_what_only_looks_like_a_lost_picture_is_left_alone(old: str, new: str, t
     (entry,) = read(tmp_path, {"book.yaml": HEAD + text.replace(old, new)}).entries
     assert entry.puzzle.grid.called == "irregular"
     assert entry.puzzle.givens[0] == 1
+
+
+def test_a_row_missing_in_regions_is_not_to_be_drawn_with_dots(tmp_path: Path) -> None:
+    """Regions refuse dots: every cell belongs to one."""
+    rows = ["aabb", "aabb", "ccdd"]
+    picture = "".join(f"    {row}\n" for row in rows)
+    book = HEAD + f"- id: a\n  size: 4\n  regions: |\n{picture}  givens: {'.' * 16}\n"
+    (found,) = troubles_of(tmp_path, {"book.yaml": book})
+    assert found.code == "picture-size"
+    assert found.hint == "draw 4 rows of 4, with a letter for each cell"

@@ -191,6 +191,14 @@ def test_a_number_that_is_taken_for_a_comment_is_pointed_out() -> None:
     assert [(t.code, t.place.line, t.place.column, t.warning) for t in desk.found] == [("lost-number", 1, 14, True)]
 
 
+@pytest.mark.parametrize(("line", "column"), [("title: # 1", 8), ("title: #1", 8), ("title:   #tides", 10)])
+def test_so_is_a_whole_text_that_is_taken_for_a_comment(line: str, column: int) -> None:
+    desk = Desk()
+    parse_yaml(f"{line}\nsetter:  # who made it\nnote:  # 4 to 16\n  five\n", "book.yaml", desk)
+    assert [(t.code, t.place.line, t.place.column, t.warning) for t in desk.found] == [("lost-number", 1, column, True)]
+    assert "will not be printed" in desk.found[0].text and "in quotes" in desk.found[0].hint
+
+
 def test_a_swelling_file_is_refused_at_its_first_shorthand() -> None:
     lines = ["a: &a [lol, lol, lol, lol, lol, lol, lol, lol]"]
     lines += [

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import sqlite3
+from contextlib import closing
 from dataclasses import replace
 from pathlib import Path
+from threading import Timer
 
 import pytest
 
@@ -116,6 +118,30 @@ def test_without_a_place_to_keep_them_proofs_are_still_made(tmp_path: Path, call
     blocked = FileStore(tmp_path / "file" / "proofs.sqlite")
     assert _prove(blocked, UNIQUE) == _prove(blocked, UNIQUE)
     assert len(calls) == 2
+
+
+@pytest.mark.parametrize(("held", "said", "kept"), [(0.0, 0, True), (0.2, 1, True), (60.0, 1, False)])
+def test_a_store_that_another_process_holds_is_waited_for_with_a_word(
+    store: FileStore, monkeypatch: pytest.MonkeyPatch, held: float, said: int, kept: bool
+) -> None:
+    """Held for so many seconds; a word after a twentieth of one, given up after half of one."""
+    monkeypatch.setattr("bookmaker.proof.cache.SILENCE", 0.05)
+    monkeypatch.setattr("bookmaker.proof.cache.PATIENCE", 0.5)
+    store.put([("old", "text")])
+    words: list[str] = []
+    patient = FileStore(store.file, lambda: words.append("waiting"))
+    with closing(sqlite3.connect(store.file, check_same_thread=False, isolation_level=None)) as other:
+        other.execute("BEGIN EXCLUSIVE")
+        release = Timer(held, other.execute, ["COMMIT"])
+        if held:
+            release.start()
+        else:
+            other.execute("COMMIT")
+        patient.put([("new", "text")])
+        release.cancel()
+        release.join() if held else None
+    assert len(words) == said
+    assert store.get("new") == ("text" if kept else None)
 
 
 def test_the_key_depends_on_all_that_matters(monkeypatch: pytest.MonkeyPatch) -> None:
