@@ -40,7 +40,7 @@ _GAPS = {
 """What lies in the source but not in the text it stands for, by the style of its quotation marks."""
 
 
-_LOST = re.compile(r":?[ \t]+(?P<sign>#[0-9]\S*)")
+_LOST = re.compile(r"[ \t]+(?P<sign>#[0-9]\S*)")
 """After a text without quotes: a number that its sign turns into a comment."""
 
 _LOST_WHOLE = re.compile(r"[ \t]+(?P<sign>#(?:\S|[ \t]*[0-9])[^\r\n]*)")

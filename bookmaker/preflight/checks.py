@@ -19,13 +19,14 @@ from bookmaker.trouble import Trouble
 MM = 72 / 25.4
 
 HAIRLINE = 0.25
-"""The thinnest stroke in points that presses and copiers keep."""
+"""The thinnest stroke in points that presses and copiers keep (common practice, no source)."""
 
 SAFE = 5 * MM
-"""How far text keeps from the trim, in points."""
+"""How far text keeps from the trim, in points (common practice, no source)."""
 
 COARSE, FINE = 150, 300
-"""Pixels per inch at the printed size under which a picture is refused, and under which it draws a warning."""
+"""Pixels per inch at the printed size under which a picture is refused, and under which it draws a warning (common
+practice, no source)."""
 
 ROUNDING = 0.01
 """Lengths in points nearer than this are equal."""

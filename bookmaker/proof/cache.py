@@ -114,7 +114,7 @@ class FileStore:
         try:
             return self._within(SILENCE, work)
         except sqlite3.OperationalError as error:
-            if error.sqlite_errorcode not in (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED):
+            if getattr(error, "sqlite_errorcode", None) not in (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED):
                 raise
         self.waiting()
         self.waiting = lambda: None

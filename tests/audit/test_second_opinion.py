@@ -22,10 +22,9 @@ from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.thermometer import Thermometer
 from bookmaker.solve.verdict import NoSolution, Several, Undecided, Unique, Verdict
 from bookmaker.trouble import BookTroubles, Place
+from tests.published import PULP_SOLVED, WORKED
 
-# PuLP 2.9.0, examples/Sudoku1.py: its worked example and the solution it prints
-GIVENS = "53..7....6..195....98....6.8...6...34..8.3..17...2...6.6....28....419..5....8..79"
-SOLUTION = digits_from("534678912672195348198342567859761423426853791713924856961537284287419635345286179")
+GIVENS, SOLUTION = WORKED, digits_from(PULP_SOLVED)
 
 ROOM = Path(room.__file__).parent
 FILES = sorted(ROOM.glob("*.py"))

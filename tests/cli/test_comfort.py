@@ -20,9 +20,9 @@ from bookmaker.rules import kinds
 from bookmaker.rules.common.contract import RuledPuzzle
 from tests.cli.running import run
 from tests.layout.sample_book import sample_manifest, sample_proofs
+from tests.published import WORKED
 
-# Worked example of PuLP 2.9.0 (`examples/Sudoku1.py`), and the same with rows exchanged within bands.
-WORKED = "53..7....6..195....98....6.8...6...34..8.3..17...2...6.6....28....419..5....8..79"
+# The same with rows exchanged within bands, which leaves it unique.
 TURNED = WORKED[9:18] + WORKED[:9] + WORKED[18:]
 THIRD = WORKED[18:27] + WORKED[9:18] + WORKED[:9] + WORKED[27:]
 

@@ -25,6 +25,7 @@ from bookmaker.rules.thermometer import Thermometer
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Solution, Unique
 from tests.makers.grow import needed_givens, random_solution, rising_chains
+from tests.published import SEVENTEEN, WORKED
 
 
 def proven(puzzle: RuledPuzzle) -> Solution:
@@ -59,7 +60,7 @@ def test_nine_cells_leave_no_freedom(forced_row: RuledPuzzle) -> None:
 
 
 def test_marks_of_single_cells_are_named_one_by_one() -> None:
-    worked = classic("53..7....6..195....98....6.8...6...34..8.3..17...2...6.6....28....419..5....8..79")
+    worked = classic(WORKED)
     rule = Parity(even=(2, 3, 5))  # 4, 6 and 8 in its solution
     puzzle: RuledPuzzle = Puzzle(CLASSIC, worked.givens, (rule,))
     solution = proven(puzzle)
@@ -89,7 +90,7 @@ def test_a_short_thermometer_is_free_and_needed_to_the_end() -> None:
 
 
 def test_a_rule_that_adds_nothing_is_said_to_be_needless() -> None:
-    givens = list(digits_from("000801000000000043500000000000070800000000100020030000600000075003400000000200600"))
+    givens = list(digits_from(SEVENTEEN))
     solution = proven(Puzzle(CLASSIC, tuple(givens)))
     chain = next((c, c + 1) for c in range(80) if c % 9 < 8 and solution[c] < solution[c + 1])
     puzzle: RuledPuzzle = Puzzle(CLASSIC, tuple(givens), (Thermometer((chain,)),))
@@ -101,12 +102,12 @@ def test_a_rule_that_adds_nothing_is_said_to_be_needless() -> None:
 
 def test_no_given_of_a_17_clue_puzzle_can_go() -> None:
     """There is no 16-clue sudoku: McGuire, Tugemann, Civario, Exp. Math. 23 (2014) 190–217."""
-    puzzle = classic("000801000000000043500000000000070800000000100020030000600000075003400000000200600")
+    puzzle = classic(SEVENTEEN)
     assert not needless_givens(puzzle)  # type: ignore[arg-type]
 
 
 def test_needless_givens_are_found() -> None:
-    seventeen = classic("000801000000000043500000000000070800000000100020030000600000075003400000000200600")
+    seventeen = classic(SEVENTEEN)
     solution = proven(Puzzle(CLASSIC, seventeen.givens))
     more = (solution[0], *seventeen.givens[1:])
     assert needless_givens(Puzzle(CLASSIC, more))[0] == 0
@@ -140,8 +141,7 @@ def test_thermometers_turn_with_digits_counted_from_the_other_end() -> None:
 
 
 def test_repair_of_a_puzzle_that_lost_givens() -> None:
-    # The worked example of PuLP 2.9.0 (`examples/Sudoku1.py`), unique.
-    text = "53..7....6..195....98....6.8...6...34..8.3..17...2...6.6....28....419..5....8..79"
+    text = WORKED
     solution = proven(Puzzle(CLASSIC, digits_from(text)))
     found = repair(Puzzle(CLASSIC, digits_from(text)))
     assert found.complete and found.solutions == 1 and not found.differing

@@ -85,7 +85,7 @@ def test_region_borders_stand_exactly_where_two_regions_meet():
 def test_lines_are_three_weights_apart_and_no_hairline_is_too_thin(millimetres):
     cell = millimetres * 72 / 25.4
     thin, thick = cell_pen(cell), region_pen(cell)
-    assert thin.width >= 0.25  # the design's least hairline
+    assert thin.width >= 0.25  # common practice, no source
     assert thick.width >= 3 * thin.width
     assert thin.grey == thick.grey == 0.0
 

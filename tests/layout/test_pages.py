@@ -131,6 +131,7 @@ def test_links_and_bookmarks_lead_somewhere(name):
 
 @every_document
 def test_strokes_fills_and_text_are_dark_enough_and_not_too_thin(name):
+    """No hairline is under 0.25 points: common practice, no source."""
     for items in flattened(name):
         for item in items:
             match item.item:
@@ -155,6 +156,7 @@ def contrast(grey: float) -> float:
 
 
 def test_the_contrast_formula_agrees_with_known_greys():
+    """#767676 and #949494 on white, the lightest greys of 4.5:1 and 3:1: from memory."""
     assert contrast(0x76 / 255) == pytest.approx(4.54, abs=0.005)
     assert contrast(0x94 / 255) == pytest.approx(3.03, abs=0.005)
 

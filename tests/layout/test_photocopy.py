@@ -1,7 +1,8 @@
 """The photocopy test: marks drawn at the smallest size a book prints them, then turned to pure black and white.
 
-At 150 dots an inch a pixel is 0.48 points wide. A copier lays its pixels where it likes, so every mark is copied
-sixteen times, moved by quarters of a pixel. Nothing of a mark may vanish, and no two marks may come out alike.
+At 150 dots an inch (common practice, no source) a pixel is 0.48 points wide. A copier lays its pixels where it likes,
+so every mark is copied sixteen times, moved by quarters of a pixel. Nothing of a mark may vanish, and no two marks may
+come out alike.
 """
 
 from __future__ import annotations

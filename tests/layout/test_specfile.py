@@ -1,4 +1,4 @@
-"""Layout files: the ones that come with bookmaker, and what is said of bad ones. Paper sizes: ISO 216, ANSI Y14.1."""
+"""Layout files: the ones that come with bookmaker, and what is said of bad ones."""
 
 import pytest
 
@@ -17,13 +17,16 @@ GOOD = (shipped("layouts") / "a4-book.yaml").read_text(encoding="utf-8")
 @pytest.mark.parametrize(
     ("name", "width", "height"),
     [
+        # ISO 216: A4 210 × 297 mm, A5 148 × 210 mm, B5 176 × 250 mm
         ("a4-book", 595.276, 841.890),
         ("a4-book-two", 595.276, 841.890),
         ("a4-handout", 595.276, 841.890),
         ("a5-book", 419.528, 595.276),
         ("b5-book", 498.898, 708.661),
+        # trims of 6 × 9 in and 5.5 × 8.5 in: common practice, no source
         ("6x9-book", 432, 648),
         ("half-letter-book", 396, 612),
+        # Letter, 8.5 × 11 in: ANSI/ASME Y14.1, from memory
         ("letter-book", 612, 792),
         ("letter-book-two", 612, 792),
         ("letter-handout", 612, 792),
@@ -38,7 +41,7 @@ def test_papers(name, width, height):
 def test_every_layout_keeps_the_house_rules(name):
     layout = load_layout(name)
     assert layout.margins.inner > layout.margins.outer or layout.use == "handout"
-    assert layout.puzzles.least >= mm(6.5) - 0.001  # pocket books; club sheets 9 mm (common practice)
+    assert layout.puzzles.least >= mm(6.5) - 0.001  # pocket books; club sheets 9 mm (common practice, no source)
     assert layout.use == "book" or layout.puzzles.least >= mm(9) - 0.001
     assert layout.about
     halves = [getattr(layout.type, role).leading / layout.line * 2 for role in layout.type.__dataclass_fields__]

@@ -75,7 +75,9 @@ def test_colours(colour, said: str) -> None:  # type: ignore[no-untyped-def]
 
 
 @pytest.mark.parametrize(
-    ("pixels", "code", "warning"), [(99, "resolution", False), (150, "resolution", True), (300, None, False)]
+    # 150 and 300 pixels an inch: common practice, no source
+    ("pixels", "code", "warning"),
+    [(99, "resolution", False), (150, "resolution", True), (300, None, False)],
 )
 def test_resolution_at_the_printed_size(pixels: int, code: str | None, warning: bool) -> None:
     file = book(Image(60, 60, 72, 36, raster(pixels, 300)))

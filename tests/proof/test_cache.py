@@ -20,10 +20,9 @@ from bookmaker.puzzle.puzzle import Puzzle, digits_from
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.verdict import NoSolution, Several, Tally, Undecided, Unique
 from bookmaker.trouble import Place
+from tests.published import MISPRINT, SEVENTEEN
 
-# 17 clues, unique: McGuire, Tugemann, Civario, Exp. Math. 23 (2014); the grid is from memory of that line of work.
-UNIQUE = "000801000000000043500000000000070800000000100020030000600000075003400000000200600"
-SEVERAL = UNIQUE.replace("000000043", "000000430")
+UNIQUE, SEVERAL = SEVENTEEN, MISPRINT
 NONE = "3" + UNIQUE[1:]  # its one solution has a 2 there
 
 

@@ -5,9 +5,9 @@ In words:
 - its words are there: a sentence with a capital and a full stop, right for one mark and for several, and a primer of at
   least two sentences;
 - its example reads on a 9×9 grid without trouble, and each misuse reports its own trouble at its own place;
-- its marks stay inside the grid and the margins it claims; no hairline is under 0.25 pt; what is light is light enough
-  for pencil, what carries meaning is dark enough to be seen, and what is dark is small or thin; it has a sample for the
-  key unless it draws nothing;
+- its marks stay inside the grid and the margins it claims; no hairline is under 0.25 pt (common practice, no source);
+  what is light is light enough for pencil, what carries meaning is dark enough to be seen, and what is dark is small or
+  thin; it has a sample for the key unless it draws nothing;
 - a filled grid keeps its constraints exactly if it keeps its plain predicate, also where only two neighbouring digits
   have changed places;
 - the engine and OR-Tools CP-SAT, which is told the rule's definition in `bookmaker/audit/`, find the same solutions of

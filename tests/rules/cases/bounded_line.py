@@ -27,7 +27,8 @@ MISUSES = (
 )
 
 DEDUCTIONS = (
-    # Two cells of a row lie between the ends, so the ends are three apart and the line holds neither 1 nor 9.
+    # Two cells of a row lie between the ends, so the ends are three apart and the line holds neither 1 nor 9 (common
+    # practice, no source).
     ("bounded-line: r1c1-r1c4", {}, {"r1c2 r1c3": "19"}),
     ("bounded-line: r1c1-r1c4", {"r1c1": "5", "r1c4": "34689"}, {"r1c4": "346", "r1c2 r1c3": "123459"}),
     ("bounded-line: r1c1-r1c3", {"r1c2": "789"}, {"r1c2": "9"}),
