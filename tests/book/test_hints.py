@@ -1,20 +1,23 @@
 """Hints give away more and more: a place, a kind of step, the step."""
 
+from __future__ import annotations
+
 import re
 
 import pytest
 
 from bookmaker.book.hints import hints_of
+from bookmaker.proof import Proof
 from bookmaker.tell.sticking import sticking_point
 from tests.tell.stories import EASY, HARDER, demo_entries, demo_proof, faults, proof_of
 
 
 @pytest.fixture(params=demo_entries())
-def proof(request):
+def proof(request: pytest.FixtureRequest) -> Proof:
     return demo_proof(request.param)
 
 
-def test_the_first_hint_gives_away_no_more_than_where_to_look(proof):
+def test_the_first_hint_gives_away_no_more_than_where_to_look(proof: Proof) -> None:
     hints = hints_of(proof)
     grid = proof.entry.puzzle.grid
     point = sticking_point(proof.entry.puzzle, proof.grade.path)
@@ -27,7 +30,7 @@ def test_the_first_hint_gives_away_no_more_than_where_to_look(proof):
     assert not re.search(r"\d", hints.what)
 
 
-def test_the_last_hint_makes_the_step(proof):
+def test_the_last_hint_makes_the_step(proof: Proof) -> None:
     hints = hints_of(proof)
     grid, steps = proof.entry.puzzle.grid, proof.grade.path.steps
     point = sticking_point(proof.entry.puzzle, proof.grade.path)
@@ -40,13 +43,13 @@ def test_the_last_hint_makes_the_step(proof):
         assert any(grid.name(cell) in hints.how for cell, _ in strike.step.removed)
 
 
-def test_they_are_well_formed(proof):
+def test_they_are_well_formed(proof: Proof) -> None:
     hints = hints_of(proof)
     for words in (hints.where, hints.what, hints.how):
         assert not faults(words), words
 
 
-def test_two_of_them_in_full():
+def test_two_of_them_in_full() -> None:
     easy = hints_of(proof_of(EASY))
     assert easy.what == "A digit with only one place there."
     assert re.fullmatch(
@@ -56,5 +59,5 @@ def test_two_of_them_in_full():
     assert harder.where != easy.where
 
 
-def test_a_puzzle_without_a_grade_has_none():
+def test_a_puzzle_without_a_grade_has_none() -> None:
     assert hints_of(proof_of("." * 81)) is None

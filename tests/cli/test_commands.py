@@ -32,7 +32,7 @@ puzzles:
 """
 
 
-def run(*words: str | Path) -> Result:
+def run(*words: object) -> Result:
     return CliRunner().invoke(main, [str(word) for word in words])
 
 

@@ -11,6 +11,7 @@ from pypdf.generic import RectangleObject
 
 from bookmaker.cli import handout, typeset
 from bookmaker.display.items import Document, Group, Item, Text
+from bookmaker.layout import compose, compose_handout
 from tests.cli.running import run
 
 
@@ -65,7 +66,6 @@ def spoilt(document: Document) -> Document:
 
 def test_a_misprint_stops_the_writing(folder: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     (tmp_path / "book.pdf").write_bytes(b"as it was")
-    compose, compose_handout = typeset.compose, handout.compose_handout
     monkeypatch.setattr(typeset, "compose", lambda *given: spoilt(compose(*given)))
     monkeypatch.setattr(handout, "compose_handout", lambda *given: spoilt(compose_handout(*given)))
     result = run("typeset", folder, "--out", tmp_path)

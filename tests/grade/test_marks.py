@@ -22,9 +22,9 @@ KEEPS = {
 
 
 def drawn(name: str, rng: random.Random) -> Relation:
-    pairs = [tuple(rng.sample(range(CELLS), 2)) for _ in range(rng.randint(1, 9))]
+    pairs = [(one, other) for one, other in (rng.sample(range(CELLS), 2) for _ in range(rng.randint(1, 9)))]
     keeps = KEEPS[name]
-    return relation(pairs, DIGITS, (pair for pair in product(range(1, 10), repeat=2) if keeps(*pair)))
+    return relation(pairs, DIGITS, ((a, b) for a, b in product(range(1, 10), repeat=2) if keeps(a, b)))
 
 
 def boards_of(may: list[set[int]]) -> list[int]:

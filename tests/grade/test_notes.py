@@ -103,7 +103,7 @@ def test_a_rule_that_adds_nothing_is_said_to_be_needless() -> None:
 def test_no_given_of_a_17_clue_puzzle_can_go() -> None:
     """There is no 16-clue sudoku: McGuire, Tugemann, Civario, Exp. Math. 23 (2014) 190–217."""
     puzzle = classic(SEVENTEEN)
-    assert not needless_givens(puzzle)  # type: ignore[arg-type]
+    assert not needless_givens(puzzle)
 
 
 def test_needless_givens_are_found() -> None:

@@ -13,7 +13,7 @@ from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.puzzle.puzzle import Puzzle, classic
 from bookmaker.rules import problem_of
 from bookmaker.rules.cage import Cage
-from bookmaker.rules.common.contract import Rule
+from bookmaker.rules.common.contract import Rule, RuledPuzzle
 from bookmaker.rules.thermometer import Thermometer
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Unique
@@ -30,7 +30,7 @@ PUZZLES = {
 }
 
 
-def solution_of(puzzle: Puzzle[object]) -> tuple[int, ...] | None:
+def solution_of(puzzle: RuledPuzzle) -> tuple[int, ...] | None:
     verdict = prove(problem_of(puzzle))
     return verdict.solution if isinstance(verdict, Unique) else None
 

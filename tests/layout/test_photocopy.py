@@ -122,7 +122,9 @@ def test_nothing_of_a_mark_vanishes_in_a_copy(kind: str) -> None:
 
 
 def paler(items: list[Item]) -> list[Item]:
-    return [replace(item, stroke=replace(item.stroke, grey=0.6)) for item in items if isinstance(item, Path)]
+    return [
+        replace(item, stroke=replace(item.stroke, grey=0.6)) for item in items if isinstance(item, Path) and item.stroke
+    ]
 
 
 def thinner(items: list[Item]) -> list[Item]:

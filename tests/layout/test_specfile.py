@@ -1,5 +1,7 @@
 """Layout files: the ones that come with bookmaker, and what is said of bad ones."""
 
+from __future__ import annotations
+
 import pytest
 
 from bookmaker.display.items import Text
@@ -32,13 +34,13 @@ GOOD = (shipped("layouts") / "a4-book.yaml").read_text(encoding="utf-8")
         ("letter-handout", 612, 792),
     ],
 )
-def test_papers(name, width, height):
+def test_papers(name: str, width: float, height: float) -> None:
     layout = load_layout(name)
     assert (layout.width, layout.height) == pytest.approx((width, height), abs=0.001)
 
 
 @pytest.mark.parametrize("name", layout_names())
-def test_every_layout_keeps_the_house_rules(name):
+def test_every_layout_keeps_the_house_rules(name: str) -> None:
     layout = load_layout(name)
     assert layout.margins.inner > layout.margins.outer or layout.use == "handout"
     assert layout.puzzles.least >= mm(6.5) - 0.001  # pocket books; club sheets 9 mm (common practice, no source)
@@ -48,7 +50,7 @@ def test_every_layout_keeps_the_house_rules(name):
     assert halves == [round(half) for half in halves], "a leading off the baseline grid"
 
 
-def test_the_text_of_a_layout_becomes_points():
+def test_the_text_of_a_layout_becomes_points() -> None:
     layout = read_layout("x", GOOD.replace("inner: 25 mm", "inner: 1 in"), "x.yaml")
     assert layout.margins.inner == 72
     assert (layout.type.text.font, layout.type.text.size, layout.type.text.leading) == ("serif", 10.5, 14)
@@ -76,7 +78,7 @@ def test_the_text_of_a_layout_becomes_points():
         ("about:", "# about:", "missing-key", "about"),
     ],
 )
-def test_mistakes_are_found_at_their_place(old, new, code, said):
+def test_mistakes_are_found_at_their_place(old: str, new: str, code: str, said: str) -> None:
     text = GOOD.replace(old, new, 1)
     assert text != GOOD
     with pytest.raises(BookTroubles) as caught:
@@ -88,20 +90,20 @@ def test_mistakes_are_found_at_their_place(old, new, code, said):
     assert new.strip().split(":")[0].strip()[:3] in line or code in ("missing-key", "no-room")
 
 
-def test_all_mistakes_at_once():
+def test_all_mistakes_at_once() -> None:
     text = GOOD.replace("paper: A4", "paper: A44").replace("hang: 26 mm", "hang: wide").replace("rows: 1", "rows: 0")
     with pytest.raises(BookTroubles) as caught:
         read_layout("x", text, "x.yaml")
     assert [trouble.code for trouble in caught.value.troubles] == ["unknown-paper", "out-of-range", "not-a-length"]
 
 
-def test_an_unknown_layout_names_the_nearest():
+def test_an_unknown_layout_names_the_nearest() -> None:
     with pytest.raises(BookTroubles) as caught:
         load_layout("a4-bok")
     assert "a4-book" in caught.value.troubles[0].hint
 
 
-def test_the_text_of_a_thick_book_keeps_away_from_the_spine_as_it_is():
+def test_the_text_of_a_thick_book_keeps_away_from_the_spine_as_it_is() -> None:
     """Common practice, no source: the spine margin grows with the page count."""
     layout = load_layout("a4-book")
     assert [layout.bound(pages).margins.inner - layout.margins.inner for pages in (99, 100, 250)] == pytest.approx(
@@ -113,7 +115,7 @@ def test_the_text_of_a_thick_book_keeps_away_from_the_spine_as_it_is():
         assert bound.margins.outer >= mm(8.99)
 
 
-def test_large_print_has_no_text_under_sixteen_points():
+def test_large_print_has_no_text_under_sixteen_points() -> None:
     """UKAAF G003 (2019): large print is 16 points at least."""
     for name in ("a4-large-print", "letter-large-print"):
         for page in compose(sample_book(), load_layout(name)).pages:

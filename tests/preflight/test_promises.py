@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from datetime import date
 from io import BytesIO
+from typing import Any
 
 import pikepdf
 import pytest
@@ -38,7 +39,7 @@ def link(x: float) -> Callable[[pikepdf.Pdf], None]:
     return add
 
 
-def state(**entries: object) -> Callable[[pikepdf.Pdf], None]:
+def state(**entries: Any) -> Callable[[pikepdf.Pdf], None]:
     def add(pdf: pikepdf.Pdf) -> None:
         pdf.pages[0].Resources.ExtGState = pikepdf.Dictionary(G0=pikepdf.Dictionary(**entries))
 

@@ -12,7 +12,7 @@ import pytest
 from bookmaker.solve import prove, solutions, tally
 from bookmaker.solve.consequences import peers_of
 from bookmaker.solve.fields import fields
-from bookmaker.solve.problem import Allowed, Combination, Different, Problem, Sum, relation
+from bookmaker.solve.problem import Allowed, Combination, Constraint, Different, Problem, Sum, relation
 from bookmaker.solve.verdict import Several, Tally, Unique
 from tests.published import (
     APART_GRIDS,
@@ -161,7 +161,7 @@ def test_king_knight_and_no_consecutive_neighbours() -> None:
     apart = [(a, b) for a, b in unlike if abs(a - b) != 1]
     king_and_knight = relation(pairs((1, 1), (1, -1), (1, 2), (1, -2), (2, 1), (2, -1)), 9, unlike)
     neighbours = relation(pairs((0, 1), (1, 0)), 9, apart)
-    empty = (*boxed(9, 3, 3), king_and_knight, neighbours)
+    empty: tuple[Constraint, ...] = (*boxed(9, 3, 3), king_and_knight, neighbours)
     assert tally(square(9, *empty), 1000) == Tally(APART_GRIDS, complete=True)
     assert tally(square(9, *empty, Allowed((40,), 1 << 4)), 1000) == Tally(APART_WITH_A_GIVEN, complete=True)
 

@@ -58,7 +58,8 @@ DEDUCTIONS = (
 
 
 def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Dots | None:
-    white, black = [], []
+    white: list[tuple[int, int]] = []
+    black: list[tuple[int, int]] = []
     for one, other in beside_and_below(grid):
         low, high = sorted((solution[one], solution[other]))
         fitting = [dots for dots, fits in ((white, high - low == 1), (black, high == 2 * low)) if fits]
@@ -67,5 +68,5 @@ def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Dots | None:
     if rng.random() < 0.5:
         return Dots(tuple(white), tuple(black), all_marked=True) if white or black else None
     share = rng.uniform(0.2, 0.8)
-    kept = [tuple(pair for pair in pairs if rng.random() < share) for pairs in (white, black)]
-    return Dots(*kept) if any(kept) else None
+    white, black = ([pair for pair in pairs if rng.random() < share] for pairs in (white, black))
+    return Dots(tuple(white), tuple(black)) if white or black else None

@@ -48,5 +48,5 @@ def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> SumMarks | None:
     if rng.random() < 0.5:
         return SumMarks(tuple(five), tuple(ten), all_marked=True) if five or ten else None
     share = rng.uniform(0.3, 0.9)
-    kept = [tuple(pair for pair in pairs if rng.random() < share) for pairs in (five, ten)]
-    return SumMarks(*kept) if any(kept) else None
+    five, ten = ([pair for pair in pairs if rng.random() < share] for pairs in (five, ten))
+    return SumMarks(tuple(five), tuple(ten)) if five or ten else None
