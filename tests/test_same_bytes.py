@@ -54,6 +54,7 @@ def printings(tmp_path_factory: pytest.TempPathFactory) -> list[dict[str, str]]:
     return found
 
 
+@pytest.mark.slow
 def test_folders_hash_seeds_locales_time_zones_and_workers_make_no_difference(printings: list[dict[str, str]]) -> None:
     names = ["book-press.pdf", "book.pdf", "booklet.pdf", "contact.png", "key-press.pdf", "key.pdf"]
     first, second = printings

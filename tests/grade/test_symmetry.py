@@ -35,6 +35,7 @@ def solution_of(puzzle: RuledPuzzle) -> tuple[int, ...] | None:
     return verdict.solution if isinstance(verdict, Unique) else None
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("name", PUZZLES)
 def test_turned_puzzle_has_the_same_effort(name: str) -> None:
     puzzle = classic(PUZZLES[name])
@@ -48,6 +49,7 @@ def test_turned_puzzle_has_the_same_effort(name: str) -> None:
         assert there.effort == effort
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("family", ["relations", "sums"])
 def test_turned_marks_have_the_same_effort(family: str) -> None:
     """Under what keeps the rules: turns and reflections, and for thermometers digits counted from the other end."""

@@ -122,7 +122,7 @@ def credit_pages(number: int, layout: Layout) -> list[Leaf]:
 
 
 @pytest.mark.parametrize("name", ["a4-book", "a5-booklet", "a4-large-print"])
-@pytest.mark.parametrize("number", [1, 600, 3000])
+@pytest.mark.parametrize("number", [1, 700])
 def test_an_index_entry_of_any_length_stays_on_its_pages(name: str, number: int) -> None:
     """A book of classics without titles has all of them under one name."""
     layout = load_layout(name)

@@ -84,6 +84,7 @@ def test_manifests_are_screened_too(tmp_path: Path) -> None:
     assert {line["verdict"] for line in lines(tmp_path / "r.jsonl")} == {"unique"}
 
 
+@pytest.mark.slow
 def test_a_killed_run_is_taken_up_without_loss_or_repeat(tmp_path: Path) -> None:
     (tmp_path / "list.txt").write_text(f"{UNIQUE}\n" * 70)
     words = [sys.executable, "-c", "from bookmaker.cli import main; main()", "screen", "list.txt", "--out", "r.jsonl"]
@@ -107,6 +108,7 @@ def test_nobody_at_the_address_is_said(listed: Path, tmp_path: Path) -> None:
     assert "Traceback" not in result.output
 
 
+@pytest.mark.slow
 def test_a_worker_of_a_cluster_that_dies_loses_nothing(tmp_path: Path) -> None:
     distributed = pytest.importorskip("distributed")
     (tmp_path / "list.txt").write_text(f"{UNIQUE}\n" * 60)

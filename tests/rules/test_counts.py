@@ -25,6 +25,7 @@ def _count(grid: Grid, rules: tuple[Rule, ...], givens: tuple[int, ...] = ()) ->
     return counted.solutions
 
 
+@pytest.mark.slow
 def test_king_knight_and_no_consecutive_neighbours_leave_72_grids() -> None:
     """72 grids in all, 8 with any one digit given."""
     empty = Puzzle[Rule](CLASSIC, (0,) * 81, MOVES)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from itertools import combinations
 from typing import Any
 
+import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -110,6 +111,7 @@ def _agree(problem: Problem) -> None:
             raise AssertionError(other)
 
 
+@pytest.mark.slow
 @settings(max_examples=150, deadline=None, derandomize=True)
 @given(small_problems())
 def test_small_problems(problem: Problem) -> None:

@@ -145,6 +145,7 @@ def test_magic_squares_of_order_three() -> None:
     assert tally(problem, 100) == Tally(8, complete=True)
 
 
+@pytest.mark.slow
 def test_king_knight_and_no_consecutive_neighbours() -> None:
     """72 grids of 9×9, and 8 with any one digit given."""
 
