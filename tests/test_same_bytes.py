@@ -32,7 +32,7 @@ COMMANDS = (
 
 @pytest.fixture(scope="module")
 def printings(tmp_path_factory: pytest.TempPathFactory) -> list[dict[str, str]]:
-    """For each printing the hash of each file, every file from proofs made anew."""
+    """For each printing the hash of each file, every file from proofs made afresh."""
     found = []
     for number, (place, out, environment, workers) in enumerate(PRINTINGS):
         folder = tmp_path_factory.mktemp(f"printing{number}")

@@ -1,6 +1,6 @@
 """The parts around the puzzles: what stands before them, and the index after them.
 
-In: a manifest and its puzzles as they are printed. Out: parts. Those that the manifest does not ask for are left away.
+In: a manifest and its puzzles as they are printed. Out: parts. Those that the manifest does not ask for are left out.
 """
 
 from __future__ import annotations

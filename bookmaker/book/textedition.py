@@ -22,6 +22,7 @@ from bookmaker.book.model import (
     Keys,
     Primer,
 )
+from bookmaker.book.typography import curled
 from bookmaker.puzzle.grid import SYMBOLS, Grid
 
 HOW_TO_READ = (
@@ -92,7 +93,7 @@ def _puzzle(puzzle: BookPuzzle) -> Iterator[str]:
     yield from _regions(puzzle.puzzle.grid)
     for rule, marks in zip(puzzle.puzzle.rules, puzzle.marks, strict=True):
         if marks:
-            yield f"{rule.title}:"
+            yield f"{curled(rule.title)}:"
             yield from (f"  {spoken(mark)}" for mark in marks)
     yield from _rows(puzzle.puzzle.grid, puzzle.puzzle.givens)
     yield from (line for line in (puzzle.note, puzzle.link) if line)

@@ -10,6 +10,7 @@ from datetime import date
 from typing import assert_never
 
 from bookmaker.book.model import BookPuzzle
+from bookmaker.book.typography import curled
 from bookmaker.manifest.model import Manifest
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.common.wording import sentence_case
@@ -61,7 +62,7 @@ def shared_permission(puzzles: Sequence[BookPuzzle]) -> str:
 
 def kinds(puzzle: RuledPuzzle) -> tuple[str, ...]:
     """What a puzzle is: its grid, unless that is the usual one and rules say more, and its rules (“Thermometers”)."""
-    titles = tuple(rule.title for rule in puzzle.rules)
+    titles = tuple(curled(rule.title) for rule in puzzle.rules)
     return titles if puzzle.grid.box and titles else (sentence_case(puzzle.grid.called), *titles)
 
 

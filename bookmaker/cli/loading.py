@@ -78,7 +78,7 @@ def _proofs(entries: tuple[Entry, ...], count: int = 0) -> tuple[Proof, ...]:
 
 
 def known() -> Store:
-    """What earlier runs have kept, unless --fresh asks for everything anew."""
+    """What earlier runs have kept, unless --fresh ignores it."""
     store = user_store(lambda: click.echo("waiting for another bookmaker that is using the saved proofs …", err=True))
     return FreshStore(store) if click.get_current_context().meta.get("fresh") else store
 

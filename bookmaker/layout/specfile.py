@@ -155,11 +155,11 @@ def _booklet(top: _Section, width: float, height: float, desk: Desk) -> Booklet:
     signature = section.whole("signature", 4, 128)
     booklet = Booklet(long, short, signature, section.length("thickness", mm(0.02), mm(1)))
     if signature % 4:
-        text = f"a signature can't have {signature} pages: every folded sheet brings four"
+        text = f"a signature can't have {signature} pages: each folded sheet has four"
         desk.error(section.fields["signature"].place, "no-fold", text)
     if "paper" in top.fields and "sheet" in section.fields and (2 * width > long + 0.01 or height > short + 0.01):
-        text = "two pages of this layout find no room side by side on the sheet"
-        desk.error(section.fields["sheet"].place, "no-room", text, "take a larger sheet or smaller pages")
+        text = "two pages of this layout do not fit side by side on the sheet"
+        desk.error(section.fields["sheet"].place, "no-room", text, "use a larger sheet or smaller pages")
     return booklet
 
 

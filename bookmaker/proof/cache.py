@@ -3,7 +3,7 @@
 In: a key. Out: the text kept under it by an earlier run, or None. Kept in one SQLite file in the user's cache folder,
 under a hash of all that it depends on: for a proof the puzzle, its rules, the count asked for, the code of the rooms
 that prove and grade, and the second prover if there is one. A damaged entry is noticed (each carries a hash of itself)
-and made anew. A cache that can't be used at all is done without: it never stops a book.
+and made again. A cache that can't be used at all is done without: it never stops a book.
 """
 
 from __future__ import annotations

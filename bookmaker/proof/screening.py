@@ -38,7 +38,7 @@ class Item:
 def screen(lists: Iterable[Path], report: Path, crew: Executor) -> Iterator[dict[str, Any]]:
     """Screen what the report does not hold yet, adding a line for each; yields each line's data.
 
-    Raises BookTroubles where a manifest can't be read, or where the report was begun from other lists; OSError, with
+    Raises BookTroubles where a manifest can't be read, or where the report was started from other lists; OSError, with
     the report's name, where it can't be written.
     """
     if report.exists() and not report.is_file():
@@ -78,7 +78,7 @@ def _skip_done(items: Iterator[Item], report: Path, stream: BinaryIO) -> None:
     if count:
         met = next(islice(items, count - 1, None), None)
         if met is None or _source(last) != met.source:
-            said = "this report was begun from other lists"
+            said = "this report was started from other lists"
             raise BookTroubles([Trouble(Place(str(report), count), "other-report", said, "name another file for it")])
 
 

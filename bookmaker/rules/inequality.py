@@ -58,8 +58,8 @@ inequality:
     def primer(cls) -> str:
         return (
             "A sign between two cells opens towards the greater digit and points at the smaller. Signs one after "
-            "another make a stair: its foot has room only for low digits, its top only for high ones. Start with the "
-            "longest stairs, and with cells that are greater, or smaller, than everything around them."
+            "another make a staircase: its foot has room only for low digits, its top only for high ones. Start with "
+            "the longest staircases, and with cells that are greater, or smaller, than everything around them."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

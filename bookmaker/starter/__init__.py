@@ -50,7 +50,7 @@ def _book_of(kind: type[Rule]) -> str:
     givens = "\n".join("\n".join(spaced[at : at + 3]) + "\n" for at in (0, 3, 6))
     about = textwrap.fill(kind.primer(), 110, initial_indent="  # ", subsequent_indent="  # ")
     return f"""\
-# A book with one puzzle to begin from. Print it as it stands:
+# A book with one puzzle to start from. Print it as it stands:
 #
 #     bookmaker typeset . --out printed
 #
@@ -65,8 +65,8 @@ puzzles:
 {about}
   #
   # The givens below were made to fit the marks under “rules:”, so that there is exactly one solution. Once you move a
-  # mark they may fit no longer: take givens away, and let “bookmaker proof .” tell you whether a solution is left, or
-  # more than one.
+  # mark they may no longer fit: remove givens, and let “bookmaker proof .” tell you whether one solution is left, or
+  # several.
   - id: {kind.kind}-1
     title: First Try
     setter: Your name

@@ -19,7 +19,7 @@ def test_a_sound_file_against_its_book(folder: Path) -> None:
     result = run("preflight", folder / "printed" / "book.pdf", "--against", folder)
     assert result.exit_code == 0
     assert "one grid and one key match the book" in result.stdout
-    assert result.stderr.count("\n") == 1 and "no multiple of four" in result.stderr
+    assert result.stderr.count("\n") == 1 and "is not a multiple of four" in result.stderr
 
 
 def test_a_changed_book_is_noticed(folder: Path, tmp_path: Path) -> None:
@@ -44,7 +44,7 @@ def test_no_pdf_at_all(tmp_path: Path) -> None:
     (tmp_path / "note.pdf").write_text("not a PDF")
     result = run("preflight", tmp_path / "note.pdf")
     assert (result.exit_code, result.stderr.count("\n")) == (1, 2)
-    assert "no PDF that can be read" in result.stderr
+    assert "this PDF cannot be read" in result.stderr
 
 
 def test_wrong_usage(tmp_path: Path) -> None:

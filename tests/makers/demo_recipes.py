@@ -146,7 +146,7 @@ arrow:
   - circle: r9c2
     shafts: [r8c2 r7c3]
 """,
-        note="The ovals hold numbers of two digits.",
+        note="The ovals hold two-digit numbers.",
     ),
 )
 
@@ -202,7 +202,7 @@ inequality:
   - r4c4 < r4c5 < r4c6 < r5c6 < r5c5 < r5c4 < r6c4 < r6c5 < r6c6
 """,
         draws=2,
-        note="The cages and the signs leave no freedom. Once their cells are filled, the rest is a classic.",
+        note="Cages and signs are forced; once they are filled, a classic is left.",
     ),
     Recipe("crab-market", "Crab Market", "Brine", 3, "diagonals: both", lay=("cage",)),
 )
@@ -215,7 +215,7 @@ QUAY = (
         "Mudlark",
         2,
         lay=("sum-marks",),
-        note="Late on, a lone naked single on a crowded board is all there is.",
+        note="Late on, the only way forward is a lone naked single on a crowded board.",
     ),
     Recipe("tide-race", "Tide Race", "Eelgrass", 2, lay=("inequality",)),
     Recipe(
@@ -224,7 +224,7 @@ QUAY = (
         "Wick",
         3,
         lay=("consecutive-bars",),
-        note="All bars are drawn, so a border without one speaks too.",
+        note="All bars are drawn, so a missing bar is a clue.",
     ),
     Recipe("rivets", "Rivets", "Old Heron", 4, lay=("quadruple",), pairs=6, draws=16),
     Recipe("port-starboard", "Port and Starboard", "Sandpiper", 1, lay=("parity",)),
@@ -241,7 +241,7 @@ SHORE = (
         4,
         lay=("sandwich",),
         pairs=4,
-        note="Ask first how far apart the crusts are.",
+        note="First ask how far apart the crusts are.",
     ),
     Recipe("waterfront", "Waterfront", "The Pilot", 4, lay=("skyscraper",), pairs=5),
     Recipe("cross-bearings", "Cross Bearings", "Brine", 5, lay=("x-sum",), pairs=5),
@@ -274,7 +274,7 @@ HARBOUR = (
 
 CHAPTERS = (
     Chapter("net-loft.yaml", "In the Net Loft", "Nothing but the rows, the columns and the regions.", NET_LOFT),
-    Chapter("channel.yaml", "Along the Channel", "Lines through the grid, each with a law of its own.", CHANNEL),
+    Chapter("channel.yaml", "Along the Channel", "Lines through the grid, each with its own law.", CHANNEL),
     Chapter("pens.yaml", "Pots and Pens", "Areas fenced off, as cages, clones and extra regions.", PENS),
     Chapter("quay.yaml", "Neighbours on the Quay", "Signs between cells, at their corners and inside them.", QUAY),
     Chapter("shore.yaml", "From the Shore", "Clues that stand outside and look in.", SHORE),

@@ -164,7 +164,7 @@ def test_strangers_and_what_is_lacking() -> None:
     other = proof_of("other")
     stranger = replace(draw_grid(PROOF.entry.puzzle, 10, "grid nobody"), dx=400, dy=40)
     assert codes(printed(grid, key, stranger)) == [
-        ("stranger", "page 1: the grid “nobody” belongs to no puzzle of the book")
+        ("stranger", "page 1: the grid “nobody” belongs to no puzzle in the book")
     ]
     assert codes(printed(grid, key), PROOF, other) == [("not-printed", "the puzzle “other” is not in this file")]
     alone = replace(grid_and_key(other)[0], dy=320)

@@ -74,7 +74,7 @@ def test_a_report_of_other_lists_is_left_alone(listed: Path, tmp_path: Path) -> 
     (tmp_path / "other.txt").write_text(f"{UNIQUE}\n" * 20)
     result = run(tmp_path / "other.txt", "--out", report)
     assert result.exit_code == 1
-    assert "begun from other lists" in result.stderr
+    assert "started from other lists" in result.stderr
     assert report.read_bytes() == before
 
 
