@@ -64,7 +64,7 @@ def _filling(state: State, puzzle: RuledPuzzle) -> list[Step]:
                     cells=(cell,),
                     placed=((cell, digit),),
                     removed=(),
-                    because=f"the {rule.noun} leaves {state.ground.grid.name(cell)} no freedom",
+                    because=f"the {rule.noun} fixes {state.ground.grid.name(cell)} at once",
                     openings=len(fixed) - number,
                     empty=state.empty.bit_count(),
                     effort=1.0,

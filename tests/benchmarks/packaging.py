@@ -72,9 +72,15 @@ def found() -> list[str]:
     """The oldest and the newest Python here that the project runs on: this one and those on the path, by version."""
     by_version = {sys.version_info[1]: sys.executable}
     for minor in range(int(_project()["requires-python"].removeprefix(">=3.")), LATEST):
-        if path := shutil.which(f"python3.{minor}"):
+        path = shutil.which(f"python3.{minor}")
+        if path and _runs(path):
             by_version.setdefault(minor, path)
     return list(dict.fromkeys((by_version[min(by_version)], by_version[max(by_version)])))
+
+
+def _runs(python: str) -> bool:
+    """Does it start? A version manager may leave a command of this name that only says which version is missing."""
+    return subprocess.run([python, "--version"], capture_output=True, check=False).returncode == 0
 
 
 def is_oldest(python: str) -> bool:
