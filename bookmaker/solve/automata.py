@@ -12,7 +12,7 @@ from collections.abc import Sequence
 from functools import lru_cache
 from typing import TypeVar
 
-from bookmaker.solve.fields import each_bit, places_in, spread
+from bookmaker.solve.candidates import each_bit, places_in, replicate
 
 MEMORY = 8192
 """How many answers of one kind an automaton remembers before it starts afresh."""
@@ -42,7 +42,7 @@ class AcceptedLine:
                     out_of[after][digit] |= 1 << state
         self._into = _Unions(into)
         self._out_of = _Unions(out_of)
-        self._accept = spread(1, accept)
+        self._accept = replicate(1, accept)
         self._places = tuple(places)
         self._returns = len(set(places)) < len(self._places)
         self._ahead: dict[tuple[int, int], int] = {}

@@ -9,21 +9,21 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
-from bookmaker.solve.consequences import Consequences
-from bookmaker.solve.fields import Fields
+from bookmaker.solve.candidates import CandidateLayout
 from bookmaker.solve.houses import Houses
 from bookmaker.solve.local import Local
-from bookmaker.solve.sweeps import Sweep
+from bookmaker.solve.placement import PlacementMasks
+from bookmaker.solve.relations import RelationPropagator
 
 
 @dataclass(frozen=True, slots=True)
 class Engine:
     """A compiled problem."""
 
-    layout: Fields
+    layout: CandidateLayout
     houses: Houses
-    writing: Consequences
-    sweeps: tuple[Sweep, ...]
+    placement: PlacementMasks
+    relations: tuple[RelationPropagator, ...]
     locals: tuple[Local, ...]
     watched: tuple[int, ...] = field(init=False)
     """For each cell, how many of the local constraints look at it."""
@@ -35,48 +35,48 @@ class Engine:
                 watched[cell] += 1
         object.__setattr__(self, "watched", tuple(watched))
 
-    def settle(self, state: int, unwritten: int, seen: int) -> tuple[int, int, int] | None:
+    def settle(self, state: int, unplaced: int, seen: int) -> tuple[int, int, int] | None:
         """Propagate to a fixed point.
 
-        `unwritten` are all candidates but those whose consequences are drawn already; `seen` is a state that the
+        `unplaced` are all candidates but those whose consequences are drawn already; `seen` is a state that the
         relations and local constraints have been through, from which this one came. Returns all three anew.
         """
-        layout, writing, houses = self.layout, self.writing, self.houses
+        layout, placement, houses = self.layout, self.placement, self.houses
         guards, lows, digits = layout.guards, layout.lows, layout.digits
         rise, units = guards - lows, layout.units
-        more = bool(self.sweeps or self.locals)
+        more = bool(self.relations or self.locals)
         while True:
             while True:
                 if (state + rise) & guards != guards:
                     return None
                 multiple = ((state & ((state | guards) - lows)) + rise) & guards
                 single = guards ^ multiple
-                fresh = state & (single - (single >> digits)) & unwritten
+                fresh = state & (single - (single >> digits)) & unplaced
                 if not fresh:
                     break
-                unwritten ^= fresh
+                unplaced ^= fresh
                 while fresh:
                     bit = fresh.bit_length() - 1
-                    state &= writing[bit]
+                    state &= placement[bit]
                     fresh ^= units[bit]
             if multiple:
                 fresh = houses.hidden(state)
                 if fresh < 0:
                     return None
-                fresh &= unwritten
+                fresh &= unplaced
                 if fresh:
-                    unwritten ^= fresh
+                    unplaced ^= fresh
                     while fresh:
                         bit = fresh.bit_length() - 1
-                        state &= writing[bit]
+                        state &= placement[bit]
                         fresh ^= units[bit]
                     continue
             if more and state != seen:
                 changed = state ^ seen
                 seen = state
-                for sweep in self.sweeps:
-                    if changed & sweep.bits:
-                        state = sweep.run(state)
+                for relation in self.relations:
+                    if changed & relation.bits:
+                        state = relation.run(state)
                 for local in self.locals:
                     if changed & local.bits:
                         here = state & local.bits
@@ -87,8 +87,8 @@ class Engine:
                 if state != seen:
                     continue
             if not multiple:
-                return state, unwritten, seen
+                return state, unplaced, seen
             gone = houses.locked(state)
             if not gone:
-                return state, unwritten, seen
+                return state, unplaced, seen
             state ^= gone

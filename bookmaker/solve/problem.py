@@ -20,13 +20,13 @@ class Different:
 
 @dataclass(frozen=True, slots=True)
 class Relation:
-    """Each pair (a, b) of cells stands in one relation: `beside[d]` is the mask of digits allowed at b when a holds d.
+    """The same relation on each pair (a, b) of cells: `allowed[d]` is the mask of digits for b when a holds d.
 
-    `beside` has digits + 1 members, member 0 unused. Pairs are swept for the whole grid at once by b - a.
+    `allowed` has digits + 1 members; member 0 is unused.
     """
 
     pairs: tuple[tuple[int, int], ...]
-    beside: tuple[int, ...]
+    allowed: tuple[int, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,7 +91,7 @@ class Problem:
 
 def relation(pairs: Iterable[tuple[int, int]], digits: int, keeps: Iterable[tuple[int, int]]) -> Relation:
     """A `Relation` from the pairs of digits (at a, at b) that keep it."""
-    beside = [0] * (digits + 1)
+    allowed = [0] * (digits + 1)
     for at_a, at_b in keeps:
-        beside[at_a] |= 1 << (at_b - 1)
-    return Relation(tuple(pairs), tuple(beside))
+        allowed[at_a] |= 1 << (at_b - 1)
+    return Relation(tuple(pairs), tuple(allowed))

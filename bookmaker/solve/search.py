@@ -5,8 +5,8 @@ from __future__ import annotations
 import random
 from collections.abc import Iterator
 
+from bookmaker.solve.candidates import each_bit
 from bookmaker.solve.compile import compile_problem
-from bookmaker.solve.fields import each_bit
 from bookmaker.solve.problem import Problem
 from bookmaker.solve.verdict import NoSolution, Several, Solution, Tally, Undecided, Unique, Verdict
 
@@ -44,17 +44,17 @@ class _Search:
 
     def __iter__(self) -> Iterator[Solution]:
         engine = self.engine
-        layout, writing = engine.layout, engine.writing
+        layout, placement = engine.layout, engine.placement
         units = layout.units
         stack = [(self.start, layout.everything, 0, -1)]
         while stack:
-            state, unwritten, seen, guess = stack.pop()
-            settled = engine.settle(state, unwritten, seen)
+            state, unplaced, seen, guess = stack.pop()
+            settled = engine.settle(state, unplaced, seen)
             if settled is None:
                 if self.learns and guess >= 0:
                     self._note(guess // layout.width)
                 continue
-            state, unwritten, seen = settled
+            state, unplaced, seen = settled
             choice = (self.failed and self._failed_lately(state)) or self._choose(state)
             if not choice:
                 yield layout.filled(state)
@@ -65,7 +65,7 @@ class _Search:
             bits = list(each_bit(choice))
             if self.order is not None:
                 self.order.shuffle(bits)
-            stack.extend([(state & writing[bit], unwritten ^ units[bit], seen, bit) for bit in bits])
+            stack.extend([(state & placement[bit], unplaced ^ units[bit], seen, bit) for bit in bits])
 
     def _note(self, cell: int) -> None:
         """A guess failed in the cell."""
@@ -110,7 +110,7 @@ class _Search:
 
     def _two(self, state: int, cells: int) -> int:
         """Among cells of two candidates, and of those that most constraints watch, one whose digits rule out most."""
-        layout, writing, watched = self.engine.layout, self.engine.writing, self.engine.watched
+        layout, placement, watched = self.engine.layout, self.engine.placement, self.engine.watched
         digits = layout.digits
         busiest = max(watched[at // layout.width] for at in each_bit(cells)) if self.engine.locals else 0
         best, least = 0, 2 * layout.cells * layout.width
@@ -119,7 +119,7 @@ class _Search:
                 continue
             pair = state & ((1 << at) - (1 << at - digits))
             high, low = pair.bit_length() - 1, (pair & -pair).bit_length() - 1
-            left = (state & writing[high]).bit_count() + (state & writing[low]).bit_count()
+            left = (state & placement[high]).bit_count() + (state & placement[low]).bit_count()
             if left < least:
                 best, least = pair, left
         return best
