@@ -1,4 +1,4 @@
-"""The search: a problem in, its solutions, a count or a verdict out. Exact, deterministic, bounded by a node budget."""
+"""The search: a problem in, its solutions out, one by one. Exact, deterministic, bounded by a node budget."""
 
 from __future__ import annotations
 
@@ -8,10 +8,7 @@ from collections.abc import Iterator
 from bookmaker.solve.candidates import each_bit
 from bookmaker.solve.compile import compile_problem
 from bookmaker.solve.problem import Problem
-from bookmaker.solve.verdict import NoSolution, Several, Solution, Tally, Undecided, Unique, Verdict
-
-DEFAULT_BUDGET = 200_000
-"""Search nodes (positions in which a digit was guessed) after which a proof gives up."""
+from bookmaker.solve.verdict import Solution
 
 REMEMBERED = 4
 """How many cells in which a guess failed are remembered: where the last one broke, the next is likely to break."""
@@ -20,12 +17,12 @@ FEW_CANDIDATES = 4
 """A cell with more candidates than this is left alone, though guesses failed in it."""
 
 
-class _OutOfBudget(Exception):
-    pass
+class OutOfBudget(Exception):
+    """A search would need more nodes (positions in which a digit is guessed) than it has been given."""
 
 
-class _Search:
-    """A depth-first search; `nodes` counts the guesses made so far.
+class Search:
+    """A depth-first search; `nodes` counts the guesses made so far. Raises OutOfBudget after `budget` of them.
 
     With `learns` it guesses again where guesses failed lately, which makes proofs shorter. Lists of solutions do
     without, so that their order depends on the problem and the `order` alone.
@@ -41,6 +38,8 @@ class _Search:
         self.failed: list[int] = []
         """The cells in which a guess failed, the latest first."""
         self.nodes = 0
+        self.open: list[int] = []
+        """States that are still to be searched, where the budget has run out: all further solutions lie in them."""
 
     def __iter__(self) -> Iterator[Solution]:
         engine = self.engine
@@ -60,7 +59,8 @@ class _Search:
                 yield layout.filled(state)
                 continue
             if self.budget is not None and self.nodes >= self.budget:
-                raise _OutOfBudget
+                self.open = [state, *(other for other, *_ in stack)]
+                raise OutOfBudget
             self.nodes += 1
             bits = list(each_bit(choice))
             if self.order is not None:
@@ -125,36 +125,6 @@ class _Search:
         return best
 
 
-def prove(problem: Problem, budget: int = DEFAULT_BUDGET) -> Verdict:
-    """Look for two solutions. `Undecided` if more than `budget` guesses would be needed."""
-    search = _Search(problem, budget, learns=True)
-    found: list[Solution] = []
-    try:
-        for solution in search:
-            found.append(solution)
-            if len(found) == 2:
-                return Several(found[0], found[1], search.nodes)
-    except _OutOfBudget:
-        return Undecided(budget, found[0] if found else None)
-    return Unique(found[0], search.nodes) if found else NoSolution(search.nodes)
-
-
-def tally(problem: Problem, limit: int, budget: int | None = None) -> Tally:
-    """Count solutions exactly, up to `limit`; `complete` is False where the limit or the budget stopped the count.
-
-    A count that ends exactly at the limit is complete only if the search saw that there are no more.
-    """
-    count = 0
-    try:
-        for _ in _Search(problem, budget):
-            if count == limit:
-                return Tally(count, complete=False)
-            count += 1
-    except _OutOfBudget:
-        return Tally(count, complete=False)
-    return Tally(count, complete=True)
-
-
 def solutions(problem: Problem, order: random.Random | None = None) -> Iterator[Solution]:
     """Every solution, lazily. With a `random.Random` the branches are tried in a shuffled order, for makers."""
-    return iter(_Search(problem, order=order))
+    return iter(Search(problem, order=order))
