@@ -21,9 +21,11 @@ from bookmaker.solve.placement import ExtendedPlacementMasks, Forbidding, Placem
 from bookmaker.solve.problem import Allowed, Automaton, Combination, Count, Different, Problem, Relation, Sum
 from bookmaker.solve.relations import (
     AllowedTable,
+    RelationPropagator,
     follows_from_placement,
     forbidden,
     is_unequal,
+    related_pair,
     relation_propagator,
     reverse,
 )
@@ -31,6 +33,9 @@ from bookmaker.solve.sets import ANY_SET, OneOfTheSets, set_of_sets, sets_by_sum
 from bookmaker.solve.sums import SumWithin, in_parts
 
 Cells = tuple[int, ...]
+FEW_PAIRS = 3
+"""Up to this number, the pairs of a relation are cheaper one by one than in a pass over the whole grid."""
+
 Relations = dict[AllowedTable, list[tuple[int, int]]]
 Other = Combination | Sum | Count | Automaton
 
@@ -64,7 +69,7 @@ def compile_problem(problem: Problem) -> tuple[Engine, int]:
     frame = _frame(layout, tuple(groups))
     start = 0 if frame.impossible else layout.everything ^ gone
     if not relations and not others:
-        return frame.engine, start
+        return Engine(layout, frame.houses, frame.placement, (), frame.all_different(frame.placement)), start
     engine = _engine(layout, frame, relations, others)
     if any(not local.cells and not local.work_out(0) for local in engine.locals):
         start = 0  # a constraint on no cells that cannot be kept
@@ -83,7 +88,6 @@ class _Frame:
         held = [cells for cells in groups if 2 < len(cells) < layout.digits and not self._in_a_house(cells)]
         self.different = (*self.houses.lone, *held)
         self.layout = layout
-        self.engine = Engine(layout, self.houses, self.placement, (), self.all_different(self.placement))
 
     def all_different(self, placement: Mapping[int, int]) -> tuple[Local, ...]:
         """What looks after the cells that hold different digits and belong to no family of houses."""
@@ -129,13 +133,16 @@ def _engine(layout: CandidateLayout, frame: _Frame, relations: Relations, others
     peers = peers_of(layout, groups, placement.peers) if groups else placement.peers
     if groups or related:
         placement = ExtendedPlacementMasks(placement, peers, related)
-    locals_ = (*_locals(layout, frame, peers, placement, others), *frame.all_different(placement))
-    propagators = tuple(
-        relation_propagator(layout, pairs, allowed)
-        for allowed, pairs in relations.items()
-        if not follows_from_placement(allowed)
-    )
-    return Engine(layout, frame.houses, placement, propagators, locals_)
+    locals_ = [*_locals(layout, frame, peers, placement, others), *frame.all_different(placement)]
+    swept: list[RelationPropagator] = []
+    for allowed, pairs in relations.items():
+        if follows_from_placement(allowed):
+            continue
+        if len(pairs) <= FEW_PAIRS:
+            locals_.extend(Filtered(layout, pair, related_pair(allowed), placement) for pair in dict.fromkeys(pairs))
+        else:
+            swept.append(relation_propagator(layout, pairs, allowed))
+    return Engine(layout, frame.houses, placement, tuple(swept), tuple(locals_))
 
 
 def _locals(

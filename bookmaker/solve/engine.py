@@ -16,6 +16,22 @@ from bookmaker.solve.placement import PlacementMasks
 from bookmaker.solve.relations import RelationPropagator
 
 
+class Meter:
+    """What the propagation has done since the engine was made. Counted, never timed: the same on every machine."""
+
+    __slots__ = ("passes", "worked_out")
+
+    def __init__(self) -> None:
+        self.passes = 0
+        """Runs of relation propagators."""
+        self.worked_out = 0
+        """Cells of local constraints whose answer was not remembered."""
+
+    def effort(self, guesses: int, cells: int) -> int:
+        """Guesses and propagation in one measure, fitted to times: a unit is about 0.7 µs of an everyday machine."""
+        return guesses * cells + self.passes * cells // 4 + self.worked_out * 6
+
+
 @dataclass(frozen=True, slots=True)
 class Engine:
     """A compiled problem."""
@@ -27,6 +43,7 @@ class Engine:
     locals: tuple[Local, ...]
     watched: tuple[int, ...] = field(init=False)
     """For each cell, how many of the local constraints look at it."""
+    meter: Meter = field(init=False, default_factory=Meter)
 
     def __post_init__(self) -> None:
         watched = [0] * self.layout.cells
@@ -41,7 +58,7 @@ class Engine:
         `unplaced` are all candidates but those whose consequences are drawn already; `seen` is a state that the
         relations and local constraints have been through, from which this one came. Returns all three anew.
         """
-        layout, placement, houses = self.layout, self.placement, self.houses
+        layout, placement, houses, meter = self.layout, self.placement, self.houses, self.meter
         guards, lows, digits = layout.guards, layout.lows, layout.digits
         rise, units = guards - lows, layout.units
         more = bool(self.relations or self.locals)
@@ -77,12 +94,14 @@ class Engine:
                 for relation in self.relations:
                     if changed & relation.bits:
                         state = relation.run(state)
+                        meter.passes += 1
                 for local in self.locals:
                     if changed & local.bits:
                         here = state & local.bits
                         keep = local.memory.get(here)
                         if keep is None:
                             keep = local.work_out(here)
+                            meter.worked_out += len(local.cells)
                         state &= keep
                 if state != seen:
                     continue

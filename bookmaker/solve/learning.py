@@ -14,6 +14,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from contextlib import suppress
+from functools import cache
+from importlib.metadata import version
 from typing import TYPE_CHECKING
 
 from bookmaker.solve.clauses import Clauses
@@ -29,6 +31,12 @@ CONFLICTS = 4_000_000
 
 ORDERING = 1_000
 """Conflicts that it may spend on looking for the first solutions in lexicographic order."""
+
+
+@cache
+def learner() -> str:
+    """The learning prover with the version of its package: “cadical153 of python-sat 1.9”."""
+    return f"{SOLVER} of python-sat {version('python-sat')}"
 
 
 class _OutOfBudget(Exception):

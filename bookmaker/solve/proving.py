@@ -13,17 +13,18 @@ from bookmaker.solve.problem import Problem
 from bookmaker.solve.search import OutOfBudget, Search
 from bookmaker.solve.verdict import NoSolution, Several, Solution, Undecided, Unique, Verdict
 
-EFFORT = 8_000
-"""What the search may spend before it hands over: a guess counts as many as the grid has cells."""
+EFFORT = 16_000
+"""What the search may spend before it hands over, in the measure of `Meter.effort`: about 10 ms. More of it makes hard
+puzzles slower, less of it those that the search would have had in a moment."""
 
 
-def prove(problem: Problem, budget: int | None = None) -> Verdict:
+def prove(problem: Problem, budget: int | None = None, effort: int = EFFORT) -> Verdict:
     """Look for two solutions.
 
-    With a `budget`, search alone, and `Undecided` if that would need more guesses. Without one, hand over what is hard;
-    `Undecided` only if the learning prover runs out of its own budget too.
+    With a `budget`, search alone, and `Undecided` if that would need more guesses. Without one, hand over what takes
+    the search more than the `effort`; `Undecided` only if the learning prover runs out of its own budget too.
     """
-    search = Search(problem, EFFORT // max(problem.cells, 1) if budget is None else budget, learns=True)
+    search = Search(problem, budget, effort if budget is None else None, learns=True)
     found: list[Solution] = []
     try:
         for solution in search:

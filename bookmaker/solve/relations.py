@@ -9,11 +9,11 @@ group.
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from functools import cache
 
-from bookmaker.solve.candidates import CandidateLayout, replicate
+from bookmaker.solve.candidates import CandidateLayout, places_in, replicate
 
 AllowedTable = tuple[int, ...]
 Group = tuple[int, int, int]
@@ -185,3 +185,27 @@ def is_unequal(table: AllowedTable) -> bool:
 def follows_from_placement(table: AllowedTable) -> bool:
     """Does the relation rule out nothing before a digit is placed? Then its propagator would find nothing new."""
     return all(mask.bit_count() <= 1 for each in (table, reverse(table)) for mask in forbidden(each))
+
+
+class RelatedPair:
+    """A relation on one pair of cells, as the filter of a local constraint."""
+
+    def __init__(self, table: AllowedTable) -> None:
+        self._tables = table, reverse(table)
+
+    def narrow(self, masks: Sequence[int]) -> tuple[list[int], int] | None:
+        one, other = masks
+        kept = []
+        for table, here, there in zip(self._tables, (one, other), (other, one), strict=True):
+            left = 0
+            for place in places_in(here):
+                if table[place + 1] & there:
+                    left |= 1 << place
+            kept.append(left)
+        return (kept, 0) if all(kept) else None
+
+
+@cache
+def related_pair(table: AllowedTable) -> RelatedPair:
+    """The filter for one pair of a relation."""
+    return RelatedPair(table)

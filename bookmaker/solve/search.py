@@ -18,21 +18,28 @@ FEW_CANDIDATES = 4
 
 
 class OutOfBudget(Exception):
-    """A search would need more nodes (positions in which a digit is guessed) than it has been given."""
+    """A search would need more nodes (positions in which a digit is guessed), or more effort, than it was given."""
 
 
 class Search:
-    """A depth-first search; `nodes` counts the guesses made so far. Raises OutOfBudget after `budget` of them.
+    """A depth-first search; `nodes` counts the guesses made so far. Raises OutOfBudget where it would need
+    more than `budget` of them, or has spent the `effort` (`Meter.effort`).
 
     With `learns` it guesses again where guesses failed lately, which makes proofs shorter. Lists of solutions do
     without, so that their order depends on the problem and the `order` alone.
     """
 
     def __init__(
-        self, problem: Problem, budget: int | None = None, order: random.Random | None = None, learns: bool = False
+        self,
+        problem: Problem,
+        budget: int | None = None,
+        effort: int | None = None,
+        order: random.Random | None = None,
+        learns: bool = False,
     ) -> None:
         self.engine, self.start = compile_problem(problem)
         self.budget = budget
+        self.effort = effort
         self.order = order
         self.learns = learns
         self.failed: list[int] = []
@@ -58,7 +65,7 @@ class Search:
             if not choice:
                 yield layout.filled(state)
                 continue
-            if self.budget is not None and self.nodes >= self.budget:
+            if self._spent():
                 self.open = [state, *(other for other, *_ in stack)]
                 raise OutOfBudget
             self.nodes += 1
@@ -66,6 +73,11 @@ class Search:
             if self.order is not None:
                 self.order.shuffle(bits)
             stack.extend([(state & placement[bit], unplaced ^ units[bit], seen, bit) for bit in bits])
+
+    def _spent(self) -> bool:
+        if self.effort is not None:
+            return self.engine.meter.effort(self.nodes, self.engine.layout.cells) >= self.effort
+        return self.budget is not None and self.nodes >= self.budget
 
     def _note(self, cell: int) -> None:
         """A guess failed in the cell."""

@@ -1,0 +1,80 @@
+"""What the search hands over: the same verdicts from the learning prover, repeatable, bounded, free until needed."""
+
+from __future__ import annotations
+
+import subprocess
+import sys
+
+import pytest
+
+from bookmaker.solve import clauses, learning, prove
+from bookmaker.solve.problem import Automaton, Combination, Count, Different, Problem, Sum
+from bookmaker.solve.verdict import NoSolution, Prover, Several, Undecided, Unique
+from tests.solve.boards import boxed, classic, digits_of, givens, square
+from tests.solve.oracle import all_solutions
+
+# G. McGuire, B. Tugemann, G. Civario, “There is no 16-clue sudoku”, Exp. Math. 23 (2014) 190–217.
+SEVENTEEN = "000801000 000000043 500000000 000070800 000000100 020030000 600000075 003400000 000200600"
+SEVENTEEN_SOLVED = "237841569 186795243 594326718 315674892 469582137 728139456 642918375 853467921 971253684"
+
+
+def test_a_17_clue_grid_has_one_solution() -> None:
+    assert prove(classic(SEVENTEEN), effort=0) == Unique(digits_of(SEVENTEEN_SOLVED), 0, Prover.LEARNING)
+
+
+def test_its_misprint_shows_the_first_two_solutions_of_all() -> None:
+    misprint = classic(SEVENTEEN.replace("000000043", "000000430"))
+    verdict = prove(misprint, effort=0)
+    assert isinstance(verdict, Several)
+    assert [verdict.first, verdict.second] == sorted(all_solutions(misprint))[:2]
+
+
+def test_a_contradiction_is_found() -> None:
+    clash = Different((0, 1, 2)), *(Sum(((a, 1), (b, 1)), 5, 5) for a, b in ((0, 1), (1, 2), (0, 2)))
+    assert prove(Problem(3, 9, clash), effort=0) == NoSolution(0, Prover.LEARNING)
+
+
+def test_a_solution_that_the_search_has_met_is_kept() -> None:
+    empty = square(4, *boxed(4, 2, 2))
+    efforts = [prove(empty, effort=effort) for effort in range(0, 400, 16)]
+    assert {verdict.prover for verdict in efforts if isinstance(verdict, Several)} == set(Prover) - {Prover.AUDIT}
+    assert all(isinstance(verdict, Several) and verdict.first != verdict.second for verdict in efforts)
+
+
+@pytest.mark.parametrize("few", [0, 1_000])
+def test_sets_have_two_encodings_that_say_the_same(monkeypatch: pytest.MonkeyPatch, few: int) -> None:
+    monkeypatch.setattr(clauses, "FEW_SETS", few)
+    cage = Combination((0, 1, 2), frozenset({0b00111, 0b01011, 0b11001, 0b10110}))
+    problem = Problem(4, 5, (cage, Sum(((0, 1), (3, -1)), 1, 3), Count((1, 2, 3), 0b10001, 1, 1)))
+    verdict = prove(problem, effort=0)
+    assert isinstance(verdict, Several)
+    assert [verdict.first, verdict.second] == sorted(all_solutions(problem))[:2]
+
+
+def test_an_automaton_may_visit_a_cell_twice() -> None:
+    rising = tuple((-1, *(d if d > last else -1 for d in range(1, 4))) for last in range(4))
+    assert prove(Problem(2, 3, (Automaton((0, 1, 0), rising, frozenset(range(4))),)), effort=0) == NoSolution()
+
+
+def test_a_budget_of_conflicts_that_runs_out_is_said_so(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(learning, "CONFLICTS", 1)
+    assert isinstance(prove(classic("." * 79 + "12"), effort=0), Undecided | Several)
+    hard = square(9, *boxed(9, 3, 3), *givens(_HARD))
+    assert prove(hard, effort=0) == Undecided(0)
+
+
+# From the public lists of norvig/pytudes (MIT): a hard classic.
+_HARD = "4.....8.5.3..........7......2.....6.....8.4......1.......6.3.7.5..2.....1.4......"
+
+
+def test_two_runs_show_the_same() -> None:
+    empty = square(9, *boxed(9, 3, 3), *givens("1" + "." * 80))
+    assert prove(empty, effort=0) == prove(empty, effort=0)
+
+
+def test_a_puzzle_that_the_search_decides_does_not_load_the_solver() -> None:
+    script = (
+        "import sys; from tests.solve.boards import classic; from bookmaker.solve import prove\n"
+        f"prove(classic({SEVENTEEN!r})); sys.exit(any(name.startswith('pysat') for name in sys.modules))"
+    )
+    assert subprocess.run([sys.executable, "-c", script], check=False).returncode == 0
