@@ -105,7 +105,8 @@ class Clauses:
             case Count(cells, digits, least, most):
                 wanted = range(least, most + 1)
                 self._line(cells, lambda _, met, place: met + (digits >> place & 1), wanted.__contains__)
-            case Automaton(cells, steps, accept):
+            case Automaton(cells, steps, accept, lean):
+                steps, accept = lean or (steps, accept)
                 self._line(cells, lambda _, state, place: _or_none(steps[state][place + 1]), accept.__contains__)
             case _ as never:
                 assert_never(never)
