@@ -11,8 +11,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from bookmaker.solve.candidates import each_bit
-from bookmaker.solve.compile import compile_problem
 from bookmaker.solve.problem import Problem
+from bookmaker.solve.search import Search
 from bookmaker.solve.verdict import Tally
 
 BUDGET = 200_000
@@ -34,10 +34,11 @@ def tally(problem: Problem, limit: int, budget: int = BUDGET) -> Tally:
 
 class _Counter:
     def __init__(self, problem: Problem, budget: int) -> None:
-        self.engine, self.start = compile_problem(problem)
+        self.search = Search(problem)
+        self.engine, self.start = self.search.engine, self.search.start
         self.left = budget
         self.known: dict[int, int] = {}
-        """Counts by the candidates of a group."""
+        """Counts by the candidates of a group and of the cells, decided ones too, that local constraints join to it."""
         layout = self.engine.layout
         self.joined = [0] * layout.cells
         """For each cell, the candidates of all cells that a local constraint joins to it."""
@@ -61,7 +62,7 @@ class _Counter:
             return 1, True
         product, complete = 1, True
         for part in self._parts(state, undecided):
-            key = state & part
+            key = state & self._looked_at(part)
             count, whole = self.known.get(key, 0), True
             if not count:
                 count, whole = self._branches(state, unplaced, seen, part, enough)
@@ -78,8 +79,7 @@ class _Counter:
         """The same for cells that hang together: one guess after the other in one of them."""
         layout, placement = self.engine.layout, self.engine.placement
         total = 0
-        cells = (cell for cell in layout.wholes if cell & part)
-        for bit in each_bit(min((state & cell for cell in cells), key=int.bit_count)):
+        for bit in each_bit(self._choice(state, part)):
             if self.left <= 0:
                 return total, False
             self.left -= 1
@@ -88,6 +88,21 @@ class _Counter:
             if not whole or total > enough:
                 return total, False
         return total, True
+
+    def _choice(self, state: int, part: int) -> int:
+        """The candidates to branch on: those that the search would take, or else the fewest of a cell of the group."""
+        choice = self.search.choose(state)
+        if not choice & ~part:
+            return choice
+        return min((state & cell for cell in self.engine.layout.wholes if cell & part), key=int.bit_count)
+
+    def _looked_at(self, part: int) -> int:
+        """The candidates of a group and those that local constraints join to it."""
+        layout = self.engine.layout
+        looked_at = part
+        for at in each_bit(part & layout.lows):
+            looked_at |= self.joined[at // layout.width]
+        return looked_at
 
     def _undecided(self, state: int) -> int:
         """All of the cells that have several candidates."""

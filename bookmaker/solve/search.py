@@ -61,7 +61,7 @@ class Search:
                     self._note(guess // layout.width)
                 continue
             state, unplaced, seen = settled
-            choice = (self.failed and self._failed_lately(state)) or self._choose(state)
+            choice = (self.failed and self._failed_lately(state)) or self.choose(state)
             if not choice:
                 yield layout.filled(state)
                 continue
@@ -96,7 +96,7 @@ class Search:
                 best, fewest = here, here.bit_count()
         return best
 
-    def _choose(self, state: int) -> int:
+    def choose(self, state: int) -> int:
         """The candidates to branch on: those of a cell, or the places of a digit; 0 if every cell has one."""
         layout = self.engine.layout
         guards, lows, digits = layout.guards, layout.lows, layout.digits

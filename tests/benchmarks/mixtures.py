@@ -1,4 +1,4 @@
-"""Mixtures: random puzzles of one to four rule kinds, from a generator that shares nothing with the makers or the engine.
+"""Mixtures: random puzzles of one to four rule kinds, by a generator that shares nothing with makers or engine.
 
     python tests/benchmarks/mixtures.py FOLDER [FIRST [LAST]]
 
