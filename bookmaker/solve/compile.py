@@ -49,27 +49,28 @@ def compile_problem(problem: Problem) -> tuple[Engine, int]:
     relations: Relations = {}
     others: list[Other] = []
     for constraint in problem.constraints:
-        match constraint:
-            case Allowed(cells, digits):
-                refused = full & ~digits
-                for cell in cells:
-                    gone |= refused << places[cell]
-            case Different(cells):
-                groups.append(cells)
-            case Relation():
-                gone |= _relate(layout, constraint, relations)
-            case Combination(cells):
-                others.append(constraint)
-                if len(set(cells)) < len(cells):
-                    gone = layout.everything
-            case Sum() | Count() | Automaton():
-                others.append(constraint)
-            case _ as never:
-                assert_never(never)
+        if isinstance(
+            constraint, Allowed
+        ):  # the commonest first; a `match` on classes takes twice the time of the rest
+            refused = full & ~constraint.digits
+            for cell in constraint.cells:
+                gone |= refused << places[cell]
+        elif isinstance(constraint, Different):
+            groups.append(constraint.cells)
+        elif isinstance(constraint, Relation):
+            gone |= _relate(layout, constraint, relations)
+        elif isinstance(constraint, Combination):
+            others.append(constraint)
+            if len(set(constraint.cells)) < len(constraint.cells):
+                gone = layout.everything
+        elif isinstance(constraint, Sum | Count | Automaton):
+            others.append(constraint)
+        else:
+            assert_never(constraint)
     frame = _frame(layout, tuple(groups))
     start = 0 if frame.impossible else layout.everything ^ gone
     if not relations and not others:
-        return Engine(layout, frame.houses, frame.placement, (), frame.all_different(frame.placement)), start
+        return frame.engine(), start
     engine = _engine(layout, frame, relations, others)
     if any(not local.cells and not local.work_out(0) for local in engine.locals):
         start = 0  # a constraint on no cells that cannot be kept
@@ -88,6 +89,11 @@ class _Frame:
         held = [cells for cells in groups if 2 < len(cells) < layout.digits and not self._in_a_house(cells)]
         self.different = (*self.houses.lone, *held)
         self.layout = layout
+        self._plain = None if self.different else Engine(layout, self.houses, self.placement, (), ())
+
+    def engine(self) -> Engine:
+        """The engine of a problem that has nothing but houses; shared where it has nothing to remember or to count."""
+        return self._plain or Engine(self.layout, self.houses, self.placement, (), self.all_different(self.placement))
 
     def all_different(self, placement: Mapping[int, int]) -> tuple[Local, ...]:
         """What looks after the cells that hold different digits and belong to no family of houses."""

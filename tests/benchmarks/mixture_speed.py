@@ -43,8 +43,8 @@ LIMIT = 20.0
 """Seconds that CP-SAT has for each of its two ways."""
 
 PATIENCE = 120.0
-"""Seconds on the wall after which a proof of ours is broken off and counts as undecided. On the wall, because a timer of
-processor time would make its clock coarse."""
+"""Seconds after which a proof of ours is broken off and counts as undecided; on the wall, because a timer of processor
+time would make the clock of it coarse."""
 
 GRACE, FACTOR, SLACK = 0.05, 1.5, 0.3
 """By how much a proof may be slower: seconds that nearly all keep to; the factor and seconds that all keep to."""
