@@ -13,7 +13,7 @@ import click
 from bookmaker.cli.group import main, say_troubles
 from bookmaker.cli.loading import book_argument, load_book, proofs_in_order, proving_options, shared
 from bookmaker.cli.paths import NEW_FILE_OR_STREAM, Whole
-from bookmaker.cli.table import proof_table, remark
+from bookmaker.cli.table import decided_by_learning, proof_table, remark
 from bookmaker.files import write_whole
 from bookmaker.layout import load_layout
 from bookmaker.proof import Proof
@@ -72,6 +72,8 @@ def proof_command(
     for proof in proofs:
         if wrong := remark(proof):
             click.echo(f"{proof.entry.place}: {wrong}", err=True)
+    if hard := decided_by_learning(proofs):
+        click.echo(hard, err=True)
     if second_opinion:
         ask_again(proofs)
     if not all(isinstance(proof.verdict, Unique) for proof in proofs):

@@ -3,15 +3,17 @@
 from __future__ import annotations
 
 import unicodedata
+from typing import assert_never
 
-from bookmaker.audit import HOW_TO_INSTALL, auditor
 from bookmaker.grade.contradiction import contradiction, contradiction_words
 from bookmaker.manifest.model import Manifest
 from bookmaker.proof import Proof
 from bookmaker.proof.report import verdict_word
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.solve.verdict import NoSolution, Several, Undecided
+from bookmaker.rules.common.wording import listed, number
+from bookmaker.solve.learning import learner
+from bookmaker.solve.verdict import NoSolution, Prover, Several, Undecided, Unique
 
 HEADINGS = ("no.", "title", "setter", "rules", "verdict", "band", "effort", "hardest step")
 _TO_THE_RIGHT = (0, 6)
@@ -60,11 +62,27 @@ def remark(proof: Proof) -> str:
             return f"{name} has no solution: {contradiction_words(contradiction(entry.puzzle), entry.puzzle)}"
         case Several() as several:
             return f"{name} has {_how_many(proof)}; two of them differ in {_cells(grid, several.differing)}"
-        case Undecided(budget, _):
-            more = "and so did the second prover" if auditor() else f"a second prover may settle it: {HOW_TO_INSTALL}"
-            return f"{name} is undecided: the search ended after {budget:,} nodes without an answer; {more}"
-        case _:
+        case Undecided():
+            return f"{name} is undecided: neither the search nor the learning prover came to an answer in its budget"
+        case Unique():
             return ""
+        case _ as never:
+            assert_never(never)
+
+
+def decided_by_learning(proofs: tuple[Proof, ...]) -> str:
+    """Which puzzles the search alone has not decided; empty if it has decided all."""
+    names = [
+        f"“{proof.entry.title or proof.entry.id}”"
+        for proof in proofs
+        if not isinstance(proof.verdict, Undecided) and proof.verdict.prover is Prover.LEARNING
+    ]
+    shown = listed(names if len(names) <= NAMED else [*names[:NAMED], f"{number(len(names) - NAMED)} more"])
+    return f"too hard for the search, and decided by clause learning ({learner()}): {shown}" if names else ""
+
+
+NAMED = 10
+"""Puzzles that a line names; of the others it says how many."""
 
 
 def _how_many(proof: Proof) -> str:

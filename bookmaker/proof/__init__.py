@@ -10,7 +10,6 @@ from collections.abc import Callable, Iterator, Sequence
 from concurrent.futures import Executor, Future
 from time import perf_counter
 
-from bookmaker.audit import auditor, second_opinion
 from bookmaker.grade import grade
 from bookmaker.manifest.model import Entry
 from bookmaker.proof.cache import NoStore, Store, key_of
@@ -33,14 +32,9 @@ class EngineFault(Exception):
 
 
 def find_out(puzzle: RuledPuzzle, count: int = 0) -> Findings:
-    """Prove and grade one puzzle; with `count`, also count its solutions exactly up to that many.
-
-    What the engine leaves undecided, the second prover settles where it is installed.
-    """
+    """Prove and grade one puzzle; with `count`, also count its solutions, up to that many."""
     problem = problem_of(puzzle)
     verdict = prove(problem)
-    if isinstance(verdict, Undecided) and auditor():
-        verdict = second_opinion(puzzle) or verdict
     counted: Tally | None = None
     if count:
         counted = tally(problem, count) if isinstance(verdict, Several | Undecided) else _known_tally(verdict)

@@ -2,7 +2,7 @@
 
 In: a key. Out: the text kept under it by an earlier run, or None. Kept in one SQLite file in the user's cache folder,
 under a hash of all that it depends on: for a proof the puzzle, its rules, the count asked for, the code of the rooms
-that prove and grade, and the second prover if there is one. A damaged entry is noticed (each carries a hash of itself)
+that prove and grade, and the version of the learning prover. A damaged entry is noticed (each carries a hash of itself)
 and made again. A cache that can't be used at all is done without: it never stops a book.
 """
 
@@ -18,10 +18,10 @@ from hashlib import sha256
 from pathlib import Path
 from typing import Any, Protocol, TypeVar
 
-from bookmaker.audit import auditor
 from bookmaker.rules.common.contract import RuledPuzzle
+from bookmaker.solve.learning import learner
 
-ROOMS_THAT_MATTER = ("puzzle", "solve", "rules", "grade", "audit", "proof")
+ROOMS_THAT_MATTER = ("puzzle", "solve", "rules", "grade", "proof")
 """Any change of code in these makes every kept proof stale."""
 
 PATIENCE = 20.0
@@ -129,7 +129,7 @@ def key_of(puzzle: RuledPuzzle, count: int) -> str:
     """The key of a puzzle's findings: a hash of everything they depend on. Rules are frozen values, told by repr."""
     grid = puzzle.grid
     return hash_of(
-        code_version(*ROOMS_THAT_MATTER), auditor(), repr((grid.size, grid.regions, puzzle.givens, puzzle.rules, count))
+        code_version(*ROOMS_THAT_MATTER), learner(), repr((grid.size, grid.regions, puzzle.givens, puzzle.rules, count))
     )
 
 

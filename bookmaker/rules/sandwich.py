@@ -72,7 +72,8 @@ sandwich:
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         """An automaton that remembers the first crust and the digits since: it knows how far apart crusts can be."""
         for clue in self.clues:
-            yield _machine(grid.size, clue.value).over(clue.cells(grid))
+            lean = _machine(grid.size, clue.value, lean=True)
+            yield _machine(grid.size, clue.value).over(clue.cells(grid), lean)
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for clue in self.clues:
@@ -123,7 +124,7 @@ sandwich:
 
 
 @cache
-def _machine(size: int, total: int) -> Machine:
+def _machine(size: int, total: int, lean: bool = False) -> Machine:
     """States: the crust met last (0 for none, −1 after the second), the sum since, and which digits made it."""
 
     def step(state: tuple[int, int, int], digit: int) -> tuple[int, int, int] | None:
@@ -134,7 +135,7 @@ def _machine(size: int, total: int) -> Machine:
             return (-1, total, filling) if crust not in (digit, -1) and so_far == total else None
         if crust == 0:
             return state
-        after = met(filling, digit, size)
+        after = met(filling, digit, size, lean)
         if after is None or crust == -1:
             return None if after is None else state
         return (crust, so_far + digit, after) if so_far + digit <= total else None

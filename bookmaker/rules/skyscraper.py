@@ -64,7 +64,8 @@ skyscraper:
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         """An automaton that remembers the tallest digit so far, how many were seen, and which were met."""
         for clue in self.clues:
-            yield _machine(grid.size, clue.value).over(clue.cells(grid))
+            lean = _machine(grid.size, clue.value, lean=True)
+            yield _machine(grid.size, clue.value).over(clue.cells(grid), lean)
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for clue in self.clues:
@@ -139,12 +140,12 @@ def _facing(placed: Placed, grid: Grid, desk: Desk) -> None:
 
 
 @cache
-def _machine(size: int, count: int) -> Machine:
+def _machine(size: int, count: int, lean: bool = False) -> Machine:
     """States: the tallest digit so far, how many were seen, which digits were met."""
 
     def step(state: tuple[int, int, int], digit: int) -> tuple[int, int, int] | None:
         tallest, seen, before = state
-        after = met(before, digit, size)
+        after = met(before, digit, size, lean)
         if after is None or digit == tallest:
             return None
         if digit < tallest:

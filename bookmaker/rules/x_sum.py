@@ -70,7 +70,8 @@ x-sum:
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         """An automaton that remembers which digits were met, how many are still to be added and what they must make."""
         for clue in self.clues:
-            yield _machine(grid.size, clue.value).over(clue.cells(grid))
+            lean = _machine(grid.size, clue.value, lean=True)
+            yield _machine(grid.size, clue.value).over(clue.cells(grid), lean)
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for clue in self.clues:
@@ -125,12 +126,12 @@ def _firsts(size: int, total: int) -> tuple[int, ...]:
 
 
 @cache
-def _machine(size: int, total: int) -> Machine:
+def _machine(size: int, total: int, lean: bool = False) -> Machine:
     """States: how many digits are still to be added (−1 at the start), what they must add up to, which were met."""
 
     def step(state: tuple[int, int, int], digit: int) -> tuple[int, int, int] | None:
         count, rest, seen = state
-        after = met(seen, digit, size)
+        after = met(seen, digit, size, lean)
         if after is None or count == 0:
             return None if after is None else state
         left, rest = (digit if count < 0 else count) - 1, rest - digit

@@ -10,8 +10,8 @@ import networkx
 import pytest
 
 from bookmaker.solve import prove, solutions, tally
-from bookmaker.solve.consequences import peers_of
-from bookmaker.solve.fields import fields
+from bookmaker.solve.candidates import candidate_layout
+from bookmaker.solve.placement import peers_of
 from bookmaker.solve.problem import Allowed, Combination, Constraint, Different, Problem, Sum, relation
 from bookmaker.solve.verdict import Several, Tally, Unique
 from tests.published import (
@@ -199,7 +199,7 @@ def test_peers_are_those_of_networkx() -> None:
     """networkx.sudoku_graph(3): 81 nodes, 810 edges, degree 20."""
     graph = networkx.sudoku_graph(3)
     assert graph.number_of_edges() == 810
-    layout = fields(81, 9)
+    layout = candidate_layout(81, 9)
     peers = peers_of(layout, [house.cells for house in boxed(9, 3, 3)])
     for cell in range(81):
         assert {other for other in range(81) if peers[cell] >> layout.places[other] & 1} == set(graph[cell])

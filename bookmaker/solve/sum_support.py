@@ -1,10 +1,10 @@
-"""What a few different digits add up to.
+"""Which sums a few cells with different digits can have, and which digits support a sum.
 
-In: how many cells hold different digits, and what their sum is multiplied by. Out: two ways (`Ways`), from the masks of
-the cells to their sums and back from sums to the digits that make them. Sums are one whole number with a bit for each,
-the lowest for the least sum that so many different digits can have. Of up to three cells every digit of one is tried
-with those of the others: multiplying a mask by the digit's own bit adds the digit to all of its digits at once. More
-cells go through the sets of digits that fill them (`sets.py`).
+In: the number of cells, and the factor of their sum. Out: a `SumSupport`, two functions: from the masks of the cells to
+their possible sums, and from sums back to the digits that take part in one of them. A set of sums is an int, in which
+bit 0 stands for the least sum that this many different digits can have. For up to three cells each digit of the first
+is combined with those of the others: a mask multiplied by a digit's bit has that digit added to each of its digits.
+More cells go through the sets of digits that fill them (`sets.py`).
 """
 
 from __future__ import annotations
@@ -13,16 +13,16 @@ from collections.abc import Callable, Sequence
 from functools import cache, lru_cache, partial
 from typing import NamedTuple
 
-from bookmaker.solve.fields import each_bit, spread, units_in
+from bookmaker.solve.candidates import each_bit, replicate, units_in
 from bookmaker.solve.sets import fill, narrowed, sets_by_sum
 
 
-class Ways(NamedTuple):
-    """From digits to sums, and back."""
+class SumSupport(NamedTuple):
+    """From the masks of cells to their sums, and from sums to the digits that support them."""
 
-    there: Callable[[Sequence[int]], int]
+    sums_of: Callable[[Sequence[int]], int]
     """The sums of different digits, one from each mask; 0 if there are none."""
-    back: Callable[[Sequence[int], int], Sequence[int]]
+    digits_for: Callable[[Sequence[int], int], Sequence[int]]
     """The digits of each mask that are part of one of these sums."""
 
 
@@ -45,10 +45,10 @@ def mirrored(sums: int, span: int) -> int:
 
 
 @cache
-def ways(digits: int, count: int, factor: int) -> Ways:
-    """The ways of so many cells, of as many `digits` as the grid has."""
-    few = {1: Ways(_one, _of_one), 2: Ways(_two, _of_two), 3: Ways(_three, _of_three)}
-    plain = few.get(count) or Ways(partial(_many, digits), partial(_of_many, digits))
+def sum_support(digits: int, count: int, factor: int) -> SumSupport:
+    """The support of sums over `count` cells of a grid with digits 1 to `digits`, each digit times `factor`."""
+    few = {1: SumSupport(_one, _of_one), 2: SumSupport(_two, _of_two), 3: SumSupport(_three, _of_three)}
+    plain = few.get(count) or SumSupport(partial(_many, digits), partial(_of_many, digits))
     if factor == 1:
         return plain
     step, span = abs(factor), count * (digits - count) * abs(factor)
@@ -56,15 +56,15 @@ def ways(digits: int, count: int, factor: int) -> Ways:
     def turned(sums: int) -> int:
         return mirrored(sums, span) if factor < 0 else sums
 
-    def there(masks: Sequence[int]) -> int:
-        sums = plain.there(masks)
-        return turned(sums if step == 1 else spread(1, [step * place for place in each_bit(sums)]))
+    def sums_of(masks: Sequence[int]) -> int:
+        sums = plain.sums_of(masks)
+        return turned(sums if step == 1 else replicate(1, [step * place for place in each_bit(sums)]))
 
-    def back(masks: Sequence[int], sums: int) -> Sequence[int]:
+    def digits_for(masks: Sequence[int], sums: int) -> Sequence[int]:
         sums = turned(sums)
-        return plain.back(masks, sums if step == 1 else spread(1, [place // step for place in each_bit(sums)]))
+        return plain.digits_for(masks, sums if step == 1 else replicate(1, [place // step for place in each_bit(sums)]))
 
-    return Ways(there, back)
+    return SumSupport(sums_of, digits_for)
 
 
 def _one(masks: Sequence[int]) -> int:

@@ -15,10 +15,10 @@ from functools import cache
 
 
 @dataclass(frozen=True, eq=False)
-class Fields:
+class CandidateLayout:
     """Where the candidates stand in a state, and the constants that whole-grid arithmetic needs.
 
-    `fields` makes one for each size, so that they are told apart, and hashed, by identity.
+    `candidate_layout` makes one for each size, so that they are compared and hashed by identity.
     """
 
     cells: int
@@ -54,18 +54,18 @@ class Fields:
 
 
 @cache
-def fields(cells: int, digits: int) -> Fields:
-    """The fields of so many cells and digits."""
+def candidate_layout(cells: int, digits: int) -> CandidateLayout:
+    """The layout for this number of cells and digits."""
     width, full = digits + 1, (1 << digits) - 1
     places = tuple(range(0, cells * width, width))
-    lows = spread(1, places)
+    lows = replicate(1, places)
     wholes = tuple(full << at for at in places)
     units = tuple(1 << bit for bit in range(cells * width))
-    return Fields(cells, digits, width, full, lows, lows << digits, lows * full, places, wholes, units)
+    return CandidateLayout(cells, digits, width, full, lows, lows << digits, lows * full, places, wholes, units)
 
 
-def spread(bits: int, shifts: Iterable[int]) -> int:
-    """`bits` laid down once at each shift."""
+def replicate(bits: int, shifts: Iterable[int]) -> int:
+    """`bits` repeated at each shift."""
     total = 0
     for shift in shifts:
         total |= bits << shift

@@ -1,23 +1,23 @@
-"""What follows at once from writing a digit: the candidates it rules out, as one mask.
+"""What follows at once from placing a digit: the candidates it rules out, as one mask.
 
-In: which cells must differ, and which pairs of cells stand in a relation. Out: `Consequences`, a table from a
-candidate's bit to the mask of candidates that stay, so that `state &= table[bit]` writes a digit down.
+In: which cells must differ, and which pairs of cells stand in a relation. Out: `PlacementMasks`, a table from a
+candidate's bit to the mask of candidates that stay, so that `state &= table[bit]` places a digit.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
 
-from bookmaker.solve.fields import Fields
+from bookmaker.solve.candidates import CandidateLayout
 
 Forbidding = tuple[int, tuple[int, ...]]
 """Where the field of another cell begins, and for each digit here (1 at index 0) the mask it may then not hold."""
 
 
-class Consequences(dict[int, int]):
-    """Masks to keep, by candidate bit. They are worked out when first asked for: a search writes few of them."""
+class PlacementMasks(dict[int, int]):
+    """Masks to keep, by candidate bit. They are worked out when first asked for: a search needs few of them."""
 
-    def __init__(self, layout: Fields, peers: Sequence[int]) -> None:
+    def __init__(self, layout: CandidateLayout, peers: Sequence[int]) -> None:
         super().__init__()
         self.layout = layout
         self.peers = peers
@@ -31,13 +31,13 @@ class Consequences(dict[int, int]):
         return keep
 
 
-class FurtherConsequences(Consequences):
-    """The consequences of a grid's houses, which many problems share, and of a problem's own constraints.
+class ExtendedPlacementMasks(PlacementMasks):
+    """The masks of a grid's houses, which many problems share, together with a problem's own constraints.
 
     `related` has only the cells that a constraint of the problem's own binds to others.
     """
 
-    def __init__(self, base: Consequences, peers: Sequence[int], related: Mapping[int, Sequence[Forbidding]]) -> None:
+    def __init__(self, base: PlacementMasks, peers: Sequence[int], related: Mapping[int, Sequence[Forbidding]]) -> None:
         super().__init__(base.layout, peers)
         self.base = base
         self.related = related
@@ -55,7 +55,7 @@ class FurtherConsequences(Consequences):
         return keep
 
 
-def peers_of(layout: Fields, groups: Iterable[Sequence[int]], known: Sequence[int] | None = None) -> list[int]:
+def peers_of(layout: CandidateLayout, groups: Iterable[Sequence[int]], known: Sequence[int] | None = None) -> list[int]:
     """For each cell the lowest bits of the cells that share a group with it, and so must differ from it.
 
     With `known` peers, those are in it too.

@@ -1,37 +1,40 @@
-"""Relations between pairs of cells, swept for the whole grid at once.
+"""Relations between pairs of cells, propagated for the whole grid at once.
 
-In: pairs of cells and the digits that may stand beside each digit. Out: a `Sweep`, which narrows a state by all the
-pairs, in both directions. For each cell of the state at once it works out which digits a neighbour may hold (the
-support); pairs are grouped by their distance, so that one shift brings the support to all neighbours of a kind.
+In: pairs of cells and an allowed table: for each digit of one cell the digits that the other may hold. Out: a
+`RelationPropagator`, which makes a state arc consistent on all the pairs, in both directions, one pass at a time. The
+support of every cell, all the digits that its candidates allow at a partner, is worked out for the whole state at
+once; pairs are grouped by the distance of their cells, so that one shift carries the support to all partners of a
+group.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from functools import cache
 
-from bookmaker.solve.fields import Fields, spread
+from bookmaker.solve.candidates import CandidateLayout, places_in, replicate
 
-Beside = tuple[int, ...]
+AllowedTable = tuple[int, ...]
 Group = tuple[int, int, int]
 """Bits to shift left, bits to shift right (one is 0), and the candidates that this distance does not concern."""
 
 
 @dataclass(frozen=True, slots=True)
 class Support:
-    """For every cell at once: the digits that some candidate of the cell allows beside it.
+    """For every cell at once: the digits that some candidate of the cell allows at its partner.
 
-    A relation is taken apart into what it allows from a step upwards (`up`: “at least d + step”), from a step
-    downwards (`down`), and the rest by fixed differences or digit by digit, whichever is shorter. A shift is always
-    followed by a mask, which keeps it from running over into the next cell; no shift and mask, no such part.
+    The allowed table is split into what it allows from a certain distance upwards (`up`: “at least d + step”), from a
+    certain distance downwards (`down`), and the rest, by fixed differences or digit by digit, whichever is shorter.
+    Every shift is followed by a mask, which keeps it from running over into the next cell. A part that the table does
+    not have is None.
     """
 
-    layout: Fields
+    layout: CandidateLayout
     reads: int
     """The candidates that what it says depends on."""
     sure: int
-    """Candidates that are allowed whatever the neighbour holds, but for one digit: writing that one rules them out."""
+    """Candidates that are allowed whatever the partner holds, but for one digit: placing that one rules them out."""
     up: tuple[int, int] | None
     down: tuple[int, int] | None
     smears: tuple[tuple[int, int], ...]
@@ -40,7 +43,7 @@ class Support:
     """Differences from 0 up, with the candidates they apply to."""
     falling: tuple[tuple[int, int], ...]
     digits: tuple[tuple[int, int], ...]
-    """Place of a digit in its field, and the digits allowed beside it."""
+    """Place of a digit in its field, and the digits that it allows."""
 
     def of(self, state: int) -> int:
         layout = self.layout
@@ -67,21 +70,21 @@ class Support:
 
 
 @cache
-def support(layout: Fields, beside: Beside) -> Support:
-    """Take a relation apart. `beside[d]` is the mask of digits allowed beside d; member 0 is unused."""
+def support(layout: CandidateLayout, table: AllowedTable) -> Support:
+    """Split an allowed table into the parts of a `Support`."""
     digits, full, lows = layout.digits, layout.full, layout.lows
-    sure = spread(1, (e for e in range(digits) if sum(row >> e & 1 for row in beside[1:]) >= digits - 1))
-    unsure = [(d - 1, row & ~sure) for d, row in enumerate(beside) if row & ~sure]
+    sure = replicate(1, (e for e in range(digits) if sum(row >> e & 1 for row in table[1:]) >= digits - 1))
+    unsure = [(d - 1, row & ~sure) for d, row in enumerate(table) if row & ~sure]
     if len(unsure) <= 2:  # no other way is shorter, and it has few candidates to watch
         return Support(
-            layout, lows * spread(1, (at for at, _ in unsure)), lows * sure, None, None, (), (), (), tuple(unsure)
+            layout, lows * replicate(1, (at for at, _ in unsure)), lows * sure, None, None, (), (), (), tuple(unsure)
         )
-    rest = list(beside)
+    rest = list(table)
     parts: dict[bool, tuple[int, int]] = {}
     for upward in (True, False):
         for step in range(1, digits - 1):
             onwards = [_onwards(d, step, upward, digits) for d in range(digits + 1)]
-            if all(not more & ~allowed for more, allowed in zip(onwards[1:], beside[1:], strict=True)):
+            if all(not more & ~row for more, row in zip(onwards[1:], table[1:], strict=True)):
                 rest = [kept & ~known for kept, known in zip(rest, onwards, strict=True)]
                 parts[upward] = (step - 1, lows * (full >> step << step)) if upward else (step, lows * (full >> step))
                 break
@@ -117,7 +120,7 @@ def _onwards(digit: int, step: int, upward: bool, digits: int) -> int:
 
 
 @dataclass(frozen=True, slots=True)
-class Sweep:
+class RelationPropagator:
     """One relation on all its pairs. `bits` are the candidates it depends on."""
 
     bits: int
@@ -137,12 +140,14 @@ class Sweep:
         return state
 
 
-def sweep(layout: Fields, pairs: Iterable[tuple[int, int]], beside: Beside) -> Sweep:
-    """The sweep of a relation over pairs of different cells."""
+def relation_propagator(
+    layout: CandidateLayout, pairs: Iterable[tuple[int, int]], table: AllowedTable
+) -> RelationPropagator:
+    """The propagator of a relation over pairs of different cells."""
     groups: dict[int, list[int]] = {}
     for a, b in dict.fromkeys(pairs):
         groups.setdefault(b - a, []).append(a)
-    forward, backward = support(layout, beside), support(layout, reverse(beside))
+    forward, backward = support(layout, table), support(layout, reverse(table))
     ahead: list[Group] = []
     behind: list[Group] = []
     every = 0
@@ -154,29 +159,53 @@ def sweep(layout: Fields, pairs: Iterable[tuple[int, int]], beside: Beside) -> S
         every |= at_sources & forward.reads | at_targets & backward.reads
         ahead.append((left, right, layout.everything ^ at_targets))
         behind.append((right, left, layout.everything ^ at_sources))
-    return Sweep(every, forward, backward, tuple(ahead), tuple(behind))
+    return RelationPropagator(every, forward, backward, tuple(ahead), tuple(behind))
 
 
 @cache
-def reverse(beside: Beside) -> Beside:
+def reverse(table: AllowedTable) -> AllowedTable:
     """The relation seen from the other cell."""
-    digits = range(1, len(beside))
-    return (0, *(spread(1, (d - 1 for d in digits if beside[d] >> e - 1 & 1)) for e in digits))
+    digits = range(1, len(table))
+    return (0, *(replicate(1, (d - 1 for d in digits if table[d] >> e - 1 & 1)) for e in digits))
 
 
 @cache
-def forbidden(beside: Beside) -> tuple[int, ...]:
-    """For each digit, 1 at index 0, the mask of digits that may not stand beside it."""
-    full = (1 << len(beside) - 1) - 1
-    return tuple(full & ~allowed for allowed in beside[1:])
+def forbidden(table: AllowedTable) -> tuple[int, ...]:
+    """For each digit, 1 at index 0, the mask of digits that it rules out."""
+    full = (1 << len(table) - 1) - 1
+    return tuple(full & ~row for row in table[1:])
 
 
-def is_unequal(beside: Beside) -> bool:
+def is_unequal(table: AllowedTable) -> bool:
     """Does the relation ask for different digits, and nothing else?"""
-    return forbidden(beside) == tuple(1 << digit for digit in range(len(beside) - 1))
+    return forbidden(table) == tuple(1 << digit for digit in range(len(table) - 1))
 
 
 @cache
-def follows_from_writing(beside: Beside) -> bool:
-    """Does the relation rule out nothing before a digit is written? Then its sweep would find nothing new."""
-    return all(mask.bit_count() <= 1 for table in (beside, reverse(beside)) for mask in forbidden(table))
+def follows_from_placement(table: AllowedTable) -> bool:
+    """Does the relation rule out nothing before a digit is placed? Then its propagator would find nothing new."""
+    return all(mask.bit_count() <= 1 for each in (table, reverse(table)) for mask in forbidden(each))
+
+
+class RelatedPair:
+    """A relation on one pair of cells, as the filter of a local constraint."""
+
+    def __init__(self, table: AllowedTable) -> None:
+        self._tables = table, reverse(table)
+
+    def narrow(self, masks: Sequence[int]) -> tuple[list[int], int] | None:
+        one, other = masks
+        kept = []
+        for table, here, there in zip(self._tables, (one, other), (other, one), strict=True):
+            left = 0
+            for place in places_in(here):
+                if table[place + 1] & there:
+                    left |= 1 << place
+            kept.append(left)
+        return (kept, 0) if all(kept) else None
+
+
+@cache
+def related_pair(table: AllowedTable) -> RelatedPair:
+    """The filter for one pair of a relation."""
+    return RelatedPair(table)

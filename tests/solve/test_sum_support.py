@@ -8,7 +8,7 @@ from itertools import product
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bookmaker.solve.adding import added, ways
+from bookmaker.solve.sum_support import added, sum_support
 
 DIGITS = 7
 
@@ -34,7 +34,7 @@ def cells(draw: st.DrawFn) -> tuple[list[int], int]:
 def test_sums_are_those_of_every_choice_of_different_digits(case: tuple[list[int], int]) -> None:
     masks, factor = case
     sums = {factor * sum(chosen) - floor(len(masks), factor) for chosen in different(masks)}
-    assert ways(DIGITS, len(masks), factor).there(masks) == sum(1 << total for total in sums)
+    assert sum_support(DIGITS, len(masks), factor).sums_of(masks) == sum(1 << total for total in sums)
 
 
 @given(cells(), st.data())
@@ -42,7 +42,7 @@ def test_digits_are_those_of_the_choices_that_give_one_of_the_sums(
     case: tuple[list[int], int], data: st.DataObject
 ) -> None:
     masks, factor = case
-    there, back = ways(DIGITS, len(masks), factor)
+    there, back = sum_support(DIGITS, len(masks), factor)
     every = there(masks)
     some = [place for place in range(every.bit_length()) if every >> place & 1 and data.draw(st.booleans())]
     expected = [0] * len(masks)
