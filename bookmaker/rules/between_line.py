@@ -38,6 +38,7 @@ class BetweenLine(Rule):
     kind = "between-line"
     title = "Between lines"
     noun = "between line"
+    relabels = "reversed"
     example = """\
 between-line:
   - r1c1-r1c4 r2c5
@@ -61,6 +62,12 @@ between-line:
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         for chain in self.chains:
             yield _machine(grid.size).over((chain[0], chain[-1], *chain[1:-1]))
+
+    def meaning(self, grid: Grid) -> Iterator[Constraint]:
+        """Each cell between the two ends, whichever of these was typed first."""
+        for chain in self.chains:
+            for cell in chain[1:-1]:
+                yield _triple(grid.size).over((chain[0], cell, chain[-1]))
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for chain in self.chains:
@@ -136,6 +143,19 @@ def _machine(size: int) -> Machine:
 
     start: tuple[int, ...] = ()
     return machine(range(1, size + 1), start, step, lambda state: len(state) == 2)
+
+
+@lru_cache(maxsize=16)
+def _triple(size: int) -> Machine:
+    """Reads one end, a cell between the two, and the other end."""
+
+    def step(state: tuple[int, ...], digit: int) -> tuple[int, ...] | None:
+        if len(state) < 2:
+            return *state, digit
+        return (*state, digit) if len(state) == 2 and _fits((state[0], digit, state[1])) else None
+
+    start: tuple[int, ...] = ()
+    return machine(range(1, size + 1), start, step, lambda state: len(state) == 3)
 
 
 def _fits(digits: Sequence[int]) -> bool:

@@ -33,6 +33,7 @@ class SlowThermometer(Rule):
     kind = "slow-thermometer"
     title = "Slow thermometers"
     noun = "slow thermometer"
+    relabels = "reversed"
     example = """\
 slow-thermometer:
   - r1c1 r2c2-r5c5

@@ -7,7 +7,6 @@ import random
 import pytest
 
 from bookmaker.grade import grade
-from bookmaker.grade.labels import labels
 from bookmaker.grade.mirror import TURNS
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.puzzle.puzzle import Puzzle, classic
@@ -17,6 +16,7 @@ from bookmaker.rules.common.contract import Rule
 from bookmaker.rules.thermometer import Thermometer
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Unique
+from bookmaker.symmetry.labels import labels
 from tests.grade.turns import draw, turn
 from tests.makers.corpus import corpus
 
