@@ -8,6 +8,7 @@ from __future__ import annotations
 from datetime import date
 from typing import assert_never
 
+from bookmaker.manifest.dates import When
 from bookmaker.manifest.model import Manifest
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.common.wording import sentence_case
@@ -40,9 +41,10 @@ _MONTHS = (
 """Not strftime's, which differ from machine to machine."""
 
 
-def date_in_words(day: date) -> str:
-    """“14 March 2026”."""
-    return f"{day.day} {_MONTHS[day.month - 1]} {day.year}"
+def date_in_words(day: date | When) -> str:
+    """“14 March 2026”, “March 2026” or “2026”, as exact as it is known."""
+    month = _MONTHS[day.month - 1] if day.month else ""
+    return " ".join(str(part) for part in (day.day, month, day.year) if part)
 
 
 def kinds(puzzle: RuledPuzzle) -> tuple[str, ...]:

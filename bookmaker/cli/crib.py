@@ -9,7 +9,7 @@ import click
 from bookmaker.book import make_book
 from bookmaker.cli.checked import write_checked
 from bookmaker.cli.group import main
-from bookmaker.cli.loading import book_argument, load_book, proofs_of, proven, proving_options
+from bookmaker.cli.loading import agreed, book_argument, load_book, proofs_of, proven, proving_options
 from bookmaker.cli.paths import NEW_FILE
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.layout import compose_crib, load_layout
@@ -30,7 +30,7 @@ def crib_command(book: Path, puzzle_id: str, file: Path, layout_name: str) -> No
     The solving path in words, and the board at its key moments beside them.
     """
     manifest = load_book(book)
-    proofs = proven(proofs_of(manifest, (puzzle_id,)))
+    proofs = agreed(proven(proofs_of(manifest, (puzzle_id,))))
     (puzzle,) = make_book(manifest, proofs, as_listed=True).puzzles
     story = tell(proofs[0], manifest.band_names, rules=False)
     document = compose_crib(puzzle, story, scenes_of(proofs[0], story), *ends_of(proofs[0]), load_layout(layout_name))

@@ -16,8 +16,10 @@ from bookmaker.cli.group import say_troubles
 from bookmaker.cli.table import remark
 from bookmaker.manifest import load
 from bookmaker.manifest.model import Entry, Manifest
+from bookmaker.manifest.permission import demand_permission
 from bookmaker.proof import Proof, prove_all
 from bookmaker.proof.cache import FreshStore, Store, user_store
+from bookmaker.proof.claims import wrong_claims
 from bookmaker.proof.crew import processes
 from bookmaker.trouble import BookTroubles, Place, Trouble, nearest
 
@@ -45,19 +47,41 @@ def proving_options(command: Command) -> Command:
         callback=lambda ctx, _, value: ctx.meta.update(fresh=value),
         help="Prove everything anew, also what is known from an earlier run.",
     )
-    return workers(fresh(command))
+    archive = click.option(
+        "--archive",
+        "archives",
+        multiple=True,
+        type=click.Path(exists=True, file_okay=False, path_type=Path),
+        expose_value=False,
+        callback=lambda ctx, _, value: ctx.meta.update(archives=value),
+        metavar="FOLDER",
+        help="What the book picks from, where it names no archive itself.",
+    )
+    return workers(fresh(archive(command)))
 
 
-def load_book(path: Path) -> Manifest:
-    """The manifest at a path; its warnings are said at once, its mistakes raised."""
-    manifest = load(path)
+def load_book(path: Path, *, to_print: bool = False, press: bool = False) -> Manifest:
+    """The manifest at a path; its warnings are said at once, its mistakes raised.
+
+    What is to be printed must have its permissions, for the press all of them.
+    """
+    manifest = load(path, click.get_current_context().meta.get("archives", ()))
     say_troubles(manifest.warnings)
+    if to_print:
+        demand_permission(manifest.entries, press)
     return manifest
 
 
 def proofs_in_order(manifest: Manifest, count: int = 0) -> tuple[Proof, ...]:
     """Proofs of all puzzles in book order, with progress on standard error after the first second."""
     return in_book_order(manifest, _proofs(manifest.entries, count))
+
+
+def agreed(proofs: tuple[Proof, ...]) -> tuple[Proof, ...]:
+    """The same proofs, if no setter's own solution differs from the proven one; else a trouble for each that does."""
+    if troubles := tuple(wrong_claims(proofs)):
+        raise BookTroubles(troubles)
+    return proofs
 
 
 def proofs_of(manifest: Manifest, ids: tuple[str, ...]) -> tuple[Proof, ...]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import textwrap
+from dataclasses import replace
 from pathlib import Path
 
 import click
@@ -13,7 +14,9 @@ from bookmaker.cli.loading import book_argument, load_book, proofs_in_order, pro
 from bookmaker.cli.paths import NEW_FILE_OR_STREAM
 from bookmaker.cli.table import proof_table, remark
 from bookmaker.files import write_whole
+from bookmaker.manifest.permission import unprintable
 from bookmaker.proof import Proof
+from bookmaker.proof.claims import wrong_claims
 from bookmaker.proof.notes import editor_notes, notes_report
 from bookmaker.proof.report import report
 from bookmaker.proof.second import demand_auditor, doubts
@@ -67,9 +70,12 @@ def proof_command(
     for proof in proofs:
         if wrong := remark(proof):
             click.echo(f"{proof.entry.place}: {wrong}", err=True)
+    differing = tuple(wrong_claims(proofs))
+    refused = (replace(trouble, warning=True) for trouble in unprintable(manifest.entries, press=False))
+    say_troubles((*refused, *differing))
     if second_opinion:
         ask_again(proofs)
-    if not all(isinstance(proof.verdict, Unique) for proof in proofs):
+    if differing or not all(isinstance(proof.verdict, Unique) for proof in proofs):
         ctx.exit(1)
 
 

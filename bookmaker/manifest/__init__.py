@@ -6,12 +6,14 @@ classics. Out: a `Manifest` with its warnings; or `BookTroubles`.
 
 from __future__ import annotations
 
+import os
 from collections.abc import Iterable
 from dataclasses import replace
 from itertools import islice
 from pathlib import Path
 
 from bookmaker.manifest import limits
+from bookmaker.manifest.archives import Archive
 from bookmaker.manifest.bookfields import Heading, read_heading
 from bookmaker.manifest.classics import read_classics
 from bookmaker.manifest.includes import Shelf, Source
@@ -29,8 +31,11 @@ __all__ = ["load"]
 MANIFEST_NAME = "book.yaml"
 
 
-def load(path: Path) -> Manifest:
-    """Read the book at a path. Raises `BookTroubles` with everything that is wrong, in file order."""
+def load(path: Path, archives: tuple[Path, ...] = ()) -> Manifest:
+    """Read the book at a path; it picks from `archives` where it names none itself.
+
+    Raises `BookTroubles` with everything that is wrong, in file order.
+    """
     desk = Desk()
     file = path / MANIFEST_NAME if path.is_dir() else path
     if path.is_dir() and not file.exists():
@@ -40,7 +45,9 @@ def load(path: Path) -> Manifest:
     text = read_file(file, str(file), Place(str(file)), desk)
     manifest: Manifest | None = None
     if text is not None:
-        manifest = _from_yaml(text, file, desk) if file.suffix in (".yaml", ".yml") else _from_list(text, file, desk)
+        manifest = (
+            _from_yaml(text, file, desk, archives) if file.suffix in (".yaml", ".yml") else _from_list(text, file, desk)
+        )
     desk.raise_errors()
     assert manifest is not None, "a manifest that cannot be read leaves a trouble"
     return manifest
@@ -51,13 +58,16 @@ def _from_list(text: str, file: Path, desk: Desk) -> Manifest:
     return _manifest(heading, read_classics(text, str(file), desk), (), desk)
 
 
-def _from_yaml(text: str, file: Path, desk: Desk) -> Manifest | None:
+def _from_yaml(text: str, file: Path, desk: Desk, archives: tuple[Path, ...]) -> Manifest | None:
     tree = parse_yaml(text, str(file), desk)
     if tree is None:
         return None
     shelf = Shelf(file.parent.resolve(), desk, {file.resolve(): Place(str(file))})
     source = Source(file, file, (file.resolve(),))
     heading, chapters, lists = _read_tree(tree, file, desk)
+    roots = [(_shortened(file.parent / word.value), word.place) for word in heading.archives]
+    roots += [(folder, Place("--archive")) for folder in archives if not roots]
+    shelf.archive = Archive(tuple(roots), desk) if roots else None
     ids: dict[str, Place] = {}
     read = (
         read_entry(node, heading.permission, chapter, ids, desk)
@@ -65,6 +75,12 @@ def _from_yaml(text: str, file: Path, desk: Desk) -> Manifest | None:
         for node in shelf.puzzles(puzzles, source)
     )
     return _manifest(heading, (entry for entry in read if entry is not None), chapters, desk)
+
+
+def _shortened(path: Path) -> Path:
+    """The path without “folder/..”, where that leads to the same place."""
+    short = Path(os.path.normpath(path))
+    return short if short.resolve() == path.resolve() else path
 
 
 def _read_tree(tree: Node, file: Path, desk: Desk) -> tuple[Heading, tuple[Chapter, ...], list[Node]]:

@@ -12,10 +12,10 @@ from bookmaker.manifest import limits
 from bookmaker.manifest.model import BAND_NAMES, Order
 from bookmaker.manifest.publication import PLAIN, PUBLICATION_KEYS, Publication, read_publication
 from bookmaker.manifest.texts import read_line
-from bookmaker.placed import Node, Sequence, Table, Word, read_choice, read_fields
+from bookmaker.placed import Node, Sequence, Table, Word, read_choice, read_fields, read_items, read_text
 from bookmaker.trouble import Desk, Place
 
-BOOK_KEYS = ("title", "subtitle", "editor", "layout", "order", "bands", "permission", *PUBLICATION_KEYS)
+BOOK_KEYS = ("title", "subtitle", "editor", "layout", "order", "bands", "permission", "archive", *PUBLICATION_KEYS)
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,6 +33,7 @@ class Heading:
     band_names: tuple[str, ...] = BAND_NAMES
     permission: str = ""
     publication: Publication = PLAIN
+    archives: tuple[Word, ...] = ()
 
 
 def read_heading(node: Node, desk: Desk) -> Heading:
@@ -54,7 +55,14 @@ def read_heading(node: Node, desk: Desk) -> Heading:
         band_names=_bands(fields["bands"], desk) if "bands" in fields else BAND_NAMES,
         permission=read_line(fields, "permission", desk),
         publication=read_publication(fields, desk),
+        archives=_archives(fields["archive"], desk) if "archive" in fields else (),
     )
+
+
+def _archives(node: Node, desk: Desk) -> tuple[Word, ...]:
+    """The folders to pick from, one or a list of them."""
+    words = tuple(word for word in read_items(node, "“archive”", desk) if read_text(word, "an archive", desk))
+    return tuple(word for word in words if isinstance(word, Word))
 
 
 def _bands(node: Node, desk: Desk) -> tuple[str, ...]:

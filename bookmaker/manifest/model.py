@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from datetime import date
 from typing import Literal, TypeAlias
 
+from bookmaker.manifest.dates import When
+from bookmaker.manifest.givens import Givens
+from bookmaker.manifest.permission import UNRECORDED, Permission
 from bookmaker.manifest.publication import PLAIN, Publication
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.trouble import Place, Trouble
@@ -21,7 +23,8 @@ class Entry:
     """One puzzle as listed, with all that is said of it.
 
     `chapter` counts from 0; `shown` is when it was first shown; `place` is where its id stands. `marks`
-    has the marks of each of the puzzle's rules as typed, a line a mark.
+    has the marks of each of the puzzle's rules as typed, a line a mark. `permission` is the line that is printed,
+    `consent` the record behind it; `private` is never printed; `solution` is the setter's own, to be compared.
     """
 
     id: str
@@ -29,12 +32,17 @@ class Entry:
     place: Place
     title: str = ""
     setter: str = ""
-    shown: date | None = None
+    shown: When | None = None
     permission: str = ""
     note: str = ""
     chapter: int = 0
     link: str = ""
     marks: tuple[tuple[str, ...], ...] = ()
+    tags: tuple[str, ...] = ()
+    source: str = ""
+    private: str = ""
+    consent: Permission = UNRECORDED
+    solution: Givens | None = None
 
 
 @dataclass(frozen=True, slots=True)

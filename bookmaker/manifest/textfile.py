@@ -14,19 +14,20 @@ from bookmaker.trouble import LINE_BREAK, Desk, Place, nearest
 _SAVE_AGAIN = "save the file again with the encoding UTF-8; most editors ask for it under “Save as”"
 
 
-def read_file(path: Path, shown: str, asked: Place, desk: Desk) -> str | None:
-    """The text of a UTF-8 file, without a byte order mark. `shown` is its name as the user would write it."""
+def read_file(path: Path, shown: str, asked: Place, desk: Desk, most: int = FILE_BYTES) -> str | None:
+    """The text of a UTF-8 file of at most so many bytes, without a byte order mark. `shown` is its name as the user
+    would write it."""
     try:
         if not path.is_file():
             _say_missing(path, shown, asked, desk)
             return None
         with path.open("rb") as stream:
-            data = stream.read(FILE_BYTES + 1)
+            data = stream.read(most + 1)
     except OSError as error:
         desk.error(asked, "unreadable", f"“{shown}” cannot be opened: {(error.strerror or str(error)).lower()}")
         return None
-    if len(data) > FILE_BYTES:
-        said = f"the file is larger than {FILE_BYTES // 1_000_000} million characters, which no book needs"
+    if len(data) > most:
+        said = f"the file is larger than {most // 1_000_000} million characters, which no book needs"
         desk.error(Place(shown), "file-large", said, "is it the right file? a large book can be parted with “include:”")
         return None
     if data.startswith((codecs.BOM_UTF16_LE, codecs.BOM_UTF16_BE)):
