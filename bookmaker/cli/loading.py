@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from concurrent.futures import Executor
-from contextlib import AbstractContextManager
+from contextlib import AbstractContextManager, nullcontext
 from pathlib import Path
 from time import monotonic
 from typing import TypeVar
 
 import click
 
+from bookmaker.archive import Catalogue, open_catalogue
 from bookmaker.book.order import in_book_order
 from bookmaker.cli.group import say_troubles
 from bookmaker.cli.table import remark
@@ -20,7 +21,7 @@ from bookmaker.manifest.permission import demand_permission
 from bookmaker.proof import Proof, prove_all
 from bookmaker.proof.cache import FreshStore, Store, user_store
 from bookmaker.proof.claims import wrong_claims
-from bookmaker.proof.crew import processes
+from bookmaker.proof.crew import crew_on, processes
 from bookmaker.trouble import BookTroubles, Place, Trouble, nearest
 
 book_argument = click.argument("book", type=click.Path(exists=True, path_type=Path))
@@ -28,8 +29,8 @@ book_argument = click.argument("book", type=click.Path(exists=True, path_type=Pa
 Command = TypeVar("Command", bound=Callable[..., object])
 
 
-def proving_options(command: Command) -> Command:
-    """The options of every command that proves puzzles; `proofs_in_order` and `proofs_of` go by them."""
+def sharing_options(command: Command) -> Command:
+    """How the work of proving is done; `known` and `shared` go by them."""
     workers = click.option(
         "--workers",
         type=click.IntRange(1, 64),
@@ -47,6 +48,11 @@ def proving_options(command: Command) -> Command:
         callback=lambda ctx, _, value: ctx.meta.update(fresh=value),
         help="Prove everything anew, also what is known from an earlier run.",
     )
+    return workers(fresh(command))
+
+
+def proving_options(command: Command) -> Command:
+    """The options of every command that proves the puzzles of a book; `proofs_in_order` and `proofs_of` go by them."""
     archive = click.option(
         "--archive",
         "archives",
@@ -57,7 +63,48 @@ def proving_options(command: Command) -> Command:
         metavar="FOLDER",
         help="What the book picks from, where it names no archive itself.",
     )
-    return workers(fresh(archive(command)))
+    return sharing_options(archive(command))
+
+
+def archive_options(command: Command) -> Command:
+    """The options of every command that opens archives; `catalogue_of` goes by them."""
+    printed = click.option(
+        "--printed-in",
+        multiple=True,
+        type=click.Path(exists=True, path_type=Path),
+        expose_value=False,
+        callback=lambda ctx, _, value: ctx.meta.update(printed_in=value),
+        metavar="BOOK",
+        help="A book that was printed, besides those that archive.yaml names.",
+    )
+    on = click.option(
+        "--on",
+        expose_value=False,
+        callback=lambda ctx, _, value: ctx.meta.update(on=value),
+        metavar="tcp://…",
+        help="Use the workers of a Dask scheduler (extra “cluster”).",
+    )
+    return sharing_options(printed(on(command)))
+
+
+def catalogue_of(folders: tuple[Path, ...]) -> Catalogue:
+    """The catalogue of some archives, with progress on standard error; what is wrong in it is not said yet."""
+    printed = click.get_current_context().meta.get("printed_in", ())
+    with crew() as workers:
+        return open_catalogue(folders, known(), workers, printed, counting())
+
+
+def counting() -> Callable[[int], None]:
+    began = said = monotonic()
+
+    def watch(done: int) -> None:
+        nonlocal said
+        now = monotonic()
+        if now - said > 1:
+            said = now
+            click.echo(f"{done} puzzles read in {now - began:.0f} s", err=True)
+
+    return watch
 
 
 def load_book(path: Path, *, to_print: bool = False, press: bool = False) -> Manifest:
@@ -97,6 +144,14 @@ def _proofs(entries: tuple[Entry, ...], count: int = 0) -> tuple[Proof, ...]:
 def known() -> Store:
     """What earlier runs have kept, unless --fresh asks for everything anew."""
     return FreshStore(user_store()) if click.get_current_context().meta.get("fresh") else user_store()
+
+
+def crew() -> AbstractContextManager[Executor | None]:
+    """The workers that --on or --workers ask for; None where the work is done here."""
+    meta = click.get_current_context().meta
+    if meta.get("on"):
+        return crew_on(meta["on"])
+    return shared() if meta.get("workers", 1) > 1 else nullcontext()
 
 
 def shared() -> AbstractContextManager[Executor]:

@@ -120,7 +120,7 @@ def _of_lists(lists: Iterable[Node], permission: str) -> Holding:
 
 def _lines_of(path: Path, text: str) -> Iterator[Table]:
     """The puzzles of a list, each as it would stand in a manifest; its id is the list's name and its number there."""
-    number, stem = 0, _list_name(path)
+    number, stem = 0, list_name(path)
     for at, line in enumerate(LINE_BREAK.split(text), start=1):
         if not (found := _LIST_LINE.match(line)):
             continue
@@ -132,7 +132,7 @@ def _lines_of(path: Path, text: str) -> Iterator[Table]:
         yield Table(place, tuple((Word(place, key), Word(place, value)) for key, value in entries))
 
 
-def _list_name(path: Path) -> str:
+def list_name(path: Path) -> str:
     return "-".join(re.findall("[A-Za-z0-9]+", path.stem))[:30] or "list"
 
 

@@ -52,7 +52,7 @@ def read_heading(node: Node, desk: Desk) -> Heading:
         layout_place=fields["layout"].place if "layout" in fields else None,
         order=cast(Order | None, read_choice(order, "“order”", desk, get_args(Order))) if order else None,
         order_place=order.place if order else None,
-        band_names=_bands(fields["bands"], desk) if "bands" in fields else BAND_NAMES,
+        band_names=read_bands(fields["bands"], desk) if "bands" in fields else BAND_NAMES,
         permission=read_line(fields, "permission", desk),
         publication=read_publication(fields, desk),
         archives=_archives(fields["archive"], desk) if "archive" in fields else (),
@@ -65,7 +65,8 @@ def _archives(node: Node, desk: Desk) -> tuple[Word, ...]:
     return tuple(word for word in words if isinstance(word, Word))
 
 
-def _bands(node: Node, desk: Desk) -> tuple[str, ...]:
+def read_bands(node: Node, desk: Desk) -> tuple[str, ...]:
+    """Five names, the easiest band first."""
     hint = "such as [" + ", ".join(BAND_NAMES) + "], the easiest first"
     if not isinstance(node, Sequence) or len(node.values) != len(BAND_NAMES):
         found = (

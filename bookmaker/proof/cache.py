@@ -91,7 +91,8 @@ class FileStore:
         return row[0]
 
     def get_all(self, keys: Iterable[str]) -> dict[str, str]:
-        wanted, found = list(keys), {}
+        wanted = list(keys)
+        found: dict[str, str] = {}
         with suppress(sqlite3.Error, OSError), closing(sqlite3.connect(self.file, timeout=PATIENCE)) as database:
             for at in range(0, len(wanted), AT_ONCE):
                 some = wanted[at : at + AT_ONCE]
