@@ -51,6 +51,8 @@ class Card:
     effort: float = 0.0
     hardest: str = ""
     reached: bool = True
+    disputed: bool = False
+    """Is the proven solution another than the setter's own?"""
     keys: Keys = NO_KEYS
 
     @property

@@ -25,6 +25,7 @@ from bookmaker.manifest.puzzlefields import read_entry
 from bookmaker.manifest.textfile import read_file
 from bookmaker.proof import Proof, prove_each
 from bookmaker.proof.cache import ROOMS_THAT_MATTER, Store, code_version, hash_of
+from bookmaker.proof.claims import wrong_claims
 from bookmaker.proof.report import verdict_word
 from bookmaker.symmetry import Keys
 from bookmaker.trouble import Desk, Place
@@ -150,6 +151,7 @@ def _card(proof: Proof, keys: Keys | None) -> Card:
         effort=graded.effort if graded else 0.0,
         hardest=graded.path.hardest.technique if graded and graded.path.hardest else "",
         reached=graded.path.reached if graded else False,
+        disputed=any(True for _ in wrong_claims([proof])),
         keys=keys or NO_KEYS,
     )
 

@@ -26,6 +26,7 @@ def in_book_order(manifest: Manifest, proofs: Iterable[Proof]) -> tuple[Proof, .
             case "listed":
                 return (at,)
             case "chapters":
-                return proof.entry.chapter, effort, at
+                chapter = proof.entry.chapter
+                return (chapter, at) if manifest.chapters[chapter].listed else (chapter, effort, at)
 
     return tuple(sorted(proofs, key=key))

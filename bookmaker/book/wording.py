@@ -66,11 +66,12 @@ def proved(draft: bool) -> str:
 def guide(manifest: Manifest, draft: bool, hinted: bool) -> tuple[str, ...]:
     """How to read the book, a paragraph each; `hinted` if it has hints."""
     first, last = manifest.band_names[0], manifest.band_names[-1]
+    listed = any(chapter.listed for chapter in manifest.chapters)
     order = {
         "effort": "The puzzles stand in order of effort, the gentlest first.",
         "listed": "The puzzles stand in the order their editor chose.",
         "chapters": "The puzzles stand in chapters, and within each the gentlest comes first.",
-    }[manifest.order]
+    }["listed" if listed else manifest.order]
     hints = (
         " If you get stuck, there are three hints for each puzzle before the keys: where to look, what to look for, "
         "and how it goes on."

@@ -22,7 +22,7 @@ from bookmaker.manifest.puzzlefields import read_entry
 from bookmaker.manifest.textfile import read_file
 from bookmaker.manifest.texts import read_line, read_note
 from bookmaker.manifest.yamlfile import parse_yaml
-from bookmaker.placed import Node, Sequence, Table, Word, read_fields, read_items
+from bookmaker.placed import Node, Sequence, Table, Word, read_choice, read_fields, read_items
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.trouble import Desk, Place, in_file_order
 
@@ -131,11 +131,13 @@ def _lifted(tree: Node, desk: Desk) -> Node:
 def _read_chapters(node: Node, desk: Desk) -> tuple[tuple[Chapter, ...], list[Node]]:
     chapters, lists = [], []
     for item in read_items(node, "“chapters”", desk):
-        fields = read_fields(item, "the chapter", desk, ("title", "note", "puzzles"), ("title", "puzzles"))
+        fields = read_fields(item, "the chapter", desk, ("title", "note", "order", "puzzles"), ("title", "puzzles"))
         title = fields.get("title")
         if isinstance(title, Word) and not title.value.strip():
             desk.error(title.place, "no-value", "the chapter's title is left empty", "it stands at the chapter's head")
-        chapters.append(Chapter(read_line(fields, "title", desk), read_note(fields, "note", desk)))
+        order = read_choice(fields["order"], "“order”", desk, ("effort", "listed")) if "order" in fields else None
+        note = read_note(fields, "note", desk)
+        chapters.append(Chapter(read_line(fields, "title", desk), note, listed=order == "listed"))
         lists.append(fields.get("puzzles", Sequence(item.place, ())))
     return tuple(chapters), lists
 

@@ -230,7 +230,7 @@ class _Texts:
             found = {_text(table, "id") for table in _lines_of(path, text)}
         else:
             found = set(_ID.findall(text))
-        if found:
+        if found or "include" in text:
             self.texts[path] = text
         for name in found:
             self.names.setdefault(name.lower(), name)

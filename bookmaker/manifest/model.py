@@ -47,10 +47,12 @@ class Entry:
 
 @dataclass(frozen=True, slots=True)
 class Chapter:
-    """A part of the book with a heading of its own and a few words under it."""
+    """A part of the book with a heading of its own and a few words under it; its puzzles stand by effort, or as
+    `listed`."""
 
     title: str
     note: str = ""
+    listed: bool = False
 
 
 @dataclass(frozen=True, slots=True)
