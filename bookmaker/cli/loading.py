@@ -12,6 +12,7 @@ from typing import TypeVar
 import click
 
 from bookmaker.archive import Catalogue, open_catalogue
+from bookmaker.archive.inbook import Disguise, disguises, troubles_of
 from bookmaker.book.order import in_book_order
 from bookmaker.cli.group import say_troubles
 from bookmaker.cli.table import remark
@@ -180,6 +181,20 @@ def proven(proofs: tuple[Proof, ...]) -> tuple[Proof, ...]:
             for proof in unproven
         )
     return proofs
+
+
+def disguised(proofs: tuple[Proof, ...]) -> tuple[Disguise, ...]:
+    """The puzzles that are the same as earlier ones among these."""
+    with crew() as workers:
+        return tuple(disguises(proofs, known(), workers))
+
+
+def say_disguised(proofs: tuple[Proof, ...], press: bool) -> None:
+    """Say which puzzles look alike. Raises BookTroubles where some do in a book for the press."""
+    found = tuple(troubles_of(disguised(proofs), press))
+    if press and found:
+        raise BookTroubles(found)
+    say_troubles(found)
 
 
 def _progress() -> Callable[[int, int], None]:

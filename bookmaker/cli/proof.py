@@ -10,7 +10,7 @@ from pathlib import Path
 import click
 
 from bookmaker.cli.group import main, say_troubles
-from bookmaker.cli.loading import book_argument, load_book, proofs_in_order, proving_options, shared
+from bookmaker.cli.loading import book_argument, disguised, load_book, proofs_in_order, proving_options, shared
 from bookmaker.cli.paths import NEW_FILE_OR_STREAM
 from bookmaker.cli.table import proof_table, remark
 from bookmaker.files import write_whole
@@ -53,9 +53,10 @@ def proof_command(
     manifest = load_book(book)
     proofs = proofs_in_order(manifest, count or 0)
     noted = tuple(editor_notes(proof) for proof in proofs) if notes else ()
+    alike = {id(each.second): each.words for each in disguised(proofs)} if notes else {}
     data = report(manifest, proofs)
     for part, proof, said in zip(data["puzzles"], proofs, noted, strict=False):
-        part["notes"] = notes_report(proof, said)
+        part["notes"] = notes_report(proof, said) | {"look_alike": alike.get(id(proof))}
     text = json.dumps(data, ensure_ascii=False, indent=1) + "\n"
     if json_file == "-":
         click.echo(text, nl=False)
@@ -65,7 +66,8 @@ def proof_command(
         click.echo(proof_table(manifest, proofs))
         for proof, said in zip(proofs, noted, strict=False):
             click.echo(f"\n{proof.entry.title or proof.entry.id}")
-            for sentence in said.sentences or ("Nothing to note.",):
+            same = [f"This is {alike[id(proof)]}."] if id(proof) in alike else []
+            for sentence in (*said.sentences, *same) or ("Nothing to note.",):
                 click.echo(textwrap.fill(sentence, 96, initial_indent="  ", subsequent_indent="  "))
     for proof in proofs:
         if wrong := remark(proof):

@@ -12,7 +12,15 @@ from bookmaker.book import make_book
 from bookmaker.book.textedition import text_edition
 from bookmaker.cli.checked import write_checked
 from bookmaker.cli.group import main
-from bookmaker.cli.loading import agreed, book_argument, known, load_book, proofs_in_order, proving_options
+from bookmaker.cli.loading import (
+    agreed,
+    book_argument,
+    known,
+    load_book,
+    proofs_in_order,
+    proving_options,
+    say_disguised,
+)
 from bookmaker.cli.paths import NEW_FOLDER
 from bookmaker.display.contact import contact_sheet
 from bookmaker.ink.pdf import pdf_bytes
@@ -87,6 +95,7 @@ def typeset_command(
     proofs = proofs_in_order(manifest)
     if not draft:
         agreed(proofs)
+        say_disguised(proofs, press)
     contents = make_book(manifest, proofs, draft=draft, store=known())
     documents = {"book": compose(contents, layout), "key": compose_key(contents, layout)}
     pages = documents["book"].pages

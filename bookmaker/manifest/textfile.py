@@ -14,9 +14,10 @@ from bookmaker.trouble import LINE_BREAK, Desk, Place, nearest
 _SAVE_AGAIN = "save the file again with the encoding UTF-8; most editors ask for it under “Save as”"
 
 
-def read_file(path: Path, shown: str, asked: Place, desk: Desk, most: int = FILE_BYTES) -> str | None:
-    """The text of a UTF-8 file of at most so many bytes, without a byte order mark. `shown` is its name as the user
-    would write it."""
+def read_file(path: Path, shown: str, asked: Place, desk: Desk, most: int = 0) -> str | None:
+    """The text of a UTF-8 file, without a byte order mark. `shown` is its name as the user would write it; the file has
+    at most `most` bytes, or those that a book's file may have."""
+    most = most or FILE_BYTES
     try:
         if not path.is_file():
             _say_missing(path, shown, asked, desk)

@@ -114,7 +114,9 @@ def main() -> None:
         plan = plan_for(found, puzzles)
         made = assemble(plan, lambda choice: 0)
         took = perf_counter() - began
-        told = "a clash" if not isinstance(made, Assembled) else "proven best" if not made.choice.slack else "not proven"
+        told = (
+            "a clash" if not isinstance(made, Assembled) else "proven best" if not made.choice.slack else "not proven"
+        )
         peak = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024
         print(f"{puzzles} of {count}, {len(plan.demands)} demands: {took:.1f} s, {told}, {peak:.0f} MB", flush=True)
         if parser.parse_args().other:
