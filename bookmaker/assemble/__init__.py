@@ -57,20 +57,31 @@ def assemble(plan: Plan, count_pages: CountPages, another: int = 0) -> Assembled
 def _ordered_choice(plan: Plan, refused: list[Choice], count_pages: CountPages) -> Assembled | None:
     """The best collection that is not refused, in order."""
     tried = list(refused)
+    first: Assembled | None = None
     for _ in range(TRIES):
         found = _short_enough(plan, tried, count_pages)
         if found is None:
             break
-        parts, alike = zip(*(ordered(plan.cards, part, plan.apart) for part in found.choice.parts), strict=True)
-        if not sum(alike):
-            return replace(found, choice=replace(found.choice, parts=parts))
+        first = first or found
+        if (in_order := _in_order(plan, found, rising_bands=True)) is not None:
+            return in_order
         tried.append(found.choice)
-    if len(tried) == len(refused):
+    if first is None:
         return None
-    place = next(demand.place for demand in plan.demands if demand.words.startswith("apart"))
+    if (in_order := _in_order(plan, first, rising_bands=False)) is not None:
+        return in_order
+    place = next(demand.place for demand in plan.demands if demand.quoted.startswith("apart"))
     said = "in none of the best collections can all that is alike be kept apart while difficulty rises"
     hint = "allow fewer alike, such as “each-setter: at most 3”, or take “apart” out"
     raise BookTroubles([Trouble(place, "not-apart", said, hint)])
+
+
+def _in_order(plan: Plan, found: Assembled, rising_bands: bool) -> Assembled | None:
+    """The collection in order, None where nothing keeps apart what is alike."""
+    orders = [ordered(plan.cards, part, plan.apart, rising_bands) for part in found.choice.parts]
+    if any(alike for _, alike in orders):
+        return None
+    return replace(found, choice=replace(found.choice, parts=tuple(order for order, _ in orders)))
 
 
 def _short_enough(plan: Plan, refused: list[Choice], count_pages: CountPages) -> Assembled | None:

@@ -195,7 +195,7 @@ def _demand(brief: _Brief, fields: Mapping[str, Node], part: int | None) -> None
                 amount = Amount(amount.least, MOST)
             if amount:
                 rows = (Row("puzzles", amount, every, part),)
-                brief.demands.append(Demand(f"puzzles: {amount}{where}", node.place, rows))
+                brief.demands.append(Demand(f"puzzles: {amount}", node.place, rows, where=where))
         elif name in BY_NAME:
             brief.demands += _by_name(brief, name, node, part, where)
         elif name in EACH:
@@ -256,8 +256,8 @@ def _by_name(brief: _Brief, sort: str, node: Node, part: int | None, where: str)
             desk.error(word.place, "unknown-name", said, nearest(word.value, known) if known else "")
         elif amount is not None:
             cards = brief.having(lambda card, name=name: name in _values(card, sort, brief.catalogue))  # type: ignore[misc]
-            words = f"{sort}: {name}: {amount}{where}"
-            yield Demand(words, word.place, (Row(name, amount, cards, part),), amount.rather)
+            rows = (Row(name, amount, cards, part),)
+            yield Demand(f"{sort}: {name}: {amount}", word.place, rows, amount.rather, where=where)
 
 
 def _each(brief: _Brief, sort: str, node: Node, part: int | None, where: str) -> Iterator[Demand]:
@@ -270,7 +270,7 @@ def _each(brief: _Brief, sort: str, node: Node, part: int | None, where: str) ->
         for value in _values(card, sort, brief.catalogue):
             groups.setdefault(value, set()).add(i)
     rows = tuple(Row(value, amount, frozenset(cards), part) for value, cards in sorted(groups.items()))
-    yield Demand(f"{sort}: {amount}{where}", node.place, rows, amount.rather)
+    yield Demand(f"{sort}: {amount}", node.place, rows, amount.rather, where=where)
 
 
 def _apart(fields: Mapping[str, Node], desk: Desk) -> tuple[Literal["setters", "kinds"], ...]:
@@ -280,7 +280,8 @@ def _apart(fields: Mapping[str, Node], desk: Desk) -> tuple[Literal["setters", "
 
 
 def _kept_apart(brief: _Brief, node: Node, part: int | None, where: str) -> Iterator[Demand]:
-    """No two of a setter, or with the same rules, side by side: so no more than half of a part may be alike."""
+    """No two of a setter, or with the same rules, side by side: so no more than half of a part may be alike, and since
+    bands rise, no more than half of what it has in a band."""
     for word in read_items(node, "“apart”", brief.desk):
         if not isinstance(word, Word) or word.value not in ("setters", "kinds"):
             said = "“apart” names what is not to stand side by side"
@@ -290,14 +291,17 @@ def _kept_apart(brief: _Brief, node: Node, part: int | None, where: str) -> Iter
         for i, card in enumerate(brief.cards):
             if (value := trait(card, word.value)) is not None:
                 groups.setdefault(value, set()).add(i)
+        bands = [brief.having(lambda card, band=band: card.band == band) for band in range(1, 6)]  # type: ignore[misc]
         for number in range(len(brief.parts)) if part is None else (part,):
             rows = tuple(
-                Row(called(value), Amount(0, None), frozenset(cards), number, halved=True)
+                Row(called(value), Amount(0, None), alike & among, number, among)
                 for value, cards in sorted(groups.items(), key=str)
-                if len(cards) > 1
+                for alike in (frozenset(cards),)
+                for among in (frozenset(range(len(brief.cards))), *bands)
+                if len(alike & among) > 1
             )
             if rows:
-                yield Demand(f"apart: {word.value}{where}", word.place, rows)
+                yield Demand(f"apart: {word.value}", word.place, rows, where=where)
 
 
 def _filtered(brief: _Brief, name: str, node: Node, part: int | None, where: str) -> Iterator[Demand]:
@@ -306,21 +310,21 @@ def _filtered(brief: _Brief, name: str, node: Node, part: int | None, where: str
         for word, wanted in _ids(brief, node):
             if wanted:
                 row = Row(word.value, Amount(1, None), wanted, part)
-                yield Demand(f"must: {word.value}{where}", word.place, (row,))
+                yield Demand(f"must: {word.value}", word.place, (row,), where=where)
         return
     if name == "never":
         for word, refused in _ids(brief, node):
-            yield _none_of(f"never: {word.value}{where}", word.place, refused, part)
+            yield _none_of(f"never: {word.value}", word.place, refused, part, where)
         return
     read = {"difficulty": _range, "shown": _shown, "permission": _states, "unprinted": _unprinted, "not-in": _not_in}
     made = read[name](brief, node)
     if made is not None:
         words, test = made
-        yield _none_of(f"{name}: {words}{where}", node.place, brief.having(lambda card: not test(card)), part)
+        yield _none_of(f"{name}: {words}", node.place, brief.having(lambda card: not test(card)), part, where)
 
 
-def _none_of(words: str, place: Place, cards: frozenset[int], part: int | None) -> Demand:
-    return Demand(words, place, (Row("", Amount(0, 0), cards, part),), filters=True)
+def _none_of(quoted: str, place: Place, cards: frozenset[int], part: int | None, where: str) -> Demand:
+    return Demand(quoted, place, (Row("", Amount(0, 0), cards, part),), filters=True, where=where)
 
 
 def _ids(brief: _Brief, node: Node) -> Iterator[tuple[Word, frozenset[int]]]:

@@ -19,26 +19,33 @@ from bookmaker.trouble import Place
 class Row:
     """The cards that count, each as one, must be within `amount`, in one part or, where `part` is None, in all.
 
-    `halved` rows say that the cards are no more than half of all in their part, rounded up: then they can be kept from
-    standing side by side.
+    A row with `among` says instead that its cards are no more than half of those chosen among these, rounded up: then
+    they can be kept from standing side by side.
     """
 
     label: str
     amount: Amount
     cards: frozenset[int]
     part: int | None = None
-    halved: bool = False
+    among: frozenset[int] | None = None
 
 
 @dataclass(frozen=True)
 class Demand:
-    """What one line of the brief demands. `words` quote it; `filters` says that it only rules cards out."""
+    """What one line of the brief demands. `quoted` is the line; `where` says of which part, "" for the whole; `filters`
+    says that it only rules cards out."""
 
-    words: str
+    quoted: str
     place: Place
     rows: tuple[Row, ...]
     rather: bool = False
     filters: bool = False
+    where: str = ""
+
+    @property
+    def words(self) -> str:
+        """The line, and the part it is said of."""
+        return self.quoted + self.where
 
 
 Wish: TypeAlias = Literal["unshown", "tag", "curve", "setters", "kinds", "newest", "oldest"]
@@ -108,15 +115,17 @@ class Choice:
 
     def count(self, row: Row) -> int:
         """How many of a row's cards are chosen where it counts."""
+        return len(self._within(row, row.cards))
+
+    def _within(self, row: Row, cards: frozenset[int]) -> list[int]:
         parts = self.parts if row.part is None else (self.parts[row.part],)
-        return sum(card in row.cards for part in parts for card in part)
+        return [card for part in parts for card in part if card in cards]
 
     def missed(self, row: Row) -> int:
         """By how much a row is missed."""
         count = self.count(row)
-        if row.halved:
-            size = len(self.chosen) if row.part is None else len(self.parts[row.part])
-            return max(count - (size + 1) // 2, 0)
+        if row.among is not None:
+            return max(count - (len(self._within(row, row.among)) + 1) // 2, 0)
         return row.amount.missed_by(count)
 
     def keeps(self, demand: Demand) -> bool:

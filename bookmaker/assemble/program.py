@@ -113,6 +113,8 @@ def _asked_about(
                 out |= row.cards
             for card in row.cards:
                 classes.setdefault(card, []).append(id(row))
+            for card in row.among or ():
+                classes.setdefault(card, []).append(-id(row.among))
     for group in plan.alike:
         for card in group:
             classes.setdefault(card, []).append(id(group))
@@ -176,9 +178,9 @@ def _bin(card: Card) -> int:
 def _demanded(program: Program, row: Row, columns: dict[int, dict[int, int]], soft: bool) -> list[int]:
     """Adds a row; with `soft` it returns the variables that say how far it is missed."""
     factors: dict[int, int] = {}
-    if row.halved:  # 2 · alike − all ≤ 1
-        for card, of_card in columns.items():
-            for part, at in of_card.items():
+    if row.among is not None:  # 2 · alike − all ≤ 1
+        for card in sorted(row.among):
+            for part, at in columns.get(card, {}).items():
                 if row.part is None or part == row.part:
                     factors[at] = 1 if card in row.cards else -1
         bounds: tuple[float, float] = (-inf, 1.0)
@@ -188,7 +190,7 @@ def _demanded(program: Program, row: Row, columns: dict[int, dict[int, int]], so
                 if row.part is None or part == row.part:
                     factors[at] = 1
         bounds = (row.amount.least, inf if row.amount.most is None else row.amount.most)
-    if bounds == (0, inf) or (bounds[0] <= 0 and bounds[1] >= len(factors) and not row.halved):
+    if bounds == (0, inf) or (bounds[0] <= 0 and bounds[1] >= len(factors) and row.among is None):
         return []
     slacks = []
     if soft:
@@ -197,7 +199,7 @@ def _demanded(program: Program, row: Row, columns: dict[int, dict[int, int]], so
             factors[slacks[-1]] = 1
         if bounds[1] < inf:
             slacks.append(program.variable(MOST))
-            factors[slacks[-1]] = -2 if row.halved else -1
+            factors[slacks[-1]] = -1 if row.among is None else -2
     program.row(factors, *bounds)
     return slacks
 
