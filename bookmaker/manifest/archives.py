@@ -161,6 +161,8 @@ class Archive:
     """Each with the place where it is named."""
     desk: Desk
     kept: dict[Path, Holding] = field(default_factory=dict)
+    picked: dict[int, Place] = field(default_factory=dict)
+    """The puzzles that have been picked, by identity, and where."""
 
     def find(self, wanted: Word, file: Word | None) -> Table | None:
         """The puzzle of an id as typed, with the printed permission it has from its book; None after a trouble.
@@ -175,7 +177,11 @@ class Archive:
             if _is(table, wanted.value)
         ]
         if len(found) == 1:
-            return found[0]
+            first = self.picked.setdefault(id(found[0]), wanted.place)
+            if first is wanted.place:
+                return found[0]
+            self.desk.error(wanted.place, "pick-twice", f"“{wanted.value}” is picked already, at {first}", "", (first,))
+            return None
         names = " and ".join(f"“{folder}”" for folder, _ in self.roots)
         if not found:
             where = f" in “{file.value}”" if file else ""

@@ -32,7 +32,7 @@ def read_tags(fields: Mapping[str, Node], desk: Desk) -> tuple[str, ...]:
         if not isinstance(word, Word):
             desk.error(word.place, "not-a-tag", "a tag should be a word or two", hint)
             continue
-        for part in re.finditer(r"[^,]+", word.value):
+        for part in re.finditer(r"[^,\s][^,]*", word.value):
             text = " ".join(part[0].split())
             if not text:
                 continue
