@@ -86,20 +86,31 @@ class UnprovenMove(Exception):
     """Two puzzles share a key, and no move was found: a fault of ours."""
 
 
+@dataclass(frozen=True, slots=True)
+class Gathered:
+    """Puzzles with their keys; how many were `read` in all, and how many had not exactly one solution."""
+
+    members: tuple[Member, ...]
+    read: int
+    unproven: int
+
+
 def members_of(
     paths: Sequence[Path],
     store: Store,
     crew: Executor | None,
     desk: Desk,
-    old: bool = False,
+    beside: Iterable[Member] | None = None,
     watch: Watch = lambda done: None,
-) -> tuple[list[Member], int]:
-    """The puzzles of archives (folders), books and lists that have exactly one solution; and how many have not.
+) -> Gathered:
+    """The puzzles of archives (folders), books and lists that have exactly one solution.
 
+    Of those to be compared with others, `beside`, only the ones that share a key with them are gathered, as old ones.
     Raises BookTroubles where a book cannot be read.
     """
+    wanted = None if beside is None else {key for m in beside for key in (m.keys.puzzle, m.keys.solution, m.keys.marks)}
     found: list[Member] = []
-    unproven = 0
+    read = unproven = 0
     files: list[Path] = []
     for path in paths:
         if path.is_dir():
@@ -114,13 +125,15 @@ def members_of(
             rows = [_row(entry, keys) for entry, keys in made]
         else:
             rows = _rows_of(path, store, crew, desk)
-        for name, title, file, line, column, *keys in rows:
-            if keys[0]:
-                found.append(Member(name, title, Place(file or str(path), line, column), Keys(*keys), old))
-            else:
+        for name, title, file, line, column, puzzle, solution, marks in rows:
+            read += 1
+            if not puzzle:
                 unproven += 1
-        watch(len(found))
-    return found, unproven
+            elif wanted is None or puzzle in wanted or (solution and solution in wanted) or (marks and marks in wanted):
+                place = Place(file or str(path), line, column)
+                found.append(Member(name, title, place, Keys(puzzle, solution, marks), wanted is not None))
+        watch(read)
+    return Gathered(tuple(found), read, unproven)
 
 
 Row: TypeAlias = list[Any]
@@ -162,29 +175,28 @@ def _entries(path: Path, text: str, desk: Desk) -> Sequence[Entry]:
     return [replace(entry, id=f"{name}-{entry.id}") for _, _, entry in lines if entry is not None]
 
 
-def same_among(members: Iterable[Member]) -> Iterator[Same]:
-    """Groups of look-alikes; where some are old, those with a new one and an old one in them.
+def same_among(members: Iterable[Member], mixed: bool = False) -> Iterator[Same]:
+    """Groups of look-alikes; `mixed` ones only have a new one and an old one in them.
 
     Raises UnprovenMove where a move cannot be found, which is a fault of ours.
     """
-    members = list(members)
-    for group in _shared(members, lambda keys: keys.puzzle):
+    for group in _shared(list(members), lambda keys: keys.puzzle, mixed):
         first, *others = group
         yield Same(tuple(group), tuple(move_between(first, other) for other in others))
 
 
-def near_among(members: Iterable[Member]) -> Iterator[Near]:
+def near_among(members: Iterable[Member], mixed: bool = False) -> Iterator[Near]:
     """Pairs that are near, each but the first of its group with that; look-alikes are left out."""
     members = list(members)
     told: set[tuple[Place, Place]] = set()
-    for group in _shared(members, lambda keys: keys.solution):
+    for group in _shared(members, lambda keys: keys.solution, mixed):
         for one, other in _from_the_first(group):
             puzzles = solved(one), solved(other)
             apart = different_givens(*puzzles[0], *puzzles[1])
             if apart is not None and (apart or puzzles[0][0].rules == puzzles[1][0].rules):
                 told.add((one.place, other.place))
                 yield Near(one, other, "givens" if apart == 1 else "solution", apart)
-    for group in _shared(members, lambda keys: keys.marks):
+    for group in _shared(members, lambda keys: keys.marks, mixed):
         for one, other in _from_the_first(group):
             if (one.place, other.place) not in told:
                 yield Near(one, other, "marks")
@@ -199,13 +211,12 @@ def _from_the_first(group: Sequence[Member]) -> Iterator[tuple[Member, Member]]:
             yield group[0], other
 
 
-def _shared(members: Sequence[Member], key: Callable[[Keys], str]) -> Iterator[list[Member]]:
-    """Groups of members with one key, in the order of their first; mixed ones only, where there are old members."""
+def _shared(members: Sequence[Member], key: Callable[[Keys], str], mixed: bool) -> Iterator[list[Member]]:
+    """Groups of members with one key, in the order of their first, old ones before new ones."""
     groups: dict[str, list[Member]] = {}
     for member in members:
         if name := key(member.keys):
             groups.setdefault(name, []).append(member)
-    mixed = any(member.old for member in members)
     for group in groups.values():
         if len(group) > 1 and (not mixed or len({member.old for member in group}) == 2):
             yield sorted(group, key=lambda member: not member.old)
@@ -221,7 +232,13 @@ def move_between(one: Member, other: Member) -> Move:
 
 def solved(member: Member) -> tuple[RuledPuzzle, Solution]:
     """The puzzle itself, read again from its file, with its solution."""
-    puzzle = _puzzles_in(member.place.file)[member.place.line, member.place.column]
+    file, line = member.place.file, member.place.line
+    if Path(file).suffix in YAML:
+        puzzle = _puzzles_in(file)[line, member.place.column]
+    else:
+        ((_, _, entry),) = read_lines([_lines_in(file)[line - 1]], file, Desk())
+        assert entry is not None, "it had a key"
+        puzzle = entry.puzzle
     verdict = prove(problem_of(puzzle))
     assert isinstance(verdict, Unique), "it had a key, so it has one solution"
     return puzzle, verdict.solution
@@ -233,6 +250,11 @@ def _puzzles_in(file: str) -> dict[tuple[int, int], RuledPuzzle]:
     text = text_of(path, Desk())
     entries = _entries(path, text, Desk()) if text is not None else ()
     return {(entry.place.line, entry.place.column): entry.puzzle for entry in entries}
+
+
+@lru_cache(maxsize=4)
+def _lines_in(file: str) -> list[str]:
+    return LINE_BREAK.split(text_of(Path(file), Desk()) or "")
 
 
 def move_words(move: Move) -> str:

@@ -41,10 +41,11 @@ def twins_command(
     """
     desk = Desk()
     with crew() as workers:
-        members, unproven = members_of(archives, known(), workers, desk, watch=counting())
-        old, more = members_of(against, known(), workers, desk, old=True)
-    same = tuple(same_among([*members, *old]))
-    near = () if exact else tuple(near_among([*members, *old]))
+        new = members_of(archives, known(), workers, desk, watch=counting())
+        old = members_of(against, known(), workers, desk, new.members) if against else None
+    members = [*new.members, *(old.members if old else ())]
+    same = tuple(same_among(members, mixed=bool(old)))
+    near = () if exact else tuple(near_among(members, mixed=bool(old)))
     for group in same:
         _say(group)
     for pair in near:
@@ -53,10 +54,10 @@ def twins_command(
         data = {"same": [_same_data(group) for group in same], "near": [_near_data(pair) for pair in near]}
         write_whole({json_file: (json.dumps(data, ensure_ascii=False, indent=1) + "\n").encode()})
     twice = sum(len(group.members) - 1 for group in same)
-    compared = f"{counted(len(members), 'puzzle')} compared" + (f" with {len(old)}" if against else "")
+    compared = f"{counted(new.read, 'puzzle')} compared" + (f" with {old.read}" if old else "")
     click.echo(f"{compared}: {twice or 'none'} the same as another, {counted(len(near), 'pair')} near", err=True)
-    if unproven or more:
-        click.echo(f"{counted(unproven + more, 'puzzle')} without exactly one solution left out", err=True)
+    if unproven := new.unproven + (old.unproven if old else 0):
+        click.echo(f"{counted(unproven, 'puzzle')} without exactly one solution left out", err=True)
     say_troubles(in_file_order(desk.found))
     if same or any(desk.errors()):
         ctx.exit(1)

@@ -39,8 +39,9 @@ def store(tmp_path: Path) -> FileStore:
 
 def test_groups_and_pairs(tmp_path: Path, store: FileStore) -> None:
     write(tmp_path, {"store/m.yaml": f"- id: plain\n  givens: {OTHERS}\n"})
-    members, unproven = members_of([tmp_path / "store"], store, None, Desk())
-    assert unproven == ("plain" not in {member.id for member in members})
+    found = members_of([tmp_path / "store"], store, None, Desk())
+    members = found.members
+    assert found.unproven == ("plain" not in {member.id for member in members})
     (group,) = same_among(members)
     assert [member.id for member in group.members] == ["one", "weekly-1"]
     assert digits_text(group.moves[0].apply(digits_from(EASY))) == COPY
@@ -49,9 +50,13 @@ def test_groups_and_pairs(tmp_path: Path, store: FileStore) -> None:
 
 
 def test_only_with_the_old_ones(tmp_path: Path, store: FileStore) -> None:
-    new, _ = members_of([tmp_path / "new.txt"], store, None, Desk())
-    old, _ = members_of([tmp_path / "store"], store, None, Desk(), old=True)
-    (group,) = same_among([*new, *old])
+    new = members_of([tmp_path / "new.txt"], store, None, Desk()).members
+    old = members_of([tmp_path / "store"], store, None, Desk(), new)
+    assert (old.read, {member.id for member in old.members}) == (
+        6,
+        {"one", "weekly-1", "weekly-2", "lines"},
+    )
+    (group,) = same_among([*new, *old.members], mixed=True)
     assert [(member.id, member.old) for member in group.members] == [("weekly-2", True), ("new-1", False)]
 
 
@@ -63,7 +68,7 @@ def test_the_same_marks_under_other_givens(tmp_path: Path, store: FileStore) -> 
         for number, (givens, line) in enumerate(rows)
     )
     write(tmp_path, {"lines.yaml": "".join(puzzles)})
-    members, _ = members_of([tmp_path / "lines.yaml"], store, None, Desk())
+    members = members_of([tmp_path / "lines.yaml"], store, None, Desk()).members
     assert not list(same_among(members))
     assert [(pair.one.id, pair.other.id, pair.how) for pair in near_among(members)] == [("p0", "p1", "marks")]
 
