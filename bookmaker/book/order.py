@@ -15,11 +15,11 @@ from bookmaker.proof.model import Proof
 
 def in_book_order(manifest: Manifest, proofs: Iterable[Proof]) -> tuple[Proof, ...]:
     """Proofs by effort, as listed, or in chapters each by effort, as the manifest says."""
-    listed = {entry.id: index for index, entry in enumerate(manifest.entries)}
+    places = {entry.id: index for index, entry in enumerate(manifest.entries)}
 
     def key(proof: Proof) -> tuple[float, ...]:
         effort = proof.grade.effort if proof.grade else inf
-        at = listed[proof.entry.id]
+        at = places[proof.entry.id]
         match manifest.order:
             case "effort":
                 return effort, at
@@ -27,6 +27,7 @@ def in_book_order(manifest: Manifest, proofs: Iterable[Proof]) -> tuple[Proof, .
                 return (at,)
             case "chapters":
                 chapter = proof.entry.chapter
-                return (chapter, at) if manifest.chapters[chapter].listed else (chapter, effort, at)
+                listed = any(each.listed for each in manifest.chapters[chapter : chapter + 1])
+                return (chapter, at) if listed else (chapter, effort, at)
 
     return tuple(sorted(proofs, key=key))
