@@ -8,6 +8,7 @@ read line by line, and only a few puzzles are under way at a time, so memory sta
 from __future__ import annotations
 
 import json
+import re
 from collections.abc import Iterable, Iterator
 from concurrent.futures import Executor, Future
 from dataclasses import dataclass
@@ -79,7 +80,8 @@ def _skip_done(items: Iterator[Item], report: Path, stream: BinaryIO) -> dict[st
         if not line.endswith(b"\n"):
             break
         count, length, last = count + 1, length + len(line), line
-        _compared(_data(line), first)
+        if (key := _KEY.search(line, max(len(line) - 200, 0))) and (source := _SOURCE.match(line)):
+            first.setdefault(key[1].decode(), json.loads(source[1]))
     stream.truncate(length)
     stream.seek(0, 2)
     if count:
@@ -99,17 +101,17 @@ def _compared(data: dict[str, Any], first: dict[str, str]) -> dict[str, Any]:
     return data
 
 
-def _data(line: bytes) -> dict[str, Any]:
-    try:
-        data = json.loads(line)
-    except ValueError:
-        return {}
-    return data if isinstance(data, dict) else {}
+_SOURCE = re.compile(rb'\{"source":("(?:[^"\\]|\\.)*")')
+_KEY = re.compile(rb'"key":"([0-9a-f]+)"')
+"""Where a line says what it is of, and which puzzles it is like: lines are long, and only this is read again."""
 
 
 def _source(line: bytes) -> str | None:
-    source = _data(line).get("source")
-    return None if source is None else str(source)
+    try:
+        source = json.loads(line)["source"]
+    except (ValueError, KeyError, TypeError):
+        return None
+    return str(source)
 
 
 def _items(lists: Iterable[Path]) -> Iterator[Item]:
