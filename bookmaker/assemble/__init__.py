@@ -56,6 +56,9 @@ def assemble(plan: Plan, count_pages: CountPages, another: int = 0) -> Assembled
 
 def _ordered_choice(plan: Plan, refused: list[Choice], count_pages: CountPages) -> Assembled | None:
     """The best collection that is not refused, in order."""
+    if all(demand.rather for demand in plan.demands if demand.quoted.startswith("apart")):
+        found = _short_enough(plan, refused, count_pages)
+        return found and _in_order(plan, found, rising_bands=True, apart=False)
     tried = list(refused)
     first: Assembled | None = None
     for _ in range(TRIES):
@@ -76,10 +79,10 @@ def _ordered_choice(plan: Plan, refused: list[Choice], count_pages: CountPages) 
     raise BookTroubles([Trouble(place, "not-apart", said, hint)])
 
 
-def _in_order(plan: Plan, found: Assembled, rising_bands: bool) -> Assembled | None:
-    """The collection in order, None where nothing keeps apart what is alike."""
+def _in_order(plan: Plan, found: Assembled, rising_bands: bool, apart: bool = True) -> Assembled | None:
+    """The collection in order, None where nothing keeps apart what is alike, if that is demanded."""
     orders = [ordered(plan.cards, part, plan.apart, rising_bands) for part in found.choice.parts]
-    if any(alike for _, alike in orders):
+    if apart and any(alike for _, alike in orders):
         return None
     return replace(found, choice=replace(found.choice, parts=tuple(order for order, _ in orders)))
 

@@ -5,8 +5,8 @@ In: a brief that is being read, and the fields of the whole or of a chapter. Out
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 from typing import Literal, cast
 
@@ -25,7 +25,7 @@ from bookmaker.trouble import Desk, Place, nearest, quoted
 BY_NAME = ("bands", "kinds", "families", "setters", "tags", "sizes")
 EACH = ("each-band", "each-kind", "each-setter", "each-tag", "each-size")
 FILTERS = ("must", "never", "difficulty", "shown", "permission", "unprinted", "not-in")
-ANYWHERE = ("puzzles", *BY_NAME, *EACH, *FILTERS, "curve", "apart")
+ANYWHERE = ("puzzles", *BY_NAME, *EACH, *FILTERS, "curve", "apart", "rather")
 """What may be said of the whole and of a chapter."""
 
 
@@ -50,25 +50,45 @@ class Draft:
 
 
 def demand(brief: Draft, fields: Mapping[str, Node], part: int | None) -> None:
-    """The demands in some fields, of the whole or of one part."""
-    every = frozenset(range(len(brief.cards)))
+    """The demands in some fields, of the whole or of one part; those that “rather” names may be missed."""
     where = f" in “{brief.parts[part].title}”" if part is not None and brief.parts[part].title else ""
+    softer = _softer(brief, fields)
     for name, node in fields.items():
-        if name == "puzzles":
-            amount = read_amount(node, "“puzzles”", brief.desk)
-            if amount and amount.most is None:
-                amount = Amount(amount.least, MOST)
-            if amount:
-                rows = (Row("puzzles", amount, every, part),)
-                brief.demands.append(Demand(f"puzzles: {amount}", node.place, rows, where=where))
-        elif name in BY_NAME:
-            brief.demands += _by_name(brief, name, node, part, where)
-        elif name in EACH:
-            brief.demands += _each(brief, name, node, part, where)
-        elif name == "apart":
-            brief.demands += _apart(brief, node, part, where)
-        elif name in FILTERS:
-            brief.demands += _filtered(brief, name, node, part, where)
+        made = (
+            replace(each, rather=True) if name in softer else each for each in _made(brief, name, node, part, where)
+        )
+        brief.demands += made
+
+
+def _softer(brief: Draft, fields: Mapping[str, Node]) -> set[str]:
+    """The lines that “rather: [unprinted, apart]” names."""
+    names: set[str] = set()
+    for word in read_items(fields["rather"], "“rather”", brief.desk) if "rather" in fields else ():
+        name = word.value if isinstance(word, Word) else ""
+        if name in fields and name not in ("puzzles", "rather", "curve", "prefer", "title", "chapters", "pages"):
+            names.add(name)
+        else:
+            said = f"“rather” names lines of the brief that may be missed, and {quoted(name)} is none"
+            brief.desk.error(word.place, "unknown-word", said, "such as “rather: [unprinted, apart]”")
+    return names
+
+
+def _made(brief: Draft, name: str, node: Node, part: int | None, where: str) -> Iterable[Demand]:
+    """The demands of one line."""
+    if name == "puzzles":
+        amount = read_amount(node, "“puzzles”", brief.desk)
+        if amount and amount.most is None:
+            amount = Amount(amount.least, MOST)
+        every = frozenset(range(len(brief.cards)))
+        rows = (Row("puzzles", amount, every, part),) if amount else ()
+        return [Demand(f"puzzles: {amount}", node.place, rows, where=where)] if amount else []
+    if name in BY_NAME:
+        return _by_name(brief, name, node, part, where)
+    if name in EACH:
+        return _each(brief, name, node, part, where)
+    if name == "apart":
+        return _apart(brief, node, part, where)
+    return _filtered(brief, name, node, part, where) if name in FILTERS else []
 
 
 def _values(card: Card, sort: str, catalogue: Catalogue) -> tuple[str, ...]:

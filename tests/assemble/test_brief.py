@@ -9,6 +9,7 @@ from random import Random
 import pytest
 
 from bookmaker.assemble.amounts import Amount, read_amount
+from bookmaker.assemble.choose import choose
 from bookmaker.assemble.order import ordered
 from bookmaker.placed import Word
 from bookmaker.trouble import BookTroubles, Desk, Place
@@ -48,6 +49,7 @@ WRONG = {
     "curve": ("brief: {title: T, puzzles: 3, curve: falling}", "bad-curve", "falling"),
     "wish": ("brief: {title: T, puzzles: 3, prefer: [best]}", "unknown-word", "best"),
     "apart": ("brief: {title: T, puzzles: 3, apart: bands}", "unknown-word", "bands"),
+    "rather": ("brief: {title: T, puzzles: 3, rather: [unprinted]}", "unknown-word", "unprinted"),
     "book": ("brief: {title: T, puzzles: 3}\nbook: {order: effort}", "unknown-key", "effort"),
     "nights": ("brief: {title: T, chapters: [{title: Night, times: 3, puzzles: 1}]}", "no-number", "Night"),
 }
@@ -66,6 +68,20 @@ def test_each_slip_is_told_at_its_place(name: str, tmp_path: Path) -> None:
 def test_none_of_what_is_not_there_is_kept_anyway(tmp_path: Path) -> None:
     plan = plan_of("brief: {title: T, puzzles: 3, tags: {fog: none}}", pool(12, 1), tmp_path)
     assert [demand.words for demand in plan.demands] == ["puzzles: 3"]
+
+
+def test_what_is_rather_wanted_gives_way(tmp_path: Path) -> None:
+    text = "brief: {title: T, puzzles: 3, unprinted: yes, must: p1, never: p1, rather: [never, unprinted]}"
+    plan = plan_of(text, pool(12, 1), tmp_path)
+    assert {demand.quoted: demand.rather for demand in plan.demands} == {
+        "puzzles: 3": False,
+        "unprinted: yes": True,
+        "must: p1": False,
+        "never: p1": True,
+    }
+    found = choose(plan)
+    assert found is not None
+    assert "p1" in {plan.cards[at].id for at in found.chosen}
 
 
 @pytest.mark.parametrize("seed", range(8))
