@@ -118,11 +118,6 @@ def _fix(program: Program, exact: _Solver, relaxed: _Solver, best: float) -> Non
                 relaxed.bind(at, 1)
 
 
-def feasible(program: Program) -> bool:
-    """Are there values that keep all rows?"""
-    return solve(Program(program.upper, program.whole, program.rows, [])) is not None
-
-
 class _Solver:
     """A program as the optimiser holds it, its variables whole or, in the relaxed one, anything between."""
 

@@ -136,15 +136,18 @@ def _write(found: Assembled, catalogue: Catalogue, folder: Path) -> None:
 
 def _say_clash(plan: Plan, clash: Clash) -> None:
     """Why there is no collection, and what the nearest one gives up."""
-    one = len(clash.demands) == 1
+    lines = {(demand.place, demand.quoted): demand for demand in clash.demands}
+    one = len(lines) == 1
     which = ":" if one else "; these demands clash, and if any one of them goes the others can be met:"
     click.echo(f"the brief cannot be met{which}", err=True)
-    for demand in clash.demands:
-        click.echo(f"  {demand.place}: {demand.words}", err=True)
+    for demand in lines.values():
+        parts = sum((each.place, each.quoted) == (demand.place, demand.quoted) for each in clash.demands)
+        where = f", in each of {parts} chapters" if parts > 1 else demand.where
+        click.echo(f"  {demand.place}: {demand.quoted}{where}", err=True)
     for lack in clash.lacks:
-        name = f" {lack.row.label}" if len(lack.demand.rows) > 1 else ""
-        there = f"{lack.there} of {lack.row.amount.least}"
-        click.echo(f"the archive has for “{lack.demand.words}”{name}: {there}", err=True)
+        name = f" {lack.label}" if lack.label else ""
+        there = f"{lack.there} of {lack.wanted}"
+        click.echo(f"the archive has for “{lack.demand.quoted}”{name}: {there}", err=True)
     if clash.nearest:
         size = counted(len(clash.nearest.chosen), "puzzle")
         click.echo(f"the nearest collection, of {size}, gives up:", err=True)
