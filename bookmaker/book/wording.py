@@ -11,6 +11,7 @@ from typing import assert_never
 
 from bookmaker.book.model import BookPuzzle
 from bookmaker.book.typography import curled
+from bookmaker.manifest.dates import When
 from bookmaker.manifest.model import Manifest
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.common.wording import sentence_case
@@ -44,9 +45,10 @@ _MONTHS = (
 """Not strftime's, which differ from machine to machine."""
 
 
-def date_in_words(day: date) -> str:
-    """“14 March 2026”."""
-    return f"{day.day} {_MONTHS[day.month - 1]} {day.year}"
+def date_in_words(day: date | When) -> str:
+    """“14 March 2026”, “March 2026” or “2026”, as exact as it is known."""
+    month = _MONTHS[day.month - 1] if day.month else ""
+    return " ".join(str(part) for part in (day.day, month, day.year) if part)
 
 
 def as_sentence(text: str) -> str:
@@ -79,11 +81,12 @@ def proved(draft: bool) -> str:
 def guide(manifest: Manifest, draft: bool, hinted: bool) -> tuple[str, ...]:
     """How to read the book, a paragraph each; `hinted` if it has hints."""
     first, last = manifest.band_names[0], manifest.band_names[-1]
+    listed = any(chapter.listed for chapter in manifest.chapters)
     order = {
         "effort": "The puzzles are in order of effort, gentlest first.",
         "listed": "The puzzles are in the order the editor chose.",
         "chapters": "The puzzles are grouped in chapters, each with the gentlest first.",
-    }[manifest.order]
+    }["listed" if listed else manifest.order]
     hints = (
         " If you get stuck, turn to the three hints for each puzzle, before the keys: where to look, what to look for, "
         "and the next step."

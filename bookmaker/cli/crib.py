@@ -10,7 +10,7 @@ from bookmaker.book import make_book
 from bookmaker.cli.checked import write_checked
 from bookmaker.cli.completion import ids, layouts_for
 from bookmaker.cli.group import main
-from bookmaker.cli.loading import book_argument, load_book, proofs_of, proven, proving_options
+from bookmaker.cli.loading import agreed, book_argument, load_book, proofs_of, proven, proving_options
 from bookmaker.cli.paths import NEW_PDF
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.layout import compose_crib, load_layout
@@ -39,7 +39,7 @@ def crib_command(book: Path, puzzle_id: str, file: Path, layout_name: str) -> No
     The solving path in words, with the board at its key moments beside it.
     """
     manifest = load_book(book)
-    proofs = proven(proofs_of(manifest, (puzzle_id,)))
+    proofs = agreed(proven(proofs_of(manifest, (puzzle_id,))))
     (puzzle,) = make_book(manifest, proofs, as_listed=True).puzzles
     story = tell(proofs[0], manifest.band_names, rules=False)
     document = compose_crib(puzzle, story, scenes_of(proofs[0], story), *ends_of(proofs[0]), load_layout(layout_name))

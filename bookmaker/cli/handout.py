@@ -12,10 +12,11 @@ from bookmaker.book.contest import enter_contest
 from bookmaker.cli.checked import write_checked
 from bookmaker.cli.completion import ids_listed, layouts_for
 from bookmaker.cli.group import main
-from bookmaker.cli.loading import book_argument, load_book, proofs_of, proving_options
+from bookmaker.cli.loading import agreed, book_argument, find_entries, load_book, proofs_of, proving_options
 from bookmaker.cli.paths import NEW_PDF
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.layout import KeyPlace, compose_handout, compose_marker, load_layout
+from bookmaker.manifest.permission import demand_permission
 from bookmaker.rules.common.wording import counted
 
 MOST_POINTS = 999
@@ -73,7 +74,8 @@ def handout_command(
         raise click.UsageError("points are for a contest: add --contest")
     worth = _points(points, len(ids)) if points else ()
     manifest = load_book(book)
-    proofs = proofs_of(manifest, ids)
+    demand_permission(find_entries(manifest, ids))
+    proofs = agreed(proofs_of(manifest, ids))
     contents = make_book(manifest, proofs, as_listed=True)
     layout = load_layout(layout_name, use="handout")
     if contest:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import unicodedata
+from collections.abc import Collection, Mapping, Sequence
 from typing import assert_never
 
 from bookmaker.grade.contradiction import contradiction, contradiction_words
@@ -37,7 +38,13 @@ def proof_table(manifest: Manifest, proofs: tuple[Proof, ...], columns: int | No
     widths = {at: max(_width(row[at]) for row in rows) for at in range(len(HEADINGS))}
     if columns:
         _narrow(widths, columns)
-    return "\n".join(_line(row, widths) for row in rows)
+    return "\n".join(_line(row, widths, _TO_THE_RIGHT) for row in rows)
+
+
+def in_columns(rows: Sequence[tuple[str, ...]], to_the_right: Collection[int] = ()) -> str:
+    """Rows of text under each other in columns, some of them flush right."""
+    widths = {at: max(map(_width, column)) for at, column in enumerate(zip(*rows, strict=True))}
+    return "\n".join(_line(row, widths, to_the_right) for row in rows)
 
 
 def _narrow(widths: dict[int, int], columns: int) -> None:
@@ -129,12 +136,12 @@ def _width(text: str) -> int:
     return sum(2 if unicodedata.east_asian_width(c) in "WF" else not unicodedata.combining(c) for c in text)
 
 
-def _line(row: tuple[str, ...], widths: dict[int, int]) -> str:
+def _line(row: tuple[str, ...], widths: Mapping[int, int], to_the_right: Collection[int]) -> str:
     padded = []
     for at, width in widths.items():
         text = _cut(row[at], width)
         space = " " * (width - _width(text))
-        padded.append(space + text if at in _TO_THE_RIGHT else text + space)
+        padded.append(space + text if at in to_the_right else text + space)
     return GAP.join(padded).rstrip()
 
 

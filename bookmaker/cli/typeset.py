@@ -13,7 +13,15 @@ from bookmaker.book.textedition import text_edition
 from bookmaker.cli.checked import write_checked
 from bookmaker.cli.completion import layouts_for
 from bookmaker.cli.group import main
-from bookmaker.cli.loading import book_argument, known, load_book, proofs_in_order, proving_options
+from bookmaker.cli.loading import (
+    agreed,
+    book_argument,
+    known,
+    load_book,
+    proofs_in_order,
+    proving_options,
+    say_disguised,
+)
 from bookmaker.cli.paths import NEW_FOLDER
 from bookmaker.display.contact import contact_sheet
 from bookmaker.ink.pdf import pdf_bytes
@@ -81,7 +89,7 @@ def typeset_command(
     press = edition == "press"
     if press and booklet:
         raise click.UsageError("a press folds its own sheets: print the booklet without --edition press")
-    manifest = load_book(book)
+    manifest = load_book(book, to_print=True, press=press)
     imprint = manifest.publication.imprint
     dated = date.date() if date else imprint.date if imprint else None
     if press and dated is None:
@@ -92,6 +100,9 @@ def typeset_command(
     chosen = layout_name or manifest.layout or ("a5-booklet" if booklet else "a4-book")
     layout = load_layout(chosen, None if layout_name else manifest.layout_place, "book")
     proofs = proofs_in_order(manifest)
+    if not draft:
+        agreed(proofs)
+        say_disguised(proofs, press)
     contents = make_book(manifest, proofs, draft=draft, store=known())
     documents = {"book": compose(contents, layout), "key": compose_key(contents, layout)}
     pages = documents["book"].pages

@@ -6,12 +6,14 @@ classics. Out: a `Manifest` with its warnings; or `BookTroubles`.
 
 from __future__ import annotations
 
+import os
 from collections.abc import Iterable
 from dataclasses import replace
 from itertools import islice
 from pathlib import Path
 
 from bookmaker.manifest import limits
+from bookmaker.manifest.archives import Archive
 from bookmaker.manifest.bookfields import Heading, read_heading
 from bookmaker.manifest.classics import read_classics
 from bookmaker.manifest.includes import Shelf, Source
@@ -20,7 +22,7 @@ from bookmaker.manifest.puzzlefields import read_entry
 from bookmaker.manifest.textfile import read_file
 from bookmaker.manifest.texts import read_line, read_note
 from bookmaker.manifest.yamlfile import parse_yaml
-from bookmaker.placed import Node, Sequence, Table, Word, read_fields, read_items
+from bookmaker.placed import Node, Sequence, Table, Word, read_choice, read_fields, read_items
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.trouble import Desk, Place, in_file_order, typed
 
@@ -32,14 +34,19 @@ NAMED = 3
 """So many puzzles are named where something is said of several."""
 
 
-def load(path: Path) -> Manifest:
-    """Read the book at a path. Raises `BookTroubles` with everything that is wrong, in file order."""
+def load(path: Path, archives: tuple[Path, ...] = ()) -> Manifest:
+    """Read the book at a path; it picks from `archives` where it names none itself.
+
+    Raises `BookTroubles` with everything that is wrong, in file order.
+    """
     desk = Desk()
     file = _manifest_in(path, desk) if path.is_dir() else path
     text = read_file(file, str(file), Place(str(file)), desk)
     manifest: Manifest | None = None
     if text is not None:
-        manifest = _from_yaml(text, file, desk) if file.suffix in (".yaml", ".yml") else _from_list(text, file, desk)
+        manifest = (
+            _from_yaml(text, file, desk, archives) if file.suffix in (".yaml", ".yml") else _from_list(text, file, desk)
+        )
     desk.raise_errors()
     assert manifest is not None, "a manifest that cannot be read leaves a trouble"
     return manifest
@@ -63,13 +70,16 @@ def _from_list(text: str, file: Path, desk: Desk) -> Manifest:
     return _manifest(heading, read_classics(text, str(file), desk), (), desk, permissions=False)
 
 
-def _from_yaml(text: str, file: Path, desk: Desk) -> Manifest | None:
+def _from_yaml(text: str, file: Path, desk: Desk, archives: tuple[Path, ...]) -> Manifest | None:
     tree = parse_yaml(text, str(file), desk)
     if tree is None:
         return None
     shelf = Shelf(file.parent.resolve(), desk, {file.resolve(): Place(str(file))})
     source = Source(file, file, (file.resolve(),))
     heading, chapters, lists = _read_tree(tree, file, desk)
+    roots = [(_shortened(file.parent / word.value), word.place) for word in heading.archives]
+    roots += [(folder, Place("--archive")) for folder in archives if not roots]
+    shelf.archive = Archive(tuple(roots), desk) if roots else None
     ids: dict[str, Place] = {}
     read = (
         read_entry(node, heading.permission, chapter, ids, desk)
@@ -77,6 +87,12 @@ def _from_yaml(text: str, file: Path, desk: Desk) -> Manifest | None:
         for node in shelf.puzzles(puzzles, source)
     )
     return _manifest(heading, (entry for entry in read if entry is not None), chapters, desk)
+
+
+def _shortened(path: Path) -> Path:
+    """The path without “folder/..”, where that leads to the same place."""
+    short = Path(os.path.normpath(path))
+    return short if short.resolve() == path.resolve() else path
 
 
 def _read_tree(tree: Node, file: Path, desk: Desk) -> tuple[Heading, tuple[Chapter, ...], list[Node]]:
@@ -127,14 +143,15 @@ def _lifted(tree: Node, desk: Desk) -> Node:
 def _read_chapters(node: Node, desk: Desk) -> tuple[tuple[Chapter, ...], list[Node]]:
     chapters, lists = [], []
     for item in read_items(node, "“chapters”", desk):
-        fields = read_fields(item, "the chapter", desk, ("title", "note", "puzzles"), ("title", "puzzles"))
+        fields = read_fields(item, "the chapter", desk, ("title", "note", "order", "puzzles"), ("title", "puzzles"))
         title = fields.get("title")
         if isinstance(title, Word) and not title.value.strip():
             desk.error(
                 title.place, "no-value", "the chapter's title is left empty", "it is printed at the head of the chapter"
             )
-        place = title.place if title else item.place
-        chapters.append(Chapter(read_line(fields, "title", desk), read_note(fields, "note", desk), place))
+        order = read_choice(fields["order"], "“order”", desk, ("effort", "listed")) if "order" in fields else None
+        note, place = read_note(fields, "note", desk), title.place if title else item.place
+        chapters.append(Chapter(read_line(fields, "title", desk), note, order == "listed", place))
         lists.append(fields.get("puzzles", Sequence(item.place, ())))
     return tuple(chapters), lists
 
@@ -176,7 +193,7 @@ def _manifest(
 
 def _warn_of_permissions(entries: Iterable[Entry], file: str, desk: Desk) -> None:
     """One line for all puzzles that may be printed by nobody's leave."""
-    without = [entry.id for entry in entries if not entry.permission]
+    without = [entry.id for entry in entries if not entry.permission and not entry.consent.state]
     if without:
         named = ", ".join(without[:NAMED]) + (" …" if len(without) > NAMED else "")
         which = f"“{named}” has" if len(without) == 1 else f"{len(without)} puzzles ({named}) have"

@@ -28,13 +28,14 @@ class Givens:
         return self.word.at(*self.spots[cell])
 
 
-def read_givens(node: Node, grid: Grid, desk: Desk) -> Givens | None:
-    """The givens, or None after reporting every character that cannot stand in this grid."""
+def read_givens(node: Node, grid: Grid, desk: Desk, what: str = "the givens") -> Givens | None:
+    """The givens, or what else is drawn so; None after reporting every character that cannot stand in this grid."""
     if not isinstance(node, Word):
-        hint = "begin with “givens: |” and draw the grid on the lines below, indented further"
-        desk.error(node.place, "not-a-picture", "“givens” should be a picture of the grid", hint)
+        name = what.removeprefix("the ")
+        hint = f"begin with “{name}: |” and draw the grid on the lines below, indented further"
+        desk.error(node.place, "not-a-picture", f"“{name}” should be a picture of the grid", hint)
         return None
-    picture = read_picture(node, grid.size, "the givens", desk)
+    picture = read_picture(node, grid.size, what, desk)
     if picture is None:
         return None
     digits = tuple(_digit(char) for char, _, _ in picture)

@@ -13,6 +13,7 @@ from dataclasses import dataclass, field
 from pathlib import Path, PureWindowsPath
 
 from bookmaker.manifest import limits
+from bookmaker.manifest.archives import Archive, read_pick
 from bookmaker.manifest.textfile import read_file
 from bookmaker.manifest.yamlfile import parse_yaml
 from bookmaker.placed import Node, Sequence, Table, Word, read_text
@@ -30,11 +31,13 @@ class Source:
 
 @dataclass(slots=True)
 class Shelf:
-    """The files of one book. `root` is the folder that includes must stay in, with links followed."""
+    """The files of one book. `root` is the folder that includes must stay in, with links followed; `archive` is what
+    the book picks from."""
 
     root: Path
     desk: Desk
     taken: dict[Path, Place] = field(default_factory=dict)
+    archive: Archive | None = None
 
     def puzzles(self, node: Node, source: Source) -> Iterator[Node]:
         """The puzzles of a list, or of the one puzzle that stands in place of a list."""
@@ -50,6 +53,11 @@ class Shelf:
             self.desk.error(node.place, "not-a-list", "a list of puzzles should stand here", hint)
 
     def _item(self, item: Node, source: Source) -> Iterator[Node]:
+        if isinstance(item, Table) and item.get("pick") is not None:
+            picked = read_pick(item, self.archive, self.desk)
+            if picked is not None:
+                yield picked
+            return
         named = item.get("include") if isinstance(item, Table) else None
         if named is None or not isinstance(item, Table):
             yield item

@@ -16,12 +16,12 @@ from bookmaker.puzzle.grid import LARGEST, SMALLEST
 from bookmaker.puzzle.textgrid import drawn_in
 from bookmaker.trouble import Desk, Place, quoted
 
-PICTURES = ("givens", "regions")
+PICTURES = ("givens", "regions", "solution")
 
 _NAMED = re.compile(r"(?:- *)?[A-Za-z][\w-]*:(?:\s|$)")
 """The beginning of a line “name: value”, in a picture."""
 
-_HEADING = re.compile(r"(givens|regions|rules): *[|>]?")
+_HEADING = re.compile(r"(givens|regions|rules|solution): *[|>]?")
 """A line that is set in too far if it stands in other text."""
 
 
@@ -116,7 +116,8 @@ def _picture(name: str, lines: list[_Line]) -> tuple[int, str] | None:
     while begin and kinds[-1] and (kinds[begin - 1] == kinds[-1] or not drawn_in(lines[begin - 1].text)):
         begin -= 1
     rows = [row for line in lines[begin:] if (row := drawn_in(line.text))]
-    if len(rows) < SMALLEST or kinds[-1] == name or (name in PICTURES and not begin):
+    shows = "givens" if name == "solution" else name
+    if len(rows) < SMALLEST or kinds[-1] == shows or (name in PICTURES and not begin):
         return None
     if kinds[-1] == "regions" and any(len(row) != len(rows) for row in rows):  # letters are words as well
         return None

@@ -63,6 +63,7 @@ class Arrows(Rule):
     kind = "arrow"
     title = "Arrows"
     noun = "arrow"
+    relabels = "none"
     example = """\
 arrow:
   - r1c1-r1c4                       # the first cell is the circle

@@ -39,6 +39,7 @@ class BoundedLine(Rule):
     kind = "bounded-line"
     title = "Bounded lines"
     noun = "bounded line"
+    relabels = "reversed"
     example = """\
 bounded-line:
   - r1c1-r1c4 r2c5
@@ -62,6 +63,12 @@ bounded-line:
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         for chain in self.chains:
             yield _machine(grid.size).over((chain[0], chain[-1], *chain[1:-1]))
+
+    def meaning(self, grid: Grid) -> Iterator[Constraint]:
+        """Each cell between the two ends, whichever of these was typed first."""
+        for chain in self.chains:
+            for cell in chain[1:-1]:
+                yield _triple(grid.size).over((chain[0], cell, chain[-1]))
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for chain in self.chains:
@@ -150,6 +157,19 @@ def _machine(size: int) -> Machine:
 
     start: tuple[int, ...] = ()
     return machine(range(1, size + 1), start, step, lambda state: len(state) == 2)
+
+
+@lru_cache(maxsize=16)
+def _triple(size: int) -> Machine:
+    """Reads one end, a cell between the two, and the other end."""
+
+    def step(state: tuple[int, ...], digit: int) -> tuple[int, ...] | None:
+        if len(state) < 2:
+            return *state, digit
+        return (*state, digit) if len(state) == 2 and _fits((state[0], digit, state[1])) else None
+
+    start: tuple[int, ...] = ()
+    return machine(range(1, size + 1), start, step, lambda state: len(state) == 3)
 
 
 def _fits(digits: Sequence[int]) -> bool:

@@ -21,7 +21,7 @@ from bookmaker.puzzle.position import Position
 from bookmaker.rules.common import house_sums
 from bookmaker.rules.common.area import Area, is_picture, loops, read_area, read_letters
 from bookmaker.rules.common.candidates import locked_out, removed_by
-from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.contract import Deduction, Relabelling, Rule, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.house_sums import Block
@@ -75,6 +75,9 @@ cage:
                 yield Combination(cells, frozenset(digit_sets(grid.all_digits, len(cells), total)))
             elif len(cells) > 1:
                 yield Different(cells)
+
+    def relabelling(self, grid: Grid) -> Relabelling:
+        return "reversed" if any(total for _, total in self.cages) else "any"
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for cells, total in self.cages:

@@ -35,6 +35,7 @@ class Clone(Rule):
     kind = "clone"
     title = "Clones"
     noun = "clone"
+    relabels = "any"
     example = """\
 clone:
   A:
@@ -70,6 +71,12 @@ clone:
         for first, *others in self.groups:
             for other in others:
                 yield relation(zip(first, other, strict=True), grid.size, same)
+
+    def meaning(self, grid: Grid) -> Iterator[Constraint]:
+        """Any two areas of a group are the same, whichever was typed first."""
+        same = [(digit, digit) for digit in grid.digits]
+        for one, other in (pair for group in self.groups for pair in combinations(group, 2)):
+            yield relation(zip(one, other, strict=True), grid.size, same)
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         return all(

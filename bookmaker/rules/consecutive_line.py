@@ -38,6 +38,7 @@ class ConsecutiveLine(Rule):
     kind = "consecutive-line"
     title = "Consecutive lines"
     noun = "consecutive line"
+    relabels = "reversed"
     example = """\
 consecutive-line:
   - r1c1-r1c4 r2c5

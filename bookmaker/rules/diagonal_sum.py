@@ -60,6 +60,7 @@ class DiagonalSum(Rule):
     kind = "diagonal-sum"
     title = "Diagonal sums"
     noun = "diagonal sum"
+    relabels = "reversed"
     example = """\
 diagonal-sum:
   - 23 from r1c3 down-right

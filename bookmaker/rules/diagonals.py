@@ -33,6 +33,7 @@ class Diagonals(Rule):
     kind = "diagonals"
     title = "Diagonals"
     noun = "diagonal"
+    relabels = "any"
     example = "diagonals: both\n"
 
     falling: bool

@@ -44,6 +44,7 @@ class DifferenceLine(Rule):
     kind = "difference-line"
     title = "Difference lines"
     noun = "difference line"
+    relabels = "reversed"
     example = """\
 difference-line:
   lines:

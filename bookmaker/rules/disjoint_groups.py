@@ -44,6 +44,7 @@ class DisjointGroups(WholeGridRule):
     kind = "disjoint-groups"
     title = "Disjoint groups"
     noun = "disjoint group"
+    relabels = "any"
     example = "disjoint-groups: yes\n"
 
     @classmethod

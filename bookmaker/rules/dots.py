@@ -16,7 +16,7 @@ from bookmaker.placed import Node
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.border import knock_out, read_marks
-from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.contract import Deduction, Relabelling, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.neighbours import BorderMarks, MarkKind, Pair
 from bookmaker.rules.common.wording import one_or_many, sentence_case
@@ -52,6 +52,9 @@ dots:
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         return self._marked().asked(grid)
+
+    def relabelling(self, grid: Grid) -> Relabelling:
+        return "none" if self.black or self.all_marked else "reversed"
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for cell in grid.cells:

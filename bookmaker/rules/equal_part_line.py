@@ -19,7 +19,7 @@ from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.chain import Chain, Complaint, read_chains, unfillable
-from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.contract import Deduction, Relabelling, Rule, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.strokes import BODY, Trace, halo, trace, tube
@@ -82,6 +82,10 @@ equal-part-line:
         for chain in self.chains:
             for one, other in combinations(_parts(grid, chain), 2):
                 yield Sum((*((cell, 1) for cell in one), *((cell, -1) for cell in other)), 0, 0)
+
+    def relabelling(self, grid: Grid) -> Relabelling:
+        alike = all(len({len(part) for part in _parts(grid, chain)}) == 1 for chain in self.chains)
+        return "reversed" if alike else "none"
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for chain in self.chains:

@@ -39,6 +39,7 @@ class EvenStepLine(Rule):
     kind = "even-step-line"
     title = "Even-step lines"
     noun = "even-step line"
+    relabels = "reversed"
     example = """\
 even-step-line:
   - r1c1-r1c4 r2c5

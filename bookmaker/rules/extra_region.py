@@ -33,6 +33,7 @@ class ExtraRegion(Rule):
     kind = "extra-region"
     title = "Extra regions"
     noun = "extra region"
+    relabels = "any"
     example = """\
 extra-region:
   - r2c2-r2c4 r3c2-r3c4 r4c2-r4c4

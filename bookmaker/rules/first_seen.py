@@ -40,6 +40,7 @@ class FirstSeen(OutsideRule):
     kind = "first-seen"
     title = "First-seen digits"
     noun = "first-seen clue"
+    relabels = "any"
     example = """\
 first-seen:
   left: 5 . 28 . . . 149 . .

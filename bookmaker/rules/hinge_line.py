@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache, reduce
+from itertools import combinations
 from operator import and_
 from typing import Self
 
@@ -20,12 +21,12 @@ from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.automata import Machine, machine
 from bookmaker.rules.common.candidates import removed_by, sees
 from bookmaker.rules.common.chain import Chain, read_chains
-from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.contract import Deduction, Relabelling, Rule, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.strokes import THIN, halo, trace
 from bookmaker.rules.common.wording import ends_named, listed, the_or_each
-from bookmaker.solve.problem import Constraint
+from bookmaker.solve.problem import Constraint, Sum
 from bookmaker.trouble import Desk
 
 TOOTH = 0.13
@@ -61,6 +62,17 @@ hinge-line:
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         for chain in self.chains:
             yield _machine(grid.size, len(chain) % 2 == 1).over(_from_the_middle(chain))
+
+    def meaning(self, grid: Grid) -> Iterator[Constraint]:
+        """The sums of any two pairs are equal, and equal to the middle cell if there is one."""
+        for chain in self.chains:
+            pairs = [(chain[i], chain[-1 - i]) for i in range(len(chain) // 2)]
+            sums = [*pairs, (chain[len(pairs)],)] if len(chain) % 2 else pairs
+            for one, other in combinations(sums, 2):
+                yield Sum((*((cell, 1) for cell in one), *((cell, -1) for cell in other)), 0, 0)
+
+    def relabelling(self, grid: Grid) -> Relabelling:
+        return "none" if any(len(chain) % 2 for chain in self.chains) else "reversed"
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for chain in self.chains:

@@ -31,6 +31,7 @@ class Inequality(Rule):
     kind = "inequality"
     title = "Inequalities"
     noun = "inequality sign"
+    relabels = "reversed"
     example = """\
 inequality:
   - r1c1 > r1c2

@@ -24,6 +24,7 @@ class King(WholeGridRule):
     kind = "king"
     title = "King's move"
     noun = "king's move"
+    relabels = "any"
     example = "king: yes\n"
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:

@@ -25,6 +25,7 @@ class Knight(WholeGridRule):
     kind = "knight"
     title = "Knight's move"
     noun = "knight's move"
+    relabels = "any"
     example = "knight: yes\n"
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:

@@ -45,6 +45,7 @@ class Limits(Rule):
     kind = "limits"
     title = "Limits"
     noun = "limit"
+    relabels = "any"
     example = """\
 limits:
   r1c1 r2c2: 1 2 5

@@ -24,6 +24,7 @@ class NonConsecutive(WholeGridRule):
     kind = "non-consecutive"
     title = "Non-consecutive"
     noun = "non-consecutive rule"
+    relabels = "reversed"
     example = "non-consecutive: yes\n"
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:

@@ -36,6 +36,7 @@ class NumberedRoom(OutsideRule):
     kind = "numbered-room"
     title = "Numbered rooms"
     noun = "numbered room"
+    relabels = "none"
     example = """\
 numbered-room:
   left: . 5 . . 8 . . . 3

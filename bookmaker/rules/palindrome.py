@@ -41,6 +41,7 @@ class Palindrome(Rule):
     kind = "palindrome"
     title = "Palindromes"
     noun = "palindrome"
+    relabels = "any"
     example = """\
 palindrome:
   - r3c2 r3c3 r4c4 r5c4

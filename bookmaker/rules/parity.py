@@ -32,6 +32,7 @@ class Parity(Rule):
     kind = "parity"
     title = "Even and odd"
     noun = "even or odd cell"
+    relabels = "reversed"
     example = """\
 parity:
   even: r1c1 r4c4-r4c6

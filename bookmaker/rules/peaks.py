@@ -35,6 +35,7 @@ class Peaks(Rule):
     kind = "peaks"
     title = "Peaks and hollows"
     noun = "peak"
+    relabels = "reversed"
     example = """\
 peaks:
   greater: r2c3 r5c5

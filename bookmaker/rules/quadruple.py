@@ -46,6 +46,7 @@ class Quadruple(Rule):
     kind = "quadruple"
     title = "Corner quadruples"
     noun = "corner quadruple"
+    relabels = "any"
     example = """\
 quadruple:
   r2c3-r3c4: 1 2 5

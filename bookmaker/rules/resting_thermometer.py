@@ -33,6 +33,7 @@ class RestingThermometer(Rule):
     kind = "resting-thermometer"
     title = "Resting thermometers"
     noun = "resting thermometer"
+    relabels = "reversed"
     example = """\
 resting-thermometer:
   - r1c1 r2c2-r5c5

@@ -43,6 +43,7 @@ class Sandwich(OutsideRule):
     kind = "sandwich"
     title = "Sandwich sums"
     noun = "sandwich sum"
+    relabels = "none"
     example = """\
 sandwich:
   left: . 12 . . 0 . . 35 .

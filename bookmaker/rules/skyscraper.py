@@ -43,6 +43,7 @@ class Skyscraper(OutsideRule):
     kind = "skyscraper"
     title = "Skyscrapers"
     noun = "skyscraper count"
+    relabels = "none"
     example = """\
 skyscraper:
   top: 3 . . 2 . . 4 . .

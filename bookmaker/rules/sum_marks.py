@@ -13,7 +13,7 @@ from bookmaker.placed import Node
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.border import knock_out, read_marks
-from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.contract import Deduction, Relabelling, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.neighbours import BorderMarks, MarkKind, Pair
 from bookmaker.rules.common.wording import one_or_many, sentence_case
@@ -49,6 +49,10 @@ sum-marks:
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         return self._marked().asked(grid)
+
+    def relabelling(self, grid: Grid) -> Relabelling:
+        """Counted from the other end, 10 stays 10 where digits go up to 9; 5 becomes no sum with a mark of its own."""
+        return "none" if self.five or self.all_marked or grid.size != 9 else "reversed"
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for row in range(grid.size):

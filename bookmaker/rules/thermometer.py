@@ -33,6 +33,7 @@ class Thermometer(Rule):
     kind = "thermometer"
     title = "Thermometers"
     noun = "thermometer"
+    relabels = "reversed"
     example = """\
 thermometer:
   - r1c1-r1c4 r2c5

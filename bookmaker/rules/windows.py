@@ -30,6 +30,7 @@ class Windows(Rule):
     kind = "windows"
     title = "Windows"
     noun = "window"
+    relabels = "any"
     example = "windows: yes\n"
 
     @classmethod

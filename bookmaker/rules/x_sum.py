@@ -43,6 +43,7 @@ class XSum(OutsideRule):
     kind = "x-sum"
     title = "X-sums"
     noun = "X-sum"
+    relabels = "none"
     example = """\
 x-sum:
   left: . 23 . . 1 . 10 . .

@@ -6,7 +6,6 @@ import pytest
 
 from bookmaker.grade import grade
 from bookmaker.grade.effort import WEIGHTS, Practice
-from bookmaker.grade.labels import labels
 from bookmaker.grade.solvers import mean_looks, solvers
 from bookmaker.grade.state import ground_of, start
 from bookmaker.puzzle.grid import CLASSIC
@@ -14,6 +13,7 @@ from bookmaker.puzzle.puzzle import classic
 from bookmaker.rules import problem_of
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Unique
+from bookmaker.symmetry.labels import labels
 from bookmaker.tell.rounds import rounds
 from tests.published import SEVENTEEN
 

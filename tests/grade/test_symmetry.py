@@ -7,8 +7,6 @@ import random
 import pytest
 
 from bookmaker.grade import grade
-from bookmaker.grade.labels import labels
-from bookmaker.grade.mirror import TURNS
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.puzzle.puzzle import Puzzle, classic
 from bookmaker.rules import problem_of
@@ -17,6 +15,8 @@ from bookmaker.rules.common.contract import Rule, RuledPuzzle
 from bookmaker.rules.thermometer import Thermometer
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Unique
+from bookmaker.symmetry.labels import labels
+from bookmaker.symmetry.moves import TURNS
 from tests.grade.turns import draw, turn
 from tests.makers.corpus import corpus
 from tests.published import SEVENTEEN

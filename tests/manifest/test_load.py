@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from datetime import date
 from pathlib import Path
 
 import pytest
 
 from bookmaker.manifest import load
+from bookmaker.manifest.dates import When
 from bookmaker.manifest.model import BAND_NAMES, Chapter
 from bookmaker.puzzle.grid import CLASSIC, boxed_grid
 from bookmaker.puzzle.puzzle import digits_from
@@ -64,7 +64,7 @@ def test_everything_that_can_be_said(tmp_path: Path) -> None:
     assert book.band_names == ("Calm", "Breeze", "Wind", "Gale", "Storm")
     estuary, six = book.entries
     assert (estuary.id, estuary.title, estuary.setter) == ("estuary-2", "Estuary", "A. Setter")
-    assert (estuary.shown, estuary.permission) == (date(2026, 3, 14), "by kind permission of the setter")
+    assert (estuary.shown, estuary.permission) == (When(2026, 3, 14), "by kind permission of the setter")
     assert estuary.note == "Begin low.\n\nThen wait."
     assert (estuary.place.line, estuary.place.column) == (10, 9)
     assert estuary.puzzle.grid == CLASSIC

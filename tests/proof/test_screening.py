@@ -9,12 +9,15 @@ import subprocess
 import sys
 import time
 from pathlib import Path
+from random import Random
 from typing import Any
 
 import pytest
 from click.testing import CliRunner, Result
 
 from bookmaker.cli import main
+from bookmaker.puzzle.puzzle import digits_from, digits_text
+from tests.grade.turns import turned
 from tests.proof.test_cache import NONE, SEVERAL, UNIQUE
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -44,6 +47,18 @@ def test_every_puzzle_has_its_line_in_order(listed: Path, tmp_path: Path) -> Non
     assert [line["source"] for line in found] == [f"{listed}:{number}" for number in range(2, 14)]
     assert run(listed, "--out", tmp_path / "two.jsonl", "--workers", "2").exit_code == 1
     assert lines(tmp_path / "two.jsonl") == found
+
+
+def test_look_alikes_are_told_of_also_after_a_stop(tmp_path: Path) -> None:
+    copy = digits_text(turned(digits_from(UNIQUE), Random(2)))
+    listed, report = tmp_path / "list.txt", tmp_path / "report.jsonl"
+    listed.write_text(f"{UNIQUE}\n{SEVERAL}\n{copy}\n{UNIQUE}\n")
+    run(listed, "--out", report)
+    whole = lines(report)
+    assert [line.get("look_alike_of") for line in whole] == [None, None, f"{listed}:1", f"{listed}:1"]
+    report.write_bytes(b"".join(report.read_bytes().splitlines(keepends=True)[:2]))
+    run(listed, "--out", report)
+    assert lines(report) == whole
 
 
 @pytest.mark.parametrize("cut", [0, 1, 400, 3_000, -1])

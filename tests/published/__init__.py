@@ -40,3 +40,10 @@ _HERE = Path(__file__).parent
 def published_lines(name: str) -> list[str]:
     """The lines of one of the files beside this one, without its notice."""
     return [line for line in (_HERE / name).read_text(encoding="utf-8").splitlines() if not line.startswith("#")]
+
+
+def shared_lines(name: str) -> list[str]:
+    """The lines of a longer published list beside the checkout, without its notice; none where there is none."""
+    path = _HERE.parents[2] / "shared" / "data" / name
+    lines = path.read_text(encoding="utf-8").splitlines() if path.exists() else []
+    return [line for line in lines if not line.startswith("#")]

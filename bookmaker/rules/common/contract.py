@@ -10,7 +10,7 @@ from __future__ import annotations
 from abc import ABC, abstractmethod
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from typing import ClassVar, Self, TypeAlias
+from typing import ClassVar, Literal, Self, TypeAlias
 
 from bookmaker.placed import Node
 from bookmaker.puzzle.grid import Grid, House
@@ -19,6 +19,9 @@ from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules.common.frame import Frame, Margins, Mark
 from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk
+
+Relabelling: TypeAlias = Literal["any", "reversed", "none"]
+"""How the digits may be renamed, all alike in the whole grid: in any way, or only so that d becomes size + 1 − d."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,6 +68,11 @@ class Rule(ABC):
     hugs_grid: ClassVar[bool] = False
     """Must its clues outside the grid stand right at it (an arrow along a diagonal), before those of other kinds?"""
 
+    relabels: ClassVar[Relabelling] = "none"
+    """Which renamings of the digits leave a rule of this kind: “any” where digits are only told apart or named by
+    marks, which are renamed too; “reversed” where they are compared or added, with marks turned round. How cells may
+    move need not be said: it shows in `meaning`."""
+
     @classmethod
     @abstractmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
@@ -73,6 +81,17 @@ class Rule(ABC):
     @abstractmethod
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         """What the rule asks of the cells, in the primitives of `solve`."""
+
+    def meaning(self, grid: Grid) -> Iterator[Constraint]:
+        """What the rule asks, told alike however its marks were typed: by this look-alikes are found.
+
+        That is `constraints`, for a kind whose constraints do not depend on the end from which a line is typed.
+        """
+        return self.constraints(grid)
+
+    def relabelling(self, grid: Grid) -> Relabelling:
+        """`relabels`, but where it depends on the marks that are there."""
+        return self.relabels
 
     @abstractmethod
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:

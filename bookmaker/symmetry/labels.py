@@ -2,8 +2,8 @@
 
 In: a grid and its solution. Out: one number a cell. Two puzzles that differ only by relabelled digits, swapped bands,
 stacks, rows in a band or columns in a stack, or by exchanging rows and columns, give matching cells the same number;
-so does one puzzle before and after a given is added. This is what lets solvers with different luck
-(`solvers.py`) come to exactly the same effort for each.
+so does one puzzle before and after a given is added. This is what lets simulated solvers with different luck
+(`grade/solvers.py`) come to exactly the same effort for each, and what look-alikes are found by (`arrangement.py`).
 
 A cell's first name comes from the squares in which it is a corner: for each other digit, what stands at the corner
 opposite, seen from that digit in its row and in its column. Names are then mixed with those of the cells in the same
@@ -24,14 +24,35 @@ _TALLY = [[1 << max(4 * (way * 4 + opposite - 5), 0) for opposite in range(5)] f
 """For a digit's way and that of the digit opposite, one in a field of four bits: how often a pair of ways is met."""
 
 
-def labels(grid: Grid, solution: Sequence[int], marked: int = 0) -> list[int]:
-    """A number below `PRIME` for each cell; cells on the board `marked` start from another name than the others."""
+def labels(grid: Grid, solution: Sequence[int], marked: int = 0, seeds: Sequence[int] = ()) -> list[int]:
+    """A number below `PRIME` for each cell; cells on the board `marked` start from another name than the others, and
+    so do cells with different `seeds`, if there are any."""
     names = _first_names(grid, solution, marked)
+    if seeds:
+        names = [_mix(name, seed) for name, seed in zip(names, seeds, strict=True)]
     for _ in range(ROUNDS):
         names = _mixed(grid, solution, names)
         if len(set(names)) == len(names):
             break
     return names
+
+
+def refined(grid: Grid, solution: Sequence[int], names: list[int]) -> list[int]:
+    """The names mixed until no more cells are told apart."""
+    apart = len(set(names))
+    while apart < len(names):
+        names = _mixed(grid, solution, names)
+        before, apart = apart, len(set(names))
+        if apart <= before:
+            break
+    return names
+
+
+def singled_out(names: Sequence[int], cell: int, depth: int) -> list[int]:
+    """The names, that of one cell changed; `depth` tells the first cell that is singled out from the second."""
+    changed = list(names)
+    changed[cell] = _mix(names[cell], depth + 1, 1)
+    return changed
 
 
 def _first_names(grid: Grid, solution: Sequence[int], marked: int) -> list[int]:
@@ -100,7 +121,7 @@ def _regions(grid: Grid) -> Sequence[int]:
     return grid.region_of or (0,) * len(grid.cells)
 
 
-def _mix(one: int, two: int, three: int, four: int = 0, five: int = 0) -> int:
+def _mix(one: int, two: int, three: int = 0, four: int = 0, five: int = 0) -> int:
     """A number below `PRIME` that depends on all of these in their order; the cube keeps sums from meeting again."""
     return pow(
         one * 0x9E3779B97F4A7C1
