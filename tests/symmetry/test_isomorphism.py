@@ -11,7 +11,7 @@ from networkx.algorithms.isomorphism import DiGraphMatcher, categorical_node_mat
 from bookmaker.puzzle.grid import boxed_grid
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import problem_of
-from bookmaker.rules.common.contract import Rule, RuledPuzzle
+from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.palindrome import Palindrome
 from bookmaker.rules.thermometer import Thermometer
 from bookmaker.solve import prove
@@ -82,7 +82,7 @@ def drawn(rng: Random) -> RuledPuzzle:
     problem = empty_grid(FOUR)
     solution = random_solution(problem, rng)
     what = rng.choice(("plain", "rising", "same"))
-    rules: tuple[Rule, ...] = ()
+    rules: tuple[Thermometer, ...] | tuple[Palindrome, ...] = ()
     if what == "rising":
         rules = (Thermometer(tuple(rising_chains(FOUR, solution, rng, rng.randint(1, 2), 3))),)
     if what == "same":
