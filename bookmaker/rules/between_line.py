@@ -22,6 +22,7 @@ from bookmaker.rules.common.chain import Chain, Complaint, read_chains
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.places import Along, Around, Claim
 from bookmaker.rules.common.strokes import BODY, THIN, halo, trace
 from bookmaker.rules.common.wording import ends_named, one_or_many
 from bookmaker.solve.problem import Constraint
@@ -84,15 +85,20 @@ between-line:
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.thin() + 0.3, THIN, join="round")
-        radius = RING * frame.cell
         for chain in self.chains:
+            of = (f"the {self.noun} {ends_named(frame.grid, chain)}",)
             way = trace(frame, chain)
-            shaft = way.between(radius, way.length - radius)
-            yield Mark(Layer.LINE, halo(frame, shaft, pen.width))
-            yield Mark(Layer.LINE, polyline(shaft, pen))
+            start, end = (frame.radius(cell, RING) * frame.cell for cell in (chain[0], chain[-1]))
+            shaft = way.between(start, way.length - end)
+            yield Mark(Layer.LINE, halo(frame, shaft, pen.width), of)
+            yield Mark(Layer.LINE, polyline(shaft, pen), of)
+            for at, radius in ((way.points[0], start), (way.points[-1], end)):
+                yield Mark(Layer.TUBE, circle(at, radius, pen, BODY), of, "circles")
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
         for chain in self.chains:
-            for end in (chain[0], chain[-1]):
-                yield Mark(Layer.LINE, circle(frame.centre(end), radius, pen, BODY))
+            yield Along(chain, 0.03)
+            yield from (Around(cell, RING) for cell in (chain[0], chain[-1]))
 
     @classmethod
     def sample(cls) -> Sample:

@@ -19,9 +19,13 @@ from bookmaker.rules.common.border import knock_out, read_marks
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.neighbours import BorderMarks, MarkKind, Pair
-from bookmaker.rules.common.wording import one_or_many, sentence_case
+from bookmaker.rules.common.places import Claim, OnBorder
+from bookmaker.rules.common.wording import cells_listed, one_or_many, sentence_case
 from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk
+
+RADIUS = 0.105
+"""Radius of a dot in cells."""
 
 
 @dataclass(frozen=True)
@@ -90,12 +94,17 @@ dots:
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
-        radius, rim = 0.105 * frame.cell, Stroke(frame.thin() + 0.2)
-        for pairs, fill in ((self.white, 1.0), (self.black, 0.0)):
+        rim = Stroke(frame.thin() + 0.2)
+        for pairs, fill, called in ((self.white, 1.0, "white"), (self.black, 0.0, "black")):
             for pair in pairs:
-                at = frame.between(*pair)
-                yield Mark(Layer.BORDER, knock_out(at, radius * 1.35))
-                yield Mark(Layer.BORDER, circle(at, radius, rim, fill))
+                of = (f"the {called} dot between {cells_listed(frame.grid, pair)}",)
+                at, scale = frame.seat(*pair)
+                radius = RADIUS * scale * frame.cell
+                yield Mark(Layer.WHITE, knock_out(at, radius * 1.35), of)
+                yield Mark(Layer.BORDER, circle(at, radius, rim, fill), of)
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        return (OnBorder(pair, 2.4 * RADIUS, 2.4 * RADIUS) for pair in self.white + self.black)
 
     @classmethod
     def sample(cls) -> Sample:

@@ -101,18 +101,19 @@ first-seen:
         side, step = 0.13 * frame.cell, 0.16 * frame.cell
         for end in self._ends():
             clue = end[0]
+            text = "".join(symbol(clue.value) for clue in end)
+            of = (f"the {self.noun} {text} {clue.where}",)
             x, y = middle_of(clue, frame, *self.room)
             aside = 0.22 * frame.cell
-            text = "".join(symbol(clue.value) for clue in end)
             at = (x, y - aside / 2) if clue.along_row else (x - aside / 2, y)
-            yield Mark(Layer.BORDER, clue_figures(frame, at, text, 0.72 if clue.along_row else 0.62, 0.3))
+            yield Mark(Layer.BORDER, clue_figures(frame, at, text, 0.72 if clue.along_row else 0.62, 0.3), of)
             for place in (-1, 0, 1):
                 if clue.along_row:
                     left, top = x + place * step - side / 2, y + aside - side / 2
                 else:
                     half = len(text) * 0.12 * frame.cell
                     left, top = at[0] + half + 0.06 * frame.cell, y + place * step - side / 2
-                yield Mark(Layer.BORDER, Rect(left, top, side, side, pen))
+                yield Mark(Layer.BORDER, Rect(left, top, side, side, pen), of)
 
     @classmethod
     def sample(cls) -> Sample:

@@ -18,6 +18,7 @@ from bookmaker.rules.common.comparison import bounds
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.neighbours import Pair
+from bookmaker.rules.common.places import Box, Claim, InCell
 from bookmaker.rules.common.wording import sentence_case, the_or_each
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.trouble import Desk
@@ -91,18 +92,28 @@ peaks:
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         grid = frame.grid
-        base, near, far = 0.09 * frame.cell, 0.045 * frame.cell, 0.17 * frame.cell
-        for cells, foot, tip in ((self.greater, far, near), (self.smaller, near, far)):
+        for cells, outwards in ((self.greater, True), (self.smaller, False)):
             for cell in cells:
-                (x, y) = frame.centre(cell)
+                of = (f"the triangles of {grid.name(cell)}",)
+                left, top = frame.corner(cell)
                 for other in grid.orthogonal(cell):
                     ux, uy = grid.column(other) - grid.column(cell), grid.row(other) - grid.row(cell)
-                    half = frame.cell / 2
+                    box = frame.box(_room(cell, ux, uy))
+                    x, y = left + (box.left + box.right) / 2 * frame.cell, top + (box.top + box.bottom) / 2 * frame.cell
+                    deep, base = (
+                        side * frame.cell / 2 for side in sorted((box.right - box.left, box.bottom - box.top))
+                    )
+                    tip = deep if outwards else -deep
                     corners = [
-                        (x + ux * (half - depth) + uy * aside, y + uy * (half - depth) + ux * aside)
-                        for depth, aside in ((foot, base), (tip, 0.0), (foot, -base))
+                        (x + ux * out + uy * aside, y + uy * out + ux * aside)
+                        for out, aside in ((-tip, base), (tip, 0.0), (-tip, -base))
                     ]
-                    yield Mark(Layer.CAGE, polyline(corners, None, 0.0, closed=True))
+                    yield Mark(Layer.CAGE, polyline(corners, None, 0.0, closed=True), of)
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        for cell in self.greater + self.smaller:
+            for other in grid.orthogonal(cell):
+                yield _room(cell, grid.column(other) - grid.column(cell), grid.row(other) - grid.row(cell))
 
     @classmethod
     def sample(cls) -> Sample:
@@ -122,3 +133,12 @@ peaks:
         down = [(cell, other) for cell in self.greater for other in grid.orthogonal(cell)]
         up = [(other, cell) for cell in self.smaller for other in grid.orthogonal(cell)]
         return tuple(dict.fromkeys(down + up))
+
+
+def _room(cell: int, across: int, down: int) -> InCell:
+    """Where the triangle at one side of a cell may stand: at the edge, or further in where the border has a mark."""
+    boxes = []
+    for near, far, half in ((0.045, 0.17, 0.09), (0.155, 0.265, 0.08)):
+        low, high = (1 - far, 1 - near) if across + down > 0 else (near, far)
+        boxes.append(Box(low, 0.5 - half, high, 0.5 + half) if across else Box(0.5 - half, low, 0.5 + half, high))
+    return InCell(cell, tuple(boxes), f"{across} {down}")

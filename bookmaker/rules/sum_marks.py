@@ -16,9 +16,13 @@ from bookmaker.rules.common.border import knock_out, read_marks
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.neighbours import BorderMarks, MarkKind, Pair
-from bookmaker.rules.common.wording import one_or_many, sentence_case
+from bookmaker.rules.common.places import Claim, OnBorder
+from bookmaker.rules.common.wording import cells_listed, one_or_many, sentence_case
 from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk
+
+HEIGHT = 0.22
+"""Height of the letters in cells; they are about as wide."""
 
 
 @dataclass(frozen=True)
@@ -83,10 +87,14 @@ sum-marks:
     def marks(self, frame: Frame) -> Iterator[Mark]:
         for pairs, letter in ((self.five, "V"), (self.ten, "X")):
             for pair in pairs:
-                at = frame.between(*pair)
-                yield Mark(Layer.BORDER, knock_out(at, 0.15 * frame.cell))
+                of = (f"the {letter} between {cells_listed(frame.grid, pair)}",)
+                at, scale = frame.seat(*pair)
+                yield Mark(Layer.WHITE, knock_out(at, 0.15 * scale * frame.cell), of)
                 # With serifs, so that no V is taken for an inequality sign.
-                yield Mark(Layer.BORDER, frame.figures(at, letter, 0.22, font="serif-bold"))
+                yield Mark(Layer.BORDER, frame.figures(at, letter, HEIGHT * scale, font="serif-bold"), of)
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        return (OnBorder(pair, 1.1 * HEIGHT, 1.1 * HEIGHT) for pair in self.five + self.ten)
 
     @classmethod
     def sample(cls) -> Sample:

@@ -59,7 +59,7 @@ def draw_grid(
             layers[mark.layer].append(mark.item)
     layers[Layer.GRID].extend(grid_lines(puzzle.grid, cell, weight))
     items = [item for layer in Layer for item in layers[layer]]
-    items.extend(_digits(puzzle, frame, solution, halo=bool(layers[Layer.LINE])))
+    items.extend(_digits(puzzle, frame, solution, halo=bool(layers[Layer.LINE] or layers[Layer.TUBE])))
     if position is not None:
         items.extend(_candidates(puzzle, frame, position))
     return Group(tuple(items), name=name)

@@ -73,8 +73,29 @@ class Trace:
 
 
 def trace(frame: Frame, chain: Chain) -> Trace:
-    """The way through the centres of a chain's cells."""
-    return Trace([frame.centre(cell) for cell in chain])
+    """The way through the centres of a chain's cells, or beside them where the line has a lane of its own."""
+    return Trace(middles(frame, chain))
+
+
+def middles(frame: Frame, chain: Chain) -> list[Point]:
+    """The points of `trace`, one a cell."""
+    centres = [frame.centre(cell) for cell in chain]
+    aside = frame.lane(chain).aside * frame.cell
+    return moved_aside(centres, aside) if aside else centres
+
+
+def moved_aside(points: Sequence[Point], aside: float) -> list[Point]:
+    """A way moved to its right, each stretch by `aside`; at a bend sharper than a right angle a little less."""
+    headings = []
+    for (ax, ay), (bx, by) in pairwise(points):
+        span = hypot(bx - ax, by - ay)
+        headings.append(((bx - ax) / span, (by - ay) / span))
+    moved = []
+    for (x, y), (ux, uy), (vx, vy) in zip(points, [headings[0], *headings], [*headings, headings[-1]], strict=True):
+        # Both stretches keep their distance where the corner moves along the sum of their normals.
+        far = aside / max(1 + ux * vx + uy * vy, 1 / 1.5)
+        moved.append((x - (uy + vy) * far, y + (ux + vx) * far))
+    return moved
 
 
 def halo(frame: Frame, points: Sequence[Point], width: float) -> Item:
