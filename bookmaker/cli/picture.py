@@ -13,8 +13,10 @@ from bookmaker.display.items import Page
 from bookmaker.files import write_whole
 from bookmaker.grade.replay import position_after
 from bookmaker.ink.picture import KINDS, picture_bytes
-from bookmaker.layout.sheets.picture import grid_picture
+from bookmaker.layout.art.insight import out_of_sight
+from bookmaker.layout.sheets.picture import CELL, grid_picture
 from bookmaker.proof import Proof
+from bookmaker.trouble import BookTroubles
 
 
 @main.command("picture")
@@ -41,6 +43,9 @@ def picture_command(book: Path, puzzle_id: str, file: Path, solved: bool, step: 
         (proof,) = proven(proofs_of(manifest, (puzzle_id,)))
         page = grid_picture(entry.puzzle, f"key {entry.id}", proof.solution) if step is None else _at(proof, step)
     else:
+        lost = [*out_of_sight(entry.puzzle, CELL, entry.title or entry.id, entry.place, entry.rule_places)]
+        if lost:
+            raise BookTroubles(lost)
         page = grid_picture(entry.puzzle, f"grid {entry.id}")
     write_whole({file: picture_bytes(page, file, entry.title or entry.id, dpi)})
     click.echo(f"wrote {file}")

@@ -21,7 +21,7 @@ class Entry:
     """One puzzle as listed, with all that is said of it.
 
     `chapter` counts from 0; `shown` is when it was first shown; `place` is where its id stands. `marks`
-    has the marks of each of the puzzle's rules as typed, a line a mark.
+    has the marks of each of the puzzle's rules as typed, a line a mark, and `rule_places` where each rule stands.
     """
 
     id: str
@@ -35,6 +35,7 @@ class Entry:
     chapter: int = 0
     link: str = ""
     marks: tuple[tuple[str, ...], ...] = ()
+    rule_places: tuple[Place, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

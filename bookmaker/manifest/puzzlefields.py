@@ -58,8 +58,22 @@ def read_entry(node: Node, permission: str, chapter: int, ids: dict[str, Place],
     if not own_permission and not permission:
         hint = "add “permission:” to the puzzle, or once under “book:” where one line holds for all"
         desk.warn(place, "no-permission", f"“{name}” has no permission line", hint)
-    marks = _typed_marks(fields.get("rules"))
-    return Entry(name, puzzle, place, title, setter, shown, own_permission or permission, note, chapter, link, marks)
+    rules = fields.get("rules")
+    bodies = rules.entries if isinstance(rules, Table) else ()
+    return Entry(
+        name,
+        puzzle,
+        place,
+        title,
+        setter,
+        shown,
+        own_permission or permission,
+        note,
+        chapter,
+        link,
+        marks=tuple(typed_marks(body) for _, body in bodies),
+        rule_places=tuple(kind.place for kind, _ in bodies),
+    )
 
 
 def _with_rules_inside(node: Node, desk: Desk) -> Node:
@@ -78,10 +92,6 @@ def _with_rules_inside(node: Node, desk: Desk) -> Node:
     if isinstance(rules, Table):
         astray = [*rules.entries, *astray]
     return Table(node.place, (*others, (Word(first.place, "rules"), Table(first.place, tuple(astray)))))
-
-
-def _typed_marks(rules: Node | None) -> tuple[tuple[str, ...], ...]:
-    return tuple(typed_marks(body) for _, body in rules.entries) if isinstance(rules, Table) else ()
 
 
 def _claimed_id(node: Node, ids: dict[str, Place], desk: Desk) -> str | None:

@@ -73,9 +73,14 @@ def margins_of(rules: Iterable[Rule], grid: Grid) -> Margins:
 def marks_of(rules: Sequence[Rule], frame: Frame) -> Iterator[Mark]:
     """The marks of all rules, none on another. Clues of several kinds at one side stand in lanes, those that hug the
     grid innermost."""
+    return (mark for _, mark in ruled_marks(rules, frame))
+
+
+def ruled_marks(rules: Sequence[Rule], frame: Frame) -> Iterator[tuple[Rule, Mark]]:
+    """The same, each with its rule."""
     in_order = sorted(rules, key=lambda rule: not rule.hugs_grid)
     for rule, places in zip(
         in_order, allot(frame.grid, [[*rule.claims(frame.grid)] for rule in in_order]), strict=True
     ):
-        yield from rule.marks(replace(frame, places=places))
+        yield from ((rule, mark) for mark in rule.marks(replace(frame, places=places)))
         frame = replace(frame, outset=frame.outset + rule.margins(frame.grid))

@@ -113,7 +113,7 @@ cage:
                     yield Mark(Layer.CAGE, _dashes(frame, start, end, pen), of)
             if total:
                 for item in _total(frame, cells[0], str(total)):
-                    yield Mark(Layer.CAGE, item, of)
+                    yield Mark(Layer.FIGURE, item, of)
 
     def claims(self, grid: Grid) -> Iterator[Claim]:
         for cells, total in self.cages:

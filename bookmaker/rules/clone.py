@@ -110,10 +110,10 @@ clone:
             for cells in group:
                 of = (f"clone {letter} at {frame.grid.name(cells[0])}",)
                 inset = frame.inset(cells, INSET)
-                yield Mark(Layer.FILL, hatching(frame, cells, inset, hatch), of)
+                yield Mark(Layer.FILL, hatching(frame, cells, inset, hatch), of, "hatching", 0.35)
                 yield Mark(Layer.FILL, outline(frame, cells, inset, edge), of)
                 for item in lettered(frame, InCell(cells[0], SPOTS, letter), letter):
-                    yield Mark(Layer.CAGE, item, of)
+                    yield Mark(Layer.FIGURE, item, of)
 
     def claims(self, grid: Grid) -> Iterator[Claim]:
         for letter, group in zip(self.letters, self.groups, strict=True):

@@ -106,7 +106,7 @@ extra-region:
         yield from shaded(frame, self.regions, "the extra region")
         for cells, cell, letter in _labels(frame.grid, self.regions):
             for item in lettered(frame, InCell(cell, SPOTS, letter), letter):
-                yield Mark(Layer.CAGE, item, (f"the extra region at {frame.grid.name(cells[0])}",))
+                yield Mark(Layer.FIGURE, item, (f"the extra region at {frame.grid.name(cells[0])}",))
 
     def claims(self, grid: Grid) -> Iterator[Claim]:
         for cells in self.regions:

@@ -137,17 +137,17 @@ limits:
             ground = Rect(
                 x + box.left * cell, top, (box.right - box.left) * cell, (box.bottom - box.top) * cell, fill=1.0
             )
-            yield Mark(Layer.CAGE, ground, of)
+            yield Mark(Layer.FIGURE, ground, of)
             for at, line in enumerate(lines):
                 middle = top + (PAD + height / 2 + at * (height + BETWEEN)) * cell
                 figures = frame.figures((end, middle), line, height, font=frame.narrow, mark=True)
-                yield Mark(Layer.CAGE, replace(figures, anchor="end", word_space=OPEN * figures.size), of)
+                yield Mark(Layer.FIGURE, replace(figures, anchor="end", word_space=OPEN * figures.size), of)
                 if limit.forbidden:
                     # Slanting, since a level line would be lost in the dash of “1–4”.
                     over, half = 0.03 * cell, height * cell / 2
                     start = end - _width(line, height) * cell - over, middle + half + over / 2
                     tip = end + over, middle - half - over / 2
-                    yield Mark(Layer.CAGE, Line(start, tip, Stroke(frame.thin())), of)
+                    yield Mark(Layer.FIGURE, Line(start, tip, Stroke(frame.thin())), of)
 
     def claims(self, grid: Grid) -> Iterator[Claim]:
         return (InCell(limit.cell, tuple(_ways(limit.digits))) for limit in self.limits)

@@ -25,7 +25,7 @@ from bookmaker.rules.common.wording import number, sentence_case, the_or_each
 from bookmaker.solve.problem import Allowed, Constraint
 from bookmaker.trouble import Desk
 
-SQUARE, CIRCLE = 0.34, 0.4
+SQUARE, CIRCLE = 0.34, 0.425
 """How far the marks reach from the middle of the cell, in cells."""
 
 

@@ -108,7 +108,7 @@ peaks:
                         (x + ux * out + uy * aside, y + uy * out + ux * aside)
                         for out, aside in ((-tip, base), (tip, 0.0), (-tip, -base))
                     ]
-                    yield Mark(Layer.CAGE, polyline(corners, None, 0.0, closed=True), of)
+                    yield Mark(Layer.FIGURE, polyline(corners, None, 0.0, closed=True), of)
 
     def claims(self, grid: Grid) -> Iterator[Claim]:
         for cell in self.greater + self.smaller:

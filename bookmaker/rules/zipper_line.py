@@ -118,7 +118,7 @@ zipper-line:
         for chain in self.chains:
             half = len(chain) // 2
             middle = ((chain[half - 1], chain[half]),) if len(chain) % 2 == 0 else ()
-            yield Along(chain, TOOTH + 0.01, middle, STUD + 0.02)
+            yield Along(chain, TOOTH + 0.01, middle, STUD)
 
     @classmethod
     def sample(cls) -> Sample:

@@ -13,6 +13,8 @@ from itertools import groupby
 
 from bookmaker.book.model import BookPuzzle
 from bookmaker.display.items import Group, Item
+from bookmaker.layout.art.checkletters import check_letters
+from bookmaker.layout.art.insight import out_of_sight
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.pages.block import Block, fit_above, fit_beside, in_line, levelled
 from bookmaker.layout.setting.text import Labels
@@ -34,8 +36,21 @@ class Slot:
 
 
 def puzzle_leaves(puzzles: Iterable[BookPuzzle], layout: Layout, head: str) -> list[Leaf]:
-    """Pages of puzzles. Raises BookTroubles with every puzzle that fits on no page."""
-    return [_leaf(slots, layout, head) for slots in place_puzzles(puzzles, layout, layout.depth)]
+    """Pages of puzzles. Raises BookTroubles with every puzzle that fits on no page, and every mark that is not seen."""
+    pages = place_puzzles(puzzles, layout, layout.depth)
+    check_sight(pages)
+    return [_leaf(slots, layout, head) for slots in pages]
+
+
+def check_sight(pages: Iterable[Sequence[Slot]]) -> None:
+    """Raise BookTroubles for every mark on these pages that another would hide."""
+    troubles: list[Trouble] = []
+    for block in (slot.block for page in pages for slot in page):
+        puzzle = block.puzzle
+        letters = check_letters(puzzle, block.cell).items if puzzle.check else ()
+        troubles += out_of_sight(puzzle.puzzle, block.cell, puzzle.title, puzzle.place, puzzle.rule_places, letters)
+    if troubles:
+        raise BookTroubles(troubles)
 
 
 def place_puzzles(puzzles: Iterable[BookPuzzle], layout: Layout, depth: float) -> list[tuple[Slot, ...]]:

@@ -18,7 +18,7 @@ from bookmaker.layout.checks import check
 from bookmaker.layout.compose import draw_pages
 from bookmaker.layout.pages.keys import key_rows
 from bookmaker.layout.pages.parts import flowing, heading
-from bookmaker.layout.pages.puzzles import Slot, drawn, place_puzzles
+from bookmaker.layout.pages.puzzles import Slot, check_sight, drawn, place_puzzles
 from bookmaker.layout.pages.words import rules_above
 from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.text import DROP, Labels, Row, broken
@@ -35,7 +35,8 @@ Foot: TypeAlias = Callable[[Sequence[BookPuzzle]], tuple[Row, ...]]
 
 
 def compose_handout(book: Book, layout: Layout, key: KeyPlace = "last") -> Document:
-    """The sheets and their key. Raises BookTroubles for what can't be printed, and for puzzles that fit on no page."""
+    """The sheets and their key. Raises BookTroubles for what can't be printed, for puzzles that fit on no page, and for
+    marks that are not seen."""
     check(book, layout, "handout")
     layout = layout.speaking(book.publication.language)
     puzzles, shared = share_rules(book.puzzles)
@@ -48,6 +49,7 @@ def compose_handout(book: Book, layout: Layout, key: KeyPlace = "last") -> Docum
         (place_puzzles(puzzles, way, layout.depth - height(head) - _room(puzzles, way, foot)) for way in ways(layout)),
         key=lambda pages: (len(pages), -min(slot.block.cell for page in pages for slot in page)),
     )
+    check_sight(pages)
     leaves = []
     for number, page in enumerate(pages, start=1):
         here = [slot.block.puzzle for slot in page]

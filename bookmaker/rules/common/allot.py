@@ -31,16 +31,16 @@ from bookmaker.rules.common.places import (
 GAP = 0.045
 """White between two marks on one border, in cells."""
 
-EDGE = 0.07
+EDGE = 0.06
 """Marks on a border keep so far from its ends, where cell lines cross, in cells."""
 
-SCALES = (1.0, 0.92, 0.85, 0.78, 0.7, 0.62, 0.55)
+SCALES = (1.0, 0.92, 0.85, 0.78, 0.7, 0.62, 0.56, 0.5, 0.45)
 """How large marks on a border may be, where several have to share it."""
 
 INSETS = (0.13, 0.185, 0.24, 0.295)
 """Where outlines of areas that overlap run, from the cells' edges; the outermost place is that of cages."""
 
-OUTERMOST, INNERMOST, APART = 0.415, 0.22, 0.085
+OUTERMOST, INNERMOST, APART = 0.425, 0.22, 0.085
 """Radii of shapes around the middle of one cell: the outermost, the least, and how far one lies inside the other."""
 
 Span = tuple[float, float]
@@ -64,7 +64,7 @@ def allot(grid: Grid, claims: Sequence[Iterable[Claim]]) -> list[Places]:
         if lane != Lane():
             made[rule].lanes[line.chain] = lane
         for pair in line.signs:
-            _sign(grid, line, pair, lane, rings, made[rule], signs)
+            _sign(grid, line, pair, lane, rings, made[rule], signs, taken)
     _seat_all(grid, every, rings, signs, taken, made)
     _box_all(every, taken, made)
     _nest(every, made)
@@ -92,8 +92,9 @@ def _sign(
     rings: dict[Pair, float],
     made: Places,
     signs: dict[Pair, list[Span]],
+    taken: dict[int, list[Box]],
 ) -> None:
-    """Where a line has a sign of its own between two cells: it gives way to a ring, and marks on the border to it."""
+    """Where a line has a sign of its own between two cells: it gives way to a ring, and what is on the border to it."""
     before, after = next(step for step in pairwise(line.chain) if {*step} == {*pair})
     across, down = grid.column(after) - grid.column(before), grid.row(after) - grid.row(before)
     if across and down:
@@ -104,6 +105,7 @@ def _sign(
     middle = lane.aside * (across - down)  # to the right of the way is down or up, left or right
     half = line.sign * lane.scale
     signs.setdefault((min(pair), max(pair)), []).append((middle - half, middle + half))
+    _take(taken, (min(pair), max(pair)), middle, half, half)
 
 
 def _seat_all(
@@ -128,12 +130,15 @@ def _seat_all(
         for (rule, claim), seat in zip(group, seats, strict=True):
             if seat != Seat():
                 made[rule].seats[pair] = seat
-            middle, half, deep = 0.5 + seat.along, claim.long * seat.scale / 2, claim.wide * seat.scale / 2
-            for cell, low, high in ((pair[0], 1 - deep, 1.0), (pair[1], 0.0, deep)):
-                box = (
-                    (low, middle - half, high, middle + half) if upright else (middle - half, low, middle + half, high)
-                )
-                taken.setdefault(cell, []).append(Box(*box))
+            _take(taken, pair, seat.along, claim.long * seat.scale / 2, claim.wide * seat.scale / 2)
+
+
+def _take(taken: dict[int, list[Box]], pair: Pair, along: float, half: float, deep: float) -> None:
+    """Note what something on the border of two cells takes of both: `half` to each side along it, `deep` across."""
+    low, high = 0.5 + along - half, 0.5 + along + half
+    upright = pair[1] == pair[0] + 1
+    for cell, near, far in ((pair[0], 1 - deep, 1.0), (pair[1], 0.0, deep)):
+        taken.setdefault(cell, []).append(Box(near, low, far, high) if upright else Box(low, near, high, far))
 
 
 def _seats(longs: Sequence[float], room: Span, signs: Sequence[Span]) -> list[Seat]:

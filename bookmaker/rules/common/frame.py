@@ -29,12 +29,14 @@ class Layer(IntEnum):
     LINE = 3
     """The other chains through cell centres: arrows and their kin."""
     CAGE = 4
-    """Dashed outlines inside cells, and signs and figures in cells."""
-    GRID = 5
+    """Outlines inside cells: of cages, of even and odd cells."""
+    FIGURE = 5
+    """Figures and small signs in cells, on white."""
+    GRID = 6
     """Cell lines and region lines: drawn by the layout, never by a rule."""
-    WHITE = 6
+    WHITE = 7
     """Knock-outs under the marks on borders and corners, so that none reaches into its neighbour."""
-    BORDER = 7
+    BORDER = 8
     """Marks that sit on cell borders and corners, and outside the grid."""
 
 
@@ -43,14 +45,16 @@ class Mark:
     """One display item of a rule on its layer.
 
     `of` is what a person calls the mark that the item belongs to (“the cage at r1c1”); marks that are drawn as one
-    shape on purpose have their names together. `part` is a part of the mark that must be seen by itself (“bulb”). What
-    is darker than a ground is the shape that must be seen (`bookmaker.sight`).
+    shape on purpose have their names together. What is darker than a ground is the shape that must be seen; `part` is
+    a part of it that must be seen by itself (“bulb”). How much of it has to be left is said in `bookmaker.sight`; a
+    texture is still seen where less is left, and says how much is its `least`.
     """
 
     layer: Layer
     item: Item
     of: tuple[str, ...]
     part: str = ""
+    least: float | None = None
 
 
 @dataclass(frozen=True, slots=True)

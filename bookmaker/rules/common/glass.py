@@ -23,7 +23,7 @@ TUBE = 0.3
 BULB = 0.36
 """Radius of the bulb in cells."""
 
-TICK = 0.1
+TICK = 0.12
 """How far the ticks across an empty glass stand from the border between its cells, in cells."""
 
 

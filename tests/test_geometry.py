@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from bookmaker.display.items import Close, Group, Move, Path, Rect, Straight, Stroke, Text
 from bookmaker.display.shapes import circle, polyline
-from bookmaker.ink.geometry import IDENTITY, Contour, flattened, letters, moved, outline, placing, text_start, within
+from bookmaker.geometry import IDENTITY, Contour, flattened, letters, moved, outline, placing, text_start, within
 from bookmaker.ink.raster import covered
 from bookmaker.ink.stroking import stroked
 from bookmaker.layout.setting.fonts import FontBook
