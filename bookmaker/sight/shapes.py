@@ -50,22 +50,26 @@ Box: TypeAlias = tuple[float, float, float, float]
 
 class Shape:
     """`fill` is the grey inside the ways, None where there is none; `pen` that of a stroke along them, `width` points
-    wide, None where there is none. A `letter` is filled by winding, other shapes by the even-odd rule. Nothing of the
-    shape lies outside its `box`.
+    wide, None where there is none. Nothing of the shape lies outside its `box`. `anchors` are the points that it was
+    written with, and say with the rest whether two shapes are the same. A `letter` has its character, and is filled by
+    winding, not by the even-odd rule.
     """
 
     def __init__(
         self,
         ways: Callable[[], Sequence[Way]],
-        box: Box,
+        anchors: Sequence[Point],
         fill: Grey | None,
         pen: Grey | None = None,
         width: float = 0.0,
-        letter: bool = False,
+        letter: str = "",
+        box: Box | None = None,
     ) -> None:
         half = width / 2 if pen is not None else 0.0
+        left, top, right, bottom = box or box_of(anchors)
         self._ways = ways
-        self.box: Box = (box[0] - half, box[1] - half, box[2] + half, box[3] + half)
+        self.anchors = anchors
+        self.box: Box = (left - half, top - half, right + half, bottom + half)
         self.fill, self.pen, self.width, self.letter = fill, pen, width, letter
         self.solid = fill is not None and fill <= DARK
         """Is it a figure or a filled sign, not a stroke?"""
@@ -104,17 +108,17 @@ class Shape:
         return found
 
 
-def painted(
+def path_shapes(
     segments: Sequence[Segment], matrix: Matrix, fill: Grey | None, pen: Grey | None = None, width: float = 0.0
 ) -> Iterator[Shape]:
     """What a path paints, moved by the matrix: one shape, or one for each of its strokes where these are straight."""
     if fill is None and not any(isinstance(segment, Curve) for segment in segments):
         for way in flat(segments, matrix):
-            yield Shape(lambda way=way: (way,), _box(way), None, pen, width)  # type: ignore[misc]
+            yield Shape(lambda way=way: (way,), way, None, pen, width)  # type: ignore[misc]
         return
     reached = [moved(matrix, point) for segment in segments for point in _points(segment)]
     if reached:
-        yield Shape(lambda: flat(segments, matrix), _box(reached), fill, pen, width)
+        yield Shape(lambda: flat(segments, matrix), reached, fill, pen, width)
 
 
 def shapes(items: Iterable[Item], matrix: Matrix = IDENTITY) -> Iterator[Shape]:
@@ -126,11 +130,11 @@ def shapes(items: Iterable[Item], matrix: Matrix = IDENTITY) -> Iterator[Shape]:
                 yield from shapes(item.items, within(matrix, placing(item)))
             case Line(start, end, stroke):
                 way = moved(matrix, start), moved(matrix, end)
-                yield Shape(lambda way=way: (way,), _box(way), None, stroke.grey, scale * stroke.width)  # type: ignore[misc]
+                yield Shape(lambda way=way: (way,), way, None, stroke.grey, scale * stroke.width)  # type: ignore[misc]
             case Rect(stroke=None) | Path(stroke=None):
-                yield from painted(outline(item), matrix, item.fill)
+                yield from path_shapes(outline(item), matrix, item.fill)
             case Rect(stroke=Stroke() as stroke) | Path(stroke=Stroke() as stroke):
-                yield from painted(outline(item), matrix, item.fill, stroke.grey, scale * stroke.width)
+                yield from path_shapes(outline(item), matrix, item.fill, stroke.grey, scale * stroke.width)
             case Text():
                 for character, x in letters(item):
                     placed = within(matrix, (item.size, 0.0, 0.0, item.size, x, item.y))
@@ -143,7 +147,11 @@ def letter(character: str, font: str, matrix: Matrix, grey: Grey) -> Iterator[Sh
     if ways:
         corners = [moved(matrix, (x, y)) for x in (box[0], box[2]) for y in (box[1], box[3])]
         yield Shape(
-            lambda: [tuple(moved(matrix, point) for point in way) for way in ways], _box(corners), grey, letter=True
+            lambda: [tuple(moved(matrix, point) for point in way) for way in ways],
+            (moved(matrix, (0.0, 0.0)), moved(matrix, (1.0, 0.0))),
+            grey,
+            letter=character,
+            box=box_of(corners),
         )
 
 
@@ -163,7 +171,8 @@ def _points(segment: Segment) -> tuple[Point, ...]:
             return (segment.to,)
 
 
-def _box(points: Sequence[Point]) -> Box:
+def box_of(points: Sequence[Point]) -> Box:
+    """The box around some points."""
     xs, ys = [x for x, _ in points], [y for _, y in points]
     return min(xs), min(ys), max(xs), max(ys)
 
@@ -173,7 +182,7 @@ def _glyph(character: str, font: str) -> tuple[tuple[Way, ...], Box]:
     """The outline of a letter per em, y down, and its box."""
     found = flattened(typeface(font).outline(character), (1.0, 0.0, 0.0, -1.0, 0.0, 0.0), 0.01)
     ways = tuple((*one.points, one.points[0]) for one in found)
-    return ways, _box([point for way in ways for point in way]) if ways else (0.0, 0.0, 0.0, 0.0)
+    return ways, box_of([point for way in ways for point in way]) if ways else (0.0, 0.0, 0.0, 0.0)
 
 
 def _inside(ways: Iterable[Way], point: Point, even_odd: bool) -> bool:
@@ -217,7 +226,7 @@ def _along(way: Way, step: float, aside: float) -> Iterator[Point]:
 
 def _filling(ways: Sequence[Way], even_odd: bool) -> list[Point]:
     """Points inside the ways, on a grid of about eight by eight over their box."""
-    left, top, right, bottom = _box([point for way in ways for point in way])
+    left, top, right, bottom = box_of([point for way in ways for point in way])
     step = max(right - left, bottom - top) / 8 or 1.0
     across, down = max(1, ceil((right - left) / step)), max(1, ceil((bottom - top) / step))
     grid = (

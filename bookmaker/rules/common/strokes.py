@@ -25,6 +25,10 @@ HALO = 0.035
 """Width of the white edge, in cells, that holds a line apart from one that it crosses."""
 
 
+NEAR = 0.01
+"""Two points on a way nearer than that, in points, are one."""
+
+
 class Trace:
     """A way along straight stretches, measured from its start in points."""
 
@@ -49,8 +53,9 @@ class Trace:
         return (ax + ux * step, ay + uy * step), (ux, uy)
 
     def between(self, start: float, end: float) -> tuple[Point, ...]:
-        """The part of the way from one distance to another, with its bends."""
-        bends = (point for point, stop in zip(self.points, self.stops, strict=True) if start < stop < end)
+        """The part of the way from one distance to another, with its bends, but for one right at an end."""
+        low, high = start + NEAR, end - NEAR
+        bends = (point for point, stop in zip(self.points, self.stops, strict=True) if low < stop < high)
         return (self.at(start)[0], *bends, self.at(end)[0])
 
     def beside(self, distance: float, aside: float) -> Point:
