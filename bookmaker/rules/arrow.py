@@ -10,7 +10,6 @@ from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import reduce
 from itertools import dropwhile, pairwise, product
-from math import sqrt
 from operator import mul
 from typing import Self
 
@@ -27,7 +26,7 @@ from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.places import Along, Around, Claim
-from bookmaker.rules.common.strokes import THIN, Trace, arrow_head, halo, trace
+from bookmaker.rules.common.strokes import THIN, Trace, arrow_head, halo, to_rim, trace
 from bookmaker.rules.common.sums import open_limits, sum_limits
 from bookmaker.rules.common.wording import ends_named, number, one_or_many
 from bookmaker.solve.problem import Constraint, Sum
@@ -41,7 +40,7 @@ LONGEST_OVAL = 3
 HEAD = 0.22
 """Length of the barbs of an arrow head in cells."""
 
-BEYOND = 0.3
+BEYOND = 0.36
 """How far the tip reaches past the middle of its cell, so that a digit there leaves the head in sight."""
 
 
@@ -150,7 +149,7 @@ arrow:
 
     def claims(self, grid: Grid) -> Iterator[Claim]:
         for arrow in self.arrows:
-            yield from (Around(cell, RING, open=True) for cell in arrow.circle)
+            yield from (Around(cell, RING, 1) for cell in arrow.circle)
             yield from (Along(_with_start(grid, arrow.circle, shaft), 0.1) for shaft in arrow.shafts)
 
     @classmethod
@@ -306,7 +305,7 @@ def _shaft_way(frame: Frame, circle: tuple[int, ...], shaft: Chain, radius: floa
     chain = _with_start(frame.grid, circle, shaft)
     start, way = chain[0], trace(frame, chain)
     _, (ux, uy) = way.at(0)
-    out = _to_rim(radius, frame.lane(chain).aside * frame.cell)
+    out = to_rim(radius, frame.lane(chain).aside * frame.cell)
     # A shaft that leaves the end of an oval slantwise over the oval's other cells meets its straight side.
     if len(circle) > 1:
         (ax, ay), (bx, by) = frame.centre(start), frame.centre(circle[-1] if start == circle[0] else circle[0])
@@ -314,8 +313,3 @@ def _shaft_way(frame: Frame, circle: tuple[int, ...], shaft: Chain, radius: floa
         if along > 0:
             out = radius / max(abs(uy) if ay == by else abs(ux), 0.1)
     return Trace(way.between(out, way.length)).beyond(0.0, BEYOND * frame.cell)
-
-
-def _to_rim(radius: float, aside: float) -> float:
-    """How far a way that passes the middle of a circle `aside` of it runs inside the circle from there."""
-    return sqrt(max(radius * radius - aside * aside, 0.0))

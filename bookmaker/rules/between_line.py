@@ -23,7 +23,7 @@ from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.places import Along, Around, Claim
-from bookmaker.rules.common.strokes import BODY, THIN, halo, trace
+from bookmaker.rules.common.strokes import BODY, THIN, halo, to_rim, trace
 from bookmaker.rules.common.wording import ends_named, one_or_many
 from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk
@@ -88,11 +88,12 @@ between-line:
         for chain in self.chains:
             of = (f"the {self.noun} {ends_named(frame.grid, chain)}",)
             way = trace(frame, chain)
-            start, end = (frame.radius(cell, RING) * frame.cell for cell in (chain[0], chain[-1]))
+            rings = [(frame.centre(cell), frame.radius(cell, RING) * frame.cell) for cell in (chain[0], chain[-1])]
+            start, end = (to_rim(radius, frame.lane(chain).aside * frame.cell) for _, radius in rings)
             shaft = way.between(start, way.length - end)
             yield Mark(Layer.LINE, halo(frame, shaft, pen.width), of)
             yield Mark(Layer.LINE, polyline(shaft, pen), of)
-            for at, radius in ((way.points[0], start), (way.points[-1], end)):
+            for at, radius in rings:
                 yield Mark(Layer.TUBE, circle(at, radius, pen, BODY), of, "circles")
 
     def claims(self, grid: Grid) -> Iterator[Claim]:

@@ -93,7 +93,7 @@ palindrome:
                 yield Mark(Layer.LINE, item, of)
             for end in (0.0, way.length):
                 ends = (way.beside(end, bar), way.beside(end, -bar))
-                yield Mark(Layer.LINE, polyline(ends, Stroke(2 * pen, THIN)), of, "bars")
+                yield Mark(Layer.CAGE, polyline(ends, Stroke(2 * pen, THIN)), of, "bars")
 
     def claims(self, grid: Grid) -> Iterator[Claim]:
         return (Along(chain, 0.7 * BAR) for chain in self.chains)

@@ -102,8 +102,8 @@ parity:
             yield Mark(Layer.CAGE, circle(frame.centre(cell), radius, rim), of)
 
     def claims(self, grid: Grid) -> Iterator[Claim]:
-        yield from (Around(cell, SQUARE, open=True) for cell in self.even)
-        yield from (Around(cell, CIRCLE, open=True) for cell in self.odd)
+        yield from (Around(cell, SQUARE, 0) for cell in self.even)
+        yield from (Around(cell, CIRCLE, 0) for cell in self.odd)
 
     @classmethod
     def sample(cls) -> Sample:

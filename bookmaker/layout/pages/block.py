@@ -41,7 +41,9 @@ GUTTER = mm(8)
 class Block:
     """A puzzle measured for a place `width` by `depth` points: cells of `cell` points, the rows of its text made.
 
-    With its text above, the text and the grid begin at `hang`; with its text beside, the text is `hang` points wide.
+    With its text above, the text and the grid begin at `hang`; with its text beside, the text is `hang` points wide. On
+    a crowded page the key to the marks goes on `beside` the grid, and `below` it; or all of it stands on the page
+    `facing` the grid.
     """
 
     puzzle: BookPuzzle
@@ -56,6 +58,9 @@ class Block:
     note: tuple[Row, ...]
     frame: float | None = None
     """Where the frame of the grid lies, if the row on the page says so."""
+    beside: tuple[Row, ...] = ()
+    below: tuple[Row, ...] = ()
+    facing: tuple[Row, ...] = ()
 
     @property
     def fits(self) -> bool:
@@ -84,8 +89,8 @@ class Block:
 
     @property
     def under(self) -> float:
-        """Height of what stands under the grid: its note, or the pointers alone."""
-        return max(height(self.note), self.layout.line)
+        """Height of what stands under the grid: the rest of the key, the note, or the pointers alone."""
+        return height(self.below) + max(height(self.note), self.layout.line)
 
     def draw(self, right: bool, labels: Labels) -> Iterator[Item]:
         """The block's items from its top left corner, for a right or a left page."""
@@ -101,7 +106,10 @@ class Block:
         x = max(0.0, min(self.hang - claim.left * self.cell, self.width - across))
         y = (_frame([self]) if self.frame is None else self.frame) - self.over
         yield self._grid(x, y)
+        yield from stacked(self.beside, x + across + GUTTER, y, labels)
         below = y + self.grid_height + 0.5 * line
+        yield from stacked(self.below, 0.0, below, labels)
+        below += height(self.below)
         yield from stacked(self.note, x + claim.left * self.cell, below, labels)
         grid_right = x + across - claim.right * self.cell
         note_right = x + claim.left * self.cell + max(map(_reach, self.note), default=0.0)
@@ -191,10 +199,17 @@ def _points_to_hints(puzzle: BookPuzzle, layout: Layout, wide: float) -> bool:
 
 
 def fit_above(
-    puzzle: BookPuzzle, layout: Layout, wide: float, depth: float, hang: float = 0.0, most: float = 0.0
+    puzzle: BookPuzzle,
+    layout: Layout,
+    wide: float,
+    depth: float,
+    hang: float = 0.0,
+    most: float = 0.0,
+    rules: Sequence[Row] | None = None,
 ) -> Block:
     """The puzzle with its text above the grid. It `fits` unless its cells come out smaller than the layout's least.
-    `most` is the size of the largest cells, unless the layout allows larger ones.
+    `most` is the size of the largest cells, unless the layout allows larger ones. `rules` are set as usual, unless they
+    are set already.
 
     The grid begins at the edge of the hanging column, as wide as the text; one of many cells may take the whole width.
     """
@@ -202,7 +217,7 @@ def fit_above(
     head = (
         *head_above(puzzle, layout, wide, hang),
         Row(line / 2),
-        *rules_above(puzzle, layout, wide, hang),
+        *(rules_above(puzzle, layout, wide, hang) if rules is None else rules),
     )
     most = max(most, slots.most)
     beside_note = pointers_width(puzzle, layout, wide) + line

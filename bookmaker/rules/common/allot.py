@@ -40,8 +40,8 @@ SCALES = (1.0, 0.92, 0.85, 0.78, 0.7, 0.62, 0.56, 0.5, 0.45)
 INSETS = (0.13, 0.185, 0.24, 0.295)
 """Where outlines of areas that overlap run, from the cells' edges; the outermost place is that of cages."""
 
-OUTERMOST, INNERMOST, APART = 0.425, 0.22, 0.085
-"""Radii of shapes around the middle of one cell: the outermost, the least, and how far one lies inside the other."""
+INNERMOST, APART = 0.19, 0.075
+"""Of shapes around the middle of one cell: the least radius, and how far one lies inside the other, in cells."""
 
 Span = tuple[float, float]
 
@@ -60,7 +60,7 @@ def allot(grid: Grid, claims: Sequence[Iterable[Claim]]) -> list[Places]:
             for cell, box in zip(claim.cells, _quarters(claim.radius), strict=True):
                 taken.setdefault(cell, []).append(box)
     signs: dict[Pair, list[Span]] = {}
-    for (rule, line), lane in zip(lines, lanes(lines), strict=True):
+    for (rule, line), lane in zip(lines, lanes(grid, lines), strict=True):
         if lane != Lane():
             made[rule].lanes[line.chain] = lane
         for pair in line.signs:
@@ -143,7 +143,9 @@ def _take(taken: dict[int, list[Box]], pair: Pair, along: float, half: float, de
 
 def _seats(longs: Sequence[float], room: Span, signs: Sequence[Span]) -> list[Seat]:
     """Places in a row, as large and as near to the middle as there is room beside the signs of lines."""
-    for free in (_without(room, signs), [room]):
+    # Where there is no room beside all signs, the widest give way first: ticks across a tube are seen beside a mark.
+    left = sorted(signs, key=lambda sign: sign[1] - sign[0])
+    for free in [_without(room, left[:count]) for count in range(len(left), -1, -1)]:
         for scale in SCALES:
             for shares in _shares(len(longs), len(free)):
                 placed = _packed(longs, shares, free, scale)
@@ -204,16 +206,16 @@ def _box_all(every: Sequence[tuple[int, Claim]], taken: dict[int, list[Box]], ma
 
 
 def _nest(every: Sequence[tuple[int, Claim]], made: Sequence[Places]) -> None:
-    """Shapes around the middle of one cell lie inside each other, those that are open outermost."""
+    """Shapes around the middle of one cell lie inside each other: signs of the cell, ends of lines, filled ends."""
     cells: dict[int, dict[int, Around]] = {}
     for rule, claim in every:
         if isinstance(claim, Around):
             cells.setdefault(claim.cell, {}).setdefault(rule, claim)
     for cell, shapes in cells.items():
-        if len(shapes) > 1:
-            step = min(APART, (OUTERMOST - INNERMOST) / (len(shapes) - 1))
-            for at, rule in enumerate(sorted(shapes, key=lambda rule: not shapes[rule].open)):
-                made[rule].radii[cell] = OUTERMOST - at * step
+        inside = 1.0
+        for rule in sorted(shapes, key=lambda rule: shapes[rule].depth) if len(shapes) > 1 else ():
+            radius = max(INNERMOST, min(shapes[rule].radius, inside - APART))
+            made[rule].radii[cell], inside = radius, radius - shapes[rule].rim
 
 
 def _inset(every: Sequence[tuple[int, Claim]], made: Sequence[Places]) -> None:

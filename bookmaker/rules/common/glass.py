@@ -23,6 +23,9 @@ TUBE = 0.3
 BULB = 0.36
 """Radius of the bulb in cells."""
 
+RIM = 0.058
+"""How far the second ring of an empty bulb lies inside the first, in cells."""
+
 TICK = 0.12
 """How far the ticks across an empty glass stand from the border between its cells, in cells."""
 
@@ -31,7 +34,7 @@ def glass_claims(chains: Sequence[Chain], filled: bool) -> Iterator[Claim]:
     """The room that glasses ask for: ticks of empty ones stand at the borders."""
     for bundle, glass in enumerate(joined(chains)):
         for chain in glass:
-            yield Around(chain[0], BULB)
+            yield Around(chain[0], BULB, rim=0.0 if filled else RIM)
             signs = () if filled else tuple(pairwise(chain))
             yield Along(chain, TUBE / 2, signs, TUBE / 2, bundle)
 
@@ -47,9 +50,8 @@ def thermometers(frame: Frame, chains: Sequence[Chain], filled: bool, noun: str)
         scale = frame.lane(glass[0]).scale
         width = TUBE * scale * frame.cell
         ways = [middles(frame, chain) for chain in glass]
-        bulbs = {
-            way[0]: frame.radius(chain[0], BULB) * scale * frame.cell for way, chain in zip(ways, glass, strict=True)
-        }
+        radii = {chain[0]: frame.radius(chain[0], BULB) * frame.cell for chain in glass}
+        bulbs = {frame.centre(cell): radius for cell, radius in radii.items()}
         tubes = [tube(way, width, rim, body) for way in ways]
         items: list[tuple[Item, str]] = [(halo(frame, way, width), "") for way in ways]
         items += [(circle(bulb, radius + HALO * frame.cell, fill=1.0), "") for bulb, radius in bulbs.items()]
@@ -58,7 +60,7 @@ def thermometers(frame: Frame, chains: Sequence[Chain], filled: bool, noun: str)
         items += [(inside, "") for _, inside in tubes]
         items += [(circle(bulb, radius - rim, fill=body), "") for bulb, radius in bulbs.items()]
         if not filled:
-            items += [(circle(bulb, radius * 0.84, pen), "bulb") for bulb, radius in bulbs.items()]
+            items += [(circle(bulb, radius - RIM * frame.cell, pen), "bulb") for bulb, radius in bulbs.items()]
             items += [(tick, "ticks") for chain in glass for tick in _ticks(frame, chain, width - rim, pen)]
         yield from (Mark(Layer.TUBE, item, of, part) for item, part in items)
 

@@ -6,10 +6,13 @@ to end, so that it does not swerve; where it alone runs through a cell it is a l
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from itertools import combinations, pairwise
+from collections.abc import Iterator, Mapping, Sequence
+from itertools import combinations, islice, pairwise, product
 
+from bookmaker.display.items import Point
+from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.places import Along, Lane
+from bookmaker.rules.common.strokes import moved_aside
 
 GAP = 0.05
 """White between two lines side by side, in cells."""
@@ -20,14 +23,14 @@ BROADEST = 0.7
 MOST = 9
 """Lanes that are tried at most."""
 
-PATIENCE = 5000
-"""Places tried before one lane more is taken."""
+PATIENCE, COMPARED = 5000, 24
+"""Places tried before one lane more is taken, and how many ways to share out the lanes are compared."""
 
 Clashes = dict[int, dict[int, set[bool]]]
 """For each line those that share a stretch with it, and whether they run the same way there."""
 
 
-def lanes(lines: Sequence[tuple[int, Along]]) -> list[Lane]:
+def lanes(grid: Grid, lines: Sequence[tuple[int, Along]]) -> list[Lane]:
     """A lane for each line, said with the number of its rule. Those of one bundle have one lane."""
     bundles: dict[tuple[int, int], int] = {}
     member = []
@@ -39,7 +42,8 @@ def lanes(lines: Sequence[tuple[int, Along]]) -> list[Lane]:
     for group in _groups(clashes):
         firm = {member[at] for at, (_, line) in enumerate(lines) if line.firm and member[at] in group}
         half = {one: max(line.half for at, (_, line) in enumerate(lines) if member[at] == one) for one in group}
-        given |= _laid_out(sorted(group), clashes, firm, half)
+        ways = {one: [_way(grid, line) for at, (_, line) in enumerate(lines) if member[at] == one] for one in group}
+        given |= _laid_out(sorted(group), clashes, firm, half, ways)
     return [given.get(one, Lane()) for one in member]
 
 
@@ -71,27 +75,55 @@ def _groups(clashes: Clashes) -> Iterator[set[int]]:
         yield group
 
 
-def _laid_out(group: Sequence[int], clashes: Clashes, firm: set[int], half: dict[int, float]) -> dict[int, Lane]:
-    pitch = max(half[a] + half[b] for a in group for b in clashes[a]) + GAP
-    counts = range(3, MOST + 1, 2) if firm else range(2, MOST + 1)
-    count, number = next(
-        (
-            (count, number)
-            for count in counts
-            if (number := _numbered(group, clashes, count, dict.fromkeys(firm, count // 2)))
-        ),
-        (len(group), {one: at for at, one in enumerate(group)}),
+def _way(grid: Grid, line: Along) -> list[Point]:
+    return [(float(grid.column(cell)), float(grid.row(cell))) for cell in line.chain]
+
+
+def _laid_out(
+    group: Sequence[int], clashes: Clashes, firm: set[int], half: dict[int, float], ways: dict[int, list[list[Point]]]
+) -> dict[int, Lane]:
+    """As few lanes as do; among the ways to share them out, the one in which the lines cross least."""
+    between, outer = max(half[a] + half[b] for a in group for b in clashes[a]), 2 * max(half[one] for one in group)
+    made = {one: Lane() for one in group}
+    for count in range(3, MOST + 1, 2) if firm else range(2, MOST + 1):
+        # The white between lines stays as it is where they are made narrower.
+        scale = min(1.0, (BROADEST - (count - 1) * GAP) / ((count - 1) * between + outer))
+        middle, pitch = (count - 1) / 2, between * scale + GAP
+        fewest = None
+        for number in islice(_numbered(group, clashes, count, dict.fromkeys(firm, count // 2)), COMPARED):
+            asides = {one: (number[one] - middle) * pitch for one in group}
+            crossings = _crossings({one: [moved_aside(way, asides[one]) for way in ways[one]] for one in group})
+            if fewest is None or crossings < fewest:
+                fewest, made = crossings, {one: Lane(asides[one], scale) for one in group}
+        if fewest is not None:
+            break
+    return made
+
+
+def _crossings(ways: Mapping[int, Sequence[Sequence[Point]]]) -> int:
+    """How often lines of different members cross."""
+    return sum(
+        _cross(a, b, c, d)
+        for one, other in combinations(ways, 2)
+        for way, beside in product(ways[one], ways[other])
+        for (a, b), (c, d) in product(pairwise(way), pairwise(beside))
     )
-    broad = (count - 1) * pitch + 2 * max(half[one] for one in group)
-    scale = min(1.0, BROADEST / broad)
-    middle = (count - 1) / 2
-    return {one: Lane((number[one] - middle) * pitch * scale, scale) for one in group}
 
 
-def _numbered(group: Sequence[int], clashes: Clashes, count: int, fixed: dict[int, int]) -> dict[int, int] | None:
-    """A lane number for each line; seen from one that runs the other way, lanes are numbered from the other side."""
+def _cross(a: Point, b: Point, c: Point, d: Point) -> bool:
+    """Do the stretches from a to b and from c to d cross?"""
+
+    def side(p: Point, q: Point, r: Point) -> float:
+        return (q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0])
+
+    return side(a, b, c) * side(a, b, d) < 0 and side(c, d, a) * side(c, d, b) < 0
+
+
+def _numbered(group: Sequence[int], clashes: Clashes, count: int, fixed: dict[int, int]) -> Iterator[dict[int, int]]:
+    """Lane numbers for the lines; seen from one that runs the other way, lanes are numbered from the other side."""
     number = dict(fixed)
     free = [one for one in group if one not in fixed]
+    patience = iter(range(PATIENCE))
 
     def fits(one: int, lane: int) -> bool:
         return all(
@@ -101,16 +133,14 @@ def _numbered(group: Sequence[int], clashes: Clashes, count: int, fixed: dict[in
             for onward in ways
         )
 
-    def place(at: int) -> bool:
+    def place(at: int) -> Iterator[dict[int, int]]:
         if at == len(free):
-            return True
+            yield dict(number)
+            return
         for lane in range(count):
             if next(patience, None) is not None and fits(free[at], lane):
                 number[free[at]] = lane
-                if place(at + 1):
-                    return True
+                yield from place(at + 1)
                 del number[free[at]]
-        return False
 
-    patience = iter(range(PATIENCE))
-    return number if place(0) else None
+    return place(0)

@@ -60,14 +60,14 @@ class InCell:
 
 @dataclass(frozen=True, slots=True)
 class Around:
-    """A shape around the middle of a cell that reaches `radius` from it: the end of a line, the sign of a cell.
-
-    An `open` one has nothing inside it, so that others can stand there.
-    """
+    """A shape around the middle of a cell that reaches `radius` from it, and `rim` inwards from there. Those of less
+    `depth` lie around the others: 0 is a sign of the cell, 1 an open end of a line, 2 a filled one, which would hide
+    what is around it."""
 
     cell: int
     radius: float
-    open: bool = False
+    depth: int = 2
+    rim: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 from itertools import pairwise
-from math import cos, hypot, pi, sin
+from math import cos, hypot, pi, sin, sqrt
 
 from bookmaker.display.items import Grey, Item, Point, Stroke
 from bookmaker.display.shapes import polyline
@@ -101,6 +101,11 @@ def moved_aside(points: Sequence[Point], aside: float) -> list[Point]:
         far = aside / max(1 + ux * vx + uy * vy, 1 / 1.5)
         moved.append((x - (uy + vy) * far, y + (ux + vx) * far))
     return moved
+
+
+def to_rim(radius: float, aside: float) -> float:
+    """How far a way that passes the middle of a circle `aside` of it runs inside the circle from there."""
+    return sqrt(max(radius * radius - aside * aside, 0.0))
 
 
 def halo(frame: Frame, points: Sequence[Point], width: float) -> Item:
