@@ -26,7 +26,7 @@ from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.places import Along, Around, Claim
-from bookmaker.rules.common.strokes import THIN, Trace, arrow_head, halo, to_rim, trace
+from bookmaker.rules.common.strokes import HALF_SEEN, THIN, Trace, arrow_head, halo, to_rim, trace
 from bookmaker.rules.common.sums import open_limits, sum_limits
 from bookmaker.rules.common.wording import ends_named, number, one_or_many
 from bookmaker.solve.problem import Constraint, Sum
@@ -145,7 +145,9 @@ arrow:
             ring = Rect(
                 left - radius, top - radius, right - left + 2 * radius, bottom - top + 2 * radius, pen, None, radius
             )
-            yield Mark(Layer.LINE, ring, tuple(_named(frame.grid, arrow, shaft) for shaft in arrow.shafts), "circle")
+            yield Mark(
+                Layer.LINE, ring, tuple(_named(frame.grid, arrow, shaft) for shaft in arrow.shafts), "circle", HALF_SEEN
+            )
 
     def claims(self, grid: Grid) -> Iterator[Claim]:
         for arrow in self.arrows:

@@ -23,7 +23,7 @@ from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.places import Along, Around, Claim
-from bookmaker.rules.common.strokes import BODY, THIN, halo, to_rim, trace
+from bookmaker.rules.common.strokes import BODY, HALF_SEEN, THIN, halo, to_rim, trace
 from bookmaker.rules.common.wording import ends_named, one_or_many
 from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk
@@ -94,7 +94,7 @@ between-line:
             yield Mark(Layer.LINE, halo(frame, shaft, pen.width), of)
             yield Mark(Layer.LINE, polyline(shaft, pen), of)
             for at, radius in rings:
-                yield Mark(Layer.TUBE, circle(at, radius, pen, BODY), of, "circles")
+                yield Mark(Layer.TUBE, circle(at, radius, pen, BODY), of, "circles", HALF_SEEN)
 
     def claims(self, grid: Grid) -> Iterator[Claim]:
         for chain in self.chains:

@@ -14,7 +14,7 @@ from bookmaker.display.shapes import circle
 from bookmaker.rules.common.chain import Chain
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.places import Along, Around, Claim
-from bookmaker.rules.common.strokes import BODY, HALO, THIN, halo, joined, middles, trace, tube
+from bookmaker.rules.common.strokes import BODY, HALF_SEEN, HALO, THIN, halo, joined, middles, trace, tube
 from bookmaker.rules.common.wording import ends_named
 
 TUBE = 0.3
@@ -62,7 +62,8 @@ def thermometers(frame: Frame, chains: Sequence[Chain], filled: bool, noun: str)
         if not filled:
             items += [(circle(bulb, radius - RIM * frame.cell, pen), "bulb") for bulb, radius in bulbs.items()]
             items += [(tick, "ticks") for chain in glass for tick in _ticks(frame, chain, width - rim, pen)]
-        yield from (Mark(Layer.TUBE, item, of, part) for item, part in items)
+        least = {"bulb": HALF_SEEN}
+        yield from (Mark(Layer.TUBE, item, of, part, least.get(part)) for item, part in items)
 
 
 def _ticks(frame: Frame, chain: Chain, width: float, pen: Stroke) -> Iterator[Item]:
