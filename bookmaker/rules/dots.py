@@ -1,7 +1,7 @@
 """Dots between neighbours: white where the digits are consecutive, black where one is twice the other.
 
 Manifest: `white` and `black` are lists of pairs; with `all-marked: yes` every such pair has its dot, so that absence
-counts. The digits 1 and 2 are both, and may carry either.
+counts; with no dot anywhere it is the whole rule. The digits 1 and 2 are both, and may carry either.
 """
 
 from __future__ import annotations
@@ -77,6 +77,8 @@ dots:
         white = one_or_many(len(self.white), "the white dot", "a white dot") + " joins consecutive digits"
         black = one_or_many(len(self.black), "the black dot", "a black dot") + " joins a digit and its double"
         said = " and ".join(words for words, pairs in ((white, self.white), (black, self.black)) if pairs)
+        if not said:
+            return "Cells that share a side never hold consecutive digits, or a digit and its double."
         if self.white and self.black:
             said += " (1 and 2 have either)"
         if self.all_marked:
@@ -110,9 +112,9 @@ dots:
     def sample(cls) -> Sample:
         return Sample(cls(white=((0, 1),), black=((1, 2),)), CLASSIC, 1, 3)
 
-    def key(self) -> Sample:
-        if self.white and self.black:
-            return self.sample()
+    def key(self) -> Sample | None:
+        if bool(self.white) == bool(self.black):
+            return self.sample() if self.white else None
         pair = ((0, 1),)
         return Sample(Dots(white=pair) if self.white else Dots(black=pair), CLASSIC, 1, 2)
 

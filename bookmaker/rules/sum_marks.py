@@ -1,6 +1,7 @@
 """Sum marks between neighbours: V where the digits add up to 5, X where they add up to 10.
 
-Manifest: `V` and `X` are lists of pairs; with `all-marked: yes` every such pair has its mark, so that absence counts.
+Manifest: `V` and `X` are lists of pairs; with `all-marked: yes` every such pair has its mark, so that absence counts;
+with no mark anywhere it is the whole rule.
 """
 
 from __future__ import annotations
@@ -72,6 +73,8 @@ sum-marks:
         five = one_or_many(len(self.five), "the V", "a V") + " joins digits that add up to 5"
         ten = one_or_many(len(self.ten), "the X", "an X") + " joins digits that add up to 10"
         said = " and ".join(words for words, pairs in ((five, self.five), (ten, self.ten)) if pairs)
+        if not said:
+            return "Cells that share a side never add up to 5 or to 10."
         if self.all_marked:
             said += "; neighbours without a mark add up to neither 5 nor 10"
         return sentence_case(said) + "."
@@ -100,9 +103,9 @@ sum-marks:
     def sample(cls) -> Sample:
         return Sample(cls(five=((0, 1),), ten=((0, 9),)), CLASSIC, 2, 2)
 
-    def key(self) -> Sample:
-        if self.five and self.ten:
-            return self.sample()
+    def key(self) -> Sample | None:
+        if bool(self.five) == bool(self.ten):
+            return self.sample() if self.five else None
         pair = ((0, 1),)
         return Sample(SumMarks(five=pair) if self.five else SumMarks(ten=pair), CLASSIC, 1, 2)
 

@@ -98,7 +98,8 @@ class Rule(ABC):
         """A tiny instance for the key to the marks; None for a kind that draws nothing."""
 
     def key(self) -> Sample | None:
-        """The sample for this puzzle's own key, where a kind with several marks shows only those that are there."""
+        """The sample for this puzzle's own key, where a kind with several marks shows only those that are there; None
+        where the rule draws nothing on this puzzle."""
         return self.sample()
 
     def houses(self, grid: Grid) -> tuple[House, ...]:
