@@ -12,7 +12,7 @@ from dataclasses import dataclass, field
 from io import BytesIO
 
 from pypdf import PdfReader
-from pypdf.errors import PyPdfError
+from pypdf.errors import DependencyError, FileNotDecryptedError, PyPdfError
 
 from bookmaker.preflight.against import compare
 from bookmaker.preflight.checks import Inspection
@@ -73,6 +73,11 @@ def inspect(content: bytes, file: str, proofs: Sequence[Proof] | None = None, fo
             marks += ((number, read) for read in _marks(items, grids, known))
             reader.resolved_objects.clear()  # pages read, which it would keep unpacked to the end
         pages = len(reader.pages)
+    except (DependencyError, FileNotDecryptedError):
+        # pypdf opens such files only with the password, or with a package for the cipher that is no part of bookmaker.
+        hint = "presses cannot place protected pages: print it again, or save it without protection"
+        text = "the file is protected, so it can't be read"
+        return Report(0, (), (Trouble(Place(file), "protected", text, hint),))
     except _DAMAGED as reason:
         hint = "print it again, or open it in a viewer and see whether it is damaged"
         return Report(0, (), (Trouble(Place(file), "unreadable", f"this is no PDF that can be read ({reason})", hint),))

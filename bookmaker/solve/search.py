@@ -5,6 +5,7 @@ from __future__ import annotations
 import random
 from collections.abc import Iterator
 
+from bookmaker.solve import underway
 from bookmaker.solve.compile import compile_problem
 from bookmaker.solve.fields import each_bit
 from bookmaker.solve.problem import Problem
@@ -43,6 +44,7 @@ class _Search:
         self.nodes = 0
 
     def __iter__(self) -> Iterator[Solution]:
+        underway.begin(self)
         engine = self.engine
         layout, writing = engine.layout, engine.writing
         units = layout.units

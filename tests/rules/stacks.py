@@ -1,7 +1,7 @@
 """Every kind stacked on the same few cells, borders, corners and lanes, so that any two of them meet wherever they can.
 
-The marks need no solution and no sense: what counts is where they stand. A kind whose marks are chains is stacked by its
-field `chains`, whatever it is called.
+The marks need no solution and no sense: what counts is where they stand. A kind whose marks are chains is stacked by
+its field `chains`, whatever it is called.
 """
 
 from __future__ import annotations
@@ -65,6 +65,8 @@ _DIGIT_CLUES = tuple(Clue(clue.side, clue.line, clue.value % 9 + 1) for clue in 
 def stacked(kind: str, twice: bool = False) -> Rule:
     """The kind with marks on all the places; with `twice`, lines run along the twin of the way as well."""
     rule = kinds()[kind]
+    if kind == "arrow" and twice:
+        return rule((Arrow(WAY[:1], (WAY[1:],)), Arrow(TWIN[:1], (TWIN[1:],))))  # type: ignore[call-arg]
     if kind in _SPECIAL:
         return _SPECIAL[kind](rule)
     if _has_chains(rule):
