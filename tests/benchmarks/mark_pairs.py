@@ -3,8 +3,8 @@
     python tests/benchmarks/mark_pairs.py [LAYOUT…]
 
 Every pair (a kind with itself too, and lines with one that runs along them the other way round) becomes a puzzle, its
-cells as large as the layout makes them beside its key. Wanted: the composer finds no mark out of sight, each mark is found in the pixels of the printed grid, and preflight
-reads every mark of every grid back from the file.
+cells as large as the layout makes them beside its key. Wanted: the composer finds no mark out of sight, each mark is
+found in the pixels of the printed grid, and preflight reads every mark of every grid back from the file.
 """
 
 from __future__ import annotations
