@@ -193,6 +193,6 @@ def _does_not_fit(block: Block) -> Trouble:
         text = f"{short}: its rules and note leave no room for its {size}×{size} grid"
     else:
         cells = f"its {size}×{size} grid would have cells of {got:.1f} mm"
-        text = f"{short}: {cells}, and the layout asks for {least:g} mm at least"
+        text = f"{short}: {cells}, and the layout asks for {least:.1f} mm at least"
     hint = "choose a layout on larger paper or with smaller cells, or shorten the puzzle's rules and note"
     return Trouble(puzzle.place, "does-not-fit", text, hint)

@@ -198,7 +198,7 @@ def _row(longs: Sequence[float], start: float, scale: float) -> list[Seat]:
 def _box_all(every: Sequence[tuple[int, Claim]], taken: dict[int, list[Box]], made: Sequence[Places]) -> None:
     """Figures and signs in cells: who has the fewest boxes to choose from chooses first."""
     asked = [(rule, claim) for rule, claim in every if isinstance(claim, InCell)]
-    for rule, claim in sorted(asked, key=lambda one: len(one[1].boxes)):
+    for rule, claim in sorted(asked, key=lambda one: (one[1].late, len(one[1].boxes))):
         here = taken.setdefault(claim.cell, [])
         box = min(claim.boxes, key=lambda box: round(sum(map(box.meets, here)), 4))
         made[rule].boxes[claim] = box

@@ -20,6 +20,10 @@ GAP = 0.05
 BROADEST = 0.7
 """So much of a cell's width may be taken by lines side by side; more of them are made narrower."""
 
+NARROWEST = 0.5
+"""A line made narrower than that is no longer told from others: where more want to run along a stretch, they hide each
+other, and whoever composes the puzzle is told."""
+
 MOST = 9
 """Lanes that are tried at most."""
 
@@ -87,8 +91,8 @@ def _laid_out(
     made = {one: Lane() for one in group}
     for count in range(3, MOST + 1, 2) if firm else range(2, MOST + 1):
         # The white between lines stays as it is where they are made narrower.
-        scale = min(1.0, (BROADEST - (count - 1) * GAP) / ((count - 1) * between + outer))
-        middle, pitch = (count - 1) / 2, between * scale + GAP
+        scale = max(NARROWEST, min(1.0, (BROADEST - (count - 1) * GAP) / ((count - 1) * between + outer)))
+        middle, pitch = (count - 1) / 2, min(between * scale + GAP, (BROADEST - outer * scale) / (count - 1))
         fewest = None
         for number in islice(_numbered(group, clashes, count, dict.fromkeys(firm, count // 2)), COMPARED):
             asides = {one: (number[one] - middle) * pitch for one in group}
@@ -111,12 +115,12 @@ def _crossings(ways: Mapping[int, Sequence[Sequence[Point]]]) -> int:
 
 
 def _cross(a: Point, b: Point, c: Point, d: Point) -> bool:
-    """Do the stretches from a to b and from c to d cross?"""
+    """Do the stretches from a to b and from c to d cross, or touch?"""
 
     def side(p: Point, q: Point, r: Point) -> float:
         return (q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0])
 
-    return side(a, b, c) * side(a, b, d) < 0 and side(c, d, a) * side(c, d, b) < 0
+    return side(a, b, c) * side(a, b, d) <= 0 and side(c, d, a) * side(c, d, b) <= 0
 
 
 def _numbered(group: Sequence[int], clashes: Clashes, count: int, fixed: dict[int, int]) -> Iterator[dict[int, int]]:

@@ -50,12 +50,13 @@ class OnCorner:
 class InCell:
     """Figures or a sign that may stand in one of several boxes of a cell, the one liked best first.
 
-    `what` tells those apart that one rule has in one cell.
+    `what` tells those apart that one rule has in one cell. A `late` one chooses after all others.
     """
 
     cell: int
     boxes: tuple[Box, ...]
     what: str = ""
+    late: bool = False
 
 
 @dataclass(frozen=True, slots=True)
