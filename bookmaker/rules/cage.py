@@ -38,6 +38,9 @@ INSET = 0.075
 DASH = 0.1
 """Length of a dash in cells."""
 
+LEAST = 0.45
+"""So much of the dashes has to be left: what stands on all borders of a cage breaks them, and leaves its corners."""
+
 SPOTS = (
     (0.045, 0.045, 0.19), (0.28, 0.045, 0.19), (0.28, 0.045, 0.16), (0.135, 0.045, 0.16), (0.045, 0.135, 0.16),
     (0.135, 0.135, 0.15), (0.28, 0.135, 0.15),
@@ -110,7 +113,7 @@ cage:
             of = (f"the cage at {frame.grid.name(cells[0])}",)
             for corners in loops(frame.grid, cells, INSET):
                 for start, end in zip(corners, (*corners[1:], corners[0]), strict=True):
-                    yield Mark(Layer.CAGE, _dashes(frame, start, end, pen), of)
+                    yield Mark(Layer.CAGE, _dashes(frame, start, end, pen), of, "dashes", LEAST)
             if total:
                 for item in _total(frame, cells[0], str(total)):
                     yield Mark(Layer.FIGURE, item, of)

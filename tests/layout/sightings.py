@@ -70,33 +70,38 @@ class Stack:
     def owners(self) -> list[object]:
         return [*dict.fromkeys(self.owner(*owned) for _, owned in self.drawn if owned)]
 
-    def page(self, only: object = None, without: object = None) -> Page:
-        """The stack on a page; `only` what one owner drew, without lines of the grid, or `without` that."""
+    def page(self, only: object = None, without: object = None, bare: bool = False) -> Page:
+        """The stack on a page; `only` what one owner drew, without lines of the grid, or `without` that; or the grid
+        `bare`."""
         items = tuple(
             item
             for item, owned in self.drawn
             if (only is None or (owned is not None and self.owner(*owned) == only))
             and (without is None or owned is None or self.owner(*owned) != without)
+            and not (bare and owned)
         )
         side = (CLASSIC.size + ROOM + 0.3) * self.cell
         return Page(side, side, (Group(items, ROOM * self.cell, ROOM * self.cell),), "")
 
     def pages(self) -> Iterator[Page]:
         yield self.page()
+        yield self.page(bare=True)
         for owner in self.owners():
             yield self.page(only=owner)
             yield self.page(without=owner)
 
 
 def sightings(stack: Stack, pictures: Sequence[Raster.Image]) -> dict[tuple[Names, str, int], Sighting]:
-    """What is found of each part of each mark; each figure and filled sign is a part of its own, numbered from 1.
+    """What is found of each part of each mark; each figure and filled sign is a part of its own, numbered from 1. Where
+    a line of the grid lies on a dark sign, nothing is found and nothing lost.
 
     `pictures` are those of `stack.pages()`.
     """
     seen: dict[tuple[Names, str, int], Sighting] = {}
     whole = pictures[0].filter(ImageFilter.MinFilter(3)).load()
-    for number, owner in enumerate(stack.owners()):
-        alone, others = pictures[1 + 2 * number : 3 + 2 * number]
+    lines = pictures[1].load()
+    for number, owner in enumerate(stack.owners(), start=1):
+        alone, others = pictures[2 * number : 2 * number + 2]
         mine = alone.filter(ImageFilter.MinFilter(3)).load()
         own = ImageChops.difference(pictures[0], others).filter(ImageFilter.MaxFilter(3)).load()
         for item, owned in stack.drawn:
@@ -109,7 +114,9 @@ def sightings(stack: Stack, pictures: Sequence[Raster.Image]) -> dict[tuple[Name
                 part = seen.setdefault(key, Sighting(least))
                 for x, y in shape.points:
                     pixel = int(x * DPI / 72), int(y * DPI / 72)
-                    if all(0 <= place < alone.width for place in pixel) and mine[pixel] < DARK:
+                    if not all(0 <= place < alone.width for place in pixel) or mine[pixel] >= DARK:
+                        continue
+                    if not (shape.solid and lines[pixel] < DARK):
                         part.shown += 1
                         part.found += whole[pixel] < DARK and own[pixel] > DIFFERENT
     return seen

@@ -57,7 +57,6 @@ def test_more_than_two_are_found_as_well(words: tuple[str, ...]) -> None:
 @pytest.mark.parametrize(
     ("one", "other"),
     [
-        ("dots", "sum-marks"),
         ("dots", "inequality"),
         ("sum-marks", "consecutive-bars"),
         ("quadruple", "limits"),

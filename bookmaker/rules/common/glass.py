@@ -62,7 +62,7 @@ def thermometers(frame: Frame, chains: Sequence[Chain], filled: bool, noun: str)
         if not filled:
             items += [(circle(bulb, radius - RIM * frame.cell, pen), "bulb") for bulb, radius in bulbs.items()]
             items += [(tick, "ticks") for chain in glass for tick in _ticks(frame, chain, width - rim, pen)]
-        least = {"bulb": HALF_SEEN}
+        least = {"bulb": HALF_SEEN, "ticks": HALF_SEEN}
         yield from (Mark(Layer.TUBE, item, of, part, least.get(part)) for item, part in items)
 
 

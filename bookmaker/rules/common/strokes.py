@@ -22,7 +22,7 @@ BODY: Grey = 0.88
 """Grey of broad bodies, light enough for pencil."""
 
 HALF_SEEN = 0.45
-"""So much of a ring or a bulb has to be left, that other lines begin in: its round is seen from less than half."""
+"""So much has to be left of a ring or a bulb in which other lines begin, and of ticks that come at every border."""
 
 HALO = 0.035
 """Width of the white edge, in cells, that holds a line apart from one that it crosses."""
