@@ -13,6 +13,7 @@ from bookmaker.display.items import Page
 from bookmaker.files import write_whole
 from bookmaker.grade.replay import position_after
 from bookmaker.ink.picture import KINDS, picture_bytes
+from bookmaker.layout.art.gridart import painted
 from bookmaker.layout.art.insight import out_of_sight
 from bookmaker.layout.sheets.picture import CELL, grid_picture
 from bookmaker.proof import Proof
@@ -43,7 +44,8 @@ def picture_command(book: Path, puzzle_id: str, file: Path, solved: bool, step: 
         (proof,) = proven(proofs_of(manifest, (puzzle_id,)))
         page = grid_picture(entry.puzzle, f"key {entry.id}", proof.solution) if step is None else _at(proof, step)
     else:
-        lost = [*out_of_sight(entry.puzzle, CELL, entry.title or entry.id, entry.place, entry.rule_places)]
+        rules = [*zip(entry.puzzle.rules, entry.rule_places, strict=True)]
+        lost = out_of_sight(painted(entry.puzzle, CELL), entry.title or entry.id, entry.place, rules)
         if lost:
             raise BookTroubles(lost)
         page = grid_picture(entry.puzzle, f"grid {entry.id}")

@@ -10,8 +10,9 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
+from itertools import pairwise
 
-from bookmaker.sight.shapes import Box, Shape
+from bookmaker.sight.shapes import Shape
 
 LEFT_OF_STROKES = 0.6
 """So much of a mark's strokes has to be left beside the other marks. A line may be crossed, a ring stand on it."""
@@ -25,7 +26,7 @@ LEFT_OF_SOLID = 0.8
 CLEARLY = 0.85
 """Where so much is left even if all that lies near covers its whole box, the mark is seen."""
 
-_BUCKET = 12.0
+_BUCKET = 20.0
 """Side in points of the squares in which shapes are looked up."""
 
 
@@ -106,41 +107,52 @@ def _hidden(of: tuple[str, ...], part: str, left: int, tally: _Tally) -> Hidden:
     return Hidden(of, part, left / tally.all, by)
 
 
+Squares = dict[tuple[int, int], list[tuple[int, Drawn]]]
+
+
 class _Later:
-    """What is painted after a shape, looked up by place."""
+    """What is painted after a shape, looked up by place: all that hides, and dark strokes of the grid, which cross what
+    they cross but spoil a figure."""
 
     def __init__(self, painted: Sequence[Drawn]) -> None:
-        self._squares: dict[tuple[int, int], list[tuple[int, Drawn]]] = {}
+        self._all: Squares = {}
+        self._lines: Squares = {}
         for at, drawn in enumerate(painted):
-            for square in _squares(drawn.shape.box):
-                self._squares.setdefault(square, []).append((at, drawn))
+            squares = self._all if drawn.of or not _dark_stroke(drawn.shape) else self._lines
+            for square in _squares(drawn.shape):
+                squares.setdefault(square, []).append((at, drawn))
 
     def over(self, at: int, drawn: Drawn) -> list[Drawn]:
-        """What is painted after number `at` and can take something from it.
-
-        The grid's own lines cross what they cross, but spoil a figure; a dark stroke takes nothing from a dark sign.
-        """
+        """What is painted after number `at` and can take something from it. From a dark sign, a dark stroke can't."""
         shape, found = drawn.shape, dict[int, Drawn]()
-        for square in _squares(shape.box):
-            for index, other in reversed(self._squares[square]):
-                if index <= at:
-                    break
-                if _meet(other.shape.box, shape.box) and _takes(other, shape):
-                    found[index] = other
-        return [found[index] for index in sorted(found)]
+        left, top, right, bottom = shape.box
+        sign = shape.solid and not shape.letter
+        for squares in (self._all, self._lines) if shape.letter else (self._all,):
+            for square in _squares(shape):
+                for index, other in reversed(squares.get(square, ())):
+                    if index <= at:
+                        break
+                    box = other.shape.box
+                    if box[0] < right and left < box[2] and box[1] < bottom and top < box[3]:
+                        found[index] = other
+        return [found[index] for index in sorted(found) if not (sign and _dark_stroke(found[index].shape))]
 
 
-def _takes(other: Drawn, shape: Shape) -> bool:
-    if shape.letter:
-        return True
-    stroke = other.shape.fill is None and other.shape.dark
-    return not stroke or bool(other.of and not shape.solid)
+def _dark_stroke(shape: Shape) -> bool:
+    return shape.fill is None and shape.dark
 
 
-def _meet(one: Box, other: Box) -> bool:
-    return one[0] < other[2] and other[0] < one[2] and one[1] < other[3] and other[1] < one[3]
+def _squares(shape: Shape) -> Iterable[tuple[int, int]]:
+    """The squares that a shape lies in; a straight stroke lies in those of its stretches."""
+    if not shape.straight:
+        return _in_box(*shape.box)
+    half = shape.width / 2
+    found = dict[tuple[int, int], None]()
+    for (ax, ay), (bx, by) in pairwise(shape.anchors):
+        found |= dict.fromkeys(_in_box(min(ax, bx) - half, min(ay, by) - half, max(ax, bx) + half, max(ay, by) + half))
+    return found
 
 
-def _squares(box: Box) -> Iterable[tuple[int, int]]:
-    left, top, right, bottom = (int(side // _BUCKET) for side in box)
-    return [(x, y) for x in range(left, right + 1) for y in range(top, bottom + 1)]
+def _in_box(left: float, top: float, right: float, bottom: float) -> Iterable[tuple[int, int]]:
+    rows = range(int(top // _BUCKET), int(bottom // _BUCKET) + 1)
+    return [(x, y) for x in range(int(left // _BUCKET), int(right // _BUCKET) + 1) for y in rows]

@@ -75,6 +75,8 @@ class Shape:
         """Is it a figure or a filled sign, not a stroke?"""
         self.dark = (fill is None or fill <= DARK) and (pen is None or pen <= DARK)
         """Is all of it dark?"""
+        self.straight = False
+        """Is it one stroke without a curve, through its anchors?"""
 
     @cached_property
     def ways(self) -> Sequence[Way]:
@@ -113,8 +115,7 @@ def path_shapes(
 ) -> Iterator[Shape]:
     """What a path paints, moved by the matrix: one shape, or one for each of its strokes where these are straight."""
     if fill is None and not any(isinstance(segment, Curve) for segment in segments):
-        for way in flat(segments, matrix):
-            yield Shape(lambda way=way: (way,), way, None, pen, width)  # type: ignore[misc]
+        yield from (_straight(way, pen, width) for way in flat(segments, matrix))
         return
     reached = [moved(matrix, point) for segment in segments for point in _points(segment)]
     if reached:
@@ -129,8 +130,7 @@ def shapes(items: Iterable[Item], matrix: Matrix = IDENTITY) -> Iterator[Shape]:
             case Group():
                 yield from shapes(item.items, within(matrix, placing(item)))
             case Line(start, end, stroke):
-                way = moved(matrix, start), moved(matrix, end)
-                yield Shape(lambda way=way: (way,), way, None, stroke.grey, scale * stroke.width)  # type: ignore[misc]
+                yield _straight((moved(matrix, start), moved(matrix, end)), stroke.grey, scale * stroke.width)
             case Rect(stroke=None) | Path(stroke=None):
                 yield from path_shapes(outline(item), matrix, item.fill)
             case Rect(stroke=Stroke() as stroke) | Path(stroke=Stroke() as stroke):
@@ -141,8 +141,15 @@ def shapes(items: Iterable[Item], matrix: Matrix = IDENTITY) -> Iterator[Shape]:
                     yield from letter(character, item.font, placed, item.grey)
 
 
-def letter(character: str, font: str, matrix: Matrix, grey: Grey) -> Iterator[Shape]:
-    """One letter in one of our fonts, an em of it taken to the page by the matrix; nothing where it has no ink."""
+def _straight(way: Way, pen: Grey | None, width: float) -> Shape:
+    made = Shape(lambda: (way,), way, None, pen, width)
+    made.straight = True
+    return made
+
+
+def letter(character: str, font: str, matrix: Matrix, grey: Grey, edge: float = 0.0) -> Iterator[Shape]:
+    """One letter in one of our fonts, an em of it taken to the page by the matrix; nothing where it has no ink. With an
+    `edge`, white lies around it in half that width."""
     ways, box = _glyph(character, font)
     if ways:
         corners = [moved(matrix, (x, y)) for x in (box[0], box[2]) for y in (box[1], box[3])]
@@ -150,6 +157,8 @@ def letter(character: str, font: str, matrix: Matrix, grey: Grey) -> Iterator[Sh
             lambda: [tuple(moved(matrix, point) for point in way) for way in ways],
             (moved(matrix, (0.0, 0.0)), moved(matrix, (1.0, 0.0))),
             grey,
+            1.0 if edge else None,
+            edge,
             letter=character,
             box=box_of(corners),
         )

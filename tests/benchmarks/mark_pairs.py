@@ -21,7 +21,7 @@ from bookmaker.display.items import Document, Group, Page
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.layout import load_layout
 from bookmaker.layout.art.gridart import draw_grid
-from bookmaker.layout.pages.puzzles import Slot, check_sight, place_puzzles
+from bookmaker.layout.pages.puzzles import Slot, place_puzzles
 from bookmaker.manifest.model import Entry
 from bookmaker.preflight import inspect
 from bookmaker.proof.model import Proof
@@ -66,7 +66,7 @@ def table(name: str) -> bool:
     lost: dict[str, list[str]] = {}
     for slot in slots:
         try:
-            check_sight([[slot]])
+            tuple(slot.block.draw(True, {}))
         except BookTroubles as troubles:
             lost.setdefault(slot.block.puzzle.title, []).extend(one.text for one in troubles.troubles)
     weight = layout.puzzles.weight

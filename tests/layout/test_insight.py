@@ -13,6 +13,7 @@ from bookmaker.book import make_book
 from bookmaker.book.model import Book, BookPuzzle
 from bookmaker.layout import compose, compose_handout, load_layout
 from bookmaker.layout.art.checkletters import check_letters
+from bookmaker.layout.art.gridart import painted
 from bookmaker.layout.art.insight import out_of_sight
 from bookmaker.manifest import load
 from bookmaker.proof.model import Proof
@@ -31,7 +32,8 @@ HERE = Place("here")
 
 def lost(*rules: Rule, cell: float = 20.0) -> list[str]:
     puzzle = Puzzle(CLASSIC, (0,) * 81, rules)
-    return [trouble.text for trouble in out_of_sight(puzzle, cell, "it", HERE, ())]
+    placed = [(rule, HERE) for rule in rules]
+    return [trouble.text for trouble in out_of_sight(painted(puzzle, cell), "it", HERE, placed)]
 
 
 LINES = [kind for kind in kinds() if twin(kind) is not None]
@@ -45,7 +47,8 @@ def test_two_lines_along_one_stretch_are_in_sight_and_all_of_them_are_not() -> N
 
 @pytest.mark.parametrize("puzzle", sample_book().puzzles, ids=lambda puzzle: puzzle.id)
 def test_the_sample_book_hides_nothing(puzzle: BookPuzzle) -> None:
-    assert [*out_of_sight(puzzle.puzzle, 26.0, puzzle.title, puzzle.place, puzzle.rule_places)] == []
+    rules = [*zip(puzzle.puzzle.rules, puzzle.rule_places, strict=True)]
+    assert out_of_sight(painted(puzzle.puzzle, 26.0), puzzle.title, puzzle.place, rules) == []
 
 
 def crowded_book(folder: Path) -> Path:
@@ -94,8 +97,8 @@ def letters_over(cells: Sequence[int]) -> list[str]:
     """What is lost under the letters of a check row in these cells."""
     limits = stacked("limits")
     puzzle = replace(sample_book().puzzles[0], puzzle=Puzzle(CLASSIC, (0,) * 81, (limits,)), check=tuple(cells))
-    letters = check_letters(puzzle, 20.0).items
-    return [one.text for one in out_of_sight(puzzle.puzzle, 20.0, "it", HERE, (), letters)]
+    drawn = painted(puzzle.puzzle, 20.0)
+    return [one.text for one in out_of_sight(drawn, "it", HERE, [(limits, HERE)], check_letters(puzzle, 20.0))]
 
 
 def test_letters_of_a_check_row_hide_no_limit() -> None:

@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from functools import lru_cache
+from typing import TypeAlias
 
 from bookmaker.display.items import Group, Item, Move, Path, Point, Rect, Straight, Stroke, Text
 from bookmaker.layout.setting.fonts import FontBook
@@ -59,15 +60,18 @@ def draw_grid(
     return Group(tuple(items), name=name)
 
 
+Owner: TypeAlias = tuple[Rule, Mark] | None
+"""The mark that an item belongs to and that one's rule; None for lines and digits of the grid."""
+
+
 def painted(
     puzzle: RuledPuzzle,
     cell: float,
     solution: Sequence[int] | None = None,
     marks: bool = True,
     weight: float = 1.0,
-) -> Iterator[tuple[Item, tuple[Rule, Mark] | None]]:
-    """What a grid is drawn with, in this order, from its top left corner: each item with its mark and that one's rule;
-    lines and digits of the grid have none."""
+) -> Iterator[tuple[Item, Owner]]:
+    """What a grid is drawn with, in this order, from its top left corner, each item with its owner."""
     frame = frame_for(puzzle.grid, cell)
     layers: dict[Layer, list[tuple[Rule, Mark]]] = {layer: [] for layer in Layer}
     if marks:

@@ -8,18 +8,21 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, fields, replace
+from itertools import chain, repeat
 from typing import Literal
 
 from bookmaker.book.model import BookPuzzle
 from bookmaker.display.items import Group, Item, Text
 from bookmaker.layout.art.checkletters import check_letters
-from bookmaker.layout.art.gridart import draw_grid, outside
+from bookmaker.layout.art.gridart import outside, painted
+from bookmaker.layout.art.insight import out_of_sight
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.pages.words import head_above, head_beside, note_rows, rules_above, rules_beside
 from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.text import DROP, Labels, PageNumber, Row, width
 from bookmaker.layout.spec import Layout, Type
 from bookmaker.rules.common.frame import Margins
+from bookmaker.trouble import BookTroubles
 
 GRID_LINE = 9
 """Grids of one book begin on the same line of the page, this many lines down, unless their rules are longer."""
@@ -93,7 +96,8 @@ class Block:
         return height(self.below) + max(height(self.note), self.layout.line)
 
     def draw(self, right: bool, labels: Labels) -> Iterator[Item]:
-        """The block's items from its top left corner, for a right or a left page."""
+        """The block's items from its top left corner, for a right or a left page. Raises BookTroubles for marks that
+        would not be seen."""
         if self.text == "above":
             yield from self._above(labels)
         else:
@@ -132,9 +136,18 @@ class Block:
             yield from replace(pointer, x=text_x, y=foot - at * line, anchor="start").items(labels)
 
     def _grid(self, x: float, y: float) -> Group:
-        drawn = draw_grid(self.puzzle.puzzle, self.cell, f"grid {self.puzzle.id}", weight=self.layout.puzzles.weight)
-        lettered = (check_letters(self.puzzle, self.cell),) if self.puzzle.check else ()
-        return Group((drawn, *lettered), x + self.claim.left * self.cell, y + self.claim.top * self.cell)
+        """The grid. Raises BookTroubles for marks on it that another would hide."""
+        puzzle = self.puzzle
+        drawn = [*painted(puzzle.puzzle, self.cell, weight=self.layout.puzzles.weight)]
+        letters = check_letters(puzzle, self.cell) if puzzle.check else None
+        places = chain(puzzle.rule_places, repeat(puzzle.place))
+        rules = [*zip(puzzle.puzzle.rules, places, strict=False)]
+        troubles = out_of_sight(drawn, puzzle.title, puzzle.place, rules, letters)
+        if troubles:
+            raise BookTroubles(troubles)
+        grid = Group(tuple(item for item, _ in drawn), name=f"grid {puzzle.id}")
+        corner = x + self.claim.left * self.cell, y + self.claim.top * self.cell
+        return Group((grid, letters) if letters else (grid,), *corner)
 
     def _pointers(self) -> Iterator[tuple[PageNumber, float]]:
         """Where to find the key and the hints, each with how far from the right it ends where they share a line."""

@@ -14,8 +14,6 @@ from math import floor
 
 from bookmaker.book.model import BookPuzzle
 from bookmaker.display.items import Group, Item, Text
-from bookmaker.layout.art.checkletters import check_letters
-from bookmaker.layout.art.insight import out_of_sight
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.pages.block import Block, fit_above, fit_beside, in_line, levelled
 from bookmaker.layout.pages.crowded import fit_crowded, fit_spread
@@ -42,21 +40,9 @@ class Slot:
 
 
 def puzzle_leaves(puzzles: Iterable[BookPuzzle], layout: Layout, head: str) -> list[Leaf]:
-    """Pages of puzzles. Raises BookTroubles with every puzzle that fits on no page, and every mark that is not seen."""
+    """Pages of puzzles. Raises BookTroubles with every puzzle that fits on no page."""
     pages = place_puzzles(puzzles, layout, layout.depth, spread=True)
-    check_sight(pages)
     return [leaf for slots in pages for leaf in _leaves(slots, layout, head)]
-
-
-def check_sight(pages: Iterable[Sequence[Slot]]) -> None:
-    """Raise BookTroubles for every mark on these pages that another would hide."""
-    troubles: list[Trouble] = []
-    for block in (slot.block for page in pages for slot in page):
-        puzzle = block.puzzle
-        letters = check_letters(puzzle, block.cell).items if puzzle.check else ()
-        troubles += out_of_sight(puzzle.puzzle, block.cell, puzzle.title, puzzle.place, puzzle.rule_places, letters)
-    if troubles:
-        raise BookTroubles(troubles)
 
 
 def place_puzzles(
@@ -178,10 +164,17 @@ def _leaf(slots: tuple[Slot, ...], layout: Layout, head: str, anchors: tuple[tup
 
 def drawn(slots: tuple[Slot, ...], left: float, top: float, right: bool, labels: Labels) -> Iterator[Item]:
     """The puzzles of a page, the type area beginning at `left` and `top`; text beside a grid is at the left of it on a
-    `right` page."""
+    `right` page. Raises BookTroubles with every mark that would not be seen."""
+    troubles: list[Trouble] = []
     for slot in slots:
-        items = tuple(slot.block.draw(right, labels))
+        try:
+            items = tuple(slot.block.draw(right, labels))
+        except BookTroubles as found:
+            troubles += found.troubles
+            continue
         yield Group(items, left + slot.x, top + slot.y, name=f"puzzle {slot.block.puzzle.id}")
+    if troubles:
+        raise BookTroubles(troubles)
 
 
 def _does_not_fit(block: Block) -> Trouble:

@@ -18,7 +18,7 @@ from bookmaker.layout.checks import check
 from bookmaker.layout.compose import draw_pages
 from bookmaker.layout.pages.keys import key_rows
 from bookmaker.layout.pages.parts import flowing, heading
-from bookmaker.layout.pages.puzzles import Slot, check_sight, drawn, place_puzzles
+from bookmaker.layout.pages.puzzles import Slot, drawn, place_puzzles
 from bookmaker.layout.pages.words import rules_above
 from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.text import DROP, Labels, Row, broken
@@ -49,7 +49,6 @@ def compose_handout(book: Book, layout: Layout, key: KeyPlace = "last") -> Docum
         (place_puzzles(puzzles, way, layout.depth - height(head) - _room(puzzles, way, foot)) for way in ways(layout)),
         key=lambda pages: (len(pages), -min(slot.block.cell for page in pages for slot in page)),
     )
-    check_sight(pages)
     leaves = []
     for number, page in enumerate(pages, start=1):
         here = [slot.block.puzzle for slot in page]
