@@ -21,7 +21,7 @@ from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.common.wording import listed
 from bookmaker.sight import Drawn, Hidden, Shape, hidden, shapes
-from bookmaker.sight.shapes import DARK, Box, letter, path_shapes
+from bookmaker.sight.shapes import DARK, Box, box_of, letter, path_shapes
 from bookmaker.typeface import by_postscript
 
 OFF, LETTER_OFF = 0.06, 0.5
@@ -78,9 +78,11 @@ def _in_grid(group: tuple[str, ...]) -> bool:
 def _shapes(item: Run | Stroke | Fill | Picture, in_grid: bool) -> Iterator[Shape]:
     match item:
         case Stroke():
-            yield from path_shapes(segments(item.drawn), item.matrix, item.fill, item.grey, item.width)
+            path, bounds = segments(item.drawn)
+            yield from path_shapes(path, item.matrix, item.fill, item.grey, item.width, bounds)
         case Fill():
-            yield from path_shapes(segments(item.drawn), item.matrix, item.grey)
+            path, bounds = segments(item.drawn)
+            yield from path_shapes(path, item.matrix, item.grey, bounds=bounds)
         case Picture():
             yield _rectangle([moved(item.matrix, corner) for corner in ((0, 0), (1, 0), (1, 1), (0, 1))])
         case Run() if in_grid:
@@ -106,7 +108,7 @@ def _letters(run: Run) -> Iterator[Shape]:
 
 
 def _rectangle(corners: Sequence[Point]) -> Shape:
-    return Shape(lambda: [(*corners, corners[0])], corners, 0.0)
+    return Shape(lambda: [(*corners, corners[0])], lambda: corners, box_of(corners), 0.0)
 
 
 @dataclass(slots=True)
@@ -141,22 +143,27 @@ def read_marks(there: Sequence[There], printed: PrintedGrid, puzzle: RuledPuzzle
     if any(not one.of for one in lacking):
         read.troubles.append(("lines-differ", f"{what} lacks lines between its cells or regions"))
 
-    def drawn(one: There, digits: bool) -> Drawn:
-        """One that is looked at: a mark or, with `digits`, a digit; all else can only cover it."""
+    drawn = []
+    for one in here:
         known = owner.get(id(one.shape))
-        if known is None:
-            return Drawn(one.shape, STRANGE if name in one.group else _beside(one.group))
-        return Drawn(one.shape, known.of, known.part, known.least) if bool(known.noun) != digits else Drawn(one.shape)
-
-    for digits in (False, True):
-        for one in hidden([drawn(other, digits) for other in here]):
-            if one.of not in (STRANGE, CHECK_ROW, ELSEWHERE) and one.of not in lost:
-                read.troubles.append(("mark-covered", f"{what}: {_said(one)}"))
+        if known is not None:
+            drawn.append(Drawn(one.shape, known.of, known.part, known.least, of_grid=not known.noun))
+        elif name in one.group and _white_stroke(one.shape):
+            drawn.append(Drawn(one.shape))  # around a digit, or a cover, which takes from what it covers all the same
+        else:
+            drawn.append(Drawn(one.shape, STRANGE if name in one.group else _beside(one.group)))
+    for lost_one in hidden(drawn):
+        if lost_one.of not in (STRANGE, CHECK_ROW, ELSEWHERE) and lost_one.of not in lost:
+            read.troubles.append(("mark-covered", f"{what}: {_said(lost_one)}"))
     strangers = (one.shape for one in here if name in one.group and id(one.shape) not in owner)
     cells = dict.fromkeys(_cell(shape, printed.frame, puzzle.grid) for shape in strangers if _seen(shape, printed))
     if cells:
         read.troubles.append(("mark-stranger", f"{what} has {listed(STRANGE)}: {listed(cells)}"))
     return read
+
+
+def _white_stroke(shape: Shape) -> bool:
+    return shape.fill is None and shape.pen is not None and shape.pen > DARK
 
 
 def _beside(group: tuple[str, ...]) -> Names:
@@ -204,7 +211,7 @@ def _wanted(frame: Frame, puzzle: RuledPuzzle) -> Iterator[_Wanted]:
         if isinstance(item, Text):
             of = (f"the digit in {grid.name(grid.cell(int(item.y // cell), int(item.x // cell)))}",)
         elif isinstance(item, Group):
-            of = ("the white around a digit",)
+            continue  # the white around a digit
         for shape in shapes((item,), matrix):
             if owned is None:
                 yield _Wanted(shape, of)

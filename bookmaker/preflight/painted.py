@@ -11,6 +11,7 @@ from typing import Any, NamedTuple, TypeAlias
 from bookmaker.display.items import Close, Curve, Move, Segment, Straight
 from bookmaker.preflight.pdffont import PdfFont
 from bookmaker.preflight.tokens import path_operations
+from bookmaker.sight.shapes import Box, bounds_of
 
 Point: TypeAlias = tuple[float, float]
 
@@ -146,9 +147,9 @@ class Fill(NamedTuple):
     matrix: Matrix
 
 
-@lru_cache(maxsize=4096)  # samples and clues come again and again
-def segments(path: bytes) -> tuple[Segment, ...]:
-    """A path as written, in the segments that our own pages are made of."""
+@lru_cache(maxsize=4096)  # the lines of grids and the white around digits come again and again
+def segments(path: bytes) -> tuple[tuple[Segment, ...], Box]:
+    """A path as written, in the segments that our own pages are made of, and the box around its points."""
     found: list[Segment] = []
     at = (0.0, 0.0)
     for operator, numbers in path_operations(path):
@@ -173,7 +174,9 @@ def segments(path: bytes) -> tuple[Segment, ...]:
                 continue
         at = (x, y)
     # A path that does not begin at a point is none.
-    return tuple(found) if found and isinstance(found[0], Move) else ()
+    if not found or not isinstance(found[0], Move):
+        return (), (0.0, 0.0, 0.0, 0.0)
+    return tuple(found), bounds_of(found)
 
 
 @dataclass(frozen=True, slots=True)

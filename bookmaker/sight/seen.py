@@ -34,13 +34,15 @@ _BUCKET = 20.0
 class Drawn:
     """A shape and whose it is: the names of its mark, none for the grid's own lines and digits, and which part of it.
 
-    `least` is the share of it that has to be left, where it is not the usual one.
+    `least` is the share of it that has to be left, where it is not the usual one. What is `of_grid` may have a name too,
+    to be looked at as well, but is no mark.
     """
 
     shape: Shape
     of: tuple[str, ...] = ()
     part: str = ""
     least: float | None = None
+    of_grid: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,12 +89,12 @@ def _lost(part: Sequence[tuple[int, Drawn]], later: _Later) -> Iterable[Hidden]:
         return
     tally = _Tally()
     for point, others in points:
-        whose = [other.of for other in others if other.shape.covers(point)]
-        if of not in whose:
+        covers = [other for other in others if other.shape.covers(point)]
+        if not any(other.of == of for other in covers):
             tally.all += 1
-            tally.left += not whose
-            tally.beside += not any(whose)
-            tally.by.update(whose)
+            tally.left += not covers
+            tally.beside += not any(other.of and not other.of_grid for other in covers)
+            tally.by.update(other.of for other in covers)
     if solid:
         if tally.left < LEFT_OF_SOLID * tally.all:
             yield _hidden(of, name, tally.left, tally)

@@ -50,25 +50,24 @@ Box: TypeAlias = tuple[float, float, float, float]
 
 class Shape:
     """`fill` is the grey inside the ways, None where there is none; `pen` that of a stroke along them, `width` points
-    wide, None where there is none. Nothing of the shape lies outside its `box`. `anchors` are the points that it was
-    written with, and say with the rest whether two shapes are the same. A `letter` has its character, and is filled by
+    wide, None where there is none. Nothing of the shape lies outside its `box`. Its
+    `anchors` say with the rest whether two shapes are the same. A `letter` has its character, and is filled by
     winding, not by the even-odd rule.
     """
 
     def __init__(
         self,
         ways: Callable[[], Sequence[Way]],
-        anchors: Sequence[Point],
+        anchors: Callable[[], Sequence[Point]],
+        box: Box,
         fill: Grey | None,
         pen: Grey | None = None,
         width: float = 0.0,
         letter: str = "",
-        box: Box | None = None,
     ) -> None:
         half = width / 2 if pen is not None else 0.0
-        left, top, right, bottom = box or box_of(anchors)
-        self._ways = ways
-        self.anchors = anchors
+        left, top, right, bottom = box
+        self._ways, self._anchors = ways, anchors
         self.box: Box = (left - half, top - half, right + half, bottom + half)
         self.fill, self.pen, self.width, self.letter = fill, pen, width, letter
         self.solid = fill is not None and fill <= DARK
@@ -82,6 +81,11 @@ class Shape:
     def ways(self) -> Sequence[Way]:
         """Straight stretches through points, closed ones with their first point once more at the end."""
         return self._ways()
+
+    @cached_property
+    def anchors(self) -> Sequence[Point]:
+        """The points that the shape was written with."""
+        return self._anchors()
 
     def near(self, point: Point) -> bool:
         """Does a point lie in the shape's box?"""
@@ -111,15 +115,37 @@ class Shape:
 
 
 def path_shapes(
-    segments: Sequence[Segment], matrix: Matrix, fill: Grey | None, pen: Grey | None = None, width: float = 0.0
+    segments: Sequence[Segment],
+    matrix: Matrix,
+    fill: Grey | None,
+    pen: Grey | None = None,
+    width: float = 0.0,
+    bounds: Box | None = None,
 ) -> Iterator[Shape]:
-    """What a path paints, moved by the matrix: one shape, or one for each of its strokes where these are straight."""
+    """What a path paints, moved by the matrix: one shape, or one for each of its strokes where these are straight.
+
+    `bounds` is the box around the path's points before the matrix, where it is known.
+    """
     if fill is None and not any(isinstance(segment, Curve) for segment in segments):
         yield from (_straight(way, pen, width) for way in flat(segments, matrix))
-        return
-    reached = [moved(matrix, point) for segment in segments for point in _points(segment)]
-    if reached:
-        yield Shape(lambda: flat(segments, matrix), reached, fill, pen, width)
+    elif segments:
+        box = moved_box(matrix, bounds or bounds_of(segments))
+        yield Shape(lambda: flat(segments, matrix), lambda: _written(segments, matrix), box, fill, pen, width)
+
+
+def bounds_of(segments: Iterable[Segment]) -> Box:
+    """The box around all points of a path, which curves do not leave."""
+    return box_of([point for segment in segments for point in _points(segment)])
+
+
+def moved_box(matrix: Matrix, box: Box) -> Box:
+    """The box around a box that is moved."""
+    left, top, right, bottom = box
+    return box_of([moved(matrix, corner) for corner in ((left, top), (right, top), (right, bottom), (left, bottom))])
+
+
+def _written(segments: Iterable[Segment], matrix: Matrix) -> list[Point]:
+    return [moved(matrix, point) for segment in segments for point in _points(segment)]
 
 
 def shapes(items: Iterable[Item], matrix: Matrix = IDENTITY) -> Iterator[Shape]:
@@ -142,7 +168,7 @@ def shapes(items: Iterable[Item], matrix: Matrix = IDENTITY) -> Iterator[Shape]:
 
 
 def _straight(way: Way, pen: Grey | None, width: float) -> Shape:
-    made = Shape(lambda: (way,), way, None, pen, width)
+    made = Shape(lambda: (way,), lambda: way, box_of(way), None, pen, width)
     made.straight = True
     return made
 
@@ -152,15 +178,14 @@ def letter(character: str, font: str, matrix: Matrix, grey: Grey, edge: float = 
     `edge`, white lies around it in half that width."""
     ways, box = _glyph(character, font)
     if ways:
-        corners = [moved(matrix, (x, y)) for x in (box[0], box[2]) for y in (box[1], box[3])]
         yield Shape(
             lambda: [tuple(moved(matrix, point) for point in way) for way in ways],
-            (moved(matrix, (0.0, 0.0)), moved(matrix, (1.0, 0.0))),
+            lambda: (moved(matrix, (0.0, 0.0)), moved(matrix, (1.0, 0.0))),
+            moved_box(matrix, box),
             grey,
             1.0 if edge else None,
             edge,
-            letter=character,
-            box=box_of(corners),
+            character,
         )
 
 
