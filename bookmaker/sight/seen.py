@@ -34,8 +34,8 @@ _BUCKET = 20.0
 class Drawn:
     """A shape and whose it is: the names of its mark, none for the grid's own lines and digits, and which part of it.
 
-    `least` is the share of it that has to be left, where it is not the usual one. What is `of_grid` may have a name too,
-    to be looked at as well, but is no mark.
+    `least` is the share of it that has to be left, where it is not the usual one. What is `of_grid` may have a name as
+    well, so that it is looked at, but is no mark.
     """
 
     shape: Shape

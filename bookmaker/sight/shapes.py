@@ -20,6 +20,7 @@ from bookmaker.display.items import (
     Group,
     Item,
     Line,
+    Move,
     Path,
     Point,
     Rect,
@@ -36,7 +37,7 @@ DARK: Grey = 0.75
 TOLERANCE = 0.1
 """How far in points a stretch may stray from its curve."""
 
-CLOSE, MOST = 0.8, 48
+CLOSE, MOST = 1.2, 32
 """Distance in points between the points of a stroke at which it is looked for, and how many there are at most."""
 
 BROAD = 1.6
@@ -127,10 +128,30 @@ def path_shapes(
     `bounds` is the box around the path's points before the matrix, where it is known.
     """
     if fill is None and not any(isinstance(segment, Curve) for segment in segments):
-        yield from (_straight(way, pen, width) for way in flat(segments, matrix))
+        yield from (_straight(way, pen, width) for way in _stretches(segments, matrix))
     elif segments:
         box = moved_box(matrix, bounds or bounds_of(segments))
         yield Shape(lambda: flat(segments, matrix), lambda: _written(segments, matrix), box, fill, pen, width)
+
+
+def _stretches(segments: Iterable[Segment], matrix: Matrix) -> Iterator[Way]:
+    """The ways of a path without curves, as `flat` gives them."""
+    a, b, c, d, e, f = matrix
+    way: list[Point] = []
+    for segment in segments:
+        if isinstance(segment, Close):
+            if len(way) > 1:
+                yield (*way, way[0])
+            way = way[:1]
+        elif not isinstance(segment, Curve):
+            if isinstance(segment, Move):
+                if len(way) > 1:
+                    yield tuple(way)
+                way = []
+            x, y = segment.to
+            way.append((a * x + c * y + e, b * x + d * y + f))
+    if len(way) > 1:
+        yield tuple(way)
 
 
 def bounds_of(segments: Iterable[Segment]) -> Box:

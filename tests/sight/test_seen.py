@@ -116,6 +116,6 @@ def test_a_filled_path_covers_what_lies_inside_it_by_the_even_odd_rule() -> None
 
 def test_points_of_a_stroke_are_spread_along_its_whole_length() -> None:
     (shape,) = shapes((circle((50, 50), 10, PEN),))
-    assert len(shape.points) >= 2 * pi * 10 / 2
+    assert len(shape.points) >= 2 * pi * 10 / 3
     assert {(round(x > 50), round(y > 50)) for x, y in shape.points} == {(0, 0), (0, 1), (1, 0), (1, 1)}
     assert all(abs(((x - 50) ** 2 + (y - 50) ** 2) ** 0.5 - 10) < 0.15 for x, y in shape.points)
