@@ -37,7 +37,7 @@ def test_a_printed_book_is_read_back(printed: Path) -> None:
 @pytest.mark.parametrize("revision", [3, 4, 6], ids=["RC4", "AES-128", "AES-256"])
 def test_a_protected_file_is_told_in_plain_words(printed: Path, tmp_path: Path, revision: int, password: str) -> None:
     aes = revision > 3
-    locked = pikepdf.Encryption(owner="editor", user=password, R=revision, aes=aes, metadata=aes)
+    locked = pikepdf.Encryption(owner="editor", user=password, R=revision, aes=aes, metadata=aes)  # type: ignore[arg-type]
     with pikepdf.open(printed) as pdf:
         pdf.save(tmp_path / "locked.pdf", encryption=locked)
     run = run_plainly(["preflight", "locked.pdf"], tmp_path)

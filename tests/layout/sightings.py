@@ -98,12 +98,12 @@ def sightings(stack: Stack, pictures: Sequence[Raster.Image]) -> dict[tuple[Name
     `pictures` are those of `stack.pages()`.
     """
     seen: dict[tuple[Names, str, int], Sighting] = {}
-    whole = pictures[0].filter(ImageFilter.MinFilter(3)).load()
-    lines = pictures[1].load()
+    wide = pictures[0].width
+    whole, lines = _least(pictures[0]), pictures[1].tobytes()
     for number, owner in enumerate(stack.owners(), start=1):
         alone, others = pictures[2 * number : 2 * number + 2]
-        mine = alone.filter(ImageFilter.MinFilter(3)).load()
-        own = ImageChops.difference(pictures[0], others).filter(ImageFilter.MaxFilter(3)).load()
+        mine = _least(alone)
+        own = ImageChops.difference(pictures[0], others).filter(ImageFilter.MaxFilter(3)).tobytes()
         for item, owned in stack.drawn:
             if owned is None or stack.owner(*owned) != owner:
                 continue
@@ -113,13 +113,19 @@ def sightings(stack: Stack, pictures: Sequence[Raster.Image]) -> dict[tuple[Name
                 key = mark.of, mark.part, len(seen) + 1 if shape.solid else 0
                 part = seen.setdefault(key, Sighting(least))
                 for x, y in shape.points:
-                    pixel = int(x * DPI / 72), int(y * DPI / 72)
-                    if not all(0 <= place < alone.width for place in pixel) or mine[pixel] >= DARK:
+                    across, down = int(x * DPI / 72), int(y * DPI / 72)
+                    at = down * wide + across
+                    if not (0 <= across < wide and 0 <= at < len(mine)) or mine[at] >= DARK:
                         continue
-                    if not (shape.solid and lines[pixel] < DARK):
+                    if not (shape.solid and lines[at] < DARK):
                         part.shown += 1
-                        part.found += whole[pixel] < DARK and own[pixel] > DIFFERENT
+                        part.found += whole[at] < DARK and own[at] > DIFFERENT
     return seen
+
+
+def _least(picture: Raster.Image) -> bytes:
+    """The darkest of each pixel and those around it, row by row."""
+    return picture.filter(ImageFilter.MinFilter(3)).tobytes()
 
 
 def unseen(stacks: Sequence[Stack]) -> list[list[str]]:

@@ -170,7 +170,7 @@ def test_outlines_and_rings_lie_inside_each_other() -> None:
 
 
 def test_the_signs_of_a_line_move_off_a_ring_on_its_corner() -> None:
-    pair = on("44 55")
+    pair = CLASSIC.cell(3, 3), CLASSIC.cell(4, 4)
     line, ring = Along(pair, 0.1, (pair,), 0.1), OnCorner(on("44 45 54 55"), 0.26)
     places, _ = allot(CLASSIC, [[line], [ring]])
     assert places.ringed == {pair: 0.26}
