@@ -16,7 +16,12 @@ from bookmaker.rules.common.wording import counted
 @main.command("intake")
 @click.argument("table", metavar="FILE", type=click.Path(exists=True, dir_okay=False, path_type=Path))
 @click.option(
-    "--out", "folder", required=True, type=NEW_FOLDER, metavar="FOLDER", help="The archive that the file is written into."
+    "--out",
+    "folder",
+    required=True,
+    type=NEW_FOLDER,
+    metavar="FOLDER",
+    help="The archive to write the file into.",
 )
 @click.pass_context
 def intake_command(ctx: click.Context, table: Path, folder: Path) -> None:

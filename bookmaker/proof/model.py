@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from bookmaker.grade.model import Grade
 from bookmaker.manifest.model import Entry
@@ -18,6 +18,11 @@ class Proof:
     grade: Grade | None
     tally: Tally | None = None
     seconds: float = 0.0
+
+    @property
+    def bare(self) -> Proof:
+        """The proof without its grade, whose path takes most of the memory: enough to tell whether a key is right."""
+        return replace(self, grade=None)
 
     @property
     def solution(self) -> Solution | None:

@@ -8,8 +8,9 @@ import pytest
 from bookmaker.grade import grade
 from bookmaker.grade.replay import position_after
 from bookmaker.puzzle.grid import CLASSIC
-from bookmaker.puzzle.puzzle import Puzzle, classic, digits_from
+from bookmaker.puzzle.puzzle import Puzzle
 from tests import published
+from tests.digits import classic, digits_from
 
 WORKED, SOLUTION = classic(published.WORKED), digits_from(published.PULP_SOLVED)
 

@@ -7,7 +7,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from bookmaker.display.contact import picture_page
 from bookmaker.display.items import Group, Page
 from bookmaker.layout.art.gridart import draw_grid, outside
 from bookmaker.layout.lengths import mm
@@ -16,6 +15,9 @@ from bookmaker.rules.common.contract import RuledPuzzle
 
 CELL = mm(12)
 """Width of a cell: pencil marks are then as large as the small print of a book."""
+
+MARGIN = 6.0
+"""White space around the grid and its clues, in points."""
 
 
 def grid_picture(
@@ -29,6 +31,6 @@ def grid_picture(
     candidates into the others; `shaded` cells have a light ground."""
     beyond, side = outside(puzzle), puzzle.grid.size * CELL
     grid = draw_grid(puzzle, CELL, name, digits, position=position, shaded=shaded)
-    placed = Group((grid,), beyond.left * CELL, beyond.top * CELL)
+    placed = Group((grid,), MARGIN + beyond.left * CELL, MARGIN + beyond.top * CELL)
     width, height = (beyond.left + beyond.right) * CELL + side, (beyond.top + beyond.bottom) * CELL + side
-    return picture_page((placed,), width, height)
+    return Page(width + 2 * MARGIN, height + 2 * MARGIN, (placed,), "")
