@@ -18,9 +18,11 @@ from functools import cache
 from importlib.metadata import version
 from typing import TYPE_CHECKING
 
+from bookmaker.solve import underway
 from bookmaker.solve.candidates import each_bit
 from bookmaker.solve.clauses import Clauses
 from bookmaker.solve.search import Search
+from bookmaker.solve.underway import Effort, Unit
 from bookmaker.solve.verdict import NoSolution, Prover, Several, Solution, Unique
 
 if TYPE_CHECKING:
@@ -33,6 +35,9 @@ CONFLICTS = 4_000_000
 
 ORDERING = 20_000
 """Conflicts that it may spend on looking for the first two solutions."""
+
+BREATH = 20_000
+"""Conflicts after which the solver comes back for a moment, so that other threads can say how far it is."""
 
 
 @cache
@@ -62,7 +67,7 @@ def _verdict(ask: _Questions, search: Search, known: Solution | None) -> Unique 
     second = ask.solution()
     if second is None:
         return Unique(first, search.nodes, Prover.LEARNING)
-    ask.left = ORDERING
+    ask.allow(ORDERING)
     with suppress(OutOfConflicts):
         in_order = _in_order(search, ask)
         if known is None:
@@ -96,18 +101,25 @@ class _Questions:
     def __init__(self, solver: Solver, clauses: Clauses) -> None:
         self.solver = solver
         self.clauses = clauses
-        self.left = CONFLICTS
+        self.allow(CONFLICTS)
         self._met: list[int] = []
         """All solutions met, as states."""
 
+    def allow(self, budget: int) -> None:
+        """From now on, that many conflicts."""
+        self.left = budget
+        underway.begin(lambda: Effort(Unit.CONFLICTS, budget - self.left, budget))
+
     def solution(self, assumed: Sequence[int] = ()) -> Solution | None:
         """A solution in which the assumed literals hold; None if there is none."""
-        before = self.solver.accum_stats()["conflicts"]
-        self.solver.conf_budget(self.left)
-        answer = self.solver.solve_limited(assumptions=assumed)
-        self.left -= self.solver.accum_stats()["conflicts"] - before
-        if answer is None or self.left <= 0:
-            raise OutOfConflicts
+        answer = None
+        while answer is None:
+            before = self.solver.accum_stats()["conflicts"]
+            self.solver.conf_budget(min(self.left, BREATH))
+            answer = self.solver.solve_limited(assumptions=assumed)
+            self.left -= self.solver.accum_stats()["conflicts"] - before
+            if self.left <= 0:
+                raise OutOfConflicts
         if not answer:
             return None
         found = self.clauses.solution(self.solver.get_model())
