@@ -1,7 +1,7 @@
 """The order of the puzzles in a book.
 
-In: a manifest and the proofs of its puzzles, in any order. Out: the proofs in book order. Puzzles of equal effort keep
-the order in which the manifest lists them; a puzzle without a grade comes last.
+In: a manifest and the proofs of its puzzles, in any order. Out: the proofs in book order. Puzzles of equal difficulty
+keep the order in which the manifest lists them; a puzzle without a grade comes last.
 """
 
 from __future__ import annotations
@@ -14,18 +14,18 @@ from bookmaker.proof.model import Proof
 
 
 def in_book_order(manifest: Manifest, proofs: Iterable[Proof]) -> tuple[Proof, ...]:
-    """Proofs by effort, as listed, or in chapters each by effort, as the manifest says."""
+    """Proofs by difficulty, as listed, or in chapters each by difficulty, as the manifest says."""
     listed = {entry.id: index for index, entry in enumerate(manifest.entries)}
 
     def key(proof: Proof) -> tuple[float, ...]:
-        effort = proof.grade.effort if proof.grade else inf
+        difficulty = proof.grade.difficulty if proof.grade else inf
         at = listed[proof.entry.id]
         match manifest.order:
-            case "effort":
-                return effort, at
+            case "difficulty":
+                return difficulty, at
             case "listed":
                 return (at,)
             case "chapters":
-                return proof.entry.chapter, effort, at
+                return proof.entry.chapter, difficulty, at
 
     return tuple(sorted(proofs, key=key))

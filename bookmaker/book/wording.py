@@ -65,7 +65,7 @@ def guide(manifest: Manifest, draft: bool, hinted: bool) -> tuple[str, ...]:
     """How to read the book, a paragraph each; `hinted` if it has hints."""
     first, last = manifest.band_names[0], manifest.band_names[-1]
     order = {
-        "effort": "The puzzles stand in order of effort, the gentlest first.",
+        "difficulty": "The puzzles stand in order of difficulty, the gentlest first.",
         "listed": "The puzzles stand in the order their editor chose.",
         "chapters": "The puzzles stand in chapters, and within each the gentlest comes first.",
     }[manifest.order]
@@ -77,8 +77,8 @@ def guide(manifest: Manifest, draft: bool, hinted: bool) -> tuple[str, ...]:
     )
     return (
         "Beside each title a ridge of five peaks shows how hard the puzzle is. It is filled from the left, peak by "
-        f"peak, from {first} to {last}. The figure with it is the effort: how much looking the puzzle asks of somebody "
-        f"who takes the easiest step every time. {order}",
+        f"peak, from {first} to {last}. The figure with it is the difficulty: the digit before the point counts the "
+        f"peaks, the digit after it says how near the next one is. {order}",
         "The rules given with a grid are complete, and all of them hold together. Where a puzzle has marks, each kind "
         "is drawn once more beside the sentence that explains it. The grids are made for pencil: you can write over "
         "every mark.",

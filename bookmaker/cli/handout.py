@@ -33,7 +33,9 @@ MOST_POINTS = 999
     "its foot, or not at all.",
 )
 @click.option("--contest", is_flag=True, help="Add check rows and boxes for points; the key goes to the marker.")
-@click.option("--points", metavar="N,N…", help="What each puzzle is worth in the contest; else it follows the effort.")
+@click.option(
+    "--points", metavar="N,N…", help="What each puzzle is worth in the contest; else it follows the difficulty."
+)
 def handout_command(
     book: Path, pick: str, file: Path, layout_name: str, key: str | None, contest: bool, points: str | None
 ) -> None:

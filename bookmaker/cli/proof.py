@@ -41,8 +41,8 @@ def proof_command(
 ) -> None:
     """Check that every puzzle has exactly one solution, and grade it.
 
-    Prints a line for each puzzle in book order: its number, title, setter, rules, verdict, band, effort and the
-    hardest step a solver meets. Ends with exit code 1 if any puzzle is not proven unique, or if a second opinion
+    Prints a line for each puzzle in book order: its number, title, setter, rules, verdict, band, difficulty and
+    the hardest step a solver meets. Ends with exit code 1 if any puzzle is not proven unique, or if a second opinion
     differs on any.
     """
     if second_opinion:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import unicodedata
 
 from bookmaker.audit import HOW_TO_INSTALL, auditor
+from bookmaker.grade.bands import figure
 from bookmaker.grade.contradiction import contradiction, contradiction_words
 from bookmaker.manifest.model import Manifest
 from bookmaker.proof import Proof
@@ -13,7 +14,7 @@ from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.verdict import NoSolution, Several, Undecided
 
-HEADINGS = ("no.", "title", "setter", "rules", "verdict", "band", "effort", "hardest step")
+HEADINGS = ("no.", "title", "setter", "rules", "verdict", "band", "difficulty", "hardest step")
 _TO_THE_RIGHT = (0, 6)
 
 
@@ -63,7 +64,7 @@ def _row(manifest: Manifest, number: int, proof: Proof) -> tuple[str, ...]:
         _kinds(entry.puzzle),
         verdict,
         manifest.band_names[graded.band - 1] if graded else "–",
-        f"{graded.effort:.0f}" if graded else "–",
+        figure(graded.difficulty) if graded else "–",
         _hardest(proof),
     )
 

@@ -79,7 +79,10 @@ def _read_tree(tree: Node, file: Path, desk: Desk) -> tuple[Heading, tuple[Chapt
         if heading.order == "chapters" and heading.order_place and not misspelt:
             said = "the order is by chapters, and there are none"
             desk.error(
-                heading.order_place, "no-chapters", said, "put the puzzles under “chapters:”, or say “order: effort”"
+                heading.order_place,
+                "no-chapters",
+                said,
+                "put the puzzles under “chapters:”, or say “order: difficulty”",
             )
         return heading, (), [fields["puzzles"]] if "puzzles" in fields else []
     if "puzzles" in fields:
@@ -91,7 +94,7 @@ def _read_tree(tree: Node, file: Path, desk: Desk) -> tuple[Heading, tuple[Chapt
             heading.order_place,
             "order-chapters",
             said,
-            "say “order: chapters”; each chapter is then in order of effort",
+            "say “order: chapters”; each chapter is then in order of difficulty",
         )
     heading = replace(heading, order="chapters")
     return heading, *_read_chapters(fields["chapters"], desk)
@@ -141,7 +144,7 @@ def _manifest(heading: Heading, entries: Iterable[Entry], chapters: tuple[Chapte
         editor=heading.editor,
         layout=heading.layout,
         layout_place=heading.layout_place,
-        order=heading.order or "effort",
+        order=heading.order or "difficulty",
         band_names=heading.band_names,
         chapters=chapters,
         publication=heading.publication,

@@ -10,7 +10,7 @@ from bookmaker.manifest.publication import PLAIN, Publication
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.trouble import Place, Trouble
 
-Order: TypeAlias = Literal["effort", "listed", "chapters"]
+Order: TypeAlias = Literal["difficulty", "listed", "chapters"]
 
 BAND_NAMES = ("Stroll", "Ramble", "Hike", "Climb", "Summit")
 """Our names for the five bands of difficulty, easiest first; a manifest may rename them."""
@@ -58,7 +58,7 @@ class Manifest:
     subtitle: str = ""
     editor: str = ""
     layout: str = ""
-    order: Order = "effort"
+    order: Order = "difficulty"
     band_names: tuple[str, ...] = BAND_NAMES
     chapters: tuple[Chapter, ...] = ()
     warnings: tuple[Trouble, ...] = ()
