@@ -9,7 +9,7 @@ import click
 from bookmaker.book import make_book
 from bookmaker.cli.checked import write_checked
 from bookmaker.cli.group import main
-from bookmaker.cli.loading import book_argument, load_book, proofs_of, proven, proving_options
+from bookmaker.cli.loading import book_argument, calibration_option, load_book, proofs_of, proven, proving_options
 from bookmaker.cli.paths import NEW_FILE
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.layout import compose_crib, load_layout
@@ -21,6 +21,7 @@ from bookmaker.tell.scenes import ends_of, scenes_of
 @main.command("crib")
 @book_argument
 @proving_options
+@calibration_option
 @click.argument("puzzle_id", metavar="ID")
 @click.option("--out", "file", required=True, type=NEW_FILE, metavar="FILE")
 @click.option("--layout", "layout_name", default="a4-book", show_default=True, metavar="NAME")

@@ -7,7 +7,7 @@ from pathlib import Path
 import click
 
 from bookmaker.cli.group import main
-from bookmaker.cli.loading import book_argument, load_book, proofs_of, proven, proving_options
+from bookmaker.cli.loading import book_argument, calibration_option, load_book, proofs_of, proven, proving_options
 from bookmaker.tell import tell
 from bookmaker.tell.formats import as_json, as_markdown, as_text
 
@@ -17,6 +17,7 @@ FORMATS = {"text": as_text, "markdown": as_markdown, "json": as_json}
 @main.command("explain")
 @book_argument
 @proving_options
+@calibration_option
 @click.argument("puzzle_id", metavar="ID")
 @click.option("--format", "form", type=click.Choice(list(FORMATS)), default="text", show_default=True)
 def explain_command(book: Path, puzzle_id: str, form: str) -> None:

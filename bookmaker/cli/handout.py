@@ -11,7 +11,7 @@ from bookmaker.book import make_book
 from bookmaker.book.contest import enter_contest
 from bookmaker.cli.checked import write_checked
 from bookmaker.cli.group import main
-from bookmaker.cli.loading import book_argument, load_book, proofs_of, proving_options
+from bookmaker.cli.loading import book_argument, calibration_option, load_book, proofs_of, proving_options
 from bookmaker.cli.paths import NEW_FILE
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.layout import KeyPlace, compose_handout, compose_marker, load_layout
@@ -23,6 +23,7 @@ MOST_POINTS = 999
 @main.command("handout")
 @book_argument
 @proving_options
+@calibration_option
 @click.option("--pick", required=True, metavar="ID,ID…", help="The puzzles to print, by id, in this order.")
 @click.option("--out", "file", required=True, type=NEW_FILE, metavar="FILE")
 @click.option("--layout", "layout_name", default="a4-handout", show_default=True, metavar="NAME")

@@ -19,6 +19,7 @@ from bookmaker.manifest.model import Entry, Manifest
 from bookmaker.proof import Proof, prove_all
 from bookmaker.proof.cache import FreshStore, Store, user_store
 from bookmaker.proof.crew import processes
+from bookmaker.times import calibrated_by, read_calibration
 from bookmaker.trouble import BookTroubles, Place, Trouble, nearest
 
 book_argument = click.argument("book", type=click.Path(exists=True, path_type=Path))
@@ -48,6 +49,24 @@ def proving_options(command: Command) -> Command:
     return workers(fresh(command))
 
 
+def calibration_option(command: Command) -> Command:
+    """The option of every command that prints difficulties; `proofs_in_order` and `proofs_of` go by it."""
+    return click.option(
+        "--calibration",
+        type=click.Path(exists=True, dir_okay=False, path_type=Path),
+        expose_value=False,
+        callback=_read_calibration,
+        metavar="FILE",
+        help="Difficulties as a club's own times have them (see “bookmaker times”).",
+    )(command)
+
+
+def _read_calibration(ctx: click.Context, _: click.Parameter, path: Path | None) -> None:
+    if path:
+        ctx.meta["calibration"] = calibration = read_calibration(path)
+        say_troubles(calibration.warnings)
+
+
 def load_book(path: Path) -> Manifest:
     """The manifest at a path; its warnings are said at once, its mistakes raised."""
     manifest = load(path)
@@ -67,7 +86,8 @@ def proofs_of(manifest: Manifest, ids: tuple[str, ...]) -> tuple[Proof, ...]:
 
 def _proofs(entries: tuple[Entry, ...], count: int = 0) -> tuple[Proof, ...]:
     with shared() as crew:
-        return prove_all(entries, count, _progress(), known(), crew)
+        proofs = prove_all(entries, count, _progress(), known(), crew)
+    return calibrated_by(proofs, click.get_current_context().meta.get("calibration"))
 
 
 def known() -> Store:

@@ -9,7 +9,7 @@ from pathlib import Path
 import click
 
 from bookmaker.cli.group import main, say_troubles
-from bookmaker.cli.loading import book_argument, load_book, proofs_in_order, proving_options, shared
+from bookmaker.cli.loading import book_argument, calibration_option, load_book, proofs_in_order, proving_options, shared
 from bookmaker.cli.paths import NEW_FILE_OR_STREAM
 from bookmaker.cli.table import proof_table, remark
 from bookmaker.files import write_whole
@@ -25,6 +25,7 @@ from bookmaker.trouble import BookTroubles
 @main.command("proof")
 @book_argument
 @proving_options
+@calibration_option
 @click.option(
     "--json",
     "json_file",

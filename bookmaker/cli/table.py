@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import unicodedata
+from collections.abc import Collection, Sequence
 
 from bookmaker.audit import HOW_TO_INSTALL, auditor
 from bookmaker.grade.bands import figure
@@ -21,8 +22,13 @@ _TO_THE_RIGHT = (0, 6)
 def proof_table(manifest: Manifest, proofs: tuple[Proof, ...]) -> str:
     """A line a puzzle under a line of headings, in columns."""
     rows = [HEADINGS, *(_row(manifest, number, proof) for number, proof in enumerate(proofs, start=1))]
-    widths = [max(_width(row[i]) for row in rows) for i in range(len(HEADINGS))]
-    return "\n".join(_line(row, widths) for row in rows)
+    return in_columns(rows, _TO_THE_RIGHT)
+
+
+def in_columns(rows: Sequence[tuple[str, ...]], to_the_right: Collection[int]) -> str:
+    """Rows of equally many cells as lines, each column as wide as its widest cell; some are set to the right."""
+    widths = [max(map(_width, column)) for column in zip(*rows, strict=True)]
+    return "\n".join(_line(row, widths, to_the_right) for row in rows)
 
 
 def remark(proof: Proof) -> str:
@@ -85,9 +91,9 @@ def _width(text: str) -> int:
     return sum(2 if unicodedata.east_asian_width(c) in "WF" else not unicodedata.combining(c) for c in text)
 
 
-def _line(row: tuple[str, ...], widths: list[int]) -> str:
+def _line(row: tuple[str, ...], widths: list[int], to_the_right: Collection[int]) -> str:
     padded = []
     for index, (text, width) in enumerate(zip(row, widths, strict=True)):
         space = " " * (width - _width(text))
-        padded.append(space + text if index in _TO_THE_RIGHT else text + space)
+        padded.append(space + text if index in to_the_right else text + space)
     return "  ".join(padded).rstrip()

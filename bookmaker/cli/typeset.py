@@ -12,7 +12,7 @@ from bookmaker.book import make_book
 from bookmaker.book.textedition import text_edition
 from bookmaker.cli.checked import write_checked
 from bookmaker.cli.group import main
-from bookmaker.cli.loading import book_argument, known, load_book, proofs_in_order, proving_options
+from bookmaker.cli.loading import book_argument, calibration_option, known, load_book, proofs_in_order, proving_options
 from bookmaker.cli.paths import NEW_FOLDER
 from bookmaker.display.contact import contact_sheet
 from bookmaker.ink.pdf import pdf_bytes
@@ -28,6 +28,7 @@ CONTACT_DPI = 150
 @main.command("typeset")
 @book_argument
 @proving_options
+@calibration_option
 @click.option("--out", "folder", required=True, type=NEW_FOLDER, metavar="FOLDER")
 @click.option("--layout", "layout_name", metavar="NAME", help="Print in this layout (see “bookmaker layouts”).")
 @click.option(

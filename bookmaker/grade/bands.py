@@ -53,6 +53,12 @@ CUTS: Mapping[str, Cuts] = {
 
 FAMILIES = tuple(CUTS)
 
+MINUTES = (5, 8, 13, 21)
+"""The mean times of published classics at these cuts."""
+
+PER_BAND = log(MINUTES[-1] / MINUTES[0]) / (len(MINUTES) - 1)
+"""The natural logarithm of how many times the minutes a band more asks for."""
+
 LEAST = 1e-6
 """No difficulty comes nearer to 6."""
 

@@ -46,13 +46,15 @@ def _layouts() -> tuple[bytes, ...]:
 
 
 DOORS: dict[str, tuple[int, st.SearchStrategy[Any], Callable[[Path, Any], None]]] = {
-    "sound books": (20, books.sound(), doors.sound_book),
-    "nearly sound books": (30, books.nearly_sound(), doors.book),
+    "sound books": (18, books.sound(), doors.sound_book),
+    "nearly sound books": (28, books.nearly_sound(), doors.book),
     "hostile books": (20, books.HOSTILE, doors.book),
     "books printed": (2, books.sound() | books.nearly_sound(), doors.printed_book),
     "layouts": (8, _harmed(_layouts), lambda _, found: doors.layout(found.decode(errors="replace"))),
     "fonts": (4, _harmed(doors.fonts), doors.font),
     "pictures": (6, _harmed(doors.pictures), doors.picture),
+    "tables of times": (2, _harmed(doors.tables), doors.table),
+    "calibrations": (2, _harmed(lambda: (doors.CALIBRATION.encode(),)), doors.calibration),
     "PDF files": (10, _harmed(doors.pdfs), lambda _, found: doors.pdf(found)),
 }
 """For each door its share of the cases in percent, what comes in, and who receives it."""

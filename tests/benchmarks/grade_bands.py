@@ -30,14 +30,11 @@ ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
 from bookmaker.grade import Grade, grade
-from bookmaker.grade.bands import CUTS, FAMILIES, VERSION, difficulty_of
+from bookmaker.grade.bands import CUTS, FAMILIES, MINUTES, VERSION, difficulty_of
 from bookmaker.grade.model import SolvePath
 from bookmaker.puzzle.puzzle import classic
 from tests.benchmarks.grade_agreement import read, rho
 from tests.makers.corpus import corpus
-
-MINUTES = (5, 8, 13, 21)
-"""Where bands 2 to 5 begin: about 1.6 times the one before."""
 
 COUNT, BACK = 150, 30
 """Puzzles of each family's corpus, and how many givens at most are put back in one."""
