@@ -5,7 +5,13 @@ club, on the scale on which they are graded; how well the two agree; a calibrati
 """
 
 from bookmaker.times.assessment import Assessment, Measured, assess
-from bookmaker.times.calibration import Calibration, calibrated_by, calibration_text, read_calibration
+from bookmaker.times.calibration import (
+    Calibration,
+    calibrated,
+    calibrated_catalogue,
+    calibration_text,
+    read_calibration,
+)
 from bookmaker.times.results import Results, read_results
 
 __all__ = [
@@ -14,7 +20,8 @@ __all__ = [
     "Measured",
     "Results",
     "assess",
-    "calibrated_by",
+    "calibrated",
+    "calibrated_catalogue",
     "calibration_text",
     "read_calibration",
     "read_results",

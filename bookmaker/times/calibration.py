@@ -11,11 +11,10 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
-from hashlib import sha256
 from pathlib import Path
 
+from bookmaker.archive import Catalogue
 from bookmaker.grade.bands import FAMILIES, VERSION, bounded, family_of, figure, level
-from bookmaker.manifest.model import Entry
 from bookmaker.manifest.textfile import read_file
 from bookmaker.manifest.yamlfile import parse_yaml
 from bookmaker.placed import Node, Word, read_fields, read_items, read_text, read_whole
@@ -32,37 +31,44 @@ _DIFFICULTY = re.compile(r"[1-5]\.[0-9]{1,6}|[1-5]")
 
 @dataclass(frozen=True, slots=True)
 class Calibration:
-    """Shifts in bands by family, and difficulties by `mark_of_puzzle`. `warnings` are worth a look."""
+    """Shifts in bands by family, and difficulties by puzzles' fingerprints. `warnings` are worth a look."""
 
     families: Mapping[str, float]
     puzzles: Mapping[str, float]
     warnings: tuple[Trouble, ...] = ()
 
+    def difficulty(self, graded: float, fingerprint: str, family: str) -> float:
+        """What the times make of a difficulty that was graded."""
+        if fingerprint in self.puzzles:
+            return self.puzzles[fingerprint]
+        shift = self.families.get(family, 0.0)
+        return bounded(level(graded) + shift) if shift and graded > 1 else graded
 
-def mark_of_puzzle(entry: Entry) -> str:
-    """Sixteen hexadecimal digits that tell a puzzle by its grid, givens, rules and marks."""
-    puzzle = entry.puzzle
-    kinds = [rule.kind for rule in puzzle.rules]
-    told = repr((puzzle.grid.size, puzzle.grid.regions, puzzle.givens_text, kinds, entry.marks))
-    return sha256(told.encode()).hexdigest()[:16]
+
+def calibrated(proofs: Iterable[Proof], calibration: Calibration) -> tuple[Proof, ...]:
+    """The proofs with the difficulties that the calibration gives their puzzles; those without a grade as they are."""
+    return tuple(_calibrated(proof, calibration) for proof in proofs)
 
 
-def calibrated(proof: Proof, calibration: Calibration) -> Proof:
-    """The proof with the difficulty that the calibration gives its puzzle; without a grade as it is."""
-    grade = proof.grade
+def calibrated_catalogue(catalogue: Catalogue, calibration: Calibration) -> Catalogue:
+    """The same for an archive's cards."""
+    return replace(
+        catalogue,
+        cards=tuple(
+            replace(card, difficulty=calibration.difficulty(card.difficulty, card.fingerprint, card.family))
+            if card.band
+            else card
+            for card in catalogue.cards
+        ),
+    )
+
+
+def _calibrated(proof: Proof, calibration: Calibration) -> Proof:
+    entry, grade = proof.entry, proof.grade
     if grade is None:
         return proof
-    timed = calibration.puzzles.get(mark_of_puzzle(proof.entry))
-    shift = calibration.families.get(family_of(proof.entry.puzzle), 0.0)
-    if timed is None and not (shift and grade.difficulty > 1):
-        return proof
-    difficulty = timed if timed is not None else bounded(level(grade.difficulty) + shift)
+    difficulty = calibration.difficulty(grade.difficulty, entry.fingerprint, family_of(entry.puzzle))
     return replace(proof, grade=replace(grade, difficulty=difficulty))
-
-
-def calibrated_by(proofs: Iterable[Proof], calibration: Calibration | None) -> tuple[Proof, ...]:
-    """All proofs, as above; unchanged without a calibration."""
-    return tuple(calibrated(proof, calibration) if calibration else proof for proof in proofs)
 
 
 def calibration_text(found: Assessment, source: str) -> str:
@@ -79,7 +85,7 @@ def calibration_text(found: Assessment, source: str) -> str:
     for measured in found.puzzles:
         entry = measured.proof.entry
         lines += [
-            f"  - puzzle: {mark_of_puzzle(entry)}    # {entry.id}",
+            f"  - puzzle: {entry.fingerprint}    # {entry.id}",
             f"    difficulty: {figure(bounded(measured.both), 3)}",
         ]
     return "\n".join(lines) + "\n"

@@ -8,8 +8,7 @@ from pathlib import Path
 import pytest
 
 from bookmaker.grade.bands import VERSION, bounded, level
-from bookmaker.times import Calibration, assess, calibrated_by, calibration_text, read_calibration, read_results
-from bookmaker.times.calibration import mark_of_puzzle
+from bookmaker.times import Calibration, assess, calibrated, calibration_text, read_calibration, read_results
 from bookmaker.trouble import BookTroubles
 from tests.layout.sample_book import sample_proofs
 from tests.times.clubs import graded, kept, sheet
@@ -29,7 +28,7 @@ def test_what_is_written_is_read(tmp_path: Path) -> None:
     calibration = read(tmp_path, calibration_text(found, "results.csv"))
     assert calibration.warnings == ()
     assert calibration.families.keys() == found.families.keys()
-    for proof, measured in zip(calibrated_by(proofs, calibration), found.puzzles, strict=True):
+    for proof, measured in zip(calibrated(proofs, calibration), found.puzzles, strict=True):
         assert proof.grade and measured.proof.grade
         assert proof.grade.difficulty == pytest.approx(bounded(measured.both), abs=1e-3)
         assert proof.grade.effort == measured.proof.grade.effort
@@ -40,21 +39,21 @@ def test_a_puzzle_that_was_not_timed_is_shifted_with_its_family() -> None:
     assert proof.grade
     before = proof.grade.difficulty
     for bands in (0.5, -0.5, 3.0, -3.0):
-        (after,) = calibrated_by([proof], Calibration({"classic": bands, "sums": 1.0}, {}))
+        (after,) = calibrated([proof], Calibration({"classic": bands, "sums": 1.0}, {}))
         assert after.grade and 1 < after.grade.difficulty < 6
         assert level(after.grade.difficulty) == pytest.approx(level(before) + bands, abs=1e-3)
-    assert calibrated_by([proof], Calibration({"sums": 1.0}, {})) == (proof,)
-    assert calibrated_by([proof], None) == (proof,)
+    assert calibrated([proof], Calibration({"sums": 1.0}, {})) == (proof,)
+    assert calibrated([proof], Calibration({}, {})) == (proof,)
 
 
 def test_a_puzzle_is_known_by_what_it_is() -> None:
     """Not by its id or title; another given or mark makes another puzzle of it."""
-    marks = [mark_of_puzzle(proof.entry) for proof in sample_proofs()]
-    assert len(set(marks)) == len(marks)
+    told = [proof.entry.fingerprint for proof in sample_proofs()]
+    assert len(set(told)) == len(told)
     entry = sample_proofs()[0].entry
-    assert mark_of_puzzle(replace(entry, id="other", title="Other")) == marks[0]
+    assert replace(entry, id="other", title="Other").fingerprint == told[0]
     fewer = replace(entry.puzzle, givens=(0,) * len(entry.puzzle.givens))
-    assert mark_of_puzzle(replace(entry, puzzle=fewer)) != marks[0]
+    assert replace(entry, puzzle=fewer).fingerprint != told[0]
 
 
 def test_families_of_other_grades_are_passed_over(tmp_path: Path) -> None:
