@@ -20,8 +20,8 @@ from bookmaker.solve.verdict import NoSolution, Prover, Several, Undecided, Uniq
 HEADINGS = ("no.", "title", "setter", "rules", "verdict", "band", "difficulty", "hardest step")
 _TO_THE_RIGHT = (0, 6)
 
-LEAST = {1: 14, 2: 10, 3: 12, 7: 14}
-"""Columns of text that may be cut short, and the least width that is left of them."""
+LEAST = {1: 14, 2: 10, 3: 12, 6: 5, 7: 14}
+"""Columns that may be cut short (of the difficulty only its heading), and the least width that is left of them."""
 
 LEFT_OUT = (2, 3, 7)
 """What is left out, in this order, where the rest finds no room: setter, rules, hardest step."""

@@ -97,7 +97,7 @@ archive: store
 brief:
   title: Two of them
   puzzles: 2
-  bands: {Summit: none}
+  bands: {Climb: none}
 """
 
 
@@ -133,7 +133,7 @@ def test_a_brief_that_cannot_be_met_says_why_and_writes_nothing(stocked: Path) -
     result = run("assemble", club / "brief.yaml", "--out", club / "mine")
     assert result.exit_code == 1
     assert not (club / "mine").exists()
-    for said in ("these demands clash", "brief.yaml:4:12: puzzles: 3", "bands: Summit: none", "the nearest collection"):
+    for said in ("these demands clash", "brief.yaml:4:12: puzzles: 3", "bands: Climb: none", "the nearest collection"):
         assert said in result.stderr
 
 
