@@ -21,9 +21,15 @@ NUMBERS = (0, 2, 3, 4, 5, 6, 7)
 
 @main.command("times")
 @book_argument
-@click.argument("results", type=click.Path(exists=True, dir_okay=False, path_type=Path))
+@click.argument("results", metavar="RESULTS.csv", type=click.Path(exists=True, dir_okay=False, path_type=Path))
 @proving_options
-@click.option("--out", "file", type=NEW_FILE, metavar="FILE", help="Write a calibration, for --calibration elsewhere.")
+@click.option(
+    "--out",
+    "file",
+    type=NEW_FILE,
+    metavar="FILE",
+    help="Write a calibration, for the option --calibration of other commands.",
+)
 @click.option(
     "--limit",
     type=click.FloatRange(min=0, min_open=True),
@@ -40,12 +46,12 @@ NUMBERS = (0, 2, 3, 4, 5, 6, 7)
 def times_command(book: Path, results: Path, file: Path | None, limit: float | None, json_file: str | None) -> None:
     """Compare the grades of a book with the times of its solvers.
 
-    RESULTS is a table saved as CSV: solvers down the side, puzzles (ids, titles or numbers) across the top, or the
+    RESULTS.csv is a table: solvers down the side, puzzles (ids, titles or numbers) across the top, or the
     other way round, and in between minutes, such as 12, 12.5 or 12:30. Empty means not finished, “> 45” not finished
     after 45 minutes, a dash not tried. Or a row for each time, with the columns solver, puzzle, minutes.
 
-    Says how well the grades agree with the times, how long the club takes, and which puzzles were misjudged. It takes
-    eight solvers and ten puzzles at least.
+    Tells how well the grades agree with the times, how long the club takes, and which puzzles were misjudged. At least
+    eight solvers and ten puzzles are needed.
     """
     manifest = load_book(book)
     proofs = proven(proofs_in_order(manifest))
@@ -63,4 +69,4 @@ def times_command(book: Path, results: Path, file: Path | None, limit: float | N
     for sentence in sentences(found, manifest.band_names):
         click.echo(sentence)
     if file:
-        click.echo(f"{file}: a calibration, for --calibration of the other commands")
+        click.echo(f"{file}: a calibration; other commands use it with --calibration")

@@ -28,7 +28,7 @@ weights are fitted, and on a corpus of each family (thermometers; cages) the cut
 expected. They come out within a seventh of those of the classics, which is as sure as they are if a person reads a mark
 as readily as a house. That is assumed, not known; a club that keeps its own times can mend it (`bookmaker times`).
 
-`tests/benchmarks/grade_bands.py` prints the cuts anew whenever the ladder or the formula has changed.
+`tests/benchmarks/grade_bands.py` prints the cuts again whenever the ladder or the formula has changed.
 """
 
 from __future__ import annotations

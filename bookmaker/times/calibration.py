@@ -75,8 +75,8 @@ def calibration_text(found: Assessment, source: str) -> str:
     """The file, for people to read and for `read_calibration`; `source` names the table of results."""
     lines = [
         f"# Written by “bookmaker times” from {source}: {found.solvers} solvers, {len(found.puzzles)} puzzles.",
-        "# Other commands take it with --calibration. A family is so many bands harder than it is graded, or with a",
-        "# minus easier; a puzzle has the difficulty that its grade and its times say together.",
+        "# Other commands use it with --calibration. Families are harder than graded by this many bands (easier with a",
+        "# minus); a puzzle's difficulty is what its grade and its times suggest together.",
         f"grades: {VERSION}",
         "families:",
         *(f"  {family}: {shift.bands:+.2f}" for family, shift in found.families.items()),
@@ -103,8 +103,8 @@ def read_calibration(path: Path) -> Calibration:
     families = _families(fields["families"], desk) if "families" in fields else {}
     puzzles = dict(_puzzles(fields["puzzles"], desk)) if "puzzles" in fields else {}
     if version is not None and version != VERSION:
-        said = "this calibration is for other grades than this bookmaker's: its families are passed over"
-        desk.warn(fields["grades"].place, "other-grades", said, "make it anew with “bookmaker times”")
+        said = "this calibration was made for the grades of another version: its shifts of families are ignored"
+        desk.warn(fields["grades"].place, "other-grades", said, "make a new one with “bookmaker times”")
         families = {}
     desk.raise_errors()
     return Calibration(families, puzzles, tuple(desk.found))
