@@ -89,6 +89,7 @@ class Desk:
 
 FORMER = {
     "between-line": "bounded-line",
+    "effort": "difficulty",
     "region-sum-line": "equal-part-line",
     "slow-thermometer": "resting-thermometer",
     "zipper-line": "hinge-line",
@@ -99,9 +100,9 @@ FORMER = {
 def nearest(word: str, known: Iterable[str]) -> str:
     """A hint that names the known word nearest to a misspelt one, or its new name if it had another before; else it
     lists the known words."""
-    if word.lower() in FORMER:
-        return f"it is called “{FORMER[word.lower()]}” now"
     choices = sorted(known)
+    if FORMER.get(word.lower()) in choices:
+        return f"it is called “{FORMER[word.lower()]}” now"
     close = [choice for choice in choices if choice.lower() == word.lower()]
     close = close or get_close_matches(word, choices, n=1, cutoff=0.6)
     return f"did you mean “{close[0]}”?" if close else "known here: " + ", ".join(choices)

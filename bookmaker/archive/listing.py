@@ -17,6 +17,7 @@ from bookmaker.archive.columns import FIELDS, TOLD, cells_of, told
 from bookmaker.archive.model import NOTHING_RECORDED, Card, Catalogue
 from bookmaker.archive.reading import text_of
 from bookmaker.archive.workbook import workbook_bytes
+from bookmaker.grade.bands import figure
 from bookmaker.manifest.archives import holding_of
 from bookmaker.manifest.permission import STATES
 from bookmaker.placed import Table, Word
@@ -118,7 +119,7 @@ def _data(catalogue: Catalogue, card: Card) -> dict[str, Any]:
         "verdict": card.verdict,
         "band": card.band or None,
         "band_name": catalogue.band_name(card) or None,
-        "difficulty": round(card.difficulty, 2) if card.band else None,
+        "difficulty": float(figure(card.difficulty, 3)) if card.band else None,
         "effort": round(card.effort, 3) if card.band else None,
         "hardest": card.hardest or None,
         "reached_by_logic": card.reached if card.band else None,

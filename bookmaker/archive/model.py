@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
 
-from bookmaker.grade.bands import CUTS
+from bookmaker.grade.bands import figure
 from bookmaker.manifest.dates import When, when_from
 from bookmaker.manifest.model import BAND_NAMES
 from bookmaker.symmetry import Keys
@@ -26,8 +26,8 @@ class Card:
     """One puzzle in the catalogue: all that an editor chooses by, without the puzzle itself.
 
     `file` is as the user would name it, `line` and `column` are where the puzzle's id stands in it. `state` is the
-    record of permission, `NOTHING_RECORDED` where there is none. `band` is 0 and `effort` 0 unless the verdict is
-    “unique”; then `keys` are those of look-alikes, else empty.
+    record of permission, `NOTHING_RECORDED` where there is none. `difficulty` and `effort` are 0 unless the verdict
+    is “unique”; then `keys` are those of look-alikes, else empty. `fingerprint` is the entry's.
     """
 
     id: str
@@ -47,13 +47,14 @@ class Card:
     size: int = 9
     givens: int = 0
     verdict: str = "unique"
-    band: int = 0
+    difficulty: float = 0.0
     effort: float = 0.0
     hardest: str = ""
     reached: bool = True
     disputed: bool = False
     """Is the proven solution another than the setter's own?"""
     keys: Keys = NO_KEYS
+    fingerprint: str = ""
 
     @property
     def place(self) -> Place:
@@ -65,22 +66,14 @@ class Card:
         return when_from(self.shown) if self.shown else None
 
     @property
-    def difficulty(self) -> float:
-        """From 1 to just under 6: the digit before the point is the band, what follows says how far into it.
-
-        Linear between the band's two cuts; in the first band from an effort of nothing; in the last one the way from
-        its cut to twice its cut is the whole band, and what is harder still stays just under 6. 0 without a grade.
-        """
-        if not self.band:
-            return 0.0
-        cuts = (0.0, *CUTS[self.family], 2 * CUTS[self.family][-1])
-        low, high = cuts[self.band - 1], cuts[self.band]
-        return self.band + min(max((self.effort - low) / (high - low), 0.0), 0.999)
+    def band(self) -> int:
+        """From 1 to 5; 0 without a grade."""
+        return int(self.difficulty)
 
     @property
     def difficulty_text(self) -> str:
-        """The difficulty with one digit after the point, cut off so that the band is never rounded up; "" for none."""
-        return f"{int(self.difficulty * 10) / 10:.1f}" if self.band else ""
+        """The difficulty as it is printed; "" for none."""
+        return figure(self.difficulty) if self.band else ""
 
     def to_data(self) -> list[Any]:
         """Plain data for JSON, without the file."""

@@ -147,12 +147,13 @@ def _card(proof: Proof, keys: Keys | None) -> Card:
         size=grid.size,
         givens=entry.puzzle.given_count,
         verdict=verdict_word(proof.verdict),
-        band=graded.band if graded else 0,
+        difficulty=graded.difficulty if graded else 0.0,
         effort=graded.effort if graded else 0.0,
         hardest=graded.path.hardest.technique if graded and graded.path.hardest else "",
         reached=graded.path.reached if graded else False,
         disputed=any(True for _ in wrong_claims([proof])),
         keys=keys or NO_KEYS,
+        fingerprint=entry.fingerprint,
     )
 
 

@@ -53,8 +53,8 @@ def bind(manifest: Manifest, gathered: Iterable[Gathered], draft: bool = False, 
     for at, (proof, puzzle) in enumerate(gathered):
         if not draft and not isinstance(proof.verdict, Unique):
             unproven.append(_unproven(proof))
-        effort = puzzle.rating.effort if puzzle.rating else inf
-        where: tuple[float, ...] = (at,) if as_listed else place(proof.entry, effort)
+        difficulty = puzzle.rating.difficulty if puzzle.rating else inf
+        where: tuple[float, ...] = (at,) if as_listed else place(proof.entry, difficulty)
         made.append((where, proof.entry.chapter, puzzle))
     if unproven:
         raise BookTroubles(unproven)

@@ -10,7 +10,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
-from math import sqrt
 
 from bookmaker.book.model import Book, BookPuzzle, Chapter
 from bookmaker.rules.common.contract import RuledPuzzle
@@ -29,11 +28,11 @@ CHECKED = 5
 """Cells of a check row; small grids have two fewer than digits."""
 
 STEP = 5
-"""Points that follow from the effort are multiples of this."""
+"""Points that follow from the difficulty are multiples of this."""
 
 
 def enter_contest(book: Book, points: Sequence[int] = ()) -> Book:
-    """The book's puzzles as a contest; `points` for each in order, or from the effort where none are given."""
+    """The book's puzzles as a contest; `points` for each in order, or from the difficulty where none are given."""
     worth = list(points) or [usual_points(puzzle) for puzzle in book.puzzles]
     entered = iter(
         replace(puzzle, points=point, check=check_cells(puzzle.puzzle))
@@ -47,10 +46,10 @@ def enter_contest(book: Book, points: Sequence[int] = ()) -> Book:
 
 
 def usual_points(puzzle: BookPuzzle) -> int:
-    """The square root of the effort, to the nearest five, and never nothing: harder puzzles are worth more, but no
-    single one decides the contest."""
-    effort = puzzle.rating.effort if puzzle.rating else 0.0
-    return max(STEP, round(sqrt(effort) / STEP) * STEP)
+    """Ten times the difficulty, to the nearest five, and never nothing: harder puzzles are worth more, but no single
+    one decides the contest."""
+    difficulty = puzzle.rating.difficulty if puzzle.rating else 0.0
+    return max(STEP, round(10 * difficulty / STEP) * STEP)
 
 
 def check_cells(puzzle: RuledPuzzle) -> tuple[int, ...]:

@@ -7,7 +7,7 @@ earlier is taken along to it, and what is found out anew is brought back and kep
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from concurrent.futures import Executor, Future
 from itertools import islice
 from typing import TypeAlias
@@ -48,14 +48,20 @@ class Notes:
 
 
 def gather(
-    entries: Iterable[Entry], band_names: Sequence[str], hinted: bool, store: Store, crew: Executor
+    entries: Iterable[Entry],
+    band_names: Sequence[str],
+    hinted: bool,
+    store: Store,
+    crew: Executor,
+    regrade: Callable[[Proof], Proof] | None = None,
 ) -> Iterator[Gathered]:
-    """The puzzles in the order of the entries, with hints if they are to be `hinted`."""
+    """The puzzles in the order of the entries, with hints if they are to be `hinted`; `regrade` may change what is
+    found of their difficulty."""
 
     def begin(some: list[Entry]) -> Future[tuple[list[Gathered], list[tuple[str, str]]]]:
         keys = [key_of(entry.puzzle, 0) for entry in some]
         keys += [hint_key(entry.puzzle) for entry in some if hinted]
-        return crew.submit(_gathered, some, tuple(band_names), hinted, store.get_all(keys))
+        return crew.submit(_gathered, some, tuple(band_names), hinted, store.get_all(keys), regrade)
 
     for _, (found, fresh) in in_order(_batches(iter(entries)), begin, ahead_of(crew)):
         if fresh:
@@ -89,11 +95,16 @@ def book_puzzle(proof: Proof, hints: Hints | None, band_names: Sequence[str]) ->
 
 
 def _gathered(
-    entries: Sequence[Entry], band_names: Sequence[str], hinted: bool, known: dict[str, str]
+    entries: Sequence[Entry],
+    band_names: Sequence[str],
+    hinted: bool,
+    known: dict[str, str],
+    regrade: Callable[[Proof], Proof] | None,
 ) -> tuple[list[Gathered], list[tuple[str, str]]]:
     """What a worker does: the puzzles, and what there is to keep."""
     notes = Notes(known)
     proofs = prove_each(iter(entries), store=notes)
+    proofs = map(regrade, proofs) if regrade else proofs
     pairs = with_hints(proofs, notes) if hinted else ((proof, None) for proof in proofs)
     found = [(proof.bare, book_puzzle(proof, hints, band_names)) for proof, hints in pairs]
     return found, notes.fresh

@@ -11,6 +11,7 @@ from dataclasses import dataclass, field
 from functools import cached_property
 from typing import TypeAlias
 
+from bookmaker.grade.bands import figure
 from bookmaker.manifest.markup import Runs
 from bookmaker.manifest.publication import PLAIN, Publication
 from bookmaker.rules.common.contract import RuledPuzzle, Sample
@@ -41,7 +42,7 @@ class RulesText:
 
 @dataclass(frozen=True, slots=True)
 class Rating:
-    """How hard a puzzle is: its band (1 to 5) with the band's name, its effort, and its solve profile.
+    """How hard a puzzle is: its band (1 to 5) with the band's name, its difficulty, and its solve profile.
 
     `profile` is the effort of each moment in order: a digit written, or all that is struck until the next one can be.
     `narrow` are the moments, counted from 0, at which solvers slow down. `steps` counts the steps of the path.
@@ -49,10 +50,15 @@ class Rating:
 
     band: int
     band_name: str
-    effort: float
+    difficulty: float
     profile: tuple[float, ...]
     narrow: tuple[int, ...]
     steps: int = 0
+
+    @property
+    def figure(self) -> str:
+        """The difficulty as it is printed: “3.4”."""
+        return figure(self.difficulty)
 
 
 @dataclass(frozen=True, slots=True)

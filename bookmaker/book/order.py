@@ -1,7 +1,7 @@
 """The order of the puzzles in a book.
 
-In: a manifest and the proofs of its puzzles, in any order. Out: the proofs in book order. Puzzles of equal effort keep
-the order in which the manifest lists them; a puzzle without a grade comes last.
+In: a manifest and the proofs of its puzzles, in any order. Out: the proofs in book order. Puzzles of equal difficulty
+keep the order in which the manifest lists them; a puzzle without a grade comes last.
 """
 
 from __future__ import annotations
@@ -14,24 +14,24 @@ from bookmaker.proof.model import Proof
 
 
 def in_book_order(manifest: Manifest, proofs: Iterable[Proof]) -> tuple[Proof, ...]:
-    """Proofs by effort, as listed, or in chapters each by effort, as the manifest says."""
+    """Proofs by difficulty, as listed, or in chapters each by difficulty, as the manifest says."""
     place = place_in_book(manifest)
-    return tuple(sorted(proofs, key=lambda proof: place(proof.entry, proof.grade.effort if proof.grade else inf)))
+    return tuple(sorted(proofs, key=lambda proof: place(proof.entry, proof.grade.difficulty if proof.grade else inf)))
 
 
 def place_in_book(manifest: Manifest) -> Callable[[Entry, float], tuple[float, ...]]:
-    """What tells where an entry of that effort stands: of two the one with the lesser value comes first."""
+    """What tells where an entry of that difficulty stands: of two the one with the lesser value comes first."""
     places = {entry.id: index for index, entry in enumerate(manifest.entries)}
 
-    def key(entry: Entry, effort: float) -> tuple[float, ...]:
+    def key(entry: Entry, difficulty: float) -> tuple[float, ...]:
         at = places[entry.id]
         match manifest.order:
-            case "effort":
-                return effort, at
+            case "difficulty":
+                return difficulty, at
             case "listed":
                 return (at,)
             case "chapters":
                 listed = any(each.listed for each in manifest.chapters[entry.chapter : entry.chapter + 1])
-                return (entry.chapter, at) if listed else (entry.chapter, effort, at)
+                return (entry.chapter, at) if listed else (entry.chapter, difficulty, at)
 
     return key

@@ -25,7 +25,7 @@ def rating_of(puzzle: RuledPuzzle, grade: Grade, band_names: Sequence[str]) -> R
     """The rating that stands with a puzzle and its key."""
     first, efforts = moments(grade.path)
     narrow = _marked(narrow_moments(grade.path, puzzle.grid), first)
-    return Rating(grade.band, band_names[grade.band - 1], grade.effort, efforts, narrow, len(grade.path.steps))
+    return Rating(grade.band, band_names[grade.band - 1], grade.difficulty, efforts, narrow, len(grade.path.steps))
 
 
 def _marked(points: Iterable[NarrowPoint], first: Sequence[int]) -> tuple[int, ...]:

@@ -88,7 +88,7 @@ def _puzzle(puzzle: BookPuzzle) -> Iterator[str]:
     if puzzle.setter:
         yield f"Set by {puzzle.setter}"
     if puzzle.rating:
-        yield f"{puzzle.rating.band_name}, band {puzzle.rating.band} of 5, effort {puzzle.rating.effort:.0f}"
+        yield f"{puzzle.rating.band_name}, band {puzzle.rating.band} of 5, difficulty {puzzle.rating.figure}"
     yield puzzle.flaw or puzzle.rules.whole
     yield from _regions(puzzle.puzzle.grid)
     for rule, marks in zip(puzzle.puzzle.rules, puzzle.marks, strict=True):

@@ -83,7 +83,7 @@ def guide(manifest: Manifest, draft: bool, hinted: bool) -> tuple[str, ...]:
     first, last = manifest.band_names[0], manifest.band_names[-1]
     listed = any(chapter.listed for chapter in manifest.chapters)
     order = {
-        "effort": "The puzzles are in order of effort, gentlest first.",
+        "difficulty": "The puzzles are in order of difficulty, gentlest first.",
         "listed": "The puzzles are in the order the editor chose.",
         "chapters": "The puzzles are grouped in chapters, each with the gentlest first.",
     }["listed" if listed else manifest.order]
@@ -95,8 +95,8 @@ def guide(manifest: Manifest, draft: bool, hinted: bool) -> tuple[str, ...]:
     )
     return (
         "Beside each title a ridge of five peaks shows how hard the puzzle is. It fills from the left, peak by peak, "
-        f"from {first} to {last}. The figure with it is the effort: how much searching it takes if you find the "
-        f"easiest step every time. {order}",
+        f"from {first} to {last}. The figure with it is the difficulty: the digit before the point counts the peaks, "
+        f"the digit after it shows how close the next one is. {order}",
         "The rules given with a grid are complete, and all apply at once. Each kind of mark is drawn again beside the "
         "sentence that explains it. The grids are made for pencil: you can write over every mark.",
         f"{proved(draft)}{hints} The solution keys are at the back, with the givens in bold. The line under each key "

@@ -9,7 +9,7 @@ import click
 from bookmaker.archive.listing import HEADINGS, PERMISSIONS, Wanted, as_csv, as_json, as_xlsx, chosen, rows_of
 from bookmaker.archive.setters import spelled_twice
 from bookmaker.cli.group import main, say_troubles
-from bookmaker.cli.loading import archive_options, catalogue_of
+from bookmaker.cli.loading import archive_options, calibration_option, catalogue_of
 from bookmaker.cli.paths import NEW_FILE
 from bookmaker.cli.table import in_columns
 from bookmaker.files import write_whole
@@ -21,6 +21,7 @@ from bookmaker.rules.common.wording import counted
     "folders", nargs=-1, required=True, type=click.Path(exists=True, file_okay=False, path_type=Path), metavar="FOLDER…"
 )
 @archive_options
+@calibration_option
 @click.option("--kind", multiple=True, metavar="KIND", help="Only puzzles of this rule kind, or “classic”.")
 @click.option("--band", multiple=True, metavar="BAND", help="Only this band.")
 @click.option("--setter", multiple=True, metavar="NAME", help="Only this setter's.")

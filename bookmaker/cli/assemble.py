@@ -18,7 +18,7 @@ from bookmaker.assemble.reasons import misses, reasons
 from bookmaker.assemble.writing import curve_picture, manifest_text
 from bookmaker.book import make_book
 from bookmaker.cli.group import main, say_troubles
-from bookmaker.cli.loading import archive_options, catalogue_of, crew, known, proofs_in_order
+from bookmaker.cli.loading import archive_options, calibration_option, catalogue_of, crew, known, proofs_in_order
 from bookmaker.cli.paths import NEW_FOLDER
 from bookmaker.files import write_whole
 from bookmaker.layout import compose, load_layout
@@ -30,6 +30,7 @@ from bookmaker.trouble import BookTroubles, Desk, Place, Trouble
 @main.command("assemble")
 @click.argument("brief", metavar="BRIEF.yaml", type=click.Path(exists=True, dir_okay=False, path_type=Path))
 @archive_options
+@calibration_option
 @click.option(
     "--out", "folder", required=True, type=NEW_FOLDER, metavar="FOLDER", help="Where the new book is written."
 )

@@ -10,7 +10,15 @@ from bookmaker.book import make_book
 from bookmaker.cli.checked import Printing, print_checked
 from bookmaker.cli.completion import ids, layouts_for
 from bookmaker.cli.group import main
-from bookmaker.cli.loading import agreed, book_argument, load_book, proofs_of, proven, proving_options
+from bookmaker.cli.loading import (
+    agreed,
+    book_argument,
+    calibration_option,
+    load_book,
+    proofs_of,
+    proven,
+    proving_options,
+)
 from bookmaker.cli.paths import NEW_PDF
 from bookmaker.files import replacing
 from bookmaker.layout import compose_crib, load_layout
@@ -22,6 +30,7 @@ from bookmaker.tell.scenes import ends_of, scenes_of
 @main.command("crib")
 @book_argument
 @proving_options
+@calibration_option
 @click.argument("puzzle_id", metavar="ID", shell_complete=ids)
 @click.option("--out", "file", required=True, type=NEW_PDF, metavar="FILE", help="Write this PDF file.")
 @click.option(

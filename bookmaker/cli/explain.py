@@ -8,7 +8,7 @@ import click
 
 from bookmaker.cli.completion import ids
 from bookmaker.cli.group import main
-from bookmaker.cli.loading import book_argument, load_book, proofs_of, proven, proving_options
+from bookmaker.cli.loading import book_argument, calibration_option, load_book, proofs_of, proven, proving_options
 from bookmaker.tell import tell
 from bookmaker.tell.formats import as_json, as_markdown, as_text
 
@@ -18,6 +18,7 @@ FORMATS = {"text": as_text, "markdown": as_markdown, "json": as_json}
 @main.command("explain")
 @book_argument
 @proving_options
+@calibration_option
 @click.argument("puzzle_id", metavar="ID", shell_complete=ids)
 @click.option(
     "--format",

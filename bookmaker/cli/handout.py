@@ -13,7 +13,15 @@ from bookmaker.book.contest import enter_contest
 from bookmaker.cli.checked import Printing, print_checked
 from bookmaker.cli.completion import ids_listed, layouts_for
 from bookmaker.cli.group import main
-from bookmaker.cli.loading import agreed, book_argument, find_entries, load_book, proofs_of, proving_options
+from bookmaker.cli.loading import (
+    agreed,
+    book_argument,
+    calibration_option,
+    find_entries,
+    load_book,
+    proofs_of,
+    proving_options,
+)
 from bookmaker.cli.paths import NEW_PDF
 from bookmaker.files import replacing
 from bookmaker.layout import KeyPlace, compose_handout, compose_marker, load_layout
@@ -26,6 +34,7 @@ MOST_POINTS = 999
 @main.command("handout")
 @book_argument
 @proving_options
+@calibration_option
 @click.option(
     "--pick",
     required=True,
@@ -53,7 +62,7 @@ MOST_POINTS = 999
 @click.option(
     "--points",
     metavar="N,N…",
-    help="What each puzzle is worth in the contest; by default, more effort earns more points.",
+    help="What each puzzle is worth in the contest; by default, harder puzzles earn more.",
 )
 def handout_command(
     book: Path, pick: str, file: Path, layout_name: str, key: str | None, contest: bool, points: str | None

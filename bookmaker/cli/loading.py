@@ -25,6 +25,7 @@ from bookmaker.proof import Proof, prove_all
 from bookmaker.proof.cache import FreshStore, Store, user_store
 from bookmaker.proof.claims import wrong_claims
 from bookmaker.proof.crew import crew_on, processes
+from bookmaker.times import Calibration, calibrated, calibrated_catalogue, read_calibration
 from bookmaker.trouble import BookTroubles, Place, Trouble, nearest
 
 book_argument = click.argument("book", type=click.Path(exists=True, path_type=Path))
@@ -96,11 +97,37 @@ def archive_options(command: Command) -> Command:
     return sharing_options(printed(on(command)))
 
 
+def calibration_option(command: Command) -> Command:
+    """The option of every command that prints difficulties; proofs and catalogues made here go by it."""
+    return click.option(
+        "--calibration",
+        type=click.Path(exists=True, dir_okay=False, path_type=Path),
+        expose_value=False,
+        callback=_read_calibration,
+        metavar="FILE",
+        help="Difficulties corrected by a club's own times (see “bookmaker times”).",
+    )(command)
+
+
+def _read_calibration(ctx: click.Context, _: click.Parameter, path: Path | None) -> None:
+    if path:
+        ctx.meta["calibration"] = found = read_calibration(path)
+        say_troubles(found.warnings)
+
+
+def calibration() -> Calibration | None:
+    """What --calibration names."""
+    found: Calibration | None = click.get_current_context().meta.get("calibration")
+    return found
+
+
 def catalogue_of(folders: tuple[Path, ...]) -> Catalogue:
     """The catalogue of some archives, with progress on standard error; what is wrong in it is not said yet."""
     printed = click.get_current_context().meta.get("printed_in", ())
     with crew() as workers:
-        return open_catalogue(folders, known(), workers, printed, counting())
+        catalogue = open_catalogue(folders, known(), workers, printed, counting())
+    correction = calibration()
+    return calibrated_catalogue(catalogue, correction) if correction else catalogue
 
 
 def counting() -> Callable[[int], None]:
@@ -147,7 +174,9 @@ def proofs_of(manifest: Manifest, ids: tuple[str, ...]) -> tuple[Proof, ...]:
 
 def _proofs(entries: tuple[Entry, ...], count: int = 0) -> tuple[Proof, ...]:
     with shared() as crew:
-        return prove_all(entries, count, Progress("proved"), known(), crew)
+        proofs = prove_all(entries, count, Progress("proved"), known(), crew)
+    correction = calibration()
+    return calibrated(proofs, correction) if correction else proofs
 
 
 def known() -> Store:

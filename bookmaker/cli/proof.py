@@ -12,7 +12,15 @@ from shutil import get_terminal_size
 import click
 
 from bookmaker.cli.group import main, say_troubles
-from bookmaker.cli.loading import book_argument, disguised, load_book, proofs_in_order, proving_options, shared
+from bookmaker.cli.loading import (
+    book_argument,
+    calibration_option,
+    disguised,
+    load_book,
+    proofs_in_order,
+    proving_options,
+    shared,
+)
 from bookmaker.cli.paths import NEW_FILE_OR_STREAM, Whole
 from bookmaker.cli.table import decided_by_learning, proof_table, remark
 from bookmaker.files import write_whole
@@ -31,6 +39,7 @@ from bookmaker.trouble import BookTroubles
 @main.command("proof")
 @book_argument
 @proving_options
+@calibration_option
 @click.option(
     "--json",
     "json_file",
@@ -47,7 +56,7 @@ def proof_command(
 ) -> None:
     """Check that every puzzle has exactly one solution, and grade it.
 
-    Prints a line for each puzzle in book order: its number, title, setter, rules, verdict, band, effort and the
+    Prints a line for each puzzle in book order: its number, title, setter, rules, verdict, band, difficulty and the
     hardest step a solver meets. Ends with exit code 1 if any puzzle is not proven unique, or if a second opinion
     differs.
     """

@@ -6,6 +6,7 @@ import unicodedata
 from collections.abc import Collection, Mapping, Sequence
 from typing import assert_never
 
+from bookmaker.grade.bands import figure
 from bookmaker.grade.contradiction import contradiction, contradiction_words
 from bookmaker.manifest.model import Manifest
 from bookmaker.proof import Proof
@@ -16,11 +17,11 @@ from bookmaker.rules.common.wording import listed, number
 from bookmaker.solve.learning import learner
 from bookmaker.solve.verdict import NoSolution, Prover, Several, Undecided, Unique
 
-HEADINGS = ("no.", "title", "setter", "rules", "verdict", "band", "effort", "hardest step")
+HEADINGS = ("no.", "title", "setter", "rules", "verdict", "band", "difficulty", "hardest step")
 _TO_THE_RIGHT = (0, 6)
 
-LEAST = {1: 14, 2: 10, 3: 12, 7: 14}
-"""Columns of text that may be cut short, and the least width that is left of them."""
+LEAST = {1: 14, 2: 10, 3: 12, 6: 5, 7: 14}
+"""Columns that may be cut short (of the difficulty only its heading), and the least width that is left of them."""
 
 LEFT_OUT = (2, 3, 7)
 """What is left out, in this order, where the rest finds no room: setter, rules, hardest step."""
@@ -115,7 +116,7 @@ def _row(manifest: Manifest, number: int, proof: Proof) -> tuple[str, ...]:
         _kinds(entry.puzzle),
         verdict,
         manifest.band_names[graded.band - 1] if graded else "–",
-        f"{graded.effort:.0f}" if graded else "–",
+        figure(graded.difficulty) if graded else "–",
         _hardest(proof),
     )
 

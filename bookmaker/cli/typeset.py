@@ -16,7 +16,17 @@ from bookmaker.book.textedition import text_edition
 from bookmaker.cli.checked import Printing, print_checked
 from bookmaker.cli.completion import layouts_for
 from bookmaker.cli.group import main
-from bookmaker.cli.loading import agreed, book_argument, known, load_book, proving_options, say_disguised, shared
+from bookmaker.cli.loading import (
+    agreed,
+    book_argument,
+    calibration,
+    calibration_option,
+    known,
+    load_book,
+    proving_options,
+    say_disguised,
+    shared,
+)
 from bookmaker.cli.paths import NEW_FOLDER
 from bookmaker.cli.progress import Progress
 from bookmaker.display.items import Document
@@ -27,11 +37,13 @@ from bookmaker.layout import Layout, compose, compose_cover, compose_key, impose
 from bookmaker.layout.sheets.imposition import sheets_of, signatures
 from bookmaker.proof import Proof
 from bookmaker.rules.common.wording import counted
+from bookmaker.times import calibrated_proof
 
 
 @main.command("typeset")
 @book_argument
 @proving_options
+@calibration_option
 @click.option("--out", "folder", required=True, type=NEW_FOLDER, metavar="FOLDER", help="Write into this folder.")
 @click.option(
     "--layout",
@@ -97,7 +109,8 @@ def typeset_command(
     layout = load_layout(chosen, None if layout_name else manifest.layout_place, "book")
     with shared() as crew, replacing() as beside:
         proofs: list[Proof] = []
-        gathered = gather(manifest.entries, manifest.band_names, manifest.publication.hints, known(), crew)
+        regrade = partial(calibrated_proof, calibration=correction) if (correction := calibration()) else None
+        gathered = gather(manifest.entries, manifest.band_names, manifest.publication.hints, known(), crew, regrade)
         contents = bind(manifest, _watched(gathered, len(manifest.entries), proofs), draft)
         if not draft:
             agreed(tuple(proofs))

@@ -1,8 +1,8 @@
-"""Grades: a puzzle and its proven solution in, the path a person would take, its effort and its band out."""
+"""Grades: a puzzle and its proven solution in, the path a person would take, its effort and its difficulty out."""
 
 from __future__ import annotations
 
-from bookmaker.grade.bands import band_of, family_of
+from bookmaker.grade.bands import difficulty_of, family_of
 from bookmaker.grade.effort import WEIGHTS, Weights
 from bookmaker.grade.model import Grade, SolvePath, Step
 from bookmaker.grade.path import walk
@@ -17,4 +17,5 @@ def grade(puzzle: RuledPuzzle, solution: Solution, weights: Weights = WEIGHTS) -
     """Grade a puzzle that was proven to have this one solution."""
     path = walk(puzzle, solution, weights)
     effort = path.effort
-    return Grade(path, effort, band_of(effort, family_of(puzzle)), all(step.rung <= Kind.NAKED for step in path.steps))
+    singles_only = all(step.rung <= Kind.NAKED for step in path.steps)
+    return Grade(path, effort, difficulty_of(effort, family_of(puzzle)), singles_only)

@@ -1,4 +1,4 @@
-"""What a grade is made of: steps a person would take, their effort, and the band they add up to."""
+"""What a grade is made of: steps a person would take, their effort, and the difficulty they add up to."""
 
 from __future__ import annotations
 
@@ -48,9 +48,14 @@ class SolvePath:
 
 @dataclass(frozen=True, slots=True)
 class Grade:
-    """A pure function of the steps: effort and a band from 1 to 5."""
+    """A pure function of the steps and the puzzle's family: the effort, and the difficulty that follows from it."""
 
     path: SolvePath
     effort: float
-    band: int
+    difficulty: float
     singles_only: bool
+
+    @property
+    def band(self) -> int:
+        """From 1 to 5: the digit of the difficulty before the point."""
+        return int(self.difficulty)

@@ -15,6 +15,7 @@ hardly matters there, and fewer still fill them in. What is left of chance is 2.
 from __future__ import annotations
 
 import math
+from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 from functools import cache, lru_cache
@@ -44,20 +45,27 @@ class Solver:
 
 
 def solvers(labels: Sequence[int]) -> list[Solver]:
-    """All of them, at the start; the labels' last bits see to it that no two cells wait equally long."""
-    waits = [[wait + (label & 0xFFFFF) for wait in _spread(label % WAYS)] for label in labels]
+    """All of them, at the start; where cells share a way, their labels' last bits see to it that no two wait equally
+    long."""
+    ways = [label % WAYS for label in labels]
+    shared = Counter(ways)
+    waits = [
+        _spread(way) if shared[way] == 1 else [wait + (label & 0xFFFFF) for wait in _spread(way)]
+        for way, label in zip(ways, labels, strict=True)
+    ]
     return [Solver(its) for its in zip(*waits, strict=True)]
 
 
 @cache
 def _spread(way: int) -> tuple[int, ...]:
-    """How long each solver leaves an opening of weight 1 unseen: of an exponential distribution a share for each."""
+    """How long each solver leaves an opening of weight 1 unseen: of an exponential distribution a share for each. The
+    last bits tell one way from another."""
     drawn = shake_128(way.to_bytes(2, "little")).digest(3 * SOLVERS)
     ranks = sorted(range(SOLVERS), key=lambda solver: drawn[3 * solver : 3 * solver + 2])
     waits = []
     for solver, rank in enumerate(ranks):
         within = (drawn[3 * solver + 2] + 0.5) / 256
-        waits.append(round(-math.log((rank + within) / SOLVERS) * (1 << 20)) << 20)
+        waits.append((round(-math.log((rank + within) / SOLVERS) * (1 << 20)) << 20) + way)
     return tuple(waits)
 
 

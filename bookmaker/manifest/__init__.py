@@ -107,7 +107,10 @@ def _read_tree(tree: Node, file: Path, desk: Desk) -> tuple[Heading, tuple[Chapt
         if heading.order == "chapters" and heading.order_place and not misspelt:
             said = "the order is by chapters, but there are none"
             desk.error(
-                heading.order_place, "no-chapters", said, "put the puzzles under “chapters:”, or write “order: effort”"
+                heading.order_place,
+                "no-chapters",
+                said,
+                "put the puzzles under “chapters:”, or write “order: difficulty”",
             )
         return heading, (), [fields["puzzles"]] if "puzzles" in fields else []
     if "puzzles" in fields:
@@ -119,7 +122,7 @@ def _read_tree(tree: Node, file: Path, desk: Desk) -> tuple[Heading, tuple[Chapt
             heading.order_place,
             "order-chapters",
             said,
-            "write “order: chapters”; within each chapter the order is by effort",
+            "write “order: chapters”; each chapter is then in order of difficulty",
         )
     heading = replace(heading, order="chapters")
     return heading, *_read_chapters(fields["chapters"], desk)
@@ -149,7 +152,7 @@ def _read_chapters(node: Node, desk: Desk) -> tuple[tuple[Chapter, ...], list[No
             desk.error(
                 title.place, "no-value", "the chapter's title is left empty", "it is printed at the head of the chapter"
             )
-        order = read_choice(fields["order"], "“order”", desk, ("effort", "listed")) if "order" in fields else None
+        order = read_choice(fields["order"], "“order”", desk, ("difficulty", "listed")) if "order" in fields else None
         note, place = read_note(fields, "note", desk), title.place if title else item.place
         chapters.append(Chapter(read_line(fields, "title", desk), note, order == "listed", place))
         lists.append(fields.get("puzzles", Sequence(item.place, ())))
@@ -182,7 +185,7 @@ def _manifest(
         editor=heading.editor,
         layout=heading.layout,
         layout_place=heading.layout_place,
-        order=heading.order or "effort",
+        order=heading.order or "difficulty",
         band_names=heading.band_names,
         chapters=chapters,
         publication=heading.publication,

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from hashlib import sha256
 from typing import Literal, TypeAlias
 
 from bookmaker.manifest.dates import When
@@ -13,7 +14,7 @@ from bookmaker.manifest.publication import PLAIN, Publication
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.trouble import Place, Trouble
 
-Order: TypeAlias = Literal["effort", "listed", "chapters"]
+Order: TypeAlias = Literal["difficulty", "listed", "chapters"]
 
 BAND_NAMES = ("Stroll", "Ramble", "Hike", "Climb", "Summit")
 """Our names for the five bands of difficulty, easiest first; a manifest may rename them."""
@@ -48,11 +49,19 @@ class Entry:
     places: Mapping[str, Place] = field(default_factory=dict, compare=False)
     rule_places: tuple[Place, ...] = ()
 
+    @property
+    def fingerprint(self) -> str:
+        """Sixteen hexadecimal digits that tell a puzzle by its grid, givens, rules and marks, whatever it is called."""
+        puzzle = self.puzzle
+        kinds = [rule.kind for rule in puzzle.rules]
+        told = repr((puzzle.grid.size, puzzle.grid.regions, puzzle.givens_text, kinds, self.marks))
+        return sha256(told.encode()).hexdigest()[:16]
+
 
 @dataclass(frozen=True, slots=True)
 class Chapter:
-    """A part of the book with a heading of its own and a few words under it; its puzzles stand by effort, or as
-    `listed`."""
+    """A part of the book with a heading of its own and a few words under it; its puzzles stand by difficulty, or
+    as `listed`."""
 
     title: str
     note: str = ""
@@ -75,7 +84,7 @@ class Manifest:
     subtitle: str = ""
     editor: str = ""
     layout: str = ""
-    order: Order = "effort"
+    order: Order = "difficulty"
     band_names: tuple[str, ...] = BAND_NAMES
     chapters: tuple[Chapter, ...] = ()
     warnings: tuple[Trouble, ...] = ()

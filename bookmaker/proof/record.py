@@ -1,7 +1,7 @@
 """A proof's findings as text and back: what a cache keeps and what one process tells another.
 
 In: the verdict, the count and the grade of a puzzle. Out: JSON text; and from such text the same values again, to the
-last bit of every effort. Raises ValueError where a text is not such a record.
+last bit of every effort and difficulty. Raises ValueError where a text is not such a record.
 """
 
 from __future__ import annotations
@@ -78,7 +78,7 @@ def _verdict_in(data: list[Any]) -> Verdict:
 def _grade_out(grade: Grade) -> dict[str, Any]:
     return {
         "effort": grade.effort,
-        "band": grade.band,
+        "difficulty": grade.difficulty,
         "singles_only": grade.singles_only,
         "reached": grade.path.reached,
         "steps": [[getattr(step, name) for name in Step.__slots__] for step in grade.path.steps],
@@ -87,7 +87,7 @@ def _grade_out(grade: Grade) -> dict[str, Any]:
 
 def _grade_in(data: dict[str, Any]) -> Grade:
     path = SolvePath(tuple(map(_step_in, data["steps"])), data["reached"])
-    return Grade(path, data["effort"], data["band"], data["singles_only"])
+    return Grade(path, data["effort"], data["difficulty"], data["singles_only"])
 
 
 def _step_in(values: list[Any]) -> Step:

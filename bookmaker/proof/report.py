@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any, assert_never
 
+from bookmaker.grade.bands import figure
 from bookmaker.grade.model import Step
 from bookmaker.manifest.model import Manifest
 from bookmaker.proof.model import Proof
@@ -32,18 +33,28 @@ def verdict_word(verdict: Verdict) -> str:
 
 
 def report(manifest: Manifest, proofs: tuple[Proof, ...]) -> dict[str, Any]:
-    """The whole report, ready for JSON. Effort is rounded to 0.001; seconds are wall time and differ between runs."""
-    return {"book": manifest.title, "puzzles": [puzzle_report(manifest.band_names, proof) for proof in proofs]}
+    """The whole report, ready for JSON. Effort is rounded to 0.001, difficulty cut off there, so that its first digit
+    is the band; seconds are wall time and differ between runs."""
+    titles = [chapter.title for chapter in manifest.chapters]
+    chapters = [titles[proof.entry.chapter] if titles else "" for proof in proofs]
+    puzzles = zip(proofs, chapters, strict=True)
+    return {
+        "book": manifest.title,
+        "puzzles": [puzzle_report(manifest.band_names, proof, chapter) for proof, chapter in puzzles],
+    }
 
 
-def puzzle_report(band_names: Sequence[str], proof: Proof) -> dict[str, Any]:
-    """One puzzle's part of the report."""
+def puzzle_report(band_names: Sequence[str], proof: Proof, chapter: str = "") -> dict[str, Any]:
+    """One puzzle's part of the report; `chapter` is the title of the one it stands in, if the book has chapters."""
     entry, graded = proof.entry, proof.grade
     first, second = _solutions(proof.verdict)
     return {
         "id": entry.id,
         "title": entry.title,
         "setter": entry.setter,
+        "chapter": chapter or None,
+        "shown": str(entry.shown) if entry.shown else None,
+        "permission": entry.permission or None,
         "size": entry.puzzle.grid.size,
         "grid": entry.puzzle.grid.called,
         "givens": entry.puzzle.givens_text,
@@ -56,6 +67,7 @@ def puzzle_report(band_names: Sequence[str], proof: Proof) -> dict[str, Any]:
         "count_complete": proof.tally.complete if proof.tally else None,
         "band": graded.band if graded else None,
         "band_name": band_names[graded.band - 1] if graded else None,
+        "difficulty": float(figure(graded.difficulty, 3)) if graded else None,
         "effort": round(graded.effort, 3) if graded else None,
         "hardest": graded.path.hardest.technique if graded and graded.path.hardest else None,
         "singles_only": graded.singles_only if graded else None,

@@ -8,7 +8,6 @@ from random import Random
 from bookmaker.archive import Card, Catalogue
 from bookmaker.assemble.brief import make_plan, open_brief
 from bookmaker.assemble.model import Plan
-from bookmaker.grade.bands import CUTS
 from bookmaker.symmetry import Keys
 from bookmaker.trouble import BookTroubles, Desk
 
@@ -22,7 +21,6 @@ def card(number: int, rng: Random) -> Card:
     kinds = tuple(sorted(rng.sample(KINDS, rng.choice((0, 1, 1, 2)))))
     family = "sums" if "cage" in kinds or "arrow" in kinds else "relations" if kinds else "classic"
     band = rng.randint(1, 5)
-    cuts = (0.0, *CUTS[family], 2 * CUTS[family][-1])
     return Card(
         id=f"p{number}",
         file="store/all.yaml",
@@ -34,8 +32,7 @@ def card(number: int, rng: Random) -> Card:
         state=rng.choice(("granted", "own", "asked", "none")),
         kinds=kinds,
         family=family,
-        band=band,
-        effort=rng.uniform(cuts[band - 1], cuts[band]),
+        difficulty=band + rng.random(),
         keys=Keys(f"key {number if rng.random() < 0.9 else 0}", "", ""),
     )
 

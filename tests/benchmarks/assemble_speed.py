@@ -27,7 +27,7 @@ from bookmaker.assemble.brief import make_plan, open_brief
 from bookmaker.assemble.model import Plan
 from bookmaker.assemble.optimiser import solve
 from bookmaker.assemble.program import model_of
-from bookmaker.grade.bands import CUTS
+from bookmaker.grade.bands import FAMILIES
 from bookmaker.rules import kinds
 from bookmaker.symmetry import Keys
 from bookmaker.trouble import Desk
@@ -60,9 +60,8 @@ def catalogue(count: int, seed: int = 1) -> Catalogue:
     cards, history = [], {}
     for number in range(count):
         picked = tuple(sorted(rng.sample(words, rng.choice((0, 1, 1, 1, 2)))))
-        family = rng.choice(tuple(CUTS)) if picked else "classic"
+        family = rng.choice(FAMILIES) if picked else "classic"
         band = rng.choices((1, 2, 3, 4, 5), (3, 4, 4, 3, 2))[0]
-        cuts = (0.0, *CUTS[family], 2 * CUTS[family][-1])
         keys = Keys(f"{seed}-{number}", "", "")
         if rng.random() < 0.2:
             history[keys.puzzle] = ("An older book",)
@@ -79,8 +78,7 @@ def catalogue(count: int, seed: int = 1) -> Catalogue:
                 state=rng.choices(("granted", "own", "asked", "none"), (6, 2, 1, 1))[0],
                 kinds=picked,
                 family=family,
-                band=band,
-                effort=rng.uniform(cuts[band - 1], cuts[band]),
+                difficulty=band + rng.random(),
                 keys=keys if count else NO_KEYS,
             )
         )

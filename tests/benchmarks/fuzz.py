@@ -46,8 +46,8 @@ def _layouts() -> tuple[bytes, ...]:
 
 
 DOORS: dict[str, tuple[int, st.SearchStrategy[Any], Callable[[Path, Any], None]]] = {
-    "sound books": (16, books.sound(), doors.sound_book),
-    "nearly sound books": (26, books.nearly_sound(), doors.book),
+    "sound books": (14, books.sound(), doors.sound_book),
+    "nearly sound books": (24, books.nearly_sound(), doors.book),
     "hostile books": (20, books.HOSTILE, doors.book),
     "books printed": (2, books.sound() | books.nearly_sound(), doors.printed_book),
     "spreadsheets": (4, _harmed(doors.tables), doors.table),
@@ -55,6 +55,8 @@ DOORS: dict[str, tuple[int, st.SearchStrategy[Any], Callable[[Path, Any], None]]
     "layouts": (8, _harmed(_layouts), lambda _, found: doors.layout(found.decode(errors="replace"))),
     "fonts": (4, _harmed(doors.fonts), doors.font),
     "pictures": (6, _harmed(doors.pictures), doors.picture),
+    "tables of times": (2, _harmed(doors.results), doors.times),
+    "calibrations": (2, _harmed(lambda: (doors.CALIBRATION.encode(),)), doors.calibration),
     "PDF files": (10, _harmed(doors.pdfs), lambda _, found: doors.pdf(found)),
 }
 """For each door its share of the cases in percent, what comes in, and who receives it."""

@@ -22,7 +22,7 @@ ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
 from bookmaker.grade import Grade, grade
-from bookmaker.grade.bands import FAMILIES, band_of
+from bookmaker.grade.bands import FAMILIES, difficulty_of
 from bookmaker.grade.effort import WEIGHTS
 from bookmaker.grade.marks import mark_of
 from bookmaker.grade.state import ground_of, start
@@ -155,14 +155,14 @@ def forced_row(sample: Sample) -> None:
 
 
 def perturbed(family: str, sample: Sample) -> None:
-    bands = [band_of(grade(puzzle, solution).effort, family) for puzzle, solution in sample]
+    bands = [grade(puzzle, solution).band for puzzle, solution in sample]
     for field in fields(WEIGHTS):
         shares = []
         for factor in (0.5, 2.0):
             value = getattr(WEIGHTS, field.name)
             weights = replace(WEIGHTS, **{field.name: type(value)(value * factor)})
             efforts = [grade(puzzle, solution, weights).effort for puzzle, solution in sample]
-            moved = sum(band_of(e, family) != band for e, band in zip(efforts, bands, strict=True))
+            moved = sum(int(difficulty_of(e, family)) != band for e, band in zip(efforts, bands, strict=True))
             shares.append(f"{100 * moved / len(sample):3.0f} %")
         print(f"6 {family}: {field.name} halved, doubled moves {', '.join(shares)} to another band", flush=True)
 

@@ -18,8 +18,8 @@ from tests.layout.sample_book import picked, sample_book, sample_manifest, sampl
 def test_puzzles_are_numbered_from_one_in_book_order() -> None:
     puzzles = sample_book().puzzles
     assert [puzzle.number for puzzle in puzzles] == list(range(1, len(puzzles) + 1))
-    efforts = [puzzle.rating.effort for puzzle in puzzles]
-    assert efforts == sorted(efforts)
+    difficulties = [puzzle.rating.difficulty for puzzle in puzzles]
+    assert difficulties == sorted(difficulties)
 
 
 def test_parts_stand_in_their_order() -> None:

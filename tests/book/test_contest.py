@@ -45,10 +45,10 @@ def test_check_digits_are_those_of_the_solution() -> None:
     assert check_digits(replace(puzzle, solution=None)) == ()
 
 
-@pytest.mark.parametrize(("effort", "points"), [(0, 5), (30, 5), (100, 10), (225, 15), (2500, 50)])
-def test_points_follow_the_square_root_of_the_effort_in_fives(effort: float, points: int) -> None:
+@pytest.mark.parametrize(("difficulty", "points"), [(1.0, 10), (1.24, 10), (1.26, 15), (3.0, 30), (5.9, 60)])
+def test_points_are_ten_times_the_difficulty_in_fives(difficulty: float, points: int) -> None:
     (puzzle,) = picked("kettle").puzzles
-    assert usual_points(replace(puzzle, rating=Rating(1, "", effort, (), ()))) == points
+    assert usual_points(replace(puzzle, rating=Rating(1, "", difficulty, (), ()))) == points
 
 
 def test_points_can_be_given() -> None:

@@ -32,7 +32,7 @@ def test_workers_gather_what_one_makes() -> None:
 def test_proofs_come_without_their_paths() -> None:
     for (proof, puzzle), entry in zip(gathered(NoStore()), MANIFEST.entries, strict=True):
         assert (proof.entry, proof.grade, proof.solution) == (entry, None, puzzle.solution)
-        assert puzzle.rating is not None and puzzle.rating.effort > 0
+        assert puzzle.rating is not None and puzzle.rating.difficulty > 0
 
 
 def test_what_is_found_out_is_kept_and_taken_along(tmp_path: Path) -> None:

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+import json
 from pathlib import Path
 from shutil import copytree
 
 import pytest
 
+from bookmaker.grade.bands import VERSION
+from bookmaker.manifest import load
 from tests.archive.test_catalogue import COPY, EASY, FILES
 from tests.cli.running import run
 from tests.manifest.books import GIVENS, write
@@ -97,7 +100,7 @@ archive: store
 brief:
   title: Two of them
   puzzles: 2
-  bands: {Summit: none}
+  bands: {Climb: none}
 """
 
 
@@ -133,8 +136,24 @@ def test_a_brief_that_cannot_be_met_says_why_and_writes_nothing(stocked: Path) -
     result = run("assemble", club / "brief.yaml", "--out", club / "mine")
     assert result.exit_code == 1
     assert not (club / "mine").exists()
-    for said in ("these demands clash", "brief.yaml:4:12: puzzles: 3", "bands: Summit: none", "the nearest collection"):
+    for said in ("these demands clash", "brief.yaml:4:12: puzzles: 3", "bands: Climb: none", "the nearest collection"):
         assert said in result.stderr
+
+
+def test_a_collection_goes_by_the_clubs_own_times(stocked: Path) -> None:
+    """With a calibration by which the hard puzzle is no Climb, a brief without Climbs takes it, and puts it first."""
+    club = stocked
+    write(club, {"brief.yaml": BRIEF.replace("puzzles: 2", "puzzles: 3")})
+    (hard,) = (entry for entry in load(club / "store" / "more.yaml").entries if entry.id == "hard")
+    timed = f"grades: {VERSION}\npuzzles:\n- {{puzzle: {hard.fingerprint}, difficulty: 1.2}}\n"
+    write(club, {"calibration.yaml": timed})
+    option = ("--calibration", club / "calibration.yaml")
+    assert run("assemble", club / "brief.yaml", "--out", club / "mine", *option).exit_code == 0
+    told = json.loads(run("proof", club / "mine", "--json", "-", *option).stdout)["puzzles"]
+    assert (told[0]["id"], told[0]["difficulty"]) == ("hard", 1.2)
+    assert len(told) == 3
+    listed = run("archive", club / "store", "--band", "Stroll", *option)
+    assert "hard" in [line.split()[0] for line in listed.stdout.splitlines()]
 
 
 def test_pages_are_held_to_the_true_count(stocked: Path) -> None:

@@ -152,7 +152,7 @@ def test_the_table_keeps_to_its_window(columns: int) -> None:
     assert len(table) == len(whole)
     if max(map(len, whole)) <= columns:
         assert table == whole
-    for head in ("title", "verdict", "band", "effort", "hardest step"):
+    for head in ("title", "verdict", "band", "diff", "hardest step"):
         assert head in table[0]
     starts = [table[0].index(head) for head in ("title", "verdict", "band")]
     assert all(line[start - len(GAP) : start] == GAP for line in table for start in starts)

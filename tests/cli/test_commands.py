@@ -46,7 +46,7 @@ def test_proof_prints_a_line_a_puzzle(book: Path) -> None:
     result = run("proof", book)
     assert result.exit_code == 0, result.output
     head, row = result.stdout.splitlines()
-    assert head.split() == ["no.", "title", "setter", "rules", "verdict", "band", "effort", "hardest", "step"]
+    assert head.split() == ["no.", "title", "setter", "rules", "verdict", "band", "difficulty", "hardest", "step"]
     assert row.startswith("  1  Six by Six  Wick    classic  unique   Stroll")
 
 
@@ -91,7 +91,8 @@ def test_proof_writes_json_with_the_fields_promised(book: Path) -> None:
     (puzzle,) = report["puzzles"]
     assert {
         "id", "title", "size", "grid", "givens", "rules", "verdict", "solution", "other_solution", "solutions_counted",
-        "band", "band_name", "effort", "hardest", "singles_only", "reached_by_logic", "steps", "seconds",
+        "band", "band_name", "difficulty", "effort", "hardest", "singles_only", "reached_by_logic", "steps", "seconds",
+        "chapter", "permission", "shown",
     } <= set(puzzle)  # fmt: skip
     assert puzzle["size"] == 6
     assert puzzle["grid"] == "classic"

@@ -7,7 +7,6 @@ import random
 import pytest
 
 from bookmaker.grade import grade
-from bookmaker.grade.bands import CUTS, band_of, family_of
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules.common.contract import RuledPuzzle
@@ -52,12 +51,3 @@ def test_a_forced_thermometer_grades_as_the_classic_that_is_left() -> None:
         left: RuledPuzzle = Puzzle(CLASSIC, (*range(1, 10), *givens[9:]))
         marked: RuledPuzzle = Puzzle(CLASSIC, (*(0,) * 9, *givens[9:]), (Thermometer((tuple(range(9)),)),))
         assert grade(marked, relabelled).effort == pytest.approx(grade(left, relabelled).effort + 9)
-
-
-def test_bands_rise_and_every_family_has_cuts() -> None:
-    for family in CUTS:
-        assert list(CUTS[family]) == sorted(set(CUTS[family]))
-        assert [band_of(effort, family) for effort in (0.0, *CUTS[family])] == [1, 2, 3, 4, 5]
-    for family in CUTS:
-        puzzle, _ = next(corpus(family, 1))
-        assert family_of(puzzle) == family

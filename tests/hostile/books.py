@@ -70,7 +70,7 @@ def puzzles(draw: st.DrawFn, name: str) -> str:
 def sound(draw: st.DrawFn) -> str:
     """A manifest without a mistake; titles may hold what no font can print."""
     count = draw(st.integers(1, 3))
-    order = draw(st.sampled_from(["", "  order: effort\n", "  order: listed\n"]))
+    order = draw(st.sampled_from(["", "  order: difficulty\n", "  order: listed\n"]))
     head = f"book:\n  title: {_quoted(draw(WORDS))}\n  permission: given\n{order}puzzles:\n"
     return head + "".join(textwrap.indent(draw(puzzles(f"p{i}")), "  ") for i in range(count))
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from functools import cache
 from io import BytesIO
+from math import isfinite
 from pathlib import Path
 
 from PIL import Image
@@ -23,6 +24,7 @@ from bookmaker.preflight import inspect
 from bookmaker.proof import Proof, prove_all
 from bookmaker.resources import shipped
 from bookmaker.solve.verdict import Several, Unique
+from bookmaker.times import assess, calibrated, read_calibration, read_results
 from bookmaker.trouble import BookTroubles, Desk, Place
 from bookmaker.typeface import Typeface, font_files
 from tests.assemble.pools import pool
@@ -30,6 +32,7 @@ from tests.cli.running import run
 from tests.dump import dump
 from tests.layout.sample_book import picked, sample_proofs
 from tests.manifest.test_hostile import try_book
+from tests.times.clubs import graded, sheet
 
 DEMO = Path(__file__).resolve().parents[2] / "demo_book"
 
@@ -160,6 +163,39 @@ def picture(folder: Path, content: bytes) -> None:
     desk = Desk()
     found = read_picture(Word(Place(str(folder / "book.yaml"), 1, 1), "picture.png"), desk)
     assert (found is None) == bool(desk.found)
+
+
+@cache
+def results() -> tuple[bytes, ...]:
+    """Tables of results, in both shapes."""
+    wide = sheet([2.0, 3.0, 4.0], ["puzzle-1", "Puzzle B", "3"], 9, 1)
+    listed = 'Minutes,Name,Puzzle\n12:30,Ada,1\n"9,5",Ada,2\n,Bo,1\n>45,Bo,2\n'
+    return wide.encode(), listed.encode("utf-16")
+
+
+def times(folder: Path, content: bytes) -> None:
+    """Read the results and say what there is to say of them, or what is wrong with them."""
+    (folder / "results.csv").write_bytes(content)
+    try:
+        read = read_results(folder / "results.csv", [proof.entry for proof in graded(12)])
+        assert read.attempts
+        found = assess(read, graded(12))
+        assert all(isfinite(measured.both) for measured in found.puzzles)
+    except BookTroubles as troubles:
+        assert all(trouble.text for trouble in troubles.troubles)
+
+
+CALIBRATION = "grades: 6\nfamilies:\n  sums: +0.40\npuzzles:\n  - puzzle: abc    # one\n    difficulty: 3.412\n"
+
+
+def calibration(folder: Path, content: bytes) -> None:
+    """Read it and use it, or be told why not."""
+    (folder / "calibration.yaml").write_bytes(content)
+    try:
+        found = read_calibration(folder / "calibration.yaml")
+        assert all(1 <= proof.grade.difficulty < 6 for proof in calibrated(graded(3), found) if proof.grade)
+    except BookTroubles as troubles:
+        assert all(trouble.text for trouble in troubles.troubles)
 
 
 @cache

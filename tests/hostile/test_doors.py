@@ -86,6 +86,20 @@ def test_pdfs(data: st.DataObject) -> None:
     doors.pdf(data.draw(damaged(whole) | swapped(whole)))
 
 
+@STEADY
+@given(st.data())
+def test_results(tmp_path: Path, data: st.DataObject) -> None:
+    whole = data.draw(st.sampled_from(doors.results()))
+    doors.times(tmp_path, data.draw(damaged(whole) | swapped(whole)))
+
+
+@STEADY
+@given(st.data())
+def test_calibrations(tmp_path: Path, data: st.DataObject) -> None:
+    whole = doors.CALIBRATION.encode()
+    doors.calibration(tmp_path, data.draw(damaged(whole) | swapped(whole)))
+
+
 def test_a_damaged_font_is_named(tmp_path: Path) -> None:
     whole = bytearray(doors.fonts()[0])
     whole[1000] ^= 1

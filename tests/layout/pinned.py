@@ -37,8 +37,8 @@ from bookmaker.tell.scenes import Scene
 from tests.layout.sample_book import sample_manifest, sample_proofs
 
 RATINGS = {
-    "morning": Rating(2, "Ramble", 41.0, (3.0, 2.0, 9.0, 4.0, 2.0, 1.5, 1.0), (2,), 23),
-    "stairs": Rating(4, "Climb", 1234.5, (40.0, 22.0, 310.0, 60.0, 18.0, 7.0, 120.0, 9.0, 3.0, 1.0), (2, 6), 71),
+    "morning": Rating(2, "Ramble", 2.4, (3.0, 2.0, 9.0, 4.0, 2.0, 1.5, 1.0), (2,), 23),
+    "stairs": Rating(4, "Climb", 4.7, (40.0, 22.0, 310.0, 60.0, 18.0, 7.0, 120.0, 9.0, 3.0, 1.0), (2, 6), 71),
 }
 HINTED = {
     "morning": Hints(

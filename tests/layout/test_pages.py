@@ -193,6 +193,38 @@ def test_every_puzzle_leads_to_its_key_and_back_with_the_right_page_numbers(name
 
 
 @pytest.mark.parametrize("name", BOOKS)
+def test_puzzles_stand_in_order_of_difficulty_on_every_page_and_no_ridge_contradicts_it(name: str) -> None:
+    """In the book, its contents, its keys and its credits; ridges are looked for beside a puzzle's link or in it."""
+    puzzles = {puzzle.id: puzzle for puzzle in sample_book().puzzles}
+    easiest_first = sorted(puzzles, key=lambda id: puzzles[id].rating.difficulty)
+    assert easiest_first == list(puzzles)
+    met: dict[str, list[str]] = {"puzzle": [], "key": [], "links": [], "ridges": []}
+    for items in flattened(f"{name} book"):
+        for item in items:
+            for kind in ("puzzle", "key"):
+                met[kind] += [at.split()[1] for at in item.names if at.startswith(f"{kind} ")]
+            ridges = [int(at.split()[1]) for at in item.names if at.startswith("ridge ")]
+            if ridges and item.inside("puzzle "):
+                assert ridges == [puzzles[met["puzzle"][-1]].rating.band]
+        links = [item for item in items if isinstance(item.item, Link) and item.item.target.startswith("puzzle ")]
+        for item in (item for item in links if not item.inside("key ")):
+            id = item.item.target.split()[1]
+            met["links"].append(id)
+            beside = [other for other in items if other.inside("ridge ") and item.box[1] < middle(other) < item.box[3]]
+            if beside:
+                met["ridges"].append(id)
+                assert {at for other in beside for at in other.names} == {f"ridge {puzzles[id].rating.band}"}
+    assert list(dict.fromkeys(met["puzzle"])) == list(dict.fromkeys(met["key"])) == easiest_first
+    assert met["ridges"] == easiest_first  # in the contents
+    assert met["links"] == 6 * easiest_first  # from the contents, three hints, the keys and the credits
+
+
+def middle(item: Flat) -> float:
+    """Half way down."""
+    return (item.box[1] + item.box[3]) / 2
+
+
+@pytest.mark.parametrize("name", BOOKS)
 def test_a_puzzle_page_says_all_there_is_to_say(name: str) -> None:
     pages = flattened(f"{name} book")
     for puzzle in sample_book().puzzles:
@@ -208,7 +240,7 @@ def test_a_puzzle_page_says_all_there_is_to_say(name: str) -> None:
             *(m.text for m in puzzle.rules.marks),
         ):
             assert unparted(piece) in unparted(words), piece
-        assert f"{puzzle.rating.band_name}  ·  effort {puzzle.rating.effort:.0f}" in words
+        assert f"{puzzle.rating.band_name}  ·  difficulty {puzzle.rating.figure}" in words
         assert any(item.inside(f"ridge {puzzle.rating.band}") for item in here)
         for mark in puzzle.rules.marks:
             assert any(item.inside(f"sample {mark.sample.rule.kind}") for item in here)

@@ -1,4 +1,4 @@
-"""The fixed corpus of each family of puzzles, from which the bands' cut points were taken once. Drawn from a seed.
+"""The fixed corpus of each family of puzzles, by which the bands' cut points were set. Drawn from a seed.
 
 In: a family's name. Out: puzzles with their solutions. A random solution is drawn and marks are read off it; then
 givens are taken away in random order while the puzzle stays unique, and 0 to 8 of those taken are put back, so that
@@ -22,10 +22,10 @@ from bookmaker.solve.verdict import Solution
 from tests.makers.grow import cage_layout, empty_grid, needed_givens, random_solution, rising_chains
 
 BACK = 8
-"""At most so many givens are put back."""
+"""At most so many givens are put back, unless more are asked for."""
 
 
-def corpus(family: str, count: int, seed: int = 1) -> Iterator[tuple[RuledPuzzle, Solution]]:
+def corpus(family: str, count: int, seed: int = 1, back: int = BACK) -> Iterator[tuple[RuledPuzzle, Solution]]:
     """So many puzzles of a family; the first of a longer corpus are those of a shorter one."""
     for number in range(count):
         rng = Random(f"{family} {seed} {number}")
@@ -34,7 +34,7 @@ def corpus(family: str, count: int, seed: int = 1) -> Iterator[tuple[RuledPuzzle
         bare: RuledPuzzle = Puzzle(CLASSIC, (0,) * 81, rules)
         givens = list(needed_givens(problem_of(bare), solution, rng))
         taken = [cell for cell, digit in enumerate(givens) if not digit]
-        for cell in rng.sample(taken, rng.randint(0, BACK)):
+        for cell in rng.sample(taken, rng.randint(0, back)):
             givens[cell] = solution[cell]
         yield Puzzle(CLASSIC, tuple(givens), rules), solution
 

@@ -80,7 +80,7 @@ def test_what_need_not_be_said(tmp_path: Path) -> None:
         tmp_path, {"book.yaml": f"book: {{title: T, editor: }}\npuzzles:\n- id: a\n  note:\n  givens: {GIVENS}\n"}
     )
     assert (book.order, book.layout, book.layout_place, book.band_names, book.chapters) == (
-        "effort",
+        "difficulty",
         "",
         None,
         BAND_NAMES,
@@ -151,7 +151,7 @@ def test_a_file_of_puzzles_alone_is_a_book_too(text: str, tmp_path: Path) -> Non
 def test_a_plain_list(tmp_path: Path) -> None:
     text = f"# from the club\n\n{GIVENS}\n  {GIVENS.replace('0', '.')[::-1]}  Low Tide #2\n{'.' * 81} # none yet\n"
     book = read(tmp_path, {"list.txt": text}, "list.txt")
-    assert (book.title, book.order) == ("list", "effort")
+    assert (book.title, book.order) == ("list", "difficulty")
     assert [(e.id, e.title, e.place.line, e.place.column) for e in book.entries] == [
         ("1", "", 3, 1),
         ("2", "Low Tide #2", 4, 3),

@@ -78,7 +78,7 @@ def test_another_count_is_another_question(store: FileStore, calls: list[str]) -
 @pytest.mark.parametrize(
     "harm",
     [
-        "UPDATE proofs SET text = replace(text, '\"band\":', '\"bend\":')",
+        "UPDATE proofs SET text = replace(text, '\"difficulty\":', '\"dificulty\":')",
         "UPDATE proofs SET text = ''",
         "UPDATE proofs SET seal = 'x'",
         "UPDATE proofs SET text = NULL",

@@ -184,7 +184,7 @@ def _setter(puzzle: BookPuzzle, layout: Layout, x: float, measure: float) -> tup
 def _band_words(puzzle: BookPuzzle) -> str:
     if puzzle.rating is None:
         return puzzle.flaw
-    said = points_said(puzzle.points) if puzzle.points else f"effort {puzzle.rating.effort:.0f}"
+    said = points_said(puzzle.points) if puzzle.points else f"difficulty {puzzle.rating.figure}"
     return f"{puzzle.rating.band_name}  ·  {said}"
 
 

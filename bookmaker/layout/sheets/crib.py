@@ -89,7 +89,7 @@ def _head(puzzle: BookPuzzle, scenes: Mapping[int, Scene], layout: Layout) -> It
     said += [f"first shown {puzzle.shown}"] if puzzle.shown else []
     items = [Text(0.0, (1 - DROP) * line, ", ".join(said), type.note.font, type.note.size)] if said else []
     if puzzle.rating:
-        words = f"{puzzle.rating.band_name}  ·  effort {puzzle.rating.effort:.0f}"
+        words = f"{puzzle.rating.band_name}  ·  difficulty {puzzle.rating.figure}"
         items.append(Text(measure, (1 - DROP) * line, words, type.label.font, type.label.size, anchor="end"))
     yield Row(line / 4)
     yield Row(line, tuple(items))

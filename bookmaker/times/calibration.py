@@ -1,0 +1,137 @@
+"""A calibration: what a club's times change about grades, in a file that other commands take with `--calibration`.
+
+In: an assessment. Out: the text of the file; from such a file a `Calibration`; from it and proofs the same proofs with
+other difficulties. A puzzle that was timed gets the difficulty that its grade and its times say together; every other
+one is shifted as far as its family. Puzzles are known by what they are, not by their ids: a changed puzzle is no longer
+the one that was timed.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, replace
+from pathlib import Path
+
+from bookmaker.archive import Catalogue
+from bookmaker.grade.bands import FAMILIES, VERSION, bounded, family_of, figure, level
+from bookmaker.manifest.textfile import read_file
+from bookmaker.manifest.yamlfile import parse_yaml
+from bookmaker.placed import Node, Word, read_fields, read_items, read_text, read_whole
+from bookmaker.proof.model import Proof
+from bookmaker.times.assessment import Assessment
+from bookmaker.trouble import Desk, Place, Trouble, quoted
+
+MOST_BANDS = 4.0
+"""No family is shifted farther."""
+
+_BANDS = re.compile(r"[+-]?[0-9](?:\.[0-9]{1,4})?")
+_DIFFICULTY = re.compile(r"[1-5]\.[0-9]{1,6}|[1-5]")
+
+
+@dataclass(frozen=True, slots=True)
+class Calibration:
+    """Shifts in bands by family, and difficulties by puzzles' fingerprints. `warnings` are worth a look."""
+
+    families: Mapping[str, float]
+    puzzles: Mapping[str, float]
+    warnings: tuple[Trouble, ...] = ()
+
+    def difficulty(self, graded: float, fingerprint: str, family: str) -> float:
+        """What the times make of a difficulty that was graded."""
+        if fingerprint in self.puzzles:
+            return self.puzzles[fingerprint]
+        shift = self.families.get(family, 0.0)
+        return bounded(level(graded) + shift) if shift and graded > 1 else graded
+
+
+def calibrated(proofs: Iterable[Proof], calibration: Calibration) -> tuple[Proof, ...]:
+    """The proofs with the difficulties that the calibration gives their puzzles; those without a grade as they are."""
+    return tuple(calibrated_proof(proof, calibration) for proof in proofs)
+
+
+def calibrated_catalogue(catalogue: Catalogue, calibration: Calibration) -> Catalogue:
+    """The same for an archive's cards."""
+    return replace(
+        catalogue,
+        cards=tuple(
+            replace(card, difficulty=calibration.difficulty(card.difficulty, card.fingerprint, card.family))
+            if card.band
+            else card
+            for card in catalogue.cards
+        ),
+    )
+
+
+def calibrated_proof(proof: Proof, calibration: Calibration) -> Proof:
+    """One proof with the difficulty that the calibration gives its puzzle."""
+    entry, grade = proof.entry, proof.grade
+    if grade is None:
+        return proof
+    difficulty = calibration.difficulty(grade.difficulty, entry.fingerprint, family_of(entry.puzzle))
+    return replace(proof, grade=replace(grade, difficulty=difficulty))
+
+
+def calibration_text(found: Assessment, source: str) -> str:
+    """The file, for people to read and for `read_calibration`; `source` names the table of results."""
+    lines = [
+        f"# Written by “bookmaker times” from {source}: {found.solvers} solvers, {len(found.puzzles)} puzzles.",
+        "# Other commands use it with --calibration. Families are harder than graded by this many bands (easier with a",
+        "# minus); a puzzle's difficulty is what its grade and its times suggest together.",
+        f"grades: {VERSION}",
+        "families:",
+        *(f"  {family}: {shift.bands:+.2f}" for family, shift in found.families.items()),
+        "puzzles:",
+    ]
+    for measured in found.puzzles:
+        entry = measured.proof.entry
+        lines += [
+            f"  - puzzle: {entry.fingerprint}    # {entry.id}",
+            f"    difficulty: {figure(bounded(measured.both), 3)}",
+        ]
+    return "\n".join(lines) + "\n"
+
+
+def read_calibration(path: Path) -> Calibration:
+    """The calibration in a file. Raises BookTroubles with every mistake in it."""
+    desk, file = Desk(), str(path)
+    text = read_file(path, file, Place(file), desk)
+    root = parse_yaml(text, file, desk) if text is not None else None
+    desk.raise_errors()
+    assert root is not None
+    fields = read_fields(root, "a calibration", desk, ("grades", "families", "puzzles"), ("grades",))
+    version = read_whole(fields["grades"], "“grades”", desk, 0, 10**6) if "grades" in fields else None
+    families = _families(fields["families"], desk) if "families" in fields else {}
+    puzzles = dict(_puzzles(fields["puzzles"], desk)) if "puzzles" in fields else {}
+    if version is not None and version != VERSION:
+        said = "this calibration was made for the grades of another version: its shifts of families are ignored"
+        desk.warn(fields["grades"].place, "other-grades", said, "make a new one with “bookmaker times”")
+        families = {}
+    desk.raise_errors()
+    return Calibration(families, puzzles, tuple(desk.found))
+
+
+def _families(node: Node, desk: Desk) -> dict[str, float]:
+    shifts = {}
+    for family, word in read_fields(node, "“families”", desk, FAMILIES).items():
+        text = read_text(word, f"“{family}”", desk)
+        if text is not None and not (_BANDS.fullmatch(text) and abs(float(text)) <= MOST_BANDS):
+            said, hint = f"{quoted(text)} is no number of bands", "write a number such as +0.40 or -0.25, at most 4"
+            desk.error(word.place, "bad-shift", said, hint)
+        elif text is not None:
+            shifts[family] = float(text)
+    return shifts
+
+
+def _puzzles(node: Node, desk: Desk) -> Iterable[tuple[str, float]]:
+    for item in read_items(node, "“puzzles”", desk):
+        fields = read_fields(item, "a puzzle", desk, ("puzzle", "difficulty"), ("puzzle", "difficulty"))
+        mark, difficulty = fields.get("puzzle"), fields.get("difficulty")
+        if not isinstance(mark, Word) or difficulty is None:
+            continue
+        text = read_text(difficulty, "“difficulty”", desk)
+        if text is not None and not _DIFFICULTY.fullmatch(text):
+            said = f"{quoted(text)} is no difficulty"
+            desk.error(difficulty.place, "bad-difficulty", said, "write a number from 1 to just under 6, such as 3.4")
+        elif text is not None:
+            yield mark.value, float(text)
