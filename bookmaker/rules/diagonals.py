@@ -12,7 +12,7 @@ from typing import Self
 
 from bookmaker.display.items import Line, Point, Stroke
 from bookmaker.placed import Node, read_choice
-from bookmaker.puzzle.grid import Grid, House, boxed_grid
+from bookmaker.puzzle.grid import Grid, House, HouseRef, boxed_grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.candidates import locked_out
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
@@ -48,8 +48,10 @@ class Diagonals(Rule):
 
     def houses(self, grid: Grid) -> tuple[House, ...]:
         last = grid.size - 1
-        falling = House("the falling diagonal", tuple(grid.cell(i, i) for i in range(grid.size)))
-        rising = House("the rising diagonal", tuple(grid.cell(last - i, i) for i in range(grid.size)))
+        down = tuple(grid.cell(i, i) for i in range(grid.size))
+        up = tuple(grid.cell(last - i, i) for i in range(grid.size))
+        falling = House("the falling diagonal", down, HouseRef("diagonals", 1, down[0], "falling"))
+        rising = House("the rising diagonal", up, HouseRef("diagonals", 2, up[0], "rising"))
         return (falling,) * self.falling + (rising,) * self.rising
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:

@@ -10,7 +10,7 @@ from itertools import combinations
 from typing import Self
 
 from bookmaker.placed import Node
-from bookmaker.puzzle.grid import Grid, House
+from bookmaker.puzzle.grid import Grid, House, HouseRef
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.contract import Deduction
 from bookmaker.rules.common.wholegrid import WholeGridRule
@@ -80,7 +80,11 @@ class DisjointGroups(WholeGridRule):
 
     def houses(self, grid: Grid) -> tuple[House, ...]:
         return tuple(
-            House(f"the {_place_name(grid, place)} cells of the boxes", tuple(cells))
+            House(
+                f"the {_place_name(grid, place)} cells of the boxes",
+                tuple(cells),
+                HouseRef("disjoint-groups", place + 1, cells[0], "of-nine" if grid.box == (3, 3) else ""),
+            )
             for place, cells in enumerate(zip(*grid.regions, strict=True))
         )
 

@@ -14,7 +14,7 @@ from typing import Self
 from bookmaker.display.items import Stroke
 from bookmaker.placed import Node
 from bookmaker.puzzle.bits import digits_in
-from bookmaker.puzzle.grid import CLASSIC, Grid, House
+from bookmaker.puzzle.grid import CLASSIC, Grid, House, HouseRef
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.area import outline, read_areas
 from bookmaker.rules.common.candidates import removed_by
@@ -91,7 +91,10 @@ extra-region:
 
     def houses(self, grid: Grid) -> tuple[House, ...]:
         full = (cells for cells in self.regions if len(cells) == grid.size)
-        return tuple(House(f"the extra region at {grid.name(cells[0])}", cells) for cells in full)
+        return tuple(
+            House(f"the extra region at {grid.name(cells[0])}", cells, HouseRef("extra-region", number, cells[0]))
+            for number, cells in enumerate(full, 1)
+        )
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """One to three cells of a small region that share as many digits; full regions are houses and need no more."""

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from typing import Self
 
 from bookmaker.placed import Node
-from bookmaker.puzzle.grid import Grid, House, boxed_grid
+from bookmaker.puzzle.grid import Grid, House, HouseRef, boxed_grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
@@ -75,8 +75,8 @@ class Windows(Rule):
     def houses(self, grid: Grid) -> tuple[House, ...]:
         inner = _bands(grid)[1:]
         return tuple(
-            House(f"the window at {grid.name(cells[0])}", cells)
-            for cells in (_crossing(grid, rows, columns) for rows in inner for columns in inner)
+            House(f"the window at {grid.name(cells[0])}", cells, HouseRef("windows", number, cells[0]))
+            for number, cells in enumerate((_crossing(grid, rows, columns) for rows in inner for columns in inner), 1)
         )
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
