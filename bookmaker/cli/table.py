@@ -7,6 +7,7 @@ import unicodedata
 from bookmaker.audit import HOW_TO_INSTALL, auditor
 from bookmaker.grade.contradiction import contradiction, contradiction_words
 from bookmaker.manifest.model import Manifest
+from bookmaker.phrases import Phrasebook
 from bookmaker.proof import Proof
 from bookmaker.proof.report import verdict_word
 from bookmaker.puzzle.grid import Grid
@@ -77,7 +78,8 @@ def _kinds(puzzle: RuledPuzzle) -> str:
 def _hardest(proof: Proof) -> str:
     if proof.grade is None or proof.grade.path.hardest is None:
         return "–"
-    return proof.grade.path.hardest.technique + ("" if proof.grade.path.reached else " (not reached by logic)")
+    name = Phrasebook(proof.entry.puzzle.grid).technique(proof.grade.path.hardest.reason)
+    return name + ("" if proof.grade.path.reached else " (not reached by logic)")
 
 
 def _width(text: str) -> int:

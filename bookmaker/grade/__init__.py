@@ -6,7 +6,7 @@ from bookmaker.grade.bands import band_of, family_of
 from bookmaker.grade.effort import WEIGHTS, Weights
 from bookmaker.grade.model import Grade, SolvePath, Step
 from bookmaker.grade.path import walk
-from bookmaker.grade.singles import Kind
+from bookmaker.reasons import Rung
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.verdict import Solution
 
@@ -17,4 +17,4 @@ def grade(puzzle: RuledPuzzle, solution: Solution, weights: Weights = WEIGHTS) -
     """Grade a puzzle that was proven to have this one solution."""
     path = walk(puzzle, solution, weights)
     effort = path.effort
-    return Grade(path, effort, band_of(effort, family_of(puzzle)), all(step.rung <= Kind.NAKED for step in path.steps))
+    return Grade(path, effort, band_of(effort, family_of(puzzle)), all(step.rung <= Rung.NAKED for step in path.steps))

@@ -8,10 +8,10 @@ from __future__ import annotations
 
 import json
 from dataclasses import dataclass
-from sys import intern
 from typing import Any, assert_never
 
 from bookmaker.grade.model import Grade, SolvePath, Step
+from bookmaker.reasons import Rung, coding
 from bookmaker.solve.verdict import NoSolution, Several, Tally, Undecided, Unique, Verdict
 
 
@@ -81,7 +81,7 @@ def _grade_out(grade: Grade) -> dict[str, Any]:
         "band": grade.band,
         "singles_only": grade.singles_only,
         "reached": grade.path.reached,
-        "steps": [[getattr(step, name) for name in Step.__slots__] for step in grade.path.steps],
+        "steps": list(map(_step_out, grade.path.steps)),
     }
 
 
@@ -90,7 +90,12 @@ def _grade_in(data: dict[str, Any]) -> Grade:
     return Grade(path, data["effort"], data["band"], data["singles_only"])
 
 
+def _step_out(step: Step) -> list[Any]:
+    others = (step.rung, step.cells, step.placed, step.removed, step.openings, step.empty, step.effort)
+    return [coding.to_text(step.reason), *others]
+
+
 def _step_in(values: list[Any]) -> Step:
-    technique, rung, cells, placed, removed, because, openings, empty, effort = values
+    reason, rung, cells, placed, removed, openings, empty, effort = values
     pairs = tuple([(cell, digit) for cell, digit in placed]), tuple([(cell, digit) for cell, digit in removed])
-    return Step(intern(technique), rung, tuple(cells), *pairs, because, openings, empty, effort)
+    return Step(coding.from_text(reason), Rung(rung), tuple(cells), *pairs, openings, empty, effort)

@@ -20,6 +20,14 @@ class Bounds:
 
 
 @dataclass(frozen=True, slots=True)
+class Enclosed:
+    """The digits of the inner cells lie between those of the two ends, which therefore leave room for them."""
+
+    ends: Cells
+    inner: Cells
+
+
+@dataclass(frozen=True, slots=True)
 class OnlyDigits:
     """The cells can hold these digits only."""
 

@@ -17,6 +17,7 @@ from bookmaker.reasons.bymark import (
     Bounds,
     CommonSum,
     CountsTo,
+    Enclosed,
     FirstDigits,
     HeldByRest,
     LeftOver,
@@ -57,6 +58,7 @@ ByMark: TypeAlias = (
     | Bounds
     | CommonSum
     | CountsTo
+    | Enclosed
     | FirstDigits
     | HeldByRest
     | LeftOver
@@ -93,7 +95,7 @@ def spoken(claim: Claim) -> Spoken:
         found[role].update(dict.fromkeys(values))
 
     def walk(part: Any) -> None:
-        for name, role in _members(part.__class__):
+        for name, role in members(part.__class__):
             value = getattr(part, name)
             if value is None:
                 continue
@@ -134,7 +136,12 @@ def spoken(claim: Claim) -> Spoken:
     return Spoken(*(tuple(values) for values in found.values()))
 
 
+def name_of(claim: Claim) -> str:
+    """“locked”, “naked-subset”: what a claim is called where it is data."""
+    return "".join(f"-{c.lower()}" if c.isupper() else c for c in type(claim).__name__).removeprefix("-")
+
+
 @cache
-def _members(kind: type) -> tuple[tuple[str, str], ...]:
-    """Names of the members of a part of a claim, with those of their types."""
+def members(kind: type) -> tuple[tuple[str, str], ...]:
+    """Names of the members of a claim, or of a part of one, each with the name of its type (`roles.py`)."""
     return tuple((field.name, str(field.type)) for field in fields(kind))

@@ -17,13 +17,16 @@ from bookmaker.placed import Node, read_whole
 from bookmaker.puzzle.bits import digits_in, mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import MarkRef, Rung
+from bookmaker.reasons.bymark import NoPartner
+from bookmaker.reasons.marks import Line
 from bookmaker.rules.common.candidates import removed_by, sees
 from bookmaker.rules.common.chain import Chain, Complaint, lines_and_option, read_chains, unfillable
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.strokes import THIN, halo, trace
-from bookmaker.rules.common.wording import digits_listed, ends_named, the_or_each
+from bookmaker.rules.common.wording import the_or_each
 from bookmaker.solve.problem import Allowed, Constraint, relation
 from bookmaker.trouble import Desk
 
@@ -127,8 +130,14 @@ difference-line:
             found = list(self._partners(position, chain))
             yield from found
             if not found:
-                name = f"the difference line {ends_named(position.grid, chain)}"
-                yield from tried_out(position, chain, _leaps(self.least), name)
+                yield from tried_out(position, chain, _leaps(self.least), self._refer(chain))
+
+    def references(self, grid: Grid) -> tuple[MarkRef, ...]:
+        return tuple(map(self._refer, self.chains))
+
+    def _refer(self, chain: Chain) -> MarkRef:
+        """The line with its difference, which is not printed on it but said in its rule."""
+        return MarkRef(self.kind, chain, Line(chain[0], chain[-1]), str(self.least))
 
     def _partners(self, position: Position, chain: Chain) -> Iterator[Deduction]:
         """A digit needs a partner in each neighbour, and two different ones where the neighbours see each other."""
@@ -145,12 +154,8 @@ difference-line:
                     stays |= 1 << (digit - 1)
             removed = removed_by(position, {cell: stays})
             if removed:
-                gone = digits_listed((digit for _, digit in removed), "or")
-                words = (
-                    f"on the difference line {ends_named(grid, chain)}, the cells beside {grid.name(cell)} "
-                    f"have too few digits that are {self.least} or more away from {gone}"
-                )
-                yield Deduction(5, len(beside), (cell, *beside), removed, words)
+                claim = NoPartner(cell, tuple(digit for _, digit in removed), tuple(beside))
+                yield Deduction(Rung.SIMPLE, len(beside), (cell, *beside), removed, self._refer(chain), claim)
 
 
 @lru_cache(maxsize=16)

@@ -17,6 +17,8 @@ from bookmaker.placed import Node
 from bookmaker.puzzle.bits import span_mask
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import MarkRef, Rung
+from bookmaker.reasons.bymark import CommonSum
 from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.chain import Chain, Complaint, read_chains, unfillable
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
@@ -24,7 +26,7 @@ from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.strokes import BODY, Trace, halo, trace, tube
 from bookmaker.rules.common.sums import open_limits, sum_limits
-from bookmaker.rules.common.wording import ends_named, the_or_each
+from bookmaker.rules.common.wording import the_or_each
 from bookmaker.solve.problem import Constraint, Sum
 from bookmaker.trouble import Desk
 
@@ -131,6 +133,9 @@ region-sum-line:
     def sample(cls) -> Sample:
         return Sample(cls(((1, 2, 3),)), CLASSIC, 1, 4)
 
+    def references(self, grid: Grid) -> tuple[MarkRef, ...]:
+        return tuple(MarkRef.line(self.kind, chain) for chain in self.chains)
+
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Limits of the common sum and what they leave for each cell; then the whole line tried out."""
         grid = position.grid
@@ -146,12 +151,12 @@ region-sum-line:
                     low, high = sum_limits(position, [other for other in part if other != cell])
                     kept[cell] = span_mask(max(1, least - high), min(grid.size, most - low))
             removed = removed_by(position, kept)
-            name = f"the region-sum line {ends_named(grid, chain)}"
+            mark = MarkRef.line(self.kind, chain)
             if removed:
-                can = f"{least}" if least == most else f"{least} to {most}"
-                yield Deduction(6, len(parts), chain, removed, f"each part of {name} adds up to {can}")
+                claim = CommonSum(tuple(range(least, most + 1)))
+                yield Deduction(Rung.PAIR, len(parts), chain, removed, mark, claim)
             else:
-                yield from tried_out(position, chain, _equal_sums(tuple(len(part) for part in parts)), name)
+                yield from tried_out(position, chain, _equal_sums(tuple(len(part) for part in parts)), mark)
 
 
 def _dashes(way: Trace, start: float, end: float, gap: float, width: float, rim: float) -> Iterator[Item]:

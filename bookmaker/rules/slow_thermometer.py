@@ -15,13 +15,15 @@ from bookmaker.placed import Node
 from bookmaker.puzzle.bits import highest, lowest, span_mask
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import MarkRef, Rung
+from bookmaker.reasons.bymark import Bounds
 from bookmaker.rules.common.candidates import removed_by, sees
 from bookmaker.rules.common.chain import Chain, Complaint, read_chains
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Mark
 from bookmaker.rules.common.glass import thermometers
 from bookmaker.rules.common.rising import Step, slow_steps, too_high
-from bookmaker.rules.common.wording import ends_named, symbol, the_or_each
+from bookmaker.rules.common.wording import symbol, the_or_each
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.trouble import Desk
 
@@ -90,6 +92,9 @@ slow-thermometer:
     def sample(cls) -> Sample:
         return Sample(cls(((0, 1, 2),)), CLASSIC, 1, 3)
 
+    def references(self, grid: Grid) -> tuple[MarkRef, ...]:
+        return tuple(MarkRef.line(self.kind, chain) for chain in self.chains)
+
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Bounds along a chain, one more for each step between cells that see each other."""
         grid, masks = position.grid, position.masks
@@ -101,8 +106,8 @@ slow-thermometer:
             spans = {cell: span_mask(low, high) for cell, low, high in zip(chain, least, most, strict=True)}
             removed = removed_by(position, spans)
             if removed:
-                words = f"the slow thermometer {ends_named(grid, chain)} must not fall"
-                yield Deduction(5, len(chain), chain, removed, words)
+                bounds = Bounds(tuple(zip(chain, least, most, strict=True)))
+                yield Deduction(Rung.SIMPLE, len(chain), chain, removed, MarkRef.line(self.kind, chain), bounds)
 
 
 def _floors(grid: Grid, chain: Chain, lows: Sequence[int]) -> list[int]:

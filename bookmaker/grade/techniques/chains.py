@@ -10,16 +10,19 @@ from collections.abc import Iterator
 from functools import partial
 
 from bookmaker.grade.links import Strong, chain_between, shortest, strong_links
-from bookmaker.grade.state import Ground, State
+from bookmaker.grade.state import State
 from bookmaker.grade.technique import Finding, Technique
+from bookmaker.puzzle.grid import HouseRef
 from bookmaker.puzzle.position import Candidate
+from bookmaker.reasons import Reason, Rung
+from bookmaker.reasons.patterns import Chain, ChainLink
 
 
 class SingleDigitChain(Technique):
     """Along the places of one digit (two links are known as skyscraper or kite; colouring follows the same links)."""
 
-    name = "single-digit chain"
-    rung = 10
+    name = "single-digit-chain"
+    rung = Rung.CHAIN
 
     def find(self, state: State) -> Iterator[Finding]:
         yield from _findings(self, state, strong_links(state, cells=False), single=True)
@@ -28,8 +31,8 @@ class SingleDigitChain(Technique):
 class AlternatingChain(Technique):
     """Along strong links of all digits and of cells with two candidates."""
 
-    name = "alternating chain"
-    rung = 10
+    name = "alternating-chain"
+    rung = Rung.CHAIN
 
     def find(self, state: State) -> Iterator[Finding]:
         yield from _findings(self, state, strong_links(state), single=False)
@@ -38,10 +41,10 @@ class AlternatingChain(Technique):
 def _findings(technique: Technique, state: State, strong: Strong, single: bool) -> Iterator[Finding]:
     links, fallen = shortest(state, strong, single)
     for target, ends in sorted(fallen.items()):
-        words = partial(_words, state, strong, single, ends)
+        reason = partial(_reason, technique.name, state, strong, single, ends)
         again = partial(_again, state, strong, single, ends)
         cells = tuple(dict.fromkeys(cell for cell, _ in ends))
-        yield Finding(technique.name, technique.rung, cells, (target,), words, reach=links - 1, again=again)
+        yield Finding(technique.rung, cells, (target,), reason, reach=links - 1, again=again)
 
 
 def _again(state: State, strong: Strong, single: bool, ends: tuple[Candidate, Candidate], other: State) -> bool:
@@ -50,15 +53,16 @@ def _again(state: State, strong: Strong, single: bool, ends: tuple[Candidate, Ca
     return all(true in there.get(false, ()) for false, true in zip(chain[::2], chain[1::2], strict=True))
 
 
-def _words(state: State, strong: Strong, single: bool, ends: tuple[Candidate, Candidate]) -> str:
-    ground = state.ground
+def _reason(name: str, state: State, strong: Strong, single: bool, ends: tuple[Candidate, Candidate]) -> Reason:
     chain = chain_between(state, strong, single, ends)
-    told = ", so ".join(
-        f"{_said(ground, *true)}" if i else f"if {_said(ground, *false, no=True)}, {_said(ground, *true)}"
-        for i, (false, true) in enumerate(zip(chain[::2], chain[1::2], strict=True))
-    )
-    return f"{told}; one of the ends holds either way"
+    links = zip(chain[::2], chain[1::2], strict=True)
+    return Reason(name, None, Chain(tuple(ChainLink(*link, _house(state, *link)) for link in links)))
 
 
-def _said(ground: Ground, cell: int, digit: int, no: bool = False) -> str:
-    return f"{ground.grid.name(cell)} is {'not ' if no else ''}{ground.symbol(digit)}"
+def _house(state: State, false: Candidate, true: Candidate) -> HouseRef | None:
+    """The house in which the two are the digit's only places; None for the two digits of a cell."""
+    if false[0] == true[0]:
+        return None
+    both = 1 << false[0] | 1 << true[0]
+    board = state.boards[true[1]]
+    return next(area.ref for area in state.ground.areas if area.board & board == both)

@@ -16,6 +16,7 @@ from bookmaker.placed import Node
 from bookmaker.puzzle.grid import Grid, House
 from bookmaker.puzzle.position import Candidate, Position
 from bookmaker.puzzle.puzzle import Puzzle
+from bookmaker.reasons import Claim, MarkRef, Rung
 from bookmaker.rules.common.frame import Frame, Margins, Mark
 from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk
@@ -25,17 +26,17 @@ from bookmaker.trouble import Desk
 class Deduction:
     """A human step from one rule's marks: candidates that can go, and why.
 
-    `rung` is the place on the grade's ladder (5 one line's bounds or one cage's combinations, 6 one sum line's
-    limits, 7 a whole shape enumerated). `held` counts the constraints a person must hold together. `cells` are
-    where to look. `words` is a clause that explains, starting with the mark: “the thermometer from r1c1 has five
-    cells, so nothing above 5 fits in its bulb”.
+    `rung` is the place on the grade's ladder: `SIMPLE` (one line's bounds, one cage's combinations), `PAIR` (one sum
+    line's limits) or `WHOLE` (a whole shape enumerated). `held` counts the constraints a person must hold together.
+    `cells` are where to look. What `mark` claims is that the candidates in `removed` can't be.
     """
 
-    rung: int
+    rung: Rung
     held: int
     cells: tuple[int, ...]
     removed: tuple[Candidate, ...]
-    words: str
+    mark: MarkRef
+    claim: Claim
 
 
 @dataclass(frozen=True)
@@ -111,6 +112,10 @@ class Rule(ABC):
     def corners(self) -> frozenset[int]:
         """Cells whose top left corner its marks cover, so that small figures there make room."""
         return frozenset()
+
+    def references(self, grid: Grid) -> tuple[MarkRef, ...]:
+        """Every mark as a step refers to it, its cells included; a what-if names by these the mark that it meets."""
+        return ()
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Human steps of the rule's own in a position; each is sound: it never removes a digit of any solution."""
