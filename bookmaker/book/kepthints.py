@@ -15,7 +15,7 @@ from bookmaker.proof.cache import Store, code_version, hash_of, key_of
 from bookmaker.proof.model import Proof
 from bookmaker.rules.common.contract import RuledPuzzle
 
-CODE_THAT_WORDS = ("tell", "book/hints.py")
+CODE_THAT_WORDS = ("phrases", "tell", "book/hints.py")
 """Any change in these, or in what a proof depends on, makes every kept hint stale."""
 
 
@@ -27,7 +27,7 @@ def hints_of_all(proofs: Sequence[Proof], store: Store) -> list[Hints | None]:
         key = hint_key(proof.entry.puzzle)
         hints = _known(store.get(key)) if proof.grade else None
         if hints is None and (hints := hints_of(proof)):
-            told.append((key, json.dumps([hints.where, hints.what, hints.how], ensure_ascii=False)))
+            told.append((key, _record(hints)))
         found.append(hints)
     if told:
         store.put(told)
@@ -39,12 +39,16 @@ def hint_key(puzzle: RuledPuzzle) -> str:
     return hash_of("hints", key_of(puzzle, 0), code_version(*CODE_THAT_WORDS))
 
 
+def _record(hints: Hints) -> str:
+    return json.dumps([hints.where, hints.what, hints.how, *hints.lettered], ensure_ascii=False)
+
+
 def _known(kept: str | None) -> Hints | None:
     """The hints in a record that was kept, if it is one."""
     try:
         match json.loads(kept or "null"):
-            case [str(where), str(what), str(how)]:
-                return Hints(where, what, how)
+            case [str(where), str(what), str(how), *lettered] if set(lettered) <= {0, 1, 2}:
+                return Hints(where, what, how, tuple(lettered))
     except (ValueError, RecursionError):
         pass
     return None

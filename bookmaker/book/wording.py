@@ -19,9 +19,11 @@ GUIDE = "How to read this book"
 TEXT_GUIDE = "How to read this edition"
 PRIMER = "The rules, one by one"
 HINTS = "Hints"
+CELL_NAMES = "Cells are named by row and column: r5c2 is in row 5, column 2."
+HOUSES = "A house is a set of cells that no digit may repeat in: a row, a column, a box or region."
 HINTS_NOTE = (
     "There are three hints for every puzzle, for the place where solvers get stuck first. Each gives away more than "
-    "the one before it, and the next is never in sight of it."
+    f"the one before it, and the next is never in sight of it. {CELL_NAMES}"
 )
 HINT_LEVELS = ("Where to look", "What to look for", "How it goes on")
 KEYS = "Solution keys"
@@ -82,6 +84,7 @@ def guide(manifest: Manifest, draft: bool, hinted: bool) -> tuple[str, ...]:
         "The rules given with a grid are complete, and all of them hold together. Where a puzzle has marks, each kind "
         "is drawn once more beside the sentence that explains it. The grids are made for pencil: you can write over "
         "every mark.",
+        f"{CELL_NAMES} {HOUSES}",
         f"{proved(draft)}{hints} The solution keys stand at the back; their bold digits are those that the puzzle gave "
         "you. The line under a key is the walk to its solution, higher where a step asks for more; a mark stands over "
         "the narrow points. After the keys come the credits: who set each puzzle, when it was first shown, and by "

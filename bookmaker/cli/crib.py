@@ -32,7 +32,9 @@ def crib_command(book: Path, puzzle_id: str, file: Path, layout_name: str) -> No
     manifest = load_book(book)
     proofs = proven(proofs_of(manifest, (puzzle_id,)))
     (puzzle,) = make_book(manifest, proofs, as_listed=True).puzzles
-    story = tell(proofs[0], manifest.band_names, rules=False)
-    document = compose_crib(puzzle, story, scenes_of(proofs[0], story), *ends_of(proofs[0]), load_layout(layout_name))
+    story = tell(proofs[0], manifest.band_names, rules=False, full=True)
+    document = compose_crib(
+        puzzle, story, scenes_of(proofs[0], story), *ends_of(proofs[0], story), load_layout(layout_name)
+    )
     write_checked({file: pdf_bytes(document)}, proofs, gridless=frozenset({file}))
     click.echo(f"{file}: {counted(len(document.pages), 'page')}")

@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from pathlib import Path
 
 import click
 
 from bookmaker.cli.group import main
 from bookmaker.cli.loading import book_argument, load_book, proofs_of, proven, proving_options
-from bookmaker.tell import tell
+from bookmaker.tell import Story, tell
 from bookmaker.tell.formats import as_json, as_markdown, as_text
 
-FORMATS = {"text": as_text, "markdown": as_markdown, "json": as_json}
+FORMATS: dict[str, Callable[[Story, bool], str]] = {"text": as_text, "markdown": as_markdown, "json": as_json}
 
 
 @main.command("explain")
@@ -19,11 +20,13 @@ FORMATS = {"text": as_text, "markdown": as_markdown, "json": as_json}
 @proving_options
 @click.argument("puzzle_id", metavar="ID")
 @click.option("--format", "form", type=click.Choice(list(FORMATS)), default="text", show_default=True)
-def explain_command(book: Path, puzzle_id: str, form: str) -> None:
+@click.option("--full", is_flag=True, help="Tell every what-if, also where many of a kind follow each other.")
+@click.option("--steps", is_flag=True, help="Print the numbers of the steps beside each sentence.")
+def explain_command(book: Path, puzzle_id: str, form: str, full: bool, steps: bool) -> None:
     """Tell how puzzle ID is solved, as one would at the table.
 
     Every deduction by its name, in the order a person would find it; the hard moment is announced before it comes.
     """
     manifest = load_book(book)
     (proof,) = proven(proofs_of(manifest, (puzzle_id,)))
-    click.echo(FORMATS[form](tell(proof, manifest.band_names)), nl=False)
+    click.echo(FORMATS[form](tell(proof, manifest.band_names, full=full), steps), nl=False)

@@ -76,9 +76,9 @@ def _kinds(puzzle: RuledPuzzle) -> str:
 
 
 def _hardest(proof: Proof) -> str:
-    if proof.grade is None or proof.grade.path.hardest is None:
+    if proof.grade is None or proof.hardest is None:
         return "–"
-    name = Phrasebook(proof.entry.puzzle.grid).technique(proof.grade.path.hardest.reason)
+    name = Phrasebook(proof.entry.puzzle.grid).technique(proof.hardest)
     return name + ("" if proof.grade.path.reached else " (not reached by logic)")
 
 

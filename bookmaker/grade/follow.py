@@ -1,7 +1,7 @@
 """Following a candidate in mind: what its placement leads to, in rounds of singles and of the rules' marks.
 
 In: a `State` without openings and a candidate. Out: the `Clash` it ends in, or None. The state is not changed. What
-leads there step by step is worked out where it is told (`tell/refutation.py`).
+leads there step by step is worked out where it is told (`refutation.py`).
 
 In a round all singles that are open at its start are written at once, then all marks are read from the same boards at
 once, each as a whole (`marks.py`), so that the number of rounds depends on no order of cells, digits or marks. It goes

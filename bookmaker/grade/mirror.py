@@ -24,14 +24,15 @@ Turn = Callable[[int, int, int], tuple[int, int]]
 """New row and column of a row and column on a grid of a size."""
 
 TURNS: dict[str, Turn] = {
-    "a half turn": lambda r, c, n: (n - 1 - r, n - 1 - c),
-    "a reflection from left to right": lambda r, c, n: (r, n - 1 - c),
-    "a reflection from top to bottom": lambda r, c, n: (n - 1 - r, c),
-    "a reflection in the diagonal from the top left": lambda r, c, n: (c, r),
-    "a reflection in the diagonal from the top right": lambda r, c, n: (n - 1 - c, n - 1 - r),
-    "a quarter turn": lambda r, c, n: (c, n - 1 - r),
+    "half": lambda r, c, n: (n - 1 - r, n - 1 - c),
+    "left-right": lambda r, c, n: (r, n - 1 - c),
+    "top-bottom": lambda r, c, n: (n - 1 - r, c),
+    "falling": lambda r, c, n: (c, r),
+    "rising": lambda r, c, n: (n - 1 - c, n - 1 - r),
+    "quarter": lambda r, c, n: (c, n - 1 - r),
 }
-"""The symmetries of a square by name; the quarter turn stands for both directions."""
+"""The symmetries of a square: a half turn, reflections from side to side and in a diagonal, named by which way that
+runs from the left, and a quarter turn, which stands for both directions. `phrases` has their words."""
 
 
 @dataclass(frozen=True, slots=True)

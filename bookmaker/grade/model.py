@@ -39,11 +39,6 @@ class SolvePath:
         """The whole path's effort."""
         return sum(step.effort for step in self.steps)
 
-    @property
-    def hardest(self) -> Step | None:
-        """The first step on the highest rung."""
-        return max(self.steps, key=lambda step: step.rung, default=None)
-
 
 @dataclass(frozen=True, slots=True)
 class Grade:

@@ -121,7 +121,7 @@ def sentences(notes: Notes, grid: Grid) -> Iterator[str]:
     for mirror in notes.mirrors:
         relabelled = ", ".join(" and ".join(map(symbol, cycle)) for cycle in mirror.swapped)
         digits = f" with {relabelled} exchanged" if relabelled else ""
-        yield f"The puzzle maps to itself by {mirror.name}{digits}: deductions come in pairs."
+        yield f"The puzzle maps to itself by {words.say(f'turn-{mirror.name}')}{digits}: deductions come in pairs."
     for point in notes.narrow:
         yield _narrow(words, point)
 

@@ -7,7 +7,7 @@ written down never looks like an opening.
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 
@@ -134,11 +134,16 @@ class Ground:
         """How steps refer to the marks of each rule."""
         return {rule: rule.references(self.grid) for rule in self.rules}
 
-    def reference(self, rule: Rule, cells: Iterable[int]) -> MarkRef:
-        """The mark of a rule that some cells belong to: the smallest that has them all, else the rule as a whole."""
+    def reference(self, rule: Rule, cells: Sequence[int]) -> MarkRef:
+        """The mark of a rule that some cells belong to: the smallest that has them all, rather in this order (as clues
+        at both ends of a line read it), else the rule as a whole."""
+
+        def near(mark: MarkRef) -> tuple[int, bool]:
+            return len(mark.cells), [cell for cell in mark.cells if cell in asked] != [*cells]
+
         asked = set(cells)
         holding = [mark for mark in self.references[rule] if asked <= set(mark.cells)]
-        return min(holding, key=lambda mark: len(mark.cells), default=MarkRef.whole(rule.kind))
+        return min(holding, key=near, default=MarkRef.whole(rule.kind))
 
     @cached_property
     def cages(self) -> tuple[tuple[MarkRef, int, frozenset[int]], ...]:

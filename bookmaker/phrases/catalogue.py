@@ -7,13 +7,14 @@ Raises PhraseFault where a message or an argument is missing: a fault of ours, w
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from functools import cache, cached_property
 from pathlib import Path
 from typing import Any, TypeAlias
 
 from fluent.runtime import FluentBundle, FluentResource
 from fluent.runtime.types import FluentType
+from fluent.syntax.ast import BaseNode, VariableReference
 
 LOCALES = {"en": "en-GB"}
 """The languages there are, each with the locale whose plural rules its messages follow."""
@@ -24,10 +25,11 @@ class PhraseFault(Exception):
 
 
 class Listed(FluentType):
-    """Several names, joined when they are printed."""
+    """Several names, joined when they are printed; of so many things, where a name may stand for several."""
 
-    def __init__(self, items: Iterable[str], catalogue: Catalogue, last: str = "and") -> None:
+    def __init__(self, items: Iterable[str], catalogue: Catalogue, last: str = "and", count: int | None = None) -> None:
         self.items = tuple(items)
+        self.count = len(self.items) if count is None else count
         self.catalogue = catalogue
         self.last = last
 
@@ -43,7 +45,8 @@ class Catalogue:
     further wordings of the same."""
 
     def __init__(self, language: str) -> None:
-        functions: dict[str, Callable[[Any], Any]] = {"OR": _either, "COUNT": lambda listed: len(listed.items)}
+        functions: dict[str, Callable[[Any], Any]] = {"OR": _either, "COUNT": lambda listed: listed.count}
+        self._variables: dict[str, frozenset[str]] = {}
         self.bundle = FluentBundle([LOCALES[language]], functions=functions, use_isolating=False)
         for file in sorted((Path(__file__).parent / language).glob("*.ftl")):
             self.bundle.add_resource(FluentResource(file.read_text(encoding="utf-8")))
@@ -55,6 +58,14 @@ class Catalogue:
     def wordings(self, name: str) -> int:
         """How many wordings a message has."""
         return 1 + len(self._message(name).attributes)
+
+    def variables(self, name: str) -> frozenset[str]:
+        """The arguments that some wording of a message prints or chooses by."""
+        if name not in self._variables:
+            message = self._message(name)
+            patterns = [pattern for pattern in (message.value, *message.attributes.values()) if pattern]
+            self._variables[name] = frozenset(found for pattern in patterns for found in _variables_in(pattern))
+        return self._variables[name]
 
     def say(self, name: str, arguments: Mapping[str, Argument], wording: int | str = 0) -> str:
         """A message filled in; `wording` is the number of one of its wordings, or the name of an attribute."""
@@ -68,13 +79,13 @@ class Catalogue:
             raise PhraseFault(f"{name}: {'; '.join(map(str, faults))}")
         return str(text)
 
-    def listed(self, items: Iterable[str]) -> Listed:
-        """Names as an argument."""
-        return Listed(items, self)
+    def listed(self, items: Iterable[str], count: int | None = None) -> Listed:
+        """Names as an argument, of so many things."""
+        return Listed(items, self, count=count)
 
     def joined(self, items: Iterable[str], last: str) -> str:
-        """“a”, “a and b”, “a, b and c”. `last` is “and”, “or”, “clauses” (with commas of their own), or “then” where
-        more follows."""
+        """“a”, “a and b”, “a, b and c”. `last` is “and”, “or”, “clauses” and “or-clauses” (with commas of their own),
+        “then” where more follows, or “ending”."""
         *most, final = items
         if not most:
             return final
@@ -93,7 +104,9 @@ class Catalogue:
             "and": (between("list-more"), between("list-and")),
             "or": (between("list-more"), between("list-or")),
             "clauses": (between("clauses-more"), between("clauses-and")),
+            "or-clauses": (between("clauses-more"), between("clauses-or")),
             "then": (between("list-more"), between("list-more")),
+            "ending": (between("ending-more"), between("ending-last")),
         }
 
     def _message(self, name: str):  # type: ignore[no-untyped-def]
@@ -103,8 +116,20 @@ class Catalogue:
             raise PhraseFault(f"there is no message “{name}”") from None
 
 
+def _variables_in(node: object) -> Iterator[str]:
+    """The names of all variables in a part of a message."""
+    if isinstance(node, VariableReference):
+        yield node.id.name
+    elif isinstance(node, BaseNode):
+        for child in vars(node).values():
+            yield from _variables_in(child)
+    elif isinstance(node, list):
+        for child in node:
+            yield from _variables_in(child)
+
+
 def _either(listed: Listed) -> Listed:
-    return Listed(listed.items, listed.catalogue, "or")
+    return Listed(listed.items, listed.catalogue, "or", listed.count)
 
 
 @cache

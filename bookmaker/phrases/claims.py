@@ -17,6 +17,7 @@ from bookmaker.puzzle.position import Candidate
 from bookmaker.reasons import Reason
 from bookmaker.reasons.bymark import (
     Apart,
+    Beside,
     BesideAll,
     Bounds,
     CommonSum,
@@ -36,6 +37,7 @@ from bookmaker.reasons.bymark import (
     Reached,
     SameDigit,
     Steps,
+    TooNear,
 )
 from bookmaker.reasons.claims import Claim, members, name_of
 from bookmaker.reasons.marks import Joined
@@ -138,9 +140,8 @@ def _message(words: Phrasebook, claim: Claim, removed: Sequence[Candidate]) -> t
             more |= {"start": _true(words, start), "end": _true(words, end)}
         case Refuted(_, rounds, ending, links):
             name += "-linked" if links else "-later" if rounds else ""
-            more = {"end": end_said(words, ending), "n": rounds, "rounds": words.number(rounds)}
-            if links:
-                more["links"] = words.catalogue.joined([link_said(words, link) for link in links], "then")
+            more = {"n": rounds, "rounds": words.number(rounds)}
+            more |= _links(words, links, ending)
         case Bounds(spans):
             more = {"bounds": _bounds(words, spans, removed)}
         case NoFilling():
@@ -154,7 +155,8 @@ def _message(words: Phrasebook, claim: Claim, removed: Sequence[Candidate]) -> t
             name += "-filled" * bool(fillings)
             more = _apart(words, counts, fillings)
         case (
-            BesideAll()
+            Beside()
+            | BesideAll()
             | CountsTo()
             | FirstDigits()
             | Fish()
@@ -180,6 +182,7 @@ def _message(words: Phrasebook, claim: Claim, removed: Sequence[Candidate]) -> t
             | SameDigit()
             | SeenByAll()
             | Steps()
+            | TooNear()
         ):
             pass
         case _ as never:
@@ -191,8 +194,20 @@ def _true(words: Phrasebook, candidate: Candidate) -> str:
     return words.say("true", cell=words.cell(candidate[0]), digit=words.digit(candidate[1]))
 
 
-def end_said(words: Phrasebook, end: End) -> str:
-    """How a what-if ends, as a clause."""
+def _links(words: Phrasebook, links: Sequence[Link], end: End) -> dict[str, Argument]:
+    """What follows, and the end; a mark that was named last is not named once more."""
+    said, before = [], None
+    for part in (*links, end):
+        mark = getattr(part, "mark", None)
+        again = words.say("mark-again", noun=words.noun(mark.kind)) if mark and mark == before else ""
+        said.append(_link(words, part, again) if isinstance(part, ThenPlaced | ThenGone) else _end(words, part, again))
+        before = mark or before
+    joined = words.catalogue.joined(said[:-1], "then") if links else ""
+    return {"links": joined, "end": said[-1]}
+
+
+def _end(words: Phrasebook, end: End, again: str) -> str:
+    """How a what-if ends, as a clause; `again` is how a mark is called that was named just before."""
     match end:
         case NoPlace():
             name = "end-no-place"
@@ -202,12 +217,15 @@ def end_said(words: Phrasebook, end: End) -> str:
             name = "end-nothing-fits"
         case _ as never:
             assert_never(never)
-    return words.say(name, **_arguments(words, end))
+    said = _arguments(words, end)
+    return words.say(name, **(said | {"mark": again} if again else said))
 
 
-def link_said(words: Phrasebook, link: Link) -> str:
+def _link(words: Phrasebook, link: Link, again: str) -> str:
     """What follows in a what-if, as a clause."""
     said = _arguments(words, link)
+    if again:
+        said["mark"] = again
     match link:
         case ThenPlaced(_, _, house, mark):
             name = "then-in-house" if house else "then-by-mark" if mark else "then-last"
@@ -237,12 +255,12 @@ def _bounds(words: Phrasebook, spans: Sequence[Span], removed: Sequence[Candidat
 
 
 def _impossible(words: Phrasebook, removed: Sequence[Candidate]) -> str:
-    """“4 in r8c2 or 2 or 5 in r7c3”."""
+    """“with 4 in r8c2, or with 2 or 5 in r7c3”."""
     said = [
         words.say("impossible", digits=words.digits(digits), cells=words.cells(cells))
         for digits, cells in gathered(removed)
     ]
-    return words.catalogue.joined(said, "or") if said else ""
+    return words.catalogue.joined(said, "or-clauses") if said else ""
 
 
 def _sums(words: Phrasebook, sums: Sequence[int]) -> str:

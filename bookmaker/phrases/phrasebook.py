@@ -10,14 +10,15 @@ from collections.abc import Iterable, Sequence
 from typing import assert_never
 
 from bookmaker.phrases.catalogue import Argument, Listed, catalogue
-from bookmaker.puzzle.grid import SYMBOLS, Grid, HouseRef
+from bookmaker.puzzle.grid import REGION_LETTERS, SYMBOLS, Grid, HouseRef
 from bookmaker.puzzle.position import Candidate
 from bookmaker.reasons import MarkRef, Reason
 from bookmaker.reasons.marks import At, Between, Joined, Lettered, Line, Outside, Slanting, Whole
 from bookmaker.reasons.reason import MARK
 from bookmaker.rules import kinds
 
-LETTERS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
+LONG = 4
+"""So many digits in a row are said by the first and the last."""
 
 
 class Phrasebook:
@@ -52,8 +53,14 @@ class Phrasebook:
         return SYMBOLS[digit - 1]
 
     def digits(self, digits: Iterable[int]) -> Listed:
-        """“1, 2 and 5”."""
-        return self.catalogue.listed(map(self.digit, digits))
+        """“1, 2 and 5”; four or more in a row as “2 to 6”."""
+        members, named = list(digits), list[str]()
+        for run in _runs(members):
+            if len(run) >= LONG:
+                named.append(self.say("digits-run", first=self.digit(run[0]), last=self.digit(run[-1])))
+            else:
+                named += map(self.digit, run)
+        return self.catalogue.listed(named, len(members))
 
     def numbers(self, numbers: Iterable[int]) -> Listed:
         """“2 and 5”, for numbers that are no digits."""
@@ -89,7 +96,7 @@ class Phrasebook:
             case "box":
                 return self.say("house-box", place=_box_place(grid, ref.number - 1), cell=self.cell(ref.at))
             case "region":
-                return self.say("house-region", letter=LETTERS[ref.number - 1])
+                return self.say("house-region", letter=REGION_LETTERS[ref.number - 1])
         name = self.first(f"house-{ref.kind}-{ref.key}", f"house-{ref.kind}", "house-of-rule")
         last = ref.number + grid.box[0] - 1 if grid.box else ref.number
         numbers: dict[str, Argument] = {"number": str(ref.number), "n": ref.number, "last": str(last)}
@@ -186,6 +193,17 @@ def gathered(candidates: Sequence[Candidate]) -> list[tuple[list[int], list[int]
         pairs = [(sorted(keys), list(members)) for members, keys in alike.items()]
         ways.append(pairs if by else [(digits, cells) for cells, digits in pairs])
     return min(ways, key=lambda way: sum(len(digits) + 2 * len(cells) for digits, cells in way))
+
+
+def _runs(digits: Sequence[int]) -> list[list[int]]:
+    """Digits cut where they do not go on by one."""
+    runs: list[list[int]] = []
+    for digit in digits:
+        if runs and digit == runs[-1][-1] + 1:
+            runs[-1].append(digit)
+        else:
+            runs.append([digit])
+    return runs
 
 
 def capital(text: str) -> str:

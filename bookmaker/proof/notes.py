@@ -52,7 +52,10 @@ def notes_report(proof: Proof, notes: EditorNotes) -> dict[str, Any]:
                 ],
                 "needless_rules": list(found.needless_rules),
                 "unused_rules": list(found.unused),
-                "mirrors": [{"map": mirror.name, "digits": list(mirror.digits[1:])} for mirror in found.mirrors],
+                "mirrors": [
+                    {"map": words.say(f"turn-{mirror.name}"), "digits": list(mirror.digits[1:])}
+                    for mirror in found.mirrors
+                ],
                 "narrow_points": [
                     {"step": p.first + 1, "openings": p.openings, "filled": p.filled, "kind": words.technique(p.reason)}
                     for p in found.narrow

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from typing import Any, assert_never
 
 from bookmaker.grade.model import Grade, SolvePath, Step
-from bookmaker.reasons import Rung, coding
+from bookmaker.reasons import Reason, Rung, coding
 from bookmaker.solve.verdict import NoSolution, Several, Tally, Undecided, Unique, Verdict
 
 
@@ -22,6 +22,7 @@ class Findings:
     verdict: Verdict
     grade: Grade | None
     tally: Tally | None
+    hardest: Reason | None = None
 
 
 def to_text(findings: Findings) -> str:
@@ -31,6 +32,7 @@ def to_text(findings: Findings) -> str:
             "verdict": _verdict_out(findings.verdict),
             "tally": [findings.tally.solutions, findings.tally.complete] if findings.tally else None,
             "grade": _grade_out(findings.grade) if findings.grade else None,
+            "hardest": coding.to_text(findings.hardest) if findings.hardest else None,
         },
         ensure_ascii=False,
         separators=(",", ":"),
@@ -43,7 +45,8 @@ def from_text(text: str) -> Findings:
         data = json.loads(text)
         tally = Tally(int(data["tally"][0]), bool(data["tally"][1])) if data["tally"] else None
         grade = _grade_in(data["grade"]) if data["grade"] else None
-        return Findings(_verdict_in(data["verdict"]), grade, tally)
+        hardest = coding.from_text(data["hardest"]) if data["hardest"] else None
+        return Findings(_verdict_in(data["verdict"]), grade, tally, hardest)
     except (KeyError, TypeError, IndexError, RecursionError) as error:
         raise ValueError("not a record of a proof") from error
 

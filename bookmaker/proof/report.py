@@ -61,7 +61,7 @@ def puzzle_report(band_names: Sequence[str], proof: Proof) -> dict[str, Any]:
         "band": graded.band if graded else None,
         "band_name": band_names[graded.band - 1] if graded else None,
         "effort": round(graded.effort, 3) if graded else None,
-        "hardest": words.technique(graded.path.hardest.reason) if graded and graded.path.hardest else None,
+        "hardest": words.technique(proof.hardest) if proof.hardest else None,
         "singles_only": graded.singles_only if graded else None,
         "reached_by_logic": graded.path.reached if graded else None,
         "steps": [_step(words, step) for step in graded.path.steps] if graded else None,

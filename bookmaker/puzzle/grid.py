@@ -12,6 +12,9 @@ from functools import cache, cached_property
 SYMBOLS = "123456789ABCDEFG"
 """How the digits 1 to 16 are written."""
 
+REGION_LETTERS = "ABCDEFGHIJKLMNOP"
+"""How irregular regions are called, in a text and on the picture beside it."""
+
 SMALLEST, LARGEST = 4, 16
 """Sizes of grid that the project carries."""
 

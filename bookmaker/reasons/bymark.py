@@ -7,6 +7,7 @@ region being different.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import ClassVar
 
 from bookmaker.puzzle.grid import HouseRef
 from bookmaker.reasons.roles import Cell, Cells, Digit, Digits, Houses, Spans
@@ -39,6 +40,7 @@ class OnlyDigits:
 class OnlyIn:
     """The digits stand in these of the mark's cells, and nowhere else along it."""
 
+    varies: ClassVar[tuple[str, ...]] = ("cells",)
     digits: Digits
     cells: Cells
 
@@ -47,9 +49,31 @@ class OnlyIn:
 class NoPartner:
     """These digits of the cell would leave too little for the cells beside it."""
 
+    varies: ClassVar[tuple[str, ...]] = ("digits",)
     cell: Cell
     digits: Digits
     beyond: Cells
+
+
+@dataclass(frozen=True, slots=True)
+class Beside:
+    """These digits of the cell do not go with the digit that is written beside it."""
+
+    varies: ClassVar[tuple[str, ...]] = ("digits",)
+    cell: Cell
+    digits: Digits
+    beside: Cell
+    known: Digit
+
+
+@dataclass(frozen=True, slots=True)
+class TooNear:
+    """These digits of the cell differ too little from all that the cells beside it can hold."""
+
+    varies: ClassVar[tuple[str, ...]] = ("digits", "beside")
+    cell: Cell
+    digits: Digits
+    beside: Cells
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,6 +87,7 @@ class OneCombination:
 class NoCombination:
     """No choice of digits for the mark's cells has one of these."""
 
+    varies: ClassVar[tuple[str, ...]] = ("digits",)
     digits: Digits
 
 
@@ -70,6 +95,7 @@ class NoCombination:
 class Needed:
     """Every choice of digits for the mark's cells has this one, which can stand in these of them."""
 
+    varies: ClassVar[tuple[str, ...]] = ("places",)
     digit: Digit
     places: Cells
 
@@ -100,6 +126,7 @@ class Reached:
 class BesideAll:
     """Wherever the digit stands in the house, it stands beside this cell."""
 
+    varies: ClassVar[tuple[str, ...]] = ("places",)
     cell: Cell
     digit: Digit
     house: HouseRef
@@ -111,6 +138,7 @@ class LimitsMeet:
     """Two sides of a sum that are equal: what adds up comes to `least` at least, and the total is `most` at most; the
     other way round where it comes to `most` at most and the total is `least` at least (`from_above`)."""
 
+    varies: ClassVar[tuple[str, ...]] = ("least", "most")
     least: int
     most: int
     from_above: bool
@@ -120,6 +148,7 @@ class LimitsMeet:
 class CommonSum:
     """The parts of the mark add up to the same, and only these sums are possible."""
 
+    varies: ClassVar[tuple[str, ...]] = ("sums",)
     sums: tuple[int, ...]
 
 
@@ -139,6 +168,7 @@ class LeftOver:
 class Steps:
     """Neighbours along the mark can differ by these amounts only."""
 
+    varies: ClassVar[tuple[str, ...]] = ("steps",)
     steps: tuple[int, ...]
 
 
@@ -146,6 +176,7 @@ class Steps:
 class FirstDigits:
     """The first of the mark's cells can hold these digits only, and what follows has to go with them."""
 
+    varies: ClassVar[tuple[str, ...]] = ("digits",)
     cell: Cell
     digits: Digits
 
@@ -154,6 +185,7 @@ class FirstDigits:
 class CountsTo:
     """The first cell counts to the digit's place, which can be only one of these."""
 
+    varies: ClassVar[tuple[str, ...]] = ("places",)
     first: Cell
     places: tuple[int, ...]
 
@@ -162,6 +194,7 @@ class CountsTo:
 class Apart:
     """Between two digits along the mark stand so many cells, to be filled with one of these sets (none: too many)."""
 
+    varies: ClassVar[tuple[str, ...]] = ("counts", "fillings")
     counts: tuple[int, ...]
     fillings: tuple[Digits, ...]
 

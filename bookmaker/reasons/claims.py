@@ -13,6 +13,7 @@ from typing import Any, TypeAlias
 from bookmaker.puzzle.grid import HouseRef
 from bookmaker.reasons.bymark import (
     Apart,
+    Beside,
     BesideAll,
     Bounds,
     CommonSum,
@@ -32,6 +33,7 @@ from bookmaker.reasons.bymark import (
     Reached,
     SameDigit,
     Steps,
+    TooNear,
 )
 from bookmaker.reasons.patterns import (
     Chain,
@@ -54,6 +56,7 @@ Pattern: TypeAlias = Locked | NakedSubset | HiddenSubset | Fish | SeenByAll | Pi
 
 ByMark: TypeAlias = (
     Apart
+    | Beside
     | BesideAll
     | Bounds
     | CommonSum
@@ -73,6 +76,7 @@ ByMark: TypeAlias = (
     | Reached
     | SameDigit
     | Steps
+    | TooNear
 )
 
 Claim: TypeAlias = Single | Pattern | Refuted | ByMark
@@ -136,12 +140,22 @@ def spoken(claim: Claim) -> Spoken:
     return Spoken(*(tuple(values) for values in found.values()))
 
 
+def argument(claim: Claim) -> tuple[Any, ...]:
+    """What makes it the same argument on another board: all its members but those that vary with the candidates there
+    (`varies`), and the cells of bounds, but not how narrow they are."""
+    if isinstance(claim, Bounds):
+        return tuple(cell for cell, _, _ in claim.spans)
+    kind: Any = type(claim)
+    varies = getattr(kind, "varies", ())
+    return tuple(getattr(claim, name) for name, _ in members(kind) if name not in varies)
+
+
 def name_of(claim: Claim) -> str:
     """“locked”, “naked-subset”: what a claim is called where it is data."""
     return "".join(f"-{c.lower()}" if c.isupper() else c for c in type(claim).__name__).removeprefix("-")
 
 
 @cache
-def members(kind: type) -> tuple[tuple[str, str], ...]:
+def members(kind: Any) -> tuple[tuple[str, str], ...]:
     """Names of the members of a claim, or of a part of one, each with the name of its type (`roles.py`)."""
     return tuple((field.name, str(field.type)) for field in fields(kind))

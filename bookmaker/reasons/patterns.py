@@ -14,6 +14,7 @@ from bookmaker.reasons.roles import Cell, Cells, Digit, Digits, Houses
 class Locked:
     """All places of the digit in its home lie in another house, too."""
 
+    varies: ClassVar[tuple[str, ...]] = ("places",)
     one_digit: ClassVar[bool] = True
     digit: Digit
     home: HouseRef
@@ -45,6 +46,7 @@ class Fish:
     """In the base houses all places of the digit lie in as many cover houses, or are fins, which see what goes. The
     houses of a rule make fish with rows and columns, too."""
 
+    varies: ClassVar[tuple[str, ...]] = ("places",)
     one_digit: ClassVar[bool] = True
     digit: Digit
     base: Houses
@@ -57,6 +59,7 @@ class Fish:
 class SeenByAll:
     """The digit has these places in a house, or in a mark that needs it, and each of them sees what goes."""
 
+    varies: ClassVar[tuple[str, ...]] = ("places",)
     one_digit: ClassVar[bool] = True
     digit: Digit
     house: HouseRef | None

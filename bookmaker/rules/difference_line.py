@@ -14,11 +14,11 @@ from typing import Self
 from bookmaker.display.items import Stroke
 from bookmaker.display.shapes import polyline
 from bookmaker.placed import Node, read_whole
-from bookmaker.puzzle.bits import digits_in, mask_of
+from bookmaker.puzzle.bits import digits_in, highest, mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
-from bookmaker.reasons.bymark import NoPartner
+from bookmaker.reasons.bymark import Beside, TooNear
 from bookmaker.reasons.marks import Line
 from bookmaker.rules.common.candidates import removed_by, sees
 from bookmaker.rules.common.chain import Chain, Complaint, lines_and_option, read_chains, unfillable
@@ -154,8 +154,19 @@ difference-line:
                     stays |= 1 << (digit - 1)
             removed = removed_by(position, {cell: stays})
             if removed:
-                claim = NoPartner(cell, tuple(digit for _, digit in removed), tuple(beside))
+                claim = self._claim(position, cell, tuple(digit for _, digit in removed), beside)
                 yield Deduction(Rung.SIMPLE, len(beside), (cell, *beside), removed, self._refer(chain), claim)
+
+    def _claim(self, position: Position, cell: int, gone: tuple[int, ...], beside: Sequence[int]) -> Beside | TooNear:
+        """Why some digits of a cell go: for the one beside it that is written, or for what those can hold that
+        matter."""
+        masks = position.masks
+        near = {d: mask_of(e for e in position.grid.digits if abs(d - e) < self.least) for d in gone}
+        alone = [[other for other in beside if not masks[other] & ~near[digit]] for digit in gone]
+        matter = [other for other in beside if not all(alone) or any(other in found[:1] for found in alone)]
+        if len(matter) == 1 and position.placed >> matter[0] & 1:
+            return Beside(cell, gone, matter[0], highest(masks[matter[0]]))
+        return TooNear(cell, gone, tuple(matter))
 
 
 @lru_cache(maxsize=16)

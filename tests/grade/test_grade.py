@@ -14,7 +14,7 @@ from bookmaker.puzzle.puzzle import classic
 from bookmaker.rules import problem_of
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Unique
-from bookmaker.tell.rounds import rounds
+from bookmaker.trace.rounds import rounds
 
 # 17 givens, unique: McGuire, Tugemann, Civario, Exp. Math. 23 (2014) 190–217.
 SEVENTEEN = "000801000000000043500000000000070800000000100020030000600000075003400000000200600"

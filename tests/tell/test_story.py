@@ -22,7 +22,7 @@ from bookmaker.tell.formats import as_json, as_markdown, as_text
 from bookmaker.tell.model import Mood, Story
 from bookmaker.tell.moments import hard_moment
 from bookmaker.tell.needs import needs_of
-from bookmaker.tell.rounds import rounds
+from bookmaker.trace.rounds import rounds
 from bookmaker.tell.twins import twins_of
 from tests.tell.stories import EASY, HARDER, MIRRORED, demo_entries, demo_proof, faults, proof_of
 

@@ -8,8 +8,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from functools import partial
+from typing import ClassVar
 
-from bookmaker.grade.links import Strong, chain_between, shortest, strong_links
+from bookmaker.grade.links import Strong, chain_between, shortest, shortest_to, strong_links
 from bookmaker.grade.state import State
 from bookmaker.grade.technique import Finding, Technique
 from bookmaker.puzzle.grid import HouseRef
@@ -18,33 +19,47 @@ from bookmaker.reasons import Reason, Rung
 from bookmaker.reasons.patterns import Chain, ChainLink
 
 
-class SingleDigitChain(Technique):
+class ChainTechnique(Technique):
+    """Along strong links; `single` keeps to one digit."""
+
+    rung = Rung.CHAIN
+    single: ClassVar[bool]
+
+    def find(self, state: State) -> Iterator[Finding]:
+        strong = strong_links(state, cells=not self.single)
+        links, fallen = shortest(state, strong, self.single)
+        for target, ends in sorted(fallen.items()):
+            yield self._finding(state, strong, target, ends, links)
+
+    def find_for(self, state: State, removed: tuple[Candidate, ...]) -> Iterator[Finding]:
+        """The shortest chain to each candidate, however long."""
+        strong = strong_links(state, cells=not self.single)
+        for target in removed:
+            if found := shortest_to(state, strong, self.single, target):
+                links, ends = found
+                yield self._finding(state, strong, target, ends, links)
+
+    def _finding(
+        self, state: State, strong: Strong, target: Candidate, ends: tuple[Candidate, Candidate], links: int
+    ) -> Finding:
+        reason = partial(_reason, self.name, state, strong, self.single, ends)
+        again = partial(_again, state, strong, self.single, ends)
+        cells = tuple(dict.fromkeys(cell for cell, _ in ends))
+        return Finding(self.rung, cells, (target,), reason, reach=links - 1, again=again)
+
+
+class SingleDigitChain(ChainTechnique):
     """Along the places of one digit (two links are known as skyscraper or kite; colouring follows the same links)."""
 
     name = "single-digit-chain"
-    rung = Rung.CHAIN
-
-    def find(self, state: State) -> Iterator[Finding]:
-        yield from _findings(self, state, strong_links(state, cells=False), single=True)
+    single = True
 
 
-class AlternatingChain(Technique):
+class AlternatingChain(ChainTechnique):
     """Along strong links of all digits and of cells with two candidates."""
 
     name = "alternating-chain"
-    rung = Rung.CHAIN
-
-    def find(self, state: State) -> Iterator[Finding]:
-        yield from _findings(self, state, strong_links(state), single=False)
-
-
-def _findings(technique: Technique, state: State, strong: Strong, single: bool) -> Iterator[Finding]:
-    links, fallen = shortest(state, strong, single)
-    for target, ends in sorted(fallen.items()):
-        reason = partial(_reason, technique.name, state, strong, single, ends)
-        again = partial(_again, state, strong, single, ends)
-        cells = tuple(dict.fromkeys(cell for cell, _ in ends))
-        yield Finding(technique.rung, cells, (target,), reason, reach=links - 1, again=again)
+    single = False
 
 
 def _again(state: State, strong: Strong, single: bool, ends: tuple[Candidate, Candidate], other: State) -> bool:

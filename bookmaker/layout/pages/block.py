@@ -13,6 +13,7 @@ from typing import Literal
 from bookmaker.book.model import BookPuzzle
 from bookmaker.display.items import Group, Item, Text
 from bookmaker.layout.art.checkletters import check_letters
+from bookmaker.layout.art.coordinates import coordinates, numbered
 from bookmaker.layout.art.gridart import draw_grid, outside
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.pages.words import head_above, head_beside, note_rows, rules_above, rules_beside
@@ -126,7 +127,8 @@ class Block:
     def _grid(self, x: float, y: float) -> Group:
         drawn = draw_grid(self.puzzle.puzzle, self.cell, f"grid {self.puzzle.id}", weight=self.layout.puzzles.weight)
         lettered = (check_letters(self.puzzle, self.cell),) if self.puzzle.check else ()
-        return Group((drawn, *lettered), x + self.claim.left * self.cell, y + self.claim.top * self.cell)
+        along = (coordinates(self.puzzle.puzzle, self.cell),) if self.layout.puzzles.coordinates else ()
+        return Group((drawn, *lettered, *along), x + self.claim.left * self.cell, y + self.claim.top * self.cell)
 
     def _pointers(self) -> Iterator[tuple[PageNumber, float]]:
         """Where to find the key and the hints, each with how far from the right it ends where they share a line."""
@@ -172,6 +174,11 @@ def _frame(blocks: Sequence[Block]) -> float:
     return max(*(block.highest for block in blocks), min(wished, *(block.lowest for block in blocks)))
 
 
+def _claim(puzzle: BookPuzzle, layout: Layout) -> Margins:
+    """Room at each side of the grid, in cells: for clues, and for coordinates where the layout has them."""
+    return numbered(puzzle.puzzle) if layout.puzzles.coordinates else outside(puzzle.puzzle)
+
+
 def pointers_width(puzzle: BookPuzzle, layout: Layout, wide: float) -> float:
     """Room for the pointers on one line under a puzzle."""
     label = layout.type.label
@@ -198,7 +205,7 @@ def fit_above(
 
     The grid begins at the edge of the hanging column, as wide as the text; one of many cells may take the whole width.
     """
-    line, slots, claim = layout.line, layout.puzzles, outside(puzzle.puzzle)
+    line, slots, claim = layout.line, layout.puzzles, _claim(puzzle, layout)
     head = (
         *head_above(puzzle, layout, wide, hang),
         Row(line / 2),
@@ -228,7 +235,7 @@ def fit_beside(puzzle: BookPuzzle, layout: Layout, wide: float, depth: float) ->
 
     The text is as wide as it is beside a grid of nine cells, so that the grids of a book begin on one line.
     """
-    line, slots, claim = layout.line, layout.puzzles, outside(puzzle.puzzle)
+    line, slots, claim = layout.line, layout.puzzles, _claim(puzzle, layout)
     size = puzzle.puzzle.grid.size
     across, down = size + claim.left + claim.right, size + claim.top + claim.bottom
     column = max(BESIDE, wide - GUTTER - 9 * min(slots.most, depth / 9))

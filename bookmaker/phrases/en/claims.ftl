@@ -8,7 +8,7 @@ gone-first = { $digits } { COUNT($digits) ->
    *[other] are
 } eliminated from { $cells }
 gone-next = { $digits } from { $cells }
-impossible = { OR($digits) } in { OR($cells) }
+impossible = with { OR($digits) } in { OR($cells) }
 
 ## Singles
 
@@ -31,15 +31,15 @@ claim-naked-subset--parity = In { $house }, { $cells } use up the digits { $digi
 claim-hidden-subset = In { $house }, { $digits } fit nowhere but in { $cells }, so { $gone }.
 claim-fish = In { $base } every place for { $digit } lies in { $cover }, so { $gone }.
 claim-fish-finned = In { $base } every place for { $digit } lies in { $cover } or is { OR($fins) }; either way { $gone }.
-claim-seen-by-all = In { $house } the { $digit } is in { OR($places) }, and each of these sees { $gone-cells }, so { $gone }.
-claim-seen-by-all-in-mark = { $mark } has its { $digit } in { OR($places) }, and each of these sees { $gone-cells }, so { $gone }.
-claim-seen-by-all--king = In { $house } the { $digit } is in { OR($places) }, and each of these touches { $gone-cells } or shares a house with it, so { $gone }.
-claim-seen-by-all--knight = In { $house } the { $digit } is in { OR($places) }, and each of these sees { $gone-cells }, in a house or by a knight’s move, so { $gone }.
+claim-seen-by-all = In { $house } the { $digit } is in { OR($places) }; each of these sees { $gone-cells }, so { $gone }.
+claim-seen-by-all-in-mark = { $mark } has its { $digit } in { OR($places) }; each of these sees { $gone-cells }, so { $gone }.
+claim-seen-by-all--king = In { $house } the { $digit } is in { OR($places) }; each of these touches { $gone-cells } or shares a row, column or box with it, so { $gone }.
+claim-seen-by-all--knight = In { $house } the { $digit } is in { OR($places) }; each of these sees { $gone-cells }, along a row, column or box or by a knight’s move, so { $gone }.
 claim-pivot-wing--xy-wing = Whatever { $pivot } holds, { OR($wings) } is { $digit }, so { $gone }.
 claim-pivot-wing--xyz-wing = Whatever { $pivot } holds, the { $digit } is there or in { OR($wings) }, so { $gone }.
 claim-linked-wing = In { $house } the { $joined } is in { OR($link) }, so { $pair } cannot both be { $joined }; one of them is { $digit }, and { $gone }.
-claim-chain = If { $start-cell } is not { $start-digit }, then { $trues }. So { $start } or { $end } holds, and either way { $gone }.
-claim-chain-to-itself = If { $start-cell } is not { $start-digit }, then { $trues } after all. So { $start } holds, and { $gone }.
+claim-chain = If { $start-cell } is not { $start-digit }, then { $trues }. So { $start } or { $end }, and either way { $gone }.
+claim-chain-to-itself = If { $start-cell } is not { $start-digit }, then { $trues } after all. So { $start }, and { $gone }.
 true = { $cell } is { $digit }
 
 ## What-ifs
@@ -58,8 +58,8 @@ end-nothing-fits = { $mark } can no longer be completed
 then-in-house = { $house } has its { $digit } in { $cell }
 then-last = { $cell } can only be { $digit }
 then-by-mark = { $mark } leaves only { $digit } for { $cell }
-then-gone = { $mark } takes { $taken }
-taken = { $digits } from { $cells }
+then-gone = { $mark } rules out { $taken }
+taken = { $digits } in { $cells }
 
 ## What a mark allows
 
@@ -83,25 +83,28 @@ claim-only-in = { $mark } keeps { $digits } in { COUNT($digits) ->
 }, so { $gone }.
 claim-only-in--quadruple = { $mark } needs { $digits }, which can only be in { $cells }, so { $gone }.
 claim-no-partner = { $mark } rules out { $gone-digits } in { $cell }, which would leave nothing for { $beyond }.
-claim-no-partner--difference-line = { $mark } rules out { $gone-digits } in { $cell }, which would leave { $beyond } too few digits that differ by { $value } or more.
+claim-beside = { $mark } and the { $known } in { $beside } rule out { $gone-digits } in { $cell }.
+claim-beside--non-consecutive = The { $known } in { $beside } keeps the digits one above and one below it out of the cells next to it, so { $gone }.
+    .b = Next to the { $known } in { $beside } no digit is one more or one less, so { $gone }.
+claim-too-near = { $mark } rules out { $gone-digits } in { $cell }, too near to what { $beside } can hold.
 claim-one-combination = { $mark } can only hold { $digits }, so { $gone }.
 claim-one-combination--quadruple = { $mark } fills its four cells, so { $gone }.
 claim-no-combination = { $mark } has no combination with { OR($gone-digits) }, so { $gone }.
 claim-no-combination--consecutive-line = { $mark } has no run with { OR($gone-digits) }, so { $gone }.
 claim-needed = { $mark } needs { $digit }, in { OR($places) }, so { $gone }.
-claim-no-filling = { $mark } cannot be completed with { $impossible }.
-    .b = { $mark } leaves no way to fill it with { $impossible }.
-claim-no-filling-joined = { $mark } cannot all be met with { $impossible }.
+claim-no-filling = { $mark } cannot be completed { $impossible }.
+    .b = { $mark } has no filling { $impossible }.
+claim-no-filling-joined = { $mark } cannot all be met { $impossible }.
 claim-same-digit = { $mark } has the same digit in { $cells }, so { $gone }.
 claim-reached = { $mark } keeps the { $digit } in { $cell } away from { $gone-cells }, so { $gone }.
-claim-reached--king = A king’s move leads from the { $digit } in { $cell } to { $gone-cells }, so { $gone }.
-claim-reached--knight = A knight’s move leads from the { $digit } in { $cell } to { $gone-cells }, so { $gone }.
+claim-reached--king = A king’s move leads from the { $digit } in { $cell } to { $gone-cells }, which therefore cannot hold { $digit }.
+claim-reached--knight = A knight’s move leads from the { $digit } in { $cell } to { $gone-cells }, which therefore cannot hold { $digit }.
 claim-beside-all = In { $house } the { $digit } is in { OR($places) }, always next to { $cell }, so { $gone }.
 claim-limits-meet = { $mark } adds up to at least { $least }, and its total is at most { $most }, so { $gone }.
 claim-limits-meet-from-above = { $mark } adds up to at most { $most }, and its total is at least { $least }, so { $gone }.
 claim-limits-meet--arrow = { $mark } has at least { $least } along its shaft and at most { $most } in its circle, so { $gone }.
 claim-limits-meet-from-above--arrow = { $mark } has at most { $most } along its shaft and at least { $least } in its circle, so { $gone }.
-claim-common-sum = { $mark } can only have the sum { $sums }, so { $gone }.
+claim-common-sum = { $mark } must have a sum of { $sums } in every part, so { $gone }.
 sums-range = { $least } to { $most }
 claim-left-over = { $houses } { $n ->
     [1] adds

@@ -7,6 +7,7 @@ list-and = { $most } and { $last }
 list-or = { $most } or { $last }
 # Clauses that hold commas or “and” themselves.
 clauses-more = { $most }, { $next }
+clauses-or = { $most }, or { $last }
 clauses-and = { $most }, and { $last }
 
 # How many things, in words as far as twelve.
@@ -27,8 +28,11 @@ number = { $n ->
    *[other] { $n }
 }
 
+# Four digits in a row, or more.
+digits-run = { $first } to { $last }
 candidate = { $digit } in { $cell }
 placed = { $digits } in { $cells }
+tried = { OR($digits) } in { OR($cells) }
 
 ## Houses
 
@@ -97,6 +101,8 @@ mark-slanting = the { $noun } { $value } from { $start } { $way ->
 mark-lettered = { $noun } { $letter }
 mark-joined = the { $nouns } that join { $cells }
 mark-whole = the { $noun }
+# A mark that was named just before.
+mark-again = the same { $noun }
 # All marks of a kind.
 marks = the { $nouns }
 

@@ -9,11 +9,11 @@ from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from typing import TypeAlias
 
-from bookmaker.puzzle.bits import digits_in
+from bookmaker.puzzle.bits import digits_in, highest
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
-from bookmaker.reasons.bymark import NoFilling, NoPartner
+from bookmaker.reasons.bymark import Beside, NoFilling, NoPartner
 from bookmaker.rules.common.contract import Deduction
 from bookmaker.rules.common.fillings import never_stand
 from bookmaker.solve.problem import Relation, relation
@@ -106,7 +106,10 @@ def partnerless(
             if gone:
                 mark = MarkRef.between(kind, pair, variety=variety)
                 removed = tuple((cell, digit) for digit in gone)
-                yield Deduction(rung, 2, pair, removed, mark, NoPartner(cell, gone, (beyond,)))
+                written = position.placed >> beyond & 1
+                known = Beside(cell, gone, beyond, highest(masks[beyond]))
+                claim = known if written else NoPartner(cell, gone, (beyond,))
+                yield Deduction(rung, 2, pair, removed, mark, claim)
 
 
 def _worked_through(position: Position, asked: Sequence[Relation], kind: str) -> Iterator[Deduction]:
