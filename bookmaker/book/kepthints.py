@@ -47,7 +47,7 @@ def _known(kept: str | None) -> Hints | None:
     """The hints in a record that was kept, if it is one."""
     try:
         match json.loads(kept or "null"):
-            case [str(where), str(what), str(how), *lettered] if set(lettered) <= {0, 1, 2}:
+            case [str(where), str(what), str(how), *lettered] if all(level in (0, 1, 2) for level in lettered):
                 return Hints(where, what, how, tuple(lettered))
     except (ValueError, RecursionError):
         pass

@@ -42,10 +42,12 @@ class Finding:
 class Technique(ABC):
     """A way to strike candidates. A class with a name and a rung of the ladder is one; without, a base.
 
-    The name is a key; what the trade calls it, each language says in `phrases`.
+    The name is a key; what the trade calls it, each language says in `phrases`. Where a technique has several names,
+    as fish have by their size, `step_names` are those of its steps.
     """
 
     name: ClassVar[str]
+    step_names: ClassVar[tuple[str, ...]] = ()
     rung: ClassVar[Rung]
 
     @abstractmethod

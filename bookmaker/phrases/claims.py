@@ -78,13 +78,16 @@ def reason_message(words: Phrasebook, reason: Reason, removed: Sequence[Candidat
     said = _arguments(words, reason.claim)
     name, more = _message(words, reason.claim, removed)
     said |= more
+    names = [f"{name}--{reason.kind}", f"{name}--{reason.technique}", name]
     if mark := reason.mark:
-        many = "yes" if isinstance(mark.anchor, Joined) else "no"
-        said |= {"mark": words.mark(mark), "value": mark.value, "many": many, "nouns": words.nouns(mark.kind)}
+        many = isinstance(mark.anchor, Joined)
+        names[2:2] = [f"{name}-joined"] * many
+        said |= {"mark": words.mark(mark), "value": mark.value, "nouns": words.nouns(mark.kind)}
+        said["many"] = "yes" if many else "no"
     if removed:
         cells, digits = (sorted({pair[part] for pair in removed}) for part in (0, 1))
         said |= {"gone": words.gone(removed), "gone-digits": words.digits(digits), "gone-cells": words.cells(cells)}
-    return Message(words.first(f"{name}--{reason.kind}", f"{name}--{reason.technique}", name), said)
+    return Message(words.first(*names), said)
 
 
 def _arguments(words: Phrasebook, part: Any) -> dict[str, Argument]:

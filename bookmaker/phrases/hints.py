@@ -12,6 +12,7 @@ from bookmaker.puzzle.grid import HouseRef
 from bookmaker.reasons import Reason
 from bookmaker.reasons.claims import name_of
 from bookmaker.reasons.reason import MARK
+from bookmaker.reasons.singles import Fixed
 
 
 def where_said(words: Phrasebook, where: str, filled: int | None) -> str:
@@ -38,6 +39,8 @@ def around_said(words: Phrasebook, cell: int) -> str:
 
 def what_said(words: Phrasebook, reason: Reason) -> str:
     """The second hint: what kind of step it is."""
+    if isinstance(reason.claim, Fixed):
+        return words.sentence("hint-what-fixed")
     if reason.technique == MARK and reason.mark:
         name = words.first(f"hint-what-mark--{reason.kind}", "hint-what-mark")
         return words.sentence(name, noun=words.noun(reason.kind))

@@ -39,7 +39,8 @@ class Scene:
     `look` are cells to look at, `shaded` cells of houses to look along; `struck` candidates that go; `goes` is the
     cell that is filled next, its digit among `digits` unless candidates are struck there. In a what-if `follows` has
     the digits that are tried, and those that follow, by cell; `rounds` says at which of its rounds something comes
-    about in a cell, 0 for what is tried. `group` counts the groups of steps of the path before it; `steps` are the
+    about in a cell, 0 for what is tried. `group` counts the groups of steps of the path before this
+    point; `steps` are the
     numbers of the steps that it shows.
     """
 
@@ -71,17 +72,17 @@ def scenes_of(proof: Proof, story: Story) -> dict[int, Scene]:
     for sentence, opens in chosen:
         told = [steps[number] for number in sentence.told]
         scene = stage.scene(told, steps[told[0].opens] if opens else None)
-        group = _group(proof.grade.path, first, told[0], story.steps)
+        group = _group(proof.grade.path, first, told[0], proof.entry.puzzle.given_count)
         scenes[told[0].number] = replace(scene, group=group, steps=sentence.told)
     return {number: replace(scene, label=_letters(at)) for at, (number, scene) in enumerate(scenes.items())}
 
 
-def _group(path: SolvePath, first: Sequence[int], told: Traced, steps: Sequence[Traced]) -> int:
-    """The group of a step: for an elimination, which may be told late, the one before the next placement."""
-    placing = next((step.index for step in steps[told.number - 1 :] if step.placed), told.index)
-    group = sum(1 for index in first if index <= placing) - 1
-    waits = not told.placed and placing > 0 and not path.steps[placing - 1].placed
-    return group - 1 if waits else group
+def _group(path: SolvePath, first: Sequence[int], told: Traced, givens: int) -> int:
+    """The group of the path that a step belongs to where as many cells are filled: its placement, or what is eliminated
+    before it. The story may tell it earlier or later than the path has it."""
+    filled = [givens + sum(bool(step.placed) for step in path.steps[:index]) for index in first]
+    here = [group for group, count in enumerate(filled) if count == told.filled]
+    return here[-1] if told.placed else here[0]
 
 
 def board_after(puzzle: RuledPuzzle, story: Story, number: int) -> tuple[tuple[int, ...], Position]:

@@ -16,7 +16,6 @@ from bookmaker.manifest.model import BAND_NAMES
 from bookmaker.phrases import Phrasebook
 from bookmaker.phrases.story import Voice
 from bookmaker.proof.model import Proof
-from bookmaker.reasons import Rung
 from bookmaker.reasons.telling import (
     Aim,
     BySymmetry,
@@ -281,7 +280,7 @@ class _Teller:
         behind, hard = self.needed[told.number], self._is_crux(told)
         start = self._first_of(told) == 1
         if not behind:
-            few = Few(told.filled, told.choice, told.kind is Rung.NAKED, hard)
+            few = Few(told.filled, told.choice, told.naked, hard)
             return Mood.CRUX if hard else Mood.NARROW, [Said(few), Said(in_full(told), (told.number,))]
         long = hard or len(behind) >= LONG
         said = [Said(Stuck(told.filled, start, hard, tuple(step.reason for step in behind) if long else ()))]

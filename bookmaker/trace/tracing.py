@@ -51,8 +51,9 @@ class Traced:
     the placement that it `opens`, and `candidates` of the path's step that it does without are not in `removed`. A
     placement has its `kind` (None for a digit that marks or the proof give) and, unless it is a naked single, its
     house; `since` is the number of the step that made it a single, 0 if the givens do; `choice` counts the singles that
-    there were before anything was eliminated for it. `closes` are houses that it fills, `of_digit` counts its digit on
-    the board afterwards. `mirrors` is the number of the step whose mirror image it is, 0 if it was told of its own.
+    there were before anything was eliminated for it, `naked` whether these were naked ones. `closes` are houses that it
+    fills, `of_digit` counts its digit on the board afterwards. `mirrors` is the number of the step whose mirror image
+    it is, 0 if it was told of its own.
     """
 
     number: int
@@ -68,6 +69,7 @@ class Traced:
     house: HouseRef | None = None
     since: int = 0
     choice: int = 0
+    naked: bool = False
     closes: tuple[HouseRef, ...] = ()
     of_digit: int = 0
     view: View = View()
@@ -100,15 +102,15 @@ def trace(ground: Ground, path: SolvePath, mirror: Mirror | None = None) -> tupl
     eliminated while there are singles."""
     tracer = _Tracer(ground, path, dependencies(ground, path))
     images = _images(path, mirror)
-    for stretch in (this for this in rounds(path) if this.places):
-        pending = list(range(stretch.first, stretch.after))
-        while pending:
-            index = tracer.nearest(pending)
-            pending.remove(index)
-            told = tracer.place(index)
-            other = images.get(index)
-            if other in pending and mirror and tracer.place_image(other, told, mirror):
-                pending.remove(other)
+    after = {index: this.after for this in rounds(path) if this.places for index in range(this.first, this.after)}
+    pending = list(after)
+    while pending:
+        here = sum(1 for index in pending if index < after[pending[0]])
+        index, told = tracer.place(pending, here)
+        pending.remove(index)
+        other = images.get(index)
+        if other in pending and mirror and tracer.place_image(other, told, mirror):
+            pending.remove(other)
     return tuple(tracer.told)
 
 
@@ -120,7 +122,7 @@ def trace_to(ground: Ground, path: SolvePath, target: int) -> tuple[Traced, ...]
     for step in path.steps[:target]:
         for cell, digit in step.placed:
             tracer.state.place(cell, digit)
-    tracer.place(target)
+    tracer.place([target], 1)
     return tuple(tracer.told)
 
 
@@ -154,34 +156,45 @@ class _Tracer:
         self.written: dict[int, int] = {}
         """For each cell that was filled the number of the step that did it."""
 
-    def nearest(self, pending: Sequence[int]) -> int:
-        """The first placement of the path that needs nothing to be eliminated; if all do, the first."""
+    def ready(self, pending: Sequence[int], here: int) -> int | None:
+        """The first of the placements that wait for nothing. Digits that marks or the proof give wait for their round:
+        they are told among the first, `here`, only."""
         open_now = {((found.cell, found.digit),) for found in openings(self.state)}
         steps = self.path.steps
-        ready = (i for i in pending if steps[i].rung > Rung.NAKED or steps[i].placed in open_now)
-        return next(ready, pending[0])
+        found = (
+            index
+            for at, index in enumerate(pending)
+            if (steps[index].placed in open_now if steps[index].rung <= Rung.NAKED else at < here)
+        )
+        return next(found, None)
 
-    def place(self, index: int, mirrors: int = 0) -> list[Traced]:
-        """Tell a placement of the path, after what it needs; the steps told."""
-        step, first = self.path.steps[index], len(self.told)
-        choice = len(openings(self.state)) if step.rung <= Rung.NAKED else 0
+    def place(self, pending: Sequence[int], here: int, mirrors: int = 0) -> tuple[int, list[Traced]]:
+        """Tell a placement of the path, the first that waits for nothing; if all do, after eliminations, which are
+        meant for the first of them. Which it is, and the steps told."""
+        first, found = len(self.told), openings(self.state)
+        index = self.ready(pending, here)
+        if index is None:
+            wanted = opening_of(self.real[pending[0]], self.path.steps[pending[0]])
+            if wanted:
+                self.eliminate(self.state.present(rivals_of(self.ground, wanted)), pending)
+            index = self.ready(pending, here)
+        index = pending[0] if index is None else index
+        step = self.path.steps[index]
         opening = opening_of(self.state, step)
-        if opening is None and (wanted := opening_of(self.real[index], step)):
-            self.eliminate(self.state.present(rivals_of(self.ground, wanted)), step)
-            opening = opening_of(self.state, step)
         number = self._next
         self.told[first:] = [replace(told, opens=number) for told in self.told[first:]]
         told = Traced(number, index, step.reason, step.rung, self.state.position(), step.cells, step.placed)
         if opening:
-            told = self._single(told, opening, choice)
+            told = self._single(told, opening)
+            told = replace(told, choice=len(found), naked=all(other.kind is Rung.NAKED for other in found))
         self._tell(replace(told, mirrors=mirrors))
-        return self.told[first:]
+        return index, self.told[first:]
 
     def place_image(self, index: int, like: Sequence[Traced], mirror: Mirror) -> bool:
         """Tell the mirror image of a placement if nothing is needed for it but images of what was just told."""
         step, number = self.path.steps[index], like[-1].number
         if opening_of(self.state, step):
-            self.place(index, number)
+            self.place([index], 1, number)
             return True
         wanted = opening_of(self.real[index], step)
         images = {
@@ -191,17 +204,17 @@ class _Tracer:
         if not rivals or not set(rivals) <= set(images) or not set(rivals) <= set(self.needs.striker):
             return False
         first = len(self.told)
-        self.place(index, number)
+        self.place([index], 1, number)
         for at in range(first, len(self.told) - 1):
             of = {images.get(pair, 0) for pair in self.told[at].removed}
             self.told[at] = replace(self.told[at], mirrors=min(of))
         return True
 
-    def eliminate(self, pairs: Sequence[Candidate], until: Step) -> None:
-        """Tell why candidates go until a step is a single, what is easiest to follow first; before that what they rest
-        on, as far as they can't be seen without."""
+    def eliminate(self, pairs: Sequence[Candidate], pending: Sequence[int]) -> None:
+        """Tell why candidates go until one of the placements is a single, what is easiest to follow first; before that
+        what they rest on, as far as they can't be seen without."""
         levels: list[dict[Candidate, None]] = [dict.fromkeys(pairs)]
-        while (standing := self.state.present(levels[0])) and not opening_of(self.state, until):
+        while (standing := self.state.present(levels[0])) and self.ready(pending, 0) is None:
             for level in levels:
                 found = [
                     (pair, finding)
@@ -221,7 +234,8 @@ class _Tracer:
                 if deeper:
                     levels.append(dict.fromkeys(deeper))
                 else:  # as a last resort, however long it takes
-                    self._explain(standing[0], self._found(standing[0], None))
+                    pair = standing[0]
+                    self._explain(pair, self._found(pair, None) or self._found(pair, None, beyond=True))
 
     def _cost(self, found: tuple[Candidate, Finding]) -> tuple[int, int, int]:
         """How hard a finding is to follow; of equals the path's order."""
@@ -266,14 +280,14 @@ class _Tracer:
     def _next(self) -> int:
         return len(self.told) + 1
 
-    def _found(self, pair: Candidate, longest: int | None) -> Finding | None:
+    def _found(self, pair: Candidate, longest: int | None, beyond: bool = False) -> Finding | None:
         """A technique that takes a candidate on the board as it stands: that of the path's step, no longer than it was
-        there (None: of any length), or an easier one."""
+        there (None: of any length), or an easier one; `beyond` also a harder one."""
         step = self.path.steps[self.needs.striker[pair]]
         wanted = set(self.needs.eliminations[self.needs.striker[pair]])
         for techniques in ladder():
             rung = techniques[0].rung
-            if rung > step.rung:
+            if rung > step.rung and not beyond:
                 return None
             if rung < step.rung and rung in (Rung.CHAIN, Rung.WHAT_IF):
                 continue  # no easier to follow
@@ -319,7 +333,7 @@ class _Tracer:
         self.told.append(told)
         self.seen.clear()
 
-    def _single(self, told: Traced, opening: Opening, choice: int) -> Traced:
+    def _single(self, told: Traced, opening: Opening) -> Traced:
         """A placement with what is seen at it."""
         ground, bit = self.ground, 1 << opening.cell
         since = max((self.gone.get(rival, 0) for rival in rivals_of(ground, opening)), default=0)
@@ -332,7 +346,6 @@ class _Tracer:
             kind=opening.kind,
             house=opening.area.ref if opening.area else None,
             since=since,
-            choice=choice,
             closes=tuple(area.ref for area in ground.areas if area.board & self.state.empty == bit),
             of_digit=self.state.stood[opening.digit].bit_count() + 1,
             view=self._view(opening),

@@ -20,7 +20,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from contextlib import suppress
 from dataclasses import fields, replace
 from functools import lru_cache
-from itertools import combinations
+from itertools import combinations, pairwise
 from typing import Any, assert_never
 
 from ortools.sat.python import cp_model
@@ -29,7 +29,7 @@ from bookmaker.audit import definition_of
 from bookmaker.grade.state import State, ground_of, start
 from bookmaker.proof.model import Proof
 from bookmaker.puzzle.grid import Grid, HouseRef
-from bookmaker.puzzle.position import Candidate
+from bookmaker.puzzle.position import Candidate, Position
 from bookmaker.reasons import MarkRef, Reason
 from bookmaker.reasons.bymark import (
     Apart,
@@ -104,7 +104,8 @@ from bookmaker.trace import Traced
 
 def faults(proof: Proof, story: Story) -> Iterator[str]:
     """All that is wrong with a story."""
-    prover = _Prover(proof, story)
+    assert proof.solution is not None and proof.grade is not None
+    prover = _Prover(proof.entry.puzzle, proof.solution, story.steps)
     numbers = [number for passage in story.passages for number in passage.told]
     if numbers != list(range(1, len(story.steps) + 1)):
         yield f"the steps are told in the order {numbers}"
@@ -125,15 +126,26 @@ def faults(proof: Proof, story: Story) -> Iterator[str]:
         yield f"the hardest step is said to be {hardest.technique} {hardest.kind}, which is not told"
 
 
+def faults_at(puzzle: RuledPuzzle, position: Position, reason: Reason, removed: Sequence[Candidate]) -> Iterator[str]:
+    """All that is wrong with one reason on a board."""
+    prover = _Prover(puzzle, (), ())
+    prover.state.remove(
+        (cell, digit) for cell in puzzle.grid.cells for digit in puzzle.grid.digits if not position.may(cell, digit)
+    )
+    yield from prover.premises(reason, removed, prover.state)
+    for pair in removed:
+        if not prover.follows(reason, pair, prover.state):
+            yield f"does not follow: {pair}"
+
+
 class _Prover:
     """The board as the listener has it, step by step."""
 
-    def __init__(self, proof: Proof, story: Story) -> None:
-        assert proof.solution is not None and proof.grade is not None
-        self.puzzle: RuledPuzzle = proof.entry.puzzle
-        self.grid: Grid = self.puzzle.grid
-        self.solution = proof.solution
-        self.steps = {told.number: told for told in story.steps}
+    def __init__(self, puzzle: RuledPuzzle, solution: Sequence[int], steps: Sequence[Traced]) -> None:
+        self.puzzle: RuledPuzzle = puzzle
+        self.grid: Grid = puzzle.grid
+        self.solution = solution
+        self.steps = {told.number: told for told in steps}
         self.ground = ground_of(self.puzzle)
         self.houses = {area.ref: area.cells for area in self.ground.areas}
         self.state = start(self.ground)
@@ -352,7 +364,7 @@ class _Prover:
                             yield "has a link that is none"
                     elif cell != other or digits(cell) != {digit, same}:
                         yield "has a link that is none"
-                for before, after in zip(links, links[1:], strict=False):
+                for before, after in pairwise(links):
                     (cell, digit), (other, also) = before.true, after.false
                     if not (cell == other and digit != also) and not (
                         digit == also and self.ground.peers[cell] >> other & 1
@@ -630,7 +642,7 @@ def _only(rule: Rule, mark: MarkRef, grid: Grid) -> Rule:
     longest = max((len(getattr(rule, name)) for name in lists), default=0)
     for at in range(longest):
         for name in lists:
-            cut = {other: () for other in lists} | {name: getattr(rule, name)[at : at + 1]}
+            cut = dict.fromkeys(lists, ()) | {name: getattr(rule, name)[at : at + 1]}
             together = {other: getattr(rule, other)[at : at + 1] for other in lists}
             for kept in (together, cut):
                 small = replace(rule, **kept) if kept[name] else rule  # type: ignore[type-var]

@@ -18,6 +18,7 @@ class FinnedFish(Technique):
     """Sizes 2 to 4 with at most three fins."""
 
     name = "finned-fish"
+    step_names = tuple(f"finned-{name}" for name in NAMES.values())
     rung = Rung.WING
     fins = 3
 

@@ -22,6 +22,7 @@ class PlainFish(Technique):
     """Sizes 2 to 4 without fins."""
 
     name = "fish"
+    step_names = tuple(NAMES.values())
     rung = Rung.FISH
 
     def find(self, state: State) -> Iterator[Finding]:

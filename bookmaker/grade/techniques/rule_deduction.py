@@ -17,6 +17,8 @@ from bookmaker.reasons.reason import MARK
 class RuleDeduction(Technique):
     """Deductions of the rules at `rung`."""
 
+    step_names = (MARK,)
+
     def find(self, state: State) -> Iterator[Finding]:
         for deduction in state.deductions():
             if deduction.rung != self.rung:

@@ -71,8 +71,10 @@ then-hidden-single = In { $house } only { $cell } takes { $digit }.
 
 leaves-last-cell = That leaves { $digit } for { $cell }, the last cell of { $house }.
 leaves-naked-single = That leaves { $cell } nothing but { $digit }.
+    .b = Then { $cell } must be { $digit }.
 leaves-hidden-single = That leaves { $cell } for { $digit } in { $house }.
     .b = That leaves { $house } only { $cell } for { $digit }.
+    .c = So the { $digit } of { $house } must be in { $cell }.
 
 opens-last-cell = The last cell of { $house }, { $cell }, takes { $digit }.
 opens-naked-single = That leaves { $digit } alone in { $cell }.
@@ -145,7 +147,7 @@ held-first = { $house } holds { $digits }
 held-next = { $house } adds { $digits }
 held-first-others = other cells in sight hold { $digits }
 held-next-others = other cells in sight add { $digits }
-held-struck = { $digits } went by { $steps }
+held-struck = { $steps } eliminated { $digits }
 held-marked = its mark rules out { $digits }
 
 fixes = { $marks } { $many ->
@@ -208,14 +210,14 @@ by-symmetry = By symmetry, { $gone }.
 by-symmetry-places = By symmetry, { $cell } takes { $digit }.
 by-symmetry-opens = By symmetry, { $gone }, and { $cell } takes { $digit }.
     .b = The mirror image goes the same way: { $gone }, and { $cell } takes { $digit }.
-follow-end = { $number } what-ifs follow, and each leaves { $house } without a place for { $digit }.
-follow-mark = { $number } what-ifs follow, and { $mark } settles them all.
-follow-kind = { $number } what-ifs follow, and each of them ends at { $marks }.
-follow-tried-digit = { $number } what-ifs follow, all about { $tried-digit }.
-follow-tried-cell = { $number } what-ifs follow, all about { $tried-cell }.
-follow-tried-house = { $number } what-ifs follow, all in { $tried-house }.
-follow = { $number } what-ifs follow.
-more-alike = { $count ->
-    [1] One more of the same kind shows
-   *[other] { $number } more of the same kind show
+follow-end = Next come { $number } what-ifs, each of which leaves { $house } without a place for { $digit }.
+follow-mark = Next come { $number } what-ifs, all settled by { $mark }.
+follow-kind = Next come { $number } what-ifs, each of which ends at { $marks }.
+follow-tried-digit = Next come { $number } what-ifs, all about { $tried-digit }.
+follow-tried-cell = Next come { $number } what-ifs, all about { $tried-cell }.
+follow-tried-house = Next come { $number } what-ifs, all in { $tried-house }.
+follow = Next come { $number } what-ifs.
+more-alike = In the same way, { $count ->
+    [1] one more shows
+   *[other] { $number } more show
 } that { $gone }.
