@@ -6,31 +6,39 @@ from pathlib import Path
 
 import click
 
+from bookmaker.cli.completion import ids
 from bookmaker.cli.group import main
 from bookmaker.cli.loading import book_argument, find_entries, load_book, proofs_of, proven, proving_options
-from bookmaker.cli.paths import NEW_PATH
+from bookmaker.cli.paths import NEW_PATH, Whole
 from bookmaker.display.items import Page
 from bookmaker.files import write_whole
 from bookmaker.ink.picture import KINDS, picture_bytes
-from bookmaker.layout.sheets.picture import grid_picture, scene_picture
-from bookmaker.manifest.model import Manifest
+from bookmaker.layout.art.gridart import painted
+from bookmaker.layout.art.insight import out_of_sight
+from bookmaker.layout.sheets.picture import CELL, grid_picture, scene_picture
+from bookmaker.manifest.model import Entry, Manifest
 from bookmaker.proof import Proof
 from bookmaker.rules.common.wording import counted
 from bookmaker.tell import tell
 from bookmaker.tell.scenes import board_after, ends_of, scenes_of
+from bookmaker.trouble import BookTroubles
 
 
 @main.command("picture")
 @book_argument
 @proving_options
-@click.argument("puzzle_id", metavar="ID")
+@click.argument("puzzle_id", metavar="ID", shell_complete=ids)
 @click.option("--out", "path", required=True, type=NEW_PATH, metavar="FILE", help="Write this picture.")
 @click.option("--solved", is_flag=True, help="Show the solution.")
-@click.option("--at", "step", type=click.IntRange(0), metavar="STEP", help="Show the grid after this many steps.")
+@click.option("--at", "step", type=Whole(0), metavar="STEP", help="Show the grid after this many steps.")
 @click.option("--moments", is_flag=True, help="Write a picture of each key moment into the folder FILE.")
-@click.option("--format", "form", type=click.Choice([kind[1:] for kind in KINDS]), help="Of --moments.")
+@click.option(
+    "--format", "form", type=click.Choice([kind[1:] for kind in KINDS]), help="What --moments writes; svg if not given."
+)
 @click.option("--coordinates", is_flag=True, help="Number the rows and columns.")
-@click.option("--dpi", type=click.IntRange(20, 2400), default=300, show_default=True, help="How fine a PNG is.")
+@click.option(
+    "--dpi", type=Whole(20, 2400), default=300, show_default=True, metavar="N", help="Pixels per inch of a PNG."
+)
 def picture_command(
     book: Path,
     puzzle_id: str,
@@ -42,10 +50,11 @@ def picture_command(
     coordinates: bool,
     dpi: int,
 ) -> None:
-    """Draw puzzle ID as a picture: FILE ends in .svg, .png or .pdf.
+    """Draw puzzle ID as a picture.
 
-    With --at 12, the cells are filled as they are after step 12 of `explain --steps`, with pencil marks in the empty
-    ones; the cells of the step that comes next are shaded. --at 0 shows the marks before the first step.
+    FILE ends in .svg, .png or .pdf. With --at 12, the cells are filled as they are after step 12 of `explain --steps`,
+    with pencil marks in the empty ones; the cells of the next step are shaded. --at 0 shows the pencil marks before the
+    first step.
 
     With --moments, --out names a folder for the pictures of a crib: the start, every lettered moment with its steps in
     the name, and the solution.
@@ -61,6 +70,7 @@ def picture_command(
     manifest = load_book(book)
     (entry,) = find_entries(manifest, (puzzle_id,))
     if not (solved or moments or step is not None):
+        _check(entry)
         pages = {path: grid_picture(entry.puzzle, f"grid {entry.id}", with_coordinates=coordinates)}
     else:
         (proof,) = proven(proofs_of(manifest, (puzzle_id,)))
@@ -72,6 +82,13 @@ def picture_command(
             pages = {path: grid_picture(entry.puzzle, f"key {entry.id}", proof.solution, with_coordinates=coordinates)}
     write_whole({file: picture_bytes(page, file, entry.title or entry.id, dpi) for file, page in pages.items()})
     click.echo(f"wrote {path}" + (f": {counted(len(pages), 'picture')}" if moments else ""))
+
+
+def _check(entry: Entry) -> None:
+    """Raises BookTroubles for marks that would not be seen."""
+    rules = [*zip(entry.puzzle.rules, entry.rule_places, strict=True)]
+    if lost := out_of_sight(painted(entry.puzzle, CELL), entry.title or entry.id, entry.place, rules):
+        raise BookTroubles(lost)
 
 
 def _at(manifest: Manifest, proof: Proof, step: int, coordinates: bool) -> Page:

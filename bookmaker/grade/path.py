@@ -13,7 +13,6 @@ from collections.abc import Sequence
 
 from bookmaker.grade.effort import BEYOND_REACH, WEIGHTS, Practice, Weights
 from bookmaker.grade.forced import forced
-from bookmaker.grade.labels import labels
 from bookmaker.grade.mirror import Mirror, mirrors
 from bookmaker.grade.model import SolvePath, Step
 from bookmaker.grade.singles import openings, single
@@ -27,6 +26,7 @@ from bookmaker.reasons.reason import MARK
 from bookmaker.reasons.singles import Fixed, FromProof
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.verdict import Solution
+from bookmaker.symmetry.labels import labels
 
 
 def walk(puzzle: RuledPuzzle, solution: Solution, weights: Weights = WEIGHTS) -> SolvePath:

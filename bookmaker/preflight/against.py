@@ -1,6 +1,6 @@
 """Is what was printed what was proven: the grids of a file beside the puzzles of its book.
 
-In: grids as read back, proofs. Out: troubles that name the page, the puzzle and the cells.
+In: grids as read back with their marks, proofs. Out: troubles that name the page, the puzzle and the cells or marks.
 """
 
 from __future__ import annotations
@@ -8,25 +8,40 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from bookmaker.preflight.grids import PrintedGrid
+from bookmaker.preflight.marks import MarksRead
 from bookmaker.proof.model import Proof
 from bookmaker.puzzle.grid import SYMBOLS, Grid
 from bookmaker.rules import keeps_all
 from bookmaker.trouble import Place, Trouble
 
+AGAIN = "print the book again from its manifest"
 
-def compare(printed: Sequence[PrintedGrid], proofs: Sequence[Proof], file: str) -> Iterator[Trouble]:
-    """What differs: givens, keys, keys that break a rule or hide which digits are given; then what is lacking."""
+
+def compare(
+    printed: Sequence[PrintedGrid], marks: Sequence[tuple[int, MarksRead]], proofs: Sequence[Proof], file: str
+) -> Iterator[Trouble]:
+    """What differs: givens, keys, keys that break a rule or hide which digits are given; then marks, each with the page
+    that they were read on; then what is lacking."""
     place = Place(file)
     known = {proof.entry.id: proof for proof in proofs}
     for grid in printed:
         proof = known.get(grid.id)
         if proof is None:
-            text = f"page {grid.page}: the {grid.kind} “{grid.id}” belongs to no puzzle of the book"
+            text = f"page {grid.page}: the {grid.kind} “{grid.id}” belongs to no puzzle in the book"
             yield Trouble(place, "stranger", text)
             continue
         for code, text in _grid(grid, proof) if grid.kind == "grid" else _key(grid, proof):
-            yield Trouble(place, code, f"page {grid.page}: {text}", "print the book again from its manifest")
+            yield Trouble(place, code, f"page {grid.page}: {text}", AGAIN)
+    for page, read in marks:
+        yield from (Trouble(place, code, f"page {page}: {text}", AGAIN) for code, text in _few(read.troubles))
     yield from _lacking(printed, proofs, place)
+
+
+def _few(troubles: Sequence[tuple[str, str]]) -> Iterator[tuple[str, str]]:
+    """The first ten: where all is wrong at once, the rest says no more."""
+    yield from troubles[:10]
+    if len(troubles) > 10:
+        yield "more-marks", f"and {len(troubles) - 10} more marks of this grid"
 
 
 def _grid(printed: PrintedGrid, proof: Proof) -> Iterator[tuple[str, str]]:
@@ -50,7 +65,7 @@ def _key(printed: PrintedGrid, proof: Proof) -> Iterator[tuple[str, str]]:
     given = {font for font, digit in zip(printed.fonts, puzzle.givens, strict=True) if digit}
     filled = {font for font, digit in zip(printed.fonts, puzzle.givens, strict=True) if not digit}
     if given & filled:
-        yield "key-plain", f"{what} does not tell the given digits from the others"
+        yield "key-plain", f"{what} does not distinguish the givens from the other digits"
 
 
 def _same(printed: PrintedGrid, grid: Grid, digits: Sequence[int], code: str, what: str) -> Iterator[tuple[str, str]]:

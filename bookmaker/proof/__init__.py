@@ -10,12 +10,12 @@ from collections.abc import Callable, Iterator, Sequence
 from concurrent.futures import Executor, Future
 from time import perf_counter
 
-from bookmaker.audit import auditor, second_opinion
 from bookmaker.grade import grade
 from bookmaker.manifest.model import Entry
 from bookmaker.proof.cache import NoStore, Store, key_of
-from bookmaker.proof.crew import AHEAD, Alone, done, in_order
+from bookmaker.proof.crew import Alone, ahead_of, done, in_order
 from bookmaker.proof.model import Proof
+from bookmaker.proof.pulse import at_work, stage
 from bookmaker.proof.record import Findings, from_text, to_text
 from bookmaker.rules import keeps_all, problem_of
 from bookmaker.rules.common.contract import RuledPuzzle
@@ -34,19 +34,16 @@ class EngineFault(Exception):
 
 
 def find_out(puzzle: RuledPuzzle, count: int = 0) -> Findings:
-    """Prove and grade one puzzle; with `count`, also count its solutions exactly up to that many.
-
-    What the engine leaves undecided, the second prover settles where it is installed.
-    """
+    """Prove and grade one puzzle; with `count`, also count its solutions, up to that many."""
     problem = problem_of(puzzle)
     verdict = prove(problem)
-    if isinstance(verdict, Undecided) and auditor():
-        verdict = second_opinion(puzzle) or verdict
     counted: Tally | None = None
     if count:
+        stage("being counted out")
         counted = tally(problem, count) if isinstance(verdict, Several | Undecided) else _known_tally(verdict)
     if not isinstance(verdict, Unique):
         return Findings(verdict, None, counted)
+    stage("being graded")
     graded = grade(puzzle, verdict.solution)
     return Findings(verdict, graded, counted, hardest(puzzle, verdict.solution, graded.path))
 
@@ -84,11 +81,11 @@ def prove_each(
 
     def begin(asked: tuple[Entry, str, Findings | None]) -> Future[tuple[Findings, float]]:
         entry, _, known = asked
-        return workers.submit(_timed, entry.puzzle, count) if known is None else done((known, 0.0))
+        return workers.submit(_timed, entry.id, entry.puzzle, count) if known is None else done((known, 0.0))
 
     asked = ((entry, key, _known(entry.puzzle, kept.get(key))) for entry, key in _with_keys(entries, count))
     try:
-        for (entry, key, known), (found, seconds) in in_order(asked, begin, AHEAD if crew else 0):
+        for (entry, key, known), (found, seconds) in in_order(asked, begin, ahead_of(workers)):
             if known is None:
                 if not _sound(entry.puzzle, found):
                     raise EngineFault(f"the solution found for “{entry.id}” breaks a rule; please report this puzzle")
@@ -106,9 +103,10 @@ def _with_keys(entries: Iterator[Entry], count: int) -> Iterator[tuple[Entry, st
     return ((entry, key_of(entry.puzzle, count)) for entry in entries)
 
 
-def _timed(puzzle: RuledPuzzle, count: int) -> tuple[Findings, float]:
+def _timed(name: str, puzzle: RuledPuzzle, count: int) -> tuple[Findings, float]:
     began = perf_counter()
-    return find_out(puzzle, count), perf_counter() - began
+    with at_work(name):
+        return find_out(puzzle, count), perf_counter() - began
 
 
 def _known(puzzle: RuledPuzzle, kept: str | None) -> Findings | None:

@@ -27,9 +27,10 @@ from bookmaker.rules.common.chain import Chain, read_chain
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
-from bookmaker.rules.common.strokes import THIN, Trace, arrow_head, halo
+from bookmaker.rules.common.places import Along, Around, Claim
+from bookmaker.rules.common.strokes import HALF_SEEN, THIN, Trace, arrow_head, halo, to_rim, trace
 from bookmaker.rules.common.sums import open_limits, sum_limits
-from bookmaker.rules.common.wording import number, one_or_many
+from bookmaker.rules.common.wording import ends_named, number, one_or_many
 from bookmaker.solve.problem import Constraint, Sum
 from bookmaker.trouble import Desk
 
@@ -41,7 +42,7 @@ LONGEST_OVAL = 3
 HEAD = 0.22
 """Length of the barbs of an arrow head in cells."""
 
-BEYOND = 0.3
+BEYOND = 0.36
 """How far the tip reaches past the middle of its cell, so that a digit there leaves the head in sight."""
 
 
@@ -65,6 +66,7 @@ class Arrows(Rule):
     kind = "arrow"
     title = "Arrows"
     noun = "arrow"
+    relabels = "none"
     example = """\
 arrow:
   - r1c1-r1c4                       # the first cell is the circle
@@ -80,7 +82,7 @@ arrow:
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
         nodes = (body,) if isinstance(body, Table) else read_items(body, "the arrow", desk)
         if not nodes:
-            desk.error(body.place, "no-chains", "no arrow is listed here", "or leave the whole entry out")
+            desk.error(body.place, "no-chains", "no arrow is listed here", "name one, or leave out the whole entry")
         arrows = [_read_arrow(node, grid, desk) for node in nodes]
         good: list[Arrow] = []
         listed: set[tuple[tuple[int, ...], Chain]] = set()
@@ -123,28 +125,37 @@ arrow:
     @classmethod
     def primer(cls) -> str:
         return (
-            "The digits along an arrow's shaft, from beside the circle to the tip, add up to the number in the circle; "
-            "they may repeat where rows, columns and boxes allow it. Where several shafts leave one circle, each adds "
-            "up to it. An oval over two or three cells holds a number of two or three digits. Three cells in one box "
-            "make at least 6, so a circle on a long shaft is high and the shaft low."
+            "The digits along an arrow's shaft, from beside the circle to the tip, add up to the number in the "
+            "circle; they may repeat where rows, columns and boxes allow it. Where several shafts leave one circle, "
+            "each of them adds up to it. An oval over two or three cells holds a number of two or three digits. Three "
+            "cells in one box total at least 6, so long shafts mean high circles and low digits."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.thin() + 0.3, THIN, join="miter")
         for arrow in self.arrows:
+            radius = min(frame.radius(cell, RING) for cell in arrow.circle) * frame.cell
             for shaft in arrow.shafts:
-                way = _shaft_way(frame, arrow.circle, shaft)
+                of = (_named(frame.grid, arrow, shaft),)
+                way = _shaft_way(frame, arrow.circle, shaft, radius)
                 tip, onward = way.at(way.length)
-                yield Mark(Layer.LINE, halo(frame, way.points, pen.width))
-                yield Mark(Layer.LINE, polyline(way.points, pen))
-                yield Mark(Layer.LINE, polyline(arrow_head(tip, onward, HEAD * frame.cell), pen))
+                yield Mark(Layer.LINE, halo(frame, way.points, pen.width), of)
+                yield Mark(Layer.LINE, polyline(way.points, pen), of)
+                yield Mark(Layer.LINE, polyline(arrow_head(tip, onward, HEAD * frame.cell), pen), of, "head")
         for arrow in self.arrows:
             (left, top), (right, bottom) = frame.centre(arrow.circle[0]), frame.centre(arrow.circle[-1])
-            radius = RING * frame.cell
+            radius = min(frame.radius(cell, RING) for cell in arrow.circle) * frame.cell
             ring = Rect(
                 left - radius, top - radius, right - left + 2 * radius, bottom - top + 2 * radius, pen, None, radius
             )
-            yield Mark(Layer.LINE, ring)
+            yield Mark(
+                Layer.LINE, ring, tuple(_named(frame.grid, arrow, shaft) for shaft in arrow.shafts), "circle", HALF_SEEN
+            )
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        for arrow in self.arrows:
+            yield from (Around(cell, RING, 1) for cell in arrow.circle)
+            yield from (Along(_with_start(grid, arrow.circle, shaft), 0.1) for shaft in arrow.shafts)
 
     @classmethod
     def sample(cls) -> Sample:
@@ -197,7 +208,7 @@ def _read_circle(node: Node, grid: Grid, desk: Desk) -> tuple[int, ...] | None:
         desk.error(node.place, "oval-crooked", "the cells of an oval should follow each other in a row or a column")
     elif len(circle) > 1 and grid.size > 9:
         text = f"an oval is read as a number, which a {grid.size}×{grid.size} grid has too many digits for"
-        desk.error(node.place, "oval-size", text, "take a circle of one cell")
+        desk.error(node.place, "oval-size", text, "use a circle of one cell")
     else:
         return circle
     return None
@@ -220,7 +231,7 @@ def _read_shafts(body: Node, circle: tuple[int, ...], grid: Grid, desk: Desk) ->
             desk.error(node.place, "shaft-in-circle", f"the shaft comes back into its circle at {grid.name(inside)}")
         elif not any(grid.touching(shaft[0], cell) for cell in circle):
             text = f"the shaft begins at {grid.name(shaft[0])}, which does not touch the circle"
-            desk.error(node.place, "shaft-apart", text, "name its cells from beside the circle to the tip")
+            desk.error(node.place, "shaft-apart", text, "name its cells from the one beside the circle to the tip")
         else:
             good.append((shaft, node))
     return good if good and len(good) == len(nodes) else None
@@ -291,18 +302,26 @@ def _way(circle: tuple[int, ...]) -> str:
     return "from left to right" if circle[1] - circle[0] == 1 else "from the top down"
 
 
-def _shaft_way(frame: Frame, circle: tuple[int, ...], shaft: Chain) -> Trace:
-    """From the circle's rim to a little beyond the middle of the last cell."""
-    grid = frame.grid
+def _named(grid: Grid, arrow: Arrow, shaft: Chain) -> str:
+    return f"the arrow {ends_named(grid, (arrow.circle[0], *shaft))}"
+
+
+def _with_start(grid: Grid, circle: tuple[int, ...], shaft: Chain) -> Chain:
+    """A shaft with the cell of its circle that it leaves."""
     beside = [cell for cell in circle if grid.touching(shaft[0], cell)]
-    start = min(beside, key=lambda cell: (shaft[0] not in grid.orthogonal(cell), cell))
-    way = Trace([frame.centre(cell) for cell in (start, *shaft)])
+    return min(beside, key=lambda cell: (shaft[0] not in grid.orthogonal(cell), cell)), *shaft
+
+
+def _shaft_way(frame: Frame, circle: tuple[int, ...], shaft: Chain, radius: float) -> Trace:
+    """From the circle's rim, `radius` points from its middle, to a little beyond the middle of the last cell."""
+    chain = _with_start(frame.grid, circle, shaft)
+    start, way = chain[0], trace(frame, chain)
     _, (ux, uy) = way.at(0)
-    out = RING * frame.cell
+    out = to_rim(radius, frame.lane(chain).aside * frame.cell)
     # A shaft that leaves the end of an oval slantwise over the oval's other cells meets its straight side.
     if len(circle) > 1:
         (ax, ay), (bx, by) = frame.centre(start), frame.centre(circle[-1] if start == circle[0] else circle[0])
         along = (bx - ax) * ux + (by - ay) * uy
         if along > 0:
-            out = RING * frame.cell / max(abs(uy) if ay == by else abs(ux), 0.1)
+            out = radius / max(abs(uy) if ay == by else abs(ux), 0.1)
     return Trace(way.between(out, way.length)).beyond(0.0, BEYOND * frame.cell)

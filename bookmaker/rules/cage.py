@@ -1,4 +1,4 @@
-"""Killer cages: digits in a cage differ and add up to its total, if it has one.
+"""Cages: digits in a cage differ and add up to its total, if it has one.
 
 Manifest: a picture of letters with a table of totals, or a list of cells, each with or without a total. A cage hangs
 together by sides, has at most as many cells as there are digits, and shares no cell with another.
@@ -13,7 +13,7 @@ from math import hypot
 from operator import and_, or_
 from typing import Self
 
-from bookmaker.display.items import Line, Point, Rect, Stroke, Text
+from bookmaker.display.items import Item, Line, Point, Rect, Stroke, Text
 from bookmaker.placed import Node, Table, Word, read_fields, read_items, read_whole
 from bookmaker.puzzle.bits import digits_in
 from bookmaker.puzzle.grid import CLASSIC, Grid
@@ -23,10 +23,11 @@ from bookmaker.reasons.bymark import Needed, NoCombination, OneCombination
 from bookmaker.rules.common import house_sums
 from bookmaker.rules.common.area import Area, is_picture, loops, read_area, read_letters
 from bookmaker.rules.common.candidates import locked_out, removed_by
-from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.contract import Deduction, Relabelling, Rule, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.house_sums import Block
+from bookmaker.rules.common.places import Box, Claim, InCell, Outlined
 from bookmaker.rules.common.strokes import THIN
 from bookmaker.rules.common.sums import different_limits, digit_sets
 from bookmaker.rules.common.wording import counted, the_or_each
@@ -39,11 +40,17 @@ INSET = 0.075
 DASH = 0.1
 """Length of a dash in cells."""
 
-HEIGHT = 0.19
-"""Height of a total's figures in cells."""
+LEAST = 0.45
+"""So much of the dashes has to be left: what stands on all borders of a cage breaks them, and leaves its corners."""
 
-ASIDE = 0.28
-"""Where a total begins if a ring covers its corner, in cells from the side."""
+SPOTS = (
+    (0.045, 0.045, 0.19), (0.28, 0.045, 0.19), (0.28, 0.045, 0.16), (0.135, 0.045, 0.16), (0.045, 0.135, 0.16),
+    (0.135, 0.135, 0.15), (0.28, 0.135, 0.15),
+)  # fmt: skip
+"""Where a total begins, from the left and from the top, and how high its figures are, in cells."""
+
+FIGURE = 0.69
+"""Width of a narrow figure for its height."""
 
 
 @dataclass(frozen=True)
@@ -78,6 +85,9 @@ cage:
             elif len(cells) > 1:
                 yield Different(cells)
 
+    def relabelling(self, grid: Grid) -> Relabelling:
+        return "reversed" if any(total for _, total in self.cages) else "any"
+
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for cells, total in self.cages:
             inside = [digits[cell] for cell in cells]
@@ -96,20 +106,28 @@ cage:
     @classmethod
     def primer(cls) -> str:
         return (
-            "A cage is drawn with dashes; its digits differ, even where it runs through several boxes, and add up to "
-            "the small total in its corner. Some totals leave a single choice: two cells that make 3 hold 1 and 2, "
-            "three that make 24 hold 7, 8 and 9. On a 9×9 grid every row, column and box adds up to 45, so where "
-            "cages fill a house but for one cell, the totals give that cell away."
+            "A cage is drawn with dashes. Its digits differ, even where it runs through several boxes, and add up to "
+            "the small total in its corner. Some totals leave one choice: two cells that make 3 hold 1 and 2, three "
+            "that make 24 hold 7, 8 and 9. On a 9×9 grid every row, column and box adds up to 45: where cages cover "
+            "all but one cell of a box, subtract from 45."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = frame.thin() + 0.2
         for cells, total in self.cages:
+            of = (f"the cage at {frame.grid.name(cells[0])}",)
             for corners in loops(frame.grid, cells, INSET):
                 for start, end in zip(corners, (*corners[1:], corners[0]), strict=True):
-                    yield Mark(Layer.CAGE, _dashes(frame, start, end, pen))
+                    yield Mark(Layer.CAGE, _dashes(frame, start, end, pen), of, "dashes", LEAST)
             if total:
-                yield from _total(frame, cells[0], str(total))
+                for item in _total(frame, cells[0], str(total)):
+                    yield Mark(Layer.FIGURE, item, of)
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        for cells, total in self.cages:
+            yield Outlined(cells, INSET, firm=True)
+            if total:
+                yield _room(cells[0], str(total))
 
     @classmethod
     def sample(cls) -> Sample:
@@ -140,7 +158,7 @@ def _read(body: Node, grid: Grid, desk: Desk) -> Iterator[Placed]:
     else:
         items = (body,) if isinstance(body, Table) else read_items(body, "the cage", desk)
         if not items:
-            desk.error(body.place, "no-areas", "no cage is listed here", "or leave the whole entry out")
+            desk.error(body.place, "no-areas", "no cage is listed here", "name one, or leave out the whole entry")
         for item in items:
             cage = _listed(item, grid, desk)
             if cage is not None:
@@ -197,8 +215,8 @@ def _check(placed: Sequence[Placed], grid: Grid, desk: Desk) -> None:
         name = f"cage {area.letter}" if area.letter else f"the cage at {grid.name(area.cells[0])}"
         pieces = grid.pieces(area.cells)
         if len(pieces) > 1:
-            text = f"{name} falls apart: {grid.name(pieces[1][0])} shares no side with the cells before it"
-            hint = "take another letter for another cage" if area.letter else "list it as two cages"
+            text = f"{name} is in pieces: {grid.name(pieces[1][0])} shares no side with the cells before it"
+            hint = "use another letter for another cage" if area.letter else "list it as two cages"
             desk.error(area.place, "cage-split", text, hint)
         taken = next((cell for cell in area.cells if cell in owner), None)
         if taken is not None:
@@ -227,15 +245,23 @@ def _dashes(frame: Frame, start: Point, end: Point, pen: float) -> Line:
     return Line((ax - ux, ay - uy), (bx + ux, by + uy), Stroke(pen, THIN, (dash, period - dash)))
 
 
-def _total(frame: Frame, cell: int, total: str) -> Iterator[Mark]:
-    """The total in the cell's top left corner, or beside what covers it; the dashes are knocked out around it."""
+def _room(cell: int, total: str) -> InCell:
+    """Where a total may stand: in the cell's top left corner, beside what covers it, or a little further in."""
+    boxes = (
+        Box(left, top, left + len(total) * FIGURE * height + 0.04, top + height + 0.05) for left, top, height in SPOTS
+    )
+    return InCell(cell, tuple(boxes))
+
+
+def _total(frame: Frame, cell: int, total: str) -> Iterator[Item]:
+    """The total in its place, the dashes knocked out around it."""
     x, y = frame.corner(cell)
-    size = HEIGHT * frame.cell / frame.figure
-    aside = ASIDE if cell in frame.corners else 0.6 * INSET
-    left, top = x + aside * frame.cell, y + 0.6 * INSET * frame.cell
-    width = len(total) * 0.48 * size
-    yield Mark(Layer.CAGE, Rect(left, top, width + 0.04 * frame.cell, (HEIGHT + 0.05) * frame.cell, fill=1.0))
-    yield Mark(Layer.CAGE, Text(left, top + HEIGHT * frame.cell, total, frame.face(frame.narrow, size), size))
+    box = frame.box(_room(cell, total))
+    left, top = x + box.left * frame.cell, y + box.top * frame.cell
+    height = box.bottom - box.top - 0.05
+    size = height * frame.cell / frame.figure
+    yield Rect(left, top, (box.right - box.left) * frame.cell, (height + 0.05) * frame.cell, fill=1.0)
+    yield Text(left, top + height * frame.cell, total, frame.face(frame.narrow, size), size)
 
 
 def _cage_steps(position: Position, cells: tuple[int, ...], total: int) -> Iterator[Deduction]:

@@ -11,21 +11,33 @@ from dataclasses import dataclass
 from itertools import combinations
 from typing import Self, TypeAlias
 
-from bookmaker.display.items import Rect, Stroke
+from bookmaker.display.items import Stroke
 from bookmaker.placed import Node, Table, Word, read_items
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import SameDigit
 from bookmaker.reasons.marks import Lettered
-from bookmaker.rules.common.area import Area, hatching, is_picture, outline, read_area, read_letters
+from bookmaker.rules.common.area import Area, hatching, is_picture, lettered, outline, read_area, read_letters
 from bookmaker.rules.common.candidates import removed_by, sees
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.places import Box, Claim, InCell, Outlined
 from bookmaker.rules.common.strokes import THIN
 from bookmaker.rules.common.wording import cells_listed, counted
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.trouble import Desk
+
+INSET = 0.1
+"""How far the outline runs inside the cells' edges, in cells."""
+
+SPOTS = (
+    Box(0.11, 0.68, 0.32, 0.89),
+    Box(0.135, 0.66, 0.345, 0.87),
+    Box(0.27, 0.72, 0.48, 0.93),
+    Box(0.1, 0.4, 0.31, 0.61),
+)
+"""Where the letter may stand in its cell: in the bottom left corner, or near it."""
 
 Group: TypeAlias = tuple[tuple[int, ...], ...]
 """Two or more areas of one shape; cells in the grid's order, so that those at one index are twins."""
@@ -38,6 +50,7 @@ class Clone(Rule):
     kind = "clone"
     title = "Clones"
     noun = "clone"
+    relabels = "any"
     example = """\
 clone:
   A:
@@ -74,6 +87,12 @@ clone:
             for other in others:
                 yield relation(zip(first, other, strict=True), grid.size, same)
 
+    def meaning(self, grid: Grid) -> Iterator[Constraint]:
+        """Any two areas of a group are the same, whichever was typed first."""
+        same = [(digit, digit) for digit in grid.digits]
+        for one, other in (pair for group in self.groups for pair in combinations(group, 2)):
+            yield relation(zip(one, other, strict=True), grid.size, same)
+
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         return all(
             [digits[cell] for cell in one] == [digits[cell] for cell in other]
@@ -90,22 +109,27 @@ clone:
     @classmethod
     def primer(cls) -> str:
         return (
-            "Hatched areas with one letter are clones: they have the same shape and hold the same digits in the same "
-            "places. A digit that is ruled out in one cell is ruled out in its twin as well, so each pair of twins "
-            "is watched over by two rows, two columns and two boxes. Start with the clones that see most givens."
+            "Hatched areas with the same letter are clones: they have the same shape and hold the same digits in the "
+            "same places. A digit ruled out in one cell is ruled out in its twin as well, so each pair of twins is "
+            "restricted by two rows, two columns and two boxes. Start with the clones that see the most givens."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
-        inset = 0.1
         hatch, edge = Stroke(max(0.25, frame.thin() * 0.6), THIN), Stroke(frame.thin() + 0.2)
         for letter, group in zip(self.letters, self.groups, strict=True):
             for cells in group:
-                yield Mark(Layer.FILL, hatching(frame, cells, inset, hatch))
-                yield Mark(Layer.FILL, outline(frame, cells, inset, edge))
-                x, y = frame.corner(cells[0])
-                side, middle = 0.21 * frame.cell, (x + 0.215 * frame.cell, y + 0.785 * frame.cell)
-                yield Mark(Layer.FILL, Rect(middle[0] - side / 2, middle[1] - side / 2, side, side, fill=1.0))
-                yield Mark(Layer.FILL, frame.figures(middle, letter, 0.17, bold=True))
+                of = (f"clone {letter} at {frame.grid.name(cells[0])}",)
+                inset = frame.inset(cells, INSET)
+                yield Mark(Layer.FILL, hatching(frame, cells, inset, hatch), of, "hatching", 0.35)
+                yield Mark(Layer.FILL, outline(frame, cells, inset, edge), of)
+                for item in lettered(frame, InCell(cells[0], SPOTS, letter), letter):
+                    yield Mark(Layer.FIGURE, item, of)
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        for letter, group in zip(self.letters, self.groups, strict=True):
+            for cells in group:
+                yield Outlined(cells, INSET)
+                yield InCell(cells[0], SPOTS, letter)
 
     @classmethod
     def sample(cls) -> Sample:
@@ -146,7 +170,7 @@ def _areas_by_letter(body: Node, grid: Grid, desk: Desk) -> dict[str, list[Area]
     sound = bool(body.entries)
     for key, value in body.entries:
         if len(key.value) != 1 or not key.value.isalpha():
-            desk.error(key.place, "clone-letter", f"a clone is called by one letter, not “{key.value}”")
+            desk.error(key.place, "clone-letter", f"a clone is named by one letter, not “{key.value}”")
             sound = False
         what = f"clone {key.value}"
         areas = [read_area(node, what, grid, desk) for node in read_items(value, what, desk)]
@@ -159,7 +183,7 @@ def _sound(letter: str, areas: list[Area], grid: Grid, desk: Desk) -> bool:
     """Are these clones of each other, and is there room for the same digits in all of them?"""
     first = areas[0]
     if len(areas) < 2:
-        hint = "areas that touch by a side are one area in a picture; list those by their cells"
+        hint = "areas that share a side are one area in a picture; list these by their cells"
         desk.error(first.place, "clone-alone", f"clone {letter} is a single area and needs at least two", hint)
         return False
     for area in areas[1:]:
@@ -171,7 +195,7 @@ def _sound(letter: str, areas: list[Area], grid: Grid, desk: Desk) -> bool:
     for one, other in combinations(areas, 2):
         clash = next((pair for pair in zip(one.cells, other.cells, strict=True) if sees(grid, *pair)), None)
         if clash:
-            text = f"clone {letter} asks for one digit at {cells_listed(grid, clash)}, which can't hold the same"
+            text = f"clone {letter} asks for the same digit at {cells_listed(grid, clash)}, which can't be equal"
             desk.error(other.place, "clone-clash", text, "they share a row, a column or a region")
             return False
     return True

@@ -18,9 +18,13 @@ from bookmaker.rules.common.border import crowded, read_borders
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.neighbours import BorderMarks, MarkKind, Pair
-from bookmaker.rules.common.wording import one_or_many
+from bookmaker.rules.common.places import Claim, OnBorder
+from bookmaker.rules.common.wording import cells_listed, one_or_many
 from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk
+
+LENGTH, WIDTH = 0.5, 0.13
+"""Of a bar, along the border and across it, in cells."""
 
 
 @dataclass(frozen=True)
@@ -30,6 +34,7 @@ class ConsecutiveBars(Rule):
     kind = "consecutive-bars"
     title = "Consecutive bars"
     noun = "consecutive bar"
+    relabels = "reversed"
     example = """\
 consecutive-bars:         # every pair of neighbours with consecutive digits
   - r1c8-r1c9 r2c5-r2c6 r2c8-r3c8 r3c1-r4c1 r3c5-r3c6
@@ -67,18 +72,22 @@ consecutive-bars:         # every pair of neighbours with consecutive digits
     @classmethod
     def primer(cls) -> str:
         return (
-            "Every pair of neighbours with consecutive digits has a bar between them, so the borders without one speak "
-            "too: a 5 there has neither 4 nor 6 beside it. Follow strings of bars, along which digits climb or fall "
-            "by ones, and look at cells with few bars next to a digit that is known."
+            "Every pair of neighbours with consecutive digits has a bar between them, so a missing bar is a clue too: "
+            "across a border without one, a 5 has neither a 4 nor a 6 beside it. Follow strings of bars, along which "
+            "digits climb or fall by ones, and look at cells with few bars next to a known digit."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
-        length, width = 0.5 * frame.cell, 0.13 * frame.cell
+        rim = Stroke(frame.thin() + 0.2)
         for one, other in self.bars:
-            x, y = frame.between(one, other)
+            (x, y), scale = frame.seat(one, other)
+            length, width = LENGTH * scale * frame.cell, WIDTH * scale * frame.cell
             across, down = (width, length) if other == one + 1 else (length, width)
-            rim = Stroke(frame.thin() + 0.2)
-            yield Mark(Layer.BORDER, Rect(x - across / 2, y - down / 2, across, down, rim, 1.0))
+            bar = Rect(x - across / 2, y - down / 2, across, down, rim, 1.0)
+            yield Mark(Layer.BORDER, bar, (f"the bar between {cells_listed(frame.grid, (one, other))}",))
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        return (OnBorder(pair, LENGTH + 0.03, WIDTH + 0.03) for pair in self.bars)
 
     @classmethod
     def sample(cls) -> Sample:

@@ -1,4 +1,4 @@
-"""Consecutive lines, which the trade calls renbans: the digits of a line, in any order, form a run without a gap.
+"""Consecutive lines: the digits of a line, in any order, form a run without a gap.
 
 Manifest: a list of chains.
 """
@@ -24,8 +24,9 @@ from bookmaker.rules.common.chain import Chain, read_chains
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.places import Along, Claim
 from bookmaker.rules.common.strokes import BODY, THIN, halo, trace
-from bookmaker.rules.common.wording import the_or_each
+from bookmaker.rules.common.wording import ends_named, the_or_each
 from bookmaker.solve.problem import Combination, Constraint
 from bookmaker.trouble import Desk
 
@@ -40,6 +41,7 @@ class ConsecutiveLine(Rule):
     kind = "consecutive-line"
     title = "Consecutive lines"
     noun = "consecutive line"
+    relabels = "reversed"
     example = """\
 consecutive-line:
   - r1c1-r1c4 r2c5
@@ -67,24 +69,28 @@ consecutive-line:
 
     def sentence(self) -> str:
         which = the_or_each(len(self.chains), self.noun)
-        return f"The digits on {which}, in any order, follow each other without gap or repeat."
+        return f"The digits on {which} form a run with no gaps or repeats, in any order."
 
     @classmethod
     def primer(cls) -> str:
         return (
             "The digits on a beaded line can be put in order to make a run such as 3 4 5 6, but they may stand along "
             "the line in any order. They never repeat, even where the line runs through several boxes. On a 9×9 grid "
-            "five cells always hold a 5, six cells also a 4 and a 6; and a digit far from a known one can't be there."
+            "five cells always include a 5, six cells also a 4 and a 6; and digits too far from a known one are out."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
-        radius = BEAD * frame.cell
         pen = Stroke(frame.thin(), THIN)
         for chain in self.chains:
+            of = (f"the {self.noun} {ends_named(frame.grid, chain)}",)
+            radius = BEAD * frame.lane(chain).scale * frame.cell
             way = trace(frame, chain)
-            yield Mark(Layer.LINE, halo(frame, way.points, 2 * radius))
+            yield Mark(Layer.LINE, halo(frame, way.points, 2 * radius), of)
             for stop in way.steps(2 * radius):
-                yield Mark(Layer.LINE, circle(way.at(stop)[0], radius - pen.width / 2, pen, BODY))
+                yield Mark(Layer.LINE, circle(way.at(stop)[0], radius - pen.width / 2, pen, BODY), of)
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        return (Along(chain, BEAD) for chain in self.chains)
 
     @classmethod
     def sample(cls) -> Sample:

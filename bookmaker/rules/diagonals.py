@@ -19,6 +19,7 @@ from bookmaker.reasons.patterns import SeenByAll
 from bookmaker.rules.common.candidates import locked_out
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.places import Along, Claim
 from bookmaker.rules.common.strokes import THIN
 from bookmaker.solve.problem import Constraint, Different
 from bookmaker.trouble import Desk
@@ -34,6 +35,7 @@ class Diagonals(Rule):
     kind = "diagonals"
     title = "Diagonals"
     noun = "diagonal"
+    relabels = "any"
     example = "diagonals: both\n"
 
     falling: bool
@@ -68,9 +70,9 @@ class Diagonals(Rule):
     @classmethod
     def primer(cls) -> str:
         return (
-            "A marked diagonal is one more house beside the rows, columns and boxes: every digit stands on it once. "
-            "The cell where two diagonals cross belongs to five houses, so look there first; then look on a diagonal "
-            "for a digit that its boxes leave only one place for."
+            "A marked diagonal works like one more row or column: every digit appears on it once. The cell where two "
+            "diagonals cross belongs to both of them as well as to a row, a column and a box, so look there first; "
+            "then look along a diagonal for a digit with one place left."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
@@ -78,13 +80,17 @@ class Diagonals(Rule):
         reach = REACH * frame.cell
         for house in self.houses(frame.grid):
             down = 1 if house.cells[0] == 0 else -1
+            of = (house.name,)
             first, last = frame.centre(house.cells[0]), frame.centre(house.cells[-1])
             half = frame.cell / 2
-            yield Mark(Layer.FILL, _stub((first[0] - half, first[1] - half * down), reach, reach * down, pen))
+            yield Mark(Layer.FILL, _stub((first[0] - half, first[1] - half * down), reach, reach * down, pen), of)
             for before, after in pairwise(house.cells):
                 x, y = frame.between(before, after)
-                yield Mark(Layer.FILL, Line((x - reach, y - reach * down), (x + reach, y + reach * down), pen))
-            yield Mark(Layer.FILL, _stub((last[0] + half, last[1] + half * down), -reach, -reach * down, pen))
+                yield Mark(Layer.FILL, Line((x - reach, y - reach * down), (x + reach, y + reach * down), pen), of)
+            yield Mark(Layer.FILL, _stub((last[0] + half, last[1] + half * down), -reach, -reach * down, pen), of)
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        return (Along(house.cells, 0.02, firm=True) for house in self.houses(grid))
 
     @classmethod
     def sample(cls) -> Sample:

@@ -1,7 +1,7 @@
 """Dots between neighbours: white where the digits are consecutive, black where one is twice the other.
 
 Manifest: `white` and `black` are lists of pairs; with `all-marked: yes` every such pair has its dot, so that absence
-counts. The digits 1 and 2 are both, and may carry either.
+counts; with no dot anywhere it is the whole rule. The digits 1 and 2 are both, and may carry either.
 """
 
 from __future__ import annotations
@@ -17,12 +17,16 @@ from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef
 from bookmaker.rules.common.border import knock_out, read_marks
-from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.contract import Deduction, Relabelling, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.neighbours import BorderMarks, MarkKind, Pair
-from bookmaker.rules.common.wording import one_or_many, sentence_case
+from bookmaker.rules.common.places import Claim, OnBorder
+from bookmaker.rules.common.wording import cells_listed, one_or_many, sentence_case
 from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk
+
+RADIUS = 0.105
+"""Radius of a dot in cells."""
 
 
 @dataclass(frozen=True)
@@ -54,6 +58,9 @@ dots:
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         return self._marked().asked(grid)
 
+    def relabelling(self, grid: Grid) -> Relabelling:
+        return "none" if self.black or self.all_marked else "reversed"
+
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for cell in grid.cells:
             right, below = cell + 1, cell + grid.size
@@ -74,8 +81,10 @@ dots:
         white = one_or_many(len(self.white), "the white dot", "a white dot") + " joins consecutive digits"
         black = one_or_many(len(self.black), "the black dot", "a black dot") + " joins a digit and its double"
         said = " and ".join(words for words, pairs in ((white, self.white), (black, self.black)) if pairs)
+        if not said:
+            return "Cells that share a side never hold consecutive digits, or a digit and its double."
         if self.white and self.black:
-            said += " (1 and 2 have either)"
+            said += " (1 and 2 may have either)"
         if self.all_marked:
             one_kind = not (self.white and self.black)
             said += "; neighbours without a dot are neither" + " consecutive nor a digit and its double" * one_kind
@@ -84,27 +93,32 @@ dots:
     @classmethod
     def primer(cls) -> str:
         return (
-            "A white dot joins two neighbours with consecutive digits, a black dot two of which one is twice the "
-            "other; 1 and 2 may have either. On a 9×9 grid 5, 7 and 9 never touch a black dot, and a string of black "
-            "dots runs through 1, 2, 4 and 8 or through 3 and 6. Where all dots are given, a border without one says "
-            "as much: its digits are neither consecutive nor a digit and its double."
+            "A white dot joins two neighbours with consecutive digits, a black dot a digit and its double; 1 and 2 "
+            "may have either. On a 9×9 grid 5, 7 and 9 never touch a black dot, and a string of black dots runs "
+            "through 1, 2, 4 and 8 or through 3 and 6. Where all dots are given, a border without one is a clue too: "
+            "its digits are neither consecutive nor a digit and its double."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
-        radius, rim = 0.105 * frame.cell, Stroke(frame.thin() + 0.2)
-        for pairs, fill in ((self.white, 1.0), (self.black, 0.0)):
+        rim = Stroke(frame.thin() + 0.2)
+        for pairs, fill, called in ((self.white, 1.0, "white"), (self.black, 0.0, "black")):
             for pair in pairs:
-                at = frame.between(*pair)
-                yield Mark(Layer.BORDER, knock_out(at, radius * 1.35))
-                yield Mark(Layer.BORDER, circle(at, radius, rim, fill))
+                of = (f"the {called} dot between {cells_listed(frame.grid, pair)}",)
+                at, scale = frame.seat(*pair)
+                radius = RADIUS * scale * frame.cell
+                yield Mark(Layer.WHITE, knock_out(at, radius * 1.35), of)
+                yield Mark(Layer.BORDER, circle(at, radius, rim, fill), of)
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        return (OnBorder(pair, 2.4 * RADIUS, 2.4 * RADIUS) for pair in self.white + self.black)
 
     @classmethod
     def sample(cls) -> Sample:
         return Sample(cls(white=((0, 1),), black=((1, 2),)), CLASSIC, 1, 3)
 
-    def key(self) -> Sample:
-        if self.white and self.black:
-            return self.sample()
+    def key(self) -> Sample | None:
+        if bool(self.white) == bool(self.black):
+            return self.sample() if self.white else None
         pair = ((0, 1),)
         return Sample(Dots(white=pair) if self.white else Dots(black=pair), CLASSIC, 1, 2)
 

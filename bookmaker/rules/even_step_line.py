@@ -25,8 +25,9 @@ from bookmaker.rules.common.chain import Chain, Complaint, lines_and_option, rea
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.places import Along, Claim
 from bookmaker.rules.common.strokes import THIN, Trace, halo, trace
-from bookmaker.rules.common.wording import the_or_each
+from bookmaker.rules.common.wording import ends_named, the_or_each
 from bookmaker.solve.problem import Constraint, Sum, relation
 from bookmaker.trouble import Desk
 
@@ -41,6 +42,7 @@ class EvenStepLine(Rule):
     kind = "even-step-line"
     title = "Even-step lines"
     noun = "even-step line"
+    relabels = "reversed"
     example = """\
 even-step-line:
   - r1c1-r1c4 r2c5
@@ -88,27 +90,34 @@ even-step-line:
         which = the_or_each(len(self.chains), self.noun)
         if self.step:
             return f"Along {which}, neighbouring digits differ by exactly {self.step}."
-        found = ", which is to be found" if len(self.chains) == 1 else ", to be found for each line"
-        return f"Along {which}, all neighbouring digits differ by the same amount{found}."
+        found = "work it out" if len(self.chains) == 1 else "work it out for each line"
+        return f"Along {which}, all neighbouring digits differ by the same amount; {found}."
 
     @classmethod
     def primer(cls) -> str:
         return (
-            "Every step along a studded line has the same size, up or down, and never zero; unless the size is given, "
-            "it is to be found. Large steps soon run out of room: with a step of 4 on a 9×9 grid a line that starts at "
-            "1 can only hold 1, 5 and 9, with a step of 5 it is low and high in turn and never holds 5. Three cells "
-            "that share a row, column or box go up twice or down twice."
+            "Every step along a studded line has the same size, up or down, and is never zero; unless the size is "
+            "given, work it out for each line. Large steps soon run out of room: with a step of 4 on a 9×9 grid a "
+            "line that starts at 1 can only hold 1, 5 and 9; with a step of 5 it alternates between low and high and "
+            "never holds 5. Three successive cells that share a row, column or box go up twice or down twice."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.thin() + 0.2, THIN, join="round")
         for chain in self.chains:
+            of = (f"the {self.noun} {ends_named(frame.grid, chain)}",)
             way = trace(frame, chain)
-            yield Mark(Layer.LINE, halo(frame, way.points, pen.width))
-            yield Mark(Layer.LINE, polyline(way.points, pen))
-            for before, after in pairwise(way.stops):
-                stud = _stud(way, (before + after) / 2, STUD * frame.cell)
-                yield Mark(Layer.LINE, polyline(stud, None, THIN, closed=True))
+            half = STUD * frame.lane(chain).scale * frame.cell
+            yield Mark(Layer.LINE, halo(frame, way.points, pen.width), of)
+            yield Mark(Layer.LINE, polyline(way.points, pen), of)
+            for (one, other), (before, after) in zip(pairwise(chain), pairwise(way.stops), strict=True):
+                ring = frame.ringed(one, other)
+                back = ring * frame.cell + 1.2 * half if ring else 0.0
+                stud = _stud(way, (before + after) / 2 - back, half)
+                yield Mark(Layer.LINE, polyline(stud, None, THIN, closed=True), of, "squares")
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        return (Along(chain, STUD, tuple(pairwise(chain)), STUD) for chain in self.chains)
 
     @classmethod
     def sample(cls) -> Sample:

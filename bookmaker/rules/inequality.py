@@ -20,9 +20,13 @@ from bookmaker.rules.common.comparison import bounds, read_comparisons
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.neighbours import Pair
-from bookmaker.rules.common.wording import one_or_many
+from bookmaker.rules.common.places import Claim, OnBorder
+from bookmaker.rules.common.wording import cells_listed, one_or_many
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.trouble import Desk
+
+REACH, SPREAD = 0.055, 0.12
+"""How far the tip and the ends of a sign lie from its middle, across the border and along it, in cells."""
 
 
 @dataclass(frozen=True)
@@ -32,6 +36,7 @@ class Inequality(Rule):
     kind = "inequality"
     title = "Inequalities"
     noun = "inequality sign"
+    relabels = "reversed"
     example = """\
 inequality:
   - r1c1 > r1c2
@@ -58,22 +63,30 @@ inequality:
     @classmethod
     def primer(cls) -> str:
         return (
-            "A sign between two cells opens towards the greater digit and points at the lesser. Signs that follow one "
-            "another make a stair: its foot has room for low digits only, its top for high ones. Start with the "
-            "longest stairs, and with cells that are greater, or smaller, than all around them."
+            "A sign between two cells opens towards the greater digit and points at the smaller. Signs one after "
+            "another make a staircase: its foot has room only for low digits, its top only for high ones. Start with "
+            "the longest staircases, and with cells that are greater, or smaller, than everything around them."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
-        reach, spread = 0.055 * frame.cell, 0.12 * frame.cell
         pen = Stroke(frame.thin() + 0.4, cap="round", join="miter")
         for greater, lesser in self.pairs:
-            (x, y), (gx, gy), (lx, ly) = frame.between(greater, lesser), frame.centre(greater), frame.centre(lesser)
+            of = (f"the sign between {cells_listed(frame.grid, (greater, lesser))}",)
+            ((x, y), scale), (gx, gy), (lx, ly) = (
+                frame.seat(greater, lesser),
+                frame.centre(greater),
+                frame.centre(lesser),
+            )
+            reach, spread = REACH * scale * frame.cell, SPREAD * scale * frame.cell
             # One unit towards the lesser cell; turned by a right angle it spreads the sign.
             ux, uy = (lx - gx) / frame.cell, (ly - gy) / frame.cell
             tip = (x + ux * reach, y + uy * reach)
             ends = [(x - ux * reach + s * uy * spread, y - uy * reach + s * ux * spread) for s in (1, -1)]
-            yield Mark(Layer.BORDER, knock_out((x, y), 0.14 * frame.cell))
-            yield Mark(Layer.BORDER, polyline([ends[0], tip, ends[1]], pen))
+            yield Mark(Layer.WHITE, knock_out((x, y), 0.14 * scale * frame.cell), of)
+            yield Mark(Layer.BORDER, polyline([ends[0], tip, ends[1]], pen), of)
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        return (OnBorder((min(pair), max(pair)), 2.3 * SPREAD, 3.0 * REACH) for pair in self.pairs)
 
     @classmethod
     def sample(cls) -> Sample:

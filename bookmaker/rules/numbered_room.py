@@ -38,6 +38,7 @@ class NumberedRoom(OutsideRule):
     kind = "numbered-room"
     title = "Numbered rooms"
     noun = "numbered room"
+    relabels = "none"
     example = """\
 numbered-room:
   left: . 5 . . 8 . . . 3
@@ -75,23 +76,24 @@ numbered-room:
     def sentence(self) -> str:
         subject = one_or_many(len(self.clues), "The digit in a door", "Each digit in a door")
         return (
-            f"{subject} outside the grid stands at the place in its {lines_named(self.clues)} that the first digit "
-            "from that side counts to."
+            f"{subject} outside the grid goes in the nth cell of its {lines_named(self.clues)} from that side, n being "
+            "the first digit there."
         )
 
     @classmethod
     def primer(cls) -> str:
         return (
-            "The digit nearest to the door is the number of a room: with 4 in front, the digit in the door stands in "
-            "the fourth cell from that side. Only a 1 in the door can have 1 in front, and no digit counts to a room "
-            "that is taken by another. Start where the digit of the door has few places left in its row or column, "
-            "for each of them asks for one digit in front."
+            "The digit nearest to the door is the number of a room: with 4 in front, the digit in the door goes in "
+            "the fourth cell from that side. Only a 1 in the door can have a 1 in front, and no number leads to a "
+            "room that is already taken. Start where the digit in the door has few places left in its row or column, "
+            "since each of them calls for one particular digit in front."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.cell * 0.035, INK, join="round")
         half, base, spring = (share * frame.cell for share in (0.23, 0.34, -0.1))
         for clue in self.clues:
+            of = (f"the {self.noun} {symbol(clue.value)} {clue.where}",)
             x, y = middle_of(clue, frame, *self.room)
             crown, handle = spring - half, half * ARC
             door = (
@@ -102,8 +104,8 @@ numbered-room:
                 Straight((x + half, y + base)),
                 Close(),
             )
-            yield Mark(Layer.BORDER, Path(door, pen))
-            yield Mark(Layer.BORDER, clue_figures(frame, (x, y + 0.04 * frame.cell), symbol(clue.value), 0.4, 0.32))
+            yield Mark(Layer.BORDER, Path(door, pen), of)
+            yield Mark(Layer.BORDER, clue_figures(frame, (x, y + 0.04 * frame.cell), symbol(clue.value), 0.4, 0.32), of)
 
     @classmethod
     def sample(cls) -> Sample:

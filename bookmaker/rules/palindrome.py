@@ -21,8 +21,9 @@ from bookmaker.rules.common.candidates import removed_by, sees
 from bookmaker.rules.common.chain import Chain, Complaint, read_chains
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.places import Along, Claim
 from bookmaker.rules.common.strokes import THIN, halo, trace, tube
-from bookmaker.rules.common.wording import the_or_each
+from bookmaker.rules.common.wording import ends_named, the_or_each
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.trouble import Desk
 
@@ -43,6 +44,7 @@ class Palindrome(Rule):
     kind = "palindrome"
     title = "Palindromes"
     noun = "palindrome"
+    relabels = "any"
     example = """\
 palindrome:
   - r3c2 r3c3 r4c4 r5c4
@@ -56,8 +58,8 @@ palindrome:
         def objects(chain: Chain) -> Complaint | None:
             for one, other in _mirrored(chain):
                 if sees(grid, one, other):
-                    text = f"the palindrome wants one digit in {grid.name(one)} and {grid.name(other)}"
-                    return "palindrome-clash", text, "the two see each other, so their digits must differ"
+                    text = f"the palindrome asks for the same digit in {grid.name(one)} and {grid.name(other)}"
+                    return "palindrome-clash", text, "they share a row, column or region, so they must differ"
             return None
 
         chains = read_chains(body, cls.noun, grid, desk, objects=objects)
@@ -77,22 +79,27 @@ palindrome:
     @classmethod
     def primer(cls) -> str:
         return (
-            "Read from one end or from the other, a palindrome gives the same digits: its first and last cells are "
-            "equal, so are the second and the last but one, and a middle cell is free. What stands in sight of one of "
-            "two such cells the other can't hold either: a pair works in two rows, two columns and two boxes at once."
+            "A palindrome reads the same from both ends: its first and last cells are equal, so are the second and "
+            "the second-last, and a middle cell is free. A digit ruled out in one cell of such a pair is ruled out in "
+            "the other, so each pair works in two rows, two columns and two boxes at once."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
-        width, bar = GAUGE * frame.cell, BAR * frame.cell
-        pen = min(frame.thin() + 0.2, 0.3 * width)
         for chain in self.chains:
+            of = (f"the {self.noun} {ends_named(frame.grid, chain)}",)
+            scale = frame.lane(chain).scale
+            width, bar = GAUGE * scale * frame.cell, BAR * scale * frame.cell
+            pen = min(frame.thin() + 0.2, 0.3 * width)
             way = trace(frame, chain).beyond(BEYOND * frame.cell, BEYOND * frame.cell)
-            yield Mark(Layer.LINE, halo(frame, way.points, width))
+            yield Mark(Layer.LINE, halo(frame, way.points, width), of)
             for item in tube(way.points, width, pen, 1.0, round_ends=False):
-                yield Mark(Layer.LINE, item)
+                yield Mark(Layer.LINE, item, of)
             for end in (0.0, way.length):
                 ends = (way.beside(end, bar), way.beside(end, -bar))
-                yield Mark(Layer.LINE, polyline(ends, Stroke(2 * pen, THIN)))
+                yield Mark(Layer.CAGE, polyline(ends, Stroke(2 * pen, THIN)), of, "bars")
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        return (Along(chain, 0.7 * BAR) for chain in self.chains)
 
     @classmethod
     def sample(cls) -> Sample:

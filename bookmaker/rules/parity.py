@@ -6,7 +6,7 @@ Manifest: `even` and `odd` are lists of cells.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Self
 
 from bookmaker.display.items import Rect, Stroke
@@ -22,10 +22,14 @@ from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.cellmarks import read_cell_marks
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.places import Around, Claim
 from bookmaker.rules.common.strokes import THIN
 from bookmaker.rules.common.wording import number, sentence_case, the_or_each
 from bookmaker.solve.problem import Allowed, Constraint
 from bookmaker.trouble import Desk
+
+SQUARE, CIRCLE = 0.34, 0.425
+"""How far the marks reach from the middle of the cell, in cells."""
 
 
 @dataclass(frozen=True)
@@ -35,6 +39,7 @@ class Parity(Rule):
     kind = "parity"
     title = "Even and odd"
     noun = "even or odd cell"
+    relabels = "reversed"
     example = """\
 parity:
   even: r1c1 r4c4-r4c6
@@ -61,10 +66,9 @@ parity:
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         even, odd = _even_and_odd(grid)
-        if self.even:
-            yield Allowed(self.even, even)
-        if self.odd:
-            yield Allowed(self.odd, odd)
+        for cells, mask in ((self.even, even), (self.odd, odd)):
+            for cell in cells:  # one by one: each is a mark of its own
+                yield Allowed((cell,), mask)
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         return all(digits[cell] % 2 == 0 for cell in self.even) and all(digits[cell] % 2 == 1 for cell in self.odd)
@@ -80,19 +84,29 @@ parity:
     @classmethod
     def primer(cls) -> str:
         return (
-            "A square stands behind each even digit that is marked, a circle behind each odd one; cells without a mark "
-            "may hold either. On a 9×9 grid every house has four even digits and five odd ones, so count: where four "
-            "cells of a row are surely even, all its others are odd."
+            "A square marks an even digit, a circle an odd one; cells without a mark may hold either. On a 9×9 grid "
+            "every row, column and box has four even digits and five odd ones, so count: once four cells of a row are "
+            "known to be even, all its others are odd."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
+        # The ground lies under the lines through the cell, the outline over them.
         rim, fill = Stroke(frame.thin() + 0.1, THIN), 0.92
-        half, radius = 0.34 * frame.cell, 0.4 * frame.cell
         for cell in self.even:
-            x, y = frame.centre(cell)
-            yield Mark(Layer.FILL, Rect(x - half, y - half, 2 * half, 2 * half, rim, fill))
+            (x, y), half = frame.centre(cell), frame.radius(cell, SQUARE) * frame.cell
+            of = (f"the square of {frame.grid.name(cell)}",)
+            square = Rect(x - half, y - half, 2 * half, 2 * half, rim)
+            yield Mark(Layer.GROUND, replace(square, stroke=None, fill=fill), of)
+            yield Mark(Layer.CAGE, square, of)
         for cell in self.odd:
-            yield Mark(Layer.FILL, circle(frame.centre(cell), radius, rim, fill))
+            radius = frame.radius(cell, CIRCLE) * frame.cell
+            of = (f"the circle of {frame.grid.name(cell)}",)
+            yield Mark(Layer.GROUND, circle(frame.centre(cell), radius, fill=fill), of)
+            yield Mark(Layer.CAGE, circle(frame.centre(cell), radius, rim), of)
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        yield from (Around(cell, SQUARE, 0) for cell in self.even)
+        yield from (Around(cell, CIRCLE, 0) for cell in self.odd)
 
     @classmethod
     def sample(cls) -> Sample:

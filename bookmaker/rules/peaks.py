@@ -9,7 +9,8 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from typing import Self
 
-from bookmaker.display.shapes import polyline
+from bookmaker.display.items import Curve, Move, Path, Stroke
+from bookmaker.display.shapes import ARC, polyline
 from bookmaker.placed import Node
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
@@ -19,9 +20,19 @@ from bookmaker.rules.common.comparison import bounds
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.neighbours import Pair
+from bookmaker.rules.common.places import Box, Claim, InCell
 from bookmaker.rules.common.wording import sentence_case, the_or_each
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.trouble import Desk
+
+WEIGHT, PAD = 0.05, 0.025
+"""Weight of the stroke of roofs and bowls, and how far it reaches beyond their lines, in cells."""
+
+ROOFS = Box(0.275, 0.045, 0.725, 0.2), Box(0.32, 0.15, 0.68, 0.265)
+"""Where a roof may stand: over the digit, or lower and smaller where something is on the border."""
+
+BOWLS = Box(0.275, 0.8, 0.725, 0.955), Box(0.32, 0.735, 0.68, 0.85)
+"""The same for bowls, under it."""
 
 
 @dataclass(frozen=True)
@@ -31,6 +42,7 @@ class Peaks(Rule):
     kind = "peaks"
     title = "Peaks and hollows"
     noun = "peak"
+    relabels = "reversed"
     example = """\
 peaks:
   greater: r2c3 r5c5
@@ -75,35 +87,43 @@ peaks:
     def sentence(self) -> str:
         than = "than all cells that share a side with it"
         said: list[str] = []
-        for cells, way, more in ((self.greater, "outwards", "greater"), (self.smaller, "inwards", "smaller")):
+        for cells, mark, more in ((self.greater, "roof", "greater"), (self.smaller, "bowl", "smaller")):
             if cells:
                 cell = the_or_each(len(cells), "cell")
                 compared = f"a {more} digit {than}" if not said else f"a {more} one"
-                said.append(f"{cell} with triangles pointing {way} holds {compared}")
+                said.append(f"{cell} with a {mark} {'' if said else 'holds '}{compared}")
         return sentence_case(", and ".join(said)) + "."
 
     @classmethod
     def primer(cls) -> str:
         return (
-            "Triangles that point out of a cell say that its digit is greater than those of all cells beside, above "
-            "and below it; triangles that point into it say that it is smaller. The two neighbours in its row differ, "
-            "so a marked cell away from the edge is at least 3 where it is the greatest, and usually far more."
+            "A small roof over a digit means that it is greater than the digits beside, above and below it; a bowl "
+            "under it means that it is smaller. The two neighbours in its row differ, so away from the edge a digit "
+            "under a roof is at least 3, and usually far more."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
-        grid = frame.grid
-        base, near, far = 0.09 * frame.cell, 0.045 * frame.cell, 0.17 * frame.cell
-        for cells, foot, tip in ((self.greater, far, near), (self.smaller, near, far)):
-            for cell in cells:
-                (x, y) = frame.centre(cell)
-                for other in grid.orthogonal(cell):
-                    ux, uy = grid.column(other) - grid.column(cell), grid.row(other) - grid.row(cell)
-                    half = frame.cell / 2
-                    corners = [
-                        (x + ux * (half - depth) + uy * aside, y + uy * (half - depth) + ux * aside)
-                        for depth, aside in ((foot, base), (tip, 0.0), (foot, -base))
-                    ]
-                    yield Mark(Layer.CAGE, polyline(corners, None, 0.0, closed=True))
+        pen = Stroke(max(frame.thin(), WEIGHT * frame.cell), cap="butt", join="miter")
+        for cell in self.greater + self.smaller:
+            x, y = frame.corner(cell)
+            roof = cell in self.greater
+            box = frame.box(InCell(cell, ROOFS if roof else BOWLS))
+            left, right = x + (box.left + PAD) * frame.cell, x + (box.right - PAD) * frame.cell
+            top, foot = y + (box.top + PAD) * frame.cell, y + (box.bottom - PAD) * frame.cell
+            middle = (left + right) / 2
+            if roof:
+                name, drawn = "roof", polyline(((left, foot), (middle, top), (right, foot)), pen)
+            else:
+                # A quarter of the way up its sides a bowl is still upright: two arcs that meet at the bottom.
+                half, rise = right - middle, foot - top
+                down = Curve((left, top + ARC * rise), (middle - ARC * half, foot), (middle, foot))
+                up = Curve((middle + ARC * half, foot), (right, top + ARC * rise), (right, top))
+                name, drawn = "bowl", Path((Move((left, top)), down, up), pen)
+            yield Mark(Layer.FIGURE, drawn, (f"the {name} of {frame.grid.name(cell)}",))
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        yield from (InCell(cell, ROOFS) for cell in self.greater)
+        yield from (InCell(cell, BOWLS) for cell in self.smaller)
 
     @classmethod
     def sample(cls) -> Sample:

@@ -24,6 +24,7 @@ from bookmaker.rules.common.candidates import locked_out, removed_by, sees
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.places import Claim, OnCorner
 from bookmaker.rules.common.reading import read_digits
 from bookmaker.rules.common.wording import counted, number, symbol
 from bookmaker.solve.problem import Allowed, Constraint, Count
@@ -48,6 +49,7 @@ class Quadruple(Rule):
     kind = "quadruple"
     title = "Corner quadruples"
     noun = "corner quadruple"
+    relabels = "any"
     example = """\
 quadruple:
   r2c3-r3c4: 1 2 5
@@ -72,7 +74,7 @@ quadruple:
                 continue
             trouble = _trouble_with(cells, digits, grid)
             if cells in (ring.cells for ring in rings):
-                desk.error(key.place, "corner-twice", "this corner has its digits already")
+                desk.error(key.place, "corner-twice", "this corner already has its digits")
                 sound = False
             elif trouble:
                 desk.error(value.place, *trouble)
@@ -110,21 +112,23 @@ quadruple:
         return (
             "The small digits in a ring stand somewhere in the four cells around that corner, each at least as often "
             "as it is written; other digits may stand there too if there is room. A ring with four digits leaves no "
-            "room: each of its cells holds one of them. A digit written twice stands in two cells across the corner."
+            "room: each of its cells holds one of them. A digit written twice stands in two diagonally opposite "
+            "cells."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         radius = RING * frame.cell
         for ring in self.rings:
             x, y = frame.between(ring.cells[0], ring.cells[3])
-            yield Mark(Layer.BORDER, circle((x, y), radius, Stroke(frame.thin()), 1.0))
+            of = (f"the quadruple at {frame.grid.name(ring.cells[0])}-{frame.grid.name(ring.cells[3])}",)
+            yield Mark(Layer.BORDER, circle((x, y), radius, Stroke(frame.thin()), 1.0), of)
             height, places = _PLACES[len(ring.digits)]
             for digit, (dx, dy) in zip(ring.digits, places, strict=True):
                 at = (x + dx * frame.cell, y + dy * frame.cell)
-                yield Mark(Layer.BORDER, frame.figures(at, symbol(digit), height, mark=True))
+                yield Mark(Layer.BORDER, frame.figures(at, symbol(digit), height, mark=True), of)
 
-    def corners(self) -> frozenset[int]:
-        return frozenset(ring.cells[3] for ring in self.rings)
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        return (OnCorner(ring.cells, RING + 0.02) for ring in self.rings)
 
     @classmethod
     def sample(cls) -> Sample:

@@ -21,7 +21,8 @@ from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.chain import Chain, Complaint, read_chains
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Mark
-from bookmaker.rules.common.glass import thermometers
+from bookmaker.rules.common.glass import glass_claims, thermometers
+from bookmaker.rules.common.places import Claim
 from bookmaker.rules.common.rising import Step, strict_steps, too_high
 from bookmaker.rules.common.wording import symbol, the_or_each
 from bookmaker.solve.problem import Constraint, relation
@@ -35,6 +36,7 @@ class Thermometer(Rule):
     kind = "thermometer"
     title = "Thermometers"
     noun = "thermometer"
+    relabels = "reversed"
     example = """\
 thermometer:
   - r1c1-r1c4 r2c5
@@ -55,7 +57,7 @@ thermometer:
             text = (
                 f"with the thermometers before it, this one would rise above {symbol(grid.size)} at {grid.name(cell)}"
             )
-            return "thermometers-clash", text, "follow their shared cells from bulb to tip"
+            return "thermometers-clash", text, "follow the cells they share from bulb to tip"
 
         why = f"only {grid.size} digits can rise along it"
         chains = read_chains(body, cls.noun, grid, desk, most=grid.size, why=why, objects=objects)
@@ -76,11 +78,14 @@ thermometer:
         return (
             "Digits rise with every step from the round bulb to the tip, though they may skip some. A long "
             "thermometer leaves little room: on a 9×9 grid the third cell of six holds at least 3 and at most 6. "
-            "Start with the longest, and with those that cross a row or box where high or low digits already stand."
+            "Start with the longest, and with those that cross a row or box that already has high or low digits."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
-        return thermometers(frame, self.chains, filled=True)
+        return thermometers(frame, self.chains, filled=True, noun=self.noun)
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        return glass_claims(self.chains, filled=True)
 
     @classmethod
     def sample(cls) -> Sample:

@@ -18,8 +18,9 @@ from bookmaker.reasons.bymark import HeldByRest
 from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Mark
+from bookmaker.rules.common.places import Claim, Outlined
 from bookmaker.rules.common.reading import read_yes
-from bookmaker.rules.extra_region import shaded
+from bookmaker.rules.extra_region import INSET, shaded
 from bookmaker.solve.problem import Constraint, Different
 from bookmaker.trouble import Desk
 
@@ -31,12 +32,13 @@ class Windows(Rule):
     kind = "windows"
     title = "Windows"
     noun = "window"
+    relabels = "any"
     example = "windows: yes\n"
 
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
         if grid.box is None or grid.box[0] != grid.box[1]:
-            text = "windows need square boxes, as on the 9×9 grid with boxes of 3×3"
+            text = "windows need square boxes, as on the 9×9 grid"
             desk.error(body.place, "windows-grid", text, "draw other inner areas as “extra-region”")
             return None
         return cls() if read_yes(body, "windows", desk) else None
@@ -60,14 +62,17 @@ class Windows(Rule):
     @classmethod
     def primer(cls) -> str:
         return (
-            "The shaded windows are further boxes, laid one cell away from the border and from each other: each holds "
-            "every digit once. Rows 2 to 4 hold each digit three times, and the two windows in them take two of these, "
-            "so the nine cells beside the windows hold every digit once as well. Five such hidden houses lie between "
-            "and around the windows of a 9×9 grid; they are where the puzzle opens."
+            "The shaded windows are further boxes, set one cell in from the border and one cell apart: each holds "
+            "every digit once. Rows 2 to 4 hold each digit three times, and the two windows in them take two of "
+            "these, so the nine cells beside the windows hold every digit once as well. Five such hidden sets of nine "
+            "lie between and around the windows of a 9×9 grid; they are where the puzzle opens."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
-        return shaded(frame, [house.cells for house in self.houses(frame.grid)])
+        return shaded(frame, [house.cells for house in self.houses(frame.grid)], "the window")
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        return (Outlined(house.cells, INSET) for house in self.houses(grid))
 
     @classmethod
     def sample(cls) -> Sample:

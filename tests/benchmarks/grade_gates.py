@@ -130,7 +130,8 @@ def _silent(puzzle: RuledPuzzle, plain: Grade, chains: Iterable[tuple[int, ...]]
     found = []
     for chain in chains:
         for piece in (chain[at : at + length] for length in (3, 2) for at in range(0, len(chain) - length + 1, length)):
-            asked = [mark_of(made, "thermometer") for made in Thermometer((piece,)).constraints(CLASSIC)]
+            glass = Thermometer((piece,))
+            asked = [mark_of(made, glass) for made in glass.constraints(CLASSIC)]
             seen = all(state.ground.peers[one] >> other & 1 for one, other in pairwise(piece))
             if seen and not any(mark.strikes(boards) for mark in asked if mark for boards in stuck):
                 found.append(piece)
@@ -138,7 +139,7 @@ def _silent(puzzle: RuledPuzzle, plain: Grade, chains: Iterable[tuple[int, ...]]
     return tuple(found[:4])
 
 
-def disguise(sample: Sample) -> None:
+def forced_row(sample: Sample) -> None:
     """A thermometer along the first row holds 1 to 9: what is left is the classic with this row given."""
     wrong = 0
     for puzzle, solution in sample:
@@ -151,7 +152,7 @@ def disguise(sample: Sample) -> None:
         filled = tuple(names[digit] for digit in solution)
         wrong += abs(grade(marked, filled).effort - grade(left, filled).effort - 9) > 1e-6
     told = f"{wrong} of {len(sample)} differ from the classic that is left and nine looks (wanted 0)"
-    verdict("5 disguise", told, not wrong)
+    verdict("5 forced row", told, not wrong)
 
 
 def perturbed(family: str, sample: Sample) -> None:
@@ -172,7 +173,7 @@ def main(count: int) -> None:
     symmetry(classics)
     one_more_given(classics)
     redundancy(classics)
-    disguise(classics[:40])
+    forced_row(classics[:40])
     for family in FAMILIES:
         sample = classics[:40] if family == "classic" else list(corpus(family, min(count, 8), seed=2))
         stuck = classics if family == "classic" else sample

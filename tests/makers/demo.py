@@ -1,4 +1,4 @@
-"""Makes `demo_book/` anew: `python -m tests.makers.demo [ID …]` draws each recipe and keeps the best.
+"""Makes `demo_book/` again: `python -m tests.makers.demo [ID …]` draws each recipe and keeps the best.
 
 The best draw is reached by logic, close to the middle of the band wished for, and spare with givens. Draws are seeded,
 so the same code makes the same book; a change of the grade's cut points may choose other draws.

@@ -48,21 +48,6 @@ NET_LOFT = (
 CHANNEL = (
     Recipe("four-buoys", "Four Buoys", "Eelgrass", 1, entry("thermometer", wheel("r1c2-r1c4 r2c5", "r4c2-r2c2"))),
     Recipe(
-        "three-gauges",
-        "Three Gauges",
-        "The Pilot",
-        2,
-        entry(
-            "thermometer",
-            (
-                "r1c1-r3c1 r3c2-r1c2 r1c3-r3c3",
-                "r5c5 r5c6 r4c6-r4c4 r5c4 r6c4-r6c6",
-                "r9c9-r9c7 r8c7-r8c9 r7c9-r7c7",
-            ),
-        ),
-        note="Three nine-cell thermometers have no freedom at all; what is left is a classic in disguise.",
-    ),
-    Recipe(
         "two-tides",
         "Two Tides",
         "Brine",
@@ -78,7 +63,7 @@ CHANNEL = (
         3,
         entry("thermometer", wheel("r5c5-r4c5 r3c4 r2c3 r1c3", "r5c5-r4c5 r3c6 r2c7 r1c7", arms=2)),
     ),
-    Recipe("mudflats", "Mudflats", "Eelgrass", 2, entry("slow-thermometer", wheel("r2c1 r1c2-r1c3 r2c4 r3c5"))),
+    Recipe("mudflats", "Mudflats", "Eelgrass", 2, entry("resting-thermometer", wheel("r2c1 r1c2-r1c3 r2c4 r3c5"))),
     Recipe(
         "there-and-back",
         "There and Back",
@@ -99,21 +84,21 @@ CHANNEL = (
         "Between Two Lights",
         "Old Heron",
         3,
-        entry("between-line", (*sides("r1c2-r4c2 r5c3"), "r9c3 r8c4 r7c5 r8c6 r9c7", "r3c5-r6c5", *sides("r6c1-r9c1"))),
+        entry("bounded-line", (*sides("r1c2-r4c2 r5c3"), "r9c3 r8c4 r7c5 r8c6 r9c7", "r3c5-r6c5", *sides("r6c1-r9c1"))),
     ),
     Recipe(
         "equal-catch",
         "Equal Catch",
         "The Pilot",
         3,
-        entry("region-sum-line", wheel("r2c2-r2c5 r3c6")),
+        entry("equal-part-line", wheel("r2c2-r2c5 r3c6")),
     ),
     Recipe(
         "oilskin",
         "Oilskin",
         "Wick",
         4,
-        entry("zipper-line", (*wheel("r1c2-r1c6", arms=2), *sides("r3c1 r4c2-r6c2 r7c1"), "r3c4 r4c5 r5c5 r6c5 r7c6")),
+        entry("hinge-line", (*wheel("r1c2-r1c6", arms=2), *sides("r3c1 r4c2-r6c2 r7c1"), "r3c4 r4c5 r5c5 r6c5 r7c6")),
     ),
     Recipe(
         "paces", "Paces", "Mudlark", 2, entry("even-step-line", (*sides("r1c1-r3c3"), *sides("r6c4-r8c2"), "r4c5-r6c5"))
@@ -161,7 +146,7 @@ arrow:
   - circle: r9c2
     shafts: [r8c2 r7c3]
 """,
-        note="The ovals hold numbers of two digits.",
+        note="The ovals hold two-digit numbers.",
     ),
 )
 
@@ -196,6 +181,29 @@ clone:
         note="Two pairs, each from one yard.",
     ),
     Recipe("portholes", "Portholes", "The Pilot", 2, "windows: yes"),
+    Recipe(
+        "tight-moorings",
+        "Tight Moorings",
+        "The Pilot",
+        1,
+        """
+cage:
+  - {cells: r1c2 r2c1-r2c2, total: 6}
+  - {cells: r1c6-r1c7, total: 3}
+  - {cells: r3c7-r3c8, total: 4}
+  - {cells: r4c2-r5c2, total: 17}
+  - {cells: r4c7-r4c8, total: 16}
+  - {cells: r5c8-r6c8, total: 3}
+  - {cells: r6c2-r6c3, total: 4}
+  - {cells: r7c2-r7c3, total: 16}
+  - {cells: r8c8-r8c9 r9c8, total: 24}
+  - {cells: r9c3-r9c4, total: 17}
+inequality:
+  - r4c4 < r4c5 < r4c6 < r5c6 < r5c5 < r5c4 < r6c4 < r6c5 < r6c6
+""",
+        draws=2,
+        note="Cages and signs are forced; once they are filled, a classic is left.",
+    ),
     Recipe("crab-market", "Crab Market", "Brine", 3, "diagonals: both", lay=("cage",)),
 )
 
@@ -207,7 +215,7 @@ QUAY = (
         "Mudlark",
         2,
         lay=("sum-marks",),
-        note="Late on, a lone naked single on a crowded board is all there is.",
+        note="Late on, the only way forward is a lone naked single on a crowded board.",
     ),
     Recipe("tide-race", "Tide Race", "Eelgrass", 2, lay=("inequality",)),
     Recipe(
@@ -216,7 +224,7 @@ QUAY = (
         "Wick",
         3,
         lay=("consecutive-bars",),
-        note="All bars are drawn, so a border without one speaks too.",
+        note="All bars are drawn, so a missing bar is a clue.",
     ),
     Recipe("rivets", "Rivets", "Old Heron", 4, lay=("quadruple",), pairs=6, draws=16),
     Recipe("port-starboard", "Port and Starboard", "Sandpiper", 1, lay=("parity",)),
@@ -233,7 +241,7 @@ SHORE = (
         4,
         lay=("sandwich",),
         pairs=4,
-        note="Ask first how far apart the crusts are.",
+        note="First ask how far apart the crusts are.",
     ),
     Recipe("waterfront", "Waterfront", "The Pilot", 4, lay=("skyscraper",), pairs=5),
     Recipe("cross-bearings", "Cross Bearings", "Brine", 5, lay=("x-sum",), pairs=5),
@@ -266,7 +274,7 @@ HARBOUR = (
 
 CHAPTERS = (
     Chapter("net-loft.yaml", "In the Net Loft", "Nothing but the rows, the columns and the regions.", NET_LOFT),
-    Chapter("channel.yaml", "Along the Channel", "Lines through the grid, each with a law of its own.", CHANNEL),
+    Chapter("channel.yaml", "Along the Channel", "Lines through the grid, each with its own law.", CHANNEL),
     Chapter("pens.yaml", "Pots and Pens", "Areas fenced off, as cages, clones and extra regions.", PENS),
     Chapter("quay.yaml", "Neighbours on the Quay", "Signs between cells, at their corners and inside them.", QUAY),
     Chapter("shore.yaml", "From the Shore", "Clues that stand outside and look in.", SHORE),

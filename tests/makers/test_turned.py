@@ -28,6 +28,7 @@ def proven(folder: Path, puzzles: list[dict[str, Any]]) -> tuple[Proof, ...]:
     return prove_all(load(folder).entries)
 
 
+@pytest.mark.slow
 def test_each_demo_puzzle_is_the_same_seen_another_way(tmp_path: Path) -> None:
     plain = entries()
     turned = [seen(entry, number % ways_of(entry)) for number, entry in enumerate(plain)]

@@ -191,7 +191,7 @@ def utterances() -> Iterator[Utterance]:
             yield from (SeenInHouse(single, lookers, struck, marked, starts) for lookers in ((), (40,), (40, 50)))
     why = Reason(MARK, MARKS[0], Bounds(((0, 2, 3),))), Reason("naked-pair", None, NakedSubset((0, 1), (1, 2), ROW))
     for holders in (((ROW, (1, 2)), (None, (3,))), ((None, (1,)), (ROW, (2,)))):
-        yield SeenInCell(SINGLES[2], holders, ((None, (5,)), (why[0], (6,)), (why[1], (7, 8))))  # type: ignore[arg-type]
+        yield SeenInCell(SINGLES[2], holders, ((None, (5,)), (why[0], (6,)), (why[1], (7, 8))))
     yield StartsHere()
     yield from (Fixes(kind, marks, placed[:count]) for kind in ("cage", "king") for marks, count in ((1, 1), (2, 3)))
     yield TakenFromProof(placed)

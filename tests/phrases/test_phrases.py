@@ -174,7 +174,7 @@ def _messages(language: str) -> Iterator[str]:
     folder = Path(catalogue_module.__file__).parent / language
     for file in folder.glob("*.ftl"):
         for entry in FluentParser().parse(file.read_text(encoding="utf-8")).body:
-            assert type(entry).__name__ != "Junk", f"{file.name}: {entry.content}"  # type: ignore[attr-defined]
+            assert type(entry).__name__ != "Junk", f"{file.name}: {entry.content}"
             if isinstance(entry, Message):
                 assert isinstance(entry.value, Pattern)
                 yield entry.id.name

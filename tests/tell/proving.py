@@ -319,8 +319,8 @@ class _Prover:
             return {digit for digit in self.grid.digits if masks[cell] >> (digit - 1) & 1}
 
         match claim:
-            case Locked(digit, home, other, at):
-                if places(digit, self.houses[home]) != {*at} or not {*at} <= {*self.houses[other]}:
+            case Locked(digit, home, crossing, at):
+                if places(digit, self.houses[home]) != {*at} or not {*at} <= {*self.houses[crossing]}:
                     yield f"is not locked in {at}"
             case NakedSubset(cells, held, house):
                 written = {cell for cell in cells if not state.empty >> cell & 1}
@@ -330,8 +330,8 @@ class _Prover:
                     yield "is no naked subset"
                 if house and not {*cells} <= {*self.houses[house]}:
                     yield "lies in no house"
-            case HiddenSubset(cells, held, house):
-                spread = set().union(*(places(digit, self.houses[house]) for digit in held))
+            case HiddenSubset(cells, held, home):
+                spread = set().union(*(places(digit, self.houses[home]) for digit in held))
                 if spread != {*cells} or len(cells) != len(held):
                     yield "is no hidden subset"
             case Fish(digit, base, cover, at, fins):
@@ -357,15 +357,17 @@ class _Prover:
                 if places(joined, self.houses[house]) != {*link}:
                     yield "has no such link"
             case Chain(links):
-                for link in links:
-                    (cell, digit), (other, same) = link.false, link.true
-                    if link.house:
-                        if digit != same or places(digit, self.houses[link.house]) != {cell, other}:
+                for strong in links:
+                    cell, digit = strong.false
+                    other, same = strong.true
+                    if strong.house:
+                        if digit != same or places(digit, self.houses[strong.house]) != {cell, other}:
                             yield "has a link that is none"
                     elif cell != other or digits(cell) != {digit, same}:
                         yield "has a link that is none"
                 for before, after in pairwise(links):
-                    (cell, digit), (other, also) = before.true, after.false
+                    cell, digit = before.true
+                    other, also = after.false
                     if not (cell == other and digit != also) and not (
                         digit == also and self.ground.peers[cell] >> other & 1
                     ):
@@ -450,19 +452,19 @@ class _Prover:
                 domains = self.domains(board)
                 if any(digit in domains[cell] for cell in self.houses[house]):
                     yield f"does not end: {claim.end}"
-            case NoDigit(cell, mark, _):
+            case NoDigit(cell, shutting, _):
                 domains = self.domains(board)
-                if mark and not domains[cell]:
+                if shutting and not domains[cell]:
                     yield f"ends without its mark: {claim.end}"
                 if domains[cell] and (
-                    not mark or self.possible(domains, self.grid.cells, self.all_houses(), [self.only(mark)])
+                    not shutting or self.possible(domains, self.grid.cells, self.all_houses(), [self.only(shutting)])
                 ):
                     yield f"does not end: {claim.end}"
-            case NothingFits(mark):
-                if self.possible(self.domains(board), self.grid.cells, self.all_houses(), [self.only(mark)]):
+            case NothingFits(broken):
+                if self.possible(self.domains(board), self.grid.cells, self.all_houses(), [self.only(broken)]):
                     yield f"does not end: {claim.end}"
-            case _ as never:
-                assert_never(never)
+            case _:
+                assert_never(claim.end)
 
     # What is said around the steps
 
@@ -551,13 +553,13 @@ class _Prover:
                 if bool(unseen) != (struck or marked) and isinstance(single, HiddenSingle):
                     yield "leaves out a cell"
             case SeenInCell(single, holders, strikers):
-                for house, held in holders:
-                    cells = (
-                        self.houses[house]
-                        if house
+                for where, held in holders:
+                    seen = (
+                        self.houses[where]
+                        if where
                         else [cell for cell in self.grid.cells if self.ground.peers[single.cell] >> cell & 1]
                     )
-                    if not all(any(self.state.stood[digit] >> cell & 1 for cell in cells) for digit in held):
+                    if not all(any(self.state.stood[digit] >> cell & 1 for cell in seen) for digit in held):
                         yield "holds no such digits"
                 told_digits = [digit for _, digits in (*holders, *strikers) for digit in digits]
                 if sorted(told_digits) != [digit for digit in self.grid.digits if digit != single.digit]:

@@ -130,7 +130,7 @@ def test_mirrored_steps_are_told_together() -> None:
 def test_what_ifs_are_spelled_out_and_introduced_by_what_they_share() -> None:
     story = story_of(demo_proof("soundings"), full=True)
     what_ifs = [step for step in story.steps if isinstance(step.reason.claim, Refuted)]
-    assert all(step.reason.claim.links or not step.reason.claim.rounds for step in what_ifs)  # type: ignore[union-attr]
+    assert all(step.reason.claim.links or not step.reason.claim.rounds for step in what_ifs)
     sentences = [sentence for passage in story.passages for sentence in passage.sentences]
     linked = [sentence for sentence in sentences if sentence.text.startswith("Suppose")]
     assert all(re.fullmatch(r"Suppose .*: then .*, and .*\. So .*eliminated from .*\.", s.text) for s in linked)

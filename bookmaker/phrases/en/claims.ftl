@@ -72,7 +72,7 @@ claim-bounds = { $mark } { $many ->
    *[no] leaves
 } { $bounds }, so { $gone }.
 claim-bounds--thermometer = { $mark } has to rise at every step, so { $gone }.
-claim-bounds--slow-thermometer = { $mark } must not fall, so { $gone }.
+claim-bounds--resting-thermometer = { $mark } must not fall, so { $gone }.
 claim-bounds--diagonal-sum = { $mark } leaves { $bounds }, whatever its other cells hold, so { $gone }.
 claim-enclosed = { $mark } has all its digits between those of its two ends, so { $gone }.
 claim-enclosed-ends = { $mark } needs room for its digits between those of its two ends, so { $gone }.

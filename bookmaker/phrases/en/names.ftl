@@ -114,8 +114,8 @@ kind-diagonals = diagonal
     .many = diagonals
 kind-parity = even or odd cell
     .many = even and odd cells
-kind-peaks = peak
-    .many = peaks and hollows
+kind-peaks = roof or bowl
+    .many = roofs and bowls
 kind-x-sum = X-sum
     .many = X-sums
 marks-king = the king’s move
@@ -134,9 +134,9 @@ mark-limits-joined = the limits in { $cells }
 mark-parity-even = the square in { $cell }
 mark-parity-odd = the circle in { $cell }
 mark-parity-joined = the even and odd cells among { $cells }
-mark-peaks-greater = the peak at { $cell }
-mark-peaks-smaller = the hollow at { $cell }
-mark-peaks-joined = the peaks and hollows at { $cells }
+mark-peaks-greater = the roof in { $cell }
+mark-peaks-smaller = the bowl in { $cell }
+mark-peaks-joined = the roofs and bowls in { $cells }
 mark-cage-joined = the cages over { $cells }
 
 ## Techniques: plainly, one of them, several ($count in words)

@@ -27,6 +27,8 @@ turn-top-bottom = a reflection from top to bottom
 turn-falling = a reflection in the diagonal from the top left
 turn-rising = a reflection in the diagonal from the top right
 turn-quarter = a quarter turn
+turn-quarter-right = a quarter turn to the right
+turn-quarter-left = a quarter turn to the left
 
 outlook-singles-crux = Band { $band }: singles all the way, with the hard moment at { $filled } cells filled.
 outlook-singles-crux-at-start = Band { $band }: singles all the way, with the hard moment at the very start.

@@ -21,7 +21,7 @@ from bookmaker.rules.common.reading import parts_of
 from bookmaker.rules.common.wording import cells_listed, symbol
 from bookmaker.trouble import Desk, Place
 
-LEAVE_OUT = "or leave the whole entry out"
+LEAVE_OUT = "name one, or leave out the whole entry"
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,7 +72,8 @@ def read_marks(
 ) -> tuple[Mapping[str, tuple[Pair, ...]], bool] | None:
     """Borders under the name of their mark, and whether all are marked; None after any trouble.
 
-    `kinds` has the mark for each name in the manifest (“white”).
+    `kinds` has the mark for each name in the manifest (“white”). Where all are marked there may be none at all: then
+    that is the rule.
     """
     fields = read_fields(body, what, desk, (*kinds, "all-marked"))
     sound = isinstance(body, Table) and len(fields) == len(body.entries)
@@ -88,7 +89,7 @@ def read_marks(
             if border.pair in found:
                 both = f"both {kinds[found[border.pair]].called} and {kinds[name].called}"
                 text = f"{both} stand between {cells_listed(grid, border.pair)}"
-                desk.error(border.place, "marks-clash", text, "one border carries one mark")
+                desk.error(border.place, "marks-clash", text, "a border can carry only one mark")
                 sound = False
             found.setdefault(border.pair, name)
             placed.append((border, kinds[name]))
@@ -96,8 +97,9 @@ def read_marks(
     if sound:
         sound = not crowded(placed, grid, desk)
     all_marked = read_switch(fields["all-marked"], "all-marked", desk) if "all-marked" in fields else False
-    if sound and not found:
-        desk.error(body.place, "no-marks", f"{what} names no pair of cells", "leave the whole entry out, or name some")
+    if sound and not found and all_marked is False:
+        hint = "name some, or “all-marked: yes” if there are none anywhere, or leave out the whole entry"
+        desk.error(body.place, "no-marks", f"{what} names no pair of cells", hint)
         sound = False
     return (pairs, all_marked) if sound and all_marked is not None else None
 

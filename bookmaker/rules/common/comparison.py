@@ -1,4 +1,4 @@
-"""Comparisons between neighbours, as signs and triangles say them: read, checked for sense, and used as bounds.
+"""Comparisons between neighbours, as signs, roofs and bowls say them: read, checked for sense, and used as bounds.
 
 A comparison is a pair of cells that share a side; the first holds the greater digit. In: a manifest body, or the
 comparisons of a rule with a position. Out: comparisons, troubles at their places, or deductions.
@@ -91,7 +91,7 @@ def _trouble_with(pair: Pair, before: Sequence[Pair], grid: Grid) -> tuple[str, 
         climb = tallest([*before, pair])
     except CycleError as error:
         circle = " < ".join(grid.name(cell) for cell in error.args[1])
-        return "signs-circle", f"the signs run in a circle: {circle}"
+        return "signs-circle", f"the signs go round in a circle: {circle}"
     if climb > grid.size:
         return "signs-climb", f"the signs through {both} need {climb} rising digits, and there are only {grid.size}"
     return None

@@ -10,7 +10,7 @@ from __future__ import annotations
 from abc import ABC, abstractmethod
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from typing import ClassVar, Self, TypeAlias
+from typing import ClassVar, Literal, Self, TypeAlias
 
 from bookmaker.placed import Node
 from bookmaker.puzzle.grid import Grid, House
@@ -18,8 +18,12 @@ from bookmaker.puzzle.position import Candidate, Position
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.reasons import Claim, MarkRef, Rung
 from bookmaker.rules.common.frame import Frame, Margins, Mark
+from bookmaker.rules.common.places import Claim as PlaceClaim
 from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk
+
+Relabelling: TypeAlias = Literal["any", "reversed", "none"]
+"""How the digits may be renamed, all alike in the whole grid: in any way, or only so that d becomes size + 1 − d."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,6 +70,11 @@ class Rule(ABC):
     hugs_grid: ClassVar[bool] = False
     """Must its clues outside the grid stand right at it (an arrow along a diagonal), before those of other kinds?"""
 
+    relabels: ClassVar[Relabelling] = "none"
+    """Which renamings of the digits leave a rule of this kind: “any” where digits are only told apart or named by
+    marks, which are renamed too; “reversed” where they are compared or added, with marks turned round. How cells may
+    move need not be said: it shows in `meaning`."""
+
     @classmethod
     @abstractmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
@@ -74,6 +83,17 @@ class Rule(ABC):
     @abstractmethod
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         """What the rule asks of the cells, in the primitives of `solve`."""
+
+    def meaning(self, grid: Grid) -> Iterator[Constraint]:
+        """What the rule asks, told alike however its marks were typed: by this look-alikes are found.
+
+        That is `constraints`, for a kind whose constraints do not depend on the end from which a line is typed.
+        """
+        return self.constraints(grid)
+
+    def relabelling(self, grid: Grid) -> Relabelling:
+        """`relabels`, but where it depends on the marks that are there."""
+        return self.relabels
 
     @abstractmethod
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
@@ -98,7 +118,8 @@ class Rule(ABC):
         """A tiny instance for the key to the marks; None for a kind that draws nothing."""
 
     def key(self) -> Sample | None:
-        """The sample for this puzzle's own key, where a kind with several marks shows only those that are there."""
+        """The sample for this puzzle's own key, where a kind with several marks shows only those that are there; None
+        where the rule draws nothing on this puzzle."""
         return self.sample()
 
     def houses(self, grid: Grid) -> tuple[House, ...]:
@@ -109,9 +130,9 @@ class Rule(ABC):
         """Room its own clues outside the grid claim; several kinds at one side stand in lanes, one beyond the other."""
         return Margins()
 
-    def corners(self) -> frozenset[int]:
-        """Cells whose top left corner its marks cover, so that small figures there make room."""
-        return frozenset()
+    def claims(self, grid: Grid) -> Iterator[PlaceClaim]:
+        """Room its marks ask for where marks of other kinds may be as well; what they were given is in the frame."""
+        return iter(())
 
     def references(self, grid: Grid) -> tuple[MarkRef, ...]:
         """Every mark as a step refers to it, its cells included; a what-if names by these the mark that it meets."""

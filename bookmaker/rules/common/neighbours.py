@@ -102,7 +102,7 @@ def partnerless(
     masks = position.masks
     for pair in asked.pairs:
         for cell, beyond in (pair, pair[::-1]):
-            gone = tuple(digit for digit in digits_in(masks[cell]) if not asked.beside[digit] & masks[beyond])
+            gone = tuple(digit for digit in digits_in(masks[cell]) if not asked.allowed[digit] & masks[beyond])
             if gone:
                 mark = MarkRef.between(kind, pair, variety=variety)
                 removed = tuple((cell, digit) for digit in gone)
@@ -117,7 +117,7 @@ def _worked_through(position: Position, asked: Sequence[Relation], kind: str) ->
 
     The relations are symmetric.
     """
-    beside = {pair: made.beside for made in asked for pair in made.pairs}
+    beside = {pair: made.allowed for made in asked for pair in made.pairs}
     for cells in strings(list(beside)):
         if not 3 <= len(cells) <= 6:
             continue

@@ -79,11 +79,15 @@ ReadValue: TypeAlias = Callable[[str, Place], Collection[int]]
 """From the text of one clue to its values (one, but for kinds that take several digits); none after a trouble."""
 
 
-def read_clues(body: Node, what: str, grid: Grid, desk: Desk, read_value: ReadValue) -> Placed | None:
-    """All clues of a table of sides; None after any trouble."""
+def read_clues(
+    body: Node, what: str, grid: Grid, desk: Desk, read_value: ReadValue, options: tuple[str, ...] = ()
+) -> Placed | None:
+    """All clues of a table of sides; None after any trouble. `options` may stand beside the sides."""
     already = len(desk.found)
     placed: dict[Clue, Place] = {}
-    for side, node in read_fields(body, what, desk, SIDES).items():
+    for side, node in read_fields(body, what, desk, (*SIDES, *options)).items():
+        if side in options:
+            continue
         if not isinstance(node, Word):
             desk.error(node.place, "not-a-row-of-clues", f"the clues at the {side} should stand in one row", _ROW_HINT)
             continue
@@ -99,7 +103,7 @@ def read_clues(body: Node, what: str, grid: Grid, desk: Desk, read_value: ReadVa
                 values = read_value(part.value, part.place)
                 placed.update((Clue(cast(Side, side), line, value), part.place) for value in values)
     if len(desk.found) == already and not placed:
-        desk.error(body.place, "no-clues", f"{what} has no clue at any side", "take it away, or give it a clue")
+        desk.error(body.place, "no-clues", f"{what} has no clue at any side", "remove it, or give it a clue")
     return placed if len(desk.found) == already else None
 
 

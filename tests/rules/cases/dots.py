@@ -9,17 +9,19 @@ from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.dots import Dots
 
 SENTENCES = (
+    ("dots: {all-marked: yes}", "Cells that share a side never hold consecutive digits, or a digit and its double."),
     ("dots: {white: r1c1-r1c2}", "The white dot joins consecutive digits."),
     ("dots: {white: r1c1-r1c2 r2c1-r2c2}", "A white dot joins consecutive digits."),
     ("dots: {black: r1c1-r1c2}", "The black dot joins a digit and its double."),
     (
         "dots: {white: r1c1-r1c2 r3c3-r4c3, black: r7c7-r7c8}",
-        "A white dot joins consecutive digits and the black dot joins a digit and its double (1 and 2 have either).",
+        "A white dot joins consecutive digits and the black dot joins a digit and its double (1 and 2 may have "
+        "either).",
     ),
     (
         "dots: {white: r1c1-r1c2, black: r7c7-r7c8 r8c8-r9c8, all-marked: yes}",
-        "The white dot joins consecutive digits and a black dot joins a digit and its double (1 and 2 have either); "
-        "neighbours without a dot are neither.",
+        "The white dot joins consecutive digits and a black dot joins a digit and its double (1 and 2 may have "
+        "either); neighbours without a dot are neither.",
     ),
     (
         "dots: {white: r1c1-r1c2 r5c5-r5c6, all-marked: yes}",
@@ -40,24 +42,25 @@ MISUSES = (
     ("dots:\n  white: [r1c1-r1c2, r1c2-r2c2]\n  black: [r1c1-r2c1, r2c1-r2c2]", "marks-clash", "r2c1-r2c2"),
     ("dots:\n  whit: r1c1-r1c2", "unknown-key", "whit"),
     ("dots:\n  white: r1c1-r1c2\n  all-marked: maybe", "unknown-word", "maybe"),
-    ("dots:\n  all-marked: yes", "no-marks", "all-marked"),
+    ("dots:\n  all-marked: no", "no-marks", "all-marked"),
     ("dots:\n  white: []", "no-marks", "[]"),
     ("dots: r1c1-r1c2", "not-a-table", "r1c1"),
 )
 
 DEDUCTIONS = (
     ("dots: {white: r1c1-r1c2}", {"r1c1": "15"}, {"r1c2": "135789"}),
-    # 5, 7 and 9 have no double and no half among the digits 1 to 9.
+    # 5, 7 and 9 have no double and no half among the digits 1 to 9 (common practice, no source).
     ("dots: {black: r1c1-r1c2}", {}, {"r1c1 r1c2": "579"}),
     ("dots: {white: r1c1-r1c2, all-marked: yes}", {"r5c5": "12"}, {"r5c6": "12"}),
     ("dots: {white: r1c1-r1c2, all-marked: yes}", {"r5c5": "24"}, {"r4c5": "24"}),
-    # Three in a row by black dots: only 1-2-4 and 2-4-8, either way.
+    # Three in a row by black dots: only 1-2-4 and 2-4-8, either way (common practice, no source).
     ("dots: {black: r1c1-r1c2 r1c2-r1c3}", {}, {"r1c1 r1c3": "35679", "r1c2": "13579"}),
 )
 
 
 def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Dots | None:
-    white, black = [], []
+    white: list[tuple[int, int]] = []
+    black: list[tuple[int, int]] = []
     for one, other in beside_and_below(grid):
         low, high = sorted((solution[one], solution[other]))
         fitting = [dots for dots, fits in ((white, high - low == 1), (black, high == 2 * low)) if fits]
@@ -66,5 +69,5 @@ def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Dots | None:
     if rng.random() < 0.5:
         return Dots(tuple(white), tuple(black), all_marked=True) if white or black else None
     share = rng.uniform(0.2, 0.8)
-    kept = [tuple(pair for pair in pairs if rng.random() < share) for pairs in (white, black)]
-    return Dots(*kept) if any(kept) else None
+    white, black = ([pair for pair in pairs if rng.random() < share] for pairs in (white, black))
+    return Dots(tuple(white), tuple(black)) if white or black else None

@@ -9,6 +9,7 @@ from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.sum_marks import SumMarks
 
 SENTENCES = (
+    ("sum-marks: {all-marked: yes}", "Cells that share a side never add up to 5 or to 10."),
     ("sum-marks: {V: r1c1-r1c2}", "The V joins digits that add up to 5."),
     ("sum-marks: {X: r1c1-r1c2 r5c5-r6c5}", "An X joins digits that add up to 10."),
     (
@@ -48,5 +49,5 @@ def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> SumMarks | None:
     if rng.random() < 0.5:
         return SumMarks(tuple(five), tuple(ten), all_marked=True) if five or ten else None
     share = rng.uniform(0.3, 0.9)
-    kept = [tuple(pair for pair in pairs if rng.random() < share) for pairs in (five, ten)]
-    return SumMarks(*kept) if any(kept) else None
+    five, ten = ([pair for pair in pairs if rng.random() < share] for pairs in (five, ten))
+    return SumMarks(tuple(five), tuple(ten)) if five or ten else None
