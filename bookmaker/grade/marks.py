@@ -7,7 +7,7 @@ it rules out among those of its cells, remembered, since many what-ifs come to t
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import TypeAlias
+from typing import TypeAlias, assert_never
 
 from bookmaker.grade.fillings import narrow
 from bookmaker.grade.relations import Pairs
@@ -35,8 +35,10 @@ class Mark:
                 cells = [cell for pair in pairs for cell in pair]
             case Sum(terms, _, _):
                 cells = [cell for cell, _ in terms]
-            case _:
+            case Combination() | Count() | Automaton():
                 cells = list(constraint.cells)
+            case _ as never:
+                assert_never(never)
         self.cells = tuple(dict.fromkeys(cells))
         self.board = board_of(cells)
         self._pairs = Pairs(constraint) if isinstance(constraint, Relation) else None

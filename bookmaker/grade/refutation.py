@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
+from typing import assert_never
 
 from bookmaker.grade.marks import Mark
 from bookmaker.grade.state import Area, Ground, State
@@ -16,7 +17,7 @@ from bookmaker.puzzle.bits import cells_on
 from bookmaker.puzzle.position import Candidate
 from bookmaker.reasons import MarkRef
 from bookmaker.reasons.whatif import End, Link, NoDigit, NoPlace, NothingFits, Refuted, ThenGone, ThenPlaced
-from bookmaker.solve.problem import Automaton, Combination, Count, Relation, Sum
+from bookmaker.solve.problem import Allowed, Automaton, Combination, Count, Different, Relation, Sum
 
 TRIED = -1
 """The number of the link that is the candidate itself."""
@@ -69,8 +70,10 @@ def readers_of(ground: Ground) -> tuple[Reader, ...]:
             case Combination() | Sum() | Count() | Automaton() as made:
                 mark = Mark(made, asked.rule)
                 found.append(Reader(ground.reference(asked.rule, mark.cells), mark))
-            case _:
+            case Different() | Allowed():
                 pass  # that cells differ, or what one cell may hold, is pencilled in already
+            case _ as never:
+                assert_never(never)
     return tuple(found)
 
 

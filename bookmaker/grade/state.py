@@ -266,12 +266,11 @@ def start(ground: Ground) -> State:
     digits = ground.grid.digits
     state = State(ground, [0] + [ground.everywhere] * len(digits), [0] * (len(digits) + 1), ground.everywhere)
     for asked in ground.asked:
-        match asked.constraint:
-            case Allowed(cells, allowed):
-                board = board_of(cells)
-                for digit in digits:
-                    if not allowed >> (digit - 1) & 1:
-                        state.boards[digit] &= ~board
+        if isinstance(asked.constraint, Allowed):
+            board = board_of(asked.constraint.cells)
+            for digit in digits:
+                if not asked.constraint.digits >> (digit - 1) & 1:
+                    state.boards[digit] &= ~board
     for cell, digit in enumerate(ground.puzzle.givens):
         if digit:
             state.place(cell, digit)

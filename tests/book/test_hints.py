@@ -21,8 +21,11 @@ def test_the_first_hint_gives_away_no_more_than_where_to_look(proof: Proof) -> N
     hints = hints_of(proof)
     grid = proof.entry.puzzle.grid
     point = first_bottleneck(proof.entry.puzzle, proof.grade.path)
-    # what is left without names of cells and houses and the count of cells says no digit and no verb of a step
-    bare = re.sub(r"r\d+c\d+|(rows?|columns?) \d+(, \d+)*( and \d+)?|\d+ cells", "", hints.where, flags=re.IGNORECASE)
+    mark = point.eliminations[0].reason.mark if point.eliminations else None
+    printed = rf"|(of )?\b{re.escape(mark.value)}(?= (at|left|right|above|below|between|from)\b)" if mark else ""
+    # what is left without names of cells and houses, what is printed at a mark and the count of cells says no digit
+    names = r"r\d+c\d+|(rows?|columns?) \d+(, \d+)*( and \d+)?|\d+ cells" + printed
+    bare = re.sub(names, "", hints.where, flags=re.IGNORECASE)
     assert not re.search(r"\d", bare), hints.where
     assert not re.search(r"\b(only|takes|goes|holds|leaves|naked|hidden|locked)\b", hints.where)
     if not point.eliminations:

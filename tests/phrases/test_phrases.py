@@ -167,6 +167,8 @@ ELSEWHERE = {
     "house-disjoint-groups",  # boxes of other sizes
     "note-lone-naked-single",  # an editor's notes, tests/grade/test_notes.py
     "note-narrow",
+    "turn-quarter-left",  # how a look-alike is laid, tests/symmetry
+    "turn-quarter-right",
 }
 
 
