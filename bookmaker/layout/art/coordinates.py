@@ -11,6 +11,7 @@ from dataclasses import replace
 
 from bookmaker.display.items import Group, Item, Rect
 from bookmaker.layout.art.gridart import draw_grid, frame_for, outside
+from bookmaker.layout.setting.text import FONTS
 from bookmaker.puzzle.grid import REGION_LETTERS, Grid
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules.common.contract import RuledPuzzle
@@ -22,6 +23,9 @@ ROOM = Margins(top=0.45, left=0.45)
 HIGH, LEAST = 0.24, 4.2
 """Height of the numbers, as a share of the cell, and in points where cells are very small."""
 
+AIRY = 1.15
+"""Width of the cells of a small grid, as a share of the size of its type."""
+
 GREY = 0.35
 FONT = "sans"
 
@@ -31,36 +35,38 @@ def numbered(puzzle: RuledPuzzle) -> Margins:
     return outside(puzzle) + ROOM
 
 
-def coordinates(puzzle: RuledPuzzle, cell: float) -> Group:
-    """The numbers of the rows at the left, those of the columns above."""
-    frame, claim, aside = frame_for(puzzle.grid, cell), outside(puzzle), lane(cell) / 2
+def coordinates(puzzle: RuledPuzzle, cell: float, high: float = LEAST) -> Group:
+    """The numbers of the rows at the left, those of the columns above, no lower than `high` points."""
+    frame, claim, aside = frame_for(puzzle.grid, cell), outside(puzzle), lane(cell, high) / 2
     items: list[Item] = []
     for at in range(puzzle.grid.size):
         middle = (at + 0.5) * cell
         for point in ((-claim.left * cell - aside, middle), (middle, -claim.top * cell - aside)):
-            figures = frame.figures(point, str(at + 1), max(HIGH, LEAST / cell), font=FONT)
+            figures = frame.figures(point, str(at + 1), max(HIGH, high / cell), font=FONT)
             items.append(replace(figures, grey=GREY))
     return Group(tuple(items), name="coordinates")
 
 
-def lane(cell: float) -> float:
+def lane(cell: float, high: float = LEAST) -> float:
     """Width of the lane that the numbers stand in."""
-    return max(ROOM.left * cell, 1.7 * LEAST)
+    return max(ROOM.left * cell, 1.7 * high)
 
 
-def miniature(grid: Grid, cell: float, pointed: int | None = None) -> Group:
-    """An empty grid with its coordinates, small, from their top left corner: one cell shaded, or else each region with
-    its letter."""
+def miniature(grid: Grid, size: float, pointed: int | None = None) -> tuple[Group, float]:
+    """An empty grid with its coordinates, no larger than type of this size needs it, from their top left corner: one
+    cell shaded, or else each region with its letter. And how high it is."""
+    cell, high = AIRY * size, FONTS.figure_height(FONT) * size
+    beside = lane(cell, high)
     bare: RuledPuzzle = Puzzle(grid, (0,) * len(grid.cells))
     frame = frame_for(grid, cell)
     items: list[Item] = [draw_grid(bare, cell, "", shaded=() if pointed is None else (pointed,))]
-    items.append(coordinates(bare, cell))
+    items.append(coordinates(bare, cell, high))
     if pointed is None:
         items += (
-            frame.figures(frame.centre(_middle(grid, region)), REGION_LETTERS[number], 0.55, font=FONT)
+            frame.figures(frame.centre(_middle(grid, region)), REGION_LETTERS[number], high / cell, font=FONT)
             for number, region in enumerate(grid.regions)
         )
-    return Group(tuple(items), lane(cell), lane(cell))
+    return Group(tuple(items), beside, beside), beside + grid.size * cell
 
 
 def _middle(grid: Grid, region: Sequence[int]) -> int:

@@ -13,7 +13,7 @@ from math import ceil
 
 from bookmaker.book.model import BookPuzzle, HintPages
 from bookmaker.display.items import Group, Item, Link, Text
-from bookmaker.layout.art.coordinates import lane, miniature
+from bookmaker.layout.art.coordinates import miniature
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.pages.parts import heading
 from bookmaker.layout.setting.flow import height, stacked
@@ -28,9 +28,6 @@ GUTTER = mm(8)
 
 EMS = 22
 """The narrowest column, in ems of its type."""
-
-SMALL = mm(3.4)
-"""Width of a cell of a small grid."""
 
 EXAMPLE = 4, 1
 """The row and the column, from 0, of the cell that the note names and the small grid shows."""
@@ -101,9 +98,8 @@ def _example(puzzles: Sequence[BookPuzzle], layout: Layout) -> Row:
 
 
 def _miniature(grid: Grid, x: float, layout: Layout, pointed: int | None = None) -> Row:
-    high = lane(SMALL) + grid.size * SMALL
-    drawn = Group((miniature(grid, SMALL, pointed),), x)
-    return Row(ceil(high / layout.line) * layout.line, (drawn,))
+    drawn, high = miniature(grid, layout.type.small.size, pointed)
+    return Row(ceil(high / layout.line) * layout.line, (Group((drawn,), x),))
 
 
 def _pages(

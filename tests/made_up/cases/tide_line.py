@@ -5,7 +5,7 @@ from __future__ import annotations
 from random import Random
 from typing import Any
 
-from bookmaker.rules.tide_line import TideLine  # type: ignore[import-not-found]
+from bookmaker.rules.tide_line import TideLine  # type: ignore[import-not-found, import-untyped, unused-ignore]
 
 from bookmaker.puzzle.grid import Grid
 from tests.rules.laying import random_chains
