@@ -1,7 +1,8 @@
 """Files written whole or not at all, and all of them or none.
 
-In: paths and bytes. Out: the files, each replaced in one go. On any failure, also an interrupt, the old files are as
-they were. A process killed at any moment leaves each file whole, old or new, and at worst a hidden one beside them.
+In: paths, and what goes into them. Out: the files, each replaced in one go. On any failure, also an interrupt, the old
+files are as they were. A process killed at any moment leaves each file whole, old or new, and at worst a hidden one
+beside them.
 """
 
 from __future__ import annotations
@@ -20,14 +21,46 @@ class Unwritten(OSError):
 
 def write_whole(files: Mapping[Path, bytes]) -> None:
     """Write all files beside their places first, then move each into place. Raises Unwritten."""
-    moves: list[tuple[Path, Path, Path]] = []
-    with ExitStack() as tidy:
+    with replacing() as beside:
         for path, content in files.items():
             with _named(path):
+                beside(path).write_bytes(content)
+
+
+class Beside:
+    """Makes hidden files beside the places of others; called with a path, it gives the one that is to take its place,
+    always the same. Raises Unwritten where there can be none."""
+
+    def __init__(self, tidy: ExitStack) -> None:
+        self._tidy = tidy
+        self.moves: dict[Path, tuple[Path, Path]] = {}
+
+    def __call__(self, path: Path) -> Path:
+        if path not in self.moves:
+            with _named(path):
                 place = _place_of(path)
-                moves.append((path, place, _written_beside(place, content, tidy)))
+                self.moves[path] = place, self._fresh(place)
+        return self.moves[path][1]
+
+    def _fresh(self, place: Path) -> Path:
+        place.parent.mkdir(parents=True, exist_ok=True)
+        handle, name = tempfile.mkstemp(prefix=".bookmaker-", dir=place.parent)
+        self._tidy.callback(Path(name).unlink, missing_ok=True)
+        os.close(handle)
+        return Path(name)
+
+
+@contextmanager
+def replacing() -> Iterator[Beside]:
+    """Fill the files that `Beside` gives; when all went well, each is moved into its place. Raises Unwritten."""
+    with ExitStack() as tidy:
+        beside = Beside(tidy)
+        yield beside
+        for path, (_, fresh) in beside.moves.items():
+            with _named(path):
+                _settle(fresh)
         with ExitStack() as undo:
-            for path, place, fresh in moves:
+            for path, (place, fresh) in beside.moves.items():
                 with _named(path):
                     undo.callback(_restore, place, _kept(place, fresh, tidy))
                     fresh.replace(place)
@@ -35,13 +68,13 @@ def write_whole(files: Mapping[Path, bytes]) -> None:
 
 
 @contextmanager
-def naming(path: Path) -> Iterator[None]:
-    """Give an OSError that names no file this one's name."""
+def naming(path: Path, kind: type[OSError] = OSError) -> Iterator[None]:
+    """Give an OSError that names no file this one's name, and make it one of that kind."""
     try:
         yield
     except OSError as error:
         if error.filename is None:
-            raise OSError(error.errno, error.strerror or str(error), str(path)) from error
+            raise kind(error.errno, error.strerror or str(error), str(path)) from error
         raise
 
 
@@ -61,16 +94,11 @@ def _place_of(path: Path) -> Path:
     return place
 
 
-def _written_beside(place: Path, content: bytes, tidy: ExitStack) -> Path:
-    place.parent.mkdir(parents=True, exist_ok=True)
-    handle, name = tempfile.mkstemp(prefix=".bookmaker-", dir=place.parent)
-    tidy.callback(Path(name).unlink, missing_ok=True)
-    with os.fdopen(handle, "wb") as stream:
-        stream.write(content)
-        stream.flush()
+def _settle(fresh: Path) -> None:
+    """See to it that a file is on the disk whatever happens, and may be read by whoever may read new files."""
+    with fresh.open("rb+") as stream:
         os.fsync(stream.fileno())
-    Path(name).chmod(0o666 & ~_umask())
-    return Path(name)
+    fresh.chmod(0o666 & ~_umask())
 
 
 def _kept(place: Path, fresh: Path, tidy: ExitStack) -> Path | None:

@@ -53,6 +53,10 @@ class BookTroubles(Exception):
         self.troubles = in_file_order(troubles)
         super().__init__(f"{len(self.troubles)} trouble(s)")
 
+    def __reduce__(self) -> tuple[type[BookTroubles], tuple[tuple[Trouble, ...]]]:
+        """They also come out of another process."""
+        return type(self), (self.troubles,)
+
 
 def in_file_order(troubles: Iterable[Trouble]) -> tuple[Trouble, ...]:
     """Sort troubles by file, line and column, mistakes before what is only worth a look; equal ones are said once."""

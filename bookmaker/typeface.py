@@ -51,7 +51,7 @@ class Typeface:
         """The characters of a text that the font cannot print, each once, in order of appearance."""
         return "".join(dict.fromkeys(character for character in text if ord(character) not in self._names))
 
-    @lru_cache(maxsize=50_000)  # noqa: B019 -- a face lives as long as the program
+    @lru_cache(maxsize=1000)  # noqa: B019 -- a face lives as long as the program
     def run(self, text: str) -> tuple[float, ...]:
         """Where each letter of a text begins, and last where the text ends."""
         x = 0.0
@@ -66,12 +66,17 @@ class Typeface:
     def length(self, text: str, size: float, letter_space: float = 0.0, word_space: float = 0.0) -> float:
         """Length of a run of text, all in points: `letter_space` stands between any two characters (not after the
         last), `word_space` is added to each space."""
-        length = self.run(text)[-1] * size
+        length = self._end(text) * size
         if letter_space and len(text) > 1:
             length += letter_space * (len(text) - 1)
         if word_space:
             length += word_space * sum(text.count(space) for space in SPACES)
         return length
+
+    @lru_cache(maxsize=20_000)  # noqa: B019
+    def _end(self, text: str) -> float:
+        """Where a text ends."""
+        return self.run(text)[-1]
 
     def advance(self, character: str) -> float:
         """Width of a character."""

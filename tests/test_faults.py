@@ -80,6 +80,48 @@ def test_where_nothing_can_be_written(book: Path, monkeypatch: pytest.MonkeyPatc
     assert (out / "book.pdf").read_bytes() == b"old"
 
 
+@pytest.mark.skipif(sys.platform == "win32", reason="no limit on the size of files there")
+def test_a_disk_that_fills_up_while_pages_are_drawn(book: Path) -> None:
+    out = book / "out"
+    out.mkdir()
+    (out / "book.pdf").write_bytes(b"old")
+    script = (
+        "import resource, signal; signal.signal(signal.SIGXFSZ, signal.SIG_IGN)\n"
+        f"resource.setrlimit(resource.RLIMIT_FSIZE, (20_000, 20_000))\n{BOOKMAKER}"
+    )
+    done = subprocess.run(
+        [sys.executable, "-c", script, "typeset", str(book), "--out", str(out)],
+        env={**os.environ, "PYTHONPATH": str(ROOT)},
+        capture_output=True,
+        text=True,
+        check=False,
+    )
+    assert done.returncode == 1
+    assert "Traceback" not in done.stderr
+    assert ".pdf: File too large" in done.stderr and "nothing was changed" in done.stderr
+    assert [path.name for path in out.iterdir()] == ["book.pdf"]
+    assert (out / "book.pdf").read_bytes() == b"old"
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="no process is forked there")
+def test_a_worker_that_ends_too_soon(book: Path) -> None:
+    script = (
+        "import os, multiprocessing, bookmaker.book.gathering as room\n"
+        "multiprocessing.set_start_method('fork')\n"
+        f"room.prove_each = lambda *args, **more: os._exit(9)\n{BOOKMAKER}"
+    )
+    done = subprocess.run(
+        [sys.executable, "-c", script, "typeset", str(book), "--out", str(book / "out"), "--workers", "2"],
+        env={**os.environ, "PYTHONPATH": str(ROOT)},
+        capture_output=True,
+        text=True,
+        check=False,
+    )
+    assert done.returncode == 1
+    assert "Traceback" not in done.stderr and "fewer workers" in done.stderr
+    assert not (book / "out").exists()
+
+
 def test_the_folder_for_the_output_is_a_file(book: Path) -> None:
     result = run("typeset", book, "--out", book / "book.yaml" / "out")
     assert result.exit_code == 1

@@ -14,12 +14,12 @@ from typing import Any
 
 import pytest
 
-from bookmaker.files import Unwritten, write_whole
+from bookmaker.files import Unwritten, replacing, write_whole
 
 CALLS = [
     (os, "mkdir"),
     (tempfile, "mkstemp"),
-    (os, "fdopen"),
+    (os, "close"),
     (os, "fsync"),
     (os, "chmod"),
     (os, "link"),
@@ -140,6 +140,24 @@ def test_without_links_an_old_file_is_copied(tmp_path: Path, monkeypatch: pytest
         write_whole({tmp_path / "a.pdf": b"new", tmp_path / "b.pdf": b"new"})
     assert copied
     monkeypatch.undo()
+    assert _contents(tmp_path) == {"a.pdf": b"old"}
+
+
+def test_files_are_filled_beside_their_places_until_all_is_well(tmp_path: Path) -> None:
+    (tmp_path / "a.pdf").write_bytes(b"old")
+    with replacing() as beside:
+        beside(tmp_path / "a.pdf").write_bytes(b"new")
+        assert beside(tmp_path / "a.pdf").read_bytes() == b"new"
+        assert (tmp_path / "a.pdf").read_bytes() == b"old"
+        beside(tmp_path / "new" / "b.pdf").write_bytes(b"b")
+    assert _contents(tmp_path) == {"a.pdf": b"new", "new/b.pdf": b"b"}
+
+
+def test_what_goes_wrong_in_between_changes_nothing(tmp_path: Path) -> None:
+    (tmp_path / "a.pdf").write_bytes(b"old")
+    with pytest.raises(ZeroDivisionError), replacing() as beside:
+        beside(tmp_path / "a.pdf").write_bytes(b"new")
+        beside(tmp_path / "b.pdf").write_bytes(bytes(1 // 0))
     assert _contents(tmp_path) == {"a.pdf": b"old"}
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import ast
 import re
 import subprocess
 import sys
@@ -48,6 +49,28 @@ def test_the_newest_version_has_its_changes_written_down() -> None:
     assert re.search(r"^### (\S+)", developers.partition("## Changes\n")[2], re.MULTILINE)[1] == version
     for former, now in FORMER.items():
         assert f"| `{former}` | `{now}` |" in developers
+
+
+FOUND_BY_FOLDER = ("rules", "audit", "cli", "techniques")
+"""Rooms whose members are found by the folder that they lie in."""
+
+
+def test_nothing_is_there_for_the_tests_alone() -> None:
+    """What is written at the head of a module is named somewhere else in the program."""
+    trees = {file: ast.parse(file.read_text(encoding="utf-8")) for file in (ROOT / "bookmaker").rglob("*.py")}
+    named = {
+        node.id if isinstance(node, ast.Name) else node.attr
+        for tree in trees.values()
+        for node in ast.walk(tree)
+        if isinstance(node, ast.Attribute) or (isinstance(node, ast.Name) and isinstance(node.ctx, ast.Load))
+    }
+    written = {
+        (file.relative_to(ROOT).as_posix(), node.name)
+        for file, tree in trees.items()
+        for node in tree.body
+        if isinstance(node, ast.FunctionDef | ast.ClassDef) and not set(FOUND_BY_FOLDER) & set(file.parts)
+    }
+    assert {place for place in written if place[1] not in named} == set()
 
 
 def test_nothing_else_at_the_top() -> None:

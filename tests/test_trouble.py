@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import pickle
 from pathlib import Path
 
 import pytest
@@ -19,6 +20,11 @@ def lines(text: str) -> dict[tuple[str, int], str]:
 def as_shown(trouble: Trouble, text: str) -> str:
     source = lines(text)
     return shown([trouble], lambda file, line: source.get((file, line)))
+
+
+def test_troubles_of_another_process_are_the_same() -> None:
+    troubles = BookTroubles([Trouble(Place("b", 2), "x", "one"), Trouble(Place("a", 1), "y", "other", warning=True)])
+    assert pickle.loads(pickle.dumps(troubles)).troubles == troubles.troubles
 
 
 def test_in_file_order_and_said_once() -> None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
@@ -118,11 +118,3 @@ class Catalogue:
 
     def band_name(self, card: Card) -> str:
         return self.band_names[card.band - 1] if card.band else ""
-
-
-def setters_of(cards: Iterable[Card]) -> dict[str, int]:
-    """How many puzzles each setter has, in the order of names."""
-    counts: dict[str, int] = {}
-    for card in cards:
-        counts[card.setter] = counts.get(card.setter, 0) + 1
-    return dict(sorted(counts.items()))

@@ -6,15 +6,16 @@ In: what the editor typed and what was proven of it. Out: one frozen `Book`, or 
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import replace
 from itertools import groupby
+from math import inf
 
 from bookmaker.book import wording
-from bookmaker.book.kepthints import hints_of_all
-from bookmaker.book.model import Book, BookPuzzle, Chapter, Credits, HintPages, Hints, Keys
-from bookmaker.book.order import in_book_order
+from bookmaker.book.gathering import Gathered, book_puzzle
+from bookmaker.book.kepthints import with_hints
+from bookmaker.book.model import Book, BookPuzzle, Chapter, Credits, HintPages, Keys
+from bookmaker.book.order import place_in_book
 from bookmaker.book.parts import front_parts, index_parts
-from bookmaker.book.rating import rating_of
-from bookmaker.book.rulestext import rules_text
 from bookmaker.book.typography import curled
 from bookmaker.manifest.model import Manifest
 from bookmaker.proof.cache import NoStore, Store
@@ -22,7 +23,7 @@ from bookmaker.proof.model import Proof
 from bookmaker.solve.verdict import Unique
 from bookmaker.trouble import BookTroubles, Trouble
 
-__all__ = ["Book", "BookPuzzle", "make_book"]
+__all__ = ["Book", "BookPuzzle", "bind", "make_book"]
 
 
 def make_book(
@@ -32,20 +33,36 @@ def make_book(
     as_listed: bool = False,
     store: Store | None = None,
 ) -> Book:
-    """The book of these puzzles in book order, or in the order given with `as_listed`.
+    """The book of these puzzles in book order, or in the order given with `as_listed`, and then without hints.
 
-    Hints come from `store` where it has them; what is told now is kept there.
+    Hints come from `store` where it has them; what is told now is kept there. Raises what `bind` does.
+    """
+    hinted = manifest.publication.hints and not as_listed
+    pairs = with_hints(proofs, store or NoStore()) if hinted else ((proof, None) for proof in proofs)
+    gathered = ((proof, book_puzzle(proof, hints, manifest.band_names)) for proof, hints in pairs)
+    return bind(manifest, gathered, draft, as_listed)
+
+
+def bind(manifest: Manifest, gathered: Iterable[Gathered], draft: bool = False, as_listed: bool = False) -> Book:
+    """The book of puzzles that come one by one.
+
     Raises BookTroubles, naming each puzzle that is not proven unique, unless it is a draft.
     """
-    ordered = tuple(proofs) if as_listed else in_book_order(manifest, proofs)
-    if not draft:
-        _refuse_unproven(ordered)
-    hinted = manifest.publication.hints and not as_listed
-    hints = hints_of_all(ordered, store or NoStore()) if hinted else [None] * len(ordered)
-    numbered = enumerate(zip(ordered, hints, strict=True), start=1)
-    puzzles = tuple(_puzzle(manifest, number, proof, helped) for number, (proof, helped) in numbered)
+    place = place_in_book(manifest)
+    made, unproven = [], []
+    for at, (proof, puzzle) in enumerate(gathered):
+        if not draft and not isinstance(proof.verdict, Unique):
+            unproven.append(_unproven(proof))
+        effort = puzzle.rating.effort if puzzle.rating else inf
+        where: tuple[float, ...] = (at,) if as_listed else place(proof.entry, effort)
+        made.append((where, proof.entry.chapter, puzzle))
+    if unproven:
+        raise BookTroubles(unproven)
+    made.sort(key=lambda one: one[0])
+    puzzles = tuple(replace(puzzle, number=number) for number, (_, _, puzzle) in enumerate(made, start=1))
     chaptered = manifest.order == "chapters" and not as_listed
-    chapters = _chapters(manifest, ordered, puzzles) if chaptered else (Chapter(1, "", "", puzzles),)
+    homes = [chapter for _, chapter, _ in made]
+    chapters = _chapters(manifest, homes, puzzles) if chaptered else (Chapter(1, "", "", puzzles),)
     return Book(
         place=manifest.place,
         title=curled(manifest.title),
@@ -66,9 +83,9 @@ def make_book(
     )
 
 
-def _chapters(manifest: Manifest, proofs: Sequence[Proof], puzzles: Sequence[BookPuzzle]) -> tuple[Chapter, ...]:
-    """The puzzles in the chapters that their proofs' entries name; those without puzzles are left out."""
-    groups = groupby(zip(proofs, puzzles, strict=True), key=lambda pair: pair[0].entry.chapter)
+def _chapters(manifest: Manifest, homes: Sequence[int], puzzles: Sequence[BookPuzzle]) -> tuple[Chapter, ...]:
+    """The puzzles in the chapters of the manifest that are their homes; chapters without puzzles are left out."""
+    groups = groupby(zip(homes, puzzles, strict=True), key=lambda pair: pair[0])
     return tuple(
         Chapter(
             number,
@@ -87,40 +104,10 @@ def _hint_pages(puzzles: Iterable[BookPuzzle]) -> Iterator[HintPages]:
         yield HintPages(wording.HINTS, wording.HINTS_NOTE, wording.HINT_LEVELS)
 
 
-def _puzzle(manifest: Manifest, number: int, proof: Proof, hints: Hints | None) -> BookPuzzle:
-    entry, grade = proof.entry, proof.grade
-    return BookPuzzle(
-        number=number,
-        id=entry.id,
-        puzzle=entry.puzzle,
-        place=entry.place,
-        title=curled(entry.title) or ", ".join(wording.kinds(entry.puzzle)),
-        rules=rules_text(entry.puzzle),
-        rating=rating_of(entry.puzzle, grade, manifest.band_names) if grade else None,
-        solution=proof.solution,
-        setter=curled(entry.setter),
-        shown=wording.date_in_words(entry.shown) if entry.shown else "",
-        permission=wording.as_sentence(curled(entry.permission)),
-        note=curled(entry.note),
-        flaw=wording.flaw(proof.verdict),
-        link=entry.link,
-        marks=entry.marks,
-        rule_places=entry.rule_places,
-        hints=hints,
-        places=entry.places,
+def _unproven(proof: Proof) -> Trouble:
+    return Trouble(
+        proof.entry.place,
+        "not-proven",
+        f"“{proof.entry.title or proof.entry.id}” can't be printed: {wording.flaw(proof.verdict).lower()}",
+        "mend the puzzle, or print the book with --draft to look at it as it is",
     )
-
-
-def _refuse_unproven(proofs: Iterable[Proof]) -> None:
-    troubles = [
-        Trouble(
-            proof.entry.place,
-            "not-proven",
-            f"“{proof.entry.title or proof.entry.id}” can't be printed: {wording.flaw(proof.verdict).lower()}",
-            "mend the puzzle, or print the book with --draft to look at it as it is",
-        )
-        for proof in proofs
-        if not isinstance(proof.verdict, Unique)
-    ]
-    if troubles:
-        raise BookTroubles(troubles)

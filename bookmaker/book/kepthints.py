@@ -7,10 +7,11 @@ that words them, so that they are told again when either changes.
 from __future__ import annotations
 
 import json
-from collections.abc import Sequence
+from collections.abc import Iterable, Iterator
 
 from bookmaker.book.hints import hints_of
 from bookmaker.book.model import Hints
+from bookmaker.proof import KEEP_AFTER
 from bookmaker.proof.cache import Store, code_version, hash_of, key_of
 from bookmaker.proof.model import Proof
 from bookmaker.rules.common.contract import RuledPuzzle
@@ -19,19 +20,22 @@ CODE_THAT_WORDS = ("phrases", "tell", "book/hints.py")
 """Any change in these, or in what a proof depends on, makes every kept hint stale."""
 
 
-def hints_of_all(proofs: Sequence[Proof], store: Store) -> list[Hints | None]:
-    """The hints for each proof, from the store where it has them; those told now are put there."""
+def with_hints(proofs: Iterable[Proof], store: Store) -> Iterator[tuple[Proof, Hints | None]]:
+    """Each proof with its hints, from the store where it has them; those told now are put there."""
     told: list[tuple[str, str]] = []
-    found: list[Hints | None] = []
-    for proof in proofs:
-        key = hint_key(proof.entry.puzzle)
-        hints = _known(store.get(key)) if proof.grade else None
-        if hints is None and (hints := hints_of(proof)):
-            told.append((key, _record(hints)))
-        found.append(hints)
-    if told:
-        store.put(told)
-    return found
+    try:
+        for proof in proofs:
+            key = hint_key(proof.entry.puzzle)
+            hints = _known(store.get(key)) if proof.grade else None
+            if hints is None and (hints := hints_of(proof)):
+                told.append((key, _record(hints)))
+                if len(told) >= KEEP_AFTER:
+                    store.put(told)
+                    told = []
+            yield proof, hints
+    finally:
+        if told:
+            store.put(told)
 
 
 def hint_key(puzzle: RuledPuzzle) -> str:

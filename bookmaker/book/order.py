@@ -6,28 +6,32 @@ the order in which the manifest lists them; a puzzle without a grade comes last.
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from math import inf
 
-from bookmaker.manifest.model import Manifest
+from bookmaker.manifest.model import Entry, Manifest
 from bookmaker.proof.model import Proof
 
 
 def in_book_order(manifest: Manifest, proofs: Iterable[Proof]) -> tuple[Proof, ...]:
     """Proofs by effort, as listed, or in chapters each by effort, as the manifest says."""
+    place = place_in_book(manifest)
+    return tuple(sorted(proofs, key=lambda proof: place(proof.entry, proof.grade.effort if proof.grade else inf)))
+
+
+def place_in_book(manifest: Manifest) -> Callable[[Entry, float], tuple[float, ...]]:
+    """What tells where an entry of that effort stands: of two the one with the lesser value comes first."""
     places = {entry.id: index for index, entry in enumerate(manifest.entries)}
 
-    def key(proof: Proof) -> tuple[float, ...]:
-        effort = proof.grade.effort if proof.grade else inf
-        at = places[proof.entry.id]
+    def key(entry: Entry, effort: float) -> tuple[float, ...]:
+        at = places[entry.id]
         match manifest.order:
             case "effort":
                 return effort, at
             case "listed":
                 return (at,)
             case "chapters":
-                chapter = proof.entry.chapter
-                listed = any(each.listed for each in manifest.chapters[chapter : chapter + 1])
-                return (chapter, at) if listed else (chapter, effort, at)
+                listed = any(each.listed for each in manifest.chapters[entry.chapter : entry.chapter + 1])
+                return (entry.chapter, at) if listed else (entry.chapter, effort, at)
 
-    return tuple(sorted(proofs, key=key))
+    return key

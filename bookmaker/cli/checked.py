@@ -2,37 +2,63 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Sequence
+from concurrent.futures import Executor
+from dataclasses import dataclass
 from pathlib import Path
 
 import click
 
 from bookmaker.cli.group import say_troubles
-from bookmaker.files import write_whole
-from bookmaker.preflight import inspect
+from bookmaker.cli.progress import Progress
+from bookmaker.display.items import Document
+from bookmaker.files import Beside, Unwritten, naming
+from bookmaker.ink.pdf import write_pdf
+from bookmaker.preflight import Report, inspect
 from bookmaker.proof import Proof
+from bookmaker.proof.crew import Alone
 from bookmaker.trouble import BookTroubles
 
 
-def write_checked(
-    files: Mapping[Path, bytes],
-    proofs: Sequence[Proof],
-    folded: frozenset[Path] = frozenset(),
-    unchecked: Mapping[Path, bytes] | None = None,
-    gridless: frozenset[Path] = frozenset(),
-) -> None:
-    """Write the files, and the unchecked ones beside them, if preflight finds nothing wrong in any PDF.
+@dataclass(frozen=True, slots=True)
+class Printing:
+    """A PDF file to be: its path, and what makes its document, which another process may be asked to do.
 
-    Their grids are read back and compared with the proofs, but for `gridless` ones such as a cover. Warnings are said.
-    Raises BookTroubles, and writes nothing, if there is more than warnings; raises OSError as `write_whole` does.
+    A file for the `press` is PDF/X. `folded` sheets need a page count that is a multiple of four. Where there are
+    `grids`, they are read back and compared with the proofs.
     """
-    reports = [
-        inspect(content, str(path), None if path in gridless else proofs, path in folded)
-        for path, content in files.items()
-    ]
+
+    path: Path
+    make: Callable[[], Document]
+    press: bool = False
+    folded: bool = False
+    grids: bool = True
+
+
+def print_checked(
+    printings: Sequence[Printing], proofs: Sequence[Proof], beside: Beside, crew: Executor | None = None
+) -> list[int]:
+    """Fill the files that are to take the places of others, and look them over; how many pages each has. The first is
+    drawn here, the others by the crew. Warnings are said.
+
+    Raises BookTroubles if there is more than warnings in any, OSError if one can't be written.
+    """
+    workers = crew or Alone()
+    first, *others = ((printing, beside(printing.path)) for printing in printings)
+    waiting = [workers.submit(_printed, printing, file, proofs) for printing, file in others]
+    reports = [_printed(*first, proofs, workers), *(future.result() for future in waiting)]
     troubles = tuple(trouble for report in reports for trouble in report.troubles)
     if not all(report.sound for report in reports):
         click.echo("preflight found faults, so nothing was written:", err=True)
         raise BookTroubles(troubles)
     say_troubles(troubles)
-    write_whole({**files, **(unchecked or {})})
+    return [report.pages for report in reports]
+
+
+def _printed(printing: Printing, file: Path, proofs: Sequence[Proof], crew: Executor | None = None) -> Report:
+    """Draw a file and read it back."""
+    pages = f"pages of {printing.path.name}"
+    with naming(printing.path, Unwritten), file.open("wb") as stream:
+        write_pdf(printing.make(), stream, printing.press, Progress("drew", pages))
+    known = proofs if printing.grids else None
+    return inspect(file, str(printing.path), known, printing.folded, crew, Progress("read back", pages))

@@ -7,12 +7,12 @@ from pathlib import Path
 import click
 
 from bookmaker.book import make_book
-from bookmaker.cli.checked import write_checked
+from bookmaker.cli.checked import Printing, print_checked
 from bookmaker.cli.completion import ids, layouts_for
 from bookmaker.cli.group import main
 from bookmaker.cli.loading import agreed, book_argument, load_book, proofs_of, proven, proving_options
 from bookmaker.cli.paths import NEW_PDF
-from bookmaker.ink.pdf import pdf_bytes
+from bookmaker.files import replacing
 from bookmaker.layout import compose_crib, load_layout
 from bookmaker.rules.common.wording import counted
 from bookmaker.tell import tell
@@ -45,5 +45,6 @@ def crib_command(book: Path, puzzle_id: str, file: Path, layout_name: str) -> No
     document = compose_crib(
         puzzle, story, scenes_of(proofs[0], story), *ends_of(proofs[0], story), load_layout(layout_name)
     )
-    write_checked({file: pdf_bytes(document)}, proofs, gridless=frozenset({file}))
-    click.echo(f"{file}: {counted(len(document.pages), 'page')}")
+    with replacing() as beside:
+        (pages,) = print_checked([Printing(file, lambda: document, grids=False)], proofs, beside)
+    click.echo(f"{file}: {counted(pages, 'page')}")

@@ -5,6 +5,7 @@ from __future__ import annotations
 import errno
 import gc
 import sys
+from concurrent.futures import BrokenExecutor
 from io import TextIOWrapper
 from typing import Any
 
@@ -64,6 +65,10 @@ class HonestGroup(click.Group):
             ctx.exit(1)
         except EngineFault as fault:
             click.echo(f"{fault}", err=True)
+            ctx.exit(1)
+        except BrokenExecutor:
+            click.echo("a worker ended before its work was done, perhaps for lack of memory", err=True)
+            click.echo("    try again with fewer workers", err=True)
             ctx.exit(1)
         except BrokenPipeError:
             raise  # click ends quietly with 1, also where something is left to be written

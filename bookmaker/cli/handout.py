@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from pathlib import Path
 from typing import cast, get_args
 
@@ -9,12 +10,12 @@ import click
 
 from bookmaker.book import make_book
 from bookmaker.book.contest import enter_contest
-from bookmaker.cli.checked import write_checked
+from bookmaker.cli.checked import Printing, print_checked
 from bookmaker.cli.completion import ids_listed, layouts_for
 from bookmaker.cli.group import main
 from bookmaker.cli.loading import agreed, book_argument, find_entries, load_book, proofs_of, proving_options
 from bookmaker.cli.paths import NEW_PDF
-from bookmaker.ink.pdf import pdf_bytes
+from bookmaker.files import replacing
 from bookmaker.layout import KeyPlace, compose_handout, compose_marker, load_layout
 from bookmaker.manifest.permission import demand_permission
 from bookmaker.rules.common.wording import counted
@@ -81,12 +82,16 @@ def handout_command(
     if contest:
         contents = enter_contest(contents, worth)
         marker = file.with_name(f"{file.stem}-marker{file.suffix}")
-        documents = {file: compose_handout(contents, layout, "none"), marker: compose_marker(contents, layout)}
+        makers = {
+            file: partial(compose_handout, contents, layout, "none"),
+            marker: partial(compose_marker, contents, layout),
+        }
     else:
-        documents = {file: compose_handout(contents, layout, cast(KeyPlace, key or "last"))}
-    write_checked({path: pdf_bytes(document) for path, document in documents.items()}, proofs)
-    for path, document in documents.items():
-        click.echo(f"{path}: {counted(len(document.pages), 'page')}, {counted(len(contents.puzzles), 'puzzle')}")
+        makers = {file: partial(compose_handout, contents, layout, cast(KeyPlace, key or "last"))}
+    with replacing() as beside:
+        counts = print_checked([Printing(path, make) for path, make in makers.items()], proofs, beside)
+    for path, pages in zip(makers, counts, strict=True):
+        click.echo(f"{path}: {counted(pages, 'page')}, {counted(len(contents.puzzles), 'puzzle')}")
 
 
 def _points(text: str, puzzles: int) -> tuple[int, ...]:

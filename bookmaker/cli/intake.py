@@ -21,7 +21,7 @@ from bookmaker.rules.common.wording import counted
     required=True,
     type=NEW_FOLDER,
     metavar="FOLDER",
-    help="The archive that the file is written into.",
+    help="The archive to write the file into.",
 )
 @click.pass_context
 def intake_command(ctx: click.Context, table: Path, folder: Path) -> None:

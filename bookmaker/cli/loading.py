@@ -16,6 +16,7 @@ from bookmaker.archive.inbook import Disguise, disguises, troubles_of
 from bookmaker.book.order import in_book_order
 from bookmaker.cli.group import KEPT, say_troubles
 from bookmaker.cli.paths import Whole
+from bookmaker.cli.progress import Progress
 from bookmaker.cli.table import remark
 from bookmaker.manifest import load
 from bookmaker.manifest.model import Entry, Manifest
@@ -146,7 +147,7 @@ def proofs_of(manifest: Manifest, ids: tuple[str, ...]) -> tuple[Proof, ...]:
 
 def _proofs(entries: tuple[Entry, ...], count: int = 0) -> tuple[Proof, ...]:
     with shared() as crew:
-        return prove_all(entries, count, _progress(), known(), crew)
+        return prove_all(entries, count, Progress("proved"), known(), crew)
 
 
 def known() -> Store:
@@ -208,16 +209,3 @@ def say_disguised(proofs: tuple[Proof, ...], press: bool) -> None:
     if press and found:
         raise BookTroubles(found)
     say_troubles(found)
-
-
-def _progress() -> Callable[[int, int], None]:
-    began = said = monotonic()
-
-    def watch(done: int, of: int) -> None:
-        nonlocal said
-        now = monotonic()
-        if now - said > 1 or (done == of and said > began):
-            said = now
-            click.echo(f"proved {done} of {of}", err=True)
-
-    return watch

@@ -7,7 +7,8 @@ from pathlib import Path
 import click
 
 from bookmaker.cli.group import main, say_troubles
-from bookmaker.cli.loading import load_book, proofs_in_order, proving_options
+from bookmaker.cli.loading import load_book, proofs_in_order, proving_options, shared
+from bookmaker.cli.progress import Progress
 from bookmaker.preflight import Report, inspect
 from bookmaker.rules.common.wording import counted, listed
 
@@ -31,7 +32,8 @@ def preflight_command(ctx: click.Context, file: Path, book: Path | None) -> None
     digit and mark by mark. Ends with exit code 1 if more than warnings are found.
     """
     proofs = proofs_in_order(load_book(book)) if book else None
-    report = inspect(file.read_bytes(), str(file), proofs)
+    with shared() as crew:
+        report = inspect(file, str(file), proofs, crew=crew, watch=Progress("read", "pages"))
     say_troubles(report.troubles)
     if not report.sound:
         ctx.exit(1)

@@ -2,36 +2,31 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import replace
-from datetime import datetime
+from datetime import date, datetime
+from functools import partial
 from pathlib import Path
 
 import click
 
-from bookmaker.book import make_book
+from bookmaker.book import Book, bind
+from bookmaker.book.gathering import Gathered, gather
 from bookmaker.book.textedition import text_edition
-from bookmaker.cli.checked import write_checked
+from bookmaker.cli.checked import Printing, print_checked
 from bookmaker.cli.completion import layouts_for
 from bookmaker.cli.group import main
-from bookmaker.cli.loading import (
-    agreed,
-    book_argument,
-    known,
-    load_book,
-    proofs_in_order,
-    proving_options,
-    say_disguised,
-)
+from bookmaker.cli.loading import agreed, book_argument, known, load_book, proving_options, say_disguised, shared
 from bookmaker.cli.paths import NEW_FOLDER
-from bookmaker.display.contact import contact_sheet
-from bookmaker.ink.pdf import pdf_bytes
-from bookmaker.ink.png import png_bytes
-from bookmaker.layout import compose, compose_cover, compose_key, impose, load_layout, press_sheets
+from bookmaker.cli.progress import Progress
+from bookmaker.display.items import Document
+from bookmaker.files import replacing
+from bookmaker.ink.contact import DPI, contact_sheet
+from bookmaker.ink.pixels import png_bytes
+from bookmaker.layout import Layout, compose, compose_cover, compose_key, impose, load_layout, press_sheets
 from bookmaker.layout.sheets.imposition import sheets_of, signatures
+from bookmaker.proof import Proof
 from bookmaker.rules.common.wording import counted
-
-CONTACT_DPI = 150
-"""A page on the contact sheet is then 250 pixels wide: titles can be read."""
 
 
 @main.command("typeset")
@@ -54,6 +49,7 @@ CONTACT_DPI = 150
 )
 @click.option(
     "--date",
+    "day",
     type=click.DateTime(["%Y-%m-%d"]),
     metavar="DATE",
     help="The edition's date, such as 2026-03-14, instead of the imprint's.",
@@ -68,7 +64,7 @@ def typeset_command(
     folder: Path,
     layout_name: str | None,
     edition: str,
-    date: datetime | None,
+    day: datetime | None,
     contact: bool,
     booklet: bool,
     cover: bool,
@@ -91,7 +87,7 @@ def typeset_command(
         raise click.UsageError("a press folds its own sheets: print the booklet without --edition press")
     manifest = load_book(book, to_print=True, press=press)
     imprint = manifest.publication.imprint
-    dated = date.date() if date else imprint.date if imprint else None
+    dated = day.date() if day else imprint.date if imprint else None
     if press and dated is None:
         raise click.UsageError(
             "an edition for the press carries its date: put “date:” under “imprint:”, or add --date, such as "
@@ -99,32 +95,63 @@ def typeset_command(
         )
     chosen = layout_name or manifest.layout or ("a5-booklet" if booklet else "a4-book")
     layout = load_layout(chosen, None if layout_name else manifest.layout_place, "book")
-    proofs = proofs_in_order(manifest)
-    if not draft:
-        agreed(proofs)
-        say_disguised(proofs, press)
-    contents = make_book(manifest, proofs, draft=draft, store=known())
-    documents = {"book": compose(contents, layout), "key": compose_key(contents, layout)}
-    pages = documents["book"].pages
-    if cover or manifest.publication.cover:
-        documents["cover"] = compose_cover(contents, layout, len(pages))
-    if booklet or (layout.booklet and not press):
-        documents["booklet"] = impose(documents["book"], layout)
-    files = {}
-    for name, document in documents.items():
-        document = replace(document, created=dated)
-        path = folder / (f"{name}-press.pdf" if press else f"{name}.pdf")
-        files[path] = pdf_bytes(press_sheets(document, layout) if press else document, press)
-    others = {folder / "contact.png": png_bytes(contact_sheet(pages), CONTACT_DPI)} if contact else {}
-    if text:
-        others[folder / "book.txt"] = text_edition(contents).encode()
-    bound = next(iter(files))
-    wraps = frozenset(path for path, name in zip(files, documents, strict=True) if name == "cover")
-    write_checked(files, proofs, frozenset([bound] if press else []), others, wraps)
-    for path, document in zip(files, documents.values(), strict=True):
-        puzzles = f", {counted(len(contents.puzzles), 'puzzle')}" if path == bound else ""
-        click.echo(f"{path}: {counted(len(document.pages), 'page')}{puzzles}")
-    if "booklet" in documents:
-        sheets = signatures(len(pages), sheets_of(layout).signature)
+    with shared() as crew, replacing() as beside:
+        proofs: list[Proof] = []
+        gathered = gather(manifest.entries, manifest.band_names, manifest.publication.hints, known(), crew)
+        contents = bind(manifest, _watched(gathered, len(manifest.entries), proofs), draft)
+        if not draft:
+            agreed(tuple(proofs))
+            by_id = {proof.entry.id: proof for proof in proofs}
+            say_disguised(tuple(by_id[puzzle.id] for puzzle in contents.puzzles), press)
+        document = compose(contents, layout)
+        makers: dict[str, Callable[[], Document]] = {
+            "book": lambda: document,
+            "key": partial(compose_key, contents, layout),
+        }
+        if cover or manifest.publication.cover:
+            makers["cover"] = partial(compose_cover, contents, layout, len(document.pages))
+        if booklet or (layout.booklet and not press):
+            makers["booklet"] = partial(_booklet, contents, layout)
+        printings = [
+            Printing(
+                folder / (f"{name}-press.pdf" if press else f"{name}.pdf"),
+                partial(_edition, make, dated, layout if press else None),
+                press,
+                folded=press and name == "book",
+                grids=name != "cover",
+            )
+            for name, make in makers.items()
+        ]
+        counts = print_checked(printings, proofs, beside, crew)
+        bound = printings[0].path
+        if contact:
+            sheet = contact_sheet(beside(bound).read_bytes())
+            beside(folder / "contact.png").write_bytes(png_bytes(sheet, DPI))
+        if text:
+            beside(folder / "book.txt").write_bytes(text_edition(contents).encode())
+    for printing, pages in zip(printings, counts, strict=True):
+        puzzles = f", {counted(len(contents.puzzles), 'puzzle')}" if printing.path == bound else ""
+        click.echo(f"{printing.path}: {counted(pages, 'page')}{puzzles}")
+    if "booklet" in makers:
+        sheets = signatures(len(document.pages), sheets_of(layout).signature)
         fold = "the sheet" if sheets == [1] else f"{' + '.join(map(str, sheets))} sheets into each other"
         click.echo(f"print the booklet on both sides, flipped on the short edge, and fold {fold}")
+
+
+def _watched(gathered: Iterable[Gathered], count: int, proofs: list[Proof]) -> Iterator[Gathered]:
+    """The puzzles as they come, with progress; their proofs are noted, for the keys to be compared with."""
+    watch = Progress("proved", "puzzles")
+    for proof, puzzle in gathered:
+        proofs.append(proof)
+        watch(len(proofs), count)
+        yield proof, puzzle
+
+
+def _booklet(contents: Book, layout: Layout) -> Document:
+    return impose(compose(contents, layout), layout)
+
+
+def _edition(make: Callable[[], Document], dated: date | None, press: Layout | None) -> Document:
+    """The document with its date, and on sheets for the press if it is for one."""
+    document = replace(make(), created=dated)
+    return press_sheets(document, press) if press else document

@@ -7,6 +7,7 @@ down. Greys run from 0 (black) to 1 (white). Values are frozen; a page is a tupl
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 from typing import Literal, TypeAlias
@@ -188,13 +189,14 @@ class Bookmark:
 class Document:
     """A whole publication, ready for ink. `created` is the date the file shall carry; None leaves it out.
 
-    A `folded` one is printed as large as it is, on both sides, and turned on the short edge, or its sheets do not fold.
+    `pages` may be drawn as they are asked for (`Pages`): go through them once. A `folded` document is printed as large
+    as it is, on both sides, and turned on the short edge, or its sheets do not fold.
     """
 
     title: str
     author: str
     subject: str
-    pages: tuple[Page, ...]
+    pages: Sequence[Page]
     bookmarks: tuple[Bookmark, ...] = ()
     language: str = "en"
     created: date | None = None

@@ -1,6 +1,6 @@
 """Display items → PDF, SVG, PNG. Ink draws what it is given and decides nothing.
 
-Only this room imports reportlab and pillow. `pdf`, `svg` and `png` each hold one exhaustive match over the items
-(`pdf` in `content`); `picture` picks one by a file's name. `geometry` and `stroking` turn shapes into straight
-stretches and strokes into areas, `raster` turns areas into pixels.
+Only this room imports reportlab and pypdfium2. `content` (for `pdf`) and `svg` each hold one exhaustive match
+over the items; `pixels` and `contact` draw finished PDF files once more, as pictures; `picture` picks a kind by a
+file's name.
 """

@@ -1,6 +1,6 @@
 """One page's display items as PDF operators (ISO 32000-1, annex A).
 
-In: display items. Out: operators on a reportlab canvas, and the areas of links on the page. The page's origin is the
+In: display items. Out: the bytes of the page's content, and the areas of links on it. The items' origin is the
 top left corner of the trim; y is negated on the way, so that text stands upright without a mirrored matrix.
 All greys are DeviceGray.
 """
@@ -9,9 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 from functools import lru_cache
-from typing import Any, TypeAlias, assert_never
-
-from reportlab.lib.utils import ImageReader
+from typing import TypeAlias, assert_never
 
 from bookmaker.display.items import (
     Close,
@@ -32,10 +30,14 @@ from bookmaker.display.items import (
 )
 from bookmaker.geometry import IDENTITY, Matrix, moved, outline, placing, text_start, within
 from bookmaker.ink.greyscale import grey_picture
+from bookmaker.ink.pdffile import PdfFile
 from bookmaker.ink.pdffonts import GlyphCodes
 
 MARK = "Bookmaker"
 """The tag of the marked content that holds a named group; its property list has the name under /Name."""
+
+_KEPT = 4000
+"""Paths whose operators are kept, and texts of one character."""
 
 _CAPS = {"butt": 0, "round": 1, "square": 2}
 _JOINS = {"miter": 0, "round": 1, "bevel": 2}
@@ -52,27 +54,35 @@ Area: TypeAlias = tuple[float, float, float, float, str]
 
 
 class Content:
-    """Draws pages, one after the other, on the canvas's current page. The items must live as long as this does."""
+    """Makes the content of a file's pages, one after the other.
 
-    def __init__(self, canvas: Any) -> None:
-        self._canvas = canvas
-        self._codes = GlyphCodes(canvas)
-        self._paths: dict[int, str] = {}
+    `images` has the numbers of the images on the page made last, by the names that its content calls them by.
+    """
+
+    def __init__(self, file: PdfFile) -> None:
+        self._file = file
+        self._codes = GlyphCodes(file)
+        self._paths: dict[int, tuple[tuple[Segment, ...], str]] = {}
+        self._singles: dict[int, tuple[Text, tuple[str, float], str, str]] = {}
+        self._stored: dict[bytes, int] = {}
         self._begin()
 
     def _begin(self) -> None:
-        self._put: Callable[[str], None] = self._canvas._code.append
+        self._operators: list[str] = []
+        self._put: Callable[[str], None] = self._operators.append
+        self.images: dict[str, int] = {}
         self._links: list[Area] = []
         self._matrix: Matrix = IDENTITY
         self._stroke = Stroke(1.0)
         self._fill: Grey = 0.0
         self._font = ("", 0.0)
 
-    def page(self, items: Iterable[Item]) -> list[Area]:
-        """Draw the items of a page in order; where its links lie."""
+    def page(self, items: Iterable[Item], left: float, top: float) -> tuple[bytes, list[Area]]:
+        """The content that draws these items, their origin at a point of the sheet; and where their links lie."""
         self._begin()
+        self._put(f"1 0 0 1 {number(left)} {number(top)} cm")
         self._draw(items)
-        return self._links
+        return "\n".join(self._operators).encode("ascii"), self._links
 
     def _draw(self, items: Iterable[Item]) -> None:
         for item in items:
@@ -87,8 +97,7 @@ class Content:
                 case Text():
                     self._text(item)
                 case Image():
-                    picture = ImageReader(grey_picture(item.source))
-                    self._canvas.drawImage(picture, item.x, -item.y - item.height, item.width, item.height)
+                    self._image(item)
                 case Group():
                     self._group(item)
                 case Link():
@@ -113,13 +122,18 @@ class Content:
         """A path's operators, kept because the lines of grids come again and again as the very same value."""
         kept = self._paths.get(id(segments))
         if kept is None:
-            kept = self._paths[id(segments)] = _path(segments)
-        return kept
+            if len(self._paths) > _KEPT:
+                self._paths.clear()
+            kept = self._paths[id(segments)] = segments, _path(segments)  # so long as it is kept, its id is its own
+        return kept[1]
 
     def _text(self, text: Text) -> None:
         if not text.text:
             return
         self._paint(text.grey)
+        if len(text.text) == 1:
+            self._single(text)
+            return
         letter_space = f"{number(text.letter_space)} Tc " if text.letter_space else ""
         word_space = f"{number(text.word_space)} Tw " if text.word_space else ""
         shown = []
@@ -134,6 +148,30 @@ class Content:
         if text.letter_space:  # a reader shall find the word, not its letters one by one
             run = f"/Span << /ActualText <{_text_string(text.text)}> >> BDC {run} EMC"
         self._put(run)
+
+    def _single(self, text: Text) -> None:
+        """A text of one character. The digits of grids come again and again as the very same value."""
+        kept = self._singles.get(id(text))
+        if kept is None:
+            if len(self._singles) > _KEPT:
+                self._singles.clear()
+            ((resource, glyphs),) = self._codes.shown(text.text, text.font)
+            start = f"BT {_at((text_start(text), text.y))} Td"
+            named = f"{start} {resource} {number(text.size)} Tf {glyphs} ET"
+            kept = self._singles[id(text)] = text, (resource, text.size), named, f"{start} {glyphs} ET"
+        _, font, named, unnamed = kept
+        self._put(unnamed if font == self._font else named)
+        self._font = font
+
+    def _image(self, image: Image) -> None:
+        if image.source not in self._stored:
+            picture = grey_picture(image.source)
+            said = b"/Type /XObject /Subtype /Image /Width %d /Height %d /ColorSpace /DeviceGray /BitsPerComponent 8"
+            self._stored[image.source] = self._file.put_stream(said % picture.size, picture.tobytes())
+        name = f"Im{self._stored[image.source]}"
+        self.images[name] = self._stored[image.source]
+        self._put(f"q {number(image.width)} 0 0 {number(image.height)} {_at((image.x, image.y + image.height))} cm")
+        self._put(f"/{name} Do Q")
 
     def _group(self, group: Group) -> None:
         """Draw inside `q … Q`; a name makes the group marked content."""

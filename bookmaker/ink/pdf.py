@@ -1,165 +1,144 @@
 """A document as a PDF file.
 
-In: a `Document`. Out: the bytes of a PDF 1.4 file: vector pages, fonts embedded as subsets, DeviceGray only, with
-title, language and page labels; for screens also outline, named destinations and links, for the press what `pdfx` adds.
-The same document gives the same bytes.
+In: a `Document`. Out: a PDF 1.4 file on a stream: vector pages, fonts embedded as subsets, DeviceGray only, with title,
+language and page labels; for screens also outline, named destinations and links, for the press what `pdfx` adds. Pages
+are drawn and written one after the other, and none is kept. The same document gives the same bytes.
 """
 
 from __future__ import annotations
 
-from collections import Counter
-from datetime import date
+from collections.abc import Callable, Iterable
 from hashlib import md5
-from typing import Any
-
-from reportlab import rl_config
-from reportlab.pdfbase import pdfdoc
-from reportlab.pdfgen.canvas import Canvas
+from io import BytesIO
+from typing import BinaryIO
 
 from bookmaker.display.items import Document, Page
-from bookmaker.ink.content import Content, number
-from bookmaker.ink.labels import stretches
-from bookmaker.ink.pdffonts import embeddable
+from bookmaker.ink.content import Area, Content, number
+from bookmaker.ink.labels import Stretch, stretches
+from bookmaker.ink.pdffile import PdfFile
 from bookmaker.ink.pdfx import MAKER, VERSION, make_pdfx
-from bookmaker.typeface import font_files
-
-rl_config.useA85 = 0  # streams stay binary: a fifth smaller
 
 
 def pdf_bytes(document: Document, press: bool = False) -> bytes:
-    """The PDF file, to be read on a screen or, as PDF/X-1a and without anything to click on, for the `press`.
+    """The PDF file as bytes; raises what `write_pdf` does."""
+    stream = BytesIO()
+    write_pdf(document, stream, press)
+    return stream.getvalue()
 
-    Raises ValueError if a link or bookmark leads nowhere or an anchor's name stands twice; for the press, if the
-    document has no date.
+
+def write_pdf(
+    document: Document, stream: BinaryIO, press: bool = False, watch: Callable[[int, int], None] = lambda done, of: None
+) -> None:
+    """Write the PDF file, to be read on a screen or, as PDF/X-1a and without anything to click on, for the `press`.
+
+    `watch` is told how many pages are drawn, of how many. Raises ValueError if a link or bookmark leads nowhere or an
+    anchor's name stands twice; for the press, if the document has no date.
     """
-    first_font = next(iter(font_files()))
-    canvas = Canvas(
-        "",
-        pageCompression=1,
-        invariant=1,
-        pdfVersion=(1, 4),
-        lang=document.language,
-        initialFontName=embeddable(first_font).fontName,  # else reportlab puts Helvetica into every page
-    )
-    canvas._doc.info = _Information(document, press)
-    canvas.setViewerPreference("DisplayDocTitle", "true")
-    if document.folded:  # what a print dialogue begins with (ISO 32000-1, table 150)
-        canvas.setViewerPreference("PrintScaling", "None")
-        canvas.setViewerPreference("Duplex", "DuplexFlipShortEdge")
+    file = PdfFile(stream, document.language)
+    file.prefer(_PREFERRED | (_AS_LARGE_AS_IT_IS if document.folded else {}))
     fingerprint = md5(repr((document.title, document.author, document.created, press)).encode(), usedforsecurity=False)
-    content = Content(canvas)
-    targets = None if press else _outline(canvas, document)
+    content, ways, labels = Content(file), _Ways(), []
     for page in document.pages:
-        _draw_page(canvas, page, content, targets, fingerprint)
-    if targets is not None:
-        _name_destinations(canvas, document, targets)
-    for stretch in stretches(tuple(page.label for page in document.pages)):
-        canvas.addPageLabel(stretch.first, stretch.style, stretch.start, stretch.prefix or None)
+        operators, links = content.page(page.items, *_corner(page))
+        fingerprint.update(operators)
+        notes = [] if press else [file.put(_jump(link, page, file)) for link in links]
+        drawn = file.put_page(operators, _boxes(page), notes, content.images)
+        if not press:
+            ways.add(page, links)
+            for anchor in page.anchors:
+                left, top = _on_sheet(page, anchor.x, anchor.y)
+                file.lead(anchor.name, drawn, number(left), number(top))
+        labels.append(page.label)
+        watch(len(labels), len(document.pages))
+    if not press:
+        ways.check(document)
+        for bookmark in document.bookmarks:
+            file.bookmark(bookmark.title, bookmark.target, bookmark.level)
+        file.name_places()
+    numbered = " ".join(f"{stretch.first} {_label(stretch, file)}" for stretch in stretches(tuple(labels)))
+    file.catalogue("PageLabels", f"<< /Nums [{numbered}] >>")
     identity = fingerprint.hexdigest()
     if press:
-        make_pdfx(canvas, document, identity)
-    # reportlab's own would change with the environment
-    canvas._doc._ID = f"[<{identity}> <{identity}>]\n".encode()
-    file: bytes = canvas.getpdfdata()
-    return file
+        make_pdfx(file, document, identity)
+    file.finish(identity, _information(document, press, file))
 
 
-class _Targets:
-    """Where things lead: the keys of bookmarks by the anchor they lead to, and all anchors that anything leads to."""
+_PREFERRED = {"DisplayDocTitle": "true"}
+
+_AS_LARGE_AS_IT_IS = {"PrintScaling": "/None", "Duplex": "/DuplexFlipShortEdge"}
+"""What a print dialogue begins with, or sheets do not fold (ISO 32000-1, table 150)."""
+
+
+class _Ways:
+    """What links lead to, and which anchors there are."""
 
     def __init__(self) -> None:
-        self.bookmarks: dict[str, list[str]] = {}
         self.wanted: set[str] = set()
+        self.names: set[str] = set()
+        self.twice: set[str] = set()
 
-
-def _outline(canvas: Any, document: Document) -> _Targets:
-    targets = _Targets()
-    for at, bookmark in enumerate(document.bookmarks):
-        key = f"bookmark {at}"
-        targets.bookmarks.setdefault(bookmark.target, []).append(key)
-        targets.wanted.add(bookmark.target)
-        canvas.addOutlineEntry(bookmark.title, key, bookmark.level)
-    return targets
-
-
-def _draw_page(canvas: Any, page: Page, content: Content, targets: _Targets | None, fingerprint: Any) -> None:
-    """Draw a page and add its operators to the fingerprint; where there are targets, add links and anchors."""
-    edge = max(page.sheet, page.bleed)
-    high = page.height + edge
-    canvas.setPageSize((page.width + 2 * edge, page.height + 2 * edge))
-    canvas.setTrimBox((edge, edge, edge + page.width, high))
-    bleed = edge - page.bleed
-    canvas.setBleedBox((bleed, bleed, edge + page.width + page.bleed, high + page.bleed))
-    canvas.translate(edge, high)
-    links = content.page(page.items)
-    if targets is not None:
-        for left, top, right, bottom, target in links:
-            area = edge + left, high - bottom, edge + right, high - top
-            canvas._addAnnotation(_Jump(area, canvas._bookmarkReference(target)))
-            targets.wanted.add(target)
+    def add(self, page: Page, links: Iterable[Area]) -> None:
+        self.wanted.update(target for *_, target in links)
         for anchor in page.anchors:
-            for key in (anchor.name, *targets.bookmarks.get(anchor.name, ())):
-                canvas.bookmarkPage(key, fit="XYZ", left=edge + anchor.x, top=high - anchor.y)
-    _close_page(canvas, fingerprint)
+            (self.twice if anchor.name in self.names else self.names).add(anchor.name)
+
+    def check(self, document: Document) -> None:
+        """Raise ValueError unless all that leads somewhere arrives, and at one place."""
+        nowhere = sorted(self.wanted.union(mark.target for mark in document.bookmarks) - self.names)
+        if nowhere:
+            raise ValueError(f"links or bookmarks that lead nowhere: {', '.join(nowhere)}")
+        if self.twice:
+            raise ValueError(f"anchors that stand twice: {', '.join(sorted(self.twice))}")
 
 
-def _close_page(canvas: Any, fingerprint: Any) -> None:
-    """End the page and compress it at once: left to reportlab, all pages would lie in memory in full until the end."""
-    canvas.showPage()
-    page = canvas._doc.Pages.pages[-1]
-    page.Rotate = page.Trans = None  # nothing is turned and nothing moves
-    squeezed = pdfdoc.PDFDictionary({"Filter": pdfdoc.PDFArray([pdfdoc.PDFName("FlateDecode")])})
-    operators = page.stream.encode()
-    fingerprint.update(operators)
-    page.Contents = pdfdoc.PDFStream(squeezed, pdfdoc.PDFZCompress.encode(operators))
-    page.stream = None
+def _corner(page: Page) -> tuple[float, float]:
+    """The top left corner of the trim on its sheet, in PDF's coordinates: points from the bottom left, y up."""
+    edge = max(page.sheet, page.bleed)
+    return edge, page.height + edge
 
 
-def _name_destinations(canvas: Any, document: Document, targets: _Targets) -> None:
-    """Let others lead to the anchors by name (“book.pdf#key-12”), once all that leads somewhere is known to arrive."""
-    names = Counter(anchor.name for page in document.pages for anchor in page.anchors)
-    nowhere = sorted(targets.wanted - set(names))
-    if nowhere:
-        raise ValueError(f"links or bookmarks that lead nowhere: {', '.join(nowhere)}")
-    twice = sorted(name for name, count in names.items() if count > 1)
-    if twice:
-        raise ValueError(f"anchors that stand twice: {', '.join(twice)}")
-    if names:
-        tree = [part for name in sorted(names) for part in (pdfdoc.PDFString(name), canvas._bookmarkReference(name))]
-        branch = pdfdoc.PDFDictionary({"Names": pdfdoc.PDFArray(tree)})
-        canvas.setCatalogEntry("Names", pdfdoc.PDFDictionary({"Dests": branch}))
+def _on_sheet(page: Page, x: float, y: float) -> tuple[float, float]:
+    """A point of the page in PDF's coordinates."""
+    left, top = _corner(page)
+    return left + x, top - y
 
 
-class _Jump(pdfdoc.PDFObject):  # type: ignore[misc] # reportlab is untyped
-    """A clickable area. reportlab's own says the same, but takes several times as long, and a book has many."""
+def _boxes(page: Page) -> bytes:
+    """The sheet, the trim and the bleed as entries of a page."""
+    edge, high = _corner(page)
+    bleed = edge - page.bleed
+    boxes = {
+        "MediaBox": (0, 0, page.width + 2 * edge, high + edge),
+        "BleedBox": (bleed, bleed, edge + page.width + page.bleed, high + page.bleed),
+        "TrimBox": (edge, edge, edge + page.width, high),
+    }
+    return " ".join(f"/{name} [{' '.join(map(number, box))}]" for name, box in boxes.items()).encode()
 
-    def __init__(self, area: tuple[float, float, float, float], destination: Any) -> None:
-        self.area = area
-        self.destination = destination
 
-    def format(self, document: Any) -> bytes:
-        leads = pdfdoc.format(self.destination, document).decode("ascii")
-        corners = " ".join(map(number, self.area))
-        return f"<< /Type /Annot /Subtype /Link /Border [0 0 0] /Rect [{corners}] /Dest {leads} >>".encode("ascii")
+def _label(stretch: Stretch, file: PdfFile) -> str:
+    """How pages are numbered from one on."""
+    said = [f"/S /{_NUMERALS[stretch.style]} /St {stretch.start}"] if stretch.style else []
+    said += [f"/P {file.string(stretch.prefix).decode('latin-1')}"] if stretch.prefix else []
+    return f"<< {' '.join(said)} >>"
 
 
-class _Information(pdfdoc.PDFInfo):  # type: ignore[misc] # reportlab is untyped
-    """The document's information dictionary, without the dates that reportlab would invent."""
+_NUMERALS = {"ARABIC": "D", "ROMAN_LOWER": "r", "ROMAN_UPPER": "R"}
 
-    def __init__(self, document: Document, press: bool) -> None:
-        super().__init__()
-        self.press = press
-        self.title, self.author, self.subject = document.title, document.author, document.subject
-        self.created: date | None = document.created
 
-    def format(self, document: Any) -> bytes:
-        said = {"Title": self.title, "Author": self.author, "Subject": self.subject}
-        entries: dict[str, Any] = {key: pdfdoc.PDFString(text) for key, text in said.items() if text}
-        entries["Producer"] = entries["Creator"] = pdfdoc.PDFString(MAKER)
-        entries["Trapped"] = pdfdoc.PDFName("False")
-        if self.press:
-            entries["GTS_PDFXVersion"] = pdfdoc.PDFString(VERSION)
-        if self.created:
-            entries["CreationDate"] = entries["ModDate"] = pdfdoc.PDFString(f"D:{self.created:%Y%m%d}000000Z")
-        formatted: bytes = pdfdoc.PDFDictionary(entries).format(document)
-        return formatted
+def _jump(link: Area, page: Page, file: PdfFile) -> bytes:
+    """A clickable area."""
+    left, top, right, bottom, target = link
+    corners = " ".join(map(number, (*_on_sheet(page, left, bottom), *_on_sheet(page, right, top))))
+    said = b"<< /Type /Annot /Subtype /Link /Border [0 0 0] /Rect [%s] /Dest %s >>"
+    return said % (corners.encode(), file.string(target))
+
+
+def _information(document: Document, press: bool, file: PdfFile) -> dict[str, bytes]:
+    """The entries of the information dictionary: no date but the document's own."""
+    said = {"Title": document.title, "Author": document.author, "Subject": document.subject}
+    said |= {"Producer": MAKER, "Creator": MAKER}
+    if press:
+        said["GTS_PDFXVersion"] = VERSION
+    if document.created:
+        said["CreationDate"] = said["ModDate"] = f"D:{document.created:%Y%m%d}000000Z"
+    return {key: file.string(text) for key, text in said.items() if text} | {"Trapped": b"/False"}

@@ -9,21 +9,19 @@ from __future__ import annotations
 from functools import cache
 from typing import Any
 
-from reportlab.pdfbase.pdfmetrics import registerFont
 from reportlab.pdfbase.ttfonts import TTFont
 
+from bookmaker.ink.pdffile import PdfFile
 from bookmaker.typeface import font_files, typeface
 
-_SHORT = 3
-"""Texts up to this length (digits, totals) come again and again; their operators are kept."""
+_KEPT = 2000
+"""Texts whose operators are kept: digits, rules and labels come again and again."""
 
 
 @cache
 def embeddable(name: str) -> Any:
     """The font as reportlab wants it; only the characters that are used get into a file."""
-    font = TTFont(f"bookmaker {name}", str(font_files()[name]), asciiReadable=False, shapable=False)
-    registerFont(font)
-    return font
+    return TTFont(f"bookmaker {name}", str(font_files()[name]), asciiReadable=False, shapable=False)
 
 
 class GlyphCodes:
@@ -32,18 +30,18 @@ class GlyphCodes:
     reportlab gives each character one code in one of the subsets, 256 to a subset, spaces always code 32.
     """
 
-    def __init__(self, canvas: Any) -> None:
-        self._document = canvas._doc
+    def __init__(self, file: PdfFile) -> None:
+        self._document = file
         self._kept: dict[tuple[str, str], list[tuple[str, str]]] = {}
 
     def shown(self, text: str, name: str) -> list[tuple[str, str]]:
         """The runs of a text in one subset font each: (resource name, “[<codes> kern <codes> …] TJ”)."""
-        if len(text) > _SHORT:
-            return self._runs(text, name)
-        key = text, name
-        if key not in self._kept:
-            self._kept[key] = self._runs(text, name)
-        return self._kept[key]
+        kept = self._kept.get((text, name))
+        if kept is None:
+            if len(self._kept) > _KEPT:
+                self._kept.clear()
+            kept = self._kept[text, name] = self._runs(text, name)
+        return kept
 
     def _runs(self, text: str, name: str) -> list[tuple[str, str]]:
         font, face = embeddable(name), typeface(name)

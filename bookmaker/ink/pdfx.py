@@ -1,6 +1,6 @@
 """What makes a sound black-only PDF a PDF/X-1a:2003 file (ISO 15930-4), ready for any press.
 
-In: a canvas whose pages are drawn, and the document. Out: the canvas with the entries the standard asks for.
+In: a file whose pages are drawn, and the document. Out: the file with the entries the standard asks for.
 
 Of the PDF/X family X-1a is the right one here: it asks for the least of whoever prints the file. What X-4
 (ISO 15930-7) adds, transparency, layers and colours to be converted at the press, no page of ours has. The output
@@ -12,46 +12,31 @@ provides, and carries a profile of black ink on paper (`greyprofile`). Links, bo
 from __future__ import annotations
 
 from datetime import date
-from typing import Any
 from xml.sax.saxutils import escape
-
-from reportlab.pdfbase import pdfdoc
 
 from bookmaker.display.items import Document
 from bookmaker.ink.greyprofile import CONDITION, grey_profile
+from bookmaker.ink.pdffile import PdfFile
 
 VERSION = "PDF/X-1a:2003"
 
 MAKER = "bookmaker"
 
 
-def make_pdfx(canvas: Any, document: Document, fingerprint: str) -> None:
+def make_pdfx(file: PdfFile, document: Document, fingerprint: str) -> None:
     """Add output intent and XMP; `fingerprint` is 32 hexadecimal figures. Raises ValueError without a date."""
     if document.created is None:
         raise ValueError(f"{VERSION} needs the date the document was created")
-    catalog = canvas._doc.Catalog
-    catalog.__NoDefault__ = [*catalog.__NoDefault__, "OutputIntents"]  # the only names that reportlab writes
-    catalog.OutputIntents = pdfdoc.PDFArray([_output_intent(canvas)])
-    packet = _xmp(document, document.created, fingerprint).encode()
-    kind = pdfdoc.PDFDictionary({"Type": pdfdoc.PDFName("Metadata"), "Subtype": pdfdoc.PDFName("XML")})
-    catalog.Metadata = pdfdoc.PDFStream(kind, packet)
-
-
-def _output_intent(canvas: Any) -> Any:
-    profile = pdfdoc.PDFStream(
-        pdfdoc.PDFDictionary({"N": 1, "Alternate": pdfdoc.PDFName("DeviceGray")}),
-        grey_profile(),
-        [pdfdoc.PDFZCompress],
+    profile = file.put_stream(b"/N 1 /Alternate /DeviceGray", grey_profile())
+    said = file.string(CONDITION)
+    intent = file.put(
+        b"<< /Type /OutputIntent /S /GTS_PDFX /OutputConditionIdentifier (Custom) /OutputCondition %s /Info %s "
+        b"/DestOutputProfile %d 0 R >>" % (said, said, profile)
     )
-    entries = {
-        "Type": pdfdoc.PDFName("OutputIntent"),
-        "S": pdfdoc.PDFName("GTS_PDFX"),
-        "OutputConditionIdentifier": pdfdoc.PDFString("Custom"),
-        "OutputCondition": pdfdoc.PDFString(CONDITION),
-        "Info": pdfdoc.PDFString(CONDITION),
-        "DestOutputProfile": canvas._doc.Reference(profile),
-    }
-    return pdfdoc.PDFDictionary(entries)
+    file.catalogue("OutputIntents", f"[{intent} 0 R]")
+    packet = _xmp(document, document.created, fingerprint).encode()
+    unpacked = b"<< /Type /Metadata /Subtype /XML /Length %d >>\nstream\n%s\nendstream" % (len(packet), packet)
+    file.catalogue("Metadata", f"{file.put(unpacked)} 0 R")
 
 
 def _xmp(document: Document, created: date, fingerprint: str) -> str:

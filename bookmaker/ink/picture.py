@@ -9,7 +9,7 @@ from pathlib import PurePath
 
 from bookmaker.display.items import Document, Page
 from bookmaker.ink.pdf import pdf_bytes
-from bookmaker.ink.png import png_bytes
+from bookmaker.ink.pixels import page_pictures, png_bytes
 from bookmaker.ink.svg import svg_text
 
 KINDS = (".svg", ".png", ".pdf")
@@ -21,7 +21,8 @@ def picture_bytes(page: Page, file: PurePath, title: str, dpi: float = 300) -> b
         case ".svg":
             return svg_text(page).encode("utf-8")
         case ".png":
-            return png_bytes(page, dpi)
+            (picture,) = page_pictures(pdf_bytes(Document(title, "", "", (page,))), dpi)
+            return png_bytes(picture, dpi)
         case ".pdf":
             return pdf_bytes(Document(title, "", "", (page,)))
         case other:

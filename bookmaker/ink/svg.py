@@ -132,7 +132,9 @@ def _at(point: Point, scale: float = 1.0) -> str:
 
 def _area(item: Rect | Image) -> str:
     said = f' x="{_n(item.x)}" y="{_n(item.y)}" width="{_n(item.width)}" height="{_n(item.height)}"'
-    return said + (f' rx="{_n(item.radius)}"' if isinstance(item, Rect) and item.radius > 0 else "")
+    if isinstance(item, Rect) and item.radius > 0:
+        said += f' rx="{_n(min(item.radius, item.width / 2, item.height / 2))}"'
+    return said
 
 
 def _way(segments: Iterable[Segment], scale: float = 1.0) -> str:

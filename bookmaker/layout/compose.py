@@ -30,6 +30,7 @@ from bookmaker.book.wording import ANSWER_KEY, NOTES
 from bookmaker.display.items import Anchor, Bookmark, Document, Page
 from bookmaker.display.numerals import roman
 from bookmaker.layout.checks import check
+from bookmaker.layout.drawing import Pages
 from bookmaker.layout.pages.contents import contents_leaves
 from bookmaker.layout.pages.credits import credits_leaves
 from bookmaker.layout.pages.front import foreword_leaves, guide_leaves, half_title_leaf, imprint_leaf, title_leaf
@@ -43,7 +44,6 @@ from bookmaker.layout.pages.primer import primer_leaves
 from bookmaker.layout.pages.puzzles import puzzle_leaves
 from bookmaker.layout.sheet import BLANK, Leaf, Sheet, furniture
 from bookmaker.layout.spec import Layout
-from bookmaker.trouble import BookTroubles, Trouble
 
 
 def compose(book: Book, layout: Layout) -> Document:
@@ -76,28 +76,20 @@ def compose_key(book: Book, layout: Layout) -> Document:
     return Document(title, book.editor, book.subtitle, pages, (Bookmark(title, "keys"),), language)
 
 
-def draw_pages(numbered: Sequence[tuple[Leaf, str]], layout: Layout, title: str, draft: bool) -> tuple[Page, ...]:
-    """Leaves with their printed numbers, drawn in order, the first a right page; left pages carry the book's title.
-
-    Raises BookTroubles with all that any of them raises.
-    """
+def draw_pages(numbered: Sequence[tuple[Leaf, str]], layout: Layout, title: str, draft: bool) -> Sequence[Page]:
+    """Leaves with their printed numbers as pages, the first a right one; left pages carry the book's title."""
     labels = {name: label for leaf, label in numbered for name, _ in leaf.anchors}
     bound = layout.bound(len(numbered))
-    pages: list[Page] = []
-    troubles: list[Trouble] = []
-    for index, (leaf, label) in enumerate(numbered):
-        sheet = Sheet(bound, right=index % 2 == 0)
+
+    def draw(at: int) -> Page:
+        leaf, label = numbered[at]
+        sheet = Sheet(bound, right=at % 2 == 0)
         head = leaf.head if sheet.right or not leaf.head else title
-        try:
-            items = (*furniture(sheet, leaf, head, label, draft), *leaf.draw(sheet, labels))
-        except BookTroubles as found:
-            troubles += found.troubles
-            continue
+        items = (*furniture(sheet, leaf, head, label, draft), *leaf.draw(sheet, labels))
         anchors = tuple(Anchor(name, 0.0, y) for name, y in leaf.anchors)
-        pages.append(Page(layout.width, layout.height, items, label, anchors))
-    if troubles:
-        raise BookTroubles(troubles)
-    return tuple(pages)
+        return Page(layout.width, layout.height, items, label, anchors)
+
+    return Pages(len(numbered), draw)
 
 
 def _kept_apart(leaves: Iterable[Leaf]) -> Iterator[Leaf]:

@@ -2,13 +2,15 @@
 
 In: the parser's exception and the text. Out: index, code, text and hint of the one trouble to report.
 
-The parser's own phrases are matched by their telling part; `tests/manifest/test_yamlfile.py` pins each of them, so
-that a parser which changes its phrases is noticed. What the text itself tells of a slip is seen in `yamllines.py`.
+The parser's own phrases are matched by their telling part: `Phrase` has all of them, `tests/manifest/test_yamlwords.py`
+a text for each that makes the parser say it, and `pyproject.toml` a bound on the parser's version. What the text itself
+tells of a slip is seen in `yamllines.py`.
 """
 
 from __future__ import annotations
 
 import re
+from enum import StrEnum
 
 from yaml.error import MarkedYAMLError
 from yaml.reader import ReaderError
@@ -27,38 +29,64 @@ from bookmaker.manifest.yamllines import (
 )
 from bookmaker.trouble import quoted
 
+
+class Phrase(StrEnum):
+    """The telling parts of what the parser says."""
+
+    LIST = "expected ',' or ']'"
+    TABLE = "expected ',' or '}'"
+    COMMA = "expected ',' or"
+    FILE_END = "content, but found '<stream end>'"
+    DASH = "sequence entries are not"
+    ALIAS = "scanning an alias"
+    ANCHOR = "scanning an anchor"
+    TAG = "a tag"
+    DIRECTIVE = "directive"
+    BLOCK = "scanning a block scalar"
+    NO_TOKEN = "cannot start any token"
+    BUT_FOUND = "but found"
+    NOT_HERE = "not allowed here"
+    UNKNOWN_ESCAPE = "unknown escape"
+    ESCAPE = "escape sequence"
+    COLON = "mapping values"
+    NO_COLON = "could not find expected ':'"
+    QUOTES = "a quoted scalar"
+    DOCUMENT_START = "<document start>"
+    BLOCK_END = "<block end>"
+
+
 _BACKSLASH = "in single quotes a backslash is an ordinary character: 'like \\ this'"
 
 # The telling part of the parser's phrase; whether to point where the trouble began or where it was noticed; our words.
-_SAYINGS: tuple[tuple[str, bool, str, str, str], ...] = (
+_SAYINGS: tuple[tuple[Phrase, bool, str, str, str], ...] = (
     (
-        "expected ',' or ']'",
+        Phrase.LIST,
         True,
         "open-bracket",
         "the list that opens here with “[” is not closed",
         "close it with “]”; put a comma between two items, as in [one, two]",
     ),
     (
-        "expected ',' or '}'",
+        Phrase.TABLE,
         True,
         "open-bracket",
         "the table that opens here with “{” is not closed",
         "close it with “}”; put a comma between two items, as in {a: 1, b: 2}",
     ),
-    ("content, but found '<stream end>'", False, "open-bracket", "the file ends before its last bracket is closed", ""),
+    (Phrase.FILE_END, False, "open-bracket", "the file ends before its last bracket is closed", ""),
     (
-        "sequence entries are not",
+        Phrase.DASH,
         False,
         "dash",
         "a list cannot begin in the middle of a line",
         "give the dash a line of its own; text that begins with a dash goes in quotes: '- like this'",
     ),
-    ("scanning an alias", True, "alias", "text cannot begin with “*”", IN_QUOTES),
-    ("scanning an anchor", True, "alias", "text cannot begin with “&”", IN_QUOTES),
-    ("a tag", True, "tag", "text cannot begin with “!”", IN_QUOTES),
-    ("directive", True, "directive", "a line cannot begin with “%”", IN_QUOTES),
+    (Phrase.ALIAS, True, "alias", "text cannot begin with “*”", IN_QUOTES),
+    (Phrase.ANCHOR, True, "alias", "text cannot begin with “&”", IN_QUOTES),
+    (Phrase.TAG, True, "tag", "text cannot begin with “!”", IN_QUOTES),
+    (Phrase.DIRECTIVE, True, "directive", "a line cannot begin with “%”", IN_QUOTES),
     (
-        "scanning a block scalar",
+        Phrase.BLOCK,
         False,
         "block",
         "after “|” or “>” the line must end",
@@ -84,7 +112,7 @@ def in_plain_words(error: Exception, text: str) -> Said:
     for part, from_start, code, words, hint in _SAYINGS:
         if part in phrase:
             return Said(began if from_start else noticed, code, words, hint)
-    if "cannot start any token" in phrase or "but found" in phrase or "not allowed here" in phrase:
+    if any(part in phrase for part in (Phrase.NO_TOKEN, Phrase.BUT_FOUND, Phrase.NOT_HERE)):
         said = f"text cannot begin with {quoted(text[noticed : noticed + 1])}"
         return Said(noticed, "odd-start", said, IN_QUOTES)
     return Said(noticed, "yaml", "this cannot be read; something is missing or misplaced here or just above", IN_QUOTES)
@@ -92,22 +120,22 @@ def in_plain_words(error: Exception, text: str) -> Said:
 
 def _seen(phrase: str, text: str, began: int, noticed: int) -> Said | None:
     """Complaints whose meaning shows only in the lines that they are about."""
-    if "unknown escape" in phrase or "escape sequence" in phrase:
+    if Phrase.UNKNOWN_ESCAPE in phrase or Phrase.ESCAPE in phrase:
         said = "a backslash in double quotes begins a code, and this one has no meaning"
         return Said(text.rfind("\\", 0, noticed + 1), "escape", said, _BACKSLASH)
-    if "expected ',' or" in phrase:
+    if Phrase.COMMA in phrase:
         return no_comma(text, began, noticed)
-    if "mapping values" in phrase:
+    if Phrase.COLON in phrase:
         return odd_colon(text, noticed)
-    if "could not find expected ':'" in phrase:
+    if Phrase.NO_COLON in phrase:
         return no_colon(text, began)
-    if "a quoted scalar" in phrase:
+    if Phrase.QUOTES in phrase:
         return open_quote(text, began)
-    if "<document start>" in phrase and (percent := re.search(r"(?m)^%", text)):
+    if Phrase.DOCUMENT_START in phrase and (percent := re.search(r"(?m)^%", text)):
         return Said(percent.start(), "directive", "a line cannot begin with “%”", IN_QUOTES)
-    if "<block end>" in phrase:
+    if Phrase.BLOCK_END in phrase:
         return after_end(text, noticed) or out_of_line(text, began, noticed)
-    return out_of_line(text, began, noticed) if "<document start>" in phrase else None
+    return out_of_line(text, began, noticed) if Phrase.DOCUMENT_START in phrase else None
 
 
 def _unknown_letter(text: str) -> Said:

@@ -5,33 +5,25 @@ In: a PDF file; with proofs, also the book that should stand in it. Out: a `Repo
 
 from __future__ import annotations
 
-import logging
 from collections import Counter
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
+from concurrent.futures import Executor, Future
 from dataclasses import dataclass, field
-from io import BytesIO
 
-from pypdf import PdfReader
-from pypdf.errors import DependencyError, FileNotDecryptedError, PyPdfError
+import pikepdf
 
 from bookmaker.preflight.against import compare
-from bookmaker.preflight.checks import Inspection
-from bookmaker.preflight.grids import PrintedGrid, grids_on
-from bookmaker.preflight.marks import MarksRead, read_marks, shapes_there
-from bookmaker.preflight.painted import Painted
-from bookmaker.preflight.painting import Memory, painted
+from bookmaker.preflight.checks import check_file, damaged
+from bookmaker.preflight.findings import Findings
+from bookmaker.preflight.grids import PrintedGrid
+from bookmaker.preflight.marks import MarksRead
+from bookmaker.preflight.reading import Source, opened, read_stretch, stretches
+from bookmaker.preflight.tokens import DAMAGED
+from bookmaker.proof.crew import Alone, ahead_of, in_order
 from bookmaker.proof.model import Proof
-from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.trouble import Place, Trouble
 
 __all__ = ["PrintedGrid", "Report", "inspect"]
-
-logging.getLogger("pypdf").setLevel(logging.CRITICAL)  # what is wrong with a file is said in our own words
-
-_DAMAGED = (
-    PyPdfError, KeyError, ValueError, TypeError, AttributeError, IndexError, RecursionError, NotImplementedError,
-)  # fmt: skip
-"""What pypdf raises, here and there, on a file that is damaged; the last for a filter that it does not know."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,45 +45,46 @@ class Report:
         return all(trouble.warning for trouble in self.troubles)
 
 
-def inspect(content: bytes, file: str, proofs: Sequence[Proof] | None = None, folded: bool = True) -> Report:
+def inspect(
+    source: Source,
+    file: str,
+    proofs: Sequence[Proof] | None = None,
+    folded: bool = True,
+    crew: Executor | None = None,
+    watch: Callable[[int, int], None] = lambda done, of: None,
+) -> Report:
     """Look at a PDF that is, or will be, the file of that name; with `proofs`, compare its grids and marks with them.
 
-    `folded` sheets need a page count that is a multiple of four.
+    `folded` sheets need a page count that is a multiple of four. The pages are shared among a `crew`, which wants the
+    file by its path; `watch` is told how many are read, of how many.
     """
-    memory = Memory()
-    printed: list[PrintedGrid] = []
+    findings, printed, workers = Findings(), list[PrintedGrid](), crew or Alone()
     marks: list[tuple[int, MarksRead]] = []
     known = {proof.entry.id: proof.entry.puzzle for proof in proofs or ()}
     try:
-        reader = PdfReader(BytesIO(content))
-        inspection = Inspection(reader, file, folded)
-        for number, page in enumerate(reader.pages, start=1):
-            items = list(painted(page, memory))
-            inspection.page(number, page, items)
-            grids = grids_on(number, items)
+        pdf, _ = opened(source)
+        pages = len(pdf.pages)
+        check_file(pdf, folded, findings)
+        if pdf.get_warnings():
+            damaged(0, findings)
+
+        def begin(stretch: range) -> Future[tuple[Findings, list[PrintedGrid], list[tuple[int, MarksRead]]]]:
+            return workers.submit(read_stretch, source, stretch, known)
+
+        for stretch, (found, grids, read) in in_order(stretches(pages), begin, ahead_of(workers)):
+            findings.add_all(found)
             printed += grids
-            marks += ((number, read) for read in _marks(items, grids, known))
-            reader.resolved_objects.clear()  # pages read, which it would keep unpacked to the end
-        pages = len(reader.pages)
-    except (DependencyError, FileNotDecryptedError):
-        # pypdf opens such files only with the password, or with a package for the cipher that is no part of bookmaker.
+            marks += read
+            watch(stretch.stop, pages)
+    except pikepdf.PasswordError:
         hint = "presses cannot place protected pages: print it again, or save it without protection"
-        text = "the file is protected, so it can't be read"
+        text = "the file is protected, and opens only with a password"
         return Report(0, (), (Trouble(Place(file), "protected", text, hint),))
-    except _DAMAGED as reason:
+    except DAMAGED as reason:
         hint = "print it again, or open it in a viewer and see whether it is damaged"
         return Report(0, (), (Trouble(Place(file), "unreadable", f"this PDF cannot be read ({reason})", hint),))
+    finally:
+        opened.cache_clear()
     differing = () if proofs is None else compare(printed, marks, proofs, file)
-    found = sum((read.found for _, read in marks), Counter[str]())
-    return Report(pages, tuple(printed), (*inspection.troubles(), *differing), found)
-
-
-def _marks(
-    items: Sequence[Painted], grids: Sequence[PrintedGrid], known: Mapping[str, RuledPuzzle]
-) -> Iterator[MarksRead]:
-    """The marks of the puzzles' grids on one page."""
-    meant = [(grid, known[grid.id]) for grid in grids if grid.kind == "grid" and grid.id in known]
-    meant = [(grid, puzzle) for grid, puzzle in meant if grid.frame and grid.size == puzzle.grid.size]
-    if meant:
-        there = shapes_there(items)
-        yield from (read_marks(there, grid, puzzle) for grid, puzzle in meant)
+    counted = sum((read.found for _, read in marks), Counter[str]())
+    return Report(pages, tuple(printed), (*findings.troubles(file), *differing), counted)

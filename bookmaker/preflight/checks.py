@@ -9,12 +9,11 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from typing import Any
 
-from pypdf import PageObject, PdfReader
+import pikepdf
 
 from bookmaker.preflight.findings import Findings
 from bookmaker.preflight.painted import Colour, Painted, Picture, Run, Stroke
-from bookmaker.preflight.pdfx import check_pdfx
-from bookmaker.trouble import Trouble
+from bookmaker.preflight.pdfx import check_pdfx, information
 
 MM = 72 / 25.4
 
@@ -32,38 +31,37 @@ ROUNDING = 0.01
 """Lengths in points nearer than this are equal."""
 
 
-class Inspection:
-    """Looks at a file page by page; `troubles` has what was found. `folded` sheets need a multiple of four pages."""
-
-    def __init__(self, reader: PdfReader, file: str, folded: bool) -> None:
-        self._findings = Findings(file)
-        _file(reader, self._findings)
-        if folded:
-            _fold(len(reader.pages), self._findings)
-        check_pdfx(reader, self._findings)
-        _sizes(reader.pages, self._findings)
-
-    def page(self, number: int, page: PageObject, items: Iterable[Painted]) -> None:
-        """Look at one page, counted from 1, and what is painted on it."""
-        _boxes(page, number, self._findings)
-        safe = _safe_area(page)
-        for item in items:
-            _item(item, number, safe, self._findings)
-
-    def troubles(self) -> tuple[Trouble, ...]:
-        """What is wrong, in the order of the pages."""
-        return self._findings.troubles()
+def check_file(pdf: pikepdf.Pdf, folded: bool, findings: Findings) -> None:
+    """Look at a file as a whole; `folded` sheets need a multiple of four pages."""
+    _file(pdf, findings)
+    if folded:
+        _fold(len(pdf.pages), findings)
+    check_pdfx(pdf, findings)
+    _sizes(pdf.pages, findings)
 
 
-def _file(reader: PdfReader, findings: Findings) -> None:
+def check_page(number: int, page: pikepdf.Page, items: Iterable[Painted], findings: Findings) -> None:
+    """Look at one page, counted from 1, and what is painted on it."""
+    _boxes(page, number, findings)
+    safe = _safe_area(page)
+    for item in items:
+        _item(item, number, safe, findings)
+
+
+def damaged(number: int, findings: Findings) -> None:
+    """Note that a page cannot be read, or not in reasonable time; page 0 is the file as a whole."""
+    what = "not all that is printed on it can be read" if number else "the file is damaged"
+    findings.add(number, "damaged", what, "print it again, or open it in a viewer and see what is lacking")
+
+
+def _file(pdf: pikepdf.Pdf, findings: Findings) -> None:
     """Metadata and protection."""
-    said = reader.metadata
-    if said is None or not said.title:
+    if not str(information(pdf).get("/Title", "")):
         findings.add(0, "no-title", "the file has no title", "readers and libraries show it instead of the file’s name")
-    if "/Lang" not in reader.root_object:
+    if "/Lang" not in pdf.Root:
         hint = "screen readers then guess how to pronounce the text"
         findings.add(0, "no-language", "the file does not say its language", hint, warning=True)
-    if reader.is_encrypted:
+    if pdf.is_encrypted:
         findings.add(0, "protected", "the file is protected", "presses cannot place protected pages")
 
 
@@ -76,13 +74,14 @@ def _fold(count: int, findings: Findings) -> None:
         findings.add(0, "fold", text, warning=True)
 
 
-def _sizes(pages: Iterable[PageObject], findings: Findings) -> None:
+def _sizes(pages: Iterable[pikepdf.Page], findings: Findings) -> None:
     """Every page says where it is cut, and all are cut to one size; the odd ones out are named."""
     sizes: dict[tuple[float, float], list[int]] = {}
     for number, page in enumerate(pages, start=1):
-        if "/TrimBox" not in page:
+        if "/TrimBox" not in page.obj:
             findings.add(number, "no-trim", "there is no TrimBox to say where it is cut", warning=True)
-        size = round(float(page.trimbox.width), 1), round(float(page.trimbox.height), 1)
+        trim = pikepdf.Rectangle(page.trimbox)
+        size = round(trim.width, 1), round(trim.height, 1)
         sizes.setdefault(size, []).append(number)
     if len(sizes) > 1:
         usual = max(sizes, key=lambda size: len(sizes[size]))
@@ -93,20 +92,18 @@ def _sizes(pages: Iterable[PageObject], findings: Findings) -> None:
                     findings.add(number, "page-size", text, "a bound book has one page size")
 
 
-def _boxes(page: PageObject, number: int, findings: Findings) -> None:
+def _boxes(page: pikepdf.Page, number: int, findings: Findings) -> None:
     """MediaBox ⊇ BleedBox ⊇ TrimBox (ISO 32000-1, 14.11.2)."""
     for inner, outer in (("TrimBox", "BleedBox"), ("BleedBox", "MediaBox"), ("CropBox", "MediaBox")):
-        small, large = getattr(page, inner.lower()), getattr(page, outer.lower())
-        beyond = max(
-            large.left - small.left, large.bottom - small.bottom, small.right - large.right, small.top - large.top
-        )
+        small, large = (pikepdf.Rectangle(getattr(page, name.lower())) for name in (inner, outer))
+        beyond = max(large.llx - small.llx, large.lly - small.lly, small.urx - large.urx, small.ury - large.ury)
         if beyond > ROUNDING:
             findings.add(number, "boxes", f"its {inner} reaches {beyond:.2f} pt beyond its {outer}")
 
 
-def _safe_area(page: PageObject) -> tuple[float, float, float, float]:
-    box = page.trimbox
-    return float(box.left) + SAFE, float(box.bottom) + SAFE, float(box.right) - SAFE, float(box.top) - SAFE
+def _safe_area(page: pikepdf.Page) -> tuple[float, float, float, float]:
+    trim = pikepdf.Rectangle(page.trimbox)
+    return trim.llx + SAFE, trim.lly + SAFE, trim.urx - SAFE, trim.ury - SAFE
 
 
 def _item(item: Painted, page: int, safe: tuple[float, float, float, float], findings: Findings) -> None:

@@ -16,18 +16,22 @@ from bookmaker.trouble import Place, Trouble
 class Findings:
     """What is wrong, gathered by kind: (code, text, hint, warning) → the pages it is found on, from 1."""
 
-    file: str
     pages: dict[tuple[str, str, str, bool], list[int]] = field(default_factory=dict)
 
     def add(self, page: int, code: str, text: str, hint: str = "", warning: bool = False) -> None:
-        """Note something on a page; page 0 is the file as a whole."""
+        """Note something on a page, later than those noted before; page 0 is the file as a whole."""
         found = self.pages.setdefault((code, text, hint, warning), [])
-        if page not in found:
+        if page not in found[-1:]:
             found.append(page)
 
-    def troubles(self) -> tuple[Trouble, ...]:
-        """One trouble for each kind, in the order of the first page it is found on."""
-        place = Place(self.file)
+    def add_all(self, others: Findings) -> None:
+        """Note what was found on later pages."""
+        for kind, pages in others.pages.items():
+            self.pages.setdefault(kind, []).extend(pages)
+
+    def troubles(self, file: str) -> tuple[Trouble, ...]:
+        """One trouble of the file for each kind, in the order of the first page it is found on."""
+        place = Place(file)
         listed = []
         for (code, text, hint, warning), pages in self.pages.items():
             where = f"{_pages(pages)}: " if pages != [0] else ""

@@ -1,6 +1,6 @@
 """Following a page of a finished PDF as a viewer does.
 
-In: a page as pypdf reads it. Out: what is painted, in order, with the names of the groups it stands in.
+In: a page as pikepdf reads it. Out: what is painted, in order, with the names of the groups it stands in.
 """
 
 from __future__ import annotations
@@ -10,7 +10,7 @@ from dataclasses import dataclass, field
 from math import hypot
 from typing import Any
 
-from pypdf import PageObject
+import pikepdf
 
 from bookmaker.preflight.painted import (
     IDENTITY,
@@ -26,40 +26,25 @@ from bookmaker.preflight.painted import (
     within,
 )
 from bookmaker.preflight.pdffont import PdfFont, read_font
-from bookmaker.preflight.tokens import LINES, PATH, line_parts, lines, operations
+from bookmaker.preflight.tokens import LINES, MOST, PATH, Line, Shown, instructions, operations
 
 GROUP = "/Bookmaker"
 """The tag of marked content that holds one of our named groups."""
 
-_MOST = 5000
+_KEPT = 5000
 """Strings whose setting is kept."""
 
-_STROKE = {"S": b"", "s": b"h ", "B": b"", "B*": b"", "b": b"h ", "b*": b"h "}
+_DEEPEST = 30
+"""Forms within forms."""
+
+_STROKE = {"S": b"", "s": b"h\n", "B": b"", "B*": b"", "b": b"h\n", "b*": b"h\n"}
 """What strokes a path, and the segment it adds."""
 
 _FILL = {"f", "F", "f*"}
 _BOTH = {"B", "B*", "b", "b*"}
 _NOTED = {
-    "g",
-    "G",
-    "q",
-    "Q",
-    "cm",
-    "w",
-    "BT",
-    "Tf",
-    "Td",
-    "TD",
-    "T*",
-    "Tm",
-    "Tc",
-    "Tw",
-    "Tz",
-    "Ts",
-    "TL",
-    "BMC",
-    "BDC",
-    "EMC",
+    *("q", "Q", "cm", "w", "g", "G", "BMC", "BDC", "EMC"),
+    *("BT", "Tf", "Td", "TD", "T*", "Tm", "Tc", "Tw", "Tz", "Ts", "TL"),
 }
 _COLOURS = {"rg", "RG", "k", "K", "cs", "CS", "sc", "SC", "scn", "SCN", "sh"}
 
@@ -72,12 +57,9 @@ class Memory:
     settings: dict[tuple[Any, ...], Setting] = field(default_factory=dict)
 
 
-def painted(page: PageObject, memory: Memory | None = None) -> Iterator[Painted]:
-    """Everything painted on a page."""
-    contents = page.get_contents()
-    if contents is not None:
-        painter = _Painter(memory or Memory())
-        yield from painter.run(contents.get_data(), page.get("/Resources", {}))
+def painted(page: pikepdf.Page, memory: Memory | None = None) -> Iterator[Painted]:
+    """Everything painted on a page. Raises one of `DAMAGED` where it cannot be read or is too much."""
+    yield from _Painter(memory or Memory()).run(page, page.resources)
 
 
 class _State:
@@ -110,13 +92,20 @@ class _Painter:
         self.marks: list[bool] = []
         self.path = b""
         self.named: dict[str, PdfFont | None] = {}
+        self.left = MOST
+        self.depth = 0
         self.line: Matrix = IDENTITY
         self.place: Matrix = IDENTITY
 
-    def run(self, stream: bytes, resources: Any) -> Iterator[Painted]:
-        """Follow a content stream. An operator with operands it cannot have is passed over, as viewers do."""
-        resources = resources.get_object()
+    def run(self, holder: Any, resources: Any) -> Iterator[Painted]:
+        """Follow the content of a page or a form. An operator with operands it cannot have is passed over, as viewers
+        do."""
         before, self.named = self.named, {}
+        stream = instructions(holder)
+        self.left -= len(stream)
+        self.depth += 1
+        if self.left < 0 or self.depth > _DEEPEST:
+            raise ValueError("too much is drawn on a page")
         for operator, operands in operations(stream):
             if operator == PATH:
                 self.path += operands[0]
@@ -145,8 +134,9 @@ class _Painter:
             elif operator == "Do":
                 yield from self._object(operands, resources)
             elif operator == "BI":
-                yield self._inline(operands)
+                yield self._inline(*operands)
         self.named = before
+        self.depth -= 1
 
     def _note(self, operator: str, operands: list[Any], resources: Any) -> None:
         """Operators that paint nothing but change what follows."""
@@ -197,12 +187,12 @@ class _Painter:
             case "EMC", _ if self.marks and self.marks.pop():
                 self.group = self.group[:-1]
 
-    def _lines(self, stretch: bytes, resources: Any) -> list[Run]:
+    def _lines(self, stretch: list[Line], resources: Any) -> list[Run]:
         state, group = self.state, self.group
         a, b, c, d, e, f = state.matrix
         runs = []
         x = y = length = 0.0
-        for x, y, font, size, shown in lines(stretch):
+        for x, y, font, size, shown in stretch:
             if font:
                 state.font, state.size = self._font(font, resources), size
             if state.font is not None:
@@ -261,15 +251,16 @@ class _Painter:
         self.place = within(self.place, (1, 0, 0, 1, setting.length, 0))
         return run
 
-    def _set(self, shown: bytes | tuple[Any, ...]) -> Setting:
+    def _set(self, shown: Shown | tuple[Any, ...]) -> Setting:
         """How strings and gaps are set, read or as written in a line. Digits and rules come again and again."""
         state, settings = self.state, self.memory.settings
-        key = (shown, id(state.font), state.size, state.letter_space, state.word_space, state.stretch)
+        said = shown.written if isinstance(shown, Shown) else shown
+        key = (said, id(state.font), state.size, state.letter_space, state.word_space, state.stretch)
         made = settings.get(key)
         if made is None:
-            if len(settings) > _MOST:
+            if len(settings) > _KEPT:
                 settings.clear()
-            made = settings[key] = self._setting(line_parts(shown) if isinstance(shown, bytes) else shown)
+            made = settings[key] = self._setting(shown.parts if isinstance(shown, Shown) else shown)
         return made
 
     def _setting(self, parts: tuple[Any, ...]) -> Setting:
@@ -292,41 +283,39 @@ class _Painter:
     def _font(self, name: str, resources: Any) -> PdfFont | None:
         """The font that a name stands for in the stream that is followed."""
         if name not in self.named:
-            listed: Any = resources["/Font"].get_object() if "/Font" in resources else {}
-            self.named[name] = self._known(listed.raw_get(name)) if name in listed else None
+            listed: Any = resources.get("/Font", {})
+            self.named[name] = self._known(listed[name]) if name in listed else None
         return self.named[name]
 
-    def _known(self, raw: Any) -> PdfFont:
-        key = getattr(raw, "idnum", None) or id(raw)
-        if key not in self.memory.fonts:
-            self.memory.fonts[key] = read_font(raw.get_object())
-        return self.memory.fonts[key]
+    def _known(self, font: Any) -> PdfFont:
+        if not font.is_indirect:
+            return read_font(font)
+        if font.objgen not in self.memory.fonts:
+            self.memory.fonts[font.objgen] = read_font(font)
+        return self.memory.fonts[font.objgen]
 
     def _object(self, operands: list[Any], resources: Any) -> Iterator[Painted]:
-        listed = resources["/XObject"].get_object() if "/XObject" in resources else {}
+        listed = resources.get("/XObject", {})
         if not operands or operands[0] not in listed:
             return
-        thing = listed[operands[0]].get_object()
+        thing = listed[operands[0]]
         if thing.get("/Subtype") == "/Image":
-            space = thing.get("/ColorSpace", "/DeviceGray").get_object() if "/ColorSpace" in thing else "/DeviceGray"
-            yield self._picture(thing["/Width"], thing["/Height"], space[0] if isinstance(space, list) else space)
+            yield self._picture(thing["/Width"], thing["/Height"], thing.get("/ColorSpace", "/DeviceGray"))
         elif thing.get("/Subtype") == "/Form":
             before, saved, self.saved = self.state.copy(), self.saved, []
             if "/Matrix" in thing:
                 a, b, c, d, e, f = map(float, thing["/Matrix"])
                 self.state.matrix = within(self.state.matrix, (a, b, c, d, e, f))
-            yield from self.run(thing.get_data(), thing.get("/Resources", resources))
+            yield from self.run(thing, thing.get("/Resources", resources))
             self.state, self.saved = before, saved
 
-    def _inline(self, operands: list[Any]) -> Picture:
-        said = {key: value for key, value in zip(operands[::2], operands[1::2], strict=False) if isinstance(key, str)}
-        space = said.get("/CS", said.get("/ColorSpace", "/DeviceGray"))
-        width, height = said.get("/W", said.get("/Width", 1)), said.get("/H", said.get("/Height", 1))
-        return self._picture(width, height, space[0] if isinstance(space, list) else space)
+    def _inline(self, said: dict[str, Any]) -> Picture:
+        return self._picture(said.get("/Width", 1), said.get("/Height", 1), said.get("/ColorSpace", "/DeviceGray"))
 
     def _picture(self, width: Any, height: Any, space: Any) -> Picture:
         a, b, c, d, _, _ = self.state.matrix
-        return Picture((int(width), int(height)), (hypot(a, b), hypot(c, d)), str(space), self.state.matrix)
+        named = space[0] if isinstance(space, list | pikepdf.Array) else space
+        return Picture((int(width), int(height)), (hypot(a, b), hypot(c, d)), str(named), self.state.matrix)
 
 
 def _text_string(value: Any) -> str:

@@ -1,6 +1,6 @@
 """A font as it stands in a PDF: is it embedded, and what do its codes spell.
 
-In: a font dictionary as pypdf reads it. Out: name, embedding, and characters with their widths per em.
+In: a font dictionary as pikepdf reads it. Out: name, embedding, and characters with their widths per em.
 """
 
 from __future__ import annotations
@@ -9,7 +9,7 @@ import re
 from dataclasses import dataclass
 from typing import Any
 
-from pypdf.generic import DictionaryObject
+import pikepdf
 
 _SUBSET = re.compile(r"[A-Z]{6}\+")
 _CHARS = re.compile(rb"beginbfchar(.*?)endbfchar", re.DOTALL)
@@ -40,11 +40,11 @@ class PdfFont:
         return found
 
 
-def read_font(font: DictionaryObject) -> PdfFont:
+def read_font(font: Any) -> PdfFont:
     """A font from its dictionary, simple or composite. Parts that are missing or odd are taken as unknown."""
     wide = font.get("/Subtype") == "/Type0"
-    holder = _entry(_entry(font, "/DescendantFonts")[0]) if wide else font
-    descriptor = _entry(holder, "/FontDescriptor") or {}
+    holder = font["/DescendantFonts"][0] if wide else font
+    descriptor = holder.get("/FontDescriptor", {})
     name = str(font.get("/BaseFont", "/unnamed"))[1:]
     embedded = font.get("/Subtype") == "/Type3" or any(f"/FontFile{kind}" in descriptor for kind in ("", "2", "3"))
     spelling = _spelling(font, wide)
@@ -52,17 +52,12 @@ def read_font(font: DictionaryObject) -> PdfFont:
     return PdfFont(_SUBSET.sub("", name), embedded, bool(_SUBSET.match(name)), wide, spelling, widths)
 
 
-def _entry(holder: Any, key: str | None = None) -> Any:
-    value = holder.get(key) if key else holder
-    return value.get_object() if value is not None else None
-
-
-def _spelling(font: DictionaryObject, wide: bool) -> dict[int, str]:
-    stream = _entry(font, "/ToUnicode")
-    if stream is None:
+def _spelling(font: Any, wide: bool) -> dict[int, str]:
+    stream = font.get("/ToUnicode")
+    if not isinstance(stream, pikepdf.Stream):
         return {} if wide else {code: bytes([code]).decode("cp1252", "replace") for code in range(256)}
     table: dict[int, str] = {}
-    data = stream.get_data()
+    data = stream.read_bytes()
     for block in _CHARS.findall(data):
         for code, text in _PAIR.findall(block):
             table[int(code, 16)] = _text(text)
@@ -81,17 +76,17 @@ def _text(digits: bytes) -> str:
     return bytes.fromhex(b"".join(digits.split()).decode("ascii")).decode("utf-16-be", "replace") or "\ufffd"
 
 
-def _simple_widths(font: DictionaryObject) -> dict[int, float]:
+def _simple_widths(font: Any) -> dict[int, float]:
     first = int(font.get("/FirstChar", 0))
-    return {first + at: float(width) / 1000 for at, width in enumerate(_entry(font, "/Widths") or ())}
+    return {first + at: float(width) / 1000 for at, width in enumerate(font.get("/Widths", ()))}
 
 
 def _composite_widths(holder: Any) -> dict[int, float]:
     """`/W` lists either “first [width width …]” or “first last width”."""
     widths: dict[int, float] = {}
-    parts = [_entry(part) for part in _entry(holder, "/W") or ()]
+    parts = [*holder.get("/W", ())]
     while len(parts) > 1:
-        if isinstance(parts[1], list):
+        if isinstance(parts[1], pikepdf.Array):
             widths.update({int(parts[0]) + at: float(width) / 1000 for at, width in enumerate(parts[1])})
             del parts[:2]
         elif len(parts) > 2:

@@ -10,7 +10,7 @@ import re
 from collections.abc import Iterator
 from typing import Any
 
-from pypdf import PageObject, PdfReader
+import pikepdf
 
 from bookmaker.preflight.findings import Findings
 
@@ -18,73 +18,76 @@ _VERSION = re.compile(rb"PDF/X-[0-9][0-9a-z:]*")
 _NEEDED = ("/Title", "/CreationDate", "/ModDate")
 
 
-def promised(reader: PdfReader) -> str:
+def information(pdf: pikepdf.Pdf) -> dict[str, Any]:
+    """The document's information dictionary; empty where it has none."""
+    return _entries(pdf.trailer, "/Info")
+
+
+def promised(pdf: pikepdf.Pdf) -> str:
     """The version of PDF/X that a file says it is; empty for other files. X-4 says it in its XMP alone."""
-    information: Any = reader.metadata or {}
-    if "/GTS_PDFXVersion" in information:
-        return str(information["/GTS_PDFXVersion"])
-    packet = reader.root_object.get("/Metadata")
-    found = _VERSION.search(packet.get_object().get_data()) if packet is not None else None
+    said = information(pdf)
+    if "/GTS_PDFXVersion" in said:
+        return str(said["/GTS_PDFXVersion"])
+    packet = pdf.Root.get("/Metadata")
+    found = _VERSION.search(packet.read_bytes()) if isinstance(packet, pikepdf.Stream) else None
     return found[0].decode("ascii") if found else ""
 
 
-def check_pdfx(reader: PdfReader, findings: Findings) -> None:
+def check_pdfx(pdf: pikepdf.Pdf, findings: Findings) -> None:
     """Note every breach; all have the code “pdfx”."""
-    version = promised(reader)
+    version = promised(pdf)
     if not version:
         return
-    for text in _file(reader):
+    for text in _file(pdf):
         findings.add(0, "pdfx", f"the file says it is {version}, but {text}", "print it again, or ask the maker")
-    for number, page in enumerate(reader.pages, start=1):
+    for number, page in enumerate(pdf.pages, start=1):
         for text in _page(page, layered=not version.startswith("PDF/X-1")):
             findings.add(number, "pdfx", f"the file says it is {version}, but {text}")
 
 
-def _file(reader: PdfReader) -> Iterator[str]:
-    information: Any = reader.metadata or {}
-    root = reader.root_object
+def _file(pdf: pikepdf.Pdf) -> Iterator[str]:
+    said, root = information(pdf), pdf.Root
     intents = [intent for intent in _listed(root, "/OutputIntents") if intent.get("/S") == "/GTS_PDFX"]
     if len(intents) != 1:
         yield "it does not name one printing condition as its output intent"
     for intent in intents:
-        condition = intent.get("/OutputConditionIdentifier", "")
+        condition = str(intent.get("/OutputConditionIdentifier", ""))
         if not condition:
             yield "its output intent has no condition identifier"
         if "/DestOutputProfile" not in intent and condition in ("", "Custom"):
             yield "the printing condition it names is in no registry, and no profile describes it"
     for key in _NEEDED:
-        if not information.get(key):
+        if not str(said.get(key, "")):
             yield f"its metadata has no {key[1:]}"
-    if information.get("/Trapped") not in ("/True", "/False"):
+    if str(said.get("/Trapped")) not in ("/True", "/False"):
         yield "it does not say whether it is trapped"
-    if "/ID" not in reader.trailer:
+    if "/ID" not in pdf.trailer:
         yield "it has no identifier"
     names = _entries(root, "/Names")
     if "/OpenAction" in root or "/AA" in root or "/JavaScript" in names:
         yield "it holds actions or scripts"
 
 
-def _page(page: PageObject, layered: bool) -> Iterator[str]:
+def _page(page: pikepdf.Page, layered: bool) -> Iterator[str]:
     """What a page breaks; `layered` versions allow transparency."""
-    if ("/TrimBox" in page) == ("/ArtBox" in page):
+    if ("/TrimBox" in page.obj) == ("/ArtBox" in page.obj):
         yield "a page needs a TrimBox or an ArtBox, not both"
-    bleed = page.bleedbox
-    for note in _listed(page, "/Annots"):
-        left, bottom, right, top = map(float, note["/Rect"])
-        if left < bleed.right and right > bleed.left and bottom < bleed.top and top > bleed.bottom:
+    bleed = pikepdf.Rectangle(page.bleedbox)
+    for note in _listed(page.obj, "/Annots"):
+        area = pikepdf.Rectangle(note["/Rect"])
+        if area.llx < bleed.urx and area.urx > bleed.llx and area.lly < bleed.ury and area.ury > bleed.lly:
             yield f"a {str(note.get('/Subtype', '/note'))[1:].lower()} lies on the page"
-    if "/AA" in page:
+    if "/AA" in page.obj:
         yield "a page holds actions"
     if not layered and _transparent(page):
         yield "something on a page is transparent"
 
 
-def _transparent(page: PageObject) -> bool:
-    resources = _entries(page, "/Resources")
-    states = [state.get_object() for state in _entries(resources, "/ExtGState").values()]
-    things = [thing.get_object() for thing in _entries(resources, "/XObject").values()]
+def _transparent(page: pikepdf.Page) -> bool:
+    states = _entries(page.resources, "/ExtGState").values()
+    things = _entries(page.resources, "/XObject").values()
     return (
-        any(_entries(holder, "/Group").get("/S") == "/Transparency" for holder in (page, *things))
+        any(_entries(holder, "/Group").get("/S") == "/Transparency" for holder in (page.obj, *things))
         or any("/SMask" in thing for thing in things)
         or any(state.get("/CA", 1) != 1 or state.get("/ca", 1) != 1 for state in states)
         or any(state.get("/SMask", "/None") != "/None" for state in states)
@@ -93,11 +96,11 @@ def _transparent(page: PageObject) -> bool:
 
 
 def _entries(holder: Any, key: str) -> dict[str, Any]:
-    """The dictionary under a key; an empty one where there is none."""
-    found: dict[str, Any] = holder[key].get_object() if key in holder else {}
-    return found
+    """The entries of the dictionary under a key; none where there is none."""
+    found = holder.get(key)
+    return dict(found.items()) if isinstance(found, pikepdf.Dictionary) else {}
 
 
 def _listed(holder: Any, key: str) -> list[Any]:
     """The members of the array under a key; none where there is none."""
-    return [entry.get_object() for entry in holder[key].get_object()] if key in holder else []
+    return [*holder.get(key, ())]

@@ -1,135 +1,149 @@
-"""The language of a PDF content stream (ISO 32000-1, 7.2 and 7.8): operands, then an operator.
+"""The language of a PDF content stream (ISO 32000-1, 7.8): operands, then an operator; qpdf reads it, through pikepdf.
 
-In: the bytes of a content stream. Out: (operator, operands), one at a time. Numbers come as float, names as str
-with their slash, strings as bytes, arrays as list, dictionaries as dict. Two stretches that make up most of a page come
-as one operation each: the segments of a path, and text objects that each show one string.
+In: a page, or a form on one. Out: (operator, operands), one at a time; one of `DAMAGED` is raised where it cannot be
+read. Numbers come as float, names as str with their slash, strings as bytes, arrays as list, dictionaries as dict. Two
+stretches that make up most of a page come as one operation each: the segments of a path, and text objects that each
+show one string. To turn operands into Python objects one by one would take most of the time, so numbers are taken from
+the content as qpdf writes it back.
 """
 
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
-from typing import Any
+from collections.abc import Iterator, Sequence
+from decimal import Decimal
+from typing import Any, NamedTuple, TypeAlias
+
+import pikepdf
 
 PATH = "path"
 """Stands for segments of a path; the one operand is their bytes, for `path_operations`."""
 
 LINES = "lines"
 """Stands for one or more “BT x y Td /font size Tf <codes> Tj ET”, Tf left out or not, or with “[<codes> gap …] TJ”;
-their bytes are for `lines`."""
+the one operand is a list of `Line`."""
 
-_LINE = re.compile(
-    rb"""BT\s++([-+]?[\d.]++)\s++([-+]?[\d.]++)\s++Td\s++
-    (?:/([^\s\x00()<>\[\]{}/%\#]++)\s++([\d.]++)\s++Tf\s++)?+
-    (?:(<(?:[0-9A-Fa-f]{2})*+>)\s++Tj|\[((?:<(?:[0-9A-Fa-f]{2})*+>|[-+]?[\d.]++|\s++)*+)\]\s++TJ)\s++ET(?=\s)""",
-    re.VERBOSE,
-)
+MOST = 1_000_000
+"""Operations on one page, its forms included: more would take minutes and gigabytes."""
+
+DAMAGED = (
+    pikepdf.PikepdfError, RuntimeError, LookupError, ValueError, TypeError, AttributeError, ArithmeticError,
+    MemoryError,
+)  # fmt: skip
+"""What pikepdf raises, here and there, on a file that is damaged."""
+
+LARGEST = 8_000_000
+"""Bytes of the content of a page or of a form when unpacked."""
+
+LZW = 40
+"""What is packed in this way counts as so many times as large: qpdf sets no limit to it."""
+
+pikepdf.settings.set_qpdf_limits(flate_max_memory=LARGEST, run_length_max_memory=LARGEST, dct_max_memory=LARGEST)
+
+_NUMBER = rb"[-+]?[\d.]+"
+_LINE = re.compile(rb"BT\n(%s) (%s) Td\n(?:/([^ \n#]+) (%s) Tf\n)?([^\n]* T[jJ])\nET\n" % (_NUMBER, _NUMBER, _NUMBER))
+_SEGMENT = re.compile(rb"((?:%s )*+)(re|[mlcvyh])\n" % _NUMBER)
 _PIECE = re.compile(
-    rb"""[\s\x00]*+(?:
-    (?P<path>(?:(?:[-+]?[\d.]++[\s\x00]++)*+(?:re|[mlcvyh])[\s\x00]++)++)
-    |(?P<lines>(?:"""
-    + re.sub(rb"\((?!\?)", b"(?:", _LINE.pattern)
-    + rb"""\s++)++)
-    |(?P<call>(?:[-+]?[\d.]++[\s\x00]++)*+)(?P<operator>[A-Za-z'"][A-Za-z0-9*]*+)
-    |(?P<number>[-+]?[\d.]++)
-    |/(?P<name>[^\s\x00()<>\[\]{}/%]*+)
-    |(?P<open><<|\[)
-    |(?P<close>>>|\])
-    |<(?P<hex>[0-9A-Fa-f\s\x00]*+)>
-    |(?P<text>\()
-    |%[^\r\n]*+
-    |(?P<other>.)
-    )""",
-    re.VERBOSE | re.DOTALL,
+    rb"(?P<path>(?:%s)++)" % re.sub(rb"\((?!\?)", b"(?:", _SEGMENT.pattern)
+    + rb"|(?P<lines>(?:%s)++)" % re.sub(rb"\((?!\?)", b"(?:", _LINE.pattern)
+    + rb"|(?P<numbers>(?:%s )*+)(?P<operator>[A-Za-z*'\"]++)\n" % _NUMBER
+    + rb"|(?P<other>[^\n]*+)\n"
 )
-_SEGMENT = re.compile(rb"((?:[-+]?[\d.]++[\s\x00]++)*+)(re|[mlcvyh])[\s\x00]++")
-_PART = re.compile(rb"<([0-9A-Fa-f]*+)>|([-+]?[\d.]++)")
-_SEGMENTS = {b"re", b"m", b"l", b"c", b"v", b"y", b"h"}
-_CONSTANTS: dict[bytes, bool | None] = {b"true": True, b"false": False, b"null": None}
-_ESCAPES = {b"n": b"\n", b"r": b"\r", b"t": b"\t", b"b": b"\b", b"f": b"\f"}
-_IMAGE_END = re.compile(rb"\sEI(?=[\s\x00]|$)")
+"""Operations as qpdf writes them: one a line, a space between any two parts."""
 
 
-def operations(stream: bytes) -> Iterator[tuple[str, list[Any]]]:
-    """All operations in order. Bytes that are no PDF are skipped; an inline image is one `BI` without its data."""
-    stack: list[list[Any]] = [[]]
-    at = 0
-    while piece := _PIECE.match(stream, at):
-        at = piece.end()
+class Shown(NamedTuple):
+    """The strings of a line of text and the gaps between them: `written` tells them from others, `parts` has them."""
+
+    written: bytes
+    instruction: Any
+
+    @property
+    def parts(self) -> tuple[bytes | float, ...]:
+        shown = _plain(self.instruction.operands[0])
+        parts = shown if isinstance(shown, list) else [shown]
+        return tuple(part for part in parts if isinstance(part, bytes | float))
+
+
+Line: TypeAlias = tuple[float, float, str, float, Shown]
+"""x, y, font and size (“” and 0 where they stay as they were), and what is shown."""
+
+
+def instructions(holder: Any) -> Sequence[Any]:
+    """The content of a page or a form, taken apart. Raises ValueError where it is too large to be gone through."""
+    if sum(map(_unpacked, _streams(holder))) > LARGEST:
+        raise ValueError(f"a page of more than {LARGEST // 1_000_000} million bytes")
+    return pikepdf.parse_content_stream(holder)
+
+
+def operations(read: Sequence[Any]) -> Iterator[tuple[str, list[Any]]]:
+    """All operations in order. What is no PDF is skipped; an inline image is one `BI` with what is said of it."""
+    written = pikepdf.unparse_content_stream(read) + b"\n"
+    if written.count(b"\n") == len(read):
+        yield from _in_lines(read, written)
+        return
+    start = 0  # inline images take several lines each
+    for at, one in enumerate(read):
+        if isinstance(one, pikepdf.ContentStreamInlineImage):
+            yield from _in_lines(read[start:at], pikepdf.unparse_content_stream(read[start:at]) + b"\n")
+            yield "BI", [_plain(one.iimage.obj)]
+            start = at + 1
+    yield from _in_lines(read[start:], pikepdf.unparse_content_stream(read[start:]) + b"\n")
+
+
+def _in_lines(read: Sequence[Any], written: bytes) -> Iterator[tuple[str, list[Any]]]:
+    """The operations of instructions that are written one a line."""
+    at = place = 0
+    while at < len(read) and (piece := _PIECE.match(written, place)):
+        place = piece.end()
         match piece.lastgroup:
             case "path":
-                yield PATH, [_written(stack[-1]) + piece["path"]]
-                stack = [[]]
+                yield PATH, [piece["path"]]
+                at += piece["path"].count(b"\n")
             case "lines":
-                yield LINES, [piece["lines"]]
-                stack = [[]]
+                lines, at = _lines(piece["lines"], read, at)
+                yield LINES, [lines]
             case "operator":
-                word = piece["operator"]
-                if word in _SEGMENTS:  # the last of a path, with no space after it
-                    yield PATH, [_written(stack[-1]) + piece["call"] + word + b" "]
-                    stack = [[]]
-                    continue
-                if call := piece["call"]:
-                    stack[-1] += map(_number, call.split())
-                if word in _CONSTANTS:
-                    stack[-1].append(_CONSTANTS[word])
-                    continue
-                if word == b"ID":
-                    end = _IMAGE_END.search(stream, at)
-                    at = end.end() if end else len(stream)
-                    word = b"BI"
-                elif word == b"BI":
-                    continue
-                yield word.decode("ascii"), stack[-1]
-                stack = [[]]
-            case "number":
-                stack[-1].append(_number(piece["number"]))
-            case "name":
-                stack[-1].append("/" + _NAME_CODE.sub(_character, piece["name"]).decode("utf-8", "replace"))
-            case "open":
-                stack.append([])
-            case "close":
-                if len(stack) > 1:
-                    inner = stack.pop()
-                    stack[-1].append(inner if piece["close"] == b"]" else _dictionary(inner))
-            case "hex":
-                stack[-1].append(_from_hex(piece["hex"]))
-            case "text":
-                text, at = _string(stream, at)
-                stack[-1].append(text)
+                yield piece["operator"].decode("ascii"), [*map(float, piece["numbers"].split())]
+                at += 1
+            case _:
+                operator = piece["other"].rpartition(b" ")[2]
+                yield operator.decode("ascii", "replace"), [_plain(operand) for operand in read[at].operands]
+                at += 1
 
 
-def _written(operands: list[Any]) -> bytes:
-    """Numbers that a remark parts from their operator, as bytes again."""
-    return b"".join([b"%f " % operand for operand in operands if isinstance(operand, float)])
+def _lines(stretch: bytes, read: Sequence[Any], at: int) -> tuple[list[Line], int]:
+    """The lines of a stretch that begins with the instruction `at`, and which instruction follows it."""
+    lines = []
+    for x, y, font, size, shown in _LINE.findall(stretch):
+        at += 5 if font else 4
+        name = "/" + font.decode("ascii") if font else ""
+        lines.append((float(x), float(y), name, float(size or 0), Shown(shown, read[at - 2])))
+    return lines, at
 
 
 def path_operations(path: bytes) -> Iterator[tuple[str, tuple[float, ...]]]:
     """The segments of a path, one at a time."""
     for segment in _SEGMENT.finditer(path):
-        yield segment[2].decode("ascii"), tuple(map(_number, segment[1].split()))
+        yield segment[2].decode("ascii"), tuple(map(float, segment[1].split()))
 
 
-def lines(stretch: bytes) -> list[tuple[float, float, str, float, bytes]]:
-    """The lines of text of a stretch: x, y, font and size (“” and 0 where they stay as they were), and what is shown,
-    as bytes for `line_parts`."""
-    return [
-        (
-            _number(x),
-            _number(y),
-            "/" + font.decode("utf-8", "replace") if font else "",
-            _number(size) if font else 0.0,
-            string or parts,
-        )
-        for x, y, font, size, string, parts in _LINE.findall(stretch)
-    ]
-
-
-def line_parts(shown: bytes) -> tuple[bytes | float, ...]:
-    """The strings of a line and the gaps between them."""
-    return tuple(
-        _number(number) if number else bytes.fromhex(codes.decode("ascii")) for codes, number in _PART.findall(shown)
-    )
+def _plain(value: Any) -> Any:
+    """A value of pikepdf as Python's own."""
+    match value:
+        case bool() | None:
+            return value
+        case int() | Decimal():
+            return float(value)
+        case pikepdf.Name():
+            return _NAME_CODE.sub(_character, value.unparse()).decode("utf-8", "replace")
+        case pikepdf.String():
+            return bytes(value)
+        case pikepdf.Array():
+            return [_plain(part) for part in value]
+        case pikepdf.Dictionary():
+            return {key: _plain(part) for key, part in value.items()}
+    return None
 
 
 _NAME_CODE = re.compile(rb"#([0-9A-Fa-f]{2})")
@@ -139,38 +153,18 @@ def _character(code: re.Match[bytes]) -> bytes:
     return bytes([int(code[1], 16)])
 
 
-def _number(figures: bytes) -> float:
-    try:
-        return float(figures)
-    except ValueError:
-        return 0.0
+def _streams(holder: Any) -> list[Any]:
+    """The streams that make up the content of a page or a form."""
+    if isinstance(holder, pikepdf.Page):
+        holder = holder.obj.get("/Contents", pikepdf.Array())
+    return [*holder] if isinstance(holder, pikepdf.Array) else [holder]
 
 
-def _dictionary(parts: list[Any]) -> dict[str, Any]:
-    return {key: value for key, value in zip(parts[::2], parts[1::2], strict=False) if isinstance(key, str)}
-
-
-def _from_hex(digits: bytes) -> bytes:
-    plain = b"".join(digits.replace(b"\x00", b"").split())
-    return bytes.fromhex((plain + b"0" * (len(plain) % 2)).decode("ascii"))
-
-
-_TURN = re.compile(rb"[()]|\\(?:([0-7]{1,3})|(\r\n|[\s\S]))")
-
-
-def _string(stream: bytes, at: int) -> tuple[bytes, int]:
-    """A string in parentheses from just after the first one, and where it ends."""
-    parts, depth, begin = [], 1, at
-    for turn in _TURN.finditer(stream, at):
-        parts.append(stream[begin : turn.start()])
-        begin = turn.end()
-        if turn[1]:
-            parts.append(bytes([int(turn[1], 8) & 255]))
-        elif turn[2]:
-            parts.append(b"" if turn[2] in (b"\n", b"\r", b"\r\n") else _ESCAPES.get(turn[2], turn[2]))
-        else:
-            depth += 1 if turn[0] == b"(" else -1
-            if not depth:
-                return b"".join(parts), begin
-            parts.append(turn[0])
-    return b"".join(parts), len(stream)
+def _unpacked(stream: Any) -> int:
+    """The size of a stream in bytes."""
+    if not isinstance(stream, pikepdf.Stream):
+        return 0
+    packing = stream.get("/Filter", pikepdf.Array())
+    if "/LZWDecode" in map(str, packing if isinstance(packing, pikepdf.Array) else [packing]):
+        return LZW * len(stream.read_raw_bytes())
+    return len(stream.read_bytes())

@@ -11,12 +11,14 @@ from __future__ import annotations
 import os
 import sqlite3
 import sys
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import closing, suppress
 from functools import cache
 from hashlib import sha256
 from pathlib import Path
 from typing import Any, Protocol, TypeVar
+
+from platformdirs import user_cache_path
 
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.learning import learner
@@ -88,28 +90,27 @@ class FileStore:
     def __init__(self, file: Path, waiting: Callable[[], None] = lambda: None) -> None:
         self.file = file
         self.waiting = waiting
+        self._reading: tuple[int, sqlite3.Connection] | None = None
 
     def get(self, key: str) -> str | None:
-        def ask(database: sqlite3.Connection) -> Any:
-            return database.execute("SELECT text, seal FROM proofs WHERE key = ?", (key,)).fetchone()
-
         try:
-            row = self._patiently(ask)
+            rows = self._ask("SELECT text, seal FROM proofs WHERE key = ?", (key,))
         except (sqlite3.Error, OSError):
+            self._done_reading()
             return None
-        if row is None or not isinstance(row[0], str) or hash_of(key, row[0]) != row[1]:
-            return None
-        return row[0]
+        return next((str(text) for text, seal in rows if hash_of(key, str(text)) == seal), None)
 
     def get_all(self, keys: Iterable[str]) -> dict[str, str]:
         wanted = list(keys)
         found: dict[str, str] = {}
-        with suppress(sqlite3.Error, OSError), closing(sqlite3.connect(self.file, timeout=PATIENCE)) as database:
+        try:
             for at in range(0, len(wanted), AT_ONCE):
                 some = wanted[at : at + AT_ONCE]
                 marks = ", ".join("?" * len(some))
-                rows = database.execute(f"SELECT key, text, seal FROM proofs WHERE key IN ({marks})", some)
+                rows = self._ask(f"SELECT key, text, seal FROM proofs WHERE key IN ({marks})", some)
                 found.update((key, text) for key, text, seal in rows if hash_of(key, str(text)) == seal)
+        except (sqlite3.Error, OSError):
+            self._done_reading()
         return found
 
     def put(self, texts: Iterable[tuple[str, str]]) -> None:
@@ -119,34 +120,52 @@ class FileStore:
         except sqlite3.DatabaseError as error:
             if isinstance(error, sqlite3.OperationalError):
                 return  # locked, read-only or full: the next run proves again
+            self._done_reading()
             with suppress(OSError, sqlite3.Error):  # not a database any more: begin a new one
                 self.file.unlink(missing_ok=True)
                 self._write(rows)
         except OSError:
             return
 
+    def _ask(self, question: str, values: Sequence[str]) -> list[Any]:
+        def ask(seconds: float) -> list[Any]:
+            reader = self._reader()
+            reader.execute(f"PRAGMA busy_timeout = {round(seconds * 1000)}")
+            return reader.execute(question, values).fetchall()
+
+        return self._patiently(ask)
+
+    def _reader(self) -> sqlite3.Connection:
+        """A connection that stays open from one text to the next; never one of the process that this one came from."""
+        if self._reading is None or self._reading[0] != os.getpid():
+            self._reading = os.getpid(), sqlite3.connect(self.file)
+        return self._reading[1]
+
+    def _done_reading(self) -> None:
+        if self._reading is not None:
+            with suppress(sqlite3.Error):
+                self._reading[1].close()
+            self._reading = None
+
     def _write(self, rows: list[tuple[str, str, str]]) -> None:
-        def write(database: sqlite3.Connection) -> None:
-            database.execute("CREATE TABLE IF NOT EXISTS proofs (key TEXT PRIMARY KEY, text TEXT, seal TEXT)")
-            database.executemany("INSERT OR REPLACE INTO proofs VALUES (?, ?, ?)", rows)
+        def write(seconds: float) -> None:
+            with closing(sqlite3.connect(self.file, timeout=seconds)) as database, database:
+                database.execute("CREATE TABLE IF NOT EXISTS proofs (key TEXT PRIMARY KEY, text TEXT, seal TEXT)")
+                database.executemany("INSERT OR REPLACE INTO proofs VALUES (?, ?, ?)", rows)
 
         self.file.parent.mkdir(parents=True, exist_ok=True)
         self._patiently(write)
 
-    def _patiently(self, work: Callable[[sqlite3.Connection], Answer]) -> Answer:
-        """What `work` makes of the database, tried again with a word where another process holds it."""
+    def _patiently(self, work: Callable[[float], Answer]) -> Answer:
+        """What comes of work that waits some seconds for the file; tried again with a word where another holds it."""
         try:
-            return self._within(SILENCE, work)
+            return work(SILENCE)
         except sqlite3.OperationalError as error:
             if getattr(error, "sqlite_errorcode", None) not in (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED):
                 raise
         self.waiting()
         self.waiting = lambda: None
-        return self._within(PATIENCE - SILENCE, work)
-
-    def _within(self, seconds: float, work: Callable[[sqlite3.Connection], Answer]) -> Answer:
-        with closing(sqlite3.connect(self.file, timeout=seconds)) as database, database:
-            return work(database)
+        return work(PATIENCE - SILENCE)
 
 
 def key_of(puzzle: RuledPuzzle, count: int) -> str:
@@ -173,18 +192,9 @@ def _code_in(room: Path) -> Iterator[Path]:
 
 def user_store(waiting: Callable[[], None] = lambda: None) -> FileStore:
     """The store in the user's cache folder; `BOOKMAKER_CACHE` names another folder."""
-    return FileStore(_cache_folder() / "proofs.sqlite", waiting)
-
-
-def _cache_folder() -> Path:
-    if named := os.environ.get("BOOKMAKER_CACHE"):
-        return Path(named)
-    home = Path.home()
-    if sys.platform == "darwin":
-        return home / "Library" / "Caches" / "bookmaker"
-    if sys.platform == "win32":
-        return Path(os.environ.get("LOCALAPPDATA", home / "AppData" / "Local")) / "bookmaker"
-    return Path(os.environ.get("XDG_CACHE_HOME") or home / ".cache") / "bookmaker"
+    named = os.environ.get("BOOKMAKER_CACHE")
+    folder = Path(named) if named else user_cache_path("bookmaker", appauthor=False, opinion=False)
+    return FileStore(folder / "proofs.sqlite", waiting)
 
 
 def hash_of(*parts: str) -> str:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from bookmaker.grade.model import Grade
 from bookmaker.manifest.model import Entry
@@ -21,6 +21,11 @@ class Proof:
     tally: Tally | None = None
     hardest: Reason | None = None
     seconds: float = 0.0
+
+    @property
+    def bare(self) -> Proof:
+        """The proof without its grade, whose path takes most of the memory: enough to tell whether a key is right."""
+        return replace(self, grade=None)
 
     @property
     def solution(self) -> Solution | None:

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Generic, Never, TypeVar
+from typing import Generic, TypeVar
 
-from bookmaker.puzzle.grid import CLASSIC, SYMBOLS, Grid
+from bookmaker.puzzle.grid import SYMBOLS, Grid
 
 RuleT = TypeVar("RuleT", covariant=True)
 
@@ -32,13 +32,3 @@ class Puzzle(Generic[RuleT]):
 def digits_text(digits: tuple[int, ...]) -> str:
     """Digits as one line of symbols, “.” for 0."""
     return "".join(SYMBOLS[d - 1] if d else "." for d in digits)
-
-
-def digits_from(text: str) -> tuple[int, ...]:
-    """Digits from one line of symbols; “.” and “0” are empty. Raises ValueError at any other character."""
-    return tuple(0 if c in ".0" else SYMBOLS.index(c) + 1 for c in text)
-
-
-def classic(text: str) -> Puzzle[Never]:
-    """A classic 9×9 puzzle from its 81 characters."""
-    return Puzzle(CLASSIC, digits_from(text))

@@ -12,8 +12,9 @@ from bookmaker.archive import Catalogue, open_catalogue
 from bookmaker.archive.listing import Wanted, as_json, chosen
 from bookmaker.archive.setters import spelled_twice
 from bookmaker.proof.cache import FileStore
-from bookmaker.puzzle.puzzle import digits_from, digits_text
+from bookmaker.puzzle.puzzle import digits_text
 from bookmaker.trouble import BookTroubles
+from tests.digits import digits_from
 from tests.grade.turns import turned
 from tests.manifest.books import GIVENS, write
 

@@ -10,9 +10,10 @@ import pytest
 import bookmaker.archive.lookalikes as room
 from bookmaker.archive.lookalikes import members_of, near_among, same_among
 from bookmaker.proof.cache import FileStore
-from bookmaker.puzzle.puzzle import digits_from, digits_text
+from bookmaker.puzzle.puzzle import digits_text
 from bookmaker.trouble import Desk
 from tests.archive.test_catalogue import COPY, EASY
+from tests.digits import digits_from
 from tests.grade.turns import turned
 from tests.manifest.books import GIVENS, write
 

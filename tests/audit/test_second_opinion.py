@@ -16,12 +16,13 @@ from bookmaker.manifest.model import Entry
 from bookmaker.proof import Proof, find_out
 from bookmaker.proof.cache import key_of
 from bookmaker.puzzle.grid import CLASSIC
-from bookmaker.puzzle.puzzle import Puzzle, digits_from
+from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.thermometer import Thermometer
 from bookmaker.solve.verdict import NoSolution, Prover, Several, Undecided, Unique, Verdict
 from bookmaker.trouble import BookTroubles, Place
+from tests.digits import digits_from
 from tests.published import PULP_SOLVED, WORKED
 
 GIVENS, SOLUTION = WORKED, digits_from(PULP_SOLVED)

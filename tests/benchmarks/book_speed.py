@@ -1,64 +1,54 @@
-"""How long a large book takes when its proofs are known, beside replaying its pages through reportlab alone.
+"""How long a large book takes, and how much memory, beside replaying its pages through reportlab alone.
 
     python tests/benchmarks/book_speed.py [PUZZLES …]
+    python tests/benchmarks/book_speed.py --classics [PUZZLES …] [--beside CHECKOUT]
 
-A book of that many puzzles (default 30 and 300; 3000 takes five minutes), the demo book's seen in eight ways over and
-over, is made in the steps of `bookmaker typeset`, each timed: manifest, proofs and hints from the store, pages, PDF,
-preflight. Then the same pages are drawn item by item with the methods of reportlab's canvas, which is what any program
-on reportlab would have to do. Each of three rounds is a process of its own; what counts is the least processor time of
+The first makes a book of that many puzzles (default 30 and 300), the demo book's seen in eight ways over and over, in
+the steps of `bookmaker typeset` by one process, each timed: manifest, puzzles from the store, planning, PDF, preflight.
+Then the same pages are drawn item by item with the methods of reportlab's canvas, which is what any program on
+reportlab would have to do. Each of three rounds is a process of its own; what counts is the least processor time of
 each step, and the peak memory before the replay. Wanted for 300 puzzles: 1.5 replays, 300 MB; and a puzzle costs the
 same in books of any size.
+
+The second runs the command itself, with two workers, on a list of classics (default 1,000; 10,000 takes minutes) in the
+layout 6x9-book, cold and then warm; with `--beside`, in turn with the bookmaker of another checkout. It prints the
+clock, the processor time of the process in charge and of its workers, their memory, and what two free cores would need
+at best; and the same in replays of the book's items. Wanted: 10,000 puzzles in 500 MB, linear.
 """
 
 from __future__ import annotations
 
 import gc
 import json
+import os
 import resource
 import subprocess
 import sys
 import tempfile
-from collections.abc import Callable, Iterable
+from collections.abc import Callable
 from io import BytesIO
-from math import cos, radians, sin
+from itertools import cycle, islice
 from pathlib import Path
-from time import process_time
+from random import Random
+from time import perf_counter, process_time
 from typing import Any, TypeVar
 
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
 import yaml
-from reportlab.pdfgen.canvas import Canvas
 
-from bookmaker.book import make_book
-from bookmaker.book.kepthints import hints_of_all
-from bookmaker.book.order import in_book_order
+from bookmaker.book import bind
+from bookmaker.book.gathering import gather
 from bookmaker.cli.group import COLLECT_AFTER
-from bookmaker.display.items import (
-    Close,
-    Curve,
-    Document,
-    Group,
-    Item,
-    Line,
-    Link,
-    Move,
-    Rect,
-    Straight,
-    Stroke,
-    Text,
-)
-from bookmaker.display.items import (
-    Path as Shape,
-)
-from bookmaker.ink.pdf import pdf_bytes
-from bookmaker.ink.pdffonts import embeddable
+from bookmaker.ink.pdf import write_pdf
 from bookmaker.layout import compose, load_layout
 from bookmaker.manifest import load
 from bookmaker.preflight import inspect
-from bookmaker.proof import prove_all
 from bookmaker.proof.cache import FileStore
+from bookmaker.proof.crew import Alone
+from tests.benchmarks.replay import replay
+from tests.makers.corpus import corpus
 from tests.makers.turned import seen, ways_of
 
 T = TypeVar("T")
@@ -95,108 +85,30 @@ def write_book(folder: Path, count: int) -> None:
     (folder / "book.yaml").write_text(f"{heading}\npuzzles: [include: many.yaml]\n", encoding="utf-8")
 
 
-def replay(document: Document) -> bytes:
-    """The pages through the canvas's own methods, nothing remembered from one call to the next."""
-    file = BytesIO()
-    canvas = Canvas(file, pageCompression=1, invariant=1, initialFontName=embeddable("sans").fontName)
-    for page in document.pages:
-        canvas.setPageSize((page.width, page.height))
-        canvas.translate(0, page.height)
-        _draw(canvas, page.items)
-        for anchor in page.anchors:
-            canvas.bookmarkPage(anchor.name)
-        canvas.showPage()
-    canvas.save()
-    return file.getvalue()
-
-
-def _draw(canvas: Any, items: Iterable[Item]) -> None:
-    for item in items:
-        match item:
-            case Line((x0, y0), (x1, y1), stroke):
-                _pen(canvas, stroke)
-                canvas.line(x0, -y0, x1, -y1)
-            case Rect(x, y, width, height, stroke, fill, radius):
-                _inks(canvas, stroke, fill)
-                shape = canvas.roundRect if radius else canvas.rect
-                rest = (radius,) if radius else ()
-                shape(x, -y - height, width, height, *rest, stroke=stroke is not None, fill=fill is not None)
-            case Shape(segments, stroke, fill):
-                _inks(canvas, stroke, fill)
-                canvas.drawPath(_path(canvas, segments), stroke=stroke is not None, fill=fill is not None, fillMode=0)
-            case Text():
-                canvas.setFillGray(item.grey)
-                canvas.setFont(embeddable(item.font).fontName, item.size)
-                draw = {"start": canvas.drawString, "middle": canvas.drawCentredString, "end": canvas.drawRightString}
-                draw[item.anchor](item.x, -item.y, item.text, charSpace=item.letter_space, wordSpace=item.word_space)
-            case Group():
-                canvas.saveState()
-                a, b = cos(radians(item.turn)) * item.scale, sin(radians(item.turn)) * item.scale
-                canvas.transform(a, -b, b, a, item.dx, -item.dy)
-                if isinstance(item.clip, Rect):
-                    clip = canvas.beginPath()
-                    clip.rect(item.clip.x, -item.clip.y - item.clip.height, item.clip.width, item.clip.height)
-                    canvas.clipPath(clip, stroke=0)
-                elif item.clip is not None:
-                    canvas.clipPath(_path(canvas, item.clip.segments), stroke=0)
-                _draw(canvas, item.items)
-                canvas.restoreState()
-            case Link():
-                canvas.linkAbsolute("", item.target, (item.x, -item.y, item.x + item.width, -item.y - item.height))
-
-
-def _path(canvas: Any, segments: Iterable[Any]) -> Any:
-    path = canvas.beginPath()
-    for segment in segments:
-        match segment:
-            case Move((x, y)):
-                path.moveTo(x, -y)
-            case Straight((x, y)):
-                path.lineTo(x, -y)
-            case Curve((a, b), (c, d), (x, y)):
-                path.curveTo(a, -b, c, -d, x, -y)
-            case Close():
-                path.close()
-    return path
-
-
-def _inks(canvas: Any, stroke: Stroke | None, fill: float | None) -> None:
-    if stroke is not None:
-        _pen(canvas, stroke)
-    if fill is not None:
-        canvas.setFillGray(fill)
-
-
-def _pen(canvas: Any, stroke: Stroke) -> None:
-    canvas.setLineWidth(stroke.width)
-    canvas.setStrokeGray(stroke.grey)
-    canvas.setDash(list(stroke.dash))
-    canvas.setLineCap({"butt": 0, "round": 1, "square": 2}[stroke.cap])
-    canvas.setLineJoin({"miter": 0, "round": 1, "bevel": 2}[stroke.join])
-
-
-def once(folder: Path, store: FileStore) -> dict[str, Any]:
-    """Make the book in this process, whose puzzles the store knows; the processor time of each step, and the memory."""
+def once(folder: Path, store: FileStore, layout_name: str = "") -> dict[str, Any]:
+    """Make the book in this process; the processor time of each step, and the memory."""
     gc.set_threshold(COLLECT_AFTER)  # as every command does
     clock = Clock()
     manifest = clock.timed("manifest", lambda: load(folder))
-    proofs = clock.timed("proofs", lambda: prove_all(manifest.entries, store=store))
-    layout = load_layout(manifest.layout)
-    book = clock.timed("book", lambda: make_book(manifest, in_book_order(manifest, proofs), store=store))
-    document = clock.timed("pages", lambda: compose(book, layout))
-    file = clock.timed("PDF", lambda: pdf_bytes(document))
-    report = clock.timed("preflight", lambda: inspect(file, "book.pdf", proofs))
+    gathered = clock.timed("puzzles", lambda: [*gather(manifest.entries, manifest.band_names, True, store, Alone())])
+    layout = load_layout(layout_name or manifest.layout)
+    document = clock.timed("planning", lambda: compose(bind(manifest, gathered), layout))
+    file = BytesIO()
+    clock.timed("PDF", lambda: write_pdf(document, file))
+    proofs = [proof for proof, _ in gathered]
+    report = clock.timed("preflight", lambda: inspect(file.getvalue(), "book.pdf", proofs))
     assert report.sound and len(report.printed) == 2 * len(proofs)
     peak = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1000
-    clock.timed("replay", lambda: replay(document))
-    return {"spent": clock.spent, "pages": len(document.pages), "MB": len(file) / 1e6, "peak": peak}
+    pages = tuple(document.pages)
+    clock.timed("replay", lambda: replay(pages))
+    return {"spent": clock.spent, "pages": len(pages), "MB": len(file.getvalue()) / 1e6, "peak": peak}
 
 
 def measure(count: int, folder: Path) -> tuple[float, float, float]:
     """Print the steps for a book of that many puzzles; its milliseconds, its time in replays and its peak memory."""
     write_book(folder, count)
-    _child(folder, "--warm")
-    rounds = [_child(folder, "--once") for _ in range(ROUNDS)]
+    _child("--once", folder)  # the store has the puzzles from here on
+    rounds = [_child("--once", folder) for _ in range(ROUNDS)]
     first = rounds[0]
     spent = {step: min(made["spent"][step] for made in rounds) for step in first["spent"]}
     base = spent.pop("replay")
@@ -210,13 +122,13 @@ def measure(count: int, folder: Path) -> tuple[float, float, float]:
     return 1000 * whole, whole / base, peak
 
 
-def _child(folder: Path, task: str) -> Any:
+def _child(*words: object) -> Any:
     """Do a task in a process of its own, so that none finds warm what another has warmed."""
-    done = subprocess.run([sys.executable, __file__, task, str(folder)], check=True, stdout=subprocess.PIPE)
+    done = subprocess.run([sys.executable, __file__, *map(str, words)], check=True, stdout=subprocess.PIPE)
     return json.loads(done.stdout)
 
 
-def main(counts: list[int]) -> None:
+def steps(counts: list[int]) -> None:
     found = {}
     with tempfile.TemporaryDirectory() as folder:
         for count in counts:
@@ -229,13 +141,70 @@ def main(counts: list[int]) -> None:
         before = (count, peak)
 
 
+COMMAND = """
+import json, resource, sys
+from bookmaker.cli import main
+try:
+    main(sys.argv[1:], standalone_mode=False)
+finally:
+    own, crew = (resource.getrusage(who) for who in (resource.RUSAGE_SELF, resource.RUSAGE_CHILDREN))
+    spent = [used.ru_utime + used.ru_stime for used in (own, crew)]
+    print(json.dumps([*spent, own.ru_maxrss / 1000, crew.ru_maxrss / 1000]))
+"""
+
+
+def write_list(file: Path, count: int) -> None:
+    """Classics of all difficulties; after a thousand the same again, their digits renamed."""
+    drawn = [puzzle.givens_text for puzzle, _ in corpus("classic", min(count, 1000))]
+    random = Random(5)
+    lines = []
+    for number, givens in enumerate(islice(cycle(drawn), count)):
+        names = "".join(random.sample("123456789", 9)) if number >= len(drawn) else "123456789"
+        lines.append(givens.translate(str.maketrans("123456789", names)))
+    file.write_text("\n".join(lines) + "\n", encoding="utf-8")
+
+
+def typeset(checkout: Path, listed: Path, cache: Path) -> tuple[float, float, float, float, float]:
+    """Seconds by the clock, of the process in charge and of its workers; the memory of that process and of a worker."""
+    words = ["typeset", str(listed), "--out", str(cache / "out"), "--layout", "6x9-book", "--workers", "2"]
+    settings = {**os.environ, "PYTHONPATH": str(checkout), "BOOKMAKER_CACHE": str(cache)}
+    began = perf_counter()
+    done = subprocess.run(
+        [sys.executable, "-c", COMMAND, *words],
+        cwd=cache, env=settings, check=True, stdout=subprocess.PIPE, stderr=subprocess.DEVNULL, text=True,
+    )  # fmt: skip
+    return perf_counter() - began, *json.loads(done.stdout.splitlines()[-1])
+
+
+def commands(counts: list[int], checkouts: list[Path]) -> None:
+    for count in counts:
+        with tempfile.TemporaryDirectory() as name:
+            folder = Path(name)
+            write_list(folder / "list.txt", count)
+            print(f"{count} classics, two workers, load {os.getloadavg()[0]:.1f}")
+            for age in ("cold", "warm"):
+                for number, checkout in enumerate(checkouts):
+                    cache = folder / str(number)
+                    cache.mkdir(exist_ok=True)
+                    clock, own, crew, memory, worker = typeset(checkout, folder / "list.txt", cache)
+                    print(
+                        f"  {age} {'beside' if number else 'here  '}  {clock:6.1f} s by the clock;  processor time "
+                        f"{own:5.1f} s in charge, {crew:5.1f} s workers;  {memory:.0f} and {worker:.0f} MB",
+                        flush=True,
+                    )
+            base = _child("--once", folder / "list.txt", folder / "0", "6x9-book")["spent"]["replay"]
+            print(f"  a replay of its items takes {base:.1f} s of processor time", flush=True)
+
+
 if __name__ == "__main__":
     match sys.argv[1:]:
-        case ["--warm", name]:
-            known = FileStore(Path(name) / "proofs.sqlite")
-            told = hints_of_all(prove_all(load(Path(name)).entries, store=known), known)
-            print(len(told))
-        case ["--once", name]:
-            print(json.dumps(once(Path(name), FileStore(Path(name) / "proofs.sqlite"))))
-        case counts:
-            main(sorted(map(int, counts)) or [30, 300])
+        case ["--once", book]:
+            print(json.dumps(once(Path(book), FileStore(Path(book) / "proofs.sqlite"))))
+        case ["--once", book, cache, layout]:
+            print(json.dumps(once(Path(book), FileStore(Path(cache) / "proofs.sqlite"), layout)))
+        case ["--classics", *numbers, "--beside", other]:
+            commands([*map(int, numbers)] or [1000], [ROOT, Path(other).resolve()])
+        case ["--classics", *numbers]:
+            commands([*map(int, numbers)] or [1000], [ROOT])
+        case numbers:
+            steps(sorted(map(int, numbers)) or [30, 300])

@@ -26,11 +26,11 @@ sys.path.insert(0, str(ROOT))
 from ortools.sat.python import cp_model
 
 from bookmaker.puzzle.grid import CLASSIC
-from bookmaker.puzzle.puzzle import digits_from
 from bookmaker.solve import prove
 from bookmaker.solve.problem import Problem
 from bookmaker.solve.verdict import NoSolution, Several, Unique, Verdict
 from tests.benchmarks.rival import Build, cp_sat
+from tests.digits import digits_from
 from tests.makers.grow import (
     adds_up,
     cage_layout,

@@ -33,10 +33,10 @@ from bookmaker.grade.follow import follow
 from bookmaker.grade.singles import openings
 from bookmaker.grade.state import State, ground_of, start
 from bookmaker.puzzle.bits import cells_on
-from bookmaker.puzzle.puzzle import classic
 from bookmaker.rules import problem_of
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Solution, Unique
+from tests.digits import classic
 
 FOLDS = 5
 

@@ -16,7 +16,7 @@ ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
 from bookmaker.grade import grade
-from bookmaker.grade.bands import FAMILIES, VERSION, band_of
+from bookmaker.grade.bands import CUTS, VERSION, band_of
 from tests.makers.corpus import corpus
 
 COUNTS = {"classic": 300, "relations": 150, "sums": 150}
@@ -25,7 +25,7 @@ COUNTS = {"classic": 300, "relations": 150, "sums": 150}
 
 def main(most: int) -> None:
     print(f"version {VERSION} in bands.py")
-    for family in FAMILIES:
+    for family in CUTS:
         grades = [grade(puzzle, solution) for puzzle, solution in corpus(family, min(most, COUNTS[family]))]
         efforts = [graded.effort for graded in grades]
         cuts = ", ".join(f"{5 * round(cut / 5)}.0" for cut in quantiles(efforts, n=5))

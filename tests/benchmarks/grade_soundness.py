@@ -23,11 +23,12 @@ ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
 from bookmaker.puzzle.grid import CLASSIC
-from bookmaker.puzzle.puzzle import Puzzle, digits_from
+from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds, problem_of
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Solution, Unique
+from tests.digits import digits_from
 from tests.grade.sound import faults
 from tests.makers.corpus import BACK, corpus
 from tests.makers.grow import empty_grid, needed_givens, random_solution

@@ -21,13 +21,14 @@ sys.path.insert(0, str(ROOT))
 
 from bookmaker.grade import grade
 from bookmaker.puzzle.grid import CLASSIC
-from bookmaker.puzzle.puzzle import Puzzle, digits_from
+from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import problem_of
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Unique
 from tests.benchmarks.engine_speed import natural
 from tests.benchmarks.rival import cp_sat
+from tests.digits import digits_from
 from tests.makers.corpus import corpus
 
 DATA = ROOT.parent / "shared" / "data"

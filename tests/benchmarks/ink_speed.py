@@ -2,19 +2,23 @@
 
     python tests/benchmarks/ink_speed.py [COPIES]
 
-The demo book is composed once; its pages, COPIES times over (default 10), are drawn as PDF and inspected. SVG and PNG
-are drawn once a page. Processor time.
+The demo book is composed once; its pages, COPIES times over (default 10), are drawn as PDF and inspected. SVG and
+pictures of pixels are drawn once a page. Processor time.
 """
 
 from __future__ import annotations
 
 import resource
 import sys
-from collections.abc import Callable
+from collections import deque
+from collections.abc import Callable, Iterator
 from dataclasses import replace
+from functools import partial
 from pathlib import Path
 from time import process_time
 from typing import TypeVar
+
+from PIL import Image as Raster
 
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
@@ -22,7 +26,7 @@ sys.path.insert(0, str(ROOT))
 from bookmaker.book import make_book
 from bookmaker.display.items import Document, Group, Item, Link
 from bookmaker.ink.pdf import pdf_bytes
-from bookmaker.ink.png import png_bytes
+from bookmaker.ink.pixels import page_pictures, png_bytes
 from bookmaker.ink.svg import svg_text
 from bookmaker.layout import compose, load_layout
 from bookmaker.manifest import load
@@ -46,6 +50,15 @@ def without_links(items: tuple[Item, ...]) -> tuple[Item, ...]:
     return tuple(replace(item, items=without_links(item.items)) if isinstance(item, Group) else item for item in kept)
 
 
+def _drained(drawn: Callable[[], Iterator[Raster.Image]]) -> None:
+    deque(drawn(), maxlen=0)
+
+
+def _packed(drawn: Callable[[], Iterator[Raster.Image]], dpi: int) -> None:
+    for one in drawn():
+        png_bytes(one, dpi)
+
+
 def main(copies: int) -> None:
     proofs = prove_all((manifest := load(ROOT / "demo_book")).entries)
     book = compose(make_book(manifest, proofs), load_layout("a4-book"))
@@ -55,8 +68,11 @@ def main(copies: int) -> None:
     file = timed("PDF", len(pages), lambda: pdf_bytes(Document("t", "", "", pages)))
     timed("preflight", len(pages), lambda: inspect(file, "book.pdf", proofs))
     timed("SVG", len(book.pages), lambda: [svg_text(page) for page in book.pages])
-    for dpi in (40, 150):
-        timed(f"PNG {dpi} dpi", len(book.pages), lambda: [png_bytes(page, dpi) for page in book.pages])  # noqa: B023
+    printed = pdf_bytes(book)
+    for dpi in (40, 150, 300):
+        drawn = partial(page_pictures, printed, dpi)
+        timed(f"{dpi} dpi", len(book.pages), partial(_drained, drawn))
+        timed("  and PNG", len(book.pages), partial(_packed, drawn, dpi))
     once = len(pdf_bytes(book)) / 1000
     print(f"file size    {len(file) / len(pages) / 1000:8.2f} kB a page, {once:.0f} kB for the book once")
     print(f"peak memory  {resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1000:8.0f} MB")

@@ -93,7 +93,7 @@ def is_oldest(python: str) -> bool:
 def oldest() -> Iterator[str]:
     """Each declared dependency at its lowest version, as a line of constraints."""
     for line in _project()["dependencies"]:
-        name, version = re.match(r"([\w-]+)>=([\d.]+)", line).groups()
+        name, version = re.fullmatch(r"([\w-]+)>=([\d.]+)(?:,<[\d.]+)?", line).groups()
         yield f"{name}=={version}"
 
 

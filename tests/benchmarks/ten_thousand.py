@@ -31,13 +31,14 @@ from bookmaker.manifest.model import Entry, Manifest
 from bookmaker.preflight import PrintedGrid, inspect
 from bookmaker.proof import Proof
 from bookmaker.puzzle.grid import CLASSIC, boxed_grid
-from bookmaker.puzzle.puzzle import Puzzle, digits_from
+from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds, problem_of
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
 from bookmaker.solve import prove
 from bookmaker.solve.problem import Problem
 from bookmaker.solve.verdict import Several, Solution, Unique
 from bookmaker.trouble import Place
+from tests.digits import digits_from
 from tests.layout.sample_book import sample_manifest
 from tests.makers.grow import with_givens
 from tests.rules.grids import random_solution

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 import re
 import sqlite3
+from collections.abc import Sequence
 from pathlib import Path
 
 import pytest
 
 import bookmaker.book.kepthints as room
 from bookmaker.book.hints import hints_of
-from bookmaker.book.kepthints import CODE_THAT_WORDS, hint_key, hints_of_all
+from bookmaker.book.kepthints import CODE_THAT_WORDS, hint_key, with_hints
 from bookmaker.book.model import Hints
 from bookmaker.proof.cache import ROOMS_THAT_MATTER, FileStore
 from bookmaker.proof.model import Proof
@@ -18,6 +19,12 @@ from tests.cli.running import run
 from tests.tell.stories import EASY, HARDER, MIRRORED, demo_entries, demo_proof, proof_of
 
 HOME = Path(room.__file__).resolve().parents[1]
+
+
+def hints_of_all(proofs: Sequence[Proof], store: FileStore) -> list[Hints | None]:
+    told = [*with_hints(proofs, store)]
+    assert [proof for proof, _ in told] == list(proofs)
+    return [hints for _, hints in told]
 
 
 @pytest.fixture

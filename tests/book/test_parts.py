@@ -88,4 +88,4 @@ def test_note_pages_make_the_count_fit_the_fold(fold: int) -> None:
     plain = compose(replace(book, publication=replace(book.publication, fold=1)), load_layout("a5-book")).pages
     assert len(pages) % fold == 0
     assert 0 <= len(pages) - len(plain) < fold
-    assert pages[: len(plain)] == plain
+    assert pages[: len(plain)] == tuple(plain)

@@ -77,8 +77,8 @@ def test_contact_sheet(folder: Path, tmp_path: Path) -> None:
     result = run("typeset", folder, "--out", tmp_path, "--contact")
     assert result.exit_code == 0, result.output
     assert sorted(path.name for path in tmp_path.iterdir()) == ["book.pdf", "contact.png", "key.pdf"]
-    # pages of 119 points, four pairs of them across, 14 between the pairs: at 150 dots an inch
-    assert Raster.open(tmp_path / "contact.png").width == pytest.approx((8 * 119.06 + 5 * 14) / 72 * 150, abs=1)
+    # pages of A4 at 30 pixels an inch, four pairs of them across, 29 pixels between the pairs
+    assert Raster.open(tmp_path / "contact.png").width == 8 * 249 + 5 * 29
     assert not (folder / "printed" / "contact.png").exists()
 
 

@@ -9,12 +9,12 @@ from bookmaker.grade.effort import WEIGHTS, Practice
 from bookmaker.grade.solvers import mean_looks, solvers
 from bookmaker.grade.state import ground_of, start
 from bookmaker.puzzle.grid import CLASSIC
-from bookmaker.puzzle.puzzle import classic
 from bookmaker.rules import problem_of
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Unique
 from bookmaker.symmetry.labels import labels
 from bookmaker.trace.rounds import rounds
+from tests.digits import classic
 from tests.published import SEVENTEEN
 
 

@@ -14,7 +14,7 @@ from bookmaker.grade.notes import notes_of, repair_sentences, sentences
 from bookmaker.grade.repair import repair
 from bookmaker.grade.shapes import needless_givens, shapes_of
 from bookmaker.puzzle.grid import CLASSIC, boxed_grid
-from bookmaker.puzzle.puzzle import Puzzle, classic, digits_from
+from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.reasons import Reason, Rung
 from bookmaker.reasons.singles import FromProof
 from bookmaker.rules import problem_of
@@ -26,6 +26,7 @@ from bookmaker.rules.parity import Parity
 from bookmaker.rules.thermometer import Thermometer
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Solution, Unique
+from tests.digits import classic, digits_from
 from tests.makers.grow import needed_givens, random_solution, rising_chains
 from tests.published import SEVENTEEN, WORKED
 

@@ -8,7 +8,7 @@ import pytest
 
 from bookmaker.grade import grade
 from bookmaker.puzzle.grid import CLASSIC
-from bookmaker.puzzle.puzzle import Puzzle, classic
+from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import problem_of
 from bookmaker.rules.cage import Cage
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
@@ -17,6 +17,7 @@ from bookmaker.solve import prove
 from bookmaker.solve.verdict import Unique
 from bookmaker.symmetry.labels import labels
 from bookmaker.symmetry.moves import TURNS
+from tests.digits import classic
 from tests.grade.turns import draw, turn
 from tests.makers.corpus import corpus
 from tests.published import SEVENTEEN

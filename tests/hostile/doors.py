@@ -13,7 +13,6 @@ from bookmaker.archive.intake import take_in
 from bookmaker.archive.workbook import workbook_bytes
 from bookmaker.assemble.brief import make_plan, open_brief
 from bookmaker.assemble.choose import choose
-from bookmaker.display.dump import dump
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.layout import compose, load_layout
 from bookmaker.layout.specfile import read_layout
@@ -28,6 +27,7 @@ from bookmaker.trouble import BookTroubles, Desk, Place
 from bookmaker.typeface import Typeface, font_files
 from tests.assemble.pools import pool
 from tests.cli.running import run
+from tests.dump import dump
 from tests.layout.sample_book import picked, sample_proofs
 from tests.manifest.test_hostile import try_book
 

@@ -118,8 +118,7 @@ def test_a_pdf_that_unpacks_beyond_measure_is_refused() -> None:
         b"4 0 obj<</Length " + str(len(packed)).encode() + b"/Filter/FlateDecode>>stream\n" + packed + b"\n"
         b"endstream endobj\ntrailer<</Root 1 0 R>>\n"
     )
-    (trouble,) = inspect(bomb, "bomb.pdf").troubles
-    assert trouble.code == "unreadable"
+    assert "damaged" in [trouble.code for trouble in inspect(bomb, "bomb.pdf").troubles]
 
 
 def test_a_pdf_packed_in_an_unknown_way_is_refused() -> None:
@@ -127,5 +126,4 @@ def test_a_pdf_packed_in_an_unknown_way_is_refused() -> None:
     whole = doors.pdfs()[0]
     harmed = whole.replace(b"/FlateDecode", b"/XlateDecode")
     assert harmed != whole
-    (trouble,) = inspect(harmed, "odd.pdf").troubles
-    assert trouble.code == "unreadable"
+    assert "damaged" in [trouble.code for trouble in inspect(harmed, "odd.pdf").troubles]

@@ -12,9 +12,10 @@ import pytest
 from pypdf import PdfReader
 from pypdf.generic import ContentStream
 
-from bookmaker.display.items import Anchor, Bookmark, Document, Group, Item, Link, Page, Rect, Text
+from bookmaker.display.items import Anchor, Bookmark, Document, Group, Item, Link, Page, Rect, Stroke, Text
 from bookmaker.ink.content import number
-from bookmaker.ink.pdf import pdf_bytes
+from bookmaker.ink.pdf import pdf_bytes, write_pdf
+from bookmaker.layout.drawing import Pages
 from bookmaker.layout.setting.fonts import FontBook
 from tests.ink.specimen import document, specimen
 
@@ -142,8 +143,8 @@ def test_named_destinations(reader: PdfReader) -> None:
 
 def test_links_have_no_border_and_lead_to_pages(reader: PdfReader) -> None:
     links = [note.get_object() for note in reader.pages[0]["/Annots"]]
-    pages = {page.indirect_reference.idnum: index for index, page in enumerate(reader.pages) if page.indirect_reference}
-    assert [pages[link["/Dest"][0].idnum] for link in links] == [1, 0]
+    places = reader.named_destinations
+    assert [reader.get_destination_page_number(places[link["/Dest"]]) for link in links] == [1, 0]
     assert all(list(link["/Border"]) == [0, 0, 0] for link in links)
     assert [float(edge) for edge in links[1]["/Rect"]] == [20, 140, 120, 160]
 
@@ -156,6 +157,32 @@ def test_a_link_that_leads_nowhere_is_refused() -> None:
         pdf_bytes(Document("t", "", "", (replace(page, items=()),), (Bookmark("x", "lost"),)))
     with pytest.raises(ValueError, match="twice: here"):
         pdf_bytes(Document("t", "", "", (replace(page, items=(), anchors=page.anchors * 2),)))
+
+
+def test_pages_are_written_as_they_come_and_let_go() -> None:
+    alive: set[int] = set()
+    most = []
+
+    class Watched(Page):
+        def __del__(self) -> None:
+            alive.discard(id(self))
+
+    def draw(at: int) -> Page:
+        items = (Text(10, 20, f"page {at}", "sans", 9), Rect(10, 30, 20, 20, Stroke(1)))
+        page = Watched(100, 100, items, str(at + 1), (Anchor(f"page {at}", 0, 0),))
+        alive.add(id(page))
+        most.append((len(alive), stream.tell()))
+        return page
+
+    stream = BytesIO()
+    seen: list[tuple[int, int]] = []
+    write_pdf(Document("t", "", "", Pages(40, draw)), stream, watch=lambda done, of: seen.append((done, of)))
+    assert max(count for count, _ in most) <= 2
+    places = [place for _, place in most]
+    assert places == sorted(places) and len(set(places)) == 40  # each page is in the file before the next is drawn
+    assert seen == [(number, 40) for number in range(1, 41)]
+    kept = pdf_bytes(Document("t", "", "", tuple(Pages(40, draw))))
+    assert kept == stream.getvalue()
 
 
 def test_text_is_found_in_reading_order(made: bytes, reader: PdfReader) -> None:

@@ -16,7 +16,6 @@ from PIL import Image
 from bookmaker.book.model import Book
 from bookmaker.display.items import Group, Item, Page, Rect, Text
 from bookmaker.ink.pdf import pdf_bytes
-from bookmaker.ink.png import page_picture
 from bookmaker.layout import compose, compose_cover, layout_names, load_layout, press_sheets
 from bookmaker.layout.art.codes import MODULE, barcode
 from bookmaker.layout.art.titleart import title_art
@@ -27,6 +26,7 @@ from bookmaker.manifest.markup import Run
 from bookmaker.manifest.pictures import Picture
 from bookmaker.manifest.publication import Cover
 from bookmaker.trouble import BookTroubles, Place
+from tests.ink.drawn import picture
 from tests.layout.flat import flat
 from tests.layout.sample_book import full_book, picked
 
@@ -45,7 +45,7 @@ def covered(cover: Cover) -> Book:
 
 
 def codes_on(page: Page) -> dict[str, str]:
-    found = zxingcpp.read_barcodes(page_picture(page, 300))
+    found = zxingcpp.read_barcodes(picture(page, 300))
     return {str(code.format): code.text for code in found}
 
 

@@ -10,8 +10,8 @@ from pathlib import Path
 
 import pytest
 
-from bookmaker.display.dump import dump
 from bookmaker.layout import compose_key, load_layout
+from tests.dump import dump
 from tests.layout.pinned import PINNED, pinned_book, pinned_document
 
 GOLDEN = Path(__file__).parent / "golden"

@@ -1,5 +1,6 @@
 from __future__ import annotations
 
+from collections.abc import Sequence
 from io import BytesIO
 from typing import Any
 
@@ -17,7 +18,7 @@ from tests.layout.sample_book import picked, sample_proofs
 A4 = load_layout("a4-handout")
 
 
-def sheets(*ids: str) -> tuple[Page, ...]:
+def sheets(*ids: str) -> Sequence[Page]:
     return compose_handout(picked(*ids), A4).pages
 
 

@@ -76,7 +76,7 @@ def unproven(file: Path) -> Book:
 def test_a_hidden_mark_is_a_trouble_at_its_rule(make, layout: str, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
     book = unproven(crowded_book(tmp_path))
     with pytest.raises(BookTroubles) as caught:
-        make(book, load_layout(layout))
+        list(make(book, load_layout(layout)).pages)
     lines = (tmp_path / "book.yaml").read_text(encoding="utf-8").splitlines()
     for trouble in caught.value.troubles:
         assert trouble.code == "mark-hidden"

@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 
 from bookmaker.book.model import BookPuzzle, Credits, HintPages, Hints, Index, IndexEntry, IndexGroup
 from bookmaker.book.wording import HINT_LEVELS, HINTS, HINTS_NOTE
-from bookmaker.display.items import Document, Page, Rect, Text
+from bookmaker.display.items import Page, Rect, Text
 from bookmaker.layout import Layout, compose, layout_names, load_layout
 from bookmaker.layout.pages.credits import credits_leaves
 from bookmaker.layout.pages.hints import hint_leaves
@@ -177,12 +177,10 @@ def test_no_crib_ends_in_a_few_lines_and_a_picture() -> None:
 @pytest.mark.parametrize("name", BOOKS)
 def test_no_part_of_the_sample_ends_in_a_few_lines(name: str) -> None:
     layout = load_layout(name)
-    made: Document = compose(full_book(), layout)
+    made = tuple(compose(full_book(), layout).pages)
     named = ("contents", "foreword", "guide", "primer", "hints 1", "hints 2", "hints 3", "keys", "credits", "index")
-    starts = [
-        at for at, page in enumerate(made.pages) if any(a.name in (*named, "chapter 1", "notes") for a in page.anchors)
-    ]
-    for start, end in zip(starts, [*starts[1:], len(made.pages)], strict=True):
-        *_, last = (page for page in made.pages[start:end] if page is made.pages[start] or len(flat(page)) > 3)
-        if last is not made.pages[start] and not any(anchor.name.startswith("puzzle") for anchor in last.anchors):
+    starts = [at for at, page in enumerate(made) if any(a.name in (*named, "chapter 1", "notes") for a in page.anchors)]
+    for start, end in zip(starts, [*starts[1:], len(made)], strict=True):
+        *_, last = (page for page in made[start:end] if page is made[start] or len(flat(page)) > 3)
+        if last is not made[start] and not any(anchor.name.startswith("puzzle") for anchor in last.anchors):
             assert share(last, layout) > LEAST - layout.line / layout.depth, start

@@ -10,17 +10,13 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import replace
 from functools import cache
-from io import BytesIO
 from itertools import combinations, pairwise, product
 
-import pypdfium2
 import pytest
 from PIL import Image as Raster
 from PIL import ImageChops, ImageFilter
 
 from bookmaker.display.items import Group, Item, Line, Page, Path, Rect, Stroke, Text
-from bookmaker.ink.pdf import pdf_bytes
-from bookmaker.ink.png import page_picture
 from bookmaker.layout.art.gridart import frame_for, grid_lines
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.sheets.chart import compose_chart
@@ -29,6 +25,7 @@ from bookmaker.placed import Table
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.rules import kinds
 from bookmaker.trouble import Desk
+from tests.ink.drawn import pictures
 from tests.layout.flat import flat
 
 DPI = 150
@@ -36,6 +33,9 @@ PIXEL = 72 / DPI
 
 LEAST = mm(6.5)
 """The smallest cells of any layout."""
+
+FINER = 4
+"""Copies are scaled down from pictures so many times as fine, for a pixel is the thinnest line that PDFium draws."""
 
 HALF = 128
 """Darker than this is black."""
@@ -74,11 +74,24 @@ def marks_of_kind(kind: str, cell: float = LEAST) -> list[Item]:
 DRAWN = [kind for kind, rule in kinds().items() if rule.sample() is not None]
 
 
-def copied(items: Iterable[Item], dx: float = 0.0, dy: float = 0.0, level: int = HALF) -> Raster.Image:
-    """A copy, white where the paper is black, the items moved by parts of a pixel."""
+def copies(drawn: Iterable[Iterable[Item]], level: int = HALF) -> Iterator[Raster.Image]:
+    """Copies of several drawings, white where the paper is black."""
     side = 9 * LEAST + 2 * EDGE
-    page = Page(side, side, (Group(tuple(items), EDGE + dx * PIXEL, EDGE + dy * PIXEL),), "")
-    return page_picture(page, DPI).point(lambda value: 255 if value < level else 0)
+    pages = [Page(side, side, (Group(tuple(items), EDGE, EDGE),), "") for items in drawn]
+    for picture in pictures(pages, DPI * FINER):
+        yield picture.reduce(FINER).point(lambda value: 255 if value < level else 0)
+
+
+def copied(items: Iterable[Item]) -> Raster.Image:
+    """A copy of one drawing."""
+    (copy,) = copies([items])
+    return copy
+
+
+def shifted(items: Iterable[Item]) -> list[tuple[Item, ...]]:
+    """The items moved by parts of a pixel, in all ways."""
+    held = tuple(items)
+    return [(Group(held, dx * PIXEL, dy * PIXEL),) for dx, dy in product(SHIFTS, SHIFTS)]
 
 
 def area(picture: Raster.Image) -> int:
@@ -109,9 +122,8 @@ def in_black(items: Iterable[Item]) -> Iterator[Item]:
 def kept(items: list[Item]) -> float:
     """The least share, over all shifts, of what was meant that the copy has within a pixel."""
     shares = []
-    for dx, dy in product(SHIFTS, SHIFTS):
-        meant = copied(in_black(items), dx, dy, level=192)
-        near = copied(items, dx, dy).filter(ImageFilter.MaxFilter(3))
+    for meant, copy in zip(copies(shifted(in_black(items)), level=192), copies(shifted(items)), strict=True):
+        near = copy.filter(ImageFilter.MaxFilter(3))
         shares.append(area(ImageChops.multiply(meant, near)) / area(meant))
     return min(shares)
 
@@ -139,8 +151,7 @@ def test_marks_too_pale_or_too_thin_are_found_out(kind: str, spoilt: Callable[[l
 
 
 def test_lines_between_cells_are_whole_in_a_copy() -> None:
-    for dx, dy in product(SHIFTS, SHIFTS):
-        copy = copied(grid_lines(CLASSIC, LEAST)[:1], dx, dy)
+    for copy in copies(shifted(grid_lines(CLASSIC, LEAST)[:1])):
         left, top, right, bottom = copy.getbbox() or (0, 0, 0, 0)
         assert min(right - left, bottom - top) >= 9 * LEAST / PIXEL - 2
         middle = round((EDGE + LEAST / 2) / PIXEL)  # halfway between two lines
@@ -202,21 +213,17 @@ def test_marks_that_differ_in_their_ground_alone_are_found_out() -> None:
 
 
 def test_the_chart_printed_and_copied_still_shows_every_mark() -> None:
-    """The same through a PDF and another program's eyes, at the size of a printed grid."""
+    """The same at the size of a printed grid, beside words and other marks."""
     chart = compose_chart()
-    with pypdfium2.PdfDocument(BytesIO(pdf_bytes(chart))) as pdf:
-        copies = [
-            page.render(scale=DPI / 72, grayscale=True).to_pil().point(lambda value: 255 if value < HALF else 0)
-            for page in pdf
-        ]
     shown = set()
-    for page, copy in zip(chart.pages, copies, strict=True):
+    for page, picture in zip(chart.pages, pictures(chart.pages, DPI * FINER), strict=True):
+        copy = picture.reduce(FINER).point(lambda value: 255 if value < HALF else 0)
         for one in flat(page):
             kind = next((name.removeprefix("sample ") for name in one.names if name.startswith("sample ")), "")
             if kind and isinstance(one.item, Group):
                 left, top, right, bottom = (round(value / PIXEL) for value in one.box)
                 black = area(copy.crop((left, top, right, bottom)))
-                meant = area(copied(in_black(marks_of_kind(kind, mm(8.5))), level=192))
-                assert black >= 0.5 * meant, kind
+                (whole,) = copies([in_black(marks_of_kind(kind, mm(8.5)))], level=192)
+                assert black >= 0.5 * area(whole), kind
                 shown.add(kind)
     assert shown == set(DRAWN)

@@ -5,8 +5,8 @@ The PDF is rendered by PDFium at four times the resolution of the kept picture a
 on how it smooths edges. Two things must agree, both measured on these pages before they were chosen:
 
 - blurred by a pixel, at most `SPOTS` pixels differ by more than `SHARP` of 255 levels. The same page moved by a tenth
-  of a pixel, or drawn by `ink.png`, has up to 9 such pixels; without one crop mark of 0.25 points it has 18, and with
-  a line of two short words moved by a point it has 33;
+  of a pixel has up to 6 such pixels, scaled down from a finer picture none; without one crop mark of 0.25 points it has
+  18, and with a line of two short words moved by a point it has 33;
 - no square of nine by nine pixels differs by more than `BROAD` levels on average: that is for light grounds, whose
   edges are faint. Smoothing makes up to 25; the light ground of a crib, 12 % black, is 31.
 
@@ -20,18 +20,15 @@ import os
 from collections.abc import Callable, Iterator
 from dataclasses import replace
 from functools import cache
-from io import BytesIO
 from pathlib import Path
 
-import pypdfium2
 import pytest
 from PIL import Image as Raster
 from PIL import ImageChops, ImageFilter
 
-from bookmaker.display.items import Document, Group, Item, Line, Link, Page, Rect, Text
+from bookmaker.display.items import Group, Item, Line, Page, Rect, Text
 from bookmaker.display.items import Path as Shape
-from bookmaker.ink.pdf import pdf_bytes
-from bookmaker.ink.png import page_picture
+from tests.ink.drawn import picture
 from tests.layout.pinned import PINNED
 
 KEPT = Path(__file__).parent / "golden" / "rendered"
@@ -46,23 +43,12 @@ Found = tuple[Item, tuple[str, ...]]
 
 @cache
 def page_of(name: str) -> Page:
-    """The page without its links, which draw nothing and lead to pages that are not here."""
-    page = PINNED[name]().pages[0]
-    return replace(page, items=tuple(without_links(page.items)))
+    return PINNED[name]().pages[0]
 
 
-def without_links(items: tuple[Item, ...]) -> Iterator[Item]:
-    for item in items:
-        if isinstance(item, Group):
-            yield replace(item, items=tuple(without_links(item.items)))
-        elif not isinstance(item, Link):
-            yield item
-
-
-def rendered(page: Page) -> Raster.Image:
+def rendered(page: Page, finer: int = FINER) -> Raster.Image:
     """The page's PDF as grey pixels."""
-    with pypdfium2.PdfDocument(BytesIO(pdf_bytes(Document("", "", "", (page,))))) as pdf:
-        return pdf[0].render(scale=DPI / 72 * FINER, grayscale=True).to_pil().convert("L").reduce(FINER)
+    return picture(page, DPI * finer).reduce(finer)
 
 
 @cache
@@ -104,12 +90,11 @@ def test_no_kept_picture_is_left_over_and_all_are_small() -> None:
 
 @pytest.mark.parametrize("name", NAMES)
 def test_edges_smoothed_otherwise_pass(name: str) -> None:
-    """The page a tenth of a pixel to the right and down, and as another program draws it."""
+    """The page a tenth of a pixel to the right and down, and scaled down from a finer picture."""
     page = page_of(name)
     tenth = 0.1 * 72 / DPI
     assert differences(rendered(replace(page, items=(Group(page.items, tenth, tenth),))), drawn(name)) == []
-    picture = page_picture(page, DPI * FINER).reduce(FINER)
-    assert differences(picture.crop((0, 0, *drawn(name).size)), drawn(name)) == []
+    assert differences(rendered(page, FINER + 2), drawn(name)) == []
 
 
 def items_of(items: tuple[Item, ...], names: tuple[str, ...] = ()) -> Iterator[Found]:

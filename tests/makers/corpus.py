@@ -11,7 +11,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from random import Random
 
-from bookmaker.grade.bands import FAMILIES
+from bookmaker.grade.bands import CUTS
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import problem_of
@@ -49,4 +49,4 @@ def _rules(family: str, solution: Solution, rng: Random) -> tuple[Rule, ...]:
             layout = [cage for cage in cage_layout(CLASSIC, solution, rng, (2, 3, 4)) if len(cage) > 1]
             cages = rng.sample(layout, rng.randint(8, 12))
             return (Cage(tuple((cage, sum(solution[cell] for cell in cage)) for cage in cages)),)
-    raise ValueError(f"no family “{family}”; there are {', '.join(FAMILIES)}")
+    raise ValueError(f"no family “{family}”; there are {', '.join(CUTS)}")

@@ -10,8 +10,8 @@ from bookmaker.manifest import load
 from bookmaker.manifest.dates import When
 from bookmaker.manifest.model import BAND_NAMES, Chapter
 from bookmaker.puzzle.grid import CLASSIC, boxed_grid
-from bookmaker.puzzle.puzzle import digits_from
 from bookmaker.rules.thermometer import Thermometer
+from tests.digits import digits_from
 from tests.manifest.books import GIVENS, HEAD, read, troubles_of, write
 
 FULL = """\

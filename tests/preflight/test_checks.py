@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from io import BytesIO
+from pathlib import Path
 
+import pikepdf
 import pytest
 from PIL import Image as Raster
 from pypdf import PdfReader, PdfWriter
@@ -14,6 +16,7 @@ from reportlab.pdfgen.canvas import Canvas
 from bookmaker.display.items import Document, Image, Item, Line, Page, Rect, Stroke, Text
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.preflight import inspect
+from bookmaker.proof.crew import processes
 
 SOUND = (Text(50, 60, "Sound", "serif", 12), Rect(40, 80, 60, 60, Stroke(0.5), 0.9))
 
@@ -92,7 +95,7 @@ def test_a_coloured_picture() -> None:
     file = by_hand(lambda canvas: canvas.drawImage(picture, 50, 50, 72, 72))
     assert found(file) == [("colour", "page 1: a picture is in DeviceRGB")]
     inline = "q 0.2 0 0 0.2 50 50 cm BI /W 1 /H 1 /BPC 8 /CS /RGB /F /AHx ID ff0000> EI Q"
-    assert found(by_hand(lambda canvas: canvas.addLiteral(inline))) == [("colour", "page 1: a picture is in RGB")]
+    assert found(by_hand(lambda canvas: canvas.addLiteral(inline))) == [("colour", "page 1: a picture is in DeviceRGB")]
 
 
 def test_hairlines() -> None:
@@ -171,5 +174,48 @@ def test_files_that_cannot_be_read(content: bytes) -> None:
     assert not report.sound and not report.pages
 
 
+def locked(user: str = "") -> bytes:
+    file = BytesIO()
+    with pikepdf.open(BytesIO(book())) as pdf:
+        pdf.save(file, encryption=pikepdf.Encryption(R=6, owner="open sesame", user=user))
+    return file.getvalue()
+
+
+def test_a_file_that_opens_only_with_a_password() -> None:
+    (trouble,) = inspect(locked(user="barley"), "book.pdf").troubles
+    assert (trouble.code, trouble.text) == ("protected", "the file is protected, and opens only with a password")
+    assert "save it without protection" in trouble.hint
+
+
+def test_a_file_that_may_be_read_but_not_changed_is_read() -> None:
+    """Packed with AES of 256 bits (ISO 32000-2, 7.6.2), which everybody may open."""
+    assert found(locked()) == [("protected", "the file is protected")]
+
+
+def test_damage_is_named_where_it_is() -> None:
+    file = BytesIO()
+    with pikepdf.open(BytesIO(book())) as pdf:
+        pdf.pages[1].Contents = pdf.make_stream(b"q 1 0 0 1 0 (never closed")
+        pdf.pages[2].Contents = pdf.make_stream(b"BI 1 EI")
+        pdf.save(file)
+    said = ("damaged", "pages 2–3: not all that is printed on it can be read")
+    assert found(file.getvalue()) == [said]
+    assert ("damaged", "the file is damaged") in found(book()[:-200])
+
+
 def test_only_folded_sheets_need_a_multiple_of_four() -> None:
     assert inspect(book(pages=7), "book.pdf", folded=False).troubles == ()
+
+
+def test_pages_shared_among_workers_are_seen_as_by_one(tmp_path: Path) -> None:
+    faulty = (Line((50, 50), (60, 50), Stroke(0.1)), Text(2, 60, "x", "sans", 9))
+    pages = tuple(Page(200, 200, (*SOUND, *(faulty if at % 50 == 7 else ())), str(at)) for at in range(1, 201))
+    file = tmp_path / "book.pdf"
+    file.write_bytes(pdf_bytes(Document("A title", "", "", pages)))
+    watched: list[tuple[int, int]] = []
+    with processes(2) as crew:
+        shared = inspect(file, "book.pdf", crew=crew, watch=lambda done, of: watched.append((done, of)))
+    alone = inspect(file.read_bytes(), "book.pdf")
+    assert shared == alone and len(alone.troubles) == 2
+    assert "pages 7, 57, 107, 157: " in alone.troubles[0].text
+    assert watched == [(64, 200), (128, 200), (192, 200), (200, 200)]

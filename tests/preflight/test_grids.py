@@ -15,10 +15,11 @@ from bookmaker.manifest.model import Entry
 from bookmaker.preflight import PrintedGrid, inspect
 from bookmaker.proof import Proof, prove_entry
 from bookmaker.puzzle.grid import CLASSIC, SYMBOLS, boxed_grid, irregular_grid
-from bookmaker.puzzle.puzzle import Puzzle, digits_from
+from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds
 from bookmaker.solve.verdict import Several, Unique
 from bookmaker.trouble import Place
+from tests.digits import digits_from
 from tests.published import PULP_SOLVED, WORKED
 from tests.rules.harness import sound_entry
 

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from io import BytesIO
+from itertools import pairwise
 
 import pdfplumber
+import pikepdf
 import pytest
 from pypdf import PageObject, PdfReader, PdfWriter, Transformation
-from pypdf.generic import DictionaryObject, NameObject, StreamObject
 
 from bookmaker.display.items import Document, Group, Item, Line, Page, Rect, Stroke, Text
 from bookmaker.ink.pdf import pdf_bytes
@@ -23,7 +24,24 @@ def printed(*items: Item) -> bytes:
 
 
 def seen(file: bytes) -> list[Painted]:
-    return list(painted(PdfReader(BytesIO(file)).pages[0]))
+    with pikepdf.open(BytesIO(file)) as pdf:
+        return list(painted(pdf.pages[0]))
+
+
+def painted_by(content: bytes, **forms: bytes) -> list[Painted]:
+    """What a page with this content paints; “/F1” is Helvetica, and it may draw the forms by their names."""
+    with pikepdf.new() as pdf:
+        page = pdf.add_blank_page(page_size=(100, 100))
+        helvetica = pikepdf.Dictionary(
+            Type=pikepdf.Name.Font, Subtype=pikepdf.Name.Type1, BaseFont=pikepdf.Name.Helvetica
+        )
+        drawn = {
+            f"/{name}": pdf.make_stream(form, Type=pikepdf.Name.XObject, Subtype=pikepdf.Name.Form, BBox=[0, 0, 9, 9])
+            for name, form in forms.items()
+        }
+        page.Resources = pikepdf.Dictionary(Font={"/F1": helvetica}, XObject=drawn)
+        page.Contents = pdf.make_stream(content)
+        return list(painted(page))
 
 
 def runs(items: Sequence[Painted]) -> list[Run]:
@@ -33,8 +51,7 @@ def runs(items: Sequence[Painted]) -> list[Run]:
 def test_letters_stand_where_pdfplumber_sees_them() -> None:
     file = pdf_bytes(document())
     theirs = [char for char in pdfplumber.open(BytesIO(file)).pages[0].chars if char["text"] != " "]
-    page = PdfReader(BytesIO(file)).pages[0]
-    level = [run for run in runs(list(painted(page))) if abs(run.matrix[1]) < 0.1 and run.matrix[0] > 0]
+    level = [run for run in runs(seen(file)) if abs(run.matrix[1]) < 0.1 and run.matrix[0] > 0]
     ours = [(letter, run) for run in level for letter in run.setting.letters if letter[0] != " "]
     expected = [char for char in theirs if abs(char["matrix"][1]) < 0.1 and char["matrix"][0] > 0]
     assert len(ours) == len(expected) > 40
@@ -111,16 +128,17 @@ def test_a_line_read_in_one_piece_ends_where_it_would_in_pieces() -> None:
     for line in (b"BT 10 20 Td /F1 10 Tf <41> Tj ET\n", b"BT 10 20 Td /F1 10 Tf [<41>-3 <42>] TJ ET\n"):
         places = []
         for written in (line, line.replace(b"ET", b"% \nET")):
-            writer = PdfWriter()
-            page = writer.add_blank_page(100, 100)
-            helvetica = {"/Type": "/Font", "/Subtype": "/Type1", "/BaseFont": "/Helvetica"}
-            font = DictionaryObject({NameObject(key): NameObject(value) for key, value in helvetica.items()})
-            page[NameObject("/Resources")] = DictionaryObject(
-                {NameObject("/Font"): DictionaryObject({NameObject("/F1"): font})}
-            )
-            stream = StreamObject()
-            stream.set_data(written + b"5 6 Td <41> Tj <41> Tj")
-            page[NameObject("/Contents")] = stream
-            places.append([run.matrix for run in runs(list(painted(page)))])
+            content = written + b"5 6 Td <41> Tj <41> Tj"
+            places.append([run.matrix for run in runs(painted_by(content))])
         assert len(places[0]) == 3 and places[0] == places[1]
         assert places[0][1][4:] == (15, 26)
+
+
+def test_forms_are_followed_but_not_for_ever() -> None:
+    line = b"1 1 m 2 2 l S "
+    assert len(painted_by(b"/A Do /A Do", A=line + b"/B Do", B=line)) == 4
+    with pytest.raises(ValueError, match="too much"):
+        painted_by(b"/A Do", A=b"/A Do")
+    tenfold = {name: b"/%s Do " % following.encode() * 10 for name, following in pairwise("ABCDEFGH")}
+    with pytest.raises(ValueError, match="too much"):
+        painted_by(b"/A Do", **tenfold, H=line)

@@ -1,10 +1,12 @@
-"""Content streams, beside examples of ISO 32000-1 and beside pypdf's own reader."""
+"""Content streams, beside examples of ISO 32000-1 and beside pypdf's reader."""
 
 from __future__ import annotations
 
+from contextlib import suppress
 from io import BytesIO
 from typing import Any
 
+import pikepdf
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -12,21 +14,34 @@ from pypdf import PdfReader
 from pypdf.generic import ByteStringObject, ContentStream, FloatObject, NumberObject, TextStringObject
 
 from bookmaker.ink.pdf import pdf_bytes
-from bookmaker.preflight.tokens import LINES, PATH, line_parts, lines, operations, path_operations
+from bookmaker.preflight.tokens import DAMAGED, LARGEST, LINES, PATH, instructions, operations, path_operations
 from tests.ink.specimen import document
 
 
+def with_content(*streams: bytes) -> pikepdf.Pdf:
+    """A file of one page with this content."""
+    pdf = pikepdf.new()
+    page = pdf.add_blank_page(page_size=(100, 100))
+    page.Contents = pikepdf.Array([pdf.make_stream(stream) for stream in streams])
+    return pdf
+
+
 def spelled(stream: bytes) -> list[tuple[str, list[Any]]]:
+    with with_content(stream) as pdf:
+        return written_out(pdf.pages[0])
+
+
+def written_out(page: pikepdf.Page) -> list[tuple[str, list[Any]]]:
     """All operations, those that come as one written out."""
     found: list[tuple[str, list[Any]]] = []
-    for operator, operands in operations(stream):
+    for operator, operands in operations(instructions(page)):
         if operator == PATH:
             found += [(segment, list(numbers)) for segment, numbers in path_operations(operands[0])]
         elif operator == LINES:
-            for x, y, font, size, shown in lines(operands[0]):
+            for x, y, font, size, shown in operands[0]:
                 named = [("Tf", [font, size])] if font else []
-                parts = list(line_parts(shown))
-                text = ("Tj", parts) if len(parts) == 1 and isinstance(parts[0], bytes) else ("TJ", [parts])
+                parts = list(shown.parts)
+                text = ("TJ", [parts]) if shown.written.endswith(b"TJ") else ("Tj", parts)
                 found += [("BT", []), ("Td", [x, y]), *named, text, ("ET", [])]
         else:
             found.append((operator, operands))
@@ -107,13 +122,16 @@ def test_paths_and_lines_of_text_come_in_one_piece(written: bytes, meant: str) -
 
 def test_inline_images_are_passed_over() -> None:
     stream = b"q BI /W 2 /H 2 /CS /G /BPC 8 ID \x01(EI\x02 EI Q"
-    assert spelled(stream) == [("q", []), ("BI", ["/W", 2, "/H", 2, "/CS", "/G", "/BPC", 8]), ("Q", [])]
+    said = {"/Width": 2, "/Height": 2, "/ColorSpace": "/DeviceGray", "/BitsPerComponent": 8}
+    assert spelled(stream) == [("q", []), ("BI", [said]), ("Q", [])]
+    assert spelled(b"1 w " + stream[2:] + b" 2 w") == [("w", [1]), ("BI", [said]), ("Q", []), ("w", [2])]
 
 
 @settings(derandomize=True, deadline=None, max_examples=200)
 @given(st.binary(max_size=60))
-def test_any_bytes_are_read_to_the_end(noise: bytes) -> None:
-    spelled(noise)
+def test_any_bytes_are_read_or_refused(noise: bytes) -> None:
+    with suppress(*DAMAGED):
+        spelled(noise)
 
 
 @settings(derandomize=True, deadline=None, max_examples=100)
@@ -140,11 +158,25 @@ def plain(value: Any) -> Any:
 
 
 def test_as_pypdf_reads_them() -> None:
-    for page in PdfReader(BytesIO(pdf_bytes(document()))).pages:
-        contents = page.get_contents()
-        assert contents is not None
-        theirs = [
-            (operator.decode(), plain(list(operands)))
-            for operands, operator in ContentStream(contents, None).operations
-        ]
-        assert spelled(contents.get_data()) == theirs
+    file = pdf_bytes(document())
+    with pikepdf.open(BytesIO(file)) as pdf:
+        for page, again in zip(pdf.pages, PdfReader(BytesIO(file)).pages, strict=True):
+            theirs = [
+                (operator.decode(), plain(list(operands)))
+                for operands, operator in ContentStream(again.get_contents(), None).operations
+            ]
+            assert written_out(page) == theirs
+
+
+@pytest.mark.parametrize("parts", [1, 3])
+def test_a_page_of_too_many_bytes_is_refused(parts: int) -> None:
+    streams = [b"0 w " * (LARGEST // 4 // parts + 1)] * parts
+    with with_content(*streams) as pdf, pytest.raises(ValueError, match="million bytes"):
+        instructions(pdf.pages[0])
+
+
+def test_what_cannot_be_taken_apart_is_refused() -> None:
+    """Found by fuzzing: an inline image without its data, an operator in a dictionary."""
+    for stream in (b"BI EI", b"BI 1 EI", b"<< . >> w"):
+        with pytest.raises(DAMAGED):
+            spelled(stream)

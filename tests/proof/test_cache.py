@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import sqlite3
+import sys
 from contextlib import closing
 from dataclasses import replace
 from pathlib import Path
@@ -13,13 +14,14 @@ import pytest
 import bookmaker.proof as room
 from bookmaker.manifest.model import Entry
 from bookmaker.proof import Proof, prove_each
-from bookmaker.proof.cache import FileStore, key_of
+from bookmaker.proof.cache import FileStore, key_of, user_store
 from bookmaker.proof.record import Findings, from_text, to_text
 from bookmaker.puzzle.grid import CLASSIC
-from bookmaker.puzzle.puzzle import Puzzle, digits_from
+from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.verdict import NoSolution, Several, Tally, Undecided, Unique
 from bookmaker.trouble import Place
+from tests.digits import digits_from
 from tests.published import MISPRINT, SEVENTEEN
 
 UNIQUE, SEVERAL = SEVENTEEN, MISPRINT
@@ -160,3 +162,16 @@ def test_records_come_back_as_they_were() -> None:
     for text in ("", "[]", "{}", '{"verdict":["maybe"],"tally":null,"grade":null}', "null", "[" * 100_000):
         with pytest.raises(ValueError):
             from_text(text)
+
+
+@pytest.mark.skipif(sys.platform in ("win32", "darwin"), reason="the folder has another name there")
+def test_the_store_lies_in_the_users_cache_folder(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
+    """XDG Base Directory Specification 0.8; `BOOKMAKER_CACHE` goes before it."""
+    monkeypatch.delenv("BOOKMAKER_CACHE")
+    monkeypatch.delenv("XDG_CACHE_HOME", raising=False)
+    monkeypatch.setenv("HOME", str(tmp_path))
+    assert user_store().file == tmp_path / ".cache" / "bookmaker" / "proofs.sqlite"
+    monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path / "elsewhere"))
+    assert user_store().file == tmp_path / "elsewhere" / "bookmaker" / "proofs.sqlite"
+    monkeypatch.setenv("BOOKMAKER_CACHE", str(tmp_path / "mine"))
+    assert user_store().file == tmp_path / "mine" / "proofs.sqlite"

@@ -16,8 +16,9 @@ from bookmaker.manifest.model import Entry
 from bookmaker.proof import prove_all
 from bookmaker.proof.crew import Alone, in_order, processes
 from bookmaker.puzzle.grid import CLASSIC
-from bookmaker.puzzle.puzzle import Puzzle, digits_from
+from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.trouble import Place
+from tests.digits import digits_from
 from tests.proof.test_cache import NONE, SEVERAL, UNIQUE
 
 

@@ -10,8 +10,9 @@ from bookmaker.manifest.model import Entry
 from bookmaker.proof import prove_all, pulse
 from bookmaker.proof.crew import processes
 from bookmaker.puzzle.grid import CLASSIC
-from bookmaker.puzzle.puzzle import Puzzle, digits_from
+from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.trouble import Place
+from tests.digits import digits_from
 from tests.rules.harness import sound_entry
 
 # From the shared list of hard classics (MIT-licensed notebook collection norvig/pytudes), its first.

@@ -16,7 +16,8 @@ import pytest
 from click.testing import CliRunner, Result
 
 from bookmaker.cli import main
-from bookmaker.puzzle.puzzle import digits_from, digits_text
+from bookmaker.puzzle.puzzle import digits_text
+from tests.digits import digits_from
 from tests.grade.turns import turned
 from tests.proof.test_cache import NONE, SEVERAL, UNIQUE
 

@@ -6,7 +6,8 @@ import networkx as nx
 import pytest
 
 from bookmaker.puzzle.grid import CLASSIC, LARGEST, SMALLEST, USUAL_BOXES, boxed_grid, irregular_grid
-from bookmaker.puzzle.puzzle import classic, digits_from, digits_text
+from bookmaker.puzzle.puzzle import digits_text
+from tests.digits import classic, digits_from
 
 
 def test_peers_are_those_of_the_sudoku_graph() -> None:

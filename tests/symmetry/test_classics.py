@@ -8,13 +8,14 @@ from random import Random
 import pytest
 
 from bookmaker.puzzle.grid import CLASSIC, boxed_grid
-from bookmaker.puzzle.puzzle import Puzzle, classic
+from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import problem_of
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Solution, Unique
 from bookmaker.symmetry import Move, different_givens, keys_of, mapping
 from bookmaker.symmetry.moves import EIGHT, reversed_digits, turned_cells, unmoved_digits, words_of
+from tests.digits import classic
 from tests.grade.turns import turned
 from tests.published import published_lines, shared_lines
 

@@ -9,10 +9,10 @@ from __future__ import annotations
 from random import Random
 
 from bookmaker.puzzle.grid import Grid, boxed_grid
-from bookmaker.puzzle.puzzle import digits_from
 from bookmaker.solve import solutions
 from bookmaker.solve.verdict import Solution
 from bookmaker.symmetry.arrangement import arranged, automorphisms
+from tests.digits import digits_from
 from tests.makers.grow import empty_grid
 
 RAREST = digits_from("142365635412356124214536563241421653")

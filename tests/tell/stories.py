@@ -11,10 +11,11 @@ from bookmaker.manifest.model import Entry
 from bookmaker.proof import prove_entry
 from bookmaker.proof.model import Proof
 from bookmaker.puzzle.grid import CLASSIC, boxed_grid
-from bookmaker.puzzle.puzzle import Puzzle, digits_from
+from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules.common.contract import Rule
 from bookmaker.rules.thermometer import Thermometer
 from bookmaker.trouble import Place
+from tests.digits import digits_from
 
 # Grown by this project's makers; the last turns into itself by a half turn with each digit taken from 10.
 EASY = ".89..41...4...63..3....5.4.87...2..4...6.8...2..5...87.2.9....6..74...1...82..59."

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import replace
+from functools import partial
 
 from bookmaker.book.model import (
     Book,
@@ -21,7 +22,7 @@ from bookmaker.book.model import (
 from bookmaker.display.items import Group, Item, Text
 from bookmaker.layout.art.ridge import ridge
 from bookmaker.layout.pages.parts import flowing, heading, number_before
-from bookmaker.layout.setting.text import DROP, PageNumber, Row, cut, width
+from bookmaker.layout.setting.text import DROP, Later, PageNumber, Row, cut, width
 from bookmaker.layout.sheet import Leaf
 from bookmaker.layout.spec import Layout, Type
 
@@ -57,7 +58,7 @@ def contents_leaves(part: Contents, book: Book, layout: Layout) -> list[Leaf]:
 def _chapter(chapter: Chapter, layout: Layout) -> Iterator[Row]:
     """A chapter's lines; they stay together unless they would fill more than a third of a page."""
     lines = [*_section_line(chapter.title, f"chapter {chapter.number}", layout)] if chapter.title else []
-    lines += [_puzzle_line(puzzle, layout) for puzzle in chapter.puzzles]
+    lines += [Row(layout.line, Later(partial(_puzzle_line, puzzle, layout))) for puzzle in chapter.puzzles]
     short = len(lines) * layout.line < layout.depth / 3
     for at, line in enumerate(lines, start=1):
         yield replace(line, tied=at < len(lines) and (short or at <= 2 or at == len(lines) - 1))
@@ -72,21 +73,18 @@ def _section_line(title: str, target: str, layout: Layout) -> Iterator[Row]:
     yield Row(layout.line, (Text(left, base, words, bold.font, bold.size), number), tied=True)
 
 
-def _puzzle_line(puzzle: BookPuzzle, layout: Layout) -> Row:
+def _puzzle_line(puzzle: BookPuzzle, layout: Layout) -> Iterator[Item | PageNumber]:
     """Number, title, setter if there is room, ridge and page, on one line."""
     small, base, left, right = layout.type.small, (1 - DROP) * layout.line, layout.puzzles.hang, layout.measure
     ridge_wide = small.size * 2.4
     ridge_x = right - 3.2 * small.size - ridge_wide
     title = cut(puzzle.title, small, ridge_x - left - small.size)
-    items: list[Item | PageNumber] = [
-        number_before(left, base, puzzle.number, small),
-        Text(left, base, title, small.font, small.size),
-        PageNumber(right, base, "", f"puzzle {puzzle.id}", small),
-    ]
+    yield number_before(left, base, puzzle.number, small)
+    yield Text(left, base, title, small.font, small.size)
+    yield PageNumber(right, base, "", f"puzzle {puzzle.id}", small)
     setter_x = left + width(title, small) + 0.9 * small.size
     setter = Type(layout.type.note.font, small.size, small.leading)
     if puzzle.setter and setter_x + width(puzzle.setter, setter) < ridge_x - small.size:
-        items.append(Text(setter_x, base, puzzle.setter, setter.font, setter.size, 0.25))
+        yield Text(setter_x, base, puzzle.setter, setter.font, setter.size, 0.25)
     if puzzle.rating:
-        items.append(Group((ridge(puzzle.rating.band, ridge_wide),), ridge_x, base))
-    return Row(layout.line, tuple(items))
+        yield Group((ridge(puzzle.rating.band, ridge_wide),), ridge_x, base)

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Sequence
+from functools import partial
 from math import ceil
 
 from bookmaker.book.model import BookPuzzle, HintPages
@@ -18,7 +19,7 @@ from bookmaker.layout.lengths import mm
 from bookmaker.layout.pages.parts import heading
 from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.paging import pages
-from bookmaker.layout.setting.text import DROP, Labels, Row, broken, paragraph, width
+from bookmaker.layout.setting.text import DROP, Labels, Later, Row, broken, paragraph, width
 from bookmaker.layout.sheet import Leaf, Sheet
 from bookmaker.layout.spec import Layout
 from bookmaker.puzzle.grid import Grid
@@ -70,21 +71,10 @@ def _entry(puzzle: BookPuzzle, level: int, layout: Layout) -> Iterator[Row]:
     words = (puzzle.hints.where, puzzle.hints.what, puzzle.hints.how)[level - 1]
     indent = width("000", small) + 0.7 * small.size
     lines = broken(words, small.font, small.size, _wide(layout) - indent, small.language)
-    base = (1 - DROP) * line
-    further = f"hint {level + 1} {puzzle.id}" if level < len(ORDINALS) else f"key {puzzle.id}"
     for at, text in enumerate(lines):
-        items: list[Item] = [
-            Text(indent, base, text, small.font, small.size),
-            Link(indent, base - small.size, width(text, small), 1.3 * small.size, further),
-        ]
-        if at == 0:
-            number = str(puzzle.number)
-            edge = indent - 0.7 * small.size
-            wide = width(number, small)
-            items.append(Text(edge, base, number, "sans-bold", small.size * 0.95, anchor="end"))
-            items.append(Link(edge - wide, base - small.size, wide, 1.3 * small.size, f"puzzle {puzzle.id}"))
+        items = Later(partial(_line, text, puzzle, level, at == 0, layout, indent))
         anchors = (f"hint {level} {puzzle.id}",) if at == 0 else ()
-        yield Row(line, tuple(items), tied=at < len(lines) - 1, anchors=anchors)
+        yield Row(line, items, tied=at < len(lines) - 1, anchors=anchors)
     if level - 1 in puzzle.hints.lettered:
         yield Row(0.4 * line, tied=True)
         yield _miniature(puzzle.puzzle.grid, indent, layout)
@@ -100,6 +90,20 @@ def _example(puzzles: Sequence[BookPuzzle], layout: Layout) -> Row:
 def _miniature(grid: Grid, x: float, layout: Layout, pointed: int | None = None) -> Row:
     drawn, high = miniature(grid, layout.type.small.size, pointed)
     return Row(ceil(high / layout.line) * layout.line, (Group((drawn,), x),))
+
+
+def _line(text: str, puzzle: BookPuzzle, level: int, first: bool, layout: Layout, indent: float) -> Iterator[Item]:
+    """A line of a hint; the first one has the number of its puzzle before it."""
+    small, base = layout.type.small, (1 - DROP) * layout.line
+    further = f"hint {level + 1} {puzzle.id}" if level < len(ORDINALS) else f"key {puzzle.id}"
+    yield Text(indent, base, text, small.font, small.size)
+    yield Link(indent, base - small.size, width(text, small), 1.3 * small.size, further)
+    if first:
+        number = str(puzzle.number)
+        edge = indent - 0.7 * small.size
+        wide = width(number, small)
+        yield Text(edge, base, number, "sans-bold", small.size * 0.95, anchor="end")
+        yield Link(edge - wide, base - small.size, wide, 1.3 * small.size, f"puzzle {puzzle.id}")
 
 
 def _pages(

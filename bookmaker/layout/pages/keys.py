@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from functools import partial
 from math import ceil
 
 from bookmaker.book.model import BookPuzzle
@@ -14,7 +15,7 @@ from bookmaker.display.items import Group, Item, Text
 from bookmaker.layout.art.gridart import draw_grid
 from bookmaker.layout.art.profile import profile
 from bookmaker.layout.lengths import mm
-from bookmaker.layout.setting.text import DROP, PageNumber, Row, broken, cut, width
+from bookmaker.layout.setting.text import DROP, Later, PageNumber, Row, broken, cut, width
 from bookmaker.layout.spec import Layout
 
 GUTTER = mm(8)
@@ -73,24 +74,31 @@ def _measured(puzzle: BookPuzzle, layout: Layout, column: float, gutter: float) 
     return Key(puzzle, span, room, min(layout.keys.cell, room / size))
 
 
-def _row(keys: list[Key], layout: Layout, gutter: float, ceiling: float) -> Iterator[Row]:
+def _row(keys: Sequence[Key], layout: Layout, gutter: float, ceiling: float) -> Iterator[Row]:
     """The keys, and the white that brings the next ones on the grid of lines; at the foot of a page it is left out."""
     line = layout.line
-    items: list[Item | PageNumber] = []
-    x = deepest = 0.0
-    for key in keys:
-        items += _caption(key, layout, x)
-        drawn = draw_grid(key.puzzle.puzzle, key.cell, f"key {key.puzzle.id}", key.puzzle.solution or (), marks=False)
-        items.append(Group((drawn,), x, CAPTION * line))
-        foot = CAPTION * line + key.side + 0.3 * line + _profile_height(layout)
-        items += _under(key, layout, x, foot, ceiling)
-        items += _foot(key, layout, x, foot + line)
-        deepest = max(deepest, foot)
-        x += key.room + gutter
     anchors = tuple(f"key {key.puzzle.id}" for key in keys)
-    drawn_to = deepest + FOOT * line
-    yield Row(drawn_to, tuple(items), anchors=anchors)
+    drawn_to = max(_depth(key, layout) for key in keys) + FOOT * line
+    yield Row(drawn_to, Later(partial(_drawn, tuple(keys), layout, gutter, ceiling)), anchors=anchors)
     yield Row(ceil((drawn_to + WHITE * line) / line) * line - drawn_to)
+
+
+def _drawn(keys: Sequence[Key], layout: Layout, gutter: float, ceiling: float) -> Iterator[Item | PageNumber]:
+    """The keys of a row, side by side."""
+    x = 0.0
+    for key in keys:
+        yield from _caption(key, layout, x)
+        drawn = draw_grid(key.puzzle.puzzle, key.cell, f"key {key.puzzle.id}", key.puzzle.solution or (), marks=False)
+        yield Group((drawn,), x, CAPTION * layout.line)
+        foot = _depth(key, layout)
+        yield from _under(key, layout, x, foot, ceiling)
+        yield from _foot(key, layout, x, foot + layout.line)
+        x += key.room + gutter
+
+
+def _depth(key: Key, layout: Layout) -> float:
+    """Where the profile under a key stands."""
+    return CAPTION * layout.line + key.side + 0.3 * layout.line + _profile_height(layout)
 
 
 def _profile_height(layout: Layout) -> float:

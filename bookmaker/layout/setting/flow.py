@@ -6,7 +6,7 @@ text and paragraphs leave no single line behind. Space at the top of a column is
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 
 from bookmaker.display.items import Group, Item
 from bookmaker.layout.setting.text import Labels, Row
@@ -27,17 +27,24 @@ def stacked(rows: Iterable[Row], x: float, y: float, labels: Labels) -> Iterator
 
 def columns(rows: Iterable[Row], depth: float) -> list[tuple[Row, ...]]:
     """Rows in columns of at most `depth` points; a bundle of tied rows higher than that has a column of its own."""
-    filled: list[tuple[Row, ...]] = []
+    return [column for column, _ in filling([*rows], 0, depth)]
+
+
+def filling(rows: Sequence[Row], start: int, depth: float) -> Iterator[tuple[tuple[Row, ...], int]]:
+    """The same columns one by one, beginning with the row `start`; each with the row after it."""
     column: list[Row] = []
-    for bundle in _bundles(rows):
-        if column and height(column) + height(bundle) > depth + 0.01:
-            filled.append(tuple(column))
-            column = []
+    high, after = 0.0, start
+    for bundle in _bundles(rows[at] for at in range(start, len(rows))):
+        if column and high + height(bundle) > depth + 0.01:
+            yield tuple(column), after
+            column, high = [], 0.0
         if column or any(row.items for row in bundle):
-            column.extend(bundle)
+            column += bundle
+            for row in bundle:
+                high += row.height
+        after += len(bundle)
     if column:
-        filled.append(tuple(column))
-    return filled
+        yield tuple(column), after
 
 
 def _bundles(rows: Iterable[Row]) -> Iterator[list[Row]]:

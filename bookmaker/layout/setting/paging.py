@@ -8,9 +8,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
+from itertools import islice
 from typing import TypeAlias
 
-from bookmaker.layout.setting.flow import columns, height
+from bookmaker.layout.setting.flow import columns, filling, height
 from bookmaker.layout.setting.text import Row
 
 LEAST = 0.25
@@ -52,10 +53,16 @@ def filled(page: Columns) -> float:
 
 def _laid(rows: Sequence[Row], depth: float, step: float, across: int, top: float) -> list[Columns]:
     made: list[Columns] = []
-    while rows:
-        found = columns(rows, depth if made else depth - top)
-        made.append(found[:across] if len(found) > across else _even(rows, step, across))
-        rows = [row for column in found[across:] for row in column]
+    start, more = 0, bool(rows)
+    while more:
+        found = [*islice(filling(rows, start, depth if made else depth - top), across + 1)]
+        page = [column for column, _ in found[:across]]
+        more = len(found) > across
+        if more:
+            start = found[across - 1][1]
+        else:
+            page = _even([row for column in page for row in column] if made else rows, step, across)
+        made.append(page)
     return made
 
 

@@ -6,7 +6,7 @@ of a paragraph alone.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from functools import lru_cache
 from typing import Literal, TypeAlias
@@ -51,6 +51,16 @@ class PageNumber:
 
 
 @dataclass(frozen=True, slots=True)
+class Later:
+    """Items that are made when they are drawn: those of a long book would take much memory until then."""
+
+    make: Callable[[], Iterable[Item | PageNumber]]
+
+    def __iter__(self) -> Iterator[Item | PageNumber]:
+        return iter(self.make())
+
+
+@dataclass(frozen=True, slots=True)
 class Row:
     """A strip of a column: items from its top left corner, and its height.
 
@@ -58,7 +68,7 @@ class Row:
     """
 
     height: float
-    items: tuple[Item | PageNumber, ...] = ()
+    items: tuple[Item | PageNumber, ...] | Later = ()
     tied: bool = False
     anchors: tuple[str, ...] = ()
 
@@ -74,6 +84,8 @@ class Row:
 @lru_cache(maxsize=20_000)
 def broken(text: str, font: str, size: float, measure: float, language: str = "") -> tuple[str, ...]:
     """The lines of a paragraph set flush left in a column of this width; words are parted if a language is named."""
+    if text and "" not in text.split(" ") and FONTS.width(text, font, size) <= measure:
+        return (text,)
     found: list[str] = []
     joined: list[bool] = []
     for word in text.split(" "):

@@ -15,6 +15,7 @@ from dataclasses import dataclass, replace
 
 from bookmaker.book.wording import NOTES
 from bookmaker.display.items import Document, Group, Item, Link, Page, Rect
+from bookmaker.layout.drawing import Pages
 from bookmaker.layout.pages.notes import note_leaves
 from bookmaker.layout.sheet import BLANK, Sheet
 from bookmaker.layout.spec import Booklet, Layout
@@ -50,16 +51,20 @@ def sides(pages: int, most: int) -> Iterator[Side]:
 def impose(document: Document, layout: Layout) -> Document:
     """The sides of the booklet's sheets. Pages for notes fill the last sheet; the outermost page then stays blank."""
     booklet = sheets_of(layout)
-    pages = (*document.pages, *_filling(-len(document.pages) % 4, layout, len(document.pages)))
-    made = []
-    for number, side in enumerate(sides(len(pages), booklet.signature)):
-        halves = (
-            _placed(pages[side.left - 1], booklet, side.around, left=True),
-            _placed(pages[side.right - 1], booklet, side.around, left=False),
-        )
-        label = f"{number // 2 + 1}{'b' if number % 2 else 'a'}"
-        made.append(Page(booklet.width, booklet.height, halves, label))
-    return replace(document, pages=tuple(made), bookmarks=(), folded=True)
+    count = len(document.pages)
+    filling = [*_filling(-count % 4, layout, count)]
+    listed = [*sides(count + len(filling), booklet.signature)]
+
+    def half(number: int, around: int, left: bool) -> Group:
+        page = document.pages[number - 1] if number <= count else filling[number - 1 - count]
+        return _placed(page, booklet, around, left)
+
+    def draw(at: int) -> Page:
+        side = listed[at]
+        halves = half(side.left, side.around, left=True), half(side.right, side.around, left=False)
+        return Page(booklet.width, booklet.height, halves, f"{at // 2 + 1}{'b' if at % 2 else 'a'}")
+
+    return replace(document, pages=Pages(len(listed), draw), bookmarks=(), folded=True)
 
 
 def sheets_of(layout: Layout) -> Booklet:

@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from bookmaker.display.contact import picture_page
 from bookmaker.display.items import Group, Page
 from bookmaker.layout.art.coordinates import coordinates, numbered
 from bookmaker.layout.art.gridart import draw_grid, outside
@@ -21,6 +20,9 @@ from bookmaker.tell.scenes import Scene
 
 CELL = mm(12)
 """Width of a cell: pencil marks are then as large as the small print of a book."""
+
+MARGIN = 6.0
+"""White space around the grid and its clues, in points."""
 
 
 def grid_picture(
@@ -46,6 +48,6 @@ def scene_picture(puzzle: RuledPuzzle, scene: Scene, name: str) -> Page:
 
 def _page(puzzle: RuledPuzzle, beyond: Margins, *drawn: Group) -> Page:
     side = puzzle.grid.size * CELL
-    placed = Group(drawn, beyond.left * CELL, beyond.top * CELL)
+    placed = Group(drawn, MARGIN + beyond.left * CELL, MARGIN + beyond.top * CELL)
     width, height = (beyond.left + beyond.right) * CELL + side, (beyond.top + beyond.bottom) * CELL + side
-    return picture_page((placed,), width, height)
+    return Page(width + 2 * MARGIN, height + 2 * MARGIN, (placed,), "")

@@ -12,6 +12,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from bookmaker.display.items import Document, Item, Line, Page, Stroke, Text
+from bookmaker.layout.drawing import Pages
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.setting.text import FONTS, broken
 from bookmaker.layout.spec import Layout
@@ -47,8 +48,9 @@ def press_sheets(document: Document, layout: Layout) -> Document:
     press = layout.press
     clear = max(press.bleed, CLEAR)
     sheet = clear + MARK + EDGE if press.marks or press.slug else press.bleed
-    pages = []
-    for number, page in enumerate(document.pages, start=1):
+
+    def draw(at: int) -> Page:
+        page = document.pages[at]
         items: list[Item] = [*page.items]
         room = page.width - 2 * EDGE
         if press.marks:
@@ -57,9 +59,10 @@ def press_sheets(document: Document, layout: Layout) -> Document:
             items += _fold_marks(page, clear, layout)
             room = page.folds[0] - _said(layout) - 3 * EDGE
         if press.slug:
-            items.append(_slug(page, clear, _words(document, page, number), room, layout))
-        pages.append(replace(page, items=tuple(items), bleed=press.bleed, sheet=sheet))
-    return replace(document, pages=tuple(pages))
+            items.append(_slug(page, clear, _words(document, page, at + 1), room, layout))
+        return replace(page, items=tuple(items), bleed=press.bleed, sheet=sheet)
+
+    return replace(document, pages=Pages(len(document.pages), draw))
 
 
 def _crop_marks(page: Page, clear: float) -> Iterator[Line]:

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from bookmaker.display.dump import dump, dump_page
 from bookmaker.display.items import Group, Line, Page, Rect, Stroke, Text
+from tests.dump import dump, dump_page
 from tests.ink.specimen import document, specimen
 
 EXPECTED = """\

@@ -1,0 +1,104 @@
+"""The puzzles of a book as they are printed, one after the other: proven, graded, rated and hinted at.
+
+In: the entries of a manifest. Out: for each the puzzle, not yet numbered, and its proof without the solving path, which
+would fill the memory of a long book. The work is shared among a crew, a few entries at a time; what was found out
+earlier is taken along to it, and what is found out anew is brought back and kept.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+from concurrent.futures import Executor, Future
+from itertools import islice
+from typing import TypeAlias
+
+from bookmaker.book import wording
+from bookmaker.book.kepthints import hint_key, with_hints
+from bookmaker.book.model import BookPuzzle, Hints
+from bookmaker.book.rating import rating_of
+from bookmaker.book.rulestext import rules_text
+from bookmaker.book.typography import curled
+from bookmaker.manifest.model import Entry
+from bookmaker.proof import prove_each
+from bookmaker.proof.cache import Store, key_of
+from bookmaker.proof.crew import ahead_of, in_order
+from bookmaker.proof.model import Proof
+
+TOGETHER = 8
+"""Entries that one worker takes at a time."""
+
+Gathered: TypeAlias = tuple[Proof, BookPuzzle]
+
+
+class Notes:
+    """A store for a worker: it has what was taken along, and notes what is to be brought back."""
+
+    def __init__(self, known: dict[str, str]) -> None:
+        self.known = known
+        self.fresh: list[tuple[str, str]] = []
+
+    def get(self, key: str) -> str | None:
+        return self.known.get(key)
+
+    def get_all(self, keys: Iterable[str]) -> dict[str, str]:
+        return {key: text for key in keys if (text := self.get(key)) is not None}
+
+    def put(self, texts: Iterable[tuple[str, str]]) -> None:
+        self.fresh += texts
+
+
+def gather(
+    entries: Iterable[Entry], band_names: Sequence[str], hinted: bool, store: Store, crew: Executor
+) -> Iterator[Gathered]:
+    """The puzzles in the order of the entries, with hints if they are to be `hinted`."""
+
+    def begin(some: list[Entry]) -> Future[tuple[list[Gathered], list[tuple[str, str]]]]:
+        keys = [key_of(entry.puzzle, 0) for entry in some]
+        keys += [hint_key(entry.puzzle) for entry in some if hinted]
+        return crew.submit(_gathered, some, tuple(band_names), hinted, store.get_all(keys))
+
+    for _, (found, fresh) in in_order(_batches(iter(entries)), begin, ahead_of(crew)):
+        if fresh:
+            store.put(fresh)
+        yield from found
+
+
+def book_puzzle(proof: Proof, hints: Hints | None, band_names: Sequence[str]) -> BookPuzzle:
+    """The puzzle as a book has it, not yet numbered."""
+    entry, grade = proof.entry, proof.grade
+    return BookPuzzle(
+        number=0,
+        id=entry.id,
+        puzzle=entry.puzzle,
+        place=entry.place,
+        title=curled(entry.title) or ", ".join(wording.kinds(entry.puzzle)),
+        rules=rules_text(entry.puzzle),
+        rating=rating_of(entry.puzzle, grade, band_names) if grade else None,
+        solution=proof.solution,
+        setter=curled(entry.setter),
+        shown=wording.date_in_words(entry.shown) if entry.shown else "",
+        permission=wording.as_sentence(curled(entry.permission)),
+        note=curled(entry.note),
+        flaw=wording.flaw(proof.verdict),
+        link=entry.link,
+        marks=entry.marks,
+        rule_places=entry.rule_places,
+        hints=hints,
+        places=entry.places,
+    )
+
+
+def _gathered(
+    entries: Sequence[Entry], band_names: Sequence[str], hinted: bool, known: dict[str, str]
+) -> tuple[list[Gathered], list[tuple[str, str]]]:
+    """What a worker does: the puzzles, and what there is to keep."""
+    notes = Notes(known)
+    proofs = prove_each(iter(entries), store=notes)
+    pairs = with_hints(proofs, notes) if hinted else ((proof, None) for proof in proofs)
+    found = [(proof.bare, book_puzzle(proof, hints, band_names)) for proof, hints in pairs]
+    return found, notes.fresh
+
+
+def _batches(entries: Iterator[Entry]) -> Iterator[list[Entry]]:
+    while some := [*islice(entries, TOGETHER)]:
+        yield some

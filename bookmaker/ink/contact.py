@@ -1,0 +1,53 @@
+"""A contact sheet: the pages of a finished PDF file, small, side by side as they face each other in the book.
+
+In: the bytes of the file. Out: one picture, and the resolution it should carry.
+"""
+
+from __future__ import annotations
+
+from PIL import Image as Raster
+from PIL import ImageDraw, ImageFont
+
+from bookmaker.ink.pixels import page_labels, page_pictures
+from bookmaker.typeface import font_files
+
+DPI = 150
+"""Of the sheet as a whole."""
+
+SCALE = 0.2
+"""How small the pages are: one of A4 is 250 pixels wide, and its titles can be read."""
+
+GAP, LABEL = 29, 15
+"""White space between pairs of pages, and the size of labels, in pixels."""
+
+FRAME, INK = 128, 76
+"""Greys of the pages' frames and of their labels, from 0 (black) to 255."""
+
+
+def contact_sheet(file: bytes, across: int = 8) -> Raster.Image:
+    """The pages, `across` (an even number) in a row, the first on the right-hand side of its pair, their printed labels
+    under them.
+
+    Raises ValueError if `across` is odd.
+    """
+    if across < 2 or across % 2:
+        raise ValueError("a contact sheet takes an even number of pages across")
+    labels = page_labels(file)
+    font = ImageFont.truetype(str(font_files()["sans"]), LABEL)
+    pictures = page_pictures(file, DPI * SCALE, trimmed=True)
+    sheet: Raster.Image | None = None
+    for number, (picture, label) in enumerate(zip(pictures, labels, strict=True), start=1):
+        width, height = picture.size
+        down = height + GAP + LABEL
+        if sheet is None:
+            rows = len(labels) // across + 1
+            sheet = Raster.new("L", (across * width + (across // 2 + 1) * GAP, rows * down + GAP), 255)
+            pen = ImageDraw.Draw(sheet)
+        row, column = divmod(number, across)
+        # the two pages of a pair share a line
+        x, y = GAP + column * width + column // 2 * GAP - column % 2, GAP + row * down
+        sheet.paste(picture, (x, y))
+        pen.rectangle((x, y, x + width - 1, y + height - 1), outline=FRAME)
+        pen.text((x + width / 2, y + height + LABEL + 4), label or "–", INK, font, "ms")
+    assert sheet is not None
+    return sheet

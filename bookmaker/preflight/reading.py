@@ -1,0 +1,77 @@
+"""A finished PDF gone through page by page, in stretches that several processes may share.
+
+In: a PDF file, by its path or as bytes. Out: for each stretch of pages what is wrong on them, and the grids and keys
+printed there.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from functools import lru_cache
+from io import BytesIO
+from pathlib import Path
+from typing import TypeAlias
+
+import pikepdf
+
+from bookmaker.preflight.checks import check_page, damaged
+from bookmaker.preflight.findings import Findings
+from bookmaker.preflight.grids import PrintedGrid, grids_on
+from bookmaker.preflight.marks import MarksRead, read_marks, shapes_there
+from bookmaker.preflight.painted import Painted
+from bookmaker.preflight.painting import Memory, painted
+from bookmaker.preflight.tokens import DAMAGED
+from bookmaker.rules.common.contract import RuledPuzzle
+
+STRETCH = 64
+"""Pages in a stretch: few enough to show progress and to share the work evenly."""
+
+Source: TypeAlias = Path | bytes
+
+
+@lru_cache(maxsize=1)  # stretches of one file come one after the other
+def opened(source: Source) -> tuple[pikepdf.Pdf, Memory]:
+    """The file, read into memory, and what its pages share. Raises one of `DAMAGED` where it is no PDF."""
+    content = source if isinstance(source, bytes) else source.read_bytes()
+    return pikepdf.open(BytesIO(content), suppress_warnings=True), Memory()
+
+
+def stretches(pages: int) -> Iterator[range]:
+    """The pages of a file, counted from 0, in stretches."""
+    return (range(start, min(start + STRETCH, pages)) for start in range(0, pages, STRETCH))
+
+
+def read_stretch(
+    source: Source, stretch: range, known: Mapping[str, RuledPuzzle]
+) -> tuple[Findings, list[PrintedGrid], list[tuple[int, MarksRead]]]:
+    """What is wrong on a stretch of pages, and what is printed on them: grids, and with the number of its page, from 1,
+    the marks of each grid whose puzzle is known."""
+    pdf, memory = opened(source)
+    findings, printed, pages = Findings(), list[PrintedGrid](), pdf.pages
+    marks: list[tuple[int, MarksRead]] = []
+    for at in stretch:
+        page = pages[at]
+        pdf.get_warnings()
+        try:
+            items = list(painted(page, memory))
+            whole = not pdf.get_warnings()
+        except DAMAGED:
+            items, whole = [], False
+        if not whole:
+            damaged(at + 1, findings)
+        check_page(at + 1, page, items, findings)
+        grids = grids_on(at + 1, items)
+        printed += grids
+        marks += ((at + 1, read) for read in _marks(items, grids, known))
+    return findings, printed, marks
+
+
+def _marks(
+    items: Sequence[Painted], grids: Sequence[PrintedGrid], known: Mapping[str, RuledPuzzle]
+) -> Iterator[MarksRead]:
+    """The marks of the puzzles' grids on one page."""
+    meant = [(grid, known[grid.id]) for grid in grids if grid.kind == "grid" and grid.id in known]
+    meant = [(grid, puzzle) for grid, puzzle in meant if grid.frame and grid.size == puzzle.grid.size]
+    if meant:
+        there = shapes_there(items)
+        yield from (read_marks(there, grid, puzzle) for grid, puzzle in meant)

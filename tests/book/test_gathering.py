@@ -1,0 +1,49 @@
+"""The puzzles of a book gathered by workers: the same as made by one, and everything found out is kept."""
+
+from __future__ import annotations
+
+from concurrent.futures import Executor
+from pathlib import Path
+
+from bookmaker.book import bind, make_book
+from bookmaker.book.gathering import TOGETHER, Gathered, gather
+from bookmaker.book.model import BookPuzzle
+from bookmaker.manifest.model import Manifest
+from bookmaker.proof import prove_all
+from bookmaker.proof.cache import FileStore, FreshStore, NoStore, Store, key_of
+from bookmaker.proof.crew import Alone, processes
+from tests.layout.sample_book import sample_manifest
+
+MANIFEST: Manifest = sample_manifest()
+
+
+def gathered(store: Store, crew: Executor | None = None) -> list[Gathered]:
+    return [*gather(MANIFEST.entries, MANIFEST.band_names, True, store, crew or Alone())]
+
+
+def test_workers_gather_what_one_makes() -> None:
+    book = make_book(MANIFEST, prove_all(MANIFEST.entries))
+    assert len(MANIFEST.entries) > TOGETHER
+    with processes(2) as crew:
+        assert bind(MANIFEST, gathered(NoStore(), crew)) == book
+    assert bind(MANIFEST, gathered(NoStore())) == book
+
+
+def test_proofs_come_without_their_paths() -> None:
+    for (proof, puzzle), entry in zip(gathered(NoStore()), MANIFEST.entries, strict=True):
+        assert (proof.entry, proof.grade, proof.solution) == (entry, None, puzzle.solution)
+        assert puzzle.rating is not None and puzzle.rating.effort > 0
+
+
+def test_what_is_found_out_is_kept_and_taken_along(tmp_path: Path) -> None:
+    store = FileStore(tmp_path / "proofs.sqlite")
+    first = gathered(store)
+    assert all(store.get(key_of(entry.puzzle, 0)) for entry in MANIFEST.entries)
+
+    def strip(pairs: list[Gathered]) -> list[BookPuzzle]:
+        return [puzzle for _, puzzle in pairs]
+
+    assert strip(gathered(store)) == strip(first)
+    proof, _ = gathered(store)[0]
+    assert proof.seconds == 0.0  # nothing was proved again
+    assert gathered(FreshStore(store))[0][0].seconds > 0.0
