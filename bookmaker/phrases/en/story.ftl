@@ -11,7 +11,7 @@ table-irregular = A { $size }×{ $size } grid with irregular regions and { $give
     [0] no givens at all
     [1] one given
    *[other] { $number } givens
-}.
+}. Its regions are lettered from A, in the order in which the rows reach them.
 table-none = A { $size }×{ $size } grid without boxes and with { $givens ->
     [0] no givens at all
     [1] one given
