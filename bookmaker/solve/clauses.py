@@ -52,6 +52,7 @@ class Clauses:
     def __init__(self, problem: Problem, layout: CandidateLayout, state: int) -> None:
         self.clauses: list[Clause] = []
         self.literals: list[list[int] | None] = []
+        self._layout = layout
         self._digits = problem.digits
         self._masks = [state >> at & layout.full for at in layout.places]
         self.variables = 0
@@ -71,6 +72,19 @@ class Clauses:
     def literals_of(self, solution: Solution) -> list[int]:
         """The variables of the cells that hold in a solution."""
         return [row[digit - 1] for row, digit in zip(self.literals, solution, strict=True) if row is not None]
+
+    def decided_in(self, state: int) -> list[int]:
+        """The variables of the cells that have a single candidate in a state; 0 for one that no solution has."""
+        full, found = self._layout.full, []
+        for row, at in zip(self.literals, self._layout.places, strict=True):
+            mask = state >> at & full
+            if row is not None and not mask & mask - 1:
+                found.append(row[mask.bit_length() - 1])
+        return found
+
+    def state_of(self, solution: Solution) -> int:
+        """The state that has the digits of a solution and no others."""
+        return sum(1 << at + digit - 1 for at, digit in zip(self._layout.places, solution, strict=True))
 
     def _new(self) -> int:
         self.variables += 1

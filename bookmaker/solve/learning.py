@@ -4,22 +4,24 @@ In: a problem as clauses. Out: the same verdicts as the search's, or None where 
 solver is CaDiCaL through python-sat. It is imported only here and only when it is needed, so that puzzles that the
 search decides pay nothing for it.
 
-Of several solutions the two shown should not depend on the machine. One that the search has met is kept, for the search
-is the same everywhere; otherwise they are the first in lexicographic order. To find these may take longer than all the
-rest, so it has a budget as well; where that runs out, the two found so far are shown, as one thread of one version of
-the solver, which never draws lots, comes to them.
+Of several solutions the two shown are the first in the order of the search, and so depend neither on the machine nor
+on the solver and its version: it only tells the search where there are none, which spares it the guesses that fail.
+This has a budget too; where it runs out, the two found so far are shown, as one thread of one version of the solver,
+which never draws lots, comes to them.
 """
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from contextlib import suppress
 from functools import cache
 from importlib.metadata import version
 from typing import TYPE_CHECKING
 
 from bookmaker.solve import underway
+from bookmaker.solve.candidates import each_bit
 from bookmaker.solve.clauses import Clauses
+from bookmaker.solve.search import Search
 from bookmaker.solve.underway import Effort, Unit
 from bookmaker.solve.verdict import NoSolution, Prover, Several, Solution, Unique
 
@@ -31,8 +33,8 @@ SOLVER = "cadical153"
 CONFLICTS = 4_000_000
 """Conflicts after which the solver gives up on a proof."""
 
-ORDERING = 1_000
-"""Conflicts that it may spend on looking for the first solutions in lexicographic order."""
+ORDERING = 20_000
+"""Conflicts that it may spend on looking for the first two solutions."""
 
 BREATH = 20_000
 """Conflicts after which the solver comes back for a moment, so that other threads can say how far it is."""
@@ -44,46 +46,64 @@ def learner() -> str:
     return f"{SOLVER} of python-sat {version('python-sat')}"
 
 
-class _OutOfBudget(Exception):
-    pass
+class OutOfConflicts(Exception):
+    """A question would need more conflicts than are left."""
 
 
-def decided(clauses: Clauses, known: Solution | None, nodes: int) -> Unique | Several | NoSolution | None:
-    """The verdict on a problem of which the search has met at most the solution `known`, after `nodes` guesses."""
+def decided(clauses: Clauses, search: Search, known: Solution | None) -> Unique | Several | NoSolution | None:
+    """The verdict on what a search has left open, after it met at most the solution `known`."""
     from pysat.solvers import Solver
 
-    with Solver(name=SOLVER, bootstrap_with=clauses.clauses) as solver, suppress(_OutOfBudget):
-        return _verdict(_Questions(solver, clauses), known, nodes)
+    with Solver(name=SOLVER, bootstrap_with=clauses.clauses) as solver, suppress(OutOfConflicts):
+        return _verdict(_Questions(solver, clauses), search, known)
     return None
 
 
-def _verdict(ask: _Questions, known: Solution | None, nodes: int) -> Unique | Several | NoSolution:
+def _verdict(ask: _Questions, search: Search, known: Solution | None) -> Unique | Several | NoSolution:
     first = known or ask.solution()
     if first is None:
-        return NoSolution(nodes, Prover.LEARNING)
-    other = ask.unless(first)
-    if ask.solution([other]) is None:
-        return Unique(first, nodes, Prover.LEARNING)
+        return NoSolution(search.nodes, Prover.LEARNING)
+    ask.exclude(first)
+    second = ask.solution()
+    if second is None:
+        return Unique(first, search.nodes, Prover.LEARNING)
     ask.allow(ORDERING)
-    with suppress(_OutOfBudget):
+    with suppress(OutOfConflicts):
+        in_order = _in_order(search, ask)
         if known is None:
-            other = ask.unless(ask.least())
-        ask.least([other])
-    first, second = sorted(ask.met)[:2] if known is None else (known, min(ask.met))
-    return Several(first, second, nodes, Prover.LEARNING)
+            earliest = next(in_order)
+            if earliest != first:
+                first, second = earliest, first
+        second = next(in_order)
+    return Several(first, second, search.nodes, Prover.LEARNING)
+
+
+def _in_order(search: Search, ask: _Questions) -> Iterator[Solution]:
+    """Further solutions in the order of the search, which is spared every guess that leads to none."""
+    engine = search.engine
+    layout, placement = engine.layout, engine.placement
+    stack = list(search.open)
+    while stack:
+        settled = engine.settle(*stack.pop())
+        if settled is None:
+            continue
+        state, unplaced, seen = settled
+        choice = search.choose(state)
+        if not choice:
+            yield layout.filled(state)
+        elif ask.is_solvable(state):
+            stack.extend([(state & placement[bit], unplaced ^ layout.units[bit], seen) for bit in each_bit(choice)])
 
 
 class _Questions:
-    """Questions to the solver. Raises _OutOfBudget where more conflicts would be needed than are `left`."""
+    """Questions to the solver. Raises OutOfConflicts where more conflicts would be needed than are `left`."""
 
     def __init__(self, solver: Solver, clauses: Clauses) -> None:
         self.solver = solver
         self.clauses = clauses
-        self.variables = clauses.variables
         self.allow(CONFLICTS)
-        self.met: set[Solution] = set()
-        """All solutions met."""
-        self._excluded: dict[int, Solution] = {}
+        self._met: list[int] = []
+        """All solutions met, as states."""
 
     def allow(self, budget: int) -> None:
         """From now on, that many conflicts."""
@@ -91,7 +111,7 @@ class _Questions:
         underway.begin(lambda: Effort(Unit.CONFLICTS, budget - self.left, budget))
 
     def solution(self, assumed: Sequence[int] = ()) -> Solution | None:
-        """A solution under which the assumed literals hold; None if there is none."""
+        """A solution in which the assumed literals hold; None if there is none."""
         answer = None
         while answer is None:
             before = self.solver.accum_stats()["conflicts"]
@@ -99,31 +119,20 @@ class _Questions:
             answer = self.solver.solve_limited(assumptions=assumed)
             self.left -= self.solver.accum_stats()["conflicts"] - before
             if self.left <= 0:
-                raise _OutOfBudget
+                raise OutOfConflicts
         if not answer:
             return None
         found = self.clauses.solution(self.solver.get_model())
-        self.met.add(found)
+        self._met.append(self.clauses.state_of(found))
         return found
 
-    def unless(self, solution: Solution) -> int:
-        """A literal that, assumed, excludes a solution."""
-        self.variables += 1
-        self.solver.add_clause([-self.variables, *(-literal for literal in self.clauses.literals_of(solution))])
-        self._excluded[self.variables] = solution
-        return self.variables
+    def exclude(self, solution: Solution) -> None:
+        """Have no more answers with this solution."""
+        self.solver.add_clause([-literal for literal in self.clauses.literals_of(solution)])
 
-    def least(self, assumed: Sequence[int] = ()) -> Solution:
-        """The first solution in lexicographic order under the assumptions; one that keeps them has been met."""
-        best = min(self.met.difference(self._excluded[literal] for literal in assumed))
-        assumed = list(assumed)
-        for cell, row in enumerate(self.clauses.literals):
-            if row is None:
-                continue
-            while any(row[: best[cell] - 1]):
-                less = self.solution([*assumed, *(-literal for literal in row[best[cell] - 1 :] if literal)])
-                if less is None:
-                    break
-                best = less
-            assumed.append(row[best[cell] - 1])
-        return best
+    def is_solvable(self, state: int) -> bool:
+        """Is there a solution among these candidates, one of those excluded perhaps?"""
+        if any(met & state == met for met in self._met):
+            return True
+        decided = self.clauses.decided_in(state)
+        return all(decided) and self.solution(decided) is not None

@@ -41,7 +41,7 @@ def _handed_over(problem: Problem, search: Search, known: Solution | None) -> Ve
     """The learning prover's verdict on what the search has left open; None where it gives up."""
     layout = search.engine.layout
     left = 0
-    for state in search.open:
+    for state, _, _ in search.open:
         left |= state
     if known:
         for at, digit in zip(layout.places, known, strict=True):
@@ -49,4 +49,4 @@ def _handed_over(problem: Problem, search: Search, known: Solution | None) -> Ve
     settled = search.engine.settle(left, layout.everything, 0)
     if settled is None:
         return Unique(known, search.nodes) if known else NoSolution(search.nodes)
-    return decided(Clauses(problem, layout, settled[0]), known, search.nodes)
+    return decided(Clauses(problem, layout, settled[0]), search, known)

@@ -47,8 +47,9 @@ class Search:
         self.failed: list[int] = []
         """The cells in which a guess failed, the latest first."""
         self.nodes = 0
-        self.open: list[int] = []
-        """States that are still to be searched, where the budget has run out: all further solutions lie in them."""
+        self.open: list[tuple[int, int, int]] = []
+        """Where the budget has run out: states that are still to be searched, the next one last, each as it goes into
+        `Engine.settle`. All further solutions lie in them."""
 
     def __iter__(self) -> Iterator[Solution]:
         underway.begin(lambda: Effort(Unit.GUESSES, self.nodes, self.budget))
@@ -69,7 +70,7 @@ class Search:
                 yield layout.filled(state)
                 continue
             if self._spent():
-                self.open = [state, *(other for other, *_ in stack)]
+                self.open = [*(entry[:3] for entry in stack), settled]
                 raise OutOfBudget
             self.nodes += 1
             bits = list(each_bit(choice))
