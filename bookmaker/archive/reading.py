@@ -23,6 +23,7 @@ from bookmaker.manifest.archives import YAML, Holding, archive_files, holding_of
 from bookmaker.manifest.model import Entry
 from bookmaker.manifest.puzzlefields import read_entry
 from bookmaker.manifest.textfile import read_file
+from bookmaker.phrases import Phrasebook
 from bookmaker.proof import Proof, prove_each
 from bookmaker.proof.cache import ROOMS_THAT_MATTER, Store, code_version, hash_of
 from bookmaker.proof.claims import wrong_claims
@@ -149,7 +150,7 @@ def _card(proof: Proof, keys: Keys | None) -> Card:
         verdict=verdict_word(proof.verdict),
         difficulty=graded.difficulty if graded else 0.0,
         effort=graded.effort if graded else 0.0,
-        hardest=graded.path.hardest.technique if graded and graded.path.hardest else "",
+        hardest=Phrasebook(grid).technique(proof.hardest) if proof.hardest else "",
         reached=graded.path.reached if graded else False,
         disputed=any(True for _ in wrong_claims([proof])),
         keys=keys or NO_KEYS,

@@ -16,7 +16,7 @@ from bookmaker.proof.cache import Store, code_version, hash_of, key_of
 from bookmaker.proof.model import Proof
 from bookmaker.rules.common.contract import RuledPuzzle
 
-CODE_THAT_WORDS = ("tell", "book/hints.py")
+CODE_THAT_WORDS = ("phrases", "tell", "book/hints.py")
 """Any change in these, or in what a proof depends on, makes every kept hint stale."""
 
 
@@ -28,7 +28,7 @@ def with_hints(proofs: Iterable[Proof], store: Store) -> Iterator[tuple[Proof, H
             key = hint_key(proof.entry.puzzle)
             hints = _known(store.get(key)) if proof.grade else None
             if hints is None and (hints := hints_of(proof)):
-                told.append((key, json.dumps([hints.where, hints.what, hints.how], ensure_ascii=False)))
+                told.append((key, _record(hints)))
                 if len(told) >= KEEP_AFTER:
                     store.put(told)
                     told = []
@@ -43,12 +43,16 @@ def hint_key(puzzle: RuledPuzzle) -> str:
     return hash_of("hints", key_of(puzzle, 0), code_version(*CODE_THAT_WORDS))
 
 
+def _record(hints: Hints) -> str:
+    return json.dumps([hints.where, hints.what, hints.how, *hints.lettered], ensure_ascii=False)
+
+
 def _known(kept: str | None) -> Hints | None:
     """The hints in a record that was kept, if it is one."""
     try:
         match json.loads(kept or "null"):
-            case [str(where), str(what), str(how)]:
-                return Hints(where, what, how)
+            case [str(where), str(what), str(how), *lettered] if all(level in (0, 1, 2) for level in lettered):
+                return Hints(where, what, how, tuple(lettered))
     except (ValueError, RecursionError):
         pass
     return None

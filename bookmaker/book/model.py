@@ -63,11 +63,15 @@ class Rating:
 
 @dataclass(frozen=True, slots=True)
 class Hints:
-    """Three hints at the point where a solver first gets stuck: where to look, what to look for, how it goes on."""
+    """Three hints at the point where a solver first gets stuck: where to look, what to look for, how it goes on.
+
+    `lettered` are those of the three (0, 1, 2) that name an irregular region by its letter.
+    """
 
     where: str
     what: str
     how: str
+    lettered: tuple[int, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -12,7 +12,7 @@ from bookmaker.book.model import Rating
 from bookmaker.grade.model import Grade
 from bookmaker.grade.narrow import NarrowPoint
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.tell.moments import moments, narrow_moments
+from bookmaker.tell.step_groups import bottlenecks, step_groups
 
 MOST = 3
 """No more narrow points than this are marked in one profile."""
@@ -23,13 +23,13 @@ APART = 0.06
 
 def rating_of(puzzle: RuledPuzzle, grade: Grade, band_names: Sequence[str]) -> Rating:
     """The rating that stands with a puzzle and its key."""
-    first, efforts = moments(grade.path)
-    narrow = _marked(narrow_moments(grade.path, puzzle.grid), first)
+    first, efforts = step_groups(grade.path)
+    narrow = _marked(bottlenecks(grade.path, puzzle.grid), first)
     return Rating(grade.band, band_names[grade.band - 1], grade.difficulty, efforts, narrow, len(grade.path.steps))
 
 
 def _marked(points: Iterable[NarrowPoint], first: Sequence[int]) -> tuple[int, ...]:
-    """The moments to mark: the hardest of the narrow points, not too close to each other."""
+    """The groups of steps to mark: the hardest of the narrow points, not too close to each other."""
     marked: list[int] = []
     for point in sorted(points, key=lambda point: -point.effort):
         at = first.index(point.first)

@@ -24,6 +24,7 @@ TEXT_GUIDE = "How to read this edition"
 PRIMER = "Primer: the rules, one by one"
 HINTS = "Hints"
 CELL_NAMES = "Cells are named by row and column: r5c2 is in row 5, column 2."
+HOUSES = "A house is a row, a column, a box or region, or any other set of cells in which no digit repeats."
 HINTS_NOTE = (
     "There are three hints for every puzzle, about the first sticking point. Each gives away more than the one before "
     f"it, and the next is never in sight. {CELL_NAMES}"
@@ -99,6 +100,7 @@ def guide(manifest: Manifest, draft: bool, hinted: bool) -> tuple[str, ...]:
         f"the digit after it shows how close the next one is. {order}",
         "The rules given with a grid are complete, and all apply at once. Each kind of mark is drawn again beside the "
         "sentence that explains it. The grids are made for pencil: you can write over every mark.",
+        f"{CELL_NAMES} {HOUSES}",
         f"{proved(draft)}{hints} The solution keys are at the back, with the givens in bold. The line under each key "
         "charts the solve, rising where a step takes more searching; arrowheads mark the sticking points. After the "
         "keys come the credits: who set each puzzle, when it was first shown and who gave permission.",

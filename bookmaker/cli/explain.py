@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from pathlib import Path
 
 import click
@@ -9,10 +10,10 @@ import click
 from bookmaker.cli.completion import ids
 from bookmaker.cli.group import main
 from bookmaker.cli.loading import book_argument, calibration_option, load_book, proofs_of, proven, proving_options
-from bookmaker.tell import tell
+from bookmaker.tell import Story, tell
 from bookmaker.tell.formats import as_json, as_markdown, as_text
 
-FORMATS = {"text": as_text, "markdown": as_markdown, "json": as_json}
+FORMATS: dict[str, Callable[[Story, bool], str]] = {"text": as_text, "markdown": as_markdown, "json": as_json}
 
 
 @main.command("explain")
@@ -28,7 +29,9 @@ FORMATS = {"text": as_text, "markdown": as_markdown, "json": as_json}
     show_default=True,
     help="Plain text, Markdown, or JSON for other programs.",
 )
-def explain_command(book: Path, puzzle_id: str, form: str) -> None:
+@click.option("--full", is_flag=True, help="Tell every what-if, also where many of a kind follow each other.")
+@click.option("--steps", is_flag=True, help="Print the numbers of the steps beside each sentence.")
+def explain_command(book: Path, puzzle_id: str, form: str, full: bool, steps: bool) -> None:
     """Tell how puzzle ID is solved, as a presenter would.
 
     Every deduction is named, in the order a person would find it, and the hard moment is announced before it comes.
@@ -36,4 +39,4 @@ def explain_command(book: Path, puzzle_id: str, form: str) -> None:
     """
     manifest = load_book(book)
     (proof,) = proven(proofs_of(manifest, (puzzle_id,)))
-    click.echo(FORMATS[form](tell(proof, manifest.band_names)), nl=False)
+    click.echo(FORMATS[form](tell(proof, manifest.band_names, full=full), steps), nl=False)

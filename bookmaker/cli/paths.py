@@ -35,6 +35,9 @@ NEW_PDF = _NewPdf(dir_okay=False, path_type=Path)
 NEW_FILE_OR_STREAM = _New(dir_okay=False, allow_dash=True)
 """As text; `-` is standard output."""
 
+NEW_PATH = _New(path_type=Path)
+"""A file or a folder, as another option has it."""
+
 NEW_FOLDER = _New(file_okay=False, path_type=Path)
 
 

@@ -9,6 +9,7 @@ from typing import assert_never
 from bookmaker.grade.bands import figure
 from bookmaker.grade.contradiction import contradiction, contradiction_words
 from bookmaker.manifest.model import Manifest
+from bookmaker.phrases import Phrasebook
 from bookmaker.proof import Proof
 from bookmaker.proof.report import verdict_word
 from bookmaker.puzzle.grid import Grid
@@ -128,9 +129,10 @@ def _kinds(puzzle: RuledPuzzle) -> str:
 
 
 def _hardest(proof: Proof) -> str:
-    if proof.grade is None or proof.grade.path.hardest is None:
+    if proof.grade is None or proof.hardest is None:
         return "–"
-    return proof.grade.path.hardest.technique + ("" if proof.grade.path.reached else " (not reached by logic)")
+    name = Phrasebook(proof.entry.puzzle.grid).technique(proof.hardest)
+    return name + ("" if proof.grade.path.reached else " (not reached by logic)")
 
 
 def _width(text: str) -> int:

@@ -6,7 +6,7 @@ from bookmaker.grade.bands import difficulty_of, family_of
 from bookmaker.grade.effort import WEIGHTS, Weights
 from bookmaker.grade.model import Grade, SolvePath, Step
 from bookmaker.grade.path import walk
-from bookmaker.grade.singles import Kind
+from bookmaker.reasons import Rung
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.verdict import Solution
 
@@ -17,5 +17,5 @@ def grade(puzzle: RuledPuzzle, solution: Solution, weights: Weights = WEIGHTS) -
     """Grade a puzzle that was proven to have this one solution."""
     path = walk(puzzle, solution, weights)
     effort = path.effort
-    singles_only = all(step.rung <= Kind.NAKED for step in path.steps)
+    singles_only = all(step.rung <= Rung.NAKED for step in path.steps)
     return Grade(path, effort, difficulty_of(effort, family_of(puzzle)), singles_only)

@@ -62,7 +62,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from bookmaker.grade.singles import Kind
+from bookmaker.reasons import Rung
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,7 +77,7 @@ class Weights:
     same_digit: int = 12
     stuck: float = 1.0
 
-    def visible(self, kind: Kind) -> int:
+    def visible(self, kind: Rung) -> int:
         """How readily the eye falls on one way to see a placement."""
         return (self.last, self.box, self.line, self.naked)[kind - 1]
 

@@ -1,6 +1,7 @@
 """Following a candidate in mind: what its placement leads to, in rounds of singles and of the rules' marks.
 
-In: a `State` without openings and a candidate. Out: the `Clash` it ends in, or None. The state is not changed.
+In: a `State` without openings and a candidate. Out: the `Clash` it ends in, or None. The state is not changed. What
+leads there step by step is worked out where it is told (`refutation.py`).
 
 In a round all singles that are open at its start are written at once, then all marks are read from the same boards at
 once, each as a whole (`marks.py`), so that the number of rounds depends on no order of cells, digits or marks. It goes
@@ -12,42 +13,30 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from bookmaker.grade.marks import Mark, Strikes
-from bookmaker.grade.state import Ground, State
-from bookmaker.solve.problem import Automaton, Sum
+from bookmaker.grade.state import Area, Ground, State
+from bookmaker.reasons.whatif import End, NoDigit, NoPlace, NothingFits
 
 
 @dataclass(frozen=True, slots=True)
 class Clash:
-    """After `rounds` rounds a house (`area`) has no place for a digit, a cell has no digit, or nothing fits a mark.
+    """What a candidate ends in, after so many rounds: a house without a place for a digit, a cell without a digit, or a
+    mark that nothing fits; of the mark that does it, if one alone does, its whole constraint."""
 
-    `marked` says that marks emptied the cell; if one alone did, it is `mark`.
-    """
-
-    ground: Ground
     rounds: int
-    area: str = ""
+    area: Area | None = None
     digit: int = 0
     cell: int = -1
     mark: Mark | None = None
     marked: bool = False
 
-    def words(self) -> str:
-        """What is wrong, as a clause."""
+    def end(self, ground: Ground) -> End:
+        """The same as a part of a reason."""
         if self.area:
-            return f"{self.area} has no place left for {self.ground.symbol(self.digit)}"
+            return NoPlace(self.area.ref, self.digit)
         if self.cell < 0 and self.mark:
-            return f"nothing fits {self._named(self.mark)} any more"
-        name = self.ground.grid.name(self.cell)
-        if self.mark:
-            return f"the {self.mark.noun} leaves no digit for {name}"
-        return f"the marks leave no digit for {name}" if self.marked else f"no digit is left for {name}"
-
-    def _named(self, mark: Mark) -> str:
-        """“the X-sum of row 3”, “the arrow through r4c4”, “the cage at r1c2”."""
-        if house := next((area.name for area in self.ground.areas if area.board == mark.board), ""):
-            return f"the {mark.noun} of {house}"
-        first = self.ground.grid.name(mark.cells[0])
-        return f"the {mark.noun} {'through' if isinstance(mark.constraint, Sum | Automaton) else 'at'} {first}"
+            return NothingFits(ground.reference(self.mark.rule, self.mark.cells))
+        mark = ground.reference(self.mark.rule, (self.cell,)) if self.mark else None
+        return NoDigit(self.cell, mark, self.marked)
 
 
 class Follower:
@@ -98,7 +87,7 @@ class _Trial:
         if self.follower.marks:
             unfit = self.read_marks()
             if unfit:
-                return Clash(self.ground, self.rounds, mark=unfit)
+                return Clash(self.rounds, mark=unfit)
         return self.singles()
 
     def write(self) -> None:
@@ -158,8 +147,7 @@ class _Trial:
                     x = board & area
                     if not x & (x - 1):
                         if not x:
-                            name = ground.areas[areas.index(area)].name
-                            return Clash(ground, self.rounds, area=name, digit=d)
+                            return Clash(self.rounds, area=ground.areas[areas.index(area)], digit=d)
                         found |= x & ~self.done
             self.forced[d] = found
         return None
@@ -169,7 +157,7 @@ class _Trial:
         low = bare & -bare
         marks = [mark for mark, strikes in self.struck if any(board & low for board in strikes)]
         mark = marks[0] if len(marks) == 1 else None
-        return Clash(self.ground, self.rounds, cell=low.bit_length() - 1, mark=mark, marked=bool(marks))
+        return Clash(self.rounds, cell=low.bit_length() - 1, mark=mark, marked=bool(marks))
 
 
 def follow(state: State, cell: int, digit: int, limit: int | None = None) -> Clash | None:

@@ -67,6 +67,24 @@ def shortest(state: State, strong: Strong, single: bool) -> tuple[int, dict[Cand
     return 0, {}
 
 
+def shortest_to(
+    state: State, strong: Strong, single: bool, target: Candidate
+) -> tuple[int, tuple[Candidate, Candidate]] | None:
+    """How many strong links the shortest chain has that strikes one candidate, and its ends; None if there is none."""
+    trails = [_Trail(state, strong, start, single) for start in strong]
+    for links in range(1, LONGEST + 1):
+        going = []
+        for trail in trails:
+            ends = trail.advance()
+            for end in ends if links > 1 else ():
+                if target in seen_by_both(state, trail.start, end):
+                    return links, (trail.start, end)
+            if ends:
+                going.append(trail)
+        trails = going
+    return None
+
+
 class _Trail:
     """Everything that follows from a candidate being false, one strong link further each time."""
 

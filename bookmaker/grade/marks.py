@@ -1,17 +1,18 @@
 """A puzzle's marks as a what-if reads them: each for itself and as a whole.
 
-In: a constraint that says more than that cells differ or what one cell allows, with its noun. Out: the candidates that
+In: a constraint that says more than that cells differ or what one cell allows, with its rule. Out: the candidates that
 it rules out among those of its cells, remembered, since many what-ifs come to the same.
 """
 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import TypeAlias
+from typing import TypeAlias, assert_never
 
 from bookmaker.grade.fillings import narrow
 from bookmaker.grade.relations import Pairs
 from bookmaker.puzzle.bits import board_of, cells_on, digits_in
+from bookmaker.rules.common.contract import Rule
 from bookmaker.solve.problem import Automaton, Combination, Constraint, Count, Relation, Sum
 
 Strikes: TypeAlias = tuple[int, ...] | None
@@ -22,20 +23,22 @@ REMEMBERED = 50_000
 
 
 class Mark:
-    """`noun` is what a step calls it, `cells` are its cells in their order, `board` the board of them."""
+    """`rule` asks for it, `cells` are its cells in their order, `board` the board of them."""
 
-    __slots__ = ("_known", "_pairs", "board", "cells", "constraint", "noun")
+    __slots__ = ("_known", "_pairs", "board", "cells", "constraint", "rule")
 
-    def __init__(self, constraint: Relation | Combination | Sum | Count | Automaton, noun: str) -> None:
+    def __init__(self, constraint: Relation | Combination | Sum | Count | Automaton, rule: Rule) -> None:
         self.constraint = constraint
-        self.noun = noun
+        self.rule = rule
         match constraint:
             case Relation(pairs, _):
                 cells = [cell for pair in pairs for cell in pair]
             case Sum(terms, _, _):
                 cells = [cell for cell, _ in terms]
-            case _:
+            case Combination() | Count() | Automaton():
                 cells = list(constraint.cells)
+            case _ as never:
+                assert_never(never)
         self.cells = tuple(dict.fromkeys(cells))
         self.board = board_of(cells)
         self._pairs = Pairs(constraint) if isinstance(constraint, Relation) else None
@@ -76,6 +79,6 @@ class Mark:
         return tuple(struck) if any(struck) else ()
 
 
-def mark_of(constraint: Constraint, noun: str) -> Mark | None:
+def mark_of(constraint: Constraint, rule: Rule) -> Mark | None:
     """The mark; None for a constraint that speaks of differing or of single cells alone."""
-    return Mark(constraint, noun) if isinstance(constraint, Relation | Combination | Sum | Count | Automaton) else None
+    return Mark(constraint, rule) if isinstance(constraint, Relation | Combination | Sum | Count | Automaton) else None

@@ -5,24 +5,23 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from bookmaker.puzzle.position import Candidate
+from bookmaker.reasons import Reason, Rung
 
 
 @dataclass(frozen=True, slots=True)
 class Step:
     """One step of a solving path.
 
-    `technique` is its trade name (“hidden single”), `rung` its place on the ladder (1 the easiest), `cells` where
-    to look, `placed` and `removed` pairs of (cell, digit), `because` a plain clause that says why. `openings` is
-    how many steps of this rung there were to find, `empty` how many cells were still empty, `effort` the work of
-    finding this step.
+    `reason` says why it holds, `rung` is its place on the ladder, `cells` where to look, `placed` and `removed` pairs
+    of (cell, digit). `openings` is how many steps of this rung there were to find, `empty` how many cells were still
+    empty, `effort` the work of finding this step.
     """
 
-    technique: str
-    rung: int
+    reason: Reason
+    rung: Rung
     cells: tuple[int, ...]
     placed: tuple[Candidate, ...]
     removed: tuple[Candidate, ...]
-    because: str
     openings: int
     empty: int
     effort: float
@@ -39,11 +38,6 @@ class SolvePath:
     def effort(self) -> float:
         """The whole path's effort."""
         return sum(step.effort for step in self.steps)
-
-    @property
-    def hardest(self) -> Step | None:
-        """The first step on the highest rung."""
-        return max(self.steps, key=lambda step: step.rung, default=None)
 
 
 @dataclass(frozen=True, slots=True)

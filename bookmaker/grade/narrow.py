@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from bookmaker.grade.model import SolvePath, Step
-from bookmaker.grade.singles import Kind
+from bookmaker.reasons import Reason, Rung
 
 STANDS_OUT = 3.0
 """A narrow point takes so many times the effort of the path's points on average."""
@@ -22,7 +22,7 @@ CROWDED = 0.5
 class NarrowPoint:
     """Steps `first` up to `after` of the path, the looks they take, how many openings there were and filled cells.
 
-    `technique` is that of its hardest step. A lone naked single on a crowded board is the step that solvers
+    `reason` is that of its hardest step. A lone naked single on a crowded board is the step that solvers
     overlook longest (common knowledge of the trade, and the lowest visibility in `effort.py`).
     """
 
@@ -30,17 +30,9 @@ class NarrowPoint:
     after: int
     effort: float
     openings: int
-    technique: str
+    reason: Reason
     filled: int
     lone_naked_single: bool
-
-    @property
-    def words(self) -> str:
-        """The point as a clause."""
-        if self.lone_naked_single:
-            return f"with {self.filled} cells filled, a lone naked single on a crowded board is all there is"
-        there = "there is one opening" if self.openings == 1 else f"there are {self.openings} openings"
-        return f"with {self.filled} cells filled {there}: {self.technique}"
 
 
 def narrow_points(path: SolvePath, cells: int, most: int = 3) -> tuple[NarrowPoint, ...]:
@@ -64,8 +56,8 @@ def _points(steps: tuple[Step, ...], cells: int) -> list[NarrowPoint]:
         here = steps[first : index + 1]
         filled = cells - here[0].empty
         hardest = max(here, key=lambda s: s.rung)
-        lone = step.rung == Kind.NAKED and step.openings == 1 and filled >= CROWDED * cells
+        lone = step.rung == Rung.NAKED and step.openings == 1 and filled >= CROWDED * cells
         effort = sum(s.effort for s in here)
-        points.append(NarrowPoint(first, index + 1, effort, here[0].openings, hardest.technique, filled, lone))
+        points.append(NarrowPoint(first, index + 1, effort, here[0].openings, hardest.reason, filled, lone))
         first = index + 1
     return points

@@ -23,12 +23,14 @@ from bookmaker.grade.shapes import (
     shapes_of,
     without_rule,
 )
-from bookmaker.grade.singles import Kind, openings
+from bookmaker.grade.singles import openings
 from bookmaker.grade.state import ground_of, start
 from bookmaker.grade.technique import ladder
+from bookmaker.phrases import Phrasebook
 from bookmaker.puzzle.grid import Grid
+from bookmaker.reasons import Reason, Rung
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
-from bookmaker.rules.common.wording import cells_listed, counted, listed, sentence_case, symbol
+from bookmaker.rules.common.wording import cells_listed, counted, listed, symbol
 from bookmaker.solve.verdict import Solution
 
 
@@ -76,19 +78,19 @@ def _used(puzzle: RuledPuzzle, rule: Rule, path: SolvePath) -> bool:
     state = start(ground_of(without_rule(puzzle, rule)))
     techniques = [technique for rung in ladder() for technique in rung]
     for step in path.steps:
-        if step.placed and step.rung <= Kind.NAKED:
+        if step.placed and step.rung <= Rung.NAKED:
             if not {(o.cell, o.digit) for o in openings(state)} >= set(step.placed):
                 return True
         elif step.removed:
             standing = set(state.present(step.removed))
             same = (t for t in techniques if t.rung == step.rung)
             if standing and not any(
-                finding.technique == step.technique and standing <= set(finding.removed)
+                standing <= set(finding.removed) and _alike(finding.reason(), step.reason)
                 for technique in same
                 for finding in technique.find(state)
             ):
                 return True
-        elif step.placed and step.technique == rule.noun:  # filled in because its marks leave no freedom
+        elif step.placed and step.reason.kind == rule.kind:  # filled in because its marks leave no freedom
             return True
         for cell, digit in step.placed:
             state.place(cell, digit)
@@ -96,8 +98,14 @@ def _used(puzzle: RuledPuzzle, rule: Rule, path: SolvePath) -> bool:
     return False
 
 
+def _alike(one: Reason, other: Reason) -> bool:
+    """Are they of one technique, or of marks of one kind?"""
+    return (one.technique, one.kind) == (other.technique, other.kind)
+
+
 def sentences(notes: Notes, grid: Grid) -> Iterator[str]:
     """The notes in plain words, the weightiest first."""
+    words = Phrasebook(grid)
     for noun, where in _by_noun(notes.fixed, grid):
         yield f"Marks that leave no freedom: {noun} {where}."
     if notes.classic_once_filled:
@@ -114,9 +122,16 @@ def sentences(notes: Notes, grid: Grid) -> Iterator[str]:
     for mirror in notes.mirrors:
         relabelled = ", ".join(" and ".join(map(symbol, cycle)) for cycle in mirror.swapped)
         digits = f" with {relabelled} exchanged" if relabelled else ""
-        yield f"The puzzle maps to itself by {mirror.name}{digits}: deductions come in pairs."
+        yield f"The puzzle maps to itself by {words.say(f'turn-{mirror.name}')}{digits}: deductions come in pairs."
     for point in notes.narrow:
-        yield f"{sentence_case(point.words)}."
+        yield _narrow(words, point)
+
+
+def _narrow(words: Phrasebook, point: NarrowPoint) -> str:
+    if point.lone_naked_single:
+        return words.sentence("note-lone-naked-single", filled=str(point.filled))
+    technique = words.technique(point.reason)
+    return words.sentence("note-narrow", filled=str(point.filled), n=point.openings, technique=technique)
 
 
 def repair_sentences(found: Repair, grid: Grid) -> Iterator[str]:

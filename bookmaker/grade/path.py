@@ -15,21 +15,18 @@ from bookmaker.grade.effort import BEYOND_REACH, WEIGHTS, Practice, Weights
 from bookmaker.grade.forced import forced
 from bookmaker.grade.mirror import Mirror, mirrors
 from bookmaker.grade.model import SolvePath, Step
-from bookmaker.grade.singles import NAMES, openings, words
+from bookmaker.grade.singles import openings, single
 from bookmaker.grade.solvers import Solver, mean_looks, solvers
 from bookmaker.grade.state import State, ground_of, start
 from bookmaker.grade.technique import Finding, ladder
 from bookmaker.puzzle.bits import board_of, cells_on
 from bookmaker.puzzle.position import Candidate
+from bookmaker.reasons import MarkRef, Reason, Rung
+from bookmaker.reasons.reason import MARK
+from bookmaker.reasons.singles import Fixed, FromProof
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.verdict import Solution
 from bookmaker.symmetry.labels import labels
-
-MARKS = 5
-"""The rung of what one mark says by itself."""
-
-BEYOND = 12
-"""The rung of a step that the ladder did not reach."""
 
 
 def walk(puzzle: RuledPuzzle, solution: Solution, weights: Weights = WEIGHTS) -> SolvePath:
@@ -59,12 +56,11 @@ def _filling(state: State, puzzle: RuledPuzzle) -> list[Step]:
         for number, (cell, digit) in enumerate(sorted(fixed.items())):
             steps.append(
                 Step(
-                    technique=rule.noun,
-                    rung=MARKS,
+                    reason=Reason(MARK, MarkRef.whole(rule.kind), Fixed(cell, digit)),
+                    rung=Rung.SIMPLE,
                     cells=(cell,),
                     placed=((cell, digit),),
                     removed=(),
-                    because=f"the {rule.noun} fixes {state.ground.grid.name(cell)} at once",
                     openings=len(fixed) - number,
                     empty=state.empty.bit_count(),
                     effort=1.0,
@@ -99,12 +95,11 @@ def _stretch(
         chosen = turned or max(found, key=lambda o: weights.visible(o.kind) * (same if o.digit == digit else 1))
         steps.append(
             Step(
-                technique=NAMES[chosen.kind],
-                rung=int(chosen.kind),
+                reason=single(chosen),
+                rung=chosen.kind,
                 cells=(chosen.cell,),
                 placed=((chosen.cell, chosen.digit),),
                 removed=(),
-                because=words(state, chosen),
                 openings=len(found),
                 empty=state.empty.bit_count(),
                 effort=looks,
@@ -134,16 +129,15 @@ def _lowest(state: State) -> list[Finding]:
 def _striking(state: State, findings: list[Finding], weights: Weights, practice: Practice) -> list[Step]:
     """Strike all that the findings show; the effort of finding the first is shared among them."""
     empty = state.empty.bit_count()
-    shown = sum(finding.rung == MARKS and finding.technique in state.ground.nouns for finding in findings)
+    shown = sum(finding.rung == Rung.SIMPLE and finding.by_mark for finding in findings)
     looks = practice.looks(findings[0].rung, weights.striking(empty, findings[0].reach, shown))
     steps = [
         Step(
-            technique=finding.technique,
+            reason=finding.reason(),
             rung=finding.rung,
             cells=finding.cells,
             placed=(),
             removed=finding.removed,
-            because=finding.words(),
             openings=len(findings),
             empty=empty,
             effort=looks / len(findings),
@@ -169,15 +163,14 @@ def _from_solution(state: State, solution: Solution, weights: Weights, practice:
     cell = max(cells_on(state.empty), key=opened)
     empty = state.empty.bit_count()
     step = Step(
-        technique="beyond the ladder",
-        rung=BEYOND,
+        reason=Reason("beyond", None, FromProof(cell, solution[cell])),
+        rung=Rung.BEYOND,
         cells=(cell,),
         placed=((cell, solution[cell]),),
         removed=(),
-        because=f"the ladder ends here; the digit of {state.ground.grid.name(cell)} is taken from the proof",
         openings=0,
         empty=empty,
-        effort=practice.looks(BEYOND, weights.striking(empty, BEYOND_REACH)),
+        effort=practice.looks(Rung.BEYOND, weights.striking(empty, BEYOND_REACH)),
     )
     state.place(cell, solution[cell])
     return step

@@ -7,34 +7,18 @@ single in a box, a hidden single in a line (rows, columns, and houses that rules
 from __future__ import annotations
 
 from dataclasses import dataclass
-from enum import IntEnum
 
 from bookmaker.grade.state import Area, State
-
-
-class Kind(IntEnum):
-    """Derivations of a placement; the value is the rung."""
-
-    LAST = 1
-    BOX = 2
-    LINE = 3
-    NAKED = 4
-
-
-NAMES = {
-    Kind.LAST: "last empty cell",
-    Kind.BOX: "hidden single",
-    Kind.LINE: "hidden single",
-    Kind.NAKED: "naked single",
-}
-"""Trade names of the kinds."""
+from bookmaker.reasons import Reason, Rung
+from bookmaker.reasons.singles import HiddenSingle, LastCell, NakedSingle
 
 
 @dataclass(frozen=True, slots=True)
 class Opening:
-    """`area` is the house in which the digit is hidden or the cell is last; None for a naked single."""
+    """`kind` is the rung of its derivation, from `LAST` to `NAKED`; `area` is the house in which the digit is hidden or
+    the cell is last, None for a naked single."""
 
-    kind: Kind
+    kind: Rung
     cell: int
     digit: int
     area: Area | None
@@ -52,9 +36,9 @@ def openings(state: State) -> list[Opening]:
             for digit in digits:
                 if boards[digit] & x:
                     taken |= x
-                    found.append(Opening(Kind.LAST, x.bit_length() - 1, digit, area))
+                    found.append(Opening(Rung.LAST, x.bit_length() - 1, digit, area))
                     break
-    for kind, alone in ((Kind.BOX, ground.alone_in_boxes), (Kind.LINE, ground.alone_in_lines)):
+    for kind, alone in ((Rung.BOX, ground.alone_in_boxes), (Rung.LINE, ground.alone_in_lines)):
         for digit in digits:
             for x, area in alone[boards[digit]]:
                 if not x & taken:
@@ -70,18 +54,16 @@ def openings(state: State) -> list[Opening]:
             x = boards[digit] & naked
             while x:
                 low = x & -x
-                found.append(Opening(Kind.NAKED, low.bit_length() - 1, digit, None))
+                found.append(Opening(Rung.NAKED, low.bit_length() - 1, digit, None))
                 x ^= low
     return found
 
 
-def words(state: State, opening: Opening) -> str:
-    """Why the opening's digit stands there, as a clause."""
-    name = state.ground.grid.name(opening.cell)
-    symbol = state.ground.symbol(opening.digit)
-    match opening.kind:
-        case Kind.LAST if opening.area:
-            return f"{name} is the last empty cell of {opening.area.name}"
-        case Kind.BOX | Kind.LINE if opening.area:
-            return f"in {opening.area.name} only {name} can hold {symbol}"
-    return f"{symbol} is the only digit left for {name}"
+def single(opening: Opening) -> Reason:
+    """Why the opening's digit stands there."""
+    cell, digit, area = opening.cell, opening.digit, opening.area
+    if area is None:
+        return Reason("naked-single", None, NakedSingle(cell, digit))
+    if opening.kind is Rung.LAST:
+        return Reason("last-cell", None, LastCell(area.ref, cell, digit))
+    return Reason("hidden-single", None, HiddenSingle(area.ref, cell, digit))

@@ -23,9 +23,9 @@ from hashlib import shake_128
 from itertools import zip_longest
 
 from bookmaker.grade.effort import Practice, Weights
-from bookmaker.grade.singles import Kind
 from bookmaker.grade.state import State
 from bookmaker.puzzle.bits import cells_on, digits_in
+from bookmaker.reasons import Rung
 
 SOLVERS = 28
 
@@ -174,7 +174,7 @@ class _Scene:
                 if until < soonest:
                     soonest, found = until, cell
             looks = placing(remaining, visible)
-            efforts.append(looks if visible >= line else practice.looks(Kind.NAKED, looks))
+            efforts.append(looks if visible >= line else practice.looks(Rung.NAKED, looks))
             del opened[found]
             remaining -= 1
             digit = solution[found]

@@ -7,17 +7,17 @@ written down never looks like an opening.
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 
 from bookmaker.grade.marks import Mark, mark_of
-from bookmaker.puzzle.bits import board_of, cells_on, digits_in, mask_of
-from bookmaker.puzzle.grid import Grid, House
+from bookmaker.puzzle.bits import board_of, cells_on, mask_of
+from bookmaker.puzzle.grid import Grid, House, HouseRef
 from bookmaker.puzzle.position import Candidate, Position
+from bookmaker.reasons import MarkRef
 from bookmaker.rules import houses_of
 from bookmaker.rules.common.contract import Deduction, Rule, RuledPuzzle
-from bookmaker.rules.common.wording import cells_listed, digits_listed, symbol
 from bookmaker.solve.problem import Allowed, Combination, Constraint, Different, Relation
 
 
@@ -25,7 +25,7 @@ from bookmaker.solve.problem import Allowed, Combination, Constraint, Different,
 class Area:
     """A house that holds every digit, with its board. `box` tells the regions of the grid from lines and diagonals."""
 
-    name: str
+    ref: HouseRef
     cells: tuple[int, ...]
     board: int
     box: bool
@@ -50,10 +50,10 @@ class Alone(dict[int, list[tuple[int, Area]]]):
 
 @dataclass(frozen=True, slots=True)
 class Asked:
-    """A constraint that a rule puts on some cells, with what a solving step calls the mark."""
+    """A constraint that a rule puts on some cells."""
 
     constraint: Constraint
-    noun: str
+    rule: Rule
 
 
 @dataclass(frozen=True)
@@ -74,11 +74,6 @@ class Ground:
     def rules(self) -> tuple[Rule, ...]:
         """The puzzle's rules."""
         return self.puzzle.rules
-
-    @cached_property
-    def nouns(self) -> frozenset[str]:
-        """What solving steps call the rules' marks."""
-        return frozenset(rule.noun for rule in self.rules)
 
     @cached_property
     def alone_in_boxes(self) -> Alone:
@@ -132,13 +127,29 @@ class Ground:
     @cached_property
     def marks(self) -> tuple[Mark, ...]:
         """The constraints that say more than that cells differ or what one cell allows."""
-        return tuple(mark for asked in self.asked if (mark := mark_of(asked.constraint, asked.noun)))
+        return tuple(mark for asked in self.asked if (mark := mark_of(asked.constraint, asked.rule)))
 
     @cached_property
-    def cages(self) -> tuple[tuple[str, int, frozenset[int]], ...]:
-        """Cages with a total: what to call each, its board and its combinations."""
+    def references(self) -> dict[Rule, tuple[MarkRef, ...]]:
+        """How steps refer to the marks of each rule."""
+        return {rule: rule.references(self.grid) for rule in self.rules}
+
+    def reference(self, rule: Rule, cells: Sequence[int]) -> MarkRef:
+        """The mark of a rule that some cells belong to: the smallest that has them all, rather in this order (as clues
+        at both ends of a line read it), else the rule as a whole."""
+
+        def near(mark: MarkRef) -> tuple[int, bool]:
+            return len(mark.cells), [cell for cell in mark.cells if cell in asked] != [*cells]
+
+        asked = set(cells)
+        holding = [mark for mark in self.references[rule] if asked <= set(mark.cells)]
+        return min(holding, key=near, default=MarkRef.whole(rule.kind))
+
+    @cached_property
+    def cages(self) -> tuple[tuple[MarkRef, int, frozenset[int]], ...]:
+        """Cages with a total, and lines that hold one of some sets: each with its board and its combinations."""
         return tuple(
-            (f"the {asked.noun} at {self.grid.name(made.cells[0])}", board_of(made.cells), made.sets)
+            (self.reference(asked.rule, made.cells), board_of(made.cells), made.sets)
             for asked in self.asked
             if isinstance(made := asked.constraint, Combination)
         )
@@ -150,22 +161,6 @@ class Ground:
             seen &= self.peers[cell]
         return seen
 
-    def symbol(self, digit: int) -> str:
-        """How a digit is written."""
-        return symbol(digit)
-
-    def symbols(self, mask: int) -> str:
-        """“2, 5 and 7” for the digits of a mask."""
-        return digits_listed(digits_in(mask))
-
-    def names(self, cells: Iterable[int]) -> str:
-        """“r1c2, r1c5 and r3c4”."""
-        return cells_listed(self.grid, cells)
-
-    def either(self, cells: Iterable[int]) -> str:
-        """“r1c2, r1c5 or r3c4”."""
-        return cells_listed(self.grid, cells, "or")
-
 
 def ground_of(puzzle: RuledPuzzle) -> Ground:
     """Houses without doubles, the rules' constraints, and which cells see each other."""
@@ -174,8 +169,8 @@ def ground_of(puzzle: RuledPuzzle) -> Ground:
     houses: dict[frozenset[int], House] = {}
     for house in houses_of(puzzle):
         houses.setdefault(frozenset(house.cells), house)
-    areas = tuple(Area(h.name, h.cells, board_of(key), key in regions) for key, h in houses.items())
-    asked = tuple(Asked(made, rule.noun) for rule in puzzle.rules for made in rule.constraints(grid))
+    areas = tuple(Area(h.ref, h.cells, board_of(key), key in regions) for key, h in houses.items())
+    asked = tuple(Asked(made, rule) for rule in puzzle.rules for made in rule.constraints(grid))
     groups = [area.board for area in areas]
     groups += [board_of(a.constraint.cells) for a in asked if isinstance(a.constraint, Different | Combination)]
     groups += [board_of(pair) for a in asked if isinstance(a.constraint, Relation) for pair in _differing(a.constraint)]
@@ -211,7 +206,7 @@ class State:
         """`stood[d]`: cells where digit d is written; member 0 unused."""
         self.empty = empty
         """The board of empty cells."""
-        self._deduced: tuple[Position, list[tuple[Rule, Deduction]]] | None = None
+        self._deduced: tuple[Position, list[Deduction]] | None = None
 
     def copy(self) -> State:
         """The same pencil marks on a sheet of their own."""
@@ -258,12 +253,11 @@ class State:
         """The position as the rules read it: a written digit is the only candidate of its cell."""
         return Position(self.ground.grid, tuple(self.with_written()), self.ground.everywhere & ~self.empty)
 
-    def deductions(self) -> list[tuple[Rule, Deduction]]:
-        """What the rules say of the position, each deduction with its rule; remembered until the position changes."""
+    def deductions(self) -> list[Deduction]:
+        """What the rules say of the position; remembered until the position changes."""
         position = self.position()
         if self._deduced is None or self._deduced[0] != position:
-            told = [(rule, deduction) for rule in self.ground.rules for deduction in rule.deductions(position)]
-            self._deduced = position, told
+            self._deduced = position, [made for rule in self.ground.rules for made in rule.deductions(position)]
         return self._deduced[1]
 
 
@@ -272,12 +266,11 @@ def start(ground: Ground) -> State:
     digits = ground.grid.digits
     state = State(ground, [0] + [ground.everywhere] * len(digits), [0] * (len(digits) + 1), ground.everywhere)
     for asked in ground.asked:
-        match asked.constraint:
-            case Allowed(cells, allowed):
-                board = board_of(cells)
-                for digit in digits:
-                    if not allowed >> (digit - 1) & 1:
-                        state.boards[digit] &= ~board
+        if isinstance(asked.constraint, Allowed):
+            board = board_of(asked.constraint.cells)
+            for digit in digits:
+                if not asked.constraint.digits >> (digit - 1) & 1:
+                    state.boards[digit] &= ~board
     for cell, digit in enumerate(ground.puzzle.givens):
         if digit:
             state.place(cell, digit)

@@ -17,6 +17,7 @@ from typing import ClassVar
 from bookmaker.grade import techniques
 from bookmaker.grade.state import State
 from bookmaker.puzzle.position import Candidate
+from bookmaker.reasons import Reason, Rung
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,24 +25,30 @@ class Finding:
     """One instance of a technique: candidates (cell, digit) that can go, and why.
 
     `cells` are where to look. `reach` is how far a person must think ahead: links of a chain, rounds of a what-if,
-    0 for a pattern seen at once. `words` gives the clause that explains; it is called only if the step is told.
+    0 for a pattern seen at once. `reason` gives the reason; it is asked for only if the step is taken.
+    `by_mark` says that one mark shows it by itself.
     `again`, where only the nearest findings of a technique are yielded, says whether another state has this one, too.
     """
 
-    technique: str
-    rung: int
+    rung: Rung
     cells: tuple[int, ...]
     removed: tuple[Candidate, ...]
-    words: Callable[[], str]
+    reason: Callable[[], Reason]
     reach: int = 0
+    by_mark: bool = False
     again: Callable[[State], bool] | None = None
 
 
 class Technique(ABC):
-    """A way to strike candidates. A class with a trade name and a rung of the ladder is one; without, a base."""
+    """A way to strike candidates. A class with a name and a rung of the ladder is one; without, a base.
+
+    The name is a key; what the trade calls it, each language says in `phrases`. Where a technique has several names,
+    as fish have by their size, `step_names` are those of its steps.
+    """
 
     name: ClassVar[str]
-    rung: ClassVar[int]
+    step_names: ClassVar[tuple[str, ...]] = ()
+    rung: ClassVar[Rung]
 
     @abstractmethod
     def find(self, state: State) -> Iterator[Finding]:
@@ -55,7 +62,7 @@ class Technique(ABC):
 @cache
 def ladder() -> tuple[tuple[Technique, ...], ...]:
     """The techniques of every rung that has some, the lowest rung first; within a rung in the order of their files."""
-    rungs: dict[int, list[Technique]] = {}
+    rungs: dict[Rung, list[Technique]] = {}
     for module_info in pkgutil.iter_modules(techniques.__path__):
         module = importlib.import_module(f"{techniques.__name__}.{module_info.name}")
         for kind in vars(module).values():

@@ -82,6 +82,8 @@ class PuzzleSlots:
     most: float
     weight: float = 1.0
     """The lines of a grid are this many times as heavy as usual."""
+    coordinates: bool = False
+    """Are rows and columns numbered?"""
 
 
 @dataclass(frozen=True, slots=True)

@@ -107,7 +107,8 @@ def _layout(name: str, root: Node, desk: Desk) -> Layout:
     margins = top.section("margins", ("inner", "outer", "top", "bottom"), ("spine",))
     roles = tuple(TypeScale.__dataclass_fields__)
     scale = top.section("type", roles)
-    puzzles = top.section("puzzles", ("rows", "columns", "text", "hang", "gap", "least cell", "most cell"), ("weight",))
+    needed = ("rows", "columns", "text", "hang", "gap", "least cell", "most cell")
+    puzzles = top.section("puzzles", needed, ("weight", "coordinates"))
     least = puzzles.length("least cell", mm(4), mm(40))
     keys = top.section("keys", ("columns", "most cell"))
     press = top.section("press", ("bleed", "marks", "slug"))
@@ -134,6 +135,7 @@ def _layout(name: str, root: Node, desk: Desk) -> Layout:
             least=least,
             most=puzzles.length("most cell", least, mm(40)),
             weight=puzzles.number("weight", 1, 3, usual=1),
+            coordinates=puzzles.switch("coordinates"),
         ),
         keys=KeySlots(keys.whole("columns", 1, 8), keys.length("most cell", mm(2), mm(20))),
         press=Press(press.length("bleed", 0, mm(10)), press.switch("marks"), press.switch("slug"))

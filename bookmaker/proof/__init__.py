@@ -21,6 +21,7 @@ from bookmaker.rules import keeps_all, problem_of
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve import prove, tally
 from bookmaker.solve.verdict import Several, Solution, Tally, Undecided, Unique, Verdict
+from bookmaker.trace import hardest
 
 __all__ = ["EngineFault", "Proof", "find_out", "prove_all", "prove_each", "prove_entry"]
 
@@ -40,9 +41,11 @@ def find_out(puzzle: RuledPuzzle, count: int = 0) -> Findings:
     if count:
         stage("being counted out")
         counted = tally(problem, count) if isinstance(verdict, Several | Undecided) else _known_tally(verdict)
+    if not isinstance(verdict, Unique):
+        return Findings(verdict, None, counted)
     stage("being graded")
-    graded = grade(puzzle, verdict.solution) if isinstance(verdict, Unique) else None
-    return Findings(verdict, graded, counted)
+    graded = grade(puzzle, verdict.solution)
+    return Findings(verdict, graded, counted, hardest(puzzle, verdict.solution, graded.path))
 
 
 def prove_entry(entry: Entry, count: int = 0) -> Proof:
@@ -90,7 +93,7 @@ def prove_each(
                 if len(fresh) >= KEEP_AFTER:
                     kept.put(fresh)
                     fresh = []
-            yield Proof(entry, found.verdict, found.grade, found.tally, seconds)
+            yield Proof(entry, found.verdict, found.grade, found.tally, found.hardest, seconds)
     finally:
         if fresh:
             kept.put(fresh)

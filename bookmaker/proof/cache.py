@@ -11,7 +11,7 @@ from __future__ import annotations
 import os
 import sqlite3
 import sys
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import closing, suppress
 from functools import cache
 from hashlib import sha256
@@ -23,7 +23,7 @@ from platformdirs import user_cache_path
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.learning import learner
 
-ROOMS_THAT_MATTER = ("puzzle", "solve", "rules", "grade", "proof")
+ROOMS_THAT_MATTER = ("puzzle", "solve", "reasons", "rules", "symmetry", "grade", "trace", "proof")
 """Any change of code in these makes every kept proof stale."""
 
 PATIENCE = 20.0
@@ -181,8 +181,13 @@ def code_version(*places: str) -> str:
     """A hash of the code of some rooms or files of bookmaker, and of the Python that runs it."""
     home = Path(__file__).resolve().parent.parent
     named = [home / place for place in places]
-    files = sorted(file for place in named for file in ([place] if place.is_file() else place.rglob("*.py")))
+    files = sorted(file for place in named for file in ([place] if place.is_file() else _code_in(place)))
     return hash_of(sys.version, *(f"{path.relative_to(home)}\n{path.read_text(encoding='utf-8')}" for path in files))
+
+
+def _code_in(room: Path) -> Iterator[Path]:
+    """The files of a room whose change may change what it says: code, and the messages of languages."""
+    return (file for file in room.rglob("*") if file.suffix in (".py", ".ftl"))
 
 
 def user_store(waiting: Callable[[], None] = lambda: None) -> FileStore:

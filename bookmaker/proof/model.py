@@ -6,17 +6,20 @@ from dataclasses import dataclass, replace
 
 from bookmaker.grade.model import Grade
 from bookmaker.manifest.model import Entry
+from bookmaker.reasons import Reason
 from bookmaker.solve.verdict import Solution, Tally, Unique, Verdict
 
 
 @dataclass(frozen=True, slots=True)
 class Proof:
-    """`grade` is None unless the verdict is `Unique`. `seconds` is wall time, for the report only."""
+    """`grade` is None unless the verdict is `Unique`; `hardest` is then the reason of the hardest step that a telling
+    of the path does not leave out. `seconds` is wall time, for the report only."""
 
     entry: Entry
     verdict: Verdict
     grade: Grade | None
     tally: Tally | None = None
+    hardest: Reason | None = None
     seconds: float = 0.0
 
     @property

@@ -11,6 +11,7 @@ from typing import Any
 
 from bookmaker.grade.notes import Notes, notes_of, repair_sentences, sentences
 from bookmaker.grade.repair import Repair, repair
+from bookmaker.phrases import Phrasebook
 from bookmaker.proof.model import Proof
 from bookmaker.solve.verdict import Several, Unique
 
@@ -37,7 +38,8 @@ def editor_notes(proof: Proof) -> EditorNotes:
 
 def notes_report(proof: Proof, notes: EditorNotes) -> dict[str, Any]:
     """The notes for the JSON report."""
-    name = proof.entry.puzzle.grid.name
+    words = Phrasebook(proof.entry.puzzle.grid)
+    name = words.cell
     data: dict[str, Any] = {"sentences": list(notes.sentences)}
     match notes.found:
         case Notes() as found:
@@ -50,9 +52,12 @@ def notes_report(proof: Proof, notes: EditorNotes) -> dict[str, Any]:
                 ],
                 "needless_rules": list(found.needless_rules),
                 "unused_rules": list(found.unused),
-                "mirrors": [{"map": mirror.name, "digits": list(mirror.digits[1:])} for mirror in found.mirrors],
+                "mirrors": [
+                    {"map": words.say(f"turn-{mirror.name}"), "digits": list(mirror.digits[1:])}
+                    for mirror in found.mirrors
+                ],
                 "narrow_points": [
-                    {"step": p.first + 1, "openings": p.openings, "filled": p.filled, "kind": p.technique}
+                    {"step": p.first + 1, "openings": p.openings, "filled": p.filled, "kind": words.technique(p.reason)}
                     for p in found.narrow
                 ],
             }

@@ -8,10 +8,10 @@ from __future__ import annotations
 
 import json
 from dataclasses import dataclass
-from sys import intern
 from typing import Any, assert_never
 
 from bookmaker.grade.model import Grade, SolvePath, Step
+from bookmaker.reasons import Reason, Rung, coding
 from bookmaker.solve.verdict import NoSolution, Prover, Several, Tally, Undecided, Unique, Verdict
 
 
@@ -22,6 +22,7 @@ class Findings:
     verdict: Verdict
     grade: Grade | None
     tally: Tally | None
+    hardest: Reason | None = None
 
 
 def to_text(findings: Findings) -> str:
@@ -31,6 +32,7 @@ def to_text(findings: Findings) -> str:
             "verdict": _verdict_out(findings.verdict),
             "tally": [findings.tally.solutions, findings.tally.complete] if findings.tally else None,
             "grade": _grade_out(findings.grade) if findings.grade else None,
+            "hardest": coding.to_text(findings.hardest) if findings.hardest else None,
         },
         ensure_ascii=False,
         separators=(",", ":"),
@@ -43,7 +45,8 @@ def from_text(text: str) -> Findings:
         data = json.loads(text)
         tally = Tally(int(data["tally"][0]), bool(data["tally"][1])) if data["tally"] else None
         grade = _grade_in(data["grade"]) if data["grade"] else None
-        return Findings(_verdict_in(data["verdict"]), grade, tally)
+        hardest = coding.from_text(data["hardest"]) if data["hardest"] else None
+        return Findings(_verdict_in(data["verdict"]), grade, tally, hardest)
     except (KeyError, TypeError, IndexError, RecursionError) as error:
         raise ValueError("not a record of a proof") from error
 
@@ -81,7 +84,7 @@ def _grade_out(grade: Grade) -> dict[str, Any]:
         "difficulty": grade.difficulty,
         "singles_only": grade.singles_only,
         "reached": grade.path.reached,
-        "steps": [[getattr(step, name) for name in Step.__slots__] for step in grade.path.steps],
+        "steps": list(map(_step_out, grade.path.steps)),
     }
 
 
@@ -90,7 +93,12 @@ def _grade_in(data: dict[str, Any]) -> Grade:
     return Grade(path, data["effort"], data["difficulty"], data["singles_only"])
 
 
+def _step_out(step: Step) -> list[Any]:
+    others = (step.rung, step.cells, step.placed, step.removed, step.openings, step.empty, step.effort)
+    return [coding.to_text(step.reason), *others]
+
+
 def _step_in(values: list[Any]) -> Step:
-    technique, rung, cells, placed, removed, because, openings, empty, effort = values
+    reason, rung, cells, placed, removed, openings, empty, effort = values
     pairs = tuple([(cell, digit) for cell, digit in placed]), tuple([(cell, digit) for cell, digit in removed])
-    return Step(intern(technique), rung, tuple(cells), *pairs, because, openings, empty, effort)
+    return Step(coding.from_text(reason), Rung(rung), tuple(cells), *pairs, openings, empty, effort)

@@ -11,9 +11,13 @@ from typing import Any, assert_never
 from bookmaker.grade.bands import figure
 from bookmaker.grade.model import Step
 from bookmaker.manifest.model import Manifest
+from bookmaker.phrases import Phrasebook
+from bookmaker.phrases.claims import reason_said
 from bookmaker.proof.model import Proof
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.puzzle import digits_text
+from bookmaker.reasons import Reason
+from bookmaker.reasons.claims import name_of, spoken
 from bookmaker.solve.verdict import NoSolution, Several, Undecided, Unique, Verdict
 
 
@@ -48,6 +52,7 @@ def puzzle_report(band_names: Sequence[str], proof: Proof, chapter: str = "") ->
     """One puzzle's part of the report; `chapter` is the title of the one it stands in, if the book has chapters."""
     entry, graded = proof.entry, proof.grade
     first, second = _solutions(proof.verdict)
+    words = Phrasebook(entry.puzzle.grid)
     return {
         "id": entry.id,
         "title": entry.title,
@@ -69,10 +74,10 @@ def puzzle_report(band_names: Sequence[str], proof: Proof, chapter: str = "") ->
         "band_name": band_names[graded.band - 1] if graded else None,
         "difficulty": float(figure(graded.difficulty, 3)) if graded else None,
         "effort": round(graded.effort, 3) if graded else None,
-        "hardest": graded.path.hardest.technique if graded and graded.path.hardest else None,
+        "hardest": words.technique(proof.hardest) if proof.hardest else None,
         "singles_only": graded.singles_only if graded else None,
         "reached_by_logic": graded.path.reached if graded else None,
-        "steps": [_step(entry.puzzle.grid, step) for step in graded.path.steps] if graded else None,
+        "steps": [_step(words, step) for step in graded.path.steps] if graded else None,
         "seconds": round(proof.seconds, 4),
     }
 
@@ -91,13 +96,30 @@ def _solutions(verdict: Verdict) -> tuple[str | None, str | None]:
             assert_never(never)
 
 
-def _step(grid: Grid, step: Step) -> dict[str, Any]:
+def _step(words: Phrasebook, step: Step) -> dict[str, Any]:
+    name = words.cell
     return {
-        "technique": step.technique,
+        "technique": words.technique(step.reason),
         "rung": step.rung,
-        "cells": [grid.name(cell) for cell in step.cells],
-        "placed": [[grid.name(cell), digit] for cell, digit in step.placed],
-        "removed": [[grid.name(cell), digit] for cell, digit in step.removed],
-        "because": step.because,
+        "cells": [name(cell) for cell in step.cells],
+        "placed": [[name(cell), digit] for cell, digit in step.placed],
+        "removed": [[name(cell), digit] for cell, digit in step.removed],
+        "reason": _reason(words.grid, step.reason),
+        "sentence": reason_said(words, step.reason, step.removed),
         "effort": round(step.effort, 3),
+    }
+
+
+def _reason(grid: Grid, reason: Reason) -> dict[str, Any]:
+    """Why a step holds, as data: the technique, the kind of rule and the mark if one allows it, the claim, and what the
+    claim speaks of."""
+    of, mark = spoken(reason.claim), reason.mark
+    return {
+        "technique": reason.technique,
+        "kind": reason.kind or None,
+        "mark": mark and {"cells": [grid.name(cell) for cell in mark.cells], "printed": mark.value or None},
+        "claim": name_of(reason.claim),
+        "cells": [grid.name(cell) for cell in of.cells],
+        "digits": list(of.digits),
+        "houses": [{"kind": house.kind, "number": house.number} for house in of.houses],
     }

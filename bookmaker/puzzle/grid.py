@@ -12,6 +12,9 @@ from functools import cache, cached_property
 SYMBOLS = "123456789ABCDEFG"
 """How the digits 1 to 16 are written."""
 
+REGION_LETTERS = "ABCDEFGHIJKLMNOP"
+"""How irregular regions are called, in a text and on the picture beside it."""
+
 SMALLEST, LARGEST = 4, 16
 """Sizes of grid that the project carries."""
 
@@ -20,11 +23,24 @@ USUAL_BOXES = {4: (2, 2), 6: (2, 3), 8: (2, 4), 9: (3, 3), 10: (2, 5), 12: (3, 4
 
 
 @dataclass(frozen=True, slots=True)
+class HouseRef:
+    """Which house is meant, without words: “row”, “column”, “box”, “region” or the kind of the rule that adds it, and
+    its number among those of its kind, from 1. `at` is its first cell; `key` tells houses of one rule apart that are
+    called differently."""
+
+    kind: str
+    number: int
+    at: int
+    key: str = ""
+
+
+@dataclass(frozen=True, slots=True)
 class House:
-    """Cells that hold different digits, with the name a solver calls them by, such as “row 3” or “the centre box”."""
+    """Cells that hold different digits. `name` is how a message calls them, such as “row 3” or “the centre box”."""
 
     name: str
     cells: tuple[int, ...]
+    ref: HouseRef
 
 
 _DOWN = {2: ("top", "bottom"), 3: ("top", "middle", "bottom")}
@@ -110,16 +126,23 @@ class Grid:
     @cached_property
     def rows(self) -> tuple[House, ...]:
         n = self.size
-        return tuple(House(f"row {r + 1}", tuple(range(r * n, r * n + n))) for r in range(n))
+        return tuple(
+            House(f"row {r + 1}", tuple(range(r * n, r * n + n)), HouseRef("row", r + 1, r * n)) for r in range(n)
+        )
 
     @cached_property
     def columns(self) -> tuple[House, ...]:
         n = self.size
-        return tuple(House(f"column {c + 1}", tuple(range(c, n * n, n))) for c in range(n))
+        return tuple(
+            House(f"column {c + 1}", tuple(range(c, n * n, n)), HouseRef("column", c + 1, c)) for c in range(n)
+        )
 
     @cached_property
     def region_houses(self) -> tuple[House, ...]:
-        return tuple(House(self.region_name(i), cells) for i, cells in enumerate(self.regions))
+        kind = "box" if self.box else "region"
+        return tuple(
+            House(self.region_name(i), cells, HouseRef(kind, i + 1, cells[0])) for i, cells in enumerate(self.regions)
+        )
 
     @cached_property
     def houses(self) -> tuple[House, ...]:

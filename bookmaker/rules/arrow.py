@@ -20,6 +20,8 @@ from bookmaker.puzzle.bits import digits_in, mask_of, span_mask
 from bookmaker.puzzle.cells import read_cells
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import MarkRef, Rung
+from bookmaker.reasons.bymark import LimitsMeet
 from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.chain import Chain, read_chain
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
@@ -159,6 +161,9 @@ arrow:
     def sample(cls) -> Sample:
         return Sample(cls((Arrow((0,), ((1, 2),)),)), CLASSIC, 1, 3)
 
+    def references(self, grid: Grid) -> tuple[MarkRef, ...]:
+        return tuple(_refer(arrow, shaft) for arrow in self.arrows for shaft in arrow.shafts)
+
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Limits of the sum on both sides of the circle's rim; a short arrow is tried out as a whole."""
         for arrow in self.arrows:
@@ -166,8 +171,8 @@ arrow:
                 found = list(_limits(position, arrow, shaft))
                 yield from found
                 if not found and len(shaft) + len(arrow.circle) <= 5:
-                    name = f"the arrow from {position.grid.name(arrow.circle[0])}"
-                    yield from tried_out(position, arrow.circle + shaft, _adds_up(arrow, len(shaft)), name)
+                    cells, mark = arrow.circle + shaft, _refer(arrow, shaft)
+                    yield from tried_out(position, cells, _adds_up(arrow, len(shaft)), mark)
 
 
 def _read_arrow(node: Node, grid: Grid, desk: Desk) -> Arrow | None:
@@ -252,7 +257,6 @@ def _numbers(masks: Sequence[int]) -> dict[int, tuple[int, ...]]:
 
 def _limits(position: Position, arrow: Arrow, shaft: Chain) -> Iterator[Deduction]:
     """From below: what the shaft adds up to at least. From above: what it adds up to at most."""
-    name = f"the arrow from {position.grid.name(arrow.circle[0])}"
     numbers = _numbers([position.masks[cell] for cell in arrow.circle])
     least, most = sum_limits(position, shaft)
     others = {cell: sum_limits(position, [other for other in shaft if other != cell]) for cell in shaft}
@@ -264,16 +268,21 @@ def _limits(position: Position, arrow: Arrow, shaft: Chain) -> Iterator[Deductio
         kept |= {cell: span_mask(1, min(size, max(enough) - low)) for cell, (low, _) in others.items()}
         removed = removed_by(position, kept)
         if removed:
-            words = f"{name} has at least {least} along its shaft and at most {max(enough)} in its circle"
-            yield Deduction(6, held, where, removed, words)
+            meet = LimitsMeet(least, max(enough), from_above=False)
+            yield Deduction(Rung.PAIR, held, where, removed, _refer(arrow, shaft), meet)
     few = {value: way for value, way in numbers.items() if value <= most}
     if few:
         kept = {cell: mask_of(way[i] for way in few.values()) for i, cell in enumerate(arrow.circle)}
         kept |= {cell: span_mask(max(1, min(few) - high), size) for cell, (_, high) in others.items()}
         removed = removed_by(position, kept)
         if removed:
-            words = f"{name} has at most {most} along its shaft and at least {min(few)} in its circle"
-            yield Deduction(6, held, where, removed, words)
+            meet = LimitsMeet(min(few), most, from_above=True)
+            yield Deduction(Rung.PAIR, held, where, removed, _refer(arrow, shaft), meet)
+
+
+def _refer(arrow: Arrow, shaft: Chain) -> MarkRef:
+    """A shaft with its circle is a mark of its own."""
+    return MarkRef.line(Arrows.kind, arrow.circle + shaft)
 
 
 def _adds_up(arrow: Arrow, count: int) -> Callable[[Sequence[int]], bool]:

@@ -16,6 +16,8 @@ from bookmaker.placed import Node
 from bookmaker.puzzle.bits import digits_in, span_mask
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import MarkRef, Rung
+from bookmaker.reasons.bymark import Enclosed
 from bookmaker.rules.common.automata import Machine, machine
 from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.chain import Chain, Complaint, read_chains
@@ -117,6 +119,9 @@ bounded-line:
     def sample(cls) -> Sample:
         return Sample(cls(((0, 1, 2),)), CLASSIC, 1, 3)
 
+    def references(self, grid: Grid) -> tuple[MarkRef, ...]:
+        return tuple(MarkRef.line(self.kind, chain) for chain in self.chains)
+
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Pairs of ends that leave room for the line; then the whole line tried out."""
         grid, masks = position.grid, position.masks
@@ -132,16 +137,13 @@ bounded-line:
                         kept[other] |= 1 << (b - 1)
                         for cell in inner:
                             kept[cell] |= room
-            name = f"the bounded line {ends_named(grid, chain)}"
+            mark = MarkRef.line(self.kind, chain)
             removed = removed_by(position, kept)
             if removed and all(kept.values()):
-                cells = {cell for cell, _ in removed}
-                words = f"{name} needs a digit on both sides of every digit along it"
-                if cells <= {one, other}:
-                    words = f"{name} needs room for its digits between those at its ends"
-                yield Deduction(5, len(chain), chain, removed, words)
+                claim = Enclosed((one, other), inner)
+                yield Deduction(Rung.SIMPLE, len(chain), chain, removed, mark, claim)
             elif not removed:
-                yield from tried_out(position, (one, other, *inner), _fits, name)
+                yield from tried_out(position, (one, other, *inner), _fits, mark)
 
 
 def _bracket(way: Trace, end: float, side: int, cell: float) -> tuple[Point, ...]:

@@ -18,6 +18,8 @@ from bookmaker.placed import Node, Table, Word, read_fields, read_items, read_wh
 from bookmaker.puzzle.bits import digits_in
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import MarkRef, Rung
+from bookmaker.reasons.bymark import Needed, NoCombination, OneCombination
 from bookmaker.rules.common import house_sums
 from bookmaker.rules.common.area import Area, is_picture, loops, read_area, read_letters
 from bookmaker.rules.common.candidates import locked_out, removed_by
@@ -28,7 +30,7 @@ from bookmaker.rules.common.house_sums import Block
 from bookmaker.rules.common.places import Box, Claim, InCell, Outlined
 from bookmaker.rules.common.strokes import THIN
 from bookmaker.rules.common.sums import different_limits, digit_sets
-from bookmaker.rules.common.wording import counted, digits_listed, symbol, the_or_each
+from bookmaker.rules.common.wording import counted, the_or_each
 from bookmaker.solve.problem import Combination, Constraint, Different
 from bookmaker.trouble import Desk, Place, nearest
 
@@ -131,13 +133,16 @@ cage:
     def sample(cls) -> Sample:
         return Sample(cls((((0, 1), 12),)), CLASSIC, 1, 2)
 
+    def references(self, grid: Grid) -> tuple[MarkRef, ...]:
+        return tuple(_refer(cells, total) for cells, total in self.cages)
+
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Combinations that fit, what every combination holds, all fillings of a cage, and sums over houses."""
         for cells, total in self.cages:
             if total and any(position.masks[cell].bit_count() > 1 for cell in cells):
                 yield from _cage_steps(position, cells, total)
         blocks = tuple(Block(cells, total) for cells, total in self.cages if total)
-        yield from house_sums.steps(position, blocks, "cages")
+        yield from house_sums.steps(position, blocks, self.kind)
 
 
 Placed = tuple[Area, int, Place]
@@ -260,8 +265,7 @@ def _total(frame: Frame, cell: int, total: str) -> Iterator[Item]:
 
 
 def _cage_steps(position: Position, cells: tuple[int, ...], total: int) -> Iterator[Deduction]:
-    grid, masks = position.grid, position.masks
-    cage = f"the cage of {total} at {grid.name(cells[0])}"
+    masks, mark = position.masks, _refer(cells, total)
     open_to, ways = 0, list[int]()
     for cell in cells:
         open_to |= masks[cell]
@@ -273,18 +277,20 @@ def _cage_steps(position: Position, cells: tuple[int, ...], total: int) -> Itera
     some = reduce(or_, ways)
     removed = removed_by(position, dict.fromkeys(cells, some))
     if removed:
-        if len(ways) == 1:
-            words = f"{cage} can only hold {digits_listed(digits_in(some))}"
-        else:
-            gone = digits_listed(sorted({digit for _, digit in removed}), "or")
-            words = f"{cage} has no combination with {gone}"
-        yield Deduction(5, len(cells), cells, removed, words)
+        gone = tuple(sorted({digit for _, digit in removed}))
+        claim = OneCombination(digits_in(some)) if len(ways) == 1 else NoCombination(gone)
+        yield Deduction(Rung.SIMPLE, len(cells), cells, removed, mark, claim)
     for digit in digits_in(reduce(and_, ways)):
         out = locked_out(position, cells, digit)
         if out:
-            yield Deduction(6, 2, cells, out, f"every combination of {cage} needs {symbol(digit)}")
+            places = tuple(cell for cell in cells if position.may(cell, digit))
+            yield Deduction(Rung.PAIR, 2, cells, out, mark, Needed(digit, places))
     if not removed:
-        yield from tried_out(position, cells, _adds_up(len(cells), total), cage)
+        yield from tried_out(position, cells, _adds_up(len(cells), total), mark)
+
+
+def _refer(cells: tuple[int, ...], total: int) -> MarkRef:
+    return MarkRef.at(Cage.kind, cells, str(total) if total else "")
 
 
 @lru_cache(maxsize=256)

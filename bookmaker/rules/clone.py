@@ -15,13 +15,16 @@ from bookmaker.display.items import Stroke
 from bookmaker.placed import Node, Table, Word, read_items
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import MarkRef, Rung
+from bookmaker.reasons.bymark import SameDigit
+from bookmaker.reasons.marks import Lettered
 from bookmaker.rules.common.area import Area, hatching, is_picture, lettered, outline, read_area, read_letters
 from bookmaker.rules.common.candidates import removed_by, sees
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.places import Box, Claim, InCell, Outlined
 from bookmaker.rules.common.strokes import THIN
-from bookmaker.rules.common.wording import cells_listed, counted, digits_listed
+from bookmaker.rules.common.wording import cells_listed, counted
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.trouble import Desk
 
@@ -143,10 +146,14 @@ clone:
                     common &= masks[cell]
                 removed = removed_by(position, dict.fromkeys(twins, common))
                 if removed:
-                    gone = digits_listed(sorted({digit for _, digit in removed}), "or")
-                    named, every = cells_listed(grid, twins), "both" if len(twins) == 2 else "all of them"
-                    words = f"clone {letter} asks for one digit in {named}, and {gone} cannot stand in {every}"
-                    yield Deduction(5, len(twins), twins, removed, words)
+                    mark = self._refer(letter, group)
+                    yield Deduction(Rung.SIMPLE, len(twins), twins, removed, mark, SameDigit(twins))
+
+    def references(self, grid: Grid) -> tuple[MarkRef, ...]:
+        return tuple(self._refer(*named) for named in zip(self.letters, self.groups, strict=True))
+
+    def _refer(self, letter: str, group: Group) -> MarkRef:
+        return MarkRef(self.kind, tuple(cell for area in group for cell in area), Lettered(letter), letter)
 
 
 def _areas_by_letter(body: Node, grid: Grid, desk: Desk) -> dict[str, list[Area]] | None:

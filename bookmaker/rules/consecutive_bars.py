@@ -13,6 +13,7 @@ from bookmaker.display.items import Rect, Stroke
 from bookmaker.placed import Node
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import MarkRef
 from bookmaker.rules.common.border import crowded, read_borders
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
@@ -92,12 +93,15 @@ consecutive-bars:         # every pair of neighbours with consecutive digits
     def sample(cls) -> Sample:
         return Sample(cls(((0, 1),)), CLASSIC, 1, 2)
 
+    def references(self, grid: Grid) -> tuple[MarkRef, ...]:
+        return self._marked().references(grid)
+
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Digits without a partner at a bar, or at a missing one; and strings of bars worked through."""
         return self._marked().deductions(position)
 
     def _marked(self) -> BorderMarks:
-        return BorderMarks("bar", ((_BAR, self.bars),), all_marked=True)
+        return BorderMarks(self.kind, ((_BAR, self.bars),), all_marked=True)
 
 
-_BAR = MarkKind("the bar", lambda a, b: abs(a - b) == 1)
+_BAR = MarkKind("the bar", lambda a, b: abs(a - b) == 1, "bar")

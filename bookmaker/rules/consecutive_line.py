@@ -17,6 +17,8 @@ from bookmaker.placed import Node
 from bookmaker.puzzle.bits import digits_in, span_mask
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import MarkRef, Rung
+from bookmaker.reasons.bymark import Needed, NoCombination
 from bookmaker.rules.common.candidates import locked_out, removed_by
 from bookmaker.rules.common.chain import Chain, read_chains
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
@@ -24,7 +26,7 @@ from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.places import Along, Claim
 from bookmaker.rules.common.strokes import BODY, THIN, halo, trace
-from bookmaker.rules.common.wording import digits_listed, ends_named, number, symbol, the_or_each
+from bookmaker.rules.common.wording import ends_named, the_or_each
 from bookmaker.solve.problem import Combination, Constraint
 from bookmaker.trouble import Desk
 
@@ -94,11 +96,14 @@ consecutive-line:
     def sample(cls) -> Sample:
         return Sample(cls(((0, 1, 2),)), CLASSIC, 1, 3)
 
+    def references(self, grid: Grid) -> tuple[MarkRef, ...]:
+        return tuple(MarkRef.line(self.kind, chain) for chain in self.chains)
+
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Runs that fit; what all of them hold; the whole line tried out."""
         grid, masks = position.grid, position.masks
         for chain in self.chains:
-            name = f"the consecutive line {ends_named(grid, chain)}"
+            mark = MarkRef.line(self.kind, chain)
             open_to = reduce(or_, (masks[cell] for cell in chain))
             fitting = [
                 run
@@ -109,17 +114,15 @@ consecutive-line:
                 continue
             removed = removed_by(position, dict.fromkeys(chain, reduce(or_, fitting)))
             if removed:
-                gone = digits_listed(sorted({digit for _, digit in removed}), "or")
-                words = f"{name} has no run of {number(len(chain))} with {gone}"
-                yield Deduction(5, len(chain), chain, removed, words)
+                gone = NoCombination(tuple(sorted({digit for _, digit in removed})))
+                yield Deduction(Rung.SIMPLE, len(chain), chain, removed, mark, gone)
             for digit in digits_in(reduce(and_, fitting)):
                 out = locked_out(position, chain, digit)
                 if out:
-                    yield Deduction(
-                        6, 2, chain, out, f"every run of {number(len(chain))} for {name} holds {symbol(digit)}"
-                    )
+                    places = tuple(cell for cell in chain if position.may(cell, digit))
+                    yield Deduction(Rung.PAIR, 2, chain, out, mark, Needed(digit, places))
             if not removed:
-                yield from tried_out(position, chain, _within(len(chain)), name)
+                yield from tried_out(position, chain, _within(len(chain)), mark)
 
 
 def _runs(grid: Grid, length: int) -> list[int]:

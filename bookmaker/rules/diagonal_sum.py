@@ -17,13 +17,16 @@ from bookmaker.puzzle.bits import span_mask
 from bookmaker.puzzle.cells import read_cell
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import MarkRef, Rung
+from bookmaker.reasons.bymark import Bounds
+from bookmaker.reasons.marks import Slanting
 from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Margins, Mark
 from bookmaker.rules.common.outside import INK, clue_figures, number_clue
 from bookmaker.rules.common.reading import parts_of
 from bookmaker.rules.common.sums import open_limits, sum_limits
-from bookmaker.rules.common.wording import listed, one_or_many, symbol
+from bookmaker.rules.common.wording import one_or_many
 from bookmaker.solve.problem import Constraint, Sum
 from bookmaker.trouble import Desk, Place
 
@@ -155,19 +158,23 @@ diagonal-sum:
         grid = position.grid
         for diagonal in self.diagonals:
             cells = diagonal.cells(grid)
-            kept, said = {}, {}
+            kept, spans = {}, []
             for cell in cells:
                 least, most = sum_limits(position, [other for other in cells if other != cell])
                 low, high = max(1, diagonal.total - most), min(grid.size, diagonal.total - least)
                 kept[cell] = span_mask(low, high)
-                span = f"only {symbol(low)}" if low == high else f"{symbol(low)} to {symbol(high)}"
-                said[cell] = f"{grid.name(cell)} {span}" if low <= high else "nothing"
+                spans.append((cell, low, high))
             removed = removed_by(position, kept)
             if removed:
-                bounds = listed(dict.fromkeys(said[cell] for cell, _ in removed))
-                mark = f"the diagonal sum {diagonal.total} {_named(diagonal, grid)}"
-                words = f"{mark} leaves {bounds}, given what its other cells can hold"
-                yield Deduction(6, len(cells), cells, removed, words)
+                mark = self._refer(diagonal, grid)
+                yield Deduction(Rung.PAIR, len(cells), cells, removed, mark, Bounds(tuple(spans)))
+
+    def references(self, grid: Grid) -> tuple[MarkRef, ...]:
+        return tuple(self._refer(diagonal, grid) for diagonal in self.diagonals)
+
+    def _refer(self, diagonal: Diagonal, grid: Grid) -> MarkRef:
+        anchor = Slanting(diagonal.start, diagonal.way)
+        return MarkRef(self.kind, diagonal.cells(grid), anchor, str(diagonal.total))
 
 
 def _read_diagonal(node: Node, grid: Grid, desk: Desk) -> Diagonal | None:

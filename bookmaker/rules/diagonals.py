@@ -12,14 +12,15 @@ from typing import Self
 
 from bookmaker.display.items import Line, Point, Stroke
 from bookmaker.placed import Node, read_choice
-from bookmaker.puzzle.grid import Grid, House, boxed_grid
+from bookmaker.puzzle.grid import Grid, House, HouseRef, boxed_grid
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import MarkRef, Rung
+from bookmaker.reasons.patterns import SeenByAll
 from bookmaker.rules.common.candidates import locked_out
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.places import Along, Claim
 from bookmaker.rules.common.strokes import THIN
-from bookmaker.rules.common.wording import cells_listed, symbol
 from bookmaker.solve.problem import Constraint, Different
 from bookmaker.trouble import Desk
 
@@ -50,8 +51,10 @@ class Diagonals(Rule):
 
     def houses(self, grid: Grid) -> tuple[House, ...]:
         last = grid.size - 1
-        falling = House("the falling diagonal", tuple(grid.cell(i, i) for i in range(grid.size)))
-        rising = House("the rising diagonal", tuple(grid.cell(last - i, i) for i in range(grid.size)))
+        down = tuple(grid.cell(i, i) for i in range(grid.size))
+        up = tuple(grid.cell(last - i, i) for i in range(grid.size))
+        falling = House("the falling diagonal", down, HouseRef("diagonals", 1, down[0], "falling"))
+        rising = House("the rising diagonal", up, HouseRef("diagonals", 2, up[0], "rising"))
         return (falling,) * self.falling + (rising,) * self.rising
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
@@ -104,9 +107,8 @@ class Diagonals(Rule):
                 places = tuple(cell for cell in house.cells if position.may(cell, digit))
                 removed = locked_out(position, house.cells, digit)
                 if len(places) > 1 and removed:
-                    at = cells_listed(position.grid, places)
-                    words = f"{house.name} has its {symbol(digit)} in one of {at}, all of which see the cell"
-                    yield Deduction(6, 2, places, removed, words)
+                    claim = SeenByAll(digit, house.ref, places)
+                    yield Deduction(Rung.PAIR, 2, places, removed, MarkRef.whole(self.kind), claim)
 
 
 def _stub(corner: Point, across: float, down: float, pen: Stroke) -> Line:

@@ -14,9 +14,12 @@ from typing import Self
 from bookmaker.display.items import Stroke
 from bookmaker.display.shapes import polyline
 from bookmaker.placed import Node, read_whole
-from bookmaker.puzzle.bits import digits_in, mask_of
+from bookmaker.puzzle.bits import digits_in, highest, mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import MarkRef, Rung
+from bookmaker.reasons.bymark import Beside, TooNear
+from bookmaker.reasons.marks import Line
 from bookmaker.rules.common.candidates import removed_by, sees
 from bookmaker.rules.common.chain import Chain, Complaint, lines_and_option, read_chains, unfillable
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
@@ -24,7 +27,7 @@ from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.places import Along, Claim
 from bookmaker.rules.common.strokes import THIN, halo, trace
-from bookmaker.rules.common.wording import digits_listed, ends_named, the_or_each
+from bookmaker.rules.common.wording import ends_named, the_or_each
 from bookmaker.solve.problem import Allowed, Constraint, relation
 from bookmaker.trouble import Desk
 
@@ -136,8 +139,14 @@ difference-line:
             found = list(self._partners(position, chain))
             yield from found
             if not found:
-                name = f"the difference line {ends_named(position.grid, chain)}"
-                yield from tried_out(position, chain, _leaps(self.least), name)
+                yield from tried_out(position, chain, _leaps(self.least), self._refer(chain))
+
+    def references(self, grid: Grid) -> tuple[MarkRef, ...]:
+        return tuple(map(self._refer, self.chains))
+
+    def _refer(self, chain: Chain) -> MarkRef:
+        """The line with its difference, which is not printed on it but said in its rule."""
+        return MarkRef(self.kind, chain, Line(chain[0], chain[-1]), str(self.least))
 
     def _partners(self, position: Position, chain: Chain) -> Iterator[Deduction]:
         """A digit needs a partner in each neighbour, and two different ones where the neighbours see each other."""
@@ -154,12 +163,19 @@ difference-line:
                     stays |= 1 << (digit - 1)
             removed = removed_by(position, {cell: stays})
             if removed:
-                gone = digits_listed((digit for _, digit in removed), "or")
-                words = (
-                    f"on the difference line {ends_named(grid, chain)}, the cells beside {grid.name(cell)} "
-                    f"have too few digits that are {self.least} or more away from {gone}"
-                )
-                yield Deduction(5, len(beside), (cell, *beside), removed, words)
+                claim = self._claim(position, cell, tuple(digit for _, digit in removed), beside)
+                yield Deduction(Rung.SIMPLE, len(beside), (cell, *beside), removed, self._refer(chain), claim)
+
+    def _claim(self, position: Position, cell: int, gone: tuple[int, ...], beside: Sequence[int]) -> Beside | TooNear:
+        """Why some digits of a cell go: for the one beside it that is written, or for what those can hold that
+        matter."""
+        masks = position.masks
+        near = {d: mask_of(e for e in position.grid.digits if abs(d - e) < self.least) for d in gone}
+        alone = [[other for other in beside if not masks[other] & ~near[digit]] for digit in gone]
+        matter = [other for other in beside if not all(alone) or any(other in found[:1] for found in alone)]
+        if len(matter) == 1 and position.placed >> matter[0] & 1:
+            return Beside(cell, gone, matter[0], highest(masks[matter[0]]))
+        return TooNear(cell, gone, tuple(matter))
 
 
 @lru_cache(maxsize=16)

@@ -10,11 +10,12 @@ from itertools import combinations
 from typing import Self
 
 from bookmaker.placed import Node
-from bookmaker.puzzle.grid import Grid, House
+from bookmaker.puzzle.grid import Grid, House, HouseRef
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import MarkRef, Rung
+from bookmaker.reasons.patterns import Fish
 from bookmaker.rules.common.contract import Deduction
 from bookmaker.rules.common.wholegrid import WholeGridRule
-from bookmaker.rules.common.wording import listed, symbol
 from bookmaker.solve.problem import Constraint, Different
 from bookmaker.trouble import Desk
 
@@ -81,7 +82,11 @@ class DisjointGroups(WholeGridRule):
 
     def houses(self, grid: Grid) -> tuple[House, ...]:
         return tuple(
-            House(f"the {_place_name(grid, place)} cells of the boxes", tuple(cells))
+            House(
+                f"the {_place_name(grid, place)} cells of the boxes",
+                tuple(cells),
+                HouseRef("disjoint-groups", place + 1, cells[0], "of-nine" if grid.box == (3, 3) else ""),
+            )
             for place, cells in enumerate(zip(*grid.regions, strict=True))
         )
 
@@ -93,10 +98,14 @@ class DisjointGroups(WholeGridRule):
         grid = position.grid
         assert grid.box is not None
         width = grid.box[1]
-        groups = [house.cells for house in self.houses(grid)]
+        houses = self.houses(grid)
+        groups = [house.cells for house in houses]
         sharing_rows = [groups[at : at + width] for at in range(0, len(groups), width)]
         sharing_columns = [groups[at::width] for at in range(width)]
-        for families, line_of, what in ((sharing_rows, grid.row, "rows"), (sharing_columns, grid.column, "columns")):
+        for families, line_of, across in (
+            (sharing_rows, grid.row, grid.rows),
+            (sharing_columns, grid.column, grid.columns),
+        ):
             for family in families:
                 for digit in grid.digits:
                     for pair in combinations(family, 2):
@@ -107,10 +116,11 @@ class DisjointGroups(WholeGridRule):
                             (cell, digit) for cell in others if line_of(cell) in lines and position.may(cell, digit)
                         )
                         if len(lines) == 2 and removed:
-                            names = listed(_place_name(grid, groups.index(group)) for group in pair)
-                            where = f"{what} {lines[0] + 1} and {lines[1] + 1}"
-                            words = f"the {names} cells of the boxes use up the {symbol(digit)}s of {where}"
-                            yield Deduction(7, 4, tuple(places), removed, words)
+                            base = tuple(houses[groups.index(group)].ref for group in pair)
+                            cover = tuple(across[line].ref for line in lines)
+                            claim = Fish(digit, base, cover, tuple(places))
+                            mark = MarkRef.whole(self.kind)
+                            yield Deduction(Rung.WHOLE, 4, tuple(places), removed, mark, claim)
 
 
 def _place_name(grid: Grid, place: int) -> str:

@@ -15,6 +15,7 @@ from bookmaker.display.shapes import circle
 from bookmaker.placed import Node
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import MarkRef
 from bookmaker.rules.common.border import knock_out, read_marks
 from bookmaker.rules.common.contract import Deduction, Relabelling, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
@@ -121,13 +122,16 @@ dots:
         pair = ((0, 1),)
         return Sample(Dots(white=pair) if self.white else Dots(black=pair), CLASSIC, 1, 2)
 
+    def references(self, grid: Grid) -> tuple[MarkRef, ...]:
+        return self._marked().references(grid)
+
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Digits without a partner at a dot, or at a missing one; and strings of dots worked through."""
         return self._marked().deductions(position)
 
     def _marked(self) -> BorderMarks:
-        return BorderMarks("dot", ((_WHITE, self.white), (_BLACK, self.black)), self.all_marked)
+        return BorderMarks(self.kind, ((_WHITE, self.white), (_BLACK, self.black)), self.all_marked)
 
 
-_WHITE = MarkKind("the white dot", lambda a, b: abs(a - b) == 1)
-_BLACK = MarkKind("the black dot", lambda a, b: a == 2 * b or b == 2 * a)
+_WHITE = MarkKind("the white dot", lambda a, b: abs(a - b) == 1, "white")
+_BLACK = MarkKind("the black dot", lambda a, b: a == 2 * b or b == 2 * a, "black")

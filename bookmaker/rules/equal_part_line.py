@@ -17,6 +17,8 @@ from bookmaker.placed import Node
 from bookmaker.puzzle.bits import span_mask
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import MarkRef, Rung
+from bookmaker.reasons.bymark import CommonSum
 from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.chain import Chain, Complaint, read_chains, unfillable
 from bookmaker.rules.common.contract import Deduction, Relabelling, Rule, Sample
@@ -141,6 +143,9 @@ equal-part-line:
     def sample(cls) -> Sample:
         return Sample(cls(((1, 2, 3),)), CLASSIC, 1, 4)
 
+    def references(self, grid: Grid) -> tuple[MarkRef, ...]:
+        return tuple(MarkRef.line(self.kind, chain) for chain in self.chains)
+
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Limits of the common sum and what they leave for each cell; then the whole line tried out."""
         grid = position.grid
@@ -156,12 +161,12 @@ equal-part-line:
                     low, high = sum_limits(position, [other for other in part if other != cell])
                     kept[cell] = span_mask(max(1, least - high), min(grid.size, most - low))
             removed = removed_by(position, kept)
-            name = f"the equal-part line {ends_named(grid, chain)}"
+            mark = MarkRef.line(self.kind, chain)
             if removed:
-                can = f"{least}" if least == most else f"{least} to {most}"
-                yield Deduction(6, len(parts), chain, removed, f"each part of {name} adds up to {can}")
+                claim = CommonSum(tuple(range(least, most + 1)))
+                yield Deduction(Rung.PAIR, len(parts), chain, removed, mark, claim)
             else:
-                yield from tried_out(position, chain, _equal_sums(tuple(len(part) for part in parts)), name)
+                yield from tried_out(position, chain, _equal_sums(tuple(len(part) for part in parts)), mark)
 
 
 def _dashes(way: Trace, start: float, end: float, gap: float, width: float, rim: float) -> Iterator[Item]:

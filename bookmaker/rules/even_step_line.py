@@ -17,6 +17,8 @@ from bookmaker.display.shapes import polyline
 from bookmaker.placed import Node, read_whole
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import MarkRef, Rung
+from bookmaker.reasons.bymark import Steps
 from bookmaker.rules.common.automata import Machine, machine
 from bookmaker.rules.common.candidates import removed_by, sees
 from bookmaker.rules.common.chain import Chain, Complaint, lines_and_option, read_chains, unfillable
@@ -25,7 +27,7 @@ from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.places import Along, Claim
 from bookmaker.rules.common.strokes import THIN, Trace, halo, trace
-from bookmaker.rules.common.wording import ends_named, listed, the_or_each
+from bookmaker.rules.common.wording import ends_named, the_or_each
 from bookmaker.solve.problem import Constraint, Sum, relation
 from bookmaker.trouble import Desk
 
@@ -121,6 +123,9 @@ even-step-line:
     def sample(cls) -> Sample:
         return Sample(cls(((0, 1, 2),)), CLASSIC, 1, 3)
 
+    def references(self, grid: Grid) -> tuple[MarkRef, ...]:
+        return tuple(MarkRef.line(self.kind, chain) for chain in self.chains)
+
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """What each possible step leaves along the line; then the whole line tried out."""
         for chain in self.chains:
@@ -133,12 +138,11 @@ even-step-line:
                 for cell, mask in zip(chain, masks, strict=True):
                     kept[cell] |= mask
             removed = removed_by(position, kept)
-            name = f"the even-step line {ends_named(position.grid, chain)}"
+            mark = MarkRef.line(self.kind, chain)
             if removed:
-                words = f"only steps of {listed(map(str, ways), 'or')} fit {name}"
-                yield Deduction(6, len(chain), chain, removed, words)
+                yield Deduction(Rung.PAIR, len(chain), chain, removed, mark, Steps(tuple(ways)))
             else:
-                yield from tried_out(position, chain, _even(self.step), name)
+                yield from tried_out(position, chain, _even(self.step), mark)
 
     def _steps(self, grid: Grid) -> range:
         return range(self.step, self.step + 1) if self.step else range(1, grid.size)

@@ -14,15 +14,17 @@ from typing import Self
 from bookmaker.display.items import Stroke
 from bookmaker.placed import Node
 from bookmaker.puzzle.bits import digits_in
-from bookmaker.puzzle.grid import CLASSIC, Grid, House
+from bookmaker.puzzle.grid import CLASSIC, Grid, House, HouseRef
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import MarkRef, Rung
+from bookmaker.reasons.patterns import NakedSubset
 from bookmaker.rules.common.area import lettered, outline, read_areas
 from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.places import Box, Claim, InCell, Outlined
 from bookmaker.rules.common.strokes import BODY, THIN
-from bookmaker.rules.common.wording import cells_listed, counted, digits_listed
+from bookmaker.rules.common.wording import counted
 from bookmaker.solve.problem import Constraint, Different
 from bookmaker.trouble import Desk
 
@@ -125,7 +127,13 @@ extra-region:
 
     def houses(self, grid: Grid) -> tuple[House, ...]:
         full = (cells for cells in self.regions if len(cells) == grid.size)
-        return tuple(House(f"the extra region at {grid.name(cells[0])}", cells) for cells in full)
+        return tuple(
+            House(f"the extra region at {grid.name(cells[0])}", cells, HouseRef("extra-region", number, cells[0]))
+            for number, cells in enumerate(full, 1)
+        )
+
+    def references(self, grid: Grid) -> tuple[MarkRef, ...]:
+        return tuple(MarkRef.at(self.kind, cells) for cells in self.regions)
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """One to three cells of a small region that share as many digits; full regions are houses and need no more."""
@@ -142,11 +150,8 @@ extra-region:
                         continue
                     removed = removed_by(position, {cell: ~together for cell in cells if cell not in few})
                     if removed:
-                        held = digits_listed(digits_in(together))
-                        verb = "holds" if size == 1 else "share"
-                        where = f"in the extra region at {grid.name(cells[0])}"
-                        words = f"{where}, {cells_listed(grid, few)} {verb} {held}, and no digit repeats there"
-                        yield Deduction(4 + size, size, few, removed, words)
+                        mark, claim = MarkRef.at(self.kind, cells), NakedSubset(few, digits_in(together), None)
+                        yield Deduction(Rung(Rung.NAKED + size), size, few, removed, mark, claim)
 
 
 def shaded(frame: Frame, regions: Sequence[tuple[int, ...]], called: str) -> Iterator[Mark]:

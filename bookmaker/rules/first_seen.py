@@ -17,6 +17,8 @@ from bookmaker.placed import Node, Table, read_whole
 from bookmaker.puzzle.bits import mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import MarkRef, Rung
+from bookmaker.reasons.bymark import OnlyIn
 from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
@@ -32,7 +34,7 @@ from bookmaker.rules.common.outside import (
     middle_of,
     read_clues,
 )
-from bookmaker.rules.common.wording import cells_listed, counted, digits_listed, number, one_or_many, symbol
+from bookmaker.rules.common.wording import counted, number, one_or_many, symbol
 from bookmaker.solve.problem import Allowed, Constraint
 from bookmaker.trouble import Desk, Place, quoted
 
@@ -174,9 +176,15 @@ first-seen:
                 kept |= dict.fromkeys(cells[:seen], mask_of(digits))
             removed = removed_by(position, kept)
             if removed:
-                said = f"the first-seen clue {end[0].where} keeps {digits_listed(digits)} in"
-                words = f"{said} {cells_listed(grid, cells[:seen], 'or' if len(end) == 1 else 'and')}"
-                yield Deduction(5, 1, cells, removed, words)
+                claim = OnlyIn(tuple(digits), cells[:seen])
+                yield Deduction(Rung.SIMPLE, 1, cells, removed, self._refer(end, grid), claim)
+
+    def references(self, grid: Grid) -> tuple[MarkRef, ...]:
+        return tuple(self._refer(end, grid) for end in self._ends())
+
+    def _refer(self, end: Sequence[Clue], grid: Grid) -> MarkRef:
+        """What is printed at one end of a line."""
+        return end[0].refer(self.kind, grid, "".join(symbol(clue.value) for clue in end))
 
     def _ends(self) -> list[list[Clue]]:
         """The clues that stand together at one end of a line."""

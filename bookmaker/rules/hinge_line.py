@@ -18,6 +18,8 @@ from bookmaker.placed import Node
 from bookmaker.puzzle.bits import digits_in
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import MarkRef, Rung
+from bookmaker.reasons.bymark import CommonSum
 from bookmaker.rules.common.automata import Machine, machine
 from bookmaker.rules.common.candidates import removed_by, sees
 from bookmaker.rules.common.chain import Chain, read_chains
@@ -26,7 +28,7 @@ from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.places import Along, Claim
 from bookmaker.rules.common.strokes import THIN, halo, trace
-from bookmaker.rules.common.wording import ends_named, listed, the_or_each
+from bookmaker.rules.common.wording import ends_named, the_or_each
 from bookmaker.solve.problem import Constraint, Sum
 from bookmaker.trouble import Desk
 
@@ -136,6 +138,9 @@ hinge-line:
     def sample(cls) -> Sample:
         return Sample(cls(((0, 1, 2),)), CLASSIC, 1, 3)
 
+    def references(self, grid: Grid) -> tuple[MarkRef, ...]:
+        return tuple(MarkRef.line(self.kind, chain) for chain in self.chains)
+
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Sums that every pair can have, and the digits that go with them; then the whole line tried out."""
         grid, masks = position.grid, position.masks
@@ -162,14 +167,12 @@ hinge-line:
                         )
                     )
             removed = removed_by(position, kept)
-            name = f"the hinge line {ends_named(grid, chain)}"
+            mark = MarkRef.line(self.kind, chain)
             if removed:
-                can = sorted(common)
-                said = listed(map(str, can), "or") if len(can) < 4 else f"{can[0]} to {can[-1]}"
-                yield Deduction(6, len(sums), chain, removed, f"the pairs of {name} can only add up to {said}")
+                yield Deduction(Rung.PAIR, len(sums), chain, removed, mark, CommonSum(tuple(sorted(common))))
             else:
                 cells = _from_the_middle(chain)
-                yield from tried_out(position, cells, _one_sum(len(chain) % 2), name)
+                yield from tried_out(position, cells, _one_sum(len(chain) % 2), mark)
 
 
 def _from_the_middle(chain: Chain) -> Chain:

@@ -14,6 +14,7 @@ from bookmaker.display.shapes import polyline
 from bookmaker.placed import Node
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import MarkRef
 from bookmaker.rules.common.border import knock_out
 from bookmaker.rules.common.comparison import bounds, read_comparisons
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
@@ -93,4 +94,13 @@ inequality:
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Bounds up and down the stairs of signs."""
-        return bounds(position, self.pairs, "the sign leaves", "the signs leave")
+        return bounds(position, self.pairs, self._refer)
+
+    def references(self, grid: Grid) -> tuple[MarkRef, ...]:
+        return tuple(self._refer([pair]) for pair in self.pairs)
+
+    def _refer(self, pairs: Sequence[Pair]) -> MarkRef:
+        """A sign, or the signs of a stair."""
+        if len(pairs) == 1:
+            return MarkRef.between(self.kind, sorted(pairs[0]))
+        return MarkRef.joined(self.kind, dict.fromkeys(cell for pair in pairs for cell in pair))

@@ -52,4 +52,4 @@ class King(WholeGridRule):
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """A digit strikes the cells that touch its own at a corner; so do all its places in a house together."""
-        return differing(position, MOVES, "a king's move")
+        return differing(position, MOVES, self.kind)

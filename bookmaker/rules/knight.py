@@ -55,4 +55,4 @@ class Knight(WholeGridRule):
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """A digit strikes the cells a knight's move away; so do all its places in a house together."""
-        return differing(position, MOVES, "a knight's move")
+        return differing(position, MOVES, self.kind)

@@ -17,6 +17,9 @@ from bookmaker.puzzle.bits import digits_in, mask_of
 from bookmaker.puzzle.cells import read_cells
 from bookmaker.puzzle.grid import CLASSIC, SYMBOLS, Grid
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import MarkRef, Rung
+from bookmaker.reasons.bymark import OnlyDigits
+from bookmaker.reasons.patterns import NakedSubset
 from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
@@ -170,15 +173,19 @@ limits:
         for cell, mask in allowed.items():
             removed = removed_by(position, {cell: mask})
             if removed:
-                yield Deduction(5, 1, (cell,), removed, f"the limit of {grid.name(cell)} leaves it {_said(mask)}")
+                claim = OnlyDigits((cell,), digits_in(mask))
+                yield Deduction(Rung.SIMPLE, 1, (cell,), removed, MarkRef.at(self.kind, (cell,)), claim)
         for house in grid.houses:
             for mask in sorted({allowed[cell] for cell in house.cells if cell in allowed}):
                 cells = tuple(cell for cell in house.cells if cell in allowed and allowed[cell] | mask == mask)
                 if len(cells) == mask.bit_count():
                     removed = removed_by(position, {cell: ~mask for cell in house.cells if cell not in cells})
                     if removed:
-                        words = f"{cells_listed(grid, cells)} are limited to {_said(mask, 'and')}"
-                        yield Deduction(6, len(cells), cells, removed, f"in {house.name}, {words}, and use them up")
+                        mark, used_up = MarkRef.joined(self.kind, cells), NakedSubset(cells, digits_in(mask), house.ref)
+                        yield Deduction(Rung.PAIR, len(cells), cells, removed, mark, used_up)
+
+    def references(self, grid: Grid) -> tuple[MarkRef, ...]:
+        return tuple(MarkRef.at(self.kind, (limit.cell,)) for limit in self.limits)
 
 
 def _crowded(limits: Mapping[int, Limit], typed: Mapping[int, Place], grid: Grid, desk: Desk) -> bool:
@@ -276,7 +283,3 @@ def _broken(runs: Sequence[str], count: int) -> tuple[str, ...]:
 def _width(line: str, height: float) -> float:
     """Width of a line in the narrow font, in cells."""
     return sum(WIDE.get(character, FIGURE) for character in line) * height
-
-
-def _said(mask: int, last: str = "or") -> str:
-    return digits_listed(digits_in(mask), last)

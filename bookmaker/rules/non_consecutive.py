@@ -10,11 +10,12 @@ from collections.abc import Iterator, Sequence
 from bookmaker.puzzle.bits import mask_of
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import MarkRef, Rung
+from bookmaker.reasons.bymark import BesideAll
 from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction
 from bookmaker.rules.common.neighbours import neighbour_relation, neighbours, partnerless
 from bookmaker.rules.common.wholegrid import WholeGridRule
-from bookmaker.rules.common.wording import cells_listed, digits_listed, symbol
 from bookmaker.solve.problem import Constraint, Relation
 
 
@@ -53,26 +54,27 @@ class NonConsecutive(WholeGridRule):
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Digits without a partner in a neighbour; and a cell that lies beside every place of a digit in a house."""
-        yield from partnerless(position, _asked(position.grid), "the border")
-        yield from _beside_every_place(position)
+        yield from partnerless(position, _asked(position.grid), self.kind, "")
+        yield from _beside_every_place(position, MarkRef.whole(self.kind))
+
+    def references(self, grid: Grid) -> tuple[MarkRef, ...]:
+        return tuple(MarkRef.between(self.kind, pair) for pair in neighbours(grid))
 
 
 def _asked(grid: Grid) -> Relation:
     return neighbour_relation(neighbours(grid), grid, lambda a, b: abs(a - b) > 1)
 
 
-def _beside_every_place(position: Position) -> Iterator[Deduction]:
+def _beside_every_place(position: Position, mark: MarkRef) -> Iterator[Deduction]:
     grid = position.grid
     for house in grid.houses:
         for digit in grid.digits:
-            places = [cell for cell in house.cells if position.may(cell, digit)]
+            places = tuple(cell for cell in house.cells if position.may(cell, digit))
             if not 2 <= len(places) <= 4:
                 continue
             for cell in set[int].intersection(*(set(grid.orthogonal(place)) for place in places)):
                 near = mask_of(other for other in (digit - 1, digit + 1) if other in grid.digits)
                 removed = removed_by(position, {cell: ~near})
                 if removed:
-                    gone = digits_listed((other for _, other in removed), "or")
-                    where = f"in {house.name}, {symbol(digit)} stands at {cells_listed(grid, places, 'or')}"
-                    words = f"{where}, always beside {grid.name(cell)}, which can't hold {gone}"
-                    yield Deduction(6, len(places), (cell, *places), removed, words)
+                    claim = BesideAll(cell, digit, house.ref, places)
+                    yield Deduction(Rung.PAIR, len(places), (cell, *places), removed, mark, claim)

@@ -13,6 +13,8 @@ from bookmaker.display.shapes import ARC
 from bookmaker.puzzle.bits import digits_in, mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import MarkRef, Rung
+from bookmaker.reasons.bymark import CountsTo
 from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
@@ -25,7 +27,7 @@ from bookmaker.rules.common.outside import (
     lines_named,
     middle_of,
 )
-from bookmaker.rules.common.wording import digits_listed, one_or_many, symbol
+from bookmaker.rules.common.wording import one_or_many, symbol
 from bookmaker.solve.problem import Allowed, Constraint, Relation
 from bookmaker.trouble import Desk, Place
 
@@ -124,9 +126,12 @@ numbered-room:
             kept |= {cells[place - 1]: grid.all_digits for place in rooms if place > 1}
             removed = removed_by(position, kept)
             if removed:
-                mark = f"the numbered room {symbol(clue.value)} {clue.where}"
-                words = f"{mark} is at place {digits_listed(rooms, 'or')}, and {grid.name(cells[0])} counts to it"
-                yield Deduction(5, 2, cells, removed, words)
+                claim = CountsTo(cells[0], tuple(rooms))
+                mark = clue.refer(self.kind, grid, symbol(clue.value))
+                yield Deduction(Rung.SIMPLE, 2, cells, removed, mark, claim)
+
+    def references(self, grid: Grid) -> tuple[MarkRef, ...]:
+        return tuple(clue.refer(self.kind, grid, symbol(clue.value)) for clue in self.clues)
 
 
 @cache

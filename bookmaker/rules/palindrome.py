@@ -15,6 +15,8 @@ from bookmaker.display.shapes import polyline
 from bookmaker.placed import Node
 from bookmaker.puzzle.grid import Grid, boxed_grid
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import MarkRef, Rung
+from bookmaker.reasons.bymark import SameDigit
 from bookmaker.rules.common.candidates import removed_by, sees
 from bookmaker.rules.common.chain import Chain, Complaint, read_chains
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
@@ -104,16 +106,19 @@ palindrome:
         # Bent, so that its ends stand in different rows, columns and boxes, as they must.
         return Sample(cls(((4, 1, 2),)), boxed_grid(4, 2, 2), 2, 3)
 
+    def references(self, grid: Grid) -> tuple[MarkRef, ...]:
+        return tuple(MarkRef.line(self.kind, chain) for chain in self.chains)
+
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Two mirrored cells have the same candidates."""
-        grid, masks = position.grid, position.masks
+        masks = position.masks
         for chain in self.chains:
             for one, other in _mirrored(chain):
                 both = masks[one] & masks[other]
                 removed = removed_by(position, {one: both, other: both})
                 if removed:
-                    same = f"holds the same digit in {grid.name(one)} and {grid.name(other)}"
-                    yield Deduction(5, 2, (one, other), removed, f"the palindrome {ends_named(grid, chain)} {same}")
+                    mark = MarkRef.line(self.kind, chain)
+                    yield Deduction(Rung.SIMPLE, 2, (one, other), removed, mark, SameDigit((one, other)))
 
 
 def _mirrored(chain: Chain) -> Iterator[tuple[int, int]]:

@@ -12,9 +12,12 @@ from typing import Self
 from bookmaker.display.items import Rect, Stroke
 from bookmaker.display.shapes import circle
 from bookmaker.placed import Node
-from bookmaker.puzzle.bits import mask_of
+from bookmaker.puzzle.bits import digits_in, mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import MarkRef, Rung
+from bookmaker.reasons.bymark import OnlyDigits
+from bookmaker.reasons.patterns import NakedSubset
 from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.cellmarks import read_cell_marks
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
@@ -122,14 +125,20 @@ parity:
             for cell in cells:
                 removed = removed_by(position, {cell: kind})
                 if removed:
-                    yield Deduction(5, 1, (cell,), removed, f"{grid.name(cell)} is marked {name}")
+                    mark, claim = MarkRef.at(self.kind, (cell,), variety=name), OnlyDigits((cell,), digits_in(kind))
+                    yield Deduction(Rung.SIMPLE, 1, (cell,), removed, mark, claim)
             for house in grid.houses:
                 sure = tuple(cell for cell in house.cells if cell in cells or not masks[cell] & ~kind)
                 if len(sure) == kind.bit_count():
                     removed = removed_by(position, {cell: ~kind for cell in house.cells if cell not in sure})
                     if removed:
-                        words = f"{house.name} has its {number(len(sure))} {name} digits in cells surely {name}"
-                        yield Deduction(6, 2, sure, removed, f"{words}, so its other cells are not")
+                        mark = MarkRef.joined(self.kind, sure, name)
+                        used_up = NakedSubset(sure, digits_in(kind), house.ref)
+                        yield Deduction(Rung.PAIR, 2, sure, removed, mark, used_up)
+
+    def references(self, grid: Grid) -> tuple[MarkRef, ...]:
+        named = [("even", cell) for cell in self.even] + [("odd", cell) for cell in self.odd]
+        return tuple(MarkRef.at(self.kind, (cell,), variety=name) for name, cell in named)
 
 
 def _even_and_odd(grid: Grid) -> tuple[int, int]:

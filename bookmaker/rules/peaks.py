@@ -14,6 +14,7 @@ from bookmaker.display.shapes import ARC, polyline
 from bookmaker.placed import Node
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import MarkRef
 from bookmaker.rules.common.cellmarks import read_cell_marks
 from bookmaker.rules.common.comparison import bounds
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
@@ -135,9 +136,20 @@ peaks:
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """A peak is more than the least of its neighbours, each of them less than its greatest; hollows likewise."""
-        return bounds(
-            position, self._comparisons(position.grid), "the roofs and bowls leave", "the roofs and bowls leave"
+        return bounds(position, self._comparisons(position.grid), self._refer)
+
+    def references(self, grid: Grid) -> tuple[MarkRef, ...]:
+        return tuple(self._at(cell) for cell in (*self.greater, *self.smaller))
+
+    def _at(self, cell: int) -> MarkRef:
+        return MarkRef.at(self.kind, (cell,), variety="greater" if cell in self.greater else "smaller")
+
+    def _refer(self, pairs: Sequence[Pair]) -> MarkRef:
+        """The marked cell, or the cells, that some comparisons come from."""
+        marked = dict.fromkeys(
+            cell for greater, smaller in pairs for cell in ((greater,) if greater in self.greater else (smaller,))
         )
+        return self._at(next(iter(marked))) if len(marked) == 1 else MarkRef.joined(self.kind, marked)
 
     def _comparisons(self, grid: Grid) -> tuple[Pair, ...]:
         """Pairs of which the first holds the greater digit."""

@@ -17,14 +17,16 @@ from bookmaker.placed import Node, Table
 from bookmaker.puzzle.bits import mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import MarkRef, Rung
+from bookmaker.reasons.bymark import Needed, OneCombination, OnlyIn
 from bookmaker.rules.common.border import read_corner
 from bookmaker.rules.common.candidates import locked_out, removed_by, sees
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
-from bookmaker.rules.common.fillings import never_stand
+from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.places import Claim, OnCorner
 from bookmaker.rules.common.reading import read_digits
-from bookmaker.rules.common.wording import cells_listed, counted, digits_listed, number, symbol
+from bookmaker.rules.common.wording import counted, number, symbol
 from bookmaker.solve.problem import Allowed, Constraint, Count
 from bookmaker.trouble import Desk
 
@@ -134,27 +136,22 @@ quadruple:
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """A full ring; a digit with just room enough; one that must be in the ring; the ring worked through."""
-        grid = position.grid
         for ring in self.rings:
-            name = f"the quadruple at {grid.name(ring.cells[0])}"
+            mark = self._refer(ring)
             if len(ring.digits) == 4:
                 removed = removed_by(position, dict.fromkeys(ring.cells, mask_of(ring.digits)))
                 if removed:
-                    words = f"{name} fills its four cells with {digits_listed(ring.digits)}"
-                    yield Deduction(5, 4, ring.cells, removed, words)
+                    yield Deduction(Rung.SIMPLE, 4, ring.cells, removed, mark, OneCombination(ring.digits))
             for digit, times in Counter(ring.digits).items():
                 places = tuple(cell for cell in ring.cells if position.may(cell, digit))
                 if len(places) == times:
                     removed = removed_by(position, dict.fromkeys(places, 1 << (digit - 1)))
                     if removed:
-                        words = f"{name} needs {symbol(digit)}, and it fits only at {cells_listed(grid, places)}"
-                        yield Deduction(5, 2, ring.cells, removed, words)
+                        yield Deduction(Rung.SIMPLE, 2, ring.cells, removed, mark, OnlyIn((digit,), places))
                 removed = locked_out(position, ring.cells, digit)
                 removed = tuple((cell, gone) for cell, gone in removed if cell not in ring.cells)
                 if places and removed:
-                    shut, see = cells_listed(grid, [cell for cell, _ in removed]), "see" if removed[1:] else "sees"
-                    words = f"{name} holds {symbol(digit)}, and {shut} {see} every place for it"
-                    yield Deduction(6, len(places), ring.cells, removed, words)
+                    yield Deduction(Rung.PAIR, len(places), ring.cells, removed, mark, Needed(digit, places))
 
             def fits(digits: Sequence[int], wanted: tuple[int, ...] = ring.digits) -> bool:
                 missing = list(wanted)
@@ -163,11 +160,13 @@ quadruple:
                         missing.remove(digit)
                 return len(missing) <= 4 - len(digits)
 
-            removed = never_stand(position, ring.cells, fits)
-            if removed:
-                cell, digit = removed[0]
-                words = f"{name} can't be completed with {symbol(digit)} at {grid.name(cell)}"
-                yield Deduction(7, 4, ring.cells, removed, words)
+            yield from tried_out(position, ring.cells, fits, mark)
+
+    def references(self, grid: Grid) -> tuple[MarkRef, ...]:
+        return tuple(map(self._refer, self.rings))
+
+    def _refer(self, ring: Ring) -> MarkRef:
+        return MarkRef.between(self.kind, ring.cells, "".join(map(symbol, ring.digits)))
 
 
 _PLACES: dict[int, tuple[float, tuple[Point, ...]]] = {

@@ -15,6 +15,8 @@ from bookmaker.display.items import Line, Stroke
 from bookmaker.puzzle.bits import digits_in
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import Rung
+from bookmaker.reasons.bymark import Apart
 from bookmaker.rules.common.automata import Machine, machine, met
 from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction, Sample
@@ -32,7 +34,7 @@ from bookmaker.rules.common.outside import (
     subset_sums,
     whole_line,
 )
-from bookmaker.rules.common.wording import digits_listed, listed, number, one_or_many, symbol
+from bookmaker.rules.common.wording import one_or_many, symbol
 from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk, Place
 
@@ -122,7 +124,7 @@ sandwich:
         """Where the crusts can stand, by how many digits make the sum; what lies between them; every way to fill."""
         for clue in self.clues:
             yield from _crusts(clue, position)
-            yield from whole_line(clue, position, self.noun, partial(_goes_on, position.grid.size, clue.value))
+            yield from whole_line(clue, position, self.kind, partial(_goes_on, position.grid.size, clue.value))
 
 
 @cache
@@ -174,17 +176,11 @@ def _crusts(clue: Clue, position: Position) -> Iterator[Deduction]:
                 kept[cell] |= some if first < at < last else inner & ~every
     removed = removed_by(position, kept)
     if removed:
-        yield Deduction(5 if len(places) == 1 else 6, len(cells), cells, removed, _why(clue, places, tuple(fillings)))
-
-
-def _why(clue: Clue, places: list[tuple[int, int]], fillings: tuple[int, ...]) -> str:
-    said = f"the sandwich sum {clue.value} {clue.where}"
-    counts = sorted({last - first - 1 for first, last in places})
-    apart = listed((number(count) for count in counts), "or") + (" cell" if counts == [1] else " cells")
-    if len(places) == 1 and counts[0] > 0 and len(fillings) <= 3:
-        ways = listed((digits_listed(digits_in(digits)) for digits in fillings), "or")
-        return f"{said} has {apart} between its crusts, to be filled with {ways}"
-    return f"{said} leaves {apart} between its crusts, and that settles where they can stand"
+        counts = tuple(sorted({last - first - 1 for first, last in places}))
+        told = len(places) == 1 and counts[0] > 0 and len(fillings) <= 3
+        claim = Apart(counts, tuple(map(digits_in, fillings)) if told else ())
+        rung = Rung.SIMPLE if len(places) == 1 else Rung.PAIR
+        yield Deduction(rung, len(cells), cells, removed, clue.refer(Sandwich.kind, position.grid), claim)
 
 
 def _goes_on(size: int, total: int, line: Sequence[int]) -> bool:

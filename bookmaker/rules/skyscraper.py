@@ -13,9 +13,11 @@ from itertools import accumulate
 
 from bookmaker.display.items import Stroke
 from bookmaker.display.shapes import polyline
-from bookmaker.puzzle.bits import span_mask
+from bookmaker.puzzle.bits import highest, lowest, span_mask
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import Rung
+from bookmaker.reasons.bymark import Bounds
 from bookmaker.rules.common.automata import Machine, machine, met
 from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction, Sample
@@ -115,10 +117,13 @@ skyscraper:
         size = position.grid.size
         for clue in self.clues:
             cells = clue.cells(position.grid)
-            removed = removed_by(position, {cell: _room(clue.value, at, size) for at, cell in enumerate(cells)})
+            room = {cell: _room(clue.value, at, size) for at, cell in enumerate(cells)}
+            removed = removed_by(position, room)
             if removed:
-                yield Deduction(5, 1, cells, removed, _why(clue, size))
-            yield from whole_line(clue, position, self.noun, partial(_goes_on, size, clue.value))
+                bounds = Bounds(tuple((cell, lowest(mask), highest(mask)) for cell, mask in room.items()))
+                mark = clue.refer(self.kind, position.grid)
+                yield Deduction(Rung.SIMPLE, 1, cells, removed, mark, bounds)
+            yield from whole_line(clue, position, self.kind, partial(_goes_on, size, clue.value))
 
 
 def _facing(placed: Placed, grid: Grid, desk: Desk) -> None:
@@ -162,15 +167,6 @@ def _room(count: int, at: int, size: int) -> int:
     if count == 1 and at == 0:
         return span_mask(size, size)
     return span_mask(at + 1 if count == size else 1, min(size, size - count + at + 1))
-
-
-def _why(clue: Clue, size: int) -> str:
-    said = f"the skyscraper count {clue.value} {clue.where}"
-    if clue.value == 1:
-        return f"{said} sees {symbol(size)} alone, so that stands right in front"
-    if clue.value == size:
-        return f"{said} sees every digit, so they rise from 1 to {symbol(size)}"
-    return f"{said} leaves at most {symbol(size - clue.value + 1)} in the nearest cell, and one more with each step on"
 
 
 def _goes_on(size: int, count: int, line: Sequence[int]) -> bool:

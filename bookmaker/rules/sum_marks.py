@@ -13,6 +13,7 @@ from typing import Self
 from bookmaker.placed import Node
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import MarkRef
 from bookmaker.rules.common.border import knock_out, read_marks
 from bookmaker.rules.common.contract import Deduction, Relabelling, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
@@ -113,13 +114,16 @@ sum-marks:
         pair = ((0, 1),)
         return Sample(SumMarks(five=pair) if self.five else SumMarks(ten=pair), CLASSIC, 1, 2)
 
+    def references(self, grid: Grid) -> tuple[MarkRef, ...]:
+        return self._marked().references(grid)
+
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Digits without a partner at a mark, or at a missing one; and strings of marks worked through."""
         return self._marked().deductions(position)
 
     def _marked(self) -> BorderMarks:
-        return BorderMarks("mark", ((_FIVE, self.five), (_TEN, self.ten)), self.all_marked)
+        return BorderMarks(self.kind, ((_FIVE, self.five), (_TEN, self.ten)), self.all_marked)
 
 
-_FIVE = MarkKind("the V", lambda a, b: a + b == 5)
-_TEN = MarkKind("the X", lambda a, b: a + b == 10)
+_FIVE = MarkKind("the V", lambda a, b: a + b == 5, "V")
+_TEN = MarkKind("the X", lambda a, b: a + b == 10, "X")

@@ -15,6 +15,8 @@ from bookmaker.placed import Node
 from bookmaker.puzzle.bits import highest, lowest, span_mask
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import MarkRef, Rung
+from bookmaker.reasons.bymark import Bounds
 from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.chain import Chain, Complaint, read_chains
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
@@ -22,7 +24,7 @@ from bookmaker.rules.common.frame import Frame, Mark
 from bookmaker.rules.common.glass import glass_claims, thermometers
 from bookmaker.rules.common.places import Claim
 from bookmaker.rules.common.rising import Step, strict_steps, too_high
-from bookmaker.rules.common.wording import ends_named, symbol, the_or_each
+from bookmaker.rules.common.wording import symbol, the_or_each
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.trouble import Desk
 
@@ -89,6 +91,9 @@ thermometer:
     def sample(cls) -> Sample:
         return Sample(cls(((0, 1, 2),)), CLASSIC, 1, 3)
 
+    def references(self, grid: Grid) -> tuple[MarkRef, ...]:
+        return tuple(MarkRef.line(self.kind, chain) for chain in self.chains)
+
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Bounds along a chain: each cell is more than the least before it and less than the most after it."""
         grid, masks = position.grid, position.masks
@@ -104,5 +109,5 @@ thermometer:
             spans = {cell: span_mask(low, high) for cell, low, high in zip(chain, least, most, strict=True)}
             removed = removed_by(position, spans)
             if removed:
-                words = f"the thermometer {ends_named(grid, chain)} has to rise at every step"
-                yield Deduction(5, len(chain), chain, removed, words)
+                bounds = Bounds(tuple(zip(chain, least, most, strict=True)))
+                yield Deduction(Rung.SIMPLE, len(chain), chain, removed, MarkRef.line(self.kind, chain), bounds)

@@ -11,14 +11,15 @@ from dataclasses import dataclass
 from typing import Self
 
 from bookmaker.placed import Node
-from bookmaker.puzzle.grid import Grid, House, boxed_grid
+from bookmaker.puzzle.grid import Grid, House, HouseRef, boxed_grid
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import MarkRef, Rung
+from bookmaker.reasons.bymark import HeldByRest
 from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Mark
 from bookmaker.rules.common.places import Claim, Outlined
 from bookmaker.rules.common.reading import read_yes
-from bookmaker.rules.common.wording import symbol
 from bookmaker.rules.extra_region import INSET, shaded
 from bookmaker.solve.problem import Constraint, Different
 from bookmaker.trouble import Desk
@@ -80,27 +81,27 @@ class Windows(Rule):
     def houses(self, grid: Grid) -> tuple[House, ...]:
         inner = _bands(grid)[1:]
         return tuple(
-            House(f"the window at {grid.name(cells[0])}", cells)
-            for cells in (_crossing(grid, rows, columns) for rows in inner for columns in inner)
+            House(f"the window at {grid.name(cells[0])}", cells, HouseRef("windows", number, cells[0]))
+            for number, cells in enumerate((_crossing(grid, rows, columns) for rows in inner for columns in inner), 1)
         )
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Hidden houses: what the windows leave of their rows, or of their columns, holds every digit once too."""
         grid, masks = position.grid, position.masks
-        for name, cells in _hidden_houses(grid):
+        for rest, cells in _hidden_houses(grid):
             for digit in grid.digits:
                 places = [cell for cell in cells if position.may(cell, digit)]
                 sure = [cell for cell in places if masks[cell].bit_count() == 1]
                 if len(sure) == 1:
                     removed = removed_by(position, {c: ~(1 << (digit - 1)) for c in places if c != sure[0]})
-                    said = f"already holds {symbol(digit)}, at {grid.name(sure[0])}"
                 elif len(places) == 1:
                     removed = removed_by(position, {places[0]: 1 << (digit - 1)})
-                    said = f"can hold {symbol(digit)} only at {grid.name(places[0])}"
                 else:
                     continue
                 if removed:
-                    yield Deduction(6, 3, cells, removed, f"{name}, which also holds every digit once, {said}")
+                    place = (sure if len(sure) == 1 else places)[0]
+                    claim = HeldByRest(rest, digit, place, settled=len(sure) == 1)
+                    yield Deduction(Rung.PAIR, 3, cells, removed, MarkRef.whole(self.kind), claim)
 
 
 def _bands(grid: Grid) -> tuple[tuple[int, ...], ...]:
@@ -115,15 +116,17 @@ def _crossing(grid: Grid, rows: Sequence[int], columns: Sequence[int]) -> tuple[
     return tuple(grid.cell(row, column) for row in rows for column in columns)
 
 
-def _hidden_houses(grid: Grid) -> Iterator[tuple[str, tuple[int, ...]]]:
+def _hidden_houses(grid: Grid) -> Iterator[tuple[HouseRef, tuple[int, ...]]]:
     """The rows of a window hold `side` of each digit, and the windows in them one each: the rest holds one as well.
 
     The same with columns; and what those leave of the rows between the windows is the last of them.
     """
     between, *inner = _bands(grid)
     for rows in inner:
-        yield f"the rest of rows {rows[0] + 1} to {rows[-1] + 1} beside the windows", _crossing(grid, rows, between)
+        cells = _crossing(grid, rows, between)
+        yield HouseRef(Windows.kind, rows[0] + 1, cells[0], "rows"), cells
     for columns in inner:
-        name = f"the rest of columns {columns[0] + 1} to {columns[-1] + 1} above and below the windows"
-        yield name, _crossing(grid, between, columns)
-    yield "the crossing of the rows and columns between the windows", _crossing(grid, between, between)
+        cells = _crossing(grid, between, columns)
+        yield HouseRef(Windows.kind, columns[0] + 1, cells[0], "columns"), cells
+    cells = _crossing(grid, between, between)
+    yield HouseRef(Windows.kind, 1, cells[0], "crossing"), cells

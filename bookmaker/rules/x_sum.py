@@ -13,6 +13,8 @@ from bookmaker.display.items import Line, Stroke
 from bookmaker.puzzle.bits import digits_in, mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import Rung
+from bookmaker.reasons.bymark import FirstDigits
 from bookmaker.rules.common.automata import Machine, machine, met
 from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction, Sample
@@ -32,7 +34,7 @@ from bookmaker.rules.common.outside import (
     whole_line,
 )
 from bookmaker.rules.common.sums import different_limits
-from bookmaker.rules.common.wording import digits_listed, one_or_many, symbol
+from bookmaker.rules.common.wording import one_or_many
 from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk, Place
 
@@ -117,7 +119,7 @@ x-sum:
         """Which first digits can reach the sum, and with what; then every way to fill the line."""
         for clue in self.clues:
             yield from _openings(clue, position)
-            yield from whole_line(clue, position, self.noun, partial(_goes_on, clue.value))
+            yield from whole_line(clue, position, self.kind, partial(_goes_on, clue.value))
 
 
 @cache
@@ -162,12 +164,8 @@ def _openings(clue: Clue, position: Position) -> Iterator[Deduction]:
             kept[cell] |= some if at < x else others & ~every
     removed = removed_by(position, kept)
     if removed:
-        said = f"the X-sum {clue.value} {clue.where}"
-        if len(firsts) == 1:
-            words = f"{said} begins with {symbol(firsts[0])}, and that settles which digits make the sum"
-        else:
-            words = f"{said} can begin with {digits_listed(firsts, 'or')} only, and must be reached from there"
-        yield Deduction(5 if len(firsts) == 1 else 6, len(cells), cells, removed, words)
+        rung, claim = Rung.SIMPLE if len(firsts) == 1 else Rung.PAIR, FirstDigits(cells[0], tuple(firsts))
+        yield Deduction(rung, len(cells), cells, removed, clue.refer(XSum.kind, grid), claim)
 
 
 def _goes_on(total: int, line: Sequence[int]) -> bool:

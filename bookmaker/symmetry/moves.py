@@ -10,26 +10,28 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from functools import cache
 
+from bookmaker.phrases.catalogue import catalogue
 from bookmaker.puzzle.grid import SYMBOLS
 
 Turn = Callable[[int, int, int], tuple[int, int]]
 """New row and column of a row and column on a grid of a size."""
 
 TURNS: dict[str, Turn] = {
-    "a half turn": lambda r, c, n: (n - 1 - r, n - 1 - c),
-    "a reflection from left to right": lambda r, c, n: (r, n - 1 - c),
-    "a reflection from top to bottom": lambda r, c, n: (n - 1 - r, c),
-    "a reflection in the diagonal from the top left": lambda r, c, n: (c, r),
-    "a reflection in the diagonal from the top right": lambda r, c, n: (n - 1 - c, n - 1 - r),
-    "a quarter turn": lambda r, c, n: (c, n - 1 - r),
+    "half": lambda r, c, n: (n - 1 - r, n - 1 - c),
+    "left-right": lambda r, c, n: (r, n - 1 - c),
+    "top-bottom": lambda r, c, n: (n - 1 - r, c),
+    "falling": lambda r, c, n: (c, r),
+    "rising": lambda r, c, n: (n - 1 - c, n - 1 - r),
+    "quarter": lambda r, c, n: (c, n - 1 - r),
 }
-"""The symmetries of a square by name; the quarter turn stands for both directions."""
+"""The symmetries of a square: a half turn, reflections from side to side and in a diagonal, named by which way that
+runs from the left, and a quarter turn, which stands for both directions. `phrases` has their words."""
 
 EIGHT: dict[str, Turn] = {
     "": lambda r, c, n: (r, c),
-    **{name: turn for name, turn in TURNS.items() if name != "a quarter turn"},
-    "a quarter turn to the right": TURNS["a quarter turn"],
-    "a quarter turn to the left": lambda r, c, n: (n - 1 - c, r),
+    **{name: turn for name, turn in TURNS.items() if name != "quarter"},
+    "quarter-right": TURNS["quarter"],
+    "quarter-left": lambda r, c, n: (n - 1 - c, r),
 }
 """All eight ways to lay a square on itself; the first leaves it as it is."""
 
@@ -64,7 +66,7 @@ class Move:
 
     @property
     def turn(self) -> str | None:
-        """The name of the turn that the cells make, "" where they stay; None where rows or columns change places."""
+        """The turn of `EIGHT` that the cells make, "" where they stay; None where rows or columns change places."""
         return next((name for name, turn in EIGHT.items() if turned_cells(turn, self.size) == self.cells), None)
 
     @property
@@ -99,7 +101,7 @@ def words_of(move: Move) -> tuple[str, ...]:
             if move.crossed or images != tuple(range(move.size)):
                 lines.append(f"{name} 1 to {move.size} become {to} {' '.join(str(i + 1) for i in images)}")
     elif move.turn:
-        lines.append(move.turn)
+        lines.append(catalogue("en").say(f"turn-{move.turn}", {}))
     if move.digits == reversed_digits(move.size):
         lines.append(f"each digit d becomes {move.size + 1} − d")
     elif move.digits != unmoved_digits(move.size):

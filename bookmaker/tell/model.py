@@ -5,6 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import Enum
 
+from bookmaker.reasons.telling import Utterance
+from bookmaker.trace import Traced
+
 
 class Mood(Enum):
     """What a passage does in the telling."""
@@ -24,25 +27,28 @@ class Mood(Enum):
 
 
 @dataclass(frozen=True, slots=True)
-class Sentence:
-    """One or two sentences, and the numbers of the steps that they tell, in order."""
+class Said:
+    """What one sentence says, and the numbers of the steps that it tells, in order."""
 
-    text: str
+    utterance: Utterance
     told: tuple[int, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
-class Passage:
-    """A few sentences, and the steps of the path they cover: `first` up to but not including `after`.
+class Sentence:
+    """The same in words."""
 
-    Strikes are told where something first rests on them, if anything does: that may be in a later passage than the one
-    that covers them.
-    """
+    text: str
+    told: tuple[int, ...] = ()
+    utterance: Utterance | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Passage:
+    """A few sentences that belong together."""
 
     mood: Mood
     sentences: tuple[Sentence, ...]
-    first: int
-    after: int
 
     @property
     def text(self) -> str:
@@ -52,13 +58,14 @@ class Passage:
     @property
     def told(self) -> tuple[int, ...]:
         """The numbers of the steps that the passage tells, in order."""
-        return tuple(index for sentence in self.sentences for index in sentence.told)
+        return tuple(number for sentence in self.sentences for number in sentence.told)
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Story:
-    """The whole telling of one puzzle."""
+    """The whole telling of one puzzle; `steps` are numbered from 1, and told in that order."""
 
     title: str
     setter: str
     passages: tuple[Passage, ...]
+    steps: tuple[Traced, ...] = ()

@@ -1,167 +1,271 @@
 """Pictures for a story: the board at its key moments, and what to point out on it.
 
-In: a proof and its story. Out: `Scene`s, passage by passage: for every strike of a hard place where it is found, for
-every narrow single where it goes. No geometry.
+In: a proof and its story. Out: `Scene`s for sentences of hard places: for eliminations where they are found, for a
+bottleneck where it goes; a what-if with the digits that follow, numbered in their order. No geometry.
 """
 
 from __future__ import annotations
 
-import re
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
-from itertools import takewhile
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field, replace
 
-from bookmaker.grade.model import SolvePath, Step
-from bookmaker.grade.singles import Kind
-from bookmaker.grade.state import State, ground_of, start
+from bookmaker.grade.model import SolvePath
+from bookmaker.grade.state import Ground, ground_of
 from bookmaker.proof.model import Proof
 from bookmaker.puzzle.bits import board_of
-from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Candidate, Position
-from bookmaker.tell.model import Mood, Passage, Story
-from bookmaker.tell.moments import moments
-from bookmaker.tell.needs import needs_of
-from bookmaker.tell.trail import Told, trail
+from bookmaker.reasons.claims import spoken
+from bookmaker.reasons.whatif import NoDigit, NoPlace, NothingFits, Refuted, ThenPlaced
+from bookmaker.rules.common.contract import RuledPuzzle
+from bookmaker.tell.model import Mood, Passage, Sentence, Story
+from bookmaker.tell.step_groups import step_groups
+from bookmaker.trace import Traced, names_region
 
 MOST, STEPS = 6, 12
 """No more pictures than this, or than one for so many steps; the easier places of a path go without."""
 
-LETTERS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
+MOST_ELIMINATIONS = 3
+"""No more pictures than this for one passage that is not the hard moment: those of the last eliminations before
+something is opened."""
 
-MOST_STRIKES = 3
-"""No more pictures than this for one passage: those of the last strikes before something is opened."""
-
-ONE_DIGIT = ("locked candidates", "X-wing", "swordfish", "jellyfish", "single-digit chain", "seen by all places")
-"""Techniques that look at the places of one digit; fish with fins are among them."""
+LONG = 2
+"""A what-if of so many rounds always gets a picture: nobody follows it without one."""
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Scene:
     """A board: `digits` has a digit for each cell, 0 where it is empty; `pencil` the candidates to show in it.
 
     `look` are cells to look at, `shaded` cells of houses to look along; `struck` candidates that go; `goes` is the
-    cell that is filled next, its digit among `digits` unless candidates are struck there. `moment` counts the moments
-    of the path before it.
+    cell that is filled next, its digit among `digits` unless candidates are struck there. In a what-if `follows` has
+    the digits that are tried, and those that follow, by cell; `rounds` says at which of its rounds something comes
+    about in a cell, 0 for what is tried. `group` counts the groups of steps of the path before this
+    point; `steps` are the
+    numbers of the steps that it shows.
     """
 
     label: str
     filled: int
-    moment: int
     digits: tuple[int, ...]
     pencil: Position
+    group: int = 0
+    steps: tuple[int, ...] = ()
     look: tuple[int, ...] = ()
     shaded: tuple[int, ...] = ()
     struck: tuple[Candidate, ...] = ()
     goes: int | None = None
+    follows: Mapping[int, tuple[int, ...]] = field(default_factory=dict)
+    rounds: Mapping[int, tuple[int, ...]] = field(default_factory=dict)
+    regions: bool = False
+    """Are the letters of irregular regions to be shown?"""
 
 
 def scenes_of(proof: Proof, story: Story) -> dict[int, Scene]:
-    """Scenes by the number of the step that they show, in the order of the story, lettered from A."""
+    """Scenes by the number of the first step of the sentence that they stand beside, in the order of the story,
+    lettered from A."""
     assert proof.grade is not None
-    chosen = _chosen(proof.grade.path, story.passages)
-    found = [scene for at, scenes in _Stage(proof).play(story.passages) if at in chosen for scene in scenes]
-    return {index: replace(scene, label=LETTERS[at]) for at, (index, scene) in enumerate(found)}
+    steps = {told.number: told for told in story.steps}
+    chosen = _chosen(story, steps, len(proof.grade.path.steps), [step.effort for step in proof.grade.path.steps])
+    first, _ = step_groups(proof.grade.path)
+    stage = _Stage(proof.entry.puzzle, steps)
+    scenes: dict[int, Scene] = {}
+    for sentence, opens in chosen:
+        told = [steps[number] for number in sentence.told]
+        scene = stage.scene(told, steps[told[0].opens] if opens else None)
+        group = _group(proof.grade.path, first, told[0], proof.entry.puzzle.given_count)
+        scenes[told[0].number] = replace(scene, group=group, steps=sentence.told)
+    return {number: replace(scene, label=_letters(at)) for at, (number, scene) in enumerate(scenes.items())}
 
 
-def ends_of(proof: Proof) -> tuple[Scene, Scene]:
+def _group(path: SolvePath, first: Sequence[int], told: Traced, givens: int) -> int:
+    """The group of the path that a step belongs to where as many cells are filled: its placement, or what is eliminated
+    before it. The story may tell it earlier or later than the path has it."""
+    filled = [givens + sum(bool(step.placed) for step in path.steps[:index]) for index in first]
+    here = [group for group, count in enumerate(filled) if count == told.filled]
+    return here[-1] if told.placed else here[0]
+
+
+def board_after(puzzle: RuledPuzzle, story: Story, number: int) -> tuple[tuple[int, ...], Position]:
+    """The board after so many steps of the telling: each cell's digit, 0 where it is empty, and the candidates. Raises
+    ValueError if there are not so many."""
+    if not 0 <= number <= len(story.steps):
+        raise ValueError(f"the story has {len(story.steps)} steps, not {number}")
+    digits = _digits(puzzle, story.steps[:number])
+    if number < len(story.steps):
+        return digits, story.steps[number].before
+    boards = [0] * (puzzle.grid.size + 1)
+    for cell, digit in enumerate(digits):
+        boards[digit] |= 1 << cell
+    return digits, Position(puzzle.grid, tuple(boards), board_of(puzzle.grid.cells))
+
+
+def ends_of(proof: Proof, story: Story) -> tuple[Scene, Scene]:
     """The board as it is given, and the solution."""
     puzzle = proof.entry.puzzle
     assert proof.solution is not None
     bare = Position(puzzle.grid, (0,) * (puzzle.grid.size + 1))
     return (
-        Scene("The start", puzzle.given_count, 0, puzzle.givens, bare),
-        Scene("The solution", len(puzzle.grid.cells), 0, proof.solution, bare),
+        Scene("The start", puzzle.given_count, puzzle.givens, bare, regions=any(map(names_region, story.steps))),
+        Scene("The solution", len(puzzle.grid.cells), proof.solution, bare),
     )
 
 
-def _chosen(path: SolvePath, passages: Sequence[Passage]) -> frozenset[int]:
-    """The hardest passages, as many as there may be pictures."""
+def _digits(puzzle: RuledPuzzle, steps: Sequence[Traced]) -> tuple[int, ...]:
+    """The givens and what some steps place."""
+    digits = list(puzzle.givens)
+    for told in steps:
+        for cell, digit in told.placed:
+            digits[cell] = digit
+    return tuple(digits)
 
-    def effort(at: int) -> float:
-        return sum(path.steps[index].effort for index in range(passages[at].first, passages[at].after))
 
-    hard = [at for at, p in enumerate(passages) if p.mood in (Mood.NARROW, Mood.DEDUCTION, Mood.CRUX)]
+def _letters(at: int) -> str:
+    """A to Z, then AA, AB …"""
+    return (_letters(at // 26 - 1) if at >= 26 else "") + chr(ord("A") + at % 26)
+
+
+def _chosen(
+    story: Story, steps: Mapping[int, Traced], path_steps: int, efforts: Sequence[float]
+) -> list[tuple[Sentence, bool]]:
+    """The sentences that get a picture, those of the hardest passages first as long as there is room, in the order of
+    the story; and whether the placement that they open is to be seen with them. Long what-ifs come beside these."""
+
+    def effort(passage: Passage) -> float:
+        return sum(efforts[steps[number].index] for number in passage.told)
+
+    hard = [passage for passage in story.passages if passage.mood in (Mood.NARROW, Mood.DEDUCTION, Mood.CRUX)]
+    room = max(MOST, path_steps // STEPS)
     chosen: list[int] = []
-    room = max(MOST, len(path.steps) // STEPS)
-    for at in sorted(hard, key=lambda at: (passages[at].mood is not Mood.CRUX, -effort(at))):
-        count = len(_leading(path, passages[at]))
-        if count <= room:
-            chosen.append(at)
+    leading = {id(passage): _leading(passage, steps) for passage in hard}
+    for passage in sorted(hard, key=lambda passage: (passage.mood is not Mood.CRUX, -effort(passage))):
+        count = len(leading[id(passage)])
+        if count <= room or passage.mood is Mood.CRUX:
+            chosen.append(id(passage))
             room -= count
-    return frozenset(chosen)
+    pairs: list[tuple[Sentence, bool]] = []
+    for passage in story.passages:
+        mine = {sentence.told: opens for sentence, opens in leading.get(id(passage), ()) if id(passage) in chosen}
+        pairs += [
+            (sentence, mine.get(sentence.told, False))
+            for sentence in passage.sentences
+            if sentence.told and (sentence.told in mine or _is_long(steps[sentence.told[0]]))
+        ]
+    return pairs
 
 
-def _leading(path: SolvePath, passage: Passage) -> tuple[int, ...]:
-    """The steps of a passage that get a picture: the strikes it begins with, or else its first single."""
-    strikes = tuple(takewhile(lambda index: not path.steps[index].placed, passage.told))
-    return strikes[-MOST_STRIKES:] or passage.told[:1]
+def _is_long(told: Traced) -> bool:
+    claim = told.reason.claim
+    return isinstance(claim, Refuted) and len(claim.links) >= LONG
+
+
+def _leading(passage: Passage, steps: Mapping[int, Traced]) -> list[tuple[Sentence, bool]]:
+    """The sentences of a passage that get a picture: its first eliminations, or else its first single."""
+    telling = [sentence for sentence in passage.sentences if sentence.told]
+    first = next(at for at, sentence in enumerate(telling) if steps[sentence.told[-1]].placed)
+    before = telling[:first]
+    if not before:
+        return [(telling[0], False)]
+    shown = before if passage.mood is Mood.CRUX else before[-MOST_ELIMINATIONS:]
+    return [(sentence, sentence is before[-1]) for sentence in shown]
 
 
 class _Stage:
-    """The board as it stands in the telling: only what was told has been struck."""
+    """Draws the boards of told steps."""
 
-    def __init__(self, proof: Proof) -> None:
-        assert proof.grade is not None
-        self.puzzle, self.path = proof.entry.puzzle, proof.grade.path
-        self.grid: Grid = self.puzzle.grid
-        self.state: State = start(ground_of(self.puzzle))
-        self.digits = list(self.puzzle.givens)
-        self.first = moments(self.path)[0]
-        needs = needs_of(self.puzzle, self.path)
-        self.nouns = tuple(rule.noun for rule in self.puzzle.rules)
-        self.told = {told.index: told for told in trail(self.puzzle, self.path, needs)}
+    def __init__(self, puzzle: RuledPuzzle, steps: Mapping[int, Traced]) -> None:
+        self.puzzle, self.grid = puzzle, puzzle.grid
+        self.ground: Ground = ground_of(puzzle)
+        self.houses = {area.ref: area.cells for area in self.ground.areas}
+        self.steps = steps
 
-    def play(self, passages: Sequence[Passage]) -> Iterator[tuple[int, list[tuple[int, Scene]]]]:
-        """Every passage with the scenes it could have, by their steps."""
-        for at, passage in enumerate(passages):
-            scenes: list[tuple[int, Scene]] = []
-            shown = _leading(self.path, passage)
-            opened = next((i for i in passage.told if self.path.steps[i].placed), None)
-            for index in passage.told:
-                told = self.told[index]
-                if index in shown:
-                    after = opened if index == shown[-1] else None
-                    scene = self._goes(told) if told.places else self._struck(told, after)
-                    moment = sum(1 for first in self.first if first <= passage.first) - 1
-                    scenes.append((index, replace(scene, moment=moment)))
-                for cell, digit in told.step.placed:
-                    self.state.place(cell, digit)
-                    self.digits[cell] = digit
-                self.state.remove(told.removed)
-            yield at, scenes
+    def scene(self, told: Sequence[Traced], opened: Traced | None) -> Scene:
+        """The board before some steps that one sentence tells, and what they are about; `opened` is the placement that
+        comes next."""
+        first = told[0]
+        digits = _digits(self.puzzle, [step for number, step in self.steps.items() if number < first.number])
+        bare = Scene("", first.filled, digits, Position(self.grid, (0,) * (self.grid.size + 1)))
+        if first.placed:
+            return self._single(bare, first)
+        scene = self._what_if(bare, told) if isinstance(first.reason.claim, Refuted) else self._elimination(bare, told)
+        scene = replace(scene, regions=any(map(names_region, told)))
+        return self._with(scene, opened) if opened else scene
 
-    def _scene(self, pencil: Position) -> Scene:
-        return Scene("", sum(1 for digit in self.digits if digit), 0, tuple(self.digits), pencil)
+    def _elimination(self, bare: Scene, told: Sequence[Traced]) -> Scene:
+        """What goes, and the cells that the reason speaks of."""
+        first = told[0]
+        struck = tuple(pair for step in told for pair in step.removed)
+        look = tuple(dict.fromkeys(cell for step in told for cell in step.cells))
+        claim = first.reason.claim
+        cells = {*look, *(cell for cell, _ in struck), *spoken(claim).cells}
+        shaded = [cell for house in spoken(claim).houses for cell in self.houses.get(house, ())]
+        digits = {digit for _, digit in struck}
+        only = digits if getattr(claim, "one_digit", False) and len(digits) == 1 else None
+        if only:
+            cells |= set(shaded)
+        whole = len(look) >= self.grid.size
+        return replace(
+            bare,
+            pencil=self._pencil(first.before, cells, only),
+            look=() if whole else look,
+            shaded=tuple(dict.fromkeys([*(look if whole else ()), *shaded])),
+            struck=struck,
+        )
 
-    def _struck(self, told: Told, opened: int | None) -> Scene:
-        """A strike; with the cell that it opens, if it is the last before it."""
-        step = told.step
-        removed = self.state.present(told.removed)  # told late, some may have gone by themselves
-        cells = {*step.cells, *(cell for cell, _ in removed), *self._named(step)}
-        digits = {digit for _, digit in removed}
-        if len(digits) == 1 and (step.technique in ONE_DIGIT or step.technique.startswith("finned")):
-            homes = [area for area in self.state.ground.areas if len({*step.cells} & {*area.cells}) > 1]
-            cells |= {cell for area in homes for cell in area.cells}
-            pencil = self._pencil(cells, digits)
-        else:
-            pencil = self._pencil(cells)
-        whole = len(step.cells) >= self.grid.size
-        scene = self._scene(pencil)
-        scene = replace(scene, look=() if whole else step.cells, shaded=step.cells if whole else (), struck=removed)
-        return self._with(scene, self.told[opened]) if opened is not None else scene
+    def _what_if(self, bare: Scene, told: Sequence[Traced]) -> Scene:
+        """The candidates that are tried, what follows from each of them in its order, and where it ends."""
+        claim = told[0].reason.claim
+        assert isinstance(claim, Refuted)
+        follows: dict[int, tuple[int, ...]] = {}
+        rounds: dict[int, tuple[int, ...]] = {}
+        struck: list[Candidate] = []
+        for cell, digit in (pair for step in told for pair in step.removed):
+            follows[cell] = (*follows.get(cell, ()), digit)
+            rounds[cell] = (0,)
+        for number, link in enumerate(claim.links, start=1):
+            if isinstance(link, ThenPlaced):
+                follows[link.cell] = (link.digit,)
+                rounds[link.cell] = (*rounds.get(link.cell, ()), number)
+            else:
+                struck += link.gone
+                rounds |= {at: (*rounds.get(at, ()), number) for at in dict.fromkeys(at for at, _ in link.gone)}
+        shaded: Sequence[int] = ()
+        look: tuple[int, ...] = ()
+        match claim.end:
+            case NoPlace(house, _):
+                shaded = self.houses[house]
+            case NoDigit(at, _, _):
+                look = (at,)
+            case NothingFits(mark):
+                shaded = mark.cells
+        before = told[0].before
+        gone = [pair for pair in struck if pair[0] not in follows]
+        all_of = board_of({*look} - {cell for cell, _ in gone} - set(follows))
+        boards = [
+            board & (all_of | board_of(cell for cell, one in gone if one == digit))
+            for digit, board in enumerate(before.boards)
+        ]
+        return replace(
+            bare,
+            pencil=Position(self.grid, tuple(boards), before.placed),
+            look=look,
+            shaded=tuple(shaded),
+            struck=tuple(struck),
+            follows=follows,
+            rounds=rounds,
+        )
 
-    def _goes(self, told: Told) -> Scene:
+    def _single(self, bare: Scene, told: Traced) -> Scene:
         """A single: the houses that its cell lies in, or the digits that look into its house."""
         view = told.view
-        houses = {name for name, _ in view.holders} | ({told.area.name} if told.area else set())
-        shaded = {cell for area in self.state.ground.areas if area.name in houses for cell in area.cells}
-        scene = self._scene(self._pencil(set()))
-        look = view.lookers if told.kind is not Kind.NAKED else ()
-        return self._with(replace(scene, shaded=tuple(sorted(shaded)), look=look), told)
+        houses = {house for house, _ in view.holders if house} | ({told.house} if told.house else set())
+        shaded = {cell for house in houses for cell in self.houses[house]}
+        look = view.lookers
+        scene = replace(bare, shaded=tuple(sorted(shaded)), look=look, regions=names_region(told))
+        return self._with(scene, told)
 
-    def _with(self, scene: Scene, told: Told) -> Scene:
+    def _with(self, scene: Scene, told: Traced) -> Scene:
         """The scene with the cell that is filled next: its digit, or what was struck there just now."""
-        if any(cell == told.cell for cell, _ in scene.struck):
+        if any(cell == told.cell for cell, _ in scene.struck) or told.cell in scene.follows:
             return replace(scene, goes=told.cell)
         digits = list(scene.digits)
         digits[told.cell] = told.digit
@@ -169,14 +273,8 @@ class _Stage:
         pencil = Position(self.grid, boards, scene.pencil.placed | 1 << told.cell)
         return replace(scene, digits=tuple(digits), goes=told.cell, pencil=pencil)
 
-    def _named(self, step: Step) -> list[int]:
-        """The cells that a reason speaks of."""
-        names = re.findall(r"r(\d+)c(\d+)", step.because)
-        return [self.grid.cell(int(row) - 1, int(column) - 1) for row, column in names]
-
-    def _pencil(self, cells: set[int], digits: set[int] | None = None) -> Position:
+    def _pencil(self, position: Position, cells: set[int], digits: set[int] | None) -> Position:
         """The candidates of some cells, or only some digits there."""
-        position = self.state.position()
         inside = board_of(cells)
         boards = [
             board & inside if digits is None or digit in digits else 0 for digit, board in enumerate(position.boards)

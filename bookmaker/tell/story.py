@@ -1,4 +1,4 @@
-"""The story of a path: steps grouped into passages, narrow places told as such, the hard moment before it comes.
+"""The story of a path: told steps grouped into passages, bottlenecks told as such, the hard moment before it comes.
 
 In: a `Proof` with a grade. Out: a `Story`.
 """
@@ -6,259 +6,297 @@ In: a `Proof` with a grade. Out: a `Story`.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from itertools import groupby
 
 from bookmaker.grade.mirror import Mirror, mirrors
 from bookmaker.grade.model import Grade
 from bookmaker.grade.narrow import NarrowPoint
-from bookmaker.grade.singles import Kind
+from bookmaker.grade.state import Ground, ground_of
 from bookmaker.manifest.model import BAND_NAMES
+from bookmaker.phrases import Phrasebook
+from bookmaker.phrases.story import Voice
 from bookmaker.proof.model import Proof
-from bookmaker.puzzle.grid import Grid
+from bookmaker.reasons.telling import (
+    Aim,
+    BySymmetry,
+    Candidates,
+    FallsIntoPlace,
+    Few,
+    Fixes,
+    Opens,
+    Outlook,
+    RuleSaid,
+    Stuck,
+    Symmetry,
+    Table,
+    TakenFromProof,
+)
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.rules.common.wording import number
-from bookmaker.tell.context import Context
-from bookmaker.tell.model import Mood, Passage, Sentence, Story
-from bookmaker.tell.moments import hard_moment, narrow_moments
-from bookmaker.tell.needs import needs_of
-from bookmaker.tell.outlook import outlook
-from bookmaker.tell.placings import ending, fixed, flow, units
-from bookmaker.tell.reasons import seen
-from bookmaker.tell.rounds import Round, rounds, rounds_of
-from bookmaker.tell.strikings import payoff, steps_counted, strikes
-from bookmaker.tell.trail import Told, trail
-from bookmaker.tell.twins import together, twins_of
-from bookmaker.tell.voice import Voice, sentence
+from bookmaker.tell.eliminations import Eliminations
+from bookmaker.tell.model import Mood, Passage, Said, Sentence, Story
+from bookmaker.tell.placements import flow, in_full, single_of, units
+from bookmaker.tell.step_groups import bottlenecks, crux
+from bookmaker.trace import Traced, trace
 
 BREATH = 9
 """Placements told in one passage before a new one begins."""
 
 HEAVY = 2
-"""A strike told among placements takes as much breath as this many of them."""
+"""An elimination told among placements takes as much breath as this many of them."""
 
 HANDFUL = 3
 """So few singles make no passage of their own after a hard place."""
 
-MANY = 5
-"""Where so many steps are to be found, it is said how few matter."""
-
-STILL = ("That opens nothing yet.", "Still no single.", "Not enough yet.", "One more look is wanted.")
-"""Said between the rounds of a stretch of strikes."""
+LONG = 4
+"""A fight of so many eliminations is summed up before it is told."""
 
 TAIL = 2
 """The last placements are told as one list: as many as this many rows hold."""
 
+SHORT = 4
+"""So many placements at the end need no words about falling into place."""
 
-def tell(proof: Proof, band_names: Sequence[str] = BAND_NAMES, rules: bool = True) -> Story:
-    """Tell the path of a proven, graded puzzle, its rules first if they are to be said.
+SEVERAL = 3
+"""So many singles at every step are worth a word."""
+
+
+def tell(
+    proof: Proof, band_names: Sequence[str] = BAND_NAMES, rules: bool = True, full: bool = False, language: str = "en"
+) -> Story:
+    """Tell the path of a proven, graded puzzle, its rules first if they are to be said; `full` folds no what-ifs.
 
     Raises ValueError for a puzzle without a grade.
     """
     if proof.grade is None:
         raise ValueError(f"“{proof.entry.id}” has no solving path")
-    entry = proof.entry
-    found = mirrors(entry.puzzle, proof.solution) if proof.solution else ()
-    mirror = found[0] if found else None
-    begin = Sentence(outlook(entry.puzzle, proof.grade, band_names, mirror, rules))
-    first = Passage(Mood.OPENING, (begin,), 0, 0)
-    teller = _Teller(entry.puzzle, proof.grade, mirror)
-    return Story(entry.title or entry.id, entry.setter, (first, *teller.passages()))
+    entry, puzzle = proof.entry, proof.entry.puzzle
+    ground = ground_of(puzzle)
+    mirror = next(iter(mirrors(puzzle, proof.solution)), None) if proof.solution else None
+    steps = trace(ground, proof.grade.path, mirror)
+    words = Phrasebook(puzzle.grid, language)
+    teller = _Teller(ground, proof.grade, steps, words, full)
+    opening = [Said(part) for part in _opening(puzzle, mirror, rules)]
+    opening.append(Said(teller.outlook(band_names[proof.grade.band - 1])))
+    voice = Voice(words)
+    passages = [(Mood.OPENING, opening), *teller.passages()]
+    spoken = [
+        Passage(mood, tuple(Sentence(voice.say(said.utterance), said.told, said.utterance) for said in sentences))
+        for mood, sentences in passages
+    ]
+    return Story(entry.title or entry.id, entry.setter, tuple(spoken), steps)
+
+
+def _opening(puzzle: RuledPuzzle, mirror: Mirror | None, rules: bool) -> Iterator[Table | RuleSaid | Symmetry]:
+    """The grid, its rules if they are to be said, its symmetry."""
+    grid = puzzle.grid
+    yield Table(grid.size, puzzle.given_count, "boxes" if grid.box else "irregular" if grid.regions else "none")
+    if rules:
+        yield from (RuleSaid(rule.sentence()) for rule in puzzle.rules)
+    if mirror:
+        yield Symmetry(mirror.name, mirror.swapped)
 
 
 class _Teller:
-    """Tells one path; remembers what it has said, and in which words."""
+    """Groups the steps of one story."""
 
-    def __init__(self, puzzle: RuledPuzzle, grade: Grade, mirror: Mirror | None) -> None:
-        self.grid: Grid = puzzle.grid
-        self.nouns = tuple(rule.noun for rule in puzzle.rules)
-        self.path = grade.path
-        self.needs = needs_of(puzzle, grade.path)
-        self.told = {told.index: told for told in trail(puzzle, grade.path, self.needs)}
-        placed = (point for point in narrow_moments(grade.path, self.grid) if grade.path.steps[point.first].placed)
-        self.narrow = {point.first: point for point in placed}
-        self.hard = hard_moment(grade.path, self.grid)
-        self.voice = Voice()
-        self.twins = twins_of(grade.path, mirror)
-        self.context = Context(self.nouns, {}, self.twins, rounds_of(grade.path))
-        self.said: set[int] = set()
+    def __init__(self, ground: Ground, grade: Grade, steps: Sequence[Traced], words: Phrasebook, full: bool) -> None:
+        self.ground, self.grid, self.path = ground, ground.grid, grade.path
+        self.steps = steps
+        self.eliminations = Eliminations(words, full)
+        points = bottlenecks(grade.path, self.grid)
+        self.narrow = {self._ending(point) for point in points}
+        """The placements of the path that bottlenecks end with, by their numbers in it."""
+        hardest = crux(grade.path, self.grid)
+        self.crux = next((told for told in steps if hardest and told.index == self._ending(hardest)), None)
+        self.needed: dict[int, list[Traced]] = {told.number: [] for told in steps if told.placed}
+        """For each placement the eliminations that are told right before it."""
+        for told in steps:
+            if told.removed:
+                self.needed[told.opens].append(told)
+        self.hard_places = {told.number for told in steps if told.placed and self._narrow(told)}
 
-    def passages(self) -> Iterator[Passage]:
-        """All passages; together they cover the path. A few singles after a hard place stand with it."""
-        last: Passage | None = None
-        for passage in self._all():
-            if last and passage.mood is Mood.FLOW and len(passage.told) <= HANDFUL and last.mood is not Mood.FLOW:
-                last = Passage(last.mood, last.sentences + passage.sentences, last.first, passage.after)
+    def _ending(self, point: NarrowPoint) -> int:
+        """The number in the path of the placement that a point is, or that it opens."""
+        return point.first if self.path.steps[point.first].placed else point.after
+
+    def _is_crux(self, told: Traced) -> bool:
+        return self.crux is not None and told.number == self.crux.number and self._narrow(told)
+
+    def _narrow(self, told: Traced) -> bool:
+        """Is it told as a bottleneck: nothing is open, or it is hard to see?"""
+        if told.kind is None or told.mirrors:
+            return False
+        return self._stuck(told) or (told.index in self.narrow and not self.needed[told.number])
+
+    def _stuck(self, told: Traced) -> bool:
+        """Is no single left before it, and what is needed for it?"""
+        return bool(self.needed[told.number]) and not told.choice and not told.mirrors
+
+    def outlook(self, band: str) -> Outlook:
+        """What is to come."""
+        placed = [told for told in self.steps if told.placed]
+        hard = next((told for told in placed if self._is_crux(told)), None)
+        first = hard is not None and self._first_of(hard) == 1
+        empty = (len(self.grid.cells) - told.filled for told in placed)
+        choices = [told.choice for told, left in zip(placed, empty, strict=True) if left > TAIL * self.grid.size]
+        least = min((choice for choice in choices), default=0)
+        return Outlook(
+            band=band,
+            stuck=sum(map(self._stuck, placed)),
+            longest=max((len(self.needed[told.number]) for told in placed), default=0),
+            crux_at=hard.filled if hard else None,
+            at_start=first,
+            bottlenecks=any(self._narrow(told) for told in placed),
+            choice=least if least >= SEVERAL else 0,
+        )
+
+    def _first_of(self, told: Traced) -> int:
+        """The number of the first step that is told for a placement."""
+        return min([told.number, *(step.number for step in self.needed[told.number])])
+
+    def passages(self) -> Iterator[tuple[Mood, list[Said]]]:
+        """All passages. A few singles after a hard place stand with it."""
+        last: tuple[Mood, list[Said]] | None = None
+        for mood, said in self._all():
+            count = sum(len(part.told) for part in said)
+            if last and mood is Mood.FLOW and count <= HANDFUL and last[0] is not Mood.FLOW:
+                last[1].extend(said)
                 continue
             if last:
                 yield last
-            last = passage
+            last = mood, said
         if last:
             yield last
 
-    def _all(self) -> Iterator[Passage]:
-        stretches = [list(run) for _, run in groupby(rounds(self.path), key=lambda this: this.places)]
-        first = 0
-        for at, stretch in enumerate(stretches):
-            last = at + 1 == len(stretches)
-            if stretch[0].places:
-                yield from self._placings(first, stretch[-1].after, last)
-                first = stretch[-1].after
-            elif not last:
-                yield self._strikings(stretch)
-                first = stretch[-1].after + 1
-
-    def _placings(self, first: int, after: int, last: bool) -> Iterator[Passage]:
-        """Flow, broken where the path is narrow; at the end of the path a list."""
-        tail = max([first, after - TAIL * self.grid.size, *self._resting(first, after)]) if last else after
-        runs = [(how, [self.told[index] for index in run]) for how, run in groupby(range(first, after), key=self._how)]
-        before = self.told.get(first - 1)  # what the strikes just told have opened: its twin may come first
-        for at, (how, steps) in enumerate(runs):
-            if how == "flow":
-                early = [step for step in steps if step.index < tail]
-                lead = [before] if before and not at else []
-                runs[at] = how, together([*lead, *early], self.twins)[len(lead) :] + steps[len(early) :]
-        order = (step.index for _, steps in runs for step in steps)
-        hinges = {index: strikes for index in order if (strikes := self._unsaid(index))}
-        self.context = replace(self.context, hinges=hinges)
-        for how, steps in runs:
+    def _all(self) -> Iterator[tuple[Mood, list[Said]]]:
+        placed = [told for told in self.steps if told.placed]
+        tail = self._tail(placed)
+        for how, run in groupby(placed, key=lambda told: self._how(told, tail)):
+            steps = list(run)
             if how == "given":
-                yield _passage(Mood.FLOW, fixed(self.grid, steps, self.context), steps)
+                yield Mood.FLOW, list(self._given(steps))
             elif how == "narrow":
-                yield from map(self._careful, steps)
+                yield from self._hard_places(steps)
+            elif how == "tail":
+                pairs = tuple(told.placed[0] for told in steps)
+                said = Said(FallsIntoPlace(pairs, len(steps) <= SHORT), tuple(told.number for told in steps))
+                yield Mood.ENDING, [said]
             else:
-                yield from self._flowing([step for step in steps if step.index < tail], before)
-                if rest := [step for step in steps if step.index >= tail]:
-                    if rest[-1].index + 1 == len(self.path.steps):
-                        yield _passage(Mood.ENDING, [ending(self.grid, rest, self.voice)], rest)
-                    else:
-                        yield from self._flowing(rest)
-            before = None
+                yield from self._flowing(steps)
 
-    def _resting(self, first: int, after: int) -> Iterator[int]:
-        """Numbers right after placements that rest on strikes which neither they nor earlier ones have had told."""
-        said = set(self.said)
-        for index in range(first, after):
-            if unsaid := self.needs.behind(index) - said:
-                said |= unsaid
-                yield index + 1
-
-    def _how(self, index: int) -> str:
-        """How a placement is told."""
-        if self.told[index].kind is None:
+    def _how(self, told: Traced, tail: int) -> str:
+        if told.kind is None:
             return "given"
-        return "narrow" if index in self.narrow else "flow"
+        if told.number >= tail:
+            return "tail"
+        return "narrow" if self._narrow(told) or told.mirrors in self.hard_places else "flow"
 
-    def _unsaid(self, index: int) -> list[Told]:
-        """The strikes behind a step that have not been told, in the order of the path; from now on they have."""
-        unsaid = sorted(self.needs.behind(index) - self.said)
-        self.said.update(unsaid)
-        return together([self.told[strike] for strike in unsaid], self.twins)
+    def _tail(self, placed: Sequence[Traced]) -> int:
+        """The number of the step from which on only a list is told: the last singles, for which nothing is needed."""
+        tail = len(self.steps) + 1
+        for told in placed[::-1][: TAIL * self.grid.size]:
+            if told.kind is None or self.needed[told.number] or self._narrow(told):
+                break
+            tail = told.number
+        return tail
 
-    def _flowing(self, steps: Sequence[Told], before: Told | None = None) -> Iterator[Passage]:
-        """Passages of no more than a breath each, cut between units where all steps so far are told; `before` is the
-        placement told right before them."""
-        breath: list[Told] = []
-        left, length = len(steps), 0
-        for unit in units(self.grid, steps, self.context):
-            breath.extend(unit.steps)
-            left -= len(unit.steps)
-            length += len(unit.steps) + HEAVY * len(self.context.hinges.get(unit.first.index, ()))
-            numbers = [step.index for step in breath]
-            if length >= BREATH and left > HANDFUL and max(numbers) - min(numbers) + 1 == len(numbers):
-                yield self._flow(breath, before)
-                breath, length, before = [], 0, None
-        if breath:
-            yield self._flow(breath, before)
+    def _given(self, steps: Sequence[Traced]) -> Iterator[Said]:
+        """Digits that marks fix by themselves, or that the ladder does not reach."""
+        for kind, run in groupby(steps, key=lambda told: told.reason.kind):
+            mine = list(run)
+            placed, numbers = tuple(told.placed[0] for told in mine), tuple(told.number for told in mine)
+            rule = next((rule for rule in self.ground.rules if rule.kind == kind), None)
+            if rule:
+                yield Said(Fixes(kind, len(self.ground.references[rule]), placed), numbers)
+            else:
+                yield Said(TakenFromProof(placed), numbers)
 
-    def _flow(self, steps: Sequence[Told], before: Told | None) -> Passage:
-        sentences = flow(self.grid, steps, self.voice, self.context, before, begins=steps[0].index == 0)
-        return _passage(Mood.FLOW, sentences, steps)
+    def _flowing(self, steps: Sequence[Traced]) -> Iterator[tuple[Mood, list[Said]]]:
+        """Passages of no more than a breath each."""
+        said: list[Said] = []
+        length = told = 0
+        plain: list[Traced] = []
 
-    def _careful(self, step: Told) -> Passage:
-        """A placement that takes long to find, with the reason in full."""
-        moment = self.narrow[step.index]
-        hinge = self.context.hinges.get(step.index, ())
-        sentences = [
-            Sentence(sentence(self._warning(moment))),
-            *strikes(self.grid, hinge, self.voice, self.context),
-            Sentence(sentence(seen(self.grid, step, self.context)), (step.index,)),
-        ]
-        return _passage(Mood.CRUX if moment == self.hard else Mood.NARROW, sentences, [step])
+        def flowed() -> None:
+            said.extend(flow(self.grid, plain, begins=not said))
+            plain.clear()
 
-    def _warning(self, moment: NarrowPoint) -> str:
-        filled, count = moment.filled, number(moment.openings)
-        hard = "now comes the hard moment: " if moment == self.hard else ""
-        naked = self.path.steps[moment.first].rung == Kind.NAKED
-        if naked and moment.openings == 1:
-            return hard + self.voice.pick(
-                "lone",
-                f"{'' if hard else 'careful here: '}{filled} cells are filled, and the one opening is a naked single",
-                f"{'a' if hard else 'another'} lone naked single, with {filled} cells filled",
-                f"just one opening at {filled} cells, a naked single",
-            )
-        if naked:
-            return hard + self.voice.pick(
-                "few naked",
-                f"at {filled} cells nothing but naked singles is left, and only {count} of them",
-                f"{count} naked singles are all there is at {filled} cells",
-            )
-        openings = "one opening" if moment.openings == 1 else f"{count} openings"
-        return hard + self.voice.pick(
-            "few",
-            f"{'' if hard else 'look closely: '}only {openings} at {filled} cells",
-            f"with {filled} cells filled there {'is' if moment.openings == 1 else 'are'} only {openings}",
-        )
+        for unit in self._units(steps):
+            behind = self.needed[unit[0].number]
+            if behind:
+                flowed()
+                said.extend(self._opening(unit[0]))
+            else:
+                plain.extend(unit)
+            told += len(unit)
+            length += len(unit) + HEAVY * len(behind)
+            following = steps[told] if told < len(steps) else None
+            if length >= BREATH and len(steps) - told > HANDFUL and not (following and following.mirrors):
+                flowed()
+                yield Mood.FLOW, said
+                said, length = [], 0
+        flowed()
+        if said:
+            yield Mood.FLOW, said
 
-    def _strikings(self, stretch: Sequence[Round]) -> Passage:
-        """A stretch of strikes: those behind the placement that it opens, and this placement."""
-        first, after = stretch[0].first, stretch[-1].after
-        opened = self.told[after]
-        steps = self._unsaid(after)
-        crux = self.hard is not None and self.hard.first == first
-        sentences = [Sentence(self._stuck(first, steps, crux))]
-        sentences += strikes(self.grid, [step for step in steps if step.index < first], self.voice, self.context)
-        begun = False
-        for this in stretch:
-            mine = [step for step in steps if this.first <= step.index < this.after]
-            if not mine:
+    def _units(self, steps: Sequence[Traced]) -> Iterator[list[Traced]]:
+        """Placements cut into units; those that need eliminations stand alone."""
+        for bare, run in groupby(steps, key=lambda told: not self.needed[told.number]):
+            mine = list(run)
+            if bare:
+                yield from ([*unit.steps] for unit in units(self.grid, mine))
+            else:
+                yield from ([told] for told in mine)
+
+    def _opening(self, told: Traced) -> Iterator[Said]:
+        """The eliminations behind a placement, and what they open."""
+        behind = self.needed[told.number]
+        if told.mirrors:
+            removed: Candidates = tuple(dict.fromkeys(pair for step in behind for pair in step.removed))
+            numbers = (*(step.number for step in behind), told.number)
+            yield Said(BySymmetry(removed, told.placed[0]), numbers)
+        else:
+            yield from self.eliminations.told(behind)
+            yield Said(Opens(single_of(told)), (told.number,))
+
+    def _hard_places(self, steps: Sequence[Traced]) -> Iterator[tuple[Mood, list[Said]]]:
+        """A passage for each, the mirror image of one with it."""
+        last: tuple[Mood, list[Said]] | None = None
+        for told in steps:
+            if last and told.mirrors:
+                last[1].extend(self._opening(told) if self.needed[told.number] else [self._image(told)])
                 continue
-            if begun:
-                sentences.append(Sentence(self.voice.pick("still", *STILL)))
-            if 2 * len(mine) <= len(this.steps) and len(this.steps) >= MANY:
-                matter = "one matters" if len(mine) == 1 else f"{number(len(mine))} matter"
-                found = number(len(this.steps))
-                words = self.voice.pick(
-                    "matter",
-                    f"of {found} steps to be found here, {matter} now",
-                    f"there are {found} steps to find, of which {matter}",
-                    f"out of {found} steps on offer, {matter} here",
-                )
-                sentences.append(Sentence(sentence(words)))
-            sentences += strikes(self.grid, mine, self.voice, self.context, named=crux and len(steps) == 1)
-            begun = True
-        sentences.append(payoff(self.grid, opened, self.voice))
-        return Passage(Mood.CRUX if crux else Mood.DEDUCTION, tuple(sentences), first, after + 1)
+            if last:
+                yield last
+            last = self._hard(told)
+        if last:
+            yield last
 
-    def _stuck(self, first: int, steps: Sequence[Told], crux: bool) -> str:
-        filled = len(self.grid.cells) - self.path.steps[first].empty
-        if crux:
-            way = steps_counted([step.step.technique for step in steps], self.nouns)
-            when = f"with {filled} cells filled no single is left" if first else "there is no single to begin with"
-            return sentence(f"now comes the hard moment: {when}, and you need {way}")
-        if not first:
-            return "There is no single to begin with."
-        return sentence(
-            self.voice.pick(
-                "stuck",
-                f"with {filled} cells filled, no single is left",
-                f"at {filled} cells the singles end again",
-                f"no single is left once more, with {filled} cells filled",
-            )
+    def _image(self, told: Traced) -> Said:
+        return Said(BySymmetry((), told.placed[0]), (told.number,))
+
+    def _hard(self, told: Traced) -> tuple[Mood, list[Said]]:
+        """A placement that takes long to find."""
+        behind, hard = self.needed[told.number], self._is_crux(told)
+        start = self._first_of(told) == 1
+        if not behind:
+            few = Few(told.filled, told.choice, told.naked, hard)
+            return Mood.CRUX if hard else Mood.NARROW, [Said(few), Said(in_full(told), (told.number,))]
+        long = hard or len(behind) >= LONG
+        said = [Said(Stuck(told.filled, start, hard, tuple(step.reason for step in behind) if long else ()))]
+        if len(behind) >= LONG:
+            said.append(Said(Aim(single_of(told), self._rivals(told))))
+        if hard and len(behind) == 1:
+            self.eliminations.named.add(behind[0].reason.technique)
+        said += self._opening(told)
+        return Mood.CRUX if hard else Mood.DEDUCTION, said
+
+    def _rivals(self, told: Traced) -> Candidates:
+        """The candidates whose going makes a single of it, as the eliminations before it took them."""
+        house = next((area.cells for area in self.ground.areas if area.ref == told.house), ())
+        return tuple(
+            (cell, digit)
+            for step in self.needed[told.number]
+            for cell, digit in step.removed
+            if (digit == told.digit and cell in house if told.house else cell == told.cell)
         )
-
-
-def _passage(mood: Mood, sentences: Sequence[Sentence], steps: Sequence[Told]) -> Passage:
-    """A passage that covers some placements."""
-    numbers = [step.index for step in steps]
-    return Passage(mood, tuple(sentences), min(numbers), max(numbers) + 1)

@@ -130,7 +130,8 @@ def _silent(puzzle: RuledPuzzle, plain: Grade, chains: Iterable[tuple[int, ...]]
     found = []
     for chain in chains:
         for piece in (chain[at : at + length] for length in (3, 2) for at in range(0, len(chain) - length + 1, length)):
-            asked = [mark_of(made, "thermometer") for made in Thermometer((piece,)).constraints(CLASSIC)]
+            glass = Thermometer((piece,))
+            asked = [mark_of(made, glass) for made in glass.constraints(CLASSIC)]
             seen = all(state.ground.peers[one] >> other & 1 for one, other in pairwise(piece))
             if seen and not any(mark.strikes(boards) for mark in asked if mark for boards in stuck):
                 found.append(piece)

@@ -76,7 +76,7 @@ def table(name: str) -> bool:
         for slot, names in zip(here, found, strict=True):
             if names:
                 lost.setdefault(slot.block.puzzle.title, []).extend(names)
-    proofs = [Proof(Entry(p.id, p.puzzle, HERE), Undecided(0), None, None, 0.0) for p in puzzles]
+    proofs = [Proof(Entry(p.id, p.puzzle, HERE), Undecided(0), None) for p in puzzles]
     report = inspect(printed(slots, weight), "pairs.pdf", proofs, folded=False)
     differing = [one.text for one in report.troubles if one.code.startswith(("mark", "lines"))]
     cells = [slot.block.cell / 72 * 25.4 for slot in slots]

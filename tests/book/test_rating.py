@@ -8,8 +8,12 @@ from bookmaker.book.rating import rating_of
 from bookmaker.grade.model import Grade, SolvePath, Step
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.puzzle.puzzle import Puzzle
+from bookmaker.reasons import Reason, Rung
+from bookmaker.reasons.patterns import NakedSubset
+from bookmaker.reasons.singles import NakedSingle
 
 NAMES = ("a", "b", "c", "d", "e")
+SUBSET = NakedSubset((0, 1), (1, 2), CLASSIC.rows[0].ref)
 
 
 def rated(*efforts: float, struck: int = -1, rung: int = 4) -> Any:
@@ -18,8 +22,9 @@ def rated(*efforts: float, struck: int = -1, rung: int = 4) -> Any:
     for at, effort in enumerate(efforts):
         empty = 81 - at
         if at == struck:
-            steps += [Step("naked pair", 6, (0,), (), ((0, 1),), "", 2, empty, 5.0)] * 2
-        steps.append(Step("naked single", rung, (at,), ((at, 1),), (), "", 1, empty, effort))
+            steps += [Step(Reason("naked-pair", None, SUBSET), Rung.PAIR, (0,), (), ((0, 1),), 2, empty, 5.0)] * 2
+        reason = Reason("naked-single", None, NakedSingle(at, 1))
+        steps.append(Step(reason, Rung.NAKED, (at,), ((at, 1),), (), 1, empty, effort))
     path = SolvePath(tuple(steps), True)
     return rating_of(Puzzle(CLASSIC, (0,) * 81), Grade(path, path.effort, 2, True), NAMES)
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 from pathlib import Path
 
 import pytest
@@ -64,3 +65,28 @@ def test_explain_in_three_formats(folder: Path) -> None:
     assert text.startswith("Worked\n\n") and markdown.startswith("# Worked\n\n")
     for passage in data["passages"]:
         assert passage["text"] in " ".join(text.split()) and passage["text"] in markdown
+
+
+def test_a_crib_and_the_screen_number_the_steps_alike(tmp_path: Path) -> None:
+    """Every letter over the profile has its picture, and pictures stand at steps that the screen numbers, too."""
+    demo = Path(__file__).parents[2] / "demo_book"
+    file = tmp_path / "crib.pdf"
+    assert run("crib", demo, "soundings", "--out", file).exit_code == 0
+    said = words(file)
+    pictures = re.findall(r"\b([A-Z]{1,2}) steps? (\d+)(?:–\d+)? ·", said)
+    letters = [letter for letter, _ in pictures]
+    assert len(letters) > 10 and letters == sorted(letters, key=lambda letter: (len(letter), letter))
+    assert letters == [*map(label, range(len(letters)))]
+    data = json.loads(run("explain", demo, "soundings", "--full", "--format", "json").stdout)
+    numbered = {sentence["steps"][0] for p in data["passages"] for sentence in p["sentences"] if sentence["steps"]}
+    assert {int(step) for _, step in pictures} <= numbered
+
+
+def label(at: int) -> str:
+    return chr(ord("A") + at) if at < 26 else label(at // 26 - 1) + label(at % 26)
+
+
+def test_steps_are_numbered_on_request(folder: Path) -> None:
+    plain, numbered = (run("explain", folder, "worked", *more).stdout for more in ((), ("--steps",)))
+    assert re.search(r"(?m)^1[ –]", numbered) and not re.search(r"(?m)^1[ –]", plain)
+    assert re.search(r"(?m)^(\d+–)?51 ", numbered)

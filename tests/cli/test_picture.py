@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import re
 from pathlib import Path
 
@@ -79,3 +80,26 @@ def test_contact_sheet(folder: Path, tmp_path: Path) -> None:
     # pages of A4 at 30 pixels an inch, four pairs of them across, 29 pixels between the pairs
     assert Raster.open(tmp_path / "contact.png").width == 8 * 249 + 5 * 29
     assert not (folder / "printed" / "contact.png").exists()
+
+
+def test_key_moments_are_written_as_a_crib_shows_them(tmp_path: Path) -> None:
+    """The start, every lettered moment by the number of its step, and the solution, in their order."""
+    demo = Path(__file__).parents[2] / "demo_book"
+    result = run("picture", demo, "delta", "--moments", "--out", tmp_path / "delta")
+    assert result.exit_code == 0, result.output
+    files = sorted(path.name for path in (tmp_path / "delta").iterdir())
+    assert files[0] == "00-start.svg" and files[-1].endswith("-solution.svg")
+    letters = [name.split("-")[1] for name in files[1:-1]]
+    assert letters == [chr(ord("A") + at) for at in range(len(letters))] and len(letters) > 3
+    told = json.loads(run("explain", demo, "delta", "--format", "json").stdout)
+    numbers = {sentence["steps"][0] for p in told["passages"] for sentence in p["sentences"] if sentence["steps"]}
+    assert {int(re.findall(r"step-(\d+)", name)[0]) for name in files[1:-1]} <= numbers
+    result = run("picture", demo, "delta", "--moments", "--format", "png", "--dpi", 40, "--out", tmp_path / "png")
+    assert {path.suffix for path in (tmp_path / "png").iterdir()} == {".png"}, result.output
+
+
+def test_coordinates_are_drawn_on_request(folder: Path, tmp_path: Path) -> None:
+    plain, numbered = tmp_path / "plain.svg", tmp_path / "numbered.svg"
+    assert run("picture", folder, "worked", "--out", plain).exit_code == 0
+    assert run("picture", folder, "worked", "--out", numbered, "--coordinates").exit_code == 0
+    assert len(labels(numbered)) == len(labels(plain)) + 18

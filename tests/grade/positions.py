@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from bookmaker.grade.state import State, ground_of, start
+from bookmaker.phrases import Phrasebook
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules.common.contract import Rule
@@ -22,7 +23,8 @@ def empty(*rules: Rule) -> State:
 
 def only(state: State, digit: int, house: str, *names: str) -> None:
     """In a house, the digit can stand in these cells only."""
-    area = next(area for area in state.ground.areas if area.name == house)
+    words = Phrasebook(CLASSIC)
+    area = next(area for area in state.ground.areas if words.house(area.ref) == house)
     keep = {cell(name) for name in names}
     state.remove((c, digit) for c in area.cells if c not in keep)
 

@@ -26,17 +26,17 @@ def faults(puzzle: RuledPuzzle, solution: Solution, found: Counter[str]) -> Iter
                 for finding in technique.find(state):
                     found[technique.name] += 1
                     if any(solution[cell] == digit for cell, digit in finding.removed):
-                        yield f"{technique.name} strikes what is right: {finding.words()}"
+                        yield f"{technique.name} strikes what is right: {finding.reason()}"
                     if not finding.removed or state.present(finding.removed) != finding.removed:
-                        yield f"{technique.name} strikes what is gone: {finding.words()}"
+                        yield f"{technique.name} strikes what is gone: {finding.reason()}"
                     if isinstance(technique, WhatIf):
                         ((cell, digit),) = finding.removed
                         rounds = rounds_to_contradiction(puzzle, state.position(), cell, digit)
                         if rounds != finding.reach:
-                            yield f"replayed in {rounds} rounds, not {finding.reach}: {finding.words()}"
+                            yield f"replayed in {rounds} rounds, not {finding.reach}: {finding.reason()}"
         for cell, digit in step.placed:
             if solution[cell] != digit:
-                yield f"{step.technique} places a wrong digit: {step.because}"
+                yield f"a wrong digit is placed: {step.reason}"
             state.place(cell, digit)
         state.remove(step.removed)
         struck -= not step.placed

@@ -13,7 +13,7 @@ from bookmaker.rules import problem_of
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Unique
 from bookmaker.symmetry.labels import labels
-from bookmaker.tell.rounds import rounds
+from bookmaker.trace.rounds import rounds
 from tests.digits import classic
 from tests.published import SEVENTEEN
 

@@ -15,6 +15,8 @@ from bookmaker.grade.repair import repair
 from bookmaker.grade.shapes import needless_givens, shapes_of
 from bookmaker.puzzle.grid import CLASSIC, boxed_grid
 from bookmaker.puzzle.puzzle import Puzzle
+from bookmaker.reasons import Reason, Rung
+from bookmaker.reasons.singles import FromProof
 from bookmaker.rules import problem_of
 from bookmaker.rules.bounded_line import BoundedLine
 from bookmaker.rules.common.contract import RuledPuzzle
@@ -120,10 +122,10 @@ def test_half_turn_with_digits_exchanged() -> None:
     givens = tuple(digit if cell in (0, 5, 10, 15, 1, 14) else 0 for cell, digit in enumerate(solution))
     puzzle: RuledPuzzle = Puzzle(grid, givens)
     found = {mirror.name: mirror for mirror in mirrors(puzzle, solution)}
-    half = found["a half turn"]
+    half = found["half"]
     assert half.swapped == ()
     lopsided: RuledPuzzle = Puzzle(grid, (*givens[:15], 0))
-    assert "a half turn" not in {mirror.name for mirror in mirrors(lopsided, solution)}
+    assert "half" not in {mirror.name for mirror in mirrors(lopsided, solution)}
 
 
 def test_thermometers_turn_with_digits_counted_from_the_other_end() -> None:
@@ -132,13 +134,13 @@ def test_thermometers_turn_with_digits_counted_from_the_other_end() -> None:
     # Half turn: the first row 1 2 3 4 becomes the last row read backwards, 1 2 3 4: no digit changes.
     up = Thermometer(((0, 1, 2, 3), (15, 14, 13, 12)))
     puzzle: RuledPuzzle = Puzzle(grid, (0,) * 16, (up,))
-    assert "a half turn" in {mirror.name for mirror in mirrors(puzzle, solution)}
+    assert "half" in {mirror.name for mirror in mirrors(puzzle, solution)}
     # Left to right: the row is turned round and its digits are counted from the other end, so it still rises.
     names = {mirror.name: mirror.swapped for mirror in mirrors(puzzle, solution)}
-    assert names["a reflection from left to right"] == ((1, 4), (2, 3))
+    assert names["left-right"] == ((1, 4), (2, 3))
     down = Thermometer(((0, 1, 2, 3),))
     only: RuledPuzzle = Puzzle(grid, (0,) * 16, (down,))
-    assert "a half turn" not in {mirror.name for mirror in mirrors(only, solution)}
+    assert "half" not in {mirror.name for mirror in mirrors(only, solution)}
 
 
 def test_repair_of_a_puzzle_that_lost_givens() -> None:
@@ -163,25 +165,29 @@ def test_repair_of_a_puzzle_that_lost_givens() -> None:
     assert next(repair_sentences(mend, CLASSIC)).startswith(f"There are {mend.solutions} solutions")
 
 
-def step(rung: int, openings: int, empty: int, effort: float) -> Step:
-    placed = ((empty, 1),) if rung < 5 else ()
+def step(rung: Rung, openings: int, empty: int, effort: float) -> Step:
+    placed = ((empty, 1),) if rung <= Rung.NAKED else ()
     removed = () if placed else ((empty, 2),)
-    return Step(
-        "naked single" if rung == 4 else "hidden single", rung, (empty,), placed, removed, "", openings, empty, effort
-    )
+    reason = Reason("naked-single" if rung == Rung.NAKED else "hidden-single", None, FromProof(empty, 1))
+    return Step(reason, rung, (empty,), placed, removed, openings, empty, effort)
 
 
 def test_a_lone_naked_single_is_named() -> None:
-    easy = tuple(step(2, 9, 40 - i, 2.0) for i in range(20))
-    path = SolvePath((*easy, step(4, 1, 20, 60.0), *(step(2, 9, 19 - i, 1.0) for i in range(19))), True)
+    easy = tuple(step(Rung.BOX, 9, 40 - i, 2.0) for i in range(20))
+    path = SolvePath((*easy, step(Rung.NAKED, 1, 20, 60.0), *(step(Rung.BOX, 9, 19 - i, 1.0) for i in range(19))), True)
     (point,) = narrow_points(path, 81)
     assert point.lone_naked_single
     assert (point.first, point.after, point.filled, point.openings) == (20, 21, 61, 1)
-    assert "lone naked single on a crowded board" in point.words
+    assert point.reason.technique == "naked-single"
 
 
 def test_strikes_between_two_placements_are_one_point() -> None:
-    steps = (step(2, 5, 30, 1.0), step(5, 2, 29, 30.0), step(9, 1, 29, 50.0), step(2, 1, 29, 4.0))
-    path = SolvePath((*steps, *(step(2, 9, 28 - i, 1.0) for i in range(28))), True)
+    steps = (
+        step(Rung.BOX, 5, 30, 1.0),
+        step(Rung.SIMPLE, 2, 29, 30.0),
+        step(Rung.WING, 1, 29, 50.0),
+        step(Rung.BOX, 1, 29, 4.0),
+    )
+    path = SolvePath((*steps, *(step(Rung.BOX, 9, 28 - i, 1.0) for i in range(28))), True)
     (point,) = narrow_points(path, 81)
     assert (point.first, point.after, point.effort) == (1, 3, 80.0)

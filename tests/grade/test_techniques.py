@@ -6,7 +6,7 @@ from bookmaker.grade.follow import follow
 from bookmaker.grade.technique import ladder
 from bookmaker.grade.techniques.chains import AlternatingChain, SingleDigitChain
 from bookmaker.grade.techniques.finned_fish import FinnedFish
-from bookmaker.grade.techniques.fish import Fish
+from bookmaker.grade.techniques.fish import PlainFish
 from bookmaker.grade.techniques.hidden_subset import HiddenPair, HiddenQuad, HiddenTriple
 from bookmaker.grade.techniques.locked_candidates import LockedCandidates
 from bookmaker.grade.techniques.naked_subset import NakedPair, NakedQuad, NakedTriple
@@ -14,6 +14,8 @@ from bookmaker.grade.techniques.shared_sight import SharedSight
 from bookmaker.grade.techniques.what_if import WhatIf
 from bookmaker.grade.techniques.wings import WWing, XYWing, XYZWing
 from bookmaker.puzzle.grid import CLASSIC
+from bookmaker.reasons.patterns import Chain
+from bookmaker.reasons.whatif import NoDigit, NothingFits
 from bookmaker.rules.cage import Cage
 from bookmaker.rules.knight import Knight
 from bookmaker.rules.thermometer import Thermometer
@@ -77,7 +79,7 @@ def test_fish_of_each_size() -> None:
         for row in rows:
             only(state, 6, f"row {row}", *(f"r{row}c{c}" for c in columns))
         elsewhere = {(f"r{r}c{c}", 6) for c in columns for r in range(1, 10) if r not in rows}
-        assert struck(state, Fish()) == [elsewhere]
+        assert struck(state, PlainFish()) == [elsewhere]
 
 
 def test_fish_with_a_fin() -> None:
@@ -128,14 +130,14 @@ def test_chain_through_cells_and_places() -> None:
     assert {("r8c1", 1)} in struck(state, AlternatingChain())
 
 
-def test_chain_words_name_every_link() -> None:
+def test_a_chain_has_every_link() -> None:
     state = empty()
     only(state, 4, "column 2", "r1c2", "r6c2")
     only(state, 4, "column 7", "r2c7", "r6c7")
-    words = next(iter(SingleDigitChain().find(state))).words()
-    assert words == "if r1c2 is not 4, r6c2 is 4, so r2c7 is 4; one of the ends holds either way" or (
-        words == "if r2c7 is not 4, r6c7 is 4, so r1c2 is 4; one of the ends holds either way"
-    )
+    claim = next(iter(SingleDigitChain().find(state))).reason().claim
+    assert isinstance(claim, Chain)
+    along = [(cell("r1c2"), 4), (cell("r6c2"), 4), (cell("r6c7"), 4), (cell("r2c7"), 4)]
+    assert [pair for link in claim.links for pair in (link.false, link.true)] in (along, along[::-1])
 
 
 def test_seen_by_all_places_through_a_knight() -> None:
@@ -162,11 +164,15 @@ def test_what_if_reads_a_whole_thermometer_at_once() -> None:
     assert clash is not None
     assert clash.rounds == 0
     # 3, 4, 5, 6 leave nothing up to 6 for the tip
-    assert clash.words() == "the thermometer leaves no digit for r1c1"
+    end = clash.end(state.ground)
+    assert isinstance(end, NoDigit)
+    assert (end.cell, end.mark) == (cell("r1c1"), state.ground.reference(state.ground.rules[0], [cell("r1c1")]))
 
 
 def test_what_if_names_the_mark_that_nothing_fits() -> None:
     state = empty(Cage(((tuple(cell(name) for name in ("r2c2", "r2c3", "r3c2")), 7),)))
     clash = follow(state, cell("r2c3"), 5)
     assert clash is not None
-    assert clash.words() == "nothing fits the cage at r2c2 any more"
+    end = clash.end(state.ground)
+    assert isinstance(end, NothingFits)
+    assert (end.mark.kind, end.mark.value, end.mark.cells[0]) == ("cage", "7", cell("r2c2"))

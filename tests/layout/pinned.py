@@ -128,18 +128,29 @@ def crib(cups: int = 1) -> Document:
     cell = puzzle.puzzle.givens.index(0)
     pencil = Position(grid, (0, *(1 << cell if digit in (1, solution[cell]) else 0 for digit in grid.digits)))
     given = sum(map(bool, puzzle.puzzle.givens))
-    board = Scene("A", given, 2, puzzle.puzzle.givens, pencil, (0,), tuple(range(grid.size)), ((cell, 1),), cell)
+    board = Scene(
+        "A",
+        given,
+        puzzle.puzzle.givens,
+        pencil,
+        2,
+        (2,),
+        look=(0,),
+        shaded=tuple(range(grid.size)),
+        struck=((cell, 1),),
+        goes=cell,
+    )
     story = Story(
         puzzle.title,
         puzzle.setter,
         (
-            Passage(Mood.OPENING, (Sentence("Ten digits are given, and the paper is still warm."),), 0, 0),
-            Passage(Mood.CRUX, (Sentence("Look along the first row: its second cell is not a 1.", (2,)),), 2, 3),
-            Passage(Mood.ENDING, (Sentence("The rest is read over a second cup.", (3,)),) * cups, 3, 4),
+            Passage(Mood.OPENING, (Sentence("Ten digits are given, and the paper is still warm."),)),
+            Passage(Mood.CRUX, (Sentence("Look along the first row: its second cell is not a 1.", (2,)),)),
+            Passage(Mood.ENDING, (Sentence("The rest is read over a second cup.", (3,)),) * cups),
         ),
     )
-    start = Scene("The start", given, 0, puzzle.puzzle.givens, bare)
-    end = Scene("The solution", len(grid.cells), 0, solution, bare)
+    start = Scene("The start", given, puzzle.puzzle.givens, bare)
+    end = Scene("The solution", len(grid.cells), solution, bare)
     return compose_crib(puzzle, story, {2: board}, start, end, load_layout("a4-book"))
 
 

@@ -66,7 +66,7 @@ def crowded_book(folder: Path) -> Path:
 
 def unproven(file: Path) -> Book:
     manifest = load(file)
-    proofs = [Proof(entry, Undecided(0), None, None, 0.0) for entry in manifest.entries]
+    proofs = [Proof(entry, Undecided(0), None) for entry in manifest.entries]
     return make_book(manifest, proofs, draft=True)
 
 

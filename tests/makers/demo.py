@@ -65,11 +65,11 @@ def _items(text: str) -> dict[str, str]:
 
 
 def _line(drawn: Drawn) -> str:
-    recipe, hardest = drawn.recipe, drawn.grade.path.hardest
+    recipe, hardest = drawn.recipe, max(drawn.grade.path.steps, key=lambda step: step.rung)
     rules = ", ".join(rule.kind for rule in drawn.puzzle.rules) or "classic"
     return (
         f"{recipe.id:18} {rules:26} wished {recipe.band} got {drawn.grade.band} effort {drawn.grade.effort:6.0f} "
-        f"givens {sum(map(bool, drawn.puzzle.givens)):2} hardest {hardest.technique if hardest else '–'}"
+        f"givens {sum(map(bool, drawn.puzzle.givens)):2} hardest {hardest.reason.technique} {hardest.reason.kind}"
         f"{'' if drawn.grade.path.reached else ' (not reached)'}"
     )
 

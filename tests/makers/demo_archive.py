@@ -79,7 +79,7 @@ def drawn(kind: str, number: int, grid: Grid) -> tuple[RuledPuzzle, Solution] | 
 
 
 def _tries(path: SolvePath) -> bool:
-    return any(step.technique == "what-if" for step in path.steps)
+    return any(step.reason.technique == "what-if" for step in path.steps)
 
 
 def _fewer(rule: Rule, rng: Random) -> Rule:

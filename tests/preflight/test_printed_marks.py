@@ -56,7 +56,7 @@ def printed(kind: str) -> Printed:
 
 
 def read(file: bytes, puzzle: RuledPuzzle) -> Report:
-    return inspect(file, "one.pdf", [Proof(Entry("one", puzzle, Place("b")), Undecided(0), None, None, 0.0)])
+    return inspect(file, "one.pdf", [Proof(Entry("one", puzzle, Place("b")), Undecided(0), None)])
 
 
 def told(report: Report) -> list[str]:

@@ -14,6 +14,7 @@ from sympy import Poly, symbols
 from bookmaker.puzzle.bits import digits_in, span_mask
 from bookmaker.puzzle.grid import CLASSIC, Grid, boxed_grid
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons.bymark import LeftOver
 from bookmaker.rules import marks_of
 from bookmaker.rules.common.candidates import locked_out, sees
 from bookmaker.rules.common.fillings import never_stand
@@ -140,12 +141,13 @@ def test_a_digit_that_some_cells_hold_is_locked_out_of_what_sees_them_all() -> N
 
 def test_house_sums_give_the_cell_left_over() -> None:
     """A row of the 4×4 grid makes 10, two rows make 20: what the blocks leave, or put outside, is the rest."""
-    inside = next(steps(position(SMALL, {}), (Block((0, 1, 2), 6),), "cages"))
-    assert inside.words == "row 1 adds up to 10 and the whole cages there to 6, which leaves 4 for r1c4"
+    inside = next(steps(position(SMALL, {}), (Block((0, 1, 2), 6),), "cage"))
+    assert inside.claim == LeftOver((SMALL.rows[0].ref,), total=10, within=6, beyond=False, cells=(3,))
     assert {digit for cell, digit in inside.removed if cell == 3} == {1, 2, 3}
     over = (Block((0, 1), 5), Block((2, 3, 7), 8))
-    said = {step.words: step.removed for step in steps(position(SMALL, {}), over, "cages")}
-    assert said["row 1 adds up to 10 and the cages over it to 13, which leaves 3 for r2c4"] == ((7, 1), (7, 2), (7, 4))
+    found = {step.claim: step.removed for step in steps(position(SMALL, {}), over, "cage")}
+    claim = LeftOver((SMALL.rows[0].ref,), total=10, within=13, beyond=True, cells=(7,))
+    assert found[claim] == ((7, 1), (7, 2), (7, 4))
 
 
 def test_a_way_is_measured_along_its_bends() -> None:

@@ -30,6 +30,7 @@ from bookmaker.puzzle.cells import read_cells
 from bookmaker.puzzle.grid import CLASSIC, SYMBOLS, Grid, boxed_grid
 from bookmaker.puzzle.position import Position
 from bookmaker.puzzle.puzzle import Puzzle
+from bookmaker.reasons import Rung
 from bookmaker.rules import keeps_all, kinds, problem_of
 from bookmaker.rules.common.contract import Rule
 from bookmaker.rules.common.frame import Frame, Layer
@@ -206,10 +207,9 @@ def _demand_sound(rule: Rule, position: Position, solution: Solution) -> None:
     for step in rule.deductions(position):
         assert step.removed
         assert step.cells
-        assert 5 <= step.rung <= 7
+        assert Rung.SIMPLE <= step.rung <= Rung.WHOLE
         assert step.held >= 1
-        assert step.words == " ".join(step.words.split())
-        assert not step.words.endswith(".")
+        assert step.mark.kind == rule.kind
         for cell, digit in step.removed:
             assert position.may(cell, digit), (step, "was gone already")
             assert solution[cell] != digit, (rule, step, position.masks)

@@ -88,6 +88,17 @@ def test_a_small_grid_without_marks_has_no_near_keys() -> None:
     assert (keys.solution, keys.marks) == ("", "")
 
 
+WORDS = {
+    "half": "half turn",
+    "left-right": "reflection from left to right",
+    "top-bottom": "reflection from top to bottom",
+    "falling": "reflection in the diagonal from the top left",
+    "rising": "reflection in the diagonal from the top right",
+    "quarter-right": "quarter turn to the right",
+    "quarter-left": "quarter turn to the left",
+}
+
+
 def test_a_turn_is_told_as_a_turn_where_it_is_one() -> None:
     puzzle: RuledPuzzle = classic(PUZZLES["hard"])
     solution = solution_of(puzzle)
@@ -96,7 +107,8 @@ def test_a_turn_is_told_as_a_turn_where_it_is_one() -> None:
         there: RuledPuzzle = Puzzle(CLASSIC, move.apply(puzzle.givens))
         found = mapping(puzzle, solution, there, move.apply(solution))
         assert found == move
-        assert words_of(found) == (*([name] if name else []), "each digit d becomes 10 − d")
+        *turned, renamed = words_of(found)
+        assert (turned, renamed) == ([f"a {WORDS[name]}"] if name else [], "each digit d becomes 10 − d")
 
 
 def test_words_of_moves() -> None:

@@ -88,7 +88,7 @@ def test_on_an_even_grid_as_well(kind: str) -> None:
     rng = Random(f"even {kind}")
     for solution, rule in lays(kind, EIGHT_WIDE, rng, 1):
         puzzle = puzzle_on(EIGHT_WIDE, solution, rule, rng)
-        for name in ("a reflection from top to bottom", "a half turn"):
+        for name in ("top-bottom", "half"):
             for digits in renamings(rule, EIGHT_WIDE, rng):
                 move = Move(turned_cells(EIGHT[name], 8), digits)
                 there = Puzzle(EIGHT_WIDE, move.apply(puzzle.givens), (moved(rule, EIGHT_WIDE, move, rng),))

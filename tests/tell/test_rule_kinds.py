@@ -1,50 +1,29 @@
-"""Every rule kind's own deductions read well as sentences, alone and after another, whichever part of them is told."""
+"""What every rule kind deduces in its known cases is proved where it is found, and told well in a story's voice."""
 
 from __future__ import annotations
 
-import re
-
 import pytest
 
-from bookmaker.grade.model import Step
+from bookmaker.phrases import Phrasebook
+from bookmaker.phrases.story import Voice
 from bookmaker.puzzle.grid import CLASSIC
-from bookmaker.puzzle.position import Position
+from bookmaker.puzzle.puzzle import Puzzle
+from bookmaker.reasons import Reason
+from bookmaker.reasons.reason import MARK
+from bookmaker.reasons.telling import Eliminates
 from bookmaker.rules import kinds
-from bookmaker.rules.common.contract import Deduction
-from bookmaker.tell.context import Context
-from bookmaker.tell.strikings import strikes
-from bookmaker.tell.trail import Told
-from bookmaker.tell.voice import Voice
-from tests.rules.harness import cases_of, digits_as_mask, sound_entry
-from tests.rules.test_kinds import cells_of
+from tests.phrases.test_phrases import deductions_in_cases
+from tests.tell.proving import faults_at
 from tests.tell.stories import faults
 
 
-def deductions(kind: str) -> list[Deduction]:
-    """What the kind finds in the positions of its known cases."""
-    found = []
-    for entry, candidates, _ in cases_of(kind).DEDUCTIONS:
-        masks = [CLASSIC.all_digits for _ in CLASSIC.cells]
-        for cells, digits in candidates.items():
-            for cell in cells_of(cells):
-                masks[cell] = digits_as_mask(digits)
-        boards = tuple(
-            sum(1 << cell for cell in CLASSIC.cells if digit and masks[cell] >> (digit - 1) & 1) for digit in range(10)
-        )
-        found += sound_entry(entry).deductions(Position(CLASSIC, boards))
-    return found
-
-
 @pytest.mark.parametrize("kind", kinds())
-def test_its_deductions_read_well(kind: str) -> None:
-    noun = kinds()[kind].noun
-    told = []
-    for at, made in enumerate(deductions(kind)):
-        step = Step(noun, made.rung, made.cells, (), made.removed, made.words, 1, 81, 1.0)
-        told += [Told(at, step, removed=made.removed), Told(at, step, removed=made.removed[-1:])]
-    for sentence, one in zip(strikes(CLASSIC, told, Voice(), Context((noun,))), told, strict=True):
-        assert not faults(sentence.text), sentence.text
-        assert sentence.told == (one.index,)
-        for cell in {cell for cell, _ in one.removed}:
-            assert CLASSIC.name(cell) in sentence.text, sentence.text
-        assert re.search(r" (is|are) eliminated from r\dc\d|rules out|No way|no way", sentence.text), sentence.text
+def test_its_deductions_are_true_and_read_well(kind: str) -> None:
+    voice = Voice(Phrasebook(CLASSIC))
+    for rule, position, made in deductions_in_cases(kind):
+        reason = Reason(MARK, made.mark, made.claim)
+        for removed in (made.removed, made.removed[-1:]):
+            said = voice.say(Eliminates(reason, removed))
+            assert not faults(said), said
+            assert all(CLASSIC.name(cell) in said for cell, _ in removed), said
+            assert not list(faults_at(Puzzle(CLASSIC, (0,) * 81, (rule,)), position, reason, removed)), said

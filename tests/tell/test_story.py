@@ -1,4 +1,5 @@
-"""The telling of a path says each of its steps once, after all that the step rests on, and says nothing else."""
+"""A story tells each step once, after all that it rests on, and nothing that is not so: `proving` has every sentence
+proved on the board on which it is told."""
 
 from __future__ import annotations
 
@@ -9,27 +10,27 @@ from itertools import pairwise
 
 import pytest
 
-from bookmaker.grade.follow import follow
 from bookmaker.grade.mirror import mirrors
-from bookmaker.grade.model import Step
-from bookmaker.grade.singles import Kind, openings
-from bookmaker.grade.state import State, ground_of, start
-from bookmaker.grade.technique import ladder
-from bookmaker.grade.techniques.what_if import WhatIf
+from bookmaker.grade.singles import openings
+from bookmaker.grade.state import ground_of, start
 from bookmaker.proof.model import Proof
+from bookmaker.reasons.telling import Few, MoreAlike, Outlook, Stuck, WhatIfsFollow
+from bookmaker.reasons.whatif import Refuted
 from bookmaker.tell import tell
 from bookmaker.tell.formats import as_json, as_markdown, as_text
 from bookmaker.tell.model import Mood, Story
-from bookmaker.tell.moments import hard_moment
-from bookmaker.tell.needs import needs_of
-from bookmaker.tell.rounds import rounds
-from bookmaker.tell.twins import twins_of
+from bookmaker.tell.step_groups import crux
+from bookmaker.trace.dependencies import dependencies
+from tests.tell.proving import faults as wrong
 from tests.tell.stories import EASY, HARDER, MIRRORED, demo_entries, demo_proof, faults, proof_of
+
+QUICK = ("soundings", "full-hold", "regatta", "cross-bearings")
+"""Puzzles that are proved in every run with their what-ifs folded, too."""
 
 
 @cache
-def story_of(proof: Proof) -> Story:
-    return tell(proof)
+def story_of(proof: Proof, full: bool = False) -> Story:
+    return tell(proof, full=full)
 
 
 @pytest.fixture(params=demo_entries())
@@ -37,57 +38,67 @@ def proof(request: pytest.FixtureRequest) -> Proof:
     return demo_proof(request.param)
 
 
-def test_passages_cover_the_path(proof: Proof) -> None:
+def test_every_sentence_is_true_where_it_is_told(proof: Proof) -> None:
+    assert not list(wrong(proof, story_of(proof, full=True)))
+    if proof.entry.id in QUICK:
+        assert not list(wrong(proof, story_of(proof)))
+
+
+def test_all_placements_are_told_and_of_the_eliminations_what_is_needed(proof: Proof) -> None:
     assert proof.grade is not None
-    opening, *rest = story_of(proof).passages
-    assert opening.mood is Mood.OPENING and not opening.told
-    assert rest[0].first == 0 and rest[-1].after == len(proof.grade.path.steps)
-    assert all(before.after == after.first for before, after in pairwise(rest))
+    steps, story = proof.grade.path.steps, story_of(proof)
+    needs = dependencies(ground_of(proof.entry.puzzle), proof.grade.path)
+    told = [story.steps[number - 1] for passage in story.passages for number in passage.told]
+    assert [step.number for step in told] == list(range(1, len(told) + 1))
+    assert sorted(step.placed for step in told if step.placed) == sorted(step.placed for step in steps if step.placed)
+    assert {step.index for step in told if step.removed} <= set(needs.eliminations)
+    removed = [pair for step in told for pair in step.removed]
+    assert len(removed) == len(set(removed))
 
 
-def test_every_placement_and_every_needed_strike_is_told_once(proof: Proof) -> None:
-    assert proof.grade is not None
-    steps = proof.grade.path.steps
-    needs = needs_of(proof.entry.puzzle, proof.grade.path)
-    told = [index for passage in story_of(proof).passages for index in passage.told]
-    assert sorted(told) == sorted({*needs.strikes, *(i for i, step in enumerate(steps) if step.placed)})
-    for at, index in enumerate(told):
-        assert needs.rests.get(index, frozenset()) <= set(told[:at])
-
-
-def test_told_digits_stand_in_their_passage_and_no_others(proof: Proof) -> None:
-    assert proof.grade is not None
-    grid, steps = proof.entry.puzzle.grid, proof.grade.path.steps
-    for passage in story_of(proof).passages:
-        named = set(re.findall(r"r\d+c\d+", passage.text))
-        placed = [cell for index in passage.told for cell, _ in steps[index].placed]
-        assert {grid.name(cell) for cell in placed} <= named
-        order = [passage.text.rindex(grid.name(cell)) for cell in placed]
-        assert len(set(order)) == len(order)
-        for index in passage.told:
-            if steps[index].removed:
-                assert any(grid.name(cell) in named for cell, _ in steps[index].removed)
+def test_nothing_is_eliminated_while_there_are_singles(proof: Proof) -> None:
+    state, story = start(ground_of(proof.entry.puzzle)), story_of(proof, full=True)
+    for sentence in (sentence for passage in story.passages for sentence in passage.sentences):
+        for number in sentence.told:
+            step = story.steps[number - 1]
+            if step.removed and not step.mirrors and number == sentence.told[0]:
+                assert not openings(state)
+            for cell, digit in step.placed:
+                state.place(cell, digit)
+            state.remove(step.removed)
 
 
 def test_sentences_are_well_formed(proof: Proof) -> None:
-    for passage in story_of(proof).passages:
-        assert not faults(passage.text), passage.text
+    for story in (story_of(proof), story_of(proof, full=True)):
+        for passage in story.passages:
+            assert not faults(passage.text), passage.text
+            for sentence in passage.sentences:
+                assert len(sentence.text) <= 700 or any(
+                    isinstance(story.steps[number - 1].reason.claim, Refuted) for number in sentence.told
+                )
 
 
-def test_the_hard_moment_is_announced_once_and_before_its_steps(proof: Proof) -> None:
+def test_placed_digits_stand_in_their_passage(proof: Proof) -> None:
+    grid, story = proof.entry.puzzle.grid, story_of(proof)
+    for passage in story.passages:
+        named = set(re.findall(r"r\d+c\d+", passage.text))
+        assert {grid.name(cell) for number in passage.told for cell, _ in story.steps[number - 1].placed} <= named
+
+
+def test_the_hard_moment_is_announced_once(proof: Proof) -> None:
+    """In the outlook, and right before its steps."""
     assert proof.grade is not None
-    path, grid = proof.grade.path, proof.entry.puzzle.grid
-    hard = hard_moment(path, grid)
-    passages = story_of(proof).passages
-    announcing = [p for p in passages if "ow comes the hard moment" in p.text]
-    assert [p for p in passages if p.mood is Mood.CRUX] == announcing
-    assert ("hard moment" in passages[0].text) == (hard is not None)
-    assert len(announcing) == (hard is not None)
-    for passage in announcing:
-        assert hard is not None and passage.first <= hard.first < passage.after
-        before = passage.text[: passage.text.index("ow comes the hard moment")]
-        cells = [cell for step in path.steps[hard.first : hard.after] for cell, _ in step.placed]
-        assert not any(re.search(rf"{grid.name(cell)} can only be", before) for cell in cells)
+    hard = crux(proof.grade.path, proof.entry.puzzle.grid)
+    said = [(p, s.utterance) for p in story_of(proof).passages for s in p.sentences]
+    announced = [p for p, utterance in said if isinstance(utterance, Stuck | Few) and utterance.crux]
+    foreseen = [utterance for _, utterance in said if isinstance(utterance, Outlook)]
+    assert [p for p in story_of(proof).passages if p.mood is Mood.CRUX] == announced
+    assert len(announced) == (foreseen[0].crux_at is not None) <= (hard is not None)
+
+
+def test_no_two_wordings_repeat_each_other(proof: Proof) -> None:
+    sentences = [sentence.text for passage in story_of(proof).passages for sentence in passage.sentences]
+    assert not [one for one, other in pairwise(sentences) if one == other]
 
 
 def test_singles_only_has_no_deduction() -> None:
@@ -100,18 +111,42 @@ def test_mirrored_steps_are_told_together() -> None:
     proof = proof_of(MIRRORED)
     assert proof.grade is not None and proof.solution is not None
     mirror, *_ = mirrors(proof.entry.puzzle, proof.solution)
-    twins = twins_of(proof.grade.path, mirror)
-    assert twins and all(twins[twins[index]] == index for index in twins)
-    opening, *passages = story_of(proof).passages
-    assert "a half turn, with 1 and 9, 2 and 8, 3 and 7, 4 and 6 exchanged" in opening.text
+    story = story_of(proof)
+    opening, *passages = story.passages
+    assert "a half turn, with 1 and 9, 2 and 8, 3 and 7, 4 and 6 exchanged" in opening.text.lower()
     said = " ".join(p.text for p in passages)
-    pairs = re.findall(r"(r\d+c\d+) takes (\d), and its twin, (r\d+c\d+), takes (\d)", said)
+    pairs = re.findall(r"(r\d+c\d+) takes (\d), and by symmetry (r\d+c\d+) takes (\d)", said)
     assert pairs
-    for cell, digit, twin, other in pairs:
+    for cell, digit, image, other in pairs:
         assert int(digit) + int(other) == 10
-        assert [10 - int(n) for n in re.findall(r"\d", cell)] == [int(n) for n in re.findall(r"\d", twin)]
-    told = [index for p in passages for index in p.told]
-    assert sorted(told) == list(range(len(proof.grade.path.steps)))
+        assert [10 - int(n) for n in re.findall(r"\d", cell)] == [int(n) for n in re.findall(r"\d", image)]
+    images = [step for step in story.steps if step.mirrors and step.placed]
+    assert len(images) >= 0.4 * sum(bool(step.placed) for step in story.steps)
+    for step in images:
+        like = story.steps[step.mirrors - 1]
+        assert (mirror.cells[like.cell], mirror.digits[like.digit]) == (step.cell, step.digit)
+
+
+def test_what_ifs_are_spelled_out_and_introduced_by_what_they_share() -> None:
+    story = story_of(demo_proof("soundings"), full=True)
+    what_ifs = [step for step in story.steps if isinstance(step.reason.claim, Refuted)]
+    assert all(step.reason.claim.links or not step.reason.claim.rounds for step in what_ifs)
+    sentences = [sentence for passage in story.passages for sentence in passage.sentences]
+    linked = [sentence for sentence in sentences if sentence.text.startswith("Suppose")]
+    assert all(re.fullmatch(r"Suppose .*: then .*, and .*\. So .*eliminated from .*\.", s.text) for s in linked)
+    for passage in story.passages:
+        count = sum(isinstance(story.steps[number - 1].reason.claim, Refuted) for number in passage.told)
+        introduced = [s.utterance for s in passage.sentences if isinstance(s.utterance, WhatIfsFollow)]
+        assert bool(introduced) == (count > 3)
+
+
+def test_many_what_ifs_are_folded_unless_all_are_asked_for() -> None:
+    proof = demo_proof("soundings")
+    folded, full = story_of(proof), story_of(proof, full=True)
+    more = [s.utterance.count for p in folded.passages for s in p.sentences if isinstance(s.utterance, MoreAlike)]
+    assert more
+    assert not any(isinstance(s.utterance, MoreAlike) for p in full.passages for s in p.sentences)
+    assert folded.steps == full.steps
 
 
 def test_three_formats_say_the_same() -> None:
@@ -123,119 +158,18 @@ def test_three_formats_say_the_same() -> None:
         assert passage.text in " ".join(text.split())
     assert markdown.startswith("# Ebb\n")
     assert ("## The hard moment" in markdown) == any(p.mood is Mood.CRUX for p in story.passages)
-    crux = next(i for i, p in enumerate(story.passages) if p.mood is Mood.CRUX)
-    assert story.passages[crux + 1].mood is not Mood.ENDING
-    assert f"## On from there\n\n{story.passages[crux + 1].text}" in markdown
     assert max(map(len, text.splitlines())) <= 88
-    steps = [item["steps"] for item in data["passages"] if item["steps"]]
-    assert steps[0][0] == 1 and all(later[0] == earlier[1] + 1 for earlier, later in pairwise(steps))
+
+
+def test_numbers_of_steps_stand_beside_the_sentences() -> None:
+    story = tell(proof_of(HARDER))
+    text, data = as_text(story, numbered=True), json.loads(as_json(story, numbered=True))
+    numbers = re.findall(r"(?m)^ *(\d+)–(\d+)  ", text)
+    told = [sentence.told for passage in story.passages for sentence in passage.sentences if len(sentence.told) > 1]
+    assert numbers == [(str(first), str(last)) for first, *_, last in told]
+    assert [step["number"] for step in data["steps"]] == list(range(1, len(story.steps) + 1))
 
 
 def test_a_puzzle_without_a_grade_has_no_story() -> None:
     with pytest.raises(ValueError, match="no solving path"):
         tell(proof_of("." * 81))
-
-
-def test_every_strike_is_told_with_its_own_reason(proof: Proof) -> None:
-    assert proof.grade is not None
-    for passage in story_of(proof).passages:
-        for sentence in passage.sentences:
-            for index in sentence.told:
-                step = proof.grade.path.steps[index]
-                if not step.removed:
-                    continue
-                said, because = sentence.text.lower(), step.because.lower()
-                if len(sentence.told) > 1 and step.technique == "what-if":
-                    ((cell, digit),) = step.removed
-                    _, because = because.split(", ", 1)
-                    assert proof.entry.puzzle.grid.name(cell) in said and str(digit) in said
-                assert because in said or "the same holds for" in said or "its twin" in said
-
-
-def test_what_ifs_that_end_alike_are_told_in_one_sentence() -> None:
-    story = story_of(demo_proof("soundings"))
-    several = [s.text for passage in story.passages for s in passage.sentences if len(s.told) > 1]
-    assert any(re.search(r"ith \d in r\dc\d or r\dc\d, [^,]+, so both are out\.", text) for text in several)
-    assert any(re.search(r"ith \d or \d in r\dc\d, [^,]+, so both are out\.", text) for text in several)
-
-
-def test_mirrored_marks_are_told_as_pairs() -> None:
-    """Two Tides maps to itself by a half turn with digits taken from 10: each strike is told right before its twin."""
-    proof = demo_proof("two-tides")
-    assert proof.grade is not None and proof.solution is not None
-    path = proof.grade.path
-    (mirror,) = mirrors(proof.entry.puzzle, proof.solution)
-    twins = twins_of(path, mirror)
-    sentences = [sentence for passage in story_of(proof).passages for sentence in passage.sentences]
-    told = [index for sentence in sentences for index in sentence.told]
-    placed = [index for index in told if path.steps[index].placed]
-    paired = sum(twins.get(one) == other for one, other in pairwise(placed))
-    assert paired >= 0.4 * len(placed)  # of each two neighbours no more than every other pair can be twins
-    opened = [s for s in sentences if re.match("(its twin goes the same way|likewise its twin)", s.text.lower())]
-    assert opened
-    for sentence in opened:
-        *struck, last = sentence.told
-        before = told[: told.index(struck[0])]
-        assert twins[last] == before[-1]
-        assert all(twins[index] in before for index in struck)
-
-
-def leads_to_it(state: State, step: Step) -> bool:
-    """Does a chain as it is told - “if r1c2 is not 4, r6c2 is 4, so r2c7 is 4; …” - strike its candidate? Each cell
-    must be a single once the one before it is filled, and whatever holds at its ends must see what goes."""
-
-    def with_digit(pair: tuple[int, int]) -> State:
-        there = State(state.ground, state.boards[:], state.stood[:], state.empty)
-        there.place(*pair)
-        return there
-
-    names = {state.ground.grid.name(cell): cell for cell in state.ground.grid.cells}
-    said = re.findall(r"(r\d+c\d+) is (?:not )?(\d)", step.because)
-    start, *trues = [(names[cell], int(digit)) for cell, digit in said]
-    there = State(state.ground, state.boards[:], state.stood[:], state.empty)
-    there.remove([start])
-    for true in trues:
-        if true not in {(found.cell, found.digit) for found in openings(there)}:
-            return False
-        there = with_digit(true)
-    return not any(with_digit(end).present(step.removed) for end in (start, trues[-1]))
-
-
-@pytest.mark.parametrize("name", ["spring-tide", "delta", "lobster-pots", "regatta", "rivets", "no-two-waves"])
-def test_what_is_told_is_enough(name: str) -> None:
-    """On a board where nothing was struck but what was told before, every told step can be found for its reason."""
-    proof = demo_proof(name)
-    assert proof.grade is not None
-    steps = proof.grade.path.steps
-    ground = ground_of(proof.entry.puzzle)
-    needs = needs_of(proof.entry.puzzle, proof.grade.path)
-    told = [index for passage in story_of(proof).passages for index in passage.told]
-    round_of = {index: this.first for this in rounds(proof.grade.path) for index in range(this.first, this.after)}
-    for at, index in enumerate(told):
-        step, before = steps[index], told[:at]
-        state = start(ground)
-        for earlier in sorted(before) if step.placed else (i for i in sorted(before) if i < round_of[index]):
-            for cell, digit in steps[earlier].placed:
-                state.place(cell, digit)
-            state.remove(needs.strikes.get(earlier, ()))
-        if step.placed and step.rung <= Kind.NAKED:
-            assert step.placed[0] in {(found.cell, found.digit) for found in openings(state)}
-        elif step.technique == WhatIf.name:
-            ((cell, digit),) = step.removed
-            clash = follow(state, cell, digit)
-            assert clash is not None
-            assert step.because.endswith(clash.words())
-        elif step.technique.endswith("chain"):
-            assert leads_to_it(state, step)
-        elif step.removed:
-            same = [technique for rung in ladder() for technique in rung if technique.rung == step.rung]
-            struck = {
-                pair
-                for technique in same
-                for finding in technique.find(state)
-                if finding.technique == step.technique and finding.words() == step.because
-                for pair in finding.removed
-            }
-            assert set(needs.strikes[index]) <= struck | {
-                pair for pair in needs.strikes[index] if not state.present([pair])
-            }

@@ -8,40 +8,58 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from functools import partial
+from typing import ClassVar
 
-from bookmaker.grade.links import Strong, chain_between, shortest, strong_links
-from bookmaker.grade.state import Ground, State
+from bookmaker.grade.links import Strong, chain_between, shortest, shortest_to, strong_links
+from bookmaker.grade.state import State
 from bookmaker.grade.technique import Finding, Technique
+from bookmaker.puzzle.grid import HouseRef
 from bookmaker.puzzle.position import Candidate
+from bookmaker.reasons import Reason, Rung
+from bookmaker.reasons.patterns import Chain, ChainLink
 
 
-class SingleDigitChain(Technique):
+class ChainTechnique(Technique):
+    """Along strong links; `single` keeps to one digit."""
+
+    rung = Rung.CHAIN
+    single: ClassVar[bool]
+
+    def find(self, state: State) -> Iterator[Finding]:
+        strong = strong_links(state, cells=not self.single)
+        links, fallen = shortest(state, strong, self.single)
+        for target, ends in sorted(fallen.items()):
+            yield self._finding(state, strong, target, ends, links)
+
+    def find_for(self, state: State, removed: tuple[Candidate, ...]) -> Iterator[Finding]:
+        """The shortest chain to each candidate, however long."""
+        strong = strong_links(state, cells=not self.single)
+        for target in removed:
+            if found := shortest_to(state, strong, self.single, target):
+                links, ends = found
+                yield self._finding(state, strong, target, ends, links)
+
+    def _finding(
+        self, state: State, strong: Strong, target: Candidate, ends: tuple[Candidate, Candidate], links: int
+    ) -> Finding:
+        reason = partial(_reason, self.name, state, strong, self.single, ends)
+        again = partial(_again, state, strong, self.single, ends)
+        cells = tuple(dict.fromkeys(cell for cell, _ in ends))
+        return Finding(self.rung, cells, (target,), reason, reach=links - 1, again=again)
+
+
+class SingleDigitChain(ChainTechnique):
     """Along the places of one digit (two links are known as skyscraper or kite; colouring follows the same links)."""
 
-    name = "single-digit chain"
-    rung = 10
-
-    def find(self, state: State) -> Iterator[Finding]:
-        yield from _findings(self, state, strong_links(state, cells=False), single=True)
+    name = "single-digit-chain"
+    single = True
 
 
-class AlternatingChain(Technique):
+class AlternatingChain(ChainTechnique):
     """Along strong links of all digits and of cells with two candidates."""
 
-    name = "alternating chain"
-    rung = 10
-
-    def find(self, state: State) -> Iterator[Finding]:
-        yield from _findings(self, state, strong_links(state), single=False)
-
-
-def _findings(technique: Technique, state: State, strong: Strong, single: bool) -> Iterator[Finding]:
-    links, fallen = shortest(state, strong, single)
-    for target, ends in sorted(fallen.items()):
-        words = partial(_words, state, strong, single, ends)
-        again = partial(_again, state, strong, single, ends)
-        cells = tuple(dict.fromkeys(cell for cell, _ in ends))
-        yield Finding(technique.name, technique.rung, cells, (target,), words, reach=links - 1, again=again)
+    name = "alternating-chain"
+    single = False
 
 
 def _again(state: State, strong: Strong, single: bool, ends: tuple[Candidate, Candidate], other: State) -> bool:
@@ -50,15 +68,16 @@ def _again(state: State, strong: Strong, single: bool, ends: tuple[Candidate, Ca
     return all(true in there.get(false, ()) for false, true in zip(chain[::2], chain[1::2], strict=True))
 
 
-def _words(state: State, strong: Strong, single: bool, ends: tuple[Candidate, Candidate]) -> str:
-    ground = state.ground
+def _reason(name: str, state: State, strong: Strong, single: bool, ends: tuple[Candidate, Candidate]) -> Reason:
     chain = chain_between(state, strong, single, ends)
-    told = ", so ".join(
-        f"{_said(ground, *true)}" if i else f"if {_said(ground, *false, no=True)}, {_said(ground, *true)}"
-        for i, (false, true) in enumerate(zip(chain[::2], chain[1::2], strict=True))
-    )
-    return f"{told}; one of the ends holds either way"
+    links = zip(chain[::2], chain[1::2], strict=True)
+    return Reason(name, None, Chain(tuple(ChainLink(*link, _house(state, *link)) for link in links)))
 
 
-def _said(ground: Ground, cell: int, digit: int, no: bool = False) -> str:
-    return f"{ground.grid.name(cell)} is {'not ' if no else ''}{ground.symbol(digit)}"
+def _house(state: State, false: Candidate, true: Candidate) -> HouseRef | None:
+    """The house in which the two are the digit's only places; None for the two digits of a cell."""
+    if false[0] == true[0]:
+        return None
+    both = 1 << false[0] | 1 << true[0]
+    board = state.boards[true[1]]
+    return next(area.ref for area in state.ground.areas if area.board & board == both)

@@ -9,22 +9,24 @@ from itertools import combinations
 from bookmaker.grade.state import Ground, State
 from bookmaker.grade.subsets import joined
 from bookmaker.grade.technique import Finding, Technique
-from bookmaker.grade.techniques.fish import NAMES, both_ways, crossing, lines_named
+from bookmaker.grade.techniques.fish import NAMES, both_ways, crossing, fish
 from bookmaker.puzzle.bits import cells_on
+from bookmaker.reasons import Rung
 
 
 class FinnedFish(Technique):
     """Sizes 2 to 4 with at most three fins."""
 
-    name = "finned fish"
-    rung = 9
+    name = "finned-fish"
+    step_names = tuple(f"finned-{name}" for name in NAMES.values())
+    rung = Rung.WING
     fins = 3
 
     def find(self, state: State) -> Iterator[Finding]:
         ground = state.ground
         for digit in ground.grid.digits:
             board = state.boards[digit]
-            for base, cover, what, other in both_ways(ground):
+            for base, cover, rows in both_ways(ground):
                 met = crossing(board, base, cover)
                 own = {line: board & base[line] for line in met}
                 beyond = {line: board & across for line, across in enumerate(cover)}
@@ -39,8 +41,9 @@ class FinnedFish(Technique):
                             for across, fins, gone in self._with_fins(ground, places, beyond):
                                 at = tuple(cells_on(joined(places)))
                                 removed = tuple((cell, digit) for cell in cells_on(gone))
-                                told = partial(_words, ground, digit, what, lines, other, across, tuple(cells_on(fins)))
-                                yield Finding(f"finned {NAMES[size]}", self.rung, at, removed, told, size - 1)
+                                name, beside = f"finned-{NAMES[size]}", tuple(cells_on(fins))
+                                reason = partial(fish, name, ground, digit, rows, lines, across, at, beside)
+                                yield Finding(self.rung, at, removed, reason, size - 1)
 
     def _with_fins(
         self, ground: Ground, lines: Sequence[int], beyond: dict[int, int]
@@ -65,18 +68,3 @@ class FinnedFish(Technique):
             gone &= ground.sees_all(fins)
             if gone and all(line & inside for line in lines):
                 yield across, fins, gone
-
-
-def _words(
-    ground: Ground,
-    digit: int,
-    what: str,
-    base: Sequence[int],
-    other: str,
-    cover: Sequence[int],
-    fins: tuple[int, ...],
-) -> str:
-    return (
-        f"every place for {ground.symbol(digit)} in {what} {lines_named(base)} lies in {other} {lines_named(cover)} "
-        f"or is {ground.either(fins)}; both ways it is struck from what all of these see"
-    )

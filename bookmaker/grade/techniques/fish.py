@@ -12,21 +12,24 @@ from bookmaker.grade.state import Ground, State
 from bookmaker.grade.subsets import as_many, joined
 from bookmaker.grade.technique import Finding, Technique
 from bookmaker.puzzle.bits import cells_on
+from bookmaker.reasons import Reason, Rung
+from bookmaker.reasons.patterns import Fish
 
-NAMES = {2: "X-wing", 3: "swordfish", 4: "jellyfish"}
+NAMES = {2: "x-wing", 3: "swordfish", 4: "jellyfish"}
 
 
-class Fish(Technique):
+class PlainFish(Technique):
     """Sizes 2 to 4 without fins."""
 
     name = "fish"
-    rung = 8
+    step_names = tuple(NAMES.values())
+    rung = Rung.FISH
 
     def find(self, state: State) -> Iterator[Finding]:
         ground = state.ground
         for digit in ground.grid.digits:
             board = state.boards[digit]
-            for base, cover, what, other in both_ways(ground):
+            for base, cover, rows in both_ways(ground):
                 met = crossing(board, base, cover)
                 for size in range(2, min(4, len(met) - 1) + 1):
                     for lines, crossed in as_many(met, size):
@@ -35,14 +38,15 @@ class Fish(Technique):
                         gone = board & joined(cover[i] for i in across) & ~places
                         if gone:
                             removed = tuple((cell, digit) for cell in cells_on(gone))
-                            words = partial(_words, ground, digit, what, lines, other, across)
-                            yield Finding(NAMES[size], self.rung, tuple(cells_on(places)), removed, words, size - 2)
+                            at = tuple(cells_on(places))
+                            reason = partial(fish, NAMES[size], ground, digit, rows, lines, across, at)
+                            yield Finding(self.rung, at, removed, reason, size - 2)
 
 
-def both_ways(ground: Ground) -> Iterator[tuple[Sequence[int], Sequence[int], str, str]]:
-    """The lines in which a fish is looked for and those that cross them, as boards, and what both are called."""
-    yield ground.rows, ground.columns, "rows", "columns"
-    yield ground.columns, ground.rows, "columns", "rows"
+def both_ways(ground: Ground) -> Iterator[tuple[Sequence[int], Sequence[int], bool]]:
+    """The lines in which a fish is looked for and those that cross them, as boards; whether the first are rows."""
+    yield ground.rows, ground.columns, True
+    yield ground.columns, ground.rows, False
 
 
 def crossing(board: int, base: Sequence[int], cover: Sequence[int]) -> dict[int, int]:
@@ -54,13 +58,18 @@ def crossing(board: int, base: Sequence[int], cover: Sequence[int]) -> dict[int,
     }
 
 
-def _words(ground: Ground, digit: int, what: str, base: Sequence[int], other: str, cover: Sequence[int]) -> str:
-    return (
-        f"in {what} {lines_named(base)} every place for {ground.symbol(digit)} lies in {other} {lines_named(cover)}, "
-        f"so those {other} have it there"
-    )
-
-
-def lines_named(lines: Sequence[int]) -> str:
-    """“2, 5 and 7” for lines counted from 0."""
-    return ", ".join(str(i + 1) for i in lines[:-1]) + f" and {lines[-1] + 1}"
+def fish(
+    name: str,
+    ground: Ground,
+    digit: int,
+    rows: bool,
+    base: Sequence[int],
+    cover: Sequence[int],
+    places: tuple[int, ...],
+    fins: tuple[int, ...] = (),
+) -> Reason:
+    """The reason of a fish whose base lines are rows, or columns; lines are counted from 0."""
+    lines = (ground.grid.rows, ground.grid.columns)
+    of_base, of_cover = lines if rows else lines[::-1]
+    houses = tuple(of_base[line].ref for line in base), tuple(of_cover[line].ref for line in cover)
+    return Reason(name, None, Fish(digit, *houses, places, fins))

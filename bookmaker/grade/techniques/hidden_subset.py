@@ -6,14 +6,16 @@ from collections.abc import Iterator
 from functools import partial
 from typing import ClassVar
 
-from bookmaker.grade.state import Area, Ground, State
+from bookmaker.grade.state import State
 from bookmaker.grade.subsets import as_many
 from bookmaker.grade.technique import Finding, Technique
-from bookmaker.puzzle.bits import cells_on, mask_of
+from bookmaker.puzzle.bits import cells_on
 from bookmaker.puzzle.position import Candidate
+from bookmaker.reasons import Reason, Rung
+from bookmaker.reasons.patterns import HiddenSubset
 
 
-class HiddenSubset(Technique):
+class SubsetTechnique(Technique):
     """`size` digits of a house whose places are `size` cells together."""
 
     size: ClassVar[int]
@@ -30,34 +32,29 @@ class HiddenSubset(Technique):
                 if removed and key not in seen:
                     seen.add(key)
                     where = tuple(cells_on(cells))
-                    words = partial(_words, ground, area, digits, where)
-                    yield Finding(self.name, self.rung, where, removed, words, self.size - 2)
+                    reason = partial(Reason, self.name, None, HiddenSubset(where, digits, area.ref))
+                    yield Finding(self.rung, where, removed, reason, self.size - 2)
 
 
-def _words(ground: Ground, area: Area, digits: tuple[int, ...], cells: tuple[int, ...]) -> str:
-    symbols = ground.symbols(mask_of(digits))
-    return f"in {area.name}, {symbols} can stand in {ground.names(cells)} only"
-
-
-class HiddenPair(HiddenSubset):
+class HiddenPair(SubsetTechnique):
     """Two digits."""
 
-    name = "hidden pair"
-    rung = 6
+    name = "hidden-pair"
+    rung = Rung.PAIR
     size = 2
 
 
-class HiddenTriple(HiddenSubset):
+class HiddenTriple(SubsetTechnique):
     """Three digits."""
 
-    name = "hidden triple"
-    rung = 7
+    name = "hidden-triple"
+    rung = Rung.WHOLE
     size = 3
 
 
-class HiddenQuad(HiddenSubset):
+class HiddenQuad(SubsetTechnique):
     """Four digits."""
 
-    name = "hidden quad"
-    rung = 7
+    name = "hidden-quad"
+    rung = Rung.WHOLE
     size = 4

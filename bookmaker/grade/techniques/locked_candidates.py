@@ -5,16 +5,18 @@ from __future__ import annotations
 from collections.abc import Iterator
 from functools import partial
 
-from bookmaker.grade.state import Area, Ground, State
+from bookmaker.grade.state import State
 from bookmaker.grade.technique import Finding, Technique
 from bookmaker.puzzle.bits import cells_on
+from bookmaker.reasons import Reason, Rung
+from bookmaker.reasons.patterns import Locked
 
 
 class LockedCandidates(Technique):
     """Both directions (from box to line, from line to box), and any two houses that share two cells or more."""
 
-    name = "locked candidates"
-    rung = 5
+    name = "locked-candidates"
+    rung = Rung.SIMPLE
 
     def find(self, state: State) -> Iterator[Finding]:
         ground = state.ground
@@ -28,9 +30,6 @@ class LockedCandidates(Technique):
                     gone = board & other.board & ~shared
                     if gone:
                         removed = tuple((cell, digit) for cell in cells_on(gone))
-                        words = partial(_words, ground, home, other, digit)
-                        yield Finding(self.name, self.rung, tuple(cells_on(inside)), removed, words)
-
-
-def _words(ground: Ground, home: Area, other: Area, digit: int) -> str:
-    return f"every place for {ground.symbol(digit)} in {home.name} lies in {other.name}"
+                        at = tuple(cells_on(inside))
+                        reason = partial(Reason, self.name, None, Locked(digit, home.ref, other.ref, at))
+                        yield Finding(self.rung, at, removed, reason)

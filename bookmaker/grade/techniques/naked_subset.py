@@ -6,14 +6,16 @@ from collections.abc import Iterator
 from functools import partial
 from typing import ClassVar
 
-from bookmaker.grade.state import Area, Ground, State
+from bookmaker.grade.state import State
 from bookmaker.grade.subsets import as_many
 from bookmaker.grade.technique import Finding, Technique
 from bookmaker.puzzle.bits import digits_in
 from bookmaker.puzzle.position import Candidate
+from bookmaker.reasons import Reason, Rung
+from bookmaker.reasons.patterns import NakedSubset
 
 
-class NakedSubset(Technique):
+class SubsetTechnique(Technique):
     """`size` cells of a house whose candidates are `size` digits together."""
 
     size: ClassVar[int]
@@ -29,33 +31,29 @@ class NakedSubset(Technique):
                 key = frozenset(removed)
                 if removed and key not in seen:
                     seen.add(key)
-                    words = partial(_words, ground, area, cells, digits)
-                    yield Finding(self.name, self.rung, cells, removed, words, self.size - 2)
+                    reason = partial(Reason, self.name, None, NakedSubset(cells, digits_in(digits), area.ref))
+                    yield Finding(self.rung, cells, removed, reason, self.size - 2)
 
 
-def _words(ground: Ground, area: Area, cells: tuple[int, ...], digits: int) -> str:
-    return f"in {area.name}, {ground.names(cells)} share {ground.symbols(digits)} among themselves"
-
-
-class NakedPair(NakedSubset):
+class NakedPair(SubsetTechnique):
     """Two cells."""
 
-    name = "naked pair"
-    rung = 6
+    name = "naked-pair"
+    rung = Rung.PAIR
     size = 2
 
 
-class NakedTriple(NakedSubset):
+class NakedTriple(SubsetTechnique):
     """Three cells."""
 
-    name = "naked triple"
-    rung = 7
+    name = "naked-triple"
+    rung = Rung.WHOLE
     size = 3
 
 
-class NakedQuad(NakedSubset):
+class NakedQuad(SubsetTechnique):
     """Four cells."""
 
-    name = "naked quad"
-    rung = 7
+    name = "naked-quad"
+    rung = Rung.WHOLE
     size = 4

@@ -10,36 +10,41 @@ from functools import partial
 
 from bookmaker.grade.state import State
 from bookmaker.grade.technique import Finding, Technique
+from bookmaker.reasons import Reason, Rung
+from bookmaker.reasons.reason import MARK
 
 
 class RuleDeduction(Technique):
     """Deductions of the rules at `rung`."""
 
+    step_names = (MARK,)
+
     def find(self, state: State) -> Iterator[Finding]:
-        for rule, deduction in state.deductions():
+        for deduction in state.deductions():
             if deduction.rung != self.rung:
                 continue
             removed = state.present(deduction.removed)
             if removed:
-                yield Finding(rule.noun, self.rung, deduction.cells, removed, partial(str, deduction.words))
+                reason = partial(Reason, MARK, deduction.mark, deduction.claim)
+                yield Finding(self.rung, deduction.cells, removed, reason, by_mark=True)
 
 
 class Bounds(RuleDeduction):
     """One line's bounds, one cage's combinations."""
 
     name = "bounds"
-    rung = 5
+    rung = Rung.SIMPLE
 
 
 class Limits(RuleDeduction):
     """One sum line's limits."""
 
     name = "limits"
-    rung = 6
+    rung = Rung.PAIR
 
 
 class WholeShape(RuleDeduction):
     """A whole shape enumerated."""
 
-    name = "whole shape"
-    rung = 7
+    name = "whole-shape"
+    rung = Rung.WHOLE

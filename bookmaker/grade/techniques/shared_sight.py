@@ -9,41 +9,41 @@ from __future__ import annotations
 from collections.abc import Iterator
 from functools import partial
 
-from bookmaker.grade.state import Ground, State
+from bookmaker.grade.state import State
 from bookmaker.grade.technique import Finding, Technique
 from bookmaker.puzzle.bits import cells_on
+from bookmaker.puzzle.grid import HouseRef
+from bookmaker.reasons import MarkRef, Reason, Rung
+from bookmaker.reasons.patterns import SeenByAll
 
 
 class SharedSight(Technique):
     """Up to four places, which a person can check one after the other."""
 
-    name = "seen by all places"
-    rung = 7
+    name = "seen-by-all-places"
+    rung = Rung.WHOLE
     most = 4
 
     def find(self, state: State) -> Iterator[Finding]:
         ground = state.ground
         for digit in ground.grid.digits:
             board = state.boards[digit]
-            for name, group in self._groups(state, digit):
+            for where, group in self._groups(state, digit):
                 places = board & group
                 if not 2 <= places.bit_count() <= self.most or state.stood[digit] & group:
                     continue
                 gone = board & ground.sees_all(places) & ~group
                 if gone:
                     removed = tuple((cell, digit) for cell in cells_on(gone))
-                    words = partial(_words, ground, name, digit, tuple(cells_on(places)), gone)
-                    yield Finding(self.name, self.rung, tuple(cells_on(places)), removed, words, reach=1)
+                    at = tuple(cells_on(places))
+                    house, mark = (where, None) if isinstance(where, HouseRef) else (None, where)
+                    reason = partial(Reason, self.name, mark, SeenByAll(digit, house, at))
+                    yield Finding(self.rung, at, removed, reason, reach=1)
 
-    def _groups(self, state: State, digit: int) -> Iterator[tuple[str, int]]:
+    def _groups(self, state: State, digit: int) -> Iterator[tuple[HouseRef | MarkRef, int]]:
         for area in state.ground.areas:
-            yield area.name, area.board
-        for name, board, sets in state.ground.cages:
+            yield area.ref, area.board
+        for mark, board, sets in state.ground.cages:
             held = state.held(board)
             if all(chosen >> (digit - 1) & 1 for chosen in sets if not held & ~chosen):
-                yield name, board
-
-
-def _words(ground: Ground, name: str, digit: int, places: tuple[int, ...], gone: int) -> str:
-    symbol = ground.symbol(digit)
-    return f"{name} has {symbol} in {ground.either(places)}, and each of them sees {ground.names(cells_on(gone))}"
+                yield mark, board

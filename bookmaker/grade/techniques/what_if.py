@@ -14,13 +14,15 @@ from bookmaker.grade.state import Ground, State
 from bookmaker.grade.technique import Finding, Technique
 from bookmaker.puzzle.bits import cells_on
 from bookmaker.puzzle.position import Candidate
+from bookmaker.reasons import Reason, Rung
+from bookmaker.reasons.whatif import Refuted
 
 
 class WhatIf(Technique):
     """One candidate at a time; nothing is assumed twice."""
 
     name = "what-if"
-    rung = 11
+    rung = Rung.WHAT_IF
 
     def find(self, state: State) -> Iterator[Finding]:
         follower = Follower(state)
@@ -35,22 +37,22 @@ class WhatIf(Technique):
                 least, fallen = clash.rounds, []
             fallen.append(((cell, digit), clash))
         for tried, clash in fallen:
-            yield self._finding(state, tried, clash)
+            yield self._finding(state.ground, tried, clash)
 
     def find_for(self, state: State, removed: tuple[Candidate, ...]) -> Iterator[Finding]:
         """The candidate tried for itself, however long it takes."""
         for tried in removed:
             if clash := follow(state, *tried):
-                yield self._finding(state, tried, clash)
+                yield self._finding(state.ground, tried, clash)
 
-    def _finding(self, state: State, tried: Candidate, clash: Clash) -> Finding:
-        words, again = partial(_words, state.ground, *tried, clash), partial(_again, *tried, clash)
-        return Finding(self.name, self.rung, (tried[0],), (tried,), words, clash.rounds, again)
+    def _finding(self, ground: Ground, tried: Candidate, clash: Clash) -> Finding:
+        reason, again = partial(_reason, self.name, ground, tried, clash), partial(_again, *tried, clash)
+        return Finding(self.rung, (tried[0],), (tried,), reason, clash.rounds, again=again)
 
 
 def _again(cell: int, digit: int, clash: Clash, other: State) -> bool:
     return follow(other, cell, digit, clash.rounds) == clash
 
 
-def _words(ground: Ground, cell: int, digit: int, clash: Clash) -> str:
-    return f"with {ground.symbol(digit)} in {ground.grid.name(cell)}, {clash.words()}"
+def _reason(name: str, ground: Ground, tried: Candidate, clash: Clash) -> Reason:
+    return Reason(name, None, Refuted(tried, clash.rounds, clash.end(ground)))

@@ -7,9 +7,12 @@ from functools import partial
 from itertools import combinations
 from typing import ClassVar
 
-from bookmaker.grade.state import Ground, State
+from bookmaker.grade.state import State
 from bookmaker.grade.technique import Finding, Technique
 from bookmaker.puzzle.bits import cells_on
+from bookmaker.puzzle.grid import HouseRef
+from bookmaker.reasons import Reason, Rung
+from bookmaker.reasons.patterns import LinkedWing, PivotWing
 
 
 def _pairs(masks: list[int]) -> dict[int, int]:
@@ -17,7 +20,7 @@ def _pairs(masks: list[int]) -> dict[int, int]:
     return {cell: mask for cell, mask in enumerate(masks) if mask.bit_count() == 2}
 
 
-class PivotWing(Technique):
+class PivotTechnique(Technique):
     """A pivot of `size` digits sees two cells of two; whatever it holds, one of the three cells holds one digit."""
 
     size: ClassVar[int]
@@ -39,35 +42,35 @@ class PivotWing(Technique):
                     gone &= ground.peers[pivot]
                 if gone:
                     removed = tuple((cell, digit) for cell in cells_on(gone))
-                    words = partial(_pivot_words, ground, pivot, (one, other), digit)
-                    yield Finding(self.name, self.rung, (pivot, one, other), removed, words, reach=1)
+                    reason = partial(Reason, self.name, None, PivotWing(pivot, (one, other), digit))
+                    yield Finding(self.rung, (pivot, one, other), removed, reason, reach=1)
 
     def _leads_out(self, pivot: int, wing: int) -> bool:
         """Does a wing lack just those of its two digits that a pivot of this size leaves to it?"""
         return wing != 0 and (wing & ~pivot).bit_count() == 3 - self.size
 
 
-class XYWing(PivotWing):
+class XYWing(PivotTechnique):
     """A pivot with two digits sees two cells that share one digit with it each, and a third with each other."""
 
-    name = "XY-wing"
-    rung = 9
+    name = "xy-wing"
+    rung = Rung.WING
     size = 2
 
 
-class XYZWing(PivotWing):
+class XYZWing(PivotTechnique):
     """A pivot with three digits sees two cells that hold two of them each; the third digit is common to all three."""
 
-    name = "XYZ-wing"
-    rung = 9
+    name = "xyz-wing"
+    rung = Rung.WING
     size = 3
 
 
 class WWing(Technique):
     """Two cells with the same two digits see the ends of a strong link on one; the other digit is in one of them."""
 
-    name = "W-wing"
-    rung = 9
+    name = "w-wing"
+    rung = Rung.WING
 
     def find(self, state: State) -> Iterator[Finding]:
         ground, pairs = state.ground, _pairs(state.masks())
@@ -80,14 +83,15 @@ class WWing(Technique):
                 for digit in (mask.bit_length(), (mask & -mask).bit_length()):
                     joined = (mask & ~(1 << (digit - 1))).bit_length()
                     gone = state.boards[digit] & ground.peers[one] & ground.peers[other]
-                    link = self._link(state, one, other, joined) if gone else None
-                    if link:
+                    found = self._link(state, one, other, joined) if gone else None
+                    if found:
+                        house, link = found
                         removed = tuple((cell, digit) for cell in cells_on(gone))
-                        words = partial(_linked_words, ground, (one, other), link, joined, digit)
-                        yield Finding(self.name, self.rung, (one, other, *link), removed, words, reach=1)
+                        reason = partial(Reason, self.name, None, LinkedWing((one, other), joined, house, link, digit))
+                        yield Finding(self.rung, (one, other, *link), removed, reason, reach=1)
 
-    def _link(self, state: State, one: int, other: int, digit: int) -> tuple[int, ...] | None:
-        """The two places of the digit in some house, one seen by each cell, neither being one of the cells."""
+    def _link(self, state: State, one: int, other: int, digit: int) -> tuple[HouseRef, tuple[int, int]] | None:
+        """A house with two places of the digit, one seen by each cell, neither being one of the cells; and these."""
         ground = state.ground
         ends = 1 << one | 1 << other
         for area in ground.areas:
@@ -96,17 +100,5 @@ class WWing(Technique):
                 first, second = cells_on(places)
                 sees = ground.peers[first], ground.peers[second]
                 if (sees[0] >> one & 1 and sees[1] >> other & 1) or (sees[1] >> one & 1 and sees[0] >> other & 1):
-                    return first, second
+                    return area.ref, (first, second)
         return None
-
-
-def _pivot_words(ground: Ground, pivot: int, wings: tuple[int, int], digit: int) -> str:
-    cells = ground.names(wings)
-    return f"whatever {ground.grid.name(pivot)} holds, it or one of {cells} is {ground.symbol(digit)}"
-
-
-def _linked_words(ground: Ground, pair: tuple[int, int], link: tuple[int, ...], joined: int, digit: int) -> str:
-    return (
-        f"{ground.symbol(joined)} stands in {ground.either(link)}, so {ground.names(pair)} cannot both hold it, "
-        f"and one of them is {ground.symbol(digit)}"
-    )

@@ -1,18 +1,22 @@
 """A board at a key moment of its path, with what to point out on it.
 
-In: a puzzle, a scene, the size of a cell in points. Out: a named group from the top left corner of the first cell. Told
-apart without colour: cells to look at have heavy corners, the cell that is filled next a heavy frame, candidates that
-go a stroke through them, houses to look along a light ground.
+In: a puzzle, a scene, the size of a cell in points. Out: a named group from the top left corner of the first cell, with
+coordinates. Told apart without colour: cells to look at have heavy corners, the cell that is filled next a heavy frame,
+eliminated candidates a stroke through them, houses to look along a light ground; what is tried a question mark, what
+follows from it the number of its round.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import replace
 from math import ceil, sqrt
 
-from bookmaker.display.items import Group, Item, Line, Move, Path, Point, Rect, Segment, Straight, Stroke
+from bookmaker.display.items import Group, Item, Line, Move, Path, Point, Rect, Segment, Straight, Stroke, Text
+from bookmaker.layout.art.coordinates import coordinates, region_letters
 from bookmaker.layout.art.gridart import draw_grid, frame_for
-from bookmaker.puzzle.grid import SYMBOLS
+from bookmaker.layout.setting.fonts import FontBook
+from bookmaker.puzzle.grid import SYMBOLS, Grid
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.common.frame import Frame
 from bookmaker.tell.scenes import Scene
@@ -29,21 +33,49 @@ HEAVY = 0.075
 SHADE = 0.88
 """Grey of the cells of houses to look along, as `draw_grid` shades them."""
 
-FIELD = 0.74
+FIELD = 0.86
 """Share of a cell's side that its candidates take together."""
 
 FEW = 0.26
 """Height of candidates that have room, as a share of the cell."""
 
+READABLE = 7.5
+"""Size in points under which no candidate is printed: the small print of a book."""
+
+FOLLOWING = 0.36
+"""Height of a digit that is tried or follows, as a share of the cell; lighter than those that are certain."""
+
+LIGHT = 0.3
+"""Grey of digits that are tried or follow: read on any paper, and lighter than what is certain."""
+
+ROUND, LOWER = 0.25, 0.14
+"""Height of the number of a round, as a share of the cell; and how far digits under one are moved down."""
+
+
+def cell_for(grid: Grid, scenes: Iterable[Scene]) -> float:
+    """Cells as large as these scenes need for candidates that can be read."""
+    heights = [_set(digits, at, scene)[1] for scene in scenes for at, digits in _pencilled(grid, scene)]
+    return READABLE * frame_for(grid, 1.0).figure / min([ROUND, *heights])
+
+
+def _set(digits: Sequence[int], at: int, scene: Scene) -> tuple[int, float]:
+    """How many candidates of a cell stand beside each other, and how high they are, as a share of the cell."""
+    across = 3 if at in scene.rounds and 2 < len(digits) <= 6 else ceil(sqrt(len(digits)))
+    return across, min(FEW, 0.86 * FIELD / max(across, 2))
+
 
 def draw_scene(puzzle: RuledPuzzle, scene: Scene, cell: float, name: str) -> Group:
     """The board with its marks, digits, candidates, and what is pointed out."""
     frame = frame_for(puzzle.grid, cell)
-    items: list[Item] = [draw_grid(puzzle, cell, name, scene.digits, shaded=scene.shaded)]
+    items: list[Item] = [draw_grid(puzzle, cell, name, scene.digits, shaded=scene.shaded), coordinates(puzzle, cell)]
     items += [corners(*frame.corner(at), cell) for at in scene.look if at != scene.goes]
     if scene.goes is not None:
         items.append(heavy_frame(*frame.corner(scene.goes), cell))
     items += _candidates(frame, scene)
+    items += _what_follows(frame, scene)
+    if scene.regions:
+        plain = {at for at in puzzle.grid.cells if scene.digits[at]} - {*scene.look, scene.goes, *scene.rounds}
+        items += region_letters(puzzle.grid, cell, plain)
     return Group(tuple(items))
 
 
@@ -75,17 +107,13 @@ def stroke_through(at: Point, high: float) -> Line:
 def _candidates(frame: Frame, scene: Scene) -> Iterator[Item]:
     """The candidates of every cell that has some: one in its middle, a few large, many in rank and file. They have a
     plain ground, so that marks do not run into them."""
-    grid, cell = frame.grid, frame.cell
-    for at in grid.cells:
-        digits = [digit for digit in grid.digits if scene.pencil.may(at, digit) and not scene.pencil.placed >> at & 1]
-        if not digits:
-            continue
-        across = ceil(sqrt(len(digits)))
-        down = ceil(len(digits) / across)
-        step = FIELD / max(across, 2)
-        high = min(FEW, 0.8 * step)
+    cell = frame.cell
+    for at, digits in _pencilled(frame.grid, scene):
+        across, high = _set(digits, at, scene)
+        down, step = ceil(len(digits) / across), FIELD / max(across, 2)
         right, below = step * cell, 1.06 * step * cell
         x, y = frame.centre(at)
+        y += LOWER * cell if at in scene.rounds else 0.0
         left, top = x - (across - 1) / 2 * right, y - (down - 1) / 2 * below
         edge, rim = 0.5 * high * cell, 0.66 * high * cell
         ground = SHADE if at in scene.shaded else 1.0
@@ -97,3 +125,38 @@ def _candidates(frame: Frame, scene: Scene) -> Iterator[Item]:
             yield frame.figures(centre, SYMBOLS[digit - 1], high)
             if (at, digit) in scene.struck:
                 yield stroke_through(centre, high * cell)
+
+
+def _pencilled(grid: Grid, scene: Scene) -> Iterator[tuple[int, Sequence[int]]]:
+    """The cells that show candidates, and those."""
+    for at in grid.cells:
+        digits = [digit for digit in grid.digits if scene.pencil.may(at, digit) and not scene.pencil.placed >> at & 1]
+        if digits:
+            yield at, digits
+
+
+def _what_follows(frame: Frame, scene: Scene) -> Iterator[Item]:
+    """The digits of a what-if, and the numbers of its rounds."""
+    cell = frame.cell
+    for at, digits in scene.follows.items():
+        x, y = frame.centre(at)
+        shrunk, left = (FOLLOWING, 0.08) if len(digits) == 1 else (FEW, 0.0)
+        for number, digit in enumerate(digits):
+            aside = (number - (len(digits) - 1) / 2) * 0.3 - left
+            centre = x + aside * cell, y + LOWER * cell
+            wide, high = 0.75 * shrunk * cell, 1.2 * shrunk * cell
+            ground = SHADE if at in scene.shaded else 1.0
+            yield Rect(centre[0] - wide / 2, centre[1] - high / 2, wide, high, fill=ground, radius=wide / 2)
+            yield replace(frame.figures(centre, SYMBOLS[digit - 1], shrunk), grey=LIGHT)
+    for at, rounds in scene.rounds.items():
+        x, y = frame.corner(at)
+        yield from round_sign((x + cell, y), cell, ",".join(str(number) if number else "?" for number in rounds))
+
+
+def round_sign(corner: Point, cell: float, words: str) -> Iterator[Item]:
+    """The number of a round in a rounded box at the top right corner of a cell."""
+    high, wide = 1.35 * ROUND * cell, (0.14 + 0.17 * len(words)) * cell
+    left, top = corner[0] - wide - 0.02 * cell, corner[1] + 0.02 * cell
+    yield Rect(left, top, wide, high, Stroke(0.5), fill=1.0, radius=high / 3)
+    size = ROUND * cell / FontBook().figure_height("sans-bold")
+    yield Text(left + wide / 2, top + high / 2 + ROUND * cell / 2, words, "sans-bold", size, anchor="middle")

@@ -14,6 +14,7 @@ from typing import Literal
 from bookmaker.book.model import BookPuzzle
 from bookmaker.display.items import Group, Item, Text
 from bookmaker.layout.art.checkletters import check_letters
+from bookmaker.layout.art.coordinates import coordinates, numbered
 from bookmaker.layout.art.gridart import outside, painted
 from bookmaker.layout.art.insight import out_of_sight
 from bookmaker.layout.lengths import mm
@@ -147,7 +148,8 @@ class Block:
             raise BookTroubles(troubles)
         grid = Group(tuple(item for item, _ in drawn), name=f"grid {puzzle.id}")
         corner = x + self.claim.left * self.cell, y + self.claim.top * self.cell
-        return Group((grid, letters) if letters else (grid,), *corner)
+        along = coordinates(puzzle.puzzle, self.cell) if self.layout.puzzles.coordinates else None
+        return Group(tuple(part for part in (grid, letters, along) if part), *corner)
 
     def _pointers(self) -> Iterator[tuple[PageNumber, float]]:
         """Where to find the key and the hints, each with how far from the right it ends where they share a line."""
@@ -193,6 +195,11 @@ def _frame(blocks: Sequence[Block]) -> float:
     return max(*(block.highest for block in blocks), min(wished, *(block.lowest for block in blocks)))
 
 
+def _claim(puzzle: BookPuzzle, layout: Layout) -> Margins:
+    """Room at each side of the grid, in cells: for clues, and for coordinates where the layout has them."""
+    return numbered(puzzle.puzzle) if layout.puzzles.coordinates else outside(puzzle.puzzle)
+
+
 def pointers_width(puzzle: BookPuzzle, layout: Layout, wide: float) -> float:
     """Room for the pointers on one line under a puzzle."""
     label = layout.type.label
@@ -226,7 +233,7 @@ def fit_above(
 
     The grid begins at the edge of the hanging column, as wide as the text; one of many cells may take the whole width.
     """
-    line, slots, claim = layout.line, layout.puzzles, outside(puzzle.puzzle)
+    line, slots, claim = layout.line, layout.puzzles, _claim(puzzle, layout)
     head = (
         *head_above(puzzle, layout, wide, hang),
         Row(line / 2),
@@ -256,7 +263,7 @@ def fit_beside(puzzle: BookPuzzle, layout: Layout, wide: float, depth: float) ->
 
     The text is as wide as it is beside a grid of nine cells, so that the grids of a book begin on one line.
     """
-    line, slots, claim = layout.line, layout.puzzles, outside(puzzle.puzzle)
+    line, slots, claim = layout.line, layout.puzzles, _claim(puzzle, layout)
     size = puzzle.puzzle.grid.size
     across, down = size + claim.left + claim.right, size + claim.top + claim.bottom
     column = max(BESIDE, wide - GUTTER - 9 * min(slots.most, depth / 9))

@@ -1,16 +1,20 @@
 """The hints: small entries in columns, all first hints, then all second, then all third.
 
 In: the puzzles of a book. Out: pages. No page of a level is seen beside one of another, so nobody reads the next hint
-by accident. The number of an entry leads to its puzzle, its words to the next hint, those of the last to the key.
+by accident. The number of an entry leads to its puzzle, its words to the next hint, those of the last to the key. A
+small grid shows how cells are named, and under a hint that names an irregular region which one it is.
 """
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator, Sequence
 from functools import partial
+from math import ceil
 
 from bookmaker.book.model import BookPuzzle, HintPages
 from bookmaker.display.items import Group, Item, Link, Text
+from bookmaker.layout.art.coordinates import miniature
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.pages.parts import heading
 from bookmaker.layout.setting.flow import height, stacked
@@ -18,12 +22,16 @@ from bookmaker.layout.setting.paging import pages
 from bookmaker.layout.setting.text import DROP, Labels, Later, Row, broken, paragraph, width
 from bookmaker.layout.sheet import Leaf, Sheet
 from bookmaker.layout.spec import Layout
+from bookmaker.puzzle.grid import Grid
 
 GUTTER = mm(8)
 """White space between two columns."""
 
 EMS = 22
 """The narrowest column, in ems of its type."""
+
+EXAMPLE = 4, 1
+"""The row and the column, from 0, of the cell that the note names and the small grid shows."""
 
 ORDINALS = ("first", "second", "third")
 
@@ -35,7 +43,8 @@ def hint_leaves(part: HintPages, puzzles: Sequence[BookPuzzle], layout: Layout) 
         head = [*heading(f"{part.heading}: {title.lower()}", layout)]
         if level == 1:
             measure = min(layout.measure, 40 * layout.type.text.size)
-            head += [*paragraph(part.note, layout.type.text, measure, layout.line), Row(layout.line)]
+            head += [*paragraph(part.note, layout.type.text, measure, layout.line), Row(layout.line / 2)]
+            head += [_example(puzzles, layout), Row(layout.line / 2)]
         rows = [row for puzzle in puzzles for row in _entry(puzzle, level, layout)]
         anchors = ("hints", "hints 1") if level == 1 else (f"hints {level}",)
         between = None if level == 1 else _between(level, layout)
@@ -66,7 +75,21 @@ def _entry(puzzle: BookPuzzle, level: int, layout: Layout) -> Iterator[Row]:
         items = Later(partial(_line, text, puzzle, level, at == 0, layout, indent))
         anchors = (f"hint {level} {puzzle.id}",) if at == 0 else ()
         yield Row(line, items, tied=at < len(lines) - 1, anchors=anchors)
+    if level - 1 in puzzle.hints.lettered:
+        yield Row(0.4 * line, tied=True)
+        yield _miniature(puzzle.puzzle.grid, indent, layout)
     yield Row(0.4 * line)
+
+
+def _example(puzzles: Sequence[BookPuzzle], layout: Layout) -> Row:
+    """The commonest grid of the book, one cell pointed out."""
+    (grid, _), *_ = Counter(puzzle.puzzle.grid for puzzle in puzzles if puzzle.hints).most_common(1)
+    return _miniature(grid, 0.0, layout, grid.cell(*EXAMPLE) if EXAMPLE[0] < grid.size else 0)
+
+
+def _miniature(grid: Grid, x: float, layout: Layout, pointed: int | None = None) -> Row:
+    drawn, high = miniature(grid, layout.type.small.size, pointed)
+    return Row(ceil(high / layout.line) * layout.line, (Group((drawn,), x),))
 
 
 def _line(text: str, puzzle: BookPuzzle, level: int, first: bool, layout: Layout, indent: float) -> Iterator[Item]:

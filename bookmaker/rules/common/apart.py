@@ -11,9 +11,11 @@ from functools import lru_cache
 from bookmaker.puzzle.bits import board_of, cells_on
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Candidate, Position
+from bookmaker.reasons import MarkRef, Rung
+from bookmaker.reasons.bymark import Reached
+from bookmaker.reasons.patterns import SeenByAll
 from bookmaker.rules.common.candidates import peers
 from bookmaker.rules.common.contract import Deduction
-from bookmaker.rules.common.wording import cells_listed, symbol
 from bookmaker.solve.problem import Relation, relation
 
 Move = tuple[int, int]
@@ -41,11 +43,12 @@ def _reached(grid: Grid, moves: tuple[Move, ...]) -> tuple[int, ...]:
     return tuple(boards)
 
 
-def differing(position: Position, moves: tuple[Move, ...], move: str) -> Iterator[Deduction]:
+def differing(position: Position, moves: tuple[Move, ...], kind: str) -> Iterator[Deduction]:
     """A digit that is settled goes from all cells a move away; and one that a cell sees all places of, from that cell.
 
-    `move` is what the move is called (“a knight's move”).
+    `kind` is the rule's.
     """
+    mark = MarkRef.whole(kind)
     grid, masks = position.grid, position.masks
     reached, seen = _reached(grid, moves), peers(grid)
     for cell in grid.cells:
@@ -53,9 +56,7 @@ def differing(position: Position, moves: tuple[Move, ...], move: str) -> Iterato
             digit = masks[cell].bit_length()
             removed = _on(position.boards[digit] & reached[cell], digit)
             if removed:
-                reached_cells = cells_listed(grid, [other for other, _ in removed])
-                words = f"{move} from the {symbol(digit)} in {grid.name(cell)} reaches {reached_cells}"
-                yield Deduction(5, 1, (cell,), removed, words)
+                yield Deduction(Rung.SIMPLE, 1, (cell,), removed, mark, Reached(cell, digit))
     for house in grid.houses:
         home = board_of(house.cells)
         for digit in grid.digits:
@@ -69,10 +70,9 @@ def differing(position: Position, moves: tuple[Move, ...], move: str) -> Iterato
                 moved |= reached[place]
             removed = _on(board & moved, digit)
             if removed:
-                where = f"in {house.name}, {symbol(digit)} stands at {cells_listed(grid, places, 'or')}"
-                struck = cells_listed(grid, [cell for cell, _ in removed])
-                words = f"{where}, and each of these strikes {struck}, in a house or by {move}"
-                yield Deduction(6 if len(places) == 2 else 7, len(places), tuple(places), removed, words)
+                rung = Rung.PAIR if len(places) == 2 else Rung.WHOLE
+                claim = SeenByAll(digit, house.ref, tuple(places))
+                yield Deduction(rung, len(places), tuple(places), removed, mark, claim)
 
 
 def _on(board: int, digit: int) -> tuple[Candidate, ...]:

@@ -7,7 +7,7 @@ comparisons of a rule with a position. Out: comparisons, troubles at their place
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from graphlib import CycleError, TopologicalSorter
 from itertools import combinations
 
@@ -16,10 +16,12 @@ from bookmaker.puzzle.bits import highest, lowest, span_mask
 from bookmaker.puzzle.cells import read_cell
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import MarkRef, Rung
+from bookmaker.reasons.bymark import Bounds
 from bookmaker.rules.common.candidates import removed_by, sees
 from bookmaker.rules.common.contract import Deduction
 from bookmaker.rules.common.neighbours import Pair
-from bookmaker.rules.common.wording import bounds_said, cells_listed
+from bookmaker.rules.common.wording import cells_listed
 from bookmaker.trouble import Desk, Place
 
 _STATEMENT = re.compile(r"[^,\n]*[^,\s][^,\n]*")
@@ -115,11 +117,13 @@ def _rising(comparisons: Sequence[Pair]) -> list[int]:
     return list(sorter.static_order())
 
 
-def bounds(position: Position, comparisons: Sequence[Pair], one: str, several: str) -> Iterator[Deduction]:
+def bounds(
+    position: Position, comparisons: Sequence[Pair], refer: Callable[[Sequence[Pair]], MarkRef]
+) -> Iterator[Deduction]:
     """Each cell is greater than the least digits of those below it, and smaller than the greatest of those above.
 
-    Two cells below it that see each other differ, so one of them holds at least one more than the least. `one` or
-    `several` begins the words, as there are marks at the cell (“the sign leaves”, “the signs leave”).
+    Two cells below it that see each other differ, so one of them holds at least one more than the least. `refer` names
+    the marks that make some of the comparisons.
     """
     grid, masks = position.grid, position.masks
     below: dict[int, list[int]] = {}
@@ -128,18 +132,35 @@ def bounds(position: Position, comparisons: Sequence[Pair], one: str, several: s
         below.setdefault(greater, []).append(lesser)
         above.setdefault(lesser, []).append(greater)
     order = _rising(comparisons)
-    least = _climbed(grid, order, below, {cell: lowest(masks[cell]) if masks[cell] else 1 for cell in order})
+    floors = {cell: lowest(masks[cell]) if masks[cell] else 1 for cell in order}
+    least = _climbed(grid, order, below, floors)
     # Seen from above, digits rise the other way round.
     top = grid.size + 1
-    most = _climbed(grid, order[::-1], above, {cell: top - highest(masks[cell]) for cell in order})
+    ceilings = {cell: top - highest(masks[cell]) for cell in order}
+    most = _climbed(grid, order[::-1], above, ceilings)
     for cell in order:
         low, high = least[cell], top - most[cell]
         removed = removed_by(position, {cell: span_mask(low, high)})
         if removed:
-            said = bounds_said(min(low, grid.size), max(high, 1), (digit for _, digit in removed))
             cells = (cell, *below.get(cell, ()), *above.get(cell, ()))
-            begin = one if len(cells) == 2 else several
-            yield Deduction(5, len(cells), cells, removed, f"{begin} {grid.name(cell)} {said}")
+            stairs: dict[Pair, None] = {}
+            if any(digit < low for _, digit in removed):
+                stairs |= dict.fromkeys(_stairs(cell, below, least, floors))
+            if any(digit > high for _, digit in removed):
+                stairs |= dict.fromkeys((higher, lower) for lower, higher in _stairs(cell, above, most, ceilings))
+            claim = Bounds(((cell, low, high),))
+            yield Deduction(Rung.SIMPLE, len(cells), cells, removed, refer(tuple(stairs)), claim)
+
+
+def _stairs(cell: int, below: dict[int, list[int]], least: dict[int, int], own: dict[int, int]) -> Iterator[Pair]:
+    """The comparisons, from a cell downwards, that its least digit comes from if not from its own candidates."""
+    if least[cell] == own[cell]:
+        return
+    under = [other for other in below[cell] if least[other] + 2 >= least[cell]]
+    steep = [other for other in under if least[other] + 1 == least[cell]]
+    for other in steep[:1] or under:  # where none is next to it, it is two that differ
+        yield cell, other
+        yield from _stairs(other, below, least, own)
 
 
 def _climbed(grid: Grid, order: Sequence[int], below: dict[int, list[int]], own: dict[int, int]) -> dict[int, int]:

@@ -16,8 +16,9 @@ from bookmaker.placed import Node
 from bookmaker.puzzle.grid import Grid, House
 from bookmaker.puzzle.position import Candidate, Position
 from bookmaker.puzzle.puzzle import Puzzle
+from bookmaker.reasons import Claim, MarkRef, Rung
 from bookmaker.rules.common.frame import Frame, Margins, Mark
-from bookmaker.rules.common.places import Claim
+from bookmaker.rules.common.places import Claim as PlaceClaim
 from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk
 
@@ -29,17 +30,17 @@ Relabelling: TypeAlias = Literal["any", "reversed", "none"]
 class Deduction:
     """A human step from one rule's marks: candidates that can go, and why.
 
-    `rung` is the place on the grade's ladder (5 one line's bounds or one cage's combinations, 6 one sum line's
-    limits, 7 a whole shape enumerated). `held` counts the constraints a person must hold together. `cells` are
-    where to look. `words` is a clause that explains, starting with the mark: “the thermometer from r1c1 has five
-    cells, so nothing above 5 fits in its bulb”.
+    `rung` is the place on the grade's ladder: `SIMPLE` (one line's bounds, one cage's combinations), `PAIR` (one sum
+    line's limits) or `WHOLE` (a whole shape enumerated). `held` counts the constraints a person must hold together.
+    `cells` are where to look. What `mark` claims is that the candidates in `removed` can't be.
     """
 
-    rung: int
+    rung: Rung
     held: int
     cells: tuple[int, ...]
     removed: tuple[Candidate, ...]
-    words: str
+    mark: MarkRef
+    claim: Claim
 
 
 @dataclass(frozen=True)
@@ -129,9 +130,13 @@ class Rule(ABC):
         """Room its own clues outside the grid claim; several kinds at one side stand in lanes, one beyond the other."""
         return Margins()
 
-    def claims(self, grid: Grid) -> Iterator[Claim]:
+    def claims(self, grid: Grid) -> Iterator[PlaceClaim]:
         """Room its marks ask for where marks of other kinds may be as well; what they were given is in the frame."""
         return iter(())
+
+    def references(self, grid: Grid) -> tuple[MarkRef, ...]:
+        """Every mark as a step refers to it, its cells included; a what-if names by these the mark that it meets."""
+        return ()
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Human steps of the rule's own in a position; each is sound: it never removes a digit of any solution."""

@@ -15,9 +15,10 @@ from typing import TypeAlias
 from bookmaker.puzzle.bits import digits_in
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Candidate, Position
+from bookmaker.reasons import MarkRef, Rung
+from bookmaker.reasons.bymark import NoFilling
 from bookmaker.rules.common.candidates import sees
 from bookmaker.rules.common.contract import Deduction
-from bookmaker.rules.common.wording import digits_listed, listed
 
 Fits: TypeAlias = Callable[[Sequence[int]], bool]
 """May these digits of a shape's first cells go on? For all its cells: is the filling right?"""
@@ -62,16 +63,13 @@ def can_be_filled(grid: Grid, cells: Sequence[int], fits: Fits, cap: int = CAP) 
     return _Search(grid, tuple(cells), (grid.all_digits,) * len(cells), fits, cap).finds_any()
 
 
-def tried_out(position: Position, cells: Sequence[int], fits: Fits, mark: str, cap: int = CAP) -> Iterator[Deduction]:
-    """`never_stand` as a step: a whole shape enumerated. `mark` is what the words call it: “the arrow from r1c1”."""
+def tried_out(
+    position: Position, cells: Sequence[int], fits: Fits, mark: MarkRef, cap: int = CAP
+) -> Iterator[Deduction]:
+    """`never_stand` as a step: a whole shape enumerated."""
     removed = never_stand(position, cells, fits, cap)
     if removed:
-        digits: dict[int, list[int]] = {}
-        for cell, digit in removed:
-            digits.setdefault(cell, []).append(digit)
-        said = [f"{digits_listed(gone, 'or')} in {position.grid.name(cell)}" for cell, gone in digits.items()]
-        words = f"no way to fill {mark} puts {listed(said[:3], 'or')}"
-        yield Deduction(7, len(cells), tuple(cells), removed, words)
+        yield Deduction(Rung.WHOLE, len(cells), tuple(cells), removed, mark, NoFilling(tuple(cells)))
 
 
 class _Search:

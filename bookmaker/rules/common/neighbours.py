@@ -9,34 +9,40 @@ from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from typing import TypeAlias
 
-from bookmaker.puzzle.bits import digits_in
+from bookmaker.puzzle.bits import digits_in, highest
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import MarkRef, Rung
+from bookmaker.reasons.bymark import Beside, NoFilling, NoPartner
 from bookmaker.rules.common.contract import Deduction
 from bookmaker.rules.common.fillings import never_stand
-from bookmaker.rules.common.wording import cells_listed, digits_listed, symbol
 from bookmaker.solve.problem import Relation, relation
 
 Pair: TypeAlias = tuple[int, int]
 """Two cells that share a side, in the grid's order."""
 
+MISSING = "missing"
+"""The variety of a mark that is not there, where all are marked."""
+
 
 @dataclass(frozen=True, slots=True)
 class MarkKind:
-    """What a mark is called, with its article (“the white dot”), and which digits may stand on its two sides."""
+    """What a mark is called, with its article (“the white dot”), which digits may stand on its two sides, and the word
+    that tells it from other marks of its kind (“white”)."""
 
     called: str
     keeps: Callable[[int, int], bool]
+    variety: str
 
 
 @dataclass(frozen=True, slots=True)
 class BorderMarks:
     """The pairs that carry each kind of mark; where all are marked, a pair without one says as much.
 
-    `noun` is what one mark is called (“dot”), whatever its kind.
+    `kind` is the rule's.
     """
 
-    noun: str
+    kind: str
     pairs: tuple[tuple[MarkKind, tuple[Pair, ...]], ...]
     all_marked: bool
 
@@ -50,19 +56,28 @@ class BorderMarks:
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Digits without a partner at a mark, or at a missing one; and strings of marks worked through."""
         there = self._there(position.grid)
-        for called, made in there:
-            yield from partnerless(position, made, called)
+        for variety, made in there:
+            yield from partnerless(position, made, self.kind, variety)
         if self.all_marked:
-            yield from partnerless(position, self._missing(position.grid), f"the missing {self.noun}", 6)
-        yield from _worked_through(position, [made for _, made in there], f"{self.noun}s")
+            yield from partnerless(position, self._missing(position.grid), self.kind, MISSING, Rung.PAIR)
+        yield from _worked_through(position, [made for _, made in there], self.kind)
+
+    def references(self, grid: Grid) -> tuple[MarkRef, ...]:
+        """Every mark, and every missing one that says as much."""
+        said = [(kind.variety, pairs) for kind, pairs in self.pairs]
+        said += [(MISSING, self._bare(grid))] if self.all_marked else []
+        return tuple(MarkRef.between(self.kind, pair, variety=variety) for variety, pairs in said for pair in pairs)
 
     def _there(self, grid: Grid) -> list[tuple[str, Relation]]:
-        return [(kind.called, neighbour_relation(pairs, grid, kind.keeps)) for kind, pairs in self.pairs if pairs]
+        return [(kind.variety, neighbour_relation(pairs, grid, kind.keeps)) for kind, pairs in self.pairs if pairs]
+
+    def _bare(self, grid: Grid) -> tuple[Pair, ...]:
+        marked = {pair for _, pairs in self.pairs for pair in pairs}
+        return tuple(pair for pair in neighbours(grid) if pair not in marked)
 
     def _missing(self, grid: Grid) -> Relation:
-        marked = {pair for _, pairs in self.pairs for pair in pairs}
-        bare = [pair for pair in neighbours(grid) if pair not in marked]
-        return neighbour_relation(bare, grid, lambda a, b: not any(kind.keeps(a, b) for kind, _ in self.pairs))
+        keeps = [kind.keeps for kind, _ in self.pairs]
+        return neighbour_relation(self._bare(grid), grid, lambda a, b: not any(kept(a, b) for kept in keeps))
 
 
 def neighbours(grid: Grid) -> tuple[Pair, ...]:
@@ -80,23 +95,27 @@ def neighbour_relation(pairs: Iterable[Pair], grid: Grid, keeps: Callable[[int, 
     return relation(pairs, grid.size, ((a, b) for a in digits for b in digits if a != b and keeps(a, b)))
 
 
-def partnerless(position: Position, asked: Relation, mark: str, rung: int = 5) -> Iterator[Deduction]:
-    """Digits of a cell that find no partner across a border. `mark` begins the words; the relation is symmetric."""
-    grid, masks = position.grid, position.masks
+def partnerless(
+    position: Position, asked: Relation, kind: str, variety: str, rung: Rung = Rung.SIMPLE
+) -> Iterator[Deduction]:
+    """Digits of a cell that find no partner across a border, at marks of a kind. The relation is symmetric."""
+    masks = position.masks
     for pair in asked.pairs:
         for cell, beyond in (pair, pair[::-1]):
-            gone = [digit for digit in digits_in(masks[cell]) if not asked.allowed[digit] & masks[beyond]]
+            gone = tuple(digit for digit in digits_in(masks[cell]) if not asked.allowed[digit] & masks[beyond])
             if gone:
-                name, partner = grid.name(cell), grid.name(beyond)
-                said = f"rules out {digits_listed(gone)} in {name}, which would leave nothing for {partner}"
-                words = f"{mark} between {cells_listed(grid, pair)} {said}"
-                yield Deduction(rung, 2, pair, tuple((cell, digit) for digit in gone), words)
+                mark = MarkRef.between(kind, pair, variety=variety)
+                removed = tuple((cell, digit) for digit in gone)
+                written = position.placed >> beyond & 1
+                known = Beside(cell, gone, beyond, highest(masks[beyond]))
+                claim = known if written else NoPartner(cell, gone, (beyond,))
+                yield Deduction(rung, 2, pair, removed, mark, claim)
 
 
-def _worked_through(position: Position, asked: Sequence[Relation], what: str) -> Iterator[Deduction]:
-    """Strings of three to six cells joined by marks: digits that stand in no filling of the whole string.
+def _worked_through(position: Position, asked: Sequence[Relation], kind: str) -> Iterator[Deduction]:
+    """Strings of three to six cells joined by marks of a kind: digits that stand in no filling of the whole string.
 
-    `what` is what the string is made of (“dots”). The relations are symmetric.
+    The relations are symmetric.
     """
     beside = {pair: made.allowed for made in asked for pair in made.pairs}
     for cells in strings(list(beside)):
@@ -113,10 +132,8 @@ def _worked_through(position: Position, asked: Sequence[Relation], what: str) ->
 
         removed = never_stand(position, cells, fits)
         if removed:
-            cell, digit = removed[0]
-            where = f"the {what} that join {cells_listed(position.grid, cells)}"
-            words = f"no way to fill {where} puts {symbol(digit)} in {position.grid.name(cell)}"
-            yield Deduction(7, len(cells), cells, removed, words)
+            mark = MarkRef.joined(kind, cells)
+            yield Deduction(Rung.WHOLE, len(cells), cells, removed, mark, NoFilling(cells))
 
 
 def strings(pairs: Sequence[Pair]) -> Iterator[tuple[int, ...]]:

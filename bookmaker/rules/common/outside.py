@@ -21,8 +21,10 @@ from bookmaker.display.items import Point, Text
 from bookmaker.placed import Node, Word, read_fields
 from bookmaker.puzzle.grid import SYMBOLS, Grid
 from bookmaker.puzzle.position import Position
+from bookmaker.reasons import MarkRef
+from bookmaker.reasons.marks import Outside
 from bookmaker.rules.common.contract import Deduction, Rule
-from bookmaker.rules.common.fillings import never_stand
+from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Margins
 from bookmaker.rules.common.reading import parts_of
 from bookmaker.rules.common.sums import digit_sets
@@ -49,6 +51,10 @@ class Clue:
     def along_row(self) -> bool:
         """Does it look along a row, not along a column?"""
         return self.side in ("left", "right")
+
+    def refer(self, kind: str, grid: Grid, value: str = "") -> MarkRef:
+        """The clue as a mark of a rule's kind, printed as `value`, which is its number where nothing is said."""
+        return MarkRef(kind, self.cells(grid), Outside(self.side, self.line + 1), value or str(self.value))
 
     @property
     def house(self) -> str:
@@ -131,6 +137,9 @@ class OutsideRule(Rule):
     def margins(self, grid: Grid) -> Margins:
         return lane(self.clues, *self.room)
 
+    def references(self, grid: Grid) -> tuple[MarkRef, ...]:
+        return tuple(clue.refer(self.kind, grid) for clue in self.clues)
+
 
 _ROW_HINT = "one clue for each row or column, with a dot where there is none, such as “left: . 12 . . 0 . . 35 .”"
 
@@ -198,17 +207,12 @@ def sets_that_fill(masks: Sequence[int], cells: Sequence[int], available: int, t
             yield digits
 
 
-def whole_line(clue: Clue, position: Position, noun: str, fits: Callable[[Sequence[int]], bool]) -> Iterator[Deduction]:
+def whole_line(clue: Clue, position: Position, kind: str, fits: Callable[[Sequence[int]], bool]) -> Iterator[Deduction]:
     """The last resort at a line with few candidates: write down all ways to fill it. `fits` is said in `fillings`."""
     cells = clue.cells(position.grid)
     if sum(position.masks[cell].bit_count() for cell in cells) > FEW * len(cells):
         return
-    removed = never_stand(position, cells, fits)
-    if removed:
-        words = (
-            f"the {noun} {clue.value} {clue.where} leaves few ways to fill its cells, and none has these digits there"
-        )
-        yield Deduction(7, len(cells), cells, removed, words)
+    yield from tried_out(position, cells, fits, clue.refer(kind, position.grid))
 
 
 FEW = 3

@@ -8,6 +8,7 @@ from typing import Self
 
 from bookmaker.placed import Node
 from bookmaker.puzzle.grid import Grid
+from bookmaker.reasons import MarkRef
 from bookmaker.rules.common.contract import Rule
 from bookmaker.rules.common.frame import Frame, Mark
 from bookmaker.rules.common.reading import read_yes
@@ -24,6 +25,9 @@ class WholeGridRule(Rule):
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         return iter(())
+
+    def references(self, grid: Grid) -> tuple[MarkRef, ...]:
+        return (MarkRef.whole(self.kind),)
 
     @classmethod
     def sample(cls) -> None:

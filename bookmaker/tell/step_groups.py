@@ -1,6 +1,7 @@
-"""The moments of a path, which of them a presenter tells as narrow, and which is the hard one.
+"""The groups of a path's steps: a placement, or all eliminations up to the next one; and which of them are hard to
+find.
 
-In: a `SolvePath` and its grid. Out: the efforts of its moments; `NarrowPoint`s, as `grade` finds them, without those
+In: a `SolvePath` and its grid. Out: the efforts of its groups; `NarrowPoint`s, as `grade` finds them, without those
 that nobody at the table would notice.
 """
 
@@ -10,24 +11,24 @@ from itertools import groupby
 
 from bookmaker.grade.model import SolvePath
 from bookmaker.grade.narrow import NarrowPoint, narrow_points
-from bookmaker.grade.singles import Kind
 from bookmaker.puzzle.grid import Grid
+from bookmaker.reasons import Rung
 
 BOARD = 0.5
-"""At a narrow moment more than this share of the empty cells is looked at before the step is found."""
+"""At a bottleneck more than this share of the empty cells is looked at before the step is found."""
 
 FEW = 2
-"""Hidden singles make a narrow moment only if there are no more than this: the eye finds them one by one."""
+"""Hidden singles make a bottleneck only if there are no more than this: the eye finds them one by one."""
 
 LAST_ROWS = 2
-"""No moment is narrow when no more cells are empty than this many rows hold."""
+"""Nothing is a bottleneck when no more cells are empty than this many rows hold."""
 
 HARD = 0.25
 """The hard moment takes looks at no less than this share of all cells; else the path has none."""
 
 
-def moments(path: SolvePath) -> tuple[tuple[int, ...], tuple[float, ...]]:
-    """The first steps of the moments of a path, and their efforts: a placement, or all strikes up to the next one."""
+def step_groups(path: SolvePath) -> tuple[tuple[int, ...], tuple[float, ...]]:
+    """The first steps of the groups, and their efforts."""
     first: list[int] = []
     efforts: list[float] = []
     for places, run in groupby(enumerate(path.steps), key=lambda numbered: bool(numbered[1].placed)):
@@ -41,15 +42,16 @@ def moments(path: SolvePath) -> tuple[tuple[int, ...], tuple[float, ...]]:
     return tuple(first), tuple(efforts)
 
 
-def narrow_moments(path: SolvePath, grid: Grid) -> tuple[NarrowPoint, ...]:
-    """The moments at which solvers slow down, in order."""
+def bottlenecks(path: SolvePath, grid: Grid) -> tuple[NarrowPoint, ...]:
+    """The points at which solvers slow down, in order."""
     points = narrow_points(path, len(grid.cells), most=len(path.steps))
     return tuple(point for point in points if _noticed(path, point, grid))
 
 
-def hard_moment(path: SolvePath, grid: Grid) -> NarrowPoint | None:
-    """The narrow moment that takes the most effort, if it takes enough to be announced; the first of equals."""
-    hardest = max(narrow_moments(path, grid), key=lambda point: point.effort, default=None)
+def crux(path: SolvePath, grid: Grid) -> NarrowPoint | None:
+    """The hard moment: the bottleneck that takes the most effort, if it takes enough to be announced; the first of
+    equals."""
+    hardest = max(bottlenecks(path, grid), key=lambda point: point.effort, default=None)
     return hardest if hardest and hardest.effort >= HARD * len(grid.cells) else None
 
 
@@ -60,6 +62,6 @@ def _noticed(path: SolvePath, point: NarrowPoint, grid: Grid) -> bool:
     start = path.steps[point.first]
     if start.placed and point.first and not path.steps[point.first - 1].placed:
         return False  # whoever has just struck something looks at what that opens
-    if not start.placed or start.rung >= Kind.NAKED:
+    if not start.placed or start.rung >= Rung.NAKED:
         return True
-    return start.rung > Kind.LAST and point.openings <= FEW
+    return start.rung > Rung.LAST and point.openings <= FEW

@@ -1,72 +1,75 @@
-"""Which steps of a path are needed: a round strikes everything its rung shows, of which the path uses little.
+"""What the steps of a path rest on: a round strikes everything its rung shows, of which the path uses little.
 
-In: a puzzle and its path. Out: for every strike that something rests on, the candidates it is needed for. Found from
+In: a puzzle and its path. Out: for every elimination that something rests on, the candidates that matter. Found from
 the end backwards: a placement rests on the candidates whose absence makes it a single, and these on the steps that
-struck them. What a strike rests on is tried out: earlier strikes are left away as long as its technique still finds
+struck them. What an elimination rests on is tried out: earlier ones are taken back as long as its technique still finds
 it, for the same reason.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from bookmaker.grade.model import SolvePath, Step
-from bookmaker.grade.singles import Kind, Opening, openings
-from bookmaker.grade.state import Ground, State, ground_of, start
+from bookmaker.grade.singles import Opening, openings
+from bookmaker.grade.state import Ground, State, start
 from bookmaker.grade.technique import Finding, ladder
 from bookmaker.puzzle.position import Candidate
-from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.tell.rounds import Round, rounds
+from bookmaker.reasons import Rung
+from bookmaker.trace.rounds import Round, rounds
 
 
-@dataclass(frozen=True, slots=True)
-class Needs:
-    """What the steps of a path rest on.
+@dataclass(frozen=True)
+class Dependencies:
+    """`eliminations` are those that are needed, by their number in the path, each with those of its candidates that
+    matter; `rests` has, for every placement and every needed elimination, the candidates that must be gone for it."""
 
-    `strikes` are the strikes that are needed, by their number in the path, each with those of its candidates that
-    matter. `rests` has, for every placement and every needed strike, the strikes without which it would not be there.
-    """
+    eliminations: dict[int, tuple[Candidate, ...]]
+    rests: dict[int, tuple[Candidate, ...]]
+    striker: dict[Candidate, int] = field(init=False)
+    """The needed elimination that takes a candidate."""
 
-    strikes: dict[int, tuple[Candidate, ...]]
-    rests: dict[int, frozenset[int]]
+    def __post_init__(self) -> None:
+        striker = {pair: index for index, pairs in self.eliminations.items() for pair in pairs}
+        object.__setattr__(self, "striker", striker)
 
     def behind(self, index: int) -> frozenset[int]:
-        """All strikes that a step rests on, through however many others."""
+        """All eliminations that a step rests on, through however many others."""
         found: set[int] = set()
-        todo = set(self.rests.get(index, ()))
+        todo = [index]
         while todo:
-            step = todo.pop()
-            found.add(step)
-            todo |= self.rests.get(step, frozenset()) - found
+            for pair in self.rests.get(todo.pop(), ()):
+                by = self.striker[pair]
+                if by not in found:
+                    found.add(by)
+                    todo.append(by)
         return frozenset(found)
 
 
-def needs_of(puzzle: RuledPuzzle, path: SolvePath, target: int | None = None) -> Needs:
-    """Which strikes of a path are needed, and for what; with a `target`, only those for this one placement."""
-    walk = _Walk(ground_of(puzzle), path)
-    strikes: dict[int, tuple[Candidate, ...]] = {}
-    rests: dict[int, set[Candidate]] = {}
-    wanted: set[Candidate] = set()
+def dependencies(ground: Ground, path: SolvePath, target: int | None = None) -> Dependencies:
+    """Which eliminations of a path are needed, and for what; with a `target`, only those for this one placement."""
+    walk = _Walk(ground, path)
+    eliminations: dict[int, tuple[Candidate, ...]] = {}
+    rests: dict[int, tuple[Candidate, ...]] = {}
+    wanted: dict[Candidate, None] = {}
     for this in reversed(list(rounds(path))):
         if this.places:
             for index in range(this.first, this.after):
                 if target in (None, index):
                     rests[index] = walk.rivals_struck(index)
-                    wanted |= rests[index]
+                    wanted |= dict.fromkeys(rests[index])
             continue
         for index, struck in _chosen(this, wanted):
-            strikes[index] = struck
+            eliminations[index] = struck
             rests[index] = walk.rests_on(index, this.first, struck, wanted)
-            wanted |= rests[index]
-    striker = {pair: index for index, struck in strikes.items() for pair in struck}
-    behind = {index: frozenset(striker[pair] for pair in pairs) for index, pairs in rests.items()}
-    return Needs(dict(sorted(strikes.items())), behind)
+            wanted |= dict.fromkeys(rests[index])
+    return Dependencies(dict(sorted(eliminations.items())), rests)
 
 
 def opening_of(state: State, step: Step) -> Opening | None:
     """The single that a placing step writes down, as the state shows it; None where a mark or the proof gives it."""
-    if step.rung > Kind.NAKED:
+    if step.rung > Rung.NAKED:
         return None
     (cell, digit), *_ = step.placed
     return next((found for found in openings(state) if (found.cell, found.digit) == (cell, digit)), None)
@@ -74,16 +77,16 @@ def opening_of(state: State, step: Step) -> Opening | None:
 
 def rivals_of(ground: Ground, opening: Opening) -> list[Candidate]:
     """The candidates whose absence makes it a single: its digit elsewhere in the house, or other digits in its cell."""
-    if opening.kind is Kind.LAST:
+    if opening.kind is Rung.LAST:
         return []
     if opening.area is None:
         return [(opening.cell, digit) for digit in ground.grid.digits if digit != opening.digit]
     return [(cell, opening.digit) for cell in opening.area.cells if cell != opening.cell]
 
 
-def _chosen(this: Round, wanted: set[Candidate]) -> list[tuple[int, tuple[Candidate, ...]]]:
+def _chosen(this: Round, wanted: dict[Candidate, None]) -> list[tuple[int, tuple[Candidate, ...]]]:
     """Few steps of a round that strike all that is wanted of it, those that strike the most of it first."""
-    left = {pair for step in this.steps for pair in step.removed} & wanted
+    left = {pair for step in this.steps for pair in step.removed if pair in wanted}
     chosen: list[tuple[int, tuple[Candidate, ...]]] = []
     while left:
         at = max(range(len(this.steps)), key=lambda i: (len(left.intersection(this.steps[i].removed)), -i))
@@ -112,12 +115,14 @@ class _Walk:
                 plain.place(cell, digit)
             state.remove(step.removed)
 
-    def rivals_struck(self, index: int) -> set[Candidate]:
-        """What a placement rests on: rivals that only a strike has ruled out."""
+    def rivals_struck(self, index: int) -> tuple[Candidate, ...]:
+        """What a placement rests on: rivals that only an elimination has ruled out."""
         opening = opening_of(self.real[index], self.steps[index])
-        return set(self.plain[index].present(rivals_of(self.ground, opening))) if opening else set()
+        return self.plain[index].present(rivals_of(self.ground, opening)) if opening else ()
 
-    def rests_on(self, index: int, first: int, pairs: Sequence[Candidate], wanted: set[Candidate]) -> set[Candidate]:
+    def rests_on(
+        self, index: int, first: int, pairs: Sequence[Candidate], wanted: dict[Candidate, None]
+    ) -> tuple[Candidate, ...]:
         """Few candidates struck before its round (which begins at `first`) with which it is found; rather those that
         are wanted anyway."""
         step, plain = self.steps[index], self.plain[index]
@@ -133,18 +138,17 @@ class _Walk:
         def enough(gone: Iterable[Candidate]) -> bool:
             return again(without(gone))
 
-        return set(_least(sorted(struck, key=lambda pair: pair not in wanted), enough))
+        return tuple(_least(sorted(struck, key=lambda pair: pair not in wanted), enough))
 
 
 def _finder(step: Step, pairs: Sequence[Candidate], state: State) -> Callable[[State], bool]:
-    """Is a strike, found in one state, found in another for the same reason?"""
+    """Is an elimination, found in one state, found in another for the same reason?"""
     techniques = [technique for rung in ladder() for technique in rung if technique.rung == step.rung]
 
     def found(there: State) -> Iterator[Finding]:
         for technique in techniques:
             for finding in technique.find_for(there, step.removed):
-                same = finding.technique == step.technique and set(pairs) <= set(finding.removed)
-                if same and finding.words() == step.because:
+                if set(pairs) <= set(finding.removed) and finding.reason().argues_as(step.reason):
                     yield finding
 
     here = next(found(state), None)
@@ -154,7 +158,7 @@ def _finder(step: Step, pairs: Sequence[Candidate], state: State) -> Callable[[S
 
 
 def _least(items: list[Candidate], enough: Callable[[Iterable[Candidate]], bool]) -> list[Candidate]:
-    """Items that are enough, no one of which can be left away, rather those that come first; all together are enough.
+    """Items that are enough, no one of which can be spared, rather those that come first; all together are enough.
 
     Halves that are not needed go at once (U. Junker, QuickXplain, AAAI 2004).
     """

@@ -26,7 +26,7 @@ class Round:
 
 
 def rounds(path: SolvePath) -> Iterator[Round]:
-    """Cut a path where the board was looked at anew: a round of strikes has as many steps as there were findings."""
+    """Cut a path where the board was looked at again: a round of strikes has as many steps as there were findings."""
     first = 0
     while first < len(path.steps):
         start = path.steps[first]
@@ -35,11 +35,6 @@ def rounds(path: SolvePath) -> Iterator[Round]:
             after += 1
         yield Round(first, after, path.steps[first:after])
         first = after
-
-
-def rounds_of(path: SolvePath) -> dict[int, int]:
-    """For each strike by its number the number of its round's first."""
-    return {index: this.first for this in rounds(path) if not this.places for index in range(this.first, this.after)}
 
 
 def _together(start: Step, step: Step, before: int) -> bool:

@@ -1,0 +1,138 @@
+"""The messages of a language, read from its Fluent files (projectfluent.org, syntax 1.0).
+
+In: the name of a message and its arguments. Out: text. Lists of cells and digits are arguments that know how the
+language joins them; in a message `{ $cells }` joins by “and”, `{ OR($cells) }` by “or”, and `COUNT($cells)` counts.
+Raises PhraseFault where a message or an argument is missing: a fault of ours, which the tests look for.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Iterator, Mapping
+from functools import cache, cached_property
+from pathlib import Path
+from typing import Any, TypeAlias
+
+from fluent.runtime import FluentBundle, FluentResource
+from fluent.runtime.types import FluentType
+from fluent.syntax.ast import BaseNode, VariableReference
+
+LOCALES = {"en": "en-GB"}
+"""The languages there are, each with the locale whose plural rules its messages follow."""
+
+
+class PhraseFault(Exception):
+    """A message that is missing, or can't be filled in."""
+
+
+class Listed(FluentType):
+    """Several names, joined when they are printed; of so many things, where a name may stand for several."""
+
+    def __init__(self, items: Iterable[str], catalogue: Catalogue, last: str = "and", count: int | None = None) -> None:
+        self.items = tuple(items)
+        self.count = len(self.items) if count is None else count
+        self.catalogue = catalogue
+        self.last = last
+
+    def format(self, locale: object) -> str:
+        return self.catalogue.joined(self.items, self.last)
+
+
+Argument: TypeAlias = str | int | FluentType
+
+
+class Catalogue:
+    """The messages of one language. A message has a value and perhaps attributes; in files of sentences these are
+    further wordings of the same."""
+
+    def __init__(self, language: str) -> None:
+        functions: dict[str, Callable[[Any], Any]] = {"OR": _either, "COUNT": lambda listed: listed.count}
+        self._variables: dict[str, frozenset[str]] = {}
+        self.bundle = FluentBundle([LOCALES[language]], functions=functions, use_isolating=False)
+        for file in sorted((Path(__file__).parent / language).glob("*.ftl")):
+            self.bundle.add_resource(FluentResource(file.read_text(encoding="utf-8")))
+
+    def has(self, name: str) -> bool:
+        """Is there such a message?"""
+        return self.bundle.has_message(name)
+
+    def wordings(self, name: str) -> int:
+        """How many wordings a message has."""
+        return 1 + len(self._message(name).attributes)
+
+    def variables(self, name: str) -> frozenset[str]:
+        """The arguments that some wording of a message prints or chooses by."""
+        if name not in self._variables:
+            message = self._message(name)
+            patterns = [pattern for pattern in (message.value, *message.attributes.values()) if pattern]
+            self._variables[name] = frozenset(found for pattern in patterns for found in _variables_in(pattern))
+        return self._variables[name]
+
+    def say(self, name: str, arguments: Mapping[str, Argument], wording: int | str = 0) -> str:
+        """A message filled in; `wording` is the number of one of its wordings, or the name of an attribute."""
+        message = self._message(name)
+        if isinstance(wording, str):
+            pattern = message.attributes[wording]
+        else:
+            pattern = [message.value, *message.attributes.values()][wording] if wording else message.value
+        text, faults = self.bundle.format_pattern(pattern, dict(arguments))
+        if faults:
+            raise PhraseFault(f"{name}: {'; '.join(map(str, faults))}")
+        return str(text)
+
+    def listed(self, items: Iterable[str], count: int | None = None) -> Listed:
+        """Names as an argument, of so many things."""
+        return Listed(items, self, count=count)
+
+    def joined(self, items: Iterable[str], last: str) -> str:
+        """“a”, “a and b”, “a, b and c”. `last` is “and”, “or”, “clauses” and “or-clauses” (with commas of their own),
+        “then” where more follows, or “ending”."""
+        *most, final = items
+        if not most:
+            return final
+        more, end = self._joints[last]
+        return more.join(most) + end + final
+
+    @cached_property
+    def _joints(self) -> Mapping[str, tuple[str, str]]:
+        """What stands between the members of a list, and before the last."""
+
+        def between(name: str) -> str:
+            text = self.say(name, {"most": "\x00", "next": "\x00", "last": "\x00"})
+            return text.strip("\x00")
+
+        return {
+            "and": (between("list-more"), between("list-and")),
+            "or": (between("list-more"), between("list-or")),
+            "clauses": (between("clauses-more"), between("clauses-and")),
+            "or-clauses": (between("clauses-more"), between("clauses-or")),
+            "then": (between("list-more"), between("list-more")),
+            "ending": (between("ending-more"), between("ending-last")),
+        }
+
+    def _message(self, name: str):  # type: ignore[no-untyped-def]
+        try:
+            return self.bundle.get_message(name)
+        except LookupError:
+            raise PhraseFault(f"there is no message “{name}”") from None
+
+
+def _variables_in(node: object) -> Iterator[str]:
+    """The names of all variables in a part of a message."""
+    if isinstance(node, VariableReference):
+        yield node.id.name
+    elif isinstance(node, BaseNode):
+        for child in vars(node).values():
+            yield from _variables_in(child)
+    elif isinstance(node, list):
+        for child in node:
+            yield from _variables_in(child)
+
+
+def _either(listed: Listed) -> Listed:
+    return Listed(listed.items, listed.catalogue, "or", listed.count)
+
+
+@cache
+def catalogue(language: str) -> Catalogue:
+    """The messages of a language, read once."""
+    return Catalogue(language)

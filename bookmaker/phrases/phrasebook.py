@@ -1,0 +1,220 @@
+"""How a language names what steps speak of, on one grid: cells, digits, houses, marks, techniques.
+
+In: values. Out: text, or lists that messages join. What a kind of rule is called it says itself (`Rule.noun`, its
+title in a sentence for several); a language has messages of its own for kinds where that does not do.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from typing import assert_never
+
+from bookmaker.phrases.catalogue import Argument, Listed, catalogue
+from bookmaker.puzzle.grid import REGION_LETTERS, SYMBOLS, Grid, HouseRef
+from bookmaker.puzzle.position import Candidate
+from bookmaker.reasons import MarkRef, Reason
+from bookmaker.reasons.marks import At, Between, Joined, Lettered, Line, Outside, Slanting, Whole
+from bookmaker.reasons.reason import MARK
+from bookmaker.rules import kinds
+
+LONG = 4
+"""So many digits in a row are said by the first and the last."""
+
+
+class Phrasebook:
+    """The words of one language for one grid."""
+
+    def __init__(self, grid: Grid, language: str = "en") -> None:
+        self.grid = grid
+        self.catalogue = catalogue(language)
+
+    def say(self, name: str, wording: int | str = 0, /, **arguments: Argument) -> str:
+        """A message filled in, in one of its wordings."""
+        return self.catalogue.say(name, arguments, wording)
+
+    def sentence(self, name: str, wording: int | str = 0, /, **arguments: Argument) -> str:
+        """The same with a capital at its start."""
+        return capital(self.say(name, wording, **arguments))
+
+    def first(self, *names: str) -> str:
+        """The first of these messages that there is; the last where there is none."""
+        return next((name for name in names if self.catalogue.has(name)), names[-1])
+
+    def cell(self, cell: int) -> str:
+        """“r1c2”."""
+        return self.grid.name(cell)
+
+    def cells(self, cells: Iterable[int]) -> Listed:
+        """“r1c2, r1c5 and r3c4”."""
+        return self.catalogue.listed(map(self.grid.name, cells))
+
+    def digit(self, digit: int) -> str:
+        """A digit as it is printed."""
+        return SYMBOLS[digit - 1]
+
+    def digits(self, digits: Iterable[int]) -> Listed:
+        """“1, 2 and 5”; four or more in a row as “2 to 6”."""
+        members, named = list(digits), list[str]()
+        for run in _runs(members):
+            if len(run) >= LONG:
+                named.append(self.say("digits-run", first=self.digit(run[0]), last=self.digit(run[-1])))
+            else:
+                named += map(self.digit, run)
+        return self.catalogue.listed(named, len(members))
+
+    def numbers(self, numbers: Iterable[int]) -> Listed:
+        """“2 and 5”, for numbers that are no digits."""
+        return self.catalogue.listed(map(str, numbers))
+
+    def number(self, count: int) -> str:
+        """“three”; figures above twelve."""
+        return self.say("number", n=count)
+
+    def candidate(self, candidate: Candidate) -> str:
+        """“4 in r1c2”."""
+        cell, digit = candidate
+        return self.say("candidate", cell=self.cell(cell), digit=self.digit(digit))
+
+    def clauses(self, clauses: Iterable[str]) -> str:
+        """“a, b, and c”, for clauses that hold commas of their own."""
+        return self.catalogue.joined(tuple(clauses), "clauses")
+
+    def gone(self, candidates: Sequence[Candidate]) -> str:
+        """“4 is eliminated from r3c5, and 7 from r3c8”: by digits or by cells, whichever is shorter."""
+        parts = [
+            self.say("gone-next" if at else "gone-first", digits=self.digits(digits), cells=self.cells(cells))
+            for at, (digits, cells) in enumerate(gathered(candidates))
+        ]
+        return self.clauses(parts)
+
+    def house(self, ref: HouseRef) -> str:
+        """“row 3”, “the centre box”, “region D”, “the window at r2c2”."""
+        grid = self.grid
+        match ref.kind:
+            case "row" | "column":
+                return self.say(f"house-{ref.kind}", number=str(ref.number))
+            case "box":
+                return self.say("house-box", place=_box_place(grid, ref.number - 1), cell=self.cell(ref.at))
+            case "region":
+                return self.say("house-region", letter=REGION_LETTERS[ref.number - 1])
+        name = self.first(f"house-{ref.kind}-{ref.key}", f"house-{ref.kind}", "house-of-rule")
+        last = ref.number + grid.box[0] - 1 if grid.box else ref.number
+        numbers: dict[str, Argument] = {"number": str(ref.number), "n": ref.number, "last": str(last)}
+        return self.say(name, noun=self.noun(ref.kind), cell=self.cell(ref.at), **numbers)
+
+    def houses(self, refs: Sequence[HouseRef]) -> str:
+        """“rows 2 and 5”; “the centre box”; houses of other kinds by name, one after the other."""
+        together = f"houses-{refs[0].kind}"
+        if len(refs) > 1 and len({ref.kind for ref in refs}) == 1 and self.catalogue.has(together):
+            return self.say(together, numbers=self.numbers(ref.number for ref in refs))
+        return self.catalogue.joined([self.house(ref) for ref in refs], "and")
+
+    def noun(self, kind: str) -> str:
+        """What a mark of a kind of rule is called."""
+        return self.say(f"kind-{kind}") if self.catalogue.has(f"kind-{kind}") else kinds()[kind].noun
+
+    def nouns(self, kind: str) -> str:
+        """What several are called."""
+        if self.catalogue.has(f"kind-{kind}"):
+            return self.say(f"kind-{kind}", "many")
+        title = kinds()[kind].title
+        return title[:1].lower() + title[1:]
+
+    def mark(self, mark: MarkRef) -> str:
+        """A mark by what is printed and where: “the thermometer from r1c1 to r4c1”, “the cage of 17 at r1c2”."""
+        said: dict[str, Argument] = {"value": mark.value or "none"}
+        match mark.anchor:
+            case Line(first, last):
+                anchored = "line"
+                said |= {"first": self.cell(first), "last": self.cell(last)}
+            case At(cell):
+                anchored = "at"
+                said |= {"cell": self.cell(cell)}
+            case Between(one, other):
+                anchored = "between"
+                said |= {"one": self.cell(one), "other": self.cell(other)}
+            case Outside(side, line):
+                anchored = "outside"
+                said |= {"side": side, "line": str(line)}
+            case Slanting(start, way):
+                anchored = "slanting"
+                said |= {"start": self.cell(start), "way": way}
+            case Lettered(letter):
+                anchored = "lettered"
+                said |= {"letter": letter}
+            case Joined(cells):
+                anchored = "joined"
+                said |= {"nouns": self.nouns(mark.kind), "cells": self.cells(cells)}
+            case Whole():
+                anchored = "whole"
+            case _ as never:
+                assert_never(never)
+        own = f"mark-{mark.kind}"
+        names = [f"{own}-{mark.variety}"] if mark.variety and anchored != "joined" else []
+        names += [f"{own}-{anchored}"] + [own] * (anchored not in ("joined", "whole"))
+        names += [f"mark-{anchored}-{mark.variety}"] * bool(mark.variety) + [f"mark-{anchored}"]
+        return self.say(self.first(*names), noun=self.noun(mark.kind), **said)
+
+    def marks(self, kind: str) -> str:
+        """All marks of a kind: “the arrows”."""
+        return self.say(self.first(f"marks-{kind}", "marks"), nouns=self.nouns(kind))
+
+    def technique(self, reason: Reason) -> str:
+        """What a step is called: “naked pair”, or by its mark, “thermometer”."""
+        return self.noun(reason.kind) if reason.technique == MARK else self.say(f"technique-{reason.technique}")
+
+    def steps(self, reasons: Iterable[Reason]) -> str:
+        """What steps are taken: “the cages, a naked pair and two what-ifs”, in the order in which they are met."""
+        counts: dict[tuple[str, str], int] = {}
+        for reason in reasons:
+            key = reason.technique, reason.kind if reason.technique == MARK else ""
+            counts[key] = counts.get(key, 0) + 1
+        return self.catalogue.joined([self._counted(*key, count) for key, count in counts.items()], "and")
+
+    def _counted(self, technique: str, kind: str, count: int) -> str:
+        if technique == MARK:
+            return self.marks(kind)
+        if count == 1:
+            return self.say(f"technique-{technique}", "one")
+        return self.say(f"technique-{technique}", "many", count=self.number(count))
+
+
+def gathered(candidates: Sequence[Candidate]) -> list[tuple[list[int], list[int]]]:
+    """Candidates as few pairs of digits and cells: every digit with all its cells, or every cell with all its digits;
+    those alike together."""
+    ways = []
+    for by in (1, 0):
+        found: dict[int, list[int]] = {}
+        for candidate in candidates:
+            found.setdefault(candidate[by], []).append(candidate[1 - by])
+        alike: dict[tuple[int, ...], list[int]] = {}
+        for key, members in found.items():
+            alike.setdefault(tuple(sorted(members)), []).append(key)
+        pairs = [(sorted(keys), list(members)) for members, keys in alike.items()]
+        ways.append(pairs if by else [(digits, cells) for cells, digits in pairs])
+    return min(ways, key=lambda way: sum(len(digits) + 2 * len(cells) for digits, cells in way))
+
+
+def _runs(digits: Sequence[int]) -> list[list[int]]:
+    """Digits cut where they do not go on by one."""
+    runs: list[list[int]] = []
+    for digit in digits:
+        if runs and digit == runs[-1][-1] + 1:
+            runs[-1].append(digit)
+        else:
+            runs.append([digit])
+    return runs
+
+
+def capital(text: str) -> str:
+    """The text with a capital at its start, the rest as it is."""
+    return text[:1].upper() + text[1:]
+
+
+def _box_place(grid: Grid, index: int) -> str:
+    """“top-left” where boxes stand in no more than three rows and columns; “” elsewhere."""
+    assert grid.box is not None
+    rows, columns = grid.size // grid.box[0], grid.size // grid.box[1]
+    down = {2: ("top", "bottom"), 3: ("top", "middle", "bottom")}.get(rows)
+    across = {2: ("left", "right"), 3: ("left", "centre", "right")}.get(columns)
+    return f"{down[index // columns]}-{across[index % columns]}" if down and across else ""

@@ -1,0 +1,427 @@
+"""The trace: a path as it can be told, without what nothing rests on, each step argued on the board as it then stands.
+
+In: a puzzle and its path. Out: `Traced` steps in the order of the telling, numbered from 1. Every placement of the path
+is among them; an elimination only where a placement needs it, right before that. The path may have found it earlier, on
+another board: here its reason is looked for on the board as told, so that no step argues about what is settled.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, replace
+
+from bookmaker.grade.mirror import Mirror
+from bookmaker.grade.model import SolvePath, Step
+from bookmaker.grade.refutation import Reader, readers_of, refutation, refuted_alike
+from bookmaker.grade.singles import Opening, openings, single
+from bookmaker.grade.state import Area, Ground, State, start
+from bookmaker.grade.technique import Finding, Technique, ladder
+from bookmaker.puzzle.bits import cells_on
+from bookmaker.puzzle.grid import HouseRef
+from bookmaker.puzzle.position import Candidate, Position
+from bookmaker.reasons import Reason, Rung
+from bookmaker.reasons.claims import spoken
+from bookmaker.reasons.patterns import Chain
+from bookmaker.reasons.whatif import Refuted
+from bookmaker.trace.dependencies import Dependencies, dependencies, opening_of, rivals_of
+from bookmaker.trace.rounds import rounds
+
+
+@dataclass(frozen=True, slots=True)
+class View:
+    """Why a cell's digit is forced, as it is seen.
+
+    A hidden single: the cells whose digits look into its house, and whether what leaves it alone there besides are
+    eliminations (`struck`) or marks (`marked`). A naked single: the houses with the digits they hold (no house: other
+    cells that it sees), then the digits that were eliminated, by what did it (nothing: its own mark forbids them).
+    """
+
+    lookers: tuple[int, ...] = ()
+    struck: bool = False
+    marked: bool = False
+    holders: tuple[tuple[HouseRef | None, tuple[int, ...]], ...] = ()
+    strikers: tuple[tuple[Reason | None, tuple[int, ...]], ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Traced:
+    """A told step: `number` counts from 1, `index` is its number in the path, from 0.
+
+    `before` is the board as it stands before it, of which `filled` cells are written. An elimination has the number of
+    the placement that it `opens`, and `candidates` of the path's step that it does without are not in `removed`. A
+    placement has its `kind` (None for a digit that marks or the proof give) and, unless it is a naked single, its
+    house; `since` is the number of the step that made it a single, 0 if the givens do; `choice` counts the singles that
+    there were before anything was eliminated for it, `naked` whether these were naked ones. `closes` are houses that it
+    fills, `of_digit` counts its digit on the board afterwards. `mirrors` is the number of the step whose mirror image
+    it is, 0 if it was told of its own.
+    """
+
+    number: int
+    index: int
+    reason: Reason
+    rung: Rung
+    before: Position
+    cells: tuple[int, ...]
+    placed: tuple[Candidate, ...] = ()
+    removed: tuple[Candidate, ...] = ()
+    opens: int = 0
+    kind: Rung | None = None
+    house: HouseRef | None = None
+    since: int = 0
+    choice: int = 0
+    naked: bool = False
+    closes: tuple[HouseRef, ...] = ()
+    of_digit: int = 0
+    view: View = View()
+    mirrors: int = 0
+
+    @property
+    def filled(self) -> int:
+        """How many cells are written before it."""
+        return self.before.placed.bit_count()
+
+    @property
+    def cell(self) -> int:
+        """The cell that is filled."""
+        return self.placed[0][0]
+
+    @property
+    def digit(self) -> int:
+        """The digit that is written."""
+        return self.placed[0][1]
+
+
+def names_region(told: Traced) -> bool:
+    """Does the sentence of a step speak of an irregular region, by its letter?"""
+    houses = (*spoken(told.reason.claim).houses, *(house for house, _ in told.view.holders if house))
+    return any(house.kind == "region" for house in houses)
+
+
+def trace(ground: Ground, path: SolvePath, mirror: Mirror | None = None) -> tuple[Traced, ...]:
+    """All placements of a path with what they need; each right before its mirror image where there is one. Nothing is
+    eliminated while there are singles."""
+    tracer = _Tracer(ground, path, dependencies(ground, path))
+    images = _images(path, mirror)
+    after = {index: this.after for this in rounds(path) if this.places for index in range(this.first, this.after)}
+    pending = list(after)
+    while pending:
+        here = sum(1 for index in pending if index < after[pending[0]])
+        index, told = tracer.place(pending, here)
+        pending.remove(index)
+        other = images.get(index)
+        if other in pending and mirror and tracer.place_image(other, told, mirror):
+            pending.remove(other)
+    return tuple(tracer.told)
+
+
+def trace_to(ground: Ground, path: SolvePath, target: int) -> tuple[Traced, ...]:
+    """One placement of a path with what it needs, on a board on which those before it are written and nothing else is
+    eliminated."""
+    so_far = replace(path, steps=path.steps[: target + 1])
+    tracer = _Tracer(ground, so_far, dependencies(ground, so_far, target))
+    for step in path.steps[:target]:
+        for cell, digit in step.placed:
+            tracer.state.place(cell, digit)
+    tracer.place([target], 1)
+    return tuple(tracer.told)
+
+
+def _images(path: SolvePath, mirror: Mirror | None) -> dict[int, int]:
+    """The placements of a path whose mirror images it has, too, both ways."""
+    if mirror is None:
+        return {}
+    by_pair = {step.placed: index for index, step in enumerate(path.steps) if step.placed}
+    images = {}
+    for placed, index in by_pair.items():
+        (cell, digit), *_ = placed
+        other = by_pair.get(((mirror.cells[cell], mirror.digits[digit]),), index)
+        if other != index:
+            images[index] = other
+    return images
+
+
+class _Tracer:
+    """The board as it stands in the telling, on which only what was told is eliminated."""
+
+    def __init__(self, ground: Ground, path: SolvePath, needs: Dependencies) -> None:
+        self.ground, self.path, self.needs = ground, path, needs
+        self.state = start(ground)
+        self.real = _boards(ground, path)
+        self.readers: tuple[Reader, ...] = readers_of(ground)
+        self.told: list[Traced] = []
+        self.gone: dict[Candidate, int] = {}
+        """For each candidate that is gone since the start, the number of the step that took it."""
+        self.seen: dict[tuple[str, Candidate | None], Sequence[Finding]] = {}
+        """What techniques find on the board as it stands."""
+        self.written: dict[int, int] = {}
+        """For each cell that was filled the number of the step that did it."""
+
+    def ready(self, pending: Sequence[int], here: int) -> int | None:
+        """The first of the placements that wait for nothing. Digits that marks or the proof give wait for their round:
+        they are told among the first, `here`, only."""
+        open_now = {((found.cell, found.digit),) for found in openings(self.state)}
+        steps = self.path.steps
+        found = (
+            index
+            for at, index in enumerate(pending)
+            if (steps[index].placed in open_now if steps[index].rung <= Rung.NAKED else at < here)
+        )
+        return next(found, None)
+
+    def place(self, pending: Sequence[int], here: int, mirrors: int = 0) -> tuple[int, list[Traced]]:
+        """Tell a placement of the path, the first that waits for nothing; if all do, after eliminations, which are
+        meant for the first of them. Which it is, and the steps told."""
+        first, found = len(self.told), openings(self.state)
+        index = self.ready(pending, here)
+        if index is None:
+            wanted = opening_of(self.real[pending[0]], self.path.steps[pending[0]])
+            if wanted:
+                self.eliminate(self.state.present(rivals_of(self.ground, wanted)), pending)
+            index = self.ready(pending, here)
+        index = pending[0] if index is None else index
+        step = self.path.steps[index]
+        opening = opening_of(self.state, step)
+        number = self._next
+        self.told[first:] = [replace(told, opens=number) for told in self.told[first:]]
+        told = Traced(number, index, step.reason, step.rung, self.state.position(), step.cells, step.placed)
+        if opening:
+            told = self._single(told, opening)
+            told = replace(told, choice=len(found), naked=all(other.kind is Rung.NAKED for other in found))
+        self._tell(replace(told, mirrors=mirrors))
+        return index, self.told[first:]
+
+    def place_image(self, index: int, like: Sequence[Traced], mirror: Mirror) -> bool:
+        """Tell the mirror image of a placement if nothing is needed for it but images of what was just told."""
+        step, number = self.path.steps[index], like[-1].number
+        if opening_of(self.state, step):
+            self.place([index], 1, number)
+            return True
+        wanted = opening_of(self.real[index], step)
+        images = {
+            (mirror.cells[cell], mirror.digits[digit]): told.number for told in like for cell, digit in told.removed
+        }
+        rivals = self.state.present(rivals_of(self.ground, wanted)) if wanted else ()
+        if not rivals or not set(rivals) <= set(images) or not set(rivals) <= set(self.needs.striker):
+            return False
+        first = len(self.told)
+        self.place([index], 1, number)
+        for at in range(first, len(self.told) - 1):
+            of = {images.get(pair, 0) for pair in self.told[at].removed}
+            self.told[at] = replace(self.told[at], mirrors=min(of))
+        return True
+
+    def eliminate(self, pairs: Sequence[Candidate], pending: Sequence[int]) -> None:
+        """Tell why candidates go until one of the placements is a single, what is easiest to follow first; before that
+        what they rest on, as far as they can't be seen without."""
+        levels: list[dict[Candidate, None]] = [dict.fromkeys(pairs)]
+        while (standing := self.state.present(levels[0])) and self.ready(pending, 0) is None:
+            for level in levels:
+                found = [
+                    (pair, finding)
+                    for pair in self.state.present(level)
+                    if (finding := self._found(pair, self._length(pair)))
+                ]
+                if found:
+                    self._explain(*min(found, key=self._cost))
+                    break
+            else:
+                behind = {
+                    other
+                    for pair in self.state.present(levels[-1])
+                    for other in self.needs.rests[self.needs.striker[pair]]
+                }
+                deeper = sorted(self.state.present(behind - set().union(*levels)), key=self.needs.striker.__getitem__)
+                if deeper:
+                    levels.append(dict.fromkeys(deeper))
+                else:  # as a last resort, however long it takes
+                    pair = standing[0]
+                    self._explain(pair, self._found(pair, None) or self._found(pair, None, beyond=True))
+
+    def _cost(self, found: tuple[Candidate, Finding]) -> tuple[int, int, int]:
+        """How hard a finding is to follow; of equals the path's order."""
+        pair, finding = found
+        return finding.rung, finding.reach, self.needs.striker[pair]
+
+    def _explain(self, pair: Candidate, finding: Finding | None) -> None:
+        index = self.needs.striker[pair]
+        step, wanted = self.path.steps[index], self.needs.eliminations[index]
+        reason = finding.reason() if finding else step.reason
+        if isinstance(reason.claim, Refuted):
+            self._what_if(reason, pair)
+            return
+        struck = finding.removed if finding else step.removed
+        removed = self.state.present(other for other in struck if other in wanted)
+        cells, rung = (finding.cells, finding.rung) if finding else (step.cells, step.rung)
+        self._tell(Traced(self._next, index, reason, rung, self.state.position(), cells, removed=removed))
+
+    def _what_if(self, reason: Reason, pair: Candidate) -> None:
+        """Tell a what-if link by link, and others that are needed and end in the same way by the same links."""
+        chain = refutation(self.state, pair, self.readers)
+        reason = replace(reason, claim=chain or reason.claim)
+        others = [
+            other
+            for other, striker in self.needs.striker.items()
+            if chain and other != pair and isinstance(self.path.steps[striker].reason.claim, Refuted)
+        ]
+        alike = [
+            other
+            for other in self.state.present(others)
+            if chain and refuted_alike(self.state, other, chain, self.readers)
+        ]
+        for cell, digit in (pair, *alike):
+            told = reason
+            if chain:
+                told = replace(reason, claim=replace(chain, tried=(cell, digit)))
+            striker = self.needs.striker[cell, digit]
+            board = self.state.position()
+            self._tell(Traced(self._next, striker, told, Rung.WHAT_IF, board, (cell,), removed=((cell, digit),)))
+
+    @property
+    def _next(self) -> int:
+        return len(self.told) + 1
+
+    def _found(self, pair: Candidate, longest: int | None, beyond: bool = False) -> Finding | None:
+        """A technique that takes a candidate on the board as it stands: that of the path's step, no longer than it was
+        there (None: of any length), or an easier one; `beyond` also a harder one."""
+        step = self.path.steps[self.needs.striker[pair]]
+        wanted = set(self.needs.eliminations[self.needs.striker[pair]])
+        for techniques in ladder():
+            rung = techniques[0].rung
+            if rung > step.rung and not beyond:
+                return None
+            if rung < step.rung and rung in (Rung.CHAIN, Rung.WHAT_IF):
+                continue  # no easier to follow
+            found = [
+                finding
+                for technique in techniques
+                for finding in self._findings(technique, pair)
+                if pair in finding.removed and (rung < step.rung or longest is None or finding.reach <= longest)
+            ]
+            if found:
+                return min(found, key=lambda finding: self._rank(finding, step, wanted))
+        return None
+
+    def _findings(self, technique: Technique, pair: Candidate) -> Sequence[Finding]:
+        """What a technique finds on the board as it stands, kept until the next step is told."""
+        if technique.rung in (Rung.CHAIN, Rung.WHAT_IF):
+            key: tuple[str, Candidate | None] = technique.name, pair
+            find = technique.find_for(self.state, (pair,))
+        else:
+            key, find = (technique.name, None), technique.find(self.state)
+        if key not in self.seen:
+            self.seen[key] = tuple(find)
+        return self.seen[key]
+
+    def _length(self, pair: Candidate) -> int | None:
+        """How far a person had to think ahead in the path for a candidate to go."""
+        return _reach(self.path.steps[self.needs.striker[pair]].reason)
+
+    def _rank(self, finding: Finding, step: Step, wanted: set[Candidate]) -> tuple[bool, int, int]:
+        """Rather the path's own argument, then one that takes more of what is wanted, then the nearer one."""
+        same = finding.rung == step.rung and finding.reason().argues_as(step.reason)
+        return not same, -len(wanted.intersection(finding.removed)), finding.reach
+
+    def _tell(self, told: Traced) -> None:
+        before = self.state.boards[:]
+        for cell, digit in told.placed:
+            self.state.place(cell, digit)
+            self.written[cell] = told.number
+        self.state.remove(told.removed)
+        for digit in self.ground.grid.digits:
+            for cell in cells_on(before[digit] & ~self.state.boards[digit]):
+                self.gone[cell, digit] = told.number
+        self.told.append(told)
+        self.seen.clear()
+
+    def _single(self, told: Traced, opening: Opening) -> Traced:
+        """A placement with what is seen at it."""
+        ground, bit = self.ground, 1 << opening.cell
+        since = max((self.gone.get(rival, 0) for rival in rivals_of(ground, opening)), default=0)
+        if opening.kind is Rung.LAST and opening.area:
+            since = max(self.written.get(cell, 0) for cell in opening.area.cells if cell != opening.cell)
+        return replace(
+            told,
+            reason=single(opening),
+            rung=opening.kind,
+            kind=opening.kind,
+            house=opening.area.ref if opening.area else None,
+            since=since,
+            closes=tuple(area.ref for area in ground.areas if area.board & self.state.empty == bit),
+            of_digit=self.state.stood[opening.digit].bit_count() + 1,
+            view=self._view(opening),
+        )
+
+    def _view(self, opening: Opening) -> View:
+        match opening.kind:
+            case Rung.BOX | Rung.LINE if opening.area:
+                return self._lookers(opening, opening.area)
+            case Rung.NAKED:
+                return self._holders(opening)
+        return View()
+
+    def _lookers(self, opening: Opening, area: Area) -> View:
+        """Few cells that hold the digit and together see every other empty cell of the house."""
+        state, peers = self.state, self.ground.peers
+        left = area.board & state.empty & ~(1 << opening.cell)
+        standing = list(cells_on(state.stood[opening.digit]))
+        chosen: list[int] = []
+        while left:
+            best = max(standing, key=lambda cell: ((peers[cell] & left).bit_count(), -cell), default=None)
+            if best is None or not peers[best] & left:
+                break
+            chosen.append(best)
+            left &= ~peers[best]
+        struck = {bool(self._by_elimination((cell, opening.digit))) for cell in cells_on(left)}
+        return View(tuple(sorted(chosen)), struck=True in struck, marked=False in struck)
+
+    def _by_elimination(self, pair: Candidate) -> Traced | None:
+        """The told elimination that took a candidate."""
+        number = self.gone.get(pair, 0)
+        return self.told[number - 1] if number and not self.told[number - 1].placed else None
+
+    def _holders(self, opening: Opening) -> View:
+        """Houses of the cell with the digits they hold, each digit named once, the fullest house first; then the digits
+        that were eliminated."""
+        homes = [self.ground.areas[i] for i in self.ground.areas_of[opening.cell]]
+        left = {digit for digit in self.ground.grid.digits if digit != opening.digit}
+        holders: list[tuple[HouseRef | None, tuple[int, ...]]] = []
+        while left:
+            area, digits = max(((area, self._held(area.board, left)) for area in homes), key=lambda pair: len(pair[1]))
+            if not digits:
+                break
+            holders.append((area.ref, digits))
+            left.difference_update(digits)
+        if others := self._held(self.ground.peers[opening.cell], left):
+            holders.append((None, others))
+            left.difference_update(others)
+        strikers: dict[Reason | None, list[int]] = {}
+        for digit in sorted(left):
+            by = self._by_elimination((opening.cell, digit))
+            strikers.setdefault(by.reason if by else None, []).append(digit)
+        return View(
+            holders=tuple(holders), strikers=tuple((reason, tuple(digits)) for reason, digits in strikers.items())
+        )
+
+    def _held(self, board: int, digits: Iterable[int]) -> tuple[int, ...]:
+        return tuple(digit for digit in sorted(digits) if self.state.stood[digit] & board)
+
+
+def _boards(ground: Ground, path: SolvePath) -> list[State]:
+    """The path's own board before each step."""
+    state, found = start(ground), []
+    for step in path.steps:
+        found.append(state.copy())
+        for cell, digit in step.placed:
+            state.place(cell, digit)
+        state.remove(step.removed)
+    return found
+
+
+def _reach(reason: Reason) -> int | None:
+    """How far a person must think ahead for a reason, where that makes a difference."""
+    match reason.claim:
+        case Refuted(_, rounds, _, _):
+            return rounds
+        case Chain(links):
+            return len(links) - 1
+    return None
