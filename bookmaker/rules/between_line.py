@@ -18,8 +18,8 @@ from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.automata import Machine, machine
 from bookmaker.rules.common.candidates import removed_by
-from bookmaker.rules.common.chain import Chain, Complaint, read_chains
-from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.chain import Chain, ChainRule, Complaint, read_chains
+from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.strokes import BODY, THIN, halo, trace
@@ -32,7 +32,7 @@ RING = 0.37
 
 
 @dataclass(frozen=True)
-class BetweenLine(Rule):
+class BetweenLine(ChainRule):
     """Chains whose first and last cells are the circles."""
 
     kind = "between-line"
@@ -43,8 +43,6 @@ between-line:
   - r1c1-r1c4 r2c5
   - r9c9-r6c9
 """
-
-    chains: tuple[Chain, ...]
 
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:

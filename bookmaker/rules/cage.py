@@ -7,10 +7,11 @@ together by sides, has at most as many cells as there are digits, and shares no 
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache, reduce
 from math import hypot
 from operator import and_, or_
+from random import Random
 from typing import Self
 
 from bookmaker.display.items import Line, Point, Rect, Stroke, Text
@@ -19,12 +20,13 @@ from bookmaker.puzzle.bits import digits_in
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common import house_sums
-from bookmaker.rules.common.area import Area, is_picture, loops, read_area, read_letters
+from bookmaker.rules.common.area import LETTERS, Area, is_picture, loops, picture, read_area, read_letters
 from bookmaker.rules.common.candidates import locked_out, removed_by
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.house_sums import Block
+from bookmaker.rules.common.parts import Form, Part, Written, runs
 from bookmaker.rules.common.strokes import THIN
 from bookmaker.rules.common.sums import different_limits, digit_sets
 from bookmaker.rules.common.wording import counted, digits_listed, symbol, the_or_each
@@ -39,6 +41,9 @@ DASH = 0.1
 
 HEIGHT = 0.19
 """Height of a total's figures in cells."""
+
+DRAWN_FROM = 5
+"""So many cages are typed as a picture rather than a list."""
 
 ASIDE = 0.28
 """Where a total begins if a ring covers its corner, in cells from the side."""
@@ -57,6 +62,8 @@ cage:
   - {cells: r5c5 r5c6, total: 11}
   - r8c8 r8c9 r9c8
 """
+    form = Form.AREA
+    figures = "number"
 
     cages: tuple[tuple[tuple[int, ...], int], ...]
 
@@ -68,6 +75,30 @@ cage:
         if sum(1 for _ in desk.errors()) > errors:
             return None
         return cls(tuple((area.cells, total) for area, total, _ in placed))
+
+    @classmethod
+    def blank(cls, grid: Grid) -> Self:
+        return cls(())
+
+    def parts(self, grid: Grid) -> tuple[Part, ...]:
+        return tuple(Part(cells, "", (total,) if total else ()) for cells, total in self.cages)
+
+    def with_parts(self, parts: Sequence[Part], grid: Grid) -> Self:
+        return replace(self, cages=tuple((tuple(sorted(part.cells)), sum(part.value)) for part in parts))
+
+    def written(self, grid: Grid) -> Written:
+        if DRAWN_FROM <= len(self.cages) <= len(LETTERS):
+            letters = dict(zip(LETTERS, sorted(self.cages), strict=False))
+            totals: dict[str, Written] = {letter: str(total) for letter, (_, total) in letters.items() if total}
+            drawn = picture({letter: cells for letter, (cells, _) in letters.items()}, grid)
+            return {"picture": drawn, "totals": totals} if totals else drawn
+        listed = ((runs(grid, cells, slanting=False), total) for cells, total in self.cages)
+        return [{"cells": cells, "total": str(total)} if total else cells for cells, total in listed]
+
+    def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
+        inside = [digits[cell] for cell in cells]
+        if len(set(inside)) == len(inside):
+            yield Part(tuple(sorted(cells)), "", (sum(inside),))
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         for cells, total in self.cages:

@@ -6,7 +6,7 @@ Manifest: `both`, `falling` (from the top left) or `rising` (from the bottom lef
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 from typing import Self
 
@@ -17,6 +17,7 @@ from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.candidates import locked_out
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.parts import Part, Written
 from bookmaker.rules.common.strokes import THIN
 from bookmaker.rules.common.wording import cells_listed, symbol
 from bookmaker.solve.problem import Constraint, Different
@@ -42,6 +43,21 @@ class Diagonals(Rule):
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
         word = read_choice(body, "diagonals", desk, ("both", "falling", "rising"))
         return None if word is None else cls(word != "rising", word != "falling")
+
+    @classmethod
+    def blank(cls, grid: Grid) -> Self:
+        return cls(False, False)
+
+    def parts(self, grid: Grid) -> tuple[Part, ...]:
+        names = ("falling",) * self.falling + ("rising",) * self.rising
+        return tuple(Part(house.cells, name) for name, house in zip(names, self.houses(grid), strict=True))
+
+    def with_parts(self, parts: Sequence[Part], grid: Grid) -> Self:
+        names = {part.name for part in parts}
+        return replace(self, falling="falling" in names, rising="rising" in names)
+
+    def written(self, grid: Grid) -> Written:
+        return "both" if self.falling and self.rising else "falling" if self.falling else "rising"
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         return (Different(house.cells) for house in self.houses(grid))

@@ -7,7 +7,7 @@ counts. The digits 1 and 2 are both, and may carry either.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Self
 
 from bookmaker.display.items import Stroke
@@ -16,16 +16,21 @@ from bookmaker.placed import Node
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.border import knock_out, read_marks
-from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.neighbours import BorderMarks, MarkKind, Pair
+from bookmaker.rules.common.parts import Form, Part
+from bookmaker.rules.common.sorts import SortedRule
 from bookmaker.rules.common.wording import one_or_many, sentence_case
 from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk
 
+_WHITE = MarkKind("the white dot", lambda a, b: abs(a - b) == 1)
+_BLACK = MarkKind("the black dot", lambda a, b: a == 2 * b or b == 2 * a)
+
 
 @dataclass(frozen=True)
-class Dots(Rule):
+class Dots(SortedRule):
     """`white` and `black` are pairs of cells that share a side, in the grid's order."""
 
     kind = "dots"
@@ -37,6 +42,9 @@ dots:
   black: [r2c7-r2c8]
   all-marked: no
 """
+    form = Form.BORDER
+    sorts = (("white", "white"), ("black", "black"))
+    options = ("all-marked",)
 
     white: tuple[Pair, ...] = ()
     black: tuple[Pair, ...] = ()
@@ -49,6 +57,16 @@ dots:
             return None
         pairs, all_marked = marks
         return cls(pairs["white"], pairs["black"], all_marked)
+
+    def asked_by(self, part: Part, grid: Grid) -> Iterator[Constraint]:
+        return replace(self.with_parts((part,), grid), all_marked=False).constraints(grid)
+
+    def asked_besides(self, grid: Grid) -> Iterator[Constraint]:
+        return self._marked().asked_where_missing(grid)
+
+    def true_sorts(self, cells: tuple[int, ...], grid: Grid, digits: Sequence[int]) -> Iterator[str]:
+        one, other = (digits[cell] for cell in cells)
+        return (name for name, kind in (("white", _WHITE), ("black", _BLACK)) if kind.keeps(one, other))
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         return self._marked().asked(grid)
@@ -113,7 +131,3 @@ dots:
 
     def _marked(self) -> BorderMarks:
         return BorderMarks("dot", ((_WHITE, self.white), (_BLACK, self.black)), self.all_marked)
-
-
-_WHITE = MarkKind("the white dot", lambda a, b: abs(a - b) == 1)
-_BLACK = MarkKind("the black dot", lambda a, b: a == 2 * b or b == 2 * a)

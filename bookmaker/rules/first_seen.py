@@ -45,6 +45,7 @@ first-seen:
   left: 5 . 28 . . . 149 . .
   bottom: . . 3 . . 67 . . .
 """
+    figures = "digits"
     room = (0.96, 0.7)
 
     @classmethod
@@ -63,6 +64,10 @@ first-seen:
     @classmethod
     def compare(cls, placed: Placed, grid: Grid, desk: Desk) -> None:
         _twice_in_a_house(placed, grid, desk)
+
+    @classmethod
+    def values_on(cls, line: Sequence[int]) -> Collection[int]:
+        return line[:SEEN]
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         """The digit is not in the other cells of its line, which says the same and takes candidates away at once.

@@ -15,16 +15,18 @@ from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.cellmarks import read_cell_marks
 from bookmaker.rules.common.comparison import bounds
-from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.neighbours import Pair
+from bookmaker.rules.common.parts import Form
+from bookmaker.rules.common.sorts import SortedRule
 from bookmaker.rules.common.wording import sentence_case, the_or_each
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.trouble import Desk
 
 
 @dataclass(frozen=True)
-class Peaks(Rule):
+class Peaks(SortedRule):
     """`greater` and `smaller` are cells."""
 
     kind = "peaks"
@@ -35,6 +37,8 @@ peaks:
   greater: r2c3 r5c5
   smaller: r8c2
 """
+    form = Form.CELL
+    sorts = (("greater", "greater"), ("smaller", "smaller"))
 
     greater: tuple[int, ...] = ()
     smaller: tuple[int, ...] = ()
@@ -55,6 +59,13 @@ peaks:
                     sound = False
                 taken.append(cell)
         return cls(*(tuple(cell for cell, _ in cells) for cells in marks.values())) if sound else None
+
+    def true_sorts(self, cells: tuple[int, ...], grid: Grid, digits: Sequence[int]) -> Iterator[str]:
+        near = [digits[other] for other in grid.orthogonal(cells[0])]
+        if digits[cells[0]] > max(near):
+            yield "greater"
+        elif digits[cells[0]] < min(near):
+            yield "smaller"
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         yield relation(self._comparisons(grid), grid.size, ((a, b) for a in grid.digits for b in grid.digits if a > b))

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from bisect import bisect_left
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 from itertools import accumulate, combinations, groupby, pairwise
 from typing import Self
@@ -18,8 +18,8 @@ from bookmaker.puzzle.bits import span_mask
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.candidates import removed_by
-from bookmaker.rules.common.chain import Chain, Complaint, read_chains, unfillable
-from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.chain import Chain, ChainRule, Complaint, read_chains, unfillable
+from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.strokes import BODY, Trace, halo, trace, tube
@@ -36,7 +36,7 @@ DASH, GAP = 0.36, 0.14
 
 
 @dataclass(frozen=True)
-class RegionSumLine(Rule):
+class RegionSumLine(ChainRule):
     """Chains, each through at least two regions."""
 
     kind = "region-sum-line"
@@ -48,7 +48,6 @@ region-sum-line:
   - r9c9-r6c9 r5c8
 """
 
-    chains: tuple[Chain, ...]
     home: str = "box"
     """What the grid's regions are called: a box, or a region where they are irregular."""
 
@@ -76,7 +75,11 @@ region-sum-line:
             return "sums-apart", text, ""
 
         chains = read_chains(body, cls.noun, grid, desk, objects=objects)
-        return None if chains is None else cls(chains, "box" if grid.box else "region")
+        return None if chains is None else replace(cls.blank(grid), chains=chains)
+
+    @classmethod
+    def blank(cls, grid: Grid) -> Self:
+        return cls((), "box" if grid.box else "region")
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         for chain in self.chains:

@@ -16,8 +16,8 @@ from bookmaker.puzzle.bits import highest, lowest, span_mask
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.candidates import removed_by, sees
-from bookmaker.rules.common.chain import Chain, Complaint, read_chains
-from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.chain import Chain, ChainRule, Complaint, read_chains
+from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.frame import Frame, Mark
 from bookmaker.rules.common.glass import thermometers
 from bookmaker.rules.common.rising import Step, slow_steps, too_high
@@ -27,7 +27,7 @@ from bookmaker.trouble import Desk
 
 
 @dataclass(frozen=True)
-class SlowThermometer(Rule):
+class SlowThermometer(ChainRule):
     """`chains` start at the bulb."""
 
     kind = "slow-thermometer"
@@ -38,8 +38,7 @@ slow-thermometer:
   - r1c1 r2c2-r5c5
   - r9c9-r6c9 r5c8
 """
-
-    chains: tuple[Chain, ...]
+    directed = True
 
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
@@ -59,6 +58,9 @@ slow-thermometer:
 
         chains = read_chains(body, cls.noun, grid, desk, objects=objects)
         return None if chains is None else cls(chains)
+
+    def leads_on(self, digits: Sequence[int]) -> bool:
+        return len(digits) < 2 or digits[-2] <= digits[-1]
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         pairs = dict.fromkeys(pair for chain in self.chains for pair in pairwise(chain))
