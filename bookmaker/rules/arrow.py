@@ -74,6 +74,7 @@ arrow:
     shafts: r8c2-r6c4
 """
     form = Form.CHAIN
+    usual_cells = (3, 4)
     directed = True
 
     arrows: tuple[Arrow, ...]

@@ -63,6 +63,7 @@ cage:
   - r8c8 r8c9 r9c8
 """
     form = Form.AREA
+    usual_cells = (2, 4)
     figures = "number"
 
     cages: tuple[tuple[tuple[int, ...], int], ...]

@@ -44,6 +44,7 @@ clone:
     - r6c5 r7c5 r7c6
 """
     form = Form.TWINS
+    usual_cells = (2, 4)
 
     groups: tuple[Group, ...]
     letters: tuple[str, ...]

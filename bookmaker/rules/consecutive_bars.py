@@ -54,6 +54,10 @@ consecutive-bars:         # every pair of neighbours with consecutive digits
     def blank(cls, grid: Grid) -> Self:
         return cls(())
 
+    @property
+    def marks_all(self) -> bool:
+        return True
+
     def parts(self, grid: Grid) -> tuple[Part, ...]:
         return tuple(map(Part, self.bars))
 

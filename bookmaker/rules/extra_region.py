@@ -41,6 +41,7 @@ extra-region:
   - r6c6-r6c8 r7c8
 """
     form = Form.AREA
+    usual_cells = (0, 0)
 
     regions: tuple[tuple[int, ...], ...]
     digits: int

@@ -155,6 +155,12 @@ def tally(problem: Problem, limit: int, budget: int | None = None) -> Tally:
     return Tally(count, complete=True)
 
 
-def solutions(problem: Problem, order: random.Random | None = None) -> Iterator[Solution]:
-    """Every solution, lazily. With a `random.Random` the branches are tried in a shuffled order, for makers."""
-    return iter(_Search(problem, order=order))
+def solutions(problem: Problem, order: random.Random | None = None, budget: int | None = None) -> Iterator[Solution]:
+    """Every solution, lazily. With a `random.Random` the branches are tried in a shuffled order, for makers.
+
+    With a budget, those that so many guesses find.
+    """
+    try:
+        yield from _Search(problem, budget, order)
+    except _OutOfBudget:
+        return

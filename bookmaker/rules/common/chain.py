@@ -33,6 +33,7 @@ class ChainRule(Rule):
     """A kind whose marks are chains."""
 
     form = Form.CHAIN
+    usual_cells = (3, 6)
     from_the_middle: ClassVar[bool] = False
     """Does it compare cells at one distance from a chain's middle, so that true ones are found from there outwards?"""
 

@@ -72,6 +72,8 @@ class Rule(ABC):
     """Does it matter from which end the cells of a mark are told?"""
     figures: ClassVar[Figures] = ""
     """What a part's value is, if it is written at the mark: one number, or digits."""
+    usual_cells: ClassVar[tuple[int, int]] = (1, 1)
+    """How many cells a mark has, from and to, where whoever draws it may choose; 0 stands for the size of the grid."""
     options: ClassVar[tuple[str, ...]] = ()
     """Names in the manifest of what holds for all its marks; “all-marked” is the field `all_marked`."""
 
@@ -134,6 +136,11 @@ class Rule(ABC):
     def keeps(self, part: Part, grid: Grid, digits: Sequence[int]) -> bool:
         """Does a filled grid keep one mark?"""
         return self.with_parts((part,), grid).holds(grid, digits)
+
+    @property
+    def marks_all(self) -> bool:
+        """Does every place that could have one of its marks have it, so that a missing mark speaks, too?"""
+        return False
 
     def asked_besides(self, grid: Grid) -> Iterator[Constraint]:
         """The constraints that no single mark brings: of places without a mark, or of the whole grid."""

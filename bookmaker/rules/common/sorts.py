@@ -28,6 +28,10 @@ class SortedRule(Rule):
     def true_sorts(self, cells: tuple[int, ...], grid: Grid, digits: Sequence[int]) -> Iterator[str]:
         """The names of the marks that would be true at this place of a filled grid."""
 
+    @property
+    def marks_all(self) -> bool:
+        return bool(getattr(self, "all_marked", False))
+
     def parts(self, grid: Grid) -> tuple[Part, ...]:
         alone = self.form is Form.CELL
         return tuple(Part((place,) if alone else place, name) for name, at in self.sorts for place in getattr(self, at))

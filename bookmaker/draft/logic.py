@@ -1,0 +1,73 @@
+"""How far a person's logic goes without some techniques: the ladder run for its end alone, with no effort counted.
+
+In: a state, and the ladder without what is refused. Out: the state when nothing more is found. Givens may be added
+there, and the run goes on from where it was; so a drafted puzzle is led to its end with the givens it needs.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Container, Sequence
+from dataclasses import dataclass
+
+from bookmaker.grade.singles import openings
+from bookmaker.grade.state import State, ground_of, start
+from bookmaker.grade.technique import Finding, Technique, ladder
+from bookmaker.puzzle.position import Candidate
+from bookmaker.rules.common.contract import RuledPuzzle
+
+Rungs = Sequence[Sequence[Technique]]
+
+
+def rungs_without(refused: Container[str]) -> Rungs:
+    """The ladder without the techniques of these names."""
+    left = (tuple(technique for technique in rung if technique.name not in refused) for rung in ladder())
+    return tuple(rung for rung in left if rung)
+
+
+@dataclass(slots=True)
+class Run:
+    """A puzzle on its way by logic; `state` is where it stands."""
+
+    state: State
+    rungs: Rungs
+
+    @classmethod
+    def of(cls, puzzle: RuledPuzzle, rungs: Rungs) -> Run:
+        """A run from the start."""
+        return cls(start(ground_of(puzzle)), rungs)
+
+    def copy(self) -> Run:
+        """The same, to try something on."""
+        return Run(self.state.copy(), self.rungs)
+
+    def place(self, given: Candidate) -> None:
+        """Add a given."""
+        if self.state.empty >> given[0] & 1:
+            self.state.place(*given)
+
+    def singles(self) -> None:
+        """Place all singles until there are none."""
+        while found := openings(self.state):
+            for opening in found:
+                self.state.place(opening.cell, opening.digit)
+
+    def go_on(self) -> bool:
+        """Go on until nothing is found; is the grid full?"""
+        while True:
+            self.singles()
+            if not self.state.empty:
+                return True
+            found = self._lowest()
+            if not found:
+                return False
+            for finding in found:
+                self.state.remove(finding.removed)
+
+    def _lowest(self) -> list[Finding]:
+        """What the lowest rung that finds anything finds: of its findings those that reach least far."""
+        for rung in self.rungs:
+            found = [finding for technique in rung for finding in technique.find(self.state)]
+            if found:
+                least = min(finding.reach for finding in found)
+                return [finding for finding in found if finding.reach == least]
+        return []
