@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from functools import lru_cache
-from itertools import islice
+from itertools import count, islice
 from random import Random
 
 from bookmaker.changes.arrangement import Arrangement, same_mark
@@ -21,6 +21,7 @@ from bookmaker.rules.common.contract import Rule
 from bookmaker.rules.common.parts import Form, Part, node_of
 from bookmaker.solve.verdict import Solution
 from bookmaker.trouble import Desk, Place
+from bookmaker.wishes.model import Amount, RuleWish
 
 TRIES = 80
 """Attempts at a mark before fewer have to do, for each mark that is wanted."""
@@ -29,10 +30,10 @@ USUAL_MARKS = {
     Form.CHAIN: (4, 6),
     Form.AREA: (4, 8),
     Form.TWINS: (2, 3),
-    Form.BORDER: (6, 14),
+    Form.BORDER: (4, 14),
     Form.CORNER: (4, 8),
-    Form.CELL: (6, 12),
-    Form.EDGE: (6, 10),
+    Form.CELL: (4, 12),
+    Form.EDGE: (4, 10),
     Form.WHOLE: (0, 0),
 }
 """How many marks, from and to, where nothing is said."""
@@ -41,16 +42,6 @@ _SHARING = (Form.BORDER, Form.CORNER, Form.EDGE)
 """Marks that may share cells with others."""
 
 Cells = tuple[int, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class Amount:
-    """How many marks, and of how many cells each: from and to."""
-
-    least: int
-    most: int
-    shortest: int
-    longest: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,17 +74,46 @@ def is_sound(rule: Rule, grid: Grid) -> bool:
     return type(rule).read(node_of(rule.written(grid), Place("drawn")), grid, Desk()) is not None
 
 
-def lay(rule: Rule, ground: Ground, amount: Amount, rng: Random, taken: set[int] | None = None) -> Rule | None:
-    """The rule with marks; shapes avoid the cells `taken`, to which theirs are added. None if there is no room."""
-    taken = set() if taken is None else taken
+def lay(
+    rule: Rule, ground: Ground, amount: Amount, rng: Random, taken: set[int] | None = None, least: int | None = None
+) -> Rule | None:
+    """The rule with marks; shapes avoid the cells `taken`, to which theirs are added. None if there is no room for
+    `least` of them, or for as many as the amount says at least."""
     if rule.form is Form.WHOLE:
         return rule
     if rule.marks_all:
         return _all_there_are(rule, ground, rng)
+    return _laid(rule, ground, amount, rng, set() if taken is None else taken, None, least)
+
+
+def lay_shapes(wanted: RuleWish, ground: Ground, rng: Random, taken: set[int]) -> Rule | None:
+    """The same with shapes that are given, moved and turned."""
+    assert wanted.amount is not None
+    seeds = (_moved(rng.choice(wanted.shapes), ground.grid, rng) for _ in count())
+    return _laid(wanted.rule, ground, wanted.amount, rng, taken, seeds, None)
+
+
+def lay_at(rule: Rule, ground: Ground, places: Sequence[Cells], rng: Random) -> Rule | None:
+    """The rule with a mark at each of these places, read off the solution; None where one has none that is true."""
+    assert ground.solution is not None
+    found = [list(rule.read_off(cells, ground.grid, ground.solution, rng)) for cells in places]
+    made = rule.with_parts([rng.choice(true) for true in found if true], ground.grid)
+    return made if all(found) and is_sound(made, ground.grid) else None
+
+
+def _laid(
+    rule: Rule,
+    ground: Ground,
+    amount: Amount,
+    rng: Random,
+    taken: set[int],
+    seeds: Iterator[Cells] | None,
+    least: int | None,
+) -> Rule | None:
     parts: list[Part] = []
     places: set[object] = set()
     wanted = rng.randint(amount.least, amount.most)
-    for cells in islice(_seeds(rule, ground, amount, rng, taken), TRIES * wanted):
+    for cells in islice(seeds or _seeds(rule, ground, amount, rng, taken), TRIES * wanted):
         if len(parts) >= wanted:
             break
         orbit = _orbit(rule, ground, cells, rng) if cells else []
@@ -109,7 +129,21 @@ def lay(rule: Rule, ground: Ground, amount: Amount, rng: Random, taken: set[int]
             parts = more
             places |= here
             taken.update(covered if rule.form not in _SHARING else ())
-    return rule.with_parts(parts, ground.grid) if parts and len(parts) >= amount.least else None
+    enough = len(parts) >= (amount.least if least is None else least)
+    return rule.with_parts(parts, ground.grid) if parts and enough else None
+
+
+def _moved(shape: Cells, grid: Grid, rng: Random) -> Cells:
+    """A shape turned or mirrored, and moved to a place by chance."""
+    at = [(grid.row(cell), grid.column(cell)) for cell in shape]
+    if rng.random() < 0.5:
+        at = [(column, row) for row, column in at]
+    down, across = rng.choice((1, -1)), rng.choice((1, -1))
+    at = [(down * row, across * column) for row, column in at]
+    rows, columns = [row for row, _ in at], [column for _, column in at]
+    room = grid.size - (max(rows) - min(rows)), grid.size - (max(columns) - min(columns))
+    top, left = rng.randrange(room[0]) - min(rows), rng.randrange(room[1]) - min(columns)
+    return tuple(grid.cell(row + top, column + left) for row, column in at)
 
 
 def _all_there_are(rule: Rule, ground: Ground, rng: Random) -> Rule | None:
@@ -152,7 +186,9 @@ def _lettered(rule: Rule, parts: Sequence[Part]) -> list[Part]:
 def _seeds(rule: Rule, ground: Ground, amount: Amount, rng: Random, taken: set[int]) -> Iterator[Cells]:
     """Cells for marks, in random order; endless where there are more than can be listed."""
     if places := rule.places(ground.grid):
-        yield from rng.sample(places, len(places))
+        several = rule.usual_cells != (1, 1)
+        fitting = [cells for cells in places if not several or amount.shortest <= len(cells) <= amount.longest]
+        yield from rng.sample(fitting, len(fitting))
         return
     copies = list(_copies(ground, amount, rng)) if rule.form is Form.TWINS and ground.solution is not None else None
     if copies is not None:

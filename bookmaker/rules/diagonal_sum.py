@@ -71,6 +71,7 @@ diagonal-sum:
     form = Form.EDGE
     directed = True
     figures = "number"
+    usual_cells = (2, 4)
 
     diagonals: tuple[Diagonal, ...]
 
