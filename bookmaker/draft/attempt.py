@@ -85,23 +85,19 @@ class _Attempt:
         begun = begin(wish, rng)
         self.sketch: Sketch = begun.sketch
         self.rungs: Rungs | None = None
-        if wish.singles_only:
-            self.rungs = ()
-        elif wish.refused:
-            self.rungs = rungs_without(wish.refused)
+        if wish.refused or wish.singles_only:
+            self.rungs = rungs_without(wish.refused, wish.singles_only)
         self.marks, self.room, self.first = self._choice(begun.counts)
 
     def _choice(self, counts: Counts) -> tuple[int, int, int]:
         """The marks, the cells where givens may stand, and givens to begin with."""
         sketch, wish, rng = self.sketch, self.wish, self.rng
-        if wish.pattern:
-            raise Missed("pattern")
+        if not sketch.unique(sketch.offered):
+            raise Missed("pattern" if wish.pattern else "several")
         if wish.idle_marks or not wish.rules:
             marks = sketch.everything & ~sketch.cells
-            board = sketch.thinned(sketch.everything, sketch.shuffled(sketch.given_orbits, rng))
-            if not sketch.unique(board):
-                raise Missed("several")
-            return marks, sketch.cells, board & sketch.cells
+            board = sketch.thinned(sketch.offered, sketch.shuffled(sketch.given_orbits, rng))
+            return marks, sketch.open, board & sketch.cells
         choice = chosen(sketch, counts, rng)
         if choice is None:
             raise Missed("idle")

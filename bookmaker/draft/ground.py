@@ -13,6 +13,7 @@ from random import Random
 from bookmaker.changes.arrangement import arrangement
 from bookmaker.draft.laying import Ground, drawn_first, lay, lay_at, lay_shapes
 from bookmaker.draft.needs import Counts
+from bookmaker.draft.patterned import fitted
 from bookmaker.draft.sketch import Sketch
 from bookmaker.puzzle.bits import board_of
 from bookmaker.puzzle.grid import Grid
@@ -68,7 +69,9 @@ def begin(wish: Wish, rng: Random) -> Begun:
         if wanted.amount and not wanted.places and rules[number].form is not Form.WHOLE and not rules[number].marks_all
     }
     sketch = Sketch(grid, rules, solution, arranged)
-    sketch.kept = sketch.closed(kept)
+    sketch.kept = sketch.closed(kept) | board_of(wish.pattern)
+    if wish.pattern:
+        sketch.open = sketch.kept
     return Begun(sketch, counts)
 
 
@@ -121,7 +124,9 @@ def _solution(wish: Wish, rules: list[Rule], demands: Sequence[Constraint], rng:
     problem = replace(problem, constraints=(*problem.constraints, *demands, *_facing(wish)))
     for _ in range(RESTARTS):
         for solution in solutions(problem, rng, GUESSES):
-            return solution
+            # Marks that are read off the solution help too; how much is seen when they are chosen.
+            leads = wish.pattern and len(rules) == len(wish.rules)
+            return fitted(problem, wish.pattern, solution, rng) if leads else solution
     raise Missed("no grid")
 
 

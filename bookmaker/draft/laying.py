@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from functools import lru_cache
-from itertools import count, islice
+from itertools import count, islice, pairwise
 from random import Random
 
 from bookmaker.changes.arrangement import Arrangement, same_mark
@@ -25,18 +25,6 @@ from bookmaker.wishes.model import Amount, RuleWish
 
 TRIES = 80
 """Attempts at a mark before fewer have to do, for each mark that is wanted."""
-
-USUAL_MARKS = {
-    Form.CHAIN: (4, 6),
-    Form.AREA: (4, 8),
-    Form.TWINS: (2, 3),
-    Form.BORDER: (4, 14),
-    Form.CORNER: (4, 8),
-    Form.CELL: (4, 12),
-    Form.EDGE: (4, 10),
-    Form.WHOLE: (0, 0),
-}
-"""How many marks, from and to, where nothing is said."""
 
 _SHARING = (Form.BORDER, Form.CORNER, Form.EDGE)
 """Marks that may share cells with others."""
@@ -56,12 +44,6 @@ class Ground:
     arranged: Arrangement
     solution: Solution | None = None
     reversing: bool = False
-
-
-def usual_amount(rule: Rule, grid: Grid) -> Amount:
-    """What is drawn where a wish does not say how many."""
-    shortest, longest = (count or grid.size for count in rule.usual_cells)
-    return Amount(*USUAL_MARKS[rule.form], shortest, longest)
 
 
 def drawn_first(rule: Rule) -> bool:
@@ -119,7 +101,7 @@ def _laid(
         orbit = _orbit(rule, ground, cells, rng) if cells else []
         here = {frozenset(part.cells) for part in orbit}
         covered = [cell for part in orbit for cell in part.cells]
-        free = len(here) == len(orbit) and here.isdisjoint(places)
+        free = len(here) == len(orbit) and here.isdisjoint(places) and not _cross([*parts, *orbit], rule)
         if rule.form not in _SHARING:
             free = free and len(set(covered)) == len(covered) and taken.isdisjoint(covered)
         if not orbit or not free or len(parts) + len(orbit) > amount.most:
@@ -131,6 +113,14 @@ def _laid(
             taken.update(covered if rule.form not in _SHARING else ())
     enough = len(parts) >= (amount.least if least is None else least)
     return rule.with_parts(parts, ground.grid) if parts and enough else None
+
+
+def _cross(parts: Sequence[Part], rule: Rule) -> bool:
+    """Do chains cross between cells, at a corner where one goes from the upper left and one from the upper right?"""
+    chains = [part.cells for part in parts] if rule.form is Form.CHAIN else []
+    steps = {(min(step), max(step)) for chain in chains for step in pairwise(chain)}
+    # A step to the lower right crosses that to the lower left from the cell beside its start.
+    return any(other - one > 1 and (one + 1, other - 1) in steps for one, other in steps)
 
 
 def _moved(shape: Cells, grid: Grid, rng: Random) -> Cells:
@@ -227,8 +217,17 @@ def _chain(rule: Rule, ground: Ground, rng: Random, size: int, taken: set[int]) 
                 longer.append(grown)
         if not longer:
             return ()
-        chain = rng.choice(longer)
+        chain = rng.choice([grown for grown in longer if _is_tidy(grown, grid)] or longer)
     return tuple(chain)
+
+
+def _is_tidy(chain: Sequence[int], grid: Grid) -> bool:
+    """Does a chain keep clear of itself, so that no cell lies beside an earlier one but the last?"""
+    return all(
+        chain[later] not in grid.orthogonal(chain[earlier])
+        for later in range(2, len(chain))
+        for earlier in range(later - 1)
+    )
 
 
 def _steps(grid: Grid, ends: Sequence[int], slanting: bool) -> list[Cells]:

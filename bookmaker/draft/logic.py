@@ -12,15 +12,19 @@ from dataclasses import dataclass
 from bookmaker.grade.singles import openings
 from bookmaker.grade.state import State, ground_of, start
 from bookmaker.grade.technique import Finding, Technique, ladder
+from bookmaker.grade.techniques.rule_deduction import RuleDeduction
 from bookmaker.puzzle.position import Candidate
 from bookmaker.rules.common.contract import RuledPuzzle
 
 Rungs = Sequence[Sequence[Technique]]
 
 
-def rungs_without(refused: Container[str]) -> Rungs:
-    """The ladder without the techniques of these names."""
-    left = (tuple(technique for technique in rung if technique.name not in refused) for rung in ladder())
+def rungs_without(refused: Container[str], only_marks: bool = False) -> Rungs:
+    """The ladder without the techniques of these names; with `only_marks`, nothing but what the marks say."""
+    left = (
+        tuple(t for t in rung if t.name not in refused and (isinstance(t, RuleDeduction) or not only_marks))
+        for rung in ladder()
+    )
     return tuple(rung for rung in left if rung)
 
 

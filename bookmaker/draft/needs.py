@@ -27,16 +27,15 @@ CHOICES = 4
 
 def chosen(sketch: Sketch, counts: Counts, rng: Random) -> int | None:
     """A choice in which every mark matters, in numbers as wanted; None where that fails."""
-    fewest = sketch.thinned(sketch.everything, sketch.shuffled(sketch.given_orbits, rng)) & sketch.cells
-    more = [orbit for orbit in sketch.shuffled(sketch.given_orbits, rng) if not orbit & fewest]
+    fewest = sketch.thinned(sketch.offered, sketch.shuffled(sketch.given_orbits, rng)) & sketch.cells
+    more = [orbit for orbit in sketch.shuffled(sketch.given_orbits, rng) if not orbit & (fewest | ~sketch.open)]
     optional = [orbit for orbit in sketch.mark_orbits if all(mark.rule in counts for _, mark in sketch.numbered(orbit))]
     low, high = 0, len(more)
     for _ in range(ATTEMPTS if optional else 1):
         # The fewer givens there are, the more marks are needed.
         at = rng.randint(low, max(low, (low + high) // 2)) if optional else 0
-        board = sketch.thinned(
-            fewest | sum(more[:at]) | sketch.everything & ~sketch.cells, sketch.shuffled(optional, rng)
-        )
+        board = fewest | sum(more[:at]) | sketch.offered & ~sketch.cells
+        board = sketch.thinned(board, sketch.shuffled(optional, rng))
         board = sketch.thinned(board, sketch.shuffled(sketch.given_orbits, rng))
         too_few, too_many = _astray(sketch, board, counts)
         if too_few and at == 0:
@@ -87,7 +86,7 @@ def _completed(sketch: Sketch, board: int, rng: Random) -> int:
         if sketch.unique(board):
             break
         board |= orbit if any(orbit & broken for broken in sketch.left_by(board)) else 0
-    return board if sketch.unique(board) else board | sketch.cells
+    return board if sketch.unique(board) else board | sketch.open
 
 
 def room_for_givens(sketch: Sketch, board: int, rng: Random) -> int:
@@ -99,8 +98,8 @@ def room_for_givens(sketch: Sketch, board: int, rng: Random) -> int:
             boards = [sketch.closed(broken) for broken in sketch.left_by(board & ~(1 << bit))]
             near = min(rng.sample(boards, min(len(boards), 4)), key=lambda cells: (cells & ~shut).bit_count())
             shut |= _nearer(sketch, board, bit, near, shut, rng)
-        if sketch.unique(board | sketch.cells & ~shut):
-            return sketch.cells & ~shut
+        if sketch.unique(board | sketch.open & ~shut):
+            return sketch.open & ~shut
     return board & sketch.cells
 
 
@@ -111,7 +110,7 @@ def _nearer(sketch: Sketch, board: int, bit: int, differing: int, shut: int, rng
     while size > 2:
         size = (size + 1) // 2
         for more in _pieces(sketch, differing & ~shut, size, rng):
-            given = board | sketch.cells & ~differing | more
+            given = board | sketch.open & ~differing | more
             if sketch.leaves_others(given & ~(1 << bit)):
                 found = (sketch.closed(broken) for broken in sketch.left_by(given & ~(1 << bit)))
                 differing = min(found, key=int.bit_count)

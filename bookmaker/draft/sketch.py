@@ -35,11 +35,9 @@ class Mark:
 
 
 class Sketch:
-    """Rules with all their marks, true on a solution; `kept` is the board of what must stay."""
+    """Rules with all their marks, true on a solution."""
 
-    def __init__(
-        self, grid: Grid, rules: Sequence[Rule], solution: Solution, arranged: Arrangement, kept: int = 0
-    ) -> None:
+    def __init__(self, grid: Grid, rules: Sequence[Rule], solution: Solution, arranged: Arrangement) -> None:
         self.grid, self.rules, self.solution, self.arranged = grid, tuple(rules), solution, arranged
         self.marks = tuple(self._take_apart())
         cells = len(grid.cells)
@@ -48,9 +46,17 @@ class Sketch:
         self.everything = (1 << cells + len(self.marks)) - 1
         self.given_orbits = tuple(board_of(orbit) for orbit in arranged.orbits)
         self.mark_orbits = tuple(self._mark_orbits())
-        self.kept = kept
+        self.open = self.cells
+        """The givens that there may be."""
+        self.kept = 0
+        """The givens that there must be."""
         self._met: list[int] = []
         self._houses = tuple(Different(house.cells) for house in grid.houses)
+
+    @property
+    def offered(self) -> int:
+        """All givens that there may be, and all marks."""
+        return self.open | self.everything & ~self.cells
 
     def puzzle(self, board: int) -> RuledPuzzle:
         """The puzzle of a choice."""

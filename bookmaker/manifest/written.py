@@ -22,13 +22,14 @@ WIDTH = 100
 """Characters of a line, where it can be broken."""
 
 
-def puzzle_lines(puzzle: RuledPuzzle, texts: Mapping[str, str]) -> list[str]:
+def puzzle_lines(puzzle: RuledPuzzle, texts: Mapping[str, Written]) -> list[str]:
     """An item of a manifest's list of puzzles; `texts` are its id, title and so on, by name; empty ones are left out.
 
     Raises ValueError where a text cannot be typed into a manifest.
     """
     fields: dict[str, Written] = {name: text for name, text in texts.items() if text}
-    lines = _entries(fields | _grid(puzzle.grid), 2)
+    lines = [f"  tags: {_flow(fields.pop('tags'))}"] if "tags" in fields else []
+    lines = _entries(fields, 2) + lines + _entries(_grid(puzzle.grid), 2)
     lines += _entry("givens", givens_picture(puzzle.grid, puzzle.givens), 2)
     if puzzle.rules:
         lines.append("  rules:")

@@ -15,6 +15,7 @@ from bookmaker.grade.bands import CUTS, family_of
 from bookmaker.grade.mirror import mirrors
 from bookmaker.grade.model import Grade, SolvePath
 from bookmaker.grade.narrow import narrow_points
+from bookmaker.grade.singles import NAMES
 from bookmaker.manifest.model import BAND_NAMES
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.verdict import Solution
@@ -64,7 +65,7 @@ def difficulty_of(effort: float, family: str) -> float:
 
 
 def _amiss(wish: Wish, puzzle: RuledPuzzle, solution: Solution, grade: Grade) -> Iterator[Amiss]:
-    yield from _too_hard(wish, grade)
+    yield from _too_hard(wish, puzzle, grade)
     yield from _hardness(wish, puzzle, grade)
     met = Counter(step.technique for step in grade.path.steps)
     for technique, times in wish.want.items():
@@ -85,14 +86,15 @@ def _amiss(wish: Wish, puzzle: RuledPuzzle, solution: Solution, grade: Grade) ->
         yield Amiss("mirrored", "not mirrored", 1.0)
 
 
-def _too_hard(wish: Wish, grade: Grade) -> Iterator[Amiss]:
+def _too_hard(wish: Wish, puzzle: RuledPuzzle, grade: Grade) -> Iterator[Amiss]:
     """What must not come in the path, however hard the puzzle may be."""
     path = grade.path
     met = Counter(step.technique for step in path.steps)
     if not path.reached:
         yield Amiss("logic", "logic does not reach the end", 3.0, 1)
-    if wish.singles_only and not grade.singles_only:
-        yield Amiss("singles", "more than singles", float(sum(bool(step.removed) for step in path.steps)), 1)
+    more = sum(met.values()) - sum(met[name] for name in (*NAMES.values(), *(rule.noun for rule in puzzle.rules)))
+    if wish.singles_only and more:
+        yield Amiss("singles", "more than singles", float(more), 1)
     for technique in sorted(wish.refused):
         if met[technique]:
             yield Amiss("refused", f"{technique} {_times(met[technique])}", float(met[technique]), 1)

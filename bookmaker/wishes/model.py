@@ -47,7 +47,8 @@ class Wish:
 
     `pattern` are the cells of the givens, if they are fixed; `fixed` are digits that must be given, 0 elsewhere;
     `difficulty` is on the scale on which a band is the number before the point. `want` are techniques with how often
-    they should come; `refused` techniques must not come. Bottlenecks are counted and stand in a part of the path.
+    they should come; `refused` techniques must not come; with `singles_only`, nothing but singles and what marks say by
+    themselves. Bottlenecks are counted and stand in a part of the path.
     `texts` are the puzzle's lines in the manifest by name, in which “{number}” counts the puzzles.
     """
 
@@ -69,6 +70,7 @@ class Wish:
     mirrored: bool = False
     idle_marks: bool = False
     texts: Mapping[str, str] = field(default_factory=dict)
+    tags: tuple[str, ...] = ()
     seed: int = 1
     place: Place = field(default=Place("wish"))
 

@@ -1,0 +1,107 @@
+"""`bookmaker draft`: new puzzles from a wish."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from pathlib import Path
+from time import monotonic
+
+import click
+
+from bookmaker.cli.group import main
+from bookmaker.cli.paths import NEW_FILE
+from bookmaker.draft.run import Found, Progress, take_up
+from bookmaker.draft.telling import found_line, missed_lines, progress_line
+from bookmaker.manifest import load
+from bookmaker.proof.crew import crew_on, processes
+from bookmaker.rules.common.contract import RuledPuzzle
+from bookmaker.rules.common.wording import counted
+from bookmaker.wishes.reading import load_wishes
+
+_TIME = re.compile(r"(\d+)(s|m|h)")
+_SECONDS = {"s": 1, "m": 60, "h": 3600}
+
+
+@main.command("draft")
+@click.argument("wish", required=False, type=click.Path(exists=True, dir_okay=False, path_type=Path))
+@click.option("--out", "file", required=True, type=NEW_FILE, metavar="FILE.yaml")
+@click.option(
+    "--for",
+    "limits",
+    multiple=True,
+    metavar="10m|BRIEF",
+    help="Stop after 30s, 10m or 2h; or draft what a brief found lacking.",
+)
+@click.option(
+    "--against",
+    "others",
+    multiple=True,
+    type=click.Path(exists=True, path_type=Path),
+    metavar="BOOK",
+    help="Refuse what looks like a puzzle of this book.",
+)
+@click.option("--workers", type=click.IntRange(1, 64), default=1, show_default=True, metavar="N")
+@click.option("--on", "address", metavar="tcp://…", help="Use the workers of a Dask scheduler (extra “cluster”).")
+@click.pass_context
+def draft_command(
+    ctx: click.Context,
+    wish: Path | None,
+    file: Path,
+    limits: tuple[str, ...],
+    others: tuple[Path, ...],
+    workers: int,
+    address: str | None,
+) -> None:
+    """Draft puzzles as the file WISH describes them.
+
+    Each is proven to have one solution and graded, and is written to FILE.yaml as soon as it is found: a list of
+    puzzles that a book can include. A run that was stopped goes on from there when the same command is typed again.
+    Ends with exit code 1 if a wish is not met, and says what stood in the way and what would widen it.
+    """
+    seconds, briefs = _limits(limits)
+    sources = (*briefs, *([wish] if wish else []))
+    if not sources:
+        raise click.UsageError("name a file with a wish, or a brief with --for")
+    wishes = tuple(made for path in sources for made in load_wishes(path))
+    run = take_up(file, wishes, [puzzle for book in others for puzzle in _puzzles(book)], _puzzles)
+    with crew_on(address) if address else processes(workers) as crew:
+        alone = workers == 1 and not address
+        _watch(run.go_on(crew, 0 if alone else 2 * workers + 2, monotonic() + seconds if seconds else None))
+    click.echo(f"{file}: {counted(sum(progress.found for progress in run.progress), 'puzzle')}")
+    short = [progress for progress in run.progress if not progress.met]
+    for progress in short:
+        for line in missed_lines(progress):
+            click.echo(line, err=True)
+    if short:
+        ctx.exit(1)
+
+
+def _limits(texts: tuple[str, ...]) -> tuple[int, list[Path]]:
+    """What stands after --for: seconds (0 for no limit), and files."""
+    seconds, files = 0, []
+    for text in texts:
+        if time := _TIME.fullmatch(text):
+            seconds = int(time[1]) * _SECONDS[time[2]]
+        elif Path(text).is_file():
+            files.append(Path(text))
+        else:
+            said = f"“{text}” is neither a time, such as 30s, 10m or 2h, nor a file with a brief"
+            raise click.BadParameter(said, param_hint="--for")
+    return seconds, files
+
+
+def _puzzles(path: Path) -> list[RuledPuzzle]:
+    return [entry.puzzle for entry in load(path).entries]
+
+
+def _watch(events: Iterator[Found | Progress]) -> None:
+    """Say each puzzle, and between them, more and more rarely, how far it has come."""
+    said, pause = monotonic(), 1.0
+    for event in events:
+        if isinstance(event, Found):
+            click.echo(found_line(event))
+            said, pause = monotonic(), 1.0
+        elif monotonic() - said > pause:
+            said, pause = monotonic(), min(2 * pause, 60.0)
+            click.echo(progress_line(event), err=True)

@@ -1,0 +1,90 @@
+"""How a run is told: what was found, and why a wish was not met and what would widen it.
+
+In: puzzles found, and the progress of a wish. Out: lines of text, what stood in the way most often first.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator
+
+from bookmaker.draft.attempt import Drafted, Missing
+from bookmaker.draft.run import Found, Progress, counted
+from bookmaker.grade.bands import family_of
+from bookmaker.manifest.model import BAND_NAMES
+from bookmaker.wishes.judge import difficulty_of
+from bookmaker.wishes.model import Wish
+from bookmaker.wishes.reading import NUMBER
+
+REASONS = {
+    "no room": ("the marks found no room", "ask for fewer or smaller ones, or say “arrangement: none”"),
+    "no grid": ("no filled grid keeps the marks", "ask for fewer or shorter ones"),
+    "idle": ("some mark would be idle", "ask for fewer, or say “arrangement: none” or “idle-marks: yes”"),
+    "several": ("there was more than one solution", "ask for more givens or marks"),
+    "pattern": ("the pattern’s givens left several solutions", "give it more cells, or the puzzle more marks"),
+    "look-alike": ("it looks like a puzzle that is there already", "another “seed” leads elsewhere"),
+    "logic": ("logic does not reach the end", "ask for fewer marks or more givens"),
+    "refused": ("what is refused was needed", "refuse less, ask for fewer marks, or say “idle-marks: yes”"),
+    "singles": ("singles do not reach the end", "take “singles-only” out, or ask for fewer marks"),
+    "wanted": ("what is wanted came another number of times", "give a span, such as “1 to 3”"),
+    "givens": ("it took another number of givens", "widen “givens”"),
+    "openings": ("it had another number of openings", "widen “openings”"),
+    "bottlenecks": ("it had another number of bottlenecks", "widen “bottlenecks”, or take “where” out"),
+    "mirrored": ("its marks do not mirror each other", "take “mirrored” out: not every kind can"),
+    "band": ("it came out in another band", ""),
+    "difficulty": ("its difficulty was another", "widen “difficulty”"),
+}
+"""For each thing that may stand in the way: how it is told, and what to do about it."""
+
+MOST_REASONS = 3
+
+
+def found_line(found: Found) -> str:
+    """A puzzle that was found, in a line."""
+    puzzle, grade = found.drafted.puzzle, found.drafted.grade
+    hardest = grade.path.hardest
+    hardness = difficulty_of(grade.effort, family_of(puzzle))
+    said = [
+        BAND_NAMES[grade.band - 1],
+        f"difficulty {hardness:.1f}",
+        counted(puzzle.given_count, "given"),
+        *(f"hardest step: {hardest.technique}" for _ in [0] if hardest),
+    ]
+    return f"{found.id}: {', '.join(said)}"
+
+
+def progress_line(progress: Progress) -> str:
+    """How far a wish has come."""
+    return (
+        f"{_named(progress.wish)}{progress.found} of {progress.wish.puzzles}, {counted(progress.attempts, 'attempt')}"
+    )
+
+
+def missed_lines(progress: Progress) -> Iterator[str]:
+    """Why a wish is not met yet, the reasons met most often."""
+    wish, missed = progress.wish, progress.missed
+    puzzles, attempts = counted(wish.puzzles, "puzzle"), counted(progress.attempts, "attempt")
+    yield f"{wish.place}: {progress.found} of {puzzles} after {attempts}"
+    reasons = Counter(reason for result in missed for reason in _reasons(result))
+    for (what, found), times in reasons.most_common(MOST_REASONS):
+        said, hint = REASONS[what]
+        if what == "band":
+            said, hint = f"{said}, {found}", f"widen the span: “band: {_widened(wish, found)}”"
+        yield f"    {times} of {counted(len(missed), 'attempt')}: {said}; {hint}"
+
+
+def _named(wish: Wish) -> str:
+    name = wish.texts.get("id") or wish.texts.get("title", "")
+    return f"{name.replace(NUMBER, '…')}: " if name else ""
+
+
+def _reasons(result: Drafted | Missing) -> list[tuple[str, str]]:
+    if isinstance(result, Missing):
+        return [(result.why, "")]
+    return [(one.what, one.found if one.what == "band" else "") for one in result.amiss] or [("look-alike", "")]
+
+
+def _widened(wish: Wish, found: str) -> str:
+    low, high = wish.bands.whole
+    at = BAND_NAMES.index(found) + 1
+    return f"{BAND_NAMES[min(low, at) - 1]} to {BAND_NAMES[max(high, at) - 1]}"
