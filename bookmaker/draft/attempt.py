@@ -27,8 +27,8 @@ from bookmaker.wishes.model import Wish
 THINNINGS = 3
 """Ways to take givens away that are gone on with."""
 
-CHANGES = 8
-"""Further changes to the best of them."""
+CHANGES, PARTICULAR = 8, 40
+"""Further changes to the best of them; and where the path itself is to have something particular."""
 
 EASING = 6
 """Gradings, at most, to find how many givens must be added to make a puzzle easy enough."""
@@ -113,7 +113,9 @@ class _Attempt:
             if not best.amiss:
                 return self._drafted(best)
         assert best is not None
-        for _ in range(CHANGES):
+        wish = self.wish
+        particular = wish.want or wish.bottlenecks or wish.openings or wish.givens
+        for _ in range(PARTICULAR if particular else CHANGES):
             best = self._nearer(best, self._changed(best.board & sketch.cells))
             if not best.amiss:
                 break
@@ -126,7 +128,7 @@ class _Attempt:
                 raise Missed("refused")
             return best
         state = self._eased(self._state(givens))
-        return state if best is None or state.off < best.off else best
+        return state if best is None or state.off <= best.off else best
 
     def _state(self, givens: int) -> _State:
         board = givens | self.marks
@@ -217,7 +219,7 @@ class _Attempt:
                 left |= orbit
         if not sketch.unique(left | self.marks):
             return None
-        return self._led(left)
+        return self._led(self._thinned(left) if self.wish.givens else left)
 
     def _drafted(self, state: _State) -> Drafted:
         puzzle = self.sketch.puzzle(state.board)

@@ -6,7 +6,7 @@ there, and the run goes on from where it was; so a drafted puzzle is led to its 
 
 from __future__ import annotations
 
-from collections.abc import Container, Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass
 
 from bookmaker.grade.singles import openings
@@ -16,16 +16,27 @@ from bookmaker.grade.techniques.rule_deduction import RuleDeduction
 from bookmaker.puzzle.position import Candidate
 from bookmaker.rules.common.contract import RuledPuzzle
 
-Rungs = Sequence[Sequence[Technique]]
+
+@dataclass(frozen=True, slots=True)
+class Rungs:
+    """A ladder, and the names of findings that are left alone all the same."""
+
+    techniques: Sequence[Sequence[Technique]]
+    refused: frozenset[str]
 
 
-def rungs_without(refused: Container[str], only_marks: bool = False) -> Rungs:
+def rungs_without(refused: Collection[str], only_marks: bool = False) -> Rungs:
     """The ladder without the techniques of these names; with `only_marks`, nothing but what the marks say."""
     left = (
-        tuple(t for t in rung if t.name not in refused and (isinstance(t, RuleDeduction) or not only_marks))
+        tuple(
+            technique
+            for technique in rung
+            if any(name not in refused for name in technique.names)
+            and (isinstance(technique, RuleDeduction) or not only_marks)
+        )
         for rung in ladder()
     )
-    return tuple(rung for rung in left if rung)
+    return Rungs(tuple(rung for rung in left if rung), frozenset(refused))
 
 
 @dataclass(slots=True)
@@ -69,8 +80,9 @@ class Run:
 
     def _lowest(self) -> list[Finding]:
         """What the lowest rung that finds anything finds: of its findings those that reach least far."""
-        for rung in self.rungs:
-            found = [finding for technique in rung for finding in technique.find(self.state)]
+        for rung in self.rungs.techniques:
+            everything = (finding for technique in rung for finding in technique.find(self.state))
+            found = [finding for finding in everything if finding.technique not in self.rungs.refused]
             if found:
                 least = min(finding.reach for finding in found)
                 return [finding for finding in found if finding.reach == least]

@@ -43,6 +43,11 @@ class Technique(ABC):
     name: ClassVar[str]
     rung: ClassVar[int]
 
+    @property
+    def names(self) -> tuple[str, ...]:
+        """What its findings are called, where that differs by their size."""
+        return (self.name,)
+
     @abstractmethod
     def find(self, state: State) -> Iterator[Finding]:
         """All instances in a state; each is sound, and each strikes at least one candidate that still stands."""

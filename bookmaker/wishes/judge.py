@@ -16,6 +16,7 @@ from bookmaker.grade.mirror import mirrors
 from bookmaker.grade.model import Grade, SolvePath
 from bookmaker.grade.narrow import narrow_points
 from bookmaker.grade.singles import NAMES
+from bookmaker.grade.technique import ladder
 from bookmaker.manifest.model import BAND_NAMES
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.verdict import Solution
@@ -68,9 +69,12 @@ def _amiss(wish: Wish, puzzle: RuledPuzzle, solution: Solution, grade: Grade) ->
     yield from _too_hard(wish, puzzle, grade)
     yield from _hardness(wish, puzzle, grade)
     met = Counter(step.technique for step in grade.path.steps)
-    for technique, times in wish.want.items():
-        if met[technique] not in times:
-            yield Amiss("wanted", f"{technique} {_times(met[technique])}", times.distance(met[technique]))
+    for names, times in wish.want.items():
+        came = sum(met[name] for name in names)
+        if came not in times:
+            # A path that climbs as high up the ladder is nearer to it than one that does not.
+            short = max(_rung(names) - max((step.rung for step in grade.path.steps), default=0), 0)
+            yield Amiss("wanted", f"{names[0]} {_times(came)}", times.distance(came) + short / 10, -1 if short else 0)
     if wish.givens and puzzle.given_count not in wish.givens:
         yield Amiss("givens", f"{puzzle.given_count} givens", wish.givens.distance(puzzle.given_count))
     if wish.openings and _openings(grade.path) not in wish.openings:
@@ -109,6 +113,11 @@ def _hardness(wish: Wish, puzzle: RuledPuzzle, grade: Grade) -> Iterator[Amiss]:
     if wish.difficulty and round(hardness, 1) not in wish.difficulty:
         way = 1 if hardness > wish.difficulty.most else -1
         yield Amiss("difficulty", f"difficulty {hardness:.1f}", wish.difficulty.distance(hardness), way)
+
+
+def _rung(names: tuple[str, ...]) -> int:
+    """Where on the ladder a technique stands; 0 for singles and marks."""
+    return max((t.rung for rung in ladder() for t in rung if set(t.names) & set(names)), default=0)
 
 
 def _times(count: int) -> str:

@@ -46,9 +46,9 @@ class Wish:
     """What puzzles should be. Everything has a value that asks for nothing.
 
     `pattern` are the cells of the givens, if they are fixed; `fixed` are digits that must be given, 0 elsewhere;
-    `difficulty` is on the scale on which a band is the number before the point. `want` are techniques with how often
-    they should come; `refused` techniques must not come; with `singles_only`, nothing but singles and what marks say by
-    themselves. Bottlenecks are counted and stand in a part of the path.
+    `difficulty` is on the scale on which a band is the number before the point. `want` are techniques, each by its
+    names in a path, with how often they should come; `refused` ones must not come; with `singles_only`, nothing comes
+    but singles and what marks say by themselves. Bottlenecks are counted and stand in a part of the path.
     `texts` are the puzzle's lines in the manifest by name, in which “{number}” counts the puzzles.
     """
 
@@ -61,7 +61,7 @@ class Wish:
     givens: Span | None = None
     bands: Span = ANY_BAND
     difficulty: Span | None = None
-    want: Mapping[str, Span] = field(default_factory=dict)
+    want: Mapping[tuple[str, ...], Span] = field(default_factory=dict)
     refused: frozenset[str] = frozenset()
     singles_only: bool = False
     bottlenecks: Span | None = None

@@ -12,6 +12,7 @@ from typing import cast, get_args
 from bookmaker.changes.arrangement import ARRANGEMENTS
 from bookmaker.grade.singles import NAMES
 from bookmaker.grade.technique import ladder
+from bookmaker.grade.techniques.rule_deduction import RuleDeduction
 from bookmaker.manifest.givens import check_clashes, read_givens
 from bookmaker.manifest.gridfields import read_grid
 from bookmaker.manifest.textfile import read_file
@@ -138,7 +139,7 @@ def _check(wish: Wish, fields: Mapping[str, Node], desk: Desk) -> None:
     if wish.puzzles > 1 and "id" in fields and NUMBER not in wish.texts.get("id", ""):
         hint = f"put {NUMBER} where it counts them, such as tide-{NUMBER}"
         desk.error(fields["id"].place, "same-id", f"{wish.puzzles} puzzles can't have one id", hint)
-    overlap = sorted(set(wish.want) & wish.refused)
+    overlap = sorted(name for names in wish.want for name in names if wish.refused.issuperset(names))
     if overlap:
         desk.error(fields["refuse"].place, "wish-clash", f"“{overlap[0]}” is both wanted and refused", "keep one")
 
@@ -201,40 +202,42 @@ def _bottlenecks(fields: Mapping[str, Node], desk: Desk) -> tuple[Span | None, W
     return _span(inner, "how-many", Span(0, 9), desk) or Span(1, 9), cast(Where, where or "")
 
 
-def _known(rules: tuple[RuleWish, ...]) -> tuple[str, ...]:
-    """The techniques that a path can have."""
-    names = [technique.name for rung in ladder() for technique in rung]
-    return tuple(dict.fromkeys([*NAMES.values(), *names, *(wanted.rule.noun for wanted in rules)]))
+def _known(rules: tuple[RuleWish, ...]) -> dict[str, tuple[str, ...]]:
+    """What can be wanted or refused, each with the names that its steps have in a path."""
+    techniques = [technique for rung in ladder() for technique in rung if not isinstance(technique, RuleDeduction)]
+    groups = {technique.name: technique.names for technique in techniques}
+    alone = [*NAMES.values(), *(name for names in groups.values() for name in names)]
+    return groups | {name: (name,) for name in (*alone, *(wanted.rule.noun for wanted in rules))}
 
 
-def _wanted(fields: Mapping[str, Node], rules: tuple[RuleWish, ...], desk: Desk) -> dict[str, Span]:
+def _wanted(fields: Mapping[str, Node], rules: tuple[RuleWish, ...], desk: Desk) -> dict[tuple[str, ...], Span]:
     node = fields.get("want")
     if node is None:
         return {}
     if not isinstance(node, Table):
-        names = _techniques(node, "“want”", rules, desk)
-        return dict.fromkeys(names, Span(1, 999))
-    wanted = {}
+        return dict.fromkeys(_techniques(node, "“want”", rules, desk), Span(1, 999))
+    wanted: dict[tuple[str, ...], Span] = {}
     for word, value in node.entries:
         span = read_span(value, f"“{word.value}”", desk, Span(0, 999))
-        for name in _techniques(word, "“want”", rules, desk):
-            if span is not None:
-                wanted[name] = span
+        if span is not None:
+            wanted |= dict.fromkeys(_techniques(word, "“want”", rules, desk), span)
     return wanted
 
 
 def _refused(fields: Mapping[str, Node], rules: tuple[RuleWish, ...], desk: Desk) -> frozenset[str]:
-    return frozenset(_techniques(fields["refuse"], "“refuse”", rules, desk)) if "refuse" in fields else frozenset()
+    groups = _techniques(fields["refuse"], "“refuse”", rules, desk) if "refuse" in fields else []
+    return frozenset(name for names in groups for name in names)
 
 
-def _techniques(node: Node, what: str, rules: tuple[RuleWish, ...], desk: Desk) -> list[str]:
+def _techniques(node: Node, what: str, rules: tuple[RuleWish, ...], desk: Desk) -> list[tuple[str, ...]]:
+    """The names in a path of each technique that is named."""
     known = _known(rules)
     found = []
     for item in read_items(node, what, desk):
         if not isinstance(item, Word):
             desk.error(item.place, "not-text", f"{what} should be names of techniques", ", ".join(known))
             continue
-        same = [name for name in known if name.lower() == item.value.lower()]
+        same = [names for name, names in known.items() if name.lower() == item.value.lower()]
         if same:
             found.append(same[0])
         else:

@@ -20,6 +20,10 @@ class FinnedFish(Technique):
     rung = 9
     fins = 3
 
+    @property
+    def names(self) -> tuple[str, ...]:
+        return tuple(f"finned {name}" for name in NAMES.values())
+
     def find(self, state: State) -> Iterator[Finding]:
         ground = state.ground
         for digit in ground.grid.digits:

@@ -22,6 +22,10 @@ class Fish(Technique):
     name = "fish"
     rung = 8
 
+    @property
+    def names(self) -> tuple[str, ...]:
+        return tuple(NAMES.values())
+
     def find(self, state: State) -> Iterator[Finding]:
         ground = state.ground
         for digit in ground.grid.digits:
