@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 from pathlib import Path
 from time import monotonic
@@ -11,6 +10,7 @@ import click
 
 from bookmaker.cli.group import main
 from bookmaker.cli.paths import NEW_FILE
+from bookmaker.cli.times import seconds_in
 from bookmaker.draft.run import Found, Progress, take_up
 from bookmaker.draft.telling import found_line, missed_lines, progress_line
 from bookmaker.manifest import load
@@ -18,9 +18,6 @@ from bookmaker.proof.crew import crew_on, processes
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.common.wording import counted
 from bookmaker.wishes.reading import load_wishes
-
-_TIME = re.compile(r"(\d+)(s|m|h)")
-_SECONDS = {"s": 1, "m": 60, "h": 3600}
 
 
 @main.command("draft")
@@ -81,8 +78,8 @@ def _limits(texts: tuple[str, ...]) -> tuple[int, list[Path]]:
     """What stands after --for: seconds (0 for no limit), and files."""
     seconds, files = 0, []
     for text in texts:
-        if time := _TIME.fullmatch(text):
-            seconds = int(time[1]) * _SECONDS[time[2]]
+        if time := seconds_in(text):
+            seconds = time
         elif Path(text).is_file():
             files.append(Path(text))
         else:

@@ -51,7 +51,7 @@ def read_entry(node: Node, permission: str, chapter: int, ids: dict[str, Place],
     shown = read_date(fields["shown"], "shown", desk) if "shown" in fields else None
     own_permission = read_line(fields, "permission", desk)
     note, link = read_note(fields, "note", desk), read_link(fields, desk)
-    puzzle = _puzzle(fields, node, desk)
+    puzzle = read_puzzle(fields, node, desk)
     if name is None or puzzle is None or any(not trouble.warning for trouble in desk.found[before:]):
         return None
     place = fields["id"].place
@@ -97,7 +97,9 @@ def _claimed_id(node: Node, ids: dict[str, Place], desk: Desk) -> str | None:
     return None
 
 
-def _puzzle(fields: Mapping[str, Node], node: Table, desk: Desk) -> RuledPuzzle | None:
+def read_puzzle(fields: Mapping[str, Node], node: Table, desk: Desk) -> RuledPuzzle | None:
+    """The puzzle itself from its fields; None where there is nothing to make one of. What clashes is reported, but the
+    puzzle returned, so that it can be looked into."""
     grid = read_grid(fields, node.place, desk)
     if grid is None:
         return None

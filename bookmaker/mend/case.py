@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass, field
 from itertools import islice
+from random import Random
 
 from bookmaker.changes.elements import Element, elements_of, kept_by, problem_with
 from bookmaker.grade.contradiction import BUDGET
@@ -45,12 +46,12 @@ class Case:
             grid = self.puzzle.grid
             self.met[solution] = frozenset(e for e in self.elements if not kept_by(e, grid, solution))
 
-    def meet_some(self, left: Iterable[Element], most: int) -> int:
-        """Meet up to so many grids that keep some statements; how many were found."""
-        found = list(islice(solutions(problem_with(left, self.puzzle.grid), budget=most * GUESSES), most))
+    def solutions_of(self, left: Iterable[Element], most: int = 1, order: Random | None = None) -> list[Solution]:
+        """Up to so many grids that keep some statements, of which each is remembered."""
+        found = list(islice(solutions(problem_with(left, self.puzzle.grid), order, most * GUESSES), most))
         for solution in found:
             self.meet(solution)
-        return len(found)
+        return found
 
     def may_be_unique(self, gone: Elements, new: Elements) -> bool:
         """Is it still open whether the puzzle with some statements for others has one solution?"""

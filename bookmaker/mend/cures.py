@@ -84,7 +84,7 @@ def search(
     if isinstance(verdict, NoSolution):
         _find_cores(case, until)
     else:
-        case.meet_some(case.elements, SEEN)
+        case.solutions_of(case.elements, SEEN)
     slips = _likeliest(puzzle, case, verdict)
     cures: list[tuple[Slip, Solution, float]] = []
     for number, (slip, likely) in enumerate(slips):
@@ -134,7 +134,7 @@ def _find_cores(case: Case, until: float) -> None:
         if monotonic() > until or any(element not in core for core in case.cores):
             continue
         rest = case.elements - {element}
-        if not case.meet_some(rest, SEEN) and case.clash(rest):
+        if not case.solutions_of(rest, SEEN) and case.clash(rest):
             case.core_of(rng.sample(sorted(rest, key=repr), len(rest)))
 
 
