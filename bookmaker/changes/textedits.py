@@ -13,13 +13,15 @@ from difflib import SequenceMatcher
 from bookmaker.changes.typed import BEARABLE, Typed, indent_of, lists_of
 from bookmaker.manifest.givens import read_givens
 from bookmaker.manifest.puzzlefields import read_puzzle
-from bookmaker.manifest.written import puzzle_lines, rule_lines, scalar
+from bookmaker.manifest.written import entry_lines, puzzle_lines, rule_lines, scalar
 from bookmaker.manifest.yamlfile import parse_yaml
 from bookmaker.placed import Node, Sequence, Table, Word
+from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.puzzle import digits_text
 from bookmaker.puzzle.textgrid import drawn_in
+from bookmaker.rules.common.area import LETTERS, is_picture, read_letters
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
-from bookmaker.rules.common.parts import Written
+from bookmaker.rules.common.parts import Form, Part, Written
 from bookmaker.trouble import Desk, Place
 
 
@@ -39,6 +41,16 @@ def changed_lines(typed: Typed, text: str) -> Iterator[tuple[int, str, str]]:
         if what != "equal":
             for at in range(max(b - a, d - c)):
                 yield a + at + 1, old[a + at] if a + at < b else "", new[c + at] if c + at < d else ""
+
+
+def edit_lines(typed: Typed, text: str) -> Iterator[str]:
+    """The lines that differ, to read and to paste: each old one with its place, and the new one below it."""
+    for line, old, new in changed_lines(typed, text):
+        yield f"   {typed.file}:{line}"
+        if old:
+            yield f"     - {old.strip()}"
+        if new:
+            yield f"     + {new.strip()}"
 
 
 def own_text(typed: Typed, text: str) -> str:
@@ -150,11 +162,54 @@ def _small_edits(typed: Typed, meant: RuledPuzzle) -> list[Edit] | None:
     for old, new, entry in gone:
         if old is None or new is None or entry is None:
             return None
-        found = _leaf_edits(typed.text, entry[1], old.written(grid), new.written(grid))
+        found = _drawn_edits(typed.text, entry[1], old, new, grid)
+        if found is None:
+            found = _leaf_edits(typed.text, entry[1], old.written(grid), new.written(grid))
         if found is None:
             return None
         edits += found
     return edits
+
+
+def _drawn_edits(text: str, body: Node, old: Rule, new: Rule, grid: Grid) -> list[Edit] | None:
+    """The signs that change in areas drawn as a picture, and their totals; None where they are not drawn."""
+    drawn = body.get("picture") if isinstance(body, Table) else body
+    if old.form is not Form.AREA or not isinstance(drawn, Word) or not is_picture(drawn, grid):
+        return None
+    areas = read_letters(drawn, "", grid, Desk())
+    if areas is None:
+        return None
+    left, before = {area.letter: set(area.cells) for area in areas}, dict.fromkeys(grid.cells, ".")
+    before |= {cell: letter for letter, cells in left.items() for cell in cells}
+    called: dict[str, Part] = {}
+    # An area that stays keeps its letter; one that changed takes that of the one which most of its cells were in.
+    for part in sorted(new.parts(grid), key=lambda part: set(part.cells) not in left.values()):
+        near = max(left, key=lambda letter: len(left[letter] & set(part.cells)), default="")
+        if not near or not left[near] & set(part.cells):
+            near = next(letter for letter in LETTERS if letter not in called and letter not in before.values())
+        left.pop(near, None)
+        called[near] = part
+    after = dict.fromkeys(grid.cells, ".") | {cell: letter for letter, part in called.items() for cell in part.cells}
+    offset, lines = _offsets(text), drawn.value.splitlines()
+    signs = [found for line in range(len(lines)) for found in drawn_in(lines[line], line)]
+    places = [offset(drawn.at(line, column)) for _, line, column in signs]
+    edits = [(at, at + 1, after[cell]) for cell, at in enumerate(places) if before[cell] != after[cell]]
+    totals: dict[str, Written] = {letter: str(*part.value) for letter, part in sorted(called.items()) if part.value}
+    return edits + _totals_edits(text, body, totals)
+
+
+def _totals_edits(text: str, body: Node, totals: dict[str, Written]) -> list[Edit]:
+    """The line of totals under a picture, where a letter comes or goes; else the figures that change in it."""
+    entries = body.entries if isinstance(body, Table) else ()
+    word, typed = next(((word, node) for word, node in entries if word.value == "totals"), (None, None))
+    if not isinstance(typed, Table) or word is None:
+        return []
+    old: dict[str, Written] = {key.value: node.value for key, node in typed.entries if isinstance(node, Word)}
+    if set(old) == set(totals):
+        return _leaf_edits(text, typed, old, {key: totals[key] for key in old}) or []
+    lines, offset = text.split("\n"), _offsets(text)
+    start, end = offset(Place("", word.place.line, 1)), offset(Place("", _entry_end(lines, word) + 1, 1))
+    return [(start, end, "".join(f"{line}\n" for line in entry_lines("totals", totals, word.place.column - 1)))]
 
 
 def _leaf_edits(text: str, node: Node, old: Written, new: Written) -> list[Edit] | None:
@@ -164,8 +219,6 @@ def _leaf_edits(text: str, node: Node, old: Written, new: Written) -> list[Edit]
     match node, old, new:
         case Word(), [str(_)], [str(only)]:
             return _word_edit(text, node, only)
-        case Word(), str(before), str(after) if "\n" in before:
-            return _picture_edits(text, node, before, after)
         case Word(), str(_), str(one):
             return _word_edit(text, node, one)
         case Sequence(values=values), str(before), str(after) if len(before.split()) == len(values):
@@ -174,13 +227,6 @@ def _leaf_edits(text: str, node: Node, old: Written, new: Written) -> list[Edit]
             return _list_edits(text, values, before, after)
         case Table(entries=entries), dict(before), dict(after) if list(before) == list(after):
             typed = {word.value: value for word, value in entries}
-            drawn, picture = typed.get("picture"), before.get("picture")
-            totals = typed.get("totals")
-            if isinstance(drawn, Word) and isinstance(picture, str) and isinstance(totals, Table):
-                # Letters are told in the order in which they are met, whatever they are.
-                called = {drawn_letter: ours for ours, drawn_letter in _letters(picture, drawn.value)}
-                named = tuple((Word(word.place, called.get(word.value, "")), value) for word, value in totals.entries)
-                typed["totals"] = Table(totals.place, named)
             edits: list[Edit] = []
             for name in before:
                 found = _leaf_edits(text, typed[name], before[name], after[name]) if name in typed else None
@@ -217,28 +263,6 @@ def _list_edits(text: str, nodes: tuple[Node, ...], old: list[Written], new: lis
         end = text.find("\n", start) + 1 or len(text)
         return [(end, end, f"{text[start:at]}{scalar(new[-1])}\n")]
     return None
-
-
-def _letters(ours: str, drawn: str) -> list[tuple[str, str]]:
-    """The letters of a picture as we write it, each with that at the same place of one that was drawn."""
-    signs = "".join(
-        sign for line in range(len(drawn.splitlines())) for sign, _, _ in drawn_in(drawn.splitlines()[line])
-    )
-    pairs = dict.fromkeys(pair for pair in zip("".join(ours.split()), signs, strict=False) if pair[0] != ".")
-    return list(pairs)
-
-
-def _picture_edits(text: str, drawn: Word, old: str, new: str) -> list[Edit] | None:
-    """The signs of a picture that change; its letters are its own."""
-    called = dict(_letters(old, drawn.value)) | {".": "."}
-    lines = drawn.value.splitlines()
-    signs = [found for line in range(len(lines)) for found in drawn_in(lines[line], line)]
-    before, after = "".join(old.split()), "".join(new.split())
-    if not len(signs) == len(before) == len(after) or not set(after) <= called.keys():
-        return None
-    offset = _offsets(text)
-    places = [offset(drawn.at(line, column)) for _, line, column in signs]
-    return [(at, at + 1, called[b]) for at, a, b in zip(places, before, after, strict=True) if a != b]
 
 
 def _word_edit(text: str, word: Word, new: str) -> list[Edit] | None:

@@ -8,10 +8,16 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator
 
+from bookmaker.changes.textedits import changed_text, edit_lines
+from bookmaker.changes.typed import Typed
 from bookmaker.draft.attempt import Drafted, Missing
 from bookmaker.draft.run import Found, Progress, counted
+from bookmaker.draft.tuning import Tuned, Tuning
 from bookmaker.grade.bands import family_of
+from bookmaker.grade.model import Grade
+from bookmaker.grade.narrow import narrow_points
 from bookmaker.manifest.model import BAND_NAMES
+from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.wishes.judge import difficulty_of
 from bookmaker.wishes.model import Wish
 from bookmaker.wishes.reading import NUMBER
@@ -41,16 +47,7 @@ MOST_REASONS = 3
 
 def found_line(found: Found) -> str:
     """A puzzle that was found, in a line."""
-    puzzle, grade = found.drafted.puzzle, found.drafted.grade
-    hardest = grade.path.hardest
-    hardness = difficulty_of(grade.effort, family_of(puzzle))
-    said = [
-        BAND_NAMES[grade.band - 1],
-        f"difficulty {hardness:.1f}",
-        counted(puzzle.given_count, "given"),
-        *(f"hardest step: {hardest.technique}" for _ in [0] if hardest),
-    ]
-    return f"{found.id}: {', '.join(said)}"
+    return f"{found.id}: {graded(found.drafted.puzzle, found.drafted.grade)}"
 
 
 def progress_line(progress: Progress) -> str:
@@ -71,6 +68,39 @@ def missed_lines(progress: Progress) -> Iterator[str]:
         if what == "band":
             said, hint = f"{said}, {found}", f"widen the span: “band: {_widened(wish, found)}”"
         yield f"    {times} of {counted(len(missed), 'attempt')}: {said}; {hint}"
+
+
+def tuned_lines(at: int, tuned: Tuned, typed: Typed) -> Iterator[str]:
+    """A change, with the lines of the file that it changes and what comes of it."""
+    changes = "one change" if tuned.changes == 1 else "two changes"
+    points = narrow_points(tuned.grade.path, len(tuned.puzzle.grid.cells))
+    narrow = f"; bottlenecks: {'; '.join(point.words for point in points)}" if points else ""
+    yield f"{at}. {changes}: {graded(tuned.puzzle, tuned.grade)}{narrow}"
+    yield from edit_lines(typed, changed_text(typed, tuned.puzzle))
+
+
+def tuning_lines(tuning: Tuning, found: int) -> Iterator[str]:
+    """What was tried, and what was not."""
+    kept = f", the arrangement kept ({tuning.arranged.name})" if tuning.arranged.name != "none" else ""
+    if not found and not tuning.untried:
+        yield f"None of {tuning.tried:,} changes of one or two givens or marks reaches the wish{kept}."
+    elif not found:
+        yield f"None of the {tuning.tried:,} changes tried reaches the wish{kept}."
+    if tuning.untried:
+        yield f"No time was left for {tuning.untried:,} more. More time: --for 10m"
+
+
+def graded(puzzle: RuledPuzzle, grade: Grade) -> str:
+    """“Ramble, difficulty 2.5, 24 givens, hardest step: X-wing”."""
+    hardest = grade.path.hardest
+    said = [
+        BAND_NAMES[grade.band - 1],
+        f"difficulty {difficulty_of(grade.effort, family_of(puzzle)):.1f}",
+        counted(puzzle.given_count, "given"),
+    ]
+    if hardest:
+        said.append(f"hardest step: {hardest.technique}")
+    return ", ".join(said) + ("" if grade.path.reached else ", beyond the ladder")
 
 
 def _named(wish: Wish) -> str:

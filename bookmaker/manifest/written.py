@@ -30,7 +30,7 @@ def puzzle_lines(puzzle: RuledPuzzle, texts: Mapping[str, Written]) -> list[str]
     fields: dict[str, Written] = {name: text for name, text in texts.items() if text}
     lines = [f"  tags: {_flow(fields.pop('tags'))}"] if "tags" in fields else []
     lines = _entries(fields, 2) + lines + _entries(_grid(puzzle.grid), 2)
-    lines += _entry("givens", givens_picture(puzzle.grid, puzzle.givens), 2)
+    lines += entry_lines("givens", givens_picture(puzzle.grid, puzzle.givens), 2)
     if puzzle.rules:
         lines.append("  rules:")
         lines += [line for rule in puzzle.rules for line in rule_lines(rule, puzzle.grid, 4)]
@@ -39,7 +39,7 @@ def puzzle_lines(puzzle: RuledPuzzle, texts: Mapping[str, Written]) -> list[str]
 
 def rule_lines(rule: Rule, grid: Grid, indent: int = 0) -> list[str]:
     """The entry of a rule under “rules:”."""
-    return _entry(rule.kind, rule.written(grid), indent)
+    return entry_lines(rule.kind, rule.written(grid), indent)
 
 
 def givens_picture(grid: Grid, digits: Sequence[int]) -> str:
@@ -66,10 +66,10 @@ def _grid(grid: Grid) -> dict[str, Written]:
 
 
 def _entries(fields: Mapping[str, Written], indent: int) -> list[str]:
-    return [line for name, value in fields.items() for line in _entry(name, value, indent)]
+    return [line for name, value in fields.items() for line in entry_lines(name, value, indent)]
 
 
-def _entry(name: str, value: Written, indent: int) -> list[str]:
+def entry_lines(name: str, value: Written, indent: int) -> list[str]:
     """“name: value”, in as many lines as it takes."""
     begin = f"{' ' * indent}{name}:"
     match value:

@@ -10,7 +10,7 @@ from collections.abc import Mapping
 from functools import lru_cache
 from math import log
 
-from bookmaker.changes.arrangement import ARRANGEMENTS, Arrangement, arrangement, same_mark
+from bookmaker.changes.arrangement import ARRANGEMENTS, Arrangement, arrangement
 from bookmaker.grade.model import Grade
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.common.parts import Form
@@ -30,7 +30,7 @@ OFTEN: Mapping[str, float] = {
     "step": 0.06,
     "cell": 0.05,
     "sort": 0.04,
-    "kind": 0.03,
+    "kind": 0.02,
     "extra mark": 0.02,
     "left-out mark": 0.06,
 }
@@ -74,12 +74,11 @@ def _astray(puzzle: RuledPuzzle, arranged: Arrangement) -> float:
         min(len(given.intersection(orbit)), len(orbit) - len(given.intersection(orbit)))
         for orbit in {tuple(sorted(orbit)) for orbit in orbits}
     )
-    marks, missing = 0, 0
+    missing = 0
     for rule in puzzle.rules:
         if rule.form is Form.WHOLE or rule.marks_all:
             continue
         parts = rule.parts(puzzle.grid)
-        there = {same_mark(part, rule) for part in parts}
-        marks += len(parts)
-        missing += sum(any(same_mark(image, rule) not in there for image in arranged.images_of(p, rule)) for p in parts)
+        there = {frozenset(part.cells) for part in parts}  # from whichever end they are told
+        missing += sum(any(frozenset(image.cells) not in there for image in arranged.images_of(p, rule)) for p in parts)
     return min(astray, UNARRANGED) + min(missing, UNARRANGED)

@@ -10,7 +10,7 @@ from collections.abc import Iterator, Sequence
 
 from bookmaker.changes.elements import Element, Given, elements_of, named
 from bookmaker.changes.slips import SLIPS
-from bookmaker.changes.textedits import changed_lines, changed_text
+from bookmaker.changes.textedits import changed_text, edit_lines
 from bookmaker.changes.typed import Typed
 from bookmaker.grade.bands import family_of
 from bookmaker.grade.model import Grade
@@ -49,12 +49,7 @@ def cure_lines(at: int, cure: Cure, typed: Typed) -> Iterator[str]:
     """A cure with the lines of the file that it changes."""
     yield f"{at}. {SLIPS[cure.slip.sort]}: {_said(typed.puzzle, cure.puzzle)}"
     yield f"   {_graded(cure.puzzle, cure.grade)}"
-    for line, old, new in changed_lines(typed, changed_text(typed, cure.puzzle)):
-        yield f"   {typed.file}:{line}"
-        if old:
-            yield f"     - {old.strip()}"
-        if new:
-            yield f"     + {new.strip()}"
+    yield from edit_lines(typed, changed_text(typed, cure.puzzle))
 
 
 def search_lines(found: Search) -> Iterator[str]:
@@ -114,6 +109,9 @@ def _said(old: RuledPuzzle, new: RuledPuzzle) -> str:
     gone, come = [e for e in before if e not in after], [e for e in after if e not in before]
     if all(isinstance(element, Given) for element in (*gone, *come)) and len(gone) + len(come) > 4:
         return f"{number(len(gone))} givens elsewhere"
+    kinds = [dict.fromkeys(e.rule.kind for e in some if not isinstance(e, Given)) for some in (gone, come)]
+    if len(gone) > 2 and kinds[0] and kinds[1] and kinds[0] != kinds[1]:
+        return f"“{listed(kinds[1])}” in place of “{listed(kinds[0])}”"
     said = _names(gone, new.grid), _names(come, new.grid)
     if not said[0] or not said[1]:
         return f"{said[1] or said[0]} {'added' if said[1] else 'taken away'}"

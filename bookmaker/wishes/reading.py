@@ -5,7 +5,7 @@ In: a file with `wish:`, or with a list under `wishes:`. Out: the wishes in thei
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import cast, get_args
 
@@ -21,6 +21,7 @@ from bookmaker.manifest.yamlfile import parse_yaml
 from bookmaker.placed import Node, Table, Word, read_choice, read_fields, read_items, read_switch, read_whole
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.textgrid import read_picture
+from bookmaker.rules.common.contract import Rule
 from bookmaker.trouble import Desk, Place, nearest, quoted
 from bookmaker.wishes.bands import read_bands
 from bookmaker.wishes.lacks import read_lacks, wishes_for
@@ -69,6 +70,23 @@ def load_wishes(path: Path) -> tuple[Wish, ...]:
     wishes = wishes_in(tree, desk) if tree is not None else ()
     desk.raise_errors()
     return wishes
+
+
+def read_goal(
+    band: str, difficulty: str, refused: Sequence[str], rules: Sequence[Rule], place: Place, desk: Desk
+) -> Wish:
+    """A wish for a puzzle that is there already, from words such as a command's options; empty ones ask for nothing."""
+    span = read_span(Word(place, difficulty), "the difficulty", desk, Span(1, 7), whole=False) if difficulty else None
+    groups = [
+        names
+        for word in refused
+        for names in _techniques(Word(place, word), "what is refused", tuple(map(RuleWish, rules)), desk)
+    ]
+    return Wish(
+        bands=read_bands(Word(place, band), desk) if band else ANY_BAND,
+        difficulty=span,
+        refused=frozenset(name for names in groups for name in names),
+    )
 
 
 def wishes_in(tree: Node, desk: Desk) -> tuple[Wish, ...]:

@@ -50,21 +50,25 @@ class Part:
 
 
 def runs(grid: Grid, cells: Sequence[int], slanting: bool = True) -> str:
-    """Cells in order as people type them, straight stretches shortened: “r1c1-r1c4 r2c5”. Without `slanting`, only
-    stretches along rows and columns are."""
-    stretches: list[list[int]] = []
-    for cell in cells:
-        last = stretches[-1] if stretches else []
-        if last and _goes_on(grid, last, cell, slanting):
-            last.append(cell)
-        else:
-            stretches.append([cell])
-    return " ".join(grid.name(s[0]) if len(s) == 1 else f"{grid.name(s[0])}-{grid.name(s[-1])}" for s in stretches)
+    """Cells in order as people type them, straight stretches shortened: “r1c1-r1c4 r2c5”. Slanting stretches are only
+    where they are longer than two cells, and not at all without `slanting`."""
+    told, at = [], 0
+    while at < len(cells):
+        after = at + 1
+        while after < len(cells) and _goes_on(grid, cells[at:after], cells[after]):
+            after += 1
+        level = after - at > 1 and cells[at + 1] in grid.orthogonal(cells[at])
+        if after - at > 1 and not level and (not slanting or after - at == 2):
+            after = at + 1
+        first, last = grid.name(cells[at]), grid.name(cells[after - 1])
+        told.append(first if after - at == 1 else f"{first}-{last}")
+        at = after
+    return " ".join(told)
 
 
-def _goes_on(grid: Grid, stretch: Sequence[int], cell: int, slanting: bool) -> bool:
+def _goes_on(grid: Grid, stretch: Sequence[int], cell: int) -> bool:
     """Does a cell continue a straight stretch?"""
-    if not grid.touching(stretch[-1], cell) or (not slanting and cell not in grid.orthogonal(stretch[-1])):
+    if not grid.touching(stretch[-1], cell):
         return False
     steps = {(grid.row(b) - grid.row(a), grid.column(b) - grid.column(a)) for a, b in pairwise((*stretch[-2:], cell))}
     return len(steps) == 1
