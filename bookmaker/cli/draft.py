@@ -8,15 +8,25 @@ from time import monotonic
 
 import click
 
+from bookmaker.changes.typed import find_typed
 from bookmaker.cli.group import main
 from bookmaker.cli.paths import NEW_FILE
 from bookmaker.cli.times import seconds_in
+from bookmaker.draft.forced import FINDERS
+from bookmaker.draft.forcing import dresses, grown
 from bookmaker.draft.run import Found, Progress, take_up
-from bookmaker.draft.telling import found_line, missed_lines, progress_line
+from bookmaker.draft.telling import dress_lines, found_line, missed_lines, progress_line
+from bookmaker.files import write_whole
 from bookmaker.manifest import load
+from bookmaker.manifest.written import puzzle_lines
 from bookmaker.proof.crew import crew_on, processes
+from bookmaker.rules import problem_of
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.common.wording import counted
+from bookmaker.solve import prove
+from bookmaker.solve.verdict import Unique
+from bookmaker.trouble import BookTroubles, Trouble
+from bookmaker.wishes.model import Wish
 from bookmaker.wishes.reading import load_wishes
 
 
@@ -38,6 +48,14 @@ from bookmaker.wishes.reading import load_wishes
     metavar="BOOK",
     help="Refuse what looks like a puzzle of this book.",
 )
+@click.option(
+    "--force",
+    nargs=2,
+    type=(click.Path(exists=True, path_type=Path), str),
+    metavar="BOOK ID",
+    help="Tell givens of this classic by marks that leave no choice.",
+)
+@click.option("--kind", type=click.Choice(list(FINDERS)), default="thermometer", show_default=True)
 @click.option("--workers", type=click.IntRange(1, 64), default=1, show_default=True, metavar="N")
 @click.option("--on", "address", metavar="tcp://…", help="Use the workers of a Dask scheduler (extra “cluster”).")
 @click.pass_context
@@ -47,6 +65,8 @@ def draft_command(
     file: Path,
     limits: tuple[str, ...],
     others: tuple[Path, ...],
+    force: tuple[Path, str] | None,
+    kind: str,
     workers: int,
     address: str | None,
 ) -> None:
@@ -55,7 +75,14 @@ def draft_command(
     Each is proven to have one solution and graded, and is written to FILE.yaml as soon as it is found: a list of
     puzzles that a book can include. A run that was stopped goes on from there when the same command is typed again.
     Ends with exit code 1 if a wish is not met, and says what stood in the way and what would widen it.
+
+    With --force, FILE.yaml gets the puzzle named in the dress of --kind: marks that leave no freedom stand in place of
+    some of its givens, and say no more than these, which is proven. If it has none, a classic that has is made, and
+    both are written.
     """
+    if force is not None:
+        _force(ctx, *force, kind, file)
+        return
     seconds, briefs = _limits(limits)
     sources = (*briefs, *([wish] if wish else []))
     if not sources:
@@ -72,6 +99,29 @@ def draft_command(
             click.echo(line, err=True)
     if short:
         ctx.exit(1)
+
+
+def _force(ctx: click.Context, book: Path, name: str, kind: str, file: Path) -> None:
+    """Marks without freedom for a classic, or a classic for them."""
+    typed = find_typed(book, name)
+    verdict = prove(problem_of(typed.puzzle))
+    if typed.puzzle.rules or not isinstance(verdict, Unique):
+        said = f"“{name}” is not a classic with one solution"
+        raise BookTroubles([Trouble(typed.place, "not-a-classic", said, "marks take the place of a classic’s givens")])
+    found = dresses(typed.puzzle, verdict.solution, kind)
+    for at, dress in enumerate(found, start=1):
+        click.echo("\n".join(dress_lines(at, dress)))
+    items = [puzzle_lines(dress.puzzle, {"id": f"{name}-{kind}"}) for dress in found[:1]]
+    if not found:
+        click.echo(f"No {kind} leaves its cells no freedom among the givens of “{name}”; here is a classic with some:")
+        made = grown(Wish(grid=typed.puzzle.grid), kind)
+        if made is None:
+            click.echo("none was found", err=True)
+            ctx.exit(1)
+        click.echo("\n".join(dress_lines(1, made)))
+        items = [puzzle_lines(made.classic, {"id": "grown"}), puzzle_lines(made.puzzle, {"id": f"grown-{kind}"})]
+    write_whole({file: "\n".join("\n".join(lines) + "\n" for lines in items).encode()})
+    click.echo(f"wrote {file}: {counted(len(items), 'puzzle')}")
 
 
 def _limits(texts: tuple[str, ...]) -> tuple[int, list[Path]]:

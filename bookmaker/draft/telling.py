@@ -11,12 +11,14 @@ from collections.abc import Iterator
 from bookmaker.changes.textedits import changed_text, edit_lines
 from bookmaker.changes.typed import Typed
 from bookmaker.draft.attempt import Drafted, Missing
+from bookmaker.draft.forcing import Dress
 from bookmaker.draft.run import Found, Progress, counted
 from bookmaker.draft.tuning import Tuned, Tuning
 from bookmaker.grade.bands import family_of
 from bookmaker.grade.model import Grade
 from bookmaker.grade.narrow import narrow_points
 from bookmaker.manifest.model import BAND_NAMES
+from bookmaker.manifest.written import rule_lines
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.wishes.judge import difficulty_of
 from bookmaker.wishes.model import Wish
@@ -88,6 +90,13 @@ def tuning_lines(tuning: Tuning, found: int) -> Iterator[str]:
         yield f"None of the {tuning.tried:,} changes tried reaches the wish{kept}."
     if tuning.untried:
         yield f"No time was left for {tuning.untried:,} more. More time: --for 10m"
+
+
+def dress_lines(at: int, dress: Dress) -> Iterator[str]:
+    """Marks without freedom, and what they stand for."""
+    grid, (rule,) = dress.puzzle.grid, dress.puzzle.rules
+    yield f"{at}. {counted(len(rule.parts(grid)), rule.noun)} for {counted(len(dress.covered), 'given')}, proven equal:"
+    yield from (f"     {line}" for line in rule_lines(rule, grid))
 
 
 def graded(puzzle: RuledPuzzle, grade: Grade) -> str:
