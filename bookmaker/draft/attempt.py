@@ -182,10 +182,8 @@ class _Attempt:
                 break
             middle = (low + high) // 2
             trial = self._state(state.board & self.sketch.cells | sum(more[:middle]))
-            if trial.off < best.off:
+            if trial.off <= best.off:
                 best = trial
-            if not trial.amiss:
-                break
             if trial.too_hard:
                 low = middle + 1
             else:

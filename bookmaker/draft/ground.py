@@ -59,7 +59,7 @@ def begin(wish: Wish, rng: Random) -> Begun:
     solution = _solution(wish, [made for made in first if made is not None], demands, rng)
     ground = replace(ground, solution=solution)
     rules = [
-        made if made is not None and not wanted.places else _after(wanted, ground, rng, taken)
+        made if made is not None and not wanted.places else _after(wanted, ground, rng, taken, wish.idle_marks)
         for wanted, made in zip(wish.rules, first, strict=True)
     ]
     kept = board_of(cell for cell, digit in enumerate(wish.fixed) if digit)
@@ -104,15 +104,17 @@ def _open(wanted: RuleWish, ground: Ground) -> Rule | None:
     return wanted.rule.with_parts([Part(cells) for cells in wanted.places], ground.grid)
 
 
-def _after(wanted: RuleWish, ground: Ground, rng: Random, taken: set[int]) -> Rule:
-    """The rule with marks read off the solution: more than are wanted, for those that matter are chosen later."""
+def _after(wanted: RuleWish, ground: Ground, rng: Random, taken: set[int], idle: bool) -> Rule:
+    """The rule with marks read off the solution: more than are wanted, of which those that matter are chosen later,
+    unless some may be idle."""
     amount = wanted.amount
     assert amount is not None
     if wanted.places:
         rule = lay_at(wanted.rule, ground, wanted.places, rng)
     else:
         most = SPARE * amount.most
-        rule = lay(wanted.rule, ground, Amount(most, most, amount.shortest, amount.longest), rng, taken, amount.least)
+        more = amount if idle else Amount(most, most, amount.shortest, amount.longest)
+        rule = lay(wanted.rule, ground, more, rng, taken, amount.least)
     if rule is None:
         raise Missed("no room")
     return rule

@@ -7,10 +7,10 @@ looked at.
 from __future__ import annotations
 
 from collections.abc import Callable, Hashable, Sequence
-from dataclasses import replace
 from typing import TypeAlias
 
-from bookmaker.changes.arrangement import arrangement, same_mark
+from bookmaker.changes.arrangement import same_mark
+from bookmaker.changes.turning import turned, views
 from bookmaker.rules.common.contract import RuledPuzzle
 
 KeyOf: TypeAlias = Callable[[RuledPuzzle], Hashable]
@@ -19,24 +19,17 @@ KeyOf: TypeAlias = Callable[[RuledPuzzle], Hashable]
 
 def key_of(puzzle: RuledPuzzle) -> Hashable:
     """The least of the eight ways to see a puzzle."""
-    size = puzzle.grid.size
-    moves = {move for name in ("quarter-turn", "both-mirrors", "diagonal") for move in arrangement(name, size).moves}
-    moves |= {tuple(one[cell] for cell in other) for one in moves for other in moves}
-    return min(repr(_seen(puzzle, move)) for move in moves)
+    return min(repr(_told(turned(puzzle, move))) for move in views(puzzle.grid.size))
 
 
-def _seen(puzzle: RuledPuzzle, move: Sequence[int]) -> Hashable:
-    grid = puzzle.grid
-    givens = [0] * len(move)
-    for cell, digit in enumerate(puzzle.givens):
-        givens[move[cell]] = digit
-    regions = sorted(tuple(sorted(move[cell] for cell in region)) for region in grid.regions)
+def _told(puzzle: RuledPuzzle) -> Hashable:
+    """All that a puzzle says, in an order of its own."""
     marks = []
     for rule in puzzle.rules:
-        parts = [replace(part, cells=tuple(move[cell] for cell in part.cells)) for part in rule.parts(grid)]
-        told = sorted((repr(_place(same_mark(part, rule))), part.name, part.value) for part in parts)
+        told = sorted((repr(_place(same_mark(p, rule))), p.name, p.value) for p in rule.parts(puzzle.grid))
         marks.append((rule.kind, sorted(rule.said_options().items()), told))
-    return (givens if puzzle.rules else _relabelled(givens), regions, sorted(marks))
+    givens = puzzle.givens if puzzle.rules else _relabelled(puzzle.givens)
+    return (tuple(givens), puzzle.grid.regions, sorted(marks))
 
 
 def _place(place: object) -> object:

@@ -37,8 +37,18 @@ class Mark:
 class Sketch:
     """Rules with all their marks, true on a solution."""
 
-    def __init__(self, grid: Grid, rules: Sequence[Rule], solution: Solution, arranged: Arrangement) -> None:
+    def __init__(
+        self,
+        grid: Grid,
+        rules: Sequence[Rule],
+        solution: Solution,
+        arranged: Arrangement,
+        besides: Sequence[Constraint] = (),
+        guesses: int = GUESSES,
+    ) -> None:
+        """`besides` is asked whatever is chosen, as the houses are; a proof may take so many guesses."""
         self.grid, self.rules, self.solution, self.arranged = grid, tuple(rules), solution, arranged
+        self.guesses = guesses
         self.marks = tuple(self._take_apart())
         cells = len(grid.cells)
         self.cells = (1 << cells) - 1
@@ -51,7 +61,7 @@ class Sketch:
         self.kept = 0
         """The givens that there must be."""
         self._met: list[int] = []
-        self._houses = tuple(Different(house.cells) for house in grid.houses)
+        self._houses = (*(Different(house.cells) for house in grid.houses), *besides)
 
     @property
     def offered(self) -> int:
@@ -79,7 +89,7 @@ class Sketch:
         """Does a choice leave a grid other than the solution? None where the proof takes too long."""
         if any(not broken & board for broken in self._met):
             return True
-        match prove(self._problem(board), GUESSES):
+        match prove(self._problem(board), self.guesses):
             case Several(first, second):
                 self._met += [self._broken_by(other) for other in (first, second) if other != self.solution]
                 return True

@@ -53,8 +53,8 @@ class Diagonals(Rule):
         return tuple(Part(house.cells, name) for name, house in zip(names, self.houses(grid), strict=True))
 
     def with_parts(self, parts: Sequence[Part], grid: Grid) -> Self:
-        names = {part.name for part in parts}
-        return replace(self, falling="falling" in names, rising="rising" in names)
+        falling = [0 in part.cells for part in parts]  # it begins in the first cell of the grid
+        return replace(self, falling=True in falling, rising=False in falling)
 
     def written(self, grid: Grid) -> Written:
         return "both" if self.falling and self.rising else "falling" if self.falling else "rising"
