@@ -1,0 +1,87 @@
+"""The fewest givens that settle a puzzle, against trying all sets on small grids."""
+
+from __future__ import annotations
+
+from itertools import combinations, islice
+from random import Random
+
+import pytest
+
+from bookmaker.changes.elements import Given
+from bookmaker.mend.case import Case
+from bookmaker.mend.settling import MOST, settling
+from bookmaker.puzzle.grid import CLASSIC, boxed_grid
+from bookmaker.puzzle.puzzle import Puzzle, digits_from
+from bookmaker.rules import problem_of
+from bookmaker.rules.dots import Dots
+from bookmaker.rules.sandwich import Sandwich
+from bookmaker.rules.common.outside import Clue
+from bookmaker.solve import solutions
+
+SMALL = boxed_grid(4, 2, 2)
+
+
+def open_puzzles(count):
+    rng = Random("open")
+    while count:
+        solution = next(solutions(problem_of(Puzzle(SMALL, (0,) * 16)), rng))
+        shown = set(rng.sample(range(16), rng.randint(0, 4)))
+        puzzle = Puzzle(SMALL, tuple(d if c in shown else 0 for c, d in enumerate(solution)))
+        if 2 <= len(list(islice(solutions(problem_of(puzzle)), 400))) < 300:
+            count -= 1
+            yield puzzle
+
+
+def smallest(puzzle):
+    """All smallest sets of givens that leave one of the puzzle's solutions."""
+    every = list(solutions(problem_of(puzzle)))
+    candidates = sorted({pair for solution in every for pair in enumerate(solution) if not puzzle.givens[pair[0]]})
+    for size in range(1, 9):
+        found = [
+            frozenset(some)
+            for some in combinations(candidates, size)
+            if sum(all(solution[cell] == digit for cell, digit in some) for solution in every) == 1
+        ]
+        if found:
+            return set(found)
+    raise AssertionError
+
+
+@pytest.mark.parametrize("puzzle", open_puzzles(10), ids=lambda puzzle: puzzle.givens_text)
+def test_the_fewest_givens(puzzle):
+    wanted = smallest(puzzle)
+    found = settling(Case(puzzle), 60.0)
+    sets = {frozenset((given.cell, given.digit) for given in one.added) for one in found.fewest}
+    assert sets
+    assert {len(one) for one in sets} == {len(one) for one in wanted}
+    assert sets <= wanted
+    if len(next(iter(wanted))) <= 2:
+        assert found.proven
+        assert len(sets) == min(MOST, len(wanted))
+
+
+def test_givens_that_keep_the_arrangement():
+    # Two of four givens that faced each other in pairs are gone.
+    puzzle = Puzzle(SMALL, digits_from("1..." + "..3." + ".2.." + "...4"))
+    found = settling(Case(puzzle), 20.0)
+    assert found.arrangement
+    for one in found.arranged:
+        assert len(one.added) % 2 == 0
+        cells = {given.cell for given in one.added if isinstance(given, Given)}
+        assert {15 - cell for cell in cells} == cells or found.arrangement != "half-turn"
+
+
+def test_marks_of_its_own_kinds():
+    solution = digits_from("534678912672195348198342567859761423426853791713924856961537284287419635345286179")
+    # Without the four cells of a rectangle of 1 and 3 the puzzle has two solutions; a dot or a sandwich tells them apart.
+    hidden = {cell for cell in range(81) if solution[cell] in (3, 4, 9)}
+    givens = tuple(0 if cell in hidden else digit for cell, digit in enumerate(solution))
+    rules = (Dots(white=((1, 0),) if False else ((0, 9),) if abs(solution[0] - solution[9]) == 1 else ((1, 2),)),)
+    puzzle = Puzzle(CLASSIC, givens, rules)
+    found = settling(Case(puzzle), 20.0)
+    if not found.fewest:
+        pytest.skip("these givens leave one solution")
+    for one in found.marks:
+        assert one.instead is None
+        assert all(not isinstance(added, Given) for added in one.added)
+    assert Sandwich((Clue("left", 0, 0),)).kind == "sandwich"
