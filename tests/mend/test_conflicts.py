@@ -48,7 +48,7 @@ def smallest(puzzle, wanted):
     return set()
 
 
-@pytest.mark.parametrize("puzzle", broken_puzzles(12), ids=lambda puzzle: puzzle.givens_text)
+@pytest.mark.parametrize("puzzle", list(broken_puzzles(12)), ids=lambda puzzle: puzzle.givens_text)
 def test_the_smallest_clashes_and_the_least_to_take_away(puzzle):
     elements = elements_of(puzzle)
     found = conflicts(Case(puzzle), 30.0)
@@ -65,7 +65,9 @@ def test_the_smallest_clashes_and_the_least_to_take_away(puzzle):
 def test_hitting_sets_are_all_there_are():
     rng = Random(3)
     for _ in range(60):
-        sets = [sum(1 << member for member in rng.sample(range(8), rng.randint(1, 4))) for _ in range(rng.randint(1, 6))]
+        sets = [
+            sum(1 << member for member in rng.sample(range(8), rng.randint(1, 4))) for _ in range(rng.randint(1, 6))
+        ]
         every = [one for one in range(256) if all(one & other for other in sets)]
         least = min(one.bit_count() for one in every)
         assert lower_bound(sets) <= least
