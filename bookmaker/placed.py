@@ -146,4 +146,4 @@ def read_fields(
 
 def _stray_colon(node: Node) -> str:
     """Text with a colon in it, such as “Estuary: a tide”, reads as a table; say so."""
-    return "if the text holds “: ”, put it in quotes: 'like: this'" if isinstance(node, Table) else ""
+    return "if the text contains “: ”, put it in quotes: 'like: this'" if isinstance(node, Table) else ""

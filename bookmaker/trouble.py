@@ -7,10 +7,13 @@ carries all of them at once to the command line, which prints them in file order
 
 from __future__ import annotations
 
+import os
 import re
+import shlex
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 from difflib import get_close_matches
+from subprocess import list2cmdline
 
 LINE_BREAK = re.compile("\r\n|[\r\n\x85\u2028\u2029]")
 """What ends a line in every file that places point into."""
@@ -52,8 +55,8 @@ class BookTroubles(Exception):
 
 
 def in_file_order(troubles: Iterable[Trouble]) -> tuple[Trouble, ...]:
-    """Sort troubles by file, line and column; equal ones are said once."""
-    return tuple(sorted(dict.fromkeys(troubles), key=lambda t: (t.place, t.code, t.text)))
+    """Sort troubles by file, line and column, mistakes before what is only worth a look; equal ones are said once."""
+    return tuple(sorted(dict.fromkeys(troubles), key=lambda t: (t.warning, t.place, t.code, t.text)))
 
 
 @dataclass(slots=True)
@@ -80,12 +83,30 @@ class Desk:
             raise BookTroubles(self.found)
 
 
+FORMER = {
+    "between-line": "bounded-line",
+    "region-sum-line": "equal-part-line",
+    "slow-thermometer": "resting-thermometer",
+    "zipper-line": "hinge-line",
+}
+"""Words of earlier versions, and what they are called now. Whoever still writes one is told the new one."""
+
+
 def nearest(word: str, known: Iterable[str]) -> str:
-    """A hint that names the known word nearest to a misspelt one, or lists the known words."""
+    """A hint that names the known word nearest to a misspelt one, or its new name if it had another before; else it
+    lists the known words."""
+    if word.lower() in FORMER:
+        return f"it is called “{FORMER[word.lower()]}” now"
     choices = sorted(known)
     close = [choice for choice in choices if choice.lower() == word.lower()]
     close = close or get_close_matches(word, choices, n=1, cutoff=0.6)
     return f"did you mean “{close[0]}”?" if close else "known here: " + ", ".join(choices)
+
+
+def typed(path: object) -> str:
+    """The name of a file or folder as it is typed on the command line, in quotation marks where it needs them."""
+    name = str(path)
+    return list2cmdline([name]) if os.name == "nt" else shlex.quote(name)
 
 
 def quoted(text: str) -> str:

@@ -11,16 +11,16 @@ import subprocess
 import sys
 from collections.abc import Callable
 from pathlib import Path
+from typing import Any, Literal
 
 import pytest
 
-import bookmaker.proof.cache as cache
-from bookmaker import files, resources
+from bookmaker import resources
 from bookmaker.typeface import font_files
 from tests.cli.running import run
+from tests.published import WORKED
 
-# PuLP 2.9.0, examples/Sudoku1.py: givens of its worked example
-GIVENS = "53..7....6..195....98....6.8...6...34..8.3..17...2...6.6....28....419..5....8..79"
+GIVENS = WORKED
 BOOK = f"""\
 book:
   title: Über Łódź
@@ -44,7 +44,7 @@ def book(tmp_path: Path) -> Path:
 
 
 def _elsewhere(
-    *arguments: object, cwd: Path, stdout: int = subprocess.PIPE, **environment: str
+    *arguments: object, cwd: Path, stdout: int = subprocess.PIPE, **environment: Any
 ) -> subprocess.CompletedProcess[bytes]:
     """A command in a process of its own, with other environment variables."""
     return subprocess.run(
@@ -70,7 +70,7 @@ def test_where_nothing_can_be_written(book: Path, monkeypatch: pytest.MonkeyPatc
     def refused(*args: object, **kwargs: object) -> None:
         raise OSError(number, os.strerror(number), ".hidden")
 
-    monkeypatch.setattr(files.tempfile, "mkstemp", refused)
+    monkeypatch.setattr("bookmaker.files.tempfile.mkstemp", refused)
     result = run("typeset", book, "--out", out)
     assert result.exit_code == 1
     assert result.stderr.startswith(f"{out / 'book.pdf'}: {os.strerror(number)}\n")
@@ -189,7 +189,7 @@ def test_a_folder_that_can_only_be_read(book: Path) -> None:
     ],
     ids=["locale C", "cp437", "cp1252"],
 )
-def test_whatever_the_locale_what_is_piped_is_utf8(book: Path, environment: dict[str, str]) -> None:
+def test_whatever_the_locale_what_is_piped_is_utf8(book: Path, environment: dict[str, Any]) -> None:
     told = _elsewhere("proof", "a böok", "--json", "-", cwd=book.parent, **environment)
     assert told.returncode == 0, told.stderr
     assert json.loads(told.stdout.decode("utf-8"))["puzzles"][0]["title"] == "“Worked” – Ś"
@@ -285,15 +285,17 @@ def test_a_cache_that_fails_at_any_statement_never_stops_a_book(
                 raise error
             return super().executemany(sql, rows)  # type: ignore[arg-type]
 
-        def __exit__(self, *what: object) -> bool:
+        def __exit__(self, *what: Any) -> Literal[False]:
             if statement == "COMMIT":
                 self.rollback()
                 raise error
-            return super().__exit__(*what)  # type: ignore[arg-type]
+            return super().__exit__(*what)
 
     honest = sqlite3.connect
     monkeypatch.setenv("BOOKMAKER_CACHE", str(tmp_path / "cache"))
-    monkeypatch.setattr(cache.sqlite3, "connect", lambda *args, **kw: honest(*args, **kw, factory=Faulty))
+    monkeypatch.setattr(
+        "bookmaker.proof.cache.sqlite3.connect", lambda *args, **kw: honest(*args, **kw, factory=Faulty)
+    )
     assert run("proof", book).exit_code == 0
     monkeypatch.undo()
     monkeypatch.setenv("BOOKMAKER_CACHE", str(tmp_path / "cache"))

@@ -129,7 +129,12 @@ def test_without_links_an_old_file_is_copied(tmp_path: Path, monkeypatch: pytest
     monkeypatch.setattr(os, "link", lambda *_: (_ for _ in ()).throw(OSError(errno.EPERM, "no links here")))
     copied: list[Any] = []
     honest = shutil.copy2
-    monkeypatch.setattr(shutil, "copy2", lambda *args: copied.append(args) or honest(*args))
+
+    def copy2(*args: Any) -> Any:
+        copied.append(args)
+        return honest(*args)
+
+    monkeypatch.setattr(shutil, "copy2", copy2)
     _fail_at(monkeypatch, os, "replace", 2, DISK_FULL)
     with pytest.raises(Unwritten):
         write_whole({tmp_path / "a.pdf": b"new", tmp_path / "b.pdf": b"new"})

@@ -2,11 +2,16 @@
 
 from __future__ import annotations
 
+import re
 import subprocess
 import sys
+import tomllib
 from pathlib import Path
 
 import pytest
+import yaml
+
+from bookmaker.trouble import FORMER
 
 ROOT = Path(__file__).resolve().parent.parent
 BIN = Path(sys.executable).parent
@@ -25,6 +30,24 @@ BIN = Path(sys.executable).parent
 def test_tool_is_content(command: tuple[str, ...]) -> None:
     run = subprocess.run([BIN / command[0], *command[1:]], cwd=ROOT, capture_output=True, text=True, check=False)
     assert run.returncode == 0, run.stdout + run.stderr
+
+
+def test_hooks_before_a_commit_look_at_the_same() -> None:
+    """And they name no host to fetch them from."""
+    config = yaml.safe_load((ROOT / ".pre-commit-config.yaml").read_text(encoding="utf-8"))
+    assert [repo["repo"] for repo in config["repos"]] == ["local"]
+    entries = [hook["entry"].split()[:2] for repo in config["repos"] for hook in repo["hooks"]]
+    assert [entry[: 1 + (entry[0] == "ruff")] for entry in entries] == [
+        ["ruff", "check"], ["ruff", "format"], ["mypy"], ["lint-imports"]
+    ]  # fmt: skip
+
+
+def test_the_newest_version_has_its_changes_written_down() -> None:
+    version = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]["version"]
+    developers = (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8")
+    assert re.search(r"^### (\S+)", developers.partition("## Changes\n")[2], re.MULTILINE)[1] == version
+    for former, now in FORMER.items():
+        assert f"| `{former}` | `{now}` |" in developers
 
 
 def test_nothing_else_at_the_top() -> None:

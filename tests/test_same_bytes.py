@@ -32,7 +32,7 @@ COMMANDS = (
 
 @pytest.fixture(scope="module")
 def printings(tmp_path_factory: pytest.TempPathFactory) -> list[dict[str, str]]:
-    """For each printing the hash of each file, every file from proofs made anew."""
+    """For each printing the hash of each file, every file from proofs made afresh."""
     found = []
     for number, (place, out, environment, workers) in enumerate(PRINTINGS):
         folder = tmp_path_factory.mktemp(f"printing{number}")
@@ -54,6 +54,7 @@ def printings(tmp_path_factory: pytest.TempPathFactory) -> list[dict[str, str]]:
     return found
 
 
+@pytest.mark.slow
 def test_folders_hash_seeds_locales_time_zones_and_workers_make_no_difference(printings: list[dict[str, str]]) -> None:
     names = ["book-press.pdf", "book.pdf", "booklet.pdf", "contact.png", "key-press.pdf", "key.pdf"]
     first, second = printings

@@ -34,7 +34,7 @@ def test_warnings_alone_stop_nothing() -> None:
     desk.error(Place("a", 2, 1), "e", "stop")
     with pytest.raises(BookTroubles) as found:
         desk.raise_errors()
-    assert [t.code for t in found.value.troubles] == ["w", "e"]
+    assert [t.code for t in found.value.troubles] == ["e", "w"]
 
 
 def test_nearest_word() -> None:
@@ -150,19 +150,19 @@ book.yaml:7:7: two puzzles have the id “tide”; the first is on line 5
     "tab": (
         "book:\n\ttitle: Tides\n",
         """\
-book.yaml:2:1: a tab stands here where spaces are wanted
+book.yaml:2:1: there is a tab here where spaces are needed
     2 | →title: Tides
       | ^
-    set lines in with spaces, two for each step
+    indent lines with spaces, two for each step
 """,
     ),
     "colon": (
         "book:\n  title: Tides: a book\n",
         """\
-book.yaml:2:15: a second colon stands in this line; what follows the first is already text
+book.yaml:2:15: there is a second colon in this line; everything after the first is taken as text
     2 |   title: Tides: a book
       |               ^
-    put text that begins with a sign, or holds “: ”, in quotes: 'like: this'
+    put text that begins with a sign, or contains “: ”, in quotes: 'like: this'
 """,
     ),
     "include outside": (
@@ -171,7 +171,7 @@ book.yaml:2:15: a second colon stands in this line; what follows the first is al
 book.yaml:5:12: “../more.yaml” is not inside the book's folder
     5 | - include: ../more.yaml
       |            ^
-    a book includes files of its own folder and the folders in it, so that it can be moved as a whole
+    a book includes only files in its own folder or below, so that it can be moved as a whole
 """,
     ),
     "one cell": (

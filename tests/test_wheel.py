@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import re
 import subprocess
 import sys
 import zipfile
@@ -29,7 +30,7 @@ assert pdf_bytes(Document("t", "", "", (Page(99, 99, (Text(9, 9, "7", "sans", 9)
 @pytest.fixture(scope="module")
 def unpacked(tmp_path_factory: pytest.TempPathFactory) -> Path:
     folder = tmp_path_factory.mktemp("wheel")
-    build = [sys.executable, "-m", "build", "--wheel", "--no-isolation", "--outdir", folder, ROOT]
+    build = [sys.executable, "-m", "build", "--wheel", "--no-isolation", "--outdir", str(folder), str(ROOT)]
     run = subprocess.run(build, capture_output=True, text=True, check=False)
     assert run.returncode == 0, run.stdout + run.stderr
     (wheel,) = folder.glob("*.whl")
@@ -48,6 +49,25 @@ def test_layouts_and_fonts_are_inside(unpacked: Path, folder: str) -> None:
 
 def test_the_licence_of_the_fonts_goes_with_them(unpacked: Path) -> None:
     assert "ParaType" in (unpacked / "bookmaker/_shipped/fonts/LICENCE.txt").read_text(encoding="utf-8")
+
+
+def test_what_comes_with_a_package(unpacked: Path) -> None:
+    """The licence in the package and beside its metadata, and the mark of a typed one (PEP 561, PEP 639)."""
+    assert (unpacked / "bookmaker/LICENCE.txt").read_text(encoding="utf-8").startswith("MIT License\n")
+    assert (unpacked / "bookmaker/py.typed").is_file()
+    (metadata,) = unpacked.glob("bookmaker-*.dist-info/METADATA")
+    said = metadata.read_text(encoding="utf-8")
+    for line in ("License-Expression: MIT", "License-File: bookmaker/LICENCE.txt", "License-File: fonts/LICENCE.txt"):
+        assert f"\n{line}\n" in said
+    assert re.search(r"^Author: \S", said, re.MULTILINE) and re.search(r"^Keywords: \S", said, re.MULTILINE)
+    assert (metadata.parent / "licenses/bookmaker/LICENCE.txt").is_file()
+
+
+def test_it_runs_as_a_module(unpacked: Path, tmp_path: Path) -> None:
+    environment = {**os.environ, "PYTHONPATH": str(unpacked)}
+    command = [sys.executable, "-m", "bookmaker", "layouts"]
+    run = subprocess.run(command, cwd=tmp_path, env=environment, capture_output=True, text=True, check=False)
+    assert run.returncode == 0 and "a4-book" in run.stdout, run.stderr
 
 
 def test_they_are_found_outside_the_checkout(unpacked: Path, tmp_path: Path) -> None:

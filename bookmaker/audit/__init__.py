@@ -2,7 +2,9 @@
 
 In: a puzzle. Out: what OR-Tools CP-SAT finds, from the rules' definitions in this room: one file a rule kind, named as
 its file in `rules/`, written from what the rule means and never from its `constraints`. OR-Tools is the optional extra
-“audit”: it is imported only when it is asked.
+“audit”: it is imported only when it is asked. It takes no part in a proof, so that its opinion is independent of
+whichever prover decided: another translation, of the rules and not of the engine's primitives, and a solver of another
+family (lazy clause generation over whole numbers), of which neither the search nor CaDiCaL knows anything.
 """
 
 from __future__ import annotations
@@ -16,7 +18,7 @@ from typing import Any, TypeAlias
 from bookmaker.audit.common import Digits, Model
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
-from bookmaker.solve.verdict import NoSolution, Several, Solution, Unique, Verdict
+from bookmaker.solve.verdict import NoSolution, Prover, Several, Solution, Unique, Verdict
 
 Definition: TypeAlias = Callable[[Model, Digits, Any, Grid], None]
 """Adds a rule's definition to a model."""
@@ -74,11 +76,11 @@ def second_opinion(puzzle: RuledPuzzle, patience: float = PATIENCE) -> Verdict |
         model.add_forbidden_assignments(x, [answer])
     match found:
         case [first, second]:
-            return Several(first, second)
+            return Several(first, second, prover=Prover.AUDIT)
         case [solution]:
-            return Unique(solution)
+            return Unique(solution, prover=Prover.AUDIT)
         case _:
-            return NoSolution()
+            return NoSolution(prover=Prover.AUDIT)
 
 
 def _next(model: Model, x: Digits, patience: float) -> Solution | None:

@@ -1,4 +1,4 @@
-"""What the definitions share: the model's types, and the few facts of a grid, said anew so that a slip would show."""
+"""What the definitions share: the model's types, and a few facts of the grid, stated again so that a slip shows."""
 
 from __future__ import annotations
 

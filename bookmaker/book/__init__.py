@@ -62,6 +62,7 @@ def make_book(
         ),
         draft=draft,
         publication=manifest.publication,
+        places=manifest.places,
     )
 
 
@@ -74,6 +75,7 @@ def _chapters(manifest: Manifest, proofs: Sequence[Proof], puzzles: Sequence[Boo
             curled(manifest.chapters[index].title),
             curled(manifest.chapters[index].note),
             tuple(puzzle for _, puzzle in pairs),
+            manifest.chapters[index].place,
         )
         for number, (index, pairs) in enumerate(groups, start=1)
     )
@@ -98,12 +100,13 @@ def _puzzle(manifest: Manifest, number: int, proof: Proof, hints: Hints | None) 
         solution=proof.solution,
         setter=curled(entry.setter),
         shown=wording.date_in_words(entry.shown) if entry.shown else "",
-        permission=curled(entry.permission),
+        permission=wording.as_sentence(curled(entry.permission)),
         note=curled(entry.note),
         flaw=wording.flaw(proof.verdict),
         link=entry.link,
         marks=entry.marks,
         hints=hints,
+        places=entry.places,
     )
 
 

@@ -16,13 +16,13 @@ from bookmaker.book.model import Book, BookPuzzle, Chapter
 from bookmaker.rules.common.contract import RuledPuzzle
 
 CHECK_ROW = (
-    "When a grid is done, copy the digits of its lettered cells into the boxes of its check row: by them your sheet is "
-    "marked."
+    "When a grid is done, copy the digits in its lettered cells into the boxes of its check row. Your sheet is marked "
+    "from these."
 )
 MARKER_SHEET = "Marker’s sheet"
 MARKER_HELP = (
-    "Lay a sheet’s check rows beside these. A row that agrees earns its points at a glance; where one differs, or a "
-    "grid looks unfinished, read it against the key overleaf."
+    "Lay a sheet’s check rows beside these. A row that matches earns its points at a glance; where one differs, or a "
+    "grid looks unfinished, check it against the key overleaf."
 )
 
 CHECKED = 5

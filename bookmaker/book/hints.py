@@ -27,25 +27,25 @@ LONGEST = 3
 
 SINGLES = {
     Kind.LAST: "the last empty cell",
-    Kind.BOX: "a digit that has only one place there",
-    Kind.LINE: "a digit that has only one place there",
-    Kind.NAKED: "a cell there that only one digit is left for",
+    Kind.BOX: "a digit with only one place there",
+    Kind.LINE: "a digit with only one place there",
+    Kind.NAKED: "a cell there with only one possible digit",
 }
 """What to look for where a single is all that is needed."""
 
 PATTERNS = {
-    "locked candidates": "a digit whose places there all lie in another house, too",
-    "naked pair": "two cells that have the same two digits left between them",
-    "naked triple": "three cells that have three digits left between them",
-    "naked quad": "four cells that have four digits left between them",
-    "hidden pair": "two digits that have the same two places",
+    "locked candidates": "a digit whose places there all share another row, column or box",
+    "naked pair": "two cells with the same two digits left between them",
+    "naked triple": "three cells with three digits left between them",
+    "naked quad": "four cells with four digits left between them",
+    "hidden pair": "two digits with the same two places",
     "hidden triple": "three digits that share three places",
     "hidden quad": "four digits that share four places",
-    "X-wing": "a digit whose places in two lines lie in the same two lines across: an X-wing",
-    "swordfish": "a digit whose places in three lines lie in the same three lines across: a swordfish",
-    "jellyfish": "a digit whose places in four lines lie in the same four lines across: a jellyfish",
+    "X-wing": "a digit that two rows have in the same two columns only, or the other way round: an X-wing",
+    "swordfish": "a digit that three rows have in the same three columns only, or the other way round: a swordfish",
+    "jellyfish": "a digit that four rows have in the same four columns only, or the other way round: a jellyfish",
     "seen by all places": "a cell that sees every place of a digit",
-    "what-if": "a digit that would soon leave something without a place",
+    "what-if": "a digit that soon leads to a contradiction",
 }
 """What to look for where a pattern is needed; one that is not here is named by its trade name alone."""
 
@@ -59,9 +59,9 @@ def hints_of(proof: Proof) -> Hints | None:
         return None
     puzzle = proof.entry.puzzle
     nouns = tuple(rule.noun for rule in puzzle.rules)
-    when = f"with {point.filled} cells filled" if point.filled > puzzle.given_count else "to begin with"
+    when = f"with {point.filled} cells filled" if point.filled > puzzle.given_count else "at the start"
     return Hints(
-        where=sentence(f"{_where(puzzle, point, nouns)}, {when}"),
+        where=sentence(f"{when}: {_where(puzzle, point, nouns)}"),
         what=sentence(_what(point, nouns)),
         how=_how(puzzle.grid, point, nouns),
     )
@@ -110,7 +110,7 @@ def _what(point: Sticking, nouns: Sequence[str]) -> str:
         return SINGLES[point.placement.kind] if point.placement.kind is not None else "the digit that is left"
     name = point.strikes[0].step.technique
     if name in nouns:
-        return f"what {called(name, nouns)} no longer allows"
+        return f"digits {called(name, nouns)} rules out"
     return PATTERNS.get(name, called(name, nouns))
 
 

@@ -1,7 +1,7 @@
 """Hints kept between runs: telling the way to a sticking point takes longer than printing it.
 
 In: proofs, and the store that keeps them. Out: the hints of each. They are kept under the key of the proof and the code
-that words them, so that they are told anew when either changes.
+that words them, so that they are told again when either changes.
 """
 
 from __future__ import annotations

@@ -6,7 +6,8 @@ reads aloud and that tests compare. A new kind of part is a new class here and o
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 from functools import cached_property
 from typing import TypeAlias
 
@@ -68,7 +69,8 @@ class BookPuzzle:
     """A puzzle with its number and all that is printed about it.
 
     `shown` is the date of its first showing in words. `solution` is None, and `flaw` says why, in a draft only.
-    `marks` are those of each rule as its setter typed them, for readers that show none. In a
+    `marks` are those of each rule as its setter typed them, for readers that show none. `places` are where the fields
+    of its manifest stand, to point at in a later trouble. In a
     contest `points` is what the puzzle is worth and `check` has the cells of its check row; elsewhere they are empty.
     """
 
@@ -90,6 +92,7 @@ class BookPuzzle:
     points: int = 0
     check: tuple[int, ...] = ()
     hints: Hints | None = None
+    places: Mapping[str, Place] = field(default_factory=dict, compare=False)
 
 
 @dataclass(frozen=True, slots=True)
@@ -170,6 +173,7 @@ class Chapter:
     title: str
     note: str
     puzzles: tuple[BookPuzzle, ...]
+    place: Place | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -240,7 +244,7 @@ Part: TypeAlias = (
 class Book:
     """A whole book. Pages of `front` are numbered i, ii, iii; pages of `body` 1, 2, 3.
 
-    `publication` is for what is not a part: the language, the fold, the cover.
+    `publication` is for what is not a part: the language, the fold, the cover. `places` are as in `BookPuzzle`.
     """
 
     place: Place
@@ -252,6 +256,7 @@ class Book:
     body: tuple[Part, ...]
     draft: bool = False
     publication: Publication = PLAIN
+    places: Mapping[str, Place] = field(default_factory=dict, compare=False)
 
     @cached_property
     def chapters(self) -> tuple[Chapter, ...]:

@@ -15,17 +15,19 @@ from bookmaker.proof.model import Proof
 
 def in_book_order(manifest: Manifest, proofs: Iterable[Proof]) -> tuple[Proof, ...]:
     """Proofs by effort, as listed, or in chapters each by effort, as the manifest says."""
-    listed = {entry.id: index for index, entry in enumerate(manifest.entries)}
+    places = {entry.id: index for index, entry in enumerate(manifest.entries)}
 
     def key(proof: Proof) -> tuple[float, ...]:
         effort = proof.grade.effort if proof.grade else inf
-        at = listed[proof.entry.id]
+        at = places[proof.entry.id]
         match manifest.order:
             case "effort":
                 return effort, at
             case "listed":
                 return (at,)
             case "chapters":
-                return proof.entry.chapter, effort, at
+                chapter = proof.entry.chapter
+                listed = any(each.listed for each in manifest.chapters[chapter : chapter + 1])
+                return (chapter, at) if listed else (chapter, effort, at)
 
     return tuple(sorted(proofs, key=key))

@@ -1,6 +1,6 @@
 """The parts around the puzzles: what stands before them, and the index after them.
 
-In: a manifest and its puzzles as they are printed. Out: parts. Those that the manifest does not ask for are left away.
+In: a manifest and its puzzles as they are printed. Out: parts. Those that the manifest does not ask for are left out.
 """
 
 from __future__ import annotations
@@ -37,7 +37,7 @@ def front_parts(manifest: Manifest, puzzles: Sequence[BookPuzzle], draft: bool) 
         yield HalfTitle()
     yield TitlePage(curled(said.imprint.publisher) if said.imprint else "")
     if said.imprint:
-        yield ImprintPage(tuple(_imprint(manifest, said.imprint)))
+        yield ImprintPage(tuple(_imprint(manifest, puzzles, said.imprint)))
     yield Contents(wording.CONTENTS)
     if said.foreword:
         yield Foreword(wording.FOREWORD, tuple(map(curled_runs, said.foreword)))
@@ -60,7 +60,7 @@ def index_parts(manifest: Manifest, puzzles: Sequence[BookPuzzle]) -> Iterator[P
     )
 
 
-def _imprint(manifest: Manifest, imprint: Imprint) -> Iterator[str]:
+def _imprint(manifest: Manifest, puzzles: Sequence[BookPuzzle], imprint: Imprint) -> Iterator[str]:
     """The lines of the imprint page, each a paragraph."""
     yield curled(f"{manifest.title}. {manifest.subtitle}" if manifest.subtitle else manifest.title)
     when = wording.date_in_words(imprint.date) if imprint.date else ""
@@ -68,9 +68,8 @@ def _imprint(manifest: Manifest, imprint: Imprint) -> Iterator[str]:
     if issued:
         yield ", ".join(issued)
     yield from (curled(said) for said in (imprint.rights, imprint.note) if said)
-    permissions = {entry.permission for entry in manifest.entries}
-    if len(permissions) == 1 and (permission := permissions.pop()):
-        yield curled(permission)
+    if permission := wording.shared_permission(puzzles):
+        yield permission
     if imprint.isbn:
         yield f"ISBN {imprint.isbn}"
 

@@ -24,7 +24,8 @@ def lessons(puzzles: Iterable[RuledPuzzle]) -> tuple[Lesson, ...]:
     """The kinds of rules of these puzzles in the order of their titles, a lesson each."""
     found = {type(rule) for puzzle in puzzles for rule in puzzle.rules}
     return tuple(
-        Lesson(kind.title, curled(kind.primer()), worked(kind)) for kind in sorted(found, key=lambda kind: kind.title)
+        Lesson(curled(kind.title), curled(kind.primer()), worked(kind))
+        for kind in sorted(found, key=lambda kind: kind.title)
     )
 
 

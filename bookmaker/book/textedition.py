@@ -22,6 +22,7 @@ from bookmaker.book.model import (
     Keys,
     Primer,
 )
+from bookmaker.book.typography import curled
 from bookmaker.puzzle.grid import SYMBOLS, Grid
 
 HOW_TO_READ = (
@@ -68,8 +69,10 @@ def _lines(book: Book) -> Iterator[str]:
                 for puzzle in book.puzzles:
                     yield from _key(puzzle)
             case Credits():
-                yield from ("", "", part.heading, "")
-                yield from map(_credit, book.puzzles)
+                shared = wording.shared_permission(book.puzzles)
+                said = any(isinstance(other, ImprintPage) for other in book.front)
+                yield from ("", "", part.heading, "", *((shared, "") if shared and not said else ()))
+                yield from (_credit(puzzle, bool(shared)) for puzzle in book.puzzles)
             case _:
                 pass  # pages without words of their own, and lists of page numbers
 
@@ -90,7 +93,7 @@ def _puzzle(puzzle: BookPuzzle) -> Iterator[str]:
     yield from _regions(puzzle.puzzle.grid)
     for rule, marks in zip(puzzle.puzzle.rules, puzzle.marks, strict=True):
         if marks:
-            yield f"{rule.title}:"
+            yield f"{curled(rule.title)}:"
             yield from (f"  {spoken(mark)}" for mark in marks)
     yield from _rows(puzzle.puzzle.grid, puzzle.puzzle.givens)
     yield from (line for line in (puzzle.note, puzzle.link) if line)
@@ -134,10 +137,11 @@ def _rows(grid: Grid, digits: Sequence[int]) -> Iterator[str]:
         yield f"Row {row + 1}: " + ", ".join(SYMBOLS[digit - 1] if digit else "blank" for digit in cells)
 
 
-def _credit(puzzle: BookPuzzle) -> str:
+def _credit(puzzle: BookPuzzle, permission_said: bool) -> str:
     shown = f"first shown {puzzle.shown}" if puzzle.shown else ""
-    details = ", ".join(said for said in (puzzle.setter, shown, puzzle.permission) if said)
-    return f"{puzzle.number}: {puzzle.title}. {details}".rstrip(". ")
+    details = ", ".join(said for said in (puzzle.setter, shown) if said)
+    said = (puzzle.title, details, "" if permission_said else puzzle.permission.rstrip("."))
+    return f"{puzzle.number}: {'. '.join(words for words in said if words)}"
 
 
 def spoken(mark: str) -> str:

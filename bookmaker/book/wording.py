@@ -5,9 +5,13 @@ In: plain facts about the book. Out: sentences, ready to set.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date
 from typing import assert_never
 
+from bookmaker.book.model import BookPuzzle
+from bookmaker.book.typography import curled
+from bookmaker.manifest.dates import When
 from bookmaker.manifest.model import Manifest
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.common.wording import sentence_case
@@ -17,19 +21,20 @@ CONTENTS = "Contents"
 FOREWORD = "Foreword"
 GUIDE = "How to read this book"
 TEXT_GUIDE = "How to read this edition"
-PRIMER = "The rules, one by one"
+PRIMER = "Primer: the rules, one by one"
 HINTS = "Hints"
+CELL_NAMES = "Cells are named by row and column: r5c2 is in row 5, column 2."
 HINTS_NOTE = (
-    "There are three hints for every puzzle, for the place where solvers get stuck first. Each gives away more than "
-    "the one before it, and the next is never in sight of it."
+    "There are three hints for every puzzle, about the first sticking point. Each gives away more than the one before "
+    f"it, and the next is never in sight. {CELL_NAMES}"
 )
-HINT_LEVELS = ("Where to look", "What to look for", "How it goes on")
+HINT_LEVELS = ("Where to look", "What to look for", "The next step")
 KEYS = "Solution keys"
 CREDITS = "Credits"
 INDEX = "Index"
-INDEX_NOTE = "The figures are the numbers of the puzzles."
+INDEX_NOTE = "Figures are puzzle numbers."
 BY_SETTER = "By setter"
-BY_RULE = "By kind of rule"
+BY_RULE = "By rule"
 NOTES = "Notes"
 ANSWER_KEY = "Answer key"
 
@@ -40,52 +45,63 @@ _MONTHS = (
 """Not strftime's, which differ from machine to machine."""
 
 
-def date_in_words(day: date) -> str:
-    """“14 March 2026”."""
-    return f"{day.day} {_MONTHS[day.month - 1]} {day.year}"
+def date_in_words(day: date | When) -> str:
+    """“14 March 2026”, “March 2026” or “2026”, as exact as it is known."""
+    month = _MONTHS[day.month - 1] if day.month else ""
+    return " ".join(str(part) for part in (day.day, month, day.year) if part)
+
+
+def as_sentence(text: str) -> str:
+    """What an editor typed, with a capital and a full stop, so that it can stand beside other sentences."""
+    return sentence_case(text) + ("." if text[-1:].isalnum() or text[-1:] == ")" else "")
+
+
+def shared_permission(puzzles: Sequence[BookPuzzle]) -> str:
+    """The permission that holds for all puzzles and so is printed once; "" where they differ."""
+    permissions = {puzzle.permission for puzzle in puzzles}
+    return permissions.pop() if len(permissions) == 1 else ""
 
 
 def kinds(puzzle: RuledPuzzle) -> tuple[str, ...]:
     """What a puzzle is: its grid, unless that is the usual one and rules say more, and its rules (“Thermometers”)."""
-    titles = tuple(rule.title for rule in puzzle.rules)
+    titles = tuple(curled(rule.title) for rule in puzzle.rules)
     return titles if puzzle.grid.box and titles else (sentence_case(puzzle.grid.called), *titles)
 
 
 def proved(draft: bool) -> str:
     """What is known of the puzzles of a book."""
     if draft:
-        return "This is a draft: its puzzles may still be without a solution, or have several."
+        return "This is a draft: a puzzle in it may have no solution, or several."
     return (
-        "Every puzzle has exactly one solution. Each was searched through to the end before it was set, and its "
-        "solution was checked once more against the rules."
+        "Every puzzle has exactly one solution: each was checked exhaustively before printing, and its solution was "
+        "then checked against the rules."
     )
 
 
 def guide(manifest: Manifest, draft: bool, hinted: bool) -> tuple[str, ...]:
     """How to read the book, a paragraph each; `hinted` if it has hints."""
     first, last = manifest.band_names[0], manifest.band_names[-1]
+    listed = any(chapter.listed for chapter in manifest.chapters)
     order = {
-        "effort": "The puzzles stand in order of effort, the gentlest first.",
-        "listed": "The puzzles stand in the order their editor chose.",
-        "chapters": "The puzzles stand in chapters, and within each the gentlest comes first.",
-    }[manifest.order]
+        "effort": "The puzzles are in order of effort, gentlest first.",
+        "listed": "The puzzles are in the order the editor chose.",
+        "chapters": "The puzzles are grouped in chapters, each with the gentlest first.",
+    }["listed" if listed else manifest.order]
     hints = (
-        " If you get stuck, there are three hints for each puzzle before the keys: where to look, what to look for, "
-        "and how it goes on."
+        " If you get stuck, turn to the three hints for each puzzle, before the keys: where to look, what to look for, "
+        "and the next step."
         if hinted
         else ""
     )
     return (
-        "Beside each title a ridge of five peaks shows how hard the puzzle is. It is filled from the left, peak by "
-        f"peak, from {first} to {last}. The figure with it is the effort: how much looking the puzzle asks of somebody "
-        f"who takes the easiest step every time. {order}",
-        "The rules given with a grid are complete, and all of them hold together. Where a puzzle has marks, each kind "
-        "is drawn once more beside the sentence that explains it. The grids are made for pencil: you can write over "
-        "every mark.",
-        f"{proved(draft)}{hints} The solution keys stand at the back; their bold digits are those that the puzzle gave "
-        "you. The line under a key is the walk to its solution, higher where a step asks for more; a mark stands over "
-        "the narrow points. After the keys come the credits: who set each puzzle, when it was first shown, and by "
-        "whose leave it is printed.",
+        "Beside each title a ridge of five peaks shows how hard the puzzle is. It fills from the left, peak by peak, "
+        f"from {first} to {last}. The figure with it is the effort: how much searching it takes if you find the "
+        f"easiest step every time. {order}",
+        "The rules given with a grid are complete, and all apply at once. Each kind of mark is drawn again beside the "
+        "sentence that explains it. The grids are made for pencil: you can write over every mark.",
+        f"{proved(draft)}{hints} The solution keys are at the back, with the givens in bold. The line under each key "
+        "charts the solve, rising where a step takes more searching; arrowheads mark the sticking points. After the "
+        "keys come the credits: who set each puzzle, when it was first shown and who gave permission.",
     )
 
 

@@ -10,15 +10,15 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from functools import cache
 
-from bookmaker.grade.mirror import TURNS
 from bookmaker.rules.common.contract import Rule
 from bookmaker.rules.common.parts import Form, Part
+from bookmaker.symmetry.moves import TURNS, Turn, turned_cells
 
 Cells = tuple[int, ...]
 
-_HALF, _ACROSS, _DOWN, _FALLING, _RISING, _QUARTER = TURNS
+_HALF, _ACROSS, _DOWN, _FALLING, _RISING, _QUARTER = TURNS.values()
 
-ARRANGEMENTS: dict[str, tuple[str, ...]] = {
+ARRANGEMENTS: dict[str, tuple[Turn, ...]] = {
     "none": (),
     "half-turn": (_HALF,),
     "left-right": (_ACROSS,),
@@ -78,17 +78,11 @@ def same_mark(part: Part, rule: Rule) -> object:
 @cache
 def arrangement(name: str, size: int) -> Arrangement:
     """The arrangement of a name on a grid of a size. Raises KeyError for an unknown name."""
-    turns = [_map(turn, size) for turn in ARRANGEMENTS[name]]
+    turns = [turned_cells(turn, size) for turn in ARRANGEMENTS[name]]
     moves = [tuple(range(size * size))]
     for move in moves:  # grows until no turn adds another
         moves += [new for turn in turns if (new := tuple(turn[cell] for cell in move)) not in moves]
     return Arrangement(name, tuple(moves))
-
-
-@cache
-def _map(turn: str, size: int) -> Cells:
-    turned = (TURNS[turn](row, column, size) for row in range(size) for column in range(size))
-    return tuple(row * size + column for row, column in turned)
 
 
 def arranged_as(cells: Iterable[int], size: int) -> Arrangement:

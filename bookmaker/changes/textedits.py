@@ -10,11 +10,11 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Iterator
 from difflib import SequenceMatcher
 
-from bookmaker.changes.typed import BEARABLE, Typed, indent_of, lists_of
+from bookmaker.changes.typed import BEARABLE, Typed, indent_of
+from bookmaker.manifest.archives import holding_of
 from bookmaker.manifest.givens import read_givens
 from bookmaker.manifest.puzzlefields import read_puzzle
 from bookmaker.manifest.written import entry_lines, puzzle_lines, rule_lines, scalar
-from bookmaker.manifest.yamlfile import parse_yaml
 from bookmaker.placed import Node, Sequence, Table, Word
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.puzzle import digits_text
@@ -78,14 +78,12 @@ def _reads_as(typed: Typed, text: str, meant: RuledPuzzle) -> bool:
         line = text.split("\n")[typed.place.line - 1][typed.place.column - 1 :]
         givens = read_givens(Word(typed.place, line[:81]), meant.grid, desk)
         return givens is not None and givens.digits == meant.givens
-    tree = parse_yaml(text, str(typed.file), desk)
-    for listed in lists_of(tree) if tree is not None else ():
-        for node in (listed,) if isinstance(listed, Table) else listed.values if isinstance(listed, Sequence) else ():
-            word = node.get("id") if isinstance(node, Table) else None
-            if isinstance(node, Table) and isinstance(word, Word) and word.value == typed.id:
-                puzzle = read_puzzle({key.value: value for key, value in node.entries}, node, desk)
-                errors = [trouble for trouble in desk.errors() if trouble.code not in BEARABLE]
-                return puzzle is not None and not errors and _alike(puzzle, meant)
+    for node in holding_of(typed.file, text, desk).puzzles:
+        word = node.get("id")
+        if isinstance(word, Word) and word.value == typed.id:
+            puzzle = read_puzzle({key.value: value for key, value in node.entries}, node, desk)
+            errors = [trouble for trouble in desk.errors() if trouble.code not in BEARABLE]
+            return puzzle is not None and not errors and _alike(puzzle, meant)
     return False
 
 

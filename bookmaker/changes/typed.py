@@ -6,19 +6,19 @@ since it is to be mended.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
 from pathlib import Path
 
-from bookmaker.manifest import MANIFEST_NAME
+from bookmaker.manifest import manifest_in, puzzles_in
+from bookmaker.manifest.archives import YAML
 from bookmaker.manifest.classics import read_lines
 from bookmaker.manifest.givens import Givens, read_givens
 from bookmaker.manifest.gridfields import read_grid
-from bookmaker.manifest.includes import Shelf, Source
 from bookmaker.manifest.puzzlefields import read_puzzle
 from bookmaker.manifest.textfile import read_file
 from bookmaker.manifest.yamlfile import parse_yaml
-from bookmaker.placed import Node, Sequence, Table, Word
+from bookmaker.placed import Node, Table, Word
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.verdict import Solution
 from bookmaker.trouble import LINE_BREAK, BookTroubles, Desk, Place, Trouble, nearest
@@ -59,24 +59,42 @@ class Typed:
 
 
 def find_typed(book: Path, name: str) -> Typed:
-    """The puzzle of that id. Raises BookTroubles where there is none, or where it can't be read at all."""
-    path = book / MANIFEST_NAME if book.is_dir() else book
+    """The puzzle of that id, in the book's own file, in one that it includes or in an archive that it picks from.
+
+    Raises BookTroubles where there is none, or where it can't be read at all.
+    """
     desk = Desk()
-    text = read_file(path, str(path), Place(str(path)), desk)
-    desk.raise_errors()
-    assert text is not None
-    if path.suffix not in (".yaml", ".yml"):
+    path = manifest_in(book, desk) if book.is_dir() else book
+    text = _text_of(path, desk)
+    if path.suffix not in YAML:
         return _in_list(path, text, name)
     tree = parse_yaml(text, str(path), desk)
     names: list[str] = []
-    for node, file, source in _puzzles(tree, path, text, desk) if tree is not None else ():
-        word = node.get("id")
-        if isinstance(word, Word):
+    for _, node in puzzles_in(tree, path, desk)[2] if tree is not None else ():
+        word = node.get("id") if isinstance(node, Table) else None
+        if isinstance(node, Table) and isinstance(word, Word):
             names.append(word.value)
             if word.value == name:
-                return _typed(name, node, file, source, word.place)
+                return _found(name, node, word, desk)
     desk.raise_errors()
     raise _unknown(path, name, names)
+
+
+def _found(name: str, node: Table, word: Word, desk: Desk) -> Typed:
+    file = Path(word.place.file)
+    text = _text_of(file, desk)
+    if file.suffix in YAML:
+        # What a book says beside a pick stands in another file, and is no part of the puzzle's item in this one.
+        own = Table(node.place, tuple(entry for entry in node.entries if entry[0].place.file == word.place.file))
+        return _typed(name, own, file, text, word.place)
+    return replace(_in_list(file, text, name, word.place.line), id=name)
+
+
+def _text_of(path: Path, desk: Desk) -> str:
+    text = read_file(path, str(path), Place(str(path)), desk)
+    desk.raise_errors()
+    assert text is not None, "a file that can't be read leaves a trouble"
+    return text
 
 
 def _unknown(path: Path, name: str, names: Iterable[str]) -> BookTroubles:
@@ -84,44 +102,21 @@ def _unknown(path: Path, name: str, names: Iterable[str]) -> BookTroubles:
     return BookTroubles([Trouble(Place(str(path)), "unknown-id", said, nearest(name, names))])
 
 
-def _in_list(path: Path, text: str, name: str) -> Typed:
+def _in_list(path: Path, text: str, name: str, line: int | None = None) -> Typed:
+    """The classic of that number, or on that line, of a plain list."""
     desk = Desk()
     numbers = []
     for number, place, entry in read_lines(LINE_BREAK.split(text), str(path), desk):
         numbers.append(str(number))
-        if str(number) == name:
+        if place.line == line or (line is None and str(number) == name):
             errors = [trouble for trouble in desk.errors() if trouble.code not in BEARABLE and trouble.place >= place]
             if entry is None or errors:
                 raise BookTroubles(errors)
-            line = text.split("\n")[place.line - 1]
-            word = Word(place, line[place.column - 1 : place.column + 80])
+            shown = text.split("\n")[place.line - 1]
+            word = Word(place, shown[place.column - 1 : place.column + 80])
             givens = read_givens(word, entry.puzzle.grid, Desk())
             return Typed(name, entry.puzzle, path, text, None, givens, place.line - 1, place.line, place)
     raise _unknown(path, name, numbers)
-
-
-def _puzzles(tree: Node, path: Path, text: str, desk: Desk) -> Iterator[tuple[Table, Path, str]]:
-    """The tables of all puzzles, each with its file and the text of this."""
-    texts = {str(path): text}
-    shelf = Shelf(path.parent.resolve(), desk, {path.resolve(): Place(str(path))})
-    source = Source(path, path, (path.resolve(),))
-    for listed in lists_of(tree):
-        for node in shelf.puzzles(listed, source):
-            if isinstance(node, Table):
-                file = node.place.file
-                if file not in texts:
-                    texts[file] = read_file(Path(file), file, Place(file), desk) or ""
-                yield node, Path(file), texts[file]
-
-
-def lists_of(tree: Node) -> list[Node]:
-    """The lists of puzzles in a book, or the file itself if it is one."""
-    if not isinstance(tree, Table) or tree.get("id") or tree.get("givens"):
-        return [tree]
-    chapters = tree.get("chapters")
-    items = chapters.values if isinstance(chapters, Sequence) else ()
-    found = [tree.get("puzzles"), *(item.get("puzzles") for item in items if isinstance(item, Table))]
-    return [node for node in found if node is not None]
 
 
 def _typed(name: str, node: Table, file: Path, text: str, place: Place) -> Typed:

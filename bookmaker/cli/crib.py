@@ -8,9 +8,10 @@ import click
 
 from bookmaker.book import make_book
 from bookmaker.cli.checked import write_checked
+from bookmaker.cli.completion import ids, layouts_for
 from bookmaker.cli.group import main
-from bookmaker.cli.loading import book_argument, load_book, proofs_of, proven, proving_options
-from bookmaker.cli.paths import NEW_FILE
+from bookmaker.cli.loading import agreed, book_argument, load_book, proofs_of, proven, proving_options
+from bookmaker.cli.paths import NEW_PDF
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.layout import compose_crib, load_layout
 from bookmaker.rules.common.wording import counted
@@ -21,16 +22,24 @@ from bookmaker.tell.scenes import ends_of, scenes_of
 @main.command("crib")
 @book_argument
 @proving_options
-@click.argument("puzzle_id", metavar="ID")
-@click.option("--out", "file", required=True, type=NEW_FILE, metavar="FILE")
-@click.option("--layout", "layout_name", default="a4-book", show_default=True, metavar="NAME")
+@click.argument("puzzle_id", metavar="ID", shell_complete=ids)
+@click.option("--out", "file", required=True, type=NEW_PDF, metavar="FILE", help="Write this PDF file.")
+@click.option(
+    "--layout",
+    "layout_name",
+    default="a4-book",
+    show_default=True,
+    metavar="NAME",
+    shell_complete=layouts_for("book"),
+    help="Print in this layout.",
+)
 def crib_command(book: Path, puzzle_id: str, file: Path, layout_name: str) -> None:
-    """Print a presenter's crib of puzzle ID.
+    """Print a presenter's crib for puzzle ID.
 
-    The solving path in words, and the board at its key moments beside them.
+    The solving path in words, with the board at its key moments beside it.
     """
     manifest = load_book(book)
-    proofs = proven(proofs_of(manifest, (puzzle_id,)))
+    proofs = agreed(proven(proofs_of(manifest, (puzzle_id,))))
     (puzzle,) = make_book(manifest, proofs, as_listed=True).puzzles
     story = tell(proofs[0], manifest.band_names, rules=False)
     document = compose_crib(puzzle, story, scenes_of(proofs[0], story), *ends_of(proofs[0]), load_layout(layout_name))

@@ -8,24 +8,24 @@ from time import monotonic
 
 import click
 
+from bookmaker.archive.lookalikes import members_of
 from bookmaker.changes.typed import find_typed
-from bookmaker.cli.group import main
-from bookmaker.cli.paths import NEW_FILE
+from bookmaker.cli.group import KEPT, main, say_troubles
+from bookmaker.cli.loading import known
+from bookmaker.cli.paths import NEW_FILE, Whole
 from bookmaker.cli.times import seconds_in
 from bookmaker.draft.forced import FINDERS
 from bookmaker.draft.forcing import dresses, grown
 from bookmaker.draft.run import Found, Progress, take_up
 from bookmaker.draft.telling import dress_lines, found_line, missed_lines, progress_line
 from bookmaker.files import write_whole
-from bookmaker.manifest import load
 from bookmaker.manifest.written import puzzle_lines
 from bookmaker.proof.crew import crew_on, processes
 from bookmaker.rules import problem_of
-from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.common.wording import counted
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Unique
-from bookmaker.trouble import BookTroubles, Trouble
+from bookmaker.trouble import BookTroubles, Desk, Trouble
 from bookmaker.wishes.model import Wish
 from bookmaker.wishes.reading import load_wishes
 
@@ -46,7 +46,7 @@ from bookmaker.wishes.reading import load_wishes
     multiple=True,
     type=click.Path(exists=True, path_type=Path),
     metavar="BOOK",
-    help="Refuse what looks like a puzzle of this book.",
+    help="Refuse what looks like a puzzle of this book, list or archive.",
 )
 @click.option(
     "--force",
@@ -56,7 +56,9 @@ from bookmaker.wishes.reading import load_wishes
     help="Tell givens of this classic by marks that leave no choice.",
 )
 @click.option("--kind", type=click.Choice(list(FINDERS)), default="thermometer", show_default=True)
-@click.option("--workers", type=click.IntRange(1, 64), default=1, show_default=True, metavar="N")
+@click.option(
+    "--workers", type=Whole(1, 64), default=1, show_default=True, metavar="N", help="Share the work among N processes."
+)
 @click.option("--on", "address", metavar="tcp://…", help="Use the workers of a Dask scheduler (extra “cluster”).")
 @click.pass_context
 def draft_command(
@@ -88,7 +90,8 @@ def draft_command(
     if not sources:
         raise click.UsageError("name a file with a wish, or a brief with --for")
     wishes = tuple(made for path in sources for made in load_wishes(path))
-    run = take_up(file, wishes, [puzzle for book in others for puzzle in _puzzles(book)], _puzzles)
+    ctx.meta[KEPT] = f"the puzzles in {file} are kept, and the same command goes on from there"
+    run = take_up(file, wishes, _keys_in(*others), _keys_in)
     with crew_on(address) if address else processes(workers) as crew:
         alone = workers == 1 and not address
         _watch(run.go_on(crew, 0 if alone else 2 * workers + 2, monotonic() + seconds if seconds else None))
@@ -138,8 +141,12 @@ def _limits(texts: tuple[str, ...]) -> tuple[int, list[Path]]:
     return seconds, files
 
 
-def _puzzles(path: Path) -> list[RuledPuzzle]:
-    return [entry.puzzle for entry in load(path).entries]
+def _keys_in(*places: Path) -> set[str]:
+    """The keys of the puzzles in books, lists and archives, which their look-alikes share."""
+    desk = Desk()
+    members = members_of(places, known(), None, desk).members
+    say_troubles(tuple(desk.found))
+    return {member.keys.puzzle for member in members}
 
 
 def _watch(events: Iterator[Found | Progress]) -> None:

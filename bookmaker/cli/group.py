@@ -1,4 +1,4 @@
-"""The command group, and how every command ends: 0 all good, 1 troubles in the content, 2 wrong usage."""
+"""The command group, and how every command ends: 0 all good, 1 troubles in the content, 2 wrong usage, 130 stopped."""
 
 from __future__ import annotations
 
@@ -18,6 +18,12 @@ from bookmaker.trouble_text import shown
 COLLECT_AFTER = 1_000_000
 """Objects made before Python looks for garbage that refers to itself. There is next to none: a book is values that live
 to the end and refer to nothing above them. To look through them all after every 700 took a fifth of the time."""
+
+KEPT = "bookmaker.kept"
+"""Under this word of a context's `meta` a command says what is kept if it is stopped, and how to go on."""
+
+INTERRUPTED = 130
+"""What a shell expects of a command that was stopped with Ctrl-C: 128 and the number of the signal."""
 
 _ELSEWHERE = "name a folder where you may write, or close the program that has the file open"
 
@@ -41,9 +47,18 @@ class HonestGroup(click.Group):
         _speak_utf8()
         return super().main(*args, **kwargs)
 
+    def format_commands(self, ctx: click.Context, formatter: click.HelpFormatter) -> None:
+        """Every command with the whole of its first sentence; click would cut it short."""
+        commands = ((name, self.commands[name]) for name in self.list_commands(ctx))
+        with formatter.section("Commands"):
+            formatter.write_dl([(name, command.get_short_help_str(limit=1000)) for name, command in commands])
+
     def invoke(self, ctx: click.Context) -> Any:
         try:
             return super().invoke(ctx)
+        except KeyboardInterrupt:
+            click.echo(f"\nstopped: {ctx.meta.get(KEPT, 'nothing was written')}", err=True)
+            ctx.exit(INTERRUPTED)
         except BookTroubles as troubles:
             say_troubles(troubles.troubles)
             ctx.exit(1)

@@ -10,11 +10,13 @@ import click
 from bookmaker.book import make_book
 from bookmaker.book.contest import enter_contest
 from bookmaker.cli.checked import write_checked
+from bookmaker.cli.completion import ids_listed, layouts_for
 from bookmaker.cli.group import main
-from bookmaker.cli.loading import book_argument, load_book, proofs_of, proving_options
-from bookmaker.cli.paths import NEW_FILE
+from bookmaker.cli.loading import agreed, book_argument, find_entries, load_book, proofs_of, proving_options
+from bookmaker.cli.paths import NEW_PDF
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.layout import KeyPlace, compose_handout, compose_marker, load_layout
+from bookmaker.manifest.permission import demand_permission
 from bookmaker.rules.common.wording import counted
 
 MOST_POINTS = 999
@@ -23,17 +25,35 @@ MOST_POINTS = 999
 @main.command("handout")
 @book_argument
 @proving_options
-@click.option("--pick", required=True, metavar="ID,ID…", help="The puzzles to print, by id, in this order.")
-@click.option("--out", "file", required=True, type=NEW_FILE, metavar="FILE")
-@click.option("--layout", "layout_name", default="a4-handout", show_default=True, metavar="NAME")
+@click.option(
+    "--pick",
+    required=True,
+    metavar="ID,ID…",
+    shell_complete=ids_listed,
+    help="The puzzles to print, by id, in this order.",
+)
+@click.option("--out", "file", required=True, type=NEW_PDF, metavar="FILE", help="Write this PDF file.")
+@click.option(
+    "--layout",
+    "layout_name",
+    default="a4-handout",
+    show_default=True,
+    metavar="NAME",
+    shell_complete=layouts_for("handout"),
+    help="Print in this layout.",
+)
 @click.option(
     "--key",
     type=click.Choice(get_args(KeyPlace)),
-    help="Print the key on the last page (as it is if nothing is said), on the reverse of each sheet, upside down at "
-    "its foot, or not at all.",
+    help="Where the key goes: on the last page (the default), on the reverse of each sheet, upside down at its foot, "
+    "or nowhere.",
 )
 @click.option("--contest", is_flag=True, help="Add check rows and boxes for points; the key goes to the marker.")
-@click.option("--points", metavar="N,N…", help="What each puzzle is worth in the contest; else it follows the effort.")
+@click.option(
+    "--points",
+    metavar="N,N…",
+    help="What each puzzle is worth in the contest; by default, more effort earns more points.",
+)
 def handout_command(
     book: Path, pick: str, file: Path, layout_name: str, key: str | None, contest: bool, points: str | None
 ) -> None:
@@ -49,14 +69,15 @@ def handout_command(
     if not ids:
         raise click.BadParameter("name at least one puzzle", param_hint="--pick")
     if contest and key:
-        raise click.UsageError("the key of a contest goes to the marker: leave --key away")
+        raise click.UsageError("the key of a contest goes to the marker: leave out --key")
     if points and not contest:
         raise click.UsageError("points are for a contest: add --contest")
     worth = _points(points, len(ids)) if points else ()
     manifest = load_book(book)
-    proofs = proofs_of(manifest, ids)
+    demand_permission(find_entries(manifest, ids))
+    proofs = agreed(proofs_of(manifest, ids))
     contents = make_book(manifest, proofs, as_listed=True)
-    layout = load_layout(layout_name)
+    layout = load_layout(layout_name, use="handout")
     if contest:
         contents = enter_contest(contents, worth)
         marker = file.with_name(f"{file.stem}-marker{file.suffix}")

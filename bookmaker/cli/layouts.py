@@ -12,11 +12,11 @@ from bookmaker.layout import layout_names, load_layout
 def layouts_command() -> None:
     """List the layouts for books and handouts.
 
-    Below them stand the line that chooses one in a manifest, and the option that does for one printing.
+    Also shows the line that chooses one in a manifest, and the option that does so for a single printing.
     """
     names = layout_names()
     width = max(map(len, names))
     for name in names:
         click.echo(f"{name:{width}}  {load_layout(name).about}")
     click.echo("\nin book.yaml, under “book:”\n  layout: " + names[0])
-    click.echo(f"or for one printing\n  bookmaker typeset BOOK --out FOLDER --layout {names[0]}")
+    click.echo(f"or for a single printing\n  bookmaker typeset BOOK --out FOLDER --layout {names[0]}")

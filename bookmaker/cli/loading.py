@@ -4,21 +4,26 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from concurrent.futures import Executor
-from contextlib import AbstractContextManager
+from contextlib import AbstractContextManager, nullcontext
 from pathlib import Path
 from time import monotonic
 from typing import TypeVar
 
 import click
 
+from bookmaker.archive import Catalogue, open_catalogue
+from bookmaker.archive.inbook import Disguise, disguises, troubles_of
 from bookmaker.book.order import in_book_order
-from bookmaker.cli.group import say_troubles
+from bookmaker.cli.group import KEPT, say_troubles
+from bookmaker.cli.paths import Whole
 from bookmaker.cli.table import remark
 from bookmaker.manifest import load
 from bookmaker.manifest.model import Entry, Manifest
+from bookmaker.manifest.permission import demand_permission
 from bookmaker.proof import Proof, prove_all
 from bookmaker.proof.cache import FreshStore, Store, user_store
-from bookmaker.proof.crew import processes
+from bookmaker.proof.claims import wrong_claims
+from bookmaker.proof.crew import crew_on, processes
 from bookmaker.trouble import BookTroubles, Place, Trouble, nearest
 
 book_argument = click.argument("book", type=click.Path(exists=True, path_type=Path))
@@ -26,38 +31,112 @@ book_argument = click.argument("book", type=click.Path(exists=True, path_type=Pa
 Command = TypeVar("Command", bound=Callable[..., object])
 
 
-def proving_options(command: Command) -> Command:
-    """The options of every command that proves puzzles; `proofs_in_order` and `proofs_of` go by them."""
+def sharing_options(command: Command) -> Command:
+    """How the work of proving is done; `known` and `shared` go by them."""
     workers = click.option(
         "--workers",
-        type=click.IntRange(1, 64),
+        type=Whole(1, 64),
         default=1,
         show_default=True,
         expose_value=False,
         callback=lambda ctx, _, value: ctx.meta.update(workers=value),
         metavar="N",
-        help="Share the proving among N processes.",
+        help="Share the proofs among N processes.",
     )
+
+    def asked_afresh(ctx: click.Context, _: click.Parameter, value: bool) -> None:
+        ctx.meta["fresh"] = value
+        again = "the same command without --fresh" if value else "the same command"
+        ctx.meta[KEPT] = f"nothing was written; what was proved so far is kept, and {again} goes on from there"
+
     fresh = click.option(
         "--fresh",
         is_flag=True,
         expose_value=False,
-        callback=lambda ctx, _, value: ctx.meta.update(fresh=value),
-        help="Prove everything anew, also what is known from an earlier run.",
+        callback=asked_afresh,
+        help="Ignore saved proofs.",
     )
     return workers(fresh(command))
 
 
-def load_book(path: Path) -> Manifest:
-    """The manifest at a path; its warnings are said at once, its mistakes raised."""
-    manifest = load(path)
+def proving_options(command: Command) -> Command:
+    """The options of every command that proves the puzzles of a book; `proofs_in_order` and `proofs_of` go by them."""
+    archive = click.option(
+        "--archive",
+        "archives",
+        multiple=True,
+        type=click.Path(exists=True, file_okay=False, path_type=Path),
+        expose_value=False,
+        callback=lambda ctx, _, value: ctx.meta.update(archives=value),
+        metavar="FOLDER",
+        help="What the book picks from, where it names no archive itself.",
+    )
+    return sharing_options(archive(command))
+
+
+def archive_options(command: Command) -> Command:
+    """The options of every command that opens archives; `catalogue_of` goes by them."""
+    printed = click.option(
+        "--printed-in",
+        multiple=True,
+        type=click.Path(exists=True, path_type=Path),
+        expose_value=False,
+        callback=lambda ctx, _, value: ctx.meta.update(printed_in=value),
+        metavar="BOOK",
+        help="A book that was printed, besides those that archive.yaml names.",
+    )
+    on = click.option(
+        "--on",
+        expose_value=False,
+        callback=lambda ctx, _, value: ctx.meta.update(on=value),
+        metavar="tcp://…",
+        help="Use the workers of a Dask scheduler (extra “cluster”).",
+    )
+    return sharing_options(printed(on(command)))
+
+
+def catalogue_of(folders: tuple[Path, ...]) -> Catalogue:
+    """The catalogue of some archives, with progress on standard error; what is wrong in it is not said yet."""
+    printed = click.get_current_context().meta.get("printed_in", ())
+    with crew() as workers:
+        return open_catalogue(folders, known(), workers, printed, counting())
+
+
+def counting() -> Callable[[int], None]:
+    began = said = monotonic()
+
+    def watch(done: int) -> None:
+        nonlocal said
+        now = monotonic()
+        if now - said > 1:
+            said = now
+            click.echo(f"{done} puzzles read in {now - began:.0f} s", err=True)
+
+    return watch
+
+
+def load_book(path: Path, *, to_print: bool = False, press: bool = False) -> Manifest:
+    """The manifest at a path; its warnings are said at once, its mistakes raised.
+
+    What is to be printed must have its permissions, for the press all of them.
+    """
+    manifest = load(path, click.get_current_context().meta.get("archives", ()))
     say_troubles(manifest.warnings)
+    if to_print:
+        demand_permission(manifest.entries, press)
     return manifest
 
 
 def proofs_in_order(manifest: Manifest, count: int = 0) -> tuple[Proof, ...]:
     """Proofs of all puzzles in book order, with progress on standard error after the first second."""
     return in_book_order(manifest, _proofs(manifest.entries, count))
+
+
+def agreed(proofs: tuple[Proof, ...]) -> tuple[Proof, ...]:
+    """The same proofs, if no setter's own solution differs from the proven one; else a trouble for each that does."""
+    if troubles := tuple(wrong_claims(proofs)):
+        raise BookTroubles(troubles)
+    return proofs
 
 
 def proofs_of(manifest: Manifest, ids: tuple[str, ...]) -> tuple[Proof, ...]:
@@ -71,8 +150,17 @@ def _proofs(entries: tuple[Entry, ...], count: int = 0) -> tuple[Proof, ...]:
 
 
 def known() -> Store:
-    """What earlier runs have kept, unless --fresh asks for everything anew."""
-    return FreshStore(user_store()) if click.get_current_context().meta.get("fresh") else user_store()
+    """What earlier runs have kept, unless --fresh ignores it."""
+    store = user_store(lambda: click.echo("waiting for another bookmaker that is using the saved proofs …", err=True))
+    return FreshStore(store) if click.get_current_context().meta.get("fresh") else store
+
+
+def crew() -> AbstractContextManager[Executor | None]:
+    """The workers that --on or --workers ask for; None where the work is done here."""
+    meta = click.get_current_context().meta
+    if meta.get("on"):
+        return crew_on(meta["on"])
+    return shared() if meta.get("workers", 1) > 1 else nullcontext()
 
 
 def shared() -> AbstractContextManager[Executor]:
@@ -101,6 +189,20 @@ def proven(proofs: tuple[Proof, ...]) -> tuple[Proof, ...]:
             for proof in unproven
         )
     return proofs
+
+
+def disguised(proofs: tuple[Proof, ...]) -> tuple[Disguise, ...]:
+    """The puzzles that are the same as earlier ones among these."""
+    with crew() as workers:
+        return tuple(disguises(proofs, known(), workers))
+
+
+def say_disguised(proofs: tuple[Proof, ...], press: bool) -> None:
+    """Say which puzzles look alike. Raises BookTroubles where some do in a book for the press."""
+    found = tuple(troubles_of(disguised(proofs), press))
+    if press and found:
+        raise BookTroubles(found)
+    say_troubles(found)
 
 
 def _progress() -> Callable[[int, int], None]:

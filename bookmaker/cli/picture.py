@@ -6,9 +6,10 @@ from pathlib import Path
 
 import click
 
+from bookmaker.cli.completion import ids
 from bookmaker.cli.group import main
 from bookmaker.cli.loading import book_argument, find_entries, load_book, proofs_of, proven, proving_options
-from bookmaker.cli.paths import NEW_FILE
+from bookmaker.cli.paths import NEW_FILE, Whole
 from bookmaker.display.items import Page
 from bookmaker.files import write_whole
 from bookmaker.grade.replay import position_after
@@ -20,16 +21,19 @@ from bookmaker.proof import Proof
 @main.command("picture")
 @book_argument
 @proving_options
-@click.argument("puzzle_id", metavar="ID")
-@click.option("--out", "file", required=True, type=NEW_FILE, metavar="FILE")
+@click.argument("puzzle_id", metavar="ID", shell_complete=ids)
+@click.option("--out", "file", required=True, type=NEW_FILE, metavar="FILE", help="Write this picture.")
 @click.option("--solved", is_flag=True, help="Show the solution.")
-@click.option("--at", "step", type=click.IntRange(0), metavar="STEP", help="Show the grid after so many steps.")
-@click.option("--dpi", type=click.IntRange(20, 2400), default=300, show_default=True, help="How fine a PNG is.")
+@click.option("--at", "step", type=Whole(0), metavar="STEP", help="Show the grid after this many steps.")
+@click.option(
+    "--dpi", type=Whole(20, 2400), default=300, show_default=True, metavar="N", help="Pixels per inch of a PNG."
+)
 def picture_command(book: Path, puzzle_id: str, file: Path, solved: bool, step: int | None, dpi: int) -> None:
-    """Draw puzzle ID as a picture: FILE ends in .svg, .png or .pdf.
+    """Draw puzzle ID as a picture.
 
-    With --at 12, the cells are filled as they are after the twelfth step of the solving path, with pencil marks in
-    the empty ones; the cells of the step that comes next are shaded. --at 0 shows the marks before the first step.
+    FILE ends in .svg, .png or .pdf. With --at 12, the cells are filled as they are after the twelfth step of the
+    solving path, with pencil marks in the empty ones; the cells of the next step are shaded. --at 0 shows the pencil
+    marks before the first step.
     """
     if file.suffix.lower() not in KINDS:
         raise click.BadParameter(f"the name should end in {', '.join(KINDS)}", param_hint="--out")

@@ -1,4 +1,4 @@
-"""`bookmaker preflight`: is a finished PDF ready for the press?"""
+"""`bookmaker preflight`: what would a printer find fault with in a finished PDF?"""
 
 from __future__ import annotations
 
@@ -20,15 +20,15 @@ from bookmaker.rules.common.wording import counted
     "book",
     type=click.Path(exists=True, path_type=Path),
     metavar="BOOK",
-    help="Also read the printed grids and keys back, and compare them with this book.",
+    help="Also read the printed grids and keys back and compare them with this book.",
 )
 @click.pass_context
 def preflight_command(ctx: click.Context, file: Path, book: Path | None) -> None:
-    """Look a finished PDF over before it goes to press.
+    """Check a finished PDF before it goes to press.
 
-    Checks fonts, boxes, page sizes, colours, pictures, thin lines, text near the trim, the page count and the
+    Looks at fonts, boxes, page sizes, colours, pictures, thin lines, text near the trim, the page count and the
     metadata. With --against, every printed grid and key is read from the page and compared with the book. Ends with
-    exit code 1 if anything but a warning is found.
+    exit code 1 if more than warnings are found.
     """
     proofs = proofs_in_order(load_book(book)) if book else None
     report = inspect(file.read_bytes(), str(file), proofs)
@@ -39,10 +39,10 @@ def preflight_command(ctx: click.Context, file: Path, book: Path | None) -> None
 
 
 def _summary(report: Report, compared: bool) -> str:
-    """“24 pages, ready for the press; 18 grids and 18 keys are as the book has them”."""
-    said = f"{counted(report.pages, 'page')}, {'nothing to mend' if report.troubles else 'ready for the press'}"
+    """“24 pages, no faults found; 18 grids and 18 keys match the book”."""
+    said = f"{counted(report.pages, 'page')}, no faults found"
     if compared:
         grids = sum(grid.kind == "grid" for grid in report.printed)
         keys = len(report.printed) - grids
-        said += f"; {counted(grids, 'grid')} and {counted(keys, 'key')} are as the book has them"
+        said += f"; {counted(grids, 'grid')} and {counted(keys, 'key')} match the book"
     return said

@@ -7,8 +7,9 @@ from pathlib import Path
 
 import click
 
+from bookmaker.cli.completion import rule_kinds
 from bookmaker.cli.group import main
-from bookmaker.cli.paths import NEW_FILE
+from bookmaker.cli.paths import NEW_PDF
 from bookmaker.files import write_whole
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.layout.sheets.chart import compose_chart
@@ -17,17 +18,17 @@ from bookmaker.trouble import nearest
 
 
 @main.command("rules")
-@click.argument("kind", required=False)
+@click.argument("kind", required=False, shell_complete=rule_kinds)
 @click.option(
     "--chart",
-    type=NEW_FILE,
+    type=NEW_PDF,
     metavar="FILE.pdf",
-    help="Draw a chart of every rule kind's marks.",
+    help="Draw every kind's marks on a chart.",
 )
 def rules_command(kind: str | None, chart: Path | None) -> None:
     """List the rule kinds, or explain one KIND.
 
-    For one kind: what it means, and an example to paste under “rules:”.
+    For a single kind: what it means, and an example to paste under “rules:”.
     """
     if chart is not None:
         write_whole({chart: pdf_bytes(compose_chart())})

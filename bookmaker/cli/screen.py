@@ -7,26 +7,35 @@ from time import monotonic
 
 import click
 
-from bookmaker.cli.group import main
-from bookmaker.cli.paths import NEW_FILE
+from bookmaker.cli.group import KEPT, main
+from bookmaker.cli.paths import NEW_FILE, Whole
 from bookmaker.proof.crew import crew_on, processes
 from bookmaker.proof.screening import screen
+from bookmaker.rules.common.wording import counted, number
 
 
 @main.command("screen")
 @click.argument("lists", nargs=-1, required=True, type=click.Path(exists=True, path_type=Path), metavar="LIST…")
-@click.option("--out", "report", required=True, type=NEW_FILE, metavar="REPORT.jsonl")
-@click.option("--workers", type=click.IntRange(1, 64), default=1, show_default=True, metavar="N")
+@click.option("--out", "report", required=True, type=NEW_FILE, metavar="REPORT.jsonl", help="Add to this file.")
+@click.option(
+    "--workers",
+    type=Whole(1, 64),
+    default=1,
+    show_default=True,
+    metavar="N",
+    help="Share the proofs among N processes.",
+)
 @click.option("--on", "address", metavar="tcp://…", help="Use the workers of a Dask scheduler (extra “cluster”).")
 @click.pass_context
 def screen_command(
     ctx: click.Context, lists: tuple[Path, ...], report: Path, workers: int, address: str | None
 ) -> None:
-    """Proof long lists of puzzles, a line of JSON for each, in order.
+    """Proof long lists of puzzles, with a line of JSON for each.
 
-    A run that was stopped goes on where it ended when the same command is typed again. Ends with exit code 1 if a
-    puzzle met in this run is faulty or not proven unique.
+    The lines are in the order of the lists. A run that was stopped goes on where it ended when the same command is
+    typed again. Ends with exit code 1 if a puzzle in this run is faulty or not proven unique.
     """
+    ctx.meta[KEPT] = f"the lines in {report} are kept, and the same command goes on after the last of them"
     met = faulty = 0
     said = monotonic()
     with crew_on(address) if address else processes(workers) as crew:
@@ -36,6 +45,6 @@ def screen_command(
             if monotonic() - said > 1:
                 said = monotonic()
                 click.echo(f"{met} puzzles", err=True)
-    click.echo(f"{report}: {met} more lines, {faulty} of them not proven unique")
+    click.echo(f"{report}: {counted(met, 'line')} added, {number(faulty)} of them not proven unique")
     if faulty:
         ctx.exit(1)

@@ -3,25 +3,61 @@
 from __future__ import annotations
 
 import unicodedata
+from collections.abc import Collection, Mapping, Sequence
+from typing import assert_never
 
-from bookmaker.audit import HOW_TO_INSTALL, auditor
 from bookmaker.grade.contradiction import contradiction, contradiction_words
 from bookmaker.manifest.model import Manifest
 from bookmaker.proof import Proof
 from bookmaker.proof.report import verdict_word
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.solve.verdict import NoSolution, Several, Undecided
+from bookmaker.rules.common.wording import listed, number
+from bookmaker.solve.learning import learner
+from bookmaker.solve.verdict import NoSolution, Prover, Several, Undecided, Unique
 
 HEADINGS = ("no.", "title", "setter", "rules", "verdict", "band", "effort", "hardest step")
 _TO_THE_RIGHT = (0, 6)
 
+LEAST = {1: 14, 2: 10, 3: 12, 7: 14}
+"""Columns of text that may be cut short, and the least width that is left of them."""
 
-def proof_table(manifest: Manifest, proofs: tuple[Proof, ...]) -> str:
-    """A line a puzzle under a line of headings, in columns."""
+LEFT_OUT = (2, 3, 7)
+"""What is left out, in this order, where the rest finds no room: setter, rules, hardest step."""
+
+GAP = "  "
+
+
+def proof_table(manifest: Manifest, proofs: tuple[Proof, ...], columns: int | None = None) -> str:
+    """A line a puzzle under a line of headings, no wider than so many `columns` of a terminal.
+
+    Where there is too little room, long texts are cut short; where that does not do, what can be missed best is left
+    out.
+    """
     rows = [HEADINGS, *(_row(manifest, number, proof) for number, proof in enumerate(proofs, start=1))]
-    widths = [max(_width(row[i]) for row in rows) for i in range(len(HEADINGS))]
-    return "\n".join(_line(row, widths) for row in rows)
+    widths = {at: max(_width(row[at]) for row in rows) for at in range(len(HEADINGS))}
+    if columns:
+        _narrow(widths, columns)
+    return "\n".join(_line(row, widths, _TO_THE_RIGHT) for row in rows)
+
+
+def in_columns(rows: Sequence[tuple[str, ...]], to_the_right: Collection[int] = ()) -> str:
+    """Rows of text under each other in columns, some of them flush right."""
+    widths = {at: max(map(_width, column)) for at, column in enumerate(zip(*rows, strict=True))}
+    return "\n".join(_line(row, widths, to_the_right) for row in rows)
+
+
+def _narrow(widths: dict[int, int], columns: int) -> None:
+    """Make the widest texts narrower, or leave columns out, until all fit."""
+    for out in (None, *LEFT_OUT):
+        widths.pop(out, None) if out is not None else None
+        over = sum(widths.values()) + len(GAP) * (len(widths) - 1) - columns
+        spare = {at: widths[at] - least for at, least in LEAST.items() if widths.get(at, 0) > least}
+        if over <= sum(spare.values()):
+            break
+    for _ in range(min(max(over, 0), sum(spare.values()))):
+        widest = max((at for at in spare if widths[at] > LEAST[at]), key=lambda at: widths[at])
+        widths[widest] -= 1
 
 
 def remark(proof: Proof) -> str:
@@ -33,11 +69,27 @@ def remark(proof: Proof) -> str:
             return f"{name} has no solution: {contradiction_words(contradiction(entry.puzzle), entry.puzzle)}"
         case Several() as several:
             return f"{name} has {_how_many(proof)}; two of them differ in {_cells(grid, several.differing)}"
-        case Undecided(budget, _):
-            more = "and so did the second prover" if auditor() else f"a second prover may settle it: {HOW_TO_INSTALL}"
-            return f"{name} is undecided: the search ended after {budget:,} nodes without an answer; {more}"
-        case _:
+        case Undecided():
+            return f"{name} is undecided: neither the search nor the learning prover came to an answer in its budget"
+        case Unique():
             return ""
+        case _ as never:
+            assert_never(never)
+
+
+def decided_by_learning(proofs: tuple[Proof, ...]) -> str:
+    """Which puzzles the search alone has not decided; empty if it has decided all."""
+    names = [
+        f"“{proof.entry.title or proof.entry.id}”"
+        for proof in proofs
+        if not isinstance(proof.verdict, Undecided) and proof.verdict.prover is Prover.LEARNING
+    ]
+    shown = listed(names if len(names) <= NAMED else [*names[:NAMED], f"{number(len(names) - NAMED)} more"])
+    return f"too hard for the search, and decided by clause learning ({learner()}): {shown}" if names else ""
+
+
+NAMED = 10
+"""Puzzles that a line names; of the others it says how many."""
 
 
 def _how_many(proof: Proof) -> str:
@@ -84,9 +136,19 @@ def _width(text: str) -> int:
     return sum(2 if unicodedata.east_asian_width(c) in "WF" else not unicodedata.combining(c) for c in text)
 
 
-def _line(row: tuple[str, ...], widths: list[int]) -> str:
+def _line(row: tuple[str, ...], widths: Mapping[int, int], to_the_right: Collection[int]) -> str:
     padded = []
-    for index, (text, width) in enumerate(zip(row, widths, strict=True)):
+    for at, width in widths.items():
+        text = _cut(row[at], width)
         space = " " * (width - _width(text))
-        padded.append(space + text if index in _TO_THE_RIGHT else text + space)
-    return "  ".join(padded).rstrip()
+        padded.append(space + text if at in to_the_right else text + space)
+    return GAP.join(padded).rstrip()
+
+
+def _cut(text: str, width: int) -> str:
+    """The text, or as much of its beginning as fits with an ellipsis after it."""
+    if _width(text) <= width:
+        return text
+    while _width(text) >= width:
+        text = text[:-1]
+    return text.rstrip(" ,") + "…"

@@ -11,8 +11,17 @@ import click
 from bookmaker.book import make_book
 from bookmaker.book.textedition import text_edition
 from bookmaker.cli.checked import write_checked
+from bookmaker.cli.completion import layouts_for
 from bookmaker.cli.group import main
-from bookmaker.cli.loading import book_argument, known, load_book, proofs_in_order, proving_options
+from bookmaker.cli.loading import (
+    agreed,
+    book_argument,
+    known,
+    load_book,
+    proofs_in_order,
+    proving_options,
+    say_disguised,
+)
 from bookmaker.cli.paths import NEW_FOLDER
 from bookmaker.display.contact import contact_sheet
 from bookmaker.ink.pdf import pdf_bytes
@@ -28,8 +37,14 @@ CONTACT_DPI = 150
 @main.command("typeset")
 @book_argument
 @proving_options
-@click.option("--out", "folder", required=True, type=NEW_FOLDER, metavar="FOLDER")
-@click.option("--layout", "layout_name", metavar="NAME", help="Print in this layout (see “bookmaker layouts”).")
+@click.option("--out", "folder", required=True, type=NEW_FOLDER, metavar="FOLDER", help="Write into this folder.")
+@click.option(
+    "--layout",
+    "layout_name",
+    metavar="NAME",
+    shell_complete=layouts_for("book"),
+    help="Print in this layout (see “bookmaker layouts”).",
+)
 @click.option(
     "--edition",
     type=click.Choice(["screen", "press"]),
@@ -41,10 +56,10 @@ CONTACT_DPI = 150
     "--date",
     type=click.DateTime(["%Y-%m-%d"]),
     metavar="DATE",
-    help="The edition's date, as 2026-03-14, in place of the imprint's.",
+    help="The edition's date, such as 2026-03-14, instead of the imprint's.",
 )
-@click.option("--contact", is_flag=True, help="Also write contact.png: all pages small, side by side.")
-@click.option("--booklet", is_flag=True, help="Also write booklet.pdf: sheets to print on both sides, fold and stitch.")
+@click.option("--contact", is_flag=True, help="Also write contact.png: all pages at a glance.")
+@click.option("--booklet", is_flag=True, help="Also write booklet.pdf: sheets to print on both sides, fold and staple.")
 @click.option("--cover", is_flag=True, help="Also write cover.pdf: back, spine and front on one sheet.")
 @click.option("--text", is_flag=True, help="Also write book.txt, the book in words, for screen readers.")
 @click.option("--draft", is_flag=True, help="Allow unproven puzzles, and stamp every page as a draft.")
@@ -60,21 +75,21 @@ def typeset_command(
     text: bool,
     draft: bool,
 ) -> None:
-    """Print the book, and its keys alone.
+    """Print the book, and its answer key separately.
 
-    What comes out is book.pdf, with the keys at its back, and key.pdf.
+    Writes book.pdf, with the keys at the back, and key.pdf.
 
-    A puzzle without exactly one solution stops the book, unless --draft. Both files are looked over as “bookmaker
-    preflight” does, and those in FOLDER are replaced only when the new ones are sound. An edition for the press is
-    written beside the other one, as book-press.pdf and key-press.pdf; it needs a date, that of the imprint or --date.
+    A puzzle without exactly one solution stops the book, unless --draft is given. Both files are checked as by
+    “bookmaker preflight”, and files in FOLDER are replaced only if the new ones pass. An edition for the press is
+    written beside the other, as book-press.pdf and key-press.pdf; it needs a date, from the imprint or from --date.
 
-    A layout for a booklet, or --booklet with any other, adds booklet.pdf: the pages two to a side, in the order in
-    which the sheets are folded. Print it on both sides and turn the sheets on their short edge.
+    A booklet layout, or --booklet with any other layout, adds booklet.pdf: the pages two to a side, in the order in
+    which the sheets are folded. Print it on both sides, flipped on the short edge.
     """
     press = edition == "press"
     if press and booklet:
         raise click.UsageError("a press folds its own sheets: print the booklet without --edition press")
-    manifest = load_book(book)
+    manifest = load_book(book, to_print=True, press=press)
     imprint = manifest.publication.imprint
     dated = date.date() if date else imprint.date if imprint else None
     if press and dated is None:
@@ -83,8 +98,11 @@ def typeset_command(
             "--date 2026-03-14"
         )
     chosen = layout_name or manifest.layout or ("a5-booklet" if booklet else "a4-book")
-    layout = load_layout(chosen, None if layout_name else manifest.layout_place)
+    layout = load_layout(chosen, None if layout_name else manifest.layout_place, "book")
     proofs = proofs_in_order(manifest)
+    if not draft:
+        agreed(proofs)
+        say_disguised(proofs, press)
     contents = make_book(manifest, proofs, draft=draft, store=known())
     documents = {"book": compose(contents, layout), "key": compose_key(contents, layout)}
     pages = documents["book"].pages
@@ -109,4 +127,4 @@ def typeset_command(
     if "booklet" in documents:
         sheets = signatures(len(pages), sheets_of(layout).signature)
         fold = "the sheet" if sheets == [1] else f"{' + '.join(map(str, sheets))} sheets into each other"
-        click.echo(f"print the booklet on both sides, turned on the short edge, and fold {fold}")
+        click.echo(f"print the booklet on both sides, flipped on the short edge, and fold {fold}")

@@ -8,7 +8,7 @@ whoever makes them, so the same wishes give the same file, however many work on 
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Hashable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from concurrent.futures import Executor, Future
 from dataclasses import dataclass, field, replace
 from hashlib import sha256
@@ -17,13 +17,11 @@ from pathlib import Path
 from time import monotonic
 
 from bookmaker.draft.attempt import Drafted, Missing, attempt
-from bookmaker.draft.lookalikes import KeyOf, key_of
 from bookmaker.files import write_whole
-from bookmaker.manifest.puzzlefields import PUZZLE_KEYS
 from bookmaker.manifest.written import puzzle_lines
 from bookmaker.proof.crew import in_order
-from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.common.parts import Written
+from bookmaker.symmetry import keys_of
 from bookmaker.trouble import BookTroubles, Place, Trouble
 from bookmaker.wishes.model import Wish
 from bookmaker.wishes.reading import NUMBER
@@ -68,8 +66,8 @@ class Run:
     file: Path
     progress: list[Progress]
     items: list[str]
-    known: set[Hashable]
-    key_of: KeyOf = key_of
+    known: set[str]
+    """The keys of puzzles of which none drafted may be a look-alike."""
 
     def go_on(self, crew: Executor, ahead: int, until: float | None = None) -> Iterator[Found | Progress]:
         """Work off what is left; yields each puzzle as it is found, and the progress of a wish after each attempt.
@@ -93,8 +91,10 @@ class Run:
         saved, last = monotonic(), progress.attempts
         for attempt_number, result in in_order(count(progress.attempts), begin, ahead):
             progress.attempts = attempt_number + 1
-            key = self.key_of(result.puzzle) if isinstance(result, Drafted) and not result.amiss else None
-            if isinstance(result, Drafted) and key is not None and key not in self.known:
+            key = ""
+            if isinstance(result, Drafted) and not result.amiss:
+                key = keys_of(result.puzzle, result.solution).puzzle
+            if isinstance(result, Drafted) and key and key not in self.known:
                 self.known.add(key)
                 progress.found += 1
                 last = progress.attempts
@@ -116,7 +116,7 @@ class Run:
             name: text.replace(NUMBER, str(progress.found)) for name, text in wish.texts.items()
         }
         name = str(texts.get("id", "")) or self._name(number, progress, drafted)
-        tags: dict[str, Written] = {"tags": list(wish.tags)} if wish.tags and "tags" in PUZZLE_KEYS else {}
+        tags: dict[str, Written] = {"tags": list(wish.tags)} if wish.tags else {}
         lines = puzzle_lines(drafted.puzzle, {"id": name} | texts | tags)
         self.items.append("\n".join(lines) + "\n")
         return name
@@ -139,16 +139,14 @@ class Run:
         write_whole({self.file: text.encode()})
 
 
-def take_up(
-    file: Path, wishes: Sequence[Wish], others: Sequence[RuledPuzzle], read: Callable[[Path], Sequence[RuledPuzzle]]
-) -> Run:
-    """The run of these wishes, from where the file has it if it was begun; no puzzle will look like one of `others`.
+def take_up(file: Path, wishes: Sequence[Wish], known: Iterable[str], keys_in: Callable[[Path], Iterable[str]]) -> Run:
+    """The run of these wishes, from where the file has it if it was begun; no puzzle will have a key that is `known`.
 
-    `read` reads the puzzles of a file. Raises BookTroubles where the file holds something else.
+    `keys_in` reads the keys of a file's puzzles. Raises BookTroubles where the file holds something else.
     """
     progress = [Progress(wish) for wish in wishes]
     items: list[str] = []
-    known = {key_of(puzzle) for puzzle in others}
+    known = set(known)
     if file.exists():
         head, *items = _ITEM.split(file.read_text(encoding="utf-8"))
         if f"# wishes {_mark_of(wishes)}\n" not in head:
@@ -157,7 +155,7 @@ def take_up(
         for number, found, attempts in _STATE.findall(head):
             progress[int(number) - 1].found, progress[int(number) - 1].attempts = int(found), int(attempts)
         items = [item.rstrip() + "\n" for item in items]
-        known |= {key_of(puzzle) for puzzle in (read(file) if items else ())}
+        known |= set(keys_in(file) if items else ())
     return Run(file, progress, items, known)
 
 

@@ -14,13 +14,12 @@ from bookmaker.draft.attempt import Drafted, Missing
 from bookmaker.draft.forcing import Dress
 from bookmaker.draft.run import Found, Progress, counted
 from bookmaker.draft.tuning import Tuned, Tuning
-from bookmaker.grade.bands import family_of
+from bookmaker.grade.bands import difficulty_of, family_of, figure
 from bookmaker.grade.model import Grade
 from bookmaker.grade.narrow import narrow_points
 from bookmaker.manifest.model import BAND_NAMES
 from bookmaker.manifest.written import rule_lines
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.wishes.judge import difficulty_of
 from bookmaker.wishes.model import Wish
 from bookmaker.wishes.reading import NUMBER
 
@@ -104,7 +103,7 @@ def graded(puzzle: RuledPuzzle, grade: Grade) -> str:
     hardest = grade.path.hardest
     said = [
         BAND_NAMES[grade.band - 1],
-        f"difficulty {difficulty_of(grade.effort, family_of(puzzle)):.1f}",
+        f"difficulty {figure(difficulty_of(grade.effort, family_of(puzzle)))}",
         counted(puzzle.given_count, "given"),
     ]
     if hardest:

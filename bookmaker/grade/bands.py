@@ -9,6 +9,7 @@ it takes, and only the effort of classics has people's times behind it.
 from __future__ import annotations
 
 from collections.abc import Mapping
+from math import floor
 
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.problem import Automaton, Combination, Count, Relation, Sum
@@ -37,3 +38,20 @@ def family_of(puzzle: RuledPuzzle) -> str:
 def band_of(effort: float, family: str) -> int:
     """The band, 1 to 5."""
     return 1 + sum(effort >= cut for cut in CUTS[family])
+
+
+def difficulty_of(effort: float, family: str) -> float:
+    """From 1 to just under 6: the digit before the point is the band, what follows says how far into it.
+
+    Linear between the band's two cuts; in the first band from an effort of nothing; in the last one the way from its
+    cut to twice its cut is the whole band, and what is harder still stays just under 6.
+    """
+    cuts = (0.0, *CUTS[family], 2 * CUTS[family][-1])
+    band = band_of(effort, family)
+    low, high = cuts[band - 1], cuts[band]
+    return band + min(max((effort - low) / (high - low), 0.0), 0.999)
+
+
+def figure(difficulty: float, places: int = 1) -> str:
+    """A difficulty as it is printed: cut off, not rounded, so that the digit before the point stays the band."""
+    return f"{floor(difficulty * 10**places) / 10**places:.{places}f}"

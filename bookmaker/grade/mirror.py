@@ -9,29 +9,14 @@ compare givens and constraints, each brought to a form of its own that does not 
 
 from __future__ import annotations
 
-from collections.abc import Callable, Hashable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import cache
 
-from bookmaker.puzzle.bits import digits_in, mask_of
 from bookmaker.puzzle.grid import Grid
-from bookmaker.rules import problem_of
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.solve.problem import Allowed, Automaton, Combination, Constraint, Count, Different, Relation, Sum
 from bookmaker.solve.verdict import Solution
-
-Turn = Callable[[int, int, int], tuple[int, int]]
-"""New row and column of a row and column on a grid of a size."""
-
-TURNS: dict[str, Turn] = {
-    "a half turn": lambda r, c, n: (n - 1 - r, n - 1 - c),
-    "a reflection from left to right": lambda r, c, n: (r, n - 1 - c),
-    "a reflection from top to bottom": lambda r, c, n: (n - 1 - r, c),
-    "a reflection in the diagonal from the top left": lambda r, c, n: (c, r),
-    "a reflection in the diagonal from the top right": lambda r, c, n: (n - 1 - c, n - 1 - r),
-    "a quarter turn": lambda r, c, n: (c, n - 1 - r),
-}
-"""The symmetries of a square by name; the quarter turn stands for both directions."""
+from bookmaker.symmetry.forms import Form, forms_of
+from bookmaker.symmetry.moves import TURNS, turned_cells
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,25 +46,16 @@ def mirrors(puzzle: RuledPuzzle, solution: Solution) -> tuple[Mirror, ...]:
     """All of them, in the order of `TURNS`."""
     grid = puzzle.grid
     found = []
-    asked: set[Hashable] | None = None
-    for name in TURNS:
-        cells = _images(name, grid.size)
+    asked: frozenset[Form] | None = None
+    for name, turn in TURNS.items():
+        cells = turned_cells(turn, grid.size)
         digits = _relabelling(grid, solution, cells)
         if digits is None or any(bool(puzzle.givens[cell]) != bool(puzzle.givens[cells[cell]]) for cell in grid.cells):
             continue
-        constraints = problem_of(puzzle, with_givens=False).constraints
-        if asked is None:
-            asked = _forms(constraints, tuple(grid.cells), tuple(range(grid.size + 1)))
-        if _forms(constraints, cells, digits) == asked:
+        asked = asked or forms_of(puzzle, tuple(grid.cells), tuple(range(grid.size + 1)))
+        if forms_of(puzzle, cells, digits) == asked:
             found.append(Mirror(name, cells, digits))
     return tuple(found)
-
-
-@cache
-def _images(name: str, size: int) -> tuple[int, ...]:
-    """The image of each cell under a turn."""
-    turned = (TURNS[name](row, column, size) for row in range(size) for column in range(size))
-    return tuple(row * size + column for row, column in turned)
 
 
 def _relabelling(grid: Grid, solution: Solution, cells: Sequence[int]) -> tuple[int, ...] | None:
@@ -90,107 +66,3 @@ def _relabelling(grid: Grid, solution: Solution, cells: Sequence[int]) -> tuple[
             return None
         digits[digit] = became
     return tuple(digits)
-
-
-def _forms(constraints: Sequence[Constraint], cells: Sequence[int], digits: Sequence[int]) -> set[Hashable]:
-    """The constraints with cells and digits mapped, each in a form that two ways of writing it share."""
-    forms: set[Hashable] = set()
-    for constraint in constraints:
-        match constraint:
-            case Different(over):
-                forms.add(("different", frozenset(cells[c] for c in over)))
-            case Allowed(over, mask):
-                forms |= {("allowed", cells[c], _mapped(mask, digits)) for c in over}
-            case Combination(over, sets):
-                forms.add(("sets", frozenset(cells[c] for c in over), frozenset(_mapped(s, digits) for s in sets)))
-            case Count(over, mask, least, most):
-                forms.add(("count", tuple(sorted(cells[c] for c in over)), _mapped(mask, digits), least, most))
-            case Relation(pairs, beside):
-                keeps = frozenset((digits[d], digits[e]) for d in range(1, len(beside)) for e in digits_in(beside[d]))
-                turned = frozenset((e, d) for d, e in keeps)
-                for a, b in pairs:
-                    one, other = cells[a], cells[b]
-                    forms.add(("pair", one, other, keeps) if one < other else ("pair", other, one, turned))
-            case Sum(terms, least, most):
-                forms.add(_sum_form(terms, least, most, cells, digits))
-            case Automaton(over, steps, accept):
-                line = tuple(cells[c] for c in over)
-                words = _layers(len(line), steps, accept, digits)
-                forms.add(("line", line, words) if line <= line[::-1] else ("line", line[::-1], _reversed(words)))
-    return forms
-
-
-def _mapped(mask: int, digits: Sequence[int]) -> int:
-    return mask_of(digits[d] for d in digits_in(mask))
-
-
-def _sum_form(
-    terms: Sequence[tuple[int, int]], least: int, most: int, cells: Sequence[int], digits: Sequence[int]
-) -> Hashable:
-    """A sum keeps its meaning if digits stay, or are all counted from the other end; else it maps to no sum."""
-    factors: dict[int, int] = {}
-    for cell, factor in terms:
-        factors[cells[cell]] = factors.get(cells[cell], 0) + factor
-    size = len(digits) - 1
-    if all(digits[d] == size + 1 - d for d in range(1, size + 1)):
-        # Σ f·d = Σ f·(size + 1) − Σ f·image
-        whole = (size + 1) * sum(factors.values())
-        least, most = whole - most, whole - least
-    elif list(digits) != list(range(size + 1)):
-        return ("no sum",)
-    if tuple(sorted(factors.items())) > tuple(sorted((c, -f) for c, f in factors.items())):
-        factors = {cell: -factor for cell, factor in factors.items()}
-        least, most = -most, -least
-    return ("sum", tuple(sorted(factors.items())), least, most)
-
-
-Layers = tuple[frozenset[tuple[int, int, int]], ...]
-"""For each place of a line its steps (from, digit, to) between numbered states; equal lines have equal numbers."""
-
-
-def _layers(length: int, steps: Sequence[Sequence[int]], accept: frozenset[int], digits: Sequence[int]) -> Layers:
-    """The accepted words of one length as the smallest layered automaton."""
-    reached: list[set[int]] = [{0}]
-    for _ in range(length):
-        reached.append({s for at in reached[-1] for s in steps[at][1:] if s >= 0})
-    edges = [
-        {(at, digits[d], steps[at][d]) for at in reached[i] for d in range(1, len(digits)) if steps[at][d] >= 0}
-        for i in range(length)
-    ]
-    return _smallest(edges, reached[-1] & accept)
-
-
-def _smallest(edges: Sequence[set[tuple[int, int, int]]], last: set[int]) -> Layers:
-    """States that accept the same rests become one, then are numbered in the order in which they are first met."""
-    merged: dict[int, int] = dict.fromkeys(last, 0)
-    kinds: list[dict[frozenset[tuple[int, int]], int]] = []
-    for layer in reversed(edges):
-        rests: dict[int, set[tuple[int, int]]] = {}
-        for at, digit, to in layer:
-            if to in merged:
-                rests.setdefault(at, set()).add((digit, merged[to]))
-        kind: dict[frozenset[tuple[int, int]], int] = {}
-        for rest in sorted(map(sorted, rests.values())):
-            kind.setdefault(frozenset(rest), len(kind))
-        merged = {at: kind[frozenset(rest)] for at, rest in rests.items()}
-        kinds.append(kind)
-    return tuple(
-        frozenset((number, digit, to) for rest, number in kind.items() for digit, to in rest)
-        for kind in reversed(kinds)
-    )
-
-
-def _reversed(words: Layers) -> Layers:
-    """The same words read from the other end: steps turned round, then made deterministic and small again."""
-    edges: list[set[tuple[int, int, int]]] = []
-    here: dict[frozenset[int], int] = {frozenset({0}): 0}
-    for layer in reversed(words):
-        there: dict[frozenset[int], int] = {}
-        made = set()
-        for states, number in here.items():
-            for digit in {d for _, d, to in layer if to in states}:
-                target = frozenset(at for at, d, to in layer if d == digit and to in states)
-                made.add((number, digit, there.setdefault(target, len(there))))
-        edges.append(made)
-        here = there
-    return _smallest(edges, set(here.values()))

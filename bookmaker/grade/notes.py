@@ -6,7 +6,7 @@ several solutions see `repair.py`.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 from bookmaker.grade.forced import forced
@@ -16,7 +16,7 @@ from bookmaker.grade.narrow import NarrowPoint, narrow_points
 from bookmaker.grade.repair import Repair
 from bookmaker.grade.shapes import (
     Shape,
-    is_disguised,
+    classic_once_filled,
     needless_givens,
     needless_rules,
     needless_shapes,
@@ -28,7 +28,7 @@ from bookmaker.grade.state import ground_of, start
 from bookmaker.grade.technique import ladder
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
-from bookmaker.rules.common.wording import cells_listed, listed, sentence_case, symbol
+from bookmaker.rules.common.wording import cells_listed, counted, listed, sentence_case, symbol
 from bookmaker.solve.verdict import Solution
 
 
@@ -36,13 +36,13 @@ from bookmaker.solve.verdict import Solution
 class Notes:
     """`fixed` are shapes whose digits all follow from their rule and the houses alone.
 
-    `disguised`: with what is fixed filled in, the rules are not needed any more, the puzzle is a classic. Givens,
-    shapes and rules are needless each for itself: taken away alone, the puzzle stays unique. `unused` are rules
-    without which every step of the path can be made.
+    `classic_once_filled`: once what is fixed is filled in, no rule is needed any more. Givens, shapes and rules are
+    needless one at a time: without any one of them the puzzle stays unique. `unused` are rules without which every step
+    of the path can be made.
     """
 
     fixed: tuple[Shape, ...]
-    disguised: bool
+    classic_once_filled: bool
     needless_givens: tuple[int, ...]
     needless_shapes: tuple[Shape, ...]
     needless_rules: tuple[str, ...]
@@ -61,7 +61,7 @@ def notes_of(puzzle: RuledPuzzle, solution: Solution, path: SolvePath) -> Notes:
         fixed += [shape for shape in shapes_of(rule, puzzle) if all(cell in digits for cell in shape.cells)]
     return Notes(
         fixed=tuple(fixed),
-        disguised=is_disguised(puzzle, filling),
+        classic_once_filled=classic_once_filled(puzzle, filling),
         needless_givens=needless_givens(puzzle),
         needless_shapes=needless_shapes(puzzle),
         needless_rules=tuple(rule.title for rule in needless_rules(puzzle)),
@@ -88,6 +88,8 @@ def _used(puzzle: RuledPuzzle, rule: Rule, path: SolvePath) -> bool:
                 for finding in technique.find(state)
             ):
                 return True
+        elif step.placed and step.technique == rule.noun:  # filled in because its marks leave no freedom
+            return True
         for cell, digit in step.placed:
             state.place(cell, digit)
         state.remove(step.removed)
@@ -96,20 +98,19 @@ def _used(puzzle: RuledPuzzle, rule: Rule, path: SolvePath) -> bool:
 
 def sentences(notes: Notes, grid: Grid) -> Iterator[str]:
     """The notes in plain words, the weightiest first."""
-    for shape in notes.fixed:
-        yield f"The {shape.noun} at {_ends(shape, grid)} leaves no freedom: the houses fix its digits."
-    if notes.disguised:
-        yield "A classic in disguise: with those digits filled in, no rule but the standard ones is needed."
+    for noun, where in _by_noun(notes.fixed, grid):
+        yield f"Marks that leave no freedom: {noun} {where}."
+    if notes.classic_once_filled:
+        yield "Becomes a classic once its forced marks are filled."
     for title in notes.needless_rules:
-        yield f"Not needed for a single solution: all of “{title}”."
+        yield f"Redundant rule (one solution is left without it): “{title}”."
     for title in notes.unused:
         if title not in notes.needless_rules:
             yield f"Never used in the path: “{title}”."
     if notes.needless_givens:
-        yield f"Givens that can go, each for itself: {cells_listed(grid, notes.needless_givens)}."
-    for noun in dict.fromkeys(shape.noun for shape in notes.needless_shapes):
-        where = listed(_ends(shape, grid) for shape in notes.needless_shapes if shape.noun == noun)
-        yield f"Marks that can go, each for itself: {noun} {where}."
+        yield f"Redundant givens (any one may go): {cells_listed(grid, notes.needless_givens)}."
+    for noun, where in _by_noun(notes.needless_shapes, grid):
+        yield f"Redundant marks (any one may go): {noun} {where}."
     for mirror in notes.mirrors:
         relabelled = ", ".join(" and ".join(map(symbol, cycle)) for cycle in mirror.swapped)
         digits = f" with {relabelled} exchanged" if relabelled else ""
@@ -125,12 +126,24 @@ def repair_sentences(found: Repair, grid: Grid) -> Iterator[str]:
     if found.settling:
         said = " and ".join(f"{symbol(digit)} in {grid.name(cell)}" for cell, digit in found.settling[0])
         more = len(found.settling) - 1
-        others = f" ({more} other choices do, too)" if more else ""
-        yield f"One solution is left with {said} given{others}."
+        others = f" (so would {counted(more, 'other choice')})" if more else ""
+        yield f"With {said} given, one solution would be left{others}."
     elif found.complete:
-        yield "No one or two more givens leave a single solution."
+        yield "No one or two further givens would leave a single solution."
+
+
+def _by_noun(shapes: Iterable[Shape], grid: Grid) -> Iterator[tuple[str, str]]:
+    """Each noun once, with where its shapes stand: “cage”, “r1c2–r2c2 and r4c2–r5c2”."""
+    places: dict[str, list[str]] = {}
+    for shape in shapes:
+        places.setdefault(shape.noun, []).append(_ends(shape, grid))
+    return ((noun, listed(where)) for noun, where in places.items())
 
 
 def _ends(shape: Shape, grid: Grid) -> str:
+    """“r1c2–r2c2” for a shape that hangs together; “r1c2 with r5c4” for two cells far apart."""
     first, last = grid.name(shape.cells[0]), grid.name(shape.cells[-1])
-    return first if len(shape.cells) == 1 else f"{first}–{last}"
+    if len(shape.cells) == 1:
+        return first
+    far_apart = len(shape.cells) == 2 and not grid.touching(*shape.cells)
+    return f"{first} with {last}" if far_apart else f"{first}–{last}"

@@ -13,7 +13,6 @@ from collections.abc import Sequence
 
 from bookmaker.grade.effort import BEYOND_REACH, WEIGHTS, Practice, Weights
 from bookmaker.grade.forced import forced
-from bookmaker.grade.labels import labels
 from bookmaker.grade.mirror import Mirror, mirrors
 from bookmaker.grade.model import SolvePath, Step
 from bookmaker.grade.singles import NAMES, openings, words
@@ -24,6 +23,7 @@ from bookmaker.puzzle.bits import board_of, cells_on
 from bookmaker.puzzle.position import Candidate
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.verdict import Solution
+from bookmaker.symmetry.labels import labels
 
 MARKS = 5
 """The rung of what one mark says by itself."""
@@ -64,7 +64,7 @@ def _filling(state: State, puzzle: RuledPuzzle) -> list[Step]:
                     cells=(cell,),
                     placed=((cell, digit),),
                     removed=(),
-                    because=f"the {rule.noun} leaves {state.ground.grid.name(cell)} no freedom",
+                    because=f"the {rule.noun} fixes {state.ground.grid.name(cell)} at once",
                     openings=len(fixed) - number,
                     empty=state.empty.bit_count(),
                     effort=1.0,

@@ -32,7 +32,7 @@ class Pairs:
     __slots__ = ("_ends",)
 
     def __init__(self, relation: Relation) -> None:
-        beside = tuple(relation.beside)
+        beside = tuple(relation.allowed)
         digits = range(1, len(beside))
         turned = (0, *(sum(1 << (a - 1) for a in digits if beside[a] >> (b - 1) & 1) for b in digits))
         ends: dict[tuple[int, ...], dict[int, int]] = {}

@@ -13,7 +13,7 @@ from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import problem_of
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
 from bookmaker.solve import prove
-from bookmaker.solve.problem import Constraint, Problem, Relation, Sum
+from bookmaker.solve.problem import Allowed, Constraint, Problem, Relation, Sum
 from bookmaker.solve.verdict import Unique
 
 BUDGET = 20_000
@@ -22,7 +22,7 @@ BUDGET = 20_000
 
 @dataclass(frozen=True, slots=True)
 class Shape:
-    """One mark: what a step calls it, its cells, and what it asks of them."""
+    """One mark: what a step calls it, its cells (of a line in the order typed), and what it asks of them."""
 
     noun: str
     cells: tuple[int, ...]
@@ -40,7 +40,7 @@ def cells_of(constraint: Constraint) -> tuple[int, ...]:
 
 
 def shapes_of(rule: Rule, puzzle: RuledPuzzle) -> tuple[Shape, ...]:
-    """The rule's marks, each for itself."""
+    """The rule's marks, one by one."""
     parts: list[tuple[int, list[Constraint]]] = []
     for made in rule.constraints(puzzle.grid):
         pieces = [replace(made, pairs=(pair,)) for pair in made.pairs] if isinstance(made, Relation) else [made]
@@ -50,16 +50,18 @@ def shapes_of(rule: Rule, puzzle: RuledPuzzle) -> tuple[Shape, ...]:
             kept = []
             for other, theirs in parts:
                 same = other == board or (chained and other & board and isinstance(theirs[0], Relation))
-                if same:
+                if same or (isinstance(piece, Allowed) and other & board == board):
                     board |= other
                     joined = theirs + joined
                 else:
                     kept.append((other, theirs))
             parts = [*kept, (board, joined)]
-    return tuple(
-        Shape(rule.noun, tuple(dict.fromkeys(cell for made in part for cell in cells_of(made))), tuple(part))
-        for _, part in parts
-    )
+    typed = {board_of(chain): chain for chain in getattr(rule, "chains", ())}
+    shapes = []
+    for board, part in parts:
+        cells = typed.get(board) or dict.fromkeys(cell for made in part for cell in cells_of(made))
+        shapes.append(Shape(rule.noun, tuple(cells), tuple(part)))
+    return tuple(shapes)
 
 
 def needless_givens(puzzle: RuledPuzzle) -> tuple[int, ...]:
@@ -103,8 +105,8 @@ def _unique(problem: Problem) -> bool:
     return isinstance(prove(problem, BUDGET), Unique)
 
 
-def is_disguised(puzzle: RuledPuzzle, filling: dict[int, int]) -> bool:
-    """Is a puzzle with rules a classic once some digits are filled in: unique by its houses alone?"""
+def classic_once_filled(puzzle: RuledPuzzle, filling: dict[int, int]) -> bool:
+    """Does a puzzle with rules become a classic once some digits are filled in: unique by its houses alone?"""
     if not puzzle.rules:
         return False
     givens = tuple(filling.get(cell, digit) for cell, digit in enumerate(puzzle.givens))

@@ -4,8 +4,8 @@ In: a `State` with openings, and the solution. Out: for each placement until no 
 solvers at that count of empty cells. All solvers end in the same position, whatever their order.
 
 Where several openings can be seen, which one falls to the eye first is chance, weighted by how visible each is. The
-chance is drawn once per cell and solver by the cell's label (`labels.py`): the same puzzle always gets the same
-effort, turning or relabelling it changes nothing, and one more given leaves the luck of all cells as it was. For
+chance is drawn once per cell and solver by the cell's label (`symmetry/labels.py`): the same puzzle always gets the
+same effort, turning or relabelling it changes nothing, and one more given leaves the luck of all cells as it was. For
 each cell the draws are spread evenly over the distribution (Latin hypercube sampling: M. McKay, R. Beckman,
 W. Conover, Technometrics 21, 1979), so that few solvers do the work of many; the last cells are soon all open, luck
 hardly matters there, and fewer still fill them in. What is left of chance is 2.8 % of an effort (standard deviation;

@@ -189,13 +189,13 @@ def ground_of(puzzle: RuledPuzzle) -> Ground:
 
 def _differing(relation: Relation) -> tuple[tuple[int, int], ...]:
     """Its pairs of cells, if no digit may stand beside itself: such cells see each other."""
-    same = any(mask >> (digit - 1) & 1 for digit, mask in enumerate(relation.beside) if digit)
+    same = any(mask >> (digit - 1) & 1 for digit, mask in enumerate(relation.allowed) if digit)
     return () if same else relation.pairs
 
 
 def _only_differ(relation: Relation, grid: Grid) -> bool:
     """Does it ask nothing but that digits differ? Then seeing each other says it all."""
-    return all(relation.beside[digit] == grid.all_digits & ~(1 << (digit - 1)) for digit in grid.digits)
+    return all(relation.allowed[digit] == grid.all_digits & ~(1 << (digit - 1)) for digit in grid.digits)
 
 
 class State:

@@ -6,7 +6,7 @@ cannot print. Such a character would come out as an empty box, so it is named he
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from typing import Literal
 from unicodedata import name
 
@@ -14,55 +14,64 @@ from bookmaker.book.model import Book, Foreword, ImprintPage, TitlePage
 from bookmaker.layout.setting.runs import font_of
 from bookmaker.layout.setting.text import FONTS
 from bookmaker.layout.spec import Layout
+from bookmaker.manifest.markup import Runs
 from bookmaker.trouble import BookTroubles, Place, Trouble
 
 
 def check(book: Book, layout: Layout, use: Literal["book", "handout"]) -> None:
     """Raise BookTroubles if the layout is not for this use or a text can't be printed in its fonts."""
-    troubles = []
+    troubles: dict[tuple[Place, str], Trouble] = {}
     if layout.use != use:
         text = f"{layout.name} is a layout for a {layout.use}, not for a {use}"
-        troubles.append(Trouble(layout.place, "wrong-use", text, "“bookmaker layouts” lists what there is"))
+        hint = "“bookmaker layouts” lists what there is"
+        troubles[layout.place, ""] = Trouble(layout.place, "wrong-use", text, hint)
     for what, text, font, place in _texts(book, layout):
         for character in FONTS.missing(text, font):
             said = f"{what} has the character “{character}” ({name(character, 'without a name').lower()})"
-            troubles.append(Trouble(place, "missing-glyph", f"{said}, which the font “{font}” can't print"))
+            trouble = Trouble(place, "missing-glyph", f"{said}, which the font “{font}” can't print")
+            troubles.setdefault((place, character), trouble)
     if troubles:
-        raise BookTroubles(troubles)
+        raise BookTroubles(troubles.values())
 
 
 def _texts(book: Book, layout: Layout) -> Iterator[tuple[str, str, str, Place]]:
     """Every text that an editor typed: what it is, the text, a font it is set in, its place."""
     type = layout.type
+
+    def of_book(field: str) -> Place:
+        return book.places.get(field, book.place)
+
     yield "the book's title", book.title, type.display.font, book.place
     yield "the book's title", book.title.upper(), type.label.font, book.place
-    yield "the book's subtitle", book.subtitle, type.title.font, book.place
-    yield "the editor's name", book.editor.upper(), type.label.font, book.place
-    for text, font in _marked_up(book, layout):
-        yield "the foreword or the cover", text, font, book.place
+    yield "the book's subtitle", book.subtitle, type.title.font, of_book("subtitle")
+    yield "the editor's name", book.editor.upper(), type.label.font, of_book("editor")
     for part in book.front:
+        if isinstance(part, Foreword):
+            yield from (("the foreword", *styled, of_book("foreword")) for styled in _styled(part.paragraphs, layout))
         if isinstance(part, ImprintPage):
             for text in part.paragraphs:
-                yield "the imprint", text, type.small.font, book.place
+                yield "the imprint", text, type.small.font, of_book("imprint")
         if isinstance(part, TitlePage):
-            yield "the publisher's name", part.publisher.upper(), type.label.font, book.place
+            yield "the publisher's name", part.publisher.upper(), type.label.font, of_book("imprint")
+    if cover := book.publication.cover:
+        yield from (("the blurb", *styled, of_book("cover")) for styled in _styled(cover.blurb, layout))
     for name_of_band in book.band_names:
-        yield "the name of a band", name_of_band, type.label.font, book.place
+        yield "the name of a band", name_of_band, type.label.font, of_book("bands")
     for chapter in book.chapters:
-        yield "the chapter's title", chapter.title, type.heading.font, book.place
-        yield "the chapter's title", chapter.title.upper(), type.label.font, book.place
-        yield "the chapter's note", chapter.note, type.text.font, book.place
+        place = chapter.place or book.place
+        yield "the chapter's title", chapter.title, type.heading.font, place
+        yield "the chapter's title", chapter.title.upper(), type.label.font, place
+        yield "the chapter's note", chapter.note, type.text.font, place
     for puzzle in book.puzzles:
-        yield "the title", puzzle.title, type.title.font, puzzle.place
-        yield "the setter's name", puzzle.setter, type.note.font, puzzle.place
-        yield "the note", puzzle.note, type.note.font, puzzle.place
-        yield "the permission", puzzle.permission, type.small.font, puzzle.place
+        for field, what, text, font in (
+            ("title", "the title", puzzle.title, type.title.font),
+            ("setter", "the setter's name", puzzle.setter, type.note.font),
+            ("note", "the note", puzzle.note, type.note.font),
+            ("permission", "the permission", puzzle.permission, type.small.font),
+        ):
+            yield what, text, font, puzzle.places.get(field) or puzzle.place
 
 
-def _marked_up(book: Book, layout: Layout) -> Iterator[tuple[str, str]]:
-    """The words of the foreword and of the cover, each style with its font."""
-    paragraphs = [runs for part in book.front if isinstance(part, Foreword) for runs in part.paragraphs]
-    paragraphs += book.publication.cover.blurb if book.publication.cover else ()
-    for runs in paragraphs:
-        for run in runs:
-            yield run.text, font_of(run.style, layout.type.text)
+def _styled(paragraphs: Iterable[Runs], layout: Layout) -> Iterator[tuple[str, str]]:
+    """The words of some paragraphs, each style with its font."""
+    return ((run.text, font_of(run.style, layout.type.text)) for runs in paragraphs for run in runs)

@@ -11,7 +11,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 from functools import cache
-from typing import Any, TypeVar, cast
+from typing import Any, Literal, TypeAlias, TypeVar, cast
 
 from bookmaker.layout.lengths import PAPERS, mm, read_length, read_number, read_paper
 from bookmaker.layout.setting.fonts import FontBook
@@ -24,6 +24,8 @@ from bookmaker.trouble import BookTroubles, Desk, Place, Trouble, nearest
 _TYPE = re.compile(r"([\w-]+)\s+(\d+(?:\.\d+)?)/(\d+(?:\.\d+)?)")
 T = TypeVar("T")
 
+Use: TypeAlias = Literal["book", "handout"]
+
 PRESS = Press(bleed=mm(3), marks=True, slug=True)
 """For layouts that say nothing of the press."""
 
@@ -34,17 +36,22 @@ def layout_names() -> tuple[str, ...]:
 
 
 @cache
-def load_layout(name: str, asked: Place | None = None) -> Layout:
-    """The layout of that name, asked for at a place of the manifest or on the command line.
+def load_layout(name: str, asked: Place | None = None, use: Use | None = None) -> Layout:
+    """The layout of that name, asked for at a place of the manifest or on the command line, and for what `use`.
 
-    Raises BookTroubles if there is none, or for the mistakes in its file.
+    Raises BookTroubles if there is none, if it is for another use, or for the mistakes in its file.
     """
     names = layout_names()
     if name not in names:
         text = f"there is no layout “{name}”"
         raise BookTroubles([Trouble(asked or Place("--layout"), "unknown-layout", text, nearest(name, names))])
     path = shipped("layouts") / f"{name}.yaml"
-    return read_layout(name, path.read_text(encoding="utf-8"), f"layouts/{path.name}")
+    layout = read_layout(name, path.read_text(encoding="utf-8"), f"layouts/{path.name}")
+    if use not in (None, layout.use):
+        text = f"“{name}” is a layout for a {layout.use}, not for a {use}"
+        fit = ", ".join(other for other in names if load_layout(other).use == use)
+        raise BookTroubles([Trouble(asked or Place("--layout"), "wrong-use", text, f"layouts for a {use}: {fit}")])
+    return layout
 
 
 def read_layout(name: str, text: str, file: str) -> Layout:
@@ -148,11 +155,11 @@ def _booklet(top: _Section, width: float, height: float, desk: Desk) -> Booklet:
     signature = section.whole("signature", 4, 128)
     booklet = Booklet(long, short, signature, section.length("thickness", mm(0.02), mm(1)))
     if signature % 4:
-        text = f"a signature can't have {signature} pages: every folded sheet brings four"
+        text = f"a signature can't have {signature} pages: each folded sheet has four"
         desk.error(section.fields["signature"].place, "no-fold", text)
     if "paper" in top.fields and "sheet" in section.fields and (2 * width > long + 0.01 or height > short + 0.01):
-        text = "two pages of this layout find no room side by side on the sheet"
-        desk.error(section.fields["sheet"].place, "no-room", text, "take a larger sheet or smaller pages")
+        text = "two pages of this layout do not fit side by side on the sheet"
+        desk.error(section.fields["sheet"].place, "no-room", text, "use a larger sheet or smaller pages")
     return booklet
 
 

@@ -5,17 +5,18 @@ In: the node under `book:`. Out: a `Heading`, with troubles on the desk.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 from typing import cast, get_args
 
 from bookmaker.manifest import limits
 from bookmaker.manifest.model import BAND_NAMES, Order
 from bookmaker.manifest.publication import PLAIN, PUBLICATION_KEYS, Publication, read_publication
 from bookmaker.manifest.texts import read_line
-from bookmaker.placed import Node, Sequence, Table, Word, read_choice, read_fields
+from bookmaker.placed import Node, Sequence, Table, Word, read_choice, read_fields, read_items, read_text
 from bookmaker.trouble import Desk, Place
 
-BOOK_KEYS = ("title", "subtitle", "editor", "layout", "order", "bands", "permission", *PUBLICATION_KEYS)
+BOOK_KEYS = ("title", "subtitle", "editor", "layout", "order", "bands", "permission", "archive", *PUBLICATION_KEYS)
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,6 +34,8 @@ class Heading:
     band_names: tuple[str, ...] = BAND_NAMES
     permission: str = ""
     publication: Publication = PLAIN
+    places: Mapping[str, Place] = field(default_factory=dict)
+    archives: tuple[Word, ...] = ()
 
 
 def read_heading(node: Node, desk: Desk) -> Heading:
@@ -40,7 +43,7 @@ def read_heading(node: Node, desk: Desk) -> Heading:
     fields = read_fields(node, "the book", desk, BOOK_KEYS, ("title",))
     title = fields.get("title")
     if isinstance(title, Word) and not title.value.strip():
-        desk.error(title.place, "no-value", "the book's title is left empty", "the title stands on the front page")
+        desk.error(title.place, "no-value", "the book's title is left empty", "it is printed on the title page")
     order = fields.get("order")
     return Heading(
         place=title.place if title else node.place,
@@ -51,13 +54,22 @@ def read_heading(node: Node, desk: Desk) -> Heading:
         layout_place=fields["layout"].place if "layout" in fields else None,
         order=cast(Order | None, read_choice(order, "“order”", desk, get_args(Order))) if order else None,
         order_place=order.place if order else None,
-        band_names=_bands(fields["bands"], desk) if "bands" in fields else BAND_NAMES,
+        band_names=read_bands(fields["bands"], desk) if "bands" in fields else BAND_NAMES,
         permission=read_line(fields, "permission", desk),
         publication=read_publication(fields, desk),
+        places={name: value.place for name, value in fields.items()},
+        archives=_archives(fields["archive"], desk) if "archive" in fields else (),
     )
 
 
-def _bands(node: Node, desk: Desk) -> tuple[str, ...]:
+def _archives(node: Node, desk: Desk) -> tuple[Word, ...]:
+    """The folders to pick from, one or a list of them."""
+    words = tuple(word for word in read_items(node, "“archive”", desk) if read_text(word, "an archive", desk))
+    return tuple(word for word in words if isinstance(word, Word))
+
+
+def read_bands(node: Node, desk: Desk) -> tuple[str, ...]:
+    """Five names, the easiest band first."""
     hint = "such as [" + ", ".join(BAND_NAMES) + "], the easiest first"
     if not isinstance(node, Sequence) or len(node.values) != len(BAND_NAMES):
         found = (

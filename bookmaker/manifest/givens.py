@@ -28,13 +28,14 @@ class Givens:
         return self.word.at(*self.spots[cell])
 
 
-def read_givens(node: Node, grid: Grid, desk: Desk) -> Givens | None:
-    """The givens, or None after reporting every character that cannot stand in this grid."""
+def read_givens(node: Node, grid: Grid, desk: Desk, what: str = "the givens") -> Givens | None:
+    """The givens, or what else is drawn so; None after reporting every character that cannot stand in this grid."""
     if not isinstance(node, Word):
-        hint = "begin with “givens: |” and draw the grid on the lines below, set in further"
-        desk.error(node.place, "not-a-picture", "“givens” should be a picture of the grid", hint)
+        name = what.removeprefix("the ")
+        hint = f"begin with “{name}: |” and draw the grid on the lines below, indented further"
+        desk.error(node.place, "not-a-picture", f"“{name}” should be a picture of the grid", hint)
         return None
-    picture = read_picture(node, grid.size, "the givens", desk)
+    picture = read_picture(node, grid.size, what, desk)
     if picture is None:
         return None
     digits = tuple(_digit(char) for char, _, _ in picture)
@@ -44,7 +45,7 @@ def read_givens(node: Node, grid: Grid, desk: Desk) -> Givens | None:
             strays.setdefault(char, []).append(node.at(line, column))
         elif digit > grid.size:
             said = f"{SYMBOLS[digit - 1]} is too large for a {grid.size}×{grid.size} grid"
-            hint = f"digits here go from 1 to {SYMBOLS[grid.size - 1]}; for a larger grid say “size:”"
+            hint = f"digits here go from 1 to {SYMBOLS[grid.size - 1]}; for a larger grid, set “size:”"
             desk.error(node.at(line, column), "digit-large", said, hint)
     for char, (first, *more) in strays.items():
         hint = f"digits here go from 1 to {SYMBOLS[grid.size - 1]}; an empty cell is a dot"
@@ -77,6 +78,6 @@ def check_clashes(givens: Givens, houses: Iterable[House], grid: Grid, desk: Des
             listed = ", ".join(names[:-1]) + " and " + names[-1]
             times = _TIMES.get(len(cells), f"{len(cells)} times")
             said = f"givens clash: {house.name} has {SYMBOLS[digit - 1]} {times} ({listed})"
-            hint = "one of the two is likely a slip" if len(cells) == 2 else "a digit stands once in each"
+            hint = "one of the two is likely a slip" if len(cells) == 2 else "a digit can appear there only once"
             places = [givens.place(cell) for cell in cells]
             desk.error(places[0], "givens-clash", said, hint, tuple(places[1:]))

@@ -29,7 +29,7 @@ def read_grid(fields: Mapping[str, Node], place: Place, desk: Desk) -> Grid | No
         return None
     plain = Grid(size, ())
     if "boxes" in fields and "regions" in fields:
-        said = "the grid has either boxes or regions, and both are given"
+        said = "the grid has either boxes or regions, not both"
         desk.error(fields["boxes"].place, "boxes-and-regions", said, "keep one of the two")
         return plain
     if "regions" in fields:
@@ -40,7 +40,10 @@ def read_grid(fields: Mapping[str, Node], place: Place, desk: Desk) -> Grid | No
         return boxed_grid(size, *USUAL_BOXES[size])
     said = f"no box fits a {size}×{size} grid"
     desk.error(
-        fields["size"].place if "size" in fields else place, "no-boxes", said, "say “boxes: none” or draw “regions: |”"
+        fields["size"].place if "size" in fields else place,
+        "no-boxes",
+        said,
+        "write “boxes: none” or draw “regions: |”",
     )
     return plain
 
@@ -60,7 +63,7 @@ def _boxes(node: Node, size: int, desk: Desk) -> Grid | None:
         return None
     height, width = int(shape[1]), int(shape[2])
     if f"{height}x{width}" not in fitting:
-        desk.error(node.place, "bad-boxes", f"boxes of {height}×{width} do not fill a {size}×{size} grid", hint)
+        desk.error(node.place, "bad-boxes", f"{height}×{width} boxes do not fill a {size}×{size} grid", hint)
         return None
     return boxed_grid(size, height, width)
 
@@ -69,7 +72,7 @@ def _regions(node: Node, size: int, desk: Desk) -> Grid | None:
     if not isinstance(node, Word):
         desk.error(node.place, "not-a-picture", "“regions” should be a picture of letters", _draw("regions"))
         return None
-    picture = read_picture(node, size, "the regions", desk)
+    picture = read_picture(node, size, "the regions", desk, "a letter for each cell")
     if picture is None:
         return None
     if open_cells := [node.at(line, column) for char, line, column in picture if char == "."]:
@@ -137,11 +140,11 @@ def _connected(members: Letters, places: list[Place], size: int, desk: Desk) -> 
             names = ", ".join(plain.name(cell) for cell in (first, *rest))
             verb = "does" if len(apart) == 1 else "do"
             said = f"region {letter} is in pieces: {names} {verb} not touch the rest of it"
-            hint = "the cells of a region hang together by their sides"
+            hint = "the cells of a region must be joined along their sides"
             desk.error(places[first], "region-apart", said, hint, tuple(places[cell] for cell in rest))
             sound = False
     return sound
 
 
 def _draw(name: str) -> str:
-    return f"begin with “{name}: |” and draw the grid on the lines below, set in further"
+    return f"begin with “{name}: |” and draw the grid on the lines below, indented further"

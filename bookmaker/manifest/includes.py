@@ -13,6 +13,7 @@ from dataclasses import dataclass, field
 from pathlib import Path, PureWindowsPath
 
 from bookmaker.manifest import limits
+from bookmaker.manifest.archives import Archive, read_pick
 from bookmaker.manifest.textfile import read_file
 from bookmaker.manifest.yamlfile import parse_yaml
 from bookmaker.placed import Node, Sequence, Table, Word, read_text
@@ -30,11 +31,13 @@ class Source:
 
 @dataclass(slots=True)
 class Shelf:
-    """The files of one book. `root` is the folder that includes must stay in, with links followed."""
+    """The files of one book. `root` is the folder that includes must stay in, with links followed; `archive` is what
+    the book picks from."""
 
     root: Path
     desk: Desk
     taken: dict[Path, Place] = field(default_factory=dict)
+    archive: Archive | None = None
 
     def puzzles(self, node: Node, source: Source) -> Iterator[Node]:
         """The puzzles of a list, or of the one puzzle that stands in place of a list."""
@@ -50,6 +53,11 @@ class Shelf:
             self.desk.error(node.place, "not-a-list", "a list of puzzles should stand here", hint)
 
     def _item(self, item: Node, source: Source) -> Iterator[Node]:
+        if isinstance(item, Table) and item.get("pick") is not None:
+            picked = read_pick(item, self.archive, self.desk)
+            if picked is not None:
+                yield picked
+            return
         named = item.get("include") if isinstance(item, Table) else None
         if named is None or not isinstance(item, Table):
             yield item
@@ -111,8 +119,8 @@ class Shelf:
         """Is this a file not yet in the book, and within the limits?"""
         said = hint = code = ""
         if true_path in source.through:
-            said, code = f"{quoted(named.value)} includes itself in a circle", "include-loop"
-            hint = "take the line away from one of the files in the circle"
+            said, code = f"{quoted(named.value)} includes itself, directly or by way of others", "include-loop"
+            hint = "remove the line from one of these files"
         elif true_path in self.taken:
             said, code = f"{quoted(named.value)} is already included, at {self.taken[true_path]}", "include-twice"
         elif len(source.through) > limits.INCLUDE_DEPTH:
@@ -126,5 +134,5 @@ class Shelf:
         return True
 
 
-_ALONE = "“- include: file” stands alone; what is said of a puzzle stands in the included file"
-_INSIDE = "a book includes files of its own folder and the folders in it, so that it can be moved as a whole"
+_ALONE = "“- include: file” stands on its own; what belongs to a puzzle goes into the included file"
+_INSIDE = "a book includes only files in its own folder or below, so that it can be moved as a whole"

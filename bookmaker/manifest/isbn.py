@@ -21,7 +21,7 @@ def read_isbn(node: Node, desk: Desk) -> str:
     digits = text.replace("-", "")
     if re.fullmatch(r"\d{9}[\dXx]", digits):
         hint = "books since 2007 have thirteen; the agency that gave the number can tell the longer form"
-        desk.error(node.place, "bad-isbn", f"{quoted(typed)} is an ISBN of ten digits", hint)
+        desk.error(node.place, "bad-isbn", f"{quoted(typed)} is a ten-digit ISBN", hint)
         return ""
     if not re.fullmatch(r"97[89]\d{10}", digits):
         hint = "thirteen digits that begin with 978 or 979, such as 978-0-11-000222-4"

@@ -28,3 +28,9 @@ BAND_NAME = 20
 
 ID = 40
 """Characters of an id."""
+
+ARCHIVE_FILES = 200_000
+"""Files and folders that an archive may hold."""
+
+LIST_BYTES = 50_000_000
+"""Size of a list of classics in an archive."""

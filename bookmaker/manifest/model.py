@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from datetime import date
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 from typing import Literal, TypeAlias
 
+from bookmaker.manifest.dates import When
+from bookmaker.manifest.givens import Givens
+from bookmaker.manifest.permission import UNRECORDED, Permission
 from bookmaker.manifest.publication import PLAIN, Publication
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.trouble import Place, Trouble
@@ -21,7 +24,9 @@ class Entry:
     """One puzzle as listed, with all that is said of it.
 
     `chapter` counts from 0; `shown` is when it was first shown; `place` is where its id stands. `marks`
-    has the marks of each of the puzzle's rules as typed, a line a mark.
+    has the marks of each of the puzzle's rules as typed, a line a mark. `permission` is the line that is printed,
+    `consent` the record behind it; `private` is never printed; `solution` is the setter's own, to be compared. `places`
+    are where its fields stand, by name.
     """
 
     id: str
@@ -29,20 +34,30 @@ class Entry:
     place: Place
     title: str = ""
     setter: str = ""
-    shown: date | None = None
+    shown: When | None = None
     permission: str = ""
     note: str = ""
     chapter: int = 0
     link: str = ""
     marks: tuple[tuple[str, ...], ...] = ()
+    tags: tuple[str, ...] = ()
+    source: str = ""
+    private: str = ""
+    consent: Permission = UNRECORDED
+    solution: Givens | None = None
+    places: Mapping[str, Place] = field(default_factory=dict, compare=False)
 
 
 @dataclass(frozen=True, slots=True)
 class Chapter:
-    """A part of the book with a heading of its own and a few words under it."""
+    """A part of the book with a heading of its own and a few words under it; its puzzles stand by effort, or as
+    `listed`."""
 
     title: str
     note: str = ""
+    listed: bool = False
+    place: Place | None = field(default=None, compare=False)
+    """Where its title stands."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,6 +65,7 @@ class Manifest:
     """A whole book as its editor typed it.
 
     `chapters` is empty unless `order` is “chapters”; `layout` is "" where none is named, else `layout_place` is where.
+    `places` are where the book's own fields stand, by name.
     """
 
     place: Place
@@ -64,3 +80,4 @@ class Manifest:
     warnings: tuple[Trouble, ...] = ()
     layout_place: Place | None = None
     publication: Publication = PLAIN
+    places: Mapping[str, Place] = field(default_factory=dict, compare=False)

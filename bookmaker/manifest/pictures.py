@@ -38,12 +38,12 @@ def read_picture(node: Node, desk: Desk) -> Picture | None:
     name = read_text(node, "“image”", desk)
     if not name:
         return None
-    hint = "give a PNG or JPEG file of the book's folder, such as cover/harbour.png"
+    hint = "name a PNG or JPEG file in the book's folder, such as cover/harbour.png"
     parts = PureWindowsPath(name)
     if not name.isprintable() or parts.drive or parts.root or ".." in parts.parts or name.startswith("~"):
         desk.error(node.place, "picture-outside", f"{quoted(name)} is not inside the book's folder", hint)
         return None
-    smaller = "save it smaller: 300 dots an inch are enough"
+    smaller = "save it smaller: 300 dots per inch is enough"
     folder = Path(node.place.file).parent
     path = folder / name
     try:
@@ -81,5 +81,5 @@ def _what_is_wrong(source: bytes) -> str:
     if not source:
         return "is empty"
     if source.startswith((b"\x89PNG\r\n\x1a\n", b"\xff\xd8\xff")):
-        return "is damaged or not complete: save or copy it again"
-    return "is no PNG or JPEG file, whatever its name says"
+        return "is damaged or incomplete: save or copy it again"
+    return "is not a PNG or JPEG file, whatever its name says"

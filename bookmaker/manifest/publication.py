@@ -1,6 +1,6 @@
 """What makes a list of puzzles a publication: the lines under `book:` on its imprint, foreword, parts and cover.
 
-In: the fields under `book:`. Out: a `Publication`, with troubles on the desk. Every part but the hints is left away
+In: the fields under `book:`. Out: a `Publication`, with troubles on the desk. Every part but the hints is left out
 unless asked for.
 """
 

@@ -7,12 +7,15 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
+from bookmaker.manifest.dates import read_when
 from bookmaker.manifest.givens import check_clashes, read_givens
 from bookmaker.manifest.gridfields import read_grid
 from bookmaker.manifest.model import Entry
+from bookmaker.manifest.permission import read_permission
+from bookmaker.manifest.provenance import read_solution, read_tags
 from bookmaker.manifest.publication import read_link
 from bookmaker.manifest.swallowed import parted
-from bookmaker.manifest.texts import read_date, read_id, read_line, read_note
+from bookmaker.manifest.texts import read_id, read_line, read_note
 from bookmaker.manifest.typedmarks import typed_marks
 from bookmaker.placed import Node, Table, Word, read_fields
 from bookmaker.puzzle.grid import Grid
@@ -34,6 +37,10 @@ PUZZLE_KEYS = (
     "regions",
     "givens",
     "rules",
+    "solution",
+    "tags",
+    "source",
+    "private",
 )  # fmt: skip
 
 
@@ -48,18 +55,34 @@ def read_entry(node: Node, permission: str, chapter: int, ids: dict[str, Place],
     fields = parted(fields, desk)
     name = _claimed_id(fields["id"], ids, desk) if "id" in fields else None
     title, setter = read_line(fields, "title", desk), read_line(fields, "setter", desk)
-    shown = read_date(fields["shown"], "shown", desk) if "shown" in fields else None
-    own_permission = read_line(fields, "permission", desk)
+    shown = read_when(fields["shown"], "shown", desk) if "shown" in fields else None
+    consent = read_permission(fields, desk)
     note, link = read_note(fields, "note", desk), read_link(fields, desk)
+    tags, source = read_tags(fields, desk), read_line(fields, "source", desk)
+    private = read_note(fields, "private", desk)
     puzzle = read_puzzle(fields, node, desk)
+    solution = read_solution(fields, puzzle, puzzle.grid, desk) if puzzle else None
     if name is None or puzzle is None or any(not trouble.warning for trouble in desk.found[before:]):
         return None
-    place = fields["id"].place
-    if not own_permission and not permission:
-        hint = "add “permission:” to the puzzle, or once under “book:” where one line holds for all"
-        desk.warn(place, "no-permission", f"“{name}” has no permission line", hint)
-    marks = _typed_marks(fields.get("rules"))
-    return Entry(name, puzzle, place, title, setter, shown, own_permission or permission, note, chapter, link, marks)
+    return Entry(
+        id=name,
+        puzzle=puzzle,
+        place=fields["id"].place,
+        title=title,
+        setter=setter,
+        shown=shown,
+        permission=consent.printed or permission,
+        note=note,
+        chapter=chapter,
+        link=link,
+        marks=_typed_marks(fields.get("rules")),
+        tags=tags,
+        source=source,
+        private=private,
+        consent=consent,
+        solution=solution,
+        places={field: node.place for field, node in fields.items()},
+    )
 
 
 def _with_rules_inside(node: Node, desk: Desk) -> Node:
@@ -70,8 +93,8 @@ def _with_rules_inside(node: Node, desk: Desk) -> Node:
     if not astray:
         return node
     first, *more = (word for word, _ in astray)
-    said = f"“{first.value}” is a kind of rule and does not stand under “rules”"
-    hint = "begin with “rules:” and set the kinds of rules below it in further"
+    said = f"“{first.value}” is a kind of rule and belongs under “rules”"
+    hint = "write “rules:” and indent the kinds of rules below it"
     desk.error(first.place, "lost-rule", said, hint, tuple(word.place for word in more))
     rules = node.get("rules")
     others = [entry for entry in node.entries if entry not in astray and entry[1] is not rules]

@@ -16,12 +16,12 @@ from bookmaker.puzzle.grid import LARGEST, SMALLEST
 from bookmaker.puzzle.textgrid import drawn_in
 from bookmaker.trouble import Desk, Place, quoted
 
-PICTURES = ("givens", "regions")
+PICTURES = ("givens", "regions", "solution")
 
 _NAMED = re.compile(r"(?:- *)?[A-Za-z][\w-]*:(?:\s|$)")
 """The beginning of a line “name: value”, in a picture."""
 
-_HEADING = re.compile(r"(givens|regions|rules): *[|>]?")
+_HEADING = re.compile(r"(givens|regions|rules|solution): *[|>]?")
 """A line that is set in too far if it stands in other text."""
 
 
@@ -47,7 +47,7 @@ def parted(fields: Mapping[str, Node], desk: Desk) -> Mapping[str, Node]:
             kind = _say_named(name, lines[at], desk)
             begin = at + 1
         elif name in PICTURES and _begun_wrong(name, lines):
-            said = f"after “{name}:” stands {quoted(lines[0].text)} where an upright bar is wanted"
+            said = f"{quoted(lines[0].text)} follows “{name}:” where an upright bar is needed"
             desk.error(lines[0].place, "no-bar", said, f"write “{name}: |”")
             meant[name] = _word(lines[1:])
             continue
@@ -56,7 +56,8 @@ def parted(fields: Mapping[str, Node], desk: Desk) -> Mapping[str, Node]:
             at = begin
             kind = next((free for free in (kind, *PICTURES) if free not in meant), kind)
             said = f"this picture has no name of its own and has become part of “{name}”"
-            desk.error(lines[at].place, "lost-name", said, f"above it write “{kind}: |”, in the column of “{name}”")
+            hint = f"write “{kind}: |” above it, in the same column as “{name}”"
+            desk.error(lines[at].place, "lost-name", said, hint)
         else:
             continue
         meant[name] = _word(lines[:at]) if at else Word(node.place, "")
@@ -73,8 +74,8 @@ def _say_named(name: str, line: _Line, desk: Desk) -> str:
     if line.text.startswith("-"):
         hint = "a new item of the list begins in the column of the dashes above"
     else:
-        hint = f"begin it in the column of “{name}”; kinds of rules stand under “rules:”, set in further"
-    desk.error(line.place, "lost-name", f"this line is taken for {text} under “{name}”", hint)
+        hint = f"begin it in the same column as “{name}”; kinds of rules go under “rules:”, indented further"
+    desk.error(line.place, "lost-name", f"this line is taken as {text} under “{name}”", hint)
     heading = _HEADING.fullmatch(line.text)
     return heading[1] if heading else ""
 
@@ -115,7 +116,8 @@ def _picture(name: str, lines: list[_Line]) -> tuple[int, str] | None:
     while begin and kinds[-1] and (kinds[begin - 1] == kinds[-1] or not drawn_in(lines[begin - 1].text)):
         begin -= 1
     rows = [row for line in lines[begin:] if (row := drawn_in(line.text))]
-    if len(rows) < SMALLEST or kinds[-1] == name or (name in PICTURES and not begin):
+    shows = "givens" if name == "solution" else name
+    if len(rows) < SMALLEST or kinds[-1] == shows or (name in PICTURES and not begin):
         return None
     if kinds[-1] == "regions" and any(len(row) != len(rows) for row in rows):  # letters are words as well
         return None

@@ -14,20 +14,24 @@ from bookmaker.trouble import LINE_BREAK, Desk, Place, nearest
 _SAVE_AGAIN = "save the file again with the encoding UTF-8; most editors ask for it under “Save as”"
 
 
-def read_file(path: Path, shown: str, asked: Place, desk: Desk) -> str | None:
-    """The text of a UTF-8 file, without a byte order mark. `shown` is its name as the user would write it."""
+def read_file(path: Path, shown: str, asked: Place, desk: Desk, most: int = 0) -> str | None:
+    """The text of a UTF-8 file, without a byte order mark. `shown` is its name as the user would write it; the file has
+    at most `most` bytes, or those that a book's file may have."""
+    most = most or FILE_BYTES
     try:
         if not path.is_file():
             _say_missing(path, shown, asked, desk)
             return None
         with path.open("rb") as stream:
-            data = stream.read(FILE_BYTES + 1)
+            data = stream.read(most + 1)
     except OSError as error:
         desk.error(asked, "unreadable", f"“{shown}” cannot be opened: {(error.strerror or str(error)).lower()}")
         return None
-    if len(data) > FILE_BYTES:
-        said = f"the file is larger than {FILE_BYTES // 1_000_000} million characters, which no book needs"
-        desk.error(Place(shown), "file-large", said, "is it the right file? a large book can be parted with “include:”")
+    if len(data) > most:
+        said = f"the file is larger than {most // 1_000_000} million characters, which no book needs"
+        desk.error(
+            Place(shown), "file-large", said, "is it the right file? a large book can be split up with “include:”"
+        )
         return None
     if data.startswith((codecs.BOM_UTF16_LE, codecs.BOM_UTF16_BE)):
         desk.error(Place(shown), "not-utf-8", "the file is saved as UTF-16, not as UTF-8", _SAVE_AGAIN)

@@ -40,8 +40,12 @@ _GAPS = {
 """What lies in the source but not in the text it stands for, by the style of its quotation marks."""
 
 
-_LOST = re.compile(r":?[ \t]+(?P<sign>#[0-9]\S*)")
+_LOST = re.compile(r"[ \t]+(?P<sign>#[0-9]\S*)")
 """After a text without quotes: a number that its sign turns into a comment."""
+
+_LOST_WHOLE = re.compile(r"[ \t]+(?P<sign>#(?:\S|[ \t]*[0-9])[^\r\n]*)")
+"""After a name: a text that its sign turns into a comment. One that says something of the name has a space and a letter
+after the sign."""
 
 _SWALLOWED = re.compile(r"-\w.*[\r\n]+[ ]*- ")
 """A list of which each item after the first is taken for more of the first one's text."""
@@ -99,7 +103,7 @@ class _Reader:
         for event in events:
             if isinstance(event, DocumentStartEvent):
                 if root is not None:
-                    said, hint = "a second document begins here", "one file holds one book; take the line “---” away"
+                    said, hint = "a second document begins here", "one file holds one book; remove the line “---”"
                     self.refuse(event, "second-document", said, hint)
                 root = self.node(next(events), events, 0)
         return root
@@ -120,7 +124,7 @@ class _Reader:
             said = f"{quoted(tag)} is YAML's way to name a data type, which a book does not use"
             self.refuse(event, "tag", said, "to mean the text itself, put it in quotes: '!…'")
         if depth > NESTING:
-            self.refuse(event, "too-deep", f"lists and tables stand more than {NESTING} deep within each other here")
+            self.refuse(event, "too-deep", f"lists and tables are nested more than {NESTING} deep here")
         place = self.place(_span(event)[0])
         if isinstance(event, ScalarEvent):
             if not event.style:
@@ -139,8 +143,8 @@ class _Reader:
         start, end = _span(event)
         if _SWALLOWED.match(self.text, start, end):
             self.refuse(event, "dash", NO_SPACE_DASH, AS_ITEM)
-        if lost := _LOST.match(self.text, end):
-            said = f"{quoted(lost['sign'])} is taken for a comment and will not be printed"
+        if lost := (_LOST if event.value else _LOST_WHOLE).match(self.text, end):
+            said = f"{quoted(lost['sign'])} is taken as a comment and will not be printed"
             hint = "put the whole text in quotes: 'Tides #2'"
             self.desk.warn(self.place(lost.start("sign")), "lost-number", said, hint)
 
@@ -152,7 +156,9 @@ class _Reader:
         while not isinstance(event := next(events), MappingEndEvent):
             key = self.node(event, events, depth)
             if not isinstance(key, Word):
-                self.refuse(event, "odd-key", "a list or table stands where a name was expected", "write “name: value”")
+                self.refuse(
+                    event, "odd-key", "there is a list or table where a name was expected", "write “name: value”"
+                )
                 return found
             value = self.node(next(events), events, depth)
             empty = isinstance(value, Word) and not value.value
@@ -182,7 +188,7 @@ class _Reader:
             return False
         name, before = found[-1]
         if name is not self.parted:  # said once, however many follow
-            said = f"{quoted(key.value)} has been parted from “{name.value}”"
+            said = f"{quoted(key.value)} has been split off from “{name.value}”"
             self.desk.error(key.place, "comma", said, UNPARTED)
             self.parted = name
         if isinstance(before, Word) and len(before.value) < LONGEST_PARTED:
@@ -191,7 +197,7 @@ class _Reader:
         return True
 
     def say_twice(self, key: Word, seen: dict[str, Place], item: bool) -> None:
-        said = f"“{key.value}” is said twice; the first is on line {seen[key.value].line}"
+        said = f"“{key.value}” appears twice; the first is on line {seen[key.value].line}"
         hint = "keep one of the two"
         if item and key.value == next(iter(seen)):
             hint += f"; or, if a new item of the list begins here, put a dash before it: “- {key.value}: …”"

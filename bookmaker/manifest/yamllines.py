@@ -23,7 +23,7 @@ class Said(NamedTuple):
     hint: str
 
 
-IN_QUOTES = "put text that begins with a sign, or holds “: ”, in quotes: 'like: this'"
+IN_QUOTES = "put text that begins with a sign, or contains “: ”, in quotes: 'like: this'"
 NO_SPACE_COLON = "a space is missing after the colon"
 NO_SPACE_DASH = "a dash that begins an item has a space after it"
 AS_ITEM = "such as “- id: estuary” or “- r1c1-r1c4”"
@@ -32,14 +32,14 @@ UNPARTED = "between braces a comma begins a new name: leave it out here, as in {
 LONGEST_ROW = 120
 """Characters of a line that may be a row of a picture."""
 
-_LINE_UP = "lines of one list or table start in the same column; what belongs to a line above is set in further"
-_INVISIBLE = "an invisible character stands here that is not a space of the space bar"
-_ROWS_UNDER = "a picture begins with a line such as “givens: |”, and its rows are set in further than that"
+_LINE_UP = "lines of one list or table start in the same column; what belongs to the line above is indented further"
+_INVISIBLE = "there is an invisible character here that is not an ordinary space"
+_ROWS_UNDER = "a picture begins with a line such as “givens: |”, and its rows are indented further than that"
 _AFTER = {
     "'": "an apostrophe within single quotes is typed twice: 'it''s'; most text needs no quotes at all",
     '"': "to print the quotation marks too, put single quotes around the whole: '\"Low\" tide'",
-    "]": "text that begins with a bracket stands in quotes: '[like] this'",
-    "}": "text that begins with a brace stands in quotes: '{like} this'",
+    "]": "text that begins with a bracket goes in quotes: '[like] this'",
+    "}": "text that begins with a brace goes in quotes: '{like} this'",
 }
 """What to do about more text after the sign that closes a text or a list."""
 
@@ -85,7 +85,7 @@ def tab(text: str, noticed: int) -> Said | None:
     at = noticed if text[noticed : noticed + 1] == "\t" else found
     if at < 0:
         return None
-    return Said(at, "tab", "a tab stands here where spaces are wanted", "set lines in with spaces, two for each step")
+    return Said(at, "tab", "there is a tab here where spaces are needed", "indent lines with spaces, two for each step")
 
 
 def odd_space(text: str, began: int, noticed: int) -> Said | None:
@@ -93,7 +93,7 @@ def odd_space(text: str, began: int, noticed: int) -> Said | None:
     start = line_start(text, len(text[: line_start(text, began)].rstrip("\r\n")))
     end = LINE_BREAK.search(text, noticed)
     odd = _ODD_SPACE.search(text, start, end.start() if end else len(text))
-    return Said(odd.start("odd"), "odd-space", _INVISIBLE, "delete it and type the spaces anew") if odd else None
+    return Said(odd.start("odd"), "odd-space", _INVISIBLE, "delete it and type the spaces again") if odd else None
 
 
 def no_comma(text: str, began: int, noticed: int) -> Said | None:
@@ -106,7 +106,7 @@ def no_comma(text: str, began: int, noticed: int) -> Said | None:
         return Said(noticed, "open-bracket", said, f"a “{opened}” is closed with “{'}' if opened == '{' else ']'}”")
     if text[noticed] == ":":  # noticed behind the name that should have been parted from what is before it
         noticed = _LAST_WORD.search(text, began, noticed).start()  # type: ignore[union-attr]
-    hint = "between two items stands a comma, as in [one, two] and {a: 1, b: 2}"
+    hint = "put a comma between two items, as in [one, two] and {a: 1, b: 2}"
     return Said(noticed, "comma", "a comma is missing before this", hint)
 
 
@@ -115,21 +115,21 @@ def odd_colon(text: str, noticed: int) -> Said:
     start = line_start(text, noticed)
     before = text[start:noticed]
     if ": " in before:
-        said = "a second colon stands in this line; what follows the first is already text"
+        said = "there is a second colon in this line; everything after the first is taken as text"
         return Said(noticed, "colon", said, _how_to_quote(before, text[noticed:]))
     rows = _rows_above(text, start)
     if rows is not None:
         said = "this picture has no name of its own, and a line with a name follows it"
-        return Said(rows, "lost-name", said, "above it write a line such as “givens: |” or “picture: |”")
-    said = "this line is set in further than its place, or lacks a name above it to belong to"
-    hint = f"{_LINE_UP}; text of several lines that holds “: ” stands in quotes"
+        return Said(rows, "lost-name", said, "write a line above it such as “givens: |” or “picture: |”")
+    said = "this line is indented too far, or the name it belongs to is missing above it"
+    hint = f"{_LINE_UP}; text of several lines that contains “: ” goes in quotes"
     return Said(first_letter(text, noticed), "indent", said, hint)
 
 
 def _how_to_quote(before: str, after: str) -> str:
     """What to do about a second colon, by what stands before it in its line and after it."""
     if _UNBRACED.match(before) or _MORE_NAMES.match(after):
-        return "several names in one line stand in braces: {cells: r1c1 r1c2, total: 5}"
+        return "several names in one line go in braces: {cells: r1c1 r1c2, total: 5}"
     if _TYPOGRAPHIC.match(before):
         return "put straight quotes around the whole; curved ones are printed as they stand: '“like: this”'"
     return IN_QUOTES
@@ -156,19 +156,19 @@ def no_colon(text: str, began: int) -> Said:
     if _GIVENS.match(text, began):
         return Said(began, "no-colon", said, _ROWS_UNDER)
     if text.startswith("//", began):
-        return Said(began, "no-colon", said, "a remark of your own begins with “#”")
-    hint = "if it goes on from the line above, set it in further"
+        return Said(began, "no-colon", said, "a comment begins with “#”")
+    hint = "if it continues the line above, indent it further"
     if bare := _BARE.match(text, began):
         name, value = bare["name"], bare["value"] or "…"
         return Said(began, "no-colon", said, f"{hint}; if “{name}” is a name, write {quoted(f'{name}: {value}')}")
-    return Said(began, "no-colon", said, f"{hint}; after the colon of a name comes a space")
+    return Said(began, "no-colon", said, f"{hint}; a space follows the colon after a name")
 
 
 def open_quote(text: str, at: int) -> Said:
     """A quotation mark without its other half."""
-    hint = "close it, or leave both away: most text needs no quotes"
+    hint = "close it, or leave both out: most text needs no quotes"
     if re.match(r"'\w", text[at : at + 2]):
-        hint += '; text that begins with an apostrophe stands in double quotes: "\'Tis so"'
+        hint += '; text that begins with an apostrophe goes in double quotes: "\'Tis so"'
     return Said(at, "open-quote", "a quotation mark opens here and is never closed", hint)
 
 
@@ -201,7 +201,7 @@ def out_of_line(text: str, began: int, noticed: int) -> Said:
     first = first_letter(text, noticed)
     typed = text[first : first + 1]
     if typed and not typed.isprintable():
-        hint = "delete what stands before the first letter and type the spaces anew"
+        hint = "delete what comes before the first letter and type the spaces again"
         return Said(first, "odd-space", _INVISIBLE, hint)
     if _TIGHT_DASH.match(text, first):
         return Said(first, "dash", NO_SPACE_DASH, AS_ITEM)
@@ -214,5 +214,5 @@ def out_of_line(text: str, began: int, noticed: int) -> Said:
     elif _GIVENS.match(text, first):
         hint = _ROWS_UNDER
     elif text.startswith("- ", first) and not _DASH.search(text, line_start(text, began), first):
-        hint = "a list stands under a name of its own; perhaps “puzzles:” is missing above it"
+        hint = "a list needs a name above it; perhaps “puzzles:” is missing"
     return Said(first, "indent", "this line does not line up with the lines it belongs to", hint)

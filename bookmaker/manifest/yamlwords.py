@@ -36,14 +36,14 @@ _SAYINGS: tuple[tuple[str, bool, str, str, str], ...] = (
         True,
         "open-bracket",
         "the list that opens here with “[” is not closed",
-        "close it with “]”; between two items stands a comma, as in [one, two]",
+        "close it with “]”; put a comma between two items, as in [one, two]",
     ),
     (
         "expected ',' or '}'",
         True,
         "open-bracket",
         "the table that opens here with “{” is not closed",
-        "close it with “}”; between two items stands a comma, as in {a: 1, b: 2}",
+        "close it with “}”; put a comma between two items, as in {a: 1, b: 2}",
     ),
     ("content, but found '<stream end>'", False, "open-bracket", "the file ends before its last bracket is closed", ""),
     (
@@ -51,7 +51,7 @@ _SAYINGS: tuple[tuple[str, bool, str, str, str], ...] = (
         False,
         "dash",
         "a list cannot begin in the middle of a line",
-        "give the dash a line of its own; a text that begins with a dash stands in quotes: '- like this'",
+        "give the dash a line of its own; text that begins with a dash goes in quotes: '- like this'",
     ),
     ("scanning an alias", True, "alias", "text cannot begin with “*”", IN_QUOTES),
     ("scanning an anchor", True, "alias", "text cannot begin with “&”", IN_QUOTES),
@@ -62,7 +62,7 @@ _SAYINGS: tuple[tuple[str, bool, str, str, str], ...] = (
         False,
         "block",
         "after “|” or “>” the line must end",
-        "the text begins on the next line, set in further",
+        "the text begins on the next line, indented further",
     ),
 )
 
@@ -72,7 +72,7 @@ def in_plain_words(error: Exception, text: str) -> Said:
     if isinstance(error, ReaderError):
         number = error.character if isinstance(error.character, int) else ord(error.character)
         said = f"a character that cannot be printed (number {number}) stands here"
-        return Said(error.position, "stray-character", said, "delete it and type the line anew")
+        return Said(error.position, "stray-character", said, "delete it and type the line again")
     if not isinstance(error, MarkedYAMLError) or error.problem_mark is None:
         return _unknown_letter(text)
     noticed = error.problem_mark.index

@@ -12,7 +12,7 @@ from bookmaker.changes.elements import Element, Given, elements_of, named
 from bookmaker.changes.slips import SLIPS
 from bookmaker.changes.textedits import changed_text, edit_lines
 from bookmaker.changes.typed import Typed
-from bookmaker.grade.bands import family_of
+from bookmaker.grade.bands import difficulty_of, family_of, figure
 from bookmaker.grade.model import Grade
 from bookmaker.manifest.model import BAND_NAMES
 from bookmaker.mend.conflicts import Conflicts
@@ -22,7 +22,6 @@ from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.common.wording import listed, number
 from bookmaker.solve.verdict import NoSolution, Several, Solution, Undecided, Unique, Verdict
-from bookmaker.wishes.judge import difficulty_of
 
 READABLE = 8
 """Up to so many statements that clash are told one by one."""
@@ -123,6 +122,6 @@ def _names(elements: Sequence[Element], grid: Grid) -> str:
 
 
 def _graded(puzzle: RuledPuzzle, grade: Grade) -> str:
-    hardness = difficulty_of(grade.effort, family_of(puzzle))
+    hardness = figure(difficulty_of(grade.effort, family_of(puzzle)))
     reached = "" if grade.path.reached else ", beyond the ladder"
-    return f"then one solution: {BAND_NAMES[grade.band - 1]}, difficulty {hardness:.1f}{reached}"
+    return f"then one solution: {BAND_NAMES[grade.band - 1]}, difficulty {hardness}{reached}"

@@ -65,6 +65,6 @@ def inspect(content: bytes, file: str, proofs: Sequence[Proof] | None = None, fo
         pages = len(reader.pages)
     except _DAMAGED as reason:
         hint = "print it again, or open it in a viewer and see whether it is damaged"
-        return Report(0, (), (Trouble(Place(file), "unreadable", f"this is no PDF that can be read ({reason})", hint),))
+        return Report(0, (), (Trouble(Place(file), "unreadable", f"this PDF cannot be read ({reason})", hint),))
     differing = () if proofs is None else compare(printed, proofs, file)
     return Report(pages, tuple(printed), (*inspection.troubles(), *differing))

@@ -21,7 +21,7 @@ def compare(printed: Sequence[PrintedGrid], proofs: Sequence[Proof], file: str) 
     for grid in printed:
         proof = known.get(grid.id)
         if proof is None:
-            text = f"page {grid.page}: the {grid.kind} “{grid.id}” belongs to no puzzle of the book"
+            text = f"page {grid.page}: the {grid.kind} “{grid.id}” belongs to no puzzle in the book"
             yield Trouble(place, "stranger", text)
             continue
         for code, text in _grid(grid, proof) if grid.kind == "grid" else _key(grid, proof):
@@ -50,7 +50,7 @@ def _key(printed: PrintedGrid, proof: Proof) -> Iterator[tuple[str, str]]:
     given = {font for font, digit in zip(printed.fonts, puzzle.givens, strict=True) if digit}
     filled = {font for font, digit in zip(printed.fonts, puzzle.givens, strict=True) if not digit}
     if given & filled:
-        yield "key-plain", f"{what} does not tell the given digits from the others"
+        yield "key-plain", f"{what} does not distinguish the givens from the other digits"
 
 
 def _same(printed: PrintedGrid, grid: Grid, digits: Sequence[int], code: str, what: str) -> Iterator[tuple[str, str]]:

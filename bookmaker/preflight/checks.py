@@ -19,13 +19,14 @@ from bookmaker.trouble import Trouble
 MM = 72 / 25.4
 
 HAIRLINE = 0.25
-"""The thinnest stroke in points that presses and copiers keep."""
+"""The thinnest stroke in points that presses and copiers keep (common practice, no source)."""
 
 SAFE = 5 * MM
-"""How far text keeps from the trim, in points."""
+"""How far text keeps from the trim, in points (common practice, no source)."""
 
 COARSE, FINE = 150, 300
-"""Pixels per inch at the printed size under which a picture is refused, and under which it draws a warning."""
+"""Pixels per inch at the printed size under which a picture is refused, and under which it draws a warning (common
+practice, no source)."""
 
 ROUNDING = 0.01
 """Lengths in points nearer than this are equal."""
@@ -71,7 +72,7 @@ def _fold(count: int, findings: Findings) -> None:
     blank = -count % 4
     if blank and count > 2:
         stay = "page stays" if blank == 1 else "pages stay"
-        text = f"{count} pages are no multiple of four: folded, {blank} {stay} blank"
+        text = f"the page count, {count}, is not a multiple of four: once folded, {blank} {stay} blank"
         findings.add(0, "fold", text, warning=True)
 
 
@@ -80,7 +81,7 @@ def _sizes(pages: Iterable[PageObject], findings: Findings) -> None:
     sizes: dict[tuple[float, float], list[int]] = {}
     for number, page in enumerate(pages, start=1):
         if "/TrimBox" not in page:
-            findings.add(number, "no-trim", "no TrimBox says where it is cut", warning=True)
+            findings.add(number, "no-trim", "there is no TrimBox to say where it is cut", warning=True)
         size = round(float(page.trimbox.width), 1), round(float(page.trimbox.height), 1)
         sizes.setdefault(size, []).append(number)
     if len(sizes) > 1:
@@ -125,12 +126,12 @@ def _item(item: Painted, page: int, safe: tuple[float, float, float, float], fin
 def _text(run: Run, page: int, safe: tuple[float, float, float, float], findings: Findings) -> None:
     font = run.font
     if not font.embedded:
-        hint = "a press without this font prints another"
+        hint = "a press without this font will substitute another"
         findings.add(page, "font-missing", f"the font {font.name} is not embedded", hint)
     elif not font.subset:
         findings.add(page, "font-whole", f"the font {font.name} is embedded whole, not as a subset", warning=True)
     if run.setting.lacking:
-        hint = f"a text asks for a character that {font.name} does not have"
+        hint = f"some text uses a character that {font.name} does not have"
         findings.add(page, "missing-glyph", "an empty box is printed for a character", hint)
     box = run.box()
     if box is None:
@@ -151,11 +152,11 @@ def _picture(picture: Picture, page: int, findings: Findings) -> None:
     fine = min(across, down)
     if fine < FINE:
         width, height = picture.pixels
-        text = f"a picture of {width} × {height} pixels is printed at {fine:.0f} pixels an inch"
-        hint = f"print it smaller or take a finer one; {FINE} is good"
+        text = f"a picture of {width} × {height} pixels is printed at {fine:.0f} pixels per inch"
+        hint = f"print it smaller or use a finer one; {FINE} is good"
         findings.add(page, "resolution", text, hint, warning=fine >= COARSE)
     if picture.space not in ("/DeviceGray", "/G", "/CalGray"):
-        findings.add(page, "colour", f"a picture is in {picture.space[1:]}", "convert it to greys")
+        findings.add(page, "colour", f"a picture is in {picture.space[1:]}", "convert it to greyscale")
 
 
 def _not_grey(operator: str, values: tuple[Any, ...]) -> Iterator[str]:

@@ -51,7 +51,7 @@ def _file(reader: PdfReader) -> Iterator[str]:
         if not condition:
             yield "its output intent has no condition identifier"
         if "/DestOutputProfile" not in intent and condition in ("", "Custom"):
-            yield "the printing condition it names is of no registry, and no profile describes it"
+            yield "the printing condition it names is in no registry, and no profile describes it"
     for key in _NEEDED:
         if not information.get(key):
             yield f"its metadata has no {key[1:]}"
@@ -76,7 +76,7 @@ def _page(page: PageObject, layered: bool) -> Iterator[str]:
     if "/AA" in page:
         yield "a page holds actions"
     if not layered and _transparent(page):
-        yield "something on a page is see-through"
+        yield "something on a page is transparent"
 
 
 def _transparent(page: PageObject) -> bool:

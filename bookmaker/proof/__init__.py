@@ -10,11 +10,10 @@ from collections.abc import Callable, Iterator, Sequence
 from concurrent.futures import Executor, Future
 from time import perf_counter
 
-from bookmaker.audit import auditor, second_opinion
 from bookmaker.grade import grade
 from bookmaker.manifest.model import Entry
 from bookmaker.proof.cache import NoStore, Store, key_of
-from bookmaker.proof.crew import AHEAD, Alone, done, in_order
+from bookmaker.proof.crew import Alone, ahead_of, done, in_order
 from bookmaker.proof.model import Proof
 from bookmaker.proof.record import Findings, from_text, to_text
 from bookmaker.rules import keeps_all, problem_of
@@ -33,14 +32,9 @@ class EngineFault(Exception):
 
 
 def find_out(puzzle: RuledPuzzle, count: int = 0) -> Findings:
-    """Prove and grade one puzzle; with `count`, also count its solutions exactly up to that many.
-
-    What the engine leaves undecided, the second prover settles where it is installed.
-    """
+    """Prove and grade one puzzle; with `count`, also count its solutions, up to that many."""
     problem = problem_of(puzzle)
     verdict = prove(problem)
-    if isinstance(verdict, Undecided) and auditor():
-        verdict = second_opinion(puzzle) or verdict
     counted: Tally | None = None
     if count:
         counted = tally(problem, count) if isinstance(verdict, Several | Undecided) else _known_tally(verdict)
@@ -85,7 +79,7 @@ def prove_each(
 
     asked = ((entry, key, _known(entry.puzzle, kept.get(key))) for entry, key in _with_keys(entries, count))
     try:
-        for (entry, key, known), (found, seconds) in in_order(asked, begin, AHEAD if crew else 0):
+        for (entry, key, known), (found, seconds) in in_order(asked, begin, ahead_of(workers)):
             if known is None:
                 if not _sound(entry.puzzle, found):
                     raise EngineFault(f"the solution found for “{entry.id}” breaks a rule; please report this puzzle")

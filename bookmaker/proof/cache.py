@@ -2,8 +2,8 @@
 
 In: a key. Out: the text kept under it by an earlier run, or None. Kept in one SQLite file in the user's cache folder,
 under a hash of all that it depends on: for a proof the puzzle, its rules, the count asked for, the code of the rooms
-that prove and grade, and the second prover if there is one. A damaged entry is noticed (each carries a hash of itself)
-and made anew. A cache that can't be used at all is done without: it never stops a book.
+that prove and grade, and the version of the learning prover. A damaged entry is noticed (each carries a hash of itself)
+and made again. A cache that can't be used at all is done without: it never stops a book.
 """
 
 from __future__ import annotations
@@ -11,21 +11,30 @@ from __future__ import annotations
 import os
 import sqlite3
 import sys
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from contextlib import closing, suppress
 from functools import cache
 from hashlib import sha256
 from pathlib import Path
-from typing import Protocol
+from typing import Any, Protocol, TypeVar
 
-from bookmaker.audit import auditor
 from bookmaker.rules.common.contract import RuledPuzzle
+from bookmaker.solve.learning import learner
 
-ROOMS_THAT_MATTER = ("puzzle", "solve", "rules", "grade", "audit", "proof")
+ROOMS_THAT_MATTER = ("puzzle", "solve", "rules", "grade", "proof")
 """Any change of code in these makes every kept proof stale."""
 
 PATIENCE = 20.0
 """Seconds to wait while another process writes."""
+
+SILENCE = 1.0
+"""Seconds of these that are waited without a word."""
+
+Answer = TypeVar("Answer")
+
+
+AT_ONCE = 500
+"""Keys asked for in one question; SQLite takes at least 999."""
 
 
 class Store(Protocol):
@@ -33,6 +42,9 @@ class Store(Protocol):
 
     def get(self, key: str) -> str | None:
         """The text under a key, as it was put; None where there is none."""
+
+    def get_all(self, keys: Iterable[str]) -> dict[str, str]:
+        """The texts under those of the keys that have one."""
 
     def put(self, texts: Iterable[tuple[str, str]]) -> None:
         """Keep texts, each with its key before it."""
@@ -43,6 +55,9 @@ class NoStore:
 
     def get(self, key: str) -> str | None:
         return None
+
+    def get_all(self, keys: Iterable[str]) -> dict[str, str]:
+        return {}
 
     def put(self, texts: Iterable[tuple[str, str]]) -> None:
         return None
@@ -57,25 +72,45 @@ class FreshStore:
     def get(self, key: str) -> str | None:
         return None
 
+    def get_all(self, keys: Iterable[str]) -> dict[str, str]:
+        return {}
+
     def put(self, texts: Iterable[tuple[str, str]]) -> None:
         self.store.put(texts)
 
 
 class FileStore:
-    """Keeps texts in a SQLite file; several processes may use it at once, and one may be killed at any moment."""
+    """Keeps texts in a SQLite file; several processes may use it at once, and one may be killed at any moment.
 
-    def __init__(self, file: Path) -> None:
+    `waiting` is called once if another process holds the file for more than a moment.
+    """
+
+    def __init__(self, file: Path, waiting: Callable[[], None] = lambda: None) -> None:
         self.file = file
+        self.waiting = waiting
 
     def get(self, key: str) -> str | None:
+        def ask(database: sqlite3.Connection) -> Any:
+            return database.execute("SELECT text, seal FROM proofs WHERE key = ?", (key,)).fetchone()
+
         try:
-            with closing(sqlite3.connect(self.file, timeout=PATIENCE)) as database:
-                row = database.execute("SELECT text, seal FROM proofs WHERE key = ?", (key,)).fetchone()
+            row = self._patiently(ask)
         except (sqlite3.Error, OSError):
             return None
         if row is None or not isinstance(row[0], str) or hash_of(key, row[0]) != row[1]:
             return None
         return row[0]
+
+    def get_all(self, keys: Iterable[str]) -> dict[str, str]:
+        wanted = list(keys)
+        found: dict[str, str] = {}
+        with suppress(sqlite3.Error, OSError), closing(sqlite3.connect(self.file, timeout=PATIENCE)) as database:
+            for at in range(0, len(wanted), AT_ONCE):
+                some = wanted[at : at + AT_ONCE]
+                marks = ", ".join("?" * len(some))
+                rows = database.execute(f"SELECT key, text, seal FROM proofs WHERE key IN ({marks})", some)
+                found.update((key, text) for key, text, seal in rows if hash_of(key, str(text)) == seal)
+        return found
 
     def put(self, texts: Iterable[tuple[str, str]]) -> None:
         rows = [(key, text, hash_of(key, text)) for key, text in texts]
@@ -91,17 +126,34 @@ class FileStore:
             return
 
     def _write(self, rows: list[tuple[str, str, str]]) -> None:
-        self.file.parent.mkdir(parents=True, exist_ok=True)
-        with closing(sqlite3.connect(self.file, timeout=PATIENCE)) as database, database:
+        def write(database: sqlite3.Connection) -> None:
             database.execute("CREATE TABLE IF NOT EXISTS proofs (key TEXT PRIMARY KEY, text TEXT, seal TEXT)")
             database.executemany("INSERT OR REPLACE INTO proofs VALUES (?, ?, ?)", rows)
+
+        self.file.parent.mkdir(parents=True, exist_ok=True)
+        self._patiently(write)
+
+    def _patiently(self, work: Callable[[sqlite3.Connection], Answer]) -> Answer:
+        """What `work` makes of the database, tried again with a word where another process holds it."""
+        try:
+            return self._within(SILENCE, work)
+        except sqlite3.OperationalError as error:
+            if getattr(error, "sqlite_errorcode", None) not in (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED):
+                raise
+        self.waiting()
+        self.waiting = lambda: None
+        return self._within(PATIENCE - SILENCE, work)
+
+    def _within(self, seconds: float, work: Callable[[sqlite3.Connection], Answer]) -> Answer:
+        with closing(sqlite3.connect(self.file, timeout=seconds)) as database, database:
+            return work(database)
 
 
 def key_of(puzzle: RuledPuzzle, count: int) -> str:
     """The key of a puzzle's findings: a hash of everything they depend on. Rules are frozen values, told by repr."""
     grid = puzzle.grid
     return hash_of(
-        code_version(*ROOMS_THAT_MATTER), auditor(), repr((grid.size, grid.regions, puzzle.givens, puzzle.rules, count))
+        code_version(*ROOMS_THAT_MATTER), learner(), repr((grid.size, grid.regions, puzzle.givens, puzzle.rules, count))
     )
 
 
@@ -114,9 +166,9 @@ def code_version(*places: str) -> str:
     return hash_of(sys.version, *(f"{path.relative_to(home)}\n{path.read_text(encoding='utf-8')}" for path in files))
 
 
-def user_store() -> FileStore:
+def user_store(waiting: Callable[[], None] = lambda: None) -> FileStore:
     """The store in the user's cache folder; `BOOKMAKER_CACHE` names another folder."""
-    return FileStore(_cache_folder() / "proofs.sqlite")
+    return FileStore(_cache_folder() / "proofs.sqlite", waiting)
 
 
 def _cache_folder() -> Path:

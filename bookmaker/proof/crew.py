@@ -38,6 +38,12 @@ def done(result: Result) -> Future[Result]:
     return future
 
 
+def ahead_of(crew: Executor) -> int:
+    """How many items to begin beyond the one that is waited for. None where the work is done here: all that is begun
+    would have to be finished first, and would be lost if it is stopped."""
+    return 0 if isinstance(crew, Alone) else AHEAD
+
+
 @contextmanager
 def processes(workers: int) -> Iterator[Executor]:
     """A crew of that many processes; one worker works alone. On an interrupt or a fault they end at once."""

@@ -43,7 +43,7 @@ def notes_report(proof: Proof, notes: EditorNotes) -> dict[str, Any]:
         case Notes() as found:
             data |= {
                 "fixed_shapes": [{"kind": s.noun, "cells": [name(c) for c in s.cells]} for s in found.fixed],
-                "classic_in_disguise": found.disguised,
+                "classic_once_filled": found.classic_once_filled,
                 "needless_givens": [name(cell) for cell in found.needless_givens],
                 "needless_marks": [
                     {"kind": s.noun, "cells": [name(c) for c in s.cells]} for s in found.needless_shapes

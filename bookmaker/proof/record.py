@@ -12,7 +12,7 @@ from sys import intern
 from typing import Any, assert_never
 
 from bookmaker.grade.model import Grade, SolvePath, Step
-from bookmaker.solve.verdict import NoSolution, Several, Tally, Undecided, Unique, Verdict
+from bookmaker.solve.verdict import NoSolution, Prover, Several, Tally, Undecided, Unique, Verdict
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,12 +50,12 @@ def from_text(text: str) -> Findings:
 
 def _verdict_out(verdict: Verdict) -> list[Any]:
     match verdict:
-        case Unique(solution, nodes):
-            return ["unique", solution, nodes]
-        case NoSolution(nodes):
-            return ["none", nodes]
-        case Several(first, second, nodes):
-            return ["several", first, second, nodes]
+        case Unique(solution, nodes, prover):
+            return ["unique", solution, nodes, prover]
+        case NoSolution(nodes, prover):
+            return ["none", nodes, prover]
+        case Several(first, second, nodes, prover):
+            return ["several", first, second, nodes, prover]
         case Undecided(budget, found):
             return ["undecided", budget, found]
         case _ as never:
@@ -64,12 +64,12 @@ def _verdict_out(verdict: Verdict) -> list[Any]:
 
 def _verdict_in(data: list[Any]) -> Verdict:
     match data:
-        case ["unique", list(solution), int(nodes)]:
-            return Unique(tuple(solution), nodes)
-        case ["none", int(nodes)]:
-            return NoSolution(nodes)
-        case ["several", list(first), list(second), int(nodes)]:
-            return Several(tuple(first), tuple(second), nodes)
+        case ["unique", list(solution), int(nodes), prover]:
+            return Unique(tuple(solution), nodes, Prover(prover))
+        case ["none", int(nodes), prover]:
+            return NoSolution(nodes, Prover(prover))
+        case ["several", list(first), list(second), int(nodes), prover]:
+            return Several(tuple(first), tuple(second), nodes, Prover(prover))
         case ["undecided", int(budget), found]:
             return Undecided(budget, tuple(found) if found is not None else None)
     raise ValueError("not a record of a verdict")

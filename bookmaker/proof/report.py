@@ -49,6 +49,7 @@ def puzzle_report(band_names: Sequence[str], proof: Proof) -> dict[str, Any]:
         "givens": entry.puzzle.givens_text,
         "rules": [rule.kind for rule in entry.puzzle.rules],
         "verdict": verdict_word(proof.verdict),
+        "prover": None if isinstance(proof.verdict, Undecided) else str(proof.verdict.prover),
         "solution": first,
         "other_solution": second,
         "solutions_counted": proof.tally.solutions if proof.tally else None,

@@ -10,7 +10,7 @@ from collections.abc import Iterator, Sequence
 from concurrent.futures import Executor, Future
 
 from bookmaker.audit import HOW_TO_INSTALL, auditor, second_opinion
-from bookmaker.proof.crew import AHEAD, Alone, in_order
+from bookmaker.proof.crew import Alone, ahead_of, in_order
 from bookmaker.proof.model import Proof
 from bookmaker.puzzle.puzzle import digits_text
 from bookmaker.solve.verdict import NoSolution, Several, Undecided, Unique, Verdict
@@ -32,7 +32,7 @@ def doubts(proofs: Sequence[Proof], crew: Executor | None = None) -> Iterator[Tr
     def begin(proof: Proof) -> Future[Verdict | None]:
         return workers.submit(second_opinion, proof.entry.puzzle)
 
-    for proof, opinion in in_order(iter(proofs), begin, AHEAD if crew else 0):
+    for proof, opinion in in_order(iter(proofs), begin, ahead_of(workers)):
         entry = proof.entry
         name = f"“{entry.title or entry.id}”"
         if opinion is None:

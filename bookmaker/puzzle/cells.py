@@ -17,6 +17,9 @@ _RUN = re.compile(r"[^\s,;]+")
 _DASHES = str.maketrans("‐‑‒–—−", "------")
 """A dash from a word processor is as good as one from the keyboard."""
 
+_SPACED = re.compile(r"(?<=[0-9])[ \t]+(?=[-‐‑‒–—−][ \t]*[rR][0-9])|(?<=[-‐‑‒–—−])[ \t]+(?=[rR][0-9])")
+"""Space around the dash of a run."""
+
 _HOW = "cells are written r3c5 (row 3, column 5), straight runs r1c1-r1c9"
 
 
@@ -41,6 +44,7 @@ def read_placed_cells(word: Word, grid: Grid, desk: Desk) -> tuple[tuple[int, Pl
     """The same, each cell with the place of the name or run it was typed in."""
     cells: list[tuple[int, Place]] = []
     sound = True
+    word = closed_up(word)
     for match in _RUN.finditer(word.value):
         run = _run(match.group(), word, match.start(), grid, desk)
         if run is None:
@@ -55,6 +59,25 @@ def read_placed_cells(word: Word, grid: Grid, desk: Desk) -> tuple[tuple[int, Pl
         desk.error(word.place, "no-cells", "no cell is named here", _HOW)
         return None
     return tuple(cells) if sound else None
+
+
+def closed_up(word: Word) -> Word:
+    """The word without spaces around the dashes of its runs: `r1c1 - r1c4` is `r1c1-r1c4`. A dash at the beginning of a
+    line is none of a run's."""
+    kept: list[tuple[int, int]] = []
+    at = 0
+    for gap in _SPACED.finditer(word.value):
+        if word.at_offset(gap.start()).line == word.at_offset(gap.end()).line:
+            kept.append((at, gap.start()))
+            at = gap.end()
+    if not kept:
+        return word
+    value, origins = "", []
+    for start, end in (*kept, (at, len(word.value))):
+        within = (origin for origin in word.origins if start < origin[0] < end)
+        origins += [(len(value) + offset - start, place) for offset, place in ((start, word.at_offset(start)), *within)]
+        value += word.value[start:end]
+    return Word(word.place, value, tuple(origins))
 
 
 def _run(text: str, word: Word, offset: int, grid: Grid, desk: Desk) -> list[int] | None:

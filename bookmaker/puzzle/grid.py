@@ -27,6 +27,11 @@ class House:
     cells: tuple[int, ...]
 
 
+_DOWN = {2: ("top", "bottom"), 3: ("top", "middle", "bottom")}
+_ACROSS = {2: ("left", "right"), 3: ("left", "centre", "right")}
+"""Where a box lies, by how many there are below each other and side by side."""
+
+
 @dataclass(frozen=True)
 class Grid:
     """A square grid of `size` rows and columns, divided into `regions` of `size` cells each (none: a Latin square).
@@ -128,13 +133,16 @@ class Grid:
         return tuple(home[cell] for cell in self.cells) if self.regions else ()
 
     def region_name(self, index: int) -> str:
-        """“the centre box” where nine boxes stand in three rows, else “box 4” or “region 4”."""
+        """“the top left box” where the boxes stand in two or three rows and columns; else by its first cell, since no
+        number is printed in it: “the box of r1c5”, “the region of r1c5”."""
+        first = self.name(self.regions[index][0])
         if self.box is None:
-            return f"region {index + 1}"
-        if self.size // self.box[0] == 3 and self.size // self.box[1] == 3:
-            down, across = ("top", "middle", "bottom")[index // 3], ("left", "centre", "right")[index % 3]
-            return "the centre box" if index == 4 else f"the {down} {across} box"
-        return f"box {index + 1}"
+            return f"the region of {first}"
+        rows, columns = self.size // self.box[0], self.size // self.box[1]
+        if rows not in _DOWN or columns not in _ACROSS:
+            return f"the box of {first}"
+        down, across = _DOWN[rows][index // columns], _ACROSS[columns][index % columns]
+        return "the centre box" if (down, across) == ("middle", "centre") else f"the {down} {across} box"
 
 
 @cache

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Generic, TypeVar
+from typing import Generic, Never, TypeVar
 
 from bookmaker.puzzle.grid import CLASSIC, SYMBOLS, Grid
 
@@ -39,6 +39,6 @@ def digits_from(text: str) -> tuple[int, ...]:
     return tuple(0 if c in ".0" else SYMBOLS.index(c) + 1 for c in text)
 
 
-def classic(text: str) -> Puzzle[object]:
+def classic(text: str) -> Puzzle[Never]:
     """A classic 9×9 puzzle from its 81 characters."""
     return Puzzle(CLASSIC, digits_from(text))

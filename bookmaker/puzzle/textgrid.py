@@ -18,17 +18,19 @@ RULING = "|+-_"
 """These only help the eye."""
 
 
-def read_picture(word: Word, grid_size: int, what: str, desk: Desk) -> tuple[Drawn, ...] | None:
+def read_picture(
+    word: Word, grid_size: int, what: str, desk: Desk, each: str = "a dot for an empty cell"
+) -> tuple[Drawn, ...] | None:
     """What is drawn for each cell, in the grid's order; None after any trouble. Spacing is free.
 
-    Rows may also run on in one line if the count is right.
+    Rows may also run on in one line if the count is right. `each` says in a hint what stands for a cell.
     """
     rows = [row for line, text in enumerate(word.value.splitlines()) if (row := drawn_in(text, line))]
     found = tuple(cell for row in rows for cell in row)
     wanted = grid_size * grid_size
     if len(found) == wanted and all(len(row) % grid_size == 0 for row in rows):
         return found
-    hint = _how(word.value, rows, grid_size)
+    hint = _how(word.value, rows, grid_size, each)
     first = word.at(*rows[0][0][1:]) if rows else word.place
     widths = {len(row) for row in rows}
     wrong = [row for row in rows if len(row) != grid_size]
@@ -50,7 +52,7 @@ def read_picture(word: Word, grid_size: int, what: str, desk: Desk) -> tuple[Dra
             if len(row) != grid_size:
                 said = f"in {what}, row {number} has {_cells(len(row))} and should have {grid_size}"
                 line = word.value.splitlines()[row[0][1]]
-                desk.error(word.at(*row[0][1:]), "picture-size", said, _how(line, [row], grid_size))
+                desk.error(word.at(*row[0][1:]), "picture-size", said, _how(line, [row], grid_size, each))
     return None
 
 
@@ -59,9 +61,9 @@ def drawn_in(text: str, line: int = 0) -> tuple[Drawn, ...]:
     return tuple((char, line, at) for at, char in enumerate(text) if not char.isspace() and char not in RULING)
 
 
-def _how(text: str, rows: Sequence[Sequence[Drawn]], grid_size: int) -> str:
+def _how(text: str, rows: Sequence[Sequence[Drawn]], grid_size: int, each: str) -> str:
     """How to draw the grid, with a word on what went wrong where it can be guessed."""
-    how = f"draw {grid_size} rows of {grid_size}, with a dot for an empty cell"
+    how = f"draw {grid_size} rows of {grid_size}, with {each}"
     typed = {char for row in rows for char, _, _ in row}
     if commas := sorted(typed & set(",;")):
         return f"{how}, and no “{commas[0]}” between cells"

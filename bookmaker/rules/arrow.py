@@ -65,6 +65,7 @@ class Arrows(Rule):
     kind = "arrow"
     title = "Arrows"
     noun = "arrow"
+    relabels = "none"
     example = """\
 arrow:
   - r1c1-r1c4                       # the first cell is the circle
@@ -83,7 +84,7 @@ arrow:
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
         nodes = (body,) if isinstance(body, Table) else read_items(body, "the arrow", desk)
         if not nodes:
-            desk.error(body.place, "no-chains", "no arrow is listed here", "or leave the whole entry out")
+            desk.error(body.place, "no-chains", "no arrow is listed here", "name one, or leave out the whole entry")
         arrows = [_read_arrow(node, grid, desk) for node in nodes]
         good: list[Arrow] = []
         listed: set[tuple[tuple[int, ...], Chain]] = set()
@@ -154,10 +155,10 @@ arrow:
     @classmethod
     def primer(cls) -> str:
         return (
-            "The digits along an arrow's shaft, from beside the circle to the tip, add up to the number in the circle; "
-            "they may repeat where rows, columns and boxes allow it. Where several shafts leave one circle, each adds "
-            "up to it. An oval over two or three cells holds a number of two or three digits. Three cells in one box "
-            "make at least 6, so a circle on a long shaft is high and the shaft low."
+            "The digits along an arrow's shaft, from beside the circle to the tip, add up to the number in the "
+            "circle; they may repeat where rows, columns and boxes allow it. Where several shafts leave one circle, "
+            "each of them adds up to it. An oval over two or three cells holds a number of two or three digits. Three "
+            "cells in one box total at least 6, so long shafts mean high circles and low digits."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
@@ -231,7 +232,7 @@ def _read_circle(node: Node, grid: Grid, desk: Desk) -> tuple[int, ...] | None:
         desk.error(node.place, "oval-crooked", "the cells of an oval should follow each other in a row or a column")
     elif len(circle) > 1 and grid.size > 9:
         text = f"an oval is read as a number, which a {grid.size}×{grid.size} grid has too many digits for"
-        desk.error(node.place, "oval-size", text, "take a circle of one cell")
+        desk.error(node.place, "oval-size", text, "use a circle of one cell")
     else:
         return circle
     return None
@@ -254,7 +255,7 @@ def _read_shafts(body: Node, circle: tuple[int, ...], grid: Grid, desk: Desk) ->
             desk.error(node.place, "shaft-in-circle", f"the shaft comes back into its circle at {grid.name(inside)}")
         elif not any(grid.touching(shaft[0], cell) for cell in circle):
             text = f"the shaft begins at {grid.name(shaft[0])}, which does not touch the circle"
-            desk.error(node.place, "shaft-apart", text, "name its cells from beside the circle to the tip")
+            desk.error(node.place, "shaft-apart", text, "name its cells from the one beside the circle to the tip")
         else:
             good.append((shaft, node))
     return good if good and len(good) == len(nodes) else None

@@ -1,4 +1,4 @@
-"""Killer cages: digits in a cage differ and add up to its total, if it has one.
+"""Cages: digits in a cage differ and add up to its total, if it has one.
 
 Manifest: a picture of letters with a table of totals, or a list of cells, each with or without a total. A cage hangs
 together by sides, has at most as many cells as there are digits, and shares no cell with another.
@@ -22,7 +22,7 @@ from bookmaker.puzzle.position import Position
 from bookmaker.rules.common import house_sums
 from bookmaker.rules.common.area import LETTERS, Area, is_picture, loops, picture, read_area, read_letters
 from bookmaker.rules.common.candidates import locked_out, removed_by
-from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.contract import Deduction, Relabelling, Rule, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.house_sums import Block
@@ -108,6 +108,9 @@ cage:
             elif len(cells) > 1:
                 yield Different(cells)
 
+    def relabelling(self, grid: Grid) -> Relabelling:
+        return "reversed" if any(total for _, total in self.cages) else "any"
+
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for cells, total in self.cages:
             inside = [digits[cell] for cell in cells]
@@ -126,10 +129,10 @@ cage:
     @classmethod
     def primer(cls) -> str:
         return (
-            "A cage is drawn with dashes; its digits differ, even where it runs through several boxes, and add up to "
-            "the small total in its corner. Some totals leave a single choice: two cells that make 3 hold 1 and 2, "
-            "three that make 24 hold 7, 8 and 9. On a 9×9 grid every row, column and box adds up to 45, so where "
-            "cages fill a house but for one cell, the totals give that cell away."
+            "A cage is drawn with dashes. Its digits differ, even where it runs through several boxes, and add up to "
+            "the small total in its corner. Some totals leave one choice: two cells that make 3 hold 1 and 2, three "
+            "that make 24 hold 7, 8 and 9. On a 9×9 grid every row, column and box adds up to 45: where cages cover "
+            "all but one cell of a box, subtract from 45."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
@@ -167,7 +170,7 @@ def _read(body: Node, grid: Grid, desk: Desk) -> Iterator[Placed]:
     else:
         items = (body,) if isinstance(body, Table) else read_items(body, "the cage", desk)
         if not items:
-            desk.error(body.place, "no-areas", "no cage is listed here", "or leave the whole entry out")
+            desk.error(body.place, "no-areas", "no cage is listed here", "name one, or leave out the whole entry")
         for item in items:
             cage = _listed(item, grid, desk)
             if cage is not None:
@@ -224,8 +227,8 @@ def _check(placed: Sequence[Placed], grid: Grid, desk: Desk) -> None:
         name = f"cage {area.letter}" if area.letter else f"the cage at {grid.name(area.cells[0])}"
         pieces = grid.pieces(area.cells)
         if len(pieces) > 1:
-            text = f"{name} falls apart: {grid.name(pieces[1][0])} shares no side with the cells before it"
-            hint = "take another letter for another cage" if area.letter else "list it as two cages"
+            text = f"{name} is in pieces: {grid.name(pieces[1][0])} shares no side with the cells before it"
+            hint = "use another letter for another cage" if area.letter else "list it as two cages"
             desk.error(area.place, "cage-split", text, hint)
         taken = next((cell for cell in area.cells if cell in owner), None)
         if taken is not None:

@@ -37,6 +37,7 @@ class Clone(Rule):
     kind = "clone"
     title = "Clones"
     noun = "clone"
+    relabels = "any"
     example = """\
 clone:
   A:
@@ -99,6 +100,12 @@ clone:
             for other in others:
                 yield relation(zip(first, other, strict=True), grid.size, same)
 
+    def meaning(self, grid: Grid) -> Iterator[Constraint]:
+        """Any two areas of a group are the same, whichever was typed first."""
+        same = [(digit, digit) for digit in grid.digits]
+        for one, other in (pair for group in self.groups for pair in combinations(group, 2)):
+            yield relation(zip(one, other, strict=True), grid.size, same)
+
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         return all(
             [digits[cell] for cell in one] == [digits[cell] for cell in other]
@@ -115,9 +122,9 @@ clone:
     @classmethod
     def primer(cls) -> str:
         return (
-            "Hatched areas with one letter are clones: they have the same shape and hold the same digits in the same "
-            "places. A digit that is ruled out in one cell is ruled out in its twin as well, so each pair of twins "
-            "is watched over by two rows, two columns and two boxes. Start with the clones that see most givens."
+            "Hatched areas with the same letter are clones: they have the same shape and hold the same digits in the "
+            "same places. A digit ruled out in one cell is ruled out in its twin as well, so each pair of twins is "
+            "restricted by two rows, two columns and two boxes. Start with the clones that see the most givens."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
@@ -173,7 +180,7 @@ def _areas_by_letter(body: Node, grid: Grid, desk: Desk) -> dict[str, list[Area]
     sound = bool(body.entries)
     for key, value in body.entries:
         if len(key.value) != 1 or not key.value.isalpha():
-            desk.error(key.place, "clone-letter", f"a clone is called by one letter, not “{key.value}”")
+            desk.error(key.place, "clone-letter", f"a clone is named by one letter, not “{key.value}”")
             sound = False
         what = f"clone {key.value}"
         areas = [read_area(node, what, grid, desk) for node in read_items(value, what, desk)]
@@ -186,7 +193,7 @@ def _sound(letter: str, areas: list[Area], grid: Grid, desk: Desk) -> bool:
     """Are these clones of each other, and is there room for the same digits in all of them?"""
     first = areas[0]
     if len(areas) < 2:
-        hint = "areas that touch by a side are one area in a picture; list those by their cells"
+        hint = "areas that share a side are one area in a picture; list these by their cells"
         desk.error(first.place, "clone-alone", f"clone {letter} is a single area and needs at least two", hint)
         return False
     for area in areas[1:]:
@@ -198,7 +205,7 @@ def _sound(letter: str, areas: list[Area], grid: Grid, desk: Desk) -> bool:
     for one, other in combinations(areas, 2):
         clash = next((pair for pair in zip(one.cells, other.cells, strict=True) if sees(grid, *pair)), None)
         if clash:
-            text = f"clone {letter} asks for one digit at {cells_listed(grid, clash)}, which can't hold the same"
+            text = f"clone {letter} asks for the same digit at {cells_listed(grid, clash)}, which can't be equal"
             desk.error(other.place, "clone-clash", text, "they share a row, a column or a region")
             return False
     return True

@@ -31,6 +31,7 @@ class ConsecutiveBars(Rule):
     kind = "consecutive-bars"
     title = "Consecutive bars"
     noun = "consecutive bar"
+    relabels = "reversed"
     example = """\
 consecutive-bars:         # every pair of neighbours with consecutive digits
   - r1c8-r1c9 r2c5-r2c6 r2c8-r3c8 r3c1-r4c1 r3c5-r3c6
@@ -102,9 +103,9 @@ consecutive-bars:         # every pair of neighbours with consecutive digits
     @classmethod
     def primer(cls) -> str:
         return (
-            "Every pair of neighbours with consecutive digits has a bar between them, so the borders without one speak "
-            "too: a 5 there has neither 4 nor 6 beside it. Follow strings of bars, along which digits climb or fall "
-            "by ones, and look at cells with few bars next to a digit that is known."
+            "Every pair of neighbours with consecutive digits has a bar between them, so a missing bar is a clue too: "
+            "across a border without one, a 5 has neither a 4 nor a 6 beside it. Follow strings of bars, along which "
+            "digits climb or fall by ones, and look at cells with few bars next to a known digit."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

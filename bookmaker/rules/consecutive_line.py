@@ -1,4 +1,4 @@
-"""Consecutive lines, which the trade calls renbans: the digits of a line, in any order, form a run without a gap.
+"""Consecutive lines: the digits of a line, in any order, form a run without a gap.
 
 Manifest: a list of chains.
 """
@@ -38,6 +38,7 @@ class ConsecutiveLine(ChainRule):
     kind = "consecutive-line"
     title = "Consecutive lines"
     noun = "consecutive line"
+    relabels = "reversed"
     example = """\
 consecutive-line:
   - r1c1-r1c4 r2c5
@@ -66,14 +67,14 @@ consecutive-line:
 
     def sentence(self) -> str:
         which = the_or_each(len(self.chains), self.noun)
-        return f"The digits on {which}, in any order, follow each other without gap or repeat."
+        return f"The digits on {which} form a run with no gaps or repeats, in any order."
 
     @classmethod
     def primer(cls) -> str:
         return (
             "The digits on a beaded line can be put in order to make a run such as 3 4 5 6, but they may stand along "
             "the line in any order. They never repeat, even where the line runs through several boxes. On a 9×9 grid "
-            "five cells always hold a 5, six cells also a 4 and a 6; and a digit far from a known one can't be there."
+            "five cells always include a 5, six cells also a 4 and a 6; and digits too far from a known one are out."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

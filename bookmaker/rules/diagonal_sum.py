@@ -62,6 +62,7 @@ class DiagonalSum(Rule):
     kind = "diagonal-sum"
     title = "Diagonal sums"
     noun = "diagonal sum"
+    relabels = "reversed"
     example = """\
 diagonal-sum:
   - 23 from r1c3 down-right
@@ -90,7 +91,9 @@ diagonal-sum:
             said = f"the diagonal {_named(diagonal, grid)} has a sum already: {other.total} {_named(other, grid)}"
             desk.error(node.place, "diagonal-twice", said, "keep one of the two", also=(placed[other],))
         if len(desk.found) == already and not placed:
-            desk.error(body.place, "no-clues", "no diagonal sum is listed here", "or leave the whole entry out")
+            desk.error(
+                body.place, "no-clues", "no diagonal sum is listed here", "name one, or leave out the whole entry"
+            )
         return cls(tuple(placed)) if len(desk.found) == already else None
 
     @classmethod
@@ -125,16 +128,16 @@ diagonal-sum:
     def sentence(self) -> str:
         subject = one_or_many(len(self.diagonals), "The number with an arrow", "Each number with an arrow")
         return (
-            f"{subject} outside the grid is the sum of the digits along the diagonal that the arrow points to; digits "
-            "may repeat on it where the other rules allow it."
+            f"{subject} outside the grid is the sum of the digits on the diagonal along which the arrow points; they "
+            "may repeat where the other rules allow it."
         )
 
     @classmethod
     def primer(cls) -> str:
         return (
-            "An arrow outside the grid points along a diagonal, and its number is the sum of all digits on it up to "
-            "the far edge. Cells of one box hold different digits; others may repeat, so three cells in three boxes "
-            "can even hold the same digit. Start with the short diagonals and with sums that are very small or very "
+            "An arrow outside the grid points along a diagonal, and its number is the sum of all the digits on it, up "
+            "to the far edge. Cells of one box hold different digits; others may repeat, so three cells in three "
+            "boxes can even hold the same digit. Start with short diagonals and with sums that are very small or very "
             "large for their length."
         )
 
@@ -196,7 +199,7 @@ def _read_diagonal(node: Node, grid: Grid, desk: Desk) -> Diagonal | None:
     parts = parts_of(node) if isinstance(node, Word) else ()
     such_as = "such as “23 from r1c3 down-right”"
     if len(parts) != 4 or parts[1].value != "from":
-        said = "a diagonal sum is written as its number, the cell where it enters and its way"
+        said = "a diagonal sum is written as its number, the cell where it enters and its direction"
         desk.error(node.place, "diagonal-form", said, such_as)
         return None
     total = number_clue(parts[0].value, parts[0].place, "a diagonal sum", desk, 1, grid.size * grid.size, such_as)
@@ -217,7 +220,7 @@ def _read_diagonal(node: Node, grid: Grid, desk: Desk) -> Diagonal | None:
     cells = diagonal.cells(grid)
     if len(cells) == 1:
         said = f"the diagonal from {grid.name(start)} {way} leaves the grid at once: it has one cell"
-        desk.error(parts[3].place, "diagonal-short", said, "another way from this cell is likely meant")
+        desk.error(parts[3].place, "diagonal-short", said, "was another direction from this cell meant?")
         return None
     least, most = open_limits(grid, cells)
     if not least <= total <= most:

@@ -34,6 +34,7 @@ class Diagonals(Rule):
     kind = "diagonals"
     title = "Diagonals"
     noun = "diagonal"
+    relabels = "any"
     example = "diagonals: both\n"
 
     falling: bool
@@ -81,9 +82,9 @@ class Diagonals(Rule):
     @classmethod
     def primer(cls) -> str:
         return (
-            "A marked diagonal is one more house beside the rows, columns and boxes: every digit stands on it once. "
-            "The cell where two diagonals cross belongs to five houses, so look there first; then look on a diagonal "
-            "for a digit that its boxes leave only one place for."
+            "A marked diagonal works like one more row or column: every digit appears on it once. The cell where two "
+            "diagonals cross belongs to both of them as well as to a row, a column and a box, so look there first; "
+            "then look along a diagonal for a digit with one place left."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

@@ -1,4 +1,4 @@
-"""Difference lines, which the trade calls whispers: neighbours along the line differ by at least n, 5 unless said.
+"""Difference lines: neighbours along the line differ by at least n, 5 unless said.
 
 Manifest: a list of chains, or a table with `lines` and the difference under `least`.
 """
@@ -44,6 +44,7 @@ class DifferenceLine(ChainRule):
     kind = "difference-line"
     title = "Difference lines"
     noun = "difference line"
+    relabels = "reversed"
     example = """\
 difference-line:
   lines:
@@ -60,8 +61,10 @@ difference-line:
         lines, option = lines_and_option(body, cls.noun, "least", desk)
         least = USUAL if option is None else read_whole(option, "the least difference", desk, 1, grid.size - 1)
         if option is None and grid.size <= USUAL:
-            text = f"digits from 1 to {grid.size} never differ by {USUAL}, which is meant where nothing is said"
-            desk.error(body.place, "difference-large", text, "give “lines:” and the difference as “least: 2”")
+            text = f"digits from 1 to {grid.size} never differ by {USUAL}, the usual difference"
+            desk.error(
+                body.place, "difference-large", text, "write “lines:” and a smaller difference, such as “least: 2”"
+            )
             return None
         if lines is None or least is None:
             return None
@@ -84,7 +87,8 @@ difference-line:
         midst = tuple(cell for before, cell, after in inner if sees(grid, before, after))
         if midst:
             partners = {a: sum(abs(a - b) >= self.least for b in grid.digits) for a in grid.digits}
-            yield Allowed(midst, mask_of(digit for digit, count in partners.items() if count > 1))
+            mask = mask_of(digit for digit, count in partners.items() if count > 1)
+            yield from (Allowed((cell,), mask) for cell in midst)
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for chain in self.chains:
@@ -101,9 +105,9 @@ difference-line:
     @classmethod
     def primer(cls) -> str:
         return (
-            "Each step along a saw-toothed line is a leap of at least the difference named, 5 as a rule. On a 9×9 grid "
-            "with 5, the digits along the line are low and high in turn, 5 itself can stand nowhere on it, 4 only "
-            "beside 9 and 6 only beside 1. So a 4 or 6 stands at an end, or between two cells that may be equal."
+            "Each step along a saw-toothed line is a leap of at least the stated difference, usually 5. On a 9×9 grid "
+            "with 5, the digits along the line alternate between low and high: 5 itself never stands on it, 4 only "
+            "beside 9 and 6 only beside 1. So a 4 or a 6 stands at an end, or between two cells that may be equal."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

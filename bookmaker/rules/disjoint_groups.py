@@ -44,12 +44,13 @@ class DisjointGroups(WholeGridRule):
     kind = "disjoint-groups"
     title = "Disjoint groups"
     noun = "disjoint group"
+    relabels = "any"
     example = "disjoint-groups: yes\n"
 
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
         if grid.box is None:
-            text = "disjoint groups need rectangular boxes: a place in one box must be a place in every box"
+            text = "disjoint groups need rectangular boxes, all of the same shape"
             desk.error(body.place, "groups-grid", text)
             return None
         return super().read(body, grid, desk)
@@ -68,14 +69,14 @@ class DisjointGroups(WholeGridRule):
         )
 
     def sentence(self) -> str:
-        return "Cells at the same place of their boxes, such as all the top left ones, hold every digit once."
+        return "Cells at the same position in their boxes, such as all the top left ones, hold every digit once."
 
     @classmethod
     def primer(cls) -> str:
         return (
             "Take the top left cell of every box: together they hold each digit once, and so do the cells at every "
-            "other place of the boxes. A digit therefore stands at a different place in each box. When you have "
-            "written it in a few boxes, cross out those places in the others before you look at rows and columns."
+            "other position in the boxes. A digit therefore stands at a different position in each box. Once you have "
+            "written it in a few boxes, cross out those positions in the others before you look at rows and columns."
         )
 
     def houses(self, grid: Grid) -> tuple[House, ...]:

@@ -16,7 +16,7 @@ from bookmaker.placed import Node
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.border import knock_out, read_marks
-from bookmaker.rules.common.contract import Deduction, Sample
+from bookmaker.rules.common.contract import Deduction, Relabelling, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.neighbours import BorderMarks, MarkKind, Pair
 from bookmaker.rules.common.parts import Form, Part
@@ -71,6 +71,9 @@ dots:
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         return self._marked().asked(grid)
 
+    def relabelling(self, grid: Grid) -> Relabelling:
+        return "none" if self.black or self.all_marked else "reversed"
+
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for cell in grid.cells:
             right, below = cell + 1, cell + grid.size
@@ -92,7 +95,7 @@ dots:
         black = one_or_many(len(self.black), "the black dot", "a black dot") + " joins a digit and its double"
         said = " and ".join(words for words, pairs in ((white, self.white), (black, self.black)) if pairs)
         if self.white and self.black:
-            said += " (1 and 2 have either)"
+            said += " (1 and 2 may have either)"
         if self.all_marked:
             one_kind = not (self.white and self.black)
             said += "; neighbours without a dot are neither" + " consecutive nor a digit and its double" * one_kind
@@ -101,10 +104,10 @@ dots:
     @classmethod
     def primer(cls) -> str:
         return (
-            "A white dot joins two neighbours with consecutive digits, a black dot two of which one is twice the "
-            "other; 1 and 2 may have either. On a 9×9 grid 5, 7 and 9 never touch a black dot, and a string of black "
-            "dots runs through 1, 2, 4 and 8 or through 3 and 6. Where all dots are given, a border without one says "
-            "as much: its digits are neither consecutive nor a digit and its double."
+            "A white dot joins two neighbours with consecutive digits, a black dot a digit and its double; 1 and 2 "
+            "may have either. On a 9×9 grid 5, 7 and 9 never touch a black dot, and a string of black dots runs "
+            "through 1, 2, 4 and 8 or through 3 and 6. Where all dots are given, a border without one is a clue too: "
+            "its digits are neither consecutive nor a digit and its double."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

@@ -39,6 +39,7 @@ class EvenStepLine(ChainRule):
     kind = "even-step-line"
     title = "Even-step lines"
     noun = "even-step line"
+    relabels = "reversed"
     example = """\
 even-step-line:
   - r1c1-r1c4 r2c5
@@ -90,16 +91,16 @@ even-step-line:
         which = the_or_each(len(self.chains), self.noun)
         if self.step:
             return f"Along {which}, neighbouring digits differ by exactly {self.step}."
-        found = ", which is to be found" if len(self.chains) == 1 else ", to be found for each line"
-        return f"Along {which}, all neighbouring digits differ by the same amount{found}."
+        found = "work it out" if len(self.chains) == 1 else "work it out for each line"
+        return f"Along {which}, all neighbouring digits differ by the same amount; {found}."
 
     @classmethod
     def primer(cls) -> str:
         return (
-            "Every step along a studded line has the same size, up or down, and never zero; unless the size is given, "
-            "it is to be found. Large steps soon run out of room: with a step of 4 on a 9×9 grid a line that starts at "
-            "1 can only hold 1, 5 and 9, with a step of 5 it is low and high in turn and never holds 5. Three cells "
-            "that share a row, column or box go up twice or down twice."
+            "Every step along a studded line has the same size, up or down, and is never zero; unless the size is "
+            "given, work it out for each line. Large steps soon run out of room: with a step of 4 on a 9×9 grid a "
+            "line that starts at 1 can only hold 1, 5 and 9; with a step of 5 it alternates between low and high and "
+            "never holds 5. Three successive cells that share a row, column or box go up twice or down twice."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

@@ -35,6 +35,7 @@ class ExtraRegion(Rule):
     kind = "extra-region"
     title = "Extra regions"
     noun = "extra region"
+    relabels = "any"
     example = """\
 extra-region:
   - r2c2-r2c4 r3c2-r3c4 r4c2-r4c4
@@ -98,9 +99,10 @@ extra-region:
     @classmethod
     def primer(cls) -> str:
         return (
-            "A shaded region works like one more box: no digit stands in it twice. If it has as many cells as the "
-            "grid has digits, it holds them all, so ask of it what you ask of a row: where can this digit still go? "
-            "A smaller one only keeps its digits apart. Start where a region lies across a box that is nearly full."
+            "A shaded region works like one more box: no digit appears in it twice. If it has as many cells as the "
+            "grid has digits, it holds them all, so ask of it what you would ask of a row: where can this digit still "
+            "go? A smaller one only keeps its digits apart. Start where a region lies across a box that is nearly "
+            "full."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

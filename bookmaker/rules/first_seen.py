@@ -40,6 +40,7 @@ class FirstSeen(OutsideRule):
     kind = "first-seen"
     title = "First-seen digits"
     noun = "first-seen clue"
+    relabels = "any"
     example = """\
 first-seen:
   left: 5 . 28 . . . 149 . .
@@ -57,7 +58,7 @@ first-seen:
         if len(set(known)) < len(known):
             desk.error(place, "digit-twice", f"the clue {quoted(text)} names a digit twice")
         elif len(known) > SEEN:
-            said = f"the clue {quoted(text)} names {counted(len(known), 'digit')}, but only three cells are looked at"
+            said = f"the clue {quoted(text)} names {counted(len(known), 'digit')}, but only three cells are meant"
             desk.error(place, "too-many-digits", said)
         return known
 
@@ -89,16 +90,16 @@ first-seen:
             len(self.clues), "The digit beside three small squares", "Each digit beside three small squares"
         )
         return (
-            f"{subject} outside the grid stands among the first three cells of its {lines_named(self.clues)} from that "
+            f"{subject} outside the grid appears in the first three cells of its {lines_named(self.clues)} from that "
             "side."
         )
 
     @classmethod
     def primer(cls) -> str:
         return (
-            "A digit outside a row or column is one of the first three that are met from there; where two or three "
-            "digits stand together, all of them are, in any order. On a 9×9 grid that is the digit's place in the "
-            "nearest box, cut down to three cells, so strike it from the rest of the row and from the rest of the box."
+            "A digit outside a row or column appears in the first three cells from that side; where two or three "
+            "digits stand together, all of them do, in any order. On a 9×9 grid this puts the digit in three cells of "
+            "the nearest box, so strike it from the rest of the row and from the rest of the box."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
@@ -152,7 +153,7 @@ def _twice_in_a_house(placed: Placed, grid: Grid, desk: Desk) -> None:
         if clue.value == other.value and len(both) == 2 * SEEN:
             house = next((house for house in grid.houses if both <= set(house.cells)), None)
             if house is not None:
-                said = f"{symbol(clue.value)} {clue.where} and {other.where} would stand twice in {house.name}"
+                said = f"{symbol(clue.value)} {clue.where} and {other.where} would appear twice in {house.name}"
                 desk.error(
                     placed[clue], "clues-contradict", said, "one of the two is likely a slip", also=(placed[other],)
                 )

@@ -33,6 +33,7 @@ class Inequality(Rule):
     kind = "inequality"
     title = "Inequalities"
     noun = "inequality sign"
+    relabels = "reversed"
     example = """\
 inequality:
   - r1c1 > r1c2
@@ -80,9 +81,9 @@ inequality:
     @classmethod
     def primer(cls) -> str:
         return (
-            "A sign between two cells opens towards the greater digit and points at the lesser. Signs that follow one "
-            "another make a stair: its foot has room for low digits only, its top for high ones. Start with the "
-            "longest stairs, and with cells that are greater, or smaller, than all around them."
+            "A sign between two cells opens towards the greater digit and points at the smaller. Signs one after "
+            "another make a staircase: its foot has room only for low digits, its top only for high ones. Start with "
+            "the longest staircases, and with cells that are greater, or smaller, than everything around them."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

@@ -24,6 +24,7 @@ class King(WholeGridRule):
     kind = "king"
     title = "King's move"
     noun = "king's move"
+    relabels = "any"
     example = "king: yes\n"
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
@@ -44,9 +45,9 @@ class King(WholeGridRule):
     @classmethod
     def primer(cls) -> str:
         return (
-            "Cells that touch at a corner hold different digits, as if each digit were a king at chess that bears no "
-            "equal beside it. Within a box this says nothing new; it works across the borders of boxes. A digit next "
-            "to a box takes up to two places from it that rows and columns leave open."
+            "Cells that touch at a corner hold different digits, as if each digit were a chess king that tolerates no "
+            "twin nearby. Within a box this adds nothing; it works across the borders of boxes. A digit next to a box "
+            "rules out up to two more cells in it."
         )
 
     def deductions(self, position: Position) -> Iterator[Deduction]:

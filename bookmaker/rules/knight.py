@@ -25,6 +25,7 @@ class Knight(WholeGridRule):
     kind = "knight"
     title = "Knight's move"
     noun = "knight's move"
+    relabels = "any"
     example = "knight: yes\n"
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
@@ -39,14 +40,17 @@ class Knight(WholeGridRule):
         return True
 
     def sentence(self) -> str:
-        return "Cells a knight's move apart (two steps along a row or column, then one aside) hold different digits."
+        return (
+            "Cells a knight's move apart (two steps along a row or column, then one to the side) hold different digits."
+        )
 
     @classmethod
     def primer(cls) -> str:
         return (
-            "Two cells that a knight at chess could jump between, two steps along a row or column and one aside, hold "
-            "different digits. A digit in the middle of the grid reaches eight cells in this way, most of them beyond "
-            "its box. Look for boxes where a digit has two places left that both strike the same cell."
+            "Two cells that a chess knight could jump between, two steps along a row or column and one to the side, "
+            "hold different digits. A digit in the middle of the grid reaches eight cells this way, most of them "
+            "outside its box. Look for boxes where a digit has two places left, both a knight's move from the same "
+            "cell."
         )
 
     def deductions(self, position: Position) -> Iterator[Deduction]:

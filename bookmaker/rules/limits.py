@@ -48,6 +48,7 @@ class Limits(Rule):
     kind = "limits"
     title = "Limits"
     noun = "limit"
+    relabels = "any"
     example = """\
 limits:
   r1c1 r2c2: 1 2 5
@@ -76,7 +77,7 @@ limits:
                 sound &= cells is not None
                 for cell in cells or ():
                     if cell in limits:
-                        hint = "say all of it in one line"
+                        hint = "put all of it in one line"
                         desk.error(part.place, "limit-twice", f"{grid.name(cell)} is limited twice", hint)
                         sound = False
                     elif written is not None:
@@ -140,9 +141,9 @@ limits:
     @classmethod
     def primer(cls) -> str:
         return (
-            "Small digits in the bottom right corner of a cell are the only ones it may hold; if a line runs through "
-            "them, they are the ones it may not. Pencil what is left before you begin. When as many cells of a house "
-            "share the same limit as it has digits, those digits stand there and nowhere else in the house."
+            "Small digits in the bottom right corner of a cell are the only ones it may hold; if they are struck "
+            "through, they are the ones it may not. Pencil in the candidates before you begin. When as many cells of "
+            "a row, column or box share the same limit as it has digits, those digits go nowhere else there."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
@@ -201,7 +202,9 @@ def _crowded(limits: Mapping[int, Limit], typed: Mapping[int, Place], grid: Grid
             if len(cells) > mask.bit_count():
                 left = f"have only {digits_listed(digits_in(mask))} left among them"
                 text = f"{cells_listed(grid, sorted(cells))} of {house.name} {left}"
-                desk.error(typed[cells[-1]], "limits-crowd", text, "they stand in one house, so their digits differ")
+                desk.error(
+                    typed[cells[-1]], "limits-crowd", text, "cells of one row, column or region hold different digits"
+                )
                 return True
     return False
 

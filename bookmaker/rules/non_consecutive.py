@@ -24,6 +24,7 @@ class NonConsecutive(WholeGridRule):
     kind = "non-consecutive"
     title = "Non-consecutive"
     noun = "non-consecutive rule"
+    relabels = "reversed"
     example = "non-consecutive: yes\n"
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
@@ -45,9 +46,9 @@ class NonConsecutive(WholeGridRule):
     @classmethod
     def primer(cls) -> str:
         return (
-            "No two cells that share a side hold consecutive digits: beside a 5 there is neither a 4 nor a 6. Every "
-            "digit written down therefore takes two digits from each neighbour. When a digit has only two places left "
-            "in a row, the cell between them can hold neither of the digits next to it in counting."
+            "No two cells that share a side hold consecutive digits: beside a 5 there is neither a 4 nor a 6. So "
+            "every digit you write rules out two digits in each of its neighbours. When a digit has only two places "
+            "left in a row, with one cell between them, that cell cannot hold a digit one above or below it."
         )
 
     def deductions(self, position: Position) -> Iterator[Deduction]:

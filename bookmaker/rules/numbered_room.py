@@ -36,6 +36,7 @@ class NumberedRoom(OutsideRule):
     kind = "numbered-room"
     title = "Numbered rooms"
     noun = "numbered room"
+    relabels = "none"
     example = """\
 numbered-room:
   left: . 5 . . 8 . . . 3
@@ -78,17 +79,17 @@ numbered-room:
     def sentence(self) -> str:
         subject = one_or_many(len(self.clues), "The digit in a door", "Each digit in a door")
         return (
-            f"{subject} outside the grid stands at the place in its {lines_named(self.clues)} that the first digit "
-            "from that side counts to."
+            f"{subject} outside the grid goes in the nth cell of its {lines_named(self.clues)} from that side, n being "
+            "the first digit there."
         )
 
     @classmethod
     def primer(cls) -> str:
         return (
-            "The digit nearest to the door is the number of a room: with 4 in front, the digit in the door stands in "
-            "the fourth cell from that side. Only a 1 in the door can have 1 in front, and no digit counts to a room "
-            "that is taken by another. Start where the digit of the door has few places left in its row or column, "
-            "for each of them asks for one digit in front."
+            "The digit nearest to the door is the number of a room: with 4 in front, the digit in the door goes in "
+            "the fourth cell from that side. Only a 1 in the door can have a 1 in front, and no number leads to a "
+            "room that is already taken. Start where the digit in the door has few places left in its row or column, "
+            "since each of them calls for one particular digit in front."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

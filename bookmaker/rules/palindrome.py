@@ -41,6 +41,7 @@ class Palindrome(ChainRule):
     kind = "palindrome"
     title = "Palindromes"
     noun = "palindrome"
+    relabels = "any"
     example = """\
 palindrome:
   - r3c2 r3c3 r4c4 r5c4
@@ -53,8 +54,8 @@ palindrome:
         def objects(chain: Chain) -> Complaint | None:
             for one, other in _mirrored(chain):
                 if sees(grid, one, other):
-                    text = f"the palindrome wants one digit in {grid.name(one)} and {grid.name(other)}"
-                    return "palindrome-clash", text, "the two see each other, so their digits must differ"
+                    text = f"the palindrome asks for the same digit in {grid.name(one)} and {grid.name(other)}"
+                    return "palindrome-clash", text, "they share a row, column or region, so they must differ"
             return None
 
         chains = read_chains(body, cls.noun, grid, desk, objects=objects)
@@ -77,9 +78,9 @@ palindrome:
     @classmethod
     def primer(cls) -> str:
         return (
-            "Read from one end or from the other, a palindrome gives the same digits: its first and last cells are "
-            "equal, so are the second and the last but one, and a middle cell is free. What stands in sight of one of "
-            "two such cells the other can't hold either: a pair works in two rows, two columns and two boxes at once."
+            "A palindrome reads the same from both ends: its first and last cells are equal, so are the second and "
+            "the second-last, and a middle cell is free. A digit ruled out in one cell of such a pair is ruled out in "
+            "the other, so each pair works in two rows, two columns and two boxes at once."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

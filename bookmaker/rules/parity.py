@@ -34,6 +34,7 @@ class Parity(SortedRule):
     kind = "parity"
     title = "Even and odd"
     noun = "even or odd cell"
+    relabels = "reversed"
     example = """\
 parity:
   even: r1c1 r4c4-r4c6
@@ -65,10 +66,9 @@ parity:
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         even, odd = _even_and_odd(grid)
-        if self.even:
-            yield Allowed(self.even, even)
-        if self.odd:
-            yield Allowed(self.odd, odd)
+        for cells, mask in ((self.even, even), (self.odd, odd)):
+            for cell in cells:  # one by one: each is a mark of its own
+                yield Allowed((cell,), mask)
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         return all(digits[cell] % 2 == 0 for cell in self.even) and all(digits[cell] % 2 == 1 for cell in self.odd)
@@ -84,9 +84,9 @@ parity:
     @classmethod
     def primer(cls) -> str:
         return (
-            "A square stands behind each even digit that is marked, a circle behind each odd one; cells without a mark "
-            "may hold either. On a 9×9 grid every house has four even digits and five odd ones, so count: where four "
-            "cells of a row are surely even, all its others are odd."
+            "A square marks an even digit, a circle an odd one; cells without a mark may hold either. On a 9×9 grid "
+            "every row, column and box has four even digits and five odd ones, so count: once four cells of a row are "
+            "known to be even, all its others are odd."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

@@ -9,7 +9,8 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from typing import Self
 
-from bookmaker.display.shapes import polyline
+from bookmaker.display.items import Curve, Move, Path, Stroke
+from bookmaker.display.shapes import ARC, polyline
 from bookmaker.placed import Node
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
@@ -24,6 +25,10 @@ from bookmaker.rules.common.wording import sentence_case, the_or_each
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.trouble import Desk
 
+NEAR, RISE, HALF, WEIGHT = 0.325, 0.105, 0.2, 0.05
+"""Of roofs and bowls, in cells: how far eaves and rim lie from the middle of the cell, the height, half the width, and
+the weight of the stroke."""
+
 
 @dataclass(frozen=True)
 class Peaks(SortedRule):
@@ -32,6 +37,7 @@ class Peaks(SortedRule):
     kind = "peaks"
     title = "Peaks and hollows"
     noun = "peak"
+    relabels = "reversed"
     example = """\
 peaks:
   greater: r2c3 r5c5
@@ -85,35 +91,35 @@ peaks:
     def sentence(self) -> str:
         than = "than all cells that share a side with it"
         said: list[str] = []
-        for cells, way, more in ((self.greater, "outwards", "greater"), (self.smaller, "inwards", "smaller")):
+        for cells, mark, more in ((self.greater, "roof", "greater"), (self.smaller, "bowl", "smaller")):
             if cells:
                 cell = the_or_each(len(cells), "cell")
                 compared = f"a {more} digit {than}" if not said else f"a {more} one"
-                said.append(f"{cell} with triangles pointing {way} holds {compared}")
+                said.append(f"{cell} with a {mark} {'' if said else 'holds '}{compared}")
         return sentence_case(", and ".join(said)) + "."
 
     @classmethod
     def primer(cls) -> str:
         return (
-            "Triangles that point out of a cell say that its digit is greater than those of all cells beside, above "
-            "and below it; triangles that point into it say that it is smaller. The two neighbours in its row differ, "
-            "so a marked cell away from the edge is at least 3 where it is the greatest, and usually far more."
+            "A small roof over a digit means that it is greater than the digits beside, above and below it; a bowl "
+            "under it means that it is smaller. The two neighbours in its row differ, so away from the edge a digit "
+            "under a roof is at least 3, and usually far more."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
-        grid = frame.grid
-        base, near, far = 0.09 * frame.cell, 0.045 * frame.cell, 0.17 * frame.cell
-        for cells, foot, tip in ((self.greater, far, near), (self.smaller, near, far)):
-            for cell in cells:
-                (x, y) = frame.centre(cell)
-                for other in grid.orthogonal(cell):
-                    ux, uy = grid.column(other) - grid.column(cell), grid.row(other) - grid.row(cell)
-                    half = frame.cell / 2
-                    corners = [
-                        (x + ux * (half - depth) + uy * aside, y + uy * (half - depth) + ux * aside)
-                        for depth, aside in ((foot, base), (tip, 0.0), (foot, -base))
-                    ]
-                    yield Mark(Layer.CAGE, polyline(corners, None, 0.0, closed=True))
+        pen = Stroke(max(frame.thin(), WEIGHT * frame.cell), cap="butt", join="miter")
+        half, rise = HALF * frame.cell, RISE * frame.cell
+        for cell in self.greater:
+            x, y = frame.centre(cell)
+            eaves = y - NEAR * frame.cell
+            yield Mark(Layer.CAGE, polyline(((x - half, eaves), (x, eaves - rise), (x + half, eaves)), pen))
+        for cell in self.smaller:
+            x, y = frame.centre(cell)
+            rim = y + NEAR * frame.cell
+            # A quarter of the way up its sides a bowl is still upright: two arcs that meet at the bottom.
+            left = Curve((x - half, rim + ARC * rise), (x - ARC * half, rim + rise), (x, rim + rise))
+            right = Curve((x + ARC * half, rim + rise), (x + half, rim + ARC * rise), (x + half, rim))
+            yield Mark(Layer.CAGE, Path((Move((x - half, rim)), left, right), pen))
 
     @classmethod
     def sample(cls) -> Sample:
@@ -126,7 +132,9 @@ peaks:
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """A peak is more than the least of its neighbours, each of them less than its greatest; hollows likewise."""
-        return bounds(position, self._comparisons(position.grid), "the triangles leave", "the triangles leave")
+        return bounds(
+            position, self._comparisons(position.grid), "the roofs and bowls leave", "the roofs and bowls leave"
+        )
 
     def _comparisons(self, grid: Grid) -> tuple[Pair, ...]:
         """Pairs of which the first holds the greater digit."""

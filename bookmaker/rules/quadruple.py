@@ -48,6 +48,7 @@ class Quadruple(Rule):
     kind = "quadruple"
     title = "Corner quadruples"
     noun = "corner quadruple"
+    relabels = "any"
     example = """\
 quadruple:
   r2c3-r3c4: 1 2 5
@@ -74,7 +75,7 @@ quadruple:
                 continue
             trouble = _trouble_with(cells, digits, grid)
             if cells in (ring.cells for ring in rings):
-                desk.error(key.place, "corner-twice", "this corner has its digits already")
+                desk.error(key.place, "corner-twice", "this corner already has its digits")
                 sound = False
             elif trouble:
                 desk.error(value.place, *trouble)
@@ -140,7 +141,8 @@ quadruple:
         return (
             "The small digits in a ring stand somewhere in the four cells around that corner, each at least as often "
             "as it is written; other digits may stand there too if there is room. A ring with four digits leaves no "
-            "room: each of its cells holds one of them. A digit written twice stands in two cells across the corner."
+            "room: each of its cells holds one of them. A digit written twice stands in two diagonally opposite "
+            "cells."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

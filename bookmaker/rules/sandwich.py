@@ -43,6 +43,7 @@ class Sandwich(OutsideRule):
     kind = "sandwich"
     title = "Sandwich sums"
     noun = "sandwich sum"
+    relabels = "none"
     example = """\
 sandwich:
   left: . 12 . . 0 . . 35 .
@@ -77,7 +78,8 @@ sandwich:
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         """An automaton that remembers the first crust and the digits since: it knows how far apart crusts can be."""
         for clue in self.clues:
-            yield _machine(grid.size, clue.value).over(clue.cells(grid))
+            lean = _machine(grid.size, clue.value, lean=True)
+            yield _machine(grid.size, clue.value).over(clue.cells(grid), lean)
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for clue in self.clues:
@@ -90,17 +92,17 @@ sandwich:
     def sentence(self) -> str:
         subject = one_or_many(len(self.clues), "The number between two bars", "Each number between two bars")
         return (
-            f"{subject} outside the grid is the sum of the digits that stand between the least and the greatest digit "
-            f"of its {lines_named(self.clues)}."
+            f"{subject} outside the grid is the sum of the digits between the smallest and the largest digit of its "
+            f"{lines_named(self.clues)}."
         )
 
     @classmethod
     def primer(cls) -> str:
         return (
-            "The number outside a row or column is the sum of the digits between its least and its greatest digit; on "
-            "a 9×9 grid these crusts are 1 and 9, and they may come in either order. A sum of 0 says that they stand "
-            "side by side, a sum of 35 that they stand at the two ends. Start by asking how many digits can make the "
-            "sum, for that is how far apart the crusts are."
+            "The number outside a row or column is the sum of the digits between its smallest and its largest digit; "
+            "on a 9×9 grid these crusts are 1 and 9, in either order. A sum of 0 means that they stand side by side, "
+            "a sum of 35 that they stand at the two ends. Start by asking how many digits can make the sum, for that "
+            "is how far apart the crusts are."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
@@ -128,7 +130,7 @@ sandwich:
 
 
 @cache
-def _machine(size: int, total: int) -> Machine:
+def _machine(size: int, total: int, lean: bool = False) -> Machine:
     """States: the crust met last (0 for none, −1 after the second), the sum since, and which digits made it."""
 
     def step(state: tuple[int, int, int], digit: int) -> tuple[int, int, int] | None:
@@ -139,7 +141,7 @@ def _machine(size: int, total: int) -> Machine:
             return (-1, total, filling) if crust not in (digit, -1) and so_far == total else None
         if crust == 0:
             return state
-        after = met(filling, digit, size)
+        after = met(filling, digit, size, lean)
         if after is None or crust == -1:
             return None if after is None else state
         return (crust, so_far + digit, after) if so_far + digit <= total else None

@@ -43,6 +43,7 @@ class Skyscraper(OutsideRule):
     kind = "skyscraper"
     title = "Skyscrapers"
     noun = "skyscraper count"
+    relabels = "none"
     example = """\
 skyscraper:
   top: 3 . . 2 . . 4 . .
@@ -68,7 +69,8 @@ skyscraper:
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         """An automaton that remembers the tallest digit so far, how many were seen, and which were met."""
         for clue in self.clues:
-            yield _machine(grid.size, clue.value).over(clue.cells(grid))
+            lean = _machine(grid.size, clue.value, lean=True)
+            yield _machine(grid.size, clue.value).over(clue.cells(grid), lean)
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for clue in self.clues:
@@ -81,17 +83,18 @@ skyscraper:
     def sentence(self) -> str:
         subject = one_or_many(len(self.clues), "The number in a house", "Each number in a house")
         return (
-            f"{subject} outside the grid tells how many digits of its {lines_named(self.clues)} are seen from that "
+            f"{subject} outside the grid tells how many digits of its {lines_named(self.clues)} can be seen from that "
             "side, where a taller digit hides every shorter one behind it."
         )
 
     @classmethod
     def primer(cls) -> str:
         return (
-            "Take every digit for a building of as many storeys and look along the row or column from the number: it "
-            "tells how many buildings are seen, for a taller one hides all shorter ones behind it. From a 1 only the "
-            "tallest is seen, so it stands right in front; from a 9 on a 9×9 grid all are seen, so they rise. Start "
-            "with the largest numbers, which keep tall digits away, and look for the place of the tallest."
+            "Think of each digit as a building with that many storeys and look along the row or column from the "
+            "number: it tells how many buildings you can see, since a taller one hides every shorter one behind it. "
+            "From a 1 you see only the tallest, so it stands right in front; from a 9 on a 9×9 grid you see them all, "
+            "so they rise. Start with the largest numbers, which keep tall digits away, and look for the place of the "
+            "tallest."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
@@ -142,12 +145,12 @@ def _facing(placed: Placed, grid: Grid, desk: Desk) -> None:
 
 
 @cache
-def _machine(size: int, count: int) -> Machine:
+def _machine(size: int, count: int, lean: bool = False) -> Machine:
     """States: the tallest digit so far, how many were seen, which digits were met."""
 
     def step(state: tuple[int, int, int], digit: int) -> tuple[int, int, int] | None:
         tallest, seen, before = state
-        after = met(before, digit, size)
+        after = met(before, digit, size, lean)
         if after is None or digit == tallest:
             return None
         if digit < tallest:

@@ -13,7 +13,7 @@ from bookmaker.placed import Node
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.border import knock_out, read_marks
-from bookmaker.rules.common.contract import Deduction, Sample
+from bookmaker.rules.common.contract import Deduction, Relabelling, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.neighbours import BorderMarks, MarkKind, Pair
 from bookmaker.rules.common.parts import Form, Part
@@ -68,6 +68,10 @@ sum-marks:
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         return self._marked().asked(grid)
 
+    def relabelling(self, grid: Grid) -> Relabelling:
+        """Counted from the other end, 10 stays 10 where digits go up to 9; 5 becomes no sum with a mark of its own."""
+        return "none" if self.five or self.all_marked or grid.size != 9 else "reversed"
+
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for row in range(grid.size):
             for column in range(grid.size):
@@ -94,8 +98,8 @@ sum-marks:
     def primer(cls) -> str:
         return (
             "As in Roman numerals, V is 5 and X is 10: the two digits beside the letter add up to it. A V joins 1 and "
-            "4 or 2 and 3, so nothing above 4 touches it; an X leaves no 5, which would need a second 5 beside it. "
-            "Where all marks are given, a border without a letter says that its digits add up to neither."
+            "4 or 2 and 3, so nothing above 4 touches it; 5 never touches an X, since it would need a second 5 beside "
+            "it. Where all marks are given, a border without a letter is a clue too: its digits add up to neither."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

@@ -33,6 +33,7 @@ class Thermometer(ChainRule):
     kind = "thermometer"
     title = "Thermometers"
     noun = "thermometer"
+    relabels = "reversed"
     example = """\
 thermometer:
   - r1c1-r1c4 r2c5
@@ -52,7 +53,7 @@ thermometer:
             text = (
                 f"with the thermometers before it, this one would rise above {symbol(grid.size)} at {grid.name(cell)}"
             )
-            return "thermometers-clash", text, "follow their shared cells from bulb to tip"
+            return "thermometers-clash", text, "follow the cells they share from bulb to tip"
 
         why = f"only {grid.size} digits can rise along it"
         chains = read_chains(body, cls.noun, grid, desk, most=grid.size, why=why, objects=objects)
@@ -76,7 +77,7 @@ thermometer:
         return (
             "Digits rise with every step from the round bulb to the tip, though they may skip some. A long "
             "thermometer leaves little room: on a 9×9 grid the third cell of six holds at least 3 and at most 6. "
-            "Start with the longest, and with those that cross a row or box where high or low digits already stand."
+            "Start with the longest, and with those that cross a row or box that already has high or low digits."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

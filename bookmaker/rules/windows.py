@@ -31,12 +31,13 @@ class Windows(Rule):
     kind = "windows"
     title = "Windows"
     noun = "window"
+    relabels = "any"
     example = "windows: yes\n"
 
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
         if grid.box is None or grid.box[0] != grid.box[1]:
-            text = "windows need square boxes, as on the 9×9 grid with boxes of 3×3"
+            text = "windows need square boxes, as on the 9×9 grid"
             desk.error(body.place, "windows-grid", text, "draw other inner areas as “extra-region”")
             return None
         return cls() if read_yes(body, "windows", desk) else None
@@ -63,10 +64,10 @@ class Windows(Rule):
     @classmethod
     def primer(cls) -> str:
         return (
-            "The shaded windows are further boxes, laid one cell away from the border and from each other: each holds "
-            "every digit once. Rows 2 to 4 hold each digit three times, and the two windows in them take two of these, "
-            "so the nine cells beside the windows hold every digit once as well. Five such hidden houses lie between "
-            "and around the windows of a 9×9 grid; they are where the puzzle opens."
+            "The shaded windows are further boxes, set one cell in from the border and one cell apart: each holds "
+            "every digit once. Rows 2 to 4 hold each digit three times, and the two windows in them take two of "
+            "these, so the nine cells beside the windows hold every digit once as well. Five such hidden sets of nine "
+            "lie between and around the windows of a 9×9 grid; they are where the puzzle opens."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

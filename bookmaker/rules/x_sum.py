@@ -43,6 +43,7 @@ class XSum(OutsideRule):
     kind = "x-sum"
     title = "X-sums"
     noun = "X-sum"
+    relabels = "none"
     example = """\
 x-sum:
   left: . 23 . . 1 . 10 . .
@@ -74,7 +75,8 @@ x-sum:
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         """An automaton that remembers which digits were met, how many are still to be added and what they must make."""
         for clue in self.clues:
-            yield _machine(grid.size, clue.value).over(clue.cells(grid))
+            lean = _machine(grid.size, clue.value, lean=True)
+            yield _machine(grid.size, clue.value).over(clue.cells(grid), lean)
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for clue in self.clues:
@@ -84,7 +86,7 @@ x-sum:
         return True
 
     def sentence(self) -> str:
-        subject = one_or_many(len(self.clues), "The number behind a small ×", "Each number behind a small ×")
+        subject = one_or_many(len(self.clues), "The number after a small ×", "Each number after a small ×")
         return (
             f"{subject} outside the grid is the sum of the first X digits of its {lines_named(self.clues)} from that "
             "side, where X is the first of them."
@@ -94,8 +96,8 @@ x-sum:
     def primer(cls) -> str:
         return (
             "The digit nearest to the number, X, tells how many digits to add, itself included: 3, 8 and 1 in front "
-            "make 12, whatever follows. A small sum asks for a small X and a sum of all the digits for the greatest. "
-            "Start by asking which X can reach the sum at all; on a 9×9 grid 10 needs 2, 3 or 4 in front."
+            "make 12, whatever follows. Small sums need a small X; 45 needs 9. Start by asking which X can reach the "
+            "sum at all: on a 9×9 grid 10 needs 2, 3 or 4 in front."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
@@ -129,12 +131,12 @@ def _firsts(size: int, total: int) -> tuple[int, ...]:
 
 
 @cache
-def _machine(size: int, total: int) -> Machine:
+def _machine(size: int, total: int, lean: bool = False) -> Machine:
     """States: how many digits are still to be added (−1 at the start), what they must add up to, which were met."""
 
     def step(state: tuple[int, int, int], digit: int) -> tuple[int, int, int] | None:
         count, rest, seen = state
-        after = met(seen, digit, size)
+        after = met(seen, digit, size, lean)
         if after is None or count == 0:
             return None if after is None else state
         left, rest = (digit if count < 0 else count) - 1, rest - digit

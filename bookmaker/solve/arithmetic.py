@@ -57,7 +57,7 @@ def _unions(houses: Sequence[int], groups: Sequence[Total]) -> Iterator[tuple[in
 
 
 def _left_over(union: int, total: int, groups: Sequence[Total]) -> Total | None:
-    """What is left of the sum over some houses when known groups are taken away; None if it is spread too widely."""
+    """What is left of the sum over some houses when known groups are taken away; None if it is replicate too widely."""
     plus, minus = union, 0
     for group in groups:
         cells = group.plus

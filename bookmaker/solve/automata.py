@@ -12,7 +12,7 @@ from collections.abc import Sequence
 from functools import lru_cache
 from typing import TypeVar
 
-from bookmaker.solve.fields import each_bit, places_in, spread
+from bookmaker.solve.candidates import each_bit, places_in, replicate
 
 MEMORY = 8192
 """How many answers of one kind an automaton remembers before it starts afresh."""
@@ -42,7 +42,7 @@ class AcceptedLine:
                     out_of[after][digit] |= 1 << state
         self._into = _Unions(into)
         self._out_of = _Unions(out_of)
-        self._accept = spread(1, accept)
+        self._accept = replicate(1, accept)
         self._places = tuple(places)
         self._returns = len(set(places)) < len(self._places)
         self._ahead: dict[tuple[int, int], int] = {}
@@ -98,8 +98,9 @@ class _Unions:
     def __init__(self, table: Sequence[Sequence[int]]) -> None:
         self._shifts = range(0, len(table) * len(table[0]), len(table))
         self._states = (1 << len(table)) - 1
-        # All digits of a state side by side in one whole number, so that one union joins them all.
-        self._joined = [sum(mask << shift for mask, shift in zip(row, self._shifts, strict=True)) for row in table]
+        self._table = table
+        self._joined: dict[int, int] = {}
+        """All digits of a state side by side in one whole number, so that one union joins them all."""
         self._known: dict[int, tuple[int, ...]] = {}
 
     def of(self, states: int) -> tuple[int, ...]:
@@ -107,10 +108,17 @@ class _Unions:
         if row is None:
             union = 0
             for state in each_bit(states):
-                union |= self._joined[state]
+                union |= self._joined.get(state) or self._join(state)
             row = tuple([union >> shift & self._states for shift in self._shifts])
             _remembered(self._known, states, row)
         return row
+
+    def _join(self, state: int) -> int:
+        joined = 0
+        for mask, shift in zip(self._table[state], self._shifts, strict=True):
+            joined |= mask << shift
+        self._joined[state] = joined
+        return joined
 
 
 _Key = TypeVar("_Key")

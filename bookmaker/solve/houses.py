@@ -15,7 +15,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-from bookmaker.solve.fields import Fields
+from bookmaker.solve.candidates import CandidateLayout
 
 Cells = tuple[int, ...]
 
@@ -142,7 +142,7 @@ def _confined(present: int, one: Line, other: Line) -> int:
     return (_laid(crossed, other.shifts) & present) ^ locked
 
 
-def gather(layout: Fields, houses: Iterable[Cells]) -> Houses:
+def gather(layout: CandidateLayout, houses: Iterable[Cells]) -> Houses:
     """Sort full houses into families of one shape and find the segments that the families share."""
     families: dict[Cells, list[int]] = {}
     for house in dict.fromkeys(tuple(sorted(house)) for house in houses):
@@ -157,7 +157,7 @@ def gather(layout: Fields, houses: Iterable[Cells]) -> Houses:
     return Houses(tuple(_segments(layout, shapes)), lone)
 
 
-def _segments(layout: Fields, families: dict[Cells, list[int]]) -> Iterable[Segments]:
+def _segments(layout: CandidateLayout, families: dict[Cells, list[int]]) -> Iterable[Segments]:
     """Segments shared by two families first, then the families that share none, folded by themselves."""
     counted: set[Cells] = set()
     order = list(families)
@@ -222,6 +222,6 @@ def _shared_piece(shape: Cells, firsts: Sequence[int], other: Cells, other_first
     return None
 
 
-def _line(layout: Fields, shape: Cells, firsts: Sequence[int], piece: Cells) -> Line:
+def _line(layout: CandidateLayout, shape: Cells, firsts: Sequence[int], piece: Cells) -> Line:
     offsets = _split(shape, piece) or ()
     return Line(tuple(offset * layout.width for offset in offsets[1:]), layout.bits(firsts))

@@ -1,8 +1,8 @@
-"""Constraints that look at a few cells: each narrows its own cells and remembers what it found.
+"""Propagators of constraints on a few cells, with a memory.
 
-A `Local` turns the candidates of its cells into a mask of candidates to keep. A search meets the same few candidates
-again and again, so the answer is kept in a table, keyed by them. `Filtered` is the one for all constraints that are
-stated digit by digit, as a `Filter`; sums have one of their own (`sums.py`).
+A `Local` maps the candidates of its cells to a mask of the candidates to keep. A search meets the same candidates
+again and again, so each answer is kept in a table under them. `Filtered` serves all constraints that work on the masks
+of their cells, given as a `Filter`; sums have a propagator of their own (`sums.py`).
 """
 
 from __future__ import annotations
@@ -11,7 +11,7 @@ from abc import ABC, abstractmethod
 from collections.abc import Mapping, Sequence
 from typing import Protocol, final
 
-from bookmaker.solve.fields import Fields, each_bit
+from bookmaker.solve.candidates import CandidateLayout, each_bit
 
 MEMORY = 4096
 """How many answers one constraint remembers before it starts afresh."""
@@ -21,11 +21,12 @@ FEW_PLACES = 4
 
 
 class Local(ABC):
-    """A constraint on its cells. `bits` are all candidates of them; `memory` maps those left to those to keep."""
+    """The propagator of one constraint. `bits` are all candidates of its cells; `memory` maps those of them that are
+    left to the mask of candidates to keep in the whole grid."""
 
     __slots__ = ("bits", "cells", "layout", "memory")
 
-    def __init__(self, layout: Fields, cells: Sequence[int]) -> None:
+    def __init__(self, layout: CandidateLayout, cells: Sequence[int]) -> None:
         self.layout = layout
         self.cells = tuple(cells)
         self.bits = layout.bits(cells)
@@ -47,34 +48,36 @@ class Local(ABC):
 
     @abstractmethod
     def narrow(self, here: int) -> tuple[int, int] | None:
-        """The candidates of its cells that can be part of a filling that keeps it, and those of the whole grid that
-        what is left lets stand.
+        """The candidates `here` that are left, and a mask of the candidates of the whole grid that these allow.
 
-        None if no filling is left. Never takes a digit that some filling needs, refuses a broken filling of cells
-        that have one candidate each, and finds nothing more in its own answer.
+        None if the constraint cannot be met. It is sound (removes no candidate that some filling of its cells uses),
+        complete on filled cells (None if each has one candidate and together they break it) and idempotent (finds
+        nothing more in its own answer).
         """
 
 
 class Filter(Protocol):
-    """What a kind of constraint knows: which digits of its cells can be part of a filling that keeps it."""
+    """The part of a propagator that knows the constraint: which digits of the cells can be part of a filling."""
 
     def narrow(self, masks: Sequence[int]) -> tuple[list[int], int] | None:
-        """The masks without hopeless digits, and the digits that stand somewhere in the cells in every filling.
+        """The masks without digits that no filling uses, and the digits that every filling has in one of the cells.
 
-        None if no filling is left. It keeps the promises of `Local.narrow`.
+        None if there is no filling. Sound, complete on filled cells and idempotent, as `Local.narrow` is.
         """
 
 
 class Filtered(Local):
-    """A filter on its cells."""
+    """A filter applied to the cells."""
 
-    __slots__ = ("_at", "_filter", "_writing")
+    __slots__ = ("_at", "_filter", "_placement")
 
-    def __init__(self, layout: Fields, cells: Sequence[int], filter_: Filter, writing: Mapping[int, int]) -> None:
+    def __init__(
+        self, layout: CandidateLayout, cells: Sequence[int], filter_: Filter, placement: Mapping[int, int]
+    ) -> None:
         super().__init__(layout, cells)
         self._at = [layout.places[cell] for cell in cells]
         self._filter = filter_
-        self._writing = writing
+        self._placement = placement
 
     def narrow(self, here: int) -> tuple[int, int] | None:
         full = self.layout.full
@@ -87,15 +90,15 @@ class Filtered(Local):
         return left, self._pointed(left, needed) if needed else self.layout.everything
 
     def _pointed(self, here: int, needed: int) -> int:
-        """A needed digit stands in one of its places here: what every one of them rules out can go."""
-        layout, writing = self.layout, self._writing
+        """A needed digit stands in one of its places here: what all of these places rule out is ruled out."""
+        layout, placement = self.layout, self._placement
         keep = layout.everything
         for digit in each_bit(needed):
             places = here & layout.lows << digit
             if places.bit_count() <= FEW_PLACES:
                 by_any = 0
                 for place in each_bit(places):
-                    by_any |= writing[place]
+                    by_any |= placement[place]
                 keep &= by_any
         return keep
 

@@ -7,7 +7,7 @@ d - 1). It knows no rule kind, no geometry and no file.
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import TypeAlias
 
 
@@ -20,13 +20,13 @@ class Different:
 
 @dataclass(frozen=True, slots=True)
 class Relation:
-    """Each pair (a, b) of cells stands in one relation: `beside[d]` is the mask of digits allowed at b when a holds d.
+    """The same relation on each pair (a, b) of cells: `allowed[d]` is the mask of digits for b when a holds d.
 
-    `beside` has digits + 1 members, member 0 unused. Pairs are swept for the whole grid at once by b - a.
+    `allowed` has digits + 1 members; member 0 is unused.
     """
 
     pairs: tuple[tuple[int, int], ...]
-    beside: tuple[int, ...]
+    allowed: tuple[int, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,11 +62,15 @@ class Automaton:
 
     State 0 is the start. `steps[state][d]` is the next state, or -1 where digit d is refused (member 0 unused).
     The line is kept if it ends in one of `accept`. Tables of allowed tuples are said this way too.
+
+    `lean`, if given, are the steps and the accepting states of a smaller automaton that accepts the same lines as long
+    as the other constraints hold, though it sees less at a time: it serves where every state has to be written out.
     """
 
     cells: tuple[int, ...]
     steps: tuple[tuple[int, ...], ...]
     accept: frozenset[int]
+    lean: tuple[tuple[tuple[int, ...], ...], frozenset[int]] | None = field(default=None, compare=False)
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,7 +95,7 @@ class Problem:
 
 def relation(pairs: Iterable[tuple[int, int]], digits: int, keeps: Iterable[tuple[int, int]]) -> Relation:
     """A `Relation` from the pairs of digits (at a, at b) that keep it."""
-    beside = [0] * (digits + 1)
+    allowed = [0] * (digits + 1)
     for at_a, at_b in keeps:
-        beside[at_a] |= 1 << (at_b - 1)
-    return Relation(tuple(pairs), tuple(beside))
+        allowed[at_a] |= 1 << (at_b - 1)
+    return Relation(tuple(pairs), tuple(allowed))

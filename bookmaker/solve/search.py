@@ -1,17 +1,14 @@
-"""The search: a problem in, its solutions, a count or a verdict out. Exact, deterministic, bounded by a node budget."""
+"""The search: a problem in, its solutions out, one by one. Exact, deterministic, bounded by a node budget."""
 
 from __future__ import annotations
 
 import random
 from collections.abc import Iterator
 
+from bookmaker.solve.candidates import each_bit
 from bookmaker.solve.compile import compile_problem
-from bookmaker.solve.fields import each_bit
 from bookmaker.solve.problem import Problem
-from bookmaker.solve.verdict import NoSolution, Several, Solution, Tally, Undecided, Unique, Verdict
-
-DEFAULT_BUDGET = 200_000
-"""Search nodes (positions in which a digit was guessed) after which a proof gives up."""
+from bookmaker.solve.verdict import Solution
 
 REMEMBERED = 4
 """How many cells in which a guess failed are remembered: where the last one broke, the next is likely to break."""
@@ -20,52 +17,67 @@ FEW_CANDIDATES = 4
 """A cell with more candidates than this is left alone, though guesses failed in it."""
 
 
-class _OutOfBudget(Exception):
-    pass
+class OutOfBudget(Exception):
+    """A search would need more nodes (positions in which a digit is guessed), or more effort, than it was given."""
 
 
-class _Search:
-    """A depth-first search; `nodes` counts the guesses made so far.
+class Search:
+    """A depth-first search; `nodes` counts the guesses made so far. Raises OutOfBudget where it would need
+    more than `budget` of them, or has spent the `effort` (`Meter.effort`).
 
     With `learns` it guesses again where guesses failed lately, which makes proofs shorter. Lists of solutions do
     without, so that their order depends on the problem and the `order` alone.
     """
 
     def __init__(
-        self, problem: Problem, budget: int | None = None, order: random.Random | None = None, learns: bool = False
+        self,
+        problem: Problem,
+        budget: int | None = None,
+        effort: int | None = None,
+        order: random.Random | None = None,
+        learns: bool = False,
     ) -> None:
         self.engine, self.start = compile_problem(problem)
         self.budget = budget
+        self.effort = effort
         self.order = order
         self.learns = learns
         self.failed: list[int] = []
         """The cells in which a guess failed, the latest first."""
         self.nodes = 0
+        self.open: list[int] = []
+        """States that are still to be searched, where the budget has run out: all further solutions lie in them."""
 
     def __iter__(self) -> Iterator[Solution]:
         engine = self.engine
-        layout, writing = engine.layout, engine.writing
+        layout, placement = engine.layout, engine.placement
         units = layout.units
         stack = [(self.start, layout.everything, 0, -1)]
         while stack:
-            state, unwritten, seen, guess = stack.pop()
-            settled = engine.settle(state, unwritten, seen)
+            state, unplaced, seen, guess = stack.pop()
+            settled = engine.settle(state, unplaced, seen)
             if settled is None:
                 if self.learns and guess >= 0:
                     self._note(guess // layout.width)
                 continue
-            state, unwritten, seen = settled
-            choice = (self.failed and self._failed_lately(state)) or self._choose(state)
+            state, unplaced, seen = settled
+            choice = (self.failed and self._failed_lately(state)) or self.choose(state)
             if not choice:
                 yield layout.filled(state)
                 continue
-            if self.budget is not None and self.nodes >= self.budget:
-                raise _OutOfBudget
+            if self._spent():
+                self.open = [state, *(other for other, *_ in stack)]
+                raise OutOfBudget
             self.nodes += 1
             bits = list(each_bit(choice))
             if self.order is not None:
                 self.order.shuffle(bits)
-            stack.extend([(state & writing[bit], unwritten ^ units[bit], seen, bit) for bit in bits])
+            stack.extend([(state & placement[bit], unplaced ^ units[bit], seen, bit) for bit in bits])
+
+    def _spent(self) -> bool:
+        if self.effort is not None:
+            return self.engine.meter.effort(self.nodes, self.engine.layout.cells) >= self.effort
+        return self.budget is not None and self.nodes >= self.budget
 
     def _note(self, cell: int) -> None:
         """A guess failed in the cell."""
@@ -84,7 +96,7 @@ class _Search:
                 best, fewest = here, here.bit_count()
         return best
 
-    def _choose(self, state: int) -> int:
+    def choose(self, state: int) -> int:
         """The candidates to branch on: those of a cell, or the places of a digit; 0 if every cell has one."""
         layout = self.engine.layout
         guards, lows, digits = layout.guards, layout.lows, layout.digits
@@ -110,7 +122,7 @@ class _Search:
 
     def _two(self, state: int, cells: int) -> int:
         """Among cells of two candidates, and of those that most constraints watch, one whose digits rule out most."""
-        layout, writing, watched = self.engine.layout, self.engine.writing, self.engine.watched
+        layout, placement, watched = self.engine.layout, self.engine.placement, self.engine.watched
         digits = layout.digits
         busiest = max(watched[at // layout.width] for at in each_bit(cells)) if self.engine.locals else 0
         best, least = 0, 2 * layout.cells * layout.width
@@ -119,40 +131,10 @@ class _Search:
                 continue
             pair = state & ((1 << at) - (1 << at - digits))
             high, low = pair.bit_length() - 1, (pair & -pair).bit_length() - 1
-            left = (state & writing[high]).bit_count() + (state & writing[low]).bit_count()
+            left = (state & placement[high]).bit_count() + (state & placement[low]).bit_count()
             if left < least:
                 best, least = pair, left
         return best
-
-
-def prove(problem: Problem, budget: int = DEFAULT_BUDGET) -> Verdict:
-    """Look for two solutions. `Undecided` if more than `budget` guesses would be needed."""
-    search = _Search(problem, budget, learns=True)
-    found: list[Solution] = []
-    try:
-        for solution in search:
-            found.append(solution)
-            if len(found) == 2:
-                return Several(found[0], found[1], search.nodes)
-    except _OutOfBudget:
-        return Undecided(budget, found[0] if found else None)
-    return Unique(found[0], search.nodes) if found else NoSolution(search.nodes)
-
-
-def tally(problem: Problem, limit: int, budget: int | None = None) -> Tally:
-    """Count solutions exactly, up to `limit`; `complete` is False where the limit or the budget stopped the count.
-
-    A count that ends exactly at the limit is complete only if the search saw that there are no more.
-    """
-    count = 0
-    try:
-        for _ in _Search(problem, budget):
-            if count == limit:
-                return Tally(count, complete=False)
-            count += 1
-    except _OutOfBudget:
-        return Tally(count, complete=False)
-    return Tally(count, complete=True)
 
 
 def solutions(problem: Problem, order: random.Random | None = None, budget: int | None = None) -> Iterator[Solution]:
@@ -161,6 +143,6 @@ def solutions(problem: Problem, order: random.Random | None = None, budget: int 
     With a budget, those that so many guesses find.
     """
     try:
-        yield from _Search(problem, budget, order)
-    except _OutOfBudget:
+        yield from Search(problem, budget, order=order)
+    except OutOfBudget:
         return

@@ -12,13 +12,13 @@ from dataclasses import dataclass
 from functools import cache
 from itertools import combinations
 
-from bookmaker.solve.fields import spread
+from bookmaker.solve.candidates import replicate
 
 ANY_SET = -1
 """All sets of digits."""
 
 Moves = tuple[tuple[int, int, int], ...]
-"""For each digit of a mask: the sets that lack it, how far writing it moves them, and its bit."""
+"""For each digit of a mask: the sets that lack it, how far placement it moves them, and its bit."""
 
 Passed = list[tuple[int, Moves]]
 """What `fill` met at each cell: the sets of digits used before it, and the moves from there."""
@@ -27,7 +27,7 @@ Passed = list[tuple[int, Moves]]
 @cache
 def set_of_sets(sets: frozenset[int]) -> int:
     """Some sets of digits as one whole number with a bit for each."""
-    return spread(1, sets)
+    return replicate(1, sets)
 
 
 @cache
@@ -43,7 +43,7 @@ def sets_by_sum(digits: int, size: int) -> tuple[tuple[int, int], ...]:
 @cache
 def _sets_without(digits: int) -> tuple[int, ...]:
     """For each digit, from 1 at index 0, the set of all sets of digits that lack it."""
-    return tuple(spread((1 << (1 << bit)) - 1, range(0, 1 << digits, 2 << bit)) for bit in range(digits))
+    return tuple(replicate((1 << (1 << bit)) - 1, range(0, 1 << digits, 2 << bit)) for bit in range(digits))
 
 
 @cache

@@ -1,7 +1,7 @@
 """Sums of factor × digit with a least and a most.
 
 In: the cells in parts, their factors, and the limits. Out: a `Local`. Cells of one factor that hold different digits
-make a part, whose sums are worked out digit by digit (`adding.py`). Sums are one whole number with a bit for each,
+make a part, whose sums are worked out digit by digit (`sum_support.py`). Sums are one whole number with a bit for each,
 counted from the least that there can be. Where the limits leave room for whatever each part may add up to, the parts
 are not put together: of long sums that is mostly so. Otherwise what is left is exact but for digits that must differ
 across parts. A part remembers its sums, for the candidates of a few cells come back even more often than those of all.
@@ -11,9 +11,9 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from bookmaker.solve.adding import added, mirrored, ways
-from bookmaker.solve.fields import Fields
+from bookmaker.solve.candidates import CandidateLayout
 from bookmaker.solve.local import MEMORY, Local, refilled
+from bookmaker.solve.sum_support import added, mirrored, sum_support
 
 Sums = tuple[int, int, int, int, list[int]]
 """What a part can add up to, counted from the least that so many cells can; the least and the greatest of that; the
@@ -24,15 +24,15 @@ class Part:
     """Cells of one factor that hold different digits. `bits` are their candidates, `known` maps those left to the
     sums that they have, and `span` is how far the greatest sum of so many cells lies above the least."""
 
-    __slots__ = ("_at", "_back", "_full", "_there", "bits", "known", "span")
+    __slots__ = ("_at", "_digits_for", "_full", "_sums_of", "bits", "known", "span")
 
-    def __init__(self, layout: Fields, cells: Sequence[int], factor: int) -> None:
+    def __init__(self, layout: CandidateLayout, cells: Sequence[int], factor: int) -> None:
         self.bits = layout.bits(cells)
         self.known: dict[int, Sums] = {}
         self.span = len(cells) * (layout.digits - len(cells)) * abs(factor)
         self._at = [layout.places[cell] for cell in cells]
         self._full = layout.full
-        self._there, self._back = ways(layout.digits, len(cells), factor)
+        self._sums_of, self._digits_for = sum_support(layout.digits, len(cells), factor)
 
     def add_up(self, here: int) -> Sums:
         """The sums of these candidates, to be known from now on."""
@@ -40,14 +40,14 @@ class Part:
             self.known.clear()
         full = self._full
         masks = [here >> at & full for at in self._at]
-        found = self._there(masks)
+        found = self._sums_of(masks)
         low, high = (found & -found).bit_length() - 1, found.bit_length() - 1
         sums = self.known[here] = (found, low, high, mirrored(found, self.span), masks)
         return sums
 
     def cut(self, here: int, masks: list[int], sums: int) -> int:
         """Those of these candidates that are part of one of the sums."""
-        return refilled(self._at, masks, self._back(masks, sums), here)
+        return refilled(self._at, masks, self._digits_for(masks, sums), here)
 
 
 class SumWithin(Local):
@@ -56,7 +56,7 @@ class SumWithin(Local):
     __slots__ = ("_goal", "_least", "_most", "_parts")
 
     def __init__(
-        self, layout: Fields, parts: Sequence[Sequence[int]], factors: Mapping[int, int], least: int, most: int
+        self, layout: CandidateLayout, parts: Sequence[Sequence[int]], factors: Mapping[int, int], least: int, most: int
     ) -> None:
         super().__init__(layout, [cell for part in parts for cell in part])
         floor = span = 0
@@ -120,7 +120,7 @@ class SumWithin(Local):
         return here if left == found else here ^ mine ^ first.cut(mine, masks, left)
 
 
-def in_parts(layout: Fields, factors: Mapping[int, int], peers: Sequence[int]) -> list[list[int]]:
+def in_parts(layout: CandidateLayout, factors: Mapping[int, int], peers: Sequence[int]) -> list[list[int]]:
     """The cells in parts: of one factor, no more than there are digits, and all different from each other."""
     parts: list[list[int]] = []
     left = list(factors)

@@ -3,10 +3,22 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from enum import StrEnum
 from typing import TypeAlias
 
 Solution: TypeAlias = tuple[int, ...]
 """A digit for each cell."""
+
+
+class Prover(StrEnum):
+    """Who decided."""
+
+    SEARCH = "search"
+    """The search of this room: propagation and guesses."""
+    LEARNING = "clause learning"
+    """The SAT solver to which it hands over."""
+    AUDIT = "OR-Tools"
+    """The second opinion, which reads the rules' definitions and not the engine's primitives."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -15,6 +27,7 @@ class Unique:
 
     solution: Solution
     nodes: int = 0
+    prover: Prover = Prover.SEARCH
 
 
 @dataclass(frozen=True, slots=True)
@@ -22,6 +35,7 @@ class NoSolution:
     """The whole space was searched and holds nothing."""
 
     nodes: int = 0
+    prover: Prover = Prover.SEARCH
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,6 +45,7 @@ class Several:
     first: Solution
     second: Solution
     nodes: int = 0
+    prover: Prover = Prover.SEARCH
 
     @property
     def differing(self) -> tuple[int, ...]:

@@ -10,6 +10,7 @@ from importlib import resources
 from pathlib import Path
 
 from bookmaker.files import write_whole
+from bookmaker.manifest import MANIFEST_NAMES
 from bookmaker.puzzle.puzzle import digits_text
 from bookmaker.rules import kinds
 from bookmaker.rules.common.contract import Rule
@@ -18,28 +19,27 @@ from bookmaker.trouble import BookTroubles, Place, Trouble, nearest
 
 __all__ = ["write_starter"]
 
-MANIFEST_NAME = "book.yaml"
-
 
 def write_starter(folder: Path, kind: str | None = None) -> tuple[Path, ...]:
     """Write a book that typesets at once: the small book of several kinds, or one puzzle of the rule kind named.
 
     Raises `BookTroubles` if the kind is unknown or the folder already holds a book, OSError if it cannot be written.
     """
-    file = folder / MANIFEST_NAME
+    file = folder / MANIFEST_NAMES[0]
     if kind is not None and kind not in kinds():
         said, hint = f"there is no rule kind “{kind}”", nearest(kind, kinds())
         raise BookTroubles([Trouble(Place("--kind"), "unknown-rule", said, hint)])
-    if file.exists() or file.is_symlink():
+    taken = next((path for name in MANIFEST_NAMES if (path := folder / name).exists() or path.is_symlink()), None)
+    if taken is not None:
         hint = "choose another folder, or move that book away first; nothing was changed"
-        raise BookTroubles([Trouble(Place(str(file)), "exists", "a book is already there", hint)])
+        raise BookTroubles([Trouble(Place(str(taken)), "exists", "a book is already there", hint)])
     text = _small_book() if kind is None else _book_of(kinds()[kind])
     write_whole({file: text.encode()})
     return (file,)
 
 
 def _small_book() -> str:
-    return resources.files(__package__).joinpath(MANIFEST_NAME).read_text("utf-8")
+    return resources.files(__package__).joinpath(MANIFEST_NAMES[0]).read_text("utf-8")
 
 
 def _book_of(kind: type[Rule]) -> str:
@@ -50,7 +50,7 @@ def _book_of(kind: type[Rule]) -> str:
     givens = "\n".join("\n".join(spaced[at : at + 3]) + "\n" for at in (0, 3, 6))
     about = textwrap.fill(kind.primer(), 110, initial_indent="  # ", subsequent_indent="  # ")
     return f"""\
-# A book with one puzzle to begin from. Print it as it stands:
+# A book with one puzzle to start from. Print it as it stands:
 #
 #     bookmaker typeset . --out printed
 #
@@ -65,8 +65,8 @@ puzzles:
 {about}
   #
   # The givens below were made to fit the marks under “rules:”, so that there is exactly one solution. Once you move a
-  # mark they may fit no longer: take givens away, and let “bookmaker proof .” tell you whether a solution is left, or
-  # more than one.
+  # mark they may no longer fit: remove givens, and let “bookmaker proof .” tell you whether one solution is left, or
+  # several.
   - id: {kind.kind}-1
     title: First Try
     setter: Your name

@@ -172,8 +172,8 @@ def fixed(grid: Grid, steps: Sequence[Told], context: Context) -> list[Sentence]
         written = _written(grid, mine)
         if name in context.nouns:
             marks = steps_counted([name], context.nouns)
-            verb = "leaves" if marks.endswith(name) else "leave"
-            words = f"{marks} {verb} {counted(len(mine), 'cell')} no freedom: {written}"
+            verb = "fixes" if marks.endswith(name) else "fix"
+            words = f"{marks} {verb} {counted(len(mine), 'cell')} at once: {written}"
         else:
             words = f"here the ladder ends, and the proof has to help with {written}"
         sentences.append(Sentence(sentence(words), tuple(told.index for told in mine)))

@@ -136,8 +136,9 @@ class _Stage:
     def _struck(self, told: Told, opened: int | None) -> Scene:
         """A strike; with the cell that it opens, if it is the last before it."""
         step = told.step
-        cells = {*step.cells, *(cell for cell, _ in told.removed), *self._named(step)}
-        digits = {digit for _, digit in told.removed}
+        removed = self.state.present(told.removed)  # told late, some may have gone by themselves
+        cells = {*step.cells, *(cell for cell, _ in removed), *self._named(step)}
+        digits = {digit for _, digit in removed}
         if len(digits) == 1 and (step.technique in ONE_DIGIT or step.technique.startswith("finned")):
             homes = [area for area in self.state.ground.areas if len({*step.cells} & {*area.cells}) > 1]
             cells |= {cell for area in homes for cell in area.cells}
@@ -146,9 +147,7 @@ class _Stage:
             pencil = self._pencil(cells)
         whole = len(step.cells) >= self.grid.size
         scene = self._scene(pencil)
-        scene = replace(
-            scene, look=() if whole else step.cells, shaded=step.cells if whole else (), struck=told.removed
-        )
+        scene = replace(scene, look=() if whole else step.cells, shaded=step.cells if whole else (), struck=removed)
         return self._with(scene, self.told[opened]) if opened is not None else scene
 
     def _goes(self, told: Told) -> Scene:

@@ -245,7 +245,7 @@ class _Teller:
         if crux:
             way = steps_counted([step.step.technique for step in steps], self.nouns)
             when = f"with {filled} cells filled no single is left" if first else "there is no single to begin with"
-            return sentence(f"now comes the hard moment: {when}, and the way on takes {way}")
+            return sentence(f"now comes the hard moment: {when}, and you need {way}")
         if not first:
             return "There is no single to begin with."
         return sentence(

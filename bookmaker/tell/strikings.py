@@ -19,7 +19,7 @@ from bookmaker.tell.voice import Voice, called, plural, sentence, struck
 
 _CELL = re.compile(r"r\d+c\d+")
 _MARK = re.compile(r"the [a-z' -]+ (?:from|at|between) r\d+c\d+(?: (?:to|and) r\d+c\d+)?")
-"""“the between line from r1c8 to r5c7”."""
+"""“the bounded line from r1c8 to r5c7”."""
 
 
 def strikes(grid: Grid, steps: Sequence[Told], voice: Voice, context: Context, named: bool = False) -> list[Sentence]:
@@ -63,7 +63,7 @@ def _clause(grid: Grid, group: Sequence[Told], alike: Told | None, voice: Voice,
     reason = step.because
     if end := _leads_to(grid, told):
         tried = [each.removed[0] for each in group]
-        gone = f"{symbol(tried[0][1])} goes" if len(tried) == 1 else "both go" if len(tried) == 2 else "all go"
+        gone = f"{symbol(tried[0][1])} is out" if len(tried) == 1 else f"{'both' if len(tried) == 2 else 'all'} are out"
         reason = f"with {_either(grid, tried)}, {end}, so {gone}"
     elif not _says_it(grid, told):
         link = "; " if ", so " in reason and ";" not in reason else ", so "

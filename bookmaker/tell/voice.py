@@ -68,7 +68,7 @@ def placed(grid: Grid, pairs: Iterable[Candidate]) -> str:
 
 
 def struck(grid: Grid, removed: Sequence[Candidate]) -> str:
-    """“4 goes from r3c5 and r3c8, and 7 from r3c8”: candidates that go, by digits or by cells, whichever is shorter."""
+    """“4 is eliminated from r3c5 and r3c8, and 7 from r3c8”: by digits or by cells, whichever is shorter."""
     ways = [_strikes(grid, removed, by) for by in (1, 0)]
     parts = min(ways, key=lambda parts: sum(map(len, parts)))
     return clauses_listed(parts)
@@ -86,6 +86,6 @@ def _strikes(grid: Grid, removed: Sequence[Candidate], by: int) -> list[str]:
     for same, keys in alike.items():
         members, keys = list(same), sorted(keys)
         digits, cells = (keys, members) if by else (members, keys)
-        verb = "" if parts else (" go" if len(digits) > 1 else " goes")
+        verb = "" if parts else (" are eliminated" if len(digits) > 1 else " is eliminated")
         parts.append(f"{digits_listed(digits)}{verb} from {cells_listed(grid, cells)}")
     return parts

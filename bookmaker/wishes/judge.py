@@ -9,9 +9,9 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass
-from math import log
+from math import floor
 
-from bookmaker.grade.bands import CUTS, family_of
+from bookmaker.grade.bands import difficulty_of, family_of, figure
 from bookmaker.grade.mirror import mirrors
 from bookmaker.grade.model import Grade, SolvePath
 from bookmaker.grade.narrow import narrow_points
@@ -49,20 +49,6 @@ def amiss(wish: Wish, puzzle: RuledPuzzle, solution: Solution, grade: Grade) -> 
 def distance(found: list[Amiss]) -> float:
     """How far a puzzle is from the wish; 0 where it is met."""
     return sum(1 + one.off for one in found)
-
-
-def difficulty_of(effort: float, family: str) -> float:
-    """An effort on one scale for all families: from 1.0 on, the number before the point being the band.
-
-    Between two cuts it grows with the logarithm of the effort; the last band reaches 6 at the effort that lies as far
-    above its cut as this above the one before, and goes on from there.
-    """
-    cuts = CUTS[family]
-    edges = (cuts[0] ** 2 / cuts[1], *cuts, cuts[-1] ** 2 / cuts[-2])
-    band = sum(effort >= cut for cut in cuts)
-    low, high = edges[band], edges[band + 1]
-    share = log(max(effort, 1e-9) / low) / log(high / low)
-    return 1 + band + (share if band == len(cuts) else min(max(share, 0.0), 0.999))
 
 
 def _amiss(wish: Wish, puzzle: RuledPuzzle, solution: Solution, grade: Grade) -> Iterator[Amiss]:
@@ -110,9 +96,9 @@ def _hardness(wish: Wish, puzzle: RuledPuzzle, grade: Grade) -> Iterator[Amiss]:
         edges = Span(wish.bands.least, wish.bands.most + 0.999)
         way = 1 if grade.band > wish.bands.most else -1
         yield Amiss("band", BAND_NAMES[grade.band - 1], edges.distance(hardness), way)
-    if wish.difficulty and round(hardness, 1) not in wish.difficulty:
+    if wish.difficulty and floor(10 * hardness) / 10 not in wish.difficulty:
         way = 1 if hardness > wish.difficulty.most else -1
-        yield Amiss("difficulty", f"difficulty {hardness:.1f}", wish.difficulty.distance(hardness), way)
+        yield Amiss("difficulty", f"difficulty {figure(hardness)}", wish.difficulty.distance(hardness), way)
 
 
 def _rung(names: tuple[str, ...]) -> int:

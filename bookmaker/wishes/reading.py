@@ -76,7 +76,7 @@ def read_goal(
     band: str, difficulty: str, refused: Sequence[str], rules: Sequence[Rule], place: Place, desk: Desk
 ) -> Wish:
     """A wish for a puzzle that is there already, from words such as a command's options; empty ones ask for nothing."""
-    span = read_span(Word(place, difficulty), "the difficulty", desk, Span(1, 7), whole=False) if difficulty else None
+    span = read_span(Word(place, difficulty), "the difficulty", desk, Span(1, 6), whole=False) if difficulty else None
     groups = [
         names
         for word in refused
@@ -125,7 +125,7 @@ def _read_wish(node: Node, desk: Desk) -> Wish | None:
         fixed=_fixed(fields, grid, desk),
         givens=_span(fields, "givens", Span(0, len(grid.cells)), desk),
         bands=read_bands(fields["band"], desk) if "band" in fields else ANY_BAND,
-        difficulty=_span(fields, "difficulty", Span(1, 7), desk, whole=False),
+        difficulty=_span(fields, "difficulty", Span(1, 6), desk, whole=False),
         want=_wanted(fields, rules, desk),
         refused=_refused(fields, rules, desk),
         singles_only=_switch(fields, "singles-only", desk),

@@ -13,19 +13,18 @@ import bookmaker.proof
 import bookmaker.proof.second as second
 from bookmaker.audit import auditor, definition_of, second_opinion
 from bookmaker.manifest.model import Entry
-from bookmaker.proof import Proof, find_out, prove_entry
+from bookmaker.proof import Proof, find_out
 from bookmaker.proof.cache import key_of
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.puzzle.puzzle import Puzzle, digits_from
 from bookmaker.rules import kinds
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.thermometer import Thermometer
-from bookmaker.solve.verdict import NoSolution, Several, Undecided, Unique, Verdict
+from bookmaker.solve.verdict import NoSolution, Prover, Several, Undecided, Unique, Verdict
 from bookmaker.trouble import BookTroubles, Place
+from tests.published import PULP_SOLVED, WORKED
 
-# PuLP 2.9.0, examples/Sudoku1.py: its worked example and the solution it prints
-GIVENS = "53..7....6..195....98....6.8...6...34..8.3..17...2...6.6....28....419..5....8..79"
-SOLUTION = digits_from("534678912672195348198342567859761423426853791713924856961537284287419635345286179")
+GIVENS, SOLUTION = WORKED, digits_from(PULP_SOLVED)
 
 ROOM = Path(room.__file__).parent
 FILES = sorted(ROOM.glob("*.py"))
@@ -74,8 +73,8 @@ def test_it_needs_no_engine(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(Thermometer, "constraints", lambda *_: pytest.fail("the engine's words were used"))
     rising = Thermometer(((3, 4, 5),))  # r1c4-r1c6 hold 6 7 8
     falling = Thermometer(((5, 4, 3),))
-    assert second_opinion(_puzzle(GIVENS, rising)) == Unique(SOLUTION)
-    assert second_opinion(_puzzle(GIVENS, falling)) == NoSolution()
+    assert second_opinion(_puzzle(GIVENS, rising)) == Unique(SOLUTION, prover=Prover.AUDIT)
+    assert second_opinion(_puzzle(GIVENS, falling)) == NoSolution(prover=Prover.AUDIT)
 
 
 def test_it_shows_two_solutions() -> None:
@@ -110,23 +109,16 @@ def test_giving_up_is_a_warning(monkeypatch: pytest.MonkeyPatch) -> None:
     assert "“Worked”" in trouble.text
 
 
-def test_it_settles_what_the_engine_leaves_undecided(monkeypatch: pytest.MonkeyPatch) -> None:
+def test_it_takes_no_part_in_a_proof(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(bookmaker.proof, "prove", lambda problem: Undecided(200_000))
-    settled = prove_entry(Entry("worked", _puzzle(GIVENS), Place("list", 1)))
-    assert settled.verdict == Unique(SOLUTION)
-    assert settled.grade is not None
-
-
-def test_without_it_undecided_stays_undecided(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(bookmaker.proof, "prove", lambda problem: Undecided(200_000))
-    monkeypatch.setattr(bookmaker.proof, "auditor", lambda: "")
+    monkeypatch.setattr(room, "second_opinion", lambda puzzle: pytest.fail("the second prover was asked"))
     assert find_out(_puzzle(GIVENS)).verdict == Undecided(200_000)
 
 
-def test_a_proof_found_without_it_is_not_taken_for_one_found_with_it(monkeypatch: pytest.MonkeyPatch) -> None:
+def test_a_proof_is_the_same_whether_or_not_it_is_installed(monkeypatch: pytest.MonkeyPatch) -> None:
     with_it = key_of(_puzzle(GIVENS), 0)
-    monkeypatch.setattr("bookmaker.proof.cache.auditor", lambda: "")
-    assert key_of(_puzzle(GIVENS), 0) != with_it
+    monkeypatch.setattr(room, "auditor", lambda: "")
+    assert key_of(_puzzle(GIVENS), 0) == with_it
 
 
 def test_the_way_to_install_it_is_said(monkeypatch: pytest.MonkeyPatch) -> None:

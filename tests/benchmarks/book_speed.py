@@ -33,7 +33,6 @@ from reportlab.pdfgen.canvas import Canvas
 from bookmaker.book import make_book
 from bookmaker.book.kepthints import hints_of_all
 from bookmaker.book.order import in_book_order
-from bookmaker.changes.turning import is_seen_alike, turned, views
 from bookmaker.cli.group import COLLECT_AFTER
 from bookmaker.display.items import (
     Close,
@@ -60,6 +59,7 @@ from bookmaker.manifest.written import puzzle_lines
 from bookmaker.preflight import inspect
 from bookmaker.proof import prove_all
 from bookmaker.proof.cache import FileStore
+from tests.makers.turned import is_seen_alike, turned, views
 
 T = TypeVar("T")
 
@@ -84,7 +84,8 @@ def write_book(folder: Path, count: int) -> None:
     entries = load(ROOT / "demo_book").entries
     listed = []
     for at in range(count):
-        copy, entry = divmod(at, len(entries))
+        copy, number = divmod(at, len(entries))
+        entry = entries[number]
         moves = [move for move in views(entry.puzzle.grid.size) if is_seen_alike(entry.puzzle, move)]
         puzzle = turned(entry.puzzle, moves[copy % len(moves)])
         texts = {"id": f"{entry.id}-{copy}", "title": f"{entry.title} {copy + 1}", "setter": entry.setter}

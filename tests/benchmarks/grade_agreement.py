@@ -119,7 +119,7 @@ def standard_errors(scores: Sequence[float], rows: Sequence[Row], more: Sequence
     """Of each figure of `agreement`, over as many puzzles drawn with replacement, many times."""
     rng, count = random.Random(1), len(rows)
     drawn = ([rng.randrange(count) for _ in rows] for _ in range(DRAWS))
-    found = [agreement(*([values[i] for i in draw] for values in (scores, rows, more))) for draw in drawn]
+    found = [agreement([scores[i] for i in draw], [rows[i] for i in draw], [more[i] for i in draw]) for draw in drawn]
     return [nan if any(map(isnan, column)) else stdev(column) for column in zip(*found, strict=True)]
 
 

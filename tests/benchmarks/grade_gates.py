@@ -138,7 +138,7 @@ def _silent(puzzle: RuledPuzzle, plain: Grade, chains: Iterable[tuple[int, ...]]
     return tuple(found[:4])
 
 
-def disguise(sample: Sample) -> None:
+def forced_row(sample: Sample) -> None:
     """A thermometer along the first row holds 1 to 9: what is left is the classic with this row given."""
     wrong = 0
     for puzzle, solution in sample:
@@ -151,7 +151,7 @@ def disguise(sample: Sample) -> None:
         filled = tuple(names[digit] for digit in solution)
         wrong += abs(grade(marked, filled).effort - grade(left, filled).effort - 9) > 1e-6
     told = f"{wrong} of {len(sample)} differ from the classic that is left and nine looks (wanted 0)"
-    verdict("5 disguise", told, not wrong)
+    verdict("5 forced row", told, not wrong)
 
 
 def perturbed(family: str, sample: Sample) -> None:
@@ -172,7 +172,7 @@ def main(count: int) -> None:
     symmetry(classics)
     one_more_given(classics)
     redundancy(classics)
-    disguise(classics[:40])
+    forced_row(classics[:40])
     for family in FAMILIES:
         sample = classics[:40] if family == "classic" else list(corpus(family, min(count, 8), seed=2))
         stuck = classics if family == "classic" else sample

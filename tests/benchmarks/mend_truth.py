@@ -13,7 +13,7 @@ from __future__ import annotations
 
 import sys
 from argparse import ArgumentParser
-from collections import Counter, defaultdict
+from collections import defaultdict
 from collections.abc import Iterator
 from dataclasses import replace
 from pathlib import Path
@@ -129,10 +129,9 @@ def main() -> int:
                 print("true:", *(f"{c.likelihood:.1f}" for c in found.cures if same(c.puzzle, meant)), flush=True)
     every = [rank for found in ranks.values() for rank in found]
     print(f"\n{'slip':16} {'n':>4} {'first':>6} {'in 3':>6} {'found':>6}")
-    for sort, found in [*sorted(ranks.items()), ("all", every)]:
-        counts = Counter("1" if rank == 1 else "3" if 1 < rank <= 3 else "+" if rank else "-" for rank in found)
-        first, three, there = counts["1"], counts["1"] + counts["3"], len(found) - counts["-"]
-        print(f"{sort:16} {len(found):4} {first / len(found):6.0%} {three / len(found):6.0%} {there / len(found):6.0%}")
+    for sort, came in [*sorted(ranks.items()), ("all", every)]:
+        shares = [sum(1 <= rank <= most for rank in came) / len(came) for most in (1, 3, 10**6)]
+        print(f"{sort:16} {len(came):4}" + "".join(f" {share:6.0%}" for share in shares))
     times.sort()
     print(
         f"seconds: median {times[len(times) // 2]:.2f}, 95 % {times[int(len(times) * 0.95)]:.2f}, worst {times[-1]:.2f}"

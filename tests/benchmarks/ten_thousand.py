@@ -86,7 +86,7 @@ def settling_givens(problem: Problem, solution: Solution, rng: Random) -> tuple[
             case Several():
                 doubtful = verdict.differing
             case _:  # too long a search: the next given comes from anywhere
-                doubtful = [c for c in cells if c not in shown]
+                doubtful = tuple(c for c in cells if c not in shown)
         shown.add(rng.choice(sorted(set(doubtful) - shown)))
 
 

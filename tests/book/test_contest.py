@@ -7,7 +7,7 @@ from dataclasses import replace
 import pytest
 
 from bookmaker.book.contest import check_cells, check_digits, enter_contest, usual_points
-from bookmaker.book.model import Rating
+from bookmaker.book.model import BookPuzzle, Rating
 from tests.layout.sample_book import picked, sample_book
 
 PUZZLES = sample_book().puzzles
@@ -15,7 +15,7 @@ by_id = pytest.mark.parametrize("puzzle", PUZZLES, ids=[puzzle.id for puzzle in 
 
 
 @by_id
-def test_check_cells_are_empty_and_in_houses_of_their_own(puzzle) -> None:
+def test_check_cells_are_empty_and_in_houses_of_their_own(puzzle: BookPuzzle) -> None:
     grid, cells = puzzle.puzzle.grid, check_cells(puzzle.puzzle)
     assert len(cells) == min(5, grid.size - 2)
     assert list(cells) == sorted(cells)
@@ -25,7 +25,7 @@ def test_check_cells_are_empty_and_in_houses_of_their_own(puzzle) -> None:
 
 
 @by_id
-def test_they_are_told_by_where_givens_stand_alone(puzzle) -> None:
+def test_they_are_told_by_where_givens_stand_alone(puzzle: BookPuzzle) -> None:
     """Other digits in the same places, as in a grid with its digits renamed, and no rules: the same cells."""
     renamed = tuple(given and given % puzzle.puzzle.grid.size + 1 for given in puzzle.puzzle.givens)
     assert check_cells(replace(puzzle.puzzle, givens=renamed, rules=())) == check_cells(puzzle.puzzle)

@@ -1,27 +1,28 @@
 """Hints give away more and more: a place, a kind of step, the step."""
 
+from __future__ import annotations
+
 import re
 
 import pytest
 
 from bookmaker.book.hints import hints_of
+from bookmaker.proof import Proof
 from bookmaker.tell.sticking import sticking_point
 from tests.tell.stories import EASY, HARDER, demo_entries, demo_proof, faults, proof_of
 
 
 @pytest.fixture(params=demo_entries())
-def proof(request):
+def proof(request: pytest.FixtureRequest) -> Proof:
     return demo_proof(request.param)
 
 
-def test_the_first_hint_gives_away_no_more_than_where_to_look(proof):
+def test_the_first_hint_gives_away_no_more_than_where_to_look(proof: Proof) -> None:
     hints = hints_of(proof)
     grid = proof.entry.puzzle.grid
     point = sticking_point(proof.entry.puzzle, proof.grade.path)
     # what is left without names of cells and houses and the count of cells says no digit and no verb of a step
-    bare = re.sub(
-        r"r\d+c\d+|(rows?|columns?|box|region) \d+(, \d+)*( and \d+)?|\d+ cells", "", hints.where, flags=re.IGNORECASE
-    )
+    bare = re.sub(r"r\d+c\d+|(rows?|columns?) \d+(, \d+)*( and \d+)?|\d+ cells", "", hints.where, flags=re.IGNORECASE)
     assert not re.search(r"\d", bare), hints.where
     assert not re.search(r"\b(only|takes|goes|holds|leaves|naked|hidden|locked)\b", hints.where)
     if not point.strikes:
@@ -29,7 +30,7 @@ def test_the_first_hint_gives_away_no_more_than_where_to_look(proof):
     assert not re.search(r"\d", hints.what)
 
 
-def test_the_last_hint_makes_the_step(proof):
+def test_the_last_hint_makes_the_step(proof: Proof) -> None:
     hints = hints_of(proof)
     grid, steps = proof.entry.puzzle.grid, proof.grade.path.steps
     point = sticking_point(proof.entry.puzzle, proof.grade.path)
@@ -42,15 +43,15 @@ def test_the_last_hint_makes_the_step(proof):
         assert any(grid.name(cell) in hints.how for cell, _ in strike.step.removed)
 
 
-def test_they_are_well_formed(proof):
+def test_they_are_well_formed(proof: Proof) -> None:
     hints = hints_of(proof)
     for words in (hints.where, hints.what, hints.how):
         assert not faults(words), words
 
 
-def test_two_of_them_in_full():
+def test_two_of_them_in_full() -> None:
     easy = hints_of(proof_of(EASY))
-    assert easy.what == "A digit that has only one place there."
+    assert easy.what == "A digit with only one place there."
     assert re.fullmatch(
         r"The \d in r\dc\d leaves .* only r\dc\d for \d\.|The \ds in .* leave .* only r\dc\d for \d\.", easy.how
     )
@@ -58,5 +59,5 @@ def test_two_of_them_in_full():
     assert harder.where != easy.where
 
 
-def test_a_puzzle_without_a_grade_has_none():
+def test_a_puzzle_without_a_grade_has_none() -> None:
     assert hints_of(proof_of("." * 81)) is None

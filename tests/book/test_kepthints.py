@@ -1,4 +1,4 @@
-"""Hints kept between runs: the same to the letter, told anew when damaged, stale or asked for."""
+"""Hints kept between runs: the same to the letter, told again when damaged, stale or asked for."""
 
 from __future__ import annotations
 

@@ -1,3 +1,5 @@
+from __future__ import annotations
+
 import pytest
 
 from bookmaker.book.rulestext import base_sentence, rules_text, symbols_named
@@ -9,11 +11,11 @@ from bookmaker.rules import kinds
 from tests.layout.sample_book import sample_book
 
 
-def plain(text):
+def plain(text: str) -> str:
     return text.replace("\u00a0", " ")
 
 
-def test_the_grids_own_rule_fits_its_size_and_regions():
+def test_the_grids_own_rule_fits_its_size_and_regions() -> None:
     wanted = "Fill the grid so that every row, column and box holds the digits 1 to 9 once each."
     assert plain(base_sentence(CLASSIC)) == wanted
     assert "box holds the digits 1 to 6 once" in plain(base_sentence(boxed_grid(6, 2, 3)))
@@ -31,11 +33,11 @@ def test_the_grids_own_rule_fits_its_size_and_regions():
         (16, "the digits 1 to 9 and the letters A to G"),
     ],
 )
-def test_symbols_are_named(size, named):
+def test_symbols_are_named(size: int, named: str) -> None:
     assert plain(symbols_named(size)) == named
 
 
-def test_every_sentence_is_said_once_and_every_mark_has_its_sample():
+def test_every_sentence_is_said_once_and_every_mark_has_its_sample() -> None:
     loom = next(puzzle for puzzle in sample_book().puzzles if puzzle.id == "loom")
     sentences = [curled(rule.sentence()) for rule in loom.puzzle.rules]
     assert [mark.text for mark in loom.rules.marks] == sentences
@@ -43,7 +45,7 @@ def test_every_sentence_is_said_once_and_every_mark_has_its_sample():
     assert all(loom.rules.whole.count(sentence) == 1 for sentence in sentences)
 
 
-def test_rules_that_draw_nothing_join_the_plain_text():
+def test_rules_that_draw_nothing_join_the_plain_text() -> None:
     silent = [kind for kind in kinds().values() if kind.sample() is None]
     if not silent:
         pytest.skip("every rule kind draws something")

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Callable
 
 import pytest
 
+from bookmaker.book.model import Book
 from bookmaker.book.textedition import spoken, text_edition
 from bookmaker.puzzle.grid import SYMBOLS
 from bookmaker.rules import kinds
@@ -48,6 +50,12 @@ def test_all_parts_with_words_are_there() -> None:
     for said in ("ISBN 978-0-11-000222-4", "It rained, and rained.", "Foreword", "Thermometers. ", "Solution keys"):
         assert said in text
     assert "\u00a0" not in text and "*" not in text
+
+
+@pytest.mark.parametrize("book", [sample_book, full_book])
+def test_a_permission_that_holds_for_all_is_said_once(book: Callable[[], Book]) -> None:
+    (permission,) = {puzzle.permission for puzzle in book().puzzles}
+    assert text_edition(book()).count(permission) == 1
 
 
 @pytest.mark.parametrize(

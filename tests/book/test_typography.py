@@ -1,5 +1,7 @@
 """Conventions of English book typography: common practice, no source."""
 
+from __future__ import annotations
+
 import pytest
 
 from bookmaker.book.typography import curled, curled_runs
@@ -30,7 +32,7 @@ from bookmaker.manifest.markup import Run
         ("“set” – already", "“set” – already"),
     ],
 )
-def test_plain_signs_become_real_ones(typed, wanted):
+def test_plain_signs_become_real_ones(typed: str, wanted: str) -> None:
     assert curled(typed) == wanted
     assert curled(wanted) == wanted
 

@@ -7,9 +7,9 @@ from pathlib import Path
 import pytest
 
 from tests.cli.running import run
+from tests.published import WORKED
 
-# PuLP 2.9.0, examples/Sudoku1.py: givens of its worked example
-GIVENS = "53..7....6..195....98....6.8...6...34..8.3..17...2...6.6....28....419..5....8..79"
+GIVENS = WORKED
 
 
 @pytest.fixture(scope="session")

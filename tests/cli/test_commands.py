@@ -11,6 +11,7 @@ from pypdf import PdfReader
 
 from bookmaker.cli import main
 from bookmaker.rules import kinds
+from tests.published import MISPRINT, MISPRINT_SOLUTIONS, SEVENTEEN
 
 BOOK = """\
 book:
@@ -29,13 +30,9 @@ puzzles:
       . . 2  . . .
       1 6 .  . . 2
 """
-# 17 clues, unique: McGuire, Tugemann, Civario, Exp. Math. 23 (2014); the grid is from memory of that line of work.
-UNIQUE_17 = "000801000000000043500000000000070800000000100020030000600000075003400000000200600"
-# The same with row 2 misprinted has exactly 9,734 solutions (confirmed with a constraint solver).
-MISPRINT = UNIQUE_17.replace("000000043", "000000430")
 
 
-def run(*words: str | Path) -> Result:
+def run(*words: object) -> Result:
     return CliRunner().invoke(main, [str(word) for word in words])
 
 
@@ -72,7 +69,7 @@ def test_proof_says_what_a_puzzle_is(book: Path, fields: list[str], called: str)
 
 
 def test_proof_counts_exactly_what_a_misprint_leaves(tmp_path: Path) -> None:
-    (tmp_path / "list.txt").write_text(f"# two\n{UNIQUE_17} sound\n{MISPRINT} misprint\n")
+    (tmp_path / "list.txt").write_text(f"# two\n{SEVENTEEN} sound\n{MISPRINT} misprint\n")
     report = tmp_path / "report.json"
     result = run("proof", tmp_path / "list.txt", "--count", 20_000, "--json", report)
     assert result.exit_code == 1
@@ -81,7 +78,7 @@ def test_proof_counts_exactly_what_a_misprint_leaves(tmp_path: Path) -> None:
     assert by_title["sound"]["solutions_counted"] == 1
     assert by_title["sound"]["other_solution"] is None
     assert by_title["misprint"]["verdict"] == "several"
-    assert by_title["misprint"]["solutions_counted"] == 9_734
+    assert by_title["misprint"]["solutions_counted"] == MISPRINT_SOLUTIONS
     assert by_title["misprint"]["solution"] != by_title["misprint"]["other_solution"]
     assert by_title["misprint"]["effort"] is None
     assert "9,734 solutions" in result.stderr

@@ -16,7 +16,7 @@ def printed(folder: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
     out = tmp_path_factory.mktemp("press")
     result = run("typeset", folder, "--out", out, "--edition", "press", "--date", "2026-03-14", "--layout", "a5-book")
     assert result.exit_code == 0, result.output
-    assert "pages are no multiple of four" in result.stderr or not inspect_pages(out) % 4
+    assert "is not a multiple of four" in result.stderr or not inspect_pages(out) % 4
     return out
 
 

@@ -51,7 +51,7 @@ def test_a_contest_writes_a_second_file_for_the_marker(folder: Path, tmp_path: P
         (["--contest", "--points", "many"], "whole numbers from 1 to 999"),
         (["--contest", "--points", "0"], "whole numbers from 1 to 999"),
         (["--points", "10"], "add --contest"),
-        (["--contest", "--key", "foot"], "leave --key away"),
+        (["--contest", "--key", "foot"], "leave out --key"),
     ],
 )
 def test_options_that_do_not_go_together(folder: Path, tmp_path: Path, options: list[str], said: str) -> None:

@@ -10,9 +10,9 @@ from PIL import Image as Raster
 
 from bookmaker.preflight import inspect
 from tests.cli.running import run
+from tests.published import PULP_SOLVED
 
-# PuLP 2.9.0, examples/Sudoku1.py: the first solution of its worked example
-SOLUTION = "534678912672195348198342567859761423426853791713924856961537284287419635345286179"
+SOLUTION = PULP_SOLVED
 
 
 def labels(file: Path) -> list[str]:

@@ -11,14 +11,15 @@ from pypdf.generic import RectangleObject
 
 from bookmaker.cli import handout, typeset
 from bookmaker.display.items import Document, Group, Item, Text
+from bookmaker.layout import compose, compose_handout
 from tests.cli.running import run
 
 
 def test_a_sound_file_against_its_book(folder: Path) -> None:
     result = run("preflight", folder / "printed" / "book.pdf", "--against", folder)
     assert result.exit_code == 0
-    assert "one grid and one key are as the book has them" in result.stdout
-    assert result.stderr.count("\n") == 1 and "no multiple of four" in result.stderr
+    assert "one grid and one key match the book" in result.stdout
+    assert result.stderr.count("\n") == 1 and "is not a multiple of four" in result.stderr
 
 
 def test_a_changed_book_is_noticed(folder: Path, tmp_path: Path) -> None:
@@ -27,7 +28,7 @@ def test_a_changed_book_is_noticed(folder: Path, tmp_path: Path) -> None:
     result = run("preflight", folder / "printed" / "book.pdf", "--against", tmp_path)
     assert result.exit_code == 1
     assert "the grid of “worked” is misprinted: r1c4 has nothing for 6" in result.stderr
-    assert "as the book has them" not in result.output
+    assert "match the book" not in result.output
 
 
 def test_a_fault_without_a_book(folder: Path, tmp_path: Path) -> None:
@@ -43,7 +44,7 @@ def test_no_pdf_at_all(tmp_path: Path) -> None:
     (tmp_path / "note.pdf").write_text("not a PDF")
     result = run("preflight", tmp_path / "note.pdf")
     assert (result.exit_code, result.stderr.count("\n")) == (1, 2)
-    assert "no PDF that can be read" in result.stderr
+    assert "this PDF cannot be read" in result.stderr
 
 
 def test_wrong_usage(tmp_path: Path) -> None:
@@ -65,7 +66,6 @@ def spoilt(document: Document) -> Document:
 
 def test_a_misprint_stops_the_writing(folder: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     (tmp_path / "book.pdf").write_bytes(b"as it was")
-    compose, compose_handout = typeset.compose, handout.compose_handout
     monkeypatch.setattr(typeset, "compose", lambda *given: spoilt(compose(*given)))
     monkeypatch.setattr(handout, "compose_handout", lambda *given: spoilt(compose_handout(*given)))
     result = run("typeset", folder, "--out", tmp_path)

@@ -98,14 +98,14 @@ def _related(made: Relation, may: May) -> May:
     """Pair by pair, from the first again as long as one says something; a relation that only asks to differ is left to
     what cells see."""
     left = [set(digits) for digits in may]
-    digits = range(1, len(made.beside))
-    if all(made.beside[d] >> (e - 1) & 1 == (d != e) for d in digits for e in digits):
+    digits = range(1, len(made.allowed))
+    if all(made.allowed[d] >> (e - 1) & 1 == (d != e) for d in digits for e in digits):
         return left
     moved = True
     while moved:
         moved = False
         for a, b in made.pairs:
-            together = [(x, y) for x in left[a] for y in left[b] if made.beside[x] >> (y - 1) & 1]
+            together = [(x, y) for x in left[a] for y in left[b] if made.allowed[x] >> (y - 1) & 1]
             fits = {x for x, _ in together}, {y for _, y in together}
             moved |= fits != (left[a], left[b])
             left[a], left[b] = fits

@@ -6,7 +6,6 @@ import pytest
 
 from bookmaker.grade import grade
 from bookmaker.grade.effort import WEIGHTS, Practice
-from bookmaker.grade.labels import labels
 from bookmaker.grade.solvers import mean_looks, solvers
 from bookmaker.grade.state import ground_of, start
 from bookmaker.puzzle.grid import CLASSIC
@@ -14,10 +13,9 @@ from bookmaker.puzzle.puzzle import classic
 from bookmaker.rules import problem_of
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Unique
+from bookmaker.symmetry.labels import labels
 from bookmaker.tell.rounds import rounds
-
-# 17 givens, unique: McGuire, Tugemann, Civario, Exp. Math. 23 (2014) 190–217.
-SEVENTEEN = "000801000000000043500000000000070800000000100020030000600000075003400000000200600"
+from tests.published import SEVENTEEN
 
 
 @pytest.fixture(scope="module")

@@ -22,9 +22,9 @@ KEEPS = {
 
 
 def drawn(name: str, rng: random.Random) -> Relation:
-    pairs = [tuple(rng.sample(range(CELLS), 2)) for _ in range(rng.randint(1, 9))]
+    pairs = [(one, other) for one, other in (rng.sample(range(CELLS), 2) for _ in range(rng.randint(1, 9)))]
     keeps = KEEPS[name]
-    return relation(pairs, DIGITS, (pair for pair in product(range(1, 10), repeat=2) if keeps(*pair)))
+    return relation(pairs, DIGITS, ((a, b) for a, b in product(range(1, 10), repeat=2) if keeps(a, b)))
 
 
 def boards_of(may: list[set[int]]) -> list[int]:
@@ -37,7 +37,7 @@ def left_over(made: Relation, may: list[set[int]]) -> list[set[int]]:
     while True:
         before = [set(digits) for digits in left]
         for a, b in made.pairs:
-            fits = [(x, y) for x in left[a] for y in left[b] if made.beside[x] >> (y - 1) & 1]
+            fits = [(x, y) for x in left[a] for y in left[b] if made.allowed[x] >> (y - 1) & 1]
             left[a], left[b] = {x for x, _ in fits}, {y for _, y in fits}
         if left == before:
             return left
@@ -61,5 +61,5 @@ def test_a_relation_strikes_what_its_pairs_strike(name: str) -> None:
             settled += 1
             assert left == may
         else:
-            assert any(not made.beside[x] >> (y - 1) & 1 for a, b in made.pairs for x in may[a] for y in may[b])
+            assert any(not made.allowed[x] >> (y - 1) & 1 for a, b in made.pairs for x in may[a] for y in may[b])
     assert settled or name == "double"  # of digits drawn at random, hardly any two are doubles

@@ -1,4 +1,4 @@
-"""What an editor is told: forced shapes, disguise, needless parts, mirrors, unused rules, repair of a broken puzzle."""
+"""What an editor is told: forced shapes, needless parts, mirrors, unused rules, repair of a broken puzzle."""
 
 from __future__ import annotations
 
@@ -16,11 +16,16 @@ from bookmaker.grade.shapes import needless_givens, shapes_of
 from bookmaker.puzzle.grid import CLASSIC, boxed_grid
 from bookmaker.puzzle.puzzle import Puzzle, classic, digits_from
 from bookmaker.rules import problem_of
+from bookmaker.rules.bounded_line import BoundedLine
 from bookmaker.rules.common.contract import RuledPuzzle
+from bookmaker.rules.difference_line import DifferenceLine
+from bookmaker.rules.hinge_line import HingeLine
+from bookmaker.rules.parity import Parity
 from bookmaker.rules.thermometer import Thermometer
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Solution, Unique
 from tests.makers.grow import needed_givens, random_solution, rising_chains
+from tests.published import SEVENTEEN, WORKED
 
 
 def proven(puzzle: RuledPuzzle) -> Solution:
@@ -30,7 +35,7 @@ def proven(puzzle: RuledPuzzle) -> Solution:
 
 
 @pytest.fixture(scope="module")
-def disguised() -> RuledPuzzle:
+def forced_row() -> RuledPuzzle:
     """A thermometer of nine cells: no freedom (C(9, 9) = 1 filling, common practice)."""
     rule = Thermometer((tuple(range(9)),))
     bare: RuledPuzzle = Puzzle(CLASSIC, (0,) * 81, (rule,))
@@ -40,17 +45,36 @@ def disguised() -> RuledPuzzle:
     return Puzzle(CLASSIC, needed_givens(problem, solution, rng), (rule,))
 
 
-def test_nine_cells_leave_no_freedom(disguised: RuledPuzzle) -> None:
-    solution = proven(disguised)
-    notes = notes_of(disguised, solution, grade(disguised, solution).path)
+def test_nine_cells_leave_no_freedom(forced_row: RuledPuzzle) -> None:
+    solution = proven(forced_row)
+    notes = notes_of(forced_row, solution, grade(forced_row, solution).path)
     assert [shape.cells for shape in notes.fixed] == [tuple(range(9))]
-    assert notes.disguised
+    assert notes.classic_once_filled
+    assert not notes.unused
     assert not notes.needless_givens
     assert not notes.needless_shapes
-    assert any("leaves no freedom" in said for said in sentences(notes, CLASSIC))
+    assert list(sentences(notes, CLASSIC))[:2] == [
+        "Marks that leave no freedom: thermometer r1c1–r1c9.",
+        "Becomes a classic once its forced marks are filled.",
+    ]
 
 
-def test_a_short_thermometer_is_free_and_no_disguise() -> None:
+def test_marks_of_single_cells_are_named_one_by_one() -> None:
+    worked = classic(WORKED)
+    rule = Parity(even=(2, 3, 5))  # 4, 6 and 8 in its solution
+    puzzle: RuledPuzzle = Puzzle(CLASSIC, worked.givens, (rule,))
+    solution = proven(puzzle)
+    said = list(sentences(notes_of(puzzle, solution, grade(puzzle, solution).path), CLASSIC))
+    assert "Redundant marks (any one may go): even or odd cell r1c3, r1c4 and r1c6." in said
+
+
+def test_a_line_is_named_by_its_ends_and_taken_as_one() -> None:
+    for rule in (DifferenceLine((tuple(range(9, 14)),)), BoundedLine(((0, 1, 2, 11),)), HingeLine(((2, 1, 9, 18),))):
+        (shape,) = shapes_of(rule, Puzzle(CLASSIC, (0,) * 81, (rule,)))
+        assert shape.cells == rule.chains[0]
+
+
+def test_a_short_thermometer_is_free_and_needed_to_the_end() -> None:
     rng = random.Random(6)
     empty: RuledPuzzle = Puzzle(CLASSIC, (0,) * 81)
     solution = random_solution(problem_of(empty), rng)
@@ -59,31 +83,31 @@ def test_a_short_thermometer_is_free_and_no_disguise() -> None:
     puzzle: RuledPuzzle = Puzzle(CLASSIC, needed_givens(problem_of(bare), solution, rng), (rule,))
     notes = notes_of(puzzle, solution, grade(puzzle, solution).path)
     assert not notes.fixed
-    assert not notes.disguised
+    assert not notes.classic_once_filled
     assert not notes.needless_rules
     assert not notes.unused
     assert len(shapes_of(rule, puzzle)) == 4
 
 
 def test_a_rule_that_adds_nothing_is_said_to_be_needless() -> None:
-    givens = list(digits_from("000801000000000043500000000000070800000000100020030000600000075003400000000200600"))
+    givens = list(digits_from(SEVENTEEN))
     solution = proven(Puzzle(CLASSIC, tuple(givens)))
     chain = next((c, c + 1) for c in range(80) if c % 9 < 8 and solution[c] < solution[c + 1])
     puzzle: RuledPuzzle = Puzzle(CLASSIC, tuple(givens), (Thermometer((chain,)),))
     notes = notes_of(puzzle, solution, grade(puzzle, solution).path)
     assert notes.needless_rules == ("Thermometers",)
     assert [shape.cells for shape in notes.needless_shapes] == [chain]
-    assert notes.disguised
+    assert notes.classic_once_filled
 
 
 def test_no_given_of_a_17_clue_puzzle_can_go() -> None:
     """There is no 16-clue sudoku: McGuire, Tugemann, Civario, Exp. Math. 23 (2014) 190–217."""
-    puzzle = classic("000801000000000043500000000000070800000000100020030000600000075003400000000200600")
-    assert not needless_givens(puzzle)  # type: ignore[arg-type]
+    puzzle = classic(SEVENTEEN)
+    assert not needless_givens(puzzle)
 
 
 def test_needless_givens_are_found() -> None:
-    seventeen = classic("000801000000000043500000000000070800000000100020030000600000075003400000000200600")
+    seventeen = classic(SEVENTEEN)
     solution = proven(Puzzle(CLASSIC, seventeen.givens))
     more = (solution[0], *seventeen.givens[1:])
     assert needless_givens(Puzzle(CLASSIC, more))[0] == 0
@@ -117,8 +141,7 @@ def test_thermometers_turn_with_digits_counted_from_the_other_end() -> None:
 
 
 def test_repair_of_a_puzzle_that_lost_givens() -> None:
-    # The worked example of PuLP 2.9.0 (`examples/Sudoku1.py`), unique.
-    text = "53..7....6..195....98....6.8...6...34..8.3..17...2...6.6....28....419..5....8..79"
+    text = WORKED
     solution = proven(Puzzle(CLASSIC, digits_from(text)))
     found = repair(Puzzle(CLASSIC, digits_from(text)))
     assert found.complete and found.solutions == 1 and not found.differing

@@ -9,14 +9,12 @@ from bookmaker.grade import grade
 from bookmaker.grade.replay import position_after
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.puzzle.puzzle import Puzzle, classic, digits_from
+from tests import published
 
-# PuLP 2.9.0, examples/Sudoku1.py: its worked example and the first solution
-SOLUTION = digits_from("534678912672195348198342567859761423426853791713924856961537284287419635345286179")
-WORKED = classic("53..7....6..195....98....6.8...6...34..8.3..17...2...6.6....28....419..5....8..79")
+WORKED, SOLUTION = classic(published.WORKED), digits_from(published.PULP_SOLVED)
 
-# 17 givens, and their solution: McGuire, Tugemann, Civario, Exp. Math. 23 (2014) 190–217; some steps strike candidates
-HARD = classic("000801000000000043500000000000070800000000100020030000600000075003400000000200600")
-HARD_SOLUTION = digits_from("237841569186795243594326718315674892469582137728139456642918375853467921971253684")
+HARD, HARD_SOLUTION = classic(published.SEVENTEEN), digits_from(published.SEVENTEEN_SOLVED)
+"""Some of its steps strike candidates."""
 
 
 def test_before_the_first_step_cells_hold_what_they_do_not_see() -> None:

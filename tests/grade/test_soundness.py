@@ -17,6 +17,7 @@ SAMPLE = {"classic": 12, "relations": 6, "sums": 3}
 """Puzzles of each family of the corpus."""
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("family", SAMPLE)
 def test_every_technique_at_every_stuck_position(family: str) -> None:
     found: Counter[str] = Counter()

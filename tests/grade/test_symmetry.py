@@ -7,22 +7,22 @@ import random
 import pytest
 
 from bookmaker.grade import grade
-from bookmaker.grade.labels import labels
-from bookmaker.grade.mirror import TURNS
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.puzzle.puzzle import Puzzle, classic
 from bookmaker.rules import problem_of
 from bookmaker.rules.cage import Cage
-from bookmaker.rules.common.contract import Rule
+from bookmaker.rules.common.contract import Rule, RuledPuzzle
 from bookmaker.rules.thermometer import Thermometer
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Unique
+from bookmaker.symmetry.labels import labels
+from bookmaker.symmetry.moves import TURNS
 from tests.grade.turns import draw, turn
 from tests.makers.corpus import corpus
+from tests.published import SEVENTEEN
 
 PUZZLES = {
-    # 17 givens: McGuire, Tugemann, Civario, Exp. Math. 23 (2014) 190–217.
-    "singles": "000801000000000043500000000000070800000000100020030000600000075003400000000200600",
+    "singles": SEVENTEEN,
     # Drawn by this project; its solution grid maps to itself in many ways, so many cells share a label.
     "even grid": "....5..8.4.6.......8.1.3.5....5.......7.9.2.4..1..4.6........1......23.....3456.8",
     # Drawn by this project: needs locked candidates, subsets and what-ifs.
@@ -30,11 +30,12 @@ PUZZLES = {
 }
 
 
-def solution_of(puzzle: Puzzle[object]) -> tuple[int, ...] | None:
+def solution_of(puzzle: RuledPuzzle) -> tuple[int, ...] | None:
     verdict = prove(problem_of(puzzle))
     return verdict.solution if isinstance(verdict, Unique) else None
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("name", PUZZLES)
 def test_turned_puzzle_has_the_same_effort(name: str) -> None:
     puzzle = classic(PUZZLES[name])
@@ -48,6 +49,7 @@ def test_turned_puzzle_has_the_same_effort(name: str) -> None:
         assert there.effort == effort
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("family", ["relations", "sums"])
 def test_turned_marks_have_the_same_effort(family: str) -> None:
     """Under what keeps the rules: turns and reflections, and for thermometers digits counted from the other end."""

@@ -9,6 +9,10 @@ from pathlib import Path
 from PIL import Image
 from pypdf import PdfReader, PdfWriter
 
+from bookmaker.archive.intake import take_in
+from bookmaker.archive.workbook import workbook_bytes
+from bookmaker.assemble.brief import make_plan, open_brief
+from bookmaker.assemble.choose import choose
 from bookmaker.display.dump import dump
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.layout import compose, load_layout
@@ -22,9 +26,12 @@ from bookmaker.resources import shipped
 from bookmaker.solve.verdict import Several, Unique
 from bookmaker.trouble import BookTroubles, Desk, Place
 from bookmaker.typeface import Typeface, font_files
+from tests.assemble.pools import pool
 from tests.cli.running import run
 from tests.layout.sample_book import picked, sample_proofs
 from tests.manifest.test_hostile import try_book
+
+DEMO = Path(__file__).resolve().parents[2] / "demo_book"
 
 
 def book(folder: Path, text: str) -> None:
@@ -70,6 +77,50 @@ def layout(text: str) -> None:
         assert dump(compose(picked("morning"), found))
     except BookTroubles as troubles:
         assert all(trouble.text for trouble in troubles.troubles)
+
+
+@cache
+def tables() -> tuple[bytes, ...]:
+    """A spreadsheet as text, and the same as a workbook."""
+    rows = (
+        ("id", "title", "givens", "rules", "size", "permission state"),
+        ("one", "Low Tide", "1" + "." * 15, "thermometer: r1c1-r1c3", "4", "own"),
+        ("two", "Neap", "A1:D4", "", "4", ""),
+    )
+    return "\n".join(",".join(f'"{cell}"' for cell in row) for row in rows).encode(), workbook_bytes("Puzzles", rows)
+
+
+def table(folder: Path, content: bytes) -> None:
+    """Take it in, or be told at which cells it is faulty; what was taken in is a sound list of puzzles."""
+    file = folder / "table.xlsx"
+    file.write_bytes(content)
+    try:
+        taken = take_in(file, folder / "archive")
+    except BookTroubles as troubles:
+        assert all(trouble.text for trouble in troubles.troubles)
+        return
+    assert bool(taken.text) == bool(taken.entries)
+    if taken.text:
+        (folder / "taken.yaml").write_text(taken.text, encoding="utf-8")
+        assert [entry.puzzle for entry in load(folder / "taken.yaml").entries] == [e.puzzle for e in taken.entries]
+
+
+@cache
+def briefs() -> tuple[bytes, ...]:
+    return tuple(file.read_bytes() for file in sorted((DEMO / "briefs").glob("*.yaml")))
+
+
+def brief(folder: Path, text: str) -> None:
+    """Make a plan of it and choose, or be told what is wrong with it."""
+    (folder / "brief.yaml").write_text(text, encoding="utf-8")
+    desk = Desk()
+    catalogue = pool(30, 1)
+    opened = open_brief(folder / "brief.yaml", desk)
+    plan = make_plan(opened, catalogue, lambda books: frozenset(), desk) if opened else None
+    assert (plan is None) == any(desk.errors())
+    if plan is not None and len(plan.parts) < 12:
+        found = choose(plan)
+        assert found is None or all(demand.rather or found.keeps(demand) for demand in plan.demands)
 
 
 @cache

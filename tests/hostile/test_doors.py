@@ -55,6 +55,20 @@ def test_layouts(data: st.DataObject) -> None:
 
 @STEADY
 @given(st.data())
+def test_tables(tmp_path: Path, data: st.DataObject) -> None:
+    whole = data.draw(st.sampled_from(doors.tables()))
+    doors.table(tmp_path, data.draw(damaged(whole) | swapped(whole)))
+
+
+@STEADY
+@given(st.data())
+def test_briefs(tmp_path: Path, data: st.DataObject) -> None:
+    whole = data.draw(st.sampled_from(doors.briefs()))
+    doors.brief(tmp_path, data.draw(damaged(whole) | swapped(whole)).decode(errors="replace"))
+
+
+@STEADY
+@given(st.data())
 def test_fonts(tmp_path: Path, data: st.DataObject) -> None:
     doors.font(tmp_path, data.draw(damaged(data.draw(st.sampled_from(doors.fonts())))))
 

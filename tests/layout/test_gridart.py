@@ -1,12 +1,17 @@
 """Grids as drawn: digits in the middle of their cells, weights of lines, keys told from givens."""
 
+from __future__ import annotations
+
+from typing import Any
+
 import pytest
 
-from bookmaker.display.items import Line, Path, Rect, Straight, Text
+from bookmaker.book.model import BookPuzzle
+from bookmaker.display.items import Group, Line, Path, Rect, Straight, Text
 from bookmaker.layout.art.gridart import cell_pen, draw_grid, grid_lines, outside, region_pen
 from bookmaker.layout.art.swatch import BESIDE, ON, swatch, swatch_size
 from bookmaker.layout.setting.text import FONTS
-from bookmaker.puzzle.grid import CLASSIC, SYMBOLS, boxed_grid
+from bookmaker.puzzle.grid import CLASSIC, SYMBOLS, Grid, boxed_grid
 from bookmaker.puzzle.position import Position
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds
@@ -15,12 +20,12 @@ from tests.layout.sample_book import sample_book
 CELL = 40.0
 
 
-def texts(group):
+def texts(group: Group) -> list[Text]:
     return [item for item in group.items if isinstance(item, Text)]
 
 
 @pytest.mark.parametrize("puzzle", sample_book().puzzles, ids=lambda puzzle: puzzle.id)
-def test_every_given_stands_in_the_middle_of_its_cell(puzzle):
+def test_every_given_stands_in_the_middle_of_its_cell(puzzle: BookPuzzle) -> None:
     bare = Puzzle(puzzle.puzzle.grid, puzzle.puzzle.givens)
     read = {}
     for text in texts(draw_grid(bare, CELL, "grid")):
@@ -32,7 +37,7 @@ def test_every_given_stands_in_the_middle_of_its_cell(puzzle):
     assert read == {cell: digit for cell, digit in enumerate(bare.givens) if digit}
 
 
-def test_a_key_holds_the_whole_solution_and_tells_its_givens():
+def test_a_key_holds_the_whole_solution_and_tells_its_givens() -> None:
     kettle = next(puzzle for puzzle in sample_book().puzzles if puzzle.id == "kettle")
     drawn = texts(draw_grid(kettle.puzzle, CELL, "key", kettle.solution))
     assert len(drawn) == 81
@@ -42,7 +47,7 @@ def test_a_key_holds_the_whole_solution_and_tells_its_givens():
         assert text.font == ("sans-bold" if kettle.puzzle.givens[cell] else "sans")
 
 
-def test_candidates_and_shaded_cells():
+def test_candidates_and_shaded_cells() -> None:
     only = Puzzle(CLASSIC, (5,) + (0,) * 80)
     boards = [0] * 10
     boards[3] = boards[7] = 1 << 1 | 1 << 80
@@ -52,7 +57,7 @@ def test_candidates_and_shaded_cells():
     assert all(CELL < text.x < 2 * CELL and 0 < text.y < CELL for text in texts(drawn)[1:])
 
 
-def walls(grid):
+def walls(grid: Grid) -> Any:
     """The stretches of region borders as unit walls, read off the drawing."""
     thick = [item for item in grid_lines(grid, 1.0) if isinstance(item, Path)][1:]
     found = set()
@@ -67,11 +72,11 @@ def walls(grid):
     return found
 
 
-def test_region_borders_stand_exactly_where_two_regions_meet():
+def test_region_borders_stand_exactly_where_two_regions_meet() -> None:
     quilt = next(puzzle for puzzle in sample_book().puzzles if puzzle.id == "quilt").puzzle.grid
     for grid in (CLASSIC, boxed_grid(6, 2, 3), quilt):
         home = grid.region_of
-        wanted = set()
+        wanted: set[tuple[float, float]] = set()
         for cell in grid.cells:
             row, column = grid.row(cell), grid.column(cell)
             if column + 1 < grid.size and home[cell] != home[cell + 1]:
@@ -82,15 +87,15 @@ def test_region_borders_stand_exactly_where_two_regions_meet():
 
 
 @pytest.mark.parametrize("millimetres", [3.0, 4.4, 6.5, 9.0, 12.0, 16.0])
-def test_lines_are_three_weights_apart_and_no_hairline_is_too_thin(millimetres):
+def test_lines_are_three_weights_apart_and_no_hairline_is_too_thin(millimetres: float) -> None:
     cell = millimetres * 72 / 25.4
     thin, thick = cell_pen(cell), region_pen(cell)
-    assert thin.width >= 0.25  # the design's least hairline
+    assert thin.width >= 0.25  # common practice, no source
     assert thick.width >= 3 * thin.width
     assert thin.grey == thick.grey == 0.0
 
 
-def test_clues_outside_claim_the_most_that_any_rule_needs():
+def test_clues_outside_claim_the_most_that_any_rule_needs() -> None:
     window = next(puzzle for puzzle in sample_book().puzzles if puzzle.id == "window")
     claim = outside(window.puzzle)
     assert claim.left > 0.5 and claim.top > 0.5
@@ -98,8 +103,9 @@ def test_clues_outside_claim_the_most_that_any_rule_needs():
 
 
 @pytest.mark.parametrize("kind", ["sandwich", "skyscraper", "x-sum", "first-seen", "numbered-room"])
-def test_a_sample_with_a_clue_before_its_row_shows_two_cells_and_that_the_row_goes_on(kind):
+def test_a_sample_with_a_clue_before_its_row_shows_two_cells_and_that_the_row_goes_on(kind: str) -> None:
     sample = kinds()[kind].sample()
+    assert sample is not None
     claim = sample.rule.margins(sample.grid)
     assert swatch_size(sample, 10.0) == (pytest.approx((claim.left + BESIDE + ON) * 10), pytest.approx(10))
     (inner,) = swatch(sample, 10.0).items

@@ -1,11 +1,14 @@
+from __future__ import annotations
+
 from io import BytesIO
+from typing import Any
 
 import pdfplumber
 
 from bookmaker.book.contest import check_digits, enter_contest
-from bookmaker.display.items import Line, Rect, Text
+from bookmaker.display.items import Document, Line, Page, Rect, Text
 from bookmaker.ink.pdf import pdf_bytes
-from bookmaker.layout import compose_handout, compose_marker, load_layout
+from bookmaker.layout import KeyPlace, compose_handout, compose_marker, load_layout
 from bookmaker.layout.sheets.handout import share_rules
 from bookmaker.preflight import inspect
 from tests.layout.flat import flat
@@ -14,32 +17,32 @@ from tests.layout.sample_book import picked, sample_proofs
 A4 = load_layout("a4-handout")
 
 
-def sheets(*ids):
+def sheets(*ids: str) -> tuple[Page, ...]:
     return compose_handout(picked(*ids), A4).pages
 
 
-def words(page):
+def words(page: Page) -> list[str]:
     return [item.item.text.replace("\u00a0", " ") for item in flat(page) if isinstance(item.item, Text)]
 
 
-def grids(page):
+def grids(page: Page) -> set[str]:
     return {name for item in flat(page) for name in item.names if name.startswith("grid ")}
 
 
-def test_rules_that_all_share_are_said_once():
+def test_rules_that_all_share_are_said_once() -> None:
     first, *_ = sheets("kettle", "hinge", "attic")
     said = [line for line in words(first) if line.startswith("Fill the grid")]
     assert len(said) == 1
     assert len(grids(first)) == 3
 
 
-def test_rules_that_differ_stand_with_their_puzzles():
+def test_rules_that_differ_stand_with_their_puzzles() -> None:
     assert share_rules(picked("kettle", "stairs").puzzles)[1] is None
     first, *_ = sheets("kettle", "stairs")
     assert sum(line.startswith("Fill the grid") for line in words(first)) == 2
 
 
-def test_every_sheet_has_lines_for_name_and_date_and_the_key_is_last():
+def test_every_sheet_has_lines_for_name_and_date_and_the_key_is_last() -> None:
     *front, last = sheets("stairs", "window", "loom", "kettle")
     assert len(front) == 2
     for page in front:
@@ -49,7 +52,7 @@ def test_every_sheet_has_lines_for_name_and_date_and_the_key_is_last():
     assert keys == {"key stairs", "key window", "key loom", "key kettle"}
 
 
-def test_one_puzzle_fills_its_sheet_and_six_take_two():
+def test_one_puzzle_fills_its_sheet_and_six_take_two() -> None:
     (alone, _) = sheets("kettle")
     assert grids(alone) == {"grid kettle"}
     six = sheets("kettle", "hinge", "attic", "quilt", "morning", "stairs")
@@ -57,7 +60,7 @@ def test_one_puzzle_fills_its_sheet_and_six_take_two():
     assert sum(len(grids(page)) for page in six) == 6
 
 
-def placed(page, prefix):
+def placed(page: Page, prefix: str) -> Any:
     """Boxes around what is drawn in the groups whose name begins so, by name."""
     boxes = {}
     for item in flat(page):
@@ -68,11 +71,11 @@ def placed(page, prefix):
     return boxes
 
 
-def handout(key, *ids):
+def handout(key: KeyPlace, *ids: str) -> Document:
     return compose_handout(picked(*ids), A4, key)
 
 
-def test_a_key_on_the_reverse_has_the_puzzles_of_its_sheet():
+def test_a_key_on_the_reverse_has_the_puzzles_of_its_sheet() -> None:
     pages = handout("reverse", "stairs", "window", "loom", "kettle").pages
     assert len(pages) == 4
     for front, back in zip(pages[::2], pages[1::2], strict=True):
@@ -80,7 +83,7 @@ def test_a_key_on_the_reverse_has_the_puzzles_of_its_sheet():
         assert not grids(back)
 
 
-def test_a_key_at_the_foot_stands_upside_down_under_the_grids_of_its_sheet():
+def test_a_key_at_the_foot_stands_upside_down_under_the_grids_of_its_sheet() -> None:
     document = handout("foot", "stairs", "window", "loom")
     for page in document.pages:
         grid, key = placed(page, "grid "), placed(page, "key ")
@@ -95,11 +98,11 @@ def test_a_key_at_the_foot_stands_upside_down_under_the_grids_of_its_sheet():
         digits = [c for c in pdf.pages[0].chars if low[0] < c["x0"] and c["x1"] < low[2] and c["top"] > low[1]]
     assert digits and all(c["matrix"][0] < 0 and c["matrix"][3] < 0 for c in digits)
     ordered = sorted(digits, key=lambda c: (-round(c["top"]), -c["x0"]))
-    solution = picked("stairs").puzzles[0].solution
+    solution = picked("stairs").puzzles[0].solution or ()
     assert "".join(c["text"] for c in ordered) == "".join(map(str, solution))
 
 
-def test_no_key_if_none_is_wanted():
+def test_no_key_if_none_is_wanted() -> None:
     document = handout("none", "kettle", "stairs")
     assert not any(placed(page, "key ") for page in document.pages)
     assert document.bookmarks == ()
@@ -108,7 +111,7 @@ def test_no_key_if_none_is_wanted():
 CONTEST = ("stairs", "window", "loom")
 
 
-def test_a_contest_sheet_has_letters_in_its_grids_boxes_at_its_foot_and_no_key():
+def test_a_contest_sheet_has_letters_in_its_grids_boxes_at_its_foot_and_no_key() -> None:
     pages = compose_handout(enter_contest(picked(*CONTEST), (10, 20, 35)), A4, "none").pages
     for page, total in zip(pages, ("Total of 30", None), strict=True):
         here = grids(page)
@@ -122,7 +125,7 @@ def test_a_contest_sheet_has_letters_in_its_grids_boxes_at_its_foot_and_no_key()
     assert "Summit  ·  10 points" in words(pages[0])
 
 
-def test_letters_stand_in_their_cells_clear_of_the_digit():
+def test_letters_stand_in_their_cells_clear_of_the_digit() -> None:
     book = enter_contest(picked(*CONTEST))
     for page in compose_handout(book, A4, "none").pages:
         for puzzle in book.puzzles:
@@ -139,7 +142,7 @@ def test_letters_stand_in_their_cells_clear_of_the_digit():
                 assert y + 0.7 * cell < box[3] < y + cell
 
 
-def test_the_marker_has_the_check_digits_names_and_key():
+def test_the_marker_has_the_check_digits_names_and_key() -> None:
     book = enter_contest(picked(*CONTEST), (10, 20, 35))
     document = compose_marker(book, A4)
     first, last = document.pages
@@ -152,18 +155,18 @@ def test_the_marker_has_the_check_digits_names_and_key():
     assert len(lines) > 20
 
 
-def test_preflight_reads_the_grids_of_a_contest_without_its_letters():
+def test_preflight_reads_the_grids_of_a_contest_without_its_letters() -> None:
     book = enter_contest(picked(*CONTEST))
     report = inspect(pdf_bytes(compose_handout(book, A4, "none")), "h.pdf", proofs_of(*CONTEST), folded=False)
     assert report.troubles == ()
     assert [grid.id for grid in report.printed] == list(CONTEST)
 
 
-def proofs_of(*ids):
+def proofs_of(*ids: str) -> Any:
     return [proof for proof in sample_proofs() if proof.entry.id in ids]
 
 
-def test_the_text_stands_at_the_left_of_the_grid_on_every_sheet():
+def test_the_text_stands_at_the_left_of_the_grid_on_every_sheet() -> None:
     *front, _ = sheets("stairs", "window", "loom", "kettle")
     sides = set()
     for page in front:

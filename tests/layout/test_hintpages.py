@@ -1,11 +1,13 @@
 """Pages of hints: what stands on them, what is never seen side by side, where their links lead."""
 
+from __future__ import annotations
+
 from functools import cache
 
 import pytest
 
-from bookmaker.book import make_book
-from bookmaker.display.items import Link, Text
+from bookmaker.book import Book, make_book
+from bookmaker.display.items import Document, Link, Text
 from bookmaker.layout import compose, load_layout
 from tests.layout.flat import flat
 from tests.layout.sample_book import sample_manifest, sample_proofs
@@ -14,14 +16,14 @@ LAYOUTS = ["a4-book", "a5-book", "a4-large-print", "letter-book-two"]
 
 
 @cache
-def made(name):
+def made(name: str) -> tuple[Book, Document]:
     book = make_book(sample_manifest(), sample_proofs())
     return book, compose(book, load_layout(name))
 
 
-def level_pages(document):
+def level_pages(document: Document) -> dict[int, set[int]]:
     """Indices of the pages of each level, by the anchors of its hints."""
-    levels = {1: set(), 2: set(), 3: set()}
+    levels: dict[int, set[int]] = {1: set(), 2: set(), 3: set()}
     for at, page in enumerate(document.pages):
         for anchor in page.anchors:
             if anchor.name.startswith("hint "):
@@ -30,7 +32,7 @@ def level_pages(document):
 
 
 @pytest.mark.parametrize("name", LAYOUTS)
-def test_no_two_levels_are_seen_together(name):
+def test_no_two_levels_are_seen_together(name: str) -> None:
     _, document = made(name)
     levels = level_pages(document)
     # pages 1 and 2 of a spread: left pages have odd indices
@@ -40,13 +42,13 @@ def test_no_two_levels_are_seen_together(name):
     assert max(levels[1]) < min(levels[2]) and max(levels[2]) < min(levels[3])
 
 
-def bare(text):
+def bare(text: str) -> str:
     """Without spaces, and without hyphens, which a line may end with."""
     return text.replace(" ", "").replace("-", "")
 
 
 @pytest.mark.parametrize("name", LAYOUTS)
-def test_every_hint_stands_at_its_anchor_after_its_number(name):
+def test_every_hint_stands_at_its_anchor_after_its_number(name: str) -> None:
     book, document = made(name)
     for level in (1, 2, 3):
         for puzzle in book.puzzles:
@@ -63,7 +65,7 @@ def test_every_hint_stands_at_its_anchor_after_its_number(name):
 
 
 @pytest.mark.parametrize("name", LAYOUTS)
-def test_links_lead_from_hint_to_hint_to_key_and_back_to_the_puzzle(name):
+def test_links_lead_from_hint_to_hint_to_key_and_back_to_the_puzzle(name: str) -> None:
     book, document = made(name)
     anchors = {anchor.name for page in document.pages for anchor in page.anchors}
     hinted = [page for page in document.pages if any(a.name.startswith("hint ") for a in page.anchors)]
@@ -73,7 +75,7 @@ def test_links_lead_from_hint_to_hint_to_key_and_back_to_the_puzzle(name):
     assert targets <= anchors
 
 
-def test_the_puzzle_page_leads_to_its_first_hint():
+def test_the_puzzle_page_leads_to_its_first_hint() -> None:
     book, document = made("a4-book")
     labels = {anchor.name: page.label for page in document.pages for anchor in page.anchors}
     texts = [found.item.text for page in document.pages for found in flat(page) if isinstance(found.item, Text)]
@@ -81,7 +83,7 @@ def test_the_puzzle_page_leads_to_its_first_hint():
         assert f"Hints on page {labels[f'hint 1 {puzzle.id}']}" in texts
 
 
-def test_hints_can_be_left_away():
+def test_hints_can_be_left_away() -> None:
     from dataclasses import replace
 
     manifest = sample_manifest()

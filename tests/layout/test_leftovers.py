@@ -10,12 +10,13 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from bookmaker.book.model import BookPuzzle, Credits, HintPages, Hints
+from bookmaker.book.model import BookPuzzle, Credits, HintPages, Hints, Index, IndexEntry, IndexGroup
 from bookmaker.book.wording import HINT_LEVELS, HINTS, HINTS_NOTE
 from bookmaker.display.items import Document, Page, Rect, Text
 from bookmaker.layout import Layout, compose, layout_names, load_layout
 from bookmaker.layout.pages.credits import credits_leaves
 from bookmaker.layout.pages.hints import hint_leaves
+from bookmaker.layout.pages.index import index_leaves
 from bookmaker.layout.setting.flow import columns, height
 from bookmaker.layout.setting.paging import LEAST, filled, pages
 from bookmaker.layout.setting.text import Row
@@ -118,6 +119,22 @@ def many(number: int) -> tuple[BookPuzzle, ...]:
 
 def credit_pages(number: int, layout: Layout) -> list[Leaf]:
     return credits_leaves(Credits("Credits"), many(number), layout)
+
+
+@pytest.mark.parametrize("name", ["a4-book", "a5-booklet", "a4-large-print"])
+@pytest.mark.parametrize("number", [1, 700])
+def test_an_index_entry_of_any_length_stays_on_its_pages(name: str, number: int) -> None:
+    """A book of classics without titles has all of them under one name."""
+    layout = load_layout(name)
+    part = Index(
+        "Index", "Figures are puzzle numbers.", (IndexGroup("By rule", (IndexEntry("Classic", many(number)),)),)
+    )
+    found = [one for page in drawn(index_leaves(part, layout), layout) for one in flat(page)]
+    assert max(one.box[3] for one in found) <= layout.height - layout.margins.bottom
+    figures = [word for one in found if isinstance(one.item, Text) for word in one.item.text.split(", ")]
+    assert [word for word in (figure.strip(", ") for figure in figures) if word.isdigit()] == [
+        str(at + 1) for at in range(number)
+    ]
 
 
 def hint_pages(number: int, layout: Layout) -> list[Leaf]:

@@ -1,5 +1,8 @@
 """The breaks against all possible breaks, tried one by one."""
 
+from __future__ import annotations
+
+from collections.abc import Sequence
 from itertools import accumulate, combinations, pairwise
 from random import Random
 
@@ -16,7 +19,14 @@ from bookmaker.layout.spec import Type
 WORDS = st.lists(st.integers(5, 60), min_size=1, max_size=9)
 
 
-def cost_of(lengths, widths, space, measure, joined=None, hyphen=0):
+def cost_of(
+    lengths: Sequence[int],
+    widths: Sequence[float],
+    space: float,
+    measure: float,
+    joined: Sequence[bool] | None = None,
+    hyphen: float = 0,
+) -> float:
     joined = joined or [False] * len(widths)
     total, at = 0.0, 0
     for index, count in enumerate(lengths):
@@ -36,7 +46,7 @@ def cost_of(lengths, widths, space, measure, joined=None, hyphen=0):
 
 @settings(derandomize=True, deadline=None, max_examples=150)
 @given(WORDS, st.integers(60, 140))
-def test_no_other_breaks_are_better(widths, measure):
+def test_no_other_breaks_are_better(widths: Sequence[float], measure: float) -> None:
     found = line_lengths(widths, 4, measure)
     assert sum(found) == len(widths)
     count = len(widths)
@@ -51,7 +61,7 @@ def test_no_other_breaks_are_better(widths, measure):
 
 @settings(derandomize=True, deadline=None, max_examples=150)
 @given(st.lists(st.tuples(st.integers(5, 60), st.booleans()), min_size=1, max_size=9), st.integers(60, 140))
-def test_no_other_breaks_are_better_where_words_can_be_parted(pieces, measure):
+def test_no_other_breaks_are_better_where_words_can_be_parted(pieces: list[tuple[float, bool]], measure: float) -> None:
     widths, joined = [width for width, _ in pieces], [False, *(follows for _, follows in pieces[1:])]
     found = line_lengths(widths, 4, measure, joined, 3)
     best = (float("inf"), float("inf"))
@@ -64,13 +74,15 @@ def test_no_other_breaks_are_better_where_words_can_be_parted(pieces, measure):
     assert abs(cost_of(found, widths, 4, measure, joined, 3) - best[1]) < 1e-9
 
 
-def ladders(lengths, joined):
+def ladders(lengths: Sequence[int], joined: Sequence[bool]) -> int:
     """How many lines end in a hyphen under two that do."""
     ends = [joined[at] if at < len(joined) else False for at in accumulate(lengths)]
     return sum(all(ends[at : at + 3]) for at in range(len(ends) - 2))
 
 
-def three_in_a_row_can_be_helped(widths, space, measure, joined, hyphen):
+def three_in_a_row_can_be_helped(
+    widths: Sequence[float], space: float, measure: float, joined: Sequence[bool], hyphen: float
+) -> bool:
     """Are there breaks without a ladder at all? Reachable places alone are followed, without any cost."""
     reached = {(0, 0)}
     for start in range(len(widths)):
@@ -93,7 +105,7 @@ SIZE = 10.0
 SPACE, DASH = FONTS.width(" ", "serif", SIZE), FONTS.width("-", "serif", SIZE)
 
 
-def broken_up(words, language, measure):
+def broken_up(words: Sequence[str], language: str, measure: float) -> tuple[list[float], list[bool], list[int]]:
     """The pieces of some words with whether they go on, their widths, and the lines they are set in."""
     parts = [(part, at > 0) for word in words for at, part in enumerate(pieces(word, language))]
     widths, joined = [FONTS.width(part, "serif", SIZE) for part, _ in parts], [follows for _, follows in parts]
@@ -107,14 +119,16 @@ def broken_up(words, language, measure):
     ),
     st.integers(50, 400),
 )
-def test_three_lines_in_a_row_end_in_a_hyphen_only_where_nothing_else_fits(text, measure):
+def test_three_lines_in_a_row_end_in_a_hyphen_only_where_nothing_else_fits(
+    text: tuple[str, list[str]], measure: float
+) -> None:
     language, words = text
     widths, joined, lengths = broken_up(words, language, measure)
     if ladders(lengths, joined):
         assert not three_in_a_row_can_be_helped(widths, SPACE, measure, joined, DASH)
 
 
-def test_a_ladder_is_not_set_though_its_lines_are_fuller():
+def test_a_ladder_is_not_set_though_its_lines_are_fuller() -> None:
     # two words of three pieces each; the fuller lines would part a word three times in a row
     widths, joined = [75, 70, 50, 40, 20, 25], [False, True, True, False, True, True]
     assert line_lengths(widths, 4, 100, joined, 3) == [1, 1, 1, 3]
@@ -122,12 +136,12 @@ def test_a_ladder_is_not_set_though_its_lines_are_fuller():
     assert cost_of([1, 1, 2, 2], widths, 4, 100, joined, 3) < cost_of([1, 1, 1, 3], widths, 4, 100, joined, 3)
 
 
-def test_a_ladder_stays_where_the_column_leaves_no_choice():
+def test_a_ladder_stays_where_the_column_leaves_no_choice() -> None:
     assert line_lengths([90, 90, 90, 90, 90], 4, 100, [False, True, True, True, True], 3) == [1, 1, 1, 1, 1]
 
 
 @pytest.mark.parametrize(("ems", "emptiest"), [(14, 0.5), (22, 0.42), (36, 0.38)])
-def test_lines_are_filled_and_spaces_are_never_stretched(ems, emptiest):
+def test_lines_are_filled_and_spaces_are_never_stretched(ems: int, emptiest: float) -> None:
     """Set flush left, a text has no rivers: spaces keep the font's width. What can go wrong is a short line: of 600
     paragraphs none is emptier than this, but for those where the next piece would not have fitted."""
     chance = Random(ems)
@@ -148,7 +162,7 @@ def test_lines_are_filled_and_spaces_are_never_stretched(ems, emptiest):
     assert {item.word_space for row in rows for item in row.items} == {0.0}
 
 
-def test_words_are_parted_only_where_a_language_is_named():
+def test_words_are_parted_only_where_a_language_is_named() -> None:
     text = "Nevertheless thermometers, consecutive neighbours and non-consecutive digits; the QUADRUPLE’s r3c12 is"
     for measure in range(90, 200, 5):
         lines = broken(text, "serif", 10, measure, "en")
@@ -170,21 +184,21 @@ def test_words_are_parted_only_where_a_language_is_named():
         ("non-consecutive", "en", ("non-consecutive",)),
     ],
 )
-def test_pieces_of_words(word, language, parts):
+def test_pieces_of_words(word: str, language: str, parts: str) -> None:
     """English: “hy-phen-ation” as in the patterns of F. M. Liang (1983); German: between the parts of a compound."""
     assert pieces(word, language) == parts
 
 
-def test_a_line_is_left_shorter_where_that_saves_the_next():
+def test_a_line_is_left_shorter_where_that_saves_the_next() -> None:
     # taken word by word, the first line would hold three words and the second a single short one before a long one
     assert line_lengths([30, 30, 30, 10, 95], 5, 100) == [2, 2, 1]
 
 
-def test_no_leftover_in_the_last_line():
+def test_no_leftover_in_the_last_line() -> None:
     # the third word would fit on the first line and leave a fourth of 8 alone
     assert line_lengths([40, 25, 25, 8], 5, 100) == [2, 2]
 
 
-def test_nothing_and_a_word_too_wide():
+def test_nothing_and_a_word_too_wide() -> None:
     assert line_lengths([], 4, 100) == []
     assert line_lengths([20, 150, 20], 4, 100) == [1, 1, 1]

@@ -12,7 +12,7 @@ from bookmaker.display.items import Text
 from bookmaker.layout import compose, compose_cover, layout_names, load_layout
 from bookmaker.layout.pages.credits import credits_leaves
 from bookmaker.layout.pages.words import head_above, head_beside
-from bookmaker.layout.setting.text import Row, cut, paragraph, width
+from bookmaker.layout.setting.text import FONTS, Row, broken, cut, paragraph, width
 from bookmaker.layout.sheet import Sheet
 from bookmaker.manifest.limits import LINE
 from tests.layout.flat import flat
@@ -44,7 +44,8 @@ def test_no_setter_and_no_title_is_parted(name: str) -> None:
     for ems in range(12, 30):
         measure = ems * layout.type.note.size
         for rows in (head_above(named(), layout, measure, 0.0), head_beside(named(), layout, measure)):
-            assert not [text for text in lines(rows) if text.endswith("-")]
+            # A word that is wider than its column has to be cut; then its piece stands alone on its line.
+            assert not [text for text in lines(rows) if text.endswith("-") and " " in text]
 
 
 @pytest.mark.parametrize("name", LAYOUTS)
@@ -76,6 +77,35 @@ def test_the_longest_titles_and_names_stay_inside_the_page(name: str) -> None:
         for one in flat(page):
             if isinstance(one.item, Text):
                 assert one.box[0] >= 14 and one.box[2] <= page.width - 14, one.item.text
+
+
+SHIP = "Kapitänsmützenabzeichen"
+ENDLESS = "Donaudampfschifffahrtsgesellschaftskapitänsmützenabzeichenverwalterstellvertreter"
+
+
+@pytest.mark.parametrize("name", [name for name in layout_names() if load_layout(name).use == "book"])
+@pytest.mark.parametrize("title", [SHIP, ENDLESS])
+def test_a_long_word_of_a_title_is_set_smaller_rather_than_cut(name: str, title: str) -> None:
+    """Where even the smallest size does not do, the cut has a hyphen."""
+    layout = load_layout(name)
+    book = picked("kettle")
+    long = replace(book, title=title, body=(Chapter(1, title, "", book.puzzles), *book.body[1:]))
+    for page in (*compose(long, layout).pages[:4], *compose_cover(long, layout, 40).pages):
+        said = [one.item.text for one in flat(page) if isinstance(one.item, Text)]
+        pieces = [text for text in said if text.rstrip("-") and text.rstrip("-") in title and len(text) > 3]
+        if title == SHIP:
+            assert all(text == title for text in pieces), pieces
+        assert all(text.endswith("-") or title.endswith(text) for text in pieces), pieces
+
+
+def test_a_cut_word_has_a_hyphen_unless_a_dash_stands_there() -> None:
+    type = load_layout("a5-book").type.title
+    for word in (SHIP, "north-north-west-and-by-north", "a/b/c/d/e/f/g/h/i/j/k/l"):
+        for measure in (30, 45, 60):
+            *before, last = broken(word, type.font, type.size, float(measure))
+            assert before and all(text[-1] in "-/" for text in before)
+            assert "".join(text if word.find(text) >= 0 else text[:-1] for text in (*before, last)) == word
+            assert all(FONTS.width(text, type.font, type.size) <= measure for text in (*before, last))
 
 
 def test_a_text_is_cut_between_words_and_only_where_it_must_be() -> None:

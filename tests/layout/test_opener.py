@@ -55,10 +55,10 @@ def test_words_and_ridge_stand_clear_of_each_other_and_inside_the_page(name: str
         ridge = [one.box for one in items if one.inside("ridge")]
         ridges += bool(ridge)
         texts = [one.box for one in items if isinstance(one.item, Text)]
-        for one, other in combinations(texts, 2):
+        for box, other in combinations(texts, 2):
             assert (
-                min(one[2], other[2]) - max(one[0], other[0]) <= 0.1
-                or min(one[3], other[3]) - max(one[1], other[1]) <= 0.1
+                min(box[2], other[2]) - max(box[0], other[0]) <= 0.1
+                or min(box[3], other[3]) - max(box[1], other[1]) <= 0.1
             )
         above = [box for box in texts if ridge and box[1] < max(part[3] for part in ridge)]
         assert all(box[3] <= min(part[1] for part in ridge) for box in above)

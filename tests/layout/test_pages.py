@@ -3,10 +3,13 @@
 Contrast: WCAG 2.2, SC 1.4.3 (text 4.5:1) and SC 1.4.11 (graphics 3:1); its relative luminance formula for greys.
 """
 
+from __future__ import annotations
+
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from functools import cache, partial
 from itertools import combinations, pairwise
+from typing import Any
 
 import pytest
 
@@ -61,7 +64,7 @@ def document(name: str) -> Document:
 
 
 @cache
-def flattened(name: str):
+def flattened(name: str) -> Any:
     return [flat(page) for page in document(name).pages]
 
 
@@ -69,7 +72,7 @@ every_document = pytest.mark.parametrize("name", list(MAKERS))
 
 
 @every_document
-def test_text_keeps_five_millimetres_inside_the_trim_and_nothing_leaves_the_page(name):
+def test_text_keeps_five_millimetres_inside_the_trim_and_nothing_leaves_the_page(name: str) -> None:
     """Common practice, no source: text at least 5 mm inside the trim."""
     for page, items in zip(document(name).pages, flattened(name), strict=True):
         for item in items:
@@ -80,7 +83,7 @@ def test_text_keeps_five_millimetres_inside_the_trim_and_nothing_leaves_the_page
 
 
 @every_document
-def test_no_two_texts_overlap_and_none_is_empty(name):
+def test_no_two_texts_overlap_and_none_is_empty(name: str) -> None:
     for items in flattened(name):
         assert all(item.item.text for item in items if isinstance(item.item, Text))
         texts = [item for item in items if isinstance(item.item, Text) and item.item.text.strip()]
@@ -91,7 +94,7 @@ def test_no_two_texts_overlap_and_none_is_empty(name):
 
 
 @every_document
-def test_words_stand_clear_of_grids(name):
+def test_words_stand_clear_of_grids(name: str) -> None:
     for items in flattened(name):
         grids = {}
         for item in items:
@@ -108,7 +111,7 @@ def test_words_stand_clear_of_grids(name):
 
 
 @every_document
-def test_everything_of_a_puzzle_stands_on_one_page(name):
+def test_everything_of_a_puzzle_stands_on_one_page(name: str) -> None:
     places: dict[str, set[int]] = {}
     for number, items in enumerate(flattened(name)):
         for item in items:
@@ -120,7 +123,7 @@ def test_everything_of_a_puzzle_stands_on_one_page(name):
 
 
 @every_document
-def test_links_and_bookmarks_lead_somewhere(name):
+def test_links_and_bookmarks_lead_somewhere(name: str) -> None:
     made = document(name)
     anchors = [anchor.name for page in made.pages for anchor in page.anchors]
     assert len(anchors) == len(set(anchors))
@@ -130,7 +133,8 @@ def test_links_and_bookmarks_lead_somewhere(name):
 
 
 @every_document
-def test_strokes_fills_and_text_are_dark_enough_and_not_too_thin(name):
+def test_strokes_fills_and_text_are_dark_enough_and_not_too_thin(name: str) -> None:
+    """No hairline is under 0.25 points: common practice, no source."""
     for items in flattened(name):
         for item in items:
             match item.item:
@@ -154,13 +158,14 @@ def contrast(grey: float) -> float:
     return 1.05 / (linear + 0.05)
 
 
-def test_the_contrast_formula_agrees_with_known_greys():
+def test_the_contrast_formula_agrees_with_known_greys() -> None:
+    """#767676 and #949494 on white, the lightest greys of 4.5:1 and 3:1: from memory."""
     assert contrast(0x76 / 255) == pytest.approx(4.54, abs=0.005)
     assert contrast(0x94 / 255) == pytest.approx(3.03, abs=0.005)
 
 
 @pytest.mark.parametrize("name", BOOKS)
-def test_pages_are_numbered_i_ii_iii_then_1_2_3_and_the_body_begins_on_the_right(name):
+def test_pages_are_numbered_i_ii_iii_then_1_2_3_and_the_body_begins_on_the_right(name: str) -> None:
     labels = [page.label for page in document(f"{name} book").pages]
     body = labels.index("1")
     assert body % 2 == 0
@@ -169,7 +174,7 @@ def test_pages_are_numbered_i_ii_iii_then_1_2_3_and_the_body_begins_on_the_right
 
 
 @pytest.mark.parametrize("name", BOOKS)
-def test_every_puzzle_leads_to_its_key_and_back_with_the_right_page_numbers(name):
+def test_every_puzzle_leads_to_its_key_and_back_with_the_right_page_numbers(name: str) -> None:
     made = document(f"{name} book")
     labels = {anchor.name: page.label for page in made.pages for anchor in page.anchors}
     said: dict[str, set[str]] = {}
@@ -187,7 +192,7 @@ def test_every_puzzle_leads_to_its_key_and_back_with_the_right_page_numbers(name
 
 
 @pytest.mark.parametrize("name", BOOKS)
-def test_a_puzzle_page_says_all_there_is_to_say(name):
+def test_a_puzzle_page_says_all_there_is_to_say(name: str) -> None:
     pages = flattened(f"{name} book")
     for puzzle in sample_book().puzzles:
         at = next(items for items in pages if any(item.inside(f"grid {puzzle.id}") for item in items))
@@ -209,7 +214,7 @@ def test_a_puzzle_page_says_all_there_is_to_say(name):
 
 
 @pytest.mark.parametrize("name", [*BOOKS, *HANDOUTS])
-def test_cells_keep_the_layouts_limits(name):
+def test_cells_keep_the_layouts_limits(name: str) -> None:
     slots = load_layout(name).puzzles
     for title in MAKERS:
         if not title.startswith(f"{name} "):
@@ -227,7 +232,7 @@ def unparted(text: str) -> str:
     return re.sub(r"[-\s\u00a0]", "", text)
 
 
-def groups(made: Document):
+def groups(made: Document) -> Iterator[Group]:
     waiting = [item for page in made.pages for item in page.items]
     while waiting:
         item = waiting.pop()
@@ -237,7 +242,7 @@ def groups(made: Document):
 
 
 @pytest.mark.parametrize("name", BOOKS)
-def test_every_page_of_a_draft_says_so_clear_of_everything_else(name):
+def test_every_page_of_a_draft_says_so_clear_of_everything_else(name: str) -> None:
     for items in flattened(f"{name} draft"):
         (stamp,) = [item for item in items if isinstance(item.item, Text) and item.item.text == "DRAFT"]
         others = [item for item in items if isinstance(item.item, Text) and item is not stamp]
@@ -247,7 +252,7 @@ def test_every_page_of_a_draft_says_so_clear_of_everything_else(name):
 
 
 @pytest.mark.parametrize("name", BOOKS)
-def test_a_draft_says_what_is_wrong_with_a_puzzle_instead_of_its_band_and_key(name):
+def test_a_draft_says_what_is_wrong_with_a_puzzle_instead_of_its_band_and_key(name: str) -> None:
     flawed = {puzzle.id: puzzle for puzzle in chapter_draft().puzzles if puzzle.flaw}
     assert len(flawed) == 2
     for items in flattened(f"{name} draft"):
@@ -258,7 +263,7 @@ def test_a_draft_says_what_is_wrong_with_a_puzzle_instead_of_its_band_and_key(na
 
 
 @pytest.mark.parametrize("name", BOOKS)
-def test_chapters_open_with_their_title_and_the_numbers_of_their_puzzles(name):
+def test_chapters_open_with_their_title_and_the_numbers_of_their_puzzles(name: str) -> None:
     pages = document(f"{name} draft").pages
     for chapter in chapter_draft().chapters:
         at = next(n for n, page in enumerate(pages) if any(a.name == f"chapter {chapter.number}" for a in page.anchors))
@@ -269,12 +274,12 @@ def test_chapters_open_with_their_title_and_the_numbers_of_their_puzzles(name):
 
 
 @pytest.mark.parametrize("name", BOOKS)
-def test_the_same_book_gives_the_same_document(name):
+def test_the_same_book_gives_the_same_document(name: str) -> None:
     assert compose(sample_book(), load_layout(name)) == document(f"{name} book")
 
 
 @pytest.mark.parametrize("name", BOOKS)
-def test_left_and_right_pages_mirror_each_other(name):
+def test_left_and_right_pages_mirror_each_other(name: str) -> None:
     layout = load_layout(name)
     made = document(f"{name} book")
     for index, (page, items) in enumerate(zip(made.pages, flattened(f"{name} book"), strict=True)):

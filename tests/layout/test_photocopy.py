@@ -1,7 +1,8 @@
 """The photocopy test: marks drawn at the smallest size a book prints them, then turned to pure black and white.
 
-At 150 dots an inch a pixel is 0.48 points wide. A copier lays its pixels where it likes, so every mark is copied
-sixteen times, moved by quarters of a pixel. Nothing of a mark may vanish, and no two marks may come out alike.
+At 150 dots an inch (common practice, no source) a pixel is 0.48 points wide. A copier lays its pixels where it likes,
+so every mark is copied sixteen times, moved by quarters of a pixel. Nothing of a mark may vanish, and no two marks may
+come out alike.
 """
 
 from __future__ import annotations
@@ -121,7 +122,9 @@ def test_nothing_of_a_mark_vanishes_in_a_copy(kind: str) -> None:
 
 
 def paler(items: list[Item]) -> list[Item]:
-    return [replace(item, stroke=replace(item.stroke, grey=0.6)) for item in items if isinstance(item, Path)]
+    return [
+        replace(item, stroke=replace(item.stroke, grey=0.6)) for item in items if isinstance(item, Path) and item.stroke
+    ]
 
 
 def thinner(items: list[Item]) -> list[Item]:

@@ -74,7 +74,7 @@ def test_samples_keep_to_their_column(name: str) -> None:
     for kind, sample in SAMPLES.items():
         *_, row = ruled(sample, layout)["hanging"]
         boxes = {"sample": (0.0, 0.0), "words": (0.0, 0.0)}
-        for one in flat(Page(layout.width, layout.height, row.items, "")):
+        for one in flat(Page(layout.width, layout.height, tuple(row.drawn({})), "")):
             inside = "sample" if one.inside("sample") else "words"
             boxes[inside] = one.box[0], one.box[2]
         assert boxes["words"][0] == pytest.approx(layout.puzzles.hang), kind

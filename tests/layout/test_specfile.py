@@ -1,4 +1,6 @@
-"""Layout files: the ones that come with bookmaker, and what is said of bad ones. Paper sizes: ISO 216, ANSI Y14.1."""
+"""Layout files: the ones that come with bookmaker, and what is said of bad ones."""
+
+from __future__ import annotations
 
 import pytest
 
@@ -17,35 +19,38 @@ GOOD = (shipped("layouts") / "a4-book.yaml").read_text(encoding="utf-8")
 @pytest.mark.parametrize(
     ("name", "width", "height"),
     [
+        # ISO 216: A4 210 × 297 mm, A5 148 × 210 mm, B5 176 × 250 mm
         ("a4-book", 595.276, 841.890),
         ("a4-book-two", 595.276, 841.890),
         ("a4-handout", 595.276, 841.890),
         ("a5-book", 419.528, 595.276),
         ("b5-book", 498.898, 708.661),
+        # trims of 6 × 9 in and 5.5 × 8.5 in: common practice, no source
         ("6x9-book", 432, 648),
         ("half-letter-book", 396, 612),
+        # Letter, 8.5 × 11 in: ANSI/ASME Y14.1, from memory
         ("letter-book", 612, 792),
         ("letter-book-two", 612, 792),
         ("letter-handout", 612, 792),
     ],
 )
-def test_papers(name, width, height):
+def test_papers(name: str, width: float, height: float) -> None:
     layout = load_layout(name)
     assert (layout.width, layout.height) == pytest.approx((width, height), abs=0.001)
 
 
 @pytest.mark.parametrize("name", layout_names())
-def test_every_layout_keeps_the_house_rules(name):
+def test_every_layout_keeps_the_house_rules(name: str) -> None:
     layout = load_layout(name)
     assert layout.margins.inner > layout.margins.outer or layout.use == "handout"
-    assert layout.puzzles.least >= mm(6.5) - 0.001  # pocket books; club sheets 9 mm (common practice)
+    assert layout.puzzles.least >= mm(6.5) - 0.001  # pocket books; club sheets 9 mm (common practice, no source)
     assert layout.use == "book" or layout.puzzles.least >= mm(9) - 0.001
     assert layout.about
     halves = [getattr(layout.type, role).leading / layout.line * 2 for role in layout.type.__dataclass_fields__]
     assert halves == [round(half) for half in halves], "a leading off the baseline grid"
 
 
-def test_the_text_of_a_layout_becomes_points():
+def test_the_text_of_a_layout_becomes_points() -> None:
     layout = read_layout("x", GOOD.replace("inner: 25 mm", "inner: 1 in"), "x.yaml")
     assert layout.margins.inner == 72
     assert (layout.type.text.font, layout.type.text.size, layout.type.text.leading) == ("serif", 10.5, 14)
@@ -73,7 +78,7 @@ def test_the_text_of_a_layout_becomes_points():
         ("about:", "# about:", "missing-key", "about"),
     ],
 )
-def test_mistakes_are_found_at_their_place(old, new, code, said):
+def test_mistakes_are_found_at_their_place(old: str, new: str, code: str, said: str) -> None:
     text = GOOD.replace(old, new, 1)
     assert text != GOOD
     with pytest.raises(BookTroubles) as caught:
@@ -85,20 +90,20 @@ def test_mistakes_are_found_at_their_place(old, new, code, said):
     assert new.strip().split(":")[0].strip()[:3] in line or code in ("missing-key", "no-room")
 
 
-def test_all_mistakes_at_once():
+def test_all_mistakes_at_once() -> None:
     text = GOOD.replace("paper: A4", "paper: A44").replace("hang: 26 mm", "hang: wide").replace("rows: 1", "rows: 0")
     with pytest.raises(BookTroubles) as caught:
         read_layout("x", text, "x.yaml")
     assert [trouble.code for trouble in caught.value.troubles] == ["unknown-paper", "out-of-range", "not-a-length"]
 
 
-def test_an_unknown_layout_names_the_nearest():
+def test_an_unknown_layout_names_the_nearest() -> None:
     with pytest.raises(BookTroubles) as caught:
         load_layout("a4-bok")
     assert "a4-book" in caught.value.troubles[0].hint
 
 
-def test_the_text_of_a_thick_book_keeps_away_from_the_spine_as_it_is():
+def test_the_text_of_a_thick_book_keeps_away_from_the_spine_as_it_is() -> None:
     """Common practice, no source: the spine margin grows with the page count."""
     layout = load_layout("a4-book")
     assert [layout.bound(pages).margins.inner - layout.margins.inner for pages in (99, 100, 250)] == pytest.approx(
@@ -110,7 +115,7 @@ def test_the_text_of_a_thick_book_keeps_away_from_the_spine_as_it_is():
         assert bound.margins.outer >= mm(8.99)
 
 
-def test_large_print_has_no_text_under_sixteen_points():
+def test_large_print_has_no_text_under_sixteen_points() -> None:
     """UKAAF G003 (2019): large print is 16 points at least."""
     for name in ("a4-large-print", "letter-large-print"):
         for page in compose(sample_book(), load_layout(name)).pages:

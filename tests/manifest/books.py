@@ -10,9 +10,10 @@ from bookmaker.manifest import load
 from bookmaker.manifest.model import Manifest
 from bookmaker.trouble import BookTroubles, Trouble
 from bookmaker.trouble_text import shown
+from tests.published import SEVENTEEN
 
-GIVENS = "000801000000000043500000000000070800000000100020030000600000075003400000000200600"
-"""A 17-clue puzzle (McGuire, Tugemann, Civario 2014); here only a picture of a grid without a clash."""
+GIVENS = SEVENTEEN
+"""Here only a picture of a grid without a clash."""
 
 HEAD = "book:\n  title: Tides\n  permission: by permission\npuzzles:\n"
 """Four lines that every small book below begins with; what is under test begins on line 5."""

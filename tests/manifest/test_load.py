@@ -2,17 +2,17 @@
 
 from __future__ import annotations
 
-from datetime import date
 from pathlib import Path
 
 import pytest
 
 from bookmaker.manifest import load
+from bookmaker.manifest.dates import When
 from bookmaker.manifest.model import BAND_NAMES, Chapter
 from bookmaker.puzzle.grid import CLASSIC, boxed_grid
 from bookmaker.puzzle.puzzle import digits_from
 from bookmaker.rules.thermometer import Thermometer
-from tests.manifest.books import GIVENS, HEAD, read, write
+from tests.manifest.books import GIVENS, HEAD, read, troubles_of, write
 
 FULL = """\
 book:
@@ -64,7 +64,7 @@ def test_everything_that_can_be_said(tmp_path: Path) -> None:
     assert book.band_names == ("Calm", "Breeze", "Wind", "Gale", "Storm")
     estuary, six = book.entries
     assert (estuary.id, estuary.title, estuary.setter) == ("estuary-2", "Estuary", "A. Setter")
-    assert (estuary.shown, estuary.permission) == (date(2026, 3, 14), "by kind permission of the setter")
+    assert (estuary.shown, estuary.permission) == (When(2026, 3, 14), "by kind permission of the setter")
     assert estuary.note == "Begin low.\n\nThen wait."
     assert (estuary.place.line, estuary.place.column) == (10, 9)
     assert estuary.puzzle.grid == CLASSIC
@@ -72,7 +72,7 @@ def test_everything_that_can_be_said(tmp_path: Path) -> None:
     assert estuary.puzzle.rules == (Thermometer(((0, 1, 2, 11), (80, 71, 62))),)
     assert six.puzzle.grid == boxed_grid(6, 3, 2)
     assert (six.puzzle.givens[0], six.puzzle.givens[35], sum(six.puzzle.givens)) == (1, 6, 7)
-    assert [(t.code, t.place.line) for t in book.warnings] == [("no-permission", 35)]
+    assert [(t.code, t.place.line) for t in book.warnings] == [("no-permission", 0)]
 
 
 def test_what_need_not_be_said(tmp_path: Path) -> None:
@@ -204,3 +204,12 @@ def test_a_link_to_a_book_includes_from_the_folder_it_stands_in(tmp_path: Path) 
     write(tmp_path, files)
     (tmp_path / "desk" / "book.yaml").symlink_to(tmp_path / "store" / "one.yaml")
     assert [entry.id for entry in load(tmp_path / "desk").entries] == ["a"]
+
+
+def test_a_manifest_may_end_in_yml(tmp_path: Path) -> None:
+    text = HEAD + f"- id: a\n  givens: {GIVENS}\n"
+    write(tmp_path, {"book.yml": text})
+    assert [entry.id for entry in load(tmp_path).entries] == ["a"]
+    write(tmp_path, {"book.yaml": text})
+    (found,) = troubles_of(tmp_path, {}, name=".")
+    assert (found.code, found.text) == ("two-books", "there is a book.yaml and a book.yml in this folder")

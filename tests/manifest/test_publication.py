@@ -95,7 +95,7 @@ CASES = {
         "bad-isbn",
         4,
         19,
-        "“0-11-000222-8” is an ISBN of ten digits",
+        "“0-11-000222-8” is a ten-digit ISBN",
     ),
     "isbn": ("  imprint: {isbn: 97-0-11}\n", "bad-isbn", 4, 19, "“97-0-11” is not an ISBN"),
     "isbn digit": (
@@ -130,7 +130,7 @@ CASES = {
         "not-a-picture",
         4,
         18,
-        "“text.png” is no PNG or JPEG file, whatever its name says",
+        "“text.png” is not a PNG or JPEG file, whatever its name says",
     ),
 }
 

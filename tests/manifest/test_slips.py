@@ -64,8 +64,8 @@ SLIPS: dict[str, tuple[str, str, str, str]] = {
     "an equals sign": ("givens: |\n      . . .", "▸givens = |\n      . . .", "no-colon", "write “givens: |”"),
     "no space after a colon": ("setter: S", "setter:▸S", "no-space", "write “setter: …”"),
     "a remark of another kind": ("setter: S", "▸// new\n    setter: S", "no-colon", "begins with “#”"),
-    "spaces from a web page": ("    setter: S", "▸\u00a0\u00a0\u00a0 setter: S", "odd-space", "type the spaces anew"),
-    "such a space after a colon": ("setter: S", "setter:▸\u00a0S", "odd-space", "type the spaces anew"),
+    "spaces from a web page": ("    setter: S", "▸\u00a0\u00a0\u00a0 setter: S", "odd-space", "type the spaces again"),
+    "such a space after a colon": ("setter: S", "setter:▸\u00a0S", "odd-space", "type the spaces again"),
     "a tab": ("    setter: S", "▸\tsetter: S", "tab", "with spaces"),
     "a tab before a row": (ROW, "▸\t" + ROW.lstrip(), "tab", "with spaces"),
     "one space too many": ("    setter: S", "     ▸setter: S", "indent", "start in the same column"),
@@ -96,15 +96,15 @@ SLIPS: dict[str, tuple[str, str, str, str]] = {
     "underlines for empty cells": (ROW, "      ▸9 _ _  _ 8 7  1 _ _\n", "picture-size", "“_” only helps the eye"),
     "a row in quotes": (ROW, '      ▸"9 . .  . 8 7  1 . ."\n', "picture-size", "without quotation marks"),
     "letters for noughts": (ROW, "      9 ▸O O  O 8 7  1 O O\n", "not-a-digit", "an empty cell is a dot"),
-    "a row at the margin": ("  . . .  . . .  2", "▸. . .  . . .  2", "no-colon", "set in further than that"),
+    "a row at the margin": ("  . . .  . . .  2", "▸. . .  . . .  2", "no-colon", "indented further than that"),
     "“Givens” with a capital": ("givens: |\n      . . .", "▸Givens: |\n      . . .", "unknown-key", "“givens”?"),
     "“rule” for “rules”": ("rules:", "▸rule:", "unknown-key", "“rules”?"),
-    "“rules” forgotten": ("    rules:\n      thermo", "      ▸thermo", "lost-name", "stand under “rules:”"),
+    "“rules” forgotten": ("    rules:\n      thermo", "      ▸thermo", "lost-name", "go under “rules:”"),
     "a rule not set in": (
         "      thermometer:\n        - r1c1-r1c3\n      cage:\n        - {",
         "    ▸thermometer:\n    - r1c1-r1c3\n    cage:\n    - {",
         "lost-rule",
-        "set the kinds of rules below it in further",
+        "indent the kinds of rules below it",
     ),
     "lines without dashes": (
         "        - r1c1-r1c3\n",
@@ -114,8 +114,8 @@ SLIPS: dict[str, tuple[str, str, str, str]] = {
     ),
     "a comma between cells": ("r8c8 r8c9", "r8c8, ▸r8c9", "comma", "leave it out here"),
     "commas between cells": ("r8c8 r8c9", "r7c8, ▸r8c8, r8c9", "comma", "leave it out here"),
-    "no comma between names": ("r8c9, total", "r8c9 ▸total", "comma", "between two items stands a comma"),
-    "no braces": ("{cells: r8c8 r8c9, total: 12}", "cells: r8c8 r8c9, total▸: 12", "colon", "stand in braces"),
+    "no comma between names": ("r8c9, total", "r8c9 ▸total", "comma", "put a comma between two items"),
+    "no braces": ("{cells: r8c8 r8c9, total: 12}", "cells: r8c8 r8c9, total▸: 12", "colon", "go in braces"),
     "a brace not closed": (
         "{cells: r8c8 r8c9, total: 12}",
         "▸{cells: r8c8 r8c9, total: 12",
@@ -144,8 +144,8 @@ SLIPS: dict[str, tuple[str, str, str, str]] = {
         "did you mean “chapters”?",
     ),
     "text after a bar": ("note: For", "note: | ▸For", "block", "on the next line"),
-    "a note that goes on": ("early.", "early\n    ▸and stays.", "no-colon", "set it in further"),
-    "a second colon further on": ("early.", "early\n      ▸and: stays.", "indent", "stands in quotes"),
+    "a note that goes on": ("early.", "early\n    ▸and stays.", "no-colon", "indent it further"),
+    "a second colon further on": ("early.", "early\n      ▸and: stays.", "indent", "goes in quotes"),
     "a picture after quotes": (
         "setter: Sandpiper\n    givens: |\n      .",
         "setter: 'Sandpiper'\n      ▸.",
@@ -163,38 +163,38 @@ SLIPS: dict[str, tuple[str, str, str, str]] = {
         "Line\n    setter: Sandpiper\n    givens: |\n      .",
         "Line\n      ▸.",
         "lost-name",
-        "in the column of “title”",
+        "in the same column as “title”",
     ),
     "no “givens” after the id": (
         "line\n    title: Mooring Line\n    setter: Sandpiper\n    givens: |\n      .",
         "line\n      ▸.",
         "lost-name",
-        "in the column of “id”",
+        "in the same column as “id”",
     ),
-    "no “givens” after the size": ("size: 6\n    givens: |\n      .", "size: 6\n      ▸.", "lost-name", "of “size”"),
+    "no “givens” after the size": ("size: 6\n    givens: |\n      .", "size: 6\n      ▸.", "lost-name", "as “size”"),
     "no “givens” after a name left empty": (
         "setter: Sandpiper\n    givens: |\n      .",
         "setter:\n      ▸.",
         "lost-name",
-        "of “setter”",
+        "as “setter”",
     ),
     "no “givens” after a note": (
         "note: For whoever arrives early.\n    size: 6\n    givens: |\n      .",
         "size: 6\n    note: For whoever\n      arrives early.\n      ▸.",
         "lost-name",
-        "of “note”",
+        "as “note”",
     ),
     "no “givens” after a note with a bar": (
         "note: For whoever arrives early.\n    size: 6\n    givens: |\n      .",
         "size: 6\n    note: |\n      Early.\n\n      ▸.",
         "lost-name",
-        "of “note”",
+        "as “note”",
     ),
     "“givens” set in below a note": (
         "note: For whoever arrives early.\n    size: 6\n    givens: |\n",
         "size: 6\n    note: |\n      Early.\n      ▸givens: |\n",
         "lost-name",
-        "in the column of “note”",
+        "in the same column as “note”",
     ),
 }
 
@@ -236,7 +236,7 @@ def lost(tmp_path: Path, text: str) -> list[tuple[int, str]]:
 
 def test_a_picture_lost_in_another_picture(tmp_path: Path) -> None:
     assert lost(tmp_path, PATCH.replace("  givens: |\n", "")) == [
-        (9, "above it write “givens: |”, in the column of “regions”")
+        (9, "write “givens: |” above it, in the same column as “regions”")
     ]
 
 
@@ -244,13 +244,13 @@ def test_a_lost_picture_with_ruling(tmp_path: Path) -> None:
     ruled = PATCH.replace("  givens: |\n", "").replace(
         "    . . . .\n    . . . 4", "    ----+----\n    . . . .\n    . . . 4"
     )
-    assert lost(tmp_path, ruled) == [(9, "above it write “givens: |”, in the column of “regions”")]
+    assert lost(tmp_path, ruled) == [(9, "write “givens: |” above it, in the same column as “regions”")]
 
 
 def test_two_pictures_lost_at_once(tmp_path: Path) -> None:
     assert lost(tmp_path, PATCH.replace("  givens: |\n", "").replace("  regions: |\n", "")) == [
-        (4, "above it write “regions: |”, in the column of “size”"),
-        (8, "above it write “givens: |”, in the column of “size”"),
+        (4, "write “regions: |” above it, in the same column as “size”"),
+        (8, "write “givens: |” above it, in the same column as “size”"),
     ]
 
 
@@ -281,3 +281,13 @@ def test_what_only_looks_like_a_lost_picture_is_left_alone(old: str, new: str, t
     (entry,) = read(tmp_path, {"book.yaml": HEAD + text.replace(old, new)}).entries
     assert entry.puzzle.grid.called == "irregular"
     assert entry.puzzle.givens[0] == 1
+
+
+def test_a_row_missing_in_regions_is_not_to_be_drawn_with_dots(tmp_path: Path) -> None:
+    """Regions refuse dots: every cell belongs to one."""
+    rows = ["aabb", "aabb", "ccdd"]
+    picture = "".join(f"    {row}\n" for row in rows)
+    book = HEAD + f"- id: a\n  size: 4\n  regions: |\n{picture}  givens: {'.' * 16}\n"
+    (found,) = troubles_of(tmp_path, {"book.yaml": book})
+    assert found.code == "picture-size"
+    assert found.hint == "draw 4 rows of 4, with a letter for each cell"

@@ -56,21 +56,21 @@ CASES: dict[str, tuple[str, str, int, int, str]] = {
         "no-chapters",
         1,
         25,
-        "the order is by chapters, and there are none",
+        "the order is by chapters, but there are none",
     ),
     "chapters in another order": (
         f"book: {{title: T, order: listed}}\nchapters:\n- title: C\n  puzzles:\n  - id: a\n    givens: {GIVENS}\n",
         "order-chapters",
         1,
         25,
-        "the order “listed” leaves no room for chapters",
+        "“order: listed” does not go with chapters",
     ),
     "chapters beside puzzles": (
         HEAD + f"- id: a\n  givens: {GIVENS}\nchapters:\n- title: C\n  puzzles:\n  - id: b\n    givens: {GIVENS}\n",
         "chapters-and-puzzles",
         5,
         1,
-        "a book has either chapters or one list of puzzles, and both are given",
+        "a book has either chapters or one list of puzzles, not both",
     ),
     "chapter without puzzles": (
         "book:\n  title: T\nchapters:\n- title: C\n",
@@ -183,7 +183,7 @@ CASES: dict[str, tuple[str, str, int, int, str]] = {
         "bad-boxes",
         7,
         10,
-        "boxes of 3×3 do not fill a 6×6 grid",
+        "3×3 boxes do not fill a 6×6 grid",
     ),
     "boxes in words": (
         HEAD + f"- id: a\n  boxes: square\n  givens: {GIVENS}\n",
@@ -204,7 +204,7 @@ CASES: dict[str, tuple[str, str, int, int, str]] = {
         "boxes-and-regions",
         7,
         10,
-        "the grid has either boxes or regions, and both are given",
+        "the grid has either boxes or regions, not both",
     ),
     "region in pieces": (
         SMALL + "  regions: |\n    aabb\n    abba\n    ccdd\n    ccdd\n",
@@ -359,13 +359,13 @@ CASES: dict[str, tuple[str, str, int, int, str]] = {
         "the thermometer visits r1c1 twice",
     ),
     # -- files
-    "tab": ("book:\n\ttitle: T\n", "tab", 2, 1, "a tab stands here where spaces are wanted"),
+    "tab": ("book:\n\ttitle: T\n", "tab", 2, 1, "there is a tab here where spaces are needed"),
     "same key twice": (
         HEAD + f"- id: a\n  givens: {GIVENS}\n  id: b\n",
         "repeated-key",
         7,
         3,
-        "“id” is said twice; the first is on line 5",
+        "“id” appears twice; the first is on line 5",
     ),
     "empty file": ("", "empty-file", 0, 0, "the file is empty"),
     "include that is missing": (
@@ -409,7 +409,7 @@ CASES: dict[str, tuple[str, str, int, int, str]] = {
         "include-loop",
         5,
         12,
-        "“book.yaml” includes itself in a circle",
+        "“book.yaml” includes itself, directly or by way of others",
     ),
     "include of nothing": (HEAD + "- include:\n", "no-value", 5, 11, "“include” names no file"),
     "include with company": (
@@ -583,7 +583,7 @@ def test_limits(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
 
 def test_a_folder_without_a_book(tmp_path: Path) -> None:
     found = troubles_of(tmp_path, {"x": ""}, name=".")
-    assert [(t.code, t.text) for t in found] == [("no-file", "the folder holds no book.yaml")]
+    assert [(t.code, t.text) for t in found] == [("no-file", "there is no book.yaml in this folder")]
 
 
 def test_something_that_is_not_an_ordinary_file(tmp_path: Path) -> None:

@@ -170,7 +170,7 @@ def test_slips(text: str, code: str, line: int, column: int) -> None:
         ("- id: a\n  b: 1\n  b: 2\n", "keep one of the two"),
         ('a: "b" c', "put single quotes around the whole"),
         ("a: 'it's'", "typed twice: 'it''s'"),
-        ("a: [b] c", "begins with a bracket stands in quotes"),
+        ("a: [b] c", "begins with a bracket goes in quotes"),
         ("a: {b: 1]", "a “{” is closed with “}”"),
         ("a: {b: 1\nc: 2", "close it with “}”"),
         ("a: {b:1}", "write “b: 1”"),
@@ -189,6 +189,14 @@ def test_a_number_that_is_taken_for_a_comment_is_pointed_out() -> None:
     assert isinstance(tree, Table)
     assert [word.value for word in words(tree)][1::2] == ["Tides", "effort", "Tides #2"]
     assert [(t.code, t.place.line, t.place.column, t.warning) for t in desk.found] == [("lost-number", 1, 14, True)]
+
+
+@pytest.mark.parametrize(("line", "column"), [("title: # 1", 8), ("title: #1", 8), ("title:   #tides", 10)])
+def test_so_is_a_whole_text_that_is_taken_for_a_comment(line: str, column: int) -> None:
+    desk = Desk()
+    parse_yaml(f"{line}\nsetter:  # who made it\nnote:  # 4 to 16\n  five\n", "book.yaml", desk)
+    assert [(t.code, t.place.line, t.place.column, t.warning) for t in desk.found] == [("lost-number", 1, column, True)]
+    assert "will not be printed" in desk.found[0].text and "in quotes" in desk.found[0].hint
 
 
 def test_a_swelling_file_is_refused_at_its_first_shorthand() -> None:

@@ -2,17 +2,19 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from itertools import combinations
 from random import Random
 
 import pytest
 
-from bookmaker.changes.elements import MarkOf, elements_of, named, problem_with
+from bookmaker.changes.elements import Element, MarkOf, elements_of, named, problem_with
 from bookmaker.mend.case import Case
 from bookmaker.mend.conflicts import MOST, conflicts
 from bookmaker.mend.hitting import hitting_sets, lower_bound
-from bookmaker.puzzle.grid import CLASSIC, boxed_grid
+from bookmaker.puzzle.grid import CLASSIC, Grid, boxed_grid
 from bookmaker.puzzle.puzzle import Puzzle, digits_from
+from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.thermometer import Thermometer
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import NoSolution
@@ -20,11 +22,11 @@ from bookmaker.solve.verdict import NoSolution
 SMALL = boxed_grid(4, 2, 2)
 
 
-def clash(elements, grid):
+def clash(elements: Iterable[Element], grid: Grid) -> bool:
     return isinstance(prove(problem_with(elements, grid)), NoSolution)
 
 
-def broken_puzzles(count):
+def broken_puzzles(count: int) -> Iterator[RuledPuzzle]:
     """Small puzzles with eight givens, one of them wrong, and a thermometer."""
     rng = Random("clash")
     while count:
@@ -38,7 +40,7 @@ def broken_puzzles(count):
             yield puzzle
 
 
-def smallest(puzzle, wanted):
+def smallest(puzzle: RuledPuzzle, wanted: Callable[[Sequence[Element]], bool]) -> set[frozenset[Element]]:
     """All smallest sets of the puzzle's statements for which `wanted` is true."""
     elements = elements_of(puzzle)
     for size in range(1, len(elements) + 1):
@@ -49,7 +51,7 @@ def smallest(puzzle, wanted):
 
 
 @pytest.mark.parametrize("puzzle", list(broken_puzzles(12)), ids=lambda puzzle: puzzle.givens_text)
-def test_the_smallest_clashes_and_the_least_to_take_away(puzzle):
+def test_the_smallest_clashes_and_the_least_to_take_away(puzzle: RuledPuzzle) -> None:
     elements = elements_of(puzzle)
     found = conflicts(Case(puzzle), 30.0)
     clashes = smallest(puzzle, lambda some: clash(some, SMALL))
@@ -62,7 +64,7 @@ def test_the_smallest_clashes_and_the_least_to_take_away(puzzle):
     assert {frozenset(some) for some in found.too_much} <= gone
 
 
-def test_hitting_sets_are_all_there_are():
+def test_hitting_sets_are_all_there_are() -> None:
     rng = Random(3)
     for _ in range(60):
         sets = [
@@ -75,7 +77,7 @@ def test_hitting_sets_are_all_there_are():
         assert sorted(hitting_sets(sets, least)) == [one for one in every if one.bit_count() == least]
 
 
-def test_statements_are_called_what_is_printed():
+def test_statements_are_called_what_is_printed() -> None:
     puzzle = Puzzle(CLASSIC, digits_from("5" + "." * 80), (Thermometer(((1, 2, 3),)),))
     assert [named(element, CLASSIC) for element in elements_of(puzzle)] == [
         "the 5 at r1c1",

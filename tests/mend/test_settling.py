@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from itertools import combinations, islice
 from random import Random
 
@@ -13,13 +14,14 @@ from bookmaker.mend.settling import MOST, settling
 from bookmaker.puzzle.grid import CLASSIC, boxed_grid
 from bookmaker.puzzle.puzzle import Puzzle, digits_from
 from bookmaker.rules import problem_of
+from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.dots import Dots
 from bookmaker.solve import solutions
 
 SMALL = boxed_grid(4, 2, 2)
 
 
-def open_puzzles(count):
+def open_puzzles(count: int) -> Iterator[RuledPuzzle]:
     rng = Random("open")
     while count:
         solution = next(solutions(problem_of(Puzzle(SMALL, (0,) * 16)), rng))
@@ -30,7 +32,7 @@ def open_puzzles(count):
             yield puzzle
 
 
-def smallest(puzzle):
+def smallest(puzzle: RuledPuzzle) -> set[frozenset[tuple[int, int]]]:
     """All smallest sets of givens that leave one of the puzzle's solutions."""
     every = list(solutions(problem_of(puzzle)))
     candidates = sorted({pair for solution in every for pair in enumerate(solution) if not puzzle.givens[pair[0]]})
@@ -46,7 +48,7 @@ def smallest(puzzle):
 
 
 @pytest.mark.parametrize("puzzle", list(open_puzzles(10)), ids=lambda puzzle: puzzle.givens_text)
-def test_the_fewest_givens(puzzle):
+def test_the_fewest_givens(puzzle: RuledPuzzle) -> None:
     wanted = smallest(puzzle)
     found = settling(Case(puzzle), 60.0)
     sets = {frozenset((given.cell, given.digit) for given in one.added) for one in found.fewest}
@@ -58,7 +60,7 @@ def test_the_fewest_givens(puzzle):
         assert len(sets) == min(MOST, len(wanted))
 
 
-def test_givens_that_keep_the_arrangement():
+def test_givens_that_keep_the_arrangement() -> None:
     # Two of four givens that faced each other in pairs are gone.
     puzzle = Puzzle(SMALL, digits_from("1..." + "..3." + ".2.." + "...4"))
     found = settling(Case(puzzle), 20.0)
@@ -69,7 +71,7 @@ def test_givens_that_keep_the_arrangement():
         assert {15 - cell for cell in cells} == cells or found.arrangement != "half-turn"
 
 
-def test_marks_of_its_own_kinds():
+def test_marks_of_its_own_kinds() -> None:
     solution = digits_from("534678912672195348198342567859761423426853791713924856961537284287419635345286179")
     hidden = (32, 35, 41, 44)  # 1 and 3 in the corners of a rectangle within two boxes: they can be exchanged
     givens = tuple(0 if cell in hidden else digit for cell, digit in enumerate(solution))

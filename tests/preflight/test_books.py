@@ -38,6 +38,7 @@ def ids(report: Report, kind: str) -> list[str]:
     return sorted(grid.id for grid in report.printed if grid.kind == kind)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("name", [name for name in layout_names() if "handout" not in name])
 def test_books_and_keys(name: str, manifest: Manifest, proofs: tuple[Proof, ...]) -> None:
     book, layout = make_book(manifest, proofs), load_layout(name)

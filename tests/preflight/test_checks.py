@@ -75,14 +75,16 @@ def test_colours(colour, said: str) -> None:  # type: ignore[no-untyped-def]
 
 
 @pytest.mark.parametrize(
-    ("pixels", "code", "warning"), [(99, "resolution", False), (150, "resolution", True), (300, None, False)]
+    # 150 and 300 pixels an inch: common practice, no source
+    ("pixels", "code", "warning"),
+    [(99, "resolution", False), (150, "resolution", True), (300, None, False)],
 )
 def test_resolution_at_the_printed_size(pixels: int, code: str | None, warning: bool) -> None:
     file = book(Image(60, 60, 72, 36, raster(pixels, 300)))
     troubles = inspect(file, "book.pdf").troubles
     assert [(trouble.code, trouble.warning) for trouble in troubles] == ([(code, warning)] if code else [])
     if code:
-        assert f"{pixels} pixels an inch" in troubles[0].text
+        assert f"{pixels} pixels per inch" in troubles[0].text
 
 
 def test_a_coloured_picture() -> None:
@@ -124,7 +126,7 @@ def test_page_sizes() -> None:
 def test_pages_that_do_not_fold() -> None:
     troubles = inspect(book(pages=7), "book.pdf").troubles
     assert [(trouble.code, trouble.warning) for trouble in troubles] == [("fold", True)]
-    assert "7 pages" in troubles[0].text and "1 page stays blank" in troubles[0].text
+    assert "page count, 7," in troubles[0].text and "1 page stays blank" in troubles[0].text
     assert found(book(pages=8)) == found(book(pages=1)) == found(book(pages=2)) == []
 
 

@@ -19,11 +19,10 @@ from bookmaker.puzzle.puzzle import Puzzle, digits_from
 from bookmaker.rules import kinds
 from bookmaker.solve.verdict import Several, Unique
 from bookmaker.trouble import Place
+from tests.published import PULP_SOLVED, WORKED
 from tests.rules.harness import sound_entry
 
-# PuLP 2.9.0, examples/Sudoku1.py: the first solution of its worked example
-SOLUTION = "534678912672195348198342567859761423426853791713924856961537284287419635345286179"
-GIVENS = "53..7....6..195....98....6.8...6...34..8.3..17...2...6.6....28....419..5....8..79"
+GIVENS, SOLUTION = WORKED, PULP_SOLVED
 
 MISPRINT = SOLUTION[:78] + "379"
 """The solution with a 3 for the 1 in r9c7, which is not given."""
@@ -165,7 +164,7 @@ def test_strangers_and_what_is_lacking() -> None:
     other = proof_of("other")
     stranger = replace(draw_grid(PROOF.entry.puzzle, 10, "grid nobody"), dx=400, dy=40)
     assert codes(printed(grid, key, stranger)) == [
-        ("stranger", "page 1: the grid “nobody” belongs to no puzzle of the book")
+        ("stranger", "page 1: the grid “nobody” belongs to no puzzle in the book")
     ]
     assert codes(printed(grid, key), PROOF, other) == [("not-printed", "the puzzle “other” is not in this file")]
     alone = replace(grid_and_key(other)[0], dy=320)

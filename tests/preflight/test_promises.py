@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from datetime import date
 from io import BytesIO
+from typing import Any
 
 import pikepdf
 import pytest
@@ -38,7 +39,7 @@ def link(x: float) -> Callable[[pikepdf.Pdf], None]:
     return add
 
 
-def state(**entries: object) -> Callable[[pikepdf.Pdf], None]:
+def state(**entries: Any) -> Callable[[pikepdf.Pdf], None]:
     def add(pdf: pikepdf.Pdf) -> None:
         pdf.pages[0].Resources.ExtGState = pikepdf.Dictionary(G0=pikepdf.Dictionary(**entries))
 
@@ -64,9 +65,9 @@ def test_a_sound_file() -> None:
         (lambda pdf: pdf.pages[0].__delitem__("/TrimBox"), "TrimBox or an ArtBox"),
         (lambda pdf: pdf.pages[0].__setitem__("/ArtBox", pikepdf.Array([0, 0, 9, 9])), "TrimBox or an ArtBox"),
         (link(50), "a link lies on the page"),
-        (state(ca=0.5), "see-through"),
-        (state(BM=pikepdf.Name.Multiply), "see-through"),
-        (state(SMask=pikepdf.Dictionary(S=pikepdf.Name.Alpha)), "see-through"),
+        (state(ca=0.5), "transparent"),
+        (state(BM=pikepdf.Name.Multiply), "transparent"),
+        (state(SMask=pikepdf.Dictionary(S=pikepdf.Name.Alpha)), "transparent"),
     ],
 )
 def test_breaches(change: Callable[[pikepdf.Pdf], object], said: str) -> None:

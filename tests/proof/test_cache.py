@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import sqlite3
+from contextlib import closing
 from dataclasses import replace
 from pathlib import Path
+from threading import Timer
 
 import pytest
 
@@ -18,10 +20,9 @@ from bookmaker.puzzle.puzzle import Puzzle, digits_from
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.verdict import NoSolution, Several, Tally, Undecided, Unique
 from bookmaker.trouble import Place
+from tests.published import MISPRINT, SEVENTEEN
 
-# 17 clues, unique: McGuire, Tugemann, Civario, Exp. Math. 23 (2014); the grid is from memory of that line of work.
-UNIQUE = "000801000000000043500000000000070800000000100020030000600000075003400000000200600"
-SEVERAL = UNIQUE.replace("000000043", "000000430")
+UNIQUE, SEVERAL = SEVENTEEN, MISPRINT
 NONE = "3" + UNIQUE[1:]  # its one solution has a 2 there
 
 
@@ -116,6 +117,30 @@ def test_without_a_place_to_keep_them_proofs_are_still_made(tmp_path: Path, call
     blocked = FileStore(tmp_path / "file" / "proofs.sqlite")
     assert _prove(blocked, UNIQUE) == _prove(blocked, UNIQUE)
     assert len(calls) == 2
+
+
+@pytest.mark.parametrize(("held", "said", "kept"), [(0.0, 0, True), (0.2, 1, True), (60.0, 1, False)])
+def test_a_store_that_another_process_holds_is_waited_for_with_a_word(
+    store: FileStore, monkeypatch: pytest.MonkeyPatch, held: float, said: int, kept: bool
+) -> None:
+    """Held for so many seconds; a word after a twentieth of one, given up after half of one."""
+    monkeypatch.setattr("bookmaker.proof.cache.SILENCE", 0.05)
+    monkeypatch.setattr("bookmaker.proof.cache.PATIENCE", 0.5)
+    store.put([("old", "text")])
+    words: list[str] = []
+    patient = FileStore(store.file, lambda: words.append("waiting"))
+    with closing(sqlite3.connect(store.file, check_same_thread=False, isolation_level=None)) as other:
+        other.execute("BEGIN EXCLUSIVE")
+        release = Timer(held, other.execute, ["COMMIT"])
+        if held:
+            release.start()
+        else:
+            other.execute("COMMIT")
+        patient.put([("new", "text")])
+        release.cancel()
+        release.join() if held else None
+    assert len(words) == said
+    assert store.get("new") == ("text" if kept else None)
 
 
 def test_the_key_depends_on_all_that_matters(monkeypatch: pytest.MonkeyPatch) -> None:

@@ -24,8 +24,12 @@ from tests.proof.test_cache import NONE, SEVERAL, UNIQUE
 def test_results_come_in_the_order_of_the_items() -> None:
     with ThreadPoolExecutor(4) as crew:
 
+        def work(item: int) -> int:
+            time.sleep(0.02 if item % 3 == 0 else 0)
+            return item * 10
+
         def begin(item: int) -> Future[int]:
-            return crew.submit(lambda: (time.sleep(0.02 if item % 3 == 0 else 0), item * 10)[1])
+            return crew.submit(work, item)
 
         assert list(in_order(iter(range(20)), begin, 5)) == [(item, item * 10) for item in range(20)]
 

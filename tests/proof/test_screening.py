@@ -9,12 +9,15 @@ import subprocess
 import sys
 import time
 from pathlib import Path
+from random import Random
 from typing import Any
 
 import pytest
 from click.testing import CliRunner, Result
 
 from bookmaker.cli import main
+from bookmaker.puzzle.puzzle import digits_from, digits_text
+from tests.grade.turns import turned
 from tests.proof.test_cache import NONE, SEVERAL, UNIQUE
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -46,6 +49,18 @@ def test_every_puzzle_has_its_line_in_order(listed: Path, tmp_path: Path) -> Non
     assert lines(tmp_path / "two.jsonl") == found
 
 
+def test_look_alikes_are_told_of_also_after_a_stop(tmp_path: Path) -> None:
+    copy = digits_text(turned(digits_from(UNIQUE), Random(2)))
+    listed, report = tmp_path / "list.txt", tmp_path / "report.jsonl"
+    listed.write_text(f"{UNIQUE}\n{SEVERAL}\n{copy}\n{UNIQUE}\n")
+    run(listed, "--out", report)
+    whole = lines(report)
+    assert [line.get("look_alike_of") for line in whole] == [None, None, f"{listed}:1", f"{listed}:1"]
+    report.write_bytes(b"".join(report.read_bytes().splitlines(keepends=True)[:2]))
+    run(listed, "--out", report)
+    assert lines(report) == whole
+
+
 @pytest.mark.parametrize("cut", [0, 1, 400, 3_000, -1])
 def test_a_report_cut_anywhere_is_taken_up(listed: Path, tmp_path: Path, cut: int) -> None:
     report = tmp_path / "report.jsonl"
@@ -74,7 +89,7 @@ def test_a_report_of_other_lists_is_left_alone(listed: Path, tmp_path: Path) -> 
     (tmp_path / "other.txt").write_text(f"{UNIQUE}\n" * 20)
     result = run(tmp_path / "other.txt", "--out", report)
     assert result.exit_code == 1
-    assert "begun from other lists" in result.stderr
+    assert "started from other lists" in result.stderr
     assert report.read_bytes() == before
 
 
@@ -84,6 +99,7 @@ def test_manifests_are_screened_too(tmp_path: Path) -> None:
     assert {line["verdict"] for line in lines(tmp_path / "r.jsonl")} == {"unique"}
 
 
+@pytest.mark.slow
 def test_a_killed_run_is_taken_up_without_loss_or_repeat(tmp_path: Path) -> None:
     (tmp_path / "list.txt").write_text(f"{UNIQUE}\n" * 70)
     words = [sys.executable, "-c", "from bookmaker.cli import main; main()", "screen", "list.txt", "--out", "r.jsonl"]
@@ -107,6 +123,7 @@ def test_nobody_at_the_address_is_said(listed: Path, tmp_path: Path) -> None:
     assert "Traceback" not in result.output
 
 
+@pytest.mark.slow
 def test_a_worker_of_a_cluster_that_dies_loses_nothing(tmp_path: Path) -> None:
     distributed = pytest.importorskip("distributed")
     (tmp_path / "list.txt").write_text(f"{UNIQUE}\n" * 60)

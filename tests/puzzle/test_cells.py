@@ -32,6 +32,8 @@ def names(text: str, grid: Grid = CLASSIC) -> list[str]:
         ("r1c1-r1c3-r3c3", "r1c1 r1c2 r1c3 r2c3 r3c3"),
         ("r1c1, r1c2;r1c3\n  r2c3", "r1c1 r1c2 r1c3 r2c3"),
         ("r1c1–r1c3", "r1c1 r1c2 r1c3"),
+        ("r1c1 - r1c3", "r1c1 r1c2 r1c3"),
+        ("r1c1- r1c3 r2c3 – r4c3  -  r4c1", "r1c1 r1c2 r1c3 r2c3 r3c3 r4c3 r4c2 r4c1"),
         ("r01c09", "r1c9"),
     ],
 )
@@ -50,7 +52,9 @@ def test_two_figures_on_a_large_grid() -> None:
         ("r1c1 r1", "not-a-cell", 16),
         ("r1c1 c1r1", "not-a-cell", 16),
         ("r1c1-", "not-a-cell", 16),
-        ("r1c1 - r1c3", "not-a-cell", 16),
+        ("r1c1 - r1c3 - ", "not-a-cell", 23),
+        ("r1c1 - r1c10 r2c2", "off-grid", 18),
+        ("r1c1 - r1c3 - x", "not-a-cell", 25),
         ("r1c1-r1c3 r1c2-r1c10", "off-grid", 26),
         ("r0c1", "off-grid", 11),
         ("r1c1 r10c1", "off-grid", 16),
@@ -78,6 +82,14 @@ def test_exactly_one_cell() -> None:
     assert read_cell(Word(HERE, "r1c2"), CLASSIC, desk) == 1
     assert read_cell(Word(HERE, "r1c1-r1c2"), CLASSIC, desk) is None
     assert [t.code for t in desk.found] == ["one-cell"]
+
+
+def test_a_dash_that_begins_a_line_joins_nothing() -> None:
+    """YAML folds a list that lost its first line break into one text."""
+    folded = Word(HERE, "r1c1-r1c4 - r2c2-r2c5", ((0, HERE), (10, Place("book.yaml", 8, 3))))
+    desk = Desk()
+    assert read_cells(folded, CLASSIC, desk) is None
+    assert (desk.found[0].code, desk.found[0].place) == ("not-a-cell", Place("book.yaml", 8, 3))
 
 
 def test_cells_know_the_run_they_were_typed_in() -> None:

@@ -42,7 +42,11 @@ def test_names_of_houses() -> None:
         "the bottom centre box",
         "the bottom right box",
     ]
-    assert [house.name for house in boxed_grid(6, 2, 3).region_houses][:2] == ["box 1", "box 2"]
+    assert [house.name for house in boxed_grid(6, 2, 3).region_houses][:3] == [
+        "the top left box",
+        "the top right box",
+        "the middle left box",
+    ]
     assert CLASSIC.rows[2].name == "row 3" and CLASSIC.columns[8].name == "column 9"
 
 

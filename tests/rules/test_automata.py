@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from itertools import pairwise, product
 
 from bookmaker.rules.common.automata import Machine, machine, met
@@ -31,10 +32,18 @@ def test_a_machine_accepts_what_its_step_function_accepts() -> None:
             assert accepts(made, word) is told, word
 
 
+def _added(modulus: int, total: int, digit: int) -> int:
+    return (total + digit) % modulus
+
+
+def _multiple(of: int, total: int) -> bool:
+    return total % of == 0
+
+
 def test_a_machine_has_no_state_to_spare() -> None:
     """Words whose digits add up to a multiple of k need exactly k states: the residues, all told apart."""
     for k in (2, 3, 5):
-        made = machine(range(1, 10), 0, lambda total, digit, k=k: (total + digit) % (4 * k), lambda t, k=k: t % k == 0)
+        made = machine(range(1, 10), 0, partial(_added, 4 * k), partial(_multiple, k))
         assert len(made.steps) == k
 
 

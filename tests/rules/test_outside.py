@@ -8,6 +8,7 @@ from random import Random
 
 import pytest
 
+from bookmaker.audit.common import line_from
 from bookmaker.display.items import Text
 from bookmaker.puzzle.grid import CLASSIC, Grid, boxed_grid
 from bookmaker.puzzle.position import Position
@@ -17,7 +18,6 @@ from bookmaker.rules.common.frame import Frame, Margins
 from bookmaker.rules.common.outside import SIDES, Clue, whole_line
 from bookmaker.rules.diagonal_sum import Diagonal, DiagonalSum
 from bookmaker.typeface import typeface
-from tests.rules.ends import line_from
 from tests.rules.grids import MIDDLE, random_solution
 from tests.rules.harness import Ink, inks, lay, sound_entry
 

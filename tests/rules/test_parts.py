@@ -6,17 +6,20 @@ parts make it; each part asks what it asks and no more; and what is read off a s
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from random import Random
 
 import pytest
 
 from bookmaker.manifest.written import rule_lines
-from bookmaker.puzzle.grid import CLASSIC, irregular_grid
+from bookmaker.puzzle.grid import CLASSIC, Grid, irregular_grid
 from bookmaker.rules import kinds
+from bookmaker.rules.common.contract import Rule
 from bookmaker.rules.common.parts import Form, node_of
+from bookmaker.rules.equal_part_line import EqualPartLine
 from bookmaker.solve import prove
 from bookmaker.solve.problem import Allowed, Problem
-from bookmaker.solve.verdict import Unique
+from bookmaker.solve.verdict import Solution, Unique
 from bookmaker.trouble import Desk, Place
 from tests.rules.grids import GRIDS, random_solution
 from tests.rules.harness import instances, sound_entry
@@ -24,7 +27,7 @@ from tests.rules.harness import instances, sound_entry
 SHEET = Place("sheet")
 
 
-def alike(rule, other, grid):
+def alike(rule: Rule, other: Rule, grid: Grid) -> bool:
     """The same marks and options, in whatever order the marks were typed."""
     return type(rule) is type(other) and (
         set(rule.parts(grid)) == set(other.parts(grid))
@@ -33,7 +36,7 @@ def alike(rule, other, grid):
     )
 
 
-def laid(kind, wanted=4):
+def laid(kind: str, wanted: int = 4) -> Iterator[tuple[Grid, Solution, Rule]]:
     rng = Random(f"parts {kind}")
     for grid in GRIDS:
         for solution, rule in instances(kind, grid, rng, wanted):
@@ -41,9 +44,9 @@ def laid(kind, wanted=4):
 
 
 @pytest.mark.parametrize("kind", kinds())
-def test_what_is_written_reads_back(kind):
+def test_what_is_written_reads_back(kind: str) -> None:
     seen = 0
-    for grid, _, rule in [(CLASSIC, None, sound_entry(kinds()[kind].example)), *laid(kind)]:
+    for grid, _, rule in [(CLASSIC, (), sound_entry(kinds()[kind].example)), *laid(kind)]:
         desk = Desk()
         again = type(rule).read(node_of(rule.written(grid), SHEET), grid, desk)
         if again is None:  # marks laid at random may say too much to be typed, which their reader tells
@@ -58,7 +61,7 @@ def test_what_is_written_reads_back(kind):
 
 
 @pytest.mark.parametrize("kind", kinds())
-def test_a_rule_is_made_of_its_parts(kind):
+def test_a_rule_is_made_of_its_parts(kind: str) -> None:
     for grid, solution, rule in laid(kind, 2):
         parts = rule.parts(grid)
         assert (rule.form is Form.WHOLE and kind != "diagonals") == (not parts)
@@ -79,7 +82,7 @@ def test_a_rule_is_made_of_its_parts(kind):
 
 
 @pytest.mark.parametrize("kind", kinds())
-def test_each_part_says_its_share(kind):
+def test_each_part_says_its_share(kind: str) -> None:
     """A filled grid keeps a part exactly if it keeps the constraints that the part brings."""
     rng = Random(f"share {kind}")
     for grid, _, rule in laid(kind, 2):
@@ -91,7 +94,7 @@ def test_each_part_says_its_share(kind):
 
 
 @pytest.mark.parametrize("kind", kinds())
-def test_what_is_read_off_a_solution_is_true_on_it(kind):
+def test_what_is_read_off_a_solution_is_true_on_it(kind: str) -> None:
     rng = Random(f"read {kind}")
     for grid, solution, rule in laid(kind, 2):
         for part in rule.parts(grid):
@@ -103,7 +106,8 @@ def test_what_is_read_off_a_solution_is_true_on_it(kind):
                 assert tuple(sorted(part.cells)) in {tuple(sorted(place)) for place in rule.places(grid)}
 
 
-def test_a_line_through_irregular_regions_is_blank_for_them():
+def test_a_line_through_irregular_regions_is_blank_for_them() -> None:
     grid = irregular_grid(4, "aabbaabbccddccdd")
-    rule = kinds()["region-sum-line"].blank(grid)
+    rule = kinds()["equal-part-line"].blank(grid)
+    assert isinstance(rule, EqualPartLine)
     assert rule.home == "region"

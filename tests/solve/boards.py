@@ -3,14 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from pathlib import Path
-
-import pytest
 
 from bookmaker.solve.problem import Allowed, Constraint, Different, Problem
-
-SHARED = Path(__file__).resolve().parents[3] / "shared" / "data"
-"""Data beside the checkout, not part of the project."""
 
 
 def latin(size: int) -> tuple[Different, ...]:
@@ -56,11 +50,3 @@ def classic(text: str) -> Problem:
 def digits_of(text: str) -> tuple[int, ...]:
     """A filled grid from its digits; spaces are left out."""
     return tuple(int(digit) for digit in "".join(text.split()))
-
-
-def shared_text(name: str) -> str:
-    """A file of the data beside the checkout; the test is skipped where it is absent."""
-    file = SHARED / name
-    if not file.exists():
-        pytest.skip(f"no {name} beside this checkout")
-    return file.read_text()

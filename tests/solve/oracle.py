@@ -49,8 +49,8 @@ def _add(model: cp_model.CpModel, x: list[cp_model.IntVar], constraint: Constrai
     match constraint:
         case Different(cells):
             model.add_all_different([x[cell] for cell in cells])
-        case Relation(pairs, beside):
-            kept = [(d, e) for d in digits for e in digits if e in _digits(beside[d])]
+        case Relation(pairs, allowed):
+            kept = [(d, e) for d in digits for e in digits if e in _digits(allowed[d])]
             for a, b in pairs:
                 model.add_allowed_assignments([x[a], x[b]], kept)
         case Combination(cells, sets):

@@ -71,6 +71,19 @@ def test_a_tally_within_a_budget_is_incomplete() -> None:
     assert 0 < counted.solutions < 288
 
 
+def test_parts_that_nothing_joins_are_counted_one_by_one() -> None:
+    """OEIS A107739: 288 grids of 4×4; five of them side by side have 288⁵ fillings."""
+    one = boxed(4, 2, 2)
+    five = tuple(Different(tuple(cell + 16 * part for cell in house.cells)) for part in range(5) for house in one)
+    assert tally(Problem(80, 4, five), 10**13, budget=2_000) == Tally(288**5, True)
+
+
+def test_a_count_beyond_its_budget_says_at_least() -> None:
+    counted = tally(classic("." * 81), 10**9, budget=300)
+    assert not counted.complete
+    assert counted.solutions > 10
+
+
 @pytest.mark.parametrize("size", range(4, 17))
 def test_every_size_of_grid_is_carried(size: int) -> None:
     verdict = prove(square(size, *latin(size)))

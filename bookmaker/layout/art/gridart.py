@@ -48,7 +48,7 @@ def draw_grid(
 ) -> Group:
     """The grid with its givens; with `solution`, the other digits too, lighter than the givens.
 
-    `marks` off leaves the rules' marks away. `position` pencils its candidates into the empty cells; `shaded` cells
+    `marks` off leaves out the rules' marks. `position` pencils its candidates into the empty cells; `shaded` cells
     have a light ground. The grid's own lines are `weight` times as heavy as usual.
     """
     frame = frame_for(puzzle.grid, cell)

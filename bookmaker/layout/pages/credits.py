@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from itertools import zip_longest
 
 from bookmaker.book.model import BookPuzzle, Credits
+from bookmaker.book.wording import shared_permission
 from bookmaker.display.items import Item
 from bookmaker.layout.pages.parts import flowing, heading, number_before
 from bookmaker.layout.setting.text import DROP, PageNumber, Row, paragraph
@@ -22,8 +23,7 @@ def credits_leaves(part: Credits, puzzles: tuple[BookPuzzle, ...], layout: Layou
     """Pages of credits, an entry a puzzle. A permission that holds for all is said once, at the head."""
     left = layout.puzzles.hang
     rows = [*heading(part.heading, layout, left)]
-    permissions = {puzzle.permission for puzzle in puzzles}
-    shared = permissions.pop() if len(permissions) == 1 else ""
+    shared = shared_permission(puzzles)
     if shared:
         rows += paragraph(shared, layout.type.text, layout.measure - left, layout.line, left)
         rows.append(Row(layout.line))

@@ -37,7 +37,7 @@ def hint_leaves(part: HintPages, puzzles: Sequence[BookPuzzle], layout: Layout) 
             head += [*paragraph(part.note, layout.type.text, measure, layout.line), Row(layout.line)]
         rows = [row for puzzle in puzzles for row in _entry(puzzle, level, layout)]
         anchors = ("hints", "hints 1") if level == 1 else (f"hints {level}",)
-        between = None if level == 1 else _between(level, title, layout)
+        between = None if level == 1 else _between(level, layout)
         leaves += _pages(head, rows, layout, part.heading, anchors, between)
     return leaves
 
@@ -119,10 +119,10 @@ def _leaf(
     return Leaf(draw, anchors, running, between=between)
 
 
-def _between(level: int, title: str, layout: Layout) -> Leaf:
+def _between(level: int, layout: Layout) -> Leaf:
     """What stands beside the last page of a level, so that the next does not."""
     note = layout.type.note
-    words = f"Overleaf: the {ORDINALS[level - 1]} hints, {title[0].lower()}{title[1:]}."
+    words = f"The {ORDINALS[level - 1]} hints are overleaf."
 
     def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
         middle = sheet.x + layout.measure / 2

@@ -57,7 +57,8 @@ def _entry(entry: IndexEntry, layout: Layout) -> Iterator[Row]:
             text = figures[at].text
             items.append(Text(split, base, text, small.font, small.size))
             items += _links(figures[at], split, base, small.font, small.size)
-        yield Row(line, tuple(items), tied=at < count - 1)
+        # A name with hundreds of puzzles goes on from page to page; no line of it is left alone.
+        yield Row(line, tuple(items), tied=count > 1 and at in (0, count - 2))
 
 
 def _figures(entry: IndexEntry, font: str, size: float, wide: float) -> Iterator[_Figures]:

@@ -74,7 +74,7 @@ def _measured(puzzle: BookPuzzle, layout: Layout, column: float, gutter: float) 
 
 
 def _row(keys: list[Key], layout: Layout, gutter: float, ceiling: float) -> Iterator[Row]:
-    """The keys, and the white that brings the next ones on the grid of lines; at the foot of a page it is left away."""
+    """The keys, and the white that brings the next ones on the grid of lines; at the foot of a page it is left out."""
     line = layout.line
     items: list[Item | PageNumber] = []
     x = deepest = 0.0

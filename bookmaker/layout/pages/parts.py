@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
 from bookmaker.book.model import Book
 from bookmaker.display.items import Item, Text
 from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.paging import pages
-from bookmaker.layout.setting.text import DROP, Labels, Row, broken, paragraph
+from bookmaker.layout.setting.text import DROP, Labels, Row, broken, paragraph, widest_word
 from bookmaker.layout.sheet import Leaf, Sheet
 from bookmaker.layout.spec import Layout, Type
 
@@ -21,8 +21,8 @@ HEADING = 4
 
 
 def heading(text: str, layout: Layout, x: float = 0.0) -> tuple[Row, ...]:
-    """A heading with its white space, tied to what follows; a long one is set smaller."""
-    for share in SMALLER:
+    """A heading with its white space, tied to what follows; a long one, or one with a long word, is set smaller."""
+    for share in _whole(((text, layout.type.heading),), layout.measure - x):
         type = layout.type.heading
         type = replace(type, size=share * type.size, leading=share * type.leading)
         lines = broken(text, type.font, type.size, layout.measure - x)
@@ -36,9 +36,10 @@ def heading(text: str, layout: Layout, x: float = 0.0) -> tuple[Row, ...]:
 
 
 def titling(book: Book, layout: Layout, display: Type, room: float) -> tuple[Row, ...]:
-    """The title in this type, and the subtitle under it; both smaller where they would be deeper than `room` points."""
+    """The title in this type, and the subtitle under it; both smaller where they would be deeper than `room` points, or
+    where a word would have to be cut."""
     rows: tuple[Row, ...] = ()
-    for share in SMALLER:
+    for share in _whole(((book.title, display), (book.subtitle, layout.type.title)), layout.measure):
         title, under = (
             replace(type, size=share * type.size, leading=share * type.leading) for type in (display, layout.type.title)
         )
@@ -48,6 +49,12 @@ def titling(book: Book, layout: Layout, display: Type, room: float) -> tuple[Row
         if height(rows) <= room:
             break
     return rows
+
+
+def _whole(texts: Sequence[tuple[str, Type]], measure: float) -> Sequence[float]:
+    """The sizes at which no word has to be cut; all of them where some word would have to be cut in any."""
+    widest = max(widest_word(text, type.font, type.size) for text, type in texts)
+    return [share for share in SMALLER if share * widest <= measure] or SMALLER
 
 
 def number_before(x: float, y: float, number: int, type: Type) -> Text:

@@ -134,7 +134,7 @@ def _does_not_fit(block: Block) -> Trouble:
     least, got = layout.puzzles.least / mm(1), block.cell / mm(1)
     text = (
         f"“{puzzle.title}” does not fit on a page of {layout.name}: its {size}×{size} grid would have cells of "
-        f"{got:.1f} mm, and the layout asks for {least:.1f} mm at least"
+        f"{got:.1f} mm, and the layout needs at least {least:.1f} mm"
     )
-    hint = "choose a layout on larger paper or with smaller cells, or shorten the puzzle's rules and note"
+    hint = "choose a layout with larger paper or smaller cells, or shorten the puzzle's note"
     return Trouble(puzzle.place, "does-not-fit", text, hint)

@@ -125,11 +125,22 @@ def paragraph(text: str, type: Type, measure: float, line: float, x: float = 0.0
     )
 
 
+def widest_word(text: str, font: str, size: float) -> float:
+    """The width in points of the longest word."""
+    return max((FONTS.width(word, font, size) for word in text.split(" ")), default=0.0)
+
+
 def _that_fit(word: str, font: str, size: float, measure: float) -> list[str]:
-    """A word in pieces no wider than the column: itself, but for an endless one."""
+    """A word in pieces no wider than the column: itself, but for an endless one, which is cut wherever it must be."""
     pieces = []
     while len(word) > 1 and FONTS.width(word, font, size) > measure:
-        cut = next((n for n in range(len(word) - 1, 1, -1) if FONTS.width(word[:n], font, size) <= measure), 1)
-        pieces.append(word[:cut])
+        fits = (n for n in range(len(word) - 1, 1, -1) if FONTS.width(_cut_off(word, n), font, size) <= measure)
+        cut = next(fits, 1)
+        pieces.append(_cut_off(word, cut))
         word = word[cut:]
     return [*pieces, word]
+
+
+def _cut_off(word: str, at: int) -> str:
+    """The beginning of a word, with a hyphen unless a dash or a stroke stands there already."""
+    return word[:at] if word[at - 1] in "-–—/" else word[:at] + HYPHEN

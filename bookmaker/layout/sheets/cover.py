@@ -105,10 +105,10 @@ def _picture(picture: Picture, wrap: Wrap, room: float, bleed: float) -> Iterato
         millimetres = f"{wide / mm(1):.0f} by {high / mm(1):.0f} mm"
         needed = f"{picture.width * FINE / fine:.0f} by {picture.height * FINE / fine:.0f}"
         text = (
-            f"“{picture.name}” is too coarse for the cover: printed {millimetres} it has {fine:.0f} pixels an inch, "
+            f"“{picture.name}” is too coarse for the cover: printed {millimetres} it has {fine:.0f} pixels per inch, "
             f"and print needs {FINE:.0f}"
         )
-        hint = f"it has {picture.width} by {picture.height} pixels; take one of {needed} or more"
+        hint = f"it has {picture.width} by {picture.height} pixels; use one of {needed} or more"
         raise BookTroubles([Trouble(picture.place, "picture-coarse", text, hint)])
     drawn_wide, drawn_high = picture.width * scale, picture.height * scale
     x, y = wrap.front + (wide - drawn_wide) / 2, wrap.band - high + (high - drawn_high) / 2

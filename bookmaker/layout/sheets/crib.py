@@ -11,6 +11,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import TypeAlias
 
+from bookmaker.book import wording
 from bookmaker.book.model import BookPuzzle
 from bookmaker.display.items import Bookmark, Document, Group, Item, Rect, Stroke, Text
 from bookmaker.layout.art.gridart import outside
@@ -99,6 +100,7 @@ def _head(puzzle: BookPuzzle, scenes: Mapping[int, Scene], layout: Layout) -> It
         yield from _walk(puzzle, [*scenes.values()], layout)
     if scenes:
         yield from _legend(layout)
+    yield from paragraph(wording.CELL_NAMES, type.small, measure, line)
     yield Row(0.5 * line)
 
 
@@ -130,7 +132,7 @@ def _legend(layout: Layout) -> Iterator[Row]:
     base = cell / 2 + FONTS.x_height(note.font) * note.size / 2 + 0.5
     items: list[Item] = []
     x = 0.0
-    for words in ("look here", "look along here", "is filled next", "goes"):
+    for words in ("look here", "look along here", "filled next", "eliminated"):
         wide = cell + gap + width(words, note)
         if items and x + wide > layout.measure:
             yield Row(1.5 * line, tuple(items))
@@ -145,9 +147,9 @@ def _sign(words: str, cell: float) -> Iterator[Item]:
     match words:
         case "look here":
             yield corners(0.0, 0.0, cell)
-        case "is filled next":
+        case "filled next":
             yield heavy_frame(0.0, 0.0, cell)
-        case "goes":
+        case "eliminated":
             high = 0.42 * cell
             size = high / FONTS.figure_height("sans")
             yield Text(cell / 2, (cell + high) / 2, "4", "sans", size, anchor="middle")

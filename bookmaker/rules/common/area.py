@@ -21,7 +21,7 @@ from bookmaker.rules.common.frame import Frame
 from bookmaker.rules.common.wording import counted, number
 from bookmaker.trouble import Desk, Place
 
-_LEAVE_OUT = "or leave the whole entry out"
+_LEAVE_OUT = "name one, or leave out the whole entry"
 _CELL_NAME = re.compile(r"[rR]\d+[cC]\d+")
 
 LETTERS = ascii_letters

@@ -27,9 +27,12 @@ class Machine:
     steps: tuple[tuple[int, ...], ...]
     accept: frozenset[int]
 
-    def over(self, cells: tuple[int, ...]) -> Automaton:
-        """The constraint that the digits along these cells, in order, are accepted."""
-        return Automaton(cells, self.steps, self.accept)
+    def over(self, cells: tuple[int, ...], lean: Machine | None = None) -> Automaton:
+        """The constraint that the digits along these cells, in order, are accepted.
+
+        `lean` is a machine that need not remember the digits met, for cells that other constraints hold different.
+        """
+        return Automaton(cells, self.steps, self.accept, (lean.steps, lean.accept) if lean else None)
 
 
 def machine(
@@ -52,13 +55,13 @@ def machine(
     return _smallest(_without_dead_ends(steps, accept), accept)
 
 
-def met(seen: int, digit: int, size: int) -> int | None:
-    """The set of digits met on a line, as a mask, with one more; None if it was there already.
+def met(seen: int, digit: int, size: int, lean: bool = False) -> int | None:
+    """The set of digits met on a line, as a mask, with one more; None if it was there already. A lean machine forgets.
 
     A machine on a row or column that remembers it takes far fewer guesses of the engine, for it knows that two 4s never
     make an 8. Beyond `REMEMBERED` digits there would be too many sets: it stays empty, and houses alone see to it.
     """
-    if size > REMEMBERED:
+    if lean or size > REMEMBERED:
         return seen
     bit = 1 << (digit - 1)
     return None if seen & bit else seen | bit

@@ -21,7 +21,7 @@ from bookmaker.rules.common.reading import parts_of
 from bookmaker.rules.common.wording import cells_listed, symbol
 from bookmaker.trouble import Desk, Place
 
-LEAVE_OUT = "or leave the whole entry out"
+LEAVE_OUT = "name one, or leave out the whole entry"
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,7 +88,7 @@ def read_marks(
             if border.pair in found:
                 both = f"both {kinds[found[border.pair]].called} and {kinds[name].called}"
                 text = f"{both} stand between {cells_listed(grid, border.pair)}"
-                desk.error(border.place, "marks-clash", text, "one border carries one mark")
+                desk.error(border.place, "marks-clash", text, "a border can carry only one mark")
                 sound = False
             found.setdefault(border.pair, name)
             placed.append((border, kinds[name]))
@@ -97,7 +97,7 @@ def read_marks(
         sound = not crowded(placed, grid, desk)
     all_marked = read_switch(fields["all-marked"], "all-marked", desk) if "all-marked" in fields else False
     if sound and not found:
-        desk.error(body.place, "no-marks", f"{what} names no pair of cells", "leave the whole entry out, or name some")
+        desk.error(body.place, "no-marks", f"{what} names no pair of cells", "name some, or leave out the whole entry")
         sound = False
     return (pairs, all_marked) if sound and all_marked is not None else None
 

@@ -39,6 +39,6 @@ def read_cell_marks(
                         home[cell] = name
                         found[name].append((cell, part.place))
     if sound and not home:
-        desk.error(body.place, "no-marks", f"{what} names no cell", "leave the whole entry out, or name some")
+        desk.error(body.place, "no-marks", f"{what} names no cell", "name some, or leave out the whole entry")
         sound = False
     return found if sound else None

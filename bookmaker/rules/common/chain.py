@@ -80,7 +80,7 @@ def read_chains(
     """
     nodes = read_items(body, f"the {noun}", desk)
     if isinstance(body, Sequence) and not nodes:
-        desk.error(body.place, "no-chains", f"no {noun} is listed here", "or leave the whole entry out")
+        desk.error(body.place, "no-chains", f"no {noun} is listed here", "name one, or leave out the whole entry")
     good: list[Chain] = []
     for node in nodes:
         chain = read_chain(node, f"the {noun}", grid, desk, least, most, why)

@@ -89,7 +89,7 @@ def _trouble_with(pair: Pair, before: Sequence[Pair], grid: Grid) -> tuple[str, 
         climb = tallest([*before, pair])
     except CycleError as error:
         circle = " < ".join(grid.name(cell) for cell in error.args[1])
-        return "signs-circle", f"the signs run in a circle: {circle}"
+        return "signs-circle", f"the signs go round in a circle: {circle}"
     if climb > grid.size:
         return "signs-climb", f"the signs through {both} need {climb} rising digits, and there are only {grid.size}"
     return None

@@ -11,7 +11,7 @@ from abc import ABC, abstractmethod
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, fields, replace
 from random import Random
-from typing import ClassVar, Self, TypeAlias
+from typing import ClassVar, Literal, Self, TypeAlias
 
 from bookmaker.placed import Node
 from bookmaker.puzzle.grid import Grid, House
@@ -21,6 +21,9 @@ from bookmaker.rules.common.frame import Frame, Margins, Mark
 from bookmaker.rules.common.parts import Figures, Form, Part, Written
 from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk
+
+Relabelling: TypeAlias = Literal["any", "reversed", "none"]
+"""How the digits may be renamed, all alike in the whole grid: in any way, or only so that d becomes size + 1 − d."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,6 +80,11 @@ class Rule(ABC):
     options: ClassVar[tuple[str, ...]] = ()
     """Names in the manifest of what holds for all its marks; “all-marked” is the field `all_marked`."""
 
+    relabels: ClassVar[Relabelling] = "none"
+    """Which renamings of the digits leave a rule of this kind: “any” where digits are only told apart or named by
+    marks, which are renamed too; “reversed” where they are compared or added, with marks turned round. How cells may
+    move need not be said: it shows in `meaning`."""
+
     @classmethod
     @abstractmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
@@ -85,6 +93,17 @@ class Rule(ABC):
     @abstractmethod
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         """What the rule asks of the cells, in the primitives of `solve`."""
+
+    def meaning(self, grid: Grid) -> Iterator[Constraint]:
+        """What the rule asks, told alike however its marks were typed: by this look-alikes are found.
+
+        That is `constraints`, for a kind whose constraints do not depend on the end from which a line is typed.
+        """
+        return self.constraints(grid)
+
+    def relabelling(self, grid: Grid) -> Relabelling:
+        """`relabels`, but where it depends on the marks that are there."""
+        return self.relabels
 
     @abstractmethod
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:

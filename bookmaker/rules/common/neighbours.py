@@ -96,7 +96,7 @@ def partnerless(position: Position, asked: Relation, mark: str, rung: int = 5) -
     grid, masks = position.grid, position.masks
     for pair in asked.pairs:
         for cell, beyond in (pair, pair[::-1]):
-            gone = [digit for digit in digits_in(masks[cell]) if not asked.beside[digit] & masks[beyond]]
+            gone = [digit for digit in digits_in(masks[cell]) if not asked.allowed[digit] & masks[beyond]]
             if gone:
                 name, partner = grid.name(cell), grid.name(beyond)
                 said = f"rules out {digits_listed(gone)} in {name}, which would leave nothing for {partner}"
@@ -109,7 +109,7 @@ def _worked_through(position: Position, asked: Sequence[Relation], what: str) ->
 
     `what` is what the string is made of (“dots”). The relations are symmetric.
     """
-    beside = {pair: made.beside for made in asked for pair in made.pairs}
+    beside = {pair: made.allowed for made in asked for pair in made.pairs}
     for cells in strings(list(beside)):
         if not 3 <= len(cells) <= 6:
             continue

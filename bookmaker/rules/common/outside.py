@@ -95,7 +95,7 @@ def read_clues(body: Node, what: str, grid: Grid, desk: Desk, read_value: ReadVa
                 values = read_value(part.value, part.place)
                 placed.update((Clue(cast(Side, side), line, value), part.place) for value in values)
     if len(desk.found) == already and not placed:
-        desk.error(body.place, "no-clues", f"{what} has no clue at any side", "take it away, or give it a clue")
+        desk.error(body.place, "no-clues", f"{what} has no clue at any side", "remove it, or give it a clue")
     return placed if len(desk.found) == already else None
 
 

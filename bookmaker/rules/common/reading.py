@@ -8,6 +8,7 @@ from __future__ import annotations
 import re
 
 from bookmaker.placed import Node, Word, read_text
+from bookmaker.puzzle.cells import closed_up
 from bookmaker.puzzle.grid import SYMBOLS, Grid
 from bookmaker.trouble import Desk
 
@@ -15,7 +16,8 @@ _PART = re.compile(r"[^\s,]+")
 
 
 def parts_of(word: Word) -> tuple[Word, ...]:
-    """What stands between spaces and commas, each part with its own place."""
+    """What stands between spaces and commas, each part with its own place; a run with spaces around its dash is one."""
+    word = closed_up(word)
     return tuple(Word(word.at_offset(found.start()), found.group()) for found in _PART.finditer(word.value))
 
 
@@ -27,9 +29,11 @@ def read_yes(body: Node, what: str, desk: Desk) -> bool:
     if word in ("", "yes", "true"):
         return True
     if word in ("no", "false"):
-        desk.error(body.place, "rule-off", f"{what} is switched off here", "a rule that does not hold is left out")
+        desk.error(body.place, "rule-off", f"{what} is turned off here", "to do without the rule, leave it out")
     else:
-        desk.error(body.place, "not-yes", f"{what} takes no cells or values, only “yes”", "it holds in the whole grid")
+        desk.error(
+            body.place, "not-yes", f"{what} takes only “yes”, no cells or values", "it applies to the whole grid"
+        )
     return False
 
 

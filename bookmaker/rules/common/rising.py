@@ -21,7 +21,7 @@ def strict_steps(chain: Chain) -> Iterator[Step]:
     return ((low, high, 1) for low, high in pairwise(chain))
 
 
-def slow_steps(grid: Grid, chain: Chain) -> Iterator[Step]:
+def resting_steps(grid: Grid, chain: Chain) -> Iterator[Step]:
     """Along a chain no digit is less than the one before, and cells that see each other differ."""
     for (i, low), (j, high) in combinations(enumerate(chain), 2):
         if sees(grid, low, high):

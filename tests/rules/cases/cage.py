@@ -54,11 +54,12 @@ MISUSES = (
 )
 
 DEDUCTIONS = (
-    # 2 cells that make 3 and 3 that make 24 have one combination each (Gaussian binomial, as in test_sums).
+    # 2 cells that make 3 and 3 that make 24 have one combination each (coefficients of a Gaussian binomial,
+    # checked with sympy in tests/rules/test_common.py).
     ("cage:\n  - {cells: r1c1 r1c2, total: 3}", {}, {"r1c1 r1c2": "3456789", "r1c3-r1c9 r2c1": "12"}),
     ("cage:\n  - {cells: r1c1-r1c3, total: 24}", {}, {"r1c1-r1c3": "123456", "r1c4-r1c9 r3c3": "789"}),
     ("cage:\n  - {cells: r1c1 r2c1, total: 10}", {"r1c1": "123"}, {"r2c1": "456"}),
-    # A row adds up to 45: the two cages take 21 + 20, which leaves 4 in the last cell.
+    # A row adds up to 45 (common practice, no source): the two cages take 21 + 20, which leaves 4 in the last cell.
     (
         "cage:\n  - {cells: r1c1-r1c4, total: 21}\n  - {cells: r1c5-r1c8, total: 20}",
         {},

@@ -5,11 +5,11 @@ from __future__ import annotations
 SENTENCES = (
     (
         "consecutive-line: r1c1-r1c4",
-        "The digits on the consecutive line, in any order, follow each other without gap or repeat.",
+        "The digits on the consecutive line form a run with no gaps or repeats, in any order.",
     ),
     (
         "consecutive-line: [r1c1-r1c4, r3c1-r3c4]",
-        "The digits on each consecutive line, in any order, follow each other without gap or repeat.",
+        "The digits on each consecutive line form a run with no gaps or repeats, in any order.",
     ),
 )
 

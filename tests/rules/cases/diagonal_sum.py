@@ -23,13 +23,13 @@ MISUSES = (
 SENTENCES = (
     (
         "diagonal-sum: 23 from r1c3 down-right",
-        "The number with an arrow outside the grid is the sum of the digits along the diagonal that the arrow points "
-        "to; digits may repeat on it where the other rules allow it.",
+        "The number with an arrow outside the grid is the sum of the digits on the diagonal along which the arrow "
+        "points; they may repeat where the other rules allow it.",
     ),
     (
         "diagonal-sum: [23 from r1c3 down-right, 12 from r1c3 down-left]",
-        "Each number with an arrow outside the grid is the sum of the digits along the diagonal that the arrow points "
-        "to; digits may repeat on it where the other rules allow it.",
+        "Each number with an arrow outside the grid is the sum of the digits on the diagonal along which the "
+        "arrow points; they may repeat where the other rules allow it.",
     ),
 )
 

@@ -12,7 +12,7 @@ from tests.rules.harness import grown_with
 SENTENCES = (
     (
         "disjoint-groups: yes",
-        "Cells at the same place of their boxes, such as all the top left ones, hold every digit once.",
+        "Cells at the same position in their boxes, such as all the top left ones, hold every digit once.",
     ),
 )
 

@@ -12,12 +12,13 @@ SENTENCES = (
     ("dots: {black: r1c1-r1c2}", "The black dot joins a digit and its double."),
     (
         "dots: {white: r1c1-r1c2 r3c3-r4c3, black: r7c7-r7c8}",
-        "A white dot joins consecutive digits and the black dot joins a digit and its double (1 and 2 have either).",
+        "A white dot joins consecutive digits and the black dot joins a digit and its double (1 and 2 may have "
+        "either).",
     ),
     (
         "dots: {white: r1c1-r1c2, black: r7c7-r7c8 r8c8-r9c8, all-marked: yes}",
-        "The white dot joins consecutive digits and a black dot joins a digit and its double (1 and 2 have either); "
-        "neighbours without a dot are neither.",
+        "The white dot joins consecutive digits and a black dot joins a digit and its double (1 and 2 may have "
+        "either); neighbours without a dot are neither.",
     ),
     (
         "dots: {white: r1c1-r1c2 r5c5-r5c6, all-marked: yes}",
@@ -45,11 +46,11 @@ MISUSES = (
 
 DEDUCTIONS = (
     ("dots: {white: r1c1-r1c2}", {"r1c1": "15"}, {"r1c2": "135789"}),
-    # 5, 7 and 9 have no double and no half among the digits 1 to 9.
+    # 5, 7 and 9 have no double and no half among the digits 1 to 9 (common practice, no source).
     ("dots: {black: r1c1-r1c2}", {}, {"r1c1 r1c2": "579"}),
     ("dots: {white: r1c1-r1c2, all-marked: yes}", {"r5c5": "12"}, {"r5c6": "12"}),
     ("dots: {white: r1c1-r1c2, all-marked: yes}", {"r5c5": "24"}, {"r4c5": "24"}),
-    # Three in a row by black dots: only 1-2-4 and 2-4-8, either way.
+    # Three in a row by black dots: only 1-2-4 and 2-4-8, either way (common practice, no source).
     ("dots: {black: r1c1-r1c2 r1c2-r1c3}", {}, {"r1c1 r1c3": "35679", "r1c2": "13579"}),
 )
 

@@ -9,11 +9,11 @@ from bookmaker.puzzle.grid import Grid
 SENTENCES = (
     (
         "even-step-line: r1c1-r1c4",
-        "Along the even-step line, all neighbouring digits differ by the same amount, which is to be found.",
+        "Along the even-step line, all neighbouring digits differ by the same amount; work it out.",
     ),
     (
         "even-step-line: [r1c1-r1c4, r3c1-r3c3]",
-        "Along each even-step line, all neighbouring digits differ by the same amount, to be found for each line.",
+        "Along each even-step line, all neighbouring digits differ by the same amount; work it out for each line.",
     ),
     (
         "even-step-line:\n  lines: r1c1-r1c4\n  step: 2",

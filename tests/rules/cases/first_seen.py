@@ -25,17 +25,17 @@ MISUSES = (
 SENTENCES = (
     (
         "first-seen:\n  left: . . . 5 . . . . .",
-        "The digit beside three small squares outside the grid stands among the first three cells of its row from that "
-        "side.",
+        "The digit beside three small squares outside the grid appears in the first three cells of its row from "
+        "that side.",
     ),
     (
         "first-seen:\n  left: . . . 57 . . . . .",
-        "Each digit beside three small squares outside the grid stands among the first three cells of its row from "
+        "Each digit beside three small squares outside the grid appears in the first three cells of its row from "
         "that side.",
     ),
     (
         "first-seen:\n  left: . . . 5 . . . . .\n  top: 7 . . . . . . . .",
-        "Each digit beside three small squares outside the grid stands among the first three cells of its row or "
+        "Each digit beside three small squares outside the grid appears in the first three cells of its row or "
         "column from that side.",
     ),
 )

@@ -15,13 +15,13 @@ MISUSES = (
 SENTENCES = (
     (
         "numbered-room:\n  bottom: . . . 4 . . . . .",
-        "The digit in a door outside the grid stands at the place in its column that the first digit from that side "
-        "counts to.",
+        "The digit in a door outside the grid goes in the nth cell of its column from that side, n being the "
+        "first digit there.",
     ),
     (
         "numbered-room:\n  left: . . . 4 . . . . .\n  top: . 8 . . . . . . .",
-        "Each digit in a door outside the grid stands at the place in its row or column that the first digit from that "
-        "side counts to.",
+        "Each digit in a door outside the grid goes in the nth cell of its row or column from that side, n being "
+        "the first digit there.",
     ),
 )
 

@@ -5,16 +5,16 @@ from __future__ import annotations
 SENTENCES = (
     (
         "peaks: {greater: r1c1}",
-        "The cell with triangles pointing outwards holds a greater digit than all cells that share a side with it.",
+        "The cell with a roof holds a greater digit than all cells that share a side with it.",
     ),
     (
         "peaks: {smaller: r1c1 r5c5}",
-        "Each cell with triangles pointing inwards holds a smaller digit than all cells that share a side with it.",
+        "Each cell with a bowl holds a smaller digit than all cells that share a side with it.",
     ),
     (
         "peaks: {greater: r1c1 r3c3, smaller: r5c5}",
-        "Each cell with triangles pointing outwards holds a greater digit than all cells that share a side with it, "
-        "and the cell with triangles pointing inwards holds a smaller one.",
+        "Each cell with a roof holds a greater digit than all cells that share a side with it, and the cell with "
+        "a bowl a smaller one.",
     ),
 )
 

@@ -19,27 +19,27 @@ MISUSES = (
 SENTENCES = (
     (
         "sandwich:\n  left: . 12 . . . . . . .",
-        "The number between two bars outside the grid is the sum of the digits that stand between the least and the "
-        "greatest digit of its row.",
+        "The number between two bars outside the grid is the sum of the digits between the smallest and the "
+        "largest digit of its row.",
     ),
     (
         "sandwich:\n  top: . 12 . . . 0 . . .",
-        "Each number between two bars outside the grid is the sum of the digits that stand between the least and the "
-        "greatest digit of its column.",
+        "Each number between two bars outside the grid is the sum of the digits between the smallest and the "
+        "largest digit of its column.",
     ),
     (
         "sandwich:\n  left: . 12 . . . . . . .\n  top: . . . . 35 . . . .",
-        "Each number between two bars outside the grid is the sum of the digits that stand between the least and the "
-        "greatest digit of its row or column.",
+        "Each number between two bars outside the grid is the sum of the digits between the smallest and the "
+        "largest digit of its row or column.",
     ),
 )
 
 DEDUCTIONS = (
-    # 35 is the sum of 2 to 8: the crusts stand at the ends.
+    # 35 is the sum of 2 to 8: the crusts stand at the ends (common practice, no source).
     ("sandwich:\n  left: 35 . . . . . . . .", {}, {"r1c1 r1c9": "2345678", "r1c2-r1c8": "19"}),
-    # 0: the crusts are neighbours, and with 1 at the end 9 is next to it.
+    # 0: the crusts are neighbours, and with 1 at the end 9 is next to it (common practice, no source).
     ("sandwich:\n  left: 0 . . . . . . . .", {"r1c1": "1"}, {"r1c3-r1c9": "9"}),
-    # 4 is one digit, and no digit of 5 to 8 or 2 and 3 makes it: the crusts are two apart, with a 4 between them.
+    # 4 is one digit, for 2 and 3 make too much: the crusts are two apart, with a 4 between them (worked out here).
     ("sandwich:\n  top: 4 . . . . . . . .", {"r1c1": "9"}, {"r2c1": "1", "r4c1-r9c1": "1"}),
     ("sandwich:\n  bottom: 4 . . . . . . . .", {"r9c1": "9", "r7c1": "1"}, {"r8c1": "235678"}),
 )

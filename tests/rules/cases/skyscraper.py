@@ -21,13 +21,13 @@ MISUSES = (
 SENTENCES = (
     (
         "skyscraper:\n  left: . 3 . . . . . . .",
-        "The number in a house outside the grid tells how many digits of its row are seen from that side, where a "
-        "taller digit hides every shorter one behind it.",
+        "The number in a house outside the grid tells how many digits of its row can be seen from that side, "
+        "where a taller digit hides every shorter one behind it.",
     ),
     (
         "skyscraper:\n  left: . 3 . . . . . . .\n  bottom: 2 . 4 . . . . . .",
-        "Each number in a house outside the grid tells how many digits of its row or column are seen from that side, "
-        "where a taller digit hides every shorter one behind it.",
+        "Each number in a house outside the grid tells how many digits of its row or column can be seen from that "
+        "side, where a taller digit hides every shorter one behind it.",
     ),
 )
 

@@ -20,12 +20,12 @@ MISUSES = (
 SENTENCES = (
     (
         "x-sum:\n  right: . 12 . . . . . . .",
-        "The number behind a small × outside the grid is the sum of the first X digits of its row from that side, "
+        "The number after a small × outside the grid is the sum of the first X digits of its row from that side, "
         "where X is the first of them.",
     ),
     (
         "x-sum:\n  top: . 12 . . . . . . 45",
-        "Each number behind a small × outside the grid is the sum of the first X digits of its column from that "
+        "Each number after a small × outside the grid is the sum of the first X digits of its column from that "
         "side, where X is the first of them.",
     ),
 )

@@ -1,0 +1,44 @@
+"""What an archive says of itself in `archive.yaml`: the books that it has been printed in, and the bands' names.
+
+In: the archive's folder. Out: its `Settings`, empty where there is no such file.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from pathlib import Path
+
+from bookmaker.manifest.archives import SETTINGS
+from bookmaker.manifest.bookfields import read_bands
+from bookmaker.manifest.model import BAND_NAMES
+from bookmaker.manifest.textfile import read_file
+from bookmaker.manifest.yamlfile import parse_yaml
+from bookmaker.placed import Word, read_fields, read_items, read_text
+from bookmaker.trouble import Desk, Place
+
+
+@dataclass(frozen=True, slots=True)
+class Settings:
+    """`printed_in` are books, each with the place that names it."""
+
+    printed_in: tuple[tuple[Path, Place], ...] = ()
+    band_names: tuple[str, ...] = BAND_NAMES
+
+
+def read_settings(root: Path, desk: Desk) -> Settings:
+    """The settings of the archive in a folder."""
+    file = root / SETTINGS
+    if not file.exists():
+        return Settings()
+    text = read_file(file, str(file), Place(str(file)), desk)
+    tree = parse_yaml(text, str(file), desk) if text is not None else None
+    if tree is None:
+        return Settings()
+    fields = read_fields(tree, "the archive", desk, ("printed-in", "bands"))
+    books = []
+    for node in read_items(fields["printed-in"], "“printed-in”", desk) if "printed-in" in fields else ():
+        name = read_text(node, "a book", desk)
+        if name and isinstance(node, Word):
+            books.append((root / name, node.place))
+    bands = read_bands(fields["bands"], desk) if "bands" in fields else BAND_NAMES
+    return Settings(tuple(books), bands)

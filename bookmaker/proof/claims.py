@@ -1,0 +1,32 @@
+"""The setter's own solution beside the proven one: a slip in typing that leaves a puzzle unique shows only here.
+
+In: proofs. Out: a trouble for each puzzle whose `solution:` is another one, at the first digit that differs.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+
+from bookmaker.proof.model import Proof
+from bookmaker.rules.common.wording import cells_listed
+from bookmaker.trouble import Trouble
+
+NAMED = 8
+"""Cells named in a message; the others are only counted."""
+
+
+def wrong_claims(proofs: Iterable[Proof]) -> Iterator[Trouble]:
+    """What differs, in the order of the proofs; a puzzle without a proven solution has nothing to be compared with."""
+    for proof in proofs:
+        entry, solution = proof.entry, proof.solution
+        claimed = entry.solution
+        if claimed is None or solution is None or claimed.digits == solution:
+            continue
+        grid = entry.puzzle.grid
+        cells = [cell for cell in grid.cells if claimed.digits[cell] != solution[cell]]
+        named = cells_listed(grid, cells[:NAMED])
+        more = f" and in {len(cells) - NAMED} more cells" if len(cells) > NAMED else ""
+        said = f"“{entry.title or entry.id}” has one solution, but not the setter's: they differ in {named}{more}"
+        hint = "a given or a mark is likely mistyped; compare the puzzle with what the setter sent"
+        first, *others = (claimed.place(cell) for cell in cells)
+        yield Trouble(first, "other-solution", said, hint, tuple(others))

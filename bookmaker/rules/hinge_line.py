@@ -1,0 +1,215 @@
+"""Hinge lines: two cells at the same distance from the middle have one and the same sum along the whole line.
+
+Manifest: a list of chains of at least three cells. If there is a middle cell, its digit is that sum.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass
+from functools import lru_cache, reduce
+from itertools import combinations
+from operator import and_
+from typing import Self
+
+from bookmaker.display.items import Point, Stroke
+from bookmaker.display.shapes import polyline
+from bookmaker.placed import Node
+from bookmaker.puzzle.bits import digits_in
+from bookmaker.puzzle.grid import CLASSIC, Grid
+from bookmaker.puzzle.position import Position
+from bookmaker.rules.common.automata import Machine, machine
+from bookmaker.rules.common.candidates import removed_by, sees
+from bookmaker.rules.common.chain import Chain, ChainRule, read_chains
+from bookmaker.rules.common.contract import Deduction, Relabelling, Sample
+from bookmaker.rules.common.fillings import tried_out
+from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.strokes import THIN, halo, trace
+from bookmaker.rules.common.wording import ends_named, listed, the_or_each
+from bookmaker.solve.problem import Constraint, Sum
+from bookmaker.trouble import Desk
+
+TOOTH = 0.13
+"""Length of a tooth, in cells. They point to the two sides of the line in turn, like the knuckles of a hinge."""
+
+SPACING = 0.16
+"""From tooth to tooth in cells."""
+
+DIAMOND, STUD = 0.42, 0.15
+"""Half the diagonal of the diamond around a middle cell's digit, and of the one between two cells, in cells."""
+
+
+@dataclass(frozen=True)
+class HingeLine(ChainRule):
+    """Chains from end to end."""
+
+    kind = "hinge-line"
+    title = "Hinge lines"
+    noun = "hinge line"
+    example = """\
+hinge-line:
+  - r1c1-r1c4 r2c5
+  - r9c9-r6c9
+"""
+    from_the_middle = True
+
+    @classmethod
+    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+        chains = read_chains(body, cls.noun, grid, desk, least=3)
+        return None if chains is None else cls(chains)
+
+    def leads_on(self, digits: Sequence[int]) -> bool:
+        half = len(digits) // 2
+        middle = digits[half] if len(digits) % 2 else digits[half - 1] + digits[half]
+        return half == 0 or digits[0] + digits[-1] == middle
+
+    def constraints(self, grid: Grid) -> Iterator[Constraint]:
+        for chain in self.chains:
+            yield _machine(grid.size, len(chain) % 2 == 1).over(_from_the_middle(chain))
+
+    def meaning(self, grid: Grid) -> Iterator[Constraint]:
+        """The sums of any two pairs are equal, and equal to the middle cell if there is one."""
+        for chain in self.chains:
+            pairs = [(chain[i], chain[-1 - i]) for i in range(len(chain) // 2)]
+            sums = [*pairs, (chain[len(pairs)],)] if len(chain) % 2 else pairs
+            for one, other in combinations(sums, 2):
+                yield Sum((*((cell, 1) for cell in one), *((cell, -1) for cell in other)), 0, 0)
+
+    def relabelling(self, grid: Grid) -> Relabelling:
+        return "none" if any(len(chain) % 2 for chain in self.chains) else "reversed"
+
+    def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
+        for chain in self.chains:
+            count = len(chain)
+            sums = {digits[chain[i]] + digits[chain[count - 1 - i]] for i in range(count // 2)}
+            if count % 2 == 1:
+                sums.add(digits[chain[count // 2]])
+            if len(sums) > 1:
+                return False
+        return True
+
+    def sentence(self) -> str:
+        odd = sum(len(chain) % 2 for chain in self.chains)
+        which = the_or_each(len(self.chains), self.noun)
+        text = f"On {which}, any two cells at the same distance from its middle add up to the same total"
+        if odd == len(self.chains):
+            return f"{text}, which is the digit in the middle."
+        return f"{text}, which is the digit in the middle cell if there is one." if odd else f"{text}."
+
+    @classmethod
+    def primer(cls) -> str:
+        return (
+            "Fold a hinge line at its middle: any two cells that land on each other add up to the same total. Where "
+            "the line has a middle cell, a diamond marks it and its digit is the total, so it is high and its "
+            "partners are low. Otherwise work the total out: one known pair settles it."
+        )
+
+    def marks(self, frame: Frame) -> Iterator[Mark]:
+        pen = Stroke(frame.thin() + 0.2, THIN, join="round")
+        tooth = TOOTH * frame.cell
+        for chain in self.chains:
+            way, half = trace(frame, chain), len(chain) // 2
+            odd = len(chain) % 2 == 1
+            middle = way.stops[half] if odd else (way.stops[half - 1] + way.stops[half]) / 2
+            centre, (ux, uy) = way.at(middle)
+            size = (DIAMOND if odd else STUD) * frame.cell
+            _, (vx, vy) = way.at(middle - size / 4)
+            # A line that comes in slantwise meets the diamond's side, not its corner.
+            start, end = middle - size / (abs(vx) + abs(vy)), middle + size / (abs(ux) + abs(uy))
+            yield Mark(Layer.LINE, halo(frame, way.points, 2 * tooth))
+            yield Mark(Layer.LINE, polyline(way.between(0, start), pen))
+            yield Mark(Layer.LINE, polyline(way.between(end, way.length), pen))
+            for at, stop in enumerate(way.steps(SPACING * frame.cell)):
+                if not start - pen.width < stop < end + pen.width:
+                    tip = way.beside(stop, tooth if at % 2 else -tooth)
+                    yield Mark(Layer.LINE, polyline((way.at(stop)[0], tip), pen))
+            yield Mark(Layer.LINE, polyline(_diamond(centre, size), pen, closed=True))
+
+    @classmethod
+    def sample(cls) -> Sample:
+        return Sample(cls(((0, 1, 2),)), CLASSIC, 1, 3)
+
+    def deductions(self, position: Position) -> Iterator[Deduction]:
+        """Sums that every pair can have, and the digits that go with them; then the whole line tried out."""
+        grid, masks = position.grid, position.masks
+        for chain in self.chains:
+            pairs = [(chain[i], chain[-1 - i]) for i in range(len(chain) // 2)]
+            sums = [_pair_sums(position, one, other) for one, other in pairs]
+            middle = chain[len(chain) // 2]
+            if len(chain) % 2:
+                sums.append(set(digits_in(masks[middle])))
+            common = reduce(and_, sums)
+            if not common:
+                continue
+            kept = {middle: sum(1 << (s - 1) for s in common)} if len(chain) % 2 else {}
+            for one, other in pairs:
+                for cell, partner in ((one, other), (other, one)):
+                    kept[cell] = sum(
+                        1 << (digit - 1)
+                        for digit in digits_in(masks[cell])
+                        if any(
+                            0 < s - digit <= grid.size
+                            and masks[partner] >> (s - digit - 1) & 1
+                            and not (2 * digit == s and sees(grid, cell, partner))
+                            for s in common
+                        )
+                    )
+            removed = removed_by(position, kept)
+            name = f"the hinge line {ends_named(grid, chain)}"
+            if removed:
+                can = sorted(common)
+                said = listed(map(str, can), "or") if len(can) < 4 else f"{can[0]} to {can[-1]}"
+                yield Deduction(6, len(sums), chain, removed, f"the pairs of {name} can only add up to {said}")
+            else:
+                cells = _from_the_middle(chain)
+                yield from tried_out(position, cells, _one_sum(len(chain) % 2), name)
+
+
+def _from_the_middle(chain: Chain) -> Chain:
+    """The middle cell if there is one, then pair after pair outwards."""
+    half = len(chain) // 2
+    pairs = zip(reversed(chain[:half]), chain[len(chain) - half :], strict=True)
+    return (*chain[half : len(chain) - half], *(cell for pair in pairs for cell in pair))
+
+
+@lru_cache(maxsize=64)
+def _machine(size: int, odd: bool) -> Machine:
+    """Reads the line from the middle. State: the sum (0: unknown), the digit that waits for its partner (0: none)."""
+
+    def step(state: tuple[int, int], digit: int) -> tuple[int, int] | None:
+        total, waiting = state
+        if odd and not total:
+            return digit, 0
+        if not waiting:
+            return total, digit
+        return (waiting + digit, 0) if total in (0, waiting + digit) else None
+
+    return machine(range(1, size + 1), (0, 0), step, lambda state: state[0] > 0 and not state[1])
+
+
+@lru_cache(maxsize=2)
+def _one_sum(odd: int) -> Callable[[Sequence[int]], bool]:
+    """The same reading for digits so far: has each whole pair the sum of the first, or of the middle?"""
+
+    def fits(digits: Sequence[int]) -> bool:
+        if len(digits) < 2 or (len(digits) - odd) % 2:
+            return not odd or len(digits) < 2 or digits[-1] < digits[0]
+        total = digits[0] if odd else digits[0] + digits[1]
+        return digits[-2] + digits[-1] == total
+
+    return fits
+
+
+def _pair_sums(position: Position, one: int, other: int) -> set[int]:
+    apart = sees(position.grid, one, other)
+    return {
+        a + b
+        for a in digits_in(position.masks[one])
+        for b in digits_in(position.masks[other])
+        if not (apart and a == b)
+    }
+
+
+def _diamond(at: Point, size: float) -> list[Point]:
+    x, y = at
+    return [(x, y - size), (x + size, y), (x, y + size), (x - size, y)]

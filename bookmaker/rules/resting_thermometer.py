@@ -1,0 +1,119 @@
+"""Resting thermometers: from the bulb to the tip, digits never fall.
+
+Manifest: a list of chains from the bulb, as for thermometers. Digits may repeat where rows, columns and regions allow
+it, so between cells that see each other they rise.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from itertools import pairwise
+from typing import Self
+
+from bookmaker.placed import Node
+from bookmaker.puzzle.bits import highest, lowest, span_mask
+from bookmaker.puzzle.grid import CLASSIC, Grid
+from bookmaker.puzzle.position import Position
+from bookmaker.rules.common.candidates import removed_by, sees
+from bookmaker.rules.common.chain import Chain, ChainRule, Complaint, read_chains
+from bookmaker.rules.common.contract import Deduction, Sample
+from bookmaker.rules.common.frame import Frame, Mark
+from bookmaker.rules.common.glass import thermometers
+from bookmaker.rules.common.rising import Step, resting_steps, too_high
+from bookmaker.rules.common.wording import ends_named, symbol, the_or_each
+from bookmaker.solve.problem import Constraint, relation
+from bookmaker.trouble import Desk
+
+
+@dataclass(frozen=True)
+class RestingThermometer(ChainRule):
+    """`chains` start at the bulb."""
+
+    kind = "resting-thermometer"
+    title = "Resting thermometers"
+    noun = "resting thermometer"
+    relabels = "reversed"
+    example = """\
+resting-thermometer:
+  - r1c1 r2c2-r5c5
+  - r9c9-r6c9 r5c8
+"""
+    directed = True
+
+    @classmethod
+    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+        steps: list[Step] = []
+
+        def objects(chain: Chain) -> Complaint | None:
+            alone = list(resting_steps(grid, chain))
+            steps.extend(alone)
+            cell = too_high(steps, grid.size)
+            if cell is None:
+                return None
+            above = f"would rise above {symbol(grid.size)} at {grid.name(cell)}"
+            hint = "digits rise between any two of its cells in one row, column or region"
+            if too_high(alone, grid.size) is not None:
+                return "chain-long", f"the resting thermometer {above}", hint
+            return "thermometers-clash", f"with the resting thermometers before it, this one {above}", hint
+
+        chains = read_chains(body, cls.noun, grid, desk, objects=objects)
+        return None if chains is None else cls(chains)
+
+    def leads_on(self, digits: Sequence[int]) -> bool:
+        return len(digits) < 2 or digits[-2] <= digits[-1]
+
+    def constraints(self, grid: Grid) -> Iterator[Constraint]:
+        pairs = dict.fromkeys(pair for chain in self.chains for pair in pairwise(chain))
+        for rises in (True, False):
+            some = [pair for pair in pairs if sees(grid, *pair) is rises]
+            if some:
+                keeps = ((a, b) for a in grid.digits for b in grid.digits if a < b or (a == b and not rises))
+                yield relation(some, grid.size, keeps)
+
+    def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
+        return all(digits[chain[i]] <= digits[chain[i + 1]] for chain in self.chains for i in range(len(chain) - 1))
+
+    def sentence(self) -> str:
+        which = the_or_each(len(self.chains), self.noun)
+        return f"Along {which}, digits never fall from the bulb to the tip; they rise or stay the same."
+
+    @classmethod
+    def primer(cls) -> str:
+        return (
+            "A resting thermometer is drawn as an empty tube. From its ringed bulb to the tip, digits rise or stay "
+            "level: each is at least as high as the one before it. Two of its cells in the same row, column or box "
+            "can't be equal, so there the digits do rise: count those steps to find how high the tip must be and how "
+            "low the bulb."
+        )
+
+    def marks(self, frame: Frame) -> Iterator[Mark]:
+        return thermometers(frame, self.chains, filled=False)
+
+    @classmethod
+    def sample(cls) -> Sample:
+        return Sample(cls(((0, 1, 2),)), CLASSIC, 1, 3)
+
+    def deductions(self, position: Position) -> Iterator[Deduction]:
+        """Bounds along a chain, one more for each step between cells that see each other."""
+        grid, masks = position.grid, position.masks
+        top = grid.size + 1
+        for chain in self.chains:
+            least = _floors(grid, chain, [lowest(masks[cell]) for cell in chain])
+            back = chain[::-1]
+            most = [top - floor for floor in _floors(grid, back, [top - highest(masks[cell]) for cell in back])][::-1]
+            spans = {cell: span_mask(low, high) for cell, low, high in zip(chain, least, most, strict=True)}
+            removed = removed_by(position, spans)
+            if removed:
+                words = f"the resting thermometer {ends_named(grid, chain)} must not fall"
+                yield Deduction(5, len(chain), chain, removed, words)
+
+
+def _floors(grid: Grid, chain: Chain, lows: Sequence[int]) -> list[int]:
+    """The least each cell can hold: no less than the cell before, more than every earlier cell that it sees."""
+    floors: list[int] = []
+    for index, (cell, low) in enumerate(zip(chain, lows, strict=True)):
+        before = floors[-1:]
+        seen = (floors[i] + 1 for i in range(index) if sees(grid, chain[i], cell))
+        floors.append(max((low, *before, *seen)))
+    return floors

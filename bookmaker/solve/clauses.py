@@ -1,0 +1,287 @@
+"""A problem as clauses: the one place where the primitives are translated for a SAT solver.
+
+In: a problem and a state that its engine has propagated to a fixed point. Out: `Clauses`, with a variable for each
+candidate of a cell that has several, and further ones inside sums, automata and sets. What the state has decided is
+left out, so that the clauses shrink with what is known.
+
+Encodings: all different, pairwise; relations, as support or as conflicts, whichever is shorter (I. Gent, “Arc
+consistency in SAT”, ECAI 2002); automata and, read as automata over partial sums, sums and counts, by a variable for
+each state at each step (C.-G. Quimper and T. Walsh, “Global grammar constraints”, CP 2006); a few sets by a variable
+each, many by a decision diagram over the digits that occur. States that no filling of the candidates can pass are left
+out.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from itertools import combinations
+from typing import assert_never
+
+from bookmaker.solve.candidates import CandidateLayout, places_in
+from bookmaker.solve.problem import (
+    Allowed,
+    Automaton,
+    Combination,
+    Constraint,
+    Count,
+    Different,
+    Problem,
+    Relation,
+    Sum,
+)
+from bookmaker.solve.relations import forbidden, reverse
+from bookmaker.solve.verdict import Solution
+
+FEW_SETS = 24
+"""Up to this number, each set that a combination allows gets a variable of its own."""
+
+FEW_STATES = 12
+"""Up to this number, the states of a step exclude each other pair by pair, which makes for stronger propagation."""
+
+Clause = Sequence[int]
+"""Literals of which one must hold: the number of a variable, negative for its negation."""
+
+
+class Clauses:
+    """The variables and clauses of a problem.
+
+    `literals[cell][d - 1]` is the variable of digit d at a cell, 0 where it is no candidate; None where the cell is
+    decided. `variables` counts all variables, which are numbered from 1.
+    """
+
+    def __init__(self, problem: Problem, layout: CandidateLayout, state: int) -> None:
+        self.clauses: list[Clause] = []
+        self.literals: list[list[int] | None] = []
+        self._digits = problem.digits
+        self._masks = [state >> at & layout.full for at in layout.places]
+        self.variables = 0
+        for mask in self._masks:
+            self.literals.append(self._of_cell(mask) if mask & mask - 1 else None)
+        for constraint in problem.constraints:
+            self._add(constraint)
+
+    def solution(self, model: Sequence[int]) -> Solution:
+        """The digits of all cells in a model (all variables in order, each with its sign)."""
+        digits = [mask.bit_length() for mask in self._masks]
+        for cell, row in enumerate(self.literals):
+            if row is not None:
+                digits[cell] = next(digit for digit, literal in enumerate(row, 1) if literal and model[literal - 1] > 0)
+        return tuple(digits)
+
+    def literals_of(self, solution: Solution) -> list[int]:
+        """The variables of the cells that hold in a solution."""
+        return [row[digit - 1] for row, digit in zip(self.literals, solution, strict=True) if row is not None]
+
+    def _new(self) -> int:
+        self.variables += 1
+        return self.variables
+
+    def _of_cell(self, mask: int) -> list[int]:
+        """Variables for the candidates of a cell, of which exactly one holds."""
+        row = [0] * self._digits
+        for place in places_in(mask):
+            row[place] = self._new()
+        here = [literal for literal in row if literal]
+        self.clauses.append(here)
+        self._at_most_one(here)
+        return row
+
+    def _at_most_one(self, literals: Iterable[int]) -> None:
+        self.clauses.extend(combinations([-literal for literal in literals], 2))
+
+    def _add(self, constraint: Constraint) -> None:
+        match constraint:
+            case Allowed():
+                pass  # in the state already
+            case Different(cells):
+                self._different(cells)
+            case Relation(pairs, allowed):
+                self._relation(pairs, allowed)
+            case Combination(cells, sets):
+                self._different(cells)
+                self._one_of(cells, sets)
+            case Sum(terms, least, most):
+                self._sum(terms, least, most)
+            case Count(cells, digits, least, most):
+                wanted = range(least, most + 1)
+                self._line(cells, lambda _, met, place: met + (digits >> place & 1), wanted.__contains__)
+            case Automaton(cells, steps, accept, lean):
+                steps, accept = lean or (steps, accept)
+                self._line(cells, lambda _, state, place: _or_none(steps[state][place + 1]), accept.__contains__)
+            case _ as never:
+                assert_never(never)
+
+    def _different(self, cells: Sequence[int]) -> None:
+        """No digit twice; if there are as many cells as digits, every digit once."""
+        rows = [row for cell in cells if (row := self.literals[cell]) is not None]
+        full_house = len(cells) == self._digits
+        for place in range(self._digits):
+            here = [row[place] for row in rows if row[place]]
+            if len(here) > 1:
+                self._at_most_one(here)
+            if full_house and here:
+                self.clauses.append(here)
+
+    def _relation(self, pairs: Iterable[tuple[int, int]], allowed: tuple[int, ...]) -> None:
+        """Pairs with a decided cell are left out: the engine has drawn what follows."""
+        back = reverse(allowed)
+        tables = (allowed, forbidden(allowed)), (back, forbidden(back))
+        for pair in pairs:
+            conflicts: dict[tuple[int, int], None] = {}
+            for (table, refused), (here, there) in zip(tables, (pair, pair[::-1]), strict=True):
+                ours, theirs, mask = self.literals[here], self.literals[there], self._masks[there]
+                if here == there or ours is None or theirs is None:
+                    continue
+                for place in places_in(self._masks[here]):
+                    against = places_in(refused[place] & mask)
+                    if len(against) > 2:
+                        self.clauses.append(
+                            [-ours[place], *(theirs[other] for other in places_in(table[place + 1] & mask))]
+                        )
+                    for other in against if len(against) <= 2 else ():
+                        ends = (-ours[place], -theirs[other])
+                        conflicts[ends if here < there else ends[::-1]] = None
+            self.clauses.extend(conflicts)
+
+    def _one_of(self, cells: Sequence[int], sets: Iterable[int]) -> None:
+        """The digits of the cells, which differ, make one of the sets."""
+        open_to = decided = 0
+        for cell in cells:
+            open_to |= self._masks[cell]
+            if self.literals[cell] is None:
+                decided |= self._masks[cell]
+        rows = [row for cell in cells if (row := self.literals[cell]) is not None]
+        if not rows:
+            return
+        left = sorted({chosen & ~decided for chosen in sets if not chosen & ~open_to and not decided & ~chosen})
+        places = {place: [row[place] for row in rows if row[place]] for place in places_in(open_to & ~decided)}
+        if len(left) <= FEW_SETS:
+            self._by_set(left, places)
+        else:
+            self._by_diagram(left, places)
+
+    def _by_set(self, sets: Sequence[int], places: Mapping[int, Sequence[int]]) -> None:
+        chosen = {mask: self._new() for mask in sets}
+        self.clauses.append(list(chosen.values()))
+        for mask, variable in chosen.items():
+            self.clauses.extend([-variable, *places[place]] for place in places_in(mask))
+        for place, literals in places.items():
+            having = [variable for mask, variable in chosen.items() if mask >> place & 1]
+            if len(having) < len(sets):
+                self.clauses.extend([-literal, *having] for literal in literals)
+
+    def _by_diagram(self, sets: Sequence[int], places: Mapping[int, Sequence[int]]) -> None:
+        """Digit by digit, does it occur? A state is what is left of the sets that agree so far."""
+        occurs = {}
+        for place, literals in places.items():
+            occurs[place] = variable = self._new()
+            self.clauses.append([-variable, *literals])
+            self.clauses.extend((-literal, variable) for literal in literals)
+        states: dict[frozenset[int], int] = {frozenset(sets): 0}
+        for place, variable in occurs.items():
+            after: dict[frozenset[int], int] = {}
+            for family, state in states.items():
+                before = [-state] if state else []
+                with_it = frozenset(mask ^ 1 << place for mask in family if mask >> place & 1)
+                without = frozenset(mask for mask in family if not mask >> place & 1)
+                for rest, literal in ((with_it, -variable), (without, variable)):
+                    if rest and rest not in after:
+                        after[rest] = self._new()
+                    self.clauses.append([*before, literal, *([after[rest]] if rest else [])])
+            states = after
+
+    def _sum(self, terms: Iterable[tuple[int, int]], least: int, most: int) -> None:
+        """An automaton whose state is the sum so far, cut off where the other terms cannot make up for it."""
+        factors: dict[int, int] = {}
+        for cell, factor in terms:
+            factors[cell] = factors.get(cell, 0) + factor
+        known = sum(
+            factor * self._masks[cell].bit_length() for cell, factor in factors.items() if self.literals[cell] is None
+        )
+        open_terms = [(cell, factor) for cell, factor in factors.items() if factor and self.literals[cell] is not None]
+        least, most = least - known, most - known
+        low, high = [0], [0]  # of what is still to be added, from the end
+        for cell, factor in reversed(open_terms):
+            mask = self._masks[cell]
+            ends = factor * (mask & -mask).bit_length(), factor * mask.bit_length()
+            low.append(low[-1] + min(ends))
+            high.append(high[-1] + max(ends))
+        if not open_terms or (least <= low[-1] and high[-1] <= most):
+            return
+        low.reverse()
+        high.reverse()
+
+        def step(at: int, so_far: int, place: int) -> int | None:
+            total = so_far + open_terms[at][1] * (place + 1)
+            return total if least <= total + high[at + 1] and total + low[at + 1] <= most else None
+
+        self._line([cell for cell, _ in open_terms], step, range(least, most + 1).__contains__)
+
+    def _line(
+        self, cells: Sequence[int], step: Callable[[int, int, int], int | None], accepts: Callable[[int], bool]
+    ) -> None:
+        """The cells, read in order from state 0, end in an accepted state.
+
+        `step(i, state, place)` is the state after the i-th cell holds that digit, or None where it is refused.
+        """
+        layers: list[dict[int, dict[int, int]]] = [{0: {}}]
+        for at, cell in enumerate(cells):
+            after: dict[int, dict[int, int]] = {}
+            for state, moves in layers[-1].items():
+                for place in places_in(self._masks[cell]):
+                    to = step(at, state, place)
+                    if to is not None:
+                        moves[place] = to
+                        after.setdefault(to, {})
+            layers.append(after)
+        good = {state for state in layers.pop() if accepts(state)}
+        alive = [good]  # from the end
+        for layer in reversed(layers):
+            good = {state for state, moves in layer.items() if not good.isdisjoint(moves.values())}
+            alive.append(good)
+        alive.reverse()
+        here: Mapping[int, int] = {0: 0}  # the variable of each state; 0 for a state that is certain
+        for cell, layer, ends in zip(cells, layers, alive[1:], strict=True):
+            here = self._step(cell, here, layer, sorted(ends))
+
+    def _step(
+        self, cell: int, here: Mapping[int, int], layer: Mapping[int, Mapping[int, int]], ends: Sequence[int]
+    ) -> dict[int, int]:
+        """One step of a line: from the states before a cell to those behind it."""
+        clauses = self.clauses
+        behind = dict.fromkeys(ends, 0) if len(ends) == 1 else {state: self._new() for state in ends}
+        row = self.literals[cell]
+        by_place: dict[int, list[int]] = {}
+        by_end: dict[int, list[int]] = {}
+        for state, variable in here.items():
+            moves = layer[state]
+            before = [-variable] if variable else []
+            for place in places_in(self._masks[cell]):
+                to = moves.get(place)
+                given = [*before, -row[place]] if row else before
+                if to is None or to not in behind:
+                    clauses.append(given)
+                    continue
+                by_place.setdefault(place, []).append(variable)
+                if behind[to]:
+                    clauses.append([*given, behind[to]])
+                    by_end.setdefault(to, []).append(variable)
+        if row:
+            for place in places_in(self._masks[cell]):
+                support = by_place.get(place, [])
+                if 0 not in support and len(support) < len(here):
+                    clauses.append([-row[place], *support])
+        for to, sources in by_end.items():
+            support = list(dict.fromkeys(sources))
+            if 0 not in support and len(support) < len(here):
+                clauses.append([-behind[to], *support])
+        if len(ends) > 1:
+            clauses.append(list(behind.values()))
+            if len(ends) <= FEW_STATES:
+                self._at_most_one(behind.values())
+        return behind
+
+
+def _or_none(state: int) -> int | None:
+    """A state of an automaton's table, where -1 stands for none."""
+    return state if state >= 0 else None

@@ -1,0 +1,52 @@
+"""Proofs: a problem in, a verdict out. Exact and deterministic, and every stage is bounded.
+
+The search (`search.py`) decides nearly all puzzles that people solve, in milliseconds. What it has not decided after a
+small effort is handed over to a prover that learns (`learning.py`). Efforts are counted, never timed, so that the same
+prover decides a puzzle on every machine.
+"""
+
+from __future__ import annotations
+
+from bookmaker.solve.clauses import Clauses
+from bookmaker.solve.learning import decided
+from bookmaker.solve.problem import Problem
+from bookmaker.solve.search import OutOfBudget, Search
+from bookmaker.solve.verdict import NoSolution, Several, Solution, Undecided, Unique, Verdict
+
+EFFORT = 16_000
+"""What the search may spend before it hands over, in the measure of `Meter.effort`: about 10 ms. More of it makes hard
+puzzles slower, less of it those that the search would have had in a moment."""
+
+
+def prove(problem: Problem, budget: int | None = None, effort: int = EFFORT) -> Verdict:
+    """Look for two solutions.
+
+    With a `budget`, search alone, and `Undecided` if that would need more guesses. Without one, hand over what takes
+    the search more than the `effort`; `Undecided` only if the learning prover runs out of its own budget too.
+    """
+    search = Search(problem, budget, effort if budget is None else None, learns=True)
+    found: list[Solution] = []
+    try:
+        for solution in search:
+            found.append(solution)
+            if len(found) == 2:
+                return Several(found[0], found[1], search.nodes)
+    except OutOfBudget:
+        known = found[0] if found else None
+        return (budget is None and _handed_over(problem, search, known)) or Undecided(search.nodes, known)
+    return Unique(found[0], search.nodes) if found else NoSolution(search.nodes)
+
+
+def _handed_over(problem: Problem, search: Search, known: Solution | None) -> Verdict | None:
+    """The learning prover's verdict on what the search has left open; None where it gives up."""
+    layout = search.engine.layout
+    left = 0
+    for state in search.open:
+        left |= state
+    if known:
+        for at, digit in zip(layout.places, known, strict=True):
+            left |= 1 << at + digit - 1
+    settled = search.engine.settle(left, layout.everything, 0)
+    if settled is None:
+        return Unique(known, search.nodes) if known else NoSolution(search.nodes)
+    return decided(Clauses(problem, layout, settled[0]), known, search.nodes)

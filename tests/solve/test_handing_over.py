@@ -1,0 +1,82 @@
+"""What the search hands over: the same verdicts from the learning prover, repeatable, bounded, free until needed."""
+
+from __future__ import annotations
+
+import subprocess
+import sys
+
+import pytest
+
+from bookmaker.solve import clauses, learning, prove
+from bookmaker.solve.problem import Automaton, Combination, Constraint, Count, Different, Problem, Sum, relation
+from bookmaker.solve.verdict import NoSolution, Prover, Several, Undecided, Unique
+from tests.solve.boards import boxed, classic, digits_of, givens, square
+from tests.solve.oracle import all_solutions
+
+# G. McGuire, B. Tugemann, G. Civario, “There is no 16-clue sudoku”, Exp. Math. 23 (2014) 190–217.
+SEVENTEEN = "000801000 000000043 500000000 000070800 000000100 020030000 600000075 003400000 000200600"
+SEVENTEEN_SOLVED = "237841569 186795243 594326718 315674892 469582137 728139456 642918375 853467921 971253684"
+
+
+def test_a_17_clue_grid_has_one_solution() -> None:
+    assert prove(classic(SEVENTEEN), effort=0) == Unique(digits_of(SEVENTEEN_SOLVED), 0, Prover.LEARNING)
+
+
+def test_its_misprint_shows_the_first_two_solutions_of_all() -> None:
+    misprint = classic(SEVENTEEN.replace("000000043", "000000430"))
+    verdict = prove(misprint, effort=0)
+    assert isinstance(verdict, Several)
+    assert [verdict.first, verdict.second] == sorted(all_solutions(misprint))[:2]
+
+
+def test_a_contradiction_is_found() -> None:
+    pairs = (0, 1), (1, 2), (0, 2)
+    clash: tuple[Constraint, ...] = Different((0, 1, 2)), *(Sum(((a, 1), (b, 1)), 5, 5) for a, b in pairs)
+    assert prove(Problem(3, 9, clash), effort=0) == NoSolution(0, Prover.LEARNING)
+
+
+def test_a_solution_that_the_search_has_met_is_kept() -> None:
+    empty = square(4, *boxed(4, 2, 2))
+    efforts = [prove(empty, effort=effort) for effort in range(0, 400, 16)]
+    assert {verdict.prover for verdict in efforts if isinstance(verdict, Several)} == set(Prover) - {Prover.AUDIT}
+    assert all(isinstance(verdict, Several) and verdict.first != verdict.second for verdict in efforts)
+
+
+@pytest.mark.parametrize("few", [0, 1_000])
+def test_sets_have_two_encodings_that_say_the_same(monkeypatch: pytest.MonkeyPatch, few: int) -> None:
+    monkeypatch.setattr(clauses, "FEW_SETS", few)
+    cage = Combination((0, 1, 2), frozenset({0b00111, 0b01011, 0b11001, 0b10110}))
+    problem = Problem(4, 5, (cage, Sum(((0, 1), (3, -1)), 1, 3), Count((1, 2, 3), 0b10001, 1, 1)))
+    verdict = prove(problem, effort=0)
+    assert isinstance(verdict, Several)
+    assert [verdict.first, verdict.second] == sorted(all_solutions(problem))[:2]
+
+
+def test_an_automaton_may_visit_a_cell_twice() -> None:
+    rising = tuple((-1, *(d if d > last else -1 for d in range(1, 4))) for last in range(4))
+    assert prove(Problem(2, 3, (Automaton((0, 1, 0), rising, frozenset(range(4))),)), effort=0) == NoSolution()
+
+
+def test_a_budget_of_conflicts_that_runs_out_is_said_so(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Grids of 9×9 in which no neighbours are consecutive: there are some, and none is found without conflicts."""
+    monkeypatch.setattr(learning, "CONFLICTS", 1)
+    apart = [(a, b) for a in range(1, 10) for b in range(1, 10) if abs(a - b) > 1]
+    pairs = [
+        (cell, cell + step)
+        for cell in range(81)
+        for step in ([1] if (cell + 1) % 9 else []) + ([9] if cell < 72 else [])
+    ]
+    assert prove(square(9, *boxed(9, 3, 3), relation(pairs, 9, apart)), effort=0) == Undecided(0)
+
+
+def test_two_runs_show_the_same() -> None:
+    empty = square(9, *boxed(9, 3, 3), *givens("1" + "." * 80))
+    assert prove(empty, effort=0) == prove(empty, effort=0)
+
+
+def test_a_puzzle_that_the_search_decides_does_not_load_the_solver() -> None:
+    script = (
+        "import sys; from tests.solve.boards import classic; from bookmaker.solve import prove\n"
+        f"prove(classic({SEVENTEEN!r})); sys.exit(any(name.startswith('pysat') for name in sys.modules))"
+    )
+    assert subprocess.run([sys.executable, "-c", script], check=False).returncode == 0

@@ -1,0 +1,168 @@
+"""Rules carried along with a move, mark by mark, as a setter would draw them: what look-alikes are tried on.
+
+In: a rule, and a move that is a turn or reflection of the grid with a renaming of the digits that the rule allows. Out:
+the rule with its marks turned round, typed in another order and, where a mark has no direction, from its other end.
+"""
+
+from __future__ import annotations
+
+from dataclasses import fields, replace
+from random import Random
+from typing import Any, get_args
+
+from bookmaker.puzzle.bits import digits_in, mask_of
+from bookmaker.puzzle.grid import Grid
+from bookmaker.rules.common.contract import Rule
+from bookmaker.rules.common.outside import Clue, Side
+from bookmaker.rules.diagonal_sum import WAYS, Diagonal
+from bookmaker.symmetry.moves import Move, unmoved_digits
+
+
+def moved(rule: Rule, grid: Grid, move: Move, rng: Random) -> Rule:
+    """The same rule after the move."""
+    names = {field.name for field in fields(rule)}  # type: ignore[arg-type]
+    (which,) = [turn for known, turn in _TURNS if known <= names] or [lambda rule, *_: rule]
+    return which(rule, grid, move, rng)
+
+
+def _shuffled(marks: Any, rng: Random) -> tuple[Any, ...]:
+    return tuple(rng.sample(list(marks), len(marks)))
+
+
+def _reversed(move: Move) -> bool:
+    return move.digits != unmoved_digits(move.size)
+
+
+def _cells(cells: Any, move: Move) -> tuple[int, ...]:
+    return tuple(sorted(move.cells[cell] for cell in cells))
+
+
+def _chains(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
+    chains = [tuple(move.cells[cell] for cell in chain) for chain in rule.chains]
+    if rule.kind.endswith("thermometer"):
+        chains = [chain[::-1] if _reversed(move) else chain for chain in chains]
+    else:
+        chains = [chain[:: rng.choice((1, -1))] for chain in chains]
+    return replace(rule, chains=_shuffled(chains, rng))
+
+
+def _cages(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
+    def total(cells: Any, total: int) -> int:
+        return len(cells) * (grid.size + 1) - total if total and _reversed(move) else total
+
+    return replace(rule, cages=_shuffled([(_cells(cells, move), total(cells, t)) for cells, t in rule.cages], rng))
+
+
+def _groups(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
+    """Cells at one index are twins, so areas move as they are and their cells are put in the grid's order alike."""
+    groups = []
+    for group in rule.groups:
+        there = [move.cells[cell] for cell in group[0]]
+        order = sorted(range(len(there)), key=there.__getitem__)
+        groups.append(_shuffled([tuple(move.cells[area[i]] for i in order) for area in group], rng))
+    return replace(rule, groups=tuple(groups))
+
+
+def _pairs(*names: str) -> Any:
+    """Pairs of neighbours without a direction, in the grid's order."""
+
+    def turn(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
+        return replace(
+            rule, **{name: _shuffled([_cells(pair, move) for pair in getattr(rule, name)], rng) for name in names}
+        )
+
+    return turn
+
+
+def _signs(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
+    pairs = [(move.cells[one], move.cells[other]) for one, other in rule.pairs]
+    return replace(rule, pairs=_shuffled([pair[::-1] if _reversed(move) else pair for pair in pairs], rng))
+
+
+def _two_sorts(one: str, other: str, turned: Any) -> Any:
+    """Two sorts of marked cells, which change places where digits are counted from the other end."""
+
+    def turn(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
+        pair = tuple(_cells(getattr(rule, name), move) for name in (one, other))
+        pair = pair[::-1] if _reversed(move) and turned(grid) else pair
+        return replace(rule, **dict(zip((one, other), pair, strict=True)))
+
+    return turn
+
+
+def _limits(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
+    def there(limit: Any) -> Any:
+        digits = mask_of(move.digits[d] for d in digits_in(limit.digits))
+        return replace(limit, cell=move.cells[limit.cell], digits=digits)
+
+    return replace(rule, limits=_shuffled([there(limit) for limit in rule.limits], rng))
+
+
+def _rings(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
+    def there(ring: Any) -> Any:
+        return replace(ring, cells=_cells(ring.cells, move), digits=tuple(sorted(move.digits[d] for d in ring.digits)))
+
+    return replace(rule, rings=_shuffled([there(ring) for ring in rule.rings], rng))
+
+
+def _regions(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
+    return replace(rule, regions=_shuffled([_cells(region, move) for region in rule.regions], rng))
+
+
+def _two_diagonals(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
+    on_falling = grid.row(move.cells[0]) == grid.column(move.cells[0])
+    return rule if on_falling else replace(rule, falling=rule.rising, rising=rule.falling)
+
+
+def _arrows(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
+    """An oval is read from left to right or from the top down, so only a single circle can be turned any way."""
+
+    def there(arrow: Any) -> Any:
+        shafts = [tuple(move.cells[cell] for cell in shaft) for shaft in arrow.shafts]
+        return replace(arrow, circle=tuple(move.cells[c] for c in arrow.circle), shafts=_shuffled(shafts, rng))
+
+    return replace(rule, arrows=_shuffled([there(arrow) for arrow in rule.arrows if len(arrow.circle) == 1], rng))
+
+
+def _clues(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
+    """A clue is found again by the line of cells that it looks along."""
+    lines = {Clue(side, line, 0).cells(grid): (side, line) for side in get_args(Side) for line in range(grid.size)}
+
+    def there(clue: Clue) -> Clue:
+        side, line = lines[tuple(move.cells[cell] for cell in clue.cells(grid))]
+        return Clue(side, line, move.digits[clue.value] if _reversed(move) else clue.value)
+
+    return replace(rule, clues=_shuffled([there(clue) for clue in rule.clues], rng))
+
+
+def _diagonals(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
+    """A sum is found again by its cells; it may as well be written at the other end of them."""
+
+    def there(diagonal: Diagonal) -> Diagonal:
+        cells = diagonal.cells(grid)
+        total = len(cells) * (grid.size + 1) - diagonal.total if _reversed(move) else diagonal.total
+        wanted = sorted(move.cells[cell] for cell in cells)
+        ends = (Diagonal(total, start, way) for start in wanted for way in WAYS)
+        return rng.choice([end for end in ends if sorted(end.cells(grid)) == wanted])
+
+    return replace(rule, diagonals=_shuffled([there(diagonal) for diagonal in rule.diagonals], rng))
+
+
+_TURNS = (
+    ({"chains"}, _chains),
+    ({"cages"}, _cages),
+    ({"groups"}, _groups),
+    ({"bars"}, _pairs("bars")),
+    ({"white", "black"}, _pairs("white", "black")),
+    ({"five", "ten"}, _pairs("five", "ten")),
+    ({"pairs"}, _signs),
+    ({"even", "odd"}, _two_sorts("even", "odd", lambda grid: grid.size % 2 == 0)),
+    ({"greater", "smaller"}, _two_sorts("greater", "smaller", lambda grid: True)),
+    ({"limits"}, _limits),
+    ({"rings"}, _rings),
+    ({"regions"}, _regions),
+    ({"falling", "rising"}, _two_diagonals),
+    ({"arrows"}, _arrows),
+    ({"clues"}, _clues),
+    ({"diagonals"}, _diagonals),
+)
