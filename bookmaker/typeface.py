@@ -101,6 +101,11 @@ class Typeface:
         return self._outlines[character]
 
     @cached_property
+    def postscript(self) -> str:
+        """The name by which a PDF calls the font."""
+        return str(self._font["name"].getDebugName(6))
+
+    @cached_property
     def figure_height(self) -> float:
         """Height of a figure without overshoot: the zero reaches as far over its line as under the baseline."""
         low, high = self._reach("0")
@@ -219,3 +224,9 @@ def font_files() -> dict[str, Path]:
 def typeface(name: str) -> Typeface:
     """The font of that name. Raises KeyError if there is none."""
     return Typeface(name, font_files()[name])
+
+
+@cache
+def by_postscript() -> dict[str, str]:
+    """The names of the fonts by what a PDF calls them."""
+    return {typeface(name).postscript: name for name in font_files()}

@@ -1,4 +1,4 @@
-"""One of the first three cells from that side holds the digit."""
+"""One of the first cells from that side, as many as are looked at there, holds the digit."""
 
 from __future__ import annotations
 
@@ -10,7 +10,8 @@ from bookmaker.rules.first_seen import FirstSeen
 def define(model: Model, x: Digits, rule: FirstSeen, grid: Grid) -> None:
     for clue in rule.clues:
         here = []
-        for cell in line_from(grid, clue.side, clue.line)[:3]:
+        first = rule.in_row if clue.side in ("left", "right") else rule.in_column
+        for cell in line_from(grid, clue.side, clue.line)[:first]:
             flag = model.new_bool_var("")
             model.add(x[cell] == clue.value).only_enforce_if(flag)
             here.append(flag)

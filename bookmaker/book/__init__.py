@@ -105,6 +105,7 @@ def _puzzle(manifest: Manifest, number: int, proof: Proof, hints: Hints | None) 
         flaw=wording.flaw(proof.verdict),
         link=entry.link,
         marks=entry.marks,
+        rule_places=entry.rule_places,
         hints=hints,
         places=entry.places,
     )

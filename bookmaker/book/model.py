@@ -69,9 +69,9 @@ class BookPuzzle:
     """A puzzle with its number and all that is printed about it.
 
     `shown` is the date of its first showing in words. `solution` is None, and `flaw` says why, in a draft only.
-    `marks` are those of each rule as its setter typed them, for readers that show none. `places` are where the fields
-    of its manifest stand, to point at in a later trouble. In a
-    contest `points` is what the puzzle is worth and `check` has the cells of its check row; elsewhere they are empty.
+    `marks` are those of each rule as its setter typed them, for readers that show none, and `rule_places` where each
+    rule stands in the manifest. `places` are where its fields stand, to point at in a later trouble. In a contest
+    `points` is what the puzzle is worth and `check` has the cells of its check row; elsewhere they are empty.
     """
 
     number: int
@@ -89,6 +89,7 @@ class BookPuzzle:
     flaw: str = ""
     link: str = ""
     marks: tuple[tuple[str, ...], ...] = ()
+    rule_places: tuple[Place, ...] = ()
     points: int = 0
     check: tuple[int, ...] = ()
     hints: Hints | None = None

@@ -30,7 +30,9 @@ from bookmaker.trouble import BookTroubles, Desk, Place, Trouble
 @main.command("assemble")
 @click.argument("brief", metavar="BRIEF.yaml", type=click.Path(exists=True, dir_okay=False, path_type=Path))
 @archive_options
-@click.option("--out", "folder", required=True, type=NEW_FOLDER, metavar="FOLDER")
+@click.option(
+    "--out", "folder", required=True, type=NEW_FOLDER, metavar="FOLDER", help="Where the new book is written."
+)
 @click.option(
     "--archive",
     "archives",

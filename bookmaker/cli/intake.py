@@ -15,7 +15,14 @@ from bookmaker.rules.common.wording import counted
 
 @main.command("intake")
 @click.argument("table", metavar="FILE", type=click.Path(exists=True, dir_okay=False, path_type=Path))
-@click.option("--out", "folder", required=True, type=NEW_FOLDER, metavar="FOLDER")
+@click.option(
+    "--out",
+    "folder",
+    required=True,
+    type=NEW_FOLDER,
+    metavar="FOLDER",
+    help="The archive that the file is written into.",
+)
 @click.pass_context
 def intake_command(ctx: click.Context, table: Path, folder: Path) -> None:
     """Make a file of the archive in FOLDER out of a spreadsheet: FILE ends in .csv or .xlsx.

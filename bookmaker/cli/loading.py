@@ -165,7 +165,12 @@ def crew() -> AbstractContextManager[Executor | None]:
 
 def shared() -> AbstractContextManager[Executor]:
     """The crew that --workers asks for."""
-    return processes(click.get_current_context().meta.get("workers", 1))
+    return processes(click.get_current_context().meta.get("workers", 1), say_alive)
+
+
+def say_alive(line: str) -> None:
+    """A sign of life on standard error, while one proof runs long."""
+    click.echo(line, err=True)
 
 
 def find_entries(manifest: Manifest, ids: tuple[str, ...]) -> tuple[Entry, ...]:

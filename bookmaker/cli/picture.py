@@ -14,8 +14,11 @@ from bookmaker.display.items import Page
 from bookmaker.files import write_whole
 from bookmaker.grade.replay import position_after
 from bookmaker.ink.picture import KINDS, picture_bytes
-from bookmaker.layout.sheets.picture import grid_picture
+from bookmaker.layout.art.gridart import painted
+from bookmaker.layout.art.insight import out_of_sight
+from bookmaker.layout.sheets.picture import CELL, grid_picture
 from bookmaker.proof import Proof
+from bookmaker.trouble import BookTroubles
 
 
 @main.command("picture")
@@ -45,6 +48,10 @@ def picture_command(book: Path, puzzle_id: str, file: Path, solved: bool, step: 
         (proof,) = proven(proofs_of(manifest, (puzzle_id,)))
         page = grid_picture(entry.puzzle, f"key {entry.id}", proof.solution) if step is None else _at(proof, step)
     else:
+        rules = [*zip(entry.puzzle.rules, entry.rule_places, strict=True)]
+        lost = out_of_sight(painted(entry.puzzle, CELL), entry.title or entry.id, entry.place, rules)
+        if lost:
+            raise BookTroubles(lost)
         page = grid_picture(entry.puzzle, f"grid {entry.id}")
     write_whole({file: picture_bytes(page, file, entry.title or entry.id, dpi)})
     click.echo(f"wrote {file}")

@@ -9,7 +9,7 @@ import click
 from bookmaker.cli.group import main, say_troubles
 from bookmaker.cli.loading import load_book, proofs_in_order, proving_options
 from bookmaker.preflight import Report, inspect
-from bookmaker.rules.common.wording import counted
+from bookmaker.rules.common.wording import counted, listed
 
 
 @main.command("preflight")
@@ -20,15 +20,15 @@ from bookmaker.rules.common.wording import counted
     "book",
     type=click.Path(exists=True, path_type=Path),
     metavar="BOOK",
-    help="Also read the printed grids and keys back and compare them with this book.",
+    help="Also read the printed grids, their marks and keys back and compare them with this book.",
 )
 @click.pass_context
 def preflight_command(ctx: click.Context, file: Path, book: Path | None) -> None:
     """Check a finished PDF before it goes to press.
 
     Looks at fonts, boxes, page sizes, colours, pictures, thin lines, text near the trim, the page count and the
-    metadata. With --against, every printed grid and key is read from the page and compared with the book. Ends with
-    exit code 1 if more than warnings are found.
+    metadata. With --against, every printed grid and key is read from the page and compared with the book, digit by
+    digit and mark by mark. Ends with exit code 1 if more than warnings are found.
     """
     proofs = proofs_in_order(load_book(book)) if book else None
     report = inspect(file.read_bytes(), str(file), proofs)
@@ -39,10 +39,13 @@ def preflight_command(ctx: click.Context, file: Path, book: Path | None) -> None
 
 
 def _summary(report: Report, compared: bool) -> str:
-    """“24 pages, no faults found; 18 grids and 18 keys match the book”."""
+    """“24 pages, no faults found; 18 grids and 18 keys match the book, with 25 cages and 14 dots”."""
     said = f"{counted(report.pages, 'page')}, no faults found"
     if compared:
         grids = sum(grid.kind == "grid" for grid in report.printed)
         keys = len(report.printed) - grids
         said += f"; {counted(grids, 'grid')} and {counted(keys, 'key')} match the book"
+        if report.marks:
+            marks = sorted(report.marks.items(), key=lambda mark: mark[0].casefold())
+            said += ", with " + listed(f"{count} {noun}{'s' * (count > 1)}" for noun, count in marks)
     return said

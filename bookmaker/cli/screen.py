@@ -8,6 +8,7 @@ from time import monotonic
 import click
 
 from bookmaker.cli.group import KEPT, main
+from bookmaker.cli.loading import say_alive
 from bookmaker.cli.paths import NEW_FILE, Whole
 from bookmaker.proof.crew import crew_on, processes
 from bookmaker.proof.screening import screen
@@ -38,7 +39,7 @@ def screen_command(
     ctx.meta[KEPT] = f"the lines in {report} are kept, and the same command goes on after the last of them"
     met = faulty = 0
     said = monotonic()
-    with crew_on(address) if address else processes(workers) as crew:
+    with crew_on(address) if address else processes(workers, say_alive) as crew:
         for line in screen(lists, report, crew):
             met += 1
             faulty += line.get("verdict") != "unique"

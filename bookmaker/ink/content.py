@@ -30,7 +30,7 @@ from bookmaker.display.items import (
     Stroke,
     Text,
 )
-from bookmaker.ink.geometry import IDENTITY, Matrix, moved, outline, placing, text_start, within
+from bookmaker.geometry import IDENTITY, Matrix, moved, outline, placing, text_start, within
 from bookmaker.ink.greyscale import grey_picture
 from bookmaker.ink.pdffonts import GlyphCodes
 

@@ -17,7 +17,7 @@ from PIL import Image as Raster
 from PIL import ImageChops
 
 from bookmaker.display.items import Grey, Group, Image, Item, Line, Link, Move, Page, Path, Rect, Straight, Stroke, Text
-from bookmaker.ink.geometry import Matrix, flattened, letters, moved, outline, placing, within
+from bookmaker.geometry import Matrix, flattened, letters, moved, outline, placing, within
 from bookmaker.ink.greyscale import grey_picture
 from bookmaker.ink.raster import Coverage, covered
 from bookmaker.ink.stroking import stroked

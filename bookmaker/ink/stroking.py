@@ -11,7 +11,7 @@ from itertools import cycle, pairwise
 from math import acos, ceil, cos, hypot, pi, sin, sqrt
 
 from bookmaker.display.items import Point, Stroke
-from bookmaker.ink.geometry import Contour
+from bookmaker.geometry import Contour
 
 MITER_LIMIT = 10.0
 """A sharp corner longer than this many half widths is cut off (PDF's initial value)."""

@@ -31,7 +31,7 @@ from bookmaker.display.items import (
     Stroke,
     Text,
 )
-from bookmaker.ink.geometry import IDENTITY, letters, placing
+from bookmaker.geometry import IDENTITY, letters, placing
 from bookmaker.ink.greyscale import grey_picture
 from bookmaker.typeface import typeface
 

@@ -43,6 +43,7 @@ from bookmaker.layout.pages.primer import primer_leaves
 from bookmaker.layout.pages.puzzles import puzzle_leaves
 from bookmaker.layout.sheet import BLANK, Leaf, Sheet, furniture
 from bookmaker.layout.spec import Layout
+from bookmaker.trouble import BookTroubles, Trouble
 
 
 def compose(book: Book, layout: Layout) -> Document:
@@ -76,16 +77,26 @@ def compose_key(book: Book, layout: Layout) -> Document:
 
 
 def draw_pages(numbered: Sequence[tuple[Leaf, str]], layout: Layout, title: str, draft: bool) -> tuple[Page, ...]:
-    """Leaves with their printed numbers, drawn in order, the first a right page; left pages carry the book's title."""
+    """Leaves with their printed numbers, drawn in order, the first a right page; left pages carry the book's title.
+
+    Raises BookTroubles with all that any of them raises.
+    """
     labels = {name: label for leaf, label in numbered for name, _ in leaf.anchors}
     bound = layout.bound(len(numbered))
-    pages = []
+    pages: list[Page] = []
+    troubles: list[Trouble] = []
     for index, (leaf, label) in enumerate(numbered):
         sheet = Sheet(bound, right=index % 2 == 0)
         head = leaf.head if sheet.right or not leaf.head else title
-        items = (*furniture(sheet, leaf, head, label, draft), *leaf.draw(sheet, labels))
+        try:
+            items = (*furniture(sheet, leaf, head, label, draft), *leaf.draw(sheet, labels))
+        except BookTroubles as found:
+            troubles += found.troubles
+            continue
         anchors = tuple(Anchor(name, 0.0, y) for name, y in leaf.anchors)
         pages.append(Page(layout.width, layout.height, items, label, anchors))
+    if troubles:
+        raise BookTroubles(troubles)
     return tuple(pages)
 
 

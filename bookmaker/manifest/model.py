@@ -24,9 +24,9 @@ class Entry:
     """One puzzle as listed, with all that is said of it.
 
     `chapter` counts from 0; `shown` is when it was first shown; `place` is where its id stands. `marks`
-    has the marks of each of the puzzle's rules as typed, a line a mark. `permission` is the line that is printed,
-    `consent` the record behind it; `private` is never printed; `solution` is the setter's own, to be compared. `places`
-    are where its fields stand, by name.
+    has the marks of each of the puzzle's rules as typed, a line a mark, and `rule_places` where each rule stands.
+    `permission` is the line that is printed, `consent` the record behind it; `private` is never printed; `solution` is
+    the setter's own, to be compared. `places` are where the puzzle's fields stand, by name.
     """
 
     id: str
@@ -46,6 +46,7 @@ class Entry:
     consent: Permission = UNRECORDED
     solution: Givens | None = None
     places: Mapping[str, Place] = field(default_factory=dict, compare=False)
+    rule_places: tuple[Place, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -64,6 +64,8 @@ def read_entry(node: Node, permission: str, chapter: int, ids: dict[str, Place],
     solution = read_solution(fields, puzzle, puzzle.grid, desk) if puzzle else None
     if name is None or puzzle is None or any(not trouble.warning for trouble in desk.found[before:]):
         return None
+    rules = fields.get("rules")
+    bodies = rules.entries if isinstance(rules, Table) else ()
     return Entry(
         id=name,
         puzzle=puzzle,
@@ -75,13 +77,14 @@ def read_entry(node: Node, permission: str, chapter: int, ids: dict[str, Place],
         note=note,
         chapter=chapter,
         link=link,
-        marks=_typed_marks(fields.get("rules")),
+        marks=tuple(typed_marks(body) for _, body in bodies),
         tags=tags,
         source=source,
         private=private,
         consent=consent,
         solution=solution,
         places={field: node.place for field, node in fields.items()},
+        rule_places=tuple(kind.place for kind, _ in bodies),
     )
 
 
@@ -101,10 +104,6 @@ def _with_rules_inside(node: Node, desk: Desk) -> Node:
     if isinstance(rules, Table):
         astray = [*rules.entries, *astray]
     return Table(node.place, (*others, (Word(first.place, "rules"), Table(first.place, tuple(astray)))))
-
-
-def _typed_marks(rules: Node | None) -> tuple[tuple[str, ...], ...]:
-    return tuple(typed_marks(body) for _, body in rules.entries) if isinstance(rules, Table) else ()
 
 
 def _claimed_id(node: Node, ids: dict[str, Place], desk: Desk) -> str | None:

@@ -1,6 +1,6 @@
 """Is what was printed what was proven: the grids of a file beside the puzzles of its book.
 
-In: grids as read back, proofs. Out: troubles that name the page, the puzzle and the cells.
+In: grids as read back with their marks, proofs. Out: troubles that name the page, the puzzle and the cells or marks.
 """
 
 from __future__ import annotations
@@ -8,14 +8,20 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from bookmaker.preflight.grids import PrintedGrid
+from bookmaker.preflight.marks import MarksRead
 from bookmaker.proof.model import Proof
 from bookmaker.puzzle.grid import SYMBOLS, Grid
 from bookmaker.rules import keeps_all
 from bookmaker.trouble import Place, Trouble
 
+AGAIN = "print the book again from its manifest"
 
-def compare(printed: Sequence[PrintedGrid], proofs: Sequence[Proof], file: str) -> Iterator[Trouble]:
-    """What differs: givens, keys, keys that break a rule or hide which digits are given; then what is lacking."""
+
+def compare(
+    printed: Sequence[PrintedGrid], marks: Sequence[tuple[int, MarksRead]], proofs: Sequence[Proof], file: str
+) -> Iterator[Trouble]:
+    """What differs: givens, keys, keys that break a rule or hide which digits are given; then marks, each with the page
+    that they were read on; then what is lacking."""
     place = Place(file)
     known = {proof.entry.id: proof for proof in proofs}
     for grid in printed:
@@ -25,8 +31,17 @@ def compare(printed: Sequence[PrintedGrid], proofs: Sequence[Proof], file: str) 
             yield Trouble(place, "stranger", text)
             continue
         for code, text in _grid(grid, proof) if grid.kind == "grid" else _key(grid, proof):
-            yield Trouble(place, code, f"page {grid.page}: {text}", "print the book again from its manifest")
+            yield Trouble(place, code, f"page {grid.page}: {text}", AGAIN)
+    for page, read in marks:
+        yield from (Trouble(place, code, f"page {page}: {text}", AGAIN) for code, text in _few(read.troubles))
     yield from _lacking(printed, proofs, place)
+
+
+def _few(troubles: Sequence[tuple[str, str]]) -> Iterator[tuple[str, str]]:
+    """The first ten: where all is wrong at once, the rest says no more."""
+    yield from troubles[:10]
+    if len(troubles) > 10:
+        yield "more-marks", f"and {len(troubles) - 10} more marks of this grid"
 
 
 def _grid(printed: PrintedGrid, proof: Proof) -> Iterator[tuple[str, str]]:

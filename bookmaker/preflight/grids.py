@@ -8,11 +8,11 @@ the cell in whose middle it stands, whichever way the page or the grid is turned
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from math import hypot
 from typing import Literal
 
-from bookmaker.preflight.painted import Painted, Point, Run, Stroke
+from bookmaker.preflight.painted import Matrix, Painted, Point, Run, Stroke
 
 _TALL = 0.45
 """A cell's digit is set at least this large, its em as a share of the cell; totals and pencil marks are smaller."""
@@ -22,10 +22,49 @@ _MIDDLE = 0.25
 
 
 @dataclass(frozen=True, slots=True)
+class Frame:
+    """The frame of a grid: its top left corner as its digits stand, its sides to the right and down, the width of its
+    pen; and how large a point of the drawing came out."""
+
+    corner: Point
+    right: Point
+    down: Point
+    pen: float
+    scale: float
+
+    @property
+    def side(self) -> float:
+        return hypot(*self.right)
+
+    @property
+    def matrix(self) -> Matrix:
+        """Takes points of the drawing, y down from its top left corner, to the page."""
+        (a, b), (c, d), (e, f) = self.right, self.down, self.corner
+        side = self.side / self.scale
+        return a / side, b / side, c / side, d / side, e, f
+
+    def share(self, point: Point) -> Point:
+        """How far right and down a point lies, as shares of the sides."""
+        x, y = point[0] - self.corner[0], point[1] - self.corner[1]
+        area = self.right[0] ** 2 + self.right[1] ** 2
+        return (x * self.right[0] + y * self.right[1]) / area, (x * self.down[0] + y * self.down[1]) / area
+
+    def cells(self, strokes: Iterable[Stroke]) -> int:
+        """Cells along a side: one more than there are lines from the top side to the bottom side."""
+        places = set()
+        for stroke in strokes:
+            for ends in stroke.straight:
+                (a, top), (b, bottom) = sorted(map(self.share, ends), key=lambda share: share[1])
+                if abs(a - b) < 1e-3 and abs(top) < 1e-3 and abs(bottom - 1) < 1e-3 and 1e-3 < a < 1 - 1e-3:
+                    places.add(round(a, 3))
+        return len(places) + 1
+
+
+@dataclass(frozen=True, slots=True)
 class PrintedGrid:
     """A grid as printed. `symbols` has a cell's digits in reading order, “” where it is empty; `fonts` how each is set.
 
-    `page` counts from 1. `size` is 0 if the frame or its cells could not be made out.
+    `page` counts from 1. `size` is 0 if the `frame` or its cells could not be made out.
     """
 
     kind: Literal["grid", "key"]
@@ -34,6 +73,7 @@ class PrintedGrid:
     size: int
     symbols: tuple[str, ...] = ()
     fonts: tuple[str, ...] = ()
+    frame: Frame | None = field(default=None, compare=False, repr=False)
 
 
 def grids_on(number: int, items: Iterable[Painted]) -> list[PrintedGrid]:
@@ -81,43 +121,15 @@ def _read(name: str, page: int, held: _Held) -> PrintedGrid:
             if 0 <= across < 1 and 0 <= down < 1 and off <= _MIDDLE:
                 symbols[row * size + column] += character
                 fonts[row * size + column] = run.font.name
-    return PrintedGrid(kind, title, page, size, tuple(symbols), tuple(fonts))
+    return PrintedGrid(kind, title, page, size, tuple(symbols), tuple(fonts), frame)
 
 
-@dataclass(frozen=True, slots=True)
-class _Square:
-    """A square on paper: its top left corner as its digits stand, and its sides to the right and down."""
-
-    corner: Point
-    right: Point
-    down: Point
-
-    @property
-    def side(self) -> float:
-        return hypot(*self.right)
-
-    def share(self, point: Point) -> Point:
-        """How far right and down a point lies, as shares of the sides."""
-        x, y = point[0] - self.corner[0], point[1] - self.corner[1]
-        area = self.right[0] ** 2 + self.right[1] ** 2
-        return (x * self.right[0] + y * self.right[1]) / area, (x * self.down[0] + y * self.down[1]) / area
-
-    def cells(self, strokes: Iterable[Stroke]) -> int:
-        """Cells along a side: one more than there are lines from the top side to the bottom side."""
-        places = set()
-        for stroke in strokes:
-            for ends in stroke.straight:
-                (a, top), (b, bottom) = sorted(map(self.share, ends), key=lambda share: share[1])
-                if abs(a - b) < 1e-3 and abs(top) < 1e-3 and abs(bottom - 1) < 1e-3 and 1e-3 < a < 1 - 1e-3:
-                    places.add(round(a, 3))
-        return len(places) + 1
-
-
-def _square(stroke: Stroke) -> _Square | None:
+def _square(stroke: Stroke) -> Frame | None:
     """The square that a stroke draws as one rectangle, if it does."""
     if stroke.drawn.count(b"re") != 1 or len(stroke.ways) != 1:
         return None
     foot, along, _, top, _ = stroke.ways[0]
     right, down = (along[0] - foot[0], along[1] - foot[1]), (foot[0] - top[0], foot[1] - top[1])
-    square = _Square(top, right, down)
+    scale = hypot(stroke.matrix[0], stroke.matrix[1])
+    square = Frame(top, right, down, stroke.width, scale)
     return square if abs(hypot(*down) - square.side) < 0.01 * square.side else None

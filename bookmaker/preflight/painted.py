@@ -1,7 +1,4 @@
-"""What can be painted on a page of a PDF, as far as the checks ask: values in points, y up from the page's origin.
-
-Fills leave no trace but their colour; of curves only the ends are kept.
-"""
+"""What can be painted on a page of a PDF, as far as the checks ask: values in points, y up from the page's origin."""
 
 from __future__ import annotations
 
@@ -11,8 +8,10 @@ from functools import lru_cache
 from math import hypot
 from typing import Any, NamedTuple, TypeAlias
 
+from bookmaker.display.items import Close, Curve, Move, Segment, Straight
 from bookmaker.preflight.pdffont import PdfFont
 from bookmaker.preflight.tokens import path_operations
+from bookmaker.sight.shapes import Box, bounds_of
 
 Point: TypeAlias = tuple[float, float]
 
@@ -67,6 +66,7 @@ class Run(NamedTuple):
     matrix: Matrix
     rise: float
     group: tuple[str, ...]
+    grey: float = 0.0
 
     @property
     def em(self) -> float:
@@ -96,12 +96,15 @@ class Run(NamedTuple):
 
 
 class Stroke(NamedTuple):
-    """A stroked path: pen width on the page, and its segments as written, before `matrix`."""
+    """A stroked path: pen width on the page, and its segments as written, before `matrix`; with its `fill` if it is
+    filled as well."""
 
     width: float
     group: tuple[str, ...]
     drawn: bytes
     matrix: Matrix
+    grey: float = 0.0
+    fill: float | None = None
 
     @property
     def ways(self) -> tuple[tuple[Point, ...], ...]:
@@ -135,13 +138,56 @@ def corners(path: bytes) -> tuple[tuple[Point, ...], ...]:
     return tuple(map(tuple, found))
 
 
+class Fill(NamedTuple):
+    """A filled path without a stroke, its segments as written."""
+
+    grey: float
+    group: tuple[str, ...]
+    drawn: bytes
+    matrix: Matrix
+
+
+@lru_cache(maxsize=4096)  # the lines of grids and the white around digits come again and again
+def segments(path: bytes) -> tuple[tuple[Segment, ...], Box]:
+    """A path as written, in the segments that our own pages are made of, and the box around its points."""
+    found: list[Segment] = []
+    at = (0.0, 0.0)
+    for operator, numbers in path_operations(path):
+        match operator, numbers:
+            case "m", (x, y):
+                found.append(Move((x, y)))
+            case "l", (x, y):
+                found.append(Straight((x, y)))
+            case "c", (a, b, c, d, x, y):
+                found.append(Curve((a, b), (c, d), (x, y)))
+            case "v", (c, d, x, y):
+                found.append(Curve(at, (c, d), (x, y)))
+            case "y", (a, b, x, y):
+                found.append(Curve((a, b), (x, y), (x, y)))
+            case "re", (x, y, width, height):
+                right, top = x + width, y + height
+                found += (Move((x, y)), Straight((right, y)), Straight((right, top)), Straight((x, top)), Close())
+            case "h", _:
+                found.append(Close())
+                continue
+            case _:
+                continue
+        at = (x, y)
+    # A path that does not begin at a point is none.
+    if not found or not isinstance(found[0], Move):
+        return (), (0.0, 0.0, 0.0, 0.0)
+    return tuple(found), bounds_of(found)
+
+
 @dataclass(frozen=True, slots=True)
 class Picture:
-    """A raster image: its pixels, its printed width and height in points, its colour space."""
+    """A raster image: its pixels, its printed width and height in points, its colour space; it covers the unit square
+    before `matrix`."""
 
     pixels: tuple[int, int]
     printed: tuple[float, float]
     space: str
+    matrix: Matrix = IDENTITY
 
 
 @dataclass(frozen=True, slots=True)
@@ -152,4 +198,4 @@ class Colour:
     values: tuple[Any, ...]
 
 
-Painted: TypeAlias = Run | Stroke | Picture | Colour
+Painted: TypeAlias = Run | Stroke | Fill | Picture | Colour

@@ -15,6 +15,7 @@ from pypdf import PageObject
 from bookmaker.preflight.painted import (
     IDENTITY,
     Colour,
+    Fill,
     Matrix,
     Painted,
     Picture,
@@ -36,8 +37,30 @@ _MOST = 5000
 _STROKE = {"S": b"", "s": b"h ", "B": b"", "B*": b"", "b": b"h ", "b*": b"h "}
 """What strokes a path, and the segment it adds."""
 
-_DONE = {"f", "F", "f*", "n"}
-_NOTED = {"q", "Q", "cm", "w", "BT", "Tf", "Td", "TD", "T*", "Tm", "Tc", "Tw", "Tz", "Ts", "TL", "BMC", "BDC", "EMC"}
+_FILL = {"f", "F", "f*"}
+_BOTH = {"B", "B*", "b", "b*"}
+_NOTED = {
+    "g",
+    "G",
+    "q",
+    "Q",
+    "cm",
+    "w",
+    "BT",
+    "Tf",
+    "Td",
+    "TD",
+    "T*",
+    "Tm",
+    "Tc",
+    "Tw",
+    "Tz",
+    "Ts",
+    "TL",
+    "BMC",
+    "BDC",
+    "EMC",
+}
 _COLOURS = {"rg", "RG", "k", "K", "cs", "CS", "sc", "SC", "scn", "SCN", "sh"}
 
 
@@ -63,6 +86,7 @@ class _State:
     def __init__(self) -> None:
         self.matrix: Matrix = IDENTITY
         self.width = 1.0
+        self.fill = self.pen = 0.0
         self.font: PdfFont | None = None
         self.size = 0.0
         self.letter_space = 0.0
@@ -103,14 +127,20 @@ class _Painter:
             elif operator in _STROKE:
                 a, b, c, d, _, _ = self.state.matrix
                 width = self.state.width * abs(a * d - b * c) ** 0.5
-                yield Stroke(width, self.group, self.path + _STROKE[operator], self.state.matrix)
+                fill = self.state.fill if operator in _BOTH else None
+                path = self.path + _STROKE[operator]
+                yield Stroke(width, self.group, path, self.state.matrix, self.state.pen, fill)
                 self.path = b""
-            elif operator in _DONE:
+            elif operator in _FILL:
+                yield Fill(self.state.fill, self.group, self.path, self.state.matrix)
+                self.path = b""
+            elif operator == "n":
                 self.path = b""
             elif operator in ("Tj", "TJ", "'", '"'):
                 if run := self._show(operator, operands):
                     yield run
             elif operator in _COLOURS:
+                self._colour(operator, operands)
                 yield Colour(operator, tuple(operands))
             elif operator == "Do":
                 yield from self._object(operands, resources)
@@ -130,6 +160,10 @@ class _Painter:
                 state.matrix = within(state.matrix, (a, b, c, d, e, f))
             case "w", [width]:
                 state.width = width
+            case "g", [grey]:
+                state.fill = grey
+            case "G", [grey]:
+                state.pen = grey
             case "BT", _:
                 self.line = self.place = IDENTITY
             case "Tf", [name, size]:
@@ -174,10 +208,26 @@ class _Painter:
             if state.font is not None:
                 placed = (a, b, c, d, a * x + c * y + e, b * x + d * y + f)
                 setting = self._set(shown)
-                runs.append(Run(state.font, state.size, setting, placed, state.rise, group))
+                runs.append(Run(state.font, state.size, setting, placed, state.rise, group, state.fill))
                 length = setting.length
         self.line, self.place = (1.0, 0.0, 0.0, 1.0, x, y), (1.0, 0.0, 0.0, 1.0, x + length, y)
         return runs
+
+    def _colour(self, operator: str, operands: list[Any]) -> None:
+        """A colour, as the grey that it is about as dark as."""
+        match operands:
+            case [float(grey)]:
+                pass
+            case [float(red), float(green), float(blue)]:
+                grey = 0.3 * red + 0.59 * green + 0.11 * blue
+            case [float(cyan), float(magenta), float(yellow), float(black)]:
+                grey = max(0.0, 1 - black - 0.3 * cyan - 0.59 * magenta - 0.11 * yellow)
+            case _:
+                grey = 0.0
+        if operator.islower():
+            self.state.fill = grey
+        else:
+            self.state.pen = grey
 
     def _next_line(self, x: float, y: float) -> None:
         self.line = self.place = within(self.line, (1, 0, 0, 1, x, y))
@@ -206,7 +256,8 @@ class _Painter:
         if state.font is None:
             return None
         setting = self._set(tuple(parts))
-        run = Run(state.font, state.size, setting, within(state.matrix, self.place), state.rise, self.group)
+        placed = within(state.matrix, self.place)
+        run = Run(state.font, state.size, setting, placed, state.rise, self.group, state.fill)
         self.place = within(self.place, (1, 0, 0, 1, setting.length, 0))
         return run
 
@@ -275,7 +326,7 @@ class _Painter:
 
     def _picture(self, width: Any, height: Any, space: Any) -> Picture:
         a, b, c, d, _, _ = self.state.matrix
-        return Picture((int(width), int(height)), (hypot(a, b), hypot(c, d)), str(space))
+        return Picture((int(width), int(height)), (hypot(a, b), hypot(c, d)), str(space), self.state.matrix)
 
 
 def _text_string(value: Any) -> str:

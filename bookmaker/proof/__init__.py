@@ -15,6 +15,7 @@ from bookmaker.manifest.model import Entry
 from bookmaker.proof.cache import NoStore, Store, key_of
 from bookmaker.proof.crew import Alone, ahead_of, done, in_order
 from bookmaker.proof.model import Proof
+from bookmaker.proof.pulse import at_work, stage
 from bookmaker.proof.record import Findings, from_text, to_text
 from bookmaker.rules import keeps_all, problem_of
 from bookmaker.rules.common.contract import RuledPuzzle
@@ -37,7 +38,9 @@ def find_out(puzzle: RuledPuzzle, count: int = 0) -> Findings:
     verdict = prove(problem)
     counted: Tally | None = None
     if count:
+        stage("being counted out")
         counted = tally(problem, count) if isinstance(verdict, Several | Undecided) else _known_tally(verdict)
+    stage("being graded")
     graded = grade(puzzle, verdict.solution) if isinstance(verdict, Unique) else None
     return Findings(verdict, graded, counted)
 
@@ -75,7 +78,7 @@ def prove_each(
 
     def begin(asked: tuple[Entry, str, Findings | None]) -> Future[tuple[Findings, float]]:
         entry, _, known = asked
-        return workers.submit(_timed, entry.puzzle, count) if known is None else done((known, 0.0))
+        return workers.submit(_timed, entry.id, entry.puzzle, count) if known is None else done((known, 0.0))
 
     asked = ((entry, key, _known(entry.puzzle, kept.get(key))) for entry, key in _with_keys(entries, count))
     try:
@@ -97,9 +100,10 @@ def _with_keys(entries: Iterator[Entry], count: int) -> Iterator[tuple[Entry, st
     return ((entry, key_of(entry.puzzle, count)) for entry in entries)
 
 
-def _timed(puzzle: RuledPuzzle, count: int) -> tuple[Findings, float]:
+def _timed(name: str, puzzle: RuledPuzzle, count: int) -> tuple[Findings, float]:
     began = perf_counter()
-    return find_out(puzzle, count), perf_counter() - began
+    with at_work(name):
+        return find_out(puzzle, count), perf_counter() - began
 
 
 def _known(puzzle: RuledPuzzle, kept: str | None) -> Findings | None:

@@ -11,9 +11,10 @@ import signal
 from collections import deque
 from collections.abc import Callable, Iterator
 from concurrent.futures import Executor, Future, ProcessPoolExecutor
-from contextlib import contextmanager
+from contextlib import contextmanager, nullcontext
 from typing import ParamSpec, TypeVar
 
+from bookmaker.proof.pulse import heard, speak_up
 from bookmaker.trouble import BookTroubles, Place, Trouble
 
 Item = TypeVar("Item")
@@ -45,12 +46,16 @@ def ahead_of(crew: Executor) -> int:
 
 
 @contextmanager
-def processes(workers: int) -> Iterator[Executor]:
-    """A crew of that many processes; one worker works alone. On an interrupt or a fault they end at once."""
+def processes(workers: int, say: Callable[[str], None] | None = None) -> Iterator[Executor]:
+    """A crew of that many processes; one worker works alone. On an interrupt or a fault they end at once.
+
+    Where one proof runs long, signs of life are said: by one worker with `say`, by several on standard error.
+    """
     if workers <= 1:
-        yield Alone()
+        with heard(say) if say else nullcontext():
+            yield Alone()
         return
-    crew = ProcessPoolExecutor(workers, initializer=_die_quietly)
+    crew = ProcessPoolExecutor(workers, initializer=_begin, initargs=(say is not None,))
     try:
         yield crew
     except BaseException:
@@ -76,9 +81,11 @@ def in_order(
         yield first, future.result()
 
 
-def _die_quietly() -> None:
+def _begin(heard: bool) -> None:
     """In a worker: an interrupt ends it without a word; the process that began it says what there is to say."""
     signal.signal(signal.SIGINT, signal.SIG_DFL)
+    if heard:
+        speak_up()
 
 
 @contextmanager

@@ -14,8 +14,10 @@ from dataclasses import replace
 from functools import cache
 
 from bookmaker.puzzle.grid import Grid, House
+from bookmaker.rules.common.allot import allot
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
 from bookmaker.rules.common.frame import Frame, Margins, Mark
+from bookmaker.rules.common.places import Box, InCell
 from bookmaker.solve.problem import Allowed, Constraint, Different, Problem
 
 
@@ -70,8 +72,22 @@ def margins_of(rules: Iterable[Rule], grid: Grid) -> Margins:
 
 
 def marks_of(rules: Sequence[Rule], frame: Frame) -> Iterator[Mark]:
-    """The marks of all rules. Clues of several kinds at one side stand in lanes, those that hug the grid innermost."""
-    frame = replace(frame, corners=frozenset[int]().union(*(rule.corners() for rule in rules)))
-    for rule in sorted(rules, key=lambda rule: not rule.hugs_grid):
-        yield from rule.marks(frame)
+    """The marks of all rules, none on another. Clues of several kinds at one side stand in lanes, those that hug the
+    grid innermost."""
+    return (mark for _, mark in ruled_marks(rules, frame))
+
+
+def boxes_beside(rules: Iterable[Rule], grid: Grid, claims: Sequence[InCell]) -> list[Box]:
+    """Boxes for what is drawn in cells beside the marks of the rules, which stay where they are."""
+    given = allot(grid, [*([*rule.claims(grid)] for rule in rules), claims])[-1].boxes
+    return [given.get(claim, claim.boxes[0]) for claim in claims]
+
+
+def ruled_marks(rules: Sequence[Rule], frame: Frame) -> Iterator[tuple[Rule, Mark]]:
+    """The same, each with its rule."""
+    in_order = sorted(rules, key=lambda rule: not rule.hugs_grid)
+    for rule, places in zip(
+        in_order, allot(frame.grid, [[*rule.claims(frame.grid)] for rule in in_order]), strict=True
+    ):
+        yield from ((rule, mark) for mark in rule.marks(replace(frame, places=places)))
         frame = replace(frame, outset=frame.outset + rule.margins(frame.grid))

@@ -27,9 +27,10 @@ from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.parts import Form, Part, Written, runs
-from bookmaker.rules.common.strokes import THIN, Trace, arrow_head, halo
+from bookmaker.rules.common.places import Along, Around, Claim
+from bookmaker.rules.common.strokes import HALF_SEEN, THIN, Trace, arrow_head, halo, to_rim, trace
 from bookmaker.rules.common.sums import open_limits, sum_limits
-from bookmaker.rules.common.wording import number, one_or_many
+from bookmaker.rules.common.wording import ends_named, number, one_or_many
 from bookmaker.solve.problem import Constraint, Sum
 from bookmaker.trouble import Desk
 
@@ -41,7 +42,7 @@ LONGEST_OVAL = 3
 HEAD = 0.22
 """Length of the barbs of an arrow head in cells."""
 
-BEYOND = 0.3
+BEYOND = 0.36
 """How far the tip reaches past the middle of its cell, so that a digit there leaves the head in sight."""
 
 
@@ -164,19 +165,28 @@ arrow:
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.thin() + 0.3, THIN, join="miter")
         for arrow in self.arrows:
+            radius = min(frame.radius(cell, RING) for cell in arrow.circle) * frame.cell
             for shaft in arrow.shafts:
-                way = _shaft_way(frame, arrow.circle, shaft)
+                of = (_named(frame.grid, arrow, shaft),)
+                way = _shaft_way(frame, arrow.circle, shaft, radius)
                 tip, onward = way.at(way.length)
-                yield Mark(Layer.LINE, halo(frame, way.points, pen.width))
-                yield Mark(Layer.LINE, polyline(way.points, pen))
-                yield Mark(Layer.LINE, polyline(arrow_head(tip, onward, HEAD * frame.cell), pen))
+                yield Mark(Layer.LINE, halo(frame, way.points, pen.width), of)
+                yield Mark(Layer.LINE, polyline(way.points, pen), of)
+                yield Mark(Layer.LINE, polyline(arrow_head(tip, onward, HEAD * frame.cell), pen), of, "head")
         for arrow in self.arrows:
             (left, top), (right, bottom) = frame.centre(arrow.circle[0]), frame.centre(arrow.circle[-1])
-            radius = RING * frame.cell
+            radius = min(frame.radius(cell, RING) for cell in arrow.circle) * frame.cell
             ring = Rect(
                 left - radius, top - radius, right - left + 2 * radius, bottom - top + 2 * radius, pen, None, radius
             )
-            yield Mark(Layer.LINE, ring)
+            yield Mark(
+                Layer.LINE, ring, tuple(_named(frame.grid, arrow, shaft) for shaft in arrow.shafts), "circle", HALF_SEEN
+            )
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        for arrow in self.arrows:
+            yield from (Around(cell, RING, 1) for cell in arrow.circle)
+            yield from (Along(_with_start(grid, arrow.circle, shaft), 0.1) for shaft in arrow.shafts)
 
     @classmethod
     def sample(cls) -> Sample:
@@ -322,18 +332,26 @@ def _way(circle: tuple[int, ...]) -> str:
     return "from left to right" if circle[1] - circle[0] == 1 else "from the top down"
 
 
-def _shaft_way(frame: Frame, circle: tuple[int, ...], shaft: Chain) -> Trace:
-    """From the circle's rim to a little beyond the middle of the last cell."""
-    grid = frame.grid
+def _named(grid: Grid, arrow: Arrow, shaft: Chain) -> str:
+    return f"the arrow {ends_named(grid, (arrow.circle[0], *shaft))}"
+
+
+def _with_start(grid: Grid, circle: tuple[int, ...], shaft: Chain) -> Chain:
+    """A shaft with the cell of its circle that it leaves."""
     beside = [cell for cell in circle if grid.touching(shaft[0], cell)]
-    start = min(beside, key=lambda cell: (shaft[0] not in grid.orthogonal(cell), cell))
-    way = Trace([frame.centre(cell) for cell in (start, *shaft)])
+    return min(beside, key=lambda cell: (shaft[0] not in grid.orthogonal(cell), cell)), *shaft
+
+
+def _shaft_way(frame: Frame, circle: tuple[int, ...], shaft: Chain, radius: float) -> Trace:
+    """From the circle's rim, `radius` points from its middle, to a little beyond the middle of the last cell."""
+    chain = _with_start(frame.grid, circle, shaft)
+    start, way = chain[0], trace(frame, chain)
     _, (ux, uy) = way.at(0)
-    out = RING * frame.cell
+    out = to_rim(radius, frame.lane(chain).aside * frame.cell)
     # A shaft that leaves the end of an oval slantwise over the oval's other cells meets its straight side.
     if len(circle) > 1:
         (ax, ay), (bx, by) = frame.centre(start), frame.centre(circle[-1] if start == circle[0] else circle[0])
         along = (bx - ax) * ux + (by - ay) * uy
         if along > 0:
-            out = RING * frame.cell / max(abs(uy) if ay == by else abs(ux), 0.1)
+            out = radius / max(abs(uy) if ay == by else abs(ux), 0.1)
     return Trace(way.between(out, way.length)).beyond(0.0, BEYOND * frame.cell)

@@ -22,7 +22,8 @@ from bookmaker.rules.common.chain import Chain, ChainRule, Complaint, read_chain
 from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
-from bookmaker.rules.common.strokes import THIN, Trace, halo, trace
+from bookmaker.rules.common.places import Along, Around, Claim
+from bookmaker.rules.common.strokes import HALF_SEEN, THIN, Trace, halo, trace
 from bookmaker.rules.common.wording import ends_named, the_or_each
 from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk
@@ -90,17 +91,25 @@ bounded-line:
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.thin() + 0.3, THIN, join="miter")
-        reach = REACH * frame.cell
         for chain in self.chains:
+            of = (f"the {self.noun} {ends_named(frame.grid, chain)}",)
             way = trace(frame, chain)
-            shaft = way.between(reach, way.length - reach)
-            yield Mark(Layer.LINE, halo(frame, shaft, pen.width))
-            yield Mark(Layer.LINE, polyline(shaft, pen))
-        for chain in self.chains:
-            way = trace(frame, chain)
-            for end in (0.0, way.length):
+            scales = [frame.radius(cell, REACH) / REACH for cell in (chain[0], chain[-1])]
+            start, end = (REACH * scale * frame.cell for scale in scales)
+            shaft = way.between(start, way.length - end)
+            yield Mark(Layer.LINE, halo(frame, shaft, pen.width), of)
+            yield Mark(Layer.LINE, polyline(shaft, pen), of)
+            # The brackets stand around the middle of the cell, though the line may run beside it.
+            centres = Trace([frame.centre(cell) for cell in chain])
+            for at, scale in zip((0.0, centres.length), scales, strict=True):
                 for side in (-1, 1):
-                    yield Mark(Layer.LINE, polyline(_bracket(way, end, side, frame.cell), pen))
+                    bracket = polyline(_bracket(centres, at, side, frame.cell * scale), pen)
+                    yield Mark(Layer.LINE, bracket, of, "brackets", HALF_SEEN)
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        for chain in self.chains:
+            yield Along(chain, 0.03)
+            yield from (Around(cell, REACH, 1) for cell in (chain[0], chain[-1]))
 
     @classmethod
     def sample(cls) -> Sample:

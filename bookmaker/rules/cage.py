@@ -14,7 +14,7 @@ from operator import and_, or_
 from random import Random
 from typing import Self
 
-from bookmaker.display.items import Line, Point, Rect, Stroke, Text
+from bookmaker.display.items import Item, Line, Point, Rect, Stroke, Text
 from bookmaker.placed import Node, Table, Word, read_fields, read_items, read_whole
 from bookmaker.puzzle.bits import digits_in
 from bookmaker.puzzle.grid import CLASSIC, Grid
@@ -27,6 +27,7 @@ from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.house_sums import Block
 from bookmaker.rules.common.parts import Form, Part, Written, runs
+from bookmaker.rules.common.places import Box, Claim, InCell, Outlined
 from bookmaker.rules.common.strokes import THIN
 from bookmaker.rules.common.sums import different_limits, digit_sets
 from bookmaker.rules.common.wording import counted, digits_listed, symbol, the_or_each
@@ -39,14 +40,20 @@ INSET = 0.075
 DASH = 0.1
 """Length of a dash in cells."""
 
-HEIGHT = 0.19
-"""Height of a total's figures in cells."""
+LEAST = 0.45
+"""So much of the dashes has to be left: what stands on all borders of a cage breaks them, and leaves its corners."""
 
 DRAWN_FROM = 5
 """So many cages are typed as a picture rather than a list."""
 
-ASIDE = 0.28
-"""Where a total begins if a ring covers its corner, in cells from the side."""
+SPOTS = (
+    (0.045, 0.045, 0.19), (0.28, 0.045, 0.19), (0.28, 0.045, 0.16), (0.135, 0.045, 0.16), (0.045, 0.135, 0.16),
+    (0.135, 0.135, 0.15), (0.28, 0.135, 0.15),
+)  # fmt: skip
+"""Where a total begins, from the left and from the top, and how high its figures are, in cells."""
+
+FIGURE = 0.69
+"""Width of a narrow figure for its height."""
 
 
 @dataclass(frozen=True)
@@ -138,11 +145,19 @@ cage:
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = frame.thin() + 0.2
         for cells, total in self.cages:
+            of = (f"the cage at {frame.grid.name(cells[0])}",)
             for corners in loops(frame.grid, cells, INSET):
                 for start, end in zip(corners, (*corners[1:], corners[0]), strict=True):
-                    yield Mark(Layer.CAGE, _dashes(frame, start, end, pen))
+                    yield Mark(Layer.CAGE, _dashes(frame, start, end, pen), of, "dashes", LEAST)
             if total:
-                yield from _total(frame, cells[0], str(total))
+                for item in _total(frame, cells[0], str(total)):
+                    yield Mark(Layer.FIGURE, item, of)
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        for cells, total in self.cages:
+            yield Outlined(cells, INSET, firm=True)
+            if total:
+                yield _room(cells[0], str(total))
 
     @classmethod
     def sample(cls) -> Sample:
@@ -257,15 +272,23 @@ def _dashes(frame: Frame, start: Point, end: Point, pen: float) -> Line:
     return Line((ax - ux, ay - uy), (bx + ux, by + uy), Stroke(pen, THIN, (dash, period - dash)))
 
 
-def _total(frame: Frame, cell: int, total: str) -> Iterator[Mark]:
-    """The total in the cell's top left corner, or beside what covers it; the dashes are knocked out around it."""
+def _room(cell: int, total: str) -> InCell:
+    """Where a total may stand: in the cell's top left corner, beside what covers it, or a little further in."""
+    boxes = (
+        Box(left, top, left + len(total) * FIGURE * height + 0.04, top + height + 0.05) for left, top, height in SPOTS
+    )
+    return InCell(cell, tuple(boxes))
+
+
+def _total(frame: Frame, cell: int, total: str) -> Iterator[Item]:
+    """The total in its place, the dashes knocked out around it."""
     x, y = frame.corner(cell)
-    size = HEIGHT * frame.cell / frame.figure
-    aside = ASIDE if cell in frame.corners else 0.6 * INSET
-    left, top = x + aside * frame.cell, y + 0.6 * INSET * frame.cell
-    width = len(total) * 0.48 * size
-    yield Mark(Layer.CAGE, Rect(left, top, width + 0.04 * frame.cell, (HEIGHT + 0.05) * frame.cell, fill=1.0))
-    yield Mark(Layer.CAGE, Text(left, top + HEIGHT * frame.cell, total, frame.face(frame.narrow, size), size))
+    box = frame.box(_room(cell, total))
+    left, top = x + box.left * frame.cell, y + box.top * frame.cell
+    height = box.bottom - box.top - 0.05
+    size = height * frame.cell / frame.figure
+    yield Rect(left, top, (box.right - box.left) * frame.cell, (height + 0.05) * frame.cell, fill=1.0)
+    yield Text(left, top + height * frame.cell, total, frame.face(frame.narrow, size), size)
 
 
 def _cage_steps(position: Position, cells: tuple[int, ...], total: int) -> Iterator[Deduction]:

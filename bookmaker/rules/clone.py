@@ -12,19 +12,31 @@ from itertools import combinations
 from random import Random
 from typing import Self, TypeAlias
 
-from bookmaker.display.items import Rect, Stroke
+from bookmaker.display.items import Stroke
 from bookmaker.placed import Node, Table, Word, read_items
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
-from bookmaker.rules.common.area import Area, hatching, is_picture, outline, read_area, read_letters
+from bookmaker.rules.common.area import Area, hatching, is_picture, lettered, outline, read_area, read_letters
 from bookmaker.rules.common.candidates import removed_by, sees
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.parts import Form, Part, Written, runs
+from bookmaker.rules.common.places import Box, Claim, InCell, Outlined
 from bookmaker.rules.common.strokes import THIN
 from bookmaker.rules.common.wording import cells_listed, counted, digits_listed
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.trouble import Desk
+
+INSET = 0.1
+"""How far the outline runs inside the cells' edges, in cells."""
+
+SPOTS = (
+    Box(0.11, 0.68, 0.32, 0.89),
+    Box(0.135, 0.66, 0.345, 0.87),
+    Box(0.27, 0.72, 0.48, 0.93),
+    Box(0.1, 0.4, 0.31, 0.61),
+)
+"""Where the letter may stand in its cell: in the bottom left corner, or near it."""
 
 Group: TypeAlias = tuple[tuple[int, ...], ...]
 """Two or more areas of one shape; cells in the grid's order, so that those at one index are twins."""
@@ -128,16 +140,21 @@ clone:
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
-        inset = 0.1
         hatch, edge = Stroke(max(0.25, frame.thin() * 0.6), THIN), Stroke(frame.thin() + 0.2)
         for letter, group in zip(self.letters, self.groups, strict=True):
             for cells in group:
-                yield Mark(Layer.FILL, hatching(frame, cells, inset, hatch))
-                yield Mark(Layer.FILL, outline(frame, cells, inset, edge))
-                x, y = frame.corner(cells[0])
-                side, middle = 0.21 * frame.cell, (x + 0.215 * frame.cell, y + 0.785 * frame.cell)
-                yield Mark(Layer.FILL, Rect(middle[0] - side / 2, middle[1] - side / 2, side, side, fill=1.0))
-                yield Mark(Layer.FILL, frame.figures(middle, letter, 0.17, bold=True))
+                of = (f"clone {letter} at {frame.grid.name(cells[0])}",)
+                inset = frame.inset(cells, INSET)
+                yield Mark(Layer.FILL, hatching(frame, cells, inset, hatch), of, "hatching", 0.35)
+                yield Mark(Layer.FILL, outline(frame, cells, inset, edge), of)
+                for item in lettered(frame, InCell(cells[0], SPOTS, letter), letter):
+                    yield Mark(Layer.FIGURE, item, of)
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        for letter, group in zip(self.letters, self.groups, strict=True):
+            for cells in group:
+                yield Outlined(cells, INSET)
+                yield InCell(cells[0], SPOTS, letter)
 
     @classmethod
     def sample(cls) -> Sample:

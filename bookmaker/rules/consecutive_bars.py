@@ -19,9 +19,13 @@ from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.neighbours import BorderMarks, MarkKind, Pair, neighbour_relation, neighbours, pair_of
 from bookmaker.rules.common.parts import Form, Part, Written, runs
-from bookmaker.rules.common.wording import one_or_many
+from bookmaker.rules.common.places import Claim, OnBorder
+from bookmaker.rules.common.wording import cells_listed, one_or_many
 from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk
+
+LENGTH, WIDTH = 0.5, 0.13
+"""Of a bar, along the border and across it, in cells."""
 
 
 @dataclass(frozen=True)
@@ -109,12 +113,16 @@ consecutive-bars:         # every pair of neighbours with consecutive digits
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
-        length, width = 0.5 * frame.cell, 0.13 * frame.cell
+        rim = Stroke(frame.thin() + 0.2)
         for one, other in self.bars:
-            x, y = frame.between(one, other)
+            (x, y), scale = frame.seat(one, other)
+            length, width = LENGTH * scale * frame.cell, WIDTH * scale * frame.cell
             across, down = (width, length) if other == one + 1 else (length, width)
-            rim = Stroke(frame.thin() + 0.2)
-            yield Mark(Layer.BORDER, Rect(x - across / 2, y - down / 2, across, down, rim, 1.0))
+            bar = Rect(x - across / 2, y - down / 2, across, down, rim, 1.0)
+            yield Mark(Layer.BORDER, bar, (f"the bar between {cells_listed(frame.grid, (one, other))}",))
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        return (OnBorder(pair, LENGTH + 0.03, WIDTH + 0.03) for pair in self.bars)
 
     @classmethod
     def sample(cls) -> Sample:

@@ -22,6 +22,7 @@ from bookmaker.rules.common.chain import ChainRule, read_chains
 from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.places import Along, Claim
 from bookmaker.rules.common.strokes import BODY, THIN, halo, trace
 from bookmaker.rules.common.wording import digits_listed, ends_named, number, symbol, the_or_each
 from bookmaker.solve.problem import Combination, Constraint
@@ -78,13 +79,17 @@ consecutive-line:
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
-        radius = BEAD * frame.cell
         pen = Stroke(frame.thin(), THIN)
         for chain in self.chains:
+            of = (f"the {self.noun} {ends_named(frame.grid, chain)}",)
+            radius = BEAD * frame.lane(chain).scale * frame.cell
             way = trace(frame, chain)
-            yield Mark(Layer.LINE, halo(frame, way.points, 2 * radius))
+            yield Mark(Layer.LINE, halo(frame, way.points, 2 * radius), of)
             for stop in way.steps(2 * radius):
-                yield Mark(Layer.LINE, circle(way.at(stop)[0], radius - pen.width / 2, pen, BODY))
+                yield Mark(Layer.LINE, circle(way.at(stop)[0], radius - pen.width / 2, pen, BODY), of)
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        return (Along(chain, BEAD) for chain in self.chains)
 
     @classmethod
     def sample(cls) -> Sample:

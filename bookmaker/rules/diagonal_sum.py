@@ -153,14 +153,17 @@ diagonal-sum:
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.cell * 0.035, INK)
         for diagonal in self.diagonals:
+            of = (f"the {self.noun} {diagonal.total} {_named(diagonal, frame.grid)}",)
             tip, (down, across) = _corner(diagonal, frame), WAYS[diagonal.way]
 
             def at(back: float, aside: float, tip: Point = tip, down: int = down, across: int = across) -> Point:
                 """A point `back` cells from the corner along columns and `aside` cells along rows."""
                 return tip[0] - across * aside * frame.cell, tip[1] - down * back * frame.cell
 
-            yield Mark(Layer.BORDER, Line(at(0.37, 0.37), at(0.12, 0.12), pen))
-            yield Mark(Layer.BORDER, polyline([at(0.05, 0.05), at(0.09, 0.22), at(0.22, 0.09)], None, INK, closed=True))
+            yield Mark(Layer.BORDER, Line(at(0.37, 0.37), at(0.12, 0.12), pen), of)
+            yield Mark(
+                Layer.BORDER, polyline([at(0.05, 0.05), at(0.09, 0.22), at(0.22, 0.09)], None, INK, closed=True), of
+            )
             row, column = _outside(diagonal, frame.grid)
             if frame.grid.inside(row, 0):
                 middle = at(0.26, 0.62)
@@ -168,7 +171,7 @@ diagonal-sum:
                 middle = at(0.58, 0.25)
             else:
                 middle = at(0.55, 0.6)
-            yield Mark(Layer.BORDER, clue_figures(frame, middle, str(diagonal.total), 0.42, 0.31, narrow=True))
+            yield Mark(Layer.BORDER, clue_figures(frame, middle, str(diagonal.total), 0.42, 0.31, narrow=True), of)
 
     @classmethod
     def sample(cls) -> Sample:

@@ -18,6 +18,7 @@ from bookmaker.rules.common.candidates import locked_out
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.parts import Part, Written
+from bookmaker.rules.common.places import Along, Claim
 from bookmaker.rules.common.strokes import THIN
 from bookmaker.rules.common.wording import cells_listed, symbol
 from bookmaker.solve.problem import Constraint, Different
@@ -92,13 +93,17 @@ class Diagonals(Rule):
         reach = REACH * frame.cell
         for house in self.houses(frame.grid):
             down = 1 if house.cells[0] == 0 else -1
+            of = (house.name,)
             first, last = frame.centre(house.cells[0]), frame.centre(house.cells[-1])
             half = frame.cell / 2
-            yield Mark(Layer.FILL, _stub((first[0] - half, first[1] - half * down), reach, reach * down, pen))
+            yield Mark(Layer.FILL, _stub((first[0] - half, first[1] - half * down), reach, reach * down, pen), of)
             for before, after in pairwise(house.cells):
                 x, y = frame.between(before, after)
-                yield Mark(Layer.FILL, Line((x - reach, y - reach * down), (x + reach, y + reach * down), pen))
-            yield Mark(Layer.FILL, _stub((last[0] + half, last[1] + half * down), -reach, -reach * down, pen))
+                yield Mark(Layer.FILL, Line((x - reach, y - reach * down), (x + reach, y + reach * down), pen), of)
+            yield Mark(Layer.FILL, _stub((last[0] + half, last[1] + half * down), -reach, -reach * down, pen), of)
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        return (Along(house.cells, 0.02, firm=True) for house in self.houses(grid))
 
     @classmethod
     def sample(cls) -> Sample:

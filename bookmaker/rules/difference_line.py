@@ -22,6 +22,7 @@ from bookmaker.rules.common.chain import Chain, ChainRule, Complaint, lines_and_
 from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.places import Along, Claim
 from bookmaker.rules.common.strokes import THIN, halo, trace
 from bookmaker.rules.common.wording import digits_listed, ends_named, the_or_each
 from bookmaker.solve.problem import Allowed, Constraint, relation
@@ -112,8 +113,9 @@ difference-line:
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.thin() + 0.3, THIN, cap="round", join="round")
-        swing = SWING * frame.cell
         for chain in self.chains:
+            of = (f"the {self.noun} {ends_named(frame.grid, chain)}",)
+            swing = SWING * frame.lane(chain).scale * frame.cell
             way = trace(frame, chain)
             teeth = []
             for start, end in pairwise(way.stops):
@@ -121,8 +123,11 @@ difference-line:
                 half = (end - start) / (2 * round((end - start) / (TOOTH * frame.cell)))
                 count = round((end - start) / half)
                 teeth += [way.beside(start + (i + 0.5) * half, swing if i % 2 else -swing) for i in range(count)]
-            yield Mark(Layer.LINE, halo(frame, way.points, 2 * swing))
-            yield Mark(Layer.LINE, polyline([way.points[0], *teeth, way.points[-1]], pen))
+            yield Mark(Layer.LINE, halo(frame, way.points, 2 * swing), of)
+            yield Mark(Layer.LINE, polyline([way.points[0], *teeth, way.points[-1]], pen), of)
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        return (Along(chain, SWING + 0.02) for chain in self.chains)
 
     @classmethod
     def sample(cls) -> Sample:

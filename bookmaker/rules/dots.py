@@ -1,7 +1,7 @@
 """Dots between neighbours: white where the digits are consecutive, black where one is twice the other.
 
 Manifest: `white` and `black` are lists of pairs; with `all-marked: yes` every such pair has its dot, so that absence
-counts. The digits 1 and 2 are both, and may carry either.
+counts; with no dot anywhere it is the whole rule. The digits 1 and 2 are both, and may carry either.
 """
 
 from __future__ import annotations
@@ -20,10 +20,14 @@ from bookmaker.rules.common.contract import Deduction, Relabelling, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.neighbours import BorderMarks, MarkKind, Pair
 from bookmaker.rules.common.parts import Form, Part
+from bookmaker.rules.common.places import Claim, OnBorder
 from bookmaker.rules.common.sorts import SortedRule
-from bookmaker.rules.common.wording import one_or_many, sentence_case
+from bookmaker.rules.common.wording import cells_listed, one_or_many, sentence_case
 from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk
+
+RADIUS = 0.105
+"""Radius of a dot in cells."""
 
 _WHITE = MarkKind("the white dot", lambda a, b: abs(a - b) == 1)
 _BLACK = MarkKind("the black dot", lambda a, b: a == 2 * b or b == 2 * a)
@@ -94,6 +98,8 @@ dots:
         white = one_or_many(len(self.white), "the white dot", "a white dot") + " joins consecutive digits"
         black = one_or_many(len(self.black), "the black dot", "a black dot") + " joins a digit and its double"
         said = " and ".join(words for words, pairs in ((white, self.white), (black, self.black)) if pairs)
+        if not said:
+            return "Cells that share a side never hold consecutive digits, or a digit and its double."
         if self.white and self.black:
             said += " (1 and 2 may have either)"
         if self.all_marked:
@@ -111,20 +117,25 @@ dots:
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
-        radius, rim = 0.105 * frame.cell, Stroke(frame.thin() + 0.2)
-        for pairs, fill in ((self.white, 1.0), (self.black, 0.0)):
+        rim = Stroke(frame.thin() + 0.2)
+        for pairs, fill, called in ((self.white, 1.0, "white"), (self.black, 0.0, "black")):
             for pair in pairs:
-                at = frame.between(*pair)
-                yield Mark(Layer.BORDER, knock_out(at, radius * 1.35))
-                yield Mark(Layer.BORDER, circle(at, radius, rim, fill))
+                of = (f"the {called} dot between {cells_listed(frame.grid, pair)}",)
+                at, scale = frame.seat(*pair)
+                radius = RADIUS * scale * frame.cell
+                yield Mark(Layer.WHITE, knock_out(at, radius * 1.35), of)
+                yield Mark(Layer.BORDER, circle(at, radius, rim, fill), of)
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        return (OnBorder(pair, 2.4 * RADIUS, 2.4 * RADIUS) for pair in self.white + self.black)
 
     @classmethod
     def sample(cls) -> Sample:
         return Sample(cls(white=((0, 1),), black=((1, 2),)), CLASSIC, 1, 3)
 
-    def key(self) -> Sample:
-        if self.white and self.black:
-            return self.sample()
+    def key(self) -> Sample | None:
+        if bool(self.white) == bool(self.black):
+            return self.sample() if self.white else None
         pair = ((0, 1),)
         return Sample(Dots(white=pair) if self.white else Dots(black=pair), CLASSIC, 1, 2)
 

@@ -22,6 +22,7 @@ from bookmaker.rules.common.chain import Chain, ChainRule, Complaint, read_chain
 from bookmaker.rules.common.contract import Deduction, Relabelling, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.places import Along, Claim
 from bookmaker.rules.common.strokes import BODY, Trace, halo, trace, tube
 from bookmaker.rules.common.sums import open_limits, sum_limits
 from bookmaker.rules.common.wording import ends_named, the_or_each
@@ -119,11 +120,13 @@ equal-part-line:
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         grid = frame.grid
-        width, gap = BREADTH * frame.cell, GAP * frame.cell
-        rim = min(frame.thin() + 0.2, 0.3 * width)
+        gap = GAP * frame.cell
         for chain in self.chains:
+            of = (f"the {self.noun} {ends_named(frame.grid, chain)}",)
+            width = BREADTH * frame.lane(chain).scale * frame.cell
+            rim = min(frame.thin() + 0.2, 0.3 * width)
             way = trace(frame, chain)
-            yield Mark(Layer.LINE, halo(frame, way.points, width))
+            yield Mark(Layer.LINE, halo(frame, way.points, width), of)
             borders = [
                 (way.stops[i] + way.stops[i + 1]) / 2
                 for i, (before, after) in enumerate(pairwise(chain))
@@ -132,7 +135,10 @@ equal-part-line:
             # Half a gap more at both ends, so that the first and last dash begin and end in the middle of a cell.
             for start, end in pairwise((-gap / 2, *borders, way.length + gap / 2)):
                 for item in _dashes(way, start, end, gap, width, rim):
-                    yield Mark(Layer.LINE, item)
+                    yield Mark(Layer.LINE, item, of)
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        return (Along(chain, BREADTH / 2) for chain in self.chains)
 
     @classmethod
     def sample(cls) -> Sample:

@@ -23,6 +23,7 @@ from bookmaker.rules.common.chain import Chain, ChainRule, Complaint, lines_and_
 from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.places import Along, Claim
 from bookmaker.rules.common.strokes import THIN, Trace, halo, trace
 from bookmaker.rules.common.wording import ends_named, listed, the_or_each
 from bookmaker.solve.problem import Constraint, Sum, relation
@@ -106,12 +107,19 @@ even-step-line:
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.thin() + 0.2, THIN, join="round")
         for chain in self.chains:
+            of = (f"the {self.noun} {ends_named(frame.grid, chain)}",)
             way = trace(frame, chain)
-            yield Mark(Layer.LINE, halo(frame, way.points, pen.width))
-            yield Mark(Layer.LINE, polyline(way.points, pen))
-            for before, after in pairwise(way.stops):
-                stud = _stud(way, (before + after) / 2, STUD * frame.cell)
-                yield Mark(Layer.LINE, polyline(stud, None, THIN, closed=True))
+            half = STUD * frame.lane(chain).scale * frame.cell
+            yield Mark(Layer.LINE, halo(frame, way.points, pen.width), of)
+            yield Mark(Layer.LINE, polyline(way.points, pen), of)
+            for (one, other), (before, after) in zip(pairwise(chain), pairwise(way.stops), strict=True):
+                ring = frame.ringed(one, other)
+                back = ring * frame.cell + 1.2 * half if ring else 0.0
+                stud = _stud(way, (before + after) / 2 - back, half)
+                yield Mark(Layer.LINE, polyline(stud, None, THIN, closed=True), of, "squares")
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        return (Along(chain, STUD, tuple(pairwise(chain)), STUD) for chain in self.chains)
 
     @classmethod
     def sample(cls) -> Sample:

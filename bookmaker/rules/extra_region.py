@@ -1,14 +1,14 @@
 """Extra regions: areas in which no digit repeats; one with as many cells as there are digits is a house.
 
 Manifest: a list of areas, or a picture with a letter for each area and dots for the rest. The cells of an area need
-not hang together.
+not hang together: the pieces of one that falls apart carry a letter, which also tells a single cell from an even one.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
-from itertools import combinations
+from itertools import combinations, count
 from random import Random
 from typing import Self
 
@@ -17,15 +17,30 @@ from bookmaker.placed import Node
 from bookmaker.puzzle.bits import digits_in
 from bookmaker.puzzle.grid import CLASSIC, Grid, House
 from bookmaker.puzzle.position import Position
-from bookmaker.rules.common.area import outline, read_areas
+from bookmaker.rules.common.area import lettered, outline, read_areas
 from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.parts import Form, Part, Written, runs
+from bookmaker.rules.common.places import Box, Claim, InCell, Outlined
 from bookmaker.rules.common.strokes import BODY, THIN
-from bookmaker.rules.common.wording import cells_listed, counted, digits_listed, one_or_many
+from bookmaker.rules.common.wording import cells_listed, counted, digits_listed
 from bookmaker.solve.problem import Constraint, Different
 from bookmaker.trouble import Desk
+
+INSET = 0.12
+"""How far the outline runs inside the cells' edges, in cells."""
+
+LETTERS = "KLMNPQRSTUWYZHJ"
+"""For pieces that belong together. None is a digit of a large grid or a sum mark, or looks like a figure."""
+
+SPOTS = (
+    Box(0.68, 0.1, 0.89, 0.31),
+    Box(0.655, 0.135, 0.865, 0.345),
+    Box(0.52, 0.07, 0.73, 0.28),
+    Box(0.68, 0.4, 0.89, 0.61),
+)
+"""Where a letter may stand in its cell: in the top right corner, or near it."""
 
 
 @dataclass(frozen=True)
@@ -86,15 +101,20 @@ extra-region:
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         return all(len({digits[cell] for cell in cells}) == len(cells) for cells in self.regions)
 
+    @property
+    def in_pieces(self) -> bool:
+        """Does a region fall apart?"""
+        return any(True for _ in _labels(Grid(self.digits, ()), self.regions))
+
     def sentence(self) -> str:
-        full = [len(cells) == self.digits for cells in self.regions]
-        if all(full):
-            return one_or_many(
-                len(full), "The shaded region holds every digit once.", "Each shaded region holds every digit once."
-            )
-        return one_or_many(
-            len(full), "No digit repeats in the shaded region.", "No digit repeats within any shaded region."
-        )
+        one = len(self.regions) == 1
+        if all(len(cells) == self.digits for cells in self.regions):
+            said = "The shaded region holds every digit once" if one else "Each shaded region holds every digit once"
+        else:
+            said = "No digit repeats in the shaded region" if one else "No digit repeats within any shaded region"
+        if self.in_pieces:
+            said += "; " + ("all its pieces" if one else "pieces of one region") + " have the same letter"
+        return said + "."
 
     @classmethod
     def primer(cls) -> str:
@@ -106,11 +126,23 @@ extra-region:
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
-        return shaded(frame, self.regions)
+        yield from shaded(frame, self.regions, "the extra region")
+        for cells, cell, letter in _labels(frame.grid, self.regions):
+            for item in lettered(frame, InCell(cell, SPOTS, letter), letter):
+                yield Mark(Layer.FIGURE, item, (f"the extra region at {frame.grid.name(cells[0])}",))
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        for cells in self.regions:
+            yield Outlined(cells, INSET)
+        for _, cell, letter in _labels(grid, self.regions):
+            yield InCell(cell, SPOTS, letter)
 
     @classmethod
     def sample(cls) -> Sample:
         return Sample(cls(((0, 1, 9, 10, 11),), 9), CLASSIC, 2, 3)
+
+    def key(self) -> Sample:
+        return Sample(ExtraRegion(((0, 1, 11),), 9), CLASSIC, 2, 3) if self.in_pieces else self.sample()
 
     def houses(self, grid: Grid) -> tuple[House, ...]:
         full = (cells for cells in self.regions if len(cells) == grid.size)
@@ -138,10 +170,21 @@ extra-region:
                         yield Deduction(4 + size, size, few, removed, words)
 
 
-def shaded(frame: Frame, regions: Sequence[tuple[int, ...]]) -> Iterator[Mark]:
+def shaded(frame: Frame, regions: Sequence[tuple[int, ...]], called: str) -> Iterator[Mark]:
     """A flat light fill in a thin outline, a little inside the cells: the mark of every extra region."""
-    inset = 0.12
     for cells in regions:
-        yield Mark(Layer.FILL, outline(frame, cells, inset, fill=BODY))
+        of, inset = (f"{called} at {frame.grid.name(cells[0])}",), frame.inset(cells, INSET)
+        yield Mark(Layer.GROUND, outline(frame, cells, inset, fill=BODY), of)
+        yield Mark(Layer.FILL, outline(frame, cells, inset, Stroke(frame.thin() + 0.1, THIN)), of)
+
+
+def _labels(grid: Grid, regions: Sequence[tuple[int, ...]]) -> Iterator[tuple[tuple[int, ...], int, str]]:
+    """For each piece of a region in pieces: the region, the cell at whose top right its letter stands, the letter."""
+    letters = (letter * times for times in count(1) for letter in LETTERS)
     for cells in regions:
-        yield Mark(Layer.FILL, outline(frame, cells, inset, Stroke(frame.thin() + 0.1, THIN)))
+        pieces = grid.pieces(cells)
+        if len(pieces) > 1:
+            letter = next(letters)
+            for piece in pieces:
+                top = grid.row(piece[0])
+                yield cells, max(cell for cell in piece if grid.row(cell) == top), letter

@@ -1,14 +1,20 @@
-"""First-seen digits: the digits of a clue stand among the first three cells from that side.
+"""First-seen digits: the digits of a clue stand among the first few cells from that side.
 
-Manifest: by side, a row of clues with dots for none; a clue is one to three digits written together.
+Manifest: by side, a row of clues with dots for none; a clue is one or more digits written together. How many cells are
+looked at is said by `cells`; if it is not, it is as many as the nearest box has there, or three without boxes.
 """
 
 from __future__ import annotations
 
 from collections.abc import Collection, Iterator, Sequence
+from dataclasses import dataclass, replace
+from functools import partial
 from itertools import combinations
+from random import Random
+from typing import Self
 
 from bookmaker.display.items import Rect, Stroke
+from bookmaker.placed import Node, Table, read_whole
 from bookmaker.puzzle.bits import mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
@@ -25,17 +31,27 @@ from bookmaker.rules.common.outside import (
     digit_clue,
     lines_named,
     middle_of,
+    read_clues,
 )
-from bookmaker.rules.common.wording import cells_listed, counted, digits_listed, one_or_many, symbol
+from bookmaker.rules.common.parts import Part, Written
+from bookmaker.rules.common.wording import cells_listed, counted, digits_listed, number, one_or_many, symbol
 from bookmaker.solve.problem import Allowed, Constraint
 from bookmaker.trouble import Desk, Place, quoted
 
-SEEN = 3
-"""How many cells are looked at."""
+WITHOUT_BOXES = 3
+"""How many cells are looked at in a grid without boxes."""
 
 
+def usually_seen(grid: Grid) -> tuple[int, int]:
+    """How many cells are looked at in a row and in a column where nothing is said: those in the nearest box."""
+    down, across = grid.box or (min(WITHOUT_BOXES, grid.size - 1),) * 2
+    return across, down
+
+
+@dataclass(frozen=True)
 class FirstSeen(OutsideRule):
-    """Each clue holds one digit; several may stand at one end of a line and are drawn together."""
+    """Each clue holds one digit; several may stand at one end of a line and are drawn together. `in_row` and
+    `in_column` are how many cells are looked at."""
 
     kind = "first-seen"
     title = "First-seen digits"
@@ -49,6 +65,23 @@ first-seen:
     figures = "digits"
     room = (0.96, 0.7)
 
+    in_row: int = 3
+    in_column: int = 3
+
+    @classmethod
+    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+        already = len(desk.found)
+        across, down = usually_seen(grid)
+        said = body.get("cells") if isinstance(body, Table) else None
+        if said is not None:
+            down = across = read_whole(said, "the number of cells", desk, 1, grid.size - 1) or across
+        placed = read_clues(body, cls.kind, grid, desk, partial(cls.read_clue, grid=grid, desk=desk), ("cells",))
+        if placed is None or len(desk.found) > already:
+            return None
+        rule = cls(tuple(placed), across, down)
+        rule.check(placed, grid, desk)
+        return rule if len(desk.found) == already else None
+
     @classmethod
     def read_clue(cls, text: str, place: Place, grid: Grid, desk: Desk) -> Collection[int]:
         digits = [digit_clue(typed, place, grid, desk) for typed in text]
@@ -57,85 +90,119 @@ first-seen:
             return ()
         if len(set(known)) < len(known):
             desk.error(place, "digit-twice", f"the clue {quoted(text)} names a digit twice")
-        elif len(known) > SEEN:
-            said = f"the clue {quoted(text)} names {counted(len(known), 'digit')}, but only three cells are meant"
-            desk.error(place, "too-many-digits", said)
         return known
 
+    def check(self, placed: Placed, grid: Grid, desk: Desk) -> None:
+        """Report clues of more digits than cells are looked at, and those that cannot be true together."""
+        for end in self._ends():
+            if len(end) > self.seen(end[0]):
+                text = "".join(symbol(clue.value) for clue in end)
+                cells = counted(self.seen(end[0]), "cell is", "cells are")
+                said = f"the clue {quoted(text)} names {counted(len(end), 'digit')}, but only {cells} looked at"
+                desk.error(placed[end[0]], "too-many-digits", said)
+        self._twice_in_a_house(placed, grid, desk)
+
+    def seen(self, clue: Clue) -> int:
+        """How many cells a clue looks at."""
+        return self.in_row if clue.along_row else self.in_column
+
     @classmethod
-    def compare(cls, placed: Placed, grid: Grid, desk: Desk) -> None:
-        _twice_in_a_house(placed, grid, desk)
+    def blank(cls, grid: Grid) -> Self:
+        return cls((), *usually_seen(grid))
 
     @classmethod
     def values_on(cls, line: Sequence[int]) -> Collection[int]:
-        return line[:SEEN]
+        return line
+
+    def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
+        every = super().read_off(cells, grid, digits, rng)
+        return (part for part in every if self.keeps(part, grid, digits))
+
+    def written(self, grid: Grid) -> Written:
+        body = super().written(grid)
+        assert isinstance(body, dict)
+        said = {} if (self.in_row, self.in_column) == usually_seen(grid) else {"cells": str(self.in_row)}
+        return said | body
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         """The digit is not in the other cells of its line, which says the same and takes candidates away at once.
 
-        Three digits at one end leave nothing else to the three cells.
+        As many digits at one end as cells are looked at leave nothing else to these.
         """
         for end in self._ends():
-            cells, digits = end[0].cells(grid), mask_of(clue.value for clue in end)
-            if len(cells) > SEEN:
-                yield Allowed(cells[SEEN:], grid.all_digits & ~digits)
-            if len(end) == SEEN:
-                yield Allowed(cells[:SEEN], digits)
+            cells, digits, seen = end[0].cells(grid), mask_of(clue.value for clue in end), self.seen(end[0])
+            if len(cells) > seen:
+                yield Allowed(cells[seen:], grid.all_digits & ~digits)
+            if len(end) == seen:
+                yield Allowed(cells[:seen], digits)
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
-        return all(clue.value in [digits[cell] for cell in clue.cells(grid)][:3] for clue in self.clues)
+        for clue in self.clues:
+            first = self.in_row if clue.side in ("left", "right") else self.in_column
+            if clue.value not in [digits[cell] for cell in clue.cells(grid)][:first]:
+                return False
+        return True
 
     def sentence(self) -> str:
-        subject = one_or_many(
-            len(self.clues), "The digit beside three small squares", "Each digit beside three small squares"
-        )
+        digit, numbers = one_or_many(len(self.clues), "The digit", "Each digit"), {*map(self.seen, self.clues)}
+        if len(numbers) > 1:
+            beside, among = "small squares", "in as many cells"
+        else:
+            (seen,) = numbers
+            beside = counted(seen, "small square")
+            among = "in the first cell" if seen == 1 else f"in the first {number(seen)} cells"
         return (
-            f"{subject} outside the grid appears in the first three cells of its {lines_named(self.clues)} from that "
-            "side."
+            f"{digit} beside {beside} outside the grid appears {among} of its {lines_named(self.clues)} from that side."
         )
 
     @classmethod
     def primer(cls) -> str:
         return (
-            "A digit outside a row or column appears in the first three cells from that side; where two or three "
-            "digits stand together, all of them do, in any order. On a 9×9 grid this puts the digit in three cells of "
-            "the nearest box, so strike it from the rest of the row and from the rest of the box."
+            "A digit outside a row or column appears in the first cells from that side, as many as small squares stand "
+            "beside it; where several digits stand together, all of them do, in any order. On a 9×9 grid three squares "
+            "put the digit in three cells of the nearest box, so strike it from the rest of the row and of the box."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(max(0.6, frame.cell * 0.025), INK)
-        side, step = 0.13 * frame.cell, 0.16 * frame.cell
         for end in self._ends():
             clue = end[0]
-            x, y = middle_of(clue, frame, *self.room)
-            aside = 0.22 * frame.cell
             text = "".join(symbol(clue.value) for clue in end)
+            of = (f"the {self.noun} {text} {clue.where}",)
+            x, y = middle_of(clue, frame, *self.room)
+            aside, count = 0.22 * frame.cell, self.seen(clue)
+            step = min(0.16, (self.room[0] if clue.along_row else self.room[1]) / (count + 0.4)) * frame.cell
+            side = 13 / 16 * step
             at = (x, y - aside / 2) if clue.along_row else (x - aside / 2, y)
-            yield Mark(Layer.BORDER, clue_figures(frame, at, text, 0.72 if clue.along_row else 0.62, 0.3))
-            for place in (-1, 0, 1):
+            yield Mark(Layer.BORDER, clue_figures(frame, at, text, 0.72 if clue.along_row else 0.62, 0.3), of)
+            for place in (index - (count - 1) / 2 for index in range(count)):
                 if clue.along_row:
                     left, top = x + place * step - side / 2, y + aside - side / 2
                 else:
                     half = len(text) * 0.12 * frame.cell
                     left, top = at[0] + half + 0.06 * frame.cell, y + place * step - side / 2
-                yield Mark(Layer.BORDER, Rect(left, top, side, side, pen))
+                yield Mark(Layer.BORDER, Rect(left, top, side, side, pen), of)
 
     @classmethod
     def sample(cls) -> Sample:
         return Sample(cls((Clue("left", 0, 5),)), CLASSIC, 1, 3)
 
+    def key(self) -> Sample:
+        seen = max(map(self.seen, self.clues))
+        return replace(self.sample(), rule=FirstSeen((Clue("left", 0, 5),), seen, seen))
+
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """A digit that is seen first stands nowhere else in its line; three of them fill the three cells."""
         grid = position.grid
         for end in self._ends():
-            cells, digits = end[0].cells(grid), [clue.value for clue in end]
-            kept = dict.fromkeys(cells[SEEN:], grid.all_digits & ~mask_of(digits))
-            if len(end) == SEEN:
-                kept |= dict.fromkeys(cells[:SEEN], mask_of(digits))
+            cells, digits, seen = end[0].cells(grid), [clue.value for clue in end], self.seen(end[0])
+            kept = dict.fromkeys(cells[seen:], grid.all_digits & ~mask_of(digits))
+            if len(end) == seen:
+                kept |= dict.fromkeys(cells[:seen], mask_of(digits))
             removed = removed_by(position, kept)
             if removed:
                 said = f"the first-seen clue {end[0].where} keeps {digits_listed(digits)} in"
-                words = f"{said} {cells_listed(grid, cells[:SEEN], 'or' if len(end) == 1 else 'and')}"
+                words = f"{said} {cells_listed(grid, cells[:seen], 'or' if len(end) == 1 else 'and')}"
                 yield Deduction(5, 1, cells, removed, words)
 
     def _ends(self) -> list[list[Clue]]:
@@ -145,15 +212,15 @@ first-seen:
             ends.setdefault((clue.side, clue.line), []).append(clue)
         return list(ends.values())
 
-
-def _twice_in_a_house(placed: Placed, grid: Grid, desk: Desk) -> None:
-    """A trouble where two clues would put a digit twice into a line or a region."""
-    for other, clue in combinations(placed, 2):
-        both = {*clue.cells(grid)[:SEEN], *other.cells(grid)[:SEEN]}
-        if clue.value == other.value and len(both) == 2 * SEEN:
-            house = next((house for house in grid.houses if both <= set(house.cells)), None)
-            if house is not None:
-                said = f"{symbol(clue.value)} {clue.where} and {other.where} would appear twice in {house.name}"
+    def _twice_in_a_house(self, placed: Placed, grid: Grid, desk: Desk) -> None:
+        """A trouble where two clues would put a digit twice into a line or a region."""
+        for other, clue in combinations(placed, 2):
+            if clue.value != other.value:
+                continue
+            here, there = ({*one.cells(grid)[: self.seen(one)]} for one in (clue, other))
+            house = next((house for house in grid.houses if here | there <= set(house.cells)), None)
+            if house is not None and not here & there:
+                said = f"{symbol(clue.value)} {clue.where} and {other.where} would stand twice in {house.name}"
                 desk.error(
                     placed[clue], "clues-contradict", said, "one of the two is likely a slip", also=(placed[other],)
                 )

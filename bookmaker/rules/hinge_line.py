@@ -24,6 +24,7 @@ from bookmaker.rules.common.chain import Chain, ChainRule, read_chains
 from bookmaker.rules.common.contract import Deduction, Relabelling, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.places import Along, Claim
 from bookmaker.rules.common.strokes import THIN, halo, trace
 from bookmaker.rules.common.wording import ends_named, listed, the_or_each
 from bookmaker.solve.problem import Constraint, Sum
@@ -106,24 +107,34 @@ hinge-line:
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.thin() + 0.2, THIN, join="round")
-        tooth = TOOTH * frame.cell
         for chain in self.chains:
+            of = (f"the {self.noun} {ends_named(frame.grid, chain)}",)
+            tooth = TOOTH * frame.lane(chain).scale * frame.cell
             way, half = trace(frame, chain), len(chain) // 2
             odd = len(chain) % 2 == 1
             middle = way.stops[half] if odd else (way.stops[half - 1] + way.stops[half]) / 2
+            if not odd and (ring := frame.ringed(chain[half - 1], chain[half])):
+                # Where a ring covers the middle of the line, its diamond stands just before it.
+                middle -= (ring + STUD) * frame.cell
             centre, (ux, uy) = way.at(middle)
             size = (DIAMOND if odd else STUD) * frame.cell
             _, (vx, vy) = way.at(middle - size / 4)
             # A line that comes in slantwise meets the diamond's side, not its corner.
             start, end = middle - size / (abs(vx) + abs(vy)), middle + size / (abs(ux) + abs(uy))
-            yield Mark(Layer.LINE, halo(frame, way.points, 2 * tooth))
-            yield Mark(Layer.LINE, polyline(way.between(0, start), pen))
-            yield Mark(Layer.LINE, polyline(way.between(end, way.length), pen))
+            yield Mark(Layer.LINE, halo(frame, way.points, 2 * tooth), of)
+            yield Mark(Layer.LINE, polyline(way.between(0, start), pen), of)
+            yield Mark(Layer.LINE, polyline(way.between(end, way.length), pen), of)
             for at, stop in enumerate(way.steps(SPACING * frame.cell)):
                 if not start - pen.width < stop < end + pen.width:
                     tip = way.beside(stop, tooth if at % 2 else -tooth)
-                    yield Mark(Layer.LINE, polyline((way.at(stop)[0], tip), pen))
-            yield Mark(Layer.LINE, polyline(_diamond(centre, size), pen, closed=True))
+                    yield Mark(Layer.LINE, polyline((way.at(stop)[0], tip), pen), of)
+            yield Mark(Layer.LINE, polyline(_diamond(centre, size), pen, closed=True), of, "diamond")
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        for chain in self.chains:
+            half = len(chain) // 2
+            middle = ((chain[half - 1], chain[half]),) if len(chain) % 2 == 0 else ()
+            yield Along(chain, TOOTH + 0.01, middle, STUD)
 
     @classmethod
     def sample(cls) -> Sample:

@@ -21,9 +21,13 @@ from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.neighbours import Pair, neighbours
 from bookmaker.rules.common.parts import Form, Part, Written
-from bookmaker.rules.common.wording import one_or_many
+from bookmaker.rules.common.places import Claim, OnBorder
+from bookmaker.rules.common.wording import cells_listed, one_or_many
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.trouble import Desk
+
+REACH, SPREAD = 0.055, 0.12
+"""How far the tip and the ends of a sign lie from its middle, across the border and along it, in cells."""
 
 
 @dataclass(frozen=True)
@@ -87,16 +91,24 @@ inequality:
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
-        reach, spread = 0.055 * frame.cell, 0.12 * frame.cell
         pen = Stroke(frame.thin() + 0.4, cap="round", join="miter")
         for greater, lesser in self.pairs:
-            (x, y), (gx, gy), (lx, ly) = frame.between(greater, lesser), frame.centre(greater), frame.centre(lesser)
+            of = (f"the sign between {cells_listed(frame.grid, (greater, lesser))}",)
+            ((x, y), scale), (gx, gy), (lx, ly) = (
+                frame.seat(greater, lesser),
+                frame.centre(greater),
+                frame.centre(lesser),
+            )
+            reach, spread = REACH * scale * frame.cell, SPREAD * scale * frame.cell
             # One unit towards the lesser cell; turned by a right angle it spreads the sign.
             ux, uy = (lx - gx) / frame.cell, (ly - gy) / frame.cell
             tip = (x + ux * reach, y + uy * reach)
             ends = [(x - ux * reach + s * uy * spread, y - uy * reach + s * ux * spread) for s in (1, -1)]
-            yield Mark(Layer.BORDER, knock_out((x, y), 0.14 * frame.cell))
-            yield Mark(Layer.BORDER, polyline([ends[0], tip, ends[1]], pen))
+            yield Mark(Layer.WHITE, knock_out((x, y), 0.14 * scale * frame.cell), of)
+            yield Mark(Layer.BORDER, polyline([ends[0], tip, ends[1]], pen), of)
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        return (OnBorder((min(pair), max(pair)), 2.3 * SPREAD, 3.0 * REACH) for pair in self.pairs)
 
     @classmethod
     def sample(cls) -> Sample:

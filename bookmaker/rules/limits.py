@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+from functools import lru_cache
 from itertools import groupby
 from random import Random
 from typing import Self
@@ -22,6 +23,7 @@ from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.parts import Form, Part, Written
+from bookmaker.rules.common.places import Box, Claim, InCell
 from bookmaker.rules.common.reading import parts_of, read_digits
 from bookmaker.rules.common.wording import cells_listed, digits_listed, one_or_many, symbol
 from bookmaker.solve.problem import Allowed, Constraint
@@ -36,6 +38,21 @@ class Limit:
     digits: int
     forbidden: bool = False
 
+
+WAYS = (1, 0.15), (1, 0.135), (2, 0.14), (2, 0.125), (3, 0.125), (3, 0.105)
+"""On how many lines the digits may be written, and how high, in cells, the best first."""
+
+SPOTS = (0.93, 0.935), (0.87, 0.88), (0.73, 0.95), (0.93, 0.05), (0.87, 0.13), (0.73, 0.05)
+"""Where they end: at the right, and at the bottom or, where that is taken, how far from the top they begin."""
+
+LEFT, PAD, BETWEEN = 0.06, 0.015, 0.035
+"""The least distance from the left edge, white over and under the lines, and between them, in cells."""
+
+OPEN = 0.09
+"""By how much spaces are wider than the font's own, per em, or “5 8” would be read as 58."""
+
+FIGURE, WIDE = 0.68, {" ": 0.43, "–": 0.76, **dict.fromkeys("ABCDEFG", 0.75)}
+"""Widths for the height of a figure, in the narrow font at its boldest."""
 
 _ONE_OF, _NONE_OF = Limit(0, 0b10011), Limit(9, 0b10000, forbidden=True)
 """What the key to the marks shows."""
@@ -147,23 +164,31 @@ limits:
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
-        height, cell = 0.15, frame.cell
+        cell = frame.cell
         for limit in self.limits:
-            text = _as_written(limit.digits)
+            of = (f"the limit of {frame.grid.name(limit.cell)}",)
             x, y = frame.corner(limit.cell)
-            size = height * cell / frame.figure
-            end, foot = x + 0.93 * cell, y + 0.92 * cell
-            figures = frame.figures((end, foot - height * cell / 2), text, height, font=frame.narrow, mark=True)
-            length = 0.45 * size * len(text)
-            yield Mark(
-                Layer.CAGE, Rect(end - length, foot - 1.1 * height * cell, length, 1.2 * height * cell, fill=1.0)
+            ways = _ways(limit.digits)
+            box = frame.box(InCell(limit.cell, tuple(ways)))
+            lines, height = ways[box]
+            end, top = x + box.right * cell, y + box.top * cell
+            ground = Rect(
+                x + box.left * cell, top, (box.right - box.left) * cell, (box.bottom - box.top) * cell, fill=1.0
             )
-            yield Mark(Layer.CAGE, replace(figures, anchor="end"))
-            if limit.forbidden:
-                # Slanting, since a level line would be lost in the dash of “1–4”.
-                over = 0.03 * cell
-                start, tip = (end - length - over, foot + over / 2), (end + over, foot - height * cell - over / 2)
-                yield Mark(Layer.CAGE, Line(start, tip, Stroke(frame.thin())))
+            yield Mark(Layer.FIGURE, ground, of)
+            for at, line in enumerate(lines):
+                middle = top + (PAD + height / 2 + at * (height + BETWEEN)) * cell
+                figures = frame.figures((end, middle), line, height, font=frame.narrow, mark=True)
+                yield Mark(Layer.FIGURE, replace(figures, anchor="end", word_space=OPEN * figures.size), of)
+                if limit.forbidden:
+                    # Slanting, since a level line would be lost in the dash of “1–4”.
+                    over, half = 0.03 * cell, height * cell / 2
+                    start = end - _width(line, height) * cell - over, middle + half + over / 2
+                    tip = end + over, middle - half - over / 2
+                    yield Mark(Layer.FIGURE, Line(start, tip, Stroke(frame.thin())), of)
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        return (InCell(limit.cell, tuple(_ways(limit.digits))) for limit in self.limits)
 
     @classmethod
     def sample(cls) -> Sample:
@@ -244,15 +269,50 @@ def _allowed(limit: Limit, grid: Grid) -> int:
     return grid.all_digits & ~limit.digits if limit.forbidden else limit.digits
 
 
-def _as_written(mask: int) -> str:
-    """Digits in little room: “125”, and “1–4” for three or more in a row."""
-    digits, text = digits_in(mask), ""
+def _as_written(mask: int) -> list[str]:
+    """Digits in little room: “1”, “2” and “5”, and “1–4” for three or more in a row."""
+    digits, said = digits_in(mask), list[str]()
     while digits:
         run = next(n for n in range(len(digits), 0, -1) if digits[n - 1] - digits[0] == n - 1)
-        text += symbol(digits[0])
-        text += f"–{symbol(digits[run - 1])}" if run > 2 else "".join(map(symbol, digits[1:run]))
+        if run > 2:
+            said.append(f"{symbol(digits[0])}–{symbol(digits[run - 1])}")
+        else:
+            said += map(symbol, digits[:run])
         digits = digits[run:]
-    return text
+    return said
+
+
+@lru_cache(maxsize=1024)
+def _ways(mask: int) -> dict[Box, tuple[tuple[str, ...], float]]:
+    """How these digits may be written, the best way first: for each place its lines and how high they are."""
+    runs, ways = _as_written(mask), dict[Box, tuple[tuple[str, ...], float]]()
+    for count, height in WAYS:
+        lines = _broken(runs, count)
+        wide = max(_width(line, height) for line in lines)
+        high = len(lines) * (height + BETWEEN) - BETWEEN + 2 * PAD
+        for right, bottom in SPOTS:
+            box = Box(
+                right - wide,
+                bottom - high if bottom > 0.5 else bottom,
+                right,
+                bottom if bottom > 0.5 else bottom + high,
+            )
+            if box.left >= LEFT:
+                ways.setdefault(box, (lines, height))
+    return ways
+
+
+def _broken(runs: Sequence[str], count: int) -> tuple[str, ...]:
+    """The runs on at most so many lines, the longest as short as can be."""
+    if count == 1 or len(runs) == 1:
+        return (" ".join(runs),)
+    broken = [(" ".join(runs[:at]), *_broken(runs[at:], count - 1)) for at in range(1, len(runs))]
+    return min(broken, key=lambda lines: max(map(len, lines)))
+
+
+def _width(line: str, height: float) -> float:
+    """Width of a line in the narrow font, in cells."""
+    return sum(WIDE.get(character, FIGURE) for character in line) * height
 
 
 def _said(mask: int, last: str = "or") -> str:

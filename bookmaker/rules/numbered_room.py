@@ -96,6 +96,7 @@ numbered-room:
         pen = Stroke(frame.cell * 0.035, INK, join="round")
         half, base, spring = (share * frame.cell for share in (0.23, 0.34, -0.1))
         for clue in self.clues:
+            of = (f"the {self.noun} {symbol(clue.value)} {clue.where}",)
             x, y = middle_of(clue, frame, *self.room)
             crown, handle = spring - half, half * ARC
             door = (
@@ -106,8 +107,8 @@ numbered-room:
                 Straight((x + half, y + base)),
                 Close(),
             )
-            yield Mark(Layer.BORDER, Path(door, pen))
-            yield Mark(Layer.BORDER, clue_figures(frame, (x, y + 0.04 * frame.cell), symbol(clue.value), 0.4, 0.32))
+            yield Mark(Layer.BORDER, Path(door, pen), of)
+            yield Mark(Layer.BORDER, clue_figures(frame, (x, y + 0.04 * frame.cell), symbol(clue.value), 0.4, 0.32), of)
 
     @classmethod
     def sample(cls) -> Sample:

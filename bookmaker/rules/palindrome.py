@@ -19,6 +19,7 @@ from bookmaker.rules.common.candidates import removed_by, sees
 from bookmaker.rules.common.chain import Chain, ChainRule, Complaint, read_chains
 from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.places import Along, Claim
 from bookmaker.rules.common.strokes import THIN, halo, trace, tube
 from bookmaker.rules.common.wording import ends_named, the_or_each
 from bookmaker.solve.problem import Constraint, relation
@@ -84,16 +85,21 @@ palindrome:
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
-        width, bar = GAUGE * frame.cell, BAR * frame.cell
-        pen = min(frame.thin() + 0.2, 0.3 * width)
         for chain in self.chains:
+            of = (f"the {self.noun} {ends_named(frame.grid, chain)}",)
+            scale = frame.lane(chain).scale
+            width, bar = GAUGE * scale * frame.cell, BAR * scale * frame.cell
+            pen = min(frame.thin() + 0.2, 0.3 * width)
             way = trace(frame, chain).beyond(BEYOND * frame.cell, BEYOND * frame.cell)
-            yield Mark(Layer.LINE, halo(frame, way.points, width))
+            yield Mark(Layer.LINE, halo(frame, way.points, width), of)
             for item in tube(way.points, width, pen, 1.0, round_ends=False):
-                yield Mark(Layer.LINE, item)
+                yield Mark(Layer.LINE, item, of)
             for end in (0.0, way.length):
                 ends = (way.beside(end, bar), way.beside(end, -bar))
-                yield Mark(Layer.LINE, polyline(ends, Stroke(2 * pen, THIN)))
+                yield Mark(Layer.CAGE, polyline(ends, Stroke(2 * pen, THIN)), of, "bars")
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        return (Along(chain, 0.7 * BAR) for chain in self.chains)
 
     @classmethod
     def sample(cls) -> Sample:

@@ -6,7 +6,7 @@ Manifest: `even` and `odd` are lists of cells.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Self
 
 from bookmaker.display.items import Rect, Stroke
@@ -20,11 +20,15 @@ from bookmaker.rules.common.cellmarks import read_cell_marks
 from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.parts import Form
+from bookmaker.rules.common.places import Around, Claim
 from bookmaker.rules.common.sorts import SortedRule
 from bookmaker.rules.common.strokes import THIN
 from bookmaker.rules.common.wording import number, sentence_case, the_or_each
 from bookmaker.solve.problem import Allowed, Constraint
 from bookmaker.trouble import Desk
+
+SQUARE, CIRCLE = 0.34, 0.425
+"""How far the marks reach from the middle of the cell, in cells."""
 
 
 @dataclass(frozen=True)
@@ -90,13 +94,23 @@ parity:
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
+        # The ground lies under the lines through the cell, the outline over them.
         rim, fill = Stroke(frame.thin() + 0.1, THIN), 0.92
-        half, radius = 0.34 * frame.cell, 0.4 * frame.cell
         for cell in self.even:
-            x, y = frame.centre(cell)
-            yield Mark(Layer.FILL, Rect(x - half, y - half, 2 * half, 2 * half, rim, fill))
+            (x, y), half = frame.centre(cell), frame.radius(cell, SQUARE) * frame.cell
+            of = (f"the square of {frame.grid.name(cell)}",)
+            square = Rect(x - half, y - half, 2 * half, 2 * half, rim)
+            yield Mark(Layer.GROUND, replace(square, stroke=None, fill=fill), of)
+            yield Mark(Layer.CAGE, square, of)
         for cell in self.odd:
-            yield Mark(Layer.FILL, circle(frame.centre(cell), radius, rim, fill))
+            radius = frame.radius(cell, CIRCLE) * frame.cell
+            of = (f"the circle of {frame.grid.name(cell)}",)
+            yield Mark(Layer.GROUND, circle(frame.centre(cell), radius, fill=fill), of)
+            yield Mark(Layer.CAGE, circle(frame.centre(cell), radius, rim), of)
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        yield from (Around(cell, SQUARE, 0) for cell in self.even)
+        yield from (Around(cell, CIRCLE, 0) for cell in self.odd)
 
     @classmethod
     def sample(cls) -> Sample:

@@ -20,14 +20,20 @@ from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.neighbours import Pair
 from bookmaker.rules.common.parts import Form
+from bookmaker.rules.common.places import Box, Claim, InCell
 from bookmaker.rules.common.sorts import SortedRule
 from bookmaker.rules.common.wording import sentence_case, the_or_each
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.trouble import Desk
 
-NEAR, RISE, HALF, WEIGHT = 0.325, 0.105, 0.2, 0.05
-"""Of roofs and bowls, in cells: how far eaves and rim lie from the middle of the cell, the height, half the width, and
-the weight of the stroke."""
+WEIGHT, PAD = 0.05, 0.025
+"""Weight of the stroke of roofs and bowls, and how far it reaches beyond their lines, in cells."""
+
+ROOFS = Box(0.275, 0.045, 0.725, 0.2), Box(0.32, 0.15, 0.68, 0.265)
+"""Where a roof may stand: over the digit, or lower and smaller where something is on the border."""
+
+BOWLS = Box(0.275, 0.8, 0.725, 0.955), Box(0.32, 0.735, 0.68, 0.85)
+"""The same for bowls, under it."""
 
 
 @dataclass(frozen=True)
@@ -108,18 +114,26 @@ peaks:
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(max(frame.thin(), WEIGHT * frame.cell), cap="butt", join="miter")
-        half, rise = HALF * frame.cell, RISE * frame.cell
-        for cell in self.greater:
-            x, y = frame.centre(cell)
-            eaves = y - NEAR * frame.cell
-            yield Mark(Layer.CAGE, polyline(((x - half, eaves), (x, eaves - rise), (x + half, eaves)), pen))
-        for cell in self.smaller:
-            x, y = frame.centre(cell)
-            rim = y + NEAR * frame.cell
-            # A quarter of the way up its sides a bowl is still upright: two arcs that meet at the bottom.
-            left = Curve((x - half, rim + ARC * rise), (x - ARC * half, rim + rise), (x, rim + rise))
-            right = Curve((x + ARC * half, rim + rise), (x + half, rim + ARC * rise), (x + half, rim))
-            yield Mark(Layer.CAGE, Path((Move((x - half, rim)), left, right), pen))
+        for cell in self.greater + self.smaller:
+            x, y = frame.corner(cell)
+            roof = cell in self.greater
+            box = frame.box(InCell(cell, ROOFS if roof else BOWLS))
+            left, right = x + (box.left + PAD) * frame.cell, x + (box.right - PAD) * frame.cell
+            top, foot = y + (box.top + PAD) * frame.cell, y + (box.bottom - PAD) * frame.cell
+            middle = (left + right) / 2
+            if roof:
+                name, drawn = "roof", polyline(((left, foot), (middle, top), (right, foot)), pen)
+            else:
+                # A quarter of the way up its sides a bowl is still upright: two arcs that meet at the bottom.
+                half, rise = right - middle, foot - top
+                down = Curve((left, top + ARC * rise), (middle - ARC * half, foot), (middle, foot))
+                up = Curve((middle + ARC * half, foot), (right, top + ARC * rise), (right, top))
+                name, drawn = "bowl", Path((Move((left, top)), down, up), pen)
+            yield Mark(Layer.FIGURE, drawn, (f"the {name} of {frame.grid.name(cell)}",))
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        yield from (InCell(cell, ROOFS) for cell in self.greater)
+        yield from (InCell(cell, BOWLS) for cell in self.smaller)
 
     @classmethod
     def sample(cls) -> Sample:

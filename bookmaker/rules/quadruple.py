@@ -24,6 +24,7 @@ from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.fillings import never_stand
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.parts import Form, Part, Written
+from bookmaker.rules.common.places import Claim, OnCorner
 from bookmaker.rules.common.reading import read_digits
 from bookmaker.rules.common.wording import cells_listed, counted, digits_listed, number, symbol
 from bookmaker.solve.problem import Allowed, Constraint, Count
@@ -149,14 +150,15 @@ quadruple:
         radius = RING * frame.cell
         for ring in self.rings:
             x, y = frame.between(ring.cells[0], ring.cells[3])
-            yield Mark(Layer.BORDER, circle((x, y), radius, Stroke(frame.thin()), 1.0))
+            of = (f"the quadruple at {frame.grid.name(ring.cells[0])}-{frame.grid.name(ring.cells[3])}",)
+            yield Mark(Layer.BORDER, circle((x, y), radius, Stroke(frame.thin()), 1.0), of)
             height, places = _PLACES[len(ring.digits)]
             for digit, (dx, dy) in zip(ring.digits, places, strict=True):
                 at = (x + dx * frame.cell, y + dy * frame.cell)
-                yield Mark(Layer.BORDER, frame.figures(at, symbol(digit), height, mark=True))
+                yield Mark(Layer.BORDER, frame.figures(at, symbol(digit), height, mark=True), of)
 
-    def corners(self) -> frozenset[int]:
-        return frozenset(ring.cells[3] for ring in self.rings)
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        return (OnCorner(ring.cells, RING + 0.02) for ring in self.rings)
 
     @classmethod
     def sample(cls) -> Sample:

@@ -19,7 +19,8 @@ from bookmaker.rules.common.candidates import removed_by, sees
 from bookmaker.rules.common.chain import Chain, ChainRule, Complaint, read_chains
 from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.frame import Frame, Mark
-from bookmaker.rules.common.glass import thermometers
+from bookmaker.rules.common.glass import glass_claims, thermometers
+from bookmaker.rules.common.places import Claim
 from bookmaker.rules.common.rising import Step, resting_steps, too_high
 from bookmaker.rules.common.wording import ends_named, symbol, the_or_each
 from bookmaker.solve.problem import Constraint, relation
@@ -88,7 +89,10 @@ resting-thermometer:
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
-        return thermometers(frame, self.chains, filled=False)
+        return thermometers(frame, self.chains, filled=False, noun=self.noun)
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        return glass_claims(self.chains, filled=False)
 
     @classmethod
     def sample(cls) -> Sample:

@@ -108,15 +108,16 @@ sandwich:
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.cell * 0.05, INK)
         for clue in self.clues:
+            of = (f"the {self.noun} {clue.value} {clue.where}",)
             x, y = middle_of(clue, frame, *self.room)
-            yield Mark(Layer.BORDER, clue_figures(frame, (x, y), str(clue.value), 0.56))
+            yield Mark(Layer.BORDER, clue_figures(frame, (x, y), str(clue.value), 0.56), of)
             for way in (-1, 1):
                 if clue.along_row:
                     across, half = way * 0.36 * frame.cell, 0.2 * frame.cell
-                    yield Mark(Layer.BORDER, Line((x + across, y - half), (x + across, y + half), pen))
+                    yield Mark(Layer.BORDER, Line((x + across, y - half), (x + across, y + half), pen), of)
                 else:
                     down, half = way * 0.28 * frame.cell, 0.26 * frame.cell
-                    yield Mark(Layer.BORDER, Line((x - half, y + down), (x + half, y + down), pen))
+                    yield Mark(Layer.BORDER, Line((x - half, y + down), (x + half, y + down), pen), of)
 
     @classmethod
     def sample(cls) -> Sample:

@@ -100,14 +100,15 @@ skyscraper:
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.cell * 0.035, INK, join="miter")
         for clue in self.clues:
+            of = (f"the {self.noun} {clue.value} {clue.where}",)
             x, y = middle_of(clue, frame, *self.room)
             base, eaves, ridge = (y + share * frame.cell for share in (0.33, -0.12, -0.36))
             wall, roof = 0.24 * frame.cell, 0.34 * frame.cell
             house = [(x - wall, eaves), (x - wall, base), (x + wall, base), (x + wall, eaves)]
-            yield Mark(Layer.BORDER, polyline(house, pen))
-            yield Mark(Layer.BORDER, polyline([(x - roof, eaves), (x, ridge), (x + roof, eaves)], pen, closed=True))
+            yield Mark(Layer.BORDER, polyline(house, pen), of)
+            yield Mark(Layer.BORDER, polyline([(x - roof, eaves), (x, ridge), (x + roof, eaves)], pen, closed=True), of)
             figures = clue_figures(frame, (x, y + 0.11 * frame.cell), str(clue.value), 0.4, 0.3)
-            yield Mark(Layer.BORDER, figures)
+            yield Mark(Layer.BORDER, figures, of)
 
     @classmethod
     def sample(cls) -> Sample:

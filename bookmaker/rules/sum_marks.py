@@ -1,6 +1,7 @@
 """Sum marks between neighbours: V where the digits add up to 5, X where they add up to 10.
 
-Manifest: `V` and `X` are lists of pairs; with `all-marked: yes` every such pair has its mark, so that absence counts.
+Manifest: `V` and `X` are lists of pairs; with `all-marked: yes` every such pair has its mark, so that absence counts;
+with no mark anywhere it is the whole rule.
 """
 
 from __future__ import annotations
@@ -17,10 +18,14 @@ from bookmaker.rules.common.contract import Deduction, Relabelling, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.neighbours import BorderMarks, MarkKind, Pair
 from bookmaker.rules.common.parts import Form, Part
+from bookmaker.rules.common.places import Claim, OnBorder
 from bookmaker.rules.common.sorts import SortedRule
-from bookmaker.rules.common.wording import one_or_many, sentence_case
+from bookmaker.rules.common.wording import cells_listed, one_or_many, sentence_case
 from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk
+
+HEIGHT = 0.22
+"""Height of the letters in cells; they are about as wide."""
 
 _FIVE = MarkKind("the V", lambda a, b: a + b == 5)
 _TEN = MarkKind("the X", lambda a, b: a + b == 10)
@@ -90,6 +95,8 @@ sum-marks:
         five = one_or_many(len(self.five), "the V", "a V") + " joins digits that add up to 5"
         ten = one_or_many(len(self.ten), "the X", "an X") + " joins digits that add up to 10"
         said = " and ".join(words for words, pairs in ((five, self.five), (ten, self.ten)) if pairs)
+        if not said:
+            return "Cells that share a side never add up to 5 or to 10."
         if self.all_marked:
             said += "; neighbours without a mark add up to neither 5 nor 10"
         return sentence_case(said) + "."
@@ -105,18 +112,22 @@ sum-marks:
     def marks(self, frame: Frame) -> Iterator[Mark]:
         for pairs, letter in ((self.five, "V"), (self.ten, "X")):
             for pair in pairs:
-                at = frame.between(*pair)
-                yield Mark(Layer.BORDER, knock_out(at, 0.15 * frame.cell))
+                of = (f"the {letter} between {cells_listed(frame.grid, pair)}",)
+                at, scale = frame.seat(*pair)
+                yield Mark(Layer.WHITE, knock_out(at, 0.15 * scale * frame.cell), of)
                 # With serifs, so that no V is taken for an inequality sign.
-                yield Mark(Layer.BORDER, frame.figures(at, letter, 0.22, font="serif-bold"))
+                yield Mark(Layer.BORDER, frame.figures(at, letter, HEIGHT * scale, font="serif-bold"), of)
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        return (OnBorder(pair, 1.1 * HEIGHT, 1.1 * HEIGHT) for pair in self.five + self.ten)
 
     @classmethod
     def sample(cls) -> Sample:
         return Sample(cls(five=((0, 1),), ten=((0, 9),)), CLASSIC, 2, 2)
 
-    def key(self) -> Sample:
-        if self.five and self.ten:
-            return self.sample()
+    def key(self) -> Sample | None:
+        if bool(self.five) == bool(self.ten):
+            return self.sample() if self.five else None
         pair = ((0, 1),)
         return Sample(SumMarks(five=pair) if self.five else SumMarks(ten=pair), CLASSIC, 1, 2)
 

@@ -17,9 +17,10 @@ from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Mark
 from bookmaker.rules.common.parts import Written
+from bookmaker.rules.common.places import Claim, Outlined
 from bookmaker.rules.common.reading import read_yes
 from bookmaker.rules.common.wording import symbol
-from bookmaker.rules.extra_region import shaded
+from bookmaker.rules.extra_region import INSET, shaded
 from bookmaker.solve.problem import Constraint, Different
 from bookmaker.trouble import Desk
 
@@ -71,7 +72,10 @@ class Windows(Rule):
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
-        return shaded(frame, [house.cells for house in self.houses(frame.grid)])
+        return shaded(frame, [house.cells for house in self.houses(frame.grid)], "the window")
+
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        return (Outlined(house.cells, INSET) for house in self.houses(grid))
 
     @classmethod
     def sample(cls) -> Sample:

@@ -104,13 +104,14 @@ x-sum:
         pen = Stroke(frame.cell * 0.045, INK)
         arm, gap = 0.09 * frame.cell, 0.05 * frame.cell
         for clue in self.clues:
+            of = (f"the {self.noun} {clue.value} {clue.where}",)
             x, y = middle_of(clue, frame, *self.room)
             text = str(clue.value)
             half = min(0.6, len(text) * 0.25) / 2 * frame.cell
             cross = x - half - gap / 2
-            yield Mark(Layer.BORDER, clue_figures(frame, (x + arm + gap / 2, y), text, 0.6))
+            yield Mark(Layer.BORDER, clue_figures(frame, (x + arm + gap / 2, y), text, 0.6), of)
             for lean in (-arm, arm):
-                yield Mark(Layer.BORDER, Line((cross - arm, y - lean), (cross + arm, y + lean), pen))
+                yield Mark(Layer.BORDER, Line((cross - arm, y - lean), (cross + arm, y + lean), pen), of)
 
     @classmethod
     def sample(cls) -> Sample:

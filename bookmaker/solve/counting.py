@@ -10,9 +10,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from bookmaker.solve import underway
 from bookmaker.solve.candidates import each_bit
 from bookmaker.solve.problem import Problem
 from bookmaker.solve.search import Search
+from bookmaker.solve.underway import Effort, Unit
 from bookmaker.solve.verdict import Tally
 
 BUDGET = 200_000
@@ -48,7 +50,8 @@ class _Counter:
 
     def count(self, enough: int) -> tuple[int, bool]:
         """Solutions, and whether these are all; it may stop when there are more than `enough`."""
-        layout = self.engine.layout
+        layout, budget = self.engine.layout, self.left
+        underway.begin(lambda: Effort(Unit.GUESSES, budget - self.left, budget))
         return self._below(self.start, layout.everything, 0, layout.everything, enough)
 
     def _below(self, state: int, unplaced: int, seen: int, group: int, enough: int) -> tuple[int, bool]:

@@ -18,7 +18,9 @@ from functools import cache
 from importlib.metadata import version
 from typing import TYPE_CHECKING
 
+from bookmaker.solve import underway
 from bookmaker.solve.clauses import Clauses
+from bookmaker.solve.underway import Effort, Unit
 from bookmaker.solve.verdict import NoSolution, Prover, Several, Solution, Unique
 
 if TYPE_CHECKING:
@@ -31,6 +33,9 @@ CONFLICTS = 4_000_000
 
 ORDERING = 1_000
 """Conflicts that it may spend on looking for the first solutions in lexicographic order."""
+
+BREATH = 20_000
+"""Conflicts after which the solver comes back for a moment, so that other threads can say how far it is."""
 
 
 @cache
@@ -59,7 +64,7 @@ def _verdict(ask: _Questions, known: Solution | None, nodes: int) -> Unique | Se
     other = ask.unless(first)
     if ask.solution([other]) is None:
         return Unique(first, nodes, Prover.LEARNING)
-    ask.left = ORDERING
+    ask.allow(ORDERING)
     with suppress(_OutOfBudget):
         if known is None:
             other = ask.unless(ask.least())
@@ -75,19 +80,26 @@ class _Questions:
         self.solver = solver
         self.clauses = clauses
         self.variables = clauses.variables
-        self.left = CONFLICTS
+        self.allow(CONFLICTS)
         self.met: set[Solution] = set()
         """All solutions met."""
         self._excluded: dict[int, Solution] = {}
 
+    def allow(self, budget: int) -> None:
+        """From now on, that many conflicts."""
+        self.left = budget
+        underway.begin(lambda: Effort(Unit.CONFLICTS, budget - self.left, budget))
+
     def solution(self, assumed: Sequence[int] = ()) -> Solution | None:
         """A solution under which the assumed literals hold; None if there is none."""
-        before = self.solver.accum_stats()["conflicts"]
-        self.solver.conf_budget(self.left)
-        answer = self.solver.solve_limited(assumptions=assumed)
-        self.left -= self.solver.accum_stats()["conflicts"] - before
-        if answer is None or self.left <= 0:
-            raise _OutOfBudget
+        answer = None
+        while answer is None:
+            before = self.solver.accum_stats()["conflicts"]
+            self.solver.conf_budget(min(self.left, BREATH))
+            answer = self.solver.solve_limited(assumptions=assumed)
+            self.left -= self.solver.accum_stats()["conflicts"] - before
+            if self.left <= 0:
+                raise _OutOfBudget
         if not answer:
             return None
         found = self.clauses.solution(self.solver.get_model())

@@ -5,9 +5,11 @@ from __future__ import annotations
 import random
 from collections.abc import Iterator
 
+from bookmaker.solve import underway
 from bookmaker.solve.candidates import each_bit
 from bookmaker.solve.compile import compile_problem
 from bookmaker.solve.problem import Problem
+from bookmaker.solve.underway import Effort, Unit
 from bookmaker.solve.verdict import Solution
 
 REMEMBERED = 4
@@ -49,6 +51,7 @@ class Search:
         """States that are still to be searched, where the budget has run out: all further solutions lie in them."""
 
     def __iter__(self) -> Iterator[Solution]:
+        underway.begin(lambda: Effort(Unit.GUESSES, self.nodes, self.budget))
         engine = self.engine
         layout, placement = engine.layout, engine.placement
         units = layout.units

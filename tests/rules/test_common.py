@@ -181,7 +181,7 @@ def test_a_ring_covers_no_total(total: int) -> None:
     side = 20.0
     marks = list(marks_of([cage, ring], Frame(CLASSIC, side)))
     (ring_ink,) = (ink for mark in marks if mark.layer == Layer.BORDER for ink in inks(mark.item) if not ink.text)
-    (total_ink,) = (ink for mark in marks if mark.layer == Layer.CAGE for ink in inks(mark.item) if ink.text)
+    (total_ink,) = (ink for mark in marks if mark.layer == Layer.FIGURE for ink in inks(mark.item) if ink.text)
     alone = [ink for mark in marks_of([cage], Frame(CLASSIC, side)) for ink in inks(mark.item) if ink.text]
     assert total_ink.left > ring_ink.right
     assert total_ink.right < 2 * side

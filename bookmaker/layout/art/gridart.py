@@ -10,14 +10,15 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from functools import lru_cache
+from typing import TypeAlias
 
 from bookmaker.display.items import Group, Item, Move, Path, Point, Rect, Straight, Stroke, Text
 from bookmaker.layout.setting.fonts import FontBook
 from bookmaker.puzzle.grid import SYMBOLS, Grid
 from bookmaker.puzzle.position import Position
-from bookmaker.rules import margins_of, marks_of
-from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.rules.common.frame import Frame, Layer, Margins
+from bookmaker.rules import margins_of, ruled_marks
+from bookmaker.rules.common.contract import Rule, RuledPuzzle
+from bookmaker.rules.common.frame import Frame, Layer, Margins, Mark
 
 DIGIT = 0.46
 """Height of a digit as a share of its cell: read across a table, with room for marks and pencil around it."""
@@ -52,17 +53,36 @@ def draw_grid(
     have a light ground. The grid's own lines are `weight` times as heavy as usual.
     """
     frame = frame_for(puzzle.grid, cell)
-    layers: dict[Layer, list[Item]] = {layer: [] for layer in Layer}
-    layers[Layer.FILL].extend(Rect(*frame.corner(at), cell, cell, fill=0.88) for at in shaded)
-    if marks:
-        for mark in marks_of(puzzle.rules, frame):
-            layers[mark.layer].append(mark.item)
-    layers[Layer.GRID].extend(grid_lines(puzzle.grid, cell, weight))
-    items = [item for layer in Layer for item in layers[layer]]
-    items.extend(_digits(puzzle, frame, solution, halo=bool(layers[Layer.LINE])))
+    items: list[Item] = [Rect(*frame.corner(at), cell, cell, fill=0.88) for at in shaded]
+    items += (item for item, _ in painted(puzzle, cell, solution, marks, weight))
     if position is not None:
         items.extend(_candidates(puzzle, frame, position))
     return Group(tuple(items), name=name)
+
+
+Owner: TypeAlias = tuple[Rule, Mark] | None
+"""The mark that an item belongs to and that one's rule; None for lines and digits of the grid."""
+
+
+def painted(
+    puzzle: RuledPuzzle,
+    cell: float,
+    solution: Sequence[int] | None = None,
+    marks: bool = True,
+    weight: float = 1.0,
+) -> Iterator[tuple[Item, Owner]]:
+    """What a grid is drawn with, in this order, from its top left corner, each item with its owner."""
+    frame = frame_for(puzzle.grid, cell)
+    layers: dict[Layer, list[tuple[Rule, Mark]]] = {layer: [] for layer in Layer}
+    if marks:
+        for rule, mark in ruled_marks(puzzle.rules, frame):
+            layers[mark.layer].append((rule, mark))
+    for layer in Layer:
+        yield from ((mark.item, (rule, mark)) for rule, mark in layers[layer])
+        if layer is Layer.GRID:
+            yield from ((item, None) for item in grid_lines(puzzle.grid, cell, weight))
+    lines = bool(layers[Layer.LINE] or layers[Layer.TUBE])
+    yield from ((item, None) for item in _digits(puzzle, frame, solution, halo=lines))
 
 
 def cell_pen(cell: float) -> Stroke:

@@ -8,18 +8,21 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, fields, replace
+from itertools import chain, repeat
 from typing import Literal
 
 from bookmaker.book.model import BookPuzzle
 from bookmaker.display.items import Group, Item, Text
 from bookmaker.layout.art.checkletters import check_letters
-from bookmaker.layout.art.gridart import draw_grid, outside
+from bookmaker.layout.art.gridart import outside, painted
+from bookmaker.layout.art.insight import out_of_sight
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.pages.words import head_above, head_beside, note_rows, rules_above, rules_beside
 from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.text import DROP, Labels, PageNumber, Row, width
 from bookmaker.layout.spec import Layout, Type
 from bookmaker.rules.common.frame import Margins
+from bookmaker.trouble import BookTroubles
 
 GRID_LINE = 9
 """Grids of one book begin on the same line of the page, this many lines down, unless their rules are longer."""
@@ -41,7 +44,9 @@ GUTTER = mm(8)
 class Block:
     """A puzzle measured for a place `width` by `depth` points: cells of `cell` points, the rows of its text made.
 
-    With its text above, the text and the grid begin at `hang`; with its text beside, the text is `hang` points wide.
+    With its text above, the text and the grid begin at `hang`; with its text beside, the text is `hang` points wide. On
+    a crowded page the key to the marks goes on `beside` the grid, and `below` it; or all of it stands on the page
+    `facing` the grid.
     """
 
     puzzle: BookPuzzle
@@ -56,6 +61,9 @@ class Block:
     note: tuple[Row, ...]
     frame: float | None = None
     """Where the frame of the grid lies, if the row on the page says so."""
+    beside: tuple[Row, ...] = ()
+    below: tuple[Row, ...] = ()
+    facing: tuple[Row, ...] = ()
 
     @property
     def fits(self) -> bool:
@@ -84,11 +92,12 @@ class Block:
 
     @property
     def under(self) -> float:
-        """Height of what stands under the grid: its note, or the pointers alone."""
-        return max(height(self.note), self.layout.line)
+        """Height of what stands under the grid: the rest of the key, the note, or the pointers alone."""
+        return height(self.below) + max(height(self.note), self.layout.line)
 
     def draw(self, right: bool, labels: Labels) -> Iterator[Item]:
-        """The block's items from its top left corner, for a right or a left page."""
+        """The block's items from its top left corner, for a right or a left page. Raises BookTroubles for marks that
+        would not be seen."""
         if self.text == "above":
             yield from self._above(labels)
         else:
@@ -101,7 +110,10 @@ class Block:
         x = max(0.0, min(self.hang - claim.left * self.cell, self.width - across))
         y = (_frame([self]) if self.frame is None else self.frame) - self.over
         yield self._grid(x, y)
+        yield from stacked(self.beside, x + across + GUTTER, y, labels)
         below = y + self.grid_height + 0.5 * line
+        yield from stacked(self.below, 0.0, below, labels)
+        below += height(self.below)
         yield from stacked(self.note, x + claim.left * self.cell, below, labels)
         grid_right = x + across - claim.right * self.cell
         note_right = x + claim.left * self.cell + max(map(_reach, self.note), default=0.0)
@@ -124,9 +136,18 @@ class Block:
             yield from replace(pointer, x=text_x, y=foot - at * line, anchor="start").items(labels)
 
     def _grid(self, x: float, y: float) -> Group:
-        drawn = draw_grid(self.puzzle.puzzle, self.cell, f"grid {self.puzzle.id}", weight=self.layout.puzzles.weight)
-        lettered = (check_letters(self.puzzle, self.cell),) if self.puzzle.check else ()
-        return Group((drawn, *lettered), x + self.claim.left * self.cell, y + self.claim.top * self.cell)
+        """The grid. Raises BookTroubles for marks on it that another would hide."""
+        puzzle = self.puzzle
+        drawn = [*painted(puzzle.puzzle, self.cell, weight=self.layout.puzzles.weight)]
+        letters = check_letters(puzzle, self.cell) if puzzle.check else None
+        places = chain(puzzle.rule_places, repeat(puzzle.place))
+        rules = [*zip(puzzle.puzzle.rules, places, strict=False)]
+        troubles = out_of_sight(drawn, puzzle.title, puzzle.place, rules, letters)
+        if troubles:
+            raise BookTroubles(troubles)
+        grid = Group(tuple(item for item, _ in drawn), name=f"grid {puzzle.id}")
+        corner = x + self.claim.left * self.cell, y + self.claim.top * self.cell
+        return Group((grid, letters) if letters else (grid,), *corner)
 
     def _pointers(self) -> Iterator[tuple[PageNumber, float]]:
         """Where to find the key and the hints, each with how far from the right it ends where they share a line."""
@@ -191,10 +212,17 @@ def _points_to_hints(puzzle: BookPuzzle, layout: Layout, wide: float) -> bool:
 
 
 def fit_above(
-    puzzle: BookPuzzle, layout: Layout, wide: float, depth: float, hang: float = 0.0, most: float = 0.0
+    puzzle: BookPuzzle,
+    layout: Layout,
+    wide: float,
+    depth: float,
+    hang: float = 0.0,
+    most: float = 0.0,
+    rules: Sequence[Row] | None = None,
 ) -> Block:
     """The puzzle with its text above the grid. It `fits` unless its cells come out smaller than the layout's least.
-    `most` is the size of the largest cells, unless the layout allows larger ones.
+    `most` is the size of the largest cells, unless the layout allows larger ones. `rules` are set as usual, unless they
+    are set already.
 
     The grid begins at the edge of the hanging column, as wide as the text; one of many cells may take the whole width.
     """
@@ -202,7 +230,7 @@ def fit_above(
     head = (
         *head_above(puzzle, layout, wide, hang),
         Row(line / 2),
-        *rules_above(puzzle, layout, wide, hang),
+        *(rules_above(puzzle, layout, wide, hang) if rules is None else rules),
     )
     most = max(most, slots.most)
     beside_note = pointers_width(puzzle, layout, wide) + line

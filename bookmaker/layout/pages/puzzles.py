@@ -10,15 +10,21 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from itertools import groupby
+from math import floor
 
 from bookmaker.book.model import BookPuzzle
-from bookmaker.display.items import Group, Item
+from bookmaker.display.items import Group, Item, Text
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.pages.block import Block, fit_above, fit_beside, in_line, levelled
+from bookmaker.layout.pages.crowded import fit_crowded, fit_spread
+from bookmaker.layout.setting.flow import stacked
 from bookmaker.layout.setting.text import Labels
 from bookmaker.layout.sheet import Leaf, Sheet
 from bookmaker.layout.spec import Layout
 from bookmaker.trouble import BookTroubles, Trouble
+
+SMALLEST = 1.0
+"""Cells of fewer millimetres are as good as none."""
 
 ALONE = mm(13)
 """A puzzle too large for its share of a page has cells of up to this size on a page of its own."""
@@ -35,17 +41,23 @@ class Slot:
 
 def puzzle_leaves(puzzles: Iterable[BookPuzzle], layout: Layout, head: str) -> list[Leaf]:
     """Pages of puzzles. Raises BookTroubles with every puzzle that fits on no page."""
-    return [_leaf(slots, layout, head) for slots in place_puzzles(puzzles, layout, layout.depth)]
+    pages = place_puzzles(puzzles, layout, layout.depth, spread=True)
+    return [leaf for slots in pages for leaf in _leaves(slots, layout, head)]
 
 
-def place_puzzles(puzzles: Iterable[BookPuzzle], layout: Layout, depth: float) -> list[tuple[Slot, ...]]:
-    """The slots of each page, `depth` points deep. Raises BookTroubles with every puzzle that fits on no page."""
+def place_puzzles(
+    puzzles: Iterable[BookPuzzle], layout: Layout, depth: float, spread: bool = False
+) -> list[tuple[Slot, ...]]:
+    """The slots of each page, `depth` points deep. Raises BookTroubles with every puzzle that fits on no page.
+
+    With `spread`, one whose rules leave no room for its grid has them on the page that faces it.
+    """
     pages: list[list[Slot]] = []
     troubles = []
     gap = layout.puzzles.gap
     band, left, top, below = (0, 0.0), 0, 0.0, 0.0
     for puzzle in puzzles:
-        block, across = _fit(puzzle, layout, depth)
+        block, across = _fit(puzzle, layout, depth, spread)
         if not block.fits:
             troubles.append(_does_not_fit(block))
             continue
@@ -79,9 +91,9 @@ def _with(slots: Sequence[Slot], blocks: Sequence[Block]) -> Iterator[Slot]:
     return (replace(slot, block=block) for slot, block in zip(slots, blocks, strict=True))
 
 
-def _fit(puzzle: BookPuzzle, layout: Layout, depth: float) -> tuple[Block, int]:
-    """The puzzle in its share of a page, or on half of it or all of it; and how many like it stand beside each other.
-    Where it does not even fit on a page, its block says so."""
+def _fit(puzzle: BookPuzzle, layout: Layout, depth: float, spread: bool) -> tuple[Block, int]:
+    """The puzzle in its share of a page, or on half of it, all of it or two that face each other; and how many like it
+    stand beside each other. Where it does not even fit there, its block says so."""
     wide, high = _share(layout, depth)
     across, hang = layout.puzzles.columns, layout.puzzles.hang
     if layout.puzzles.text == "beside":
@@ -91,7 +103,14 @@ def _fit(puzzle: BookPuzzle, layout: Layout, depth: float) -> tuple[Block, int]:
     if found and found.fits:
         return found, across
     half = _fit_half(puzzle, layout, depth)
-    return half or fit_above(puzzle, layout, layout.measure, depth, hang, ALONE), 1
+    if half:
+        return half, 1
+    alone = fit_above(puzzle, layout, layout.measure, depth, hang, ALONE)
+    if alone.fits:
+        return alone, 1
+    crowded = fit_crowded(puzzle, layout, depth, ALONE)
+    facing = fit_spread(puzzle, layout, depth, ALONE) if spread and crowded is None else None
+    return crowded or facing or alone, 1
 
 
 def _fit_half(puzzle: BookPuzzle, layout: Layout, depth: float) -> Block | None:
@@ -112,29 +131,61 @@ def _share(layout: Layout, depth: float) -> tuple[float, float]:
     )
 
 
-def _leaf(slots: tuple[Slot, ...], layout: Layout, head: str) -> Leaf:
+def _leaves(slots: tuple[Slot, ...], layout: Layout, head: str) -> Iterator[Leaf]:
+    """The page of these slots, after the one that faces it if there is one."""
+    facing = slots[0].block.facing
+    anchors = tuple((f"puzzle {slot.block.puzzle.id}", layout.margins.top + slot.y) for slot in slots)
+    if facing:
+
+        def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
+            return tuple(stacked(facing, sheet.x, sheet.y, labels))
+
+        yield Leaf(draw, anchors, head, between=_turn_over(layout))
+    yield _leaf(slots, layout, head, () if facing else anchors)
+
+
+def _turn_over(layout: Layout) -> Leaf:
+    """The page before two that face each other, where these would else begin on a right page."""
+
+    def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
+        note, words = layout.type.note, "The rules of the next puzzle face its grid."
+        middle = sheet.x + layout.measure / 2
+        return (Text(middle, sheet.y + layout.depth * 0.4, words, note.font, note.size, anchor="middle"),)
+
+    return Leaf(draw)
+
+
+def _leaf(slots: tuple[Slot, ...], layout: Layout, head: str, anchors: tuple[tuple[str, float], ...]) -> Leaf:
     def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
         return tuple(drawn(slots, sheet.x, sheet.y, sheet.right, labels))
 
-    anchors = tuple((f"puzzle {slot.block.puzzle.id}", layout.margins.top + slot.y) for slot in slots)
     return Leaf(draw, anchors, head)
 
 
 def drawn(slots: tuple[Slot, ...], left: float, top: float, right: bool, labels: Labels) -> Iterator[Item]:
     """The puzzles of a page, the type area beginning at `left` and `top`; text beside a grid is at the left of it on a
-    `right` page."""
+    `right` page. Raises BookTroubles with every mark that would not be seen."""
+    troubles: list[Trouble] = []
     for slot in slots:
-        items = tuple(slot.block.draw(right, labels))
+        try:
+            items = tuple(slot.block.draw(right, labels))
+        except BookTroubles as found:
+            troubles += found.troubles
+            continue
         yield Group(items, left + slot.x, top + slot.y, name=f"puzzle {slot.block.puzzle.id}")
+    if troubles:
+        raise BookTroubles(troubles)
 
 
 def _does_not_fit(block: Block) -> Trouble:
     puzzle, layout = block.puzzle, block.layout
     size = puzzle.puzzle.grid.size
-    least, got = layout.puzzles.least / mm(1), block.cell / mm(1)
-    text = (
-        f"“{puzzle.title}” does not fit on a page of {layout.name}: its {size}×{size} grid would have cells of "
-        f"{got:.1f} mm, and the layout needs at least {least:.1f} mm"
-    )
+    least, got = layout.puzzles.least / mm(1), floor(10 * block.cell / mm(1)) / 10
+    short = f"“{puzzle.title}” does not fit on a page of {layout.name}"
+    if got < SMALLEST:
+        text = f"{short}: its rules and note leave no room for its {size}×{size} grid"
+    else:
+        cells = f"its {size}×{size} grid would have cells of {got:.1f} mm"
+        text = f"{short}: {cells}, and the layout needs at least {least:.1f} mm"
     hint = "choose a layout with larger paper or smaller cells, or shorten the puzzle's note"
     return Trouble(puzzle.place, "does-not-fit", text, hint)

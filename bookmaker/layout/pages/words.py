@@ -15,12 +15,15 @@ from bookmaker.display.items import Group, Item, Text
 from bookmaker.layout.art.codes import qr_code, qr_side
 from bookmaker.layout.art.ridge import ridge
 from bookmaker.layout.art.swatch import legible_cell, swatch, swatch_size
-from bookmaker.layout.setting.flow import stacked
+from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.text import DROP, FONTS, Row, broken, paragraph, width
 from bookmaker.layout.spec import Layout, Type
 
-SAMPLE = 1.5
-"""Size of the cells of a sample, in lines of text."""
+SAMPLE, SMALL_SAMPLE = 1.5, 1.2
+"""Size of the cells of a sample, in lines of text, and on a crowded page."""
+
+NARROWEST = 9
+"""The narrowest column of words beside a sample, in ems."""
 
 FIGURE, SHARE = 5.0, 0.44
 """No figure in a sample is set smaller than so many points, nor than this share of the text, which counts in large
@@ -98,6 +101,29 @@ def rules_beside(puzzle: BookPuzzle, layout: Layout, measure: float) -> Iterator
         yield from paragraph(mark.text, layout.type.text, measure, layout.line)
 
 
+def plain_rows(puzzle: BookPuzzle, layout: Layout, measure: float, x: float) -> tuple[Row, ...]:
+    """The plain sentences of the rules alone, from `x` on."""
+    return _plain(puzzle, layout, min(measure - x, RULES_EMS * layout.type.text.size), x)
+
+
+def key_entries(puzzle: BookPuzzle, layout: Layout, measure: float) -> list[tuple[Row, ...]]:
+    """The key to the marks for a column of a crowded page: small samples, all at the left of their sentences or all
+    over them, whichever takes less room. White space follows each entry."""
+    marks, line = puzzle.rules.marks, layout.line
+    cells = [_cell(mark, layout, measure, SMALL_SAMPLE) for mark in marks]
+    sizes = [swatch_size(mark.sample, cell) for mark, cell in zip(marks, cells, strict=True)]
+    over: list[tuple[Row, ...]] = []
+    beside: list[tuple[Row, ...]] = []
+    indent = max((wide for wide, _ in sizes), default=0.0) + APART[0] * line
+    for mark, cell, (_, high) in zip(marks, cells, sizes, strict=True):
+        sample = Row(ceil(2 * high / line + 0.4) * line / 2, (swatch(mark.sample, cell),), tied=True)
+        over.append((sample, *paragraph(mark.text, layout.type.text, measure, line), Row(line / 2)))
+        if measure - indent >= NARROWEST * layout.type.text.size:
+            beside.append((_mark_row(mark, cell, layout, indent, measure - indent), Row(line / 2)))
+    rooms = [sum(map(height, entries)) for entries in (over, beside)]
+    return beside if len(beside) == len(marks) and rooms[1] <= rooms[0] else over
+
+
 def note_rows(puzzle: BookPuzzle, layout: Layout, measure: float) -> tuple[Row, ...]:
     """The note under a puzzle, at the right of the code of its link if it has one."""
     line, type = layout.line, layout.type.note
@@ -131,9 +157,9 @@ def smallest_figure(layout: Layout) -> float:
     return max(FIGURE, SHARE * layout.type.text.size)
 
 
-def _cell(mark: MarkLine, layout: Layout, room: float) -> float:
+def _cell(mark: MarkLine, layout: Layout, room: float, lines: float = SAMPLE) -> float:
     """The cells of a sample: as large as is usual in `room` points, and larger where its figures ask for it."""
-    usual = min(SAMPLE * layout.line, room / swatch_size(mark.sample, 1.0)[0])
+    usual = min(lines * layout.line, room / swatch_size(mark.sample, 1.0)[0])
     return max(usual, legible_cell(mark.sample, smallest_figure(layout)))
 
 
@@ -142,13 +168,13 @@ def _mark_row(mark: MarkLine, cell: float, layout: Layout, indent: float, measur
     line = layout.line
     words = paragraph(mark.text, layout.type.text, measure, line)
     high = swatch_size(mark.sample, cell)[1]
-    height = max(len(words) * line, ceil(2 * high / line - 0.2) * line / 2)
-    lead = (height - len(words) * line) / 2
+    tall = max(len(words) * line, ceil(2 * high / line - 0.2) * line / 2)
+    lead = (tall - len(words) * line) / 2
     middle = lead + (1 - DROP) * line - FONTS.x_height(layout.type.text.font) / 2 * layout.type.text.size
     top = max(0.2 * line, middle - high / 2) if lead == 0 else middle + (len(words) - 1) * line / 2 - high / 2
     items: list[Item] = [Group((swatch(mark.sample, cell),), 0.0, top)]
     items += stacked(words, indent, lead, {})
-    return Row(height, tuple(items))
+    return Row(tall, tuple(items))
 
 
 def _setter(puzzle: BookPuzzle, layout: Layout, x: float, measure: float) -> tuple[Row, ...]:

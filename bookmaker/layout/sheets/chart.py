@@ -108,9 +108,9 @@ def _group(sample: Sample | None) -> int:
     if sample.rule.margins(sample.grid) != Margins():
         return 3
     layers = {mark.layer for mark in sample.rule.marks(frame_for(sample.grid, CELL))}
-    if Layer.LINE in layers:
+    if layers & {Layer.LINE, Layer.TUBE}:
         return 0
-    return 2 if layers == {Layer.BORDER} else 1
+    return 2 if layers <= {Layer.WHITE, Layer.BORDER} else 1
 
 
 def _entry(kind: type[Rule], column: float) -> Row:

@@ -35,7 +35,8 @@ Foot: TypeAlias = Callable[[Sequence[BookPuzzle]], tuple[Row, ...]]
 
 
 def compose_handout(book: Book, layout: Layout, key: KeyPlace = "last") -> Document:
-    """The sheets and their key. Raises BookTroubles for what can't be printed, and for puzzles that fit on no page."""
+    """The sheets and their key. Raises BookTroubles for what can't be printed, for puzzles that fit on no page, and for
+    marks that are not seen."""
     check(book, layout, "handout")
     layout = layout.speaking(book.publication.language)
     puzzles, shared = share_rules(book.puzzles)

@@ -12,12 +12,13 @@ from dataclasses import dataclass
 from itertools import pairwise
 from string import ascii_letters
 
-from bookmaker.display.items import Close, Grey, Move, Path, Point, Segment, Straight, Stroke
+from bookmaker.display.items import Close, Grey, Item, Move, Path, Point, Rect, Segment, Straight, Stroke
 from bookmaker.placed import Node, Sequence, Word, read_items
 from bookmaker.puzzle.cells import read_cells
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.textgrid import read_picture
 from bookmaker.rules.common.frame import Frame
+from bookmaker.rules.common.places import InCell
 from bookmaker.rules.common.wording import counted, number
 from bookmaker.trouble import Desk, Place
 
@@ -157,6 +158,16 @@ def outline(
         first, *others = ((x * frame.cell, y * frame.cell) for x, y in corners)
         segments += [Move(first), *(Straight(corner) for corner in others), Close()]
     return Path(tuple(segments), stroke, fill)
+
+
+def lettered(frame: Frame, claim: InCell, letter: str) -> tuple[Item, Item]:
+    """The letter of an area in the box it was given, on white."""
+    x, y = frame.corner(claim.cell)
+    box = frame.box(claim)
+    middle = x + (box.left + box.right) / 2 * frame.cell, y + (box.top + box.bottom) / 2 * frame.cell
+    side = (box.right - box.left) * frame.cell
+    ground = Rect(middle[0] - side / 2, middle[1] - side / 2, side, side, fill=1.0)
+    return ground, frame.figures(middle, letter, 0.8 * side / frame.cell, bold=True)
 
 
 def hatching(frame: Frame, cells: Iterable[int], inset: float, stroke: Stroke, lines: int = 4) -> Path:

@@ -72,7 +72,8 @@ def read_marks(
 ) -> tuple[Mapping[str, tuple[Pair, ...]], bool] | None:
     """Borders under the name of their mark, and whether all are marked; None after any trouble.
 
-    `kinds` has the mark for each name in the manifest (“white”).
+    `kinds` has the mark for each name in the manifest (“white”). Where all are marked there may be none at all: then
+    that is the rule.
     """
     fields = read_fields(body, what, desk, (*kinds, "all-marked"))
     sound = isinstance(body, Table) and len(fields) == len(body.entries)
@@ -96,8 +97,9 @@ def read_marks(
     if sound:
         sound = not crowded(placed, grid, desk)
     all_marked = read_switch(fields["all-marked"], "all-marked", desk) if "all-marked" in fields else False
-    if sound and not found:
-        desk.error(body.place, "no-marks", f"{what} names no pair of cells", "name some, or leave out the whole entry")
+    if sound and not found and all_marked is False:
+        hint = "name some, or “all-marked: yes” if there are none anywhere, or leave out the whole entry"
+        desk.error(body.place, "no-marks", f"{what} names no pair of cells", hint)
         sound = False
     return (pairs, all_marked) if sound and all_marked is not None else None
 

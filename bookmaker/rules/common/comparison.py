@@ -1,4 +1,4 @@
-"""Comparisons between neighbours, as signs and triangles say them: read, checked for sense, and used as bounds.
+"""Comparisons between neighbours, as signs, roofs and bowls say them: read, checked for sense, and used as bounds.
 
 A comparison is a pair of cells that share a side; the first holds the greater digit. In: a manifest body, or the
 comparisons of a rule with a position. Out: comparisons, troubles at their places, or deductions.

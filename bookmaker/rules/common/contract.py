@@ -19,6 +19,7 @@ from bookmaker.puzzle.position import Candidate, Position
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules.common.frame import Frame, Margins, Mark
 from bookmaker.rules.common.parts import Figures, Form, Part, Written
+from bookmaker.rules.common.places import Claim
 from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk
 
@@ -128,7 +129,8 @@ class Rule(ABC):
         """A tiny instance for the key to the marks; None for a kind that draws nothing."""
 
     def key(self) -> Sample | None:
-        """The sample for this puzzle's own key, where a kind with several marks shows only those that are there."""
+        """The sample for this puzzle's own key, where a kind with several marks shows only those that are there; None
+        where the rule draws nothing on this puzzle."""
         return self.sample()
 
     @abstractmethod
@@ -192,9 +194,9 @@ class Rule(ABC):
         """Room its own clues outside the grid claim; several kinds at one side stand in lanes, one beyond the other."""
         return Margins()
 
-    def corners(self) -> frozenset[int]:
-        """Cells whose top left corner its marks cover, so that small figures there make room."""
-        return frozenset()
+    def claims(self, grid: Grid) -> Iterator[Claim]:
+        """Room its marks ask for where marks of other kinds may be as well; what they were given is in the frame."""
+        return iter(())
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Human steps of the rule's own in a position; each is sound: it never removes a digit of any solution."""

@@ -11,6 +11,7 @@ from enum import IntEnum
 
 from bookmaker.display.items import Item, Point, Text
 from bookmaker.puzzle.grid import Grid
+from bookmaker.rules.common.places import FREE, Box, Chain, InCell, Lane, Places, Seat
 
 SMALL = 7.0
 """Figures of a smaller type size, in points, are bold."""
@@ -19,24 +20,41 @@ SMALL = 7.0
 class Layer(IntEnum):
     """The order in which marks are drawn, first to last. Digits and pencil come after all of them."""
 
-    FILL = 0
-    """Light areas, no darker than 20 % black, and lines that belong under every chain (the diagonals)."""
-    LINE = 1
-    """Chains through cell centres: thermometers, arrows and their kin."""
-    CAGE = 2
-    """Dashed outlines inside cells, with their totals."""
-    GRID = 3
+    GROUND = 0
+    """Light grounds, no darker than 20 % black: what hatches or outlines them comes later, so that none hides it."""
+    FILL = 1
+    """Outlines and hatching of areas, and lines that belong under every chain (the diagonals)."""
+    TUBE = 2
+    """The broad chains, which would hide a thin one: thermometers, and filled rings at the ends of lines."""
+    LINE = 3
+    """The other chains through cell centres: arrows and their kin."""
+    CAGE = 4
+    """Outlines inside cells: of cages, of even and odd cells."""
+    FIGURE = 5
+    """Figures and small signs in cells, on white."""
+    GRID = 6
     """Cell lines and region lines: drawn by the layout, never by a rule."""
-    BORDER = 4
+    WHITE = 7
+    """Knock-outs under the marks on borders and corners, so that none reaches into its neighbour."""
+    BORDER = 8
     """Marks that sit on cell borders and corners, and outside the grid."""
 
 
 @dataclass(frozen=True, slots=True)
 class Mark:
-    """One display item of a rule on its layer."""
+    """One display item of a rule on its layer.
+
+    `of` is what a person calls the mark that the item belongs to (“the cage at r1c1”); marks that are drawn as one
+    shape on purpose have their names together. What is darker than a ground is the shape that must be seen; `part` is
+    a part of it that must be seen by itself (“bulb”). How much of it has to be left is said in `bookmaker.sight`; a
+    texture is still seen where less is left, and says how much is its `least`.
+    """
 
     layer: Layer
     item: Item
+    of: tuple[str, ...]
+    part: str = ""
+    least: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,7 +78,7 @@ class Frame:
     """`cell` is the side of a cell in points. Fonts are names from `fonts/`; `figure` is a figure's height per em.
 
     `outset` is the room outside the grid, in cells at each side, that other kinds' clues have taken already: clues
-    stand beyond it. `corners` are the cells whose top left corner lies under a mark of some kind.
+    stand beyond it. `places` are those that a rule's claims were given among the marks of other kinds.
     """
 
     grid: Grid
@@ -70,7 +88,7 @@ class Frame:
     narrow: str = "sans-narrow"
     figure: float = 0.7
     outset: Margins = Margins()
-    corners: frozenset[int] = frozenset()
+    places: Places = FREE
 
     @property
     def side(self) -> float:
@@ -90,6 +108,32 @@ class Frame:
         """The point halfway between two cells: the middle of their border, or their shared corner."""
         (ax, ay), (bx, by) = self.centre(one), self.centre(other)
         return (ax + bx) / 2, (ay + by) / 2
+
+    def seat(self, one: int, other: int) -> tuple[Point, float]:
+        """Where a mark on the border of two cells has its middle, and how large it may be."""
+        (x, y), seat = self.between(one, other), self.places.seats.get((min(one, other), max(one, other)), Seat())
+        aside = seat.along * self.cell
+        return ((x, y + aside) if abs(one - other) == 1 else (x + aside, y)), seat.scale
+
+    def box(self, claim: InCell) -> Box:
+        """The box that a claim in a cell was given, in cells from the cell's top left corner."""
+        return self.places.boxes.get(claim, claim.boxes[0])
+
+    def lane(self, chain: Chain) -> Lane:
+        """Where a line runs beside others, and how broad it may be."""
+        return self.places.lanes.get(chain, Lane())
+
+    def radius(self, cell: int, wished: float) -> float:
+        """How far a shape around the middle of a cell reaches, in cells: as wished where no other is there."""
+        return self.places.radii.get(cell, wished)
+
+    def inset(self, cells: tuple[int, ...], wished: float) -> float:
+        """How far the outline of an area runs inside its edges, in cells: as wished where no other area is there."""
+        return self.places.insets.get(cells, wished)
+
+    def ringed(self, one: int, other: int) -> float:
+        """Radius of the mark around the corner between two cells, in cells; 0 where there is none."""
+        return self.places.ringed.get((min(one, other), max(one, other)), 0.0)
 
     def thin(self) -> float:
         """Width in points of the thinnest stroke a mark may have at this cell size."""

@@ -75,11 +75,15 @@ ReadValue: TypeAlias = Callable[[str, Place], Collection[int]]
 """From the text of one clue to its values (one, but for kinds that take several digits); none after a trouble."""
 
 
-def read_clues(body: Node, what: str, grid: Grid, desk: Desk, read_value: ReadValue) -> Placed | None:
-    """All clues of a table of sides; None after any trouble."""
+def read_clues(
+    body: Node, what: str, grid: Grid, desk: Desk, read_value: ReadValue, options: tuple[str, ...] = ()
+) -> Placed | None:
+    """All clues of a table of sides; None after any trouble. `options` may stand beside the sides."""
     already = len(desk.found)
     placed: dict[Clue, Place] = {}
-    for side, node in read_fields(body, what, desk, SIDES).items():
+    for side, node in read_fields(body, what, desk, (*SIDES, *options)).items():
+        if side in options:
+            continue
         if not isinstance(node, Word):
             desk.error(node.place, "not-a-row-of-clues", f"the clues at the {side} should stand in one row", _ROW_HINT)
             continue

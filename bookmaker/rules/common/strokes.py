@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 from itertools import pairwise
-from math import cos, hypot, pi, sin
+from math import cos, hypot, pi, sin, sqrt
 
 from bookmaker.display.items import Grey, Item, Point, Stroke
 from bookmaker.display.shapes import polyline
@@ -21,8 +21,15 @@ THIN: Grey = 0.2
 BODY: Grey = 0.88
 """Grey of broad bodies, light enough for pencil."""
 
+HALF_SEEN = 0.45
+"""So much has to be left of a ring or a bulb in which other lines begin, and of ticks that come at every border."""
+
 HALO = 0.035
 """Width of the white edge, in cells, that holds a line apart from one that it crosses."""
+
+
+NEAR = 0.01
+"""Two points on a way nearer than that, in points, are one."""
 
 
 class Trace:
@@ -49,8 +56,9 @@ class Trace:
         return (ax + ux * step, ay + uy * step), (ux, uy)
 
     def between(self, start: float, end: float) -> tuple[Point, ...]:
-        """The part of the way from one distance to another, with its bends."""
-        bends = (point for point, stop in zip(self.points, self.stops, strict=True) if start < stop < end)
+        """The part of the way from one distance to another, with its bends, but for one right at an end."""
+        low, high = start + NEAR, end - NEAR
+        bends = (point for point, stop in zip(self.points, self.stops, strict=True) if low < stop < high)
         return (self.at(start)[0], *bends, self.at(end)[0])
 
     def beside(self, distance: float, aside: float) -> Point:
@@ -73,8 +81,34 @@ class Trace:
 
 
 def trace(frame: Frame, chain: Chain) -> Trace:
-    """The way through the centres of a chain's cells."""
-    return Trace([frame.centre(cell) for cell in chain])
+    """The way through the centres of a chain's cells, or beside them where the line has a lane of its own."""
+    return Trace(middles(frame, chain))
+
+
+def middles(frame: Frame, chain: Chain) -> list[Point]:
+    """The points of `trace`, one a cell."""
+    centres = [frame.centre(cell) for cell in chain]
+    aside = frame.lane(chain).aside * frame.cell
+    return moved_aside(centres, aside) if aside else centres
+
+
+def moved_aside(points: Sequence[Point], aside: float) -> list[Point]:
+    """A way moved to its right, each stretch by `aside`; at a bend sharper than a right angle a little less."""
+    headings = []
+    for (ax, ay), (bx, by) in pairwise(points):
+        span = hypot(bx - ax, by - ay)
+        headings.append(((bx - ax) / span, (by - ay) / span))
+    moved = []
+    for (x, y), (ux, uy), (vx, vy) in zip(points, [headings[0], *headings], [*headings, headings[-1]], strict=True):
+        # Both stretches keep their distance where the corner moves along the sum of their normals.
+        far = aside / max(1 + ux * vx + uy * vy, 1 / 1.5)
+        moved.append((x - (uy + vy) * far, y + (ux + vx) * far))
+    return moved
+
+
+def to_rim(radius: float, aside: float) -> float:
+    """How far a way that passes the middle of a circle `aside` of it runs inside the circle from there."""
+    return sqrt(max(radius * radius - aside * aside, 0.0))
 
 
 def halo(frame: Frame, points: Sequence[Point], width: float) -> Item:

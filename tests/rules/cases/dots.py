@@ -7,6 +7,7 @@ from random import Random
 from bookmaker.puzzle.grid import Grid
 
 SENTENCES = (
+    ("dots: {all-marked: yes}", "Cells that share a side never hold consecutive digits, or a digit and its double."),
     ("dots: {white: r1c1-r1c2}", "The white dot joins consecutive digits."),
     ("dots: {white: r1c1-r1c2 r2c1-r2c2}", "A white dot joins consecutive digits."),
     ("dots: {black: r1c1-r1c2}", "The black dot joins a digit and its double."),
@@ -39,7 +40,7 @@ MISUSES = (
     ("dots:\n  white: [r1c1-r1c2, r1c2-r2c2]\n  black: [r1c1-r2c1, r2c1-r2c2]", "marks-clash", "r2c1-r2c2"),
     ("dots:\n  whit: r1c1-r1c2", "unknown-key", "whit"),
     ("dots:\n  white: r1c1-r1c2\n  all-marked: maybe", "unknown-word", "maybe"),
-    ("dots:\n  all-marked: yes", "no-marks", "all-marked"),
+    ("dots:\n  all-marked: no", "no-marks", "all-marked"),
     ("dots:\n  white: []", "no-marks", "[]"),
     ("dots: r1c1-r1c2", "not-a-table", "r1c1"),
 )

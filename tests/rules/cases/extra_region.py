@@ -21,7 +21,15 @@ SENTENCES = (
         "extra-region: [r2c2-r2c4 r3c2-r3c4 r4c2-r4c4, r6c6-r6c8 r7c6-r7c8 r8c6-r8c8]",
         "Each shaded region holds every digit once.",
     ),
-    ("extra-region: r1c1 r2c2 r3c1", "No digit repeats in the shaded region."),
+    ("extra-region: r1c1 r1c2 r2c1", "No digit repeats in the shaded region."),
+    (
+        "extra-region: r1c1 r2c2 r3c1",
+        "No digit repeats in the shaded region; all its pieces have the same letter.",
+    ),
+    (
+        "extra-region: [r1c1 r2c2 r3c1, r7c7-r7c9]",
+        "No digit repeats within any shaded region; pieces of one region have the same letter.",
+    ),
     (PICTURE, "No digit repeats within any shaded region."),
 )
 

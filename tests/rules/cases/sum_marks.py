@@ -7,6 +7,7 @@ from random import Random
 from bookmaker.puzzle.grid import Grid
 
 SENTENCES = (
+    ("sum-marks: {all-marked: yes}", "Cells that share a side never add up to 5 or to 10."),
     ("sum-marks: {V: r1c1-r1c2}", "The V joins digits that add up to 5."),
     ("sum-marks: {X: r1c1-r1c2 r5c5-r6c5}", "An X joins digits that add up to 10."),
     (

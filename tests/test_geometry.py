@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from itertools import pairwise
 from math import cos, hypot, pi, sin
+from typing import Any
 
 import pytest
 from hypothesis import given, settings
@@ -11,7 +12,7 @@ from hypothesis import strategies as st
 
 from bookmaker.display.items import Close, Group, Move, Path, Rect, Straight, Stroke, Text
 from bookmaker.display.shapes import circle, polyline
-from bookmaker.ink.geometry import IDENTITY, Contour, flattened, letters, moved, outline, placing, text_start, within
+from bookmaker.geometry import IDENTITY, Contour, flattened, letters, moved, outline, placing, text_start, within
 from bookmaker.ink.raster import covered
 from bookmaker.ink.stroking import stroked
 from bookmaker.layout.setting.fonts import FontBook
@@ -66,14 +67,14 @@ def test_round_corners_never_exceed_the_sides() -> None:
 
 
 @pytest.mark.parametrize(("cap", "expected"), [("butt", 40 * 6), ("square", 46 * 6), ("round", 40 * 6 + pi * 9)])
-def test_ends(cap: str, expected: float) -> None:
+def test_ends(cap: Any, expected: float) -> None:
     line = [Contour(((10.0, 10.0), (50.0, 10.0)), False)]
     assert area(stroked(line, Stroke(6, cap=cap), 0.02)) == pytest.approx(expected, rel=0.005)
 
 
 @pytest.mark.parametrize(("join", "corner"), [("miter", 9.0), ("bevel", 4.5), ("round", pi * 9 / 4)])
 @pytest.mark.parametrize("down", [1, -1])
-def test_corners(join: str, corner: float, down: int) -> None:
+def test_corners(join: Any, corner: float, down: int) -> None:
     bend = [Contour(((50.0, 50.0), (90.0, 50.0), (90.0, 50.0 + 40.0 * down)), False)]
     # two boxes of 40 × 6 share a square of 3 × 3; the corner fills the square outside
     assert area(stroked(bend, Stroke(6, join=join), 0.02)) == pytest.approx(2 * 240 - 9 + corner, rel=0.005)

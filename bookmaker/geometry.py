@@ -1,4 +1,4 @@
-"""Plane geometry that every kind of ink needs: placing groups, turning shapes into segments and straight stretches.
+"""Plane geometry of display items: placing groups, turning shapes into segments and straight stretches.
 
 In: display items. Out: matrices, segments, contours. All in points, y down, as display items are.
 """
