@@ -10,6 +10,7 @@ import click
 
 from bookmaker.archive.lookalikes import members_of
 from bookmaker.changes.typed import find_typed
+from bookmaker.cli.assemble import plan_for
 from bookmaker.cli.group import KEPT, main, say_troubles
 from bookmaker.cli.loading import known
 from bookmaker.cli.paths import NEW_FILE, Whole
@@ -25,7 +26,8 @@ from bookmaker.rules import problem_of
 from bookmaker.rules.common.wording import counted
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Unique
-from bookmaker.trouble import BookTroubles, Desk, Trouble
+from bookmaker.trouble import BookTroubles, Desk, Place, Trouble
+from bookmaker.wishes.lacks import filled_up, lacks_of, wishes_for
 from bookmaker.wishes.model import Wish
 from bookmaker.wishes.reading import load_wishes
 
@@ -38,7 +40,7 @@ from bookmaker.wishes.reading import load_wishes
     "limits",
     multiple=True,
     metavar="10m|BRIEF",
-    help="Stop after 30s, 10m or 2h; or draft what a brief found lacking.",
+    help="Stop after 30s, 10m or 2h; or draft what the archive lacks for this brief.",
 )
 @click.option(
     "--against",
@@ -47,6 +49,14 @@ from bookmaker.wishes.reading import load_wishes
     type=click.Path(exists=True, path_type=Path),
     metavar="BOOK",
     help="Refuse what looks like a puzzle of this book, list or archive.",
+)
+@click.option(
+    "--archive",
+    "archives",
+    multiple=True,
+    type=click.Path(exists=True, file_okay=False, path_type=Path),
+    metavar="FOLDER",
+    help="The archive of the brief, where this names none.",
 )
 @click.option(
     "--force",
@@ -67,6 +77,7 @@ def draft_command(
     file: Path,
     limits: tuple[str, ...],
     others: tuple[Path, ...],
+    archives: tuple[Path, ...],
     force: tuple[Path, str] | None,
     kind: str,
     workers: int,
@@ -86,12 +97,16 @@ def draft_command(
         _force(ctx, *force, kind, file)
         return
     seconds, briefs = _limits(limits)
-    sources = (*briefs, *([wish] if wish else []))
-    if not sources:
+    if not (wish or briefs):
         raise click.UsageError("name a file with a wish, or a brief with --for")
-    wishes = tuple(made for path in sources for made in load_wishes(path))
+    wishes = load_wishes(wish) if wish else ()
+    shun: set[str] = set()
+    for brief in briefs:
+        more, keys = _lacking(brief, archives)
+        wishes += more
+        shun |= keys
     ctx.meta[KEPT] = f"the puzzles in {file} are kept, and the same command goes on from there"
-    run = take_up(file, wishes, _keys_in(*others), _keys_in)
+    run = take_up(file, wishes, shun | _keys_in(*others), _keys_in)
     with crew_on(address) if address else processes(workers) as crew:
         alone = workers == 1 and not address
         _watch(run.go_on(crew, 0 if alone else 2 * workers + 2, monotonic() + seconds if seconds else None))
@@ -102,6 +117,21 @@ def draft_command(
             click.echo(line, err=True)
     if short:
         ctx.exit(1)
+
+
+def _lacking(brief: Path, archives: tuple[Path, ...]) -> tuple[tuple[Wish, ...], set[str]]:
+    """Wishes for what the archive lacks for a brief, and the keys of the puzzles that it has or that were printed."""
+    plan, catalogue = plan_for(brief, archives, filled_up)
+    assert plan is not None, "mistakes in a brief are raised"
+    lacks = lacks_of(plan)
+    if lacks is None:
+        hint = "“bookmaker assemble” says which of its demands clash"
+        raise BookTroubles([Trouble(Place(str(brief)), "no-help", "no drafted puzzles would meet this brief", hint)])
+    if not lacks:
+        click.echo(f"the archive lacks nothing for {brief}")
+    for lack in lacks:
+        click.echo(f"lacking for {brief}: {lack.words(catalogue.band_names)}")
+    return wishes_for(lacks), {card.keys.puzzle for card in catalogue.cards} | set(catalogue.history)
 
 
 def _force(ctx: click.Context, book: Path, name: str, kind: str, file: Path) -> None:

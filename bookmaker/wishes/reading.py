@@ -24,7 +24,6 @@ from bookmaker.puzzle.textgrid import read_picture
 from bookmaker.rules.common.contract import Rule
 from bookmaker.trouble import Desk, Place, nearest, quoted
 from bookmaker.wishes.bands import read_bands
-from bookmaker.wishes.lacks import read_lacks, wishes_for
 from bookmaker.wishes.model import ANY_BAND, RuleWish, Where, Wish
 from bookmaker.wishes.rulewishes import read_rule_wishes
 from bookmaker.wishes.span import Span, read_span
@@ -91,9 +90,7 @@ def read_goal(
 
 def wishes_in(tree: Node, desk: Desk) -> tuple[Wish, ...]:
     """The wishes of a file's tree; faulty ones are reported and left out."""
-    fields = read_fields(tree, "a file of wishes", desk, ("wish", "wishes", "lacks"))
-    if "lacks" in fields:
-        return wishes_for(read_lacks(fields["lacks"], desk))
+    fields = read_fields(tree, "a file of wishes", desk, ("wish", "wishes"))
     nodes = (
         [fields["wish"]] if "wish" in fields else list(read_items(fields["wishes"], "“wishes”", desk)) if fields else []
     )
