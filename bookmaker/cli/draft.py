@@ -34,7 +34,7 @@ from bookmaker.wishes.reading import load_wishes
 
 @main.command("draft")
 @click.argument("wish", required=False, type=click.Path(exists=True, dir_okay=False, path_type=Path))
-@click.option("--out", "file", required=True, type=NEW_FILE, metavar="FILE.yaml")
+@click.option("--out", "file", required=True, type=NEW_FILE, metavar="FILE.yaml", help="Write the puzzles here.")
 @click.option(
     "--for",
     "limits",
@@ -65,7 +65,13 @@ from bookmaker.wishes.reading import load_wishes
     metavar="BOOK ID",
     help="Tell givens of this classic by marks that leave no choice.",
 )
-@click.option("--kind", type=click.Choice(list(FINDERS)), default="thermometer", show_default=True)
+@click.option(
+    "--kind",
+    type=click.Choice(list(FINDERS)),
+    default="thermometer",
+    show_default=True,
+    help="With --force: the marks that tell the givens.",
+)
 @click.option(
     "--workers", type=Whole(1, 64), default=1, show_default=True, metavar="N", help="Share the work among N processes."
 )

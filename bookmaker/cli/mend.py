@@ -9,9 +9,10 @@ import click
 
 from bookmaker.changes.textedits import changed_text, own_text
 from bookmaker.changes.typed import Typed, find_typed
+from bookmaker.cli.completion import ids
 from bookmaker.cli.group import main
 from bookmaker.cli.loading import book_argument
-from bookmaker.cli.paths import NEW_FILE
+from bookmaker.cli.paths import NEW_FILE, Whole
 from bookmaker.cli.times import SECONDS
 from bookmaker.files import write_whole
 from bookmaker.mend import telling
@@ -24,10 +25,10 @@ from bookmaker.solve.verdict import NoSolution, Several, Unique
 
 @main.command("mend")
 @book_argument
-@click.argument("puzzle_id", metavar="ID")
+@click.argument("puzzle_id", metavar="ID", shell_complete=ids)
 @click.option("--write", "file", type=NEW_FILE, metavar="FILE", help="Write the mended puzzle to a file of its own.")
-@click.option("--cure", "choice", type=click.IntRange(1), default=1, show_default=True, metavar="N")
-@click.option("--show", type=click.IntRange(1), default=5, show_default=True, metavar="N", help="Show so many cures.")
+@click.option("--cure", "choice", type=Whole(1), default=1, show_default=True, metavar="N", help="Write the N-th cure.")
+@click.option("--show", type=Whole(1), default=5, show_default=True, metavar="N", help="Show so many cures.")
 @click.option("--for", "seconds", type=SECONDS, default="10s", show_default=True, help="How long to look.")
 @click.pass_context
 def mend_command(

@@ -11,9 +11,10 @@ import click
 
 from bookmaker.changes.textedits import changed_text, own_text
 from bookmaker.changes.typed import Typed, find_typed
+from bookmaker.cli.completion import ids
 from bookmaker.cli.group import main
 from bookmaker.cli.loading import book_argument
-from bookmaker.cli.paths import NEW_FILE
+from bookmaker.cli.paths import NEW_FILE, Whole
 from bookmaker.cli.times import SECONDS
 from bookmaker.draft.telling import tuned_lines, tuning_lines
 from bookmaker.draft.tuning import Tuned, Tuning
@@ -30,15 +31,17 @@ from bookmaker.wishes.span import Span
 
 @main.command("tune")
 @book_argument
-@click.argument("puzzle_id", metavar="ID")
+@click.argument("puzzle_id", metavar="ID", shell_complete=ids)
 @click.option("--band", metavar="BAND", help="Such as Ramble, or “Ramble to Hike”.")
 @click.option("--difficulty", metavar="N", help="Such as 2.5, or “2 to 3”.")
 @click.option("--fewer-givens", is_flag=True, help="Fewer givens than it has.")
 @click.option("--no", "refused", multiple=True, metavar="TECHNIQUE", help="Without this technique, such as what-if.")
-@click.option("--show", type=click.IntRange(1), default=5, show_default=True, metavar="N", help="Show so many changes.")
+@click.option("--show", type=Whole(1), default=5, show_default=True, metavar="N", help="Show so many changes.")
 @click.option("--write", "file", type=NEW_FILE, metavar="FILE", help="Write the first to a file of its own.")
 @click.option("--for", "seconds", type=SECONDS, default="1m", show_default=True, help="How long to look.")
-@click.option("--workers", type=click.IntRange(1, 64), default=1, show_default=True, metavar="N")
+@click.option(
+    "--workers", type=Whole(1, 64), default=1, show_default=True, metavar="N", help="Share the work among N processes."
+)
 @click.pass_context
 def tune_command(
     ctx: click.Context,

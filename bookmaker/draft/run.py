@@ -133,7 +133,7 @@ class Run:
         """Write the file as it is now."""
         head = [_HEAD, f"# wishes {_mark_of([progress.wish for progress in self.progress])}"]
         for number, progress in enumerate(self.progress, start=1):
-            puzzles, attempts = counted(progress.wish.puzzles, "puzzle"), counted(progress.attempts, "attempt")
+            puzzles, attempts = _figures(progress.wish.puzzles, "puzzle"), _figures(progress.attempts, "attempt")
             head.append(f"# wish {number}: {progress.found} of {puzzles}, {attempts}")
         text = "\n".join(head) + "\n\n" + "\n".join(self.items)
         write_whole({self.file: text.encode()})
@@ -159,7 +159,8 @@ def take_up(file: Path, wishes: Sequence[Wish], known: Iterable[str], keys_in: C
     return Run(file, progress, items, known)
 
 
-def counted(count: int, noun: str) -> str:
+def _figures(count: int, noun: str) -> str:
+    """“1 puzzle”, “12 puzzles”: in figures, for `take_up` to read."""
     return f"{count} {noun}" if count == 1 else f"{count} {noun}s"
 
 

@@ -12,7 +12,7 @@ from bookmaker.changes.textedits import changed_text, edit_lines
 from bookmaker.changes.typed import Typed
 from bookmaker.draft.attempt import Drafted, Missing
 from bookmaker.draft.forcing import Dress
-from bookmaker.draft.run import Found, Progress, counted
+from bookmaker.draft.run import Found, Progress
 from bookmaker.draft.tuning import Tuned, Tuning
 from bookmaker.grade.bands import difficulty_of, family_of, figure
 from bookmaker.grade.model import Grade
@@ -20,6 +20,7 @@ from bookmaker.grade.narrow import narrow_points
 from bookmaker.manifest.model import BAND_NAMES
 from bookmaker.manifest.written import rule_lines
 from bookmaker.rules.common.contract import RuledPuzzle
+from bookmaker.rules.common.wording import counted
 from bookmaker.wishes.model import Wish
 from bookmaker.wishes.reading import NUMBER
 

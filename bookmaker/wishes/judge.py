@@ -82,7 +82,8 @@ def _too_hard(wish: Wish, puzzle: RuledPuzzle, grade: Grade) -> Iterator[Amiss]:
     met = Counter(step.technique for step in path.steps)
     if not path.reached:
         yield Amiss("logic", "logic does not reach the end", 3.0, 1)
-    more = sum(met.values()) - sum(met[name] for name in (*NAMES.values(), *(rule.noun for rule in puzzle.rules)))
+    plain = {*NAMES.values(), *(rule.noun for rule in puzzle.rules)}
+    more = sum(count for name, count in met.items() if name not in plain)
     if wish.singles_only and more:
         yield Amiss("singles", "more than singles", float(more), 1)
     for technique in sorted(wish.refused):

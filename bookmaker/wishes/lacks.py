@@ -18,12 +18,15 @@ from bookmaker.assemble.amounts import Amount
 from bookmaker.assemble.choose import choose
 from bookmaker.assemble.model import Demand, Plan, Row
 from bookmaker.grade.bands import CUTS, family_of
+from bookmaker.manifest.example import example_rule
+from bookmaker.puzzle.grid import CLASSIC as EVERYDAY
 from bookmaker.puzzle.grid import USUAL_BOXES, Grid, boxed_grid
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds
-from bookmaker.rules.common.contract import Rule, RuledPuzzle
+from bookmaker.rules.common.contract import RuledPuzzle
+from bookmaker.rules.common.parts import Form, node_of
 from bookmaker.rules.common.wording import counted
-from bookmaker.trouble import Place
+from bookmaker.trouble import Desk, Place
 from bookmaker.wishes.model import Wish
 from bookmaker.wishes.rulewishes import by_chance
 from bookmaker.wishes.span import Span
@@ -64,7 +67,9 @@ def filled_up(catalogue: Catalogue, plan: Plan) -> Catalogue:
     tags = dict.fromkeys([(), tuple(wanted["tags"])])
     cards: list[Card] = []
     for kind, size in product((CLASSIC, *kinds()), sizes):
-        family = _family(kind, boxed_grid(size, *USUAL_BOXES[size]))
+        if not _fits(kind, boxed_grid(size, *USUAL_BOXES[size])):
+            continue
+        family = _family(kind)
         cuts = (0.0, *CUTS[family], 2 * CUTS[family][-1])
         copies = range(max(COPIES, wanted["kinds"][kind]))
         for band, tagged, _ in product(range(1, len(cuts)), tags, copies):
@@ -138,11 +143,16 @@ def _of_real(demand: Demand, unreal: frozenset[int]) -> Demand:
     return replace(demand, rows=tuple(rows))
 
 
-def _family(kind: str, grid: Grid) -> str:
-    """The family of a kind, by its sample."""
-    rules: tuple[Rule, ...] = ()
-    if kind != CLASSIC:
-        sample = kinds()[kind].sample()
-        grid, rules = (sample.grid, (sample.rule,)) if sample else (grid, (kinds()[kind].blank(grid),))
-    puzzle: RuledPuzzle = Puzzle(grid, (0,) * len(grid.cells), rules)
+def _family(kind: str) -> str:
+    """The family of a kind, by its example."""
+    rules = () if kind == CLASSIC else (example_rule(kinds()[kind]),)
+    puzzle: RuledPuzzle = Puzzle(EVERYDAY, (0,) * len(EVERYDAY.cells), rules)
     return family_of(puzzle)
+
+
+def _fits(kind: str, grid: Grid) -> bool:
+    """Can a kind be asked for on a grid? Some that hold in the whole grid need square boxes."""
+    if kind == CLASSIC or kinds()[kind].form is not Form.WHOLE:
+        return True
+    body = node_of(example_rule(kinds()[kind]).written(EVERYDAY), Place(FILE))
+    return kinds()[kind].read(body, grid, Desk()) is not None

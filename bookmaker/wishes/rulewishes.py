@@ -8,17 +8,17 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from bookmaker.manifest.example import example_rule
-from bookmaker.placed import Node, Table, Word, read_fields, read_items, read_switch, read_whole
+from bookmaker.placed import Node, Table, Word, read_fields, read_switch, read_whole
 from bookmaker.placed import Sequence as Items
 from bookmaker.puzzle.cells import read_cells
-from bookmaker.puzzle.grid import Grid
+from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.rules import kinds
 from bookmaker.rules.common.area import read_areas
 from bookmaker.rules.common.border import read_borders, read_corner
 from bookmaker.rules.common.chain import read_chains
 from bookmaker.rules.common.contract import Rule
 from bookmaker.rules.common.outside import SIDES, OutsideRule
-from bookmaker.rules.common.parts import Form
+from bookmaker.rules.common.parts import Form, node_of
 from bookmaker.rules.common.reading import parts_of
 from bookmaker.trouble import Desk, nearest, quoted
 from bookmaker.wishes.model import Amount, RuleWish
@@ -75,18 +75,6 @@ def read_rule_wishes(node: Node, grid: Grid, desk: Desk) -> tuple[RuleWish, ...]
     return tuple(found)
 
 
-def read_kinds(node: Node, desk: Desk) -> tuple[str, ...]:
-    """One kind of rule or more by their words; unknown ones are reported and left out."""
-    found = []
-    for word in read_items(node, "“kind”", desk):
-        if isinstance(word, Word) and word.value in kinds():
-            found.append(word.value)
-        else:
-            text = word.value if isinstance(word, Word) else ""
-            desk.error(word.place, "unknown-rule", f"there is no rule kind {quoted(text)}", nearest(text, kinds()))
-    return tuple(found)
-
-
 def by_chance(kind: type[Rule], grid: Grid) -> RuleWish:
     """A rule whose marks are left to chance, in the usual numbers; one for the whole grid as its example has it."""
     if kind.form is not Form.WHOLE:
@@ -105,6 +93,8 @@ def _read(kind: type[Rule], body: Node, grid: Grid, desk: Desk) -> RuleWish | No
     own = () if kind.form is Form.WHOLE else (COUNTED[kind.form], *_own_words(kind))
     left_open = isinstance(body, Word) and not body.value and kind.form is not Form.WHOLE
     wished = isinstance(body, Table) and all(key.value in (*own, *kind.options) for key, _ in body.entries)
+    if kind.form is Form.WHOLE and isinstance(body, Word) and not body.value:  # its name alone
+        body = node_of(example_rule(kind).written(CLASSIC), body.place)
     if kind.form is Form.WHOLE or not (left_open or wished) or (isinstance(body, Table) and body.get("total")):
         drawn = kind.read(body, grid, desk)
         return None if drawn is None else RuleWish(drawn)
