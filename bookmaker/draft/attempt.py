@@ -88,6 +88,7 @@ class _Attempt:
         if wish.refused or wish.singles_only:
             self.rungs = rungs_without(wish.refused, wish.singles_only)
         self.marks, self.room, self.first = self._choice(begun.counts)
+        self.shaped = self.sketch.shaped(self.marks)
 
     def _choice(self, counts: Counts) -> tuple[int, int, int]:
         """The marks, the cells where givens may stand, and givens to begin with."""
@@ -137,8 +138,8 @@ class _Attempt:
         return _State(board, graded, amiss(self.wish, puzzle, self.sketch.solution, graded))
 
     def _thinned(self, givens: int) -> int:
-        orbits = self.sketch.shuffled(self.sketch.given_orbits, self.rng)
-        return self.sketch.thinned(givens | self.marks, orbits) & self.sketch.cells
+        board = givens | self.marks
+        return self.sketch.thinned(board, self.sketch.sparing(board, self.rng)) & self.sketch.cells
 
     def _led(self, givens: int) -> int | None:
         """The givens with as many added as logic needs to reach the end without what is refused; None where all that
@@ -151,6 +152,7 @@ class _Attempt:
             open_ = [orbit for orbit in self._addable(givens) if orbit & run.state.empty]
             if not open_:
                 return None
+            open_ = [orbit for orbit in open_ if not orbit & self.shaped] or open_
             orbit = max(rng.sample(open_, min(len(open_), 3)), key=lambda orbit: self._opened(run, orbit))
             givens |= orbit
             run = self._with(run, orbit)
@@ -191,7 +193,7 @@ class _Attempt:
         return best
 
     def _by_effort(self, state: _State) -> list[int]:
-        """Orbits that may be added: first those whose cells took longest to fill."""
+        """Orbits that may be added: those on no shape first, and first of all those whose cells took longest to fill."""
         took: dict[int, float] = {}
         spent = 0.0
         for step in state.grade.path.steps:
@@ -200,7 +202,8 @@ class _Attempt:
                 took |= {cell: spent for cell, _ in step.placed}
                 spent = 0.0
         orbits = self._addable(state.board & self.sketch.cells)
-        return sorted(orbits, key=lambda orbit: -max(took.get(cell, 0.0) for cell in cells_on(orbit)))
+        longest = {orbit: max(took.get(cell, 0.0) for cell in cells_on(orbit)) for orbit in orbits}
+        return sorted(orbits, key=lambda orbit: (bool(orbit & self.shaped), -longest[orbit]))
 
     def _changed(self, givens: int) -> int | None:
         """Other givens, near to these: some orbits go and others come, as few as leave one solution."""

@@ -36,7 +36,7 @@ def chosen(sketch: Sketch, counts: Counts, rng: Random) -> int | None:
         at = rng.randint(low, max(low, (low + high) // 2)) if optional else 0
         board = fewest | sum(more[:at]) | sketch.offered & ~sketch.cells
         board = sketch.thinned(board, sketch.shuffled(optional, rng))
-        board = sketch.thinned(board, sketch.shuffled(sketch.given_orbits, rng))
+        board = sketch.thinned(board, sketch.sparing(board, rng))
         too_few, too_many = _astray(sketch, board, counts)
         if too_few and at == 0:
             return None

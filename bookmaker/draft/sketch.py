@@ -16,7 +16,7 @@ from bookmaker.puzzle.bits import board_of, cells_on
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
-from bookmaker.rules.common.parts import Part
+from bookmaker.rules.common.parts import Form, Part
 from bookmaker.solve import prove
 from bookmaker.solve.problem import Allowed, Constraint, Different, Problem
 from bookmaker.solve.verdict import NoSolution, Several, Solution, Undecided, Unique
@@ -121,6 +121,19 @@ class Sketch:
     def shuffled(orbits: Sequence[int], rng: Random) -> list[int]:
         """Orbits in random order."""
         return rng.sample(orbits, len(orbits))
+
+    def sparing(self, board: int, rng: Random) -> list[int]:
+        """Orbits of givens in random order, those on the shapes of a board first: what is told there by a given is
+        not left for the shape to tell."""
+        shaped = self.shaped(board)
+        return sorted(self.shuffled(self.given_orbits, rng), key=lambda orbit: not orbit & shaped)
+
+    def shaped(self, board: int) -> int:
+        """The cells on lines and in areas of a choice."""
+        shapes = (
+            mark.part for _, mark in self.numbered(board) if self.rules[mark.rule].form in (Form.CHAIN, Form.AREA)
+        )
+        return board_of({cell for part in shapes if part for cell in part.cells})
 
     def closed(self, board: int) -> int:
         """The givens of a board with all orbits that it touches."""
