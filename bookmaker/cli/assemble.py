@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
@@ -65,7 +65,7 @@ def assemble_command(
     if (folder / "book.yaml").exists() and not replace:
         hint = "name another folder, or add --replace"
         raise BookTroubles([Trouble(Place(str(folder / "book.yaml")), "exists", "a book is already there", hint)])
-    plan, catalogue = _plan(brief, archives)
+    plan, catalogue = plan_for(brief, archives)
     if plan is None:
         ctx.exit(1)
     try:
@@ -77,13 +77,18 @@ def assemble_command(
         click.echo(str(gave_up), err=True)
         ctx.exit(1)
     if isinstance(found, Clash):
-        _say_clash(plan, found)
+        _say_clash(plan, found, brief)
         ctx.exit(1)
     _write(found, catalogue, folder)
 
 
-def _plan(path: Path, archives: tuple[Path, ...]) -> tuple[Plan | None, Catalogue]:
-    """The plan for the archives' catalogue; what is wrong in brief and archive is said. None after mistakes."""
+def plan_for(
+    path: Path, archives: tuple[Path, ...], filled: Callable[[Catalogue, Plan], Catalogue] | None = None
+) -> tuple[Plan | None, Catalogue]:
+    """The plan for the archives' catalogue; what is wrong in brief and archive is said. None after mistakes.
+
+    With `filled`, the plan is made again for the catalogue as this fills it up.
+    """
     desk = Desk()
     opened = open_brief(path, desk)
     roots = [*archives]
@@ -104,6 +109,9 @@ def _plan(path: Path, archives: tuple[Path, ...]) -> tuple[Plan | None, Catalogu
             return frozenset(printed_before(books, known(), workers, desk))
 
     plan = make_plan(opened, catalogue, keys_of, desk)
+    if plan is not None and filled is not None:
+        catalogue = filled(catalogue, plan)
+        plan = make_plan(opened, catalogue, keys_of, Desk())
     say_troubles(catalogue.troubles)
     if faulty := sum(not trouble.warning for trouble in catalogue.troubles):
         click.echo(f"{counted(faulty, 'mistake')} in the archive: puzzles with mistakes cannot be chosen", err=True)
@@ -137,7 +145,7 @@ def _write(found: Assembled, catalogue: Catalogue, folder: Path) -> None:
     click.echo(f"{folder / 'reasons.md'}: what was wanted and got, and why each puzzle is there")
 
 
-def _say_clash(plan: Plan, clash: Clash) -> None:
+def _say_clash(plan: Plan, clash: Clash, brief: Path) -> None:
     """Why there is no collection, and what the nearest one gives up."""
     lines = {(demand.place, demand.quoted): demand for demand in clash.demands}
     one = len(lines) == 1
@@ -151,6 +159,8 @@ def _say_clash(plan: Plan, clash: Clash) -> None:
         name = f" {lack.label}" if lack.label else ""
         there = f"{lack.there} of {lack.wanted}"
         click.echo(f"the archive has for “{lack.demand.quoted}”{name}: {there}", err=True)
+    if clash.lacks:
+        click.echo(f"“bookmaker draft --for {brief} --out drafted.yaml” drafts what is lacking", err=True)
     if clash.nearest:
         size = counted(len(clash.nearest.chosen), "puzzle")
         click.echo(f"the nearest collection, of {size}, gives up:", err=True)

@@ -124,10 +124,11 @@ def sentences(notes: Notes, grid: Grid) -> Iterator[str]:
         digits = f" with {relabelled} exchanged" if relabelled else ""
         yield f"The puzzle maps to itself by {words.say(f'turn-{mirror.name}')}{digits}: deductions come in pairs."
     for point in notes.narrow:
-        yield _narrow(words, point)
+        yield narrow_sentence(words, point)
 
 
-def _narrow(words: Phrasebook, point: NarrowPoint) -> str:
+def narrow_sentence(words: Phrasebook, point: NarrowPoint) -> str:
+    """Where a solver gets stuck, and on what."""
     if point.lone_naked_single:
         return words.sentence("note-lone-naked-single", filled=str(point.filled))
     technique = words.technique(point.reason)

@@ -50,6 +50,11 @@ class Technique(ABC):
     step_names: ClassVar[tuple[str, ...]] = ()
     rung: ClassVar[Rung]
 
+    @property
+    def names(self) -> tuple[str, ...]:
+        """The keys of its steps."""
+        return self.step_names or (self.name,)
+
     @abstractmethod
     def find(self, state: State) -> Iterator[Finding]:
         """All instances in a state; each is sound, and each strikes at least one candidate that still stands."""

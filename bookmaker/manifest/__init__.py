@@ -7,7 +7,7 @@ classics. Out: a `Manifest` with its warnings; or `BookTroubles`.
 from __future__ import annotations
 
 import os
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import replace
 from itertools import islice
 from pathlib import Path
@@ -40,7 +40,7 @@ def load(path: Path, archives: tuple[Path, ...] = ()) -> Manifest:
     Raises `BookTroubles` with everything that is wrong, in file order.
     """
     desk = Desk()
-    file = _manifest_in(path, desk) if path.is_dir() else path
+    file = manifest_in(path, desk) if path.is_dir() else path
     text = read_file(file, str(file), Place(str(file)), desk)
     manifest: Manifest | None = None
     if text is not None:
@@ -52,7 +52,7 @@ def load(path: Path, archives: tuple[Path, ...] = ()) -> Manifest:
     return manifest
 
 
-def _manifest_in(folder: Path, desk: Desk) -> Path:
+def manifest_in(folder: Path, desk: Desk) -> Path:
     """The manifest of a folder. Raises `BookTroubles` where there is none, or more than one."""
     found = [folder / name for name in MANIFEST_NAMES if (folder / name).exists()]
     if len(found) > 1:
@@ -74,19 +74,25 @@ def _from_yaml(text: str, file: Path, desk: Desk, archives: tuple[Path, ...]) ->
     tree = parse_yaml(text, str(file), desk)
     if tree is None:
         return None
+    heading, chapters, nodes = puzzles_in(tree, file, desk, archives)
+    ids: dict[str, Place] = {}
+    read = (read_entry(node, heading.permission, chapter, ids, desk) for chapter, node in nodes)
+    return _manifest(heading, (entry for entry in read if entry is not None), chapters, desk)
+
+
+def puzzles_in(
+    tree: Node, file: Path, desk: Desk, archives: tuple[Path, ...] = ()
+) -> tuple[Heading, tuple[Chapter, ...], Iterator[tuple[int, Node]]]:
+    """The heading and chapters of a book's tree, and the node of each puzzle with its chapter's number, read from
+    included files and archives as they are come to."""
     shelf = Shelf(file.parent.resolve(), desk, {file.resolve(): Place(str(file))})
     source = Source(file, file, (file.resolve(),))
     heading, chapters, lists = _read_tree(tree, file, desk)
     roots = [(_shortened(file.parent / word.value), word.place) for word in heading.archives]
     roots += [(folder, Place("--archive")) for folder in archives if not roots]
     shelf.archive = Archive(tuple(roots), desk) if roots else None
-    ids: dict[str, Place] = {}
-    read = (
-        read_entry(node, heading.permission, chapter, ids, desk)
-        for chapter, puzzles in enumerate(lists)
-        for node in shelf.puzzles(puzzles, source)
-    )
-    return _manifest(heading, (entry for entry in read if entry is not None), chapters, desk)
+    nodes = ((chapter, node) for chapter, puzzles in enumerate(lists) for node in shelf.puzzles(puzzles, source))
+    return heading, chapters, nodes
 
 
 def _shortened(path: Path) -> Path:

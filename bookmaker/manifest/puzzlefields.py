@@ -60,7 +60,7 @@ def read_entry(node: Node, permission: str, chapter: int, ids: dict[str, Place],
     note, link = read_note(fields, "note", desk), read_link(fields, desk)
     tags, source = read_tags(fields, desk), read_line(fields, "source", desk)
     private = read_note(fields, "private", desk)
-    puzzle = _puzzle(fields, node, desk)
+    puzzle = read_puzzle(fields, node, desk)
     solution = read_solution(fields, puzzle, puzzle.grid, desk) if puzzle else None
     if name is None or puzzle is None or any(not trouble.warning for trouble in desk.found[before:]):
         return None
@@ -119,7 +119,9 @@ def _claimed_id(node: Node, ids: dict[str, Place], desk: Desk) -> str | None:
     return None
 
 
-def _puzzle(fields: Mapping[str, Node], node: Table, desk: Desk) -> RuledPuzzle | None:
+def read_puzzle(fields: Mapping[str, Node], node: Table, desk: Desk) -> RuledPuzzle | None:
+    """The puzzle itself from its fields; None where there is nothing to make one of. What clashes is reported, but the
+    puzzle returned, so that it can be looked into."""
     grid = read_grid(fields, node.place, desk)
     if grid is None:
         return None

@@ -7,10 +7,11 @@ An oval of two or three cells in a row or a column is read as a number, from lef
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import reduce
 from itertools import dropwhile, pairwise, product
 from operator import mul
+from random import Random
 from typing import Self
 
 from bookmaker.display.items import Rect, Stroke
@@ -27,6 +28,7 @@ from bookmaker.rules.common.chain import Chain, read_chain
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.parts import Form, Part, Written, runs
 from bookmaker.rules.common.places import Along, Around, Claim
 from bookmaker.rules.common.strokes import HALF_SEEN, THIN, Trace, arrow_head, halo, to_rim, trace
 from bookmaker.rules.common.sums import open_limits, sum_limits
@@ -75,6 +77,9 @@ arrow:
   - circle: r9c1 r9c2               # an oval, read as a number such as 21
     shafts: r8c2-r6c4
 """
+    form = Form.CHAIN
+    usual_cells = (3, 4)
+    directed = True
 
     arrows: tuple[Arrow, ...]
 
@@ -96,6 +101,34 @@ arrow:
                 good.append(arrow)
                 listed |= shafts
         return cls(tuple(good)) if good and len(good) == len(arrows) else None
+
+    @classmethod
+    def blank(cls, grid: Grid) -> Self:
+        return cls(())
+
+    def parts(self, grid: Grid) -> tuple[Part, ...]:
+        """A circle with one of its shafts each; the value of a part says how many of its cells are the circle's."""
+        return tuple(
+            Part(arrow.circle + shaft, "", (len(arrow.circle),)) for arrow in self.arrows for shaft in arrow.shafts
+        )
+
+    def with_parts(self, parts: Sequence[Part], grid: Grid) -> Self:
+        shafts: dict[tuple[int, ...], list[Chain]] = {}
+        for part in parts:
+            rim = sum(part.value)
+            shafts.setdefault(tuple(sorted(part.cells[:rim])), []).append(part.cells[rim:])
+        return replace(self, arrows=tuple(Arrow(circle, tuple(found)) for circle, found in shafts.items()))
+
+    def written(self, grid: Grid) -> Written:
+        return [_written(arrow, grid) for arrow in self.arrows]
+
+    def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
+        """With a circle of one cell, or of the two that a row or a column begins with."""
+        for rim in (1, 2):
+            part = Part(tuple(cells), "", (rim,))
+            way = cells[1] - cells[0] if len(cells) > rim else 0
+            if way and (rim == 1 or way in (1, grid.size)) and self.keeps(part, grid, digits):
+                yield part
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         for arrow in self.arrows:
@@ -173,6 +206,12 @@ arrow:
                 if not found and len(shaft) + len(arrow.circle) <= 5:
                     cells, mark = arrow.circle + shaft, _refer(arrow, shaft)
                     yield from tried_out(position, cells, _adds_up(arrow, len(shaft)), mark)
+
+
+def _written(arrow: Arrow, grid: Grid) -> Written:
+    if len(arrow.circle) == 1 == len(arrow.shafts):
+        return runs(grid, arrow.circle + arrow.shafts[0])
+    return {"circle": runs(grid, arrow.circle), "shafts": [runs(grid, shaft) for shaft in arrow.shafts]}
 
 
 def _read_arrow(node: Node, grid: Grid, desk: Desk) -> Arrow | None:

@@ -20,8 +20,8 @@ from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import Enclosed
 from bookmaker.rules.common.automata import Machine, machine
 from bookmaker.rules.common.candidates import removed_by
-from bookmaker.rules.common.chain import Chain, Complaint, read_chains
-from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.chain import Chain, ChainRule, Complaint, read_chains
+from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.places import Along, Around, Claim
@@ -36,7 +36,7 @@ their hooks reach towards it."""
 
 
 @dataclass(frozen=True)
-class BoundedLine(Rule):
+class BoundedLine(ChainRule):
     """Chains from end to end."""
 
     kind = "bounded-line"
@@ -48,8 +48,6 @@ bounded-line:
   - r1c1-r1c4 r2c5
   - r9c9-r6c9
 """
-
-    chains: tuple[Chain, ...]
 
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:

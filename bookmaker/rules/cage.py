@@ -7,10 +7,11 @@ together by sides, has at most as many cells as there are digits, and shares no 
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache, reduce
 from math import hypot
 from operator import and_, or_
+from random import Random
 from typing import Self
 
 from bookmaker.display.items import Item, Line, Point, Rect, Stroke, Text
@@ -21,12 +22,13 @@ from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import Needed, NoCombination, OneCombination
 from bookmaker.rules.common import house_sums
-from bookmaker.rules.common.area import Area, is_picture, loops, read_area, read_letters
+from bookmaker.rules.common.area import LETTERS, Area, is_picture, loops, picture, read_area, read_letters
 from bookmaker.rules.common.candidates import locked_out, removed_by
 from bookmaker.rules.common.contract import Deduction, Relabelling, Rule, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.house_sums import Block
+from bookmaker.rules.common.parts import Form, Part, Written, runs
 from bookmaker.rules.common.places import Box, Claim, InCell, Outlined
 from bookmaker.rules.common.strokes import THIN
 from bookmaker.rules.common.sums import different_limits, digit_sets
@@ -42,6 +44,9 @@ DASH = 0.1
 
 LEAST = 0.45
 """So much of the dashes has to be left: what stands on all borders of a cage breaks them, and leaves its corners."""
+
+DRAWN_FROM = 5
+"""So many cages are typed as a picture rather than a list."""
 
 SPOTS = (
     (0.045, 0.045, 0.19), (0.28, 0.045, 0.19), (0.28, 0.045, 0.16), (0.135, 0.045, 0.16), (0.045, 0.135, 0.16),
@@ -66,6 +71,9 @@ cage:
   - {cells: r5c5 r5c6, total: 11}
   - r8c8 r8c9 r9c8
 """
+    form = Form.AREA
+    usual_cells = (2, 4)
+    figures = "number"
 
     cages: tuple[tuple[tuple[int, ...], int], ...]
 
@@ -77,6 +85,30 @@ cage:
         if sum(1 for _ in desk.errors()) > errors:
             return None
         return cls(tuple((area.cells, total) for area, total, _ in placed))
+
+    @classmethod
+    def blank(cls, grid: Grid) -> Self:
+        return cls(())
+
+    def parts(self, grid: Grid) -> tuple[Part, ...]:
+        return tuple(Part(cells, "", (total,) if total else ()) for cells, total in self.cages)
+
+    def with_parts(self, parts: Sequence[Part], grid: Grid) -> Self:
+        return replace(self, cages=tuple((tuple(sorted(part.cells)), sum(part.value)) for part in parts))
+
+    def written(self, grid: Grid) -> Written:
+        if DRAWN_FROM <= len(self.cages) <= len(LETTERS):
+            letters = dict(zip(LETTERS, sorted(self.cages), strict=False))
+            totals: dict[str, Written] = {letter: str(total) for letter, (_, total) in letters.items() if total}
+            drawn = picture({letter: cells for letter, (cells, _) in letters.items()}, grid)
+            return {"picture": drawn, "totals": totals} if totals else drawn
+        listed = ((runs(grid, cells, slanting=False), total) for cells, total in self.cages)
+        return [{"cells": cells, "total": str(total)} if total else cells for cells, total in listed]
+
+    def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
+        inside = [digits[cell] for cell in cells]
+        if len(set(inside)) == len(inside):
+            yield Part(tuple(sorted(cells)), "", (sum(inside),))
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         for cells, total in self.cages:

@@ -7,8 +7,9 @@ two or more areas. Shapes are moved, never turned or mirrored.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import combinations
+from random import Random
 from typing import Self, TypeAlias
 
 from bookmaker.display.items import Stroke
@@ -22,6 +23,7 @@ from bookmaker.rules.common.area import Area, hatching, is_picture, lettered, ou
 from bookmaker.rules.common.candidates import removed_by, sees
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.parts import Form, Part, Written, runs
 from bookmaker.rules.common.places import Box, Claim, InCell, Outlined
 from bookmaker.rules.common.strokes import THIN
 from bookmaker.rules.common.wording import cells_listed, counted
@@ -57,6 +59,8 @@ clone:
     - r1c2 r2c2 r2c3
     - r6c5 r7c5 r7c6
 """
+    form = Form.TWINS
+    usual_cells = (2, 4)
 
     groups: tuple[Group, ...]
     letters: tuple[str, ...]
@@ -80,6 +84,30 @@ clone:
         if not all(checked) or not apart:
             return None
         return cls(tuple(tuple(area.cells for area in areas) for areas in named.values()), tuple(named))
+
+    @classmethod
+    def blank(cls, grid: Grid) -> Self:
+        return cls((), ())
+
+    def parts(self, grid: Grid) -> tuple[Part, ...]:
+        """The areas of a letter one after the other; the value of a part says how many."""
+        return tuple(
+            Part(tuple(cell for cells in group for cell in cells), letter, (len(group),))
+            for letter, group in zip(self.letters, self.groups, strict=True)
+        )
+
+    def with_parts(self, parts: Sequence[Part], grid: Grid) -> Self:
+        return replace(self, groups=tuple(map(_areas, parts)), letters=tuple(part.name for part in parts))
+
+    def written(self, grid: Grid) -> Written:
+        named = zip(self.letters, self.groups, strict=True)
+        return {letter: [runs(grid, cells, slanting=False) for cells in group] for letter, group in named}
+
+    def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
+        """Two areas, one after the other."""
+        half = len(cells) // 2
+        if [digits[cell] for cell in cells[:half]] == [digits[cell] for cell in cells[half:]]:
+            yield Part(tuple(cells), "A", (2,))
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         same = [(digit, digit) for digit in grid.digits]
@@ -154,6 +182,12 @@ clone:
 
     def _refer(self, letter: str, group: Group) -> MarkRef:
         return MarkRef(self.kind, tuple(cell for area in group for cell in area), Lettered(letter), letter)
+
+
+def _areas(part: Part) -> Group:
+    (count,) = part.value
+    size = len(part.cells) // count
+    return tuple(tuple(sorted(part.cells[start : start + size])) for start in range(0, len(part.cells), size))
 
 
 def _areas_by_letter(body: Node, grid: Grid, desk: Desk) -> dict[str, list[Area]] | None:

@@ -6,7 +6,8 @@ Manifest: a list of pairs. All are marked, so that a border without a bar counts
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from random import Random
 from typing import Self
 
 from bookmaker.display.items import Rect, Stroke
@@ -17,7 +18,8 @@ from bookmaker.reasons import MarkRef
 from bookmaker.rules.common.border import crowded, read_borders
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
-from bookmaker.rules.common.neighbours import BorderMarks, MarkKind, Pair
+from bookmaker.rules.common.neighbours import BorderMarks, MarkKind, Pair, neighbour_relation, neighbours, pair_of
+from bookmaker.rules.common.parts import Form, Part, Written, runs
 from bookmaker.rules.common.places import Claim, OnBorder
 from bookmaker.rules.common.wording import cells_listed, one_or_many
 from bookmaker.solve.problem import Constraint
@@ -41,6 +43,7 @@ consecutive-bars:         # every pair of neighbours with consecutive digits
   - r4c2-r5c2 r4c3-r4c4 r4c4-r4c5 r4c6-r4c7 r6c2-r7c2
   - r6c9-r7c9 r7c1-r7c2 r8c6-r9c6 r9c1-r9c2
 """
+    form = Form.BORDER
 
     bars: tuple[Pair, ...]
 
@@ -52,6 +55,39 @@ consecutive-bars:         # every pair of neighbours with consecutive digits
         if borders is None or crowded([(border, _BAR) for border in borders], grid, desk):
             return None
         return cls(tuple(border.pair for border in borders))
+
+    @classmethod
+    def blank(cls, grid: Grid) -> Self:
+        return cls(())
+
+    @property
+    def marks_all(self) -> bool:
+        return True
+
+    def parts(self, grid: Grid) -> tuple[Part, ...]:
+        return tuple(map(Part, self.bars))
+
+    def with_parts(self, parts: Sequence[Part], grid: Grid) -> Self:
+        return replace(self, bars=tuple(pair_of(part) for part in parts))
+
+    def asked_by(self, part: Part, grid: Grid) -> Iterator[Constraint]:
+        yield neighbour_relation([pair_of(part)], grid, _BAR.keeps)
+
+    def keeps(self, part: Part, grid: Grid, digits: Sequence[int]) -> bool:
+        return any(self.read_off(part.cells, grid, digits, Random(0)))
+
+    def asked_besides(self, grid: Grid) -> Iterator[Constraint]:
+        return self._marked().asked_where_missing(grid)
+
+    def written(self, grid: Grid) -> Written:
+        return " ".join(runs(grid, pair) for pair in self.bars)
+
+    def places(self, grid: Grid) -> tuple[Pair, ...]:
+        return neighbours(grid)
+
+    def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
+        if abs(digits[cells[0]] - digits[cells[1]]) == 1:
+            yield Part(tuple(cells))
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         return self._marked().asked(grid)

@@ -20,8 +20,8 @@ from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import Needed, NoCombination
 from bookmaker.rules.common.candidates import locked_out, removed_by
-from bookmaker.rules.common.chain import Chain, read_chains
-from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.chain import ChainRule, read_chains
+from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.places import Along, Claim
@@ -35,7 +35,7 @@ BEAD = 0.075
 
 
 @dataclass(frozen=True)
-class ConsecutiveLine(Rule):
+class ConsecutiveLine(ChainRule):
     """Chains, each of which holds a run."""
 
     kind = "consecutive-line"
@@ -48,13 +48,14 @@ consecutive-line:
   - r9c9-r5c9
 """
 
-    chains: tuple[Chain, ...]
-
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
         why = f"its digits differ, and there are only {grid.size}"
         chains = read_chains(body, cls.noun, grid, desk, most=grid.size, why=why)
         return None if chains is None else cls(chains)
+
+    def leads_on(self, digits: Sequence[int]) -> bool:
+        return len(set(digits)) == len(digits) and max(digits) - min(digits) <= len(digits)
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         for chain in self.chains:

@@ -7,7 +7,8 @@ Manifest: a list of sums, each with the cell at which its diagonal enters the gr
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from random import Random
 from typing import Self
 
 from bookmaker.display.items import Line, Point, Stroke
@@ -24,6 +25,7 @@ from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Margins, Mark
 from bookmaker.rules.common.outside import INK, clue_figures, number_clue
+from bookmaker.rules.common.parts import Form, Part, Written
 from bookmaker.rules.common.reading import parts_of
 from bookmaker.rules.common.sums import open_limits, sum_limits
 from bookmaker.rules.common.wording import one_or_many
@@ -70,6 +72,10 @@ diagonal-sum:
   - 12 from r4c9 up-left
 """
     hugs_grid = True
+    form = Form.EDGE
+    directed = True
+    figures = "number"
+    usual_cells = (2, 4)
 
     diagonals: tuple[Diagonal, ...]
 
@@ -92,6 +98,27 @@ diagonal-sum:
                 body.place, "no-clues", "no diagonal sum is listed here", "name one, or leave out the whole entry"
             )
         return cls(tuple(placed)) if len(desk.found) == already else None
+
+    @classmethod
+    def blank(cls, grid: Grid) -> Self:
+        return cls(())
+
+    def parts(self, grid: Grid) -> tuple[Part, ...]:
+        return tuple(Part(diagonal.cells(grid), "", (diagonal.total,)) for diagonal in self.diagonals)
+
+    def with_parts(self, parts: Sequence[Part], grid: Grid) -> Self:
+        return replace(self, diagonals=tuple(_diagonal(part, grid) for part in parts))
+
+    def written(self, grid: Grid) -> Written:
+        return [f"{diagonal.total} {_named(diagonal, grid)}" for diagonal in self.diagonals]
+
+    def places(self, grid: Grid) -> tuple[tuple[int, ...], ...]:
+        ends = (Diagonal(0, start, way) for start in grid.cells for way in WAYS)
+        lines = (end.cells(grid) for end in ends if not grid.inside(*_outside(end, grid)))
+        return tuple(cells for cells in lines if len(cells) > 1)
+
+    def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
+        yield Part(tuple(cells), "", (sum(digits[cell] for cell in cells),))
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         for diagonal in self.diagonals:
@@ -213,6 +240,13 @@ def _read_diagonal(node: Node, grid: Grid, desk: Desk) -> Diagonal | None:
         desk.error(parts[0].place, "sum-cannot-be", said)
         return None
     return diagonal
+
+
+def _diagonal(part: Part, grid: Grid) -> Diagonal:
+    """The sum along the cells of a part."""
+    first, second = part.cells[:2]
+    step = grid.row(second) - grid.row(first), grid.column(second) - grid.column(first)
+    return Diagonal(sum(part.value), first, next(way for way, steps in WAYS.items() if steps == step))
 
 
 def _named(diagonal: Diagonal, grid: Grid) -> str:

@@ -6,7 +6,7 @@ Manifest: `both`, `falling` (from the top left) or `rising` (from the bottom lef
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 from typing import Self
 
@@ -19,6 +19,7 @@ from bookmaker.reasons.patterns import SeenByAll
 from bookmaker.rules.common.candidates import locked_out
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.parts import Part, Written
 from bookmaker.rules.common.places import Along, Claim
 from bookmaker.rules.common.strokes import THIN
 from bookmaker.solve.problem import Constraint, Different
@@ -45,6 +46,21 @@ class Diagonals(Rule):
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
         word = read_choice(body, "diagonals", desk, ("both", "falling", "rising"))
         return None if word is None else cls(word != "rising", word != "falling")
+
+    @classmethod
+    def blank(cls, grid: Grid) -> Self:
+        return cls(False, False)
+
+    def parts(self, grid: Grid) -> tuple[Part, ...]:
+        names = ("falling",) * self.falling + ("rising",) * self.rising
+        return tuple(Part(house.cells, name) for name, house in zip(names, self.houses(grid), strict=True))
+
+    def with_parts(self, parts: Sequence[Part], grid: Grid) -> Self:
+        falling = [0 in part.cells for part in parts]  # it begins in the first cell of the grid
+        return replace(self, falling=True in falling, rising=False in falling)
+
+    def written(self, grid: Grid) -> Written:
+        return "both" if self.falling and self.rising else "falling" if self.falling else "rising"
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         return (Different(house.cells) for house in self.houses(grid))

@@ -21,8 +21,8 @@ from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import Beside, TooNear
 from bookmaker.reasons.marks import Line
 from bookmaker.rules.common.candidates import removed_by, sees
-from bookmaker.rules.common.chain import Chain, Complaint, lines_and_option, read_chains, unfillable
-from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.chain import Chain, ChainRule, Complaint, lines_and_option, read_chains, unfillable
+from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.places import Along, Claim
@@ -42,7 +42,7 @@ SWING = 0.08
 
 
 @dataclass(frozen=True)
-class DifferenceLine(Rule):
+class DifferenceLine(ChainRule):
     """Chains, and how much neighbours on them differ at least."""
 
     kind = "difference-line"
@@ -56,8 +56,8 @@ difference-line:
     - r9c9-r5c9
   least: 5                # may be left out when it is 5
 """
+    options = ("least",)
 
-    chains: tuple[Chain, ...]
     least: int = USUAL
 
     @classmethod
@@ -78,6 +78,9 @@ difference-line:
 
         chains = read_chains(lines, cls.noun, grid, desk, objects=objects)
         return None if chains is None else cls(chains, least)
+
+    def leads_on(self, digits: Sequence[int]) -> bool:
+        return len(digits) < 2 or abs(digits[-2] - digits[-1]) >= self.least
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         pairs = dict.fromkeys(pair for chain in self.chains for pair in pairwise(chain))

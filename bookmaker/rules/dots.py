@@ -7,7 +7,7 @@ counts; with no dot anywhere it is the whole rule. The digits 1 and 2 are both, 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Self
 
 from bookmaker.display.items import Stroke
@@ -17,10 +17,12 @@ from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef
 from bookmaker.rules.common.border import knock_out, read_marks
-from bookmaker.rules.common.contract import Deduction, Relabelling, Rule, Sample
+from bookmaker.rules.common.contract import Deduction, Relabelling, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.neighbours import BorderMarks, MarkKind, Pair
+from bookmaker.rules.common.parts import Form, Part
 from bookmaker.rules.common.places import Claim, OnBorder
+from bookmaker.rules.common.sorts import SortedRule
 from bookmaker.rules.common.wording import cells_listed, one_or_many, sentence_case
 from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk
@@ -28,9 +30,12 @@ from bookmaker.trouble import Desk
 RADIUS = 0.105
 """Radius of a dot in cells."""
 
+_WHITE = MarkKind("the white dot", lambda a, b: abs(a - b) == 1, "white")
+_BLACK = MarkKind("the black dot", lambda a, b: a == 2 * b or b == 2 * a, "black")
+
 
 @dataclass(frozen=True)
-class Dots(Rule):
+class Dots(SortedRule):
     """`white` and `black` are pairs of cells that share a side, in the grid's order."""
 
     kind = "dots"
@@ -42,6 +47,9 @@ dots:
   black: [r2c7-r2c8]
   all-marked: no
 """
+    form = Form.BORDER
+    sorts = (("white", "white"), ("black", "black"))
+    options = ("all-marked",)
 
     white: tuple[Pair, ...] = ()
     black: tuple[Pair, ...] = ()
@@ -54,6 +62,16 @@ dots:
             return None
         pairs, all_marked = marks
         return cls(pairs["white"], pairs["black"], all_marked)
+
+    def asked_by(self, part: Part, grid: Grid) -> Iterator[Constraint]:
+        return replace(self.with_parts((part,), grid), all_marked=False).constraints(grid)
+
+    def asked_besides(self, grid: Grid) -> Iterator[Constraint]:
+        return self._marked().asked_where_missing(grid)
+
+    def true_sorts(self, cells: tuple[int, ...], grid: Grid, digits: Sequence[int]) -> Iterator[str]:
+        one, other = (digits[cell] for cell in cells)
+        return (name for name, kind in (("white", _WHITE), ("black", _BLACK)) if kind.keeps(one, other))
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         return self._marked().asked(grid)
@@ -131,7 +149,3 @@ dots:
 
     def _marked(self) -> BorderMarks:
         return BorderMarks(self.kind, ((_WHITE, self.white), (_BLACK, self.black)), self.all_marked)
-
-
-_WHITE = MarkKind("the white dot", lambda a, b: abs(a - b) == 1, "white")
-_BLACK = MarkKind("the black dot", lambda a, b: a == 2 * b or b == 2 * a, "black")

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from bisect import bisect_left
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 from itertools import accumulate, combinations, groupby, pairwise
 from typing import Self
@@ -20,8 +20,8 @@ from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import CommonSum
 from bookmaker.rules.common.candidates import removed_by
-from bookmaker.rules.common.chain import Chain, Complaint, read_chains, unfillable
-from bookmaker.rules.common.contract import Deduction, Relabelling, Rule, Sample
+from bookmaker.rules.common.chain import Chain, ChainRule, Complaint, read_chains, unfillable
+from bookmaker.rules.common.contract import Deduction, Relabelling, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.places import Along, Claim
@@ -39,7 +39,7 @@ DASH, GAP = 0.36, 0.14
 
 
 @dataclass(frozen=True)
-class EqualPartLine(Rule):
+class EqualPartLine(ChainRule):
     """Chains, each through at least two regions."""
 
     kind = "equal-part-line"
@@ -51,7 +51,6 @@ equal-part-line:
   - r9c9-r6c9 r5c8
 """
 
-    chains: tuple[Chain, ...]
     home: str = "box"
     """What the grid's regions are called: a box, or a region where they are irregular."""
 
@@ -79,7 +78,11 @@ equal-part-line:
             return "sums-apart", text, ""
 
         chains = read_chains(body, cls.noun, grid, desk, objects=objects)
-        return None if chains is None else cls(chains, "box" if grid.box else "region")
+        return None if chains is None else replace(cls.blank(grid), chains=chains)
+
+    @classmethod
+    def blank(cls, grid: Grid) -> Self:
+        return cls((), "box" if grid.box else "region")
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         for chain in self.chains:

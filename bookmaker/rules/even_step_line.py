@@ -21,8 +21,8 @@ from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import Steps
 from bookmaker.rules.common.automata import Machine, machine
 from bookmaker.rules.common.candidates import removed_by, sees
-from bookmaker.rules.common.chain import Chain, Complaint, lines_and_option, read_chains, unfillable
-from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.chain import Chain, ChainRule, Complaint, lines_and_option, read_chains, unfillable
+from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.places import Along, Claim
@@ -36,7 +36,7 @@ STUD = 0.085
 
 
 @dataclass(frozen=True)
-class EvenStepLine(Rule):
+class EvenStepLine(ChainRule):
     """Chains, and the step of all of them; 0 where each line's own step is to be found."""
 
     kind = "even-step-line"
@@ -48,8 +48,8 @@ even-step-line:
   - r1c1-r1c4 r2c5
   - r9c9-r5c9
 """
+    options = ("step",)
 
-    chains: tuple[Chain, ...]
     step: int = 0
 
     @classmethod
@@ -65,6 +65,10 @@ even-step-line:
 
         chains = read_chains(lines, cls.noun, grid, desk, least=least, objects=objects)
         return None if chains is None else cls(chains, step)
+
+    def leads_on(self, digits: Sequence[int]) -> bool:
+        steps = {abs(one - other) for one, other in pairwise(digits)}
+        return len(steps) < 2 and 0 not in steps and (not self.step or steps <= {self.step})
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         if self.step:

@@ -7,8 +7,9 @@ not hang together: the pieces of one that falls apart carry a letter, which also
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import combinations, count
+from random import Random
 from typing import Self
 
 from bookmaker.display.items import Stroke
@@ -22,6 +23,7 @@ from bookmaker.rules.common.area import lettered, outline, read_areas
 from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.parts import Form, Part, Written, runs
 from bookmaker.rules.common.places import Box, Claim, InCell, Outlined
 from bookmaker.rules.common.strokes import BODY, THIN
 from bookmaker.rules.common.wording import counted
@@ -56,6 +58,8 @@ extra-region:
   - r2c2-r2c4 r3c2-r3c4 r4c2-r4c4
   - r6c6-r6c8 r7c8
 """
+    form = Form.AREA
+    usual_cells = (0, 0)
 
     regions: tuple[tuple[int, ...], ...]
     digits: int
@@ -75,6 +79,23 @@ extra-region:
                 desk.error(area.place, "region-twice", "the extra region with these cells is listed already")
                 sound = False
         return cls(tuple(area.cells for area in areas), grid.size) if sound else None
+
+    @classmethod
+    def blank(cls, grid: Grid) -> Self:
+        return cls((), grid.size)
+
+    def parts(self, grid: Grid) -> tuple[Part, ...]:
+        return tuple(map(Part, self.regions))
+
+    def with_parts(self, parts: Sequence[Part], grid: Grid) -> Self:
+        return replace(self, regions=tuple(tuple(sorted(part.cells)) for part in parts))
+
+    def written(self, grid: Grid) -> Written:
+        return [runs(grid, cells, slanting=False) for cells in self.regions]
+
+    def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
+        if len({digits[cell] for cell in cells}) == len(cells):
+            yield Part(tuple(sorted(cells)))
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         return (Different(cells) for cells in self.regions)

@@ -10,6 +10,7 @@ from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
 from itertools import combinations
+from random import Random
 from typing import Self
 
 from bookmaker.display.items import Rect, Stroke
@@ -34,12 +35,19 @@ from bookmaker.rules.common.outside import (
     middle_of,
     read_clues,
 )
+from bookmaker.rules.common.parts import Part, Written
 from bookmaker.rules.common.wording import counted, number, one_or_many, symbol
 from bookmaker.solve.problem import Allowed, Constraint
 from bookmaker.trouble import Desk, Place, quoted
 
 WITHOUT_BOXES = 3
 """How many cells are looked at in a grid without boxes."""
+
+
+def usually_seen(grid: Grid) -> tuple[int, int]:
+    """How many cells are looked at in a row and in a column where nothing is said: those in the nearest box."""
+    down, across = grid.box or (min(WITHOUT_BOXES, grid.size - 1),) * 2
+    return across, down
 
 
 @dataclass(frozen=True)
@@ -56,6 +64,7 @@ first-seen:
   left: 5 . 28 . . . 149 . .
   bottom: . . 3 . . 67 . . .
 """
+    figures = "digits"
     room = (0.96, 0.7)
 
     in_row: int = 3
@@ -64,7 +73,7 @@ first-seen:
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
         already = len(desk.found)
-        down, across = grid.box or (min(WITHOUT_BOXES, grid.size - 1),) * 2
+        across, down = usually_seen(grid)
         said = body.get("cells") if isinstance(body, Table) else None
         if said is not None:
             down = across = read_whole(said, "the number of cells", desk, 1, grid.size - 1) or across
@@ -98,6 +107,24 @@ first-seen:
     def seen(self, clue: Clue) -> int:
         """How many cells a clue looks at."""
         return self.in_row if clue.along_row else self.in_column
+
+    @classmethod
+    def blank(cls, grid: Grid) -> Self:
+        return cls((), *usually_seen(grid))
+
+    @classmethod
+    def values_on(cls, line: Sequence[int]) -> Collection[int]:
+        return line
+
+    def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
+        every = super().read_off(cells, grid, digits, rng)
+        return (part for part in every if self.keeps(part, grid, digits))
+
+    def written(self, grid: Grid) -> Written:
+        body = super().written(grid)
+        assert isinstance(body, dict)
+        said = {} if (self.in_row, self.in_column) == usually_seen(grid) else {"cells": str(self.in_row)}
+        return said | body
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         """The digit is not in the other cells of its line, which says the same and takes candidates away at once.

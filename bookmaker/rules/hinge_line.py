@@ -22,8 +22,8 @@ from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import CommonSum
 from bookmaker.rules.common.automata import Machine, machine
 from bookmaker.rules.common.candidates import removed_by, sees
-from bookmaker.rules.common.chain import Chain, read_chains
-from bookmaker.rules.common.contract import Deduction, Relabelling, Rule, Sample
+from bookmaker.rules.common.chain import Chain, ChainRule, read_chains
+from bookmaker.rules.common.contract import Deduction, Relabelling, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.places import Along, Claim
@@ -43,7 +43,7 @@ DIAMOND, STUD = 0.42, 0.15
 
 
 @dataclass(frozen=True)
-class HingeLine(Rule):
+class HingeLine(ChainRule):
     """Chains from end to end."""
 
     kind = "hinge-line"
@@ -54,13 +54,17 @@ hinge-line:
   - r1c1-r1c4 r2c5
   - r9c9-r6c9
 """
-
-    chains: tuple[Chain, ...]
+    from_the_middle = True
 
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
         chains = read_chains(body, cls.noun, grid, desk, least=3)
         return None if chains is None else cls(chains)
+
+    def leads_on(self, digits: Sequence[int]) -> bool:
+        half = len(digits) // 2
+        middle = digits[half] if len(digits) % 2 else digits[half - 1] + digits[half]
+        return half == 0 or digits[0] + digits[-1] == middle
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         for chain in self.chains:

@@ -6,7 +6,8 @@ Manifest: one or more comparisons such as `r1c1 > r1c2`, which may run on: `r1c1
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from random import Random
 from typing import Self
 
 from bookmaker.display.items import Stroke
@@ -19,7 +20,8 @@ from bookmaker.rules.common.border import knock_out
 from bookmaker.rules.common.comparison import bounds, read_comparisons
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
-from bookmaker.rules.common.neighbours import Pair
+from bookmaker.rules.common.neighbours import Pair, neighbours
+from bookmaker.rules.common.parts import Form, Part, Written
 from bookmaker.rules.common.places import Claim, OnBorder
 from bookmaker.rules.common.wording import cells_listed, one_or_many
 from bookmaker.solve.problem import Constraint, relation
@@ -42,6 +44,8 @@ inequality:
   - r1c1 > r1c2
   - r5c5 < r5c6 < r6c6
 """
+    form = Form.BORDER
+    directed = True
 
     pairs: tuple[Pair, ...]
 
@@ -49,6 +53,25 @@ inequality:
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
         pairs = read_comparisons(body, grid, desk)
         return None if pairs is None else cls(pairs)
+
+    @classmethod
+    def blank(cls, grid: Grid) -> Self:
+        return cls(())
+
+    def parts(self, grid: Grid) -> tuple[Part, ...]:
+        return tuple(map(Part, self.pairs))
+
+    def with_parts(self, parts: Sequence[Part], grid: Grid) -> Self:
+        return replace(self, pairs=tuple((part.cells[0], part.cells[1]) for part in parts))
+
+    def written(self, grid: Grid) -> Written:
+        return [f"{grid.name(greater)} > {grid.name(lesser)}" for greater, lesser in self.pairs]
+
+    def places(self, grid: Grid) -> tuple[Pair, ...]:
+        return neighbours(grid)
+
+    def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
+        yield Part(tuple(sorted(cells, key=lambda cell: -digits[cell])))
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         yield relation(self.pairs, grid.size, ((a, b) for a in grid.digits for b in grid.digits if a > b))

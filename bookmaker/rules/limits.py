@@ -9,6 +9,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import lru_cache
+from itertools import groupby
+from random import Random
 from typing import Self
 
 from bookmaker.display.items import Line, Rect, Stroke
@@ -23,6 +25,7 @@ from bookmaker.reasons.patterns import NakedSubset
 from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.parts import Form, Part, Written
 from bookmaker.rules.common.places import Box, Claim, InCell
 from bookmaker.rules.common.reading import parts_of, read_digits
 from bookmaker.rules.common.wording import cells_listed, digits_listed, one_or_many, symbol
@@ -72,6 +75,8 @@ limits:
   r5c5: not 5
   r9c1-r9c3: low
 """
+    form = Form.CELL
+    figures = "digits"
 
     limits: tuple[Limit, ...]
 
@@ -101,6 +106,38 @@ limits:
         if sound:
             sound = not _crowded(limits, typed, grid, desk)
         return cls(tuple(limits.values())) if sound else None
+
+    @classmethod
+    def blank(cls, grid: Grid) -> Self:
+        return cls(())
+
+    def parts(self, grid: Grid) -> tuple[Part, ...]:
+        return tuple(
+            Part((limit.cell,), "not" if limit.forbidden else "", digits_in(limit.digits)) for limit in self.limits
+        )
+
+    def with_parts(self, parts: Sequence[Part], grid: Grid) -> Self:
+        limits = (Limit(part.cells[0], mask_of(part.value), part.name == "not") for part in parts)
+        return replace(self, limits=tuple(limits))
+
+    def written(self, grid: Grid) -> Written:
+        lines: dict[str, Written] = {}
+        for (digits, forbidden), alike in groupby(self.limits, key=lambda limit: (limit.digits, limit.forbidden)):
+            cells = " ".join(grid.name(limit.cell) for limit in alike)
+            lines[cells] = ("not " if forbidden else "") + " ".join(map(symbol, digits_in(digits)))
+        return lines
+
+    def places(self, grid: Grid) -> tuple[tuple[int, ...], ...]:
+        return tuple((cell,) for cell in grid.cells)
+
+    def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
+        """One limit by chance, of three digits at most."""
+        own = digits[cells[0]]
+        others = rng.sample([digit for digit in grid.digits if digit != own], rng.randint(1, 3))
+        if rng.random() < 0.4:
+            yield Part(tuple(cells), "not", tuple(sorted(others)))
+        else:
+            yield Part(tuple(cells), "", tuple(sorted([own, *others[:2]])))
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         return (Allowed((limit.cell,), _allowed(limit, grid)) for limit in self.limits)

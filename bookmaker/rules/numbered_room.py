@@ -44,12 +44,17 @@ numbered-room:
   left: . 5 . . 8 . . . 3
   top: . . 7 . . . 1 . .
 """
+    figures = "digits"
     room = (0.76, 0.9)
 
     @classmethod
     def read_clue(cls, text: str, place: Place, grid: Grid, desk: Desk) -> Collection[int]:
         digit = digit_clue(text, place, grid, desk)
         return () if digit is None else (digit,)
+
+    @classmethod
+    def values_on(cls, line: Sequence[int]) -> Collection[int]:
+        return (line[line[0] - 1],)
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         """Relations between the first cell and each other: “it counts to here” exactly if “the digit stands here”.

@@ -18,8 +18,8 @@ from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import SameDigit
 from bookmaker.rules.common.candidates import removed_by, sees
-from bookmaker.rules.common.chain import Chain, Complaint, read_chains
-from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.chain import Chain, ChainRule, Complaint, read_chains
+from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.places import Along, Claim
 from bookmaker.rules.common.strokes import THIN, halo, trace, tube
@@ -38,7 +38,7 @@ BEYOND = 0.27
 
 
 @dataclass(frozen=True)
-class Palindrome(Rule):
+class Palindrome(ChainRule):
     """Chains from end to end."""
 
     kind = "palindrome"
@@ -50,8 +50,7 @@ palindrome:
   - r3c2 r3c3 r4c4 r5c4
   - r6c8-r4c6 r3c6 r2c5
 """
-
-    chains: tuple[Chain, ...]
+    from_the_middle = True
 
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
@@ -64,6 +63,9 @@ palindrome:
 
         chains = read_chains(body, cls.noun, grid, desk, objects=objects)
         return None if chains is None else cls(chains)
+
+    def leads_on(self, digits: Sequence[int]) -> bool:
+        return digits[0] == digits[-1]
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         pairs = dict.fromkeys(pair for chain in self.chains for pair in _mirrored(chain))

@@ -20,9 +20,11 @@ from bookmaker.reasons.bymark import OnlyDigits
 from bookmaker.reasons.patterns import NakedSubset
 from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.cellmarks import read_cell_marks
-from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.parts import Form
 from bookmaker.rules.common.places import Around, Claim
+from bookmaker.rules.common.sorts import SortedRule
 from bookmaker.rules.common.strokes import THIN
 from bookmaker.rules.common.wording import number, sentence_case, the_or_each
 from bookmaker.solve.problem import Allowed, Constraint
@@ -33,7 +35,7 @@ SQUARE, CIRCLE = 0.34, 0.425
 
 
 @dataclass(frozen=True)
-class Parity(Rule):
+class Parity(SortedRule):
     """`even` and `odd` are cells."""
 
     kind = "parity"
@@ -45,6 +47,8 @@ parity:
   even: r1c1 r4c4-r4c6
   odd: r2c2 r9c9
 """
+    form = Form.CELL
+    sorts = (("even", "even"), ("odd", "odd"))
 
     even: tuple[int, ...] = ()
     odd: tuple[int, ...] = ()
@@ -63,6 +67,9 @@ parity:
                     desk.error(inside[-1], "parity-crowd", text)
                     sound = False
         return cls(*(tuple(cell for cell, _ in cells) for cells in marks.values())) if sound else None
+
+    def true_sorts(self, cells: tuple[int, ...], grid: Grid, digits: Sequence[int]) -> Iterator[str]:
+        yield "odd" if digits[cells[0]] % 2 else "even"
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         even, odd = _even_and_odd(grid)

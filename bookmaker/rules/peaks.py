@@ -17,10 +17,12 @@ from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef
 from bookmaker.rules.common.cellmarks import read_cell_marks
 from bookmaker.rules.common.comparison import bounds
-from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.neighbours import Pair
+from bookmaker.rules.common.parts import Form
 from bookmaker.rules.common.places import Box, Claim, InCell
+from bookmaker.rules.common.sorts import SortedRule
 from bookmaker.rules.common.wording import sentence_case, the_or_each
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.trouble import Desk
@@ -36,7 +38,7 @@ BOWLS = Box(0.275, 0.8, 0.725, 0.955), Box(0.32, 0.735, 0.68, 0.85)
 
 
 @dataclass(frozen=True)
-class Peaks(Rule):
+class Peaks(SortedRule):
     """`greater` and `smaller` are cells."""
 
     kind = "peaks"
@@ -48,6 +50,8 @@ peaks:
   greater: r2c3 r5c5
   smaller: r8c2
 """
+    form = Form.CELL
+    sorts = (("greater", "greater"), ("smaller", "smaller"))
 
     greater: tuple[int, ...] = ()
     smaller: tuple[int, ...] = ()
@@ -68,6 +72,13 @@ peaks:
                     sound = False
                 taken.append(cell)
         return cls(*(tuple(cell for cell, _ in cells) for cells in marks.values())) if sound else None
+
+    def true_sorts(self, cells: tuple[int, ...], grid: Grid, digits: Sequence[int]) -> Iterator[str]:
+        near = [digits[other] for other in grid.orthogonal(cells[0])]
+        if digits[cells[0]] > max(near):
+            yield "greater"
+        elif digits[cells[0]] < min(near):
+            yield "smaller"
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         yield relation(self._comparisons(grid), grid.size, ((a, b) for a in grid.digits for b in grid.digits if a > b))

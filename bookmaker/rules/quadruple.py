@@ -7,8 +7,9 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import combinations
+from random import Random
 from typing import Self
 
 from bookmaker.display.items import Point, Stroke
@@ -24,6 +25,7 @@ from bookmaker.rules.common.candidates import locked_out, removed_by, sees
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.parts import Form, Part, Written
 from bookmaker.rules.common.places import Claim, OnCorner
 from bookmaker.rules.common.reading import read_digits
 from bookmaker.rules.common.wording import counted, number, symbol
@@ -55,6 +57,8 @@ quadruple:
   r2c3-r3c4: 1 2 5
   r6c6-r7c7: 4 4 8 9
 """
+    form = Form.CORNER
+    figures = "digits"
 
     rings: tuple[Ring, ...]
 
@@ -82,6 +86,34 @@ quadruple:
             else:
                 rings.append(Ring(cells, tuple(sorted(digits))))
         return cls(tuple(rings)) if sound else None
+
+    @classmethod
+    def blank(cls, grid: Grid) -> Self:
+        return cls(())
+
+    def parts(self, grid: Grid) -> tuple[Part, ...]:
+        return tuple(Part(ring.cells, "", ring.digits) for ring in self.rings)
+
+    def with_parts(self, parts: Sequence[Part], grid: Grid) -> Self:
+        return replace(self, rings=tuple(Ring(tuple(sorted(p.cells)), tuple(sorted(p.value))) for p in parts))
+
+    def written(self, grid: Grid) -> Written:
+        return {
+            f"{grid.name(ring.cells[0])}-{grid.name(ring.cells[-1])}": " ".join(map(symbol, ring.digits))
+            for ring in self.rings
+        }
+
+    def places(self, grid: Grid) -> tuple[tuple[int, ...], ...]:
+        inner = range(grid.size - 1)
+        return tuple(
+            tuple(grid.cell(row + down, column + across) for down in (0, 1) for across in (0, 1))
+            for row in inner
+            for column in inner
+        )
+
+    def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
+        """One ring, with some of the digits by chance."""
+        yield Part(tuple(cells), "", tuple(sorted(rng.sample([digits[cell] for cell in cells], rng.randint(1, 4)))))
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         for ring in self.rings:

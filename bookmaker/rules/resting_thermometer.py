@@ -18,8 +18,8 @@ from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import Bounds
 from bookmaker.rules.common.candidates import removed_by, sees
-from bookmaker.rules.common.chain import Chain, Complaint, read_chains
-from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.chain import Chain, ChainRule, Complaint, read_chains
+from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.frame import Frame, Mark
 from bookmaker.rules.common.glass import glass_claims, thermometers
 from bookmaker.rules.common.places import Claim
@@ -30,7 +30,7 @@ from bookmaker.trouble import Desk
 
 
 @dataclass(frozen=True)
-class RestingThermometer(Rule):
+class RestingThermometer(ChainRule):
     """`chains` start at the bulb."""
 
     kind = "resting-thermometer"
@@ -42,8 +42,7 @@ resting-thermometer:
   - r1c1 r2c2-r5c5
   - r9c9-r6c9 r5c8
 """
-
-    chains: tuple[Chain, ...]
+    directed = True
 
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
@@ -63,6 +62,9 @@ resting-thermometer:
 
         chains = read_chains(body, cls.noun, grid, desk, objects=objects)
         return None if chains is None else cls(chains)
+
+    def leads_on(self, digits: Sequence[int]) -> bool:
+        return len(digits) < 2 or digits[-2] <= digits[-1]
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         pairs = dict.fromkeys(pair for chain in self.chains for pair in pairwise(chain))

@@ -72,6 +72,11 @@ sandwich:
                 said = f"{clue.house} has the sandwich sum {other.value} at one end and {clue.value} at the other"
                 desk.error(place, "clues-contradict", said, "one of the two is likely a slip", also=(placed[other],))
 
+    @classmethod
+    def values_on(cls, line: Sequence[int]) -> Collection[int]:
+        first, last = sorted((line.index(1), line.index(len(line))))
+        return (sum(line[first + 1 : last]),)
+
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         """An automaton that remembers the first crust and the digits since: it knows how far apart crusts can be."""
         for clue in self.clues:

@@ -64,6 +64,10 @@ skyscraper:
         only = {1: grid.size, grid.size: 1}
         clashing_first_digits(placed, grid, desk, cls.noun, only.get)
 
+    @classmethod
+    def values_on(cls, line: Sequence[int]) -> Collection[int]:
+        return (sum(digit == max(line[: at + 1]) for at, digit in enumerate(line)),)
+
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         """An automaton that remembers the tallest digit so far, how many were seen, and which were met."""
         for clue in self.clues:

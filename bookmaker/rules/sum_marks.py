@@ -7,7 +7,7 @@ with no mark anywhere it is the whole rule.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Self
 
 from bookmaker.placed import Node
@@ -15,10 +15,12 @@ from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef
 from bookmaker.rules.common.border import knock_out, read_marks
-from bookmaker.rules.common.contract import Deduction, Relabelling, Rule, Sample
+from bookmaker.rules.common.contract import Deduction, Relabelling, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.neighbours import BorderMarks, MarkKind, Pair
+from bookmaker.rules.common.parts import Form, Part
 from bookmaker.rules.common.places import Claim, OnBorder
+from bookmaker.rules.common.sorts import SortedRule
 from bookmaker.rules.common.wording import cells_listed, one_or_many, sentence_case
 from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk
@@ -26,9 +28,12 @@ from bookmaker.trouble import Desk
 HEIGHT = 0.22
 """Height of the letters in cells; they are about as wide."""
 
+_FIVE = MarkKind("the V", lambda a, b: a + b == 5, "V")
+_TEN = MarkKind("the X", lambda a, b: a + b == 10, "X")
+
 
 @dataclass(frozen=True)
-class SumMarks(Rule):
+class SumMarks(SortedRule):
     """`five` (V) and `ten` (X) are pairs of cells that share a side, in the grid's order."""
 
     kind = "sum-marks"
@@ -40,6 +45,9 @@ sum-marks:
   X: [r4c4-r5c4, r2c7-r2c8]
   all-marked: no
 """
+    form = Form.BORDER
+    sorts = (("V", "five"), ("X", "ten"))
+    options = ("all-marked",)
 
     five: tuple[Pair, ...] = ()
     ten: tuple[Pair, ...] = ()
@@ -52,6 +60,16 @@ sum-marks:
             return None
         pairs, all_marked = marks
         return cls(pairs["V"], pairs["X"], all_marked)
+
+    def asked_by(self, part: Part, grid: Grid) -> Iterator[Constraint]:
+        return replace(self.with_parts((part,), grid), all_marked=False).constraints(grid)
+
+    def asked_besides(self, grid: Grid) -> Iterator[Constraint]:
+        return self._marked().asked_where_missing(grid)
+
+    def true_sorts(self, cells: tuple[int, ...], grid: Grid, digits: Sequence[int]) -> Iterator[str]:
+        one, other = (digits[cell] for cell in cells)
+        return (name for name, kind in (("V", _FIVE), ("X", _TEN)) if kind.keeps(one, other))
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         return self._marked().asked(grid)
@@ -123,7 +141,3 @@ sum-marks:
 
     def _marked(self) -> BorderMarks:
         return BorderMarks(self.kind, ((_FIVE, self.five), (_TEN, self.ten)), self.all_marked)
-
-
-_FIVE = MarkKind("the V", lambda a, b: a + b == 5, "V")
-_TEN = MarkKind("the X", lambda a, b: a + b == 10, "X")

@@ -18,8 +18,8 @@ from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import Bounds
 from bookmaker.rules.common.candidates import removed_by
-from bookmaker.rules.common.chain import Chain, Complaint, read_chains
-from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.chain import Chain, ChainRule, Complaint, read_chains
+from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.frame import Frame, Mark
 from bookmaker.rules.common.glass import glass_claims, thermometers
 from bookmaker.rules.common.places import Claim
@@ -30,7 +30,7 @@ from bookmaker.trouble import Desk
 
 
 @dataclass(frozen=True)
-class Thermometer(Rule):
+class Thermometer(ChainRule):
     """`chains` start at the bulb."""
 
     kind = "thermometer"
@@ -42,8 +42,7 @@ thermometer:
   - r1c1-r1c4 r2c5
   - r9c9-r5c9
 """
-
-    chains: tuple[Chain, ...]
+    directed = True
 
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
@@ -62,6 +61,9 @@ thermometer:
         why = f"only {grid.size} digits can rise along it"
         chains = read_chains(body, cls.noun, grid, desk, most=grid.size, why=why, objects=objects)
         return None if chains is None else cls(chains)
+
+    def leads_on(self, digits: Sequence[int]) -> bool:
+        return len(digits) < 2 or digits[-2] < digits[-1]
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         pairs = dict.fromkeys(pair for chain in self.chains for pair in pairwise(chain))

@@ -18,6 +18,7 @@ from bookmaker.reasons.bymark import HeldByRest
 from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Mark
+from bookmaker.rules.common.parts import Written
 from bookmaker.rules.common.places import Claim, Outlined
 from bookmaker.rules.common.reading import read_yes
 from bookmaker.rules.extra_region import INSET, shaded
@@ -42,6 +43,9 @@ class Windows(Rule):
             desk.error(body.place, "windows-grid", text, "draw other inner areas as “extra-region”")
             return None
         return cls() if read_yes(body, "windows", desk) else None
+
+    def written(self, grid: Grid) -> Written:
+        return "yes"
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         return (Different(house.cells) for house in self.houses(grid))

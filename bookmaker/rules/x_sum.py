@@ -70,6 +70,10 @@ x-sum:
 
         clashing_first_digits(placed, grid, desk, cls.noun, only_first)
 
+    @classmethod
+    def values_on(cls, line: Sequence[int]) -> Collection[int]:
+        return (sum(line[: line[0]]),)
+
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         """An automaton that remembers which digits were met, how many are still to be added and what they must make."""
         for clue in self.clues:

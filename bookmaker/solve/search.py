@@ -141,6 +141,12 @@ class Search:
         return best
 
 
-def solutions(problem: Problem, order: random.Random | None = None) -> Iterator[Solution]:
-    """Every solution, lazily. With a `random.Random` the branches are tried in a shuffled order, for makers."""
-    return iter(Search(problem, order=order))
+def solutions(problem: Problem, order: random.Random | None = None, budget: int | None = None) -> Iterator[Solution]:
+    """Every solution, lazily. With a `random.Random` the branches are tried in a shuffled order, for makers.
+
+    With a budget, those that so many guesses find.
+    """
+    try:
+        yield from Search(problem, budget, order=order)
+    except OutOfBudget:
+        return

@@ -36,20 +36,19 @@ from typing import Any, TypeVar
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
-import yaml
-
 from bookmaker.book import bind
 from bookmaker.book.gathering import gather
 from bookmaker.cli.group import COLLECT_AFTER
 from bookmaker.ink.pdf import write_pdf
 from bookmaker.layout import compose, load_layout
 from bookmaker.manifest import load
+from bookmaker.manifest.written import puzzle_lines
 from bookmaker.preflight import inspect
 from bookmaker.proof.cache import FileStore
 from bookmaker.proof.crew import Alone
 from tests.benchmarks.replay import replay
 from tests.makers.corpus import corpus
-from tests.makers.turned import seen, ways_of
+from tests.makers.turned import is_seen_alike, turned, views
 
 T = TypeVar("T")
 
@@ -71,16 +70,16 @@ class Clock:
 
 def write_book(folder: Path, count: int) -> None:
     """A manifest with the demo book's puzzles, each seen in eight ways, then all of them again under other names."""
-    puzzles = []
-    for file in sorted((ROOT / "demo_book").glob("*.yaml")):
-        if file.name != "book.yaml":
-            puzzles += yaml.load(file.read_text(encoding="utf-8"), yaml.BaseLoader)
+    entries = load(ROOT / "demo_book").entries
     listed = []
     for at in range(count):
-        copy, entry = at // len(puzzles), puzzles[at % len(puzzles)]
-        named = {"id": f"{entry['id']}-{copy}", "title": f"{entry['title']} {copy + 1}"}
-        listed.append(seen(entry, copy % ways_of(entry)) | named)
-    (folder / "many.yaml").write_text(json.dumps(listed), encoding="utf-8")
+        copy, number = divmod(at, len(entries))
+        entry = entries[number]
+        moves = [move for move in views(entry.puzzle.grid.size) if is_seen_alike(entry.puzzle, move)]
+        puzzle = turned(entry.puzzle, moves[copy % len(moves)])
+        texts = {"id": f"{entry.id}-{copy}", "title": f"{entry.title} {copy + 1}", "setter": entry.setter}
+        listed += puzzle_lines(puzzle, texts | {"note": entry.note})
+    (folder / "many.yaml").write_text("\n".join(listed) + "\n", encoding="utf-8")
     heading = "book: {title: Many, layout: a4-book, permission: for this benchmark}"
     (folder / "book.yaml").write_text(f"{heading}\npuzzles: [include: many.yaml]\n", encoding="utf-8")
 

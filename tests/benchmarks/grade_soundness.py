@@ -32,7 +32,7 @@ from tests.digits import digits_from
 from tests.grade.sound import faults
 from tests.makers.corpus import BACK, corpus
 from tests.makers.grow import empty_grid, needed_givens, random_solution
-from tests.rules.harness import cases_of
+from tests.rules.harness import cases_of, lay
 
 DATA = ROOT.parent / "shared" / "data"
 
@@ -64,7 +64,7 @@ def of_every_kind(count: int, seed: int) -> Iterator[tuple[RuledPuzzle, Solution
         rule = None
         while rule is None:
             solution = grow(CLASSIC, rng)
-            rule = None if solution is None else cases.lay(CLASSIC, solution, rng)
+            rule = None if solution is None else lay(kind, CLASSIC, solution, rng)
         bare: RuledPuzzle = Puzzle(CLASSIC, (0,) * 81, (rule,))
         givens = list(needed_givens(problem_of(bare), solution, rng, budget=200))
         taken = [cell for cell, digit in enumerate(givens) if not digit]

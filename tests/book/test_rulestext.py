@@ -4,6 +4,7 @@ import pytest
 
 from bookmaker.book.rulestext import base_sentence, rules_text, symbols_named
 from bookmaker.book.typography import curled
+from bookmaker.manifest.example import example_rule
 from bookmaker.puzzle.grid import CLASSIC, Grid, boxed_grid, irregular_grid
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds
@@ -48,9 +49,7 @@ def test_rules_that_draw_nothing_join_the_plain_text() -> None:
     silent = [kind for kind in kinds().values() if kind.sample() is None]
     if not silent:
         pytest.skip("every rule kind draws something")
-    from tests.makers.draw import rules_from
-
-    rules = tuple(rules_from(silent[0].example, CLASSIC))
+    rules = (example_rule(silent[0]),)
     text = rules_text(Puzzle(CLASSIC, (0,) * 81, rules))
     assert text.marks == ()
     assert text.plain.endswith(curled(rules[0].sentence()))

@@ -4,13 +4,12 @@ from __future__ import annotations
 
 import textwrap
 from random import Random
-from typing import Any
 
 from hypothesis import strategies as st
 
+from bookmaker.manifest.written import givens_picture, rule_lines
 from bookmaker.puzzle.grid import Grid, boxed_grid
 from bookmaker.rules import kinds
-from tests.makers.typed import WRITERS, picture, typed_rule
 from tests.manifest.test_hostile import SCRAPS
 from tests.rules.harness import instances
 
@@ -24,20 +23,7 @@ WORDS = st.sampled_from(TEXTS) | st.text(LETTERS, min_size=1, max_size=20).filte
 """Texts that a title may hold; not only blanks."""
 
 
-WHOLE_GRID = ("disjoint-groups", "king", "knight", "windows")
-
-KINDS = sorted({*WRITERS, *WHOLE_GRID, *(word for word, kind in kinds().items() if "chains" in kind.__annotations__)})
-
-
-def _typed(rule: Any, grid: Grid) -> str:
-    if rule.kind in WRITERS:
-        return typed_rule(rule, grid)
-    if rule.kind in WHOLE_GRID:
-        return f"{rule.kind}: yes"
-    lines = f"[{', '.join(' '.join(map(grid.name, chain)) for chain in rule.chains)}]"
-    if rule.kind == "difference-line":
-        return f"{rule.kind}: {{lines: {lines}, least: {rule.least}}}"
-    return f"{rule.kind}: {lines}"
+KINDS = sorted(kinds())
 
 
 def _quoted(text: str) -> str:
@@ -61,8 +47,8 @@ def puzzles(draw: st.DrawFn, name: str) -> str:
         solution, rule = laid
         share = draw(st.sampled_from([0.2, 0.4, 0.6, 1.0]))
         shown = tuple(digit if rng.random() < share else 0 for digit in solution)
-        lines += ["  givens: |", textwrap.indent(picture(grid, shown), "    ")]
-        lines += ["  rules:", textwrap.indent(_typed(rule, grid).rstrip(), "    ")]
+        lines += ["  givens: |", textwrap.indent(givens_picture(grid, shown), "    ")]
+        lines += ["  rules:", *rule_lines(rule, grid, 4)]
     return "\n".join(lines) + "\n"
 
 

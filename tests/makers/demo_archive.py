@@ -1,32 +1,29 @@
 """Makes `demo_book/archive/` anew: `python -m tests.makers.demo_archive`.
 
 An archive as a club might have one: 150 puzzles of all kinds, with setters, tags, dates, permissions and a list of
-classics. All of it is drawn from seeds: marks are read off random solutions, givens taken away while the puzzle stays
-unique, and some are left in so that every band has its share. Setters, titles and occasions are made up.
+classics. The puzzles are drafted from seeds, so that every band has its share. Setters, titles and occasions are made
+up.
 """
 
 from __future__ import annotations
 
-import textwrap
 from collections.abc import Iterator
 from pathlib import Path
 from random import Random
-from typing import Any
 
-from bookmaker.grade import grade
-from bookmaker.grade.model import SolvePath
+from bookmaker.draft.attempt import Drafted, attempt
+from bookmaker.manifest.model import BAND_NAMES
+from bookmaker.manifest.written import puzzle_lines
 from bookmaker.puzzle.grid import CLASSIC, Grid, boxed_grid
 from bookmaker.puzzle.puzzle import Puzzle, digits_text
 from bookmaker.rules import kinds, problem_of
-from bookmaker.rules.common.contract import Rule, RuledPuzzle
+from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Solution, Unique
+from bookmaker.wishes.model import Wish
+from bookmaker.wishes.rulewishes import by_chance
+from bookmaker.wishes.span import Span
 from tests.grade.turns import turned
-from tests.makers.draw import removals, without
-from tests.makers.grow import empty_grid, random_solution
-from tests.makers.shapes import as_runs
-from tests.makers.typed import WRITERS
-from tests.rules.harness import instances
 
 HOME = Path(__file__).resolve().parents[2] / "demo_book" / "archive"
 
@@ -42,6 +39,7 @@ FILES = ("2023-club-nights", "2024-spring", "2024-autumn", "2025-easter-contest"
 BANDS = (2, 3, 1, 4, 3, 2, 4, 1, 5, 3, 4)
 """The bands wished for, in turn."""
 
+ATTEMPTS = 12
 PER_KIND = 4
 PLAIN = 14
 SIX = 5
@@ -49,80 +47,18 @@ LISTED = 12
 
 
 def drawn(kind: str, number: int, grid: Grid) -> tuple[RuledPuzzle, Solution] | None:
-    """A puzzle of a kind (“” for a classic) that can be solved by logic, as near to the band of its turn as it goes."""
-    rng = Random(f"archive {kind} {number}")
-    if kind:
-        found = next(instances(kind, grid, rng, 1), None)
-        if found is None:
-            return None
-        solution, rule = found
-        rules: tuple[Rule, ...] = (_fewer(rule, rng),)
-    else:
-        solution, rules = random_solution(empty_grid(grid), rng), ()
-    full: RuledPuzzle = Puzzle(grid, solution, rules)
+    """A puzzle of a kind (“” for a classic) that can be solved by logic, of the band of its turn if one comes soon."""
     band = BANDS[(number + sum(map(ord, kind))) % len(BANDS)]
-    taken = list(removals(full, 0, True, rng))
-    few, many = 0, len(taken)
-    while few < many:
-        middle = (few + many + 1) // 2
-        if grade(without(full, taken[:middle]), solution).band <= band:
-            few = middle
-        else:
-            many = middle - 1
-    while few:
-        puzzle = without(full, taken[:few])
-        graded = grade(puzzle, solution)
-        if graded.band <= band and graded.path.reached and (band == 5 or not _tries(graded.path)):
-            return puzzle, solution
-        few -= 1
-    return None
-
-
-def _tries(path: SolvePath) -> bool:
-    return any(step.reason.technique == "what-if" for step in path.steps)
-
-
-def _fewer(rule: Rule, rng: Random) -> Rule:
-    """At most nine of the marks, so that the puzzle is not all marks."""
-    from dataclasses import fields, replace
-
-    for field in fields(rule):  # type: ignore[arg-type]
-        marks = getattr(rule, field.name)
-        whole = getattr(rule, "all_marked", False) or rule.kind == "consecutive-bars"
-        if isinstance(marks, tuple) and len(marks) > 9 and not whole and field.name != "letters":
-            rule = replace(rule, **{field.name: tuple(sorted(rng.sample(marks, 9), key=repr))})  # type: ignore[type-var]
-    return rule
-
-
-def typed(rule: Rule, grid: Grid) -> str:
-    """The manifest entry of a rule."""
-    if rule.kind in WRITERS:
-        return WRITERS[rule.kind](rule, grid)
-    made: Any = rule
-    if hasattr(made, "chains"):
-        lines = "".join(f"  - {as_runs(grid, chain)}\n" for chain in made.chains)
-        options = {"least": 5, "step": 0}
-        for name, usual in options.items():
-            if getattr(made, name, usual) != usual:
-                return f"{rule.kind}:\n  {name}: {getattr(made, name)}\n  lines:\n" + textwrap.indent(lines, "  ")
-        return f"{rule.kind}:\n{lines}"
-    if hasattr(made, "arrows"):
-        lines = ""
-        for arrow in made.arrows:
-            shafts = ", ".join(as_runs(grid, shaft) for shaft in arrow.shafts)
-            lines += f"  - {{circle: {as_runs(grid, arrow.circle)}, shafts: [{shafts}]}}\n"
-        return f"{rule.kind}:\n{lines}"
-    if hasattr(made, "groups"):
-        lines = "".join(
-            f"  {letter}: [{', '.join(as_runs(grid, area) for area in group)}]\n"
-            for letter, group in zip(made.letters, made.groups, strict=True)
-        )
-        return f"{rule.kind}:\n{lines}"
-    if hasattr(made, "regions"):
-        return f"{rule.kind}:\n" + "".join(f"  - {as_runs(grid, region)}\n" for region in made.regions)
-    if hasattr(made, "falling"):
-        return f"{rule.kind}: {'both' if made.falling and made.rising else 'falling' if made.falling else 'rising'}\n"
-    return f"{rule.kind}: yes\n"
+    wish = Wish(
+        grid=grid,
+        rules=(by_chance(kinds()[kind], grid),) if kind else (),
+        bands=Span(band, band),
+        refused=frozenset({"what-if"}) if band < len(BAND_NAMES) else frozenset(),
+        seed=number,
+    )
+    made = (attempt(wish, each) for each in range(ATTEMPTS))
+    found = next((each for each in made if isinstance(each, Drafted) and not each.amiss), None)
+    return (found.puzzle, found.solution) if found else None
 
 
 def every_puzzle() -> Iterator[tuple[str, Grid, RuledPuzzle, Solution]]:
@@ -152,13 +88,9 @@ def item(name: str, puzzle: RuledPuzzle, solution: Solution, file: str, rng: Ran
     lines += [f"  tags: {', '.join(tags)}"] if tags else []
     lines += _permission(setter, year, rng)
     lines += [f"  private: {setter} brought it on paper."] if rng.random() < 0.08 else []
-    grid = puzzle.grid
-    lines += [f"  size: {grid.size}"] if grid.size != 9 else []
-    lines += [f"  givens: {puzzle.givens_text}"]
+    body = puzzle_lines(puzzle, {"id": "-"})[1:]
     lines += [f"  solution: {digits_text(solution)}"] if rng.random() < 0.25 else []
-    if puzzle.rules:
-        lines += ["  rules:", textwrap.indent("".join(typed(rule, grid) for rule in puzzle.rules).rstrip(), "    ")]
-    return "\n".join(lines) + "\n"
+    return "\n".join(lines + body) + "\n"
 
 
 def _permission(setter: str, year: int, rng: Random) -> list[str]:

@@ -1,7 +1,8 @@
 """Puzzles grown from a seed, said in the engine's primitives: for benchmarks and for tests of the engine.
 
 In: a `Problem` without givens and a seeded `random.Random`. Out: a random solution of it; givens of which none can be
-taken away; thermometer chains and cages laid on a solution.
+taken away; thermometer chains and cages laid on a solution. The bands' cut points and the engine's figures rest on
+what is drawn here (`corpus.py`), so chains and cages are drawn as they were then, not as `bookmaker draft` lays them.
 """
 
 from __future__ import annotations
@@ -10,10 +11,12 @@ from collections.abc import Sequence
 from itertools import combinations, pairwise
 from random import Random
 
+from bookmaker.changes.arrangement import arrangement
+from bookmaker.draft.sketch import Sketch
 from bookmaker.puzzle.grid import Grid
-from bookmaker.solve import prove, solutions
+from bookmaker.solve import solutions
 from bookmaker.solve.problem import Allowed, Combination, Different, Problem, Relation, relation
-from bookmaker.solve.verdict import Solution, Unique
+from bookmaker.solve.verdict import Solution
 
 Cage = tuple[int, ...]
 
@@ -26,7 +29,7 @@ def empty_grid(grid: Grid) -> Problem:
 
 def random_solution(problem: Problem, rng: Random) -> Solution:
     """A solution found with shuffled branches; raises ValueError if there is none."""
-    found = next(iter(solutions(problem, rng)), None)
+    found = next(solutions(problem, rng), None)
     if found is None:
         raise ValueError("the problem has no solution")
     return found
@@ -46,16 +49,12 @@ def needed_givens(
     With `facing`, cells that face each other across the centre go or stay together, as setters by hand like it, and
     none of these pairs is needless. A given stays if the proof without it runs out of `budget`.
     """
-    givens = list(solution)
-    last = problem.cells - 1
-    for cell in rng.sample(range(problem.cells), problem.cells):
-        taken = {c: givens[c] for c in ({cell, last - cell} if facing else {cell}) if givens[c]}
-        for c in taken:
-            givens[c] = 0
-        if taken and not isinstance(prove(with_givens(problem, givens), budget), Unique):
-            for c, digit in taken.items():
-                givens[c] = digit
-    return tuple(givens)
+    arranged = arrangement("half-turn" if facing else "none", problem.digits)
+    grid = Grid(problem.digits, ())
+    sketch = Sketch(grid, (), solution, arranged, problem.constraints, budget)
+    cells = rng.sample(range(problem.cells), problem.cells)
+    board = sketch.thinned(sketch.cells, [sum(1 << other for other in arranged.orbit(cell)) for cell in cells])
+    return sketch.puzzle(board).givens
 
 
 def rising_chains(grid: Grid, solution: Solution, rng: Random, wanted: int, longest: int = 7) -> list[tuple[int, ...]]:

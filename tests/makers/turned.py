@@ -1,77 +1,63 @@
-"""A puzzle seen eight ways: as it is, in a mirror, with rows and columns exchanged, and so on in turn.
+"""A puzzle seen from another side: turned or mirrored.
 
-In: a puzzle's entry in a manifest, all its values text. Out: the entry of the same puzzle as it is seen that way. Its
-solution is seen that way too, so it has as many, and is as hard.
+In: a puzzle and where each cell goes. Out: the puzzle as it is seen then, with as many solutions and as hard. Digits
+stay as they are; an oval of an arrow is read in the order of its cells, so it says something else unless that stays.
 """
 
 from __future__ import annotations
 
-import re
-from typing import Any, Literal, TypeAlias
+from collections.abc import Sequence
+from dataclasses import replace
+from functools import cache
 
-Look: TypeAlias = Literal["mirrored", "exchanged"]
+from bookmaker.puzzle.grid import Grid
+from bookmaker.puzzle.puzzle import Puzzle
+from bookmaker.rules.common.contract import RuledPuzzle
+from bookmaker.symmetry.moves import EIGHT, turned_cells
 
-WAYS = 8
-
-_SIDES: dict[Look, dict[str, str]] = {
-    "mirrored": {"left": "right", "right": "left"},
-    "exchanged": {"left": "top", "top": "left", "right": "bottom", "bottom": "right"},
-}
-_DIRECTIONS: dict[Look, dict[str, str]] = {
-    "mirrored": {"up-left": "up-right", "up-right": "up-left", "down-left": "down-right", "down-right": "down-left"},
-    "exchanged": {"up-right": "down-left", "down-left": "up-right"},
-}
+Move = tuple[int, ...]
+"""Where each cell goes."""
 
 
-def ways_of(entry: dict[str, Any]) -> int:
-    """In how many ways a puzzle can be seen: only one where figures are read along cells, or boxes are not square."""
-    arrows = entry.get("rules", {}).get("arrow", ())
-    return 1 if "size" in entry or any(" " in arrow["circle"] for arrow in arrows) else WAYS
+@cache
+def views(size: int) -> tuple[Move, ...]:
+    """The eight ways to see a square grid, as it is first."""
+    return tuple(turned_cells(turn, size) for turn in EIGHT.values())
 
 
-def seen(entry: dict[str, Any], way: int, size: int = 9) -> dict[str, Any]:
-    """A puzzle on a grid of `size` × `size` cells, seen the way of that number; 0 is as it is."""
-    for turn in range(way):
-        entry = _dictionary(entry, "exchanged" if turn % 2 else "mirrored", size)
-    return entry
+def turned_grid(grid: Grid, move: Move) -> Grid:
+    """The grid with its regions moved. Regions keep their order of first cells."""
+    regions = tuple(sorted(tuple(sorted(move[cell] for cell in region)) for region in grid.regions))
+    if grid.box is None:
+        return Grid(grid.size, regions)
+    upright = move[1] - move[0] in (1, -1)
+    return Grid(grid.size, regions, grid.box if upright else grid.box[::-1])
 
 
-def _dictionary(entry: dict[str, Any], look: Look, size: int) -> dict[str, Any]:
-    sides = _SIDES[look]
-    found = {}
-    for key, value in entry.items():
-        if key in ("top", "bottom") and look == "mirrored":
-            found[key] = " ".join(reversed(value.split()))
-        elif key in ("left", "right", "top", "bottom"):
-            found[sides.get(key, key)] = value
-        else:
-            found[_words(key, look, size)] = _value(value, look, size)
-    return found
+def turned(puzzle: RuledPuzzle, move: Move) -> RuledPuzzle:
+    """The puzzle seen so."""
+    grid = turned_grid(puzzle.grid, move)
+    givens = [0] * len(move)
+    for cell, digit in enumerate(puzzle.givens):
+        givens[move[cell]] = digit
+    rules = []
+    for rule in puzzle.rules:
+        parts = [replace(part, cells=tuple(move[cell] for cell in part.cells)) for part in rule.parts(puzzle.grid)]
+        rules.append(rule.with_parts(parts, grid))
+    return Puzzle(grid, tuple(givens), tuple(rules))
 
 
-def _value(value: Any, look: Look, size: int) -> Any:
-    if isinstance(value, dict):
-        return _dictionary(value, look, size)
-    if isinstance(value, list):
-        return [_value(part, look, size) for part in value]
-    return _picture(value, look) if "\n" in value else _words(value, look, size)
+def is_seen_alike(puzzle: RuledPuzzle, move: Move) -> bool:
+    """Do the puzzle's ovals say the same when it is seen so?"""
+    ovals = [
+        part.cells[: part.value[0]] for rule in puzzle.rules if rule.kind == "arrow" for part in rule.parts(puzzle.grid)
+    ]
+    return all(list(seen) == sorted(seen) for seen in ([move[cell] for cell in oval] for oval in ovals))
 
 
-def _picture(text: str, look: Look) -> str:
-    """A grid as text, one character a cell."""
-    rows = ["".join(line.split()) for line in text.splitlines() if line.strip()]
-    return (
-        "\n".join(row[::-1] for row in rows) if look == "mirrored" else "\n".join(map("".join, zip(*rows, strict=True)))
-    )
-
-
-def _words(text: str, look: Look, size: int) -> str:
-    """Names of cells and directions."""
-
-    def cell(name: re.Match[str]) -> str:
-        row, column = int(name[1]), int(name[2])
-        return f"r{row}c{size + 1 - column}" if look == "mirrored" else f"r{column}c{row}"
-
-    directions = _DIRECTIONS[look]
-    text = re.sub(r"\b(?:up|down)-(?:left|right)\b", lambda way: directions.get(way[0], way[0]), text)
-    return re.sub(r"r(\d)c(\d)", cell, text)
+def as_seen(cells: Sequence[int], move: Move) -> tuple[int, ...]:
+    """Digits of the cells, seen so."""
+    seen = [0] * len(move)
+    for cell, digit in enumerate(cells):
+        seen[move[cell]] = digit
+    return tuple(seen)

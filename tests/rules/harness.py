@@ -2,8 +2,9 @@
 
 A file of cases, `tests/rules/cases/<file>.py` for `bookmaker/rules/<file>.py`, holds:
 
-- `lay(grid, solution, rng) -> Rule | None`: marks that are true on this solution, as many as a printed puzzle has;
-  None where this solution (or this size of grid) carries none.
+- `CELLS`, how many cells a mark has, and `options(grid, rng)`, what holds for all marks, where these matter; or, where
+  marks as `bookmaker draft` lays them leave something out, `lay(grid, solution, rng) -> Rule | None`: marks that are
+  true on this solution, as many as a printed puzzle has; None where this solution (or size of grid) carries none.
 - `MISUSES`: triples of a whole entry as typed (“thermometer: r1c1 r5c5”), the code of its trouble, and the piece of the
   text at whose first character the trouble must stand.
 - `DEDUCTIONS`: triples of an entry; candidates as {"r1c1-r1c3": "123"} on a 9×9 grid that is otherwise open; and the
@@ -23,7 +24,10 @@ from random import Random
 from types import ModuleType
 from typing import Any
 
+from bookmaker.changes.arrangement import arrangement
 from bookmaker.display.items import Close, Curve, Group, Item, Line, Path, Point, Rect, Stroke, Text
+from bookmaker.draft.laying import Ground
+from bookmaker.draft.laying import lay as lay_marks
 from bookmaker.manifest.yamlfile import parse_yaml
 from bookmaker.placed import Table
 from bookmaker.puzzle.grid import CLASSIC, SYMBOLS, Grid
@@ -32,6 +36,7 @@ from bookmaker.rules.common.contract import Rule
 from bookmaker.solve import solutions
 from bookmaker.solve.problem import Allowed, Different, Problem
 from bookmaker.trouble import Desk
+from bookmaker.wishes.model import Amount
 from tests.rules.grids import Solution, random_solution
 
 
@@ -39,6 +44,21 @@ def cases_of(kind: str) -> ModuleType:
     """The kind's file of cases; ModuleNotFoundError where it has none."""
     file = kinds()[kind].__module__.rpartition(".")[2]
     return importlib.import_module(f"tests.rules.cases.{file}")
+
+
+def lay(kind: str, grid: Grid, solution: Solution, rng: Random) -> Rule | None:
+    """Marks of a kind that are true on a solution; None where it carries none."""
+    cases: Any = cases_of(kind)
+    if hasattr(cases, "lay"):
+        laid: Rule | None = cases.lay(grid, solution, rng)
+        return laid
+    options = cases.options(grid, rng) if hasattr(cases, "options") else {}
+    rule = kinds()[kind].blank(grid).with_options(options)
+    shortest, longest = getattr(cases, "CELLS", (3, 7))
+    places = len(rule.places(grid))
+    most = rng.randint(1, max(1, places * 2 // 5)) if places else max(2, grid.size // 2)
+    amount = Amount(1, most, min(shortest, grid.size), min(longest, grid.size))
+    return lay_marks(rule, Ground(grid, arrangement("none", grid.size), solution), amount, rng)
 
 
 def read_entry(text: str, grid: Grid = CLASSIC) -> tuple[Rule | None, Desk]:
@@ -72,7 +92,7 @@ def instances(kind: str, grid: Grid, rng: Random, wanted: int) -> Iterator[tuple
     found = 0
     for _ in range(wanted * 4):
         solution = cases.grow(grid, rng) if hasattr(cases, "grow") else random_solution(grid, rng)
-        rule = cases.lay(grid, solution, rng) if solution is not None else None
+        rule = lay(kind, grid, solution, rng) if solution is not None else None
         if rule is not None:
             found += 1
             yield solution, rule

@@ -19,7 +19,7 @@ from bookmaker.rules.common.outside import SIDES, Clue, whole_line
 from bookmaker.rules.diagonal_sum import Diagonal, DiagonalSum
 from bookmaker.typeface import typeface
 from tests.rules.grids import MIDDLE, random_solution
-from tests.rules.harness import Ink, cases_of, inks, sound_entry
+from tests.rules.harness import Ink, inks, lay, sound_entry
 
 OUTSIDE = ("diagonal-sum", "first-seen", "numbered-room", "sandwich", "skyscraper", "x-sum")
 CELL = 24.0
@@ -27,7 +27,7 @@ CELL = 24.0
 
 def laid(kind: str, grid: Grid, seed: str) -> Rule:
     rng = Random(seed)
-    rule: Rule | None = cases_of(kind).lay(grid, random_solution(grid, rng), rng)
+    rule = lay(kind, grid, random_solution(grid, rng), rng)
     assert rule is not None
     return rule
 

@@ -7,9 +7,10 @@ typed at. Drawing: out come paths in the frame's points.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from itertools import pairwise
+from string import ascii_letters
 
 from bookmaker.display.items import Close, Grey, Item, Move, Path, Point, Rect, Segment, Straight, Stroke
 from bookmaker.placed import Node, Sequence, Word, read_items
@@ -23,6 +24,9 @@ from bookmaker.trouble import Desk, Place
 
 _LEAVE_OUT = "name one, or leave out the whole entry"
 _CELL_NAME = re.compile(r"[rR]\d+[cC]\d+")
+
+LETTERS = ascii_letters
+"""What areas are called in a picture that we draw."""
 
 OUT = ".0"
 """The characters of a picture that belong to no area."""
@@ -96,6 +100,15 @@ def read_letters(word: Word, what: str, grid: Grid, desk: Desk) -> tuple[Area, .
         )
         return None
     return tuple(Area(tuple(found), first[letter], letter) for letter, found in cells.items())
+
+
+def picture(areas: Mapping[str, Iterable[int]], grid: Grid) -> str:
+    """A drawing of areas that share no cell, each with its letter: what `read_letters` reads."""
+    signs = ["."] * len(grid.cells)
+    for letter, cells in areas.items():
+        for cell in cells:
+            signs[cell] = letter
+    return "\n".join("".join(signs[start : start + grid.size]) for start in range(0, len(signs), grid.size))
 
 
 def loops(grid: Grid, cells: Iterable[int], inset: float) -> tuple[tuple[Point, ...], ...]:

@@ -1,18 +1,24 @@
-"""Chains: lines through neighbouring cells, as many rule kinds use them. How they are read from the manifest.
+"""Chains: lines through neighbouring cells, as many rule kinds use them. How they are read and written.
 
-In: a manifest body. Out: chains, each a tuple of cells in the order typed; or troubles at their places.
+In: a manifest body. Out: chains, each a tuple of cells in the order typed; or troubles at their places. `ChainRule` is
+the base of the kinds whose marks are chains.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from collections.abc import Sequence as Cells
+from dataclasses import dataclass, replace
 from itertools import pairwise
-from typing import TypeAlias
+from random import Random
+from typing import ClassVar, Self, TypeAlias
 
 from bookmaker.placed import Node, Sequence, Table, Word, read_fields, read_items
 from bookmaker.puzzle.cells import read_placed_cells
 from bookmaker.puzzle.grid import Grid
+from bookmaker.rules.common.contract import Rule
 from bookmaker.rules.common.fillings import APART, Fits, can_be_filled
+from bookmaker.rules.common.parts import Form, Part, Written, runs
 from bookmaker.rules.common.wording import counted, ends_named
 from bookmaker.trouble import Desk
 
@@ -20,6 +26,42 @@ Chain: TypeAlias = tuple[int, ...]
 
 Complaint: TypeAlias = tuple[str, str, str]
 """What is wrong with a chain: a trouble's code, text and hint."""
+
+
+@dataclass(frozen=True)
+class ChainRule(Rule):
+    """A kind whose marks are chains."""
+
+    form = Form.CHAIN
+    usual_cells = (3, 6)
+    from_the_middle: ClassVar[bool] = False
+    """Does it compare cells at one distance from a chain's middle, so that true ones are found from there outwards?"""
+
+    chains: tuple[Chain, ...]
+
+    @classmethod
+    def blank(cls, grid: Grid) -> Self:
+        return cls(())
+
+    def parts(self, grid: Grid) -> tuple[Part, ...]:
+        return tuple(map(Part, self.chains))
+
+    def with_parts(self, parts: Cells[Part], grid: Grid) -> Self:
+        return replace(self, chains=tuple(part.cells for part in parts))
+
+    def written(self, grid: Grid) -> Written:
+        lines: list[Written] = [runs(grid, chain) for chain in self.chains]
+        options = self.said_options()
+        return {"lines": lines, **options} if options else lines
+
+    def read_off(self, cells: Cells[int], grid: Grid, digits: Cells[int], rng: Random) -> Iterator[Part]:
+        for chain in (tuple(cells), tuple(cells)[::-1])[: 1 + self.directed]:
+            if self.with_parts((Part(chain),), grid).holds(grid, digits):
+                yield Part(chain)
+
+    def leads_on(self, digits: Cells[int]) -> bool:
+        """May a chain that is being drawn hold these digits so far? From its start, or from the middle outwards."""
+        return True
 
 
 def read_chains(

@@ -8,8 +8,9 @@ singular or plural and an option such as “all are marked” has one home. In t
 from __future__ import annotations
 
 from abc import ABC, abstractmethod
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, fields, replace
+from random import Random
 from typing import ClassVar, Literal, Self, TypeAlias
 
 from bookmaker.placed import Node
@@ -18,6 +19,7 @@ from bookmaker.puzzle.position import Candidate, Position
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.reasons import Claim, MarkRef, Rung
 from bookmaker.rules.common.frame import Frame, Margins, Mark
+from bookmaker.rules.common.parts import Figures, Form, Part, Written
 from bookmaker.rules.common.places import Claim as PlaceClaim
 from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk
@@ -69,6 +71,16 @@ class Rule(ABC):
     """A paste-ready YAML entry for under `rules:` of a 9×9 puzzle; `bookmaker rules KIND` shows it and tests use it."""
     hugs_grid: ClassVar[bool] = False
     """Must its clues outside the grid stand right at it (an arrow along a diagonal), before those of other kinds?"""
+    form: ClassVar[Form] = Form.WHOLE
+    """What one of its marks is on the grid."""
+    directed: ClassVar[bool] = False
+    """Does it matter from which end the cells of a mark are told?"""
+    figures: ClassVar[Figures] = ""
+    """What a part's value is, if it is written at the mark: one number, or digits."""
+    usual_cells: ClassVar[tuple[int, int]] = (1, 1)
+    """How many cells a mark has, from and to, where whoever draws it may choose; 0 stands for the size of the grid."""
+    options: ClassVar[tuple[str, ...]] = ()
+    """Names in the manifest of what holds for all its marks; “all-marked” is the field `all_marked`."""
 
     relabels: ClassVar[Relabelling] = "none"
     """Which renamings of the digits leave a rule of this kind: “any” where digits are only told apart or named by
@@ -122,6 +134,59 @@ class Rule(ABC):
         where the rule draws nothing on this puzzle."""
         return self.sample()
 
+    @abstractmethod
+    def written(self, grid: Grid) -> Written:
+        """The body that `read` makes this rule of, as a person would type it."""
+
+    @classmethod
+    def blank(cls, grid: Grid) -> Self:
+        """The rule before it has marks, as a start for `with_parts`. A rule for the whole grid is complete."""
+        return cls()
+
+    def parts(self, grid: Grid) -> tuple[Part, ...]:
+        """Its marks one by one, in their order; none for a rule that holds in the whole grid."""
+        return ()
+
+    def with_parts(self, parts: Sequence[Part], grid: Grid) -> Self:
+        """The rule with these marks and its own options. Whether a manifest could say so is for `read` to judge."""
+        return self
+
+    def asked_by(self, part: Part, grid: Grid) -> Iterator[Constraint]:
+        """The constraints of one mark alone."""
+        return self.with_parts((part,), grid).constraints(grid)
+
+    def keeps(self, part: Part, grid: Grid, digits: Sequence[int]) -> bool:
+        """Does a filled grid keep one mark?"""
+        return self.with_parts((part,), grid).holds(grid, digits)
+
+    @property
+    def marks_all(self) -> bool:
+        """Does every place that could have one of its marks have it, so that a missing mark speaks, too?"""
+        return False
+
+    def asked_besides(self, grid: Grid) -> Iterator[Constraint]:
+        """The constraints that no single mark brings: of places without a mark, or of the whole grid."""
+        return iter(()) if self.parts(grid) else self.constraints(grid)
+
+    def places(self, grid: Grid) -> tuple[tuple[int, ...], ...]:
+        """The cells of every mark that there could be, where these are few: none for chains and areas."""
+        return ()
+
+    def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
+        """The marks at these cells that are true on a filled grid; where there are many, some by chance."""
+        return iter(())
+
+    def said_options(self) -> dict[str, Written]:
+        """The options that differ from what holds where nothing is said, as typed."""
+        usual = {field.name: field.default for field in fields(self)}  # type: ignore[arg-type]  # kinds are dataclasses
+        values = {name: getattr(self, field_of(name)) for name in self.options}
+        said = {name: value for name, value in values.items() if value != usual[field_of(name)]}
+        return {name: "yes" if value is True else str(value) for name, value in said.items()}
+
+    def with_options(self, values: Mapping[str, bool | int]) -> Self:
+        """The rule with options set, by their names in the manifest."""
+        return replace(self, **{field_of(name): value for name, value in values.items()})  # type: ignore[type-var]
+
     def houses(self, grid: Grid) -> tuple[House, ...]:
         """Further houses that the rule makes (the diagonals), with names for solving steps."""
         return ()
@@ -141,6 +206,11 @@ class Rule(ABC):
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Human steps of the rule's own in a position; each is sound: it never removes a digit of any solution."""
         return iter(())
+
+
+def field_of(option: str) -> str:
+    """The field of a rule that holds an option of the manifest."""
+    return option.replace("-", "_")
 
 
 RuledPuzzle: TypeAlias = Puzzle[Rule]

@@ -16,6 +16,7 @@ from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import Beside, NoFilling, NoPartner
 from bookmaker.rules.common.contract import Deduction
 from bookmaker.rules.common.fillings import never_stand
+from bookmaker.rules.common.parts import Part
 from bookmaker.solve.problem import Relation, relation
 
 Pair: TypeAlias = tuple[int, int]
@@ -50,6 +51,10 @@ class BorderMarks:
         """What each kind of mark asks, and what its absence asks."""
         for _, made in self._there(grid):
             yield made
+        yield from self.asked_where_missing(grid)
+
+    def asked_where_missing(self, grid: Grid) -> Iterator[Relation]:
+        """What borders without a mark ask, if all are marked."""
         if self.all_marked:
             yield self._missing(grid)
 
@@ -83,6 +88,12 @@ class BorderMarks:
 def neighbours(grid: Grid) -> tuple[Pair, ...]:
     """All pairs of cells that share a side, each once."""
     return tuple((cell, other) for cell in grid.cells for other in grid.orthogonal(cell) if cell < other)
+
+
+def pair_of(part: Part) -> Pair:
+    """The two cells of a mark on a border, in the grid's order."""
+    one, other = sorted(part.cells)
+    return one, other
 
 
 def neighbour_relation(pairs: Iterable[Pair], grid: Grid, keeps: Callable[[int, int], bool]) -> Relation:

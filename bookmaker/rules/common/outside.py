@@ -13,8 +13,9 @@ from __future__ import annotations
 
 from abc import abstractmethod
 from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache, partial
+from random import Random
 from typing import ClassVar, Literal, Self, TypeAlias, cast
 
 from bookmaker.display.items import Point, Text
@@ -26,6 +27,7 @@ from bookmaker.reasons.marks import Outside
 from bookmaker.rules.common.contract import Deduction, Rule
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Margins
+from bookmaker.rules.common.parts import Figures, Form, Part, Written
 from bookmaker.rules.common.reading import parts_of
 from bookmaker.rules.common.sums import digit_sets
 from bookmaker.rules.common.wording import counted, symbol
@@ -114,6 +116,10 @@ class OutsideRule(Rule):
     room: ClassVar[tuple[float, float]]
     """Size of a clue's place in cells: its width at the left and right, its height at the top and bottom."""
 
+    form = Form.EDGE
+    directed = True
+    figures: ClassVar[Figures] = "number"
+
     clues: tuple[Clue, ...]
 
     @classmethod
@@ -134,11 +140,48 @@ class OutsideRule(Rule):
         """Report clues that cannot be true together, where a kind can tell."""
         return
 
+    @classmethod
+    @abstractmethod
+    def values_on(cls, line: Sequence[int]) -> Collection[int]:
+        """The clues that are true of a filled line, read from the clue on: one, unless a kind lets one choose."""
+
+    @classmethod
+    def blank(cls, grid: Grid) -> Self:
+        return cls(())
+
+    def parts(self, grid: Grid) -> tuple[Part, ...]:
+        return tuple(Part(clue.cells(grid), "", (clue.value,)) for clue in self.clues)
+
+    def with_parts(self, parts: Sequence[Part], grid: Grid) -> Self:
+        return replace(self, clues=tuple(_clue(part, grid) for part in parts))
+
+    def written(self, grid: Grid) -> Written:
+        rows: dict[str, list[str]] = {side: [""] * grid.size for side in SIDES}
+        for clue in self.clues:
+            rows[clue.side][clue.line] += symbol(clue.value) if self.figures == "digits" else str(clue.value)
+        return {side: " ".join(text or "." for text in row) for side, row in rows.items() if any(row)}
+
+    def places(self, grid: Grid) -> tuple[tuple[int, ...], ...]:
+        return tuple(Clue(cast(Side, side), line, 0).cells(grid) for side in SIDES for line in range(grid.size))
+
+    def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
+        return (Part(tuple(cells), "", (value,)) for value in self.values_on([digits[cell] for cell in cells]))
+
     def margins(self, grid: Grid) -> Margins:
         return lane(self.clues, *self.room)
 
     def references(self, grid: Grid) -> tuple[MarkRef, ...]:
         return tuple(clue.refer(self.kind, grid) for clue in self.clues)
+
+
+def _clue(part: Part, grid: Grid) -> Clue:
+    """The clue that looks along the cells of a part."""
+    first, second = part.cells[:2]
+    row, column = grid.row(first), grid.column(first)
+    (value,) = part.value
+    if grid.row(second) == row:
+        return Clue("left" if first < second else "right", row, value)
+    return Clue("top" if first < second else "bottom", column, value)
 
 
 _ROW_HINT = "one clue for each row or column, with a dot where there is none, such as “left: . 12 . . 0 . . 35 .”"

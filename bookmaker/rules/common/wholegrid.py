@@ -11,6 +11,7 @@ from bookmaker.puzzle.grid import Grid
 from bookmaker.reasons import MarkRef
 from bookmaker.rules.common.contract import Rule
 from bookmaker.rules.common.frame import Frame, Mark
+from bookmaker.rules.common.parts import Written
 from bookmaker.rules.common.reading import read_yes
 from bookmaker.trouble import Desk
 
@@ -22,6 +23,9 @@ class WholeGridRule(Rule):
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
         return cls() if read_yes(body, cls.kind, desk) else None
+
+    def written(self, grid: Grid) -> Written:
+        return "yes"
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         return iter(())

@@ -2,13 +2,6 @@
 
 from __future__ import annotations
 
-from random import Random
-from typing import Any
-
-from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.bounded_line import BoundedLine
-from tests.rules.laying import random_chains
-
 SENTENCES = (
     (
         "bounded-line: r1c1-r1c4",
@@ -33,12 +26,3 @@ DEDUCTIONS = (
     ("bounded-line: r1c1-r1c4", {"r1c1": "5", "r1c4": "34689"}, {"r1c4": "346", "r1c2 r1c3": "123459"}),
     ("bounded-line: r1c1-r1c3", {"r1c2": "789"}, {"r1c2": "9"}),
 )
-
-
-def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> BoundedLine | None:
-    def between(chain: Any) -> bool:
-        low, high = sorted((solution[chain[0]], solution[chain[-1]]))
-        return all(low < solution[cell] < high for cell in chain[1:-1])
-
-    chains = random_chains(grid, rng, grid.size // 2, range(3, 7), whole=between)
-    return BoundedLine(chains) if chains else None

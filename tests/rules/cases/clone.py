@@ -2,11 +2,6 @@
 
 from __future__ import annotations
 
-from random import Random
-
-from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.clone import Clone
-
 PICTURE = """\
 clone: |
   . A A . . . . . .
@@ -49,25 +44,4 @@ DEDUCTIONS = (
     (PICTURE, {"r2c3": "5"}, {"r5c5": "12346789"}),
 )
 
-
-def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Clone | None:
-    """Connected areas that the solution happens to repeat elsewhere."""
-    moves = [(down, across) for down in range(1, grid.size) for across in range(1 - grid.size, grid.size) if across]
-    rng.shuffle(moves)
-    taken: set[int] = set()
-    groups = []
-    for down, across in moves:
-        step = down * grid.size + across
-        twins = [
-            cell
-            for cell in grid.cells
-            if grid.inside(grid.row(cell) + down, grid.column(cell) + across)
-            and solution[cell] == solution[cell + step]
-            and not {cell, cell + step} & taken
-        ]
-        for area in grid.pieces(twins):
-            copy = tuple(cell + step for cell in area)
-            if len(area) > 1 and not taken & {*area, *copy} and not {*area} & {*copy} and len(groups) < 4:
-                groups.append((area, copy))
-                taken.update(area, copy)
-    return Clone(tuple(groups), tuple("ABCD"[: len(groups)])) if groups else None
+CELLS = (2, 6)

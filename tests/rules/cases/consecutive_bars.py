@@ -2,12 +2,6 @@
 
 from __future__ import annotations
 
-from random import Random
-
-from bookmaker.audit.common import beside_and_below
-from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.consecutive_bars import ConsecutiveBars
-
 SENTENCES = (
     (
         "consecutive-bars: r1c1-r1c2",
@@ -37,8 +31,3 @@ DEDUCTIONS = (
     # Three in a row climb or fall by ones.
     ("consecutive-bars: r1c1-r1c2 r1c2-r1c3", {"r1c1": "12"}, {"r1c2": "1456789", "r1c3": "1256789"}),
 )
-
-
-def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> ConsecutiveBars | None:
-    bars = tuple(pair for pair in beside_and_below(grid) if abs(solution[pair[0]] - solution[pair[1]]) == 1)
-    return ConsecutiveBars(bars) if bars else None

@@ -2,13 +2,6 @@
 
 from __future__ import annotations
 
-from random import Random
-from typing import Any
-
-from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.consecutive_line import ConsecutiveLine
-from tests.rules.laying import random_chains
-
 SENTENCES = (
     (
         "consecutive-line: r1c1-r1c4",
@@ -33,17 +26,4 @@ DEDUCTIONS = (
     ("consecutive-line: r3c3 r4c4 r5c5", {"r3c3": "2", "r5c5": "34"}, {"r4c4": "56789"}),
 )
 
-
-def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> ConsecutiveLine | None:
-    length = rng.randint(2, 5)
-
-    def close(chain: Any) -> bool:
-        digits = [solution[cell] for cell in chain]
-        return len(set(digits)) == len(digits) and max(digits) - min(digits) < length
-
-    def run(chain: Any) -> bool:
-        digits = [solution[cell] for cell in chain]
-        return max(digits) - min(digits) == len(digits) - 1
-
-    chains = random_chains(grid, rng, grid.size // 2, range(2, length + 1), close, run)
-    return ConsecutiveLine(chains) if chains else None
+CELLS = (2, 5)

@@ -2,11 +2,6 @@
 
 from __future__ import annotations
 
-from random import Random
-
-from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.diagonal_sum import WAYS, Diagonal, DiagonalSum
-
 MISUSES = (
     ("diagonal-sum:\n  r1c3: 23", "not-a-list", "r1c3"),
     ("diagonal-sum: []", "no-clues", "[]"),
@@ -44,17 +39,3 @@ DEDUCTIONS = (
     ("diagonal-sum: 7 from r1c7 down-right", {}, {"r1c7 r2c8 r3c9": "56789"}),
     ("diagonal-sum: 17 from r9c2 up-left", {"r9c2": "89"}, {"r8c1": "1234567"}),
 )
-
-
-def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> DiagonalSum | None:
-    found: dict[frozenset[int], Diagonal] = {}
-    for start in rng.sample(grid.cells, len(grid.cells)):
-        way = rng.choice(list(WAYS))
-        down, across = WAYS[way]
-        if grid.inside(grid.row(start) - down, grid.column(start) - across):
-            continue
-        cells = Diagonal(0, start, way).cells(grid)
-        if len(cells) > 1:
-            total = sum(solution[cell] for cell in cells)
-            found.setdefault(frozenset(cells), Diagonal(total, start, way))
-    return DiagonalSum(tuple(found.values())[: grid.size + 1]) if found else None

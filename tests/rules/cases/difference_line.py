@@ -3,11 +3,8 @@
 from __future__ import annotations
 
 from random import Random
-from typing import Any
 
 from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.difference_line import DifferenceLine
-from tests.rules.laying import random_chains
 
 SENTENCES = (
     ("difference-line: r1c1-r1c4", "Along the difference line, neighbouring digits differ by at least 5."),
@@ -40,11 +37,5 @@ DEDUCTIONS = (
 )
 
 
-def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> DifferenceLine | None:
-    least = 5 if grid.size == 9 and rng.random() < 0.7 else grid.size // 2
-
-    def leaps(chain: Any) -> bool:
-        return len(chain) < 2 or abs(solution[chain[-1]] - solution[chain[-2]]) >= least
-
-    chains = random_chains(grid, rng, grid.size // 2, range(2, grid.size), leaps)
-    return DifferenceLine(chains, least) if chains else None
+def options(grid: Grid, rng: Random) -> dict[str, int]:
+    return {"least": 5 if grid.size == 9 and rng.random() < 0.7 else grid.size // 2}

@@ -34,7 +34,3 @@ DEDUCTIONS = (
 
 def grow(grid: Grid, rng: Random) -> Solution | None:
     return grown_with(DisjointGroups(), grid, rng)
-
-
-def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> DisjointGroups:
-    return DisjointGroups()

@@ -4,9 +4,7 @@ from __future__ import annotations
 
 from random import Random
 
-from bookmaker.audit.common import beside_and_below
 from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.dots import Dots
 
 SENTENCES = (
     ("dots: {all-marked: yes}", "Cells that share a side never hold consecutive digits, or a digit and its double."),
@@ -58,16 +56,5 @@ DEDUCTIONS = (
 )
 
 
-def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Dots | None:
-    white: list[tuple[int, int]] = []
-    black: list[tuple[int, int]] = []
-    for one, other in beside_and_below(grid):
-        low, high = sorted((solution[one], solution[other]))
-        fitting = [dots for dots, fits in ((white, high - low == 1), (black, high == 2 * low)) if fits]
-        if fitting:
-            rng.choice(fitting).append((one, other))
-    if rng.random() < 0.5:
-        return Dots(tuple(white), tuple(black), all_marked=True) if white or black else None
-    share = rng.uniform(0.2, 0.8)
-    white, black = ([pair for pair in pairs if rng.random() < share] for pairs in (white, black))
-    return Dots(tuple(white), tuple(black)) if white or black else None
+def options(grid: Grid, rng: Random) -> dict[str, bool]:
+    return {"all-marked": rng.random() < 0.5}

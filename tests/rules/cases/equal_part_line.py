@@ -2,14 +2,6 @@
 
 from __future__ import annotations
 
-from random import Random
-from typing import Any
-
-from bookmaker.audit.equal_part_line import visits
-from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.equal_part_line import EqualPartLine
-from tests.rules.laying import random_chains
-
 SENTENCES = (
     (
         "equal-part-line: r1c2-r1c5",
@@ -36,11 +28,4 @@ DEDUCTIONS = (
     ("equal-part-line: r1c2-r1c5", {"r1c2": "1", "r1c3": "23"}, {"r1c4 r1c5": "456789"}),
 )
 
-
-def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> EqualPartLine | None:
-    def equal(chain: Any) -> bool:
-        sums = visits(grid, chain, solution)
-        return len(sums) > 1 and len(set(sums)) == 1
-
-    chains = random_chains(grid, rng, grid.size // 2, range(2, 8), whole=equal, tries=600)
-    return EqualPartLine(chains) if chains else None
+CELLS = (2, 7)

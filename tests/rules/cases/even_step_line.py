@@ -2,13 +2,9 @@
 
 from __future__ import annotations
 
-from itertools import pairwise
 from random import Random
-from typing import Any
 
 from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.even_step_line import EvenStepLine
-from tests.rules.laying import random_chains
 
 SENTENCES = (
     (
@@ -42,13 +38,8 @@ DEDUCTIONS = (
     ("even-step-line: r1c1-r1c3", {"r1c1": "1", "r1c2": "45", "r1c3": "789"}, {"r1c3": "8"}),
 )
 
+CELLS = (3, 6)
 
-def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> EvenStepLine | None:
-    step = rng.choice((0, 0, 1, 2))
 
-    def even(chain: Any) -> bool:
-        steps = {abs(solution[a] - solution[b]) for a, b in pairwise(chain)}
-        return len(steps) < 2 and 0 not in steps and (not steps or step in (0, *steps))
-
-    chains = random_chains(grid, rng, grid.size // 2, range(3, 7), even)
-    return EvenStepLine(chains, step) if chains else None
+def options(grid: Grid, rng: Random) -> dict[str, int]:
+    return {"step": step} if (step := rng.choice((0, 0, 1, 2))) else {}

@@ -2,12 +2,6 @@
 
 from __future__ import annotations
 
-from random import Random
-
-from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.extra_region import ExtraRegion
-from tests.rules.laying import random_area
-
 PICTURE = """\
 extra-region: |
   . . . . . . . . .
@@ -57,19 +51,4 @@ DEDUCTIONS = (
     ("extra-region: r1c1 r5c2 r4c4 r9c9", {"r1c1": "36", "r5c2": "68", "r4c4": "38"}, {"r9c9": "368"}),
 )
 
-
-def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> ExtraRegion | None:
-    free = set(grid.cells)
-    regions = []
-    for _ in range(4):
-        full = rng.random() < 0.5
-        for _ in range(30):
-            size = grid.size if full else rng.randint(3, grid.size)
-            area = random_area(
-                grid, rng, size, free, lambda cell, area: solution[cell] not in {solution[other] for other in area}
-            )
-            if len(area) == size:
-                free -= area
-                regions.append(tuple(sorted(area)))
-                break
-    return ExtraRegion(tuple(regions), grid.size) if regions else None
+CELLS = (3, 9)

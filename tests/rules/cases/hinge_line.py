@@ -2,13 +2,6 @@
 
 from __future__ import annotations
 
-from random import Random
-from typing import Any
-
-from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.hinge_line import HingeLine
-from tests.rules.laying import random_chains
-
 SENTENCES = (
     (
         "hinge-line: r1c1-r1c4",
@@ -38,12 +31,4 @@ DEDUCTIONS = (
     ("hinge-line: r1c1-r1c4", {"r1c1": "1", "r1c4": "23", "r1c2": "2"}, {"r1c3": "3456789"}),
 )
 
-
-def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> HingeLine | None:
-    def zips(chain: Any) -> bool:
-        half = len(chain) // 2
-        sums = {solution[chain[i]] + solution[chain[-1 - i]] for i in range(half)}
-        return len(sums | {solution[chain[half]]} if len(chain) % 2 else sums) == 1
-
-    chains = random_chains(grid, rng, grid.size // 2, (3, 3, 4, 5, 6), whole=zips, tries=600)
-    return HingeLine(chains) if chains else None
+CELLS = (3, 6)

@@ -2,12 +2,6 @@
 
 from __future__ import annotations
 
-from random import Random
-
-from bookmaker.audit.common import beside_and_below
-from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.inequality import Inequality
-
 SENTENCES = (
     ("inequality: r1c1 > r1c2", "The sign between two cells opens towards the greater digit."),
     ("inequality: r1c1 > r1c2 < r1c3", "Each sign between two cells opens towards the greater digit."),
@@ -35,10 +29,3 @@ DEDUCTIONS = (
     ("inequality: r5c4 < r5c5 > r5c6", {}, {"r5c5": "12"}),
     ("inequality: r1c1 > r1c2", {"r1c2": "567"}, {"r1c1": "12345"}),
 )
-
-
-def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Inequality | None:
-    share = rng.uniform(0.1, 0.6)
-    pairs = [pair for pair in beside_and_below(grid) if rng.random() < share]
-    ordered = ((a, b) if solution[a] > solution[b] else (b, a) for a, b in pairs)
-    return Inequality(tuple(ordered)) if pairs else None

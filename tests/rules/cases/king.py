@@ -26,7 +26,3 @@ DEDUCTIONS = (
 
 def grow(grid: Grid, rng: Random) -> Solution | None:
     return grown_with(King(), grid, rng)
-
-
-def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> King:
-    return King()

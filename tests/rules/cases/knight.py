@@ -31,7 +31,3 @@ DEDUCTIONS = (
 
 def grow(grid: Grid, rng: Random) -> Solution | None:
     return grown_with(Knight(), grid, rng)
-
-
-def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Knight:
-    return Knight()

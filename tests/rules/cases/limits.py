@@ -2,11 +2,6 @@
 
 from __future__ import annotations
 
-from random import Random
-
-from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.limits import Limit, Limits
-
 SENTENCES = (
     ("limits: {r1c1: 1 2 5}", "The cell with small digits in its corner holds one of them."),
     ("limits: {r1c1-r1c3: low}", "A cell with small digits in its corner holds one of them."),
@@ -42,15 +37,3 @@ DEDUCTIONS = (
     ("limits: {r1c1-r1c4: low}", {}, {"r1c5-r1c9": "1234"}),
     ("limits: {r1c1: 3 7, r2c2: 37}", {}, {"r1c2 r3c3": "37"}),
 )
-
-
-def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Limits:
-    limits = []
-    for cell in rng.sample(grid.cells, rng.randint(1, grid.size * 2)):
-        others = [digit for digit in grid.digits if digit != solution[cell]]
-        forbidden = rng.random() < 0.4
-        written = rng.sample(others, rng.randint(1, 3)) if forbidden else rng.sample(others, rng.randint(0, 2))
-        if not forbidden:
-            written.append(solution[cell])
-        limits.append(Limit(cell, sum(1 << (digit - 1) for digit in written), forbidden))
-    return Limits(tuple(limits))

@@ -46,7 +46,3 @@ def grow(grid: Grid, rng: Random) -> Solution | None:
     if rng.random() < 0.5:
         solution = tuple(grid.size + 1 - digit for digit in solution)
     return tuple(solution[grid.cell(abs(top - grid.row(cell)), abs(left - grid.column(cell)))] for cell in grid.cells)
-
-
-def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> NonConsecutive:
-    return NonConsecutive()

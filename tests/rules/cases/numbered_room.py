@@ -2,13 +2,6 @@
 
 from __future__ import annotations
 
-from random import Random
-
-from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.common.outside import Clue
-from bookmaker.rules.numbered_room import NumberedRoom
-from tests.rules.ends import clues_at_ends
-
 MISUSES = (
     ("numbered-room: left", "not-a-table", "left"),
     ("numbered-room:\n  north: . 5 . . . . . . .", "unknown-key", "north"),
@@ -42,10 +35,3 @@ DEDUCTIONS = (
         {"r9c1": "345", "r1c1-r4c1": "1"},
     ),
 )
-
-
-def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> NumberedRoom | None:
-    clues = [
-        Clue(side, line, solution[cells[solution[cells[0]] - 1]]) for side, line, cells in clues_at_ends(grid, rng, 0.5)
-    ]
-    return NumberedRoom(tuple(clues)) if clues else None

@@ -2,11 +2,6 @@
 
 from __future__ import annotations
 
-from random import Random
-
-from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.parity import Parity
-
 SENTENCES = (
     ("parity: {even: r1c1}", "The cell with a square holds an even digit."),
     ("parity: {even: r1c1 r2c2}", "Each cell with a square holds an even digit."),
@@ -36,9 +31,3 @@ DEDUCTIONS = (
     ("parity: {even: r1c1-r1c4}", {}, {"r1c5-r1c9": "2468"}),
     ("parity: {odd: r1c9-r4c9}", {"r9c9": "3"}, {"r5c9-r8c9": "13579"}),
 )
-
-
-def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Parity:
-    shown = rng.sample(grid.cells, rng.randint(1, grid.size * 3))
-    even = tuple(cell for cell in shown if solution[cell] % 2 == 0)
-    return Parity(even, tuple(cell for cell in shown if cell not in even))

@@ -2,12 +2,6 @@
 
 from __future__ import annotations
 
-from random import Random
-
-from bookmaker.audit.common import share_a_side
-from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.peaks import Peaks
-
 SENTENCES = (
     (
         "peaks: {greater: r1c1}",
@@ -41,14 +35,3 @@ DEDUCTIONS = (
     ("peaks: {smaller: r5c5}", {"r4c5": "456"}, {"r5c5": "6789", "r5c4": "1"}),
     ("peaks: {greater: r1c1}", {"r1c1": "345"}, {"r1c2 r2c1": "56789"}),
 )
-
-
-def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Peaks | None:
-    greater, smaller = [], []
-    for cell in grid.cells:
-        near = [solution[other] for other in grid.cells if share_a_side(grid, cell, other)]
-        if solution[cell] > max(near) and rng.random() < 0.7:
-            greater.append(cell)
-        if solution[cell] < min(near) and rng.random() < 0.7:
-            smaller.append(cell)
-    return Peaks(tuple(greater), tuple(smaller)) if greater or smaller else None

@@ -2,11 +2,6 @@
 
 from __future__ import annotations
 
-from random import Random
-
-from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.quadruple import Quadruple, Ring
-
 SENTENCES = (
     ("quadruple: {r1c1-r2c2: 5}", "The digit in the ring is among those of the four cells around it."),
     (
@@ -48,15 +43,3 @@ DEDUCTIONS = (
     # Three digits leave room for one stranger.
     ("quadruple: {r3c3-r4c4: 1 2 3}", {"r3c3": "456"}, {"r3c4 r4c3 r4c4": "456789"}),
 )
-
-
-def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Quadruple | None:
-    share = rng.uniform(0.1, 0.4)
-    rings = []
-    for row in range(grid.size - 1):
-        for column in range(grid.size - 1):
-            if rng.random() < share:
-                cells = tuple(grid.cell(row + r, column + c) for r in (0, 1) for c in (0, 1))
-                digits = rng.sample([solution[cell] for cell in cells], rng.randint(1, 4))
-                rings.append(Ring(cells, tuple(sorted(digits))))
-    return Quadruple(tuple(rings)) if rings else None

@@ -2,13 +2,6 @@
 
 from __future__ import annotations
 
-from random import Random
-from typing import Any
-
-from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.resting_thermometer import RestingThermometer
-from tests.rules.laying import random_chains
-
 SENTENCES = (
     (
         "resting-thermometer: r1c1-r1c4",
@@ -37,10 +30,4 @@ DEDUCTIONS = (
     ("resting-thermometer: r1c1-r4c4", {}, {"r1c1": "89", "r3c3": "12", "r4c4": "12"}),
 )
 
-
-def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> RestingThermometer | None:
-    def never_falls(chain: Any) -> bool:
-        return len(chain) < 2 or solution[chain[-1]] >= solution[chain[-2]]
-
-    chains = random_chains(grid, rng, grid.size // 2, range(3, grid.size + 2), never_falls)
-    return RestingThermometer(chains) if chains else None
+CELLS = (3, 8)

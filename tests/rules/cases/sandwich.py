@@ -2,13 +2,6 @@
 
 from __future__ import annotations
 
-from random import Random
-
-from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.common.outside import Clue
-from bookmaker.rules.sandwich import Sandwich
-from tests.rules.ends import clues_at_ends
-
 MISUSES = (
     ("sandwich: . 12 . . . . . . .", "not-a-table", ". 12"),
     ("sandwich:\n  lfet: . 12 . . . . . . .", "unknown-key", "lfet"),
@@ -50,12 +43,3 @@ DEDUCTIONS = (
     ("sandwich:\n  top: 4 . . . . . . . .", {"r1c1": "9"}, {"r2c1": "1", "r4c1-r9c1": "1"}),
     ("sandwich:\n  bottom: 4 . . . . . . . .", {"r9c1": "9", "r7c1": "1"}, {"r8c1": "235678"}),
 )
-
-
-def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Sandwich | None:
-    clues = []
-    for side, line, cells in clues_at_ends(grid, rng, 0.6, both=False):
-        digits = [solution[cell] for cell in cells]
-        first, last = sorted((digits.index(1), digits.index(grid.size)))
-        clues.append(Clue(side, line, sum(digits[first + 1 : last])))
-    return Sandwich(tuple(clues)) if clues else None

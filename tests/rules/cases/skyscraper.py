@@ -2,13 +2,6 @@
 
 from __future__ import annotations
 
-from random import Random
-
-from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.common.outside import Clue
-from bookmaker.rules.skyscraper import Skyscraper
-from tests.rules.ends import clues_at_ends
-
 MISUSES = (
     ("skyscraper: [3, 4]", "not-a-table", "["),
     ("skyscraper:\n  bottem: . 2 . . . . . . .", "unknown-key", "bottem"),
@@ -50,14 +43,3 @@ DEDUCTIONS = (
         {"r1c3": "8", "r1c9": "9"},
     ),
 )
-
-
-def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Skyscraper | None:
-    clues = []
-    for side, line, cells in clues_at_ends(grid, rng, 0.45):
-        tallest = seen = 0
-        for cell in cells:
-            if solution[cell] > tallest:
-                tallest, seen = solution[cell], seen + 1
-        clues.append(Clue(side, line, seen))
-    return Skyscraper(tuple(clues)) if clues else None

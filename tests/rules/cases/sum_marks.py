@@ -4,9 +4,7 @@ from __future__ import annotations
 
 from random import Random
 
-from bookmaker.audit.common import beside_and_below
 from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.sum_marks import SumMarks
 
 SENTENCES = (
     ("sum-marks: {all-marked: yes}", "Cells that share a side never add up to 5 or to 10."),
@@ -43,11 +41,5 @@ DEDUCTIONS = (
 )
 
 
-def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> SumMarks | None:
-    five = [pair for pair in beside_and_below(grid) if solution[pair[0]] + solution[pair[1]] == 5]
-    ten = [pair for pair in beside_and_below(grid) if solution[pair[0]] + solution[pair[1]] == 10]
-    if rng.random() < 0.5:
-        return SumMarks(tuple(five), tuple(ten), all_marked=True) if five or ten else None
-    share = rng.uniform(0.3, 0.9)
-    five, ten = ([pair for pair in pairs if rng.random() < share] for pairs in (five, ten))
-    return SumMarks(tuple(five), tuple(ten)) if five or ten else None
+def options(grid: Grid, rng: Random) -> dict[str, bool]:
+    return {"all-marked": rng.random() < 0.5}

@@ -28,7 +28,3 @@ DEDUCTIONS = (
 
 def grow(grid: Grid, rng: Random) -> Solution | None:
     return grown_with(Windows(), grid, rng) if grid.box and grid.box[0] == grid.box[1] else None
-
-
-def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Windows:
-    return Windows()

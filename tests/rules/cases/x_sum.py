@@ -2,13 +2,6 @@
 
 from __future__ import annotations
 
-from random import Random
-
-from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.common.outside import Clue
-from bookmaker.rules.x_sum import XSum
-from tests.rules.ends import clues_at_ends
-
 MISUSES = (
     ("x-sum: 12", "not-a-table", "12"),
     ("x-sum:\n  topp: . 12 . . . . . . .", "unknown-key", "topp"),
@@ -44,11 +37,3 @@ DEDUCTIONS = (
     ("x-sum:\n  bottom: 10 . . . . . . . .", {"r9c1": "2"}, {"r8c1": "1345679"}),
     ("x-sum:\n  left: 45 . . . . . . . .", {}, {"r1c1": "12345678"}),
 )
-
-
-def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> XSum | None:
-    clues = []
-    for side, line, cells in clues_at_ends(grid, rng, 0.4):
-        x = solution[cells[0]]
-        clues.append(Clue(side, line, sum(solution[cell] for cell in cells[:x])))
-    return XSum(tuple(clues)) if clues else None

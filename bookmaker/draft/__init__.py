@@ -1,0 +1,1 @@
+"""From a wish to puzzles: drawn at random from a seed, then improved until the wish is met."""

@@ -1,0 +1,104 @@
+"""A puzzle that is being looked into: grids that keep some of what it says, and statements that cannot hold together.
+
+In: a puzzle. Out: answers whether another puzzle, which differs from it in a few statements, has one solution. A grid
+that was met is remembered with the statements that it breaks, statements that cannot hold together as a core; most
+questions are answered by these. Every other answer is proven.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+from itertools import islice
+from random import Random
+
+from bookmaker.changes.elements import Element, elements_of, kept_by, problem_with
+from bookmaker.grade.contradiction import BUDGET
+from bookmaker.rules.common.contract import RuledPuzzle
+from bookmaker.solve import prove, solutions
+from bookmaker.solve.verdict import NoSolution, Several, Solution, Undecided, Unique
+
+GUESSES = 2_000
+"""Guesses for the proof that a change mends a puzzle."""
+
+Elements = frozenset[Element]
+
+
+@dataclass(slots=True)
+class Case:
+    """A puzzle and what is known of it."""
+
+    puzzle: RuledPuzzle
+    elements: Elements = field(init=False)
+    cores: list[Elements] = field(default_factory=list)
+    """Statements that cannot hold together."""
+    met: dict[Solution, Elements] = field(default_factory=dict)
+    """Grids with full houses, each with the statements that it breaks."""
+    proofs: int = 0
+    undecided: int = 0
+
+    def __post_init__(self) -> None:
+        self.elements = frozenset(elements_of(self.puzzle))
+
+    def meet(self, solution: Solution) -> None:
+        """Remember a grid."""
+        if solution not in self.met:
+            grid = self.puzzle.grid
+            self.met[solution] = frozenset(e for e in self.elements if not kept_by(e, grid, solution))
+
+    def solutions_of(self, left: Iterable[Element], most: int = 1, order: Random | None = None) -> list[Solution]:
+        """Up to so many grids that keep some statements, of which each is remembered."""
+        found = list(islice(solutions(problem_with(left, self.puzzle.grid), order, most * GUESSES), most))
+        for solution in found:
+            self.meet(solution)
+        return found
+
+    def may_be_unique(self, gone: Elements, new: Elements) -> bool:
+        """Is it still open whether the puzzle with some statements for others has one solution?"""
+        if any(core.isdisjoint(gone) for core in self.cores):
+            return False
+        kept = 0
+        for solution, broken in self.met.items():
+            if broken <= gone and all(kept_by(element, self.puzzle.grid, solution) for element in new):
+                kept += 1
+                if kept == 2:
+                    return False
+        return True
+
+    def solution_with(self, gone: Elements, new: Elements) -> Solution | None:
+        """The one solution of the puzzle with some statements for others; None where it has none, several, or where
+        the proof takes too long."""
+        if not self.may_be_unique(gone, new):
+            return None
+        self.proofs += 1
+        match prove(problem_with((self.elements - gone) | new, self.puzzle.grid), GUESSES):
+            case Unique(solution):
+                return solution
+            case Several(first, second):
+                self.meet(first)
+                self.meet(second)
+            case Undecided():
+                self.undecided += 1
+        return None
+
+    def clash(self, elements: Iterable[Element]) -> bool:
+        """Is it proven that these cannot hold together?"""
+        self.proofs += 1
+        return isinstance(prove(problem_with(elements, self.puzzle.grid), BUDGET), NoSolution)
+
+    def core_of(self, elements: Iterable[Element]) -> Elements:
+        """Statements among these, which clash, that clash and of which none could be spared; it is remembered."""
+        core = list(elements)
+        size = len(core) // 2
+        while size:
+            at = 0
+            while at < len(core):
+                if self.clash(core[:at] + core[at + size :]):
+                    del core[at : at + size]
+                else:
+                    at += size
+            size //= 2
+        found = frozenset(core)
+        if found not in self.cores:
+            self.cores.append(found)
+        return found

@@ -1,0 +1,84 @@
+"""How likely it is that a puzzle was meant so, and that this slip made the other of it.
+
+In: a cure. Out: a logarithm, to rank cures by. How often slips happen, and what setters like, is common practice
+without a source, put into figures here; `tests/benchmarks/mend_truth.py` shows what they achieve.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from functools import lru_cache
+from math import log
+
+from bookmaker.changes.arrangement import ARRANGEMENTS, Arrangement, arrangement
+from bookmaker.grade.model import Grade
+from bookmaker.rules.common.contract import RuledPuzzle
+from bookmaker.rules.common.parts import Form
+
+OFTEN: Mapping[str, float] = {
+    "digit": 0.24,
+    "swapped": 0.06,
+    "beside": 0.08,
+    "shifted": 0.08,
+    "lines": 0.04,
+    "extra given": 0.04,
+    "left-out given": 0.10,
+    "figure": 0.10,
+    "turned": 0.05,
+    "reversed": 0.05,
+    "moved": 0.08,
+    "step": 0.06,
+    "cell": 0.05,
+    "sort": 0.04,
+    "kind": 0.02,
+    "extra mark": 0.02,
+    "left-out mark": 0.06,
+}
+"""How often each sort of slip happens, of all slips."""
+
+CLOSE = 6.0
+"""So much likelier is a slip that is easily made than another of its sort."""
+
+ASTRAY = 2.2
+"""What each given or mark costs that has no image where all others have one."""
+
+UNARRANGED = 4
+"""From so many on, a puzzle counts as one without arrangement."""
+
+UNREACHED, HARDEST = 2.5, 0.7
+"""What it costs if logic does not reach the end; if the puzzle lies in the hardest band."""
+
+
+def slip_likelihood(sort: str, close: bool, ways: int, close_ways: int) -> float:
+    """Of a slip of a sort that has so many ways to happen, of which some are easy."""
+    weight = CLOSE if close else 1.0
+    return log(OFTEN[sort] * weight / (CLOSE * close_ways + (ways - close_ways) or 1))
+
+
+def puzzle_likelihood(puzzle: RuledPuzzle, grade: Grade | None = None) -> float:
+    """That a setter means a puzzle to be like this."""
+    told = -ASTRAY * min(
+        _astray(puzzle, arrangement(name, puzzle.grid.size)) for name in ARRANGEMENTS if name != "none"
+    )
+    if grade is not None:
+        told -= UNREACHED * (not grade.path.reached) + HARDEST * (grade.band == 5)
+    return told
+
+
+@lru_cache(maxsize=4096)
+def _astray(puzzle: RuledPuzzle, arranged: Arrangement) -> float:
+    """Givens and marks that lack an image, up to `UNARRANGED` of each."""
+    given = {cell for cell, digit in enumerate(puzzle.givens) if digit}
+    orbits = {arranged.orbit(cell) if cell in given else () for cell in given}
+    astray = sum(
+        min(len(given.intersection(orbit)), len(orbit) - len(given.intersection(orbit)))
+        for orbit in {tuple(sorted(orbit)) for orbit in orbits}
+    )
+    missing = 0
+    for rule in puzzle.rules:
+        if rule.form is Form.WHOLE or rule.marks_all:
+            continue
+        parts = rule.parts(puzzle.grid)
+        there = {frozenset(part.cells) for part in parts}  # from whichever end they are told
+        missing += sum(any(frozenset(image.cells) not in there for image in arranged.images_of(p, rule)) for p in parts)
+    return min(astray, UNARRANGED) + min(missing, UNARRANGED)
