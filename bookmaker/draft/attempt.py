@@ -193,7 +193,7 @@ class _Attempt:
         return best
 
     def _by_effort(self, state: _State) -> list[int]:
-        """Orbits that may be added: those on no shape first, and of these first the ones that took longest to fill."""
+        """Orbits that may be added: those on no shape first, and of these the ones whose cells took longest to fill."""
         took: dict[int, float] = {}
         spent = 0.0
         for step in state.grade.path.steps:

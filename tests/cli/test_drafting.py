@@ -10,6 +10,8 @@ import yaml
 from bookmaker.manifest import load
 from tests.cli.running import run
 
+ROOT = Path(__file__).resolve().parents[2]
+
 SMALL = """\
 # the small ones
 - id: calm
@@ -146,3 +148,16 @@ def test_what_a_brief_lacks_is_drafted_and_then_assembled(book: Path, tmp_path: 
     assert assembled.exit_code == 0, assembled.output
     again = run("draft", "--for", tmp_path / "brief.yaml", "--out", tmp_path / "none.yaml")
     assert "lacks nothing" in again.output
+
+
+def test_what_came_of_the_readme_s_wish(tmp_path: Path) -> None:
+    """The wish shown is the file's, and what is shown under it is what comes of it."""
+    readme = (ROOT / "README.md").read_text(encoding="utf-8")
+    wish = ROOT / "demo_book" / "wishes" / "slack-water.yaml"
+    shown = wish.read_text(encoding="utf-8").partition("\n\n")[2]
+    assert f"```yaml\n{shown}```" in readme
+    result = run("draft", wish, "--out", tmp_path / "slack-water.yaml")
+    assert result.exit_code == 0, result.output
+    lines = [line for line in result.stdout.splitlines() if ": Ramble, " in line]
+    assert len(lines) == 3
+    assert "\n".join(lines) in readme

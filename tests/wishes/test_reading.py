@@ -6,6 +6,7 @@ from pathlib import Path
 
 import pytest
 
+from bookmaker.manifest import load
 from bookmaker.puzzle.grid import boxed_grid
 from bookmaker.rules import kinds
 from bookmaker.trouble import BookTroubles
@@ -71,6 +72,11 @@ def test_the_demo_book_s_wishes_read(file: Path) -> None:
     wishes = load_wishes(file)
     assert wishes
     assert all("id" in wish.texts for wish in wishes)
+
+
+def test_there_is_a_wish_for_every_puzzle_of_the_demo_book() -> None:
+    wished = {wish.texts["id"] for file in DEMO.glob("*.yaml") for wish in load_wishes(file)}
+    assert {entry.id for entry in load(DEMO.parent).entries} <= wished
 
 
 SLIPS = [

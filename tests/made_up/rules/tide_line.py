@@ -19,8 +19,8 @@ from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import Bounds
 from bookmaker.rules.common.candidates import removed_by
-from bookmaker.rules.common.chain import Chain, read_chains
-from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.chain import Chain, ChainRule, read_chains
+from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.places import Along, Claim
 from bookmaker.rules.common.strokes import THIN, middles
@@ -32,8 +32,8 @@ RING = 0.37
 
 
 @dataclass(frozen=True)
-class TideLine(Rule):
-    """`chains` start at the ring."""
+class TideLine(ChainRule):
+    """Chains from the ring."""
 
     kind = "tide-line"
     title = "Tide lines"
@@ -42,13 +42,15 @@ class TideLine(Rule):
 tide-line:
   - r1c1-r1c5
 """
-
-    chains: tuple[Chain, ...]
+    directed = True
 
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
         chains = read_chains(body, cls.noun, grid, desk)
         return None if chains is None else cls(chains)
+
+    def leads_on(self, digits: Sequence[int]) -> bool:
+        return all(a != b and (a < b) == (at % 2 == 0) for at, (a, b) in enumerate(pairwise(digits)))
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         pairs = [pair if low else pair[::-1] for chain in self.chains for pair, low in _steps(chain)]

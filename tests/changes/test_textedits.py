@@ -1,0 +1,42 @@
+"""A puzzle changed in its file: what is written reads as it was meant, and nothing else changes."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from random import Random
+
+import pytest
+
+from bookmaker.changes.slips import as_typed, slips_in_givens, slips_in_marks
+from bookmaker.changes.textedits import changed_lines, changed_text, own_text
+from bookmaker.changes.typed import find_typed
+from bookmaker.manifest import load
+from bookmaker.rules.common.contract import RuledPuzzle
+
+DEMO = Path(__file__).resolve().parents[2] / "demo_book"
+IDS = [entry.id for entry in load(DEMO).entries]
+
+
+def told(puzzle: RuledPuzzle) -> object:
+    """Givens and marks, in whatever order these are typed."""
+    rules = {(rule.kind, frozenset(rule.parts(puzzle.grid)), *rule.said_options()) for rule in puzzle.rules}
+    return puzzle.grid, puzzle.givens, rules
+
+
+@pytest.mark.parametrize("name", IDS)
+def test_slips_of_every_demo_puzzle_typed_into_its_file(name: str, tmp_path: Path) -> None:
+    typed = find_typed(DEMO, name)
+    rng = Random(name)
+    slips = [slip for slip in slips_in_givens(typed.puzzle) if slip.meant.givens != typed.puzzle.givens]
+    in_marks = list(slips_in_marks(typed.puzzle))
+    for slip in [*rng.sample(slips, 3), *rng.sample(in_marks, min(len(in_marks), 3))]:
+        meant = as_typed(slip)
+        if meant is None:
+            continue
+        text = changed_text(typed, meant.meant)
+        alone = tmp_path / "alone.yaml"
+        alone.write_text(own_text(typed, text), encoding="utf-8")
+        assert told(find_typed(alone, name).puzzle) == told(meant.meant), slip.sort
+        lines = [line for line, _, _ in changed_lines(typed, text)]
+        assert lines
+        assert all(typed.first < line <= typed.after + 2 for line in lines)
