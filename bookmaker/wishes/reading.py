@@ -157,6 +157,11 @@ def _check(wish: Wish, fields: Mapping[str, Node], desk: Desk) -> None:
     overlap = sorted(name for names in wish.want for name in names if wish.refused.issuperset(names))
     if overlap:
         desk.error(fields["refuse"].place, "wish-clash", f"“{overlap[0]}” is both wanted and refused", "keep one")
+    plain = {*NAMES.values(), *(each.rule.noun for each in wish.rules)}
+    beyond = sorted(names[0] for names, times in wish.want.items() if times.least and not plain.intersection(names))
+    if wish.singles_only and beyond:
+        said = f"“{beyond[0]}” is wanted, and nothing but singles"
+        desk.error(fields["singles-only"].place, "wish-clash", said, "keep one of the two")
 
 
 def _span(fields: Mapping[str, Node], name: str, within: Span, desk: Desk, whole: bool = True) -> Span | None:
