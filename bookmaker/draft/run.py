@@ -72,15 +72,17 @@ class Run:
     def go_on(self, crew: Executor, ahead: int, until: float | None = None) -> Iterator[Found | Progress]:
         """Work off what is left; yields each puzzle as it is found, and the progress of a wish after each attempt.
 
-        Ends at the moment `until` (of `time.monotonic`), if one is given. Raises OSError where the file can't be
-        written.
+        Ends at the moment `until` (of `time.monotonic`), if one is given; what is left until then is shared out among
+        the wishes that are open. Raises OSError where the file can't be written.
         """
-        for number, progress in enumerate(self.progress):
-            if not progress.met and not (until is not None and monotonic() > until):
-                try:
-                    yield from self._work_off(number, progress, crew, ahead, until)
-                finally:
-                    self.save()
+        open_ = [(number, progress) for number, progress in enumerate(self.progress) if not progress.met]
+        for left, (number, progress) in zip(range(len(open_), 0, -1), open_, strict=True):
+            now = monotonic()
+            share = None if until is None else now + max(until - now, 0.0) / left
+            try:
+                yield from self._work_off(number, progress, crew, ahead, share)
+            finally:
+                self.save()
 
     def _work_off(
         self, number: int, progress: Progress, crew: Executor, ahead: int, until: float | None

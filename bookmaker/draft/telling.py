@@ -22,7 +22,7 @@ from bookmaker.manifest.model import BAND_NAMES
 from bookmaker.manifest.written import rule_lines
 from bookmaker.phrases import Phrasebook
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.rules.common.wording import counted
+from bookmaker.rules.common.wording import counted, number
 from bookmaker.wishes.model import Wish
 from bookmaker.wishes.reading import NUMBER
 from bookmaker.wishes.techniques import key_of, name_of
@@ -72,7 +72,7 @@ def missed_lines(progress: Progress) -> Iterator[str]:
         said, hint = REASONS[what]
         if what == "band":
             said, hint = f"{said}, {found}", f"widen the span: “band: {_widened(wish, found)}”"
-        yield f"    {times} of {counted(len(missed), 'attempt')}: {said}; {hint}"
+        yield f"    {number(times)} of {counted(len(missed), 'attempt')}: {said}; {hint}"
 
 
 def tuned_lines(at: int, tuned: Tuned, typed: Typed) -> Iterator[str]:

@@ -24,7 +24,7 @@ from bookmaker.wishes.bands import read_bands
 from bookmaker.wishes.model import ANY_BAND, RuleWish, Where, Wish
 from bookmaker.wishes.rulewishes import read_rule_wishes
 from bookmaker.wishes.span import Span, read_span
-from bookmaker.wishes.techniques import nameable
+from bookmaker.wishes.techniques import SINGLES, name_of, nameable
 
 TEXTS = ("id", "title", "setter", "shown", "permission", "note", "link")
 """Lines that are copied into the puzzles drafted."""
@@ -154,7 +154,16 @@ def _check(wish: Wish, fields: Mapping[str, Node], desk: Desk) -> None:
         desk.error(fields["id"].place, "same-id", f"{wish.puzzles} puzzles can't have one id", hint)
     overlap = sorted(name for names in wish.want for name in names if wish.refused.issuperset(names))
     if overlap:
-        desk.error(fields["refuse"].place, "wish-clash", f"“{overlap[0]}” is both wanted and refused", "keep one")
+        desk.error(
+            fields["refuse"].place, "wish-clash", f"“{name_of(overlap[0])}” is both wanted and refused", "keep one"
+        )
+    plain = {*SINGLES, *(each.rule.kind for each in wish.rules)}
+    beyond = sorted(
+        name_of(names[0]) for names, times in wish.want.items() if times.least and not plain.intersection(names)
+    )
+    if wish.singles_only and beyond:
+        said = f"“{beyond[0]}” is wanted, and nothing but singles"
+        desk.error(fields["singles-only"].place, "wish-clash", said, "keep one of the two")
 
 
 def _span(fields: Mapping[str, Node], name: str, within: Span, desk: Desk, whole: bool = True) -> Span | None:

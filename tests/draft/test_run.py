@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from itertools import islice
 from pathlib import Path
+from time import monotonic
 
 import pytest
 
@@ -86,6 +87,14 @@ def test_look_alikes_are_refused(whole: Path, tmp_path: Path) -> None:
     known = keys_in(whole)
     assert finished(take_up(tmp_path / "drafted.yaml", (CAGES,), known, keys_in)) == ["no-1", "no-2", "no-3"]
     assert not keys_in(tmp_path / "drafted.yaml") & known
+
+
+def test_time_is_shared_out_among_wishes(tmp_path: Path) -> None:
+    narrow = Wish(grid=SIX, bands=Span(5, 5), refused=frozenset({"what-if"}), texts={"id": "narrow-{number}"})
+    run = take_up(tmp_path / "drafted.yaml", (narrow, PLAIN), (), keys_in)
+    with processes(1) as crew:
+        found = [event.id for event in run.go_on(crew, 0, monotonic() + 4) if isinstance(event, Found)]
+    assert found == ["plain-1", "plain-2"]
 
 
 @pytest.mark.parametrize(

@@ -1,4 +1,4 @@
-"""Makes `demo_book/archive/` anew: `python -m tests.makers.demo_archive`.
+"""Writes another archive like `demo_book/archive/` in its place: `python -m tests.makers.demo_archive`.
 
 An archive as a club might have one: 150 puzzles of all kinds, with setters, tags, dates, permissions and a list of
 classics. The puzzles are drafted from seeds, so that every band has its share. Setters, titles and occasions are made

@@ -89,12 +89,16 @@ SLIPS = [
     ("wish:\n  arrangement: spiral\n", "unknown-word", 2, 16),
     ("wish:\n  refuse: [what-ifs]\n", "unknown-technique", 2, 12),
     ("wish:\n  bands: Climb\n", "unknown-key", 2, 3),
+    ("wish:\n  singles-only: yes\n  want: {X-wing: 1}\n", "wish-clash", 2, 17),
+    ("wish:\n  refuse: [X-wing]\n  want: {X-wing: 1}\n", "wish-clash", 2, 11),
     ("wishes: []\n", "no-wish", 1, 1),
     ("wishes:\n  - {id: a}\n  - {id: a}\n", "same-id", 3, 10),
 ]
 
 
-@pytest.mark.parametrize(("text", "code", "line", "column"), SLIPS, ids=[slip[1] for slip in SLIPS])
+@pytest.mark.parametrize(
+    ("text", "code", "line", "column"), SLIPS, ids=[f"{slip[1]} {number}" for number, slip in enumerate(SLIPS)]
+)
 def test_slips_are_told_at_their_places(text: str, code: str, line: int, column: int, tmp_path: Path) -> None:
     with pytest.raises(BookTroubles) as raised:
         read(text, tmp_path)
