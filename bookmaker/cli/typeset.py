@@ -12,7 +12,7 @@ import click
 
 from bookmaker.book import Book, bind
 from bookmaker.book.gathering import Gathered, gather
-from bookmaker.book.textedition import text_edition
+from bookmaker.book.textedition import braille_edition, text_edition
 from bookmaker.cli.checked import Printing, print_checked
 from bookmaker.cli.completion import layouts_for
 from bookmaker.cli.group import main
@@ -58,6 +58,7 @@ from bookmaker.rules.common.wording import counted
 @click.option("--booklet", is_flag=True, help="Also write booklet.pdf: sheets to print on both sides, fold and staple.")
 @click.option("--cover", is_flag=True, help="Also write cover.pdf: back, spine and front on one sheet.")
 @click.option("--text", is_flag=True, help="Also write book.txt, the book in words, for screen readers.")
+@click.option("--braille", is_flag=True, help="Also write book-braille.txt, in short lines for braille displays.")
 @click.option("--draft", is_flag=True, help="Allow unproven puzzles, and stamp every page as a draft.")
 def typeset_command(
     book: Path,
@@ -69,6 +70,7 @@ def typeset_command(
     booklet: bool,
     cover: bool,
     text: bool,
+    braille: bool,
     draft: bool,
 ) -> None:
     """Print the book, and its answer key separately.
@@ -129,6 +131,8 @@ def typeset_command(
             beside(folder / "contact.png").write_bytes(png_bytes(sheet, DPI))
         if text:
             beside(folder / "book.txt").write_bytes(text_edition(contents).encode())
+        if braille:
+            beside(folder / "book-braille.txt").write_bytes(braille_edition(contents).encode())
     for printing, pages in zip(printings, counts, strict=True):
         puzzles = f", {counted(len(contents.puzzles), 'puzzle')}" if printing.path == bound else ""
         click.echo(f"{printing.path}: {counted(pages, 'page')}{puzzles}")

@@ -23,10 +23,9 @@ BAND_NAMES = ("Stroll", "Ramble", "Hike", "Climb", "Summit")
 class Entry:
     """One puzzle as listed, with all that is said of it.
 
-    `chapter` counts from 0; `shown` is when it was first shown; `place` is where its id stands. `marks`
-    has the marks of each of the puzzle's rules as typed, a line a mark, and `rule_places` where each rule stands.
-    `permission` is the line that is printed, `consent` the record behind it; `private` is never printed; `solution` is
-    the setter's own, to be compared. `places` are where the puzzle's fields stand, by name.
+    `chapter` counts from 0; `shown` is when it was first shown; `place` is where its id stands, `rule_places` where
+    each rule does. `permission` is the line that is printed, `consent` the record behind it; `private` is never
+    printed; `solution` is the setter's own, to be compared. `places` are where the puzzle's fields stand, by name.
     """
 
     id: str
@@ -39,7 +38,6 @@ class Entry:
     note: str = ""
     chapter: int = 0
     link: str = ""
-    marks: tuple[tuple[str, ...], ...] = ()
     tags: tuple[str, ...] = ()
     source: str = ""
     private: str = ""

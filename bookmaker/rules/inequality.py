@@ -20,7 +20,8 @@ from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.neighbours import Pair
 from bookmaker.rules.common.places import Claim, OnBorder
-from bookmaker.rules.common.wording import cells_listed, one_or_many
+from bookmaker.rules.common.speech import cell_said
+from bookmaker.rules.common.wording import cells_listed, one_or_many, sentence_case
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.trouble import Desk
 
@@ -58,6 +59,10 @@ inequality:
     def sentence(self) -> str:
         sign = one_or_many(len(self.pairs), "The sign", "Each sign")
         return f"{sign} between two cells opens towards the greater digit."
+
+    def spoken(self, grid: Grid) -> Iterator[str]:
+        for greater, lesser in self.pairs:
+            yield f"{sentence_case(cell_said(grid, greater))} is greater than {cell_said(grid, lesser)}"
 
     @classmethod
     def primer(cls) -> str:

@@ -18,6 +18,7 @@ from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Mark
 from bookmaker.rules.common.places import Claim, Outlined
 from bookmaker.rules.common.reading import read_yes
+from bookmaker.rules.common.speech import cells_said
 from bookmaker.rules.common.wording import symbol
 from bookmaker.rules.extra_region import INSET, shaded
 from bookmaker.solve.problem import Constraint, Different
@@ -57,6 +58,9 @@ class Windows(Rule):
 
     def sentence(self) -> str:
         return "Each shaded window holds every digit once."
+
+    def spoken(self, grid: Grid) -> Iterator[str]:
+        return (f"Window: {cells_said(grid, house.cells)}" for house in self.houses(grid))
 
     @classmethod
     def primer(cls) -> str:

@@ -10,9 +10,10 @@ from tests.cli.running import run
 
 
 def test_a_cover_and_a_text_when_asked_for(folder: Path, tmp_path: Path) -> None:
-    result = run("typeset", folder, "--out", tmp_path, "--layout", "6x9-book", "--cover", "--text")
+    result = run("typeset", folder, "--out", tmp_path, "--layout", "6x9-book", "--cover", "--text", "--braille")
     assert result.exit_code == 0, result.output
-    assert sorted(path.name for path in tmp_path.iterdir()) == ["book.pdf", "book.txt", "cover.pdf", "key.pdf"]
+    written = ["book-braille.txt", "book.pdf", "book.txt", "cover.pdf", "key.pdf"]
+    assert sorted(path.name for path in tmp_path.iterdir()) == written
     pages = len(PdfReader(tmp_path / "book.pdf").pages)
     (cover,) = PdfReader(tmp_path / "cover.pdf").pages
     # two leaves of 6 × 9 inches, and a spine of 0.1 mm for every two pages

@@ -22,6 +22,9 @@ class WholeGridRule(Rule):
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
         return cls() if read_yes(body, cls.kind, desk) else None
 
+    def spoken(self, grid: Grid) -> Iterator[str]:
+        return iter(())
+
     def marks(self, frame: Frame) -> Iterator[Mark]:
         return iter(())
 
