@@ -28,13 +28,15 @@ from bookmaker.book.model import (
     Part,
     Primer,
     TitlePage,
+    WorkedFigure,
 )
 from bookmaker.book.rulestext import base_sentence
 from bookmaker.book.typography import curled
 from bookmaker.manifest.markup import Run, Runs
 from bookmaker.puzzle.grid import Grid
+from bookmaker.rules.common.contract import RuledPuzzle, Sample
 from bookmaker.rules.common.speech import cells_said
-from bookmaker.rules.common.wording import counted
+from bookmaker.rules.common.wording import counted, symbol
 from bookmaker.solve.verdict import Solution
 
 HOW_TO_READ = (
@@ -68,10 +70,27 @@ class Words:
 
 @dataclass(frozen=True, slots=True)
 class Listing:
-    """A paragraph that introduces a list, and the list."""
+    """A paragraph that introduces a list, and the list. Where it is a rule that draws something, `mark` is a sample."""
 
     text: str
     items: tuple[str, ...]
+    mark: Sample | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Figure:
+    """A worked figure, for readers of pictures, and what it shows in words."""
+
+    figure: WorkedFigure
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """An entry of the index."""
+
+    name: str
+    puzzles: tuple[BookPuzzle, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,7 +113,7 @@ class Board:
         return self.solution or self.puzzle.puzzle.givens
 
 
-Block: TypeAlias = Heading | Words | Listing | Numbered | Board
+Block: TypeAlias = Heading | Words | Listing | Figure | Found | Numbered | Board
 
 
 def read_parts(book: Book) -> Iterator[tuple[Part, tuple[Block, ...]]]:
@@ -112,8 +131,8 @@ def paragraph(text: str) -> Words:
 
 def _read(part: Part, book: Book) -> Iterator[Block]:
     match part:
-        case HalfTitle() | TitlePage() | Contents() | Index():
-            pass  # the title again, and lists of what stands where
+        case HalfTitle() | TitlePage() | Contents():
+            pass  # the title again, and a list of pages
         case ImprintPage():
             yield from map(paragraph, part.paragraphs)
         case Foreword():
@@ -127,6 +146,8 @@ def _read(part: Part, book: Book) -> Iterator[Block]:
             for lesson in part.lessons:
                 yield Heading(3, lesson.title)
                 yield paragraph(lesson.text)
+                if lesson.figure:
+                    yield Figure(lesson.figure, _shown(lesson.figure))
         case Chapter():
             if part.title:
                 yield Heading(2, f"Chapter {part.number}: {part.title}", f"chapter-{part.number}")
@@ -149,6 +170,12 @@ def _read(part: Part, book: Book) -> Iterator[Block]:
             if shared and not any(isinstance(other, ImprintPage) for other in book.front):
                 yield paragraph(shared)
             yield Numbered(tuple((puzzle, _credit(puzzle, bool(shared))) for puzzle in book.puzzles))
+        case Index():
+            yield Heading(2, part.heading, "index")
+            yield paragraph(part.note)
+            for group in part.groups:
+                yield Heading(3, group.heading)
+                yield from (Found(entry.name, entry.puzzles) for entry in group.entries)
         case _ as never:
             assert_never(never)
 
@@ -171,9 +198,15 @@ def puzzle_read(puzzle: BookPuzzle, level: int) -> Iterator[Block]:
     else:
         yield Listing(base_sentence(grid), tuple(_regions(grid)))
     for rule in puzzle.puzzle.rules:
-        yield Listing(f"{curled(rule.title)}: {curled(rule.sentence())}", tuple(rule.spoken(grid)))
+        yield Listing(f"{curled(rule.title)}: {curled(rule.sentence())}", tuple(rule.spoken(grid)), rule.key())
     yield Board(puzzle)
     yield from (paragraph(said) for said in (puzzle.note, puzzle.link) if said)
+
+
+def grid_read(puzzle: RuledPuzzle) -> tuple[str, ...]:
+    """What a picture of the grid shows beside its digits: irregular regions, and the marks of its rules."""
+    marks = (mark for rule in puzzle.rules for mark in rule.spoken(puzzle.grid))
+    return (*(() if puzzle.grid.box else _regions(puzzle.grid)), *marks)
 
 
 def hints_read(puzzle: BookPuzzle) -> tuple[str, ...]:
@@ -186,6 +219,18 @@ def hints_read(puzzle: BookPuzzle) -> tuple[str, ...]:
 def in_words(text: str) -> str:
     """Names of cells in words: “r3c5” → “row 3 column 5”."""
     return _CELL.sub(r"row \1 column \2", text)
+
+
+def _shown(figure: WorkedFigure) -> str:
+    """A figure in words: its marks, then its digits row by row."""
+    grid = figure.sample.grid
+    rows = (
+        "row {} holds {}".format(
+            row + 1, ", ".join(symbol(figure.digits[grid.cell(row, c)]) for c in range(figure.columns))
+        )
+        for row in range(figure.rows)
+    )
+    return "; ".join((*figure.sample.rule.spoken(grid), *rows))
 
 
 def _regions(grid: Grid) -> Iterator[str]:

@@ -11,7 +11,7 @@ from textwrap import wrap
 from typing import assert_never
 
 from bookmaker.book.model import Book
-from bookmaker.book.reading import Block, Board, Heading, Listing, Numbered, Words, read_parts
+from bookmaker.book.reading import Block, Board, Figure, Found, Heading, Listing, Numbered, Words, read_parts
 from bookmaker.puzzle.grid import SYMBOLS
 
 CELLS = 40
@@ -53,6 +53,10 @@ def braille_edition(book: Book) -> str:
     return _closed(whole)
 
 
+def _found(entry: Found) -> str:
+    return f"{entry.name}: {', '.join(str(puzzle.number) for puzzle in entry.puzzles)}"
+
+
 def _edited(book: Book) -> str:
     return f"Edited by {book.editor}" if book.editor else ""
 
@@ -70,6 +74,10 @@ def _lines(block: Block) -> Iterator[str]:
         case Listing():
             yield from ("", block.text)
             yield from (f"  {item}" for item in block.items)
+        case Figure():
+            pass
+        case Found():
+            yield _found(block)
         case Numbered():
             yield from ("", *(f"{puzzle.number}: {text}" for puzzle, text in block.entries))
         case Board():
@@ -92,6 +100,10 @@ def _braille(block: Block) -> Iterator[str]:
             yield from _short_lines(block.text)
             for item in block.items:
                 yield from _short_lines(in_short(item))
+        case Figure():
+            pass
+        case Found():
+            yield from _short_lines(_found(block))
         case Numbered():
             for puzzle, text in block.entries:
                 yield from _short_lines(in_short(f"{puzzle.number}: {text}"))

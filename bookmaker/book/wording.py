@@ -28,6 +28,10 @@ HINTS_NOTE = (
     "There are three hints for every puzzle, about the first sticking point. Each gives away more than the one before "
     f"it, and the next is never in sight. {CELL_NAMES}"
 )
+TEXT_HINTS_NOTE = (
+    "There are three hints for every puzzle, about the first sticking point. Each gives away more than the one before "
+    "it. Open only the one you want."
+)
 HINT_LEVELS = ("Where to look", "What to look for", "The next step")
 KEYS = "Solution keys"
 CREDITS = "Credits"

@@ -1,0 +1,81 @@
+"""The package document: what the e-book is, which files it has, in which order they are read (EPUB 3.3, 5).
+
+In: a `Record`, the names of files, the texts. Out: the element.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+from datetime import date
+from pathlib import PurePosixPath
+from xml.etree.ElementTree import Element, indent
+
+from bookmaker.ebook.catalogue import DC, dublin_core
+from bookmaker.ebook.record import ACCESS_MODES, FEATURES, HAZARD, PAGED, SUFFICIENT, SUMMARY, Record
+from bookmaker.hypertext.elements import element
+
+MEDIA = {
+    ".xhtml": "application/xhtml+xml",
+    ".css": "text/css",
+    ".svg": "image/svg+xml",
+    ".png": "image/png",
+    ".ttf": "font/ttf",
+    ".txt": "text/plain",
+}
+
+EDITOR, CONTRIBUTOR = "edt", "ctb"
+"""MARC relators."""
+
+
+def package(
+    record: Record, files: Iterable[str], spine: Sequence[str], cover: str, dated: date, printed: str
+) -> Element:
+    """The document. `spine` are the texts in order; `printed` says which edition the printed pages are those of, ""
+    where none are marked."""
+    ids = {file: f"f{number}" for number, file in enumerate(files, start=1)}
+    manifest = element("manifest", (_item(file, name, cover) for file, name in ids.items()))
+    order = element("spine", (element("itemref", idref=ids[file]) for file in spine))
+    root = element("package", element("metadata", _metadata(record, dated, printed)), manifest, order, version="3.0")
+    root.attrib |= {
+        "xmlns": "http://www.idpf.org/2007/opf",
+        "xmlns:dc": DC,
+        "unique-identifier": "identifier",
+        "xml:lang": record.language,
+    }
+    indent(root)
+    return root
+
+
+def _item(file: str, name: str, cover: str) -> Element:
+    item = element("item", id=name, href=file)
+    item.set("media-type", MEDIA[PurePosixPath(file).suffix])
+    properties = {"nav.xhtml": "nav", cover: "cover-image"}.get(file)
+    if properties:
+        item.set("properties", properties)
+    return item
+
+
+def _metadata(record: Record, dated: date, printed: str) -> Iterator[Element]:
+    counts: dict[str, int] = {}
+    for name, text in dublin_core(record):
+        if not text or name == "title":
+            continue  # told in full below
+        counts[name] = counts.get(name, 0) + 1
+        own = f"{name}{counts[name]}" if name in ("creator", "contributor") else name
+        made = element(f"dc:{name}", text, **({"id": own} if name in ("identifier", "creator", "contributor") else {}))
+        yield made
+        if name in ("creator", "contributor"):
+            role = EDITOR if name == "creator" else CONTRIBUTOR
+            yield element("meta", role, property="role", refines=f"#{own}", scheme="marc:relators")
+    for kind, text in (("main", record.title), ("subtitle", record.subtitle)):
+        if text:
+            yield element("dc:title", text, id=f"title-{kind}")
+            yield element("meta", kind, property="title-type", refines=f"#title-{kind}")
+    yield element("meta", f"{dated.isoformat()}T00:00:00Z", property="dcterms:modified")
+    said = [("accessMode", mode) for mode in ACCESS_MODES]
+    said += [("accessModeSufficient", modes) for modes in SUFFICIENT]
+    said += [("accessibilityFeature", feature) for feature in (*FEATURES, *(PAGED if printed else ()))]
+    said += [("accessibilityHazard", HAZARD), ("accessibilitySummary", SUMMARY)]
+    yield from (element("meta", text, property=f"schema:{name}") for name, text in said)
+    if printed:
+        yield element("meta", printed, property="pageBreakSource")
