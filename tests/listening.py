@@ -129,9 +129,15 @@ def heard(title: str, sentence: str, marks: Sequence[str], grid: Grid) -> Rule:
             rings = [re.fullmatch(r"Ring with (.+) at the corner of (.+)", mark) for mark in marks]
             return kind(tuple(Ring(cells(grid, ring[2]), tuple(digits(ring[1]))) for ring in rings))
         case "inequality":
-            return kind(
-                tuple(tuple(cells(grid, side.lower())[0] for side in m.split(" is greater than ")) for m in marks)
-            )
+            signed: list[tuple[int, ...]] = []
+            for mark in marks:
+                line, _, signs = mark.partition(": ")
+                for sign in signs.split("; "):
+                    sides = sign.split(" is greater than ")
+                    signed.append(
+                        tuple(cells(grid, " ".join(sorted((line.lower(), s), reverse=True)))[0] for s in sides)
+                    )
+            return kind(tuple(signed))
         case "consecutive-bars":
             return kind(tuple(pair for mark in marks for pair in borders(grid, mark)))
         case "dots" | "sum-marks":

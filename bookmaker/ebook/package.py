@@ -5,6 +5,7 @@ In: a `Record`, the names of files, the texts. Out: the element.
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
 from datetime import date
 from pathlib import PurePosixPath
@@ -23,8 +24,8 @@ MEDIA = {
     ".txt": "text/plain",
 }
 
-EDITOR, CONTRIBUTOR = "edt", "ctb"
-"""MARC relators."""
+ROLES = {"creator": "edt", "contributor": "ctb"}
+"""What an editor and a setter are among MARC's relators."""
 
 
 def package(
@@ -56,21 +57,19 @@ def _item(file: str, name: str, cover: str) -> Element:
 
 
 def _metadata(record: Record, dated: date, printed: str) -> Iterator[Element]:
-    counts: dict[str, int] = {}
-    for name, text in dublin_core(record):
-        if not text or name == "title":
-            continue  # told in full below
-        counts[name] = counts.get(name, 0) + 1
-        own = f"{name}{counts[name]}" if name in ("creator", "contributor") else name
-        made = element(f"dc:{name}", text, **({"id": own} if name in ("identifier", "creator", "contributor") else {}))
-        yield made
-        if name in ("creator", "contributor"):
-            role = EDITOR if name == "creator" else CONTRIBUTOR
-            yield element("meta", role, property="role", refines=f"#{own}", scheme="marc:relators")
     for kind, text in (("main", record.title), ("subtitle", record.subtitle)):
         if text:
             yield element("dc:title", text, id=f"title-{kind}")
             yield element("meta", kind, property="title-type", refines=f"#title-{kind}")
+    counts = Counter[str]()
+    for name, text in dublin_core(record):
+        if not text or name == "title":
+            continue
+        counts[name] += 1
+        own = {"identifier": name, **dict.fromkeys(ROLES, f"{name}-{counts[name]}")}.get(name)
+        yield element(f"dc:{name}", text, **({"id": own} if own else {}))
+        if name in ROLES:
+            yield element("meta", ROLES[name], property="role", refines=f"#{own}", scheme="marc:relators")
     yield element("meta", f"{dated.isoformat()}T00:00:00Z", property="dcterms:modified")
     said = [("accessMode", mode) for mode in ACCESS_MODES]
     said += [("accessModeSufficient", modes) for modes in SUFFICIENT]

@@ -20,8 +20,7 @@ from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.neighbours import Pair
 from bookmaker.rules.common.places import Claim, OnBorder
-from bookmaker.rules.common.speech import cell_said
-from bookmaker.rules.common.wording import cells_listed, one_or_many, sentence_case
+from bookmaker.rules.common.wording import cells_listed, one_or_many
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.trouble import Desk
 
@@ -61,8 +60,19 @@ inequality:
         return f"{sign} between two cells opens towards the greater digit."
 
     def spoken(self, grid: Grid) -> Iterator[str]:
-        for greater, lesser in self.pairs:
-            yield f"{sentence_case(cell_said(grid, greater))} is greater than {cell_said(grid, lesser)}"
+        """The signs of a line together: “Row 1: column 2 is greater than column 1”."""
+        found: dict[tuple[str, str, int], list[tuple[int, int]]] = {}
+        for greater, lesser in sorted(self.pairs, key=min):
+            if grid.row(greater) == grid.row(lesser):
+                line, place = ("Row", "column", grid.row(greater)), grid.column
+            else:
+                line, place = ("Column", "row", grid.column(greater)), grid.row
+            found.setdefault(line, []).append((place(greater) + 1, place(lesser) + 1))
+        for (along, across, number), signs in sorted(
+            found.items(), key=lambda item: (item[0][0] == "Column", item[0][2])
+        ):
+            said = (f"{across} {more} is greater than {across} {less}" for more, less in signs)
+            yield f"{along} {number + 1}: {'; '.join(said)}"
 
     @classmethod
     def primer(cls) -> str:
