@@ -39,12 +39,6 @@ from bookmaker.rules.common.speech import cells_said
 from bookmaker.rules.common.wording import counted, symbol
 from bookmaker.solve.verdict import Solution
 
-HOW_TO_READ = (
-    "Rows are numbered from top to bottom, columns from left to right, and a blank is a cell to fill. Where rows and "
-    "columns are named together, all cells are meant in which they meet; the cells of a line are named in its order, "
-    "so that its columns or rows may run backwards. Below each rule stand its marks."
-)
-
 _CELL = re.compile(r"\br(\d+)c(\d+)")
 
 
@@ -116,10 +110,11 @@ class Board:
 Block: TypeAlias = Heading | Words | Listing | Figure | Found | Numbered | Board
 
 
-def read_parts(book: Book) -> Iterator[tuple[Part, tuple[Block, ...]]]:
-    """The parts that have something to say besides their own name, with their blocks."""
+def read_parts(book: Book, pictured: bool = False) -> Iterator[tuple[Part, tuple[Block, ...]]]:
+    """The parts that have something to say besides their own name, with their blocks; `pictured` if the reader has
+    pictures as well."""
     for part in (*book.front, *book.body):
-        blocks = tuple(_read(part, book))
+        blocks = tuple(_read(part, book, pictured))
         if blocks:
             yield part, blocks
 
@@ -129,7 +124,7 @@ def paragraph(text: str) -> Words:
     return Words((Run(text),))
 
 
-def _read(part: Part, book: Book) -> Iterator[Block]:
+def _read(part: Part, book: Book, pictured: bool) -> Iterator[Block]:
     match part:
         case HalfTitle() | TitlePage() | Contents():
             pass  # the title again, and a list of pages
@@ -140,7 +135,7 @@ def _read(part: Part, book: Book) -> Iterator[Block]:
             yield from map(Words, part.paragraphs)
         case Guide():
             yield Heading(2, wording.TEXT_GUIDE, "guide")
-            yield from map(paragraph, (wording.proved(book.draft), HOW_TO_READ))
+            yield from map(paragraph, wording.text_guide(book.band_names, book.draft, pictured))
         case Primer():
             yield Heading(2, part.heading, "primer")
             for lesson in part.lessons:

@@ -109,6 +109,24 @@ def guide(manifest: Manifest, draft: bool, hinted: bool) -> tuple[str, ...]:
     )
 
 
+def text_guide(band_names: Sequence[str], draft: bool, pictured: bool) -> tuple[str, ...]:
+    """The same for an edition without pages, which tells marks in words; `pictured` if it has pictures as well."""
+    first, last = band_names[0], band_names[-1]
+    where = (
+        "Below its picture each grid is told once more, in words and as a table, to be unfolded."
+        if pictured
+        else "Below each rule stand its marks."
+    )
+    return (
+        proved(draft),
+        "Rows are numbered from top to bottom, columns from left to right, and a blank is a cell to fill. Where rows "
+        "and columns are named together, all cells are meant in which they meet; the cells of a line are named in its "
+        f"order, so that its columns or rows may run backwards. {where}",
+        f"The band of a puzzle, from {first} to {last}, says how hard it is; its effort is how much searching it takes "
+        "if you find the easiest step every time.",
+    )
+
+
 def flaw(verdict: Verdict) -> str:
     """What a draft prints in place of a key; nothing for a proven puzzle."""
     match verdict:

@@ -88,7 +88,7 @@ def texts_of(book: Book, pictures: Pictures, cover: str) -> Iterator[Text]:
     )
     yield Text("title.xhtml", book.title, element("body", title), ((0, "title", "Title page"),), "frontmatter")
     front = set(map(id, book.front))
-    for part, blocks in read_parts(book):
+    for part, blocks in read_parts(book, pictured=True):
         yield from _part(part, blocks, book, pictures, "frontmatter" if id(part) in front else "bodymatter")
 
 
