@@ -87,7 +87,6 @@ def book_puzzle(proof: Proof, hints: Hints | None, band_names: Sequence[str]) ->
         note=curled(entry.note),
         flaw=wording.flaw(proof.verdict),
         link=entry.link,
-        marks=entry.marks,
         rule_places=entry.rule_places,
         hints=hints,
         places=entry.places,

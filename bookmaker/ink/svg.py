@@ -10,7 +10,7 @@ from base64 import b64encode
 from collections.abc import Iterable
 from io import BytesIO
 from typing import assert_never
-from xml.sax.saxutils import quoteattr
+from xml.sax.saxutils import escape, quoteattr
 
 from bookmaker.display.items import (
     Close,
@@ -39,8 +39,9 @@ _GLYPH_UNITS = 1000
 """Glyphs are written in thousandths of an em, in whole or half steps."""
 
 
-def svg_text(page: Page) -> str:
-    """The SVG file's text. Links draw nothing and are left out."""
+def svg_text(page: Page, title: str = "", told: str = "") -> str:
+    """The SVG file's text. Links draw nothing and are left out. With `title` and what is `told`, it says for those who
+    do not see it what it is and what is on it."""
     edge = max(page.sheet, page.bleed)
     width, height = page.width + 2 * edge, page.height + 2 * edge
     drawing = _Drawing()
@@ -49,7 +50,7 @@ def svg_text(page: Page) -> str:
     return (
         '<?xml version="1.0" encoding="UTF-8"?>\n'
         '<svg xmlns="http://www.w3.org/2000/svg" xmlns:xlink="http://www.w3.org/1999/xlink" version="1.1" '
-        f'width="{_n(width)}pt" height="{_n(height)}pt" viewBox="{view}">\n'
+        f'width="{_n(width)}pt" height="{_n(height)}pt" viewBox="{view}"{_named(title, told)}\n'
         f"<defs>\n{chr(10).join(drawing.shared)}\n</defs>\n"
         f'<rect x="{_n(-edge)}" y="{_n(-edge)}" width="{_n(width)}" height="{_n(height)}" fill="#ffffff"/>\n'
         f"{body}\n</svg>\n"
@@ -120,6 +121,14 @@ class _Drawing:
         yield f"<g{said}>"
         yield from self.draw(group.items)
         yield "</g>"
+
+
+def _named(title: str, told: str) -> str:
+    """The end of the first tag, with the title and the description as its first elements (SVG 1.1, 5.4)."""
+    if not title:
+        return ">"
+    said = f"<title>{escape(title)}</title>" + (f"<desc>{escape(told)}</desc>" if told else "")
+    return f' role="img" aria-label={quoteattr(title)}>\n{said}'
 
 
 def _n(value: float) -> str:

@@ -38,7 +38,7 @@ _LEAF = re.compile(r"(0?\.\d{1,3}) ?mm")
 
 @dataclass(frozen=True, slots=True)
 class Imprint:
-    """What stands on the back of the title page; "" and None where nothing is said."""
+    """What stands on the back of the title page; "" and None where nothing is said. E-books have ISBNs of their own."""
 
     publisher: str = ""
     edition: str = ""
@@ -46,6 +46,7 @@ class Imprint:
     isbn: str = ""
     rights: str = ""
     note: str = ""
+    ebook_isbn: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -120,7 +121,9 @@ def _language(node: Node, desk: Desk) -> str:
 
 
 def _imprint(node: Node, desk: Desk) -> Imprint:
-    fields = read_fields(node, "the imprint", desk, ("publisher", "edition", "date", "isbn", "rights", "note"))
+    fields = read_fields(
+        node, "the imprint", desk, ("publisher", "edition", "date", "isbn", "ebook-isbn", "rights", "note")
+    )
     return Imprint(
         publisher=read_line(fields, "publisher", desk),
         edition=read_line(fields, "edition", desk),
@@ -128,6 +131,7 @@ def _imprint(node: Node, desk: Desk) -> Imprint:
         isbn=read_isbn(fields["isbn"], desk) if "isbn" in fields else "",
         rights=read_note(fields, "rights", desk),
         note=read_note(fields, "note", desk),
+        ebook_isbn=read_isbn(fields["ebook-isbn"], desk) if "ebook-isbn" in fields else "",
     )
 
 

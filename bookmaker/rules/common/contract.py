@@ -121,6 +121,14 @@ class Rule(ABC):
         """A paragraph that teaches the kind: how it works and where to start. No heading."""
 
     @abstractmethod
+    def spoken(self, grid: Grid) -> Iterator[str]:
+        """Its marks in words that need no picture: “Cage of 17: row 1 columns 1 and 2, row 2 column 1”.
+
+        Each stands by itself, with a capital and no full stop; nothing where nothing is drawn. What the marks ask is
+        said by the sentence. `rules/common/speech.py` says cells, lines and borders.
+        """
+
+    @abstractmethod
     def marks(self, frame: Frame) -> Iterator[Mark]:
         """What is drawn, each item on its layer, in the frame's points."""
 

@@ -27,6 +27,9 @@ class WholeGridRule(Rule):
     def written(self, grid: Grid) -> Written:
         return "yes"
 
+    def spoken(self, grid: Grid) -> Iterator[str]:
+        return iter(())
+
     def marks(self, frame: Frame) -> Iterator[Mark]:
         return iter(())
 
