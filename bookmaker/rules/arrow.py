@@ -73,6 +73,7 @@ arrow:
   - circle: r9c1 r9c2               # an oval, read as a number such as 21
     shafts: r8c2-r6c4
 """
+    form = ("lines", "[circle: text, shafts: lines]")
 
     arrows: tuple[Arrow, ...]
 

@@ -46,6 +46,7 @@ bounded-line:
   - r1c1-r1c4 r2c5
   - r9c9-r6c9
 """
+    form = ("lines",)
 
     chains: tuple[Chain, ...]
 

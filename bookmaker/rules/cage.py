@@ -64,6 +64,7 @@ cage:
   - {cells: r5c5 r5c6, total: 11}
   - r8c8 r8c9 r9c8
 """
+    form = ("lines", "[cells: text, total: whole]", "picture", "picture: picture, totals: numbers")
 
     cages: tuple[tuple[tuple[int, ...], int], ...]
 

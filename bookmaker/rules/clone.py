@@ -54,6 +54,7 @@ clone:
     - r1c2 r2c2 r2c3
     - r6c5 r7c5 r7c6
 """
+    form = ("picture", "*: lines")
 
     groups: tuple[Group, ...]
     letters: tuple[str, ...]

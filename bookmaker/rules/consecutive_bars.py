@@ -40,6 +40,7 @@ consecutive-bars:         # every pair of neighbours with consecutive digits
   - r4c2-r5c2 r4c3-r4c4 r4c4-r4c5 r4c6-r4c7 r6c2-r7c2
   - r6c9-r7c9 r7c1-r7c2 r8c6-r9c6 r9c1-r9c2
 """
+    form = ("lines",)
 
     bars: tuple[Pair, ...]
 

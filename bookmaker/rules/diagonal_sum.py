@@ -66,6 +66,7 @@ diagonal-sum:
   - 23 from r1c3 down-right
   - 12 from r4c9 up-left
 """
+    form = ("lines",)
     hugs_grid = True
 
     diagonals: tuple[Diagonal, ...]

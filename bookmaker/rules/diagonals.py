@@ -36,6 +36,7 @@ class Diagonals(Rule):
     noun = "diagonal"
     relabels = "any"
     example = "diagonals: both\n"
+    form = ("falling | rising | both",)
 
     falling: bool
     rising: bool

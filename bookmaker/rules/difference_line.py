@@ -53,6 +53,7 @@ difference-line:
     - r9c9-r5c9
   least: 5                # may be left out when it is 5
 """
+    form = ("lines", "lines: lines, least: whole")
 
     chains: tuple[Chain, ...]
     least: int = USUAL

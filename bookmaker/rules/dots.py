@@ -41,6 +41,7 @@ dots:
   black: [r2c7-r2c8]
   all-marked: no
 """
+    form = ("white: lines, black: lines, all-marked: switch",)
 
     white: tuple[Pair, ...] = ()
     black: tuple[Pair, ...] = ()

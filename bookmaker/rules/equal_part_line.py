@@ -48,6 +48,7 @@ equal-part-line:
   - r2c2-r2c6
   - r9c9-r6c9 r5c8
 """
+    form = ("lines",)
 
     chains: tuple[Chain, ...]
     home: str = "box"

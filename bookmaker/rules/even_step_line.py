@@ -46,6 +46,7 @@ even-step-line:
   - r1c1-r1c4 r2c5
   - r9c9-r5c9
 """
+    form = ("lines", "lines: lines, step: whole")
 
     chains: tuple[Chain, ...]
     step: int = 0

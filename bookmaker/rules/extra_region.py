@@ -54,6 +54,7 @@ extra-region:
   - r2c2-r2c4 r3c2-r3c4 r4c2-r4c4
   - r6c6-r6c8 r7c8
 """
+    form = ("lines", "picture")
 
     regions: tuple[tuple[int, ...], ...]
     digits: int

@@ -54,6 +54,7 @@ first-seen:
   left: 5 . 28 . . . 149 . .
   bottom: . . 3 . . 67 . . .
 """
+    form = ("left: text, right: text, top: text, bottom: text, cells: whole",)
     room = (0.96, 0.7)
 
     in_row: int = 3

@@ -41,6 +41,7 @@ inequality:
   - r1c1 > r1c2
   - r5c5 < r5c6 < r6c6
 """
+    form = ("lines",)
 
     pairs: tuple[Pair, ...]
 

@@ -69,6 +69,7 @@ limits:
   r5c5: not 5
   r9c1-r9c3: low
 """
+    form = ("*: text",)
 
     limits: tuple[Limit, ...]
 

@@ -48,6 +48,7 @@ palindrome:
   - r3c2 r3c3 r4c4 r5c4
   - r6c8-r4c6 r3c6 r2c5
 """
+    form = ("lines",)
 
     chains: tuple[Chain, ...]
 

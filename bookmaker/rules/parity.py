@@ -42,6 +42,7 @@ parity:
   even: r1c1 r4c4-r4c6
   odd: r2c2 r9c9
 """
+    form = ("even: lines, odd: lines",)
 
     even: tuple[int, ...] = ()
     odd: tuple[int, ...] = ()

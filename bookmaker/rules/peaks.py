@@ -47,6 +47,7 @@ peaks:
   greater: r2c3 r5c5
   smaller: r8c2
 """
+    form = ("greater: lines, smaller: lines",)
 
     greater: tuple[int, ...] = ()
     smaller: tuple[int, ...] = ()

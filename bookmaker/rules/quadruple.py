@@ -53,6 +53,7 @@ quadruple:
   r2c3-r3c4: 1 2 5
   r6c6-r7c7: 4 4 8 9
 """
+    form = ("*: text",)
 
     rings: tuple[Ring, ...]
 

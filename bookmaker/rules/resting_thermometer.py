@@ -40,6 +40,7 @@ resting-thermometer:
   - r1c1 r2c2-r5c5
   - r9c9-r6c9 r5c8
 """
+    form = ("lines",)
 
     chains: tuple[Chain, ...]
 

@@ -39,6 +39,7 @@ sum-marks:
   X: [r4c4-r5c4, r2c7-r2c8]
   all-marked: no
 """
+    form = ("V: lines, X: lines, all-marked: switch",)
 
     five: tuple[Pair, ...] = ()
     ten: tuple[Pair, ...] = ()

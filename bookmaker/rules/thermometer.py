@@ -40,6 +40,7 @@ thermometer:
   - r1c1-r1c4 r2c5
   - r9c9-r5c9
 """
+    form = ("lines",)
 
     chains: tuple[Chain, ...]
 

@@ -33,6 +33,7 @@ class Windows(Rule):
     noun = "window"
     relabels = "any"
     example = "windows: yes\n"
+    form = ("yes",)
 
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
