@@ -63,6 +63,13 @@ def scenes_of(proof: Proof, story: Story) -> dict[int, Scene]:
     return {index: replace(scene, label=LETTERS[at]) for at, (index, scene) in enumerate(found)}
 
 
+def played(proof: Proof, story: Story) -> Iterator[tuple[int, Scene, Position]]:
+    """Every step in the order in which it is told: its number, its scene, and all candidates before it."""
+    stage = _Stage(proof, every=True)
+    for _, scenes in stage.play(story.passages):
+        yield from ((index, scene, stage.boards[index]) for index, scene in scenes)
+
+
 def ends_of(proof: Proof) -> tuple[Scene, Scene]:
     """The board as it is given, and the solution."""
     puzzle = proof.entry.puzzle
@@ -100,8 +107,11 @@ def _leading(path: SolvePath, passage: Passage) -> tuple[int, ...]:
 class _Stage:
     """The board as it stands in the telling: only what was told has been struck."""
 
-    def __init__(self, proof: Proof) -> None:
+    def __init__(self, proof: Proof, every: bool = False) -> None:
+        """`every` asks for a scene of every step, not only of those that lead a passage."""
         assert proof.grade is not None
+        self.every = every
+        self.boards: dict[int, Position] = {}
         self.puzzle, self.path = proof.entry.puzzle, proof.grade.path
         self.grid: Grid = self.puzzle.grid
         self.state: State = start(ground_of(self.puzzle))
@@ -115,12 +125,14 @@ class _Stage:
         """Every passage with the scenes it could have, by their steps."""
         for at, passage in enumerate(passages):
             scenes: list[tuple[int, Scene]] = []
-            shown = _leading(self.path, passage)
+            shown = passage.told if self.every else _leading(self.path, passage)
             opened = next((i for i in passage.told if self.path.steps[i].placed), None)
             for index in passage.told:
                 told = self.told[index]
                 if index in shown:
-                    after = opened if index == shown[-1] else None
+                    after = opened if index == shown[-1] and not self.every else None
+                    if self.every:
+                        self.boards[index] = self.state.position()
                     scene = self._goes(told) if told.places else self._struck(told, after)
                     moment = sum(1 for first in self.first if first <= passage.first) - 1
                     scenes.append((index, replace(scene, moment=moment)))
