@@ -43,7 +43,10 @@ class Collection:
 
 
 def of_book(
-    manifest: Manifest, store: Store, crew: Executor | None = None, watch: Callable[[int, int], None] = lambda a, b: None
+    manifest: Manifest,
+    store: Store,
+    crew: Executor | None = None,
+    watch: Callable[[int, int], None] = lambda a, b: None,
 ) -> Collection:
     """The puzzles of a book."""
     cards = []
@@ -69,7 +72,10 @@ def of_book(
 
 
 def of_archive(
-    folders: Sequence[Path], store: Store, crew: Executor | None = None, watch: Callable[[int], None] = lambda done: None
+    folders: Sequence[Path],
+    store: Store,
+    crew: Executor | None = None,
+    watch: Callable[[int], None] = lambda done: None,
 ) -> Collection:
     """The puzzles of an archive, in the order of its files."""
     catalogue: Catalogue = open_catalogue(folders, store, crew, watch=watch)

@@ -1,7 +1,7 @@
 """What is shown of a puzzle, as plain data: the one place that knows how paths are told and graded.
 
-In: a card, a proof. Out: dictionaries for JSON. `summary` is what lists choose by; `telling` is the path frame by frame,
-each with what its sentence points out, as a presenter's crib has it.
+In: a card, a proof. Out: dictionaries for JSON. `summary` is what lists choose by; `telling` is the path frame by
+frame, each with what its sentence points out, as a presenter's crib has it.
 """
 
 from __future__ import annotations

@@ -1,7 +1,7 @@
 """Tellings kept between runs, for finding out what a path rests on takes longer than anything else here.
 
-In: proofs, and the store that keeps proofs. Out: each proof with its telling. What is missing is told by a crew, if there
-is one, and kept under the key of the proof and the code that tells it.
+In: proofs, and the store that keeps proofs. Out: each proof with its telling. What is missing is told by a crew, if
+there is one, and kept under the key of the proof and the code that tells it.
 """
 
 from __future__ import annotations

@@ -38,7 +38,7 @@ def review_page(
     notes: bool = False,
     watch: Watch = lambda done, of: None,
 ) -> str:
-    """The page. With `notes`, what an editor wants to know of each puzzle is found out, which takes a few proofs' time."""
+    """The page. With `notes`, what an editor wants to know of each puzzle is found out too: a few proofs' time each."""
     pictures = Pictures()
     rows: list[dict[str, Any]] = []
     packed: list[str] = []
@@ -76,8 +76,8 @@ def review_page(
 
 
 def render(template: str, collection: Collection, letters: Iterable[str], **values: Any) -> str:
-    """A template filled in, with its styles, its fonts (with these letters) and scripts inside, and a policy that allows
-    nothing else."""
+    """A template filled in, with its styles, its scripts and its fonts (with these letters) inside, and a policy that
+    allows nothing else."""
     said = collection.title + collection.subtitle + collection.editor
     style = assets.font_faces("".join(sorted({*letters, *said}))) + "".join(map(assets.static, STYLES))
     script = assets.bundle(SCRIPTS)

@@ -26,35 +26,41 @@ RIDGE = 60.0
 """Width of a ridge, in points."""
 
 
+def drawn(puzzle: RuledPuzzle, drawing: Drawing) -> tuple[str, dict[str, Any]]:
+    """The ground of a puzzle as SVG elements; its width and height and where its first cell begins, in points; whether
+    digits need a white edge, because lines pass under them."""
+    beyond = outside(puzzle)
+    bare = replace(puzzle, givens=(0,) * len(puzzle.givens))
+    page = grid_picture(bare, "")
+    return "".join(drawing.draw(page.items)), {
+        "wide": round(page.width, 3),
+        "high": round(page.height, 3),
+        "left": round(MARGIN + beyond.left * CELL, 3),
+        "top": round(MARGIN + beyond.top * CELL, 3),
+        "halo": any(owner and owner[1].layer in (Layer.LINE, Layer.TUBE) for _, owner in painted(bare, CELL)),
+    }
+
+
+def new_drawing() -> Drawing:
+    """A drawing that has the outlines of all digits."""
+    drawing = Drawing()
+    for face in FACES:
+        for symbol in SYMBOLS:
+            drawing.glyph(face, symbol)
+    return drawing
+
+
 @dataclass(slots=True)
 class Pictures:
     """The grounds of the grids drawn so far, each once."""
 
-    drawing: Drawing = field(default_factory=Drawing)
+    drawing: Drawing = field(default_factory=new_drawing)
     grounds: dict[str, int] = field(default_factory=dict)
 
-    def __post_init__(self) -> None:
-        for face in FACES:
-            for symbol in SYMBOLS:
-                self.drawing.glyph(face, symbol)
-
     def ground(self, puzzle: RuledPuzzle) -> dict[str, Any]:
-        """The number of a puzzle's ground, its width and height, and where its first cell begins, in points; and whether digits
-        need a white edge, because lines pass under them."""
-        beyond = outside(puzzle)
-        bare = replace(puzzle, givens=(0,) * len(puzzle.givens))
-        page = grid_picture(bare, "")
-        body = "".join(self.drawing.draw(page.items))
-        lines = any(owner and owner[1].layer in (Layer.LINE, Layer.TUBE) for _, owner in painted(bare, CELL))
-        number = self.grounds.setdefault(body, len(self.grounds))
-        return {
-            "ground": number,
-            "wide": round(page.width, 3),
-            "high": round(page.height, 3),
-            "left": round(MARGIN + beyond.left * CELL, 3),
-            "top": round(MARGIN + beyond.top * CELL, 3),
-            "halo": lines,
-        }
+        """What `drawn` says of a puzzle, with the number of its ground in place of the ground."""
+        body, about = drawn(puzzle, self.drawing)
+        return about | {"ground": self.grounds.setdefault(body, len(self.grounds))}
 
     @property
     def outlines(self) -> str:
