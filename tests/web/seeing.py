@@ -24,12 +24,16 @@ class Pages:
         self.contexts.append(context)
         page = context.new_page()
         home = urlsplit(address)
-        page.on("console", lambda said: said.type in ("error", "warning") and self.complaints.append(said.text))
+        page.on("console", self.hear)
         page.on("pageerror", lambda error: self.complaints.append(str(error)))
         page.on("request", lambda request: self.note(request.url, home))
         page.goto(address)
         page.wait_for_selector("html[data-ready=yes]", timeout=30_000)
         return page
+
+    def hear(self, said: Any) -> None:
+        if said.type in ("error", "warning"):
+            self.complaints.append(said.text)
 
     def note(self, url: str, home: Any) -> None:
         asked = urlsplit(url)
