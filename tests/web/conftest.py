@@ -1,4 +1,4 @@
-"""A Chromium to look at pages with: one that is there already, driven by Playwright. Without either, tests are skipped."""
+"""A Chromium to look at pages with: one that is there already, driven by Playwright. Without it tests are skipped."""
 
 from __future__ import annotations
 

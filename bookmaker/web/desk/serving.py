@@ -63,6 +63,8 @@ class Desk:
         self.sent: dict[str, dict[str, Any]] = {}
         self.troubles: list[dict[str, Any]] = []
         self.outlines = 0
+        self.told = False
+        """Has the book been read and shown at all?"""
         self.tasks: set[asyncio.Task[None]] = set()
         self.jobs: dict[str, Made] = {}
         self.under_way: set[RuledPuzzle] = set()
@@ -118,7 +120,7 @@ class Desk:
                 now, self.troubles = await asyncio.to_thread(self.shown)
                 drawn = self.reading.drawing.shared
                 event = self.state(now, changed(self.sent, now), drawn[self.outlines :])
-                self.sent, self.outlines = now, len(drawn)
+                self.sent, self.outlines, self.told = now, len(drawn), True
             self.say(event)
 
     def shown(self) -> tuple[dict[str, dict[str, Any]], list[dict[str, Any]]]:
@@ -148,7 +150,8 @@ class Desk:
 
     async def events(self) -> AsyncIterator[str]:
         queue: asyncio.Queue[Event | None] = asyncio.Queue()
-        queue.put_nowait(self.whole())
+        if self.told:
+            queue.put_nowait(self.whole())
         self.listeners.add(queue)
         try:
             while (event := await queue.get()) is not None:
