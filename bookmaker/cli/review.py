@@ -13,6 +13,7 @@ from bookmaker.cli.progress import Progress
 from bookmaker.files import write_whole
 from bookmaker.manifest import MANIFEST_NAMES
 from bookmaker.rules.common.wording import counted
+from bookmaker.trouble import BookTroubles, Place, Trouble, typed
 from bookmaker.web.collection import of_archive, of_book
 from bookmaker.web.page import review_page
 
@@ -34,8 +35,15 @@ def review_command(book: Path, file: Path, notes: bool) -> None:
     with shared() as crew:
         if book.is_dir() and not any((book / name).exists() for name in MANIFEST_NAMES):
             collection = of_archive((book,), known(), crew, counting())
+            if not collection.entries:
+                raise BookTroubles(collection.troubles or [_nothing(book)])
         else:
             collection = of_book(load_book(book), known(), crew, Progress("proved"))
         page = review_page(collection, known(), crew, notes, Progress("told"))
     write_whole({file: page.encode()})
     click.echo(f"{file}: {counted(len(collection.entries), 'puzzle')}")
+
+
+def _nothing(folder: Path) -> Trouble:
+    hint = f"“bookmaker start {typed(folder)}” makes a small book to begin with"
+    return Trouble(Place(str(folder)), "no-puzzles", "there is no book in this folder, and no file with puzzles", hint)

@@ -185,7 +185,7 @@ def test_a_trouble_that_is_clicked_lights_its_cells(serve: Opened, pages: Pages)
     assert signs.count() == 0
     page.click("#troubles button:has-text('row 1 has 7 twice')")
     assert signs.count() == 2
-    assert "2 cells marked in Paper Boat" in page.inner_text("#status")
+    assert "2 cells marked in Paper Boat" in page.inner_text("#remark")
     assert faults(page) == []
     (desk.book / "book.yaml").write_text(BOOK, encoding="utf-8")
     page.wait_for_selector("body:not(.stale)")
@@ -206,7 +206,7 @@ def test_what_is_made_is_there_to_save_and_nothing_is_written(serve: Opened, pag
     assert page.locator("[data-make=handout]").is_disabled()
     page.check("[data-id=paper-boat] input[type=checkbox]")
     page.click("[data-make=handout]")
-    assert page.locator("#jobs progress").count() == 1
+    page.wait_for_selector("#jobs progress", state="attached")
     page.wait_for_selector("#jobs a:has-text('handout.pdf')", timeout=60_000)
     assert contents(desk.book) == before
     job = re.search(r"made/(\w+)/", page.get_attribute("#jobs a:has-text('handout.pdf')", "href"))[1]

@@ -83,6 +83,11 @@ def test_a_name_that_is_no_page_is_refused(tmp_path: Path, review_file: Path) ->
     assert wrong.exit_code == 2 and "should end in .html" in wrong.output
 
 
+def test_a_folder_without_puzzles_is_no_archive(tmp_path: Path) -> None:
+    wrong = run("review", tmp_path, "--out", tmp_path / "r.html")
+    assert wrong.exit_code == 1 and "no file with puzzles" in wrong.output and not (tmp_path / "r.html").exists()
+
+
 def test_an_archive_is_shown_with_what_it_knows(tmp_path: Path, pages: Pages) -> None:
     """Its files, permissions and look-alikes; the second puzzle is the first, turned by a half turn."""
     rows = ["1 2 3 .", "3 . 1 2", "2 . 4 3", "4 . 2 1"]

@@ -45,6 +45,9 @@ STATIC = {
 }
 """The files that the page is made of: no others are handed out."""
 
+LETTERS = "".join(map(chr, (*range(0xA0, 0x180), *range(0x400, 0x460))))
+"""What may stand in a book that is still being typed: letters of Latin and Cyrillic alphabets (Unicode blocks)."""
+
 WATCHED = (".yaml", ".yml", ".txt", ".png", ".jpg", ".jpeg")
 
 GROUPED, QUIET = 200, 20
@@ -208,8 +211,7 @@ def application(desk: Desk) -> Starlette:
     async def static(request: Request) -> Response:
         name = request.path_params["name"]
         if name == "fonts.css":
-            letters = {char for data in desk.sent.values() for char in data["title"] + data["setter"] + data["note"]}
-            return Response(await asyncio.to_thread(assets.font_faces, "".join(sorted(letters))), media_type="text/css")
+            return Response(await asyncio.to_thread(assets.font_faces, LETTERS), media_type="text/css")
         if name not in STATIC:
             return Response(status_code=404)
         return Response(assets.static(name), media_type=STATIC[name])

@@ -8,7 +8,7 @@ const VERDICTS = { none: "No solution", several: "Several solutions", undecided:
 
 const boards = new Boards(JSON.parse(document.getElementById("measures").textContent), {});
 const byId = (id) => document.getElementById(id);
-const [list, status, jobs] = [byId("puzzles"), byId("status"), byId("jobs")];
+const [list, status, remark, jobs] = [byId("puzzles"), byId("status"), byId("remark"), byId("jobs")];
 const puzzles = new Map();
 const cards = new Map();
 const handout = new Set();
@@ -198,9 +198,9 @@ async function copy(output) {
   output.select();
   try {
     await navigator.clipboard.writeText(output.value);
-    status.textContent = "Copied";
+    remark.textContent = "Copied";
   } catch {
-    status.textContent = "Press Ctrl-C to copy what is selected";
+    remark.textContent = "Press Ctrl-C to copy what is selected";
   }
 }
 
@@ -228,7 +228,7 @@ function light(trouble) {
   if (before && before !== lit.id && cards.has(before)) draw(before);
   cards.get(lit.id).scrollIntoView({ block: "nearest" });
   draw(lit.id);
-  status.textContent = trouble.cells.length ? `${counted(trouble.cells.length, "cell")} marked in ${puzzles.get(lit.id).title}` : puzzles.get(lit.id).title;
+  remark.textContent = trouble.cells.length ? `${counted(trouble.cells.length, "cell")} marked in ${puzzles.get(lit.id).title}` : puzzles.get(lit.id).title;
 }
 
 // -- what is made
@@ -251,7 +251,7 @@ for (const button of document.querySelectorAll("[data-make]")) {
 async function ask(make, ids) {
   const answer = await fetch("make", { method: "POST", body: JSON.stringify({ make, ids }) });
   if (!answer.ok) {
-    status.textContent = "That can’t be made just now";
+    remark.textContent = "That can’t be made just now";
     return;
   }
   const { job } = await answer.json();
