@@ -87,7 +87,7 @@ def desk(browser: Browser, folder: Path, puzzles: int) -> None:
         page.wait_for_selector("html[data-ready=yes]", timeout=300_000)
         file = folder / "0.yaml"
         text = file.read_text(encoding="utf-8")
-        title = re.search(r"title: (.*)", text)[1]  # type: ignore[index]
+        title = re.search(r"title: (.*)", text)[1]
         givens = text.index("givens: |") + len("givens: |")
         empty = text.index(".", givens)
         seen = []

@@ -14,6 +14,7 @@ import sys
 from collections.abc import Callable, Iterator
 from pathlib import Path
 from random import Random
+from time import sleep
 from urllib.parse import urlsplit
 
 import pytest
@@ -272,7 +273,11 @@ def test_it_stops_when_it_is_told(serve: Opened, sign: int) -> None:
     children = _children(desk.process.pid)
     assert desk.stop(sign) == 0
     assert desk.process.stderr is not None and desk.process.stderr.read() == ""
-    assert not [child for child in children if Path(f"/proc/{child}/cmdline").exists() and _alive(child)]
+    for _ in range(50):  # those that it began notice within a moment
+        if not any(map(_alive, children)):
+            break
+        sleep(0.1)
+    assert not any(map(_alive, children))
 
 
 def _children(pid: int) -> list[int]:
