@@ -5,9 +5,10 @@ In: a manifest, or an archive's folders. Out: a `Collection`, whose puzzles are 
 
 from __future__ import annotations
 
+import os
 from collections.abc import Callable, Iterator, Sequence
 from concurrent.futures import Executor
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from math import inf
 from pathlib import Path
 
@@ -35,7 +36,15 @@ class Collection:
     band_names: tuple[str, ...] = BAND_NAMES
     chapters: tuple[str, ...] = ()
     printed: tuple[tuple[str, ...], ...] = ()
-    troubles: tuple[Trouble, ...] = field(default=())
+    troubles: tuple[Trouble, ...] = ()
+    homes: tuple[Path, ...] = ()
+    """The folders in which its files lie."""
+
+    def nearby(self, text: str) -> str:
+        """A text without the folders that lead to the files in it: a page that is passed on names no machine."""
+        for home in self.homes:
+            text = text.replace(f"{home}{os.sep}", "")
+        return text
 
     def proofs(self, store: Store, crew: Executor | None = None) -> Iterator[Proof]:
         """The proofs, one after the other; they are in the store already."""
@@ -68,6 +77,7 @@ def of_book(
         tuple(chapter.title for chapter in manifest.chapters),
         ((),) * len(cards),
         manifest.warnings,
+        (Path(manifest.place.file).parent,),
     )
 
 
@@ -94,4 +104,5 @@ def of_archive(
         band_names=catalogue.band_names,
         printed=tuple(catalogue.printed_in(card) for card in cards),
         troubles=catalogue.troubles,
+        homes=tuple(folders),
     )

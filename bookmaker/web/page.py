@@ -17,7 +17,6 @@ import jinja2
 from markupsafe import Markup
 
 from bookmaker.proof.cache import Store
-from bookmaker.trouble import Trouble
 from bookmaker.trouble_text import shown
 from bookmaker.web import assets
 from bookmaker.web.collection import Collection
@@ -51,6 +50,7 @@ def review_page(
         ground = pictures.ground(entry.puzzle)
         row = summary(card, proof, collection.band_names, chapter)
         printed = collection.printed[at]
+        row["file"] = collection.nearby(card.file)
         rows.append(row | {"rank": collection.ranks[at], "alike": alike[at], "books": list(printed)})
         detail = told | particulars(proof, notes) | ground | {"proposals": proposals(proof)}
         letters.update(_plain(rows[-1]), _plain(detail))
@@ -71,7 +71,7 @@ def review_page(
         grounds=_packed(list(pictures.grounds)),
         packed=packed,
         outlines=Markup(pictures.outlines),
-        troubles=[_trouble(trouble) for trouble in collection.troubles],
+        troubles=[collection.nearby(shown([trouble])) for trouble in collection.troubles],
     )
 
 
@@ -118,7 +118,3 @@ def _packed(data: Any) -> str:
 
 def _plain(data: Any) -> str:
     return json.dumps(data, ensure_ascii=False, separators=(",", ":"))
-
-
-def _trouble(trouble: Trouble) -> dict[str, Any]:
-    return {"text": shown([trouble]), "warning": trouble.warning}

@@ -58,7 +58,8 @@ def test_words_of_the_manifest_are_never_markup(review_file: Path) -> None:
     assert "Neap &amp; &lt;b&gt;Spring&lt;/b&gt;" in text
 
 
-def test_the_same_book_gives_the_same_page(review_file: Path) -> None:
+def test_the_same_book_gives_the_same_page_and_names_no_folder_of_the_machine(review_file: Path) -> None:
+    assert str(review_file.parent) not in review_file.read_text("utf-8")
     again = review_file.with_name("again.html")
     assert run("review", review_file.parent, "--out", again, "--notes").exit_code == 0
     assert again.read_bytes() == review_file.read_bytes()

@@ -13,6 +13,7 @@ import signal
 import socket
 from collections.abc import AsyncIterator, Callable, Coroutine, Mapping, Sequence
 from concurrent.futures import ProcessPoolExecutor
+from concurrent.futures.process import BrokenProcessPool
 from contextlib import aclosing, asynccontextmanager, contextmanager, nullcontext
 from pathlib import Path
 from tempfile import TemporaryDirectory
@@ -106,10 +107,14 @@ class Desk:
 
     async def prove(self, entry: Entry) -> None:
         """Have a puzzle examined."""
-        assert self.pool is not None
+        pool = self.pool
         try:
-            found = await asyncio.get_running_loop().run_in_executor(self.pool, examine, entry)
+            found = await asyncio.get_running_loop().run_in_executor(pool, examine, entry)
             self.reading.known[entry.puzzle] = found
+        except BrokenProcessPool:
+            if self.pool is pool and not self.closing.is_set():
+                self.pool = examiners()  # for what is saved next
+            raise
         finally:
             self.under_way.discard(entry.puzzle)
             self.news.set()
