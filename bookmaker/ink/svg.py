@@ -44,7 +44,7 @@ def svg_text(page: Page, title: str = "", told: str = "") -> str:
     do not see it what it is and what is on it."""
     edge = max(page.sheet, page.bleed)
     width, height = page.width + 2 * edge, page.height + 2 * edge
-    drawing = _Drawing()
+    drawing = Drawing()
     body = "\n".join(drawing.draw(page.items))
     view = f"{_n(-edge)} {_n(-edge)} {_n(width)} {_n(height)}"
     return (
@@ -57,8 +57,9 @@ def svg_text(page: Page, title: str = "", told: str = "") -> str:
     )
 
 
-class _Drawing:
-    """Turns items into elements; `shared` holds the glyphs and clips that they refer to."""
+class Drawing:
+    """Turns items into elements; `shared` holds the glyphs and clips that they refer to. Several pictures of one
+    document may share a drawing."""
 
     def __init__(self) -> None:
         self.shared: list[str] = []
@@ -91,10 +92,12 @@ class _Drawing:
         yield f'<g aria-label={quoteattr(text.text)} fill="{_colour(text.grey)}">'
         for character, x in letters(text):
             at = f"translate({_n(x)} {_n(text.y)}) scale({scale:.5g} {-scale:.5g})"
-            yield f'<use xlink:href="#{self._glyph(text.font, character)}" transform="{at}"/>'
+            yield f'<use xlink:href="#{self.glyph(text.font, character)}" transform="{at}"/>'
         yield "</g>"
 
-    def _glyph(self, font: str, character: str) -> str:
+    def glyph(self, font: str, character: str) -> str:
+        """The name of a letter's outline, which is among the shared ones from now on. It is drawn in thousandths of an
+        em, y down for those who scale it by −1."""
         key = font, character
         if key not in self._glyphs:
             self._glyphs[key] = name = f"{font}-{ord(character):04x}"

@@ -14,8 +14,8 @@ from bookmaker.manifest import limits
 from bookmaker.placed import Node, Word, read_text
 from bookmaker.trouble import Desk, quoted
 
-_ID = re.compile(r"[A-Za-z0-9]+(-+[A-Za-z0-9]+)*")
-_DATE = re.compile(r"([0-9]{4})-([0-9]{2})-([0-9]{2})")
+ID = re.compile(r"[A-Za-z0-9]+(-+[A-Za-z0-9]+)*")
+DATE = re.compile(r"([0-9]{4})-([0-9]{2})-([0-9]{2})")
 _CONTROL = re.compile(r"[\x00-\x08\x0b-\x1f\x7f\ufeff\ud800-\udfff]")
 
 
@@ -59,7 +59,7 @@ def read_id(node: Node, desk: Desk) -> str | None:
             node.place, "no-value", "“id” is left empty", "each puzzle has an id of its own, such as “estuary-2”"
         )
         return None
-    if not _ID.fullmatch(text) or len(text) > limits.ID:
+    if not ID.fullmatch(text) or len(text) > limits.ID:
         said = f"{quoted(text)} cannot be an id"
         letters = "".join(char for char in normalize("NFKD", text) if not combining(char))
         near = "-".join(re.findall("[A-Za-z0-9]+", letters))[: limits.ID].rstrip("-") or "estuary-2"
@@ -74,7 +74,7 @@ def read_date(node: Node, name: str, desk: Desk) -> date | None:
     text = read_text(node, f"“{name}”", desk)
     if not text:
         return None
-    parts = _DATE.fullmatch(text)
+    parts = DATE.fullmatch(text)
     if parts is None:
         hint = "write year-month-day, such as 2026-03-14"
         desk.error(node.place, "bad-date", f"{quoted(text)} is not a date", hint)

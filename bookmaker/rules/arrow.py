@@ -81,6 +81,7 @@ arrow:
     form = Form.CHAIN
     usual_cells = (3, 4)
     directed = True
+    typed = ("lines", "[circle: text, shafts: lines]")
 
     arrows: tuple[Arrow, ...]
 

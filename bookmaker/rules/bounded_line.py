@@ -49,6 +49,7 @@ bounded-line:
   - r1c1-r1c4 r2c5
   - r9c9-r6c9
 """
+    typed = ("lines",)
 
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:

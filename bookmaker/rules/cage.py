@@ -75,6 +75,7 @@ cage:
     form = Form.AREA
     usual_cells = (2, 4)
     figures = "number"
+    typed = ("lines", "[cells: text, total: whole]", "picture", "picture: picture, totals: numbers")
 
     cages: tuple[tuple[tuple[int, ...], int], ...]
 

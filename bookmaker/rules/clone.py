@@ -62,6 +62,7 @@ clone:
 """
     form = Form.TWINS
     usual_cells = (2, 4)
+    typed = ("picture", "*: lines")
 
     groups: tuple[Group, ...]
     letters: tuple[str, ...]

@@ -72,6 +72,7 @@ diagonal-sum:
   - 23 from r1c3 down-right
   - 12 from r4c9 up-left
 """
+    typed = ("lines",)
     hugs_grid = True
     form = Form.EDGE
     directed = True

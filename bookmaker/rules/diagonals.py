@@ -39,6 +39,7 @@ class Diagonals(Rule):
     noun = "diagonal"
     relabels = "any"
     example = "diagonals: both\n"
+    typed = ("falling | rising | both",)
 
     falling: bool
     rising: bool

@@ -58,6 +58,7 @@ difference-line:
   least: 5                # may be left out when it is 5
 """
     options = ("least",)
+    typed = ("lines", "lines: lines, least: whole")
 
     least: int = USUAL
 

@@ -51,6 +51,7 @@ dots:
     form = Form.BORDER
     sorts = (("white", "white"), ("black", "black"))
     options = ("all-marked",)
+    typed = ("white: lines, black: lines, all-marked: switch",)
 
     white: tuple[Pair, ...] = ()
     black: tuple[Pair, ...] = ()

@@ -51,6 +51,7 @@ equal-part-line:
   - r2c2-r2c6
   - r9c9-r6c9 r5c8
 """
+    typed = ("lines",)
 
     home: str = "box"
     """What the grid's regions are called: a box, or a region where they are irregular."""

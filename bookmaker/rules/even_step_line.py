@@ -50,6 +50,7 @@ even-step-line:
   - r9c9-r5c9
 """
     options = ("step",)
+    typed = ("lines", "lines: lines, step: whole")
 
     step: int = 0
 

@@ -61,6 +61,7 @@ extra-region:
 """
     form = Form.AREA
     usual_cells = (0, 0)
+    typed = ("lines", "picture")
 
     regions: tuple[tuple[int, ...], ...]
     digits: int

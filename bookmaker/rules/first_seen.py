@@ -65,6 +65,7 @@ first-seen:
   bottom: . . 3 . . 67 . . .
 """
     figures = "digits"
+    typed = ("left: text, right: text, top: text, bottom: text, cells: whole",)
     room = (0.96, 0.7)
 
     in_row: int = 3

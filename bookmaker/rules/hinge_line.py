@@ -56,6 +56,7 @@ hinge-line:
   - r9c9-r6c9
 """
     from_the_middle = True
+    typed = ("lines",)
 
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:

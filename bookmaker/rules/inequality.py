@@ -46,6 +46,7 @@ inequality:
 """
     form = Form.BORDER
     directed = True
+    typed = ("lines",)
 
     pairs: tuple[Pair, ...]
 

@@ -78,6 +78,7 @@ limits:
 """
     form = Form.CELL
     figures = "digits"
+    typed = ("*: text",)
 
     limits: tuple[Limit, ...]
 

@@ -50,6 +50,7 @@ parity:
 """
     form = Form.CELL
     sorts = (("even", "even"), ("odd", "odd"))
+    typed = ("even: lines, odd: lines",)
 
     even: tuple[int, ...] = ()
     odd: tuple[int, ...] = ()

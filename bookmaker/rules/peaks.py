@@ -53,6 +53,7 @@ peaks:
 """
     form = Form.CELL
     sorts = (("greater", "greater"), ("smaller", "smaller"))
+    typed = ("greater: lines, smaller: lines",)
 
     greater: tuple[int, ...] = ()
     smaller: tuple[int, ...] = ()

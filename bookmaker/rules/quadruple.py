@@ -60,6 +60,7 @@ quadruple:
 """
     form = Form.CORNER
     figures = "digits"
+    typed = ("*: text",)
 
     rings: tuple[Ring, ...]
 

@@ -44,6 +44,7 @@ resting-thermometer:
   - r9c9-r6c9 r5c8
 """
     directed = True
+    typed = ("lines",)
 
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:

@@ -49,6 +49,7 @@ sum-marks:
     form = Form.BORDER
     sorts = (("V", "five"), ("X", "ten"))
     options = ("all-marked",)
+    typed = ("V: lines, X: lines, all-marked: switch",)
 
     five: tuple[Pair, ...] = ()
     ten: tuple[Pair, ...] = ()

@@ -44,6 +44,7 @@ thermometer:
   - r9c9-r5c9
 """
     directed = True
+    typed = ("lines",)
 
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:

@@ -36,6 +36,7 @@ class Windows(Rule):
     noun = "window"
     relabels = "any"
     example = "windows: yes\n"
+    typed = ("yes",)
 
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:

@@ -113,6 +113,7 @@ def read_clues(
 class OutsideRule(Rule):
     """A kind whose clues stand outside the grid and look along rows and columns, each with a value."""
 
+    typed = ("left: text, right: text, top: text, bottom: text",)
     room: ClassVar[tuple[float, float]]
     """Size of a clue's place in cells: its width at the left and right, its height at the top and bottom."""
 

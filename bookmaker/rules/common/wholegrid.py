@@ -20,6 +20,8 @@ from bookmaker.trouble import Desk
 class WholeGridRule(Rule):
     """Nothing to say but that it holds, so that two values of one kind are equal. The kind says what it asks."""
 
+    typed = ("yes",)
+
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
         return cls() if read_yes(body, cls.kind, desk) else None
