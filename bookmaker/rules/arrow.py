@@ -69,6 +69,7 @@ class Arrows(Rule):
     kind = "arrow"
     title = "Arrows"
     noun = "arrow"
+    typed = ("lines", "[circle: text, shafts: lines]")
     relabels = "none"
     example = """\
 arrow:
@@ -81,7 +82,6 @@ arrow:
     form = Form.CHAIN
     usual_cells = (3, 4)
     directed = True
-    typed = ("lines", "[circle: text, shafts: lines]")
 
     arrows: tuple[Arrow, ...]
 

@@ -43,13 +43,13 @@ class BoundedLine(ChainRule):
     kind = "bounded-line"
     title = "Bounded lines"
     noun = "bounded line"
+    typed = ("lines",)
     relabels = "reversed"
     example = """\
 bounded-line:
   - r1c1-r1c4 r2c5
   - r9c9-r6c9
 """
-    typed = ("lines",)
 
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:

@@ -66,6 +66,7 @@ class Cage(Rule):
     kind = "cage"
     title = "Cages"
     noun = "cage"
+    typed = ("lines", "[cells: text, total: whole]", "picture", "picture: picture, totals: numbers")
     example = """\
 cage:
   - {cells: r1c1-r1c3 r2c1, total: 12}
@@ -75,7 +76,6 @@ cage:
     form = Form.AREA
     usual_cells = (2, 4)
     figures = "number"
-    typed = ("lines", "[cells: text, total: whole]", "picture", "picture: picture, totals: numbers")
 
     cages: tuple[tuple[tuple[int, ...], int], ...]
 

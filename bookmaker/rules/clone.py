@@ -53,6 +53,7 @@ class Clone(Rule):
     kind = "clone"
     title = "Clones"
     noun = "clone"
+    typed = ("picture", "*: lines")
     relabels = "any"
     example = """\
 clone:
@@ -62,7 +63,6 @@ clone:
 """
     form = Form.TWINS
     usual_cells = (2, 4)
-    typed = ("picture", "*: lines")
 
     groups: tuple[Group, ...]
     letters: tuple[str, ...]

@@ -37,6 +37,7 @@ class ConsecutiveBars(Rule):
     kind = "consecutive-bars"
     title = "Consecutive bars"
     noun = "consecutive bar"
+    typed = ("lines",)
     relabels = "reversed"
     example = """\
 consecutive-bars:         # every pair of neighbours with consecutive digits
@@ -45,7 +46,6 @@ consecutive-bars:         # every pair of neighbours with consecutive digits
   - r6c9-r7c9 r7c1-r7c2 r8c6-r9c6 r9c1-r9c2
 """
     form = Form.BORDER
-    typed = ("lines",)
 
     bars: tuple[Pair, ...]
 

@@ -42,13 +42,13 @@ class ConsecutiveLine(ChainRule):
     kind = "consecutive-line"
     title = "Consecutive lines"
     noun = "consecutive line"
+    typed = ("lines",)
     relabels = "reversed"
     example = """\
 consecutive-line:
   - r1c1-r1c4 r2c5
   - r9c9-r5c9
 """
-    typed = ("lines",)
 
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:

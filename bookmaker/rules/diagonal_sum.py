@@ -66,13 +66,13 @@ class DiagonalSum(Rule):
     kind = "diagonal-sum"
     title = "Diagonal sums"
     noun = "diagonal sum"
+    typed = ("lines",)
     relabels = "reversed"
     example = """\
 diagonal-sum:
   - 23 from r1c3 down-right
   - 12 from r4c9 up-left
 """
-    typed = ("lines",)
     hugs_grid = True
     form = Form.EDGE
     directed = True

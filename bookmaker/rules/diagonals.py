@@ -37,9 +37,9 @@ class Diagonals(Rule):
     kind = "diagonals"
     title = "Diagonals"
     noun = "diagonal"
+    typed = ("falling | rising | both",)
     relabels = "any"
     example = "diagonals: both\n"
-    typed = ("falling | rising | both",)
 
     falling: bool
     rising: bool

@@ -49,6 +49,7 @@ class DifferenceLine(ChainRule):
     kind = "difference-line"
     title = "Difference lines"
     noun = "difference line"
+    typed = ("lines", "lines: lines, least: whole")
     relabels = "reversed"
     example = """\
 difference-line:
@@ -58,7 +59,6 @@ difference-line:
   least: 5                # may be left out when it is 5
 """
     options = ("least",)
-    typed = ("lines", "lines: lines, least: whole")
 
     least: int = USUAL
 

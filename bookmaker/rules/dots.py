@@ -42,6 +42,7 @@ class Dots(SortedRule):
     kind = "dots"
     title = "Dots"
     noun = "dot"
+    typed = ("white: lines, black: lines, all-marked: switch",)
     example = """\
 dots:
   white: [r1c1-r1c2, r4c4-r5c4]
@@ -51,7 +52,6 @@ dots:
     form = Form.BORDER
     sorts = (("white", "white"), ("black", "black"))
     options = ("all-marked",)
-    typed = ("white: lines, black: lines, all-marked: switch",)
 
     white: tuple[Pair, ...] = ()
     black: tuple[Pair, ...] = ()

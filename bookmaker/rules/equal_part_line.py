@@ -46,12 +46,12 @@ class EqualPartLine(ChainRule):
     kind = "equal-part-line"
     title = "Equal-part lines"
     noun = "equal-part line"
+    typed = ("lines",)
     example = """\
 equal-part-line:
   - r2c2-r2c6
   - r9c9-r6c9 r5c8
 """
-    typed = ("lines",)
 
     home: str = "box"
     """What the grid's regions are called: a box, or a region where they are irregular."""

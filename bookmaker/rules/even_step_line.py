@@ -43,6 +43,7 @@ class EvenStepLine(ChainRule):
     kind = "even-step-line"
     title = "Even-step lines"
     noun = "even-step line"
+    typed = ("lines", "lines: lines, step: whole")
     relabels = "reversed"
     example = """\
 even-step-line:
@@ -50,7 +51,6 @@ even-step-line:
   - r9c9-r5c9
 """
     options = ("step",)
-    typed = ("lines", "lines: lines, step: whole")
 
     step: int = 0
 

@@ -53,6 +53,7 @@ class ExtraRegion(Rule):
     kind = "extra-region"
     title = "Extra regions"
     noun = "extra region"
+    typed = ("lines", "picture")
     relabels = "any"
     example = """\
 extra-region:
@@ -61,7 +62,6 @@ extra-region:
 """
     form = Form.AREA
     usual_cells = (0, 0)
-    typed = ("lines", "picture")
 
     regions: tuple[tuple[int, ...], ...]
     digits: int

@@ -58,6 +58,7 @@ class FirstSeen(OutsideRule):
     kind = "first-seen"
     title = "First-seen digits"
     noun = "first-seen clue"
+    typed = ("left: text, right: text, top: text, bottom: text, cells: whole",)
     relabels = "any"
     example = """\
 first-seen:
@@ -65,7 +66,6 @@ first-seen:
   bottom: . . 3 . . 67 . . .
 """
     figures = "digits"
-    typed = ("left: text, right: text, top: text, bottom: text, cells: whole",)
     room = (0.96, 0.7)
 
     in_row: int = 3

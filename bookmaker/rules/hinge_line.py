@@ -50,13 +50,13 @@ class HingeLine(ChainRule):
     kind = "hinge-line"
     title = "Hinge lines"
     noun = "hinge line"
+    typed = ("lines",)
     example = """\
 hinge-line:
   - r1c1-r1c4 r2c5
   - r9c9-r6c9
 """
     from_the_middle = True
-    typed = ("lines",)
 
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:

@@ -38,6 +38,7 @@ class Inequality(Rule):
     kind = "inequality"
     title = "Inequalities"
     noun = "inequality sign"
+    typed = ("lines",)
     relabels = "reversed"
     example = """\
 inequality:
@@ -46,7 +47,6 @@ inequality:
 """
     form = Form.BORDER
     directed = True
-    typed = ("lines",)
 
     pairs: tuple[Pair, ...]
 

@@ -69,6 +69,7 @@ class Limits(Rule):
     kind = "limits"
     title = "Limits"
     noun = "limit"
+    typed = ("*: text",)
     relabels = "any"
     example = """\
 limits:
@@ -78,7 +79,6 @@ limits:
 """
     form = Form.CELL
     figures = "digits"
-    typed = ("*: text",)
 
     limits: tuple[Limit, ...]
 

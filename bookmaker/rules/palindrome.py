@@ -45,6 +45,7 @@ class Palindrome(ChainRule):
     kind = "palindrome"
     title = "Palindromes"
     noun = "palindrome"
+    typed = ("lines",)
     relabels = "any"
     example = """\
 palindrome:
@@ -52,7 +53,6 @@ palindrome:
   - r6c8-r4c6 r3c6 r2c5
 """
     from_the_middle = True
-    typed = ("lines",)
 
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:

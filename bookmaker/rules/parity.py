@@ -42,6 +42,7 @@ class Parity(SortedRule):
     kind = "parity"
     title = "Even and odd"
     noun = "even or odd cell"
+    typed = ("even: lines, odd: lines",)
     relabels = "reversed"
     example = """\
 parity:
@@ -50,7 +51,6 @@ parity:
 """
     form = Form.CELL
     sorts = (("even", "even"), ("odd", "odd"))
-    typed = ("even: lines, odd: lines",)
 
     even: tuple[int, ...] = ()
     odd: tuple[int, ...] = ()

@@ -45,6 +45,7 @@ class Peaks(SortedRule):
     kind = "peaks"
     title = "Peaks and hollows"
     noun = "peak"
+    typed = ("greater: lines, smaller: lines",)
     relabels = "reversed"
     example = """\
 peaks:
@@ -53,7 +54,6 @@ peaks:
 """
     form = Form.CELL
     sorts = (("greater", "greater"), ("smaller", "smaller"))
-    typed = ("greater: lines, smaller: lines",)
 
     greater: tuple[int, ...] = ()
     smaller: tuple[int, ...] = ()

@@ -52,6 +52,7 @@ class Quadruple(Rule):
     kind = "quadruple"
     title = "Corner quadruples"
     noun = "corner quadruple"
+    typed = ("*: text",)
     relabels = "any"
     example = """\
 quadruple:
@@ -60,7 +61,6 @@ quadruple:
 """
     form = Form.CORNER
     figures = "digits"
-    typed = ("*: text",)
 
     rings: tuple[Ring, ...]
 

@@ -37,6 +37,7 @@ class RestingThermometer(ChainRule):
     kind = "resting-thermometer"
     title = "Resting thermometers"
     noun = "resting thermometer"
+    typed = ("lines",)
     relabels = "reversed"
     example = """\
 resting-thermometer:
@@ -44,7 +45,6 @@ resting-thermometer:
   - r9c9-r6c9 r5c8
 """
     directed = True
-    typed = ("lines",)
 
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:

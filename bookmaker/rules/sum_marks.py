@@ -40,6 +40,7 @@ class SumMarks(SortedRule):
     kind = "sum-marks"
     title = "Sum marks"
     noun = "sum mark"
+    typed = ("V: lines, X: lines, all-marked: switch",)
     example = """\
 sum-marks:
   V: [r1c1-r1c2]
@@ -49,7 +50,6 @@ sum-marks:
     form = Form.BORDER
     sorts = (("V", "five"), ("X", "ten"))
     options = ("all-marked",)
-    typed = ("V: lines, X: lines, all-marked: switch",)
 
     five: tuple[Pair, ...] = ()
     ten: tuple[Pair, ...] = ()

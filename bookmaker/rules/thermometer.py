@@ -37,6 +37,7 @@ class Thermometer(ChainRule):
     kind = "thermometer"
     title = "Thermometers"
     noun = "thermometer"
+    typed = ("lines",)
     relabels = "reversed"
     example = """\
 thermometer:
@@ -44,7 +45,6 @@ thermometer:
   - r9c9-r5c9
 """
     directed = True
-    typed = ("lines",)
 
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:

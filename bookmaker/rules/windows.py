@@ -34,9 +34,9 @@ class Windows(Rule):
     kind = "windows"
     title = "Windows"
     noun = "window"
+    typed = ("yes",)
     relabels = "any"
     example = "windows: yes\n"
-    typed = ("yes",)
 
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:

@@ -45,7 +45,7 @@ BANDS: Shape = {
 IMPRINT: Mapping[str, Shape] = {
     **dict.fromkeys(("publisher", "edition"), LINE),
     "date": empty_or(shapes.matching(DATE)),
-    "isbn": LINE,
+    **dict.fromkeys(("isbn", "ebook-isbn"), LINE),
     **dict.fromkeys(("rights", "note"), NOTE),
 }
 

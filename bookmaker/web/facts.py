@@ -119,8 +119,9 @@ def telling(proof: Proof, band_names: Sequence[str]) -> dict[str, Any]:
     for passage in story.passages:
         sentences = []
         for sentence in passage.sentences:
-            sentences.append({"text": sentence.text, "from": at, "to": at + len(sentence.told)})
-            at += len(sentence.told)
+            begins = min(sentence.told) - 1 if sentence.told else at
+            at = max(sentence.told, default=at)
+            sentences.append({"text": sentence.text, "from": begins, "to": at})
         passages.append({"heading": HEADINGS.get(passage.mood, ""), "sentences": sentences})
     narrowings = [
         {

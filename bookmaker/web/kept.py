@@ -16,7 +16,7 @@ from bookmaker.proof.cache import Store, code_version, hash_of, key_of
 from bookmaker.proof.crew import Alone, ahead_of, done, in_order
 from bookmaker.web.facts import telling
 
-CODE_THAT_TELLS = ("tell", "book/rating.py", "web/facts.py")
+CODE_THAT_TELLS = ("tell", "trace", "phrases", "reasons", "book/rating.py", "web/facts.py")
 
 
 def with_tellings(

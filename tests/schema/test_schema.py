@@ -47,7 +47,7 @@ def refused(name: str, document: Any) -> list[str]:
 
 def shipped_files() -> dict[str, str]:
     """Every YAML file that comes with bookmaker, with the kind of file that it is."""
-    found = {str(path): "manifest" for path in DEMO.rglob("*.yaml")}
+    found = {str(path): "manifest" for path in DEMO.rglob("*.yaml") if path.parent.name != "wishes"}
     found |= {str(path): "brief" for path in DEMO.glob("briefs/*.yaml")}
     found |= {str(path): "archive" for path in DEMO.rglob("archive.yaml")}
     found |= {str(path): "layout" for path in (HERE / "layouts").glob("*.yaml")}

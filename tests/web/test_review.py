@@ -163,8 +163,8 @@ def test_thousands_of_rows_are_drawn_as_one_looks(review_file: Path, pages: Page
 def test_the_path_is_stepped_as_it_is_told(review_file: Path, pages: Pages, proofs: dict[str, Any], name: str) -> None:
     proof = proofs[name]
     solution, symbols = proof.solution, "123456789"
-    told = {index + 1: sentence.text for passage in tell(proof).passages for sentence in passage.sentences
-            for index in sentence.told}  # fmt: skip
+    told = {number: sentence.text for passage in tell(proof).passages for sentence in passage.sentences
+            for number in sentence.told}  # fmt: skip
     page = pages.open(address(review_file, f"#/{name}"))
     rows = _rows(page)
     assert rows == ["".join(symbols[d - 1] if d else "·" for d in row) for row in _square(proof.entry.puzzle.givens)]
