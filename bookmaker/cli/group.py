@@ -6,9 +6,8 @@ import errno
 import gc
 import sys
 from concurrent.futures import BrokenExecutor
-from contextlib import redirect_stderr, redirect_stdout
 from io import TextIOWrapper
-from typing import Any, TextIO, cast
+from typing import Any
 
 import click
 
@@ -16,7 +15,6 @@ from bookmaker.files import Unwritten
 from bookmaker.proof import EngineFault
 from bookmaker.trouble import BookTroubles, Trouble
 from bookmaker.trouble_text import shown
-from bookmaker.visible import VisibleStream
 
 COLLECT_AFTER = 1_000_000
 """Objects made before Python looks for garbage that refers to itself. There is next to none: a book is values that live
@@ -48,8 +46,7 @@ class HonestGroup(click.Group):
     def main(self, *args: Any, **kwargs: Any) -> Any:
         gc.set_threshold(COLLECT_AFTER)
         _speak_utf8()
-        with redirect_stdout(_visibly(sys.stdout)), redirect_stderr(_visibly(sys.stderr)):
-            return super().main(*args, **kwargs)
+        return super().main(*args, **kwargs)
 
     def format_commands(self, ctx: click.Context, formatter: click.HelpFormatter) -> None:
         """Every command with the whole of its first sentence; click would cut it short."""
@@ -90,11 +87,6 @@ def _speak_utf8() -> None:
     for stream in (sys.stdout, sys.stderr):
         if isinstance(stream, TextIOWrapper):
             stream.reconfigure(encoding=None if stream.isatty() else "utf-8", errors="replace")
-
-
-def _visibly(stream: TextIO) -> TextIO:
-    """The stream, cleaned of all that a terminal would obey; whatever a command or click says goes through it."""
-    return cast(TextIO, VisibleStream(stream)) if stream else stream
 
 
 def say_troubles(troubles: tuple[Trouble, ...]) -> None:
