@@ -2,7 +2,7 @@
 
 In: the entries of a manifest. Out: for each the puzzle, not yet numbered, and its proof without the solving path, which
 would fill the memory of a long book. The work is shared among a crew, a few entries at a time; what was found out
-earlier is taken along to it, and what is found out anew is brought back and kept.
+earlier is taken along to it, and what is new is brought back and kept.
 """
 
 from __future__ import annotations
