@@ -27,6 +27,7 @@ from bookmaker.display.items import (
     Segment,
     Straight,
     Stroke,
+    Tagged,
     Text,
 )
 
@@ -71,6 +72,8 @@ def _items(items: Iterable[Item], indent: str) -> Iterator[str]:
                 yield f"{indent}text {_text(item)}"
             case Image():
                 yield f"{indent}image {_area(item)} sha256 {sha256(item.source).hexdigest()[:16]}"
+            case Tagged():
+                yield from _items(item.items, indent)
             case Group():
                 yield f"{indent}group{_placing(item)}"
                 if item.clip is not None:

@@ -29,6 +29,7 @@ from bookmaker.display.items import (
     Segment,
     Straight,
     Stroke,
+    Tagged,
     Text,
 )
 from bookmaker.geometry import IDENTITY, letters, placing
@@ -78,6 +79,8 @@ class _Drawing:
                     yield from self._text(item)
                 case Image():
                     yield _image(item)
+                case Tagged():
+                    yield from self.draw(item.items)
                 case Group():
                     yield from self._group(item)
                 case Link():

@@ -10,11 +10,14 @@ from __future__ import annotations
 from collections.abc import Iterator
 from math import ceil, sqrt
 
-from bookmaker.display.items import Group, Item, Line, Move, Path, Point, Rect, Segment, Straight, Stroke
+from bookmaker.display.items import Group, Item, Line, Move, Path, Point, Rect, Segment, Straight, Stroke, tagged
+from bookmaker.display.tags import ENGLISH, Role, Tag
 from bookmaker.layout.art.gridart import draw_grid, frame_for
-from bookmaker.puzzle.grid import SYMBOLS
+from bookmaker.layout.art.gridtold import candidates_said
+from bookmaker.puzzle.grid import SYMBOLS, Grid
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.common.frame import Frame
+from bookmaker.rules.common.speech import cell_said, cells_said
 from bookmaker.tell.scenes import Scene
 
 INSET = 0.055
@@ -39,12 +42,37 @@ FEW = 0.26
 def draw_scene(puzzle: RuledPuzzle, scene: Scene, cell: float, name: str) -> Group:
     """The board with its marks, digits, candidates, and what is pointed out."""
     frame = frame_for(puzzle.grid, cell)
-    items: list[Item] = [draw_grid(puzzle, cell, name, scene.digits, shaded=scene.shaded)]
-    items += [corners(*frame.corner(at), cell) for at in scene.look if at != scene.goes]
+    board = draw_grid(puzzle, cell, name, scene.digits, shaded=scene.shaded, said=_pencilled(puzzle.grid, scene))
+    items: list[Item] = [corners(*frame.corner(at), cell) for at in scene.look if at != scene.goes]
     if scene.goes is not None:
         items.append(heavy_frame(*frame.corner(scene.goes), cell))
     items += _candidates(frame, scene)
-    return Group(tuple(items))
+    words = ". ".join(_pointed_out(puzzle.grid, scene))
+    if words:
+        side = puzzle.grid.size * cell
+        items = [tagged((Tag(Role.FIGURE, f"{words}.", language=ENGLISH, box=(0.0, 0.0, side, side)),), *items)]
+    return Group((board, *items))
+
+
+def _pointed_out(grid: Grid, scene: Scene) -> Iterator[str]:
+    """What is pointed out, in words."""
+    look = [at for at in scene.look if at != scene.goes]
+    if look:
+        yield f"Look at {cells_said(grid, look)}"
+    if scene.shaded:
+        yield f"Look along {cells_said(grid, scene.shaded)}"
+    if scene.goes is not None:
+        yield f"Filled next: {cell_said(grid, scene.goes)}"
+    struck: dict[int, list[int]] = {}
+    for at, digit in sorted(scene.struck):
+        struck.setdefault(digit, []).append(at)
+    for digit, cells in sorted(struck.items()):
+        yield f"Eliminated: {SYMBOLS[digit - 1]} from {cells_said(grid, cells)}"
+
+
+def _pencilled(grid: Grid, scene: Scene) -> dict[int, str]:
+    """What the cells without a digit say of their candidates; where none are drawn, nothing."""
+    return {at: words for at, words in candidates_said(grid, scene.pencil).items() if words != "empty"}
 
 
 def corners(x: float, y: float, cell: float) -> Path:

@@ -13,9 +13,10 @@ from typing import TypeAlias
 
 from bookmaker.book import wording
 from bookmaker.book.model import BookPuzzle
-from bookmaker.display.items import Bookmark, Document, Group, Item, Rect, Stroke, Text
+from bookmaker.display.items import Bookmark, Document, Group, Item, Rect, Stroke, Text, tagged
+from bookmaker.display.tags import ENGLISH, HEADING, OURS, PARAGRAPH, Role, Tag
 from bookmaker.layout.art.gridart import outside
-from bookmaker.layout.art.profile import profile
+from bookmaker.layout.art.profile import profile, profile_said
 from bookmaker.layout.art.ridge import ridge
 from bookmaker.layout.art.scenepicture import SHADE, corners, draw_scene, heavy_frame, stroke_through
 from bookmaker.layout.compose import draw_pages
@@ -76,21 +77,24 @@ def _text_width(layout: Layout) -> float:
 def _head(puzzle: BookPuzzle, scenes: Mapping[int, Scene], layout: Layout) -> Iterator[Row]:
     """Title, setter, rules, solve profile, and what the pictures' signs mean."""
     line, type, measure = layout.line, layout.type, layout.measure
-    yield Row(line, (capitals(0.0, (1 - DROP) * line, CRIB, layout, measure),))
+    yield Row(line, (capitals(0.0, (1 - DROP) * line, CRIB, layout, measure),), tags=(OURS,))
     wide = ridge_width(layout)
     title = broken(puzzle.title, type.heading.font, type.heading.size, measure - wide - line)
     base = type.heading.leading - DROP * line
     for at, words in enumerate(title):
-        items: list[Item] = [Text(0.0, base, words, type.heading.font, type.heading.size)]
+        text = Text(0.0, base, words, type.heading.font, type.heading.size)
+        items: list[Item] = [tagged((HEADING.further if at else HEADING,), text)]
         if at == 0 and puzzle.rating:
             items.append(Group((ridge(puzzle.rating.band, wide),), measure - wide, base))
         yield Row(type.heading.leading, tuple(items))
     said = [puzzle.setter] if puzzle.setter else []
     said += [f"first shown {puzzle.shown}"] if puzzle.shown else []
-    items = [Text(0.0, (1 - DROP) * line, ", ".join(said), type.note.font, type.note.size)] if said else []
+    text = Text(0.0, (1 - DROP) * line, ", ".join(said), type.note.font, type.note.size)
+    items = [tagged((PARAGRAPH,), text)] if said else []
     if puzzle.rating:
         words = f"{puzzle.rating.band_name}  ·  effort {puzzle.rating.effort:.0f}"
-        items.append(Text(measure, (1 - DROP) * line, words, type.label.font, type.label.size, anchor="end"))
+        band = Text(measure, (1 - DROP) * line, words, type.label.font, type.label.size, anchor="end")
+        items.append(tagged((PARAGRAPH,), band))
     yield Row(line / 4)
     yield Row(line, tuple(items))
     yield Row(line / 2)
@@ -100,7 +104,7 @@ def _head(puzzle: BookPuzzle, scenes: Mapping[int, Scene], layout: Layout) -> It
         yield from _walk(puzzle, [*scenes.values()], layout)
     if scenes:
         yield from _legend(layout)
-    yield from paragraph(wording.CELL_NAMES, type.small, measure, line)
+    yield from paragraph(wording.CELL_NAMES, type.small, measure, line, tags=(OURS,))
     yield Row(0.5 * line)
 
 
@@ -122,7 +126,8 @@ def _walk(puzzle: BookPuzzle, scenes: Sequence[Scene], layout: Layout) -> Iterat
         x = max((moment + 0.5) * step, half, right + half + 2.0)
         items.append(Text(x, line * (1 - DROP), text, "sans-bold", label.size, anchor="middle"))
         right = x + half
-    yield Row(high + 1.6 * line, tuple(items))
+    told = Tag(Role.FIGURE, profile_said(rating), language=ENGLISH, box=(0.0, 0.0, layout.measure, high + line))
+    yield Row(high + 1.6 * line, tuple(items), tags=(told,))
 
 
 def _legend(layout: Layout) -> Iterator[Row]:
@@ -137,7 +142,8 @@ def _legend(layout: Layout) -> Iterator[Row]:
         if items and x + wide > layout.measure:
             yield Row(1.5 * line, tuple(items))
             items, x = [], 0.0
-        items += [Group((*_sign(words, cell),), x), Text(x + cell + gap, base, words, note.font, note.size)]
+        sign = Group((*_sign(words, cell),), x)
+        items.append(tagged((OURS,), sign, Text(x + cell + gap, base, words, note.font, note.size)))
         x += wide + 1.8 * note.size
     yield Row(1.5 * line, tuple(items))
 
@@ -188,7 +194,7 @@ def _cut(passage: Passage, scenes: Mapping[int, Scene]) -> Iterator[tuple[list[s
 def _paragraph(words: str, letter: str, layout: Layout) -> Iterator[Row]:
     text, line = layout.type.text, layout.line
     indent = 2.0 * text.size
-    first, *rest = paragraph(words, text, _text_width(layout) - indent, line, indent)
+    first, *rest = paragraph(words, text, _text_width(layout) - indent, line, indent, tags=(OURS,))
     if letter:
         mark = Text(0.0, (1 - DROP) * line, letter, "sans-bold", layout.type.label.size * 1.15)
         first = replace(first, items=(mark, *first.items))
@@ -289,9 +295,9 @@ def _captioned(puzzle: BookPuzzle, scene: Scene, layout: Layout) -> Iterator[Ite
     base = (1 - DROP) * line
     x = 0.0
     if len(scene.label) == 1:
-        yield Text(x, base, scene.label, "sans-bold", label.size * 1.15)
+        yield tagged((OURS,), Text(x, base, scene.label, "sans-bold", label.size * 1.15))
         x = 1.6 * label.size
     words = f"{scene.filled} cells filled" if x else scene.label
-    yield Text(x, base, words, label.font, label.size, 0.25)
+    yield tagged((OURS.further if x else OURS,), Text(x, base, words, label.font, label.size, 0.25))
     drawn = draw_scene(puzzle.puzzle, scene, cell, f"scene {scene.label} of {puzzle.id}")
     yield Group((drawn,), claim.left * cell, CAPTION * line + claim.top * cell)
