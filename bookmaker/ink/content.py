@@ -232,8 +232,12 @@ class Content:
         if structure is None:
             self._draw(element.items)
             return
-        around = self._owner
         self._leave(None)
+        if not element.items:
+            type, number = structure.put(element.tag)
+            self._put(f"/{type} << /MCID {number} >> BDC\nEMC")
+            return
+        around = self._owner
         self._owner = made = structure.open(element.tag)
         if element.tag.box:
             x, y, width, height = element.tag.box

@@ -8,8 +8,8 @@ element is written as soon as nothing can be added to it, so that a long book ne
 from __future__ import annotations
 
 from array import array
-from collections.abc import Iterable, Iterator
-from functools import lru_cache
+from collections.abc import Iterator
+from operator import itemgetter
 
 from bookmaker.display.tags import Role, Tag
 from bookmaker.ink.pdffile import PdfFile, text_string
@@ -27,6 +27,9 @@ _SCOPES = {Role.COLUMN_HEAD: b"Column", Role.ROW_HEAD: b"Row"}
 _AROUND = (Role.PART, Role.SECTION)
 """Each of them sets the headings in it one level lower, down to the sixth."""
 
+_KEPT = 2000
+"""Tags of which it is kept how they are written."""
+
 _LEAF = 500
 """Entries in one leaf of the parent tree."""
 
@@ -35,16 +38,17 @@ Box = tuple[float, float, float, float]
 
 
 class Element:
-    """An element that is not written yet. `kids` are other elements and what is drawn, each with its order."""
+    """An element that is not written yet. `kids` are other elements and what is drawn, each with its order; `mixed` if
+    they are not of one order."""
 
-    __slots__ = ("box", "kids", "labelled", "latest", "level", "number", "parent", "tag", "type")
+    __slots__ = ("box", "kids", "labelled", "latest", "level", "mixed", "number", "parent", "tag", "type")
 
     def __init__(self, number: int, type: str, tag: Tag | None, parent: Element | None, level: int) -> None:
         self.number, self.type, self.tag, self.parent, self.level = number, type, tag, parent, level
         self.kids: list[tuple[int, int, int, int]] = []
         self.latest: dict[int, Element] = {}
         self.box: Box | None = None
-        self.labelled = False
+        self.labelled = self.mixed = False
 
 
 _ELEMENT, _DRAWN, _LINK = range(3)
@@ -60,13 +64,14 @@ class Structure:
         self._document = Element(file.reserve(), "Document", None, None, 1)
         self._here = self._document
         self._done: list[Element] = []
+        self._silent: list[tuple[int, int, int, Tag]] = []
         self._parents = array("Q")
         self._on_page: list[int] = []
         self._page = 0
         self._pages = array("Q")
-        self._scopes = {
-            role: file.put(b"<< /O /Table /Scope /%s >>" % scope) for role, scope in _SCOPES.items()
-        }  # shared by all tables
+        scopes = {role: file.put(b"<< /O /Table /Scope /%s >>" % scope) for role, scope in _SCOPES.items()}
+        self._scopes = {role: b"/A %d 0 R" % scope for role, scope in scopes.items()}  # shared by all tables
+        self._said: dict[Tag, bytes] = {}
 
     def open(self, tag: Tag) -> Element:
         """Begin an element, or go on with it, inside the one that is open."""
@@ -82,9 +87,27 @@ class Structure:
         around = tag.role in _AROUND
         type = f"H{min(parent.level, 6)}" if tag.role is Role.HEADING else _TYPES[tag.role]
         made = Element(self._file.reserve(), type, tag, parent, parent.level + around)
-        parent.kids.append((order, _ELEMENT, made.number, 0))
+        self._add(parent, order, made.number)
         parent.latest[order] = self._here = made
         return made
+
+    def put(self, tag: Tag) -> tuple[str, int]:
+        """An element in which nothing is drawn: it has only what it says. Most cells of a grid are like that. Its type
+        and the number of its marked content, without which some readers would not find it on the page."""
+        parent, number = self._here, self._file.reserve()
+        before = parent.latest.pop(tag.order, None)
+        if before is not None:
+            self._end(before)
+        self._add(parent, tag.order, number)
+        self._silent.append((number, parent.number, len(self._on_page), tag))
+        self._on_page.append(number)
+        return _TYPES[tag.role], len(self._on_page) - 1
+
+    @staticmethod
+    def _add(parent: Element, order: int, number: int) -> None:
+        if parent.kids and parent.kids[0][0] != order:
+            parent.mixed = True
+        parent.kids.append((order, _ELEMENT, number, 0))
 
     def close(self) -> None:
         """Leave the element that is open; what goes on may come back to it."""
@@ -120,6 +143,10 @@ class Structure:
     def put_page(self, page: int) -> None:
         """Note the number of the page that ended last, and write the elements that ended on it."""
         self._pages.append(page)
+        for number, parent, content, tag in self._silent:
+            said = _TYPES[tag.role].encode(), parent, page, content, self._words(tag)
+            self._file.put(b"<</S/%s/P %d 0 R/Pg %d 0 R/K %d%s>>" % said, number)
+        self._silent.clear()
         for element in self._done:
             self._write(element)
         self._done.clear()
@@ -151,48 +178,53 @@ class Structure:
         self._done.append(element)
 
     def _write(self, element: Element) -> None:
+        kids, home = element.kids, None
+        if element.mixed:
+            kids = sorted(kids, key=_order)
+        for _, what, _, page in kids:
+            if what != _ELEMENT:
+                home = page
+                break
+        if home is None:
+            held = b"/K[%s]" % b" ".join([b"%d 0 R" % value for _, _, value, _ in kids]) if kids else b""
+        elif len(kids) == 1 and kids[0][1] == _DRAWN:
+            held = b"/Pg %d 0 R/K %d" % (self._pages[home], kids[0][2])
+        else:
+            held = b"/Pg %d 0 R/K[%s]" % (self._pages[home], b" ".join([self._kid(kid, home) for kid in kids]))
         parent = element.parent.number if element.parent else self._root
-        parts = [b"<</S/%s/P %d 0 R" % (element.type.encode(), parent)]
-        kids = element.kids
-        if any(kid[0] != kids[0][0] for kid in kids):
-            kids = sorted(kids, key=lambda kid: kid[0])
-        home = next((page for _, what, _, page in kids if what != _ELEMENT), None)
-        if home is not None:
-            parts.append(b"/Pg %d 0 R" % self._pages[home])
-        if len(kids) == 1 and kids[0][1] != _LINK:
-            parts.append(b"/K " + self._kid(kids[0], home))
-        elif kids:
-            parts.append(b"/K[%s]" % b" ".join([self._kid(kid, home) for kid in kids]))
-        if element.tag is not None:
-            parts += self._attributes(element, element.tag)
-        parts.append(b">>")
-        self._file.put(b"".join(parts), element.number)
+        said = b"" if element.tag is None else self._words(element.tag)
+        if element.box is not None:
+            said += b"/A<</O/Layout/BBox[%.2f %.2f %.2f %.2f]>>" % element.box
+        if element.type == "L":
+            said += b"/A<</O/List/ListNumbering/%s>>" % (b"Decimal" if element.labelled else b"None")
+        self._file.put(b"<</S/%s/P %d 0 R%s%s>>" % (element.type.encode(), parent, held, said), element.number)
 
-    def _kid(self, kid: tuple[int, int, int, int], home: int | None) -> bytes:
+    def _kid(self, kid: tuple[int, int, int, int], home: int) -> bytes:
         _, what, value, page = kid
         if what == _ELEMENT:
             return b"%d 0 R" % value
-        there = b"" if page == home else b" /Pg %d 0 R" % self._pages[page]
+        there = b"" if page == home else b"/Pg %d 0 R" % self._pages[page]
         if what == _LINK:
-            return b"<< /Type /OBJR /Obj %d 0 R%s >>" % (value, there)
-        return b"<< /Type /MCR /MCID %d%s >>" % (value, there) if there else b"%d" % value
+            return b"<</Type/OBJR/Obj %d 0 R%s>>" % (value, there)
+        return b"<</Type/MCR/MCID %d%s>>" % (value, there) if there else b"%d" % value
 
-    def _attributes(self, element: Element, tag: Tag) -> Iterable[bytes]:
+    def _words(self, tag: Tag) -> bytes:
+        """What is said of an element by its tag alone."""
+        if (kept := self._said.get(tag)) is not None:
+            return kept
+        said = b""
         if tag.said:
-            yield (b"/Alt" if tag.role is Role.FIGURE else b"/ActualText") + _string(tag.said)
+            said += (b"/Alt" if tag.role is Role.FIGURE else b"/ActualText") + text_string(tag.said)
         if tag.language and not _same_language(tag.language, self._file.language):
-            yield b"/Lang" + _string(tag.language)
-        if tag.role in self._scopes:
-            yield b"/A %d 0 R" % self._scopes[tag.role]
-        elif tag.role is Role.LIST:
-            yield b"/A << /O /List /ListNumbering /%s >>" % (b"Decimal" if element.labelled else b"None")
-        elif element.box is not None:
-            yield b"/A << /O /Layout /BBox [%.2f %.2f %.2f %.2f] >>" % element.box
+            said += b"/Lang" + text_string(tag.language)
+        said += self._scopes.get(tag.role, b"")
+        if len(self._said) > _KEPT:
+            self._said.clear()
+        self._said[tag] = said
+        return said
 
 
-@lru_cache(maxsize=500)
-def _string(text: str) -> bytes:
-    return text_string(text)
+_order = itemgetter(0)
 
 
 def _same_language(one: str, other: str) -> bool:

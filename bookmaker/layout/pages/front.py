@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from bookmaker.book.model import Book, Foreword, Guide, ImprintPage, TitlePage
 from bookmaker.display.items import Group, Item, Text, tagged
-from bookmaker.display.tags import OURS, PARAGRAPH
+from bookmaker.display.tags import OURS, PARAGRAPH, Role, Tag
 from bookmaker.layout.art.ridge import ridge
 from bookmaker.layout.art.titleart import title_art
 from bookmaker.layout.pages.parts import flowing, heading, titling
@@ -40,14 +40,11 @@ def title_leaf(part: TitlePage, book: Book, layout: Layout) -> Leaf:
         room = base - top - height(rows) - 2 * line
         items.append(Group((title_art(book, art_width, min(art_width * 0.56, room)),), sheet.x, base))
         foot = sheet.y + layout.depth - line
-        if part.publisher:
-            publisher = capitals(sheet.x, foot, part.publisher, layout, layout.measure)
-            items.append(tagged((replace(PARAGRAPH, order=1),), publisher))
-            foot -= 1.5 * line
-        if book.editor:
-            items.append(
-                tagged((PARAGRAPH,), capitals(sheet.x, foot, f"Edited by {book.editor}", layout, layout.measure))
-            )
+        for order, words in ((1, part.publisher), (0, f"Edited by {book.editor}" if book.editor else "")):
+            if words:
+                told = Tag(Role.PARAGRAPH, words, order)
+                items.append(tagged((told,), capitals(sheet.x, foot, words, layout, layout.measure)))
+                foot -= 1.5 * line
         return tuple(items)
 
     return Leaf(draw, (("title", 0.0),), bare=True)

@@ -125,7 +125,8 @@ def _on_band(book: Book, layout: Layout, wrap: Wrap) -> Iterator[Item]:
         type, spacing = Type("sans-bold", size, size), SPACING * size
         text = cut(book.editor.upper(), type, layout.measure, spacing)
         left = wrap.front + layout.margins.inner
-        yield tagged((PARAGRAPH,), Text(left, base, text, type.font, size, WHITE, letter_space=spacing))
+        shown = Text(left, base, text, type.font, size, WHITE, letter_space=spacing)
+        yield tagged((replace(PARAGRAPH, said=book.editor),), shown)
 
 
 def _spine(book: Book, layout: Layout, wrap: Wrap) -> Iterator[Item]:

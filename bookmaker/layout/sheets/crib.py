@@ -77,7 +77,8 @@ def _text_width(layout: Layout) -> float:
 def _head(puzzle: BookPuzzle, scenes: Mapping[int, Scene], layout: Layout) -> Iterator[Row]:
     """Title, setter, rules, solve profile, and what the pictures' signs mean."""
     line, type, measure = layout.line, layout.type, layout.measure
-    yield Row(line, (capitals(0.0, (1 - DROP) * line, CRIB, layout, measure),), tags=(OURS,))
+    head = capitals(0.0, (1 - DROP) * line, CRIB, layout, measure)
+    yield Row(line, (head,), tags=(replace(OURS, said=CRIB),))
     wide = ridge_width(layout)
     title = broken(puzzle.title, type.heading.font, type.heading.size, measure - wide - line)
     base = type.heading.leading - DROP * line
