@@ -34,6 +34,12 @@ class Role(Enum):
     CELL = auto()
 
 
+HOLDERS = frozenset(
+    {Role.PART, Role.SECTION, Role.LIST, Role.ENTRY, Role.CONTENTS, Role.CONTENTS_ENTRY, Role.TABLE, Role.ROW}
+)
+"""Elements that hold nothing but other elements: what is painted in them without a tag of its own is furniture."""
+
+
 @dataclass(frozen=True, slots=True)
 class Tag:
     """An element: its role, and what is `said` in place of what is drawn, in words.

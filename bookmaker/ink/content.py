@@ -30,7 +30,7 @@ from bookmaker.display.items import (
     Tagged,
     Text,
 )
-from bookmaker.display.tags import LINK, Role
+from bookmaker.display.tags import HOLDERS, LINK, Role
 from bookmaker.geometry import IDENTITY, Matrix, moved, outline, placing, text_start, within
 from bookmaker.ink.greyscale import grey_picture
 from bookmaker.ink.pdffile import PdfFile
@@ -237,8 +237,8 @@ class Content:
             type, number = structure.put(element.tag)
             self._put(f"/{type} << /MCID {number} >> BDC\nEMC")
             return
-        around = self._owner
-        self._owner = made = structure.open(element.tag)
+        around, made = self._owner, structure.open(element.tag)
+        self._owner = "artifact" if element.tag.role in HOLDERS else made
         if element.tag.box:
             x, y, width, height = element.tag.box
             left, top, right, bottom = self._bounds(x, y, width, height)

@@ -9,7 +9,7 @@ import pikepdf
 import pytest
 
 from bookmaker.display.items import Anchor, Document, Group, Item, Link, Page, Rect, Text, tagged
-from bookmaker.display.tags import ENTRY, HEADING, LINK, LIST, PARAGRAPH, PART, SECTION, Role, Tag
+from bookmaker.display.tags import BODY, ENTRY, HEADING, LINK, LIST, PARAGRAPH, PART, SECTION, Role, Tag
 from bookmaker.ink.pdf import pdf_bytes
 from tests.marked import assert_marked
 from tests.told import told
@@ -36,6 +36,13 @@ def test_what_has_no_tag_is_an_artifact() -> None:
         "Document",
         "  P “Words”",
     ]
+
+
+def test_what_has_no_tag_of_its_own_in_a_section_is_an_artifact_too() -> None:
+    file = made((tagged((SECTION,), Rect(0, 0, 9, 9, fill=0.5), tagged((PARAGRAPH,), text("Words")), text("12")),))
+    assert outline(file) == ["Document", "  Sect", "    P “Words”"]
+    with pikepdf.open(BytesIO(file)) as pdf:
+        assert len(pdf.Root.StructTreeRoot.K.K[0].K) == 1
 
 
 def test_lines_of_a_paragraph_are_one_element_across_pages() -> None:
@@ -74,9 +81,10 @@ def test_levels_of_headings_follow_from_what_is_around_them() -> None:
 
 
 def test_a_list_ends_where_something_else_stands() -> None:
-    entries = (LIST, ENTRY), (LIST, ENTRY), (PARAGRAPH,), (LIST, ENTRY)
-    assert [line.split(" “")[0] for line in outline(made(tuple(tagged(tags, text("x", 9)) for tags in entries)))] == [
-        "Document", "  L", "    LI", "    LI", "  P", "  L", "    LI",
+    entries = (LIST, ENTRY, BODY), (LIST, ENTRY, BODY), (PARAGRAPH,), (LIST, ENTRY, BODY)
+    lines = outline(made(tuple(tagged(tags, text("x", 9)) for tags in entries)))
+    assert [line.split()[0] for line in lines if "LBody" not in line] == [
+        "Document", "L", "LI", "LI", "P", "L", "LI",
     ]  # fmt: skip
 
 
