@@ -16,7 +16,7 @@ PAINTS = {"S", "s", "f", "F", "f*", "B", "B*", "b", "b*", "sh", "Do", "Tj", "TJ"
 def assert_marked(file: bytes) -> None:
     with pikepdf.open(BytesIO(file)) as pdf:
         root = pdf.Root.StructTreeRoot
-        parents = dict(_numbers(root.ParentTree))
+        parents = dict(numbers(root.ParentTree))
         assert pdf.Root.MarkInfo.Marked and pdf.Root.ViewerPreferences.DisplayDocTitle
         for number, page in enumerate(pdf.pages, start=1):
             assert page.obj.Tabs == "/S", number
@@ -26,9 +26,9 @@ def assert_marked(file: bytes) -> None:
             for at, element in enumerate(holders):
                 assert at in _held(element, page), (number, at)
             for note in page.obj.get("/Annots", ()):
-                link = parents[int(note.StructParent)]
-                assert link.S == "/Link" and str(note.Contents), number
-                assert any(_is_object(kid, note) for kid in _kids(link)), number
+                holder = parents[int(note.StructParent)]
+                assert str(note.Contents if holder.S == "/Link" else note.TU), number
+                assert holder.S in ("/Link", "/Form") and any(_is_object(kid, note) for kid in _kids(holder)), number
         _walk(root.K, root)
 
 
@@ -55,9 +55,9 @@ def _contents(page: pikepdf.Page) -> list[int]:
     return met
 
 
-def _numbers(tree: Any) -> Any:
+def numbers(tree: Any) -> Any:
     for kid in tree.get("/Kids", ()):
-        yield from _numbers(kid)
+        yield from numbers(kid)
     listed = [*tree.get("/Nums", ())]
     yield from zip(map(int, listed[::2]), listed[1::2], strict=True)
 

@@ -23,7 +23,7 @@ from bookmaker.display.items import Document
 from bookmaker.files import replacing
 from bookmaker.ink.contact import DPI, contact_sheet
 from bookmaker.ink.pixels import png_bytes
-from bookmaker.layout import Layout, compose, compose_cover, compose_key, impose, load_layout, press_sheets
+from bookmaker.layout import Layout, compose, compose_cover, compose_key, fillable, impose, load_layout, press_sheets
 from bookmaker.layout.sheets.imposition import sheets_of, signatures
 from bookmaker.proof import Proof
 from bookmaker.rules.common.wording import counted
@@ -42,10 +42,10 @@ from bookmaker.rules.common.wording import counted
 )
 @click.option(
     "--edition",
-    type=click.Choice(["screen", "press"]),
+    type=click.Choice(["screen", "press", "fillable"]),
     default="screen",
     show_default=True,
-    help="With links and bookmarks, or as PDF/X-1a on sheets with bleed and crop marks.",
+    help="With links and bookmarks; as PDF/X-1a on sheets with bleed and crop marks; or with cells to fill in.",
 )
 @click.option(
     "--date",
@@ -79,12 +79,15 @@ def typeset_command(
 
     A puzzle without exactly one solution stops the book, unless --draft is given. Both files are checked as by
     “bookmaker preflight”, and files in FOLDER are replaced only if the new ones pass. An edition for the press is
-    written beside the other, as book-press.pdf and key-press.pdf; it needs a date, from the imprint or from --date.
+    written beside the other, as book-press.pdf and key-press.pdf; it needs a date, from the imprint or from --date. A
+    book to be filled in on a screen or tablet is book-fillable.pdf; “bookmaker mark” reads it back.
 
     A booklet layout, or --booklet with any other layout, adds booklet.pdf: the pages two to a side, in the order in
     which the sheets are folded. Print it on both sides, flipped on the short edge.
     """
     press = edition == "press"
+    if edition == "fillable" and (booklet or cover):
+        raise click.UsageError("what is filled in on a screen is not folded: leave out --booklet and --cover")
     if press and booklet:
         raise click.UsageError("a press folds its own sheets: print the booklet without --edition press")
     manifest = load_book(book, to_print=True, press=press)
@@ -110,9 +113,11 @@ def typeset_command(
             "book": lambda: document,
             "key": partial(compose_key, contents, layout),
         }
-        if cover or manifest.publication.cover:
+        if edition == "fillable":
+            makers = {"book-fillable": lambda: fillable(document)}
+        elif cover or manifest.publication.cover:
             makers["cover"] = partial(compose_cover, contents, layout, len(document.pages))
-        if booklet or (layout.booklet and not press):
+        if booklet or (layout.booklet and edition == "screen"):
             makers["booklet"] = partial(_booklet, contents, layout)
         printings = [
             Printing(

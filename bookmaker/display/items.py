@@ -166,7 +166,22 @@ class Link:
     said: str = ""
 
 
-Item: TypeAlias = Line | Rect | Path | Text | Image | Group | Link
+@dataclass(frozen=True, slots=True)
+class Field:
+    """A place to write in on a screen, one of a `group` of fields, with its name in it; `said` tells what it is for,
+    `most` how many characters it takes. Draws nothing."""
+
+    x: float
+    y: float
+    width: float
+    height: float
+    group: str
+    name: str
+    said: str
+    most: int
+
+
+Item: TypeAlias = Line | Rect | Path | Text | Image | Group | Link | Field
 
 
 def untagged(items: Iterable[Item]) -> Iterator[Item]:

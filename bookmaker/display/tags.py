@@ -32,6 +32,7 @@ class Role(Enum):
     COLUMN_HEAD = auto()
     ROW_HEAD = auto()
     CELL = auto()
+    FIELD = auto()
 
 
 HOLDERS = frozenset(
@@ -80,7 +81,7 @@ CONTENTS, CONTENTS_ENTRY = Tag(Role.CONTENTS, goes_on=True), Tag(Role.CONTENTS_E
 REFERENCE = Tag(Role.REFERENCE, order=4)
 """Where to look things up, read after all that is said of them."""
 
-PART, SECTION, LINK = Tag(Role.PART), Tag(Role.SECTION), Tag(Role.LINK)
+PART, SECTION, LINK, FIELD = Tag(Role.PART), Tag(Role.SECTION), Tag(Role.LINK), Tag(Role.FIELD)
 
 
 def further(tags: Tags) -> Tags:

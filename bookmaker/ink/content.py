@@ -1,8 +1,8 @@
 """One page's display items as PDF operators (ISO 32000-1, annex A).
 
-In: display items. Out: the bytes of the page's content, and the areas of links on it. The items' origin is the
-top left corner of the trim; y is negated on the way, so that text stands upright without a mirrored matrix.
-All greys are DeviceGray. With a `Structure`, all that is painted is marked as part of one of its elements or, where no
+In: display items. Out: the bytes of the page's content, and the areas of links and fields on it. The items' origin is
+the top left corner of the trim; y is negated on the way, so that text stands upright without a mirrored matrix. All
+greys are DeviceGray. With a `Structure`, all that is painted is marked as part of one of its elements or, where no
 tag is around it, as an artifact.
 """
 
@@ -15,6 +15,7 @@ from typing import Literal, NamedTuple, TypeAlias, assert_never
 from bookmaker.display.items import (
     Close,
     Curve,
+    Field,
     Grey,
     Group,
     Image,
@@ -30,7 +31,7 @@ from bookmaker.display.items import (
     Tagged,
     Text,
 )
-from bookmaker.display.tags import HOLDERS, LINK, Role
+from bookmaker.display.tags import FIELD, HOLDERS, LINK, Tag
 from bookmaker.geometry import IDENTITY, Matrix, moved, outline, placing, text_start, within
 from bookmaker.ink.greyscale import grey_picture
 from bookmaker.ink.pdffile import PdfFile
@@ -54,13 +55,13 @@ def number(value: float) -> str:
 
 
 class Area(NamedTuple):
-    """Where a link lies on its page, what it leads to, and the element it belongs to if there are any."""
+    """Where a link or a field lies on its page, what it is, and the element it belongs to if there are any."""
 
     left: float
     top: float
     right: float
     bottom: float
-    link: Link
+    what: Link | Field
     element: Element | None
 
 
@@ -87,7 +88,7 @@ class Content:
         self._operators: list[str] = []
         self._put: Callable[[str], None] = self._operators.append
         self.images: dict[str, int] = {}
-        self._links: list[Area] = []
+        self._areas: list[Area] = []
         self._matrix: Matrix = IDENTITY
         self._stroke = Stroke(1.0)
         self._fill: Grey = 0.0
@@ -97,13 +98,13 @@ class Content:
         self._open: Owner = None
 
     def page(self, items: Iterable[Item], left: float, top: float) -> tuple[bytes, list[Area]]:
-        """The content that draws these items, their origin at a point of the sheet; and where their links lie."""
+        """The content that draws these items, their origin at a point of the sheet; and where links and fields lie."""
         self._begin()
         self._left, self._top = left, top
         self._put(f"1 0 0 1 {number(left)} {number(top)} cm")
         self._draw(items)
         self._leave(None)
-        return "\n".join(self._operators).encode("ascii"), self._links
+        return "\n".join(self._operators).encode("ascii"), self._areas
 
     def _draw(self, items: Iterable[Item]) -> None:
         for item in items:
@@ -128,7 +129,9 @@ class Content:
                 case Group():
                     self._group(item)
                 case Link():
-                    self._link(item)
+                    self._area(item, LINK)
+                case Field():
+                    self._area(item, FIELD)
                 case _ as never:
                     assert_never(never)
 
@@ -267,13 +270,13 @@ class Content:
             self._put("EMC")
             self._open = None
 
-    def _link(self, link: Link) -> None:
-        """A link is an element by itself where no other says that it is one."""
+    def _area(self, item: Link | Field, tag: Tag) -> None:
+        """What can be clicked on is an element by itself where no other says that it is one."""
         owner = self._owner if isinstance(self._owner, Element) else None
-        if self._structure is not None and (owner is None or owner.tag is None or owner.tag.role is not Role.LINK):
-            owner = self._structure.open(LINK)
+        if self._structure is not None and (owner is None or owner.tag is None or owner.tag.role is not tag.role):
+            owner = self._structure.open(tag)
             self._structure.close()
-        self._links.append(Area(*self._bounds(link.x, link.y, link.width, link.height), link, owner))
+        self._areas.append(Area(*self._bounds(item.x, item.y, item.width, item.height), item, owner))
 
     def _bounds(self, x: float, y: float, width: float, height: float) -> tuple[float, float, float, float]:
         """Left, top, right and bottom on the page of a box in the measure of what is drawn."""

@@ -14,8 +14,9 @@ from hashlib import md5
 from io import BytesIO
 from typing import BinaryIO
 
-from bookmaker.display.items import Document, Page
+from bookmaker.display.items import Document, Link, Page
 from bookmaker.ink.content import Area, Content, number
+from bookmaker.ink.form import Form
 from bookmaker.ink.labels import Stretch, stretches
 from bookmaker.ink.metadata import MAKER
 from bookmaker.ink.pdffile import PdfFile, text_string
@@ -44,11 +45,11 @@ def write_pdf(
     structure = Structure(file) if spoken else None
     file.prefer(_PREFERRED | (_AS_LARGE_AS_IT_IS if document.folded else {}))
     fingerprint = md5(repr((document.title, document.author, document.created, press)).encode(), usedforsecurity=False)
-    content, ways, labels = Content(file, structure), _Ways(), []
+    content, form, ways, labels = Content(file, structure), Form(file), _Ways(), []
     for page in document.pages:
-        operators, links = content.page(page.items, *_corner(page))
+        operators, areas = content.page(page.items, *_corner(page))
         fingerprint.update(operators)
-        notes = [] if press else [_jump(link, page, file, structure) for link in links]
+        notes = [] if press else [_note(area, page, file, structure, form) for area in areas]
         entries = _boxes(page)
         if structure is not None:
             entries += b" /Tabs /S /StructParents %d" % structure.end_page()
@@ -56,7 +57,7 @@ def write_pdf(
         if structure is not None:
             structure.put_page(drawn)
         if not press:
-            ways.add(page, links)
+            ways.add(page, areas)
             for anchor in page.anchors:
                 left, top = _on_sheet(page, anchor.x, anchor.y)
                 file.lead(anchor.name, drawn, number(left), number(top))
@@ -74,6 +75,7 @@ def write_pdf(
         make_pdfx(file, document, identity)
     if structure is not None:
         structure.finish()
+        form.finish()
         make_pdfua(file, document, identity)
     file.finish(identity, _information(document, press, file))
 
@@ -92,8 +94,8 @@ class _Ways:
         self.names: set[str] = set()
         self.twice: set[str] = set()
 
-    def add(self, page: Page, links: Iterable[Area]) -> None:
-        self.wanted.update(area.link.target for area in links)
+    def add(self, page: Page, areas: Iterable[Area]) -> None:
+        self.wanted.update(area.what.target for area in areas if isinstance(area.what, Link))
         for anchor in page.anchors:
             (self.twice if anchor.name in self.names else self.names).add(anchor.name)
 
@@ -140,16 +142,20 @@ def _label(stretch: Stretch, file: PdfFile) -> str:
 _NUMERALS = {"ARABIC": "D", "ROMAN_LOWER": "r", "ROMAN_UPPER": "R"}
 
 
-def _jump(area: Area, page: Page, file: PdfFile, structure: Structure | None) -> int:
-    """Write a clickable area; its number."""
+def _note(area: Area, page: Page, file: PdfFile, structure: Structure | None, form: Form) -> int:
+    """Write a clickable area or a field; its number."""
     left, bottom, right, top = *_on_sheet(page, area.left, area.bottom), *_on_sheet(page, area.right, area.top)
-    corners = " ".join(map(number, (left, bottom, right, top))).encode()
-    said = b"/Type /Annot /Subtype /Link /Border [0 0 0] /Rect [%s] /Dest %s" % (corners, file.string(area.link.target))
-    if structure is None or area.element is None:
-        return file.put(b"<< %s >>" % said)
-    note = file.reserve()
-    described, key = text_string(area.link.said or area.link.target), structure.note(area.element, note)
-    return file.put(b"<< %s /F 4 /Contents %s /StructParent %d >>" % (said, described, key), note)
+    corners, note, key = " ".join(map(number, (left, bottom, right, top))).encode(), file.reserve(), 0
+    if structure is not None and area.element is not None:
+        key = structure.note(area.element, note)
+    if not isinstance(area.what, Link):
+        form.put(area.what, corners, note, key)
+        return note
+    link = area.what
+    said = b"/Type /Annot /Subtype /Link /Border [0 0 0] /Rect [%s] /Dest %s" % (corners, file.string(link.target))
+    if structure is not None:
+        said += b" /F 4 /Contents %s /StructParent %d" % (text_string(link.said or link.target), key)
+    return file.put(b"<< %s >>" % said, note)
 
 
 def _information(document: Document, press: bool, file: PdfFile) -> dict[str, bytes]:

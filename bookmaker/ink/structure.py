@@ -18,7 +18,7 @@ _TYPES = {
     Role.PART: "Part", Role.SECTION: "Sect", Role.PARAGRAPH: "P", Role.LIST: "L", Role.ENTRY: "LI", Role.LABEL: "Lbl",
     Role.BODY: "LBody", Role.CONTENTS: "TOC", Role.CONTENTS_ENTRY: "TOCI", Role.REFERENCE: "Reference",
     Role.LINK: "Link", Role.FIGURE: "Figure", Role.TABLE: "Table", Role.ROW: "TR", Role.COLUMN_HEAD: "TH",
-    Role.ROW_HEAD: "TH", Role.CELL: "TD",
+    Role.ROW_HEAD: "TH", Role.CELL: "TD", Role.FIELD: "Form",
 }  # fmt: skip
 """Standard structure types (14.8.4); that of a heading has its level."""
 
@@ -51,7 +51,7 @@ class Element:
         self.labelled = self.mixed = False
 
 
-_ELEMENT, _DRAWN, _LINK = range(3)
+_ELEMENT, _DRAWN, _NOTE = range(3)
 """What a kid is; its value is the number of an element, of marked content, or of an annotation."""
 
 
@@ -128,7 +128,7 @@ class Structure:
 
     def note(self, element: Element, annotation: int) -> int:
         """Let an annotation belong to an element; the key of both in the parent tree."""
-        element.kids.append((0, _LINK, annotation, self._page))
+        element.kids.append((0, _NOTE, annotation, self._page))
         self._parents.append(element.number)
         return len(self._parents) - 1
 
@@ -204,7 +204,7 @@ class Structure:
         if what == _ELEMENT:
             return b"%d 0 R" % value
         there = b"" if page == home else b"/Pg %d 0 R" % self._pages[page]
-        if what == _LINK:
+        if what == _NOTE:
             return b"<</Type/OBJR/Obj %d 0 R%s>>" % (value, there)
         return b"<</Type/MCR/MCID %d%s>>" % (value, there) if there else b"%d" % value
 

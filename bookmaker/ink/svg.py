@@ -15,6 +15,7 @@ from xml.sax.saxutils import quoteattr
 from bookmaker.display.items import (
     Close,
     Curve,
+    Field,
     Grey,
     Group,
     Image,
@@ -41,7 +42,7 @@ _GLYPH_UNITS = 1000
 
 
 def svg_text(page: Page) -> str:
-    """The SVG file's text. Links draw nothing and are left out."""
+    """The SVG file's text. Links and fields draw nothing and are left out."""
     edge = max(page.sheet, page.bleed)
     width, height = page.width + 2 * edge, page.height + 2 * edge
     drawing = _Drawing()
@@ -83,7 +84,7 @@ class _Drawing:
                     yield from self.draw(item.items)
                 case Group():
                     yield from self._group(item)
-                case Link():
+                case Link() | Field():
                     pass
                 case _ as never:
                     assert_never(never)
