@@ -8,7 +8,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from enum import Enum, auto
-from typing import Self, TypeAlias
+from functools import lru_cache
+from typing import TypeAlias
 
 
 class Role(Enum):
@@ -59,9 +60,14 @@ class Tag:
     box: tuple[float, float, float, float] | None = None
 
     @property
-    def further(self) -> Self:
+    def further(self) -> Tag:
         """The same element, going on."""
-        return self if self.goes_on else replace(self, goes_on=True)
+        return self if self.goes_on else _further(self)
+
+
+@lru_cache(maxsize=1000)  # nearly all are of a few kinds
+def _further(tag: Tag) -> Tag:
+    return replace(tag, goes_on=True)
 
 
 Tags: TypeAlias = tuple[Tag, ...]

@@ -31,7 +31,7 @@ from bookmaker.display.items import (
     Tagged,
     Text,
 )
-from bookmaker.display.tags import FIELD, HOLDERS, LINK, Tag
+from bookmaker.display.tags import FIELD, HOLDERS, LINK, Role, Tag
 from bookmaker.geometry import IDENTITY, Matrix, moved, outline, placing, text_start, within
 from bookmaker.ink.greyscale import grey_picture
 from bookmaker.ink.pdffile import PdfFile
@@ -236,9 +236,13 @@ class Content:
             self._draw(element.items)
             return
         self._leave(None)
-        if not element.items:
+        if not element.items or (element.tag.role is Role.CELL and isinstance(element.items[0], Text)):
             type, number = structure.put(element.tag)
-            self._put(f"/{type} << /MCID {number} >> BDC\nEMC")
+            self._put(f"/{type} << /MCID {number} >> BDC")
+            self._open = self._owner  # what is painted now is marked already
+            self._draw(element.items)
+            self._open = None
+            self._put("EMC")
             return
         around, made = self._owner, structure.open(element.tag)
         self._owner = "artifact" if element.tag.role in HOLDERS else made

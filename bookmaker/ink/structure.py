@@ -64,7 +64,7 @@ class Structure:
         self._document = Element(file.reserve(), "Document", None, None, 1)
         self._here = self._document
         self._done: list[Element] = []
-        self._silent: list[tuple[int, int, int, Tag]] = []
+        self._cells: list[tuple[int, int, int, Tag]] = []
         self._parents = array("Q")
         self._on_page: list[int] = []
         self._page = 0
@@ -92,14 +92,14 @@ class Structure:
         return made
 
     def put(self, tag: Tag) -> tuple[str, int]:
-        """An element in which nothing is drawn: it has only what it says. Most cells of a grid are like that. Its type
-        and the number of its marked content, without which some readers would not find it on the page."""
+        """An element of one piece of marked content, to which nothing is added; most are cells of a grid. Its type and
+        the number of that content, which may be empty: without it, some readers would not find it on the page."""
         parent, number = self._here, self._file.reserve()
         before = parent.latest.pop(tag.order, None)
         if before is not None:
             self._end(before)
         self._add(parent, tag.order, number)
-        self._silent.append((number, parent.number, len(self._on_page), tag))
+        self._cells.append((number, parent.number, len(self._on_page), tag))
         self._on_page.append(number)
         return _TYPES[tag.role], len(self._on_page) - 1
 
@@ -143,10 +143,10 @@ class Structure:
     def put_page(self, page: int) -> None:
         """Note the number of the page that ended last, and write the elements that ended on it."""
         self._pages.append(page)
-        for number, parent, content, tag in self._silent:
+        for number, parent, content, tag in self._cells:
             said = _TYPES[tag.role].encode(), parent, page, content, self._words(tag)
             self._file.put(b"<</S/%s/P %d 0 R/Pg %d 0 R/K %d%s>>" % said, number)
-        self._silent.clear()
+        self._cells.clear()
         for element in self._done:
             self._write(element)
         self._done.clear()
