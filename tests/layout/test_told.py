@@ -58,7 +58,7 @@ def digits(table: Told) -> tuple[list[int], list[bool]]:
 
 def by_number(section: Told, puzzles: tuple[BookPuzzle, ...]) -> BookPuzzle:
     (title,) = section.every("H2", "H3")
-    return next(puzzle for puzzle in puzzles if title.words.split()[0] == str(puzzle.number))
+    return next(puzzle for puzzle in puzzles if title.words.startswith(f"{puzzle.number}. "))
 
 
 def test_grids_and_keys_say_their_digits_and_marks() -> None:

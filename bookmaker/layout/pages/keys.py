@@ -16,6 +16,7 @@ from bookmaker.display.tags import ENGLISH, HEADING, PARAGRAPH, SECTION, Role, T
 from bookmaker.layout.art.gridart import draw_grid
 from bookmaker.layout.art.profile import profile, profile_said
 from bookmaker.layout.lengths import mm
+from bookmaker.layout.pages.words import title_tag
 from bookmaker.layout.setting.text import DROP, Later, PageNumber, Row, broken, cut, width
 from bookmaker.layout.spec import Layout
 
@@ -88,7 +89,7 @@ def _drawn(keys: Sequence[Key], layout: Layout, gutter: float, ceiling: float) -
     """The keys of a row, side by side."""
     x = 0.0
     for key in keys:
-        foot, caption = _depth(key, layout), tagged((HEADING,), *_caption(key, layout, x))
+        foot, caption = _depth(key, layout), tagged((title_tag(key.puzzle, HEADING),), *_caption(key, layout, x))
         drawn = draw_grid(key.puzzle.puzzle, key.cell, f"key {key.puzzle.id}", key.puzzle.solution or (), marks=False)
         grid = Group((drawn,), x, CAPTION * layout.line)
         yield tagged((SECTION,), caption, grid, *_under(key, layout, x, foot, ceiling))

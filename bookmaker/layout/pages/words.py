@@ -58,7 +58,7 @@ def head_above(puzzle: BookPuzzle, layout: Layout, measure: float, hang: float) 
     right: list[Item] = []
     if puzzle.rating:
         right.append(Group((ridge(puzzle.rating.band, wide),), measure - wide, base))
-    heading = tagged((TITLE,), number, _title(axis, base, lines[0], layout))
+    heading = tagged((title_tag(puzzle, TITLE),), number, _title(axis, base, lines[0], layout))
     rows = [Row(type.number.leading, (heading, *right))]
     rows += [
         Row(type.title.leading, (_title(axis, _base(type.title, layout), words, layout),), tags=(TITLE.further,))
@@ -75,7 +75,7 @@ def head_beside(puzzle: BookPuzzle, layout: Layout, measure: float) -> tuple[Row
     type = layout.type
     base = _base(type.number, layout)
     number = Text(0.0, base, str(puzzle.number), type.number.font, type.number.size)
-    top: list[Item] = [tagged((TITLE,), number)]
+    top: list[Item] = [tagged((title_tag(puzzle, TITLE),), number)]
     if puzzle.rating:
         wide = ridge_width(layout)
         top.append(Group((ridge(puzzle.rating.band, wide),), measure - wide, base))
@@ -138,6 +138,11 @@ def key_entries(puzzle: BookPuzzle, layout: Layout, measure: float) -> list[tupl
             beside.append((_mark_row(mark, cell, layout, indent, measure - indent), Row(line / 2)))
     rooms = [sum(map(height, entries)) for entries in (over, beside)]
     return beside if len(beside) == len(marks) and rooms[1] <= rooms[0] else over
+
+
+def title_tag(puzzle: BookPuzzle, tag: Tag) -> Tag:
+    """A heading that says number and title of a puzzle, apart from each other and whole."""
+    return replace(tag, said=f"{puzzle.number}. {puzzle.title}")
 
 
 def note_rows(puzzle: BookPuzzle, layout: Layout, measure: float) -> tuple[Row, ...]:
