@@ -13,6 +13,7 @@ from bookmaker.display.items import (
     Close,
     Curve,
     Document,
+    Field,
     Grey,
     Group,
     Image,
@@ -27,6 +28,7 @@ from bookmaker.display.items import (
     Segment,
     Straight,
     Stroke,
+    Tagged,
     Text,
 )
 
@@ -71,6 +73,8 @@ def _items(items: Iterable[Item], indent: str) -> Iterator[str]:
                 yield f"{indent}text {_text(item)}"
             case Image():
                 yield f"{indent}image {_area(item)} sha256 {sha256(item.source).hexdigest()[:16]}"
+            case Tagged():
+                yield from _items(item.items, indent)
             case Group():
                 yield f"{indent}group{_placing(item)}"
                 if item.clip is not None:
@@ -79,6 +83,8 @@ def _items(items: Iterable[Item], indent: str) -> Iterator[str]:
                 yield from _items(item.items, indent + "  ")
             case Link():
                 yield f"{indent}link {_area(item)} to {item.target}"
+            case Field():
+                yield f"{indent}field {item.group} {item.name} {_area(item)}"
             case _ as never:
                 assert_never(never)
 
@@ -91,7 +97,7 @@ def _at(point: Point) -> str:
     return f"{_n(point[0])},{_n(point[1])}"
 
 
-def _area(item: Rect | Image | Link) -> str:
+def _area(item: Rect | Image | Link | Field) -> str:
     return f"{_at((item.x, item.y))} {_n(item.width)} × {_n(item.height)}"
 
 

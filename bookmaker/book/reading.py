@@ -142,7 +142,7 @@ def _read(part: Part, book: Book, pictured: bool) -> Iterator[Block]:
                 yield Heading(3, lesson.title)
                 yield paragraph(lesson.text)
                 if lesson.figure:
-                    yield Figure(lesson.figure, _shown(lesson.figure))
+                    yield Figure(lesson.figure, figure_read(lesson.figure))
         case Chapter():
             if part.title:
                 yield Heading(2, f"Chapter {part.number}: {part.title}", f"chapter-{part.number}")
@@ -216,7 +216,7 @@ def in_words(text: str) -> str:
     return _CELL.sub(r"row \1 column \2", text)
 
 
-def _shown(figure: WorkedFigure) -> str:
+def figure_read(figure: WorkedFigure) -> str:
     """A figure in words: its marks, then its digits row by row."""
     grid = figure.sample.grid
     rows = (

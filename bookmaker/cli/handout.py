@@ -8,7 +8,7 @@ from typing import cast, get_args
 
 import click
 
-from bookmaker.book import make_book
+from bookmaker.book import Book, make_book
 from bookmaker.book.contest import enter_contest
 from bookmaker.cli.checked import Printing, print_checked
 from bookmaker.cli.completion import ids_listed, layouts_for
@@ -23,8 +23,9 @@ from bookmaker.cli.loading import (
     proving_options,
 )
 from bookmaker.cli.paths import NEW_PDF
+from bookmaker.display.items import Document
 from bookmaker.files import replacing
-from bookmaker.layout import KeyPlace, compose_handout, compose_marker, load_layout
+from bookmaker.layout import KeyPlace, Layout, compose_handout, compose_marker, fillable, load_layout
 from bookmaker.manifest.permission import demand_permission
 from bookmaker.rules.common.wording import counted
 
@@ -64,8 +65,16 @@ MOST_POINTS = 999
     metavar="N,N…",
     help="What each puzzle is worth in the contest; by default, harder puzzles earn more.",
 )
+@click.option("--fillable", "on_screen", is_flag=True, help="Make each empty cell a field to be filled in on a screen.")
 def handout_command(
-    book: Path, pick: str, file: Path, layout_name: str, key: str | None, contest: bool, points: str | None
+    book: Path,
+    pick: str,
+    file: Path,
+    layout_name: str,
+    key: str | None,
+    contest: bool,
+    points: str | None,
+    on_screen: bool,
 ) -> None:
     """Print a few puzzles large, for the club table.
 
@@ -74,6 +83,9 @@ def handout_command(
     In a contest some cells of each grid have letters, and solvers copy their digits into a check row at the foot of the
     sheet. Beside FILE a second file is written for the marker, its name ending in “-marker”: the check rows filled in,
     a table for names and points, and the key.
+
+    With --fillable the sheets can be filled in on a screen or tablet; FILE's name then ends in “-fillable”, and
+    “bookmaker mark” reads what comes back.
     """
     ids = tuple(dict.fromkeys(name.strip() for name in pick.split(",") if name.strip()))
     if not ids:
@@ -88,19 +100,25 @@ def handout_command(
     proofs = agreed(proofs_of(manifest, ids))
     contents = make_book(manifest, proofs, as_listed=True)
     layout = load_layout(layout_name, use="handout")
+    sheets = file.with_name(f"{file.stem}-fillable{file.suffix}") if on_screen else file
     if contest:
         contents = enter_contest(contents, worth)
         marker = file.with_name(f"{file.stem}-marker{file.suffix}")
         makers = {
-            file: partial(compose_handout, contents, layout, "none"),
+            sheets: partial(_sheets, contents, layout, "none", on_screen),
             marker: partial(compose_marker, contents, layout),
         }
     else:
-        makers = {file: partial(compose_handout, contents, layout, cast(KeyPlace, key or "last"))}
+        makers = {sheets: partial(_sheets, contents, layout, cast(KeyPlace, key or "last"), on_screen)}
     with replacing() as beside:
         counts = print_checked([Printing(path, make) for path, make in makers.items()], proofs, beside)
     for path, pages in zip(makers, counts, strict=True):
         click.echo(f"{path}: {counted(pages, 'page')}, {counted(len(contents.puzzles), 'puzzle')}")
+
+
+def _sheets(contents: Book, layout: Layout, key: KeyPlace, on_screen: bool) -> Document:
+    document = compose_handout(contents, layout, key)
+    return fillable(document) if on_screen else document
 
 
 def _points(text: str, puzzles: int) -> tuple[int, ...]:

@@ -35,7 +35,7 @@ from bookmaker.files import replacing
 from bookmaker.hypertext.webpage import web_page
 from bookmaker.ink.contact import DPI, contact_sheet
 from bookmaker.ink.pixels import png_bytes
-from bookmaker.layout import Layout, compose, compose_cover, compose_key, impose, load_layout, press_sheets
+from bookmaker.layout import Layout, compose, compose_cover, compose_key, fillable, impose, load_layout, press_sheets
 from bookmaker.layout.sheets.imposition import sheets_of, signatures
 from bookmaker.proof import Proof
 from bookmaker.rules.common.wording import counted
@@ -57,10 +57,10 @@ from bookmaker.trouble import BookTroubles
 )
 @click.option(
     "--edition",
-    type=click.Choice(["screen", "press", "ebook"]),
+    type=click.Choice(["screen", "press", "fillable", "ebook"]),
     default="screen",
     show_default=True,
-    help="With links and bookmarks; as PDF/X-1a on sheets with bleed and crop marks; or as EPUB.",
+    help="With links and bookmarks; as PDF/X-1a on sheets with crop marks; with cells to fill in; or as EPUB.",
 )
 @click.option(
     "--date",
@@ -103,7 +103,8 @@ def typeset_command(
 
     A puzzle without exactly one solution stops the book, unless --draft is given. Both files are checked as by
     “bookmaker preflight”, and files in FOLDER are replaced only if the new ones pass. An edition for the press is
-    written beside the other, as book-press.pdf and key-press.pdf; it needs a date, from the imprint or from --date.
+    written beside the other, as book-press.pdf and key-press.pdf; it needs a date, from the imprint or from --date. A
+    book to be filled in on a screen or tablet is book-fillable.pdf; “bookmaker mark” reads it back.
 
     A booklet layout, or --booklet with any other layout, adds booklet.pdf: the pages two to a side, in the order in
     which the sheets are folded. Print it on both sides, flipped on the short edge.
@@ -112,6 +113,8 @@ def typeset_command(
     numbers of the printed pages.
     """
     press, ebook = edition == "press", edition == "ebook"
+    if edition == "fillable" and (booklet or cover):
+        raise click.UsageError("what is filled in on a screen is not folded: leave out --booklet and --cover")
     if press and booklet:
         raise click.UsageError("a press folds its own sheets: print the booklet without --edition press")
     paper = {"--contact": contact, "--booklet": booklet, "--cover": cover}
@@ -142,11 +145,13 @@ def typeset_command(
             say_disguised(tuple(by_id[puzzle.id] for puzzle in contents.puzzles), press)
         document = compose(contents, layout)
         makers: dict[str, Callable[[], Document]] = {}
-        if not ebook:
+        if edition == "fillable":
+            makers["book-fillable"] = lambda: fillable(document)
+        elif not ebook:
             makers |= {"book": lambda: document, "key": partial(compose_key, contents, layout)}
             if cover or manifest.publication.cover:
                 makers["cover"] = partial(compose_cover, contents, layout, len(document.pages))
-            if booklet or (layout.booklet and not press):
+            if booklet or (layout.booklet and edition == "screen"):
                 makers["booklet"] = partial(_booklet, contents, layout)
         printings = [
             Printing(

@@ -7,10 +7,12 @@ down. Greys run from 0 (black) to 1 (white). Values are frozen; a page is a tupl
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date
 from typing import Literal, TypeAlias
+
+from bookmaker.display.tags import PARAGRAPH, Tag, Tags
 
 Point: TypeAlias = tuple[float, float]
 Grey: TypeAlias = float
@@ -137,17 +139,58 @@ class Group:
 
 
 @dataclass(frozen=True, slots=True)
+class Tagged(Group):
+    """Items that are one element to a reader: a group that stays where it is and draws nothing of its own."""
+
+    tag: Tag = PARAGRAPH
+
+
+def tagged(tags: Tags, *items: Item) -> Tagged:
+    """Items as an element inside others, the outermost first."""
+    *outer, inner = tags
+    made = Tagged(items, tag=inner)
+    for tag in reversed(outer):
+        made = Tagged((made,), tag=tag)
+    return made
+
+
+@dataclass(frozen=True, slots=True)
 class Link:
-    """A clickable area that leads to an `Anchor` by name. Draws nothing."""
+    """A clickable area that leads to an `Anchor` by name, and where to in words. Draws nothing."""
 
     x: float
     y: float
     width: float
     height: float
     target: str
+    said: str = ""
 
 
-Item: TypeAlias = Line | Rect | Path | Text | Image | Group | Link
+@dataclass(frozen=True, slots=True)
+class Field:
+    """A place to write in on a screen, one of a `group` of fields, with its name in it; `said` tells what it is for,
+    `most` how many characters it takes. Draws nothing."""
+
+    x: float
+    y: float
+    width: float
+    height: float
+    group: str
+    name: str
+    said: str
+    most: int
+
+
+Item: TypeAlias = Line | Rect | Path | Text | Image | Group | Link | Field
+
+
+def untagged(items: Iterable[Item]) -> Iterator[Item]:
+    """The items as they are painted, elements opened."""
+    for item in items:
+        if isinstance(item, Tagged):
+            yield from untagged(item.items)
+        else:
+            yield item
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,19 +1,21 @@
 """One page's display items as PDF operators (ISO 32000-1, annex A).
 
-In: display items. Out: the bytes of the page's content, and the areas of links on it. The items' origin is the
-top left corner of the trim; y is negated on the way, so that text stands upright without a mirrored matrix.
-All greys are DeviceGray.
+In: display items. Out: the bytes of the page's content, and the areas of links and fields on it. The items' origin is
+the top left corner of the trim; y is negated on the way, so that text stands upright without a mirrored matrix. All
+greys are DeviceGray. With a `Structure`, all that is painted is marked as part of one of its elements or, where no
+tag is around it, as an artifact.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 from functools import lru_cache
-from typing import TypeAlias, assert_never
+from typing import Literal, NamedTuple, TypeAlias, assert_never
 
 from bookmaker.display.items import (
     Close,
     Curve,
+    Field,
     Grey,
     Group,
     Image,
@@ -26,12 +28,15 @@ from bookmaker.display.items import (
     Segment,
     Straight,
     Stroke,
+    Tagged,
     Text,
 )
+from bookmaker.display.tags import FIELD, HOLDERS, LINK, Role, Tag
 from bookmaker.geometry import IDENTITY, Matrix, moved, outline, placing, text_start, within
 from bookmaker.ink.greyscale import grey_picture
 from bookmaker.ink.pdffile import PdfFile
 from bookmaker.ink.pdffonts import GlyphCodes
+from bookmaker.ink.structure import Element, Structure
 
 MARK = "Bookmaker"
 """The tag of the marked content that holds a named group; its property list has the name under /Name."""
@@ -49,8 +54,19 @@ def number(value: float) -> str:
     return repr(round(value, 3) + 0.0).removesuffix(".0")
 
 
-Area: TypeAlias = tuple[float, float, float, float, str]
-"""A link's left, top, right, bottom and target."""
+class Area(NamedTuple):
+    """Where a link or a field lies on its page, what it is, and the element it belongs to if there are any."""
+
+    left: float
+    top: float
+    right: float
+    bottom: float
+    what: Link | Field
+    element: Element | None
+
+
+Owner: TypeAlias = Element | Literal["artifact"] | None
+"""What is painted belongs to an element or to none of them; None where there is no structure."""
 
 
 class Content:
@@ -59,8 +75,9 @@ class Content:
     `images` has the numbers of the images on the page made last, by the names that its content calls them by.
     """
 
-    def __init__(self, file: PdfFile) -> None:
+    def __init__(self, file: PdfFile, structure: Structure | None = None) -> None:
         self._file = file
+        self._structure = structure
         self._codes = GlyphCodes(file)
         self._paths: dict[int, tuple[tuple[Segment, ...], str]] = {}
         self._singles: dict[int, tuple[Text, tuple[str, float], str, str]] = {}
@@ -71,37 +88,50 @@ class Content:
         self._operators: list[str] = []
         self._put: Callable[[str], None] = self._operators.append
         self.images: dict[str, int] = {}
-        self._links: list[Area] = []
+        self._areas: list[Area] = []
         self._matrix: Matrix = IDENTITY
         self._stroke = Stroke(1.0)
         self._fill: Grey = 0.0
         self._font = ("", 0.0)
+        self._left = self._top = 0.0
+        self._owner: Owner = "artifact" if self._structure else None
+        self._open: Owner = None
 
     def page(self, items: Iterable[Item], left: float, top: float) -> tuple[bytes, list[Area]]:
-        """The content that draws these items, their origin at a point of the sheet; and where their links lie."""
+        """The content that draws these items, their origin at a point of the sheet; and where links and fields lie."""
         self._begin()
+        self._left, self._top = left, top
         self._put(f"1 0 0 1 {number(left)} {number(top)} cm")
         self._draw(items)
-        return "\n".join(self._operators).encode("ascii"), self._links
+        self._leave(None)
+        return "\n".join(self._operators).encode("ascii"), self._areas
 
     def _draw(self, items: Iterable[Item]) -> None:
         for item in items:
             match item:
                 case Line(start, end, stroke):
+                    self._mark()
                     self._pen(stroke)
                     self._put(f"{_at(start)} m {_at(end)} l S")
                 case Rect():
+                    self._mark()
                     self._shape(_rectangle(item), item.stroke, item.fill, "")
                 case Path():
+                    self._mark()
                     self._shape(self._path(item.segments), item.stroke, item.fill, "*")
                 case Text():
                     self._text(item)
                 case Image():
+                    self._mark()
                     self._image(item)
+                case Tagged():
+                    self._tagged(item)
                 case Group():
                     self._group(item)
                 case Link():
-                    self._link(item)
+                    self._area(item, LINK)
+                case Field():
+                    self._area(item, FIELD)
                 case _ as never:
                     assert_never(never)
 
@@ -130,6 +160,7 @@ class Content:
     def _text(self, text: Text) -> None:
         if not text.text:
             return
+        self._mark()
         self._paint(text.grey)
         if len(text.text) == 1:
             self._single(text)
@@ -146,7 +177,7 @@ class Content:
         start = _at((text_start(text), text.y))
         run = f"BT {letter_space}{word_space}{start} Td {' '.join(shown)} {back}ET"
         if text.letter_space:  # a reader shall find the word, not its letters one by one
-            run = f"/Span << /ActualText <{_text_string(text.text)}> >> BDC {run} EMC"
+            run = f"/Span << /ActualText <{_hexadecimal(text.text)}> >> BDC {run} EMC"
         self._put(run)
 
     def _single(self, text: Text) -> None:
@@ -178,8 +209,11 @@ class Content:
         before = self._matrix, self._stroke, self._fill, self._font
         inner = placing(group)
         self._matrix = within(self._matrix, inner)
+        if self._open == "artifact":
+            self._leave(None)
+        around = self._open
         if group.name:
-            self._put(f"/{MARK} << /Name <{_text_string(group.name)}> >> BDC")
+            self._put(f"/{MARK} << /Name <{_hexadecimal(group.name)}> >> BDC")
         self._put("q")
         if inner != IDENTITY:
             a, b, c, d, e, f = inner
@@ -189,16 +223,70 @@ class Content:
         elif group.clip is not None:
             self._put(f"{_path(group.clip.segments)} W* n")
         self._draw(group.items)
+        self._leave(around)
         self._put("Q")
         if group.name:
             self._put("EMC")
         self._matrix, self._stroke, self._fill, self._font = before
 
-    def _link(self, link: Link) -> None:
-        right, bottom = link.x + link.width, link.y + link.height
-        corners = [moved(self._matrix, (x, y)) for x in (link.x, right) for y in (link.y, bottom)]
-        xs, ys = [x for x, _ in corners], [y for _, y in corners]
-        self._links.append((min(xs), min(ys), max(xs), max(ys), link.target))
+    def _tagged(self, element: Tagged) -> None:
+        """What an element holds; a cell or a figure may be without anything painted."""
+        structure = self._structure
+        if structure is None:
+            self._draw(element.items)
+            return
+        self._leave(None)
+        if not element.items or (element.tag.role is Role.CELL and isinstance(element.items[0], Text)):
+            type, number = structure.put(element.tag)
+            self._put(f"/{type} << /MCID {number} >> BDC")
+            self._open = self._owner  # what is painted now is marked already
+            self._draw(element.items)
+            self._open = None
+            self._put("EMC")
+            return
+        around, made = self._owner, structure.open(element.tag)
+        self._owner = "artifact" if element.tag.role in HOLDERS else made
+        if element.tag.box:
+            x, y, width, height = element.tag.box
+            left, top, right, bottom = self._bounds(x, y, width, height)
+            made.box = self._left + left, self._top - bottom, self._left + right, self._top - top
+        self._draw(element.items)
+        self._leave(None)
+        structure.close()
+        self._owner = around
+
+    def _mark(self) -> None:
+        """What is painted next belongs to the element that is open, or is an artifact: say so where it is new."""
+        owner = self._owner
+        if owner is self._open:
+            return
+        self._leave(None)
+        self._open = owner
+        if isinstance(owner, Element) and self._structure is not None:
+            type, number = self._structure.draw()
+            self._put(f"/{type} << /MCID {number} >> BDC")
+        else:
+            self._put("/Artifact BMC")
+
+    def _leave(self, around: Owner) -> None:
+        """End what is marked, unless it was so around what was painted last."""
+        if self._open is not None and self._open is not around:
+            self._put("EMC")
+            self._open = None
+
+    def _area(self, item: Link | Field, tag: Tag) -> None:
+        """What can be clicked on is an element by itself where no other says that it is one."""
+        owner = self._owner if isinstance(self._owner, Element) else None
+        if self._structure is not None and (owner is None or owner.tag is None or owner.tag.role is not tag.role):
+            owner = self._structure.open(tag)
+            self._structure.close()
+        self._areas.append(Area(*self._bounds(item.x, item.y, item.width, item.height), item, owner))
+
+    def _bounds(self, x: float, y: float, width: float, height: float) -> tuple[float, float, float, float]:
+        """Left, top, right and bottom on the page of a box in the measure of what is drawn."""
+        corners = [moved(self._matrix, (across, down)) for across in (x, x + width) for down in (y, y + height)]
+        xs, ys = [across for across, _ in corners], [down for _, down in corners]
+        return min(xs), min(ys), max(xs), max(ys)
 
     def _pen(self, stroke: Stroke) -> None:
         """Say what differs from the pen in use."""
@@ -228,7 +316,7 @@ def _at(point: tuple[float, float]) -> str:
     return f"{number(point[0])} {number(-point[1])}"
 
 
-def _text_string(text: str) -> str:
+def _hexadecimal(text: str) -> str:
     """A text as PDF keeps it outside pages: UTF-16, the greater byte first, after a byte order mark; in hexadecimal."""
     return ("\ufeff" + text).encode("utf-16-be").hex()
 

@@ -1,8 +1,10 @@
 """A document as a PDF file.
 
-In: a `Document`. Out: a PDF 1.4 file on a stream: vector pages, fonts embedded as subsets, DeviceGray only, with title,
-language and page labels; for screens also outline, named destinations and links, for the press what `pdfx` adds. Pages
-are drawn and written one after the other, and none is kept. The same document gives the same bytes.
+In: a `Document`. Out: a file on a stream: vector pages, fonts embedded as subsets, DeviceGray only, with title,
+language and page labels. For screens it is PDF 1.7 with outline, named destinations, links and the `structure` that
+readers go by who do not see the pages, as PDF/UA-1 asks for; for the press, and for sheets to be folded, it is PDF 1.4
+without. What the standards ask for besides, `pdfx` and `pdfua` add. Pages are drawn and written one after the other,
+and none is kept. The same document gives the same bytes.
 """
 
 from __future__ import annotations
@@ -12,11 +14,15 @@ from hashlib import md5
 from io import BytesIO
 from typing import BinaryIO
 
-from bookmaker.display.items import Document, Page
+from bookmaker.display.items import Document, Link, Page
 from bookmaker.ink.content import Area, Content, number
+from bookmaker.ink.form import Form
 from bookmaker.ink.labels import Stretch, stretches
-from bookmaker.ink.pdffile import PdfFile
-from bookmaker.ink.pdfx import MAKER, VERSION, make_pdfx
+from bookmaker.ink.metadata import MAKER
+from bookmaker.ink.pdffile import PdfFile, text_string
+from bookmaker.ink.pdfua import make_pdfua
+from bookmaker.ink.pdfx import VERSION, make_pdfx
+from bookmaker.ink.structure import Structure
 
 
 def pdf_bytes(document: Document, press: bool = False) -> bytes:
@@ -34,17 +40,24 @@ def write_pdf(
     `watch` is told how many pages are drawn, of how many. Raises ValueError if a link or bookmark leads nowhere or an
     anchor's name stands twice; for the press, if the document has no date.
     """
-    file = PdfFile(stream, document.language)
+    spoken = not press and not document.folded
+    file = PdfFile(stream, document.language, packed=spoken)
+    structure = Structure(file) if spoken else None
     file.prefer(_PREFERRED | (_AS_LARGE_AS_IT_IS if document.folded else {}))
     fingerprint = md5(repr((document.title, document.author, document.created, press)).encode(), usedforsecurity=False)
-    content, ways, labels = Content(file), _Ways(), []
+    content, form, ways, labels = Content(file, structure), Form(file), _Ways(), []
     for page in document.pages:
-        operators, links = content.page(page.items, *_corner(page))
+        operators, areas = content.page(page.items, *_corner(page))
         fingerprint.update(operators)
-        notes = [] if press else [file.put(_jump(link, page, file)) for link in links]
-        drawn = file.put_page(operators, _boxes(page), notes, content.images)
+        notes = [] if press else [_note(area, page, file, structure, form) for area in areas]
+        entries = _boxes(page)
+        if structure is not None:
+            entries += b" /Tabs /S /StructParents %d" % structure.end_page()
+        drawn = file.put_page(operators, entries, notes, content.images)
+        if structure is not None:
+            structure.put_page(drawn)
         if not press:
-            ways.add(page, links)
+            ways.add(page, areas)
             for anchor in page.anchors:
                 left, top = _on_sheet(page, anchor.x, anchor.y)
                 file.lead(anchor.name, drawn, number(left), number(top))
@@ -60,6 +73,10 @@ def write_pdf(
     identity = fingerprint.hexdigest()
     if press:
         make_pdfx(file, document, identity)
+    if structure is not None:
+        structure.finish()
+        form.finish()
+        make_pdfua(file, document, identity)
     file.finish(identity, _information(document, press, file))
 
 
@@ -77,8 +94,8 @@ class _Ways:
         self.names: set[str] = set()
         self.twice: set[str] = set()
 
-    def add(self, page: Page, links: Iterable[Area]) -> None:
-        self.wanted.update(target for *_, target in links)
+    def add(self, page: Page, areas: Iterable[Area]) -> None:
+        self.wanted.update(area.what.target for area in areas if isinstance(area.what, Link))
         for anchor in page.anchors:
             (self.twice if anchor.name in self.names else self.names).add(anchor.name)
 
@@ -125,12 +142,20 @@ def _label(stretch: Stretch, file: PdfFile) -> str:
 _NUMERALS = {"ARABIC": "D", "ROMAN_LOWER": "r", "ROMAN_UPPER": "R"}
 
 
-def _jump(link: Area, page: Page, file: PdfFile) -> bytes:
-    """A clickable area."""
-    left, top, right, bottom, target = link
-    corners = " ".join(map(number, (*_on_sheet(page, left, bottom), *_on_sheet(page, right, top))))
-    said = b"<< /Type /Annot /Subtype /Link /Border [0 0 0] /Rect [%s] /Dest %s >>"
-    return said % (corners.encode(), file.string(target))
+def _note(area: Area, page: Page, file: PdfFile, structure: Structure | None, form: Form) -> int:
+    """Write a clickable area or a field; its number."""
+    left, bottom, right, top = *_on_sheet(page, area.left, area.bottom), *_on_sheet(page, area.right, area.top)
+    corners, note, key = " ".join(map(number, (left, bottom, right, top))).encode(), file.reserve(), 0
+    if structure is not None and area.element is not None:
+        key = structure.note(area.element, note)
+    if not isinstance(area.what, Link):
+        form.put(area.what, corners, note, key)
+        return note
+    link = area.what
+    said = b"/Type /Annot /Subtype /Link /Border [0 0 0] /Rect [%s] /Dest %s" % (corners, file.string(link.target))
+    if structure is not None:
+        said += b" /F 4 /Contents %s /StructParent %d" % (text_string(link.said or link.target), key)
+    return file.put(b"<< %s >>" % said, note)
 
 
 def _information(document: Document, press: bool, file: PdfFile) -> dict[str, bytes]:

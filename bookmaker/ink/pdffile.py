@@ -3,7 +3,8 @@
 In: bytes of objects, pages, fonts and what the catalogue has. Out: the file, on a stream. reportlab's own document
 keeps every object and writes all in one go; this one is the same document, but what is `put` goes to the stream at
 once, and `finish` writes what was left to reportlab (fonts, outline, catalogue) and the table of where every object
-lies.
+lies. In a `packed` file small objects go into object streams (7.5.7), and so does that table: an element of the
+structure tree then takes a few bytes.
 
 Here and in `pdffonts` stands all that is used of reportlab beyond its handbook: `RELIED_ON` lists it, and
 `pyproject.toml` bounds the versions that it was tried with.
@@ -34,48 +35,75 @@ RELIED_ON = {
 
 rl_config.useA85 = 0  # streams stay binary: a fifth smaller
 
-VERSION = (1, 4)
-
-_HEADER = b"%%PDF-%d.%d\n%%\xe2\xe3\xcf\xd3\n" % VERSION
+_HEADER = b"%%PDF-%d.%d\n%%\xe2\xe3\xcf\xd3\n"
 """The second line tells programs that pass files on that this is no text (ISO 32000-1, 7.5.2)."""
+
+_HIGH = 0x8080808080808080
+
+_UP = b"\2"
+"""PNG's filter for a line told by its difference from the one above (7.4.4.4)."""
+
+_BUNDLE = 2000
+"""Objects in one object stream: the more, the smaller; readers unpack all of them to get one."""
 
 
 class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
-    """The file on its way to a binary stream; its pages come in order."""
+    """The file on its way to a binary stream; its pages come in order. It is PDF 1.7 if `packed`, else 1.4."""
 
-    def __init__(self, stream: BinaryIO, language: str) -> None:
-        super().__init__(compression=1, invariant=1, pdfVersion=VERSION, lang=language)
+    def __init__(self, stream: BinaryIO, language: str, packed: bool = False) -> None:
+        version = (1, 7) if packed else (1, 4)
+        super().__init__(compression=1, invariant=1, pdfVersion=version, lang=language)
+        self.language = language
         self._stream = stream
+        self._packed = packed
         self._written = 0
         self._places = array("Q")
+        self._bundles = array("Q")
+        self._bundle: list[tuple[int, bytes]] = []
         self._pages = array("Q")
         self._destinations: dict[str, str] = {}
         self._bookmarks = 0
-        self._write(_HEADER)
-        self._tree = self._next()
+        self._write(_HEADER % version)
+        self._tree = self.reserve()
 
-    def put(self, body: bytes) -> int:
-        """Write an object now; its number."""
-        number = self._next()
-        self._object(number, body)
+    def reserve(self) -> int:
+        """The number of an object that is put later."""
+        self.objectcounter += 1
+        return int(self.objectcounter)
+
+    def put(self, body: bytes, number: int = 0) -> int:
+        """Write an object, the one of that number if it was reserved; its number."""
+        number = number or self.reserve()
+        if self._packed:
+            self._bundle.append((number, body))
+            if len(self._bundle) == _BUNDLE:
+                self._put_bundle()
+        else:
+            self._object(number, body)
         return number
 
     def put_stream(self, entries: bytes, content: bytes) -> int:
         """Write a stream, packed, with these entries in its dictionary; its number."""
         packed = zlib.compress(content)
         head = b"<< %s /Filter /FlateDecode /Length %d >>\nstream\n" % (entries, len(packed))
-        return self.put(head + packed + b"\nendstream")
+        return self.put_plain(head + packed + b"\nendstream")
 
-    def put_page(self, operators: bytes, boxes: bytes, notes: Iterable[int], images: Mapping[str, int]) -> int:
-        """Write the next page: its content, its boxes as entries, the numbers of its annotations and of its images by
-        the names that the content calls them by; its number."""
+    def put_plain(self, body: bytes) -> int:
+        """Write an object now, in no bundle: streams, and what programs look for that know little of PDF."""
+        number = self.reserve()
+        self._object(number, body)
+        return number
+
+    def put_page(self, operators: bytes, entries: bytes, notes: Iterable[int], images: Mapping[str, int]) -> int:
+        """Write the next page: its content, entries such as its boxes, the numbers of its annotations and of its images
+        by the names that the content calls them by; its number."""
         content = self.put_stream(b"", operators)
         named = b" ".join(b"/%s %d 0 R" % (name.encode(), number) for name, number in images.items())
         resources = b"/Font 1 0 R" + (b" /XObject << %s >>" % named if named else b"")
         linked = b" ".join(b"%d 0 R" % number for number in notes)
         page = self.put(
             b"<< /Type /Page /Parent %d 0 R %s /Contents %d 0 R /Resources << %s >>%s >>"
-            % (self._tree, boxes, content, resources, b" /Annots [%s]" % linked if linked else b"")
+            % (self._tree, entries, content, resources, b" /Annots [%s]" % linked if linked else b"")
         )
         self._pages.append(page)
         return page
@@ -125,27 +153,76 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
         if self.Outlines.ready < 0:
             self.Catalog.Outlines = None
         kids = b" ".join(b"%d 0 R" % page for page in self._pages)
-        self._object(self._tree, b"<< /Type /Pages /Count %d /Kids [%s] >>" % (len(self._pages), kids))
+        self.put(b"<< /Type /Pages /Count %d /Kids [%s] >>" % (len(self._pages), kids), self._tree)
         number = 0
         while number < self.objectcounter:  # while an object is written, more may be made
             number += 1
             if name := self.numberToId.get(number):
-                self._place(number)
-                self._write(pdfdoc.PDFIndirectObject(name, self.idToObject[name]).format(self))
-        table = self._written
-        self._write(b"xref\n0 %d\n0000000000 65535 f \n" % (number + 1))
-        for place in self._places[1:]:
-            self._write(b"%010d 00000 n \n" % place)
+                written = pdfdoc.PDFIndirectObject(name, self.idToObject[name]).format(self)
+                self._left_over(number, written)
         known = b"<%s>" % identity.encode("ascii")
-        self._write(
-            b"trailer\n<< /Size %d /Root %s /Info %d 0 R /ID [%s %s] >>\n" % (number + 1, root, said, known, known)
-        )
+        trailer = b"/Root %s /Info %d 0 R /ID [%s %s]" % (root, said, known, known)
+        table = self._put_table(trailer) if self._packed else self._write_table(trailer)
         self._write(b"startxref\n%d\n%%%%EOF\n" % table)
 
-    def _next(self) -> int:
-        """The number of the next object."""
-        self.objectcounter += 1
-        return int(self.objectcounter)
+    def _left_over(self, number: int, written: bytes) -> None:
+        """Write an object that reportlab kept, as reportlab writes it."""
+        if self._packed:
+            _, _, body = written.partition(b" obj\n")
+            body, _, _ = body.rpartition(b"endobj")
+            body = body.rstrip(b"\n")
+            if not body.endswith(b"endstream"):
+                self.put(body, number)
+                return
+            written = b"%d 0 obj\n%s\nendstream\nendobj\n" % (number, body.removesuffix(b"endstream"))
+        self._place(number)
+        self._write(written)
+
+    def _put_bundle(self) -> None:
+        """Write the objects that wait for it as an object stream."""
+        bundle = self.reserve()
+        heads, bodies, at = [], [], 0
+        for index, (number, body) in enumerate(self._bundle):
+            self._place(number, bundle, index)
+            heads.append(b"%d %d" % (number, at))
+            bodies.append(body)
+            at += len(body) + 1
+        head, count = b" ".join(heads) + b"\n", len(self._bundle)
+        self._bundle.clear()
+        packed = zlib.compress(head + b"\n".join(bodies))
+        said = b"<< /Type /ObjStm /N %d /First %d /Filter /FlateDecode /Length %d >>" % (count, len(head), len(packed))
+        self._object(bundle, said + b"\nstream\n" + packed + b"\nendstream")
+
+    def _write_table(self, trailer: bytes) -> int:
+        """Write where every object lies, as a table; where that lies."""
+        table, size = self._written, len(self._places)
+        self._write(b"xref\n0 %d\n0000000000 65535 f \n" % size)
+        for place in self._places[1:]:
+            self._write(b"%010d 00000 n \n" % place)
+        self._write(b"trailer\n<< /Size %d %s >>\n" % (size, trailer))
+        return table
+
+    def _put_table(self, trailer: bytes) -> int:
+        """The same, as a stream (7.5.8): a line says of each object its kind, its place and its index in a bundle. Each
+        line is written as what it differs by from the one before it."""
+        if self._bundle:
+            self._put_bundle()
+        number, table = self.reserve(), self._written
+        self._place(number)
+        lines, before = [], 0
+        for place, bundle in zip(self._places, self._bundles, strict=True):
+            line = 2 << 56 | bundle << 16 | place if bundle else bool(place) << 56 | place << 16
+            # the difference of eight bytes at once: high bits apart, so that nothing is borrowed from the next byte
+            apart = ((line | _HIGH) - (before & ~_HIGH)) ^ (~(line ^ before) & _HIGH)
+            lines.append(_UP + apart.to_bytes(8, "big"))
+            before = line
+        packed = zlib.compress(b"".join(lines))
+        said = (
+            b"<< /Type /XRef /Size %d %s /W [1 5 2] /Filter /FlateDecode /DecodeParms << /Predictor 12 /Columns 8 >> "
+            b"/Length %d >>" % (len(self._places), trailer, len(packed))
+        )
+        self._object(number, said + b"\nstream\n" + packed + b"\nendstream")
+        return table
 
     def _bookmarkReference(self, name: str) -> str:  # noqa: N802  (what reportlab's outline asks a canvas for)
         return self._destinations[name.partition(" ")[2]]
@@ -154,12 +231,25 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
         self._place(number)
         self._write(b"%d 0 obj\n%s\nendobj\n" % (number, body))
 
-    def _place(self, number: int) -> None:
-        """The object of that number begins here."""
+    def _place(self, number: int, bundle: int = 0, index: int = 0) -> None:
+        """The object of that number begins here, or is the one at that index of a bundle."""
         if len(self._places) <= number:
-            self._places.extend([0] * (number + 1 - len(self._places)))
-        self._places[number] = self._written
+            missing = [0] * (number + 1 - len(self._places))
+            self._places.extend(missing)
+            self._bundles.extend(missing)
+        self._places[number] = index if bundle else self._written
+        self._bundles[number] = bundle
 
     def _write(self, content: bytes) -> None:
         self._stream.write(content)
         self._written += len(content)
+
+
+def text_string(text: str) -> bytes:
+    """A text as PDF keeps it outside pages (7.9.2.2): as it is, or in UTF-16 where it has more than ASCII."""
+    if text.isascii():
+        return b"(%s)" % text.translate(_ESCAPED).encode("ascii")
+    return b"<%s>" % ("\ufeff" + text).encode("utf-16-be").hex().encode("ascii")
+
+
+_ESCAPED = str.maketrans({"(": "\\(", ")": "\\)", "\\": "\\\\", "\n": "\\n", "\r": "\\r"})

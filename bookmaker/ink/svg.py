@@ -15,6 +15,7 @@ from xml.sax.saxutils import escape, quoteattr
 from bookmaker.display.items import (
     Close,
     Curve,
+    Field,
     Grey,
     Group,
     Image,
@@ -29,6 +30,7 @@ from bookmaker.display.items import (
     Segment,
     Straight,
     Stroke,
+    Tagged,
     Text,
 )
 from bookmaker.geometry import IDENTITY, letters, placing
@@ -40,8 +42,8 @@ _GLYPH_UNITS = 1000
 
 
 def svg_text(page: Page, title: str = "", told: str = "") -> str:
-    """The SVG file's text. Links draw nothing and are left out. With `title` and what is `told`, it says for those who
-    do not see it what it is and what is on it."""
+    """The SVG file's text. Links and fields draw nothing and are left out. With `title` and what is `told`, it says for
+    those who do not see it what it is and what is on it."""
     edge = max(page.sheet, page.bleed)
     width, height = page.width + 2 * edge, page.height + 2 * edge
     drawing = Drawing()
@@ -80,9 +82,11 @@ class Drawing:
                     yield from self._text(item)
                 case Image():
                     yield _image(item)
+                case Tagged():
+                    yield from self.draw(item.items)
                 case Group():
                     yield from self._group(item)
-                case Link():
+                case Link() | Field():
                     pass
                 case _ as never:
                     assert_never(never)

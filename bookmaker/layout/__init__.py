@@ -3,6 +3,7 @@
 from bookmaker.layout.compose import compose, compose_key
 from bookmaker.layout.sheets.cover import compose_cover
 from bookmaker.layout.sheets.crib import compose_crib
+from bookmaker.layout.sheets.fillable import fillable
 from bookmaker.layout.sheets.handout import KeyPlace, compose_handout, compose_marker
 from bookmaker.layout.sheets.imposition import impose
 from bookmaker.layout.sheets.press import press_sheets
@@ -18,6 +19,7 @@ __all__ = [
     "compose_handout",
     "compose_key",
     "compose_marker",
+    "fillable",
     "impose",
     "layout_names",
     "load_layout",

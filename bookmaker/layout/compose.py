@@ -42,7 +42,7 @@ from bookmaker.layout.pages.opener import opener_leaves
 from bookmaker.layout.pages.parts import flowing, heading
 from bookmaker.layout.pages.primer import primer_leaves
 from bookmaker.layout.pages.puzzles import puzzle_leaves
-from bookmaker.layout.sheet import BLANK, Leaf, Sheet, furniture
+from bookmaker.layout.sheet import BLANK, Leaf, Sheet, as_part, furniture
 from bookmaker.layout.spec import Layout
 
 
@@ -50,12 +50,12 @@ def compose(book: Book, layout: Layout) -> Document:
     """The whole book. Raises BookTroubles for what can't be printed, and for puzzles that fit on no page."""
     check(book, layout, "book")
     layout = layout.speaking(book.publication.language)
-    front = [leaf for part in book.front for leaf in _leaves(part, book, layout)]
+    front = [leaf for part in book.front for leaf in _told(part, book, layout)]
     if len(front) % 2:
         front.append(BLANK)
-    body = [*_kept_apart(leaf for part in book.body for leaf in _leaves(part, book, layout))]
+    body = [*_kept_apart(leaf for part in book.body for leaf in _told(part, book, layout))]
     short = -(len(front) + len(body)) % book.publication.fold
-    body += note_leaves(short, NOTES, layout)
+    body += as_part(note_leaves(short, NOTES, layout))
     numbered = [*zip(front, map(roman, range(1, len(front) + 1)), strict=True)]
     numbered += zip(body, map(str, range(1, len(body) + 1)), strict=True)
     pages = draw_pages(numbered, layout, book.title, book.draft)
@@ -101,6 +101,16 @@ def _kept_apart(leaves: Iterable[Leaf]) -> Iterator[Leaf]:
             right = not right
         yield leaf
         right = not right
+
+
+def _told(part: Part, book: Book, layout: Layout) -> Iterable[Leaf]:
+    """The leaves of a part, to a reader one as well if it has a heading: the title pages and a chapter without a title
+    belong to the book itself."""
+    leaves = _leaves(part, book, layout)
+    match part:
+        case HalfTitle() | TitlePage() | ImprintPage() | Chapter(title=""):
+            return leaves
+    return as_part(leaves)
 
 
 def _leaves(part: Part, book: Book, layout: Layout) -> Iterable[Leaf]:

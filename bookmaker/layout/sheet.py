@@ -5,11 +5,13 @@ In: a layout and which side a page is. Out: where the type area lies, and the fu
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass, replace
+from functools import partial
 from typing import Literal
 
-from bookmaker.display.items import Group, Item, Line, Stroke, Text
+from bookmaker.display.items import Group, Item, Line, Stroke, Text, tagged
+from bookmaker.display.tags import PART, Tag
 from bookmaker.layout.setting.text import Labels, cut
 from bookmaker.layout.spec import Layout
 
@@ -57,6 +59,26 @@ class Leaf:
 
 
 BLANK = Leaf(lambda sheet, labels: (), bare=True)
+
+
+def as_part(leaves: Iterable[Leaf]) -> Iterator[Leaf]:
+    """Leaves that together are one part to a reader."""
+    tag = PART
+    for leaf in leaves:
+        between = leaf.between and _within(tag, leaf.between)
+        tag = tag.further if between else tag
+        yield replace(_within(tag, leaf), between=between)
+        tag = tag.further
+
+
+def _within(tag: Tag, leaf: Leaf) -> Leaf:
+    return replace(leaf, draw=partial(_drawn, tag, leaf.draw))
+
+
+def _drawn(
+    tag: Tag, draw: Callable[[Sheet, Labels], tuple[Item, ...]], sheet: Sheet, labels: Labels
+) -> tuple[Item, ...]:
+    return (tagged((tag,), *draw(sheet, labels)),)
 
 
 def furniture(sheet: Sheet, leaf: Leaf, head: str, label: str, draft: bool) -> Iterator[Item]:

@@ -20,8 +20,8 @@ PATH = "path"
 """Stands for segments of a path; the one operand is their bytes, for `path_operations`."""
 
 LINES = "lines"
-"""Stands for one or more “BT x y Td /font size Tf <codes> Tj ET”, Tf left out or not, or with “[<codes> gap …] TJ”;
-the one operand is a list of `Line`."""
+"""Stands for one or more “BT x y Td /font size Tf <codes> Tj ET”, Tf left out or not, or with “[<codes> gap …] TJ”,
+each by itself or as the content of an element; the one operand is a list of `Line`."""
 
 MOST = 1_000_000
 """Operations on one page, its forms included: more would take minutes and gigabytes."""
@@ -41,11 +41,15 @@ LZW = 40
 pikepdf.settings.set_qpdf_limits(flate_max_memory=LARGEST, run_length_max_memory=LARGEST, dct_max_memory=LARGEST)
 
 _NUMBER = rb"[-+]?[\d.]+"
-_LINE = re.compile(rb"BT\n(%s) (%s) Td\n(?:/([^ \n#]+) (%s) Tf\n)?([^\n]* T[jJ])\nET\n" % (_NUMBER, _NUMBER, _NUMBER))
+_ELEMENT = rb"/\w+ << /MCID \d+ >> BDC\n"
+_TEXT = rb"BT\n(%s) (%s) Td\n(?:/([^ \n#]+) (%s) Tf\n)?([^\n]* T[jJ])\nET\n" % (_NUMBER, _NUMBER, _NUMBER)
+_LINE = re.compile(rb"(%s)?%s" % (_ELEMENT, _TEXT))
 _SEGMENT = re.compile(rb"((?:%s )*+)(re|[mlcvyh])\n" % _NUMBER)
+_LINES = rb"(?:(?:%s)|(?:%s%s)EMC\n)++" % (_TEXT, _ELEMENT, _TEXT)
 _PIECE = re.compile(
     rb"(?P<path>(?:%s)++)" % re.sub(rb"\((?!\?)", b"(?:", _SEGMENT.pattern)
-    + rb"|(?P<lines>(?:%s)++)" % re.sub(rb"\((?!\?)", b"(?:", _LINE.pattern)
+    + rb"|(?P<lines>%s)" % re.sub(rb"\((?!\?)", b"(?:", _LINES)
+    + rb"|(?P<nothing>(?:%sEMC\n)++)" % _ELEMENT
     + rb"|(?P<numbers>(?:%s )*+)(?P<operator>[A-Za-z*'\"]++)\n" % _NUMBER
     + rb"|(?P<other>[^\n]*+)\n"
 )
@@ -103,6 +107,8 @@ def _in_lines(read: Sequence[Any], written: bytes) -> Iterator[tuple[str, list[A
             case "lines":
                 lines, at = _lines(piece["lines"], read, at)
                 yield LINES, [lines]
+            case "nothing":
+                at += piece["nothing"].count(b"\n")
             case "operator":
                 yield piece["operator"].decode("ascii"), [*map(float, piece["numbers"].split())]
                 at += 1
@@ -115,10 +121,11 @@ def _in_lines(read: Sequence[Any], written: bytes) -> Iterator[tuple[str, list[A
 def _lines(stretch: bytes, read: Sequence[Any], at: int) -> tuple[list[Line], int]:
     """The lines of a stretch that begins with the instruction `at`, and which instruction follows it."""
     lines = []
-    for x, y, font, size, shown in _LINE.findall(stretch):
-        at += 5 if font else 4
+    for element, x, y, font, size, shown in _LINE.findall(stretch):
+        at += (5 if font else 4) + bool(element)
         name = "/" + font.decode("ascii") if font else ""
         lines.append((float(x), float(y), name, float(size or 0), Shown(shown, read[at - 2])))
+        at += bool(element)
     return lines, at
 
 

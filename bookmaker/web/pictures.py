@@ -10,9 +10,9 @@ from dataclasses import dataclass, field, replace
 from typing import Any
 
 from bookmaker.ink.svg import Drawing
-from bookmaker.layout.art.gridart import DIGIT, HALO, PENCIL, frame_for, outside, painted
+from bookmaker.layout.art.gridart import DIGIT, HALO, PENCIL, SHADE, frame_for, outside, painted
 from bookmaker.layout.art.ridge import HEIGHT, ridge
-from bookmaker.layout.art.scenepicture import ARM, FEW, FIELD, HEAVY, INSET, SHADE
+from bookmaker.layout.art.scenepicture import ARM, FEW, FIELD, HEAVY, INSET
 from bookmaker.layout.sheets.picture import CELL, MARGIN, grid_picture
 from bookmaker.puzzle.grid import CLASSIC, SYMBOLS
 from bookmaker.rules.common.contract import RuledPuzzle

@@ -184,7 +184,7 @@ def test_svg_is_sound_and_says_its_words() -> None:
     assert not list(root.iter(f"{space}text"))
 
 
-@pytest.mark.parametrize(("name", "begins"), [("a.svg", b"<?xml"), ("a.b.PNG", b"\x89PNG"), ("a.pdf", b"%PDF-1.4")])
+@pytest.mark.parametrize(("name", "begins"), [("a.svg", b"<?xml"), ("a.b.PNG", b"\x89PNG"), ("a.pdf", b"%PDF-1.7")])
 def test_the_name_says_the_kind_of_picture(name: str, begins: bytes) -> None:
     page = Page(20, 10, (Rect(1, 1, 5, 5, fill=0.0),), "")
     assert picture_bytes(page, PurePath(name), "A title").startswith(begins)

@@ -9,7 +9,22 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from bookmaker.display.items import Close, Curve, Group, Image, Item, Line, Link, Move, Page, Path, Rect, Straight, Text
+from bookmaker.display.items import (
+    Close,
+    Curve,
+    Field,
+    Group,
+    Image,
+    Item,
+    Line,
+    Link,
+    Move,
+    Page,
+    Path,
+    Rect,
+    Straight,
+    Text,
+)
 from bookmaker.layout.setting.text import FONTS
 
 Box = tuple[float, float, float, float]
@@ -62,7 +77,7 @@ def box_of(item: Item) -> Box:
         case Rect() | Image():
             pad = item.stroke.width / 2 if isinstance(item, Rect) and item.stroke else 0.0
             return item.x - pad, item.y - pad, item.x + item.width + pad, item.y + item.height + pad
-        case Link():
+        case Link() | Field():
             return item.x, item.y, item.x + item.width, item.y + item.height
         case Path(segments, stroke, _):
             points = [point for segment in segments for point in _points(segment)]

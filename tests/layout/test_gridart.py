@@ -7,7 +7,7 @@ from typing import Any
 import pytest
 
 from bookmaker.book.model import BookPuzzle
-from bookmaker.display.items import Group, Line, Path, Rect, Straight, Text
+from bookmaker.display.items import Group, Line, Path, Rect, Straight, Text, untagged
 from bookmaker.layout.art.gridart import cell_pen, draw_grid, grid_lines, outside, region_pen
 from bookmaker.layout.art.swatch import BESIDE, ON, swatch, swatch_size
 from bookmaker.layout.setting.text import FONTS
@@ -21,7 +21,7 @@ CELL = 40.0
 
 
 def texts(group: Group) -> list[Text]:
-    return [item for item in group.items if isinstance(item, Text)]
+    return [item for item in untagged(group.items) if isinstance(item, Text)]
 
 
 @pytest.mark.parametrize("puzzle", sample_book().puzzles, ids=lambda puzzle: puzzle.id)
@@ -53,7 +53,7 @@ def test_candidates_and_shaded_cells() -> None:
     boards[3] = boards[7] = 1 << 1 | 1 << 80
     drawn = draw_grid(only, CELL, "figure", position=Position(CLASSIC, tuple(boards), placed=1 << 80), shaded=(4,))
     assert [text.text for text in texts(drawn)] == ["5", "3", "7"]
-    assert Rect(4 * CELL, 0, CELL, CELL, fill=0.88) in drawn.items
+    assert Rect(4 * CELL, 0, CELL, CELL, fill=0.88) in untagged(drawn.items)
     assert all(CELL < text.x < 2 * CELL and 0 < text.y < CELL for text in texts(drawn)[1:])
 
 

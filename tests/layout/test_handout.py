@@ -7,7 +7,7 @@ from typing import Any
 import pdfplumber
 
 from bookmaker.book.contest import check_digits, enter_contest
-from bookmaker.display.items import Document, Line, Page, Rect, Text
+from bookmaker.display.items import Document, Line, Page, Rect, Text, untagged
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.layout import KeyPlace, compose_handout, compose_marker, load_layout
 from bookmaker.layout.sheets.handout import share_rules
@@ -171,7 +171,7 @@ def test_the_text_stands_at_the_left_of_the_grid_on_every_sheet() -> None:
     *front, _ = sheets("stairs", "window", "loom", "kettle")
     sides = set()
     for page in front:
-        for group in (item for item in page.items if getattr(item, "name", "").startswith("puzzle ")):
+        for group in (item for item in untagged(page.items) if getattr(item, "name", "").startswith("puzzle ")):
             grid = min(item.box[0] for item in flat(page) if item.inside(f"grid {group.name.split()[1]}"))
             words = [item for item in flat(page) if item.inside(group.name) and isinstance(item.item, Text)]
             title = min(item.box[0] for item in words if not item.inside("grid "))

@@ -8,7 +8,7 @@ from dataclasses import replace
 import pytest
 
 from bookmaker.book.model import BookPuzzle, Chapter, Credits, TitlePage
-from bookmaker.display.items import Text
+from bookmaker.display.items import Text, untagged
 from bookmaker.layout import compose, compose_cover, layout_names, load_layout
 from bookmaker.layout.pages.credits import credits_leaves
 from bookmaker.layout.pages.words import head_above, head_beside
@@ -28,7 +28,7 @@ def named() -> BookPuzzle:
 
 
 def lines(rows: Iterable[Row]) -> list[str]:
-    return [item.text for row in rows for item in row.items if isinstance(item, Text)]
+    return [item.text for row in rows for item in untagged(row.drawn({})) if isinstance(item, Text)]
 
 
 def test_the_name_would_be_parted_as_running_text() -> None:
@@ -55,8 +55,8 @@ def test_the_credits_part_nothing_and_keep_a_date_together(name: str) -> None:
     said = [
         item.text
         for leaf in credits_leaves(Credits("Credits"), (named(), other), layout)
-        for group in leaf.draw(Sheet(layout, right=True), {})
-        for item in getattr(group, "items", ())
+        for group in untagged(leaf.draw(Sheet(layout, right=True), {}))
+        for item in untagged(getattr(group, "items", ()))
         if isinstance(item, Text)
     ]
     assert not [text for text in said if text.endswith("-")]

@@ -15,7 +15,7 @@ import pytest
 
 from bookmaker.book.contest import enter_contest
 from bookmaker.book.model import Book
-from bookmaker.display.items import Document, Group, Line, Link, Path, Rect, Text
+from bookmaker.display.items import Document, Group, Line, Link, Path, Rect, Text, untagged
 from bookmaker.display.numerals import roman
 from bookmaker.layout import compose, compose_handout, compose_key, compose_marker, layout_names, load_layout
 from bookmaker.layout.lengths import mm
@@ -255,7 +255,7 @@ def test_cells_keep_the_layouts_limits(name: str) -> None:
         for group in groups(document(title)):
             if group.name.startswith("grid "):
                 puzzle = next(puzzle for puzzle in sample_book().puzzles if f"grid {puzzle.id}" == group.name)
-                side = max(item.width for item in group.items if isinstance(item, Rect) and item.stroke)
+                side = max(item.width for item in untagged(group.items) if isinstance(item, Rect) and item.stroke)
                 cell = side / puzzle.puzzle.grid.size
                 assert slots.least - 0.02 <= cell <= max(slots.most, ALONE) + 0.02
 

@@ -6,7 +6,7 @@ from dataclasses import replace
 import pytest
 
 from bookmaker.book.model import MarkLine, RulesText
-from bookmaker.display.items import Group, Item, Page, Text
+from bookmaker.display.items import Group, Item, Page, Text, untagged
 from bookmaker.layout import load_layout
 from bookmaker.layout.pages.block import BESIDE
 from bookmaker.layout.pages.words import rules_above, rules_beside
@@ -38,8 +38,9 @@ def sizes(items: Iterable[Item], scale: float = 1.0) -> Iterator[float]:
 
 def drawn(rows: Iterable[Row]) -> list[Group]:
     """The samples in rows of a key to the marks."""
-    groups = (item for row in rows for item in row.items if isinstance(item, Group))
-    return [inner for group in groups for inner in (group, *group.items) if isinstance(inner, Group) and inner.name]
+    groups = (item for row in rows for item in untagged(row.drawn({})) if isinstance(item, Group))
+    inside = (inner for group in groups for inner in (group, *untagged(group.items)))
+    return [inner for inner in inside if isinstance(inner, Group) and inner.name]
 
 
 def ruled(sample: Sample, layout: Layout) -> dict[str, list[Row]]:

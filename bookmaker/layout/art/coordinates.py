@@ -9,13 +9,16 @@ from __future__ import annotations
 from collections.abc import Collection, Iterator, Sequence
 from dataclasses import replace
 
-from bookmaker.display.items import Group, Item, Rect
-from bookmaker.layout.art.gridart import draw_grid, frame_for, outside
+from bookmaker.book.reading import grid_read
+from bookmaker.display.items import Group, Item, Rect, tagged
+from bookmaker.display.tags import ENGLISH, Role, Tag
+from bookmaker.layout.art.gridart import SHADE, art_of, frame_for, outside
 from bookmaker.layout.setting.text import FONTS
 from bookmaker.puzzle.grid import REGION_LETTERS, Grid
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.common.frame import Margins
+from bookmaker.rules.common.speech import cell_said
 
 ROOM = Margins(top=0.45, left=0.45)
 """What the numbers claim beyond the clues, in cells."""
@@ -59,14 +62,18 @@ def miniature(grid: Grid, size: float, pointed: int | None = None) -> tuple[Grou
     beside = lane(cell, high)
     bare: RuledPuzzle = Puzzle(grid, (0,) * len(grid.cells))
     frame = frame_for(grid, cell)
-    items: list[Item] = [draw_grid(bare, cell, "", shaded=() if pointed is None else (pointed,))]
+    items: list[Item] = [] if pointed is None else [Rect(*frame.corner(pointed), cell, cell, fill=SHADE)]
+    items += (item for item, _ in art_of(bare, cell))
     items.append(coordinates(bare, cell, high))
     if pointed is None:
         items += (
             frame.figures(frame.centre(_middle(grid, region)), REGION_LETTERS[number], high / cell, font=FONT)
             for number, region in enumerate(grid.regions)
         )
-    return Group(tuple(items), beside, beside), beside + grid.size * cell
+    words = ". ".join(grid_read(bare)) if pointed is None else f"{cell_said(grid, pointed)} is shaded"
+    side = grid.size * cell
+    told = Tag(Role.FIGURE, f"{words[:1].upper()}{words[1:]}.", language=ENGLISH, box=(0.0, 0.0, side, side))
+    return Group((tagged((told,), *items),), beside, beside), beside + side
 
 
 def _middle(grid: Grid, region: Sequence[int]) -> int:

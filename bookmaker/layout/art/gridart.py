@@ -1,18 +1,19 @@
 """A grid as vectors: fills, lines, cages, grid lines, border marks, digits, in this order.
 
-In: a puzzle and the size of a cell in points; for a key its solution; for a figure candidates and cells to point out.
-Out: one named group whose origin is the top left corner of the grid's first cell. Clues outside the grid lie beyond
-its sides, as far as `outside` says.
+In: a puzzle and the size of a cell in points; for a key its solution. Out: items whose origin is the top left corner of
+the grid's first cell. Clues outside the grid lie beyond its sides, as far as `outside` says. `gridtold` says what they
+are to a reader who does not see them, and adds what figures have besides.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
 from functools import lru_cache
 from typing import TypeAlias
 
 from bookmaker.display.items import Group, Item, Move, Path, Point, Rect, Straight, Stroke, Text
+from bookmaker.layout.art.gridtold import candidates_said, grid_told
 from bookmaker.layout.setting.fonts import FontBook
 from bookmaker.puzzle.grid import SYMBOLS, Grid
 from bookmaker.puzzle.position import Position
@@ -22,6 +23,9 @@ from bookmaker.rules.common.frame import Frame, Layer, Margins, Mark
 
 DIGIT = 0.46
 """Height of a digit as a share of its cell: read across a table, with room for marks and pencil around it."""
+
+SHADE = 0.88
+"""The light ground of cells to look along."""
 
 HALO = 0.1
 """Width of the white stroke around a digit that lines pass under, per em; half of it shows."""
@@ -46,18 +50,24 @@ def draw_grid(
     position: Position | None = None,
     shaded: Sequence[int] = (),
     weight: float = 1.0,
+    said: Mapping[int, str] | None = None,
 ) -> Group:
     """The grid with its givens; with `solution`, the other digits too, lighter than the givens.
 
     `marks` off leaves out the rules' marks. `position` pencils its candidates into the empty cells; `shaded` cells
-    have a light ground. The grid's own lines are `weight` times as heavy as usual.
+    have a light ground. The grid's own lines are `weight` times as heavy as usual. `said` is what cells say to a reader
+    who does not see them, if it is not what they hold.
     """
     frame = frame_for(puzzle.grid, cell)
-    items: list[Item] = [Rect(*frame.corner(at), cell, cell, fill=0.88) for at in shaded]
-    items += (item for item, _ in painted(puzzle, cell, solution, marks, weight))
+    art = [*art_of(puzzle, cell, marks, weight)]
+    digits = digits_of(puzzle, cell, solution, lines_in(art))
+    items: list[Item] = [Rect(*frame.corner(at), cell, cell, fill=SHADE) for at in shaded]
+    items += (item for item, _ in art)
     if position is not None:
-        items.extend(_candidates(puzzle, frame, position))
-    return Group(tuple(items), name=name)
+        said = candidates_said(puzzle.grid, position)
+    told = grid_told(puzzle, cell, items, digits, marks=marks, said=said)
+    pencilled = () if position is None else _candidates(puzzle, frame, position)
+    return Group((*told, *pencilled), name=name)
 
 
 Owner: TypeAlias = tuple[Rule, Mark] | None
@@ -72,17 +82,21 @@ def painted(
     weight: float = 1.0,
 ) -> Iterator[tuple[Item, Owner]]:
     """What a grid is drawn with, in this order, from its top left corner, each item with its owner."""
-    frame = frame_for(puzzle.grid, cell)
-    layers: dict[Layer, list[tuple[Rule, Mark]]] = {layer: [] for layer in Layer}
+    art = [*art_of(puzzle, cell, marks, weight)]
+    yield from art
+    yield from ((item, None) for _, item in digits_of(puzzle, cell, solution, lines_in(art)))
+
+
+def art_of(puzzle: RuledPuzzle, cell: float, marks: bool = True, weight: float = 1.0) -> Iterator[tuple[Item, Owner]]:
+    """Everything but the digits."""
+    layers = {layer: list[tuple[Rule, Mark]]() for layer in Layer}
     if marks:
-        for rule, mark in ruled_marks(puzzle.rules, frame):
+        for rule, mark in ruled_marks(puzzle.rules, frame_for(puzzle.grid, cell)):
             layers[mark.layer].append((rule, mark))
     for layer in Layer:
         yield from ((mark.item, (rule, mark)) for rule, mark in layers[layer])
         if layer is Layer.GRID:
             yield from ((item, None) for item in grid_lines(puzzle.grid, cell, weight))
-    lines = bool(layers[Layer.LINE] or layers[Layer.TUBE])
-    yield from ((item, None) for item in _digits(puzzle, frame, solution, halo=lines))
 
 
 def cell_pen(cell: float) -> Stroke:
@@ -145,17 +159,26 @@ def _runs(walls: set[Wall]) -> Iterator[tuple[tuple[int, int], tuple[int, int]]]
         yield ((line, along), (line, end)) if upright else ((along, line), (end, line))
 
 
-def _digits(puzzle: RuledPuzzle, frame: Frame, solution: Sequence[int] | None, halo: bool) -> Iterator[Item]:
-    """The digits in the middle of their cells; with `halo`, lines that pass under them keep a little away."""
-    size, seats = _seats(puzzle.grid, frame.cell)
+def lines_in(art: Iterable[tuple[Item, Owner]]) -> bool:
+    """Are there lines that pass under digits?"""
+    return any(owner is not None and owner[1].layer in (Layer.LINE, Layer.TUBE) for _, owner in art)
+
+
+def digits_of(
+    puzzle: RuledPuzzle, cell: float, solution: Sequence[int] | None = None, halo: bool = False
+) -> Iterator[tuple[int, Item]]:
+    """What is drawn of the digits, in the middle of their cells, with the cell of each; with `halo`, lines that pass
+    under them keep a little away."""
+    frame = frame_for(puzzle.grid, cell)
+    size, seats = _seats(puzzle.grid, cell)
     for at, given in enumerate(puzzle.givens):
         digit = given or (solution[at] if solution else 0)
         if digit:
             font = frame.bold if given and solution is not None else frame.font
             symbol = SYMBOLS[digit - 1]
             if halo:
-                yield Group((_halo(symbol, font, size),), *seats[at])
-            yield _digit(seats[at], symbol, font, size)
+                yield at, Group((_halo(symbol, font, size),), *seats[at])
+            yield at, _digit(seats[at], symbol, font, size)
 
 
 @lru_cache(maxsize=8192)

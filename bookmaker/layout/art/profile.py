@@ -10,12 +10,23 @@ from __future__ import annotations
 from collections.abc import Sequence
 from math import log1p
 
+from bookmaker.book.model import Rating
 from bookmaker.display.items import Group, Item, Point, Stroke
 from bookmaker.display.shapes import polyline
+from bookmaker.rules.common.wording import counted, listed, one_or_many
 
 OUTLINE = Stroke(0.5, join="round")
 GROUND = 0.85
 """Grey of the area under the outline."""
+
+
+def profile_said(rating: Rating) -> str:
+    """The profile in words: how many moments it has, and where it is narrow."""
+    words = f"Solve profile of {counted(len(rating.profile), 'moment')}"
+    if rating.narrow:
+        noun = one_or_many(len(rating.narrow), "moment", "moments")
+        words += f", narrow at {noun} {listed(str(at + 1) for at in rating.narrow)}"
+    return words
 
 
 def profile(efforts: Sequence[float], narrow: Sequence[int], wide: float, high: float, ceiling: float) -> Group:

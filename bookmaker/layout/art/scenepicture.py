@@ -12,13 +12,16 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 from math import ceil, sqrt
 
-from bookmaker.display.items import Group, Item, Line, Move, Path, Point, Rect, Segment, Straight, Stroke, Text
+from bookmaker.display.items import Group, Item, Line, Move, Path, Point, Rect, Segment, Straight, Stroke, Text, tagged
+from bookmaker.display.tags import ENGLISH, Role, Tag
 from bookmaker.layout.art.coordinates import coordinates, region_letters
-from bookmaker.layout.art.gridart import draw_grid, frame_for
+from bookmaker.layout.art.gridart import SHADE, draw_grid, frame_for
+from bookmaker.layout.art.gridtold import candidates_said
 from bookmaker.layout.setting.fonts import FontBook
 from bookmaker.puzzle.grid import SYMBOLS, Grid
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.common.frame import Frame
+from bookmaker.rules.common.speech import cell_said, cells_said
 from bookmaker.tell.scenes import Scene
 
 INSET = 0.055
@@ -29,9 +32,6 @@ ARM = 0.24
 
 HEAVY = 0.075
 """Weight of corners and frames, as a share of the cell: heavier than any mark of a rule."""
-
-SHADE = 0.88
-"""Grey of the cells of houses to look along, as `draw_grid` shades them."""
 
 FIELD = 0.86
 """Share of a cell's side that its candidates take together."""
@@ -67,16 +67,45 @@ def _set(digits: Sequence[int], at: int, scene: Scene) -> tuple[int, float]:
 def draw_scene(puzzle: RuledPuzzle, scene: Scene, cell: float, name: str) -> Group:
     """The board with its marks, digits, candidates, and what is pointed out."""
     frame = frame_for(puzzle.grid, cell)
-    items: list[Item] = [draw_grid(puzzle, cell, name, scene.digits, shaded=scene.shaded), coordinates(puzzle, cell)]
-    items += [corners(*frame.corner(at), cell) for at in scene.look if at != scene.goes]
+    board = draw_grid(puzzle, cell, name, scene.digits, shaded=scene.shaded, said=_candidates_told(puzzle.grid, scene))
+    items: list[Item] = [corners(*frame.corner(at), cell) for at in scene.look if at != scene.goes]
     if scene.goes is not None:
         items.append(heavy_frame(*frame.corner(scene.goes), cell))
     items += _candidates(frame, scene)
     items += _what_follows(frame, scene)
+    words = ". ".join(_pointed_out(puzzle.grid, scene))
+    if words:
+        side = puzzle.grid.size * cell
+        items = [tagged((Tag(Role.FIGURE, f"{words}.", language=ENGLISH, box=(0.0, 0.0, side, side)),), *items)]
     if scene.regions:
         plain = {at for at in puzzle.grid.cells if scene.digits[at]} - {*scene.look, scene.goes, *scene.rounds}
         items += region_letters(puzzle.grid, cell, plain)
-    return Group(tuple(items))
+    return Group((board, coordinates(puzzle, cell), *items))
+
+
+def _pointed_out(grid: Grid, scene: Scene) -> Iterator[str]:
+    """What is pointed out, in words."""
+    look = [at for at in scene.look if at != scene.goes]
+    if look:
+        yield f"Look at {cells_said(grid, look)}"
+    if scene.shaded:
+        yield f"Look along {cells_said(grid, scene.shaded)}"
+    if scene.goes is not None:
+        yield f"Filled next: {cell_said(grid, scene.goes)}"
+    struck: dict[int, list[int]] = {}
+    for at, digit in sorted(scene.struck):
+        struck.setdefault(digit, []).append(at)
+    for digit, cells in sorted(struck.items()):
+        yield f"Eliminated: {SYMBOLS[digit - 1]} from {cells_said(grid, cells)}"
+    rounds = sorted((number, at) for at, numbers in scene.rounds.items() for number in numbers if at in scene.follows)
+    for number, at in rounds:
+        digits = " or ".join(SYMBOLS[digit - 1] for digit in scene.follows[at])
+        yield f"{f'In round {number}' if number else 'Supposed'}: {digits} in {cell_said(grid, at)}"
+
+
+def _candidates_told(grid: Grid, scene: Scene) -> dict[int, str]:
+    """What the cells without a digit say of their candidates; where none are drawn, nothing."""
+    return {at: words for at, words in candidates_said(grid, scene.pencil).items() if words != "empty"}
 
 
 def corners(x: float, y: float, cell: float) -> Path:

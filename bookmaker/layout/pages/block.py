@@ -12,13 +12,22 @@ from itertools import chain, repeat
 from typing import Literal
 
 from bookmaker.book.model import BookPuzzle
-from bookmaker.display.items import Group, Item, Text
+from bookmaker.display.items import Group, Item, Text, untagged
 from bookmaker.layout.art.checkletters import check_letters
 from bookmaker.layout.art.coordinates import coordinates, numbered
-from bookmaker.layout.art.gridart import outside, painted
+from bookmaker.layout.art.gridart import art_of, digits_of, lines_in, outside
+from bookmaker.layout.art.gridtold import check_told, grid_told
 from bookmaker.layout.art.insight import out_of_sight
 from bookmaker.layout.lengths import mm
-from bookmaker.layout.pages.words import head_above, head_beside, note_rows, rules_above, rules_beside
+from bookmaker.layout.pages.words import (
+    GRID,
+    POINTER,
+    head_above,
+    head_beside,
+    note_rows,
+    rules_above,
+    rules_beside,
+)
 from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.text import DROP, Labels, PageNumber, Row, width
 from bookmaker.layout.spec import Layout, Type
@@ -28,7 +37,7 @@ from bookmaker.trouble import BookTroubles
 GRID_LINE = 9
 """Grids of one book begin on the same line of the page, this many lines down, unless their rules are longer."""
 
-POINTER = "Key on page "
+KEY_POINTER = "Key on page "
 HINT_POINTER = "Hints on page "
 
 POINTERS = 0.45
@@ -139,25 +148,31 @@ class Block:
     def _grid(self, x: float, y: float) -> Group:
         """The grid. Raises BookTroubles for marks on it that another would hide."""
         puzzle = self.puzzle
-        drawn = [*painted(puzzle.puzzle, self.cell, weight=self.layout.puzzles.weight)]
+        art = [*art_of(puzzle.puzzle, self.cell, weight=self.layout.puzzles.weight)]
+        digits = [*digits_of(puzzle.puzzle, self.cell, halo=lines_in(art))]
         letters = check_letters(puzzle, self.cell) if puzzle.check else None
         places = chain(puzzle.rule_places, repeat(puzzle.place))
         rules = [*zip(puzzle.puzzle.rules, places, strict=False)]
-        troubles = out_of_sight(drawn, puzzle.title, puzzle.place, rules, letters)
+        troubles = out_of_sight(
+            [*art, *((item, None) for _, item in digits)], puzzle.title, puzzle.place, rules, letters
+        )
         if troubles:
             raise BookTroubles(troubles)
-        grid = Group(tuple(item for item, _ in drawn), name=f"grid {puzzle.id}")
+        told = grid_told(puzzle.puzzle, self.cell, (item for item, _ in art), digits, GRID)
+        grid = Group(told, name=f"grid {puzzle.id}")
         corner = x + self.claim.left * self.cell, y + self.claim.top * self.cell
+        told_letters = check_told(puzzle, letters, GRID) if letters else None
         along = coordinates(puzzle.puzzle, self.cell) if self.layout.puzzles.coordinates else None
-        return Group(tuple(part for part in (grid, letters, along) if part), *corner)
+        return Group(tuple(part for part in (grid, told_letters, along) if part), *corner)
 
     def _pointers(self) -> Iterator[tuple[PageNumber, float]]:
         """Where to find the key and the hints, each with how far from the right it ends where they share a line."""
         label = self.layout.type.label
-        yield PageNumber(0.0, 0.0, POINTER, f"key {self.puzzle.id}", label, 0.25), 0.0
+        tags = (POINTER,)
+        yield PageNumber(0.0, 0.0, KEY_POINTER, f"key {self.puzzle.id}", label, 0.25, tags=tags), 0.0
         if _points_to_hints(self.puzzle, self.layout, self.width):
-            back = width(f"{POINTER}000", label) + label.size
-            yield PageNumber(0.0, 0.0, HINT_POINTER, f"hint 1 {self.puzzle.id}", label, 0.25), back
+            back = width(f"{KEY_POINTER}000", label) + label.size
+            yield PageNumber(0.0, 0.0, HINT_POINTER, f"hint 1 {self.puzzle.id}", label, 0.25, tags=tags), back
 
 
 def levelled(blocks: Sequence[Block]) -> tuple[Block, ...]:
@@ -203,7 +218,7 @@ def _claim(puzzle: BookPuzzle, layout: Layout) -> Margins:
 def pointers_width(puzzle: BookPuzzle, layout: Layout, wide: float) -> float:
     """Room for the pointers on one line under a puzzle."""
     label = layout.type.label
-    key = width(f"{POINTER}000", label)
+    key = width(f"{KEY_POINTER}000", label)
     return key + (_hint_width(layout) if _points_to_hints(puzzle, layout, wide) else 0.0)
 
 
@@ -214,7 +229,7 @@ def _hint_width(layout: Layout) -> float:
 
 def _points_to_hints(puzzle: BookPuzzle, layout: Layout, wide: float) -> bool:
     """Is there a pointer to the hints? Not where it would leave a note too little room, as in large print."""
-    key = width(f"{POINTER}000", layout.type.label)
+    key = width(f"{KEY_POINTER}000", layout.type.label)
     return puzzle.hints is not None and key + _hint_width(layout) <= POINTERS * wide
 
 
@@ -252,10 +267,8 @@ def fit_above(
 
 def _reach(row: Row) -> float:
     """How far the words of a row reach."""
-    return max(
-        (width(item.text, Type(item.font, item.size, 0.0)) + item.x for item in row.items if isinstance(item, Text)),
-        default=0.0,
-    )
+    texts = (item for item in untagged(row.drawn({})) if isinstance(item, Text))
+    return max((width(item.text, Type(item.font, item.size, 0.0)) + item.x for item in texts), default=0.0)
 
 
 def fit_beside(puzzle: BookPuzzle, layout: Layout, wide: float, depth: float) -> Block | None:

@@ -19,8 +19,9 @@ from bookmaker.book.model import (
     Keys,
     Primer,
 )
-from bookmaker.display.items import Group, Item, Text
-from bookmaker.layout.art.ridge import ridge
+from bookmaker.display.items import Group, Item, Text, tagged
+from bookmaker.display.tags import CONTENTS, CONTENTS_ENTRY, PARAGRAPH, REFERENCE, Role, Tag, further
+from bookmaker.layout.art.ridge import HEIGHT, ridge
 from bookmaker.layout.pages.parts import flowing, heading, number_before
 from bookmaker.layout.setting.text import DROP, Later, PageNumber, Row, cut, width
 from bookmaker.layout.sheet import Leaf
@@ -67,10 +68,11 @@ def _chapter(chapter: Chapter, layout: Layout) -> Iterator[Row]:
 
 def _section_line(title: str, target: str, layout: Layout) -> Iterator[Row]:
     small, base = layout.type.small, (1 - DROP) * layout.line
-    number = PageNumber(layout.measure, base, "", target, small)
+    number = PageNumber(layout.measure, base, "", target, small, tags=_PAGE)
     left, bold = layout.puzzles.hang, replace(small, font="serif-bold")
     words = cut(title, bold, layout.measure - left - 3.2 * small.size)
-    yield Row(layout.line, (Text(left, base, words, bold.font, bold.size), number), tied=True)
+    text = tagged(_ENTRY, Text(left, base, words, bold.font, bold.size))
+    yield Row(layout.line, (text, number), tied=True)
 
 
 def _puzzle_line(puzzle: BookPuzzle, layout: Layout) -> Iterator[Item | PageNumber]:
@@ -79,12 +81,23 @@ def _puzzle_line(puzzle: BookPuzzle, layout: Layout) -> Iterator[Item | PageNumb
     ridge_wide = small.size * 2.4
     ridge_x = right - 3.2 * small.size - ridge_wide
     title = cut(puzzle.title, small, ridge_x - left - small.size)
-    yield number_before(left, base, puzzle.number, small)
-    yield Text(left, base, title, small.font, small.size)
-    yield PageNumber(right, base, "", f"puzzle {puzzle.id}", small)
+    words = Text(left, base, title, small.font, small.size)
+    yield tagged(_ENTRY[:-1], number_before(left, base, puzzle.number, small), tagged((PARAGRAPH,), words))
+    yield PageNumber(right, base, "", f"puzzle {puzzle.id}", small, tags=_PAGE)
     setter_x = left + width(title, small) + 0.9 * small.size
     setter = Type(layout.type.note.font, small.size, small.leading)
     if puzzle.setter and setter_x + width(puzzle.setter, setter) < ridge_x - small.size:
-        yield Text(setter_x, base, puzzle.setter, setter.font, setter.size, 0.25)
+        yield tagged(
+            further(_ENTRY[:-1]),
+            tagged((PARAGRAPH,), Text(setter_x, base, puzzle.setter, setter.font, setter.size, 0.25)),
+        )
     if puzzle.rating:
-        yield Group((ridge(puzzle.rating.band, ridge_wide),), ridge_x, base)
+        box = (0.0, -HEIGHT * ridge_wide, ridge_wide, HEIGHT * ridge_wide)
+        band = Tag(Role.FIGURE, puzzle.rating.band_name, box=box)
+        drawn = Group((tagged((band,), ridge(puzzle.rating.band, ridge_wide)),), ridge_x, base)
+        yield tagged((*further(_ENTRY[:-1]), PARAGRAPH), drawn)
+
+
+_ENTRY = (CONTENTS, CONTENTS_ENTRY, PARAGRAPH)
+_PAGE = (*further(_ENTRY[:-1]), REFERENCE)
+"""The page number is read after all that is said of the puzzle, though it may be painted before."""

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from itertools import zip_longest
 
 from bookmaker.book.model import BookPuzzle, Credits
 from bookmaker.book.wording import shared_permission
-from bookmaker.display.items import Item
+from bookmaker.display.items import Item, tagged
+from bookmaker.display.tags import BODY, ENTRY, LIST, PARAGRAPH, REFERENCE, further
 from bookmaker.layout.pages.parts import flowing, heading, number_before
 from bookmaker.layout.setting.text import DROP, PageNumber, Row, paragraph
 from bookmaker.layout.sheet import Leaf
@@ -17,6 +19,9 @@ TITLES = 0.42
 """Share of the width that titles take; the rest is for what is said of each."""
 
 NO_BREAK = "\u00a0"
+
+_DETAIL = replace(PARAGRAPH, order=1)
+"""What is said of a puzzle, read after its title whichever has more lines."""
 
 
 def credits_leaves(part: Credits, puzzles: tuple[BookPuzzle, ...], layout: Layout) -> list[Leaf]:
@@ -42,13 +47,15 @@ def _entry(puzzle: BookPuzzle, layout: Layout, permission_said: bool) -> Iterato
     details = ", ".join(said)
     if puzzle.permission and not permission_said:
         details = f"{details}. {puzzle.permission}" if details else puzzle.permission
-    titles = paragraph(puzzle.title, small, split - left - small.size, line, left)
-    sayings = paragraph(details, small, right - split - 3 * small.size, line, split, 0.2)
+    entry = (LIST, ENTRY)
+    within = further((*entry, BODY))
+    titles = paragraph(puzzle.title, small, split - left - small.size, line, left, tags=(*entry, BODY, PARAGRAPH))
+    sayings = paragraph(details, small, right - split - 3 * small.size, line, split, 0.2, (*within, _DETAIL))
     pairs = list(zip_longest(titles, sayings))
-    for at, (title, saying) in enumerate(pairs):
-        items: list[Item | PageNumber] = [item for row in (title, saying) if row for item in row.items]
+    for at, (said_of, saying) in enumerate(pairs):
+        items: list[Item | PageNumber] = [item for row in (said_of, saying) if row for item in row.told]
         if at == 0:
             base = (1 - DROP) * line
-            items.append(number_before(left, base, puzzle.number, small))
-            items.append(PageNumber(right, base, "", f"puzzle {puzzle.id}", small))
+            items.append(tagged(further(entry), number_before(left, base, puzzle.number, small)))
+            items.append(PageNumber(right, base, "", f"puzzle {puzzle.id}", small, tags=(*within, REFERENCE)))
         yield Row(line, tuple(items), tied=at < len(pairs) - 1)

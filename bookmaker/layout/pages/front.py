@@ -5,7 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 from bookmaker.book.model import Book, Foreword, Guide, ImprintPage, TitlePage
-from bookmaker.display.items import Group, Item, Text
+from bookmaker.display.items import Group, Item, Text, tagged
+from bookmaker.display.tags import OURS, PARAGRAPH, Role, Tag
 from bookmaker.layout.art.ridge import ridge
 from bookmaker.layout.art.titleart import title_art
 from bookmaker.layout.pages.parts import flowing, heading, titling
@@ -39,11 +40,11 @@ def title_leaf(part: TitlePage, book: Book, layout: Layout) -> Leaf:
         room = base - top - height(rows) - 2 * line
         items.append(Group((title_art(book, art_width, min(art_width * 0.56, room)),), sheet.x, base))
         foot = sheet.y + layout.depth - line
-        if part.publisher:
-            items.append(capitals(sheet.x, foot, part.publisher, layout, layout.measure))
-            foot -= 1.5 * line
-        if book.editor:
-            items.append(capitals(sheet.x, foot, f"Edited by {book.editor}", layout, layout.measure))
+        for order, words in ((1, part.publisher), (0, f"Edited by {book.editor}" if book.editor else "")):
+            if words:
+                told = Tag(Role.PARAGRAPH, words, order)
+                items.append(tagged((told,), capitals(sheet.x, foot, words, layout, layout.measure)))
+                foot -= 1.5 * line
         return tuple(items)
 
     return Leaf(draw, (("title", 0.0),), bare=True)
@@ -84,7 +85,7 @@ def guide_leaves(part: Guide, book: Book, layout: Layout) -> list[Leaf]:
     rows = [*heading(part.heading, layout, hang)]
     wide = min(layout.measure - hang, 36 * layout.type.text.size)
     for index, words in enumerate(part.paragraphs):
-        rows += [*paragraph(words, layout.type.text, wide, line, hang), Row(line)]
+        rows += [*paragraph(words, layout.type.text, wide, line, hang, tags=(OURS,)), Row(line)]
         if index == 0:
             rows += [_bands(book, layout, hang, wide), Row(line)]
     return flowing(rows, layout, "guide", part.heading)
@@ -98,5 +99,5 @@ def _bands(book: Book, layout: Layout, x: float, wide: float) -> Row:
     for index, name in enumerate(book.band_names):
         left = x + index * step
         items.append(Group((ridge(index + 1, step * 0.7),), left, 2 * line))
-        items.append(Text(left, (4 - DROP) * line - line * 0.7, name, label.font, label.size))
+        items.append(tagged((PARAGRAPH,), Text(left, (4 - DROP) * line - line * 0.7, name, label.font, label.size)))
     return Row(4 * line, tuple(items))

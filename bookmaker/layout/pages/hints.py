@@ -13,7 +13,8 @@ from functools import partial
 from math import ceil
 
 from bookmaker.book.model import BookPuzzle, HintPages
-from bookmaker.display.items import Group, Item, Link, Text
+from bookmaker.display.items import Group, Item, Link, Text, tagged
+from bookmaker.display.tags import BODY, ENTRY, LABEL, LINK, LIST, OURS, further
 from bookmaker.layout.art.coordinates import miniature
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.pages.parts import heading
@@ -43,7 +44,7 @@ def hint_leaves(part: HintPages, puzzles: Sequence[BookPuzzle], layout: Layout) 
         head = [*heading(f"{part.heading}: {title.lower()}", layout)]
         if level == 1:
             measure = min(layout.measure, 40 * layout.type.text.size)
-            head += [*paragraph(part.note, layout.type.text, measure, layout.line), Row(layout.line / 2)]
+            head += [*paragraph(part.note, layout.type.text, measure, layout.line, tags=(OURS,)), Row(layout.line / 2)]
             head += [_example(puzzles, layout), Row(layout.line / 2)]
         rows = [row for puzzle in puzzles for row in _entry(puzzle, level, layout)]
         anchors = ("hints", "hints 1") if level == 1 else (f"hints {level}",)
@@ -95,15 +96,32 @@ def _miniature(grid: Grid, x: float, layout: Layout, pointed: int | None = None)
 def _line(text: str, puzzle: BookPuzzle, level: int, first: bool, layout: Layout, indent: float) -> Iterator[Item]:
     """A line of a hint; the first one has the number of its puzzle before it."""
     small, base = layout.type.small, (1 - DROP) * layout.line
-    further = f"hint {level + 1} {puzzle.id}" if level < len(ORDINALS) else f"key {puzzle.id}"
-    yield Text(indent, base, text, small.font, small.size)
-    yield Link(indent, base - small.size, width(text, small), 1.3 * small.size, further)
+    if level < len(ORDINALS):
+        target, next_one = f"hint {level + 1} {puzzle.id}", f"{ORDINALS[level]} hint"
+    else:
+        target, next_one = f"key {puzzle.id}", "key"
+    entry = (LIST, ENTRY, BODY, LINK)
+    yield tagged(
+        entry if first else further(entry),
+        Text(indent, base, text, small.font, small.size),
+        Link(
+            indent,
+            base - small.size,
+            width(text, small),
+            1.3 * small.size,
+            target,
+            f"{next_one} for puzzle {puzzle.number}",
+        ),
+    )
     if first:
         number = str(puzzle.number)
         edge = indent - 0.7 * small.size
         wide = width(number, small)
-        yield Text(edge, base, number, "sans-bold", small.size * 0.95, anchor="end")
-        yield Link(edge - wide, base - small.size, wide, 1.3 * small.size, f"puzzle {puzzle.id}")
+        yield tagged(
+            (LIST, ENTRY.further, LABEL, LINK),
+            Text(edge, base, number, "sans-bold", small.size * 0.95, anchor="end"),
+            Link(edge - wide, base - small.size, wide, 1.3 * small.size, f"puzzle {puzzle.id}", f"puzzle {number}"),
+        )
 
 
 def _pages(
@@ -153,6 +171,7 @@ def _between(level: int, layout: Layout) -> Leaf:
 
     def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
         middle = sheet.x + layout.measure / 2
-        return (Group((Text(middle, sheet.y + layout.depth * 0.4, words, note.font, note.size, anchor="middle"),)),)
+        text = Text(middle, sheet.y + layout.depth * 0.4, words, note.font, note.size, anchor="middle")
+        return (tagged((OURS,), Group((text,))),)
 
     return Leaf(draw)

@@ -6,10 +6,11 @@ In: an `Index`. Out: its pages, names at the left and figures beside them.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
-from bookmaker.book.model import Index, IndexEntry
-from bookmaker.display.items import Item, Link, Text
+from bookmaker.book.model import BookPuzzle, Index, IndexEntry
+from bookmaker.display.items import Item, Link, Text, tagged
+from bookmaker.display.tags import BODY, ENTRY, HEADING, LIST, OURS, PARAGRAPH, SECTION, further
 from bookmaker.layout.pages.parts import flowing, heading
 from bookmaker.layout.setting.text import DROP, FONTS, Row, broken, paragraph
 from bookmaker.layout.sheet import Leaf
@@ -23,10 +24,11 @@ def index_leaves(part: Index, layout: Layout) -> list[Leaf]:
     """Pages of the index."""
     left, line, small = layout.puzzles.hang, layout.line, layout.type.small
     rows = [*heading(part.heading, layout, left)]
-    rows += [*paragraph(part.note, layout.type.note, layout.measure - left, line, left), Row(line)]
+    rows += [*paragraph(part.note, layout.type.note, layout.measure - left, line, left, tags=(OURS,)), Row(line)]
     for group in part.groups:
         base = (1 - DROP) * line
-        rows.append(Row(line, (Text(left, base, group.heading, "serif-bold", small.size),), tied=True))
+        title = Text(left, base, group.heading, "serif-bold", small.size)
+        rows.append(Row(line, (title,), tied=True, tags=(SECTION, HEADING)))
         for entry in group.entries:
             rows += _entry(entry, layout)
         rows.append(Row(line))
@@ -38,7 +40,7 @@ class _Figures:
     """A line of figures with the puzzles they lead to."""
 
     text: str
-    targets: tuple[str, ...]
+    targets: tuple[BookPuzzle, ...]
 
 
 def _entry(entry: IndexEntry, layout: Layout) -> Iterator[Row]:
@@ -52,24 +54,31 @@ def _entry(entry: IndexEntry, layout: Layout) -> Iterator[Row]:
     for at in range(count):
         items: list[Item] = []
         if at < len(names):
-            items.append(Text(left, base, names[at], small.font, small.size))
+            name = Text(left, base, names[at], small.font, small.size)
+            items.append(tagged(further(_NAME) if at else _NAME, name))
         if at < len(figures):
             text = figures[at].text
-            items.append(Text(split, base, text, small.font, small.size))
-            items += _links(figures[at], split, base, small.font, small.size)
+            shown = Text(split, base, text, small.font, small.size)
+            links = _links(figures[at], split, base, small.font, small.size)
+            items.append(tagged(further(_NUMBERS) if at else _NUMBERS, shown, *links))
         # A name with hundreds of puzzles goes on from page to page; no line of it is left alone.
-        yield Row(line, tuple(items), tied=count > 1 and at in (0, count - 2))
+        yield Row(line, tuple(items), tied=count > 1 and at in (0, count - 2), tags=(SECTION.further,))
+
+
+_NAME = (LIST, ENTRY, BODY, PARAGRAPH)
+_NUMBERS = (*further(_NAME[:-1]), replace(PARAGRAPH, order=1))
 
 
 def _figures(entry: IndexEntry, font: str, size: float, wide: float) -> Iterator[_Figures]:
-    targets = iter(f"puzzle {puzzle.id}" for puzzle in entry.puzzles)
+    targets = iter(entry.puzzles)
     for text in broken(", ".join(str(puzzle.number) for puzzle in entry.puzzles), font, size, wide):
         yield _Figures(text, tuple(next(targets) for _ in text.split()))
 
 
 def _links(line: _Figures, x: float, y: float, font: str, size: float) -> Iterator[Link]:
     at = 0
-    for word, target in zip(line.text.split(), line.targets, strict=True):
+    for word, puzzle in zip(line.text.split(), line.targets, strict=True):
         before = FONTS.width(line.text[:at], font, size)
-        yield Link(x + before, y - size, FONTS.width(word.rstrip(","), font, size), 1.3 * size, target)
+        wide, number = FONTS.width(word.rstrip(","), font, size), f"puzzle {puzzle.number}"
+        yield Link(x + before, y - size, wide, 1.3 * size, f"puzzle {puzzle.id}", number)
         at += len(word) + 1

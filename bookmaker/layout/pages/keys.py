@@ -11,10 +11,12 @@ from functools import partial
 from math import ceil
 
 from bookmaker.book.model import BookPuzzle
-from bookmaker.display.items import Group, Item, Text
+from bookmaker.display.items import Group, Item, Text, tagged
+from bookmaker.display.tags import ENGLISH, HEADING, PARAGRAPH, SECTION, Role, Tag
 from bookmaker.layout.art.gridart import draw_grid
-from bookmaker.layout.art.profile import profile
+from bookmaker.layout.art.profile import profile, profile_said
 from bookmaker.layout.lengths import mm
+from bookmaker.layout.pages.words import title_tag
 from bookmaker.layout.setting.text import DROP, Later, PageNumber, Row, broken, cut, width
 from bookmaker.layout.spec import Layout
 
@@ -87,11 +89,10 @@ def _drawn(keys: Sequence[Key], layout: Layout, gutter: float, ceiling: float) -
     """The keys of a row, side by side."""
     x = 0.0
     for key in keys:
-        yield from _caption(key, layout, x)
+        foot, caption = _depth(key, layout), tagged((title_tag(key.puzzle, HEADING),), *_caption(key, layout, x))
         drawn = draw_grid(key.puzzle.puzzle, key.cell, f"key {key.puzzle.id}", key.puzzle.solution or (), marks=False)
-        yield Group((drawn,), x, CAPTION * layout.line)
-        foot = _depth(key, layout)
-        yield from _under(key, layout, x, foot, ceiling)
+        grid = Group((drawn,), x, CAPTION * layout.line)
+        yield tagged((SECTION,), caption, grid, *_under(key, layout, x, foot, ceiling))
         yield from _foot(key, layout, x, foot + layout.line)
         x += key.room + gutter
 
@@ -121,14 +122,17 @@ def _under(key: Key, layout: Layout, x: float, y: float, ceiling: float) -> Iter
     rating, label, high = key.puzzle.rating, layout.type.label, _profile_height(layout)
     if rating and rating.profile:
         wide = min(key.side, 9 * key.cell)
-        yield Group((profile(rating.profile, rating.narrow, wide, high, ceiling),), x, y)
+        drawn = profile(rating.profile, rating.narrow, wide, high, ceiling)
+        told = Tag(Role.FIGURE, profile_said(rating), language=ENGLISH, box=(0.0, -high, wide, high))
+        yield Group((tagged((told,), drawn),), x, y)
     for at, words in enumerate(broken(key.puzzle.flaw, label.font, label.size, key.side)):
-        yield Text(x, y - high + (at + 1) * layout.line, words, "sans-bold", label.size)
+        text = Text(x, y - high + (at + 1) * layout.line, words, "sans-bold", label.size)
+        yield tagged((PARAGRAPH.further if at else PARAGRAPH,), text)
 
 
 def _foot(key: Key, layout: Layout, x: float, y: float) -> Iterator[Item | PageNumber]:
     """How many steps the profile has, and the way back."""
-    label, rating = layout.type.label, key.puzzle.rating
+    label, rating, tags = layout.type.label, key.puzzle.rating, (SECTION.further, PARAGRAPH)
     if rating and rating.profile:
-        yield Text(x, y, f"{rating.steps} steps", label.font, label.size, 0.25)
-    yield PageNumber(x + key.side, y, "page ", f"puzzle {key.puzzle.id}", label, 0.25)
+        yield tagged(tags, Text(x, y, f"{rating.steps} steps", label.font, label.size, 0.25))
+    yield PageNumber(x + key.side, y, "page ", f"puzzle {key.puzzle.id}", label, 0.25, tags=tags)

@@ -9,7 +9,8 @@ from collections.abc import Iterator, Sequence
 from itertools import groupby
 
 from bookmaker.book.model import Book, Chapter
-from bookmaker.display.items import Group, Item, Text
+from bookmaker.display.items import Group, Item, Text, tagged
+from bookmaker.display.tags import PARAGRAPH
 from bookmaker.layout.art.ridge import HEIGHT, ridge, skyline
 from bookmaker.layout.pages.parts import flowing, heading
 from bookmaker.layout.setting.flow import height, stacked
@@ -63,9 +64,11 @@ def _range(chapter: Chapter, book: Book, layout: Layout, wide: float) -> Iterato
     for band, (name, (x, _)) in enumerate(zip(book.band_names, skyline(wide, 1.0)[1::2], strict=True), start=1):
         numbers = [puzzle.number for puzzle in chapter.puzzles if puzzle.rating and puzzle.rating.band == band]
         grey = 0.0 if numbers else 0.45
-        yield Text(x, (2 - DROP) * line, name, label.font, label.size, grey, anchor="middle")
+        named = Text(x, (2 - DROP) * line, name, label.font, label.size, grey, anchor="middle")
+        yield tagged((PARAGRAPH,), named)
         for at, words in enumerate(_numbers(numbers, label, wide / 6)):
-            yield Text(x, (UNDER - DROP + at) * line, words, "sans-bold", label.size, anchor="middle")
+            text = Text(x, (UNDER - DROP + at) * line, words, "sans-bold", label.size, anchor="middle")
+            yield tagged((PARAGRAPH.further,), text)
 
 
 def _numbers(numbers: Sequence[int], label: Type, wide: float) -> tuple[str, ...]:

@@ -6,7 +6,8 @@ from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
 from bookmaker.book.model import Book
-from bookmaker.display.items import Item, Text
+from bookmaker.display.items import Item, Tagged, Text, tagged
+from bookmaker.display.tags import HEADING, LABEL
 from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.paging import pages
 from bookmaker.layout.setting.text import DROP, Labels, Row, broken, paragraph, widest_word
@@ -16,7 +17,7 @@ from bookmaker.layout.spec import Layout, Type
 SMALLER = (1.0, 0.85, 0.7, 0.6, 0.5, 0.4)
 """How much smaller a long title is set."""
 
-HEADING = 4
+MOST_LINES = 4
 """Lines of a heading before it is set smaller."""
 
 
@@ -26,11 +27,16 @@ def heading(text: str, layout: Layout, x: float = 0.0) -> tuple[Row, ...]:
         type = layout.type.heading
         type = replace(type, size=share * type.size, leading=share * type.leading)
         lines = broken(text, type.font, type.size, layout.measure - x)
-        if len(lines) <= HEADING:
+        if len(lines) <= MOST_LINES:
             break
     rows = [
-        Row(type.leading, (Text(x, type.leading - DROP * layout.line, words, type.font, type.size),), tied=True)
-        for words in lines
+        Row(
+            type.leading,
+            (Text(x, type.leading - DROP * layout.line, words, type.font, type.size),),
+            tied=True,
+            tags=(HEADING.further if at else HEADING,),
+        )
+        for at, words in enumerate(lines)
     ]
     return (*rows, Row(layout.line, tied=True))
 
@@ -43,7 +49,7 @@ def titling(book: Book, layout: Layout, display: Type, room: float) -> tuple[Row
         title, under = (
             replace(type, size=share * type.size, leading=share * type.leading) for type in (display, layout.type.title)
         )
-        rows = paragraph(book.title, title, layout.measure, layout.line)
+        rows = paragraph(book.title, title, layout.measure, layout.line, tags=(HEADING,))
         if book.subtitle:
             rows += (Row(layout.line / 2), *paragraph(book.subtitle, under, layout.measure, layout.line))
         if height(rows) <= room:
@@ -57,9 +63,9 @@ def _whole(texts: Sequence[tuple[str, Type]], measure: float) -> Sequence[float]
     return [share for share in SMALLER if share * widest <= measure] or SMALLER
 
 
-def number_before(x: float, y: float, number: int, type: Type) -> Text:
-    """A puzzle's number in a list, standing before the edge at which its title begins."""
-    return Text(x - 0.9 * type.size, y, str(number), "sans-bold", type.size * 0.95, anchor="end")
+def number_before(x: float, y: float, number: int, type: Type) -> Tagged:
+    """A puzzle's number in a list, standing before the edge at which its title begins: the label of its entry."""
+    return tagged((LABEL,), Text(x - 0.9 * type.size, y, str(number), "sans-bold", type.size * 0.95, anchor="end"))
 
 
 def flowing(rows: Iterable[Row], layout: Layout, anchor: str, head: str) -> list[Leaf]:

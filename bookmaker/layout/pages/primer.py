@@ -11,7 +11,9 @@ from dataclasses import replace
 from math import ceil
 
 from bookmaker.book.model import Lesson, Primer, WorkedFigure
-from bookmaker.display.items import Group
+from bookmaker.book.reading import figure_read
+from bookmaker.display.items import Group, Tagged, tagged
+from bookmaker.display.tags import ENGLISH, HEADING, OURS, SECTION, Role, Tag
 from bookmaker.layout.art.swatch import figure_size, legible_cell, worked_figure
 from bookmaker.layout.pages.parts import flowing, heading
 from bookmaker.layout.pages.words import RULES_EMS, smallest_figure
@@ -46,8 +48,8 @@ def _lesson(lesson: Lesson, layout: Layout) -> Iterator[Row]:
     title = replace(layout.type.text, font="serif-bold")
     wide = min(layout.measure - hang, RULES_EMS * layout.type.text.size)
     words = [
-        *paragraph(lesson.title, title, wide, line, hang),
-        *paragraph(lesson.text, layout.type.text, wide, line, hang),
+        *paragraph(lesson.title, title, wide, line, hang, tags=(SECTION, HEADING)),
+        *paragraph(lesson.text, layout.type.text, wide, line, hang, tags=(SECTION.further, OURS)),
     ]
     figure = lesson.figure
     if figure is None:
@@ -61,15 +63,24 @@ def _lesson(lesson: Lesson, layout: Layout) -> Iterator[Row]:
     cell = min((CELL if down < LARGE else LEAST) * line, wide / across)
     yield from words
     yield Row(line / 2)
-    yield Row(ceil(2 * down * cell / line) * line / 2, (Group((worked_figure(figure, cell),), hang, 0.0),))
+    drawn = Group((_told(figure, cell),), hang, 0.0)
+    yield Row(ceil(2 * down * cell / line) * line / 2, (drawn,), tags=(SECTION.further,))
 
 
 def _beside(words: list[Row], figure: WorkedFigure, cell: float, high: float, line: float) -> Iterator[Row]:
     """The figure hangs from the height of the title's small letters."""
     first, *others = words
-    drawn = Group((worked_figure(figure, cell),), 0.0, (1 - DROP) * line - 0.5 * line)
-    yield Row(first.height, (drawn, *first.items))
+    drawn = tagged((SECTION,), Group((_told(figure, cell),), 0.0, (1 - DROP) * line - 0.5 * line))
+    yield Row(first.height, (drawn, *replace(first, tags=(SECTION.further, HEADING)).told))
     yield from others
     missing = high + 0.4 * line - len(words) * line
     if missing > 0:
         yield Row(ceil(missing / line) * line)
+
+
+def _told(figure: WorkedFigure, cell: float) -> Tagged:
+    """The figure and what it shows, read after its paragraph."""
+    box = (0.0, 0.0, *figure_size(figure, cell))
+    return tagged(
+        (Tag(Role.FIGURE, f"{figure_read(figure)}.", 1, language=ENGLISH, box=box),), worked_figure(figure, cell)
+    )

@@ -13,7 +13,8 @@ from itertools import groupby
 from math import floor
 
 from bookmaker.book.model import BookPuzzle
-from bookmaker.display.items import Group, Item, Text
+from bookmaker.display.items import Group, Item, Text, tagged
+from bookmaker.display.tags import OURS, SECTION
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.pages.block import Block, fit_above, fit_beside, in_line, levelled
 from bookmaker.layout.pages.crowded import fit_crowded, fit_spread
@@ -138,7 +139,7 @@ def _leaves(slots: tuple[Slot, ...], layout: Layout, head: str) -> Iterator[Leaf
     if facing:
 
         def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
-            return tuple(stacked(facing, sheet.x, sheet.y, labels))
+            return (tagged((SECTION,), *stacked(facing, sheet.x, sheet.y, labels)),)
 
         yield Leaf(draw, anchors, head, between=_turn_over(layout))
     yield _leaf(slots, layout, head, () if facing else anchors)
@@ -150,7 +151,8 @@ def _turn_over(layout: Layout) -> Leaf:
     def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
         note, words = layout.type.note, "The rules of the next puzzle face its grid."
         middle = sheet.x + layout.measure / 2
-        return (Text(middle, sheet.y + layout.depth * 0.4, words, note.font, note.size, anchor="middle"),)
+        text = Text(middle, sheet.y + layout.depth * 0.4, words, note.font, note.size, anchor="middle")
+        return (tagged((OURS,), text),)
 
     return Leaf(draw)
 
@@ -172,7 +174,9 @@ def drawn(slots: tuple[Slot, ...], left: float, top: float, right: bool, labels:
         except BookTroubles as found:
             troubles += found.troubles
             continue
-        yield Group(items, left + slot.x, top + slot.y, name=f"puzzle {slot.block.puzzle.id}")
+        section = SECTION.further if slot.block.facing else SECTION
+        placed = Group(items, left + slot.x, top + slot.y, name=f"puzzle {slot.block.puzzle.id}")
+        yield tagged((section,), placed)
     if troubles:
         raise BookTroubles(troubles)
 

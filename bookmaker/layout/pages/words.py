@@ -11,7 +11,9 @@ from math import ceil
 
 from bookmaker.book.contest import points_said
 from bookmaker.book.model import BookPuzzle, MarkLine
-from bookmaker.display.items import Group, Item, Text
+from bookmaker.book.typography import curled
+from bookmaker.display.items import Group, Item, Tagged, Text, tagged
+from bookmaker.display.tags import ENGLISH, HEADING, OURS, PARAGRAPH, Role, Tag
 from bookmaker.layout.art.codes import qr_code, qr_side
 from bookmaker.layout.art.ridge import ridge
 from bookmaker.layout.art.swatch import legible_cell, swatch, swatch_size
@@ -32,6 +34,12 @@ print; cells are larger where they must be."""
 APART = 0.5, 0.25
 """White space between a sample and its sentence, in lines: as wished, and the least where figures ask for more room."""
 
+TITLE, SETTER, BAND = replace(HEADING, order=-3), replace(PARAGRAPH, order=-2), replace(PARAGRAPH, order=-1)
+"""What is read before the rules of a puzzle, wherever it stands."""
+
+GRID, NOTE, POINTER = 1, 2, replace(PARAGRAPH, order=3)
+"""The order in which the rest is read, after the rules."""
+
 RULES_EMS = 40
 """Rules are set no wider than this many ems: longer lines are hard to read."""
 
@@ -50,19 +58,24 @@ def head_above(puzzle: BookPuzzle, layout: Layout, measure: float, hang: float) 
     right: list[Item] = []
     if puzzle.rating:
         right.append(Group((ridge(puzzle.rating.band, wide),), measure - wide, base))
-    rows = [Row(type.number.leading, (number, _title(axis, base, lines[0], layout), *right))]
-    rows += [Row(type.title.leading, (_title(axis, _base(type.title, layout), words, layout),)) for words in lines[1:]]
+    heading = tagged((title_tag(puzzle, TITLE),), number, _title(axis, base, lines[0], layout))
+    rows = [Row(type.number.leading, (heading, *right))]
+    rows += [
+        Row(type.title.leading, (_title(axis, _base(type.title, layout), words, layout),), tags=(TITLE.further,))
+        for words in lines[1:]
+    ]
     setter = _setter(puzzle, layout, axis, measure - axis - width(_band_words(puzzle), type.label) - layout.line)
     band = Text(measure, _base(type.note, layout), _band_words(puzzle), type.label.font, type.label.size, anchor="end")
     first, *more = setter or (Row(type.note.leading),)
-    return (*rows, Row(first.height, (*first.items, band)), *more)
+    return (*rows, Row(first.height, (*first.told, tagged((BAND,), band))), *more)
 
 
 def head_beside(puzzle: BookPuzzle, layout: Layout, measure: float) -> tuple[Row, ...]:
     """Number and ridge on one line, then title, setter and band, one under the other."""
     type = layout.type
     base = _base(type.number, layout)
-    top: list[Item] = [Text(0.0, base, str(puzzle.number), type.number.font, type.number.size)]
+    number = Text(0.0, base, str(puzzle.number), type.number.font, type.number.size)
+    top: list[Item] = [tagged((title_tag(puzzle, TITLE),), number)]
     if puzzle.rating:
         wide = ridge_width(layout)
         top.append(Group((ridge(puzzle.rating.band, wide),), measure - wide, base))
@@ -70,8 +83,11 @@ def head_beside(puzzle: BookPuzzle, layout: Layout, measure: float) -> tuple[Row
     title = broken(puzzle.title, type.title.font, type.title.size, measure)
     return (
         Row(type.number.leading, tuple(top)),
-        Row(layout.line, (band,)),
-        *(Row(type.title.leading, (_title(0.0, _base(type.title, layout), words, layout),)) for words in title),
+        Row(layout.line, (band,), tags=(BAND,)),
+        *(
+            Row(type.title.leading, (_title(0.0, _base(type.title, layout), words, layout),), tags=(TITLE.further,))
+            for words in title
+        ),
         *_setter(puzzle, layout, 0.0, measure),
     )
 
@@ -97,8 +113,8 @@ def rules_beside(puzzle: BookPuzzle, layout: Layout, measure: float) -> Iterator
         cell = _cell(mark, layout, measure)
         high = swatch_size(mark.sample, cell)[1]
         yield Row(layout.line / 2)
-        yield Row(ceil(2 * high / layout.line + 0.6) * layout.line / 2, (swatch(mark.sample, cell),))
-        yield from paragraph(mark.text, layout.type.text, measure, layout.line)
+        yield Row(ceil(2 * high / layout.line + 0.6) * layout.line / 2, (sample_told(mark, cell),))
+        yield from paragraph(mark.text, layout.type.text, measure, layout.line, tags=(OURS,))
 
 
 def plain_rows(puzzle: BookPuzzle, layout: Layout, measure: float, x: float) -> tuple[Row, ...]:
@@ -116,30 +132,44 @@ def key_entries(puzzle: BookPuzzle, layout: Layout, measure: float) -> list[tupl
     beside: list[tuple[Row, ...]] = []
     indent = max((wide for wide, _ in sizes), default=0.0) + APART[0] * line
     for mark, cell, (_, high) in zip(marks, cells, sizes, strict=True):
-        sample = Row(ceil(2 * high / line + 0.4) * line / 2, (swatch(mark.sample, cell),), tied=True)
-        over.append((sample, *paragraph(mark.text, layout.type.text, measure, line), Row(line / 2)))
+        sample = Row(ceil(2 * high / line + 0.4) * line / 2, (sample_told(mark, cell),), tied=True)
+        over.append((sample, *paragraph(mark.text, layout.type.text, measure, line, tags=(OURS,)), Row(line / 2)))
         if measure - indent >= NARROWEST * layout.type.text.size:
             beside.append((_mark_row(mark, cell, layout, indent, measure - indent), Row(line / 2)))
     rooms = [sum(map(height, entries)) for entries in (over, beside)]
     return beside if len(beside) == len(marks) and rooms[1] <= rooms[0] else over
 
 
+def title_tag(puzzle: BookPuzzle, tag: Tag) -> Tag:
+    """A heading that says number and title of a puzzle, apart from each other and whole."""
+    return replace(tag, said=f"{puzzle.number}. {puzzle.title}")
+
+
 def note_rows(puzzle: BookPuzzle, layout: Layout, measure: float) -> tuple[Row, ...]:
     """The note under a puzzle, at the right of the code of its link if it has one."""
-    line, type = layout.line, layout.type.note
+    line, type, said = layout.line, layout.type.note, (replace(PARAGRAPH, order=NOTE),)
     if not puzzle.link:
-        return paragraph(puzzle.note, type, min(measure, RULES_EMS * type.size), line) if puzzle.note else ()
+        return paragraph(puzzle.note, type, min(measure, RULES_EMS * type.size), line, tags=said) if puzzle.note else ()
     side = qr_side(puzzle.link)
     x = side + line
-    words = paragraph(puzzle.note, type, min(measure - x, RULES_EMS * type.size), line, x) if puzzle.note else ()
-    items: list[Item] = [Group((qr_code(puzzle.link),), 0.0, 0.3 * line)]
+    wide = min(measure - x, RULES_EMS * type.size)
+    words = paragraph(puzzle.note, type, wide, line, x, tags=said) if puzzle.note else ()
+    code = Tag(Role.FIGURE, f"Code of the link {puzzle.link}", NOTE, box=(0.0, 0.3 * line, side, side))
+    items: list[Item] = [tagged((code,), Group((qr_code(puzzle.link),), 0.0, 0.3 * line))]
     items += [
-        replace(item, y=item.y + at * line)
+        tagged(row.tags, replace(item, y=item.y + at * line))
         for at, row in enumerate(words)
         for item in row.items
         if isinstance(item, Text)
     ]
     return (Row(max(ceil((side + 0.6 * line) / line), len(words)) * line, tuple(items)),)
+
+
+def sample_told(mark: MarkLine, cell: float) -> Tagged:
+    """The sample of a mark, a figure by name: what it means is said beside it."""
+    kind = curled(mark.sample.rule.title)
+    figure = Tag(Role.FIGURE, f"Sample: {kind}", language=ENGLISH, box=(0.0, 0.0, *swatch_size(mark.sample, cell)))
+    return tagged((figure,), swatch(mark.sample, cell))
 
 
 def ridge_width(layout: Layout) -> float:
@@ -149,7 +179,7 @@ def ridge_width(layout: Layout) -> float:
 
 def _plain(puzzle: BookPuzzle, layout: Layout, measure: float, x: float) -> tuple[Row, ...]:
     plain = puzzle.rules.plain
-    return paragraph(plain, layout.type.text, measure, layout.line, x) if plain else ()
+    return paragraph(plain, layout.type.text, measure, layout.line, x, tags=(OURS,)) if plain else ()
 
 
 def smallest_figure(layout: Layout) -> float:
@@ -166,19 +196,20 @@ def _cell(mark: MarkLine, layout: Layout, room: float, lines: float = SAMPLE) ->
 def _mark_row(mark: MarkLine, cell: float, layout: Layout, indent: float, measure: float) -> Row:
     """A sample with its sentence, their middles level where the sentence is the shorter."""
     line = layout.line
-    words = paragraph(mark.text, layout.type.text, measure, line)
+    words = paragraph(mark.text, layout.type.text, measure, line, tags=(OURS,))
     high = swatch_size(mark.sample, cell)[1]
     tall = max(len(words) * line, ceil(2 * high / line - 0.2) * line / 2)
     lead = (tall - len(words) * line) / 2
     middle = lead + (1 - DROP) * line - FONTS.x_height(layout.type.text.font) / 2 * layout.type.text.size
     top = max(0.2 * line, middle - high / 2) if lead == 0 else middle + (len(words) - 1) * line / 2 - high / 2
-    items: list[Item] = [Group((swatch(mark.sample, cell),), 0.0, top)]
+    items: list[Item] = [Group((sample_told(mark, cell),), 0.0, top)]
     items += stacked(words, indent, lead, {})
     return Row(tall, tuple(items))
 
 
 def _setter(puzzle: BookPuzzle, layout: Layout, x: float, measure: float) -> tuple[Row, ...]:
-    return paragraph(puzzle.setter, layout.type.note.unparted, measure, layout.line, x) if puzzle.setter else ()
+    type = layout.type.note.unparted
+    return paragraph(puzzle.setter, type, measure, layout.line, x, tags=(SETTER,)) if puzzle.setter else ()
 
 
 def _band_words(puzzle: BookPuzzle) -> str:

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 
-from bookmaker.display.items import Group, Item
+from bookmaker.display.items import Group, Item, tagged
 from bookmaker.layout.setting.text import Labels, Row
 
 
@@ -21,7 +21,8 @@ def stacked(rows: Iterable[Row], x: float, y: float, labels: Labels) -> Iterator
     """The items of rows, one below the other from a point down."""
     for row in rows:
         if row.items:
-            yield Group(tuple(row.drawn(labels)), x, y)
+            drawn = Group(tuple(row.drawn(labels)), x, y)
+            yield tagged(row.tags, drawn) if row.tags else drawn
         y += row.height
 
 

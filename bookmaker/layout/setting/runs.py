@@ -9,6 +9,7 @@ from __future__ import annotations
 from itertools import groupby
 
 from bookmaker.display.items import Item, Text
+from bookmaker.display.tags import PARAGRAPH
 from bookmaker.hyphenation import pieces
 from bookmaker.layout.setting.linebreak import line_lengths
 from bookmaker.layout.setting.text import DROP, FONTS, HYPHEN, Row
@@ -41,7 +42,14 @@ def marked_paragraph(runs: Runs, type: Type, measure: float, line: float, x: flo
         items = tuple(_line(words, type, x, type.leading - DROP * line))
         at = end
         last = len(counts) - 1
-        rows.append(Row(type.leading, items, tied=last > 0 and index in (0, last - 1)))
+        rows.append(
+            Row(
+                type.leading,
+                items,
+                tied=last > 0 and index in (0, last - 1),
+                tags=(PARAGRAPH.further if index else PARAGRAPH,),
+            )
+        )
     return tuple(rows)
 
 

@@ -11,7 +11,8 @@ from dataclasses import dataclass
 from functools import lru_cache
 from typing import Literal, TypeAlias
 
-from bookmaker.display.items import Grey, Item, Link, Text
+from bookmaker.display.items import Grey, Item, Link, Text, tagged
+from bookmaker.display.tags import LINK, PARAGRAPH, Tags, further
 from bookmaker.hyphenation import pieces
 from bookmaker.layout.setting.fonts import FontBook
 from bookmaker.layout.setting.linebreak import line_lengths
@@ -29,7 +30,8 @@ Labels: TypeAlias = Mapping[str, str]
 
 @dataclass(frozen=True, slots=True)
 class PageNumber:
-    """The number of the page that holds an anchor, after a few `words`; a link to it. Known when all pages are."""
+    """The number of the page that holds an anchor, after a few `words`; a link to it, in elements of these tags. Known
+    when all pages are."""
 
     x: float
     y: float
@@ -38,6 +40,7 @@ class PageNumber:
     type: Type
     grey: Grey = 0.0
     anchor: Literal["start", "end"] = "end"
+    tags: Tags = (PARAGRAPH,)
 
     def items(self, labels: Labels) -> Iterator[Item]:
         """The text with its link; nothing where the publication has no such page."""
@@ -46,8 +49,12 @@ class PageNumber:
         text = self.words + labels[self.target]
         wide = width(text, self.type)
         left = self.x - wide if self.anchor == "end" else self.x
-        yield Text(self.x, self.y, text, self.type.font, self.type.size, self.grey, self.anchor)
-        yield Link(left, self.y - self.type.size, wide, 1.3 * self.type.size, self.target)
+        said = text if self.words else f"page {text}"
+        yield tagged(
+            (*self.tags, LINK),
+            Text(self.x, self.y, text, self.type.font, self.type.size, self.grey, self.anchor),
+            Link(left, self.y - self.type.size, wide, 1.3 * self.type.size, self.target, said),
+        )
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,13 +71,21 @@ class Later:
 class Row:
     """A strip of a column: items from its top left corner, and its height.
 
-    A `tied` row stays with the row below it. `anchors` are names that lead to the row.
+    A `tied` row stays with the row below it. `anchors` are names that lead to the row. `tags` are the elements that all
+    of it belongs to; without any, its items say for themselves what they are.
     """
 
     height: float
     items: tuple[Item | PageNumber, ...] | Later = ()
     tied: bool = False
     anchors: tuple[str, ...] = ()
+    tags: Tags = ()
+
+    @property
+    def told(self) -> tuple[Item, ...]:
+        """The items inside their elements, to stand on one row with those of others."""
+        items = tuple(self.drawn({}))
+        return (tagged(self.tags, *items),) if self.tags else items
 
     def drawn(self, labels: Labels) -> Iterator[Item]:
         """The items, page numbers filled in."""
@@ -123,7 +138,15 @@ def cut(text: str, type: Type, room: float, letter_space: float = 0.0) -> str:
     return short
 
 
-def paragraph(text: str, type: Type, measure: float, line: float, x: float = 0.0, grey: Grey = 0.0) -> tuple[Row, ...]:
+def paragraph(
+    text: str,
+    type: Type,
+    measure: float,
+    line: float,
+    x: float = 0.0,
+    grey: Grey = 0.0,
+    tags: Tags = (PARAGRAPH,),
+) -> tuple[Row, ...]:
     """Rows of a paragraph, their baselines on a grid of `line` points; first and last pairs of lines are tied."""
     lines = broken(text, type.font, type.size, measure, type.language)
     last = len(lines) - 1
@@ -132,6 +155,7 @@ def paragraph(text: str, type: Type, measure: float, line: float, x: float = 0.0
             type.leading,
             (Text(x, type.leading - DROP * line, words, type.font, type.size, grey),),
             tied=last > 0 and index in (0, last - 1),
+            tags=further(tags) if index else tags,
         )
         for index, words in enumerate(lines)
     )

@@ -10,7 +10,8 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from bookmaker.book.typography import curled
-from bookmaker.display.items import Document, Group, Item, Line, Page, Stroke, Text
+from bookmaker.display.items import Document, Group, Item, Line, Page, Stroke, Text, tagged
+from bookmaker.display.tags import HEADING, OURS, SECTION, Role, Tag
 from bookmaker.layout.art.gridart import frame_for
 from bookmaker.layout.art.swatch import swatch, swatch_size
 from bookmaker.layout.lengths import PAPERS, mm
@@ -79,7 +80,8 @@ def _evenly(rows: tuple[Row, ...], depth: float) -> list[tuple[Row, ...]]:
 
 
 def _page(filled: list[tuple[Row, ...]], label: str, column: float) -> Iterator[Item]:
-    yield Text(MARGIN, MARGIN + HEAD.size, TITLE, HEAD.font, HEAD.size)
+    title = Text(MARGIN, MARGIN + HEAD.size, TITLE, HEAD.font, HEAD.size)
+    yield tagged((HEADING,), title) if label == "1" else title
     yield Text(WIDTH - MARGIN, MARGIN + HEAD.size, label, FOLIO.font, FOLIO.size, anchor="end")
     for index, rows in enumerate(filled):
         yield from stacked(rows, MARGIN + index * (column + GUTTER), MARGIN + HEAD.leading, {})
@@ -92,7 +94,8 @@ def _rows(column: float, depth: float) -> Iterator[Row]:
         grouped[GROUPS[_group(kind.sample())]].append(kind)
     for name, members in grouped.items():
         rule = Line((0.0, 4.0), (column, 4.0), Stroke(0.4))
-        heading = Row(GROUP.leading + GAP / 2, (rule, Text(0.0, 14.0, name, GROUP.font, GROUP.size)), tied=True)
+        text = tagged((SECTION, HEADING), Text(0.0, 14.0, name, GROUP.font, GROUP.size))
+        heading = Row(GROUP.leading + GAP / 2, (rule, text), tied=True)
         entries = [_entry(kind, column) for kind in members]
         whole = height((heading, *entries)) <= depth
         if entries:
@@ -118,13 +121,15 @@ def _entry(kind: type[Rule], column: float) -> Row:
     sample = kind.sample()
     hang = HANG if sample else 0.0
     sentence = curled(sample.rule.sentence() if sample else example_rule(kind).sentence())
-    items: list[Item] = [Text(hang, NAME.size, curled(kind.title), NAME.font, NAME.size)]
+    items: list[Item] = [tagged((HEADING,), Text(hang, NAME.size, curled(kind.title), NAME.font, NAME.size))]
     y = NAME.size
     for words in broken(sentence, TEXT.font, TEXT.size, column - hang):
         y += TEXT.leading
-        items.append(Text(hang, y, words, TEXT.font, TEXT.size))
+        items.append(tagged((OURS.further,), Text(hang, y, words, TEXT.font, TEXT.size)))
     deep = y + TEXT.leading - TEXT.size
     if sample:
-        items.append(Group((swatch(sample, CELL),), 0.0, 1.0))
+        box = (0.0, 1.0, *swatch_size(sample, CELL))
+        figure = Tag(Role.FIGURE, f"Sample: {curled(kind.title)}", box=box)
+        items.append(tagged((figure,), Group((swatch(sample, CELL),), 0.0, 1.0)))
         deep = max(deep, swatch_size(sample, CELL)[1] + 1.0)
-    return Row(deep + GAP, tuple(items))
+    return Row(deep + GAP, tuple(items), tags=(SECTION.further, SECTION))

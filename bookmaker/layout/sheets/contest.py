@@ -13,8 +13,9 @@ from math import ceil
 
 from bookmaker.book.contest import CHECK_ROW, MARKER_HELP, MARKER_SHEET, check_digits, points_said
 from bookmaker.book.model import BookPuzzle
-from bookmaker.display.items import Item, Line, Rect, Stroke, Text
-from bookmaker.layout.art.checkletters import LETTERS
+from bookmaker.display.items import Item, Line, Rect, Stroke, Tagged, Text, tagged
+from bookmaker.display.tags import OURS, PARAGRAPH, Role, Tag
+from bookmaker.layout.art.gridtold import LETTERS
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.pages.parts import heading
 from bookmaker.layout.setting.text import FONTS, Row, broken, paragraph, width
@@ -47,7 +48,7 @@ def strip(puzzles: Sequence[BookPuzzle], layout: Layout) -> tuple[Row, ...]:
     wide = (layout.measure - GUTTER) / 2
     rows = [
         Row(line / 2, (Line((0.0, 0.0), (layout.measure, 0.0), THIN),)),
-        *paragraph(CHECK_ROW, type.note, layout.measure, line),
+        *paragraph(CHECK_ROW, type.note, layout.measure, line, tags=(OURS,)),
         Row(line / 2),
     ]
     pitch = ceil((BOX + 0.4 * line) / (line / 2)) * line / 2
@@ -56,9 +57,9 @@ def strip(puzzles: Sequence[BookPuzzle], layout: Layout) -> tuple[Row, ...]:
         for half, place in enumerate((at, at + 1)):
             x = half * (wide + GUTTER)
             if place < len(puzzles):
-                items += _answer(puzzles[place], layout, x, wide)
+                items.append(tagged((OURS,), *_answer(puzzles[place], layout, x, wide)))
             elif half:
-                items += _sums(puzzles, layout, x, wide)
+                items.append(tagged((OURS,), *_sums(puzzles, layout, x, wide)))
         rows.append(Row(pitch, tuple(items)))
     return tuple(rows)
 
@@ -67,11 +68,15 @@ def marker_rows(title: str, puzzles: Sequence[BookPuzzle], layout: Layout) -> tu
     """The marker's sheet: the check rows filled in, then a table of names that fills the page."""
     type, line = layout.type, layout.line
     rows = [*heading(MARKER_SHEET, layout), *paragraph(title, type.title, layout.measure, line), Row(line)]
-    rows += [*paragraph(MARKER_HELP, type.text, layout.measure * 0.8, line), Row(line)]
+    rows += [*paragraph(MARKER_HELP, type.text, layout.measure * 0.8, line, tags=(OURS,)), Row(line)]
     boxes = max(len(puzzle.check) for puzzle in puzzles) * BOX
     for puzzle in puzzles:
         rows.append(
-            Row(BOX + line, (*_boxes(puzzle, 0.0, layout, check_digits(puzzle)), *_named(puzzle, layout, boxes)))
+            Row(
+                BOX + line,
+                (*_boxes(puzzle, 0.0, layout, check_digits(puzzle)), *_named(puzzle, layout, boxes)),
+                tags=(PARAGRAPH,),
+            )
         )
     rows.append(Row(line))
     used = sum(row.height for row in rows)
@@ -138,20 +143,27 @@ def _names(puzzles: Sequence[BookPuzzle], layout: Layout, count: int) -> Iterato
     heads += [("Time", "minutes"), ("Total", _of(total)), ("Place", "")]
     wide = min(mm(22), layout.measure * 0.7 / len(heads))
     first = layout.measure - wide * len(heads)
-    above: list[Item] = [Text(0.0, line, "Name", "sans-bold", label.size)]
+    above: list[Item] = [_column_head(Text(0.0, line, "Name", "sans-bold", label.size))]
     for at, (name, under) in enumerate(heads):
         x = first + (at + 0.5) * wide
-        above.append(Text(x, line, name, "sans-bold", label.size, anchor="middle"))
+        head = [Text(x, line, name, "sans-bold", label.size, anchor="middle")]
         if under:
-            above.append(Text(x, 1.75 * line, under, label.font, label.size, 0.25, anchor="middle"))
-    yield Row(HEAD * line, tuple(above), tied=True)
+            head.append(Text(x, 1.75 * line, under, label.font, label.size, 0.25, anchor="middle"))
+        above.append(_column_head(*head))
+    table, row = Tag(Role.TABLE), Tag(Role.ROW)
+    yield Row(HEAD * line, tuple(above), tied=True, tags=(table, row))
+    empty = tagged((table.further, row), *(tagged((Tag(Role.CELL),)) for _ in above))
     uprights = [first + at * wide for at in range(len(heads))]
     for number in range(count):
         items: list[Item] = [Line((x, 0.0), (x, NAMES), THIN) for x in uprights]
         items.append(Line((0.0, 0.0), (layout.measure, 0.0), THIN if number else PEN))
         if number == count - 1:
             items.append(Line((0.0, NAMES), (layout.measure, NAMES), PEN))
-        yield Row(NAMES, tuple(items), tied=number < count - 1)
+        yield Row(NAMES, (*items, empty), tied=number < count - 1)
+
+
+def _column_head(*texts: Text) -> Tagged:
+    return tagged((Tag(Role.COLUMN_HEAD),), *texts)
 
 
 def _of(points: int) -> str:

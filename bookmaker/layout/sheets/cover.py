@@ -10,7 +10,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from bookmaker.book.model import Book
-from bookmaker.display.items import Document, Group, Image, Item, Rect, Text
+from bookmaker.display.items import Document, Group, Image, Item, Rect, Text, tagged
+from bookmaker.display.tags import PARAGRAPH
 from bookmaker.layout.art.codes import BARCODE, QUIET, barcode, qr_code, qr_side
 from bookmaker.layout.art.titleart import title_art
 from bookmaker.layout.lengths import mm
@@ -124,7 +125,8 @@ def _on_band(book: Book, layout: Layout, wrap: Wrap) -> Iterator[Item]:
         type, spacing = Type("sans-bold", size, size), SPACING * size
         text = cut(book.editor.upper(), type, layout.measure, spacing)
         left = wrap.front + layout.margins.inner
-        yield Text(left, base, text, type.font, size, WHITE, letter_space=spacing)
+        shown = Text(left, base, text, type.font, size, WHITE, letter_space=spacing)
+        yield tagged((replace(PARAGRAPH, said=book.editor),), shown)
 
 
 def _spine(book: Book, layout: Layout, wrap: Wrap) -> Iterator[Item]:
@@ -158,8 +160,10 @@ def _back(book: Book, layout: Layout, wrap: Wrap, cover: Cover) -> Iterator[Item
         shown = link.split("://", 1)[1].rstrip("/")
         room = wrap.wide - left - layout.margins.inner - BARCODE[0] - sum(QUIET) - side - 2 * line
         if width(shown, label) <= room:
-            yield Text(left + side + 0.7 * line, foot, shown, label.font, label.size)
+            text = Text(left + side + 0.7 * line, foot, shown, label.font, label.size)
+            yield tagged((PARAGRAPH,), text)
     if imprint and imprint.isbn:
         x, y = wrap.wide - layout.margins.inner - BARCODE[0] - QUIET[1], foot - BARCODE[1]
-        yield Text(x, y - 0.5 * line, f"ISBN {imprint.isbn}", "sans", min(label.size, 8.0))
+        text = Text(x, y - 0.5 * line, f"ISBN {imprint.isbn}", "sans", min(label.size, 8.0))
+        yield tagged((PARAGRAPH,), text)
         yield Group((barcode(imprint.isbn.replace("-", "")),), x, y)

@@ -14,13 +14,14 @@ from typing import TypeAlias
 
 from bookmaker.book import wording
 from bookmaker.book.model import BookPuzzle
-from bookmaker.display.items import Bookmark, Document, Group, Item, Rect, Stroke, Text
+from bookmaker.display.items import Bookmark, Document, Group, Item, Rect, Stroke, Text, tagged
+from bookmaker.display.tags import ENGLISH, HEADING, OURS, PARAGRAPH, Role, Tag
 from bookmaker.layout.art.coordinates import numbered
-from bookmaker.layout.art.profile import profile
+from bookmaker.layout.art.gridart import SHADE
+from bookmaker.layout.art.profile import profile, profile_said
 from bookmaker.layout.art.ridge import ridge
 from bookmaker.layout.art.scenepicture import (
     LIGHT,
-    SHADE,
     cell_for,
     corners,
     draw_scene,
@@ -125,21 +126,25 @@ def _measures(puzzle: BookPuzzle, scenes: Sequence[Scene], layout: Layout) -> _M
 def _head(puzzle: BookPuzzle, scenes: Sequence[Scene], layout: Layout) -> Iterator[Row]:
     """Title, setter, rules, solve profile, how cells are named, and what the pictures' signs mean."""
     line, type, measure = layout.line, layout.type, layout.measure
-    yield Row(line, (capitals(0.0, (1 - DROP) * line, CRIB, layout, measure),))
+    head = capitals(0.0, (1 - DROP) * line, CRIB, layout, measure)
+    yield Row(line, (head,), tags=(replace(OURS, said=CRIB),))
     wide = ridge_width(layout)
     title = broken(puzzle.title, type.heading.font, type.heading.size, measure - wide - line)
     base = type.heading.leading - DROP * line
     for at, words in enumerate(title):
-        items: list[Item] = [Text(0.0, base, words, type.heading.font, type.heading.size)]
+        text = Text(0.0, base, words, type.heading.font, type.heading.size)
+        items: list[Item] = [tagged((HEADING.further if at else HEADING,), text)]
         if at == 0 and puzzle.rating:
             items.append(Group((ridge(puzzle.rating.band, wide),), measure - wide, base))
         yield Row(type.heading.leading, tuple(items))
     said = [puzzle.setter] if puzzle.setter else []
     said += [f"first shown {puzzle.shown}"] if puzzle.shown else []
-    items = [Text(0.0, (1 - DROP) * line, ", ".join(said), type.note.font, type.note.size)] if said else []
+    text = Text(0.0, (1 - DROP) * line, ", ".join(said), type.note.font, type.note.size)
+    items = [tagged((PARAGRAPH,), text)] if said else []
     if puzzle.rating:
         words = f"{puzzle.rating.band_name}  ·  difficulty {puzzle.rating.figure}"
-        items.append(Text(measure, (1 - DROP) * line, words, type.label.font, type.label.size, anchor="end"))
+        band = Text(measure, (1 - DROP) * line, words, type.label.font, type.label.size, anchor="end")
+        items.append(tagged((PARAGRAPH,), band))
     yield Row(line / 4)
     yield Row(line, tuple(items))
     yield Row(line / 2)
@@ -147,7 +152,7 @@ def _head(puzzle: BookPuzzle, scenes: Sequence[Scene], layout: Layout) -> Iterat
     if puzzle.rating and puzzle.rating.profile:
         yield Row(line / 2)
         yield from _walk(puzzle, scenes, layout)
-    yield from paragraph(f"{wording.CELL_NAMES} {STEPS}", type.small, measure, line)
+    yield from paragraph(f"{wording.CELL_NAMES} {STEPS}", type.small, measure, line, tags=(OURS,))
     if scenes:
         yield Row(line / 4)
         yield from _legend(scenes, layout)
@@ -172,7 +177,8 @@ def _walk(puzzle: BookPuzzle, scenes: Sequence[Scene], layout: Layout) -> Iterat
         x = max((group + 0.5) * step, half, right + half + 2.0)
         items.append(Text(x, line * (1 - DROP), text, "sans-bold", label.size, anchor="middle"))
         right = x + half
-    yield Row(high + 1.6 * line, tuple(items))
+    told = Tag(Role.FIGURE, profile_said(rating), language=ENGLISH, box=(0.0, 0.0, layout.measure, high + line))
+    yield Row(high + 1.6 * line, tuple(items), tags=(told,))
 
 
 def _legend(scenes: Sequence[Scene], layout: Layout) -> Iterator[Row]:
@@ -188,7 +194,8 @@ def _legend(scenes: Sequence[Scene], layout: Layout) -> Iterator[Row]:
         if items and x + wide > layout.measure:
             yield Row(1.5 * line, tuple(items))
             items, x = [], 0.0
-        items += [Group((*_sign(words, cell),), x), Text(x + cell + gap, base, words, note.font, note.size)]
+        sign = Group((*_sign(words, cell),), x)
+        items.append(tagged((OURS,), sign, Text(x + cell + gap, base, words, note.font, note.size)))
         x += wide + 1.8 * note.size
     yield Row(1.5 * line, tuple(items))
 
@@ -246,16 +253,16 @@ def _paragraph(sentences: Sequence[Sentence], letter: str, layout: Layout, measu
     text, line, label = layout.type.text, layout.line, layout.type.label
     indent = MARGIN * text.size
     words = " ".join(sentence.text for sentence in sentences)
-    rows = paragraph(words, text, measures.text - indent, line, indent)
+    rows = paragraph(words, text, measures.text - indent, line, indent, tags=(OURS,))
     begun = _begun(sentences, [_said(row) for row in rows])
     for at, row in enumerate(rows):
-        beside: list[Item] = []
+        said, margin = [*row.items], list[Item]()
         if letter and at == 0:
-            beside.append(Text(0.0, (1 - DROP) * line, letter, "sans-bold", label.size * 1.15))
+            said.insert(0, Text(0.0, (1 - DROP) * line, letter, "sans-bold", label.size * 1.15))
         if at in begun:
             edge = indent - 0.6 * text.size
-            beside.append(Text(edge, (1 - DROP) * line, str(begun[at]), label.font, label.size, 0.25, "end"))
-        yield replace(row, items=(*beside, *row.items))
+            margin.append(Text(edge, (1 - DROP) * line, str(begun[at]), label.font, label.size, 0.25, "end"))
+        yield replace(row, items=(*margin, *replace(row, items=(*said,)).told), tags=())
 
 
 def _said(row: Row) -> str:
@@ -383,10 +390,10 @@ def _captioned(puzzle: BookPuzzle, scene: Scene, layout: Layout, measures: _Meas
     words = scene.label
     x = 0.0
     if scene.steps:
-        yield Text(x, base, scene.label, "sans-bold", label.size * 1.15)
+        yield tagged((OURS,), Text(x, base, scene.label, "sans-bold", label.size * 1.15))
         x = (1 + 0.7 * len(scene.label)) * label.size
         words = f"{steps_of(scene)}  ·  {scene.filled} cells filled"
-    yield Text(x, base, words, label.font, label.size, 0.25)
+    yield tagged((OURS.further if x else OURS,), Text(x, base, words, label.font, label.size, 0.25))
     drawn = draw_scene(puzzle.puzzle, scene, cell, f"scene {scene.label} of {puzzle.id}")
     yield Group((drawn,), claim.left * cell, CAPTION * line + claim.top * cell)
 

@@ -9,7 +9,8 @@ from collections.abc import Sequence
 
 from bookmaker.book.model import BookPuzzle
 from bookmaker.book.wording import ANSWER_KEY
-from bookmaker.display.items import Group, Item, Line, Stroke, Text
+from bookmaker.display.items import Group, Item, Line, Stroke, Text, tagged
+from bookmaker.display.tags import OURS, PARAGRAPH
 from bookmaker.layout.art.gridart import draw_grid
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.setting.text import Row, width
@@ -25,12 +26,12 @@ def foot_key(puzzles: Sequence[BookPuzzle], layout: Layout) -> tuple[Row, ...]:
     """A line across the sheet and under it the keys, turned upside down, with their numbers."""
     line, label = layout.line, layout.type.label
     caption = width(f"{ANSWER_KEY}  ", label)
-    items: list[Item] = [Text(0.0, label.size, ANSWER_KEY, label.font, label.size)]
+    items: list[Item] = [tagged((OURS,), Text(0.0, label.size, ANSWER_KEY, label.font, label.size))]
     x = caption
     deepest = 0.0
     for puzzle in puzzles:
         number = str(puzzle.number)
-        items.append(Text(x, label.size, number, "sans-bold", label.size))
+        items.append(tagged((PARAGRAPH,), Text(x, label.size, number, "sans-bold", label.size)))
         x += width(number, label) + 0.8 * label.size
         size = puzzle.puzzle.grid.size
         cell = max(LEAST, min(CELL, CELL * 9 / size))

@@ -13,7 +13,8 @@ from typing import Literal, TypeAlias
 from bookmaker.book.contest import MARKER_SHEET
 from bookmaker.book.model import Book, BookPuzzle, RulesText
 from bookmaker.book.wording import ANSWER_KEY
-from bookmaker.display.items import Bookmark, Document, Item, Line, Stroke, Text
+from bookmaker.display.items import Bookmark, Document, Item, Line, Stroke, Text, tagged
+from bookmaker.display.tags import HEADING, OURS
 from bookmaker.layout.checks import check
 from bookmaker.layout.compose import draw_pages
 from bookmaker.layout.pages.keys import key_rows
@@ -22,7 +23,7 @@ from bookmaker.layout.pages.puzzles import Slot, drawn, place_puzzles
 from bookmaker.layout.pages.words import rules_above
 from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.text import DROP, Labels, Row, broken
-from bookmaker.layout.sheet import Leaf, Sheet
+from bookmaker.layout.sheet import Leaf, Sheet, as_part
 from bookmaker.layout.sheets.contest import marker_rows, strip
 from bookmaker.layout.sheets.footkey import foot_key
 from bookmaker.layout.spec import Layout
@@ -83,7 +84,7 @@ def _document(
 
 
 def _key_leaves(puzzles: Sequence[BookPuzzle], layout: Layout, anchor: str, head: str) -> list[Leaf]:
-    return flowing([*heading(ANSWER_KEY, layout), *key_rows(puzzles, layout)], layout, anchor, head)
+    return [*as_part(flowing([*heading(ANSWER_KEY, layout), *key_rows(puzzles, layout)], layout, anchor, head))]
 
 
 def _foot(puzzles: Sequence[BookPuzzle], layout: Layout, key: KeyPlace) -> Foot:
@@ -125,17 +126,20 @@ def _head(book: Book, layout: Layout) -> tuple[Row, ...]:
     base = type.leading - DROP * line
     blank = layout.measure * 0.5
     title = broken(book.title, type.font, type.size, layout.measure - blank - line)
-    rows = [Row(type.leading, (Text(0.0, base, words, type.font, type.size),)) for words in title]
+    rows = [
+        Row(type.leading, (Text(0.0, base, words, type.font, type.size),), tags=(HEADING.further if at else HEADING,))
+        for at, words in enumerate(title)
+    ]
     small, pen = layout.type.note, Stroke(0.4)
     left, right = layout.measure - blank, layout.measure
     split = left + blank * 0.7
     fields: list[Item] = [
-        Text(left, base, "Name", small.font, small.size, 0.25),
+        tagged((OURS,), Text(left, base, "Name", small.font, small.size, 0.25)),
         Line((left + 3.2 * small.size, base + 1), (split - small.size, base + 1), pen),
-        Text(split, base, "Date", small.font, small.size, 0.25),
+        tagged((OURS,), Text(split, base, "Date", small.font, small.size, 0.25)),
         Line((split + 2.8 * small.size, base + 1), (right, base + 1), pen),
     ]
-    rows[0] = Row(type.leading, (*rows[0].items, *fields))
+    rows[0] = Row(type.leading, (*rows[0].told, *fields))
     return (*rows, Row(1.5 * line))
 
 

@@ -1,0 +1,82 @@
+"""What a PDF says of itself to catalogues and presses: XMP metadata and the printing condition.
+
+In: a file and its document. Out: the file with a metadata stream (ISO 16684-1) and an output intent (ISO 32000-1,
+14.11.5). The intent names no condition of a registry, for those all print in four colours; it says “Custom” and carries
+a profile of black ink on paper (`greyprofile`). Metadata stands twice, in the information dictionary and as XMP, and
+says the same.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping
+from xml.sax.saxutils import escape
+
+from bookmaker.display.items import Document
+from bookmaker.ink.greyprofile import CONDITION, grey_profile
+from bookmaker.ink.pdffile import PdfFile
+
+MAKER = "bookmaker"
+
+
+def add_intent(file: PdfFile, kind: bytes) -> None:
+    """Say what the greys of the file mean; `kind` is the output intent's subtype, as PDF writes it."""
+    profile = file.put_stream(b"/N 1 /Alternate /DeviceGray", grey_profile())
+    said = file.string(CONDITION)
+    intent = file.put(
+        b"<< /Type /OutputIntent /S %s /OutputConditionIdentifier (Custom) /OutputCondition %s /Info %s "
+        b"/DestOutputProfile %d 0 R >>" % (kind, said, said, profile)
+    )
+    file.catalogue("OutputIntents", f"[{intent} 0 R]")
+
+
+def add_metadata(
+    file: PdfFile, document: Document, fingerprint: str, spaces: Mapping[str, str], promises: Iterable[str]
+) -> None:
+    """Add the XMP packet. `promises` are further properties, as XML, that name the standards the file keeps, `spaces`
+    their namespaces by prefix; `fingerprint` is 32 hexadecimal figures."""
+    packet = _packet(document, fingerprint, spaces, promises).encode()
+    unpacked = b"<< /Type /Metadata /Subtype /XML /Length %d >>\nstream\n%s\nendstream" % (len(packet), packet)
+    file.catalogue("Metadata", f"{file.put_plain(unpacked)} 0 R")
+
+
+def _packet(document: Document, fingerprint: str, spaces: Mapping[str, str], promises: Iterable[str]) -> str:
+    said = "\n".join((*_said(document, fingerprint), *promises))
+    named = "".join(f' xmlns:{name}="{address}"' for name, address in {**_NAMESPACES, **spaces}.items())
+    return (
+        '<?xpacket begin="\ufeff" id="W5M0MpCehiHzreSzNTczkc9d"?>\n'
+        '<x:xmpmeta xmlns:x="adobe:ns:meta/">\n'
+        '<rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">\n'
+        f'<rdf:Description rdf:about=""{named}>\n{said}\n</rdf:Description>\n'
+        '</rdf:RDF>\n</x:xmpmeta>\n<?xpacket end="r"?>\n'
+    )
+
+
+def _said(document: Document, fingerprint: str) -> Iterator[str]:
+    identity = "-".join(fingerprint[a:b] for a, b in ((0, 8), (8, 12), (12, 16), (16, 20), (20, 32)))
+    yield "<dc:format>application/pdf</dc:format>"
+    yield f"<dc:title>{_alternatives(document.title)}</dc:title>"
+    yield f"<dc:language><rdf:Bag><rdf:li>{escape(document.language)}</rdf:li></rdf:Bag></dc:language>"
+    if document.author:
+        yield f"<dc:creator><rdf:Seq><rdf:li>{escape(document.author)}</rdf:li></rdf:Seq></dc:creator>"
+    if document.subject:
+        yield f"<dc:description>{_alternatives(document.subject)}</dc:description>"
+    yield f"<xmp:CreatorTool>{MAKER}</xmp:CreatorTool>"
+    if document.created:
+        day = f"{document.created.isoformat()}T00:00:00Z"
+        yield from (f"<xmp:{which}Date>{day}</xmp:{which}Date>" for which in ("Create", "Modify", "Metadata"))
+    yield f"<xmpMM:DocumentID>uuid:{identity}</xmpMM:DocumentID>"
+    yield "<xmpMM:VersionID>1</xmpMM:VersionID>"
+    yield "<xmpMM:RenditionClass>default</xmpMM:RenditionClass>"
+    yield f"<pdf:Producer>{MAKER}</pdf:Producer>"
+
+
+_NAMESPACES = {
+    "dc": "http://purl.org/dc/elements/1.1/",
+    "xmp": "http://ns.adobe.com/xap/1.0/",
+    "xmpMM": "http://ns.adobe.com/xap/1.0/mm/",
+    "pdf": "http://ns.adobe.com/pdf/1.3/",
+}
+
+
+def _alternatives(text: str) -> str:
+    return f'<rdf:Alt><rdf:li xml:lang="x-default">{escape(text)}</rdf:li></rdf:Alt>'

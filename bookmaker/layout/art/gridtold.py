@@ -1,0 +1,108 @@
+"""A grid for readers who do not see it: a table whose cells say what stands in them, and its marks in words.
+
+In: the items that a grid is drawn with. Out: the same items in the same order, in elements. The marks with the lines
+are one figure, whose words are those of the rules; the digits are the content of a table with a head for each row and
+column.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from functools import lru_cache
+
+from bookmaker.book.model import BookPuzzle
+from bookmaker.book.reading import grid_read
+from bookmaker.display.items import Group, Item, Tagged, tagged
+from bookmaker.display.tags import ENGLISH, Role, Tag
+from bookmaker.puzzle.grid import SYMBOLS, Grid
+from bookmaker.puzzle.position import Position
+from bookmaker.rules import margins_of
+from bookmaker.rules.common.contract import RuledPuzzle
+from bookmaker.rules.common.speech import cell_said
+
+LETTERS = "abcde"
+"""What the cells of a check row are called."""
+
+
+def grid_told(
+    puzzle: RuledPuzzle,
+    cell: float,
+    art: Iterable[Item],
+    digits: Iterable[tuple[int, Item]],
+    order: int = 0,
+    marks: bool = True,
+    said: Mapping[int, str] | None = None,
+) -> tuple[Item, ...]:
+    """The items of a grid, `art` and then what is drawn of the digits with the cell of each, in elements of this order.
+    The art has no words without `marks`; `said` is what cells say in which nothing is drawn, if they are not empty."""
+    grid = puzzle.grid
+    beyond, side = margins_of(puzzle.rules, grid), grid.size * cell
+    words = ". ".join(grid_read(puzzle)) if marks else ""
+    drawn = tuple(art)
+    if words:
+        across, down = side + (beyond.left + beyond.right) * cell, side + (beyond.top + beyond.bottom) * cell
+        box = -beyond.left * cell, -beyond.top * cell, across, down
+        drawn = (tagged((Tag(Role.FIGURE, f"{words}.", order, language=ENGLISH, box=box),), *drawn),)
+    held: dict[int, list[Item]] = {}
+    for at, item in digits:
+        held.setdefault(at, []).append(item)
+    table = Tag(Role.TABLE, "", order, language=ENGLISH, box=(0.0, 0.0, side, side))
+    return *drawn, tagged((table,), *_rows(puzzle, held, said or {}))
+
+
+def check_told(puzzle: BookPuzzle, letters: Group, order: int = 0) -> Tagged:
+    """The letters of a check row that are drawn in a grid: which cell has which."""
+    grid = puzzle.puzzle.grid
+    cells = "; ".join(f"{letter}: {cell_said(grid, at)}" for letter, at in zip(LETTERS, puzzle.check, strict=False))
+    return tagged((Tag(Role.FIGURE, f"Cells of the check row: {cells}.", order, language=ENGLISH),), letters)
+
+
+def candidates_said(grid: Grid, position: Position) -> dict[int, str]:
+    """For each cell without a digit the candidates that it has."""
+    said = {}
+    for at in grid.cells:
+        if not position.placed >> at & 1:
+            left = [SYMBOLS[digit - 1] for digit in grid.digits if position.may(at, digit)]
+            said[at] = f"{'candidate' if len(left) == 1 else 'candidates'} {' '.join(left)}" if left else "empty"
+    return said
+
+
+def _rows(puzzle: RuledPuzzle, held: Mapping[int, Sequence[Item]], said: Mapping[int, str]) -> Iterator[Tagged]:
+    grid = puzzle.grid
+    yield _heads(grid.size)
+    at = 0
+    for row in range(grid.size):
+        cells = [_head(Role.ROW_HEAD, f"row {row + 1}")]
+        for given in puzzle.givens[at : at + grid.size]:
+            if at in held:
+                cells.append(Tagged(tuple(held[at]), tag=_cell(f"given {SYMBOLS[given - 1]}" if given else "")))
+            else:
+                cells.append(_silent(said.get(at, "empty")))
+            at += 1
+        yield Tagged(tuple(cells), tag=_ROW)
+
+
+_ROW = Tag(Role.ROW)
+
+
+@lru_cache(maxsize=32)
+def _heads(size: int) -> Tagged:
+    """The row of the columns' heads; the corner over the heads of the rows says nothing."""
+    heads = (_head(Role.COLUMN_HEAD, f"column {column + 1}") for column in range(size))
+    return Tagged((_head(Role.COLUMN_HEAD, ""), *heads), tag=_ROW)
+
+
+@lru_cache(maxsize=64)
+def _head(role: Role, words: str) -> Tagged:
+    return Tagged((), tag=Tag(role, words))
+
+
+@lru_cache(maxsize=64)
+def _cell(words: str) -> Tag:
+    return Tag(Role.CELL, words)
+
+
+@lru_cache(maxsize=512)
+def _silent(words: str) -> Tagged:
+    """A cell in which nothing is drawn."""
+    return Tagged((), tag=_cell(words))
