@@ -16,7 +16,7 @@ from bookmaker.ink.pdffile import RELIED_ON
 
 ROOT = Path(__file__).resolve().parent.parent
 
-BOUNDED = {"reportlab": "bookmaker/ink/pdffile.py", "pyyaml": "bookmaker/manifest/yamlwords.py"}
+BOUNDED = {"reportlab": "bookmaker/ink/pdffile.py", "pyyaml": "bookmaker/source/yamlwords.py"}
 """Each with the file that says what is used."""
 
 

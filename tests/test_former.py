@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 
 from bookmaker.rules import kinds
-from bookmaker.trouble import FORMER, nearest
+from bookmaker.source.diagnostics import FORMER, nearest
 from tests.cli.running import run
 from tests.manifest.books import GIVENS, HEAD, troubles_of
 

@@ -12,7 +12,7 @@ from pathlib import Path
 import pytest
 import yaml
 
-from bookmaker.trouble import FORMER
+from bookmaker.source.diagnostics import FORMER
 
 ROOT = Path(__file__).resolve().parent.parent
 BIN = Path(sys.executable).parent

@@ -10,13 +10,13 @@ from collections.abc import Sequence
 from concurrent.futures import Executor
 from pathlib import Path
 
+from bookmaker.archive.cards import Card, Catalogue
 from bookmaker.archive.history import printed_before
-from bookmaker.archive.model import Card, Catalogue
 from bookmaker.archive.reading import Watch, read_cards
 from bookmaker.archive.settings import read_settings
-from bookmaker.manifest.model import BAND_NAMES
+from bookmaker.manifest.entries import BAND_NAMES
 from bookmaker.proof.cache import Store
-from bookmaker.trouble import Desk, Place, in_file_order
+from bookmaker.source.diagnostics import Collector, Place, in_file_order
 
 __all__ = ["Card", "Catalogue", "open_catalogue"]
 
@@ -24,16 +24,17 @@ __all__ = ["Card", "Catalogue", "open_catalogue"]
 def open_catalogue(
     roots: Sequence[Path],
     store: Store,
-    crew: Executor | None = None,
+    executor: Executor | None = None,
     printed_in: Sequence[Path] = (),
     watch: Watch = lambda done: None,
 ) -> Catalogue:
-    """The catalogue of some folders. Files with troubles are told of in it, and the good puzzles in them are there."""
-    desk = Desk()
-    settings = [read_settings(root, desk) for root in roots]
-    cards = read_cards(roots, store, crew, desk, watch)
+    """The catalogue of some folders. Files with diagnostics are told of in it, and the good puzzles in them are
+    there."""
+    collector = Collector()
+    settings = [read_settings(root, collector) for root in roots]
+    cards = read_cards(roots, store, executor, collector, watch)
     books = [book for each in settings for book in each.printed_in]
     books += [(path, Place("--printed-in")) for path in printed_in]
-    history = printed_before(books, store, crew, desk)
+    history = printed_before(books, store, executor, collector)
     named = [each.band_names for each in settings if each.band_names != BAND_NAMES]
-    return Catalogue(cards, tuple(roots), history, in_file_order(desk.found), named[0] if named else BAND_NAMES)
+    return Catalogue(cards, tuple(roots), history, in_file_order(collector.found), named[0] if named else BAND_NAMES)

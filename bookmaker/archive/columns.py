@@ -8,9 +8,9 @@ from __future__ import annotations
 import re
 from typing import Any
 
-from bookmaker.archive.model import Card, Catalogue
+from bookmaker.archive.cards import Card, Catalogue
 from bookmaker.archive.writing import plain, typed
-from bookmaker.placed import Table
+from bookmaker.source.placed import Table
 
 FIELDS = (
     "id",

@@ -11,44 +11,44 @@ from pathlib import Path
 
 from bookmaker.archive.likeness import likeness_each
 from bookmaker.manifest import load
-from bookmaker.manifest.model import Manifest
+from bookmaker.manifest.entries import Manifest
 from bookmaker.proof.cache import Store
+from bookmaker.source.diagnostics import BookErrors, Collector, Place
 from bookmaker.symmetry import Keys
-from bookmaker.trouble import BookTroubles, Desk, Place
 
 Book = tuple[Path, Place]
 """A book, and where it is named."""
 
 
 def printed_before(
-    books: Iterable[Book], store: Store, crew: Executor | None, desk: Desk
+    books: Iterable[Book], store: Store, executor: Executor | None, collector: Collector
 ) -> dict[str, tuple[str, ...]]:
-    """The titles of the books that hold a puzzle with a key; a book that cannot be read is a trouble."""
+    """The titles of the books that hold a puzzle with a key; a book that cannot be read is a diagnostic."""
     found: dict[str, dict[str, None]] = {}
     seen: set[Path] = set()
     for path, place in books:
         if path.resolve() in seen:
             continue
         seen.add(path.resolve())
-        manifest = load_named(path, place, desk)
-        for keys in keys_of_book(manifest, store, crew) if manifest else ():
+        manifest = load_named(path, place, collector)
+        for keys in keys_of_book(manifest, store, executor) if manifest else ():
             if keys is not None and manifest is not None:
                 found.setdefault(keys.puzzle, {})[manifest.title] = None
     return {key: tuple(titles) for key, titles in found.items()}
 
 
-def load_named(path: Path, place: Place, desk: Desk) -> Manifest | None:
-    """A book that another file or an option names; None after troubles."""
+def load_named(path: Path, place: Place, collector: Collector) -> Manifest | None:
+    """A book that another file or an option names; None after diagnostics."""
     if not path.exists():
-        desk.error(place, "no-book", f"there is no book “{path}”")
+        collector.error(place, "no-book", f"there is no book “{path}”")
         return None
     try:
         return load(path)
-    except BookTroubles as troubles:
-        desk.found += troubles.troubles
+    except BookErrors as errors:
+        collector.found += errors.diagnostics
         return None
 
 
-def keys_of_book(manifest: Manifest, store: Store, crew: Executor | None) -> Iterator[Keys | None]:
+def keys_of_book(manifest: Manifest, store: Store, executor: Executor | None) -> Iterator[Keys | None]:
     """The keys of a book's puzzles, in their order."""
-    return likeness_each(((entry.puzzle, None) for entry in manifest.entries), store, crew)
+    return likeness_each(((entry.puzzle, None) for entry in manifest.entries), store, executor)

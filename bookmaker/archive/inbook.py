@@ -1,6 +1,6 @@
 """Look-alikes within one book: the same puzzle twice in disguise is hardly ever meant.
 
-In: proofs. Out: for each puzzle that looks like an earlier one a sentence about it; and the troubles of a book.
+In: proofs. Out: for each puzzle that looks like an earlier one a sentence about it; and the diagnostics of a book.
 """
 
 from __future__ import annotations
@@ -12,9 +12,9 @@ from dataclasses import dataclass
 from bookmaker.archive.likeness import likeness_each
 from bookmaker.proof import Proof
 from bookmaker.proof.cache import Store
+from bookmaker.source.diagnostics import Diagnostic
 from bookmaker.symmetry import Move, mapping
 from bookmaker.symmetry.moves import words_of
-from bookmaker.trouble import Trouble
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,12 +31,12 @@ class Disguise:
         return f"the same puzzle as “{self.first.entry.id}”: {'; '.join(words_of(self.move))}"
 
 
-def disguises(proofs: Sequence[Proof], store: Store, crew: Executor | None = None) -> Iterator[Disguise]:
+def disguises(proofs: Sequence[Proof], store: Store, executor: Executor | None = None) -> Iterator[Disguise]:
     """Every puzzle that is the same as an earlier one, in the order of the proofs."""
     solved = [(proof, solution) for proof in proofs if (solution := proof.solution) is not None]
     first: dict[str, Proof] = {}
     asked = ((proof.entry.puzzle, solution) for proof, solution in solved)
-    for (proof, solution), keys in zip(solved, likeness_each(asked, store, crew), strict=True):
+    for (proof, solution), keys in zip(solved, likeness_each(asked, store, executor), strict=True):
         before = first.setdefault(keys.puzzle, proof) if keys else proof
         if before is not proof and before.solution is not None:
             move = mapping(before.entry.puzzle, before.solution, proof.entry.puzzle, solution)
@@ -44,11 +44,11 @@ def disguises(proofs: Sequence[Proof], store: Store, crew: Executor | None = Non
             yield Disguise(before, proof, move)
 
 
-def troubles_of(found: Sequence[Disguise], press: bool) -> Iterator[Trouble]:
+def troubles_of(found: Sequence[Disguise], press: bool) -> Iterator[Diagnostic]:
     """What to say of them: a warning, for the press a mistake. Puzzles that are the same as they stand were told of
     when the manifest was read, so they are told of again only where they stop the book."""
     for disguise in found:
         entry = disguise.second.entry
         if press or disguise.first.entry.puzzle != entry.puzzle:
             said = f"“{entry.id}” is {disguise.words}"
-            yield Trouble(entry.place, "look-alike", said, "take one of the two out", warning=not press)
+            yield Diagnostic(entry.place, "look-alike", said, "take one of the two out", warning=not press)

@@ -19,12 +19,12 @@ from bookmaker.archive.columns import FIELDS, RECORD, TOLD, plain_heading
 from bookmaker.archive.workbook import Sheet, Workbook, read_workbook
 from bookmaker.archive.writing import as_picture, plain, typed_item
 from bookmaker.manifest.archives import archive_files, holding_of
-from bookmaker.manifest.model import Entry
+from bookmaker.manifest.entries import Entry
 from bookmaker.manifest.puzzlefields import PUZZLE_KEYS, read_entry
-from bookmaker.manifest.yamlfile import parse_yaml
-from bookmaker.placed import Node, Table, Word
 from bookmaker.rules import kinds
-from bookmaker.trouble import Desk, Place, Trouble, nearest, quoted
+from bookmaker.source.diagnostics import Collector, Diagnostic, Place, nearest, quoted
+from bookmaker.source.placed import Node, Table, Word
+from bookmaker.source.yamlfile import parse_yaml
 
 PICTURES = ("givens", "solution", "regions")
 
@@ -59,7 +59,7 @@ class Taken:
     entries: tuple[Entry, ...]
     known: int
     read_as: str
-    troubles: tuple[Trouble, ...] = ()
+    diagnostics: tuple[Diagnostic, ...] = ()
 
 
 @dataclass
@@ -70,7 +70,7 @@ class _Reading:
     book: Workbook
     there: Mapping[str, tuple[str, str]]
     """For each id of the archive, in small letters, its puzzle's text and where it stands."""
-    troubles: list[Trouble] = field(default_factory=list)
+    diagnostics: list[Diagnostic] = field(default_factory=list)
     ids: dict[str, Place] = field(default_factory=dict)
     items: list[str] = field(default_factory=list)
     entries: list[Entry] = field(default_factory=list)
@@ -78,7 +78,7 @@ class _Reading:
 
 
 def take_in(path: Path, folder: Path) -> Taken:
-    """Read a table into the archive in a folder, which need not be there yet. Raises BookTroubles where the file can't
+    """Read a table into the archive in a folder, which need not be there yet. Raises BookErrors where the file can't
     be read as a table at all."""
     book = read_workbook(path, lambda row: sum(meant(text) is not None for text in row))
     reading = _Reading(path, book, _there(folder) if folder.is_dir() else {})
@@ -86,7 +86,7 @@ def take_in(path: Path, folder: Path) -> Taken:
     if not sheets:
         said = "no sheet has a row of headings such as id, title, setter, givens"
         hint = "the first row names the columns; they are " + ", ".join(FIELDS)
-        reading.troubles.append(Trouble(Place(str(path)), "no-headings", said, hint))
+        reading.diagnostics.append(Diagnostic(Place(str(path)), "no-headings", said, hint))
     for sheet in sheets:
         _take_sheet(reading, sheet)
     text = "\n".join(reading.items)
@@ -96,7 +96,7 @@ def take_in(path: Path, folder: Path) -> Taken:
         tuple(reading.entries),
         reading.known,
         book.read_as,
-        tuple(reading.troubles),
+        tuple(reading.diagnostics),
     )
 
 
@@ -116,8 +116,8 @@ def _headings(sheet: Sheet) -> tuple[str, ...]:
 def _there(folder: Path) -> dict[str, tuple[str, str]]:
     """The puzzles of the archive as they are: for each id its text, and its place."""
     found: dict[str, tuple[str, str]] = {}
-    for path in archive_files(folder, Desk()):
-        for table in holding_of(path, path.read_text(encoding="utf-8", errors="replace"), Desk()).puzzles:
+    for path in archive_files(folder, Collector()):
+        for table in holding_of(path, path.read_text(encoding="utf-8", errors="replace"), Collector()).puzzles:
             word = table.get("id")
             if isinstance(word, Word):
                 found.setdefault(word.value.lower(), (_item(table), str(word.place)))
@@ -139,12 +139,14 @@ def _take_sheet(reading: _Reading, sheet: Sheet) -> None:
             hint = nearest(plain_heading(heading), (*FIELDS, *kinds()))
             hint = hint if hint.startswith("did") else "it is passed over; columns are " + ", ".join(FIELDS)
             place = _cell(reading, sheet, 0, at)
-            reading.troubles.append(
-                Trouble(place, "unknown-column", f"no column goes by the name {quoted(heading)}", hint, warning=True)
+            reading.diagnostics.append(
+                Diagnostic(place, "unknown-column", f"no column goes by the name {quoted(heading)}", hint, warning=True)
             )
         elif name in columns:
             said = f"two columns are called “{name}”"
-            reading.troubles.append(Trouble(_cell(reading, sheet, 0, at), "column-twice", said, "rename one of them"))
+            reading.diagnostics.append(
+                Diagnostic(_cell(reading, sheet, 0, at), "column-twice", said, "rename one of them")
+            )
         elif name is not None and name not in TOLD:
             columns[name] = at
     for row, cells in enumerate(sheet.rows[1:], start=1):
@@ -159,10 +161,10 @@ def _is_block(texts: Mapping[str, str]) -> bool:
 
 
 def _take_row(reading: _Reading, sheet: Sheet, row: int, texts: dict[str, str], columns: Mapping[str, int]) -> None:
-    desk = Desk()
+    collector = Collector()
     where = {name: Place(str(reading.path), 0, (row * COLUMNS + at) * SPAN) for name, at in columns.items()}
-    table = _table(reading, sheet, row, texts, where, desk)
-    entry = read_entry(table, "", 0, reading.ids, desk) if not any(desk.errors()) else None
+    table = _table(reading, sheet, row, texts, where, collector)
+    entry = read_entry(table, "", 0, reading.ids, collector) if not any(collector.errors()) else None
     if entry is not None and entry.id.lower() in reading.there:
         before, place = reading.there[entry.id.lower()]
         if before == _item(table):
@@ -170,15 +172,17 @@ def _take_row(reading: _Reading, sheet: Sheet, row: int, texts: dict[str, str], 
             entry = None
         else:
             said = f"the archive has another puzzle “{entry.id}”, at {place}"
-            desk.error(where.get("id", entry.place), "id-taken", said, "change it there, or give this one another id")
-    reading.troubles += [_told(reading, sheet, row, t) for t in desk.found]
-    if entry is not None and not any(desk.errors()):
+            collector.error(
+                where.get("id", entry.place), "id-taken", said, "change it there, or give this one another id"
+            )
+    reading.diagnostics += [_told(reading, sheet, row, t) for t in collector.found]
+    if entry is not None and not any(collector.errors()):
         reading.entries.append(entry)
         reading.items.append(_item(table))
 
 
 def _table(
-    reading: _Reading, sheet: Sheet, row: int, texts: dict[str, str], where: Mapping[str, Place], desk: Desk
+    reading: _Reading, sheet: Sheet, row: int, texts: dict[str, str], where: Mapping[str, Place], collector: Collector
 ) -> Table:
     """The puzzle as it would stand in a manifest."""
     start = Place(str(reading.path), 0, row * COLUMNS * SPAN)
@@ -191,12 +195,12 @@ def _table(
         if name == "permission":
             fields += _permission(texts, where, start)
         elif name == "rules":
-            fields += _rules(texts, where, desk)
+            fields += _rules(texts, where, collector)
         elif text:
             place = where.get(name, start)
             if name in PICTURES:
                 rounded = (row, _column(place)) in sheet.rounded
-                text = _picture(reading.book, sheet, text, rounded, place, name, desk)
+                text = _picture(reading.book, sheet, text, rounded, place, name, collector)
             fields.append((name, Word(place, text)))
     return Table(start, tuple((Word(where.get(name, start), name), node) for name, node in fields))
 
@@ -213,17 +217,17 @@ def _permission(texts: Mapping[str, str], where: Mapping[str, Place], start: Pla
     yield "permission", Table(start, tuple((Word(word.place, name), word) for name, word in fields))
 
 
-def _rules(texts: Mapping[str, str], where: Mapping[str, Place], desk: Desk) -> Iterator[tuple[str, Node]]:
+def _rules(texts: Mapping[str, str], where: Mapping[str, Place], collector: Collector) -> Iterator[tuple[str, Node]]:
     """The rules, from one cell with all of them and from a cell for each kind."""
     entries: list[tuple[Word, Node]] = []
     for name in ("rules", *kinds()):
         text = texts.get(name, "")
         if not text:
             continue
-        own = Desk()
+        own = Collector()
         tree = parse_yaml(text, "", own)
         place = where[name]
-        desk.found += [replace(t, place=Place(place.file, 0, place.column), also=()) for t in own.found]
+        collector.found += [replace(t, place=Place(place.file, 0, place.column), also=()) for t in own.found]
         if tree is None:
             continue
         tree = _placed_at(tree, place)
@@ -232,7 +236,7 @@ def _rules(texts: Mapping[str, str], where: Mapping[str, Place], desk: Desk) -> 
         elif isinstance(tree, Table):
             entries += tree.entries
         else:
-            desk.error(place, "not-a-table", "“rules” should be lines of “kind: what is marked”")
+            collector.error(place, "not-a-table", "“rules” should be lines of “kind: what is marked”")
     if entries:
         yield "rules", Table(entries[0][0].place, tuple(entries))
 
@@ -248,11 +252,13 @@ def _placed_at(node: Node, place: Place) -> Node:
             return type(node)(place, tuple(_placed_at(value, place) for value in node.values))
 
 
-def _picture(book: Workbook, sheet: Sheet, text: str, rounded: bool, place: Place, name: str, desk: Desk) -> str:
+def _picture(
+    book: Workbook, sheet: Sheet, text: str, rounded: bool, place: Place, name: str, collector: Collector
+) -> str:
     """The characters of a grid, from the cell itself or from the range of cells that it names."""
     if rounded:
         said = f"a spreadsheet program took the {name} for a number and rounded it"
-        desk.error(place, "rounded", said, "set the column's format to text, and type the digits again")
+        collector.error(place, "rounded", said, "set the column's format to text, and type the digits again")
         return "." * 81
     found = _RANGE.fullmatch(text)
     if not found:
@@ -261,7 +267,7 @@ def _picture(book: Workbook, sheet: Sheet, text: str, rounded: bool, place: Plac
     named = {each.name: each for each in book.sheets}
     there = named.get(other) if other else sheet
     if there is None:
-        desk.error(place, "no-sheet", f"there is no sheet “{other}”", nearest(other, named))
+        collector.error(place, "no-sheet", f"there is no sheet “{other}”", nearest(other, named))
         return "." * 81
     columns = range(_number(left) - 1, _number(right))
     rows = range(int(top) - 1, int(bottom))
@@ -311,6 +317,6 @@ def _cell(reading: _Reading, sheet: Sheet, row: int, column: int) -> Cell:
     return Cell(file, 0, (row * COLUMNS + column) * SPAN, row + 1, heading)
 
 
-def _told(reading: _Reading, sheet: Sheet, row: int, trouble: Trouble) -> Trouble:
-    """The trouble at the cell that it stands in; one of the row as a whole at its first cell."""
-    return replace(trouble, place=_cell(reading, sheet, row, _column(trouble.place)), also=())
+def _told(reading: _Reading, sheet: Sheet, row: int, diagnostic: Diagnostic) -> Diagnostic:
+    """The diagnostic at the cell that it stands in; one of the row as a whole at its first cell."""
+    return replace(diagnostic, place=_cell(reading, sheet, row, _column(diagnostic.place)), also=())

@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from concurrent.futures import Executor, Future
 
 from bookmaker.proof.cache import NoStore, Store, code_version, hash_of
-from bookmaker.proof.crew import AHEAD, Alone, done, in_order
+from bookmaker.proof.executors import AHEAD, InProcess, done, in_order
 from bookmaker.rules import problem_of
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve import prove
@@ -34,10 +34,10 @@ def likeness(puzzle: RuledPuzzle, solution: Solution | None = None) -> Keys | No
 
 
 def likeness_each(
-    asked: Iterator[Asked], store: Store | None = None, crew: Executor | None = None
+    asked: Iterator[Asked], store: Store | None = None, executor: Executor | None = None
 ) -> Iterator[Keys | None]:
     """The keys of each puzzle in turn, from the store where it has them."""
-    kept, workers = store or NoStore(), crew or Alone()
+    kept, workers = store or NoStore(), executor or InProcess()
     fresh: list[tuple[str, str]] = []
 
     def begin(item: tuple[Asked, str, str | None]) -> Future[Keys | None]:
@@ -47,7 +47,7 @@ def likeness_each(
 
     items = ((one, key, kept.get(key)) for one in asked for key in [_key_of(one[0])])
     try:
-        for (_, key, known), keys in in_order(items, begin, AHEAD if crew else 0):
+        for (_, key, known), keys in in_order(items, begin, AHEAD if executor else 0):
             if keys is not None and known is None:
                 fresh.append((key, json.dumps([keys.puzzle, keys.solution, keys.marks])))
                 if len(fresh) >= KEEP_AFTER:

@@ -13,16 +13,16 @@ from io import StringIO
 from pathlib import Path
 from typing import Any
 
+from bookmaker.archive.cards import NOTHING_RECORDED, Card, Catalogue
 from bookmaker.archive.columns import FIELDS, TOLD, cells_of, told
-from bookmaker.archive.model import NOTHING_RECORDED, Card, Catalogue
 from bookmaker.archive.reading import text_of
 from bookmaker.archive.workbook import workbook_bytes
 from bookmaker.grade.bands import figure
 from bookmaker.manifest.archives import holding_of
 from bookmaker.manifest.permission import STATES
-from bookmaker.placed import Table, Word
 from bookmaker.rules import kinds
-from bookmaker.trouble import BookTroubles, Desk, Place, nearest
+from bookmaker.source.diagnostics import BookErrors, Collector, Place, nearest
+from bookmaker.source.placed import Table, Word
 
 PERMISSIONS = (*STATES, NOTHING_RECORDED)
 
@@ -43,8 +43,8 @@ class Wanted:
 
 
 def chosen(catalogue: Catalogue, wanted: Wanted) -> tuple[Card, ...]:
-    """The cards that are wanted. Raises BookTroubles where a word means nothing here."""
-    desk = Desk()
+    """The cards that are wanted. Raises BookErrors where a word means nothing here."""
+    collector = Collector()
     known = {
         "--kind": (wanted.kinds, (CLASSIC, *kinds())),
         "--band": (wanted.bands, catalogue.band_names),
@@ -57,8 +57,8 @@ def chosen(catalogue: Catalogue, wanted: Wanted) -> tuple[Card, ...]:
         for word in words:
             if word.casefold() not in lower:
                 said = f"the archive has no “{word}” under {option}"
-                desk.error(Place(option), "unknown-word", said, nearest(word, choices) if choices else "")
-    desk.raise_errors()
+                collector.error(Place(option), "unknown-word", said, nearest(word, choices) if choices else "")
+    collector.raise_errors()
 
     def fits(words: tuple[str, ...], has: Sequence[str]) -> bool:
         return not words or not {word.casefold() for word in words}.isdisjoint(each.casefold() for each in has)
@@ -151,12 +151,12 @@ def _sheet(catalogue: Catalogue, cards: Sequence[Card]) -> Iterator[tuple[str, .
 
 
 def _puzzles_in(path: Path) -> dict[str, Table]:
-    desk = Desk()
-    text = text_of(path, desk)
+    collector = Collector()
+    text = text_of(path, collector)
     if text is None:
-        raise BookTroubles(desk.found)
+        raise BookErrors(collector.found)
     return {
         word.value: table
-        for table in holding_of(path, text, Desk()).puzzles
+        for table in holding_of(path, text, Collector()).puzzles
         if isinstance(word := table.get("id"), Word)
     }

@@ -16,24 +16,24 @@ from hashlib import sha256
 from pathlib import Path
 from typing import Any, Literal, TypeAlias
 
+from bookmaker.archive.cards import NO_KEYS
 from bookmaker.archive.likeness import ROOMS, likeness_each
-from bookmaker.archive.model import NO_KEYS
 from bookmaker.archive.reading import Watch, entries_of, text_of
 from bookmaker.manifest import load
 from bookmaker.manifest.archives import YAML, archive_files, list_name
 from bookmaker.manifest.classics import read_lines
-from bookmaker.manifest.model import Entry
+from bookmaker.manifest.entries import Entry
 from bookmaker.proof.cache import Store, code_version, hash_of
 from bookmaker.rules import problem_of
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.rules.common.wording import counted
+from bookmaker.rules.common.words.wording import counted
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Solution, Unique
+from bookmaker.source.diagnostics import LINE_BREAK, Collector, Place
 from bookmaker.symmetry import Keys, Move, different_givens, mapping
 from bookmaker.symmetry.moves import words_of
-from bookmaker.trouble import LINE_BREAK, Desk, Place
 
-ALSO_ROOMS = (*ROOMS, "manifest", "archive", "placed.py", "trouble.py")
+ALSO_ROOMS = (*ROOMS, "manifest", "archive", "source/placed.py", "source/diagnostics.py")
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,15 +98,15 @@ class Gathered:
 def members_of(
     paths: Sequence[Path],
     store: Store,
-    crew: Executor | None,
-    desk: Desk,
+    executor: Executor | None,
+    collector: Collector,
     beside: Iterable[Member] | None = None,
     watch: Watch = lambda done: None,
 ) -> Gathered:
     """The puzzles of archives (folders), books and lists that have exactly one solution.
 
     Of those to be compared with others, `beside`, only the ones that share a key with them are gathered, as old ones.
-    Raises BookTroubles where a book cannot be read.
+    Raises BookErrors where a book cannot be read.
     """
     wanted = None if beside is None else {key for m in beside for key in (m.keys.puzzle, m.keys.solution, m.keys.marks)}
     found: list[Member] = []
@@ -114,17 +114,17 @@ def members_of(
     files: list[Path] = []
     for path in paths:
         if path.is_dir():
-            files += archive_files(path, desk)
+            files += archive_files(path, collector)
         else:
             files.append(path)
     for path in dict.fromkeys(files):
         lists = path.suffix not in YAML
         if not lists and path in paths:
             entries = load(path).entries
-            made = zip(entries, likeness_each(((e.puzzle, None) for e in entries), store, crew), strict=True)
+            made = zip(entries, likeness_each(((e.puzzle, None) for e in entries), store, executor), strict=True)
             rows = [_row(entry, keys) for entry, keys in made]
         else:
-            rows = _rows_of(path, store, crew, desk)
+            rows = _rows_of(path, store, executor, collector)
         for name, title, file, line, column, puzzle, solution, marks in rows:
             read += 1
             if not puzzle:
@@ -147,9 +147,9 @@ def _row(entry: Entry, keys: Keys | None, file: str | None = None) -> Row:
     return [entry.id, entry.title, shown, place.line, place.column, found.puzzle, found.solution, found.marks]
 
 
-def _rows_of(path: Path, store: Store, crew: Executor | None, desk: Desk) -> list[Row]:
+def _rows_of(path: Path, store: Store, executor: Executor | None, collector: Collector) -> list[Row]:
     """The rows of one file, kept from the last time if it is the same."""
-    text = text_of(path, desk)
+    text = text_of(path, collector)
     if text is None:
         return []
     seal = sha256(text.encode()).hexdigest()
@@ -157,21 +157,23 @@ def _rows_of(path: Path, store: Store, crew: Executor | None, desk: Desk) -> lis
     kept = store.get(key)
     if kept is not None:
         return list(json.loads(kept))
-    before = len(desk.found)
-    entries = _entries(path, text, desk)
+    before = len(collector.found)
+    entries = _entries(path, text, collector)
     rows = [
         _row(entry, keys, "")
-        for entry, keys in zip(entries, likeness_each(((e.puzzle, None) for e in entries), store, crew), strict=True)
+        for entry, keys in zip(
+            entries, likeness_each(((e.puzzle, None) for e in entries), store, executor), strict=True
+        )
     ]
-    if len(desk.found) == before:
+    if len(collector.found) == before:
         store.put([(key, json.dumps(rows, ensure_ascii=False))])
     return rows
 
 
-def _entries(path: Path, text: str, desk: Desk) -> Sequence[Entry]:
+def _entries(path: Path, text: str, collector: Collector) -> Sequence[Entry]:
     if path.suffix in YAML:
-        return entries_of(path, text, desk)[0]
-    name, lines = list_name(path), read_lines(LINE_BREAK.split(text), str(path), desk)
+        return entries_of(path, text, collector)[0]
+    name, lines = list_name(path), read_lines(LINE_BREAK.split(text), str(path), collector)
     return [replace(entry, id=f"{name}-{entry.id}") for _, _, entry in lines if entry is not None]
 
 
@@ -236,7 +238,7 @@ def solved(member: Member) -> tuple[RuledPuzzle, Solution]:
     if Path(file).suffix in YAML:
         puzzle = _puzzles_in(file)[line, member.place.column]
     else:
-        ((_, _, entry),) = read_lines([_lines_in(file)[line - 1]], file, Desk())
+        ((_, _, entry),) = read_lines([_lines_in(file)[line - 1]], file, Collector())
         assert entry is not None, "it had a key"
         puzzle = entry.puzzle
     verdict = prove(problem_of(puzzle))
@@ -247,14 +249,14 @@ def solved(member: Member) -> tuple[RuledPuzzle, Solution]:
 @lru_cache(maxsize=64)
 def _puzzles_in(file: str) -> dict[tuple[int, int], RuledPuzzle]:
     path = Path(file)
-    text = text_of(path, Desk())
-    entries = _entries(path, text, Desk()) if text is not None else ()
+    text = text_of(path, Collector())
+    entries = _entries(path, text, Collector()) if text is not None else ()
     return {(entry.place.line, entry.place.column): entry.puzzle for entry in entries}
 
 
 @lru_cache(maxsize=4)
 def _lines_in(file: str) -> list[str]:
-    return LINE_BREAK.split(text_of(Path(file), Desk()) or "")
+    return LINE_BREAK.split(text_of(Path(file), Collector()) or "")
 
 
 def move_words(move: Move) -> str:

@@ -1,7 +1,7 @@
 """The files of an archive → cards, each file's kept between runs as long as it stays as it is.
 
-In: folders. Out: for every file its cards, in order, with what is wrong on the desk. A file that was read before, and
-is the same to the byte, is not parsed again; its cards come from the store in which proofs are kept.
+In: folders. Out: for every file its cards, in order; what is wrong goes to the collector. A file that was read before,
+and is the same to the byte, is not parsed again; its cards come from the store in which proofs are kept.
 """
 
 from __future__ import annotations
@@ -15,23 +15,23 @@ from hashlib import sha256
 from pathlib import Path
 from typing import Any
 
+from bookmaker.archive.cards import NO_KEYS, NOTHING_RECORDED, Card
 from bookmaker.archive.likeness import likeness_each
-from bookmaker.archive.model import NO_KEYS, NOTHING_RECORDED, Card
 from bookmaker.grade.bands import family_of
-from bookmaker.manifest import limits
 from bookmaker.manifest.archives import YAML, Holding, archive_files, holding_of, permissions_by_file
-from bookmaker.manifest.model import Entry
+from bookmaker.manifest.entries import Entry
 from bookmaker.manifest.puzzlefields import read_entry
-from bookmaker.manifest.textfile import read_file
 from bookmaker.phrases import Phrasebook
 from bookmaker.proof import Proof, prove_each
 from bookmaker.proof.cache import ROOMS_THAT_MATTER, Store, code_version, hash_of
 from bookmaker.proof.claims import wrong_claims
 from bookmaker.proof.report import verdict_word
+from bookmaker.source import file_limits as limits
+from bookmaker.source.diagnostics import Collector, Place
+from bookmaker.source.textfile import read_file
 from bookmaker.symmetry import Keys
-from bookmaker.trouble import Desk, Place
 
-ROOMS = (*ROOMS_THAT_MATTER, "symmetry", "manifest", "archive", "placed.py", "trouble.py")
+ROOMS = (*ROOMS_THAT_MATTER, "symmetry", "manifest", "archive", "source/placed.py", "source/diagnostics.py")
 
 KEEP_AFTER = 200
 """Puzzles after which the cards of finished files are put into the store."""
@@ -50,11 +50,15 @@ class File:
 
 
 def read_cards(
-    roots: Sequence[Path], store: Store, crew: Executor | None, desk: Desk, watch: Watch = lambda done: None
+    roots: Sequence[Path],
+    store: Store,
+    executor: Executor | None,
+    collector: Collector,
+    watch: Watch = lambda done: None,
 ) -> tuple[Card, ...]:
     """The cards of all puzzles in these folders, in the order of folders, files and lines."""
-    paths = list(dict.fromkeys(path for root in roots for path in archive_files(root, desk)))
-    keys = {path: key for path in paths if (key := _key_of(path, desk))}
+    paths = list(dict.fromkeys(path for root in roots for path in archive_files(root, collector)))
+    keys = {path: key for path in paths if (key := _key_of(path, collector))}
     kept = store.get_all(keys.values())
     files: list[File] = []
     fresh: list[tuple[str, str]] = []
@@ -62,9 +66,9 @@ def read_cards(
     for path, key in keys.items():
         file = _from_text(path, kept.pop(key, ""))
         if file is None:
-            before = len(desk.found)
-            file = _read(path, store, crew, desk, partial(_onward, watch, done))
-            if file and len(desk.found) == before:
+            before = len(collector.found)
+            file = _read(path, store, executor, collector, partial(_onward, watch, done))
+            if file and len(collector.found) == before:
                 fresh.append((key, _to_text(file)))
                 waiting += len(file.cards)
                 if waiting > KEEP_AFTER:
@@ -79,45 +83,45 @@ def read_cards(
     return tuple(_with_permissions(files))
 
 
-def entries_of(path: Path, text: str, desk: Desk) -> tuple[tuple[Entry, ...], Holding]:
+def entries_of(path: Path, text: str, collector: Collector) -> tuple[tuple[Entry, ...], Holding]:
     """The puzzles that stand in one file, with the permission that the file itself gives them."""
-    holding = holding_of(path, text, desk)
+    holding = holding_of(path, text, collector)
     ids: dict[str, Place] = {}
-    own = Desk()
+    own = Collector()
     read = [read_entry(table, holding.permission, 0, ids, own) for table in holding.puzzles]
-    desk.found += own.found
+    collector.found += own.found
     return tuple(entry for entry in read if entry is not None), holding
 
 
-def text_of(path: Path, desk: Desk) -> str | None:
-    """The text of a file of an archive; None after a trouble."""
+def text_of(path: Path, collector: Collector) -> str | None:
+    """The text of a file of an archive; None after a diagnostic."""
     most = limits.FILE_BYTES if path.suffix in YAML else limits.LIST_BYTES
-    return read_file(path, str(path), Place(str(path)), desk, most)
+    return read_file(path, str(path), Place(str(path)), collector, most)
 
 
-def _read(path: Path, store: Store, crew: Executor | None, desk: Desk, watch: Watch) -> File | None:
-    text = text_of(path, desk)
+def _read(path: Path, store: Store, executor: Executor | None, collector: Collector, watch: Watch) -> File | None:
+    text = text_of(path, collector)
     if text is None:
         return None
-    entries, holding = entries_of(path, text, desk)
+    entries, holding = entries_of(path, text, collector)
     cards = []
-    for card in cards_of(entries, store, crew):
+    for card in cards_of(entries, store, executor):
         cards.append(card)
         watch(len(cards))
     return File(path, tuple(cards), holding)
 
 
-def cards_of(entries: Iterable[Entry], store: Store, crew: Executor | None) -> Iterator[Card]:
+def cards_of(entries: Iterable[Entry], store: Store, executor: Executor | None) -> Iterator[Card]:
     """The cards of entries, in their order."""
     proofs: list[Proof] = []
 
     def each() -> Iterator[Any]:
-        for proof in prove_each(iter(entries), 0, store, crew):
+        for proof in prove_each(iter(entries), 0, store, executor):
             proofs.append(proof)
             if proof.solution is not None:
                 yield proof.entry.puzzle, proof.solution
 
-    found = likeness_each(each(), store, crew)
+    found = likeness_each(each(), store, executor)
     while True:
         keys = next(found, None)
         while proofs and proofs[0].solution is None:
@@ -176,12 +180,12 @@ def _onward(watch: Watch, before: int, more: int) -> None:
     watch(before + more)
 
 
-def _key_of(path: Path, desk: Desk) -> str:
-    """What a file's cards are kept under; "" after a trouble."""
+def _key_of(path: Path, collector: Collector) -> str:
+    """What a file's cards are kept under; "" after a diagnostic."""
     try:
         data = path.read_bytes()
     except OSError as error:
-        desk.error(
+        collector.error(
             Place(str(path)), "unreadable", f"“{path}” cannot be opened: {(error.strerror or str(error)).lower()}"
         )
         return ""

@@ -10,11 +10,11 @@ from pathlib import Path
 
 from bookmaker.manifest.archives import SETTINGS
 from bookmaker.manifest.bookfields import read_bands
-from bookmaker.manifest.model import BAND_NAMES
-from bookmaker.manifest.textfile import read_file
-from bookmaker.manifest.yamlfile import parse_yaml
-from bookmaker.placed import Word, read_fields, read_items, read_text
-from bookmaker.trouble import Desk, Place
+from bookmaker.manifest.entries import BAND_NAMES
+from bookmaker.source.diagnostics import Collector, Place
+from bookmaker.source.placed import Word, read_fields, read_items, read_text
+from bookmaker.source.textfile import read_file
+from bookmaker.source.yamlfile import parse_yaml
 
 SETTINGS_KEYS = ("printed-in", "bands")
 
@@ -27,20 +27,20 @@ class Settings:
     band_names: tuple[str, ...] = BAND_NAMES
 
 
-def read_settings(root: Path, desk: Desk) -> Settings:
+def read_settings(root: Path, collector: Collector) -> Settings:
     """The settings of the archive in a folder."""
     file = root / SETTINGS
     if not file.exists():
         return Settings()
-    text = read_file(file, str(file), Place(str(file)), desk)
-    tree = parse_yaml(text, str(file), desk) if text is not None else None
+    text = read_file(file, str(file), Place(str(file)), collector)
+    tree = parse_yaml(text, str(file), collector) if text is not None else None
     if tree is None:
         return Settings()
-    fields = read_fields(tree, "the archive", desk, SETTINGS_KEYS)
+    fields = read_fields(tree, "the archive", collector, SETTINGS_KEYS)
     books = []
-    for node in read_items(fields["printed-in"], "“printed-in”", desk) if "printed-in" in fields else ():
-        name = read_text(node, "a book", desk)
+    for node in read_items(fields["printed-in"], "“printed-in”", collector) if "printed-in" in fields else ():
+        name = read_text(node, "a book", collector)
         if name and isinstance(node, Word):
             books.append((root / name, node.place))
-    bands = read_bands(fields["bands"], desk) if "bands" in fields else BAND_NAMES
+    bands = read_bands(fields["bands"], collector) if "bands" in fields else BAND_NAMES
     return Settings(tuple(books), bands)

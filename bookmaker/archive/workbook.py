@@ -1,6 +1,6 @@
 """Tables in files: workbooks (.xlsx) and text with commas, semicolons or tabs.
 
-In: the path of a file. Out: its sheets, each with rows of text; or BookTroubles. And the other way, rows to a workbook
+In: the path of a file. Out: its sheets, each with rows of text; or BookErrors. And the other way, rows to a workbook
 that is the same to the byte whenever it is made.
 """
 
@@ -16,7 +16,7 @@ from io import BytesIO, StringIO
 from pathlib import Path
 from typing import Any
 
-from bookmaker.trouble import BookTroubles, Place, Trouble
+from bookmaker.source.diagnostics import BookErrors, Diagnostic, Place
 
 MOST_BYTES = 100_000_000
 """Size of a file, and of a workbook unpacked."""
@@ -63,8 +63,8 @@ def read_workbook(path: Path, likely: Callable[[Sequence[str]], int]) -> Workboo
     return _from_text(path, data, likely)
 
 
-def _refused(path: Path, code: str, said: str, hint: str = "") -> BookTroubles:
-    return BookTroubles([Trouble(Place(str(path)), code, said, hint)])
+def _refused(path: Path, code: str, said: str, hint: str = "") -> BookErrors:
+    return BookErrors([Diagnostic(Place(str(path)), code, said, hint)])
 
 
 def _from_text(path: Path, data: bytes, likely: Callable[[Sequence[str]], int]) -> Workbook:
@@ -103,7 +103,7 @@ def _from_xlsx(path: Path, data: bytes) -> Workbook:
                 raise _refused(path, "file-large", f"unpacked it is larger than {MOST_BYTES // 1_000_000} MB")
         book = load_workbook(BytesIO(data), read_only=True, data_only=True)
         sheets = tuple(_sheet(path, sheet) for sheet in book.worksheets)
-    except BookTroubles:
+    except BookErrors:
         raise
     except Exception as error:  # a damaged workbook fails in any way there is
         raise _refused(path, "not-a-workbook", "it is damaged, or no workbook", "open it and save it again") from error
@@ -137,7 +137,7 @@ def _text(value: object) -> str:
 
 
 def workbook_bytes(name: str, rows: Sequence[Sequence[str]]) -> bytes:
-    """A workbook with one sheet, its first row set apart. Raises BookTroubles where a cell would be cut off."""
+    """A workbook with one sheet, its first row set apart. Raises BookErrors where a cell would be cut off."""
     from openpyxl import Workbook as NewWorkbook
     from openpyxl.styles import Font
 
@@ -149,7 +149,7 @@ def workbook_bytes(name: str, rows: Sequence[Sequence[str]]) -> bytes:
         for column, text in enumerate(row, start=1):
             if len(text) > LONGEST_CELL:
                 said = f"the {rows[0][column - 1]} of “{row[0]}” are longer than a cell of a workbook holds"
-                raise BookTroubles([Trouble(Place("--xlsx"), "cell-long", said, "write the table with --csv")])
+                raise BookErrors([Diagnostic(Place("--xlsx"), "cell-long", said, "write the table with --csv")])
             if text:
                 cell = sheet.cell(at, column, text)
                 cell.data_type = "s"  # also what begins with “=”

@@ -11,8 +11,8 @@ from typing import Any, ClassVar
 
 import yaml
 
-from bookmaker.placed import Node, Sequence, Word
 from bookmaker.puzzle.grid import USUAL_BOXES
+from bookmaker.source.placed import Node, Sequence, Word
 
 WIDTH = 100
 

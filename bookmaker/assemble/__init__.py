@@ -10,9 +10,9 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 
 from bookmaker.assemble.choose import Clash, choose, clash_of
-from bookmaker.assemble.model import Choice, Plan
 from bookmaker.assemble.order import ordered
-from bookmaker.trouble import BookTroubles, Place, Trouble
+from bookmaker.assemble.plan import Choice, Plan
+from bookmaker.source.diagnostics import BookErrors, Diagnostic, Place
 
 __all__ = ["Assembled", "Clash", "NoFurther", "assemble"]
 
@@ -39,7 +39,7 @@ class NoFurther(Exception):
 def assemble(plan: Plan, count_pages: CountPages, another: int = 0) -> Assembled | Clash:
     """The best collection, or with `another` the next best but so many.
 
-    Raises NoFurther where there are not so many; BookTroubles where no good collection can be ordered as the brief
+    Raises NoFurther where there are not so many; BookErrors where no good collection can be ordered as the brief
     asks, or is short enough for its pages.
     """
     refused: list[Choice] = []
@@ -76,7 +76,7 @@ def _ordered_choice(plan: Plan, refused: list[Choice], count_pages: CountPages) 
     place = next(demand.place for demand in plan.demands if demand.quoted.startswith("apart"))
     said = "in none of the best collections can all that is alike be kept apart while difficulty rises"
     hint = "allow fewer alike, such as “each-setter: at most 3”, or take “apart” out"
-    raise BookTroubles([Trouble(place, "not-apart", said, hint)])
+    raise BookErrors([Diagnostic(place, "not-apart", said, hint)])
 
 
 def _in_order(plan: Plan, found: Assembled, rising_bands: bool, apart: bool = True) -> Assembled | None:
@@ -114,5 +114,5 @@ def _short_enough(plan: Plan, refused: list[Choice], count_pages: CountPages) ->
     if fits is None:
         said = f"the book has {pages} pages as composed, with {len(choice.chosen)} puzzles; it may have {plan.pages}"
         hint = "ask for fewer puzzles, more pages, or a layout with more puzzles a page"
-        raise BookTroubles([Trouble(plan.pages_place or Place("pages"), "too-long", said, hint)])
+        raise BookErrors([Diagnostic(plan.pages_place or Place("pages"), "too-long", said, hint)])
     return Assembled(plan, *fits)

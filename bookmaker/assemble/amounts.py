@@ -1,7 +1,7 @@
 """How many: numbers as briefs say them.
 
 In: a node such as `3`, `at least 4`, `2 to 5`, or a table {at-least, at-most, exactly, rather}. Out: an `Amount`, or
-None with the trouble on the desk.
+None with the diagnostic in the collector.
 """
 
 from __future__ import annotations
@@ -9,8 +9,8 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
-from bookmaker.placed import Node, Table, Word, read_fields, read_switch, read_whole
-from bookmaker.trouble import Desk, quoted
+from bookmaker.source.diagnostics import Collector, quoted
+from bookmaker.source.placed import Node, Table, Word, read_fields, read_switch, read_whole
 
 MOST = 2_000
 """Puzzles that a collection may have."""
@@ -50,48 +50,48 @@ class Amount:
         return max(self.least - count, 0 if self.most is None else count - self.most, 0)
 
 
-def read_amount(node: Node, what: str, desk: Desk, rather: bool = False) -> Amount | None:
+def read_amount(node: Node, what: str, collector: Collector, rather: bool = False) -> Amount | None:
     """An amount; `rather` holds unless the node says otherwise itself."""
     if isinstance(node, Table):
-        return _from_table(node, what, desk, rather)
+        return _from_table(node, what, collector, rather)
     if isinstance(node, Word):
         text = " ".join(node.value.lower().split())
         for phrase, bounds in PHRASES:
             if found := phrase.fullmatch(text):
                 least, most = bounds(*map(int, found.groups()))
-                return _checked(node, least, most, what, desk, rather)
+                return _checked(node, least, most, what, collector, rather)
         said = f"{what} should be an amount, not {quoted(node.value)}" if node.value else f"{what} is left empty"
-        desk.error(node.place, "bad-amount", said, HOW)
+        collector.error(node.place, "bad-amount", said, HOW)
     else:
-        desk.error(node.place, "bad-amount", f"{what} should be an amount, not a list", HOW)
+        collector.error(node.place, "bad-amount", f"{what} should be an amount, not a list", HOW)
     return None
 
 
-def _from_table(node: Table, what: str, desk: Desk, rather: bool) -> Amount | None:
-    fields = read_fields(node, what, desk, AMOUNT_KEYS)
+def _from_table(node: Table, what: str, collector: Collector, rather: bool) -> Amount | None:
+    fields = read_fields(node, what, collector, AMOUNT_KEYS)
     numbers = {
-        name: read_whole(fields[name], f"“{name}”", desk, 0, MOST)
+        name: read_whole(fields[name], f"“{name}”", collector, 0, MOST)
         for name in ("at-least", "at-most", "exactly")
         if name in fields
     }
     if not numbers:
-        desk.error(node.place, "bad-amount", f"{what} says no amount", "add “at-least: 2” or “at-most: 6”")
+        collector.error(node.place, "bad-amount", f"{what} says no amount", "add “at-least: 2” or “at-most: 6”")
         return None
     if None in numbers.values():
         return None
     if "rather" in fields:
-        rather = bool(read_switch(fields["rather"], "“rather”", desk))
+        rather = bool(read_switch(fields["rather"], "“rather”", collector))
     exactly = numbers.get("exactly")
     least = exactly if exactly is not None else numbers.get("at-least") or 0
     most = exactly if exactly is not None else numbers.get("at-most")
-    return _checked(node, least, most, what, desk, rather)
+    return _checked(node, least, most, what, collector, rather)
 
 
-def _checked(node: Node, least: int, most: int | None, what: str, desk: Desk, rather: bool) -> Amount | None:
+def _checked(node: Node, least: int, most: int | None, what: str, collector: Collector, rather: bool) -> Amount | None:
     if most is not None and least > most:
-        desk.error(node.place, "bad-amount", f"{what}: {least} is more than {most}", HOW)
+        collector.error(node.place, "bad-amount", f"{what}: {least} is more than {most}", HOW)
         return None
     if least > MOST:
-        desk.error(node.place, "bad-amount", f"{what}: a collection has at most {MOST} puzzles")
+        collector.error(node.place, "bad-amount", f"{what}: a collection has at most {MOST} puzzles")
         return None
     return Amount(least, most, rather)

@@ -9,10 +9,10 @@ from __future__ import annotations
 from collections.abc import Collection, Sequence
 from dataclasses import dataclass
 
-from bookmaker.assemble.model import Choice, Demand, Plan, Row
 from bookmaker.assemble.optimiser import Program, solve
+from bookmaker.assemble.plan import Choice, Demand, Plan, Row
 from bookmaker.assemble.program import model_of
-from bookmaker.trouble import Place
+from bookmaker.source.diagnostics import Place
 
 
 @dataclass(frozen=True)

@@ -1,6 +1,6 @@
 """The lines of a brief → demands: how much of what, and what is ruled out or in.
 
-In: a brief that is being read, and the fields of the whole or of a chapter. Out: `Demand`s, with troubles on the desk.
+In: a brief that is being read, and the fields of the whole or of a chapter. Out: `Demand`s, and diagnostics.
 """
 
 from __future__ import annotations
@@ -11,16 +11,16 @@ from pathlib import Path
 from typing import Literal, cast
 
 from bookmaker.archive import Card, Catalogue
+from bookmaker.archive.cards import NOTHING_RECORDED
 from bookmaker.archive.listing import CLASSIC, PERMISSIONS
-from bookmaker.archive.model import NOTHING_RECORDED
 from bookmaker.archive.writing import plain
 from bookmaker.assemble.amounts import MOST, Amount, read_amount
-from bookmaker.assemble.model import Curve, Demand, Part, Row, called, trait
+from bookmaker.assemble.plan import Curve, Demand, Part, Row, called, trait
 from bookmaker.grade.bands import FAMILIES
 from bookmaker.manifest.dates import HOW, When, when_from
-from bookmaker.placed import Node, Table, Word, read_items, read_text
 from bookmaker.rules import kinds
-from bookmaker.trouble import Desk, Place, nearest, quoted
+from bookmaker.source.diagnostics import Collector, Place, nearest, quoted
+from bookmaker.source.placed import Node, Table, Word, read_items, read_text
 
 BY_NAME = ("bands", "kinds", "families", "setters", "tags", "sizes")
 EACH = ("each-band", "each-kind", "each-setter", "each-tag", "each-size")
@@ -40,7 +40,7 @@ class Draft:
     """A brief that is being read: the catalogue, the candidates in it, and what has been found so far."""
 
     catalogue: Catalogue
-    desk: Desk
+    collector: Collector
     books: Callable[[Sequence[tuple[Path, Place]]], frozenset[str]]
     """The keys of the puzzles in some books."""
     folder: Path
@@ -66,20 +66,20 @@ def demand(brief: Draft, fields: Mapping[str, Node], part: int | None) -> None:
 def _softer(brief: Draft, fields: Mapping[str, Node]) -> set[str]:
     """The lines that “rather: [unprinted, apart]” names."""
     names: set[str] = set()
-    for word in read_items(fields["rather"], "“rather”", brief.desk) if "rather" in fields else ():
+    for word in read_items(fields["rather"], "“rather”", brief.collector) if "rather" in fields else ():
         name = word.value if isinstance(word, Word) else ""
         if name in fields and name not in FIRM:
             names.add(name)
         else:
             said = f"“rather” names lines of the brief that may be missed, and {quoted(name)} is none"
-            brief.desk.error(word.place, "unknown-word", said, "such as “rather: [unprinted, apart]”")
+            brief.collector.error(word.place, "unknown-word", said, "such as “rather: [unprinted, apart]”")
     return names
 
 
 def _made(brief: Draft, name: str, node: Node, part: int | None, where: str) -> Iterable[Demand]:
     """The demands of one line."""
     if name == "puzzles":
-        amount = read_amount(node, "“puzzles”", brief.desk)
+        amount = read_amount(node, "“puzzles”", brief.collector)
         if amount and amount.most is None:
             amount = Amount(amount.least, MOST)
         every = frozenset(range(len(brief.cards)))
@@ -124,9 +124,11 @@ def _known(brief: Draft, sort: str) -> tuple[str, ...]:
 
 def _by_name(brief: Draft, sort: str, node: Node, part: int | None, where: str) -> Iterator[Demand]:
     """“kinds: {cage: 2 to 5}”: a demand for each name."""
-    desk, known = brief.desk, _known(brief, sort)
+    collector, known = brief.collector, _known(brief, sort)
     if not isinstance(node, Table):
-        desk.error(node.place, "not-a-table", f"“{sort}” should be names with amounts", f"such as “{sort}: {{…: 3}}”")
+        collector.error(
+            node.place, "not-a-table", f"“{sort}” should be names with amounts", f"such as “{sort}: {{…: 3}}”"
+        )
         return
     lower = {name.casefold(): name for name in known}
     soft = node.get("rather")
@@ -135,13 +137,13 @@ def _by_name(brief: Draft, sort: str, node: Node, part: int | None, where: str) 
         if word.value == "rather":
             continue
         name = lower.get(word.value.casefold())
-        amount = read_amount(body, f"“{word.value}”", desk, rather)
+        amount = read_amount(body, f"“{word.value}”", collector, rather)
         if name is None:
             if amount is not None and amount.least == 0:
                 continue  # none of what the archive does not have: so it is
             what = {"sizes": "size of grid", "families": "family"}.get(sort, sort.removesuffix("s"))
             said = f"the archive has no {what} {quoted(word.value)}"
-            desk.error(word.place, "unknown-name", said, nearest(word.value, known) if known else "")
+            collector.error(word.place, "unknown-name", said, nearest(word.value, known) if known else "")
         elif amount is not None:
             cards = brief.having(lambda card, name=name: name in _values(card, sort, brief.catalogue))  # type: ignore[misc]
             rows = (Row(name, amount, cards, part),)
@@ -150,7 +152,7 @@ def _by_name(brief: Draft, sort: str, node: Node, part: int | None, where: str) 
 
 def _each(brief: Draft, sort: str, node: Node, part: int | None, where: str) -> Iterator[Demand]:
     """“each-setter: {at-most: 3}”: one demand with a row for each."""
-    amount = read_amount(node, f"“{sort}”", brief.desk)
+    amount = read_amount(node, f"“{sort}”", brief.collector)
     if amount is None:
         return
     groups: dict[str, set[int]] = {}
@@ -161,8 +163,8 @@ def _each(brief: Draft, sort: str, node: Node, part: int | None, where: str) -> 
     yield Demand(f"{sort}: {amount}", node.place, rows, amount.rather, where=where)
 
 
-def kept_apart(fields: Mapping[str, Node], desk: Desk) -> tuple[Literal["setters", "kinds"], ...]:
-    words = read_items(fields["apart"], "“apart”", Desk()) if "apart" in fields else ()
+def kept_apart(fields: Mapping[str, Node], collector: Collector) -> tuple[Literal["setters", "kinds"], ...]:
+    words = read_items(fields["apart"], "“apart”", Collector()) if "apart" in fields else ()
     found = [word.value for word in words if isinstance(word, Word) and word.value in ("setters", "kinds")]
     return cast(tuple[Literal["setters", "kinds"], ...], tuple(found))
 
@@ -170,10 +172,12 @@ def kept_apart(fields: Mapping[str, Node], desk: Desk) -> tuple[Literal["setters
 def _apart(brief: Draft, node: Node, part: int | None, where: str) -> Iterator[Demand]:
     """No two of a setter, or with the same rules, side by side: so no more than half of a part may be alike, and since
     bands rise, no more than half of what it has in a band."""
-    for word in read_items(node, "“apart”", brief.desk):
+    for word in read_items(node, "“apart”", brief.collector):
         if not isinstance(word, Word) or word.value not in ("setters", "kinds"):
             said = "“apart” names what is not to stand side by side"
-            brief.desk.error(word.place, "unknown-word", said, "write “apart: setters” or “apart: [setters, kinds]”")
+            brief.collector.error(
+                word.place, "unknown-word", said, "write “apart: setters” or “apart: [setters, kinds]”"
+            )
             continue
         groups: dict[object, set[int]] = {}
         for i, card in enumerate(brief.cards):
@@ -217,34 +221,36 @@ def _none_of(quoted: str, place: Place, cards: frozenset[int], part: int | None,
 
 def _ids(brief: Draft, node: Node) -> Iterator[tuple[Word, frozenset[int]]]:
     by_id = {card.id.lower() for card in brief.catalogue.cards}
-    for word in read_items(node, "the list", brief.desk):
+    for word in read_items(node, "the list", brief.collector):
         if not isinstance(word, Word) or not word.value:
-            brief.desk.error(word.place, "bad-id", "puzzles are named by their ids", "such as [low-tide, estuary]")
+            brief.collector.error(word.place, "bad-id", "puzzles are named by their ids", "such as [low-tide, estuary]")
         elif word.value.lower() not in by_id:
             said = f"the archive has no puzzle {quoted(word.value)}"
-            brief.desk.error(word.place, "unknown-id", said, nearest(word.value, {c.id for c in brief.catalogue.cards}))
+            brief.collector.error(
+                word.place, "unknown-id", said, nearest(word.value, {c.id for c in brief.catalogue.cards})
+            )
         else:
             name = word.value.lower()
             wanted = brief.having(lambda card, name=name: card.id.lower() == name)  # type: ignore[misc]
             if not wanted:
                 why = "cannot be printed: it has not exactly one solution, or permission was refused"
-                brief.desk.error(word.place, "unusable", f"{quoted(word.value)} {why}")
+                brief.collector.error(word.place, "unusable", f"{quoted(word.value)} {why}")
             yield word, wanted
 
 
 def _range(brief: Draft, node: Node) -> tuple[str, Test] | None:
     """“Ramble to Climb”, “1.5 to 4” or one band."""
-    ends = _ends(brief.catalogue.band_names, node, brief.desk)
+    ends = _ends(brief.catalogue.band_names, node, brief.collector)
     if ends is None:
         return None
     low, high = ends
     return plain(node), lambda card: low <= card.difficulty <= high
 
 
-def _ends(names: Sequence[str], node: Node, desk: Desk) -> tuple[float, float] | None:
+def _ends(names: Sequence[str], node: Node, collector: Collector) -> tuple[float, float] | None:
     """From and up to which difficulty: the start of the first band, the end of the last."""
     hint = f"write “{names[0]} to {names[-2]}”, or numbers such as “1.5 to 4”: {names[0]} is 1 to 2, {names[-1]} 5 to 6"
-    text = read_text(node, "the difficulty", desk)
+    text = read_text(node, "the difficulty", collector)
     if text is None:
         return None
     words = text.split(" to ")
@@ -257,19 +263,19 @@ def _ends(names: Sequence[str], node: Node, desk: Desk) -> tuple[float, float] |
         elif word.strip().replace(".", "", 1).isascii() and word.strip().replace(".", "", 1).isdigit():
             found.append(float(word))
     if len(found) != 2 or found[0] >= found[1]:
-        desk.error(node.place, "bad-difficulty", f"{quoted(text)} is no range of difficulty", hint)
+        collector.error(node.place, "bad-difficulty", f"{quoted(text)} is no range of difficulty", hint)
         return None
     return found[0], found[1]
 
 
-def read_curve(fields: Mapping[str, Node], desk: Desk) -> Curve | None:
+def read_curve(fields: Mapping[str, Node], collector: Collector) -> Curve | None:
     """“rising”, or from where to where it rises."""
     node = fields.get("curve")
     if node is None:
         return None
     if isinstance(node, Word) and node.value == "rising":
         return Curve(1.0, 6.0)
-    text = read_text(node, "the curve", desk)
+    text = read_text(node, "the curve", collector)
     parts = text.split(" to ") if text is not None else []
     try:
         start, end = map(float, parts)
@@ -279,12 +285,12 @@ def read_curve(fields: Mapping[str, Node], desk: Desk) -> Curve | None:
         pass
     if text is not None:
         hint = "write “rising”, or where it begins and ends, such as “1.2 to 5.5”"
-        desk.error(node.place, "bad-curve", f"{quoted(text)} is no curve", hint)
+        collector.error(node.place, "bad-curve", f"{quoted(text)} is no curve", hint)
     return None
 
 
 def _shown(brief: Draft, node: Node) -> tuple[str, Test] | None:
-    text = read_text(node, "“shown”", brief.desk)
+    text = read_text(node, "“shown”", brief.collector)
     if text is None:
         return None
     if text == "never":
@@ -293,7 +299,7 @@ def _shown(brief: Draft, node: Node) -> tuple[str, Test] | None:
     when = when_from(date.strip())
     if word not in ("before", "after") or when is None:
         hint = f"write “before 2025”, “after 2024-06” or “never”; as dates, {HOW}"
-        brief.desk.error(node.place, "bad-date", f"“shown” can't be {quoted(text)}", hint)
+        brief.collector.error(node.place, "bad-date", f"“shown” can't be {quoted(text)}", hint)
         return None
     if word == "before":
         return text, lambda card: card.when is None or card.when < when
@@ -307,25 +313,25 @@ def _reaches(shown: When, after: When) -> bool:
 
 
 def _states(brief: Draft, node: Node) -> tuple[str, Test] | None:
-    words = [word for word in read_items(node, "“permission”", brief.desk) if isinstance(word, Word)]
+    words = [word for word in read_items(node, "“permission”", brief.collector) if isinstance(word, Word)]
     for word in words:
         if word.value not in PERMISSIONS:
             said = f"there is no state of permission {quoted(word.value)}"
-            brief.desk.error(word.place, "unknown-word", said, nearest(word.value, PERMISSIONS))
+            brief.collector.error(word.place, "unknown-word", said, nearest(word.value, PERMISSIONS))
     states = {word.value for word in words}
     shown = ", ".join("not recorded" if state == NOTHING_RECORDED else state for state in sorted(states))
     return shown, lambda card: card.state in states
 
 
 def _unprinted(brief: Draft, node: Node) -> tuple[str, Test] | None:
-    text = read_text(node, "“unprinted”", brief.desk)
+    text = read_text(node, "“unprinted”", brief.collector)
     if text not in ("yes", "true"):
         return None
     return "yes", lambda card: not brief.catalogue.printed_in(card)
 
 
 def _not_in(brief: Draft, node: Node) -> tuple[str, Test] | None:
-    named = read_items(node, "“not-in”", brief.desk)
-    words = [word for word in named if isinstance(word, Word) and read_text(word, "a book", brief.desk)]
+    named = read_items(node, "“not-in”", brief.collector)
+    words = [word for word in named if isinstance(word, Word) and read_text(word, "a book", brief.collector)]
     keys = brief.books([(brief.folder / word.value, word.place) for word in words])
     return ", ".join(word.value for word in words), lambda card: card.keys.puzzle not in keys

@@ -10,8 +10,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from bookmaker.archive.model import Card
-from bookmaker.assemble.model import trait
+from bookmaker.archive.cards import Card
+from bookmaker.assemble.plan import trait
 
 REACHES = (1, 2, 3, 4, 5, 6)
 

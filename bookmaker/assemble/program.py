@@ -13,10 +13,10 @@ from dataclasses import dataclass, field
 from hashlib import sha256
 from math import inf
 
-from bookmaker.archive.model import Card
+from bookmaker.archive.cards import Card
 from bookmaker.assemble.amounts import MOST
-from bookmaker.assemble.model import Choice, Curve, Demand, Plan, Row
 from bookmaker.assemble.optimiser import Optimum, Program
+from bookmaker.assemble.plan import Choice, Curve, Demand, Plan, Row
 from bookmaker.manifest.dates import When
 
 STEP = 10

@@ -9,12 +9,12 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 
-from bookmaker.archive.model import Card, Catalogue
+from bookmaker.archive.cards import Card, Catalogue
 from bookmaker.assemble.amounts import Amount
-from bookmaker.assemble.model import Choice, Demand, Plan
+from bookmaker.assemble.plan import Choice, Demand, Plan
 from bookmaker.assemble.program import newest_of, off_the_curve, scores_of, tie
-from bookmaker.rules.common.wording import counted
-from bookmaker.trouble import Place
+from bookmaker.rules.common.words.wording import counted
+from bookmaker.source.diagnostics import Place
 
 AROUND = 200
 """Runner-ups are looked for among so many puzzles that are nearly as hard, on either side."""

@@ -12,9 +12,9 @@ from pathlib import Path
 from typing import Any
 from xml.sax.saxutils import escape
 
-from bookmaker.archive.model import Card, Catalogue
+from bookmaker.archive.cards import Card, Catalogue
 from bookmaker.archive.writing import typed
-from bookmaker.assemble.model import Choice, Plan
+from bookmaker.assemble.plan import Choice, Plan
 
 
 def manifest_text(plan: Plan, choice: Choice, catalogue: Catalogue, folder: Path) -> str:

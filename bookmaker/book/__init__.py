@@ -1,6 +1,6 @@
 """Manifest and proofs → `Book`: parts, order, numbers, wording. No geometry.
 
-In: what the editor typed and what was proven of it. Out: one frozen `Book`, or the troubles that forbid printing it.
+In: what the editor typed and what was proven of it. Out: one frozen `Book`, or the diagnostics that forbid printing it.
 """
 
 from __future__ import annotations
@@ -11,17 +11,17 @@ from itertools import groupby
 from math import inf
 
 from bookmaker.book import wording
+from bookmaker.book.contents import Book, BookPuzzle, Chapter, Credits, HintPages, Keys
 from bookmaker.book.gathering import Gathered, book_puzzle
 from bookmaker.book.kepthints import with_hints
-from bookmaker.book.model import Book, BookPuzzle, Chapter, Credits, HintPages, Keys
 from bookmaker.book.order import place_in_book
 from bookmaker.book.parts import front_parts, index_parts
-from bookmaker.book.typography import curled
-from bookmaker.manifest.model import Manifest
+from bookmaker.book.smart_quotes import smart_quotes
+from bookmaker.manifest.entries import Manifest
 from bookmaker.proof.cache import NoStore, Store
-from bookmaker.proof.model import Proof
+from bookmaker.proof.findings import Proof
 from bookmaker.solve.verdict import Unique
-from bookmaker.trouble import BookTroubles, Trouble
+from bookmaker.source.diagnostics import BookErrors, Diagnostic
 
 __all__ = ["Book", "BookPuzzle", "bind", "make_book"]
 
@@ -46,7 +46,7 @@ def make_book(
 def bind(manifest: Manifest, gathered: Iterable[Gathered], draft: bool = False, as_listed: bool = False) -> Book:
     """The book of puzzles that come one by one.
 
-    Raises BookTroubles, naming each puzzle that is not proven unique, unless it is a draft.
+    Raises BookErrors, naming each puzzle that is not proven unique, unless it is a draft.
     """
     place = place_in_book(manifest)
     made, unproven = [], []
@@ -57,7 +57,7 @@ def bind(manifest: Manifest, gathered: Iterable[Gathered], draft: bool = False, 
         where: tuple[float, ...] = (at,) if as_listed else place(proof.entry, difficulty)
         made.append((where, proof.entry.chapter, puzzle))
     if unproven:
-        raise BookTroubles(unproven)
+        raise BookErrors(unproven)
     made.sort(key=lambda one: one[0])
     puzzles = tuple(replace(puzzle, number=number) for number, (_, _, puzzle) in enumerate(made, start=1))
     chaptered = manifest.order == "chapters" and not as_listed
@@ -65,9 +65,9 @@ def bind(manifest: Manifest, gathered: Iterable[Gathered], draft: bool = False, 
     chapters = _chapters(manifest, homes, puzzles) if chaptered else (Chapter(1, "", "", puzzles),)
     return Book(
         place=manifest.place,
-        title=curled(manifest.title),
-        subtitle=curled(manifest.subtitle),
-        editor=curled(manifest.editor),
+        title=smart_quotes(manifest.title),
+        subtitle=smart_quotes(manifest.subtitle),
+        editor=smart_quotes(manifest.editor),
         band_names=manifest.band_names,
         front=tuple(front_parts(manifest, puzzles, draft)),
         body=(
@@ -89,8 +89,8 @@ def _chapters(manifest: Manifest, homes: Sequence[int], puzzles: Sequence[BookPu
     return tuple(
         Chapter(
             number,
-            curled(manifest.chapters[index].title),
-            curled(manifest.chapters[index].note),
+            smart_quotes(manifest.chapters[index].title),
+            smart_quotes(manifest.chapters[index].note),
             tuple(puzzle for _, puzzle in pairs),
             manifest.chapters[index].place,
         )
@@ -104,8 +104,8 @@ def _hint_pages(puzzles: Iterable[BookPuzzle]) -> Iterator[HintPages]:
         yield HintPages(wording.HINTS, wording.HINTS_NOTE, wording.HINT_LEVELS)
 
 
-def _unproven(proof: Proof) -> Trouble:
-    return Trouble(
+def _unproven(proof: Proof) -> Diagnostic:
+    return Diagnostic(
         proof.entry.place,
         "not-proven",
         f"“{proof.entry.title or proof.entry.id}” can't be printed: {wording.flaw(proof.verdict).lower()}",

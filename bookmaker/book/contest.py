@@ -11,7 +11,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bookmaker.book.model import Book, BookPuzzle, Chapter
+from bookmaker.book.contents import Book, BookPuzzle, Chapter
 from bookmaker.rules.common.contract import RuledPuzzle
 
 CHECK_ROW = (

@@ -1,7 +1,7 @@
 """The puzzles of a book as they are printed, one after the other: proven, graded, rated and hinted at.
 
 In: the entries of a manifest. Out: for each the puzzle, not yet numbered, and its proof without the solving path, which
-would fill the memory of a long book. The work is shared among a crew, a few entries at a time; what was found out
+would fill the memory of a long book. The work is shared among workers, a few entries at a time; what was found out
 earlier is taken along to it, and what is new is brought back and kept.
 """
 
@@ -13,16 +13,16 @@ from itertools import islice
 from typing import TypeAlias
 
 from bookmaker.book import wording
+from bookmaker.book.contents import BookPuzzle, Hints
 from bookmaker.book.kepthints import hint_key, with_hints
-from bookmaker.book.model import BookPuzzle, Hints
 from bookmaker.book.rating import rating_of
 from bookmaker.book.rulestext import rules_text
-from bookmaker.book.typography import curled
-from bookmaker.manifest.model import Entry
+from bookmaker.book.smart_quotes import smart_quotes
+from bookmaker.manifest.entries import Entry
 from bookmaker.proof import prove_each
 from bookmaker.proof.cache import Store, key_of
-from bookmaker.proof.crew import ahead_of, in_order
-from bookmaker.proof.model import Proof
+from bookmaker.proof.executors import ahead_of, in_order
+from bookmaker.proof.findings import Proof
 
 TOGETHER = 8
 """Entries that one worker takes at a time."""
@@ -52,7 +52,7 @@ def gather(
     band_names: Sequence[str],
     hinted: bool,
     store: Store,
-    crew: Executor,
+    executor: Executor,
     regrade: Callable[[Proof], Proof] | None = None,
 ) -> Iterator[Gathered]:
     """The puzzles in the order of the entries, with hints if they are to be `hinted`; `regrade` may change what is
@@ -61,9 +61,9 @@ def gather(
     def begin(some: list[Entry]) -> Future[tuple[list[Gathered], list[tuple[str, str]]]]:
         keys = [key_of(entry.puzzle, 0) for entry in some]
         keys += [hint_key(entry.puzzle) for entry in some if hinted]
-        return crew.submit(_gathered, some, tuple(band_names), hinted, store.get_all(keys), regrade)
+        return executor.submit(_gathered, some, tuple(band_names), hinted, store.get_all(keys), regrade)
 
-    for _, (found, fresh) in in_order(_batches(iter(entries)), begin, ahead_of(crew)):
+    for _, (found, fresh) in in_order(_batches(iter(entries)), begin, ahead_of(executor)):
         if fresh:
             store.put(fresh)
         yield from found
@@ -77,14 +77,14 @@ def book_puzzle(proof: Proof, hints: Hints | None, band_names: Sequence[str]) ->
         id=entry.id,
         puzzle=entry.puzzle,
         place=entry.place,
-        title=curled(entry.title) or ", ".join(wording.kinds(entry.puzzle)),
+        title=smart_quotes(entry.title) or ", ".join(wording.kinds(entry.puzzle)),
         rules=rules_text(entry.puzzle),
         rating=rating_of(entry.puzzle, grade, band_names) if grade else None,
         solution=proof.solution,
-        setter=curled(entry.setter),
+        setter=smart_quotes(entry.setter),
         shown=wording.date_in_words(entry.shown) if entry.shown else "",
-        permission=wording.as_sentence(curled(entry.permission)),
-        note=curled(entry.note),
+        permission=wording.as_sentence(smart_quotes(entry.permission)),
+        note=smart_quotes(entry.note),
         flaw=wording.flaw(proof.verdict),
         link=entry.link,
         rule_places=entry.rule_places,

@@ -8,19 +8,19 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from bookmaker.book.model import Hints
+from bookmaker.book.contents import Hints
 from bookmaker.phrases import Phrasebook
 from bookmaker.phrases.hints import around_said, cells_said, lines_said, what_said, where_said
 from bookmaker.phrases.story import Voice
-from bookmaker.proof.model import Proof
+from bookmaker.proof.findings import Proof
 from bookmaker.puzzle.grid import HouseRef
 from bookmaker.reasons.marks import Whole
 from bookmaker.reasons.reason import MARK
 from bookmaker.reasons.telling import Names, Opens, Utterance
 from bookmaker.rules import houses_of
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.tell.bottleneck import Bottleneck, first_bottleneck
 from bookmaker.tell.eliminations import Eliminations
+from bookmaker.tell.first_bottleneck import FirstBottleneck, first_bottleneck
 from bookmaker.tell.placements import in_full, single_of
 from bookmaker.trace import names_region
 
@@ -51,7 +51,7 @@ def hints_of(proof: Proof) -> Hints | None:
     )
 
 
-def _where(puzzle: RuledPuzzle, point: Bottleneck) -> HouseRef | None:
+def _where(puzzle: RuledPuzzle, point: FirstBottleneck) -> HouseRef | None:
     """The house to look at, as the second hint is about it: of a single, and for a naked one the fullest of its cell;
     of the cells of a pattern, or of a rule that holds in the whole grid. None where another place says more."""
     placement = point.placement
@@ -65,7 +65,7 @@ def _where(puzzle: RuledPuzzle, point: Bottleneck) -> HouseRef | None:
     return _house(puzzle, step.cells)
 
 
-def _place(words: Phrasebook, puzzle: RuledPuzzle, point: Bottleneck) -> str:
+def _place(words: Phrasebook, puzzle: RuledPuzzle, point: FirstBottleneck) -> str:
     """The place to look at where it is no house."""
     if not point.eliminations:
         return words.say("whole-grid")
@@ -92,7 +92,7 @@ def _spread(words: Phrasebook, puzzle: RuledPuzzle, cells: Sequence[int]) -> str
     return lines_said(words, [houses[line].ref for line in lines])
 
 
-def _how(words: Phrasebook, point: Bottleneck) -> list[Utterance]:
+def _how(words: Phrasebook, point: FirstBottleneck) -> list[Utterance]:
     if not point.eliminations:
         return [in_full(point.placement)]
     whole = len(point.eliminations) <= LONGEST

@@ -9,11 +9,11 @@ from __future__ import annotations
 import json
 from collections.abc import Iterable, Iterator
 
+from bookmaker.book.contents import Hints
 from bookmaker.book.hints import hints_of
-from bookmaker.book.model import Hints
 from bookmaker.proof import KEEP_AFTER
 from bookmaker.proof.cache import Store, code_version, hash_of, key_of
-from bookmaker.proof.model import Proof
+from bookmaker.proof.findings import Proof
 from bookmaker.rules.common.contract import RuledPuzzle
 
 CODE_THAT_WORDS = ("phrases", "tell", "book/hints.py")

@@ -9,8 +9,8 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable
 from math import inf
 
-from bookmaker.manifest.model import Entry, Manifest
-from bookmaker.proof.model import Proof
+from bookmaker.manifest.entries import Entry, Manifest
+from bookmaker.proof.findings import Proof
 
 
 def in_book_order(manifest: Manifest, proofs: Iterable[Proof]) -> tuple[Proof, ...]:

@@ -10,7 +10,7 @@ from itertools import chain
 from unicodedata import combining, normalize
 
 from bookmaker.book import wording
-from bookmaker.book.model import (
+from bookmaker.book.contents import (
     BookPuzzle,
     Contents,
     Foreword,
@@ -25,8 +25,8 @@ from bookmaker.book.model import (
     TitlePage,
 )
 from bookmaker.book.primer import lessons
-from bookmaker.book.typography import curled, curled_runs
-from bookmaker.manifest.model import Manifest
+from bookmaker.book.smart_quotes import curled_runs, smart_quotes
+from bookmaker.manifest.entries import Manifest
 from bookmaker.manifest.publication import Imprint
 
 
@@ -35,7 +35,7 @@ def front_parts(manifest: Manifest, puzzles: Sequence[BookPuzzle], draft: bool) 
     said = manifest.publication
     if said.half_title:
         yield HalfTitle()
-    yield TitlePage(curled(said.imprint.publisher) if said.imprint else "")
+    yield TitlePage(smart_quotes(said.imprint.publisher) if said.imprint else "")
     if said.imprint:
         yield ImprintPage(tuple(_imprint(manifest, puzzles, said.imprint)))
     yield Contents(wording.CONTENTS)
@@ -62,12 +62,12 @@ def index_parts(manifest: Manifest, puzzles: Sequence[BookPuzzle]) -> Iterator[P
 
 def _imprint(manifest: Manifest, puzzles: Sequence[BookPuzzle], imprint: Imprint) -> Iterator[str]:
     """The lines of the imprint page, each a paragraph."""
-    yield curled(f"{manifest.title}. {manifest.subtitle}" if manifest.subtitle else manifest.title)
+    yield smart_quotes(f"{manifest.title}. {manifest.subtitle}" if manifest.subtitle else manifest.title)
     when = wording.date_in_words(imprint.date) if imprint.date else ""
-    issued = [curled(said) for said in (imprint.edition, imprint.publisher, when) if said]
+    issued = [smart_quotes(said) for said in (imprint.edition, imprint.publisher, when) if said]
     if issued:
         yield ", ".join(issued)
-    yield from (curled(said) for said in (imprint.rights, imprint.note) if said)
+    yield from (smart_quotes(said) for said in (imprint.rights, imprint.note) if said)
     if permission := wording.shared_permission(puzzles):
         yield permission
     both = bool(imprint.isbn and imprint.ebook_isbn)

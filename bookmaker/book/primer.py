@@ -11,8 +11,8 @@ from collections.abc import Iterable
 from functools import cache
 from random import Random
 
-from bookmaker.book.model import Lesson, WorkedFigure
-from bookmaker.book.typography import curled
+from bookmaker.book.contents import Lesson, WorkedFigure
+from bookmaker.book.smart_quotes import smart_quotes
 from bookmaker.proof import EngineFault
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import problem_of
@@ -24,7 +24,7 @@ def lessons(puzzles: Iterable[RuledPuzzle]) -> tuple[Lesson, ...]:
     """The kinds of rules of these puzzles in the order of their titles, a lesson each."""
     found = {type(rule) for puzzle in puzzles for rule in puzzle.rules}
     return tuple(
-        Lesson(curled(kind.title), curled(kind.primer()), worked(kind))
+        Lesson(smart_quotes(kind.title), smart_quotes(kind.primer()), worked(kind))
         for kind in sorted(found, key=lambda kind: kind.title)
     )
 

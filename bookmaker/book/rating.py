@@ -8,9 +8,9 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
-from bookmaker.book.model import Rating
-from bookmaker.grade.model import Grade
-from bookmaker.grade.narrow import NarrowPoint
+from bookmaker.book.contents import Rating
+from bookmaker.grade.bottlenecks import Bottleneck
+from bookmaker.grade.solve_path import Grade
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.tell.step_groups import bottlenecks, step_groups
 
@@ -28,7 +28,7 @@ def rating_of(puzzle: RuledPuzzle, grade: Grade, band_names: Sequence[str]) -> R
     return Rating(grade.band, band_names[grade.band - 1], grade.difficulty, efforts, narrow, len(grade.path.steps))
 
 
-def _marked(points: Iterable[NarrowPoint], first: Sequence[int]) -> tuple[int, ...]:
+def _marked(points: Iterable[Bottleneck], first: Sequence[int]) -> tuple[int, ...]:
     """The groups of steps to mark: the hardest of the narrow points, not too close to each other."""
     marked: list[int] = []
     for point in sorted(points, key=lambda point: -point.effort):

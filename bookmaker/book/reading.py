@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from typing import TypeAlias, assert_never
 
 from bookmaker.book import wording
-from bookmaker.book.model import (
+from bookmaker.book.contents import (
     Book,
     BookPuzzle,
     Chapter,
@@ -31,12 +31,12 @@ from bookmaker.book.model import (
     WorkedFigure,
 )
 from bookmaker.book.rulestext import base_sentence
-from bookmaker.book.typography import curled
+from bookmaker.book.smart_quotes import smart_quotes
 from bookmaker.manifest.markup import Run, Runs
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import RuledPuzzle, Sample
-from bookmaker.rules.common.speech import cells_said
-from bookmaker.rules.common.wording import counted, symbol
+from bookmaker.rules.common.words.speech import cells_said
+from bookmaker.rules.common.words.wording import counted, symbol
 from bookmaker.solve.verdict import Solution
 
 _CELL = re.compile(r"\br(\d+)c(\d+)")
@@ -193,7 +193,9 @@ def puzzle_read(puzzle: BookPuzzle, level: int) -> Iterator[Block]:
     else:
         yield Listing(base_sentence(grid), tuple(_regions(grid)))
     for rule in puzzle.puzzle.rules:
-        yield Listing(f"{curled(rule.title)}: {curled(rule.sentence())}", tuple(rule.spoken(grid)), rule.key())
+        yield Listing(
+            f"{smart_quotes(rule.title)}: {smart_quotes(rule.sentence())}", tuple(rule.spoken(grid)), rule.key()
+        )
     yield Board(puzzle)
     yield from (paragraph(said) for said in (puzzle.note, puzzle.link) if said)
 

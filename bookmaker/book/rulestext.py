@@ -8,8 +8,8 @@ from __future__ import annotations
 
 from functools import lru_cache
 
-from bookmaker.book.model import MarkLine, RulesText
-from bookmaker.book.typography import curled
+from bookmaker.book.contents import MarkLine, RulesText
+from bookmaker.book.smart_quotes import smart_quotes
 from bookmaker.puzzle.grid import SYMBOLS, Grid
 from bookmaker.rules.common.contract import RuledPuzzle
 
@@ -21,7 +21,7 @@ def rules_text(puzzle: RuledPuzzle) -> RulesText:
     """The rules of a puzzle, every sentence said once."""
     plain, marks = [base_sentence(puzzle.grid)], []
     for rule in puzzle.rules:
-        sample, sentence = rule.key(), curled(rule.sentence())
+        sample, sentence = rule.key(), smart_quotes(rule.sentence())
         if sample is None:
             plain.append(sentence)
         else:

@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from textwrap import wrap
 from typing import assert_never
 
-from bookmaker.book.model import Book
+from bookmaker.book.contents import Book
 from bookmaker.book.reading import Block, Board, Figure, Found, Heading, Listing, Numbered, Words, read_parts
 from bookmaker.puzzle.grid import SYMBOLS
 

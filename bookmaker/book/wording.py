@@ -9,12 +9,12 @@ from collections.abc import Sequence
 from datetime import date
 from typing import assert_never
 
-from bookmaker.book.model import BookPuzzle
-from bookmaker.book.typography import curled
+from bookmaker.book.contents import BookPuzzle
+from bookmaker.book.smart_quotes import smart_quotes
 from bookmaker.manifest.dates import When
-from bookmaker.manifest.model import Manifest
+from bookmaker.manifest.entries import Manifest
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.rules.common.wording import sentence_case
+from bookmaker.rules.common.words.wording import sentence_case
 from bookmaker.solve.verdict import NoSolution, Several, Undecided, Unique, Verdict
 
 CONTENTS = "Contents"
@@ -69,7 +69,7 @@ def shared_permission(puzzles: Sequence[BookPuzzle]) -> str:
 
 def kinds(puzzle: RuledPuzzle) -> tuple[str, ...]:
     """What a puzzle is: its grid, unless that is the usual one and rules say more, and its rules (“Thermometers”)."""
-    titles = tuple(curled(rule.title) for rule in puzzle.rules)
+    titles = tuple(smart_quotes(rule.title) for rule in puzzle.rules)
     return titles if puzzle.grid.box and titles else (sentence_case(puzzle.grid.called), *titles)
 
 

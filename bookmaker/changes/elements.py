@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
 from bookmaker.rules.common.parts import Form, Part
-from bookmaker.rules.common.wording import cells_listed, ends_named, number, symbol
+from bookmaker.rules.common.words.wording import cells_listed, ends_named, number, symbol
 from bookmaker.solve.problem import Allowed, Constraint, Different, Problem
 from bookmaker.solve.verdict import Solution
 

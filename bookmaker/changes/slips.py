@@ -16,7 +16,7 @@ from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
 from bookmaker.rules.common.parts import Form, Part, node_of
-from bookmaker.trouble import Desk, Place
+from bookmaker.source.diagnostics import Collector, Place
 
 Digits = tuple[int, ...]
 
@@ -159,9 +159,9 @@ def as_typed(slip: Slip) -> Slip | None:
 def as_read(rule: Rule, grid: Grid) -> Rule | None:
     """The rule as its own reader makes it; None where it objects, or where other marks come out: a picture of two areas
     that overlap loses a cell."""
-    desk = Desk()
-    read = type(rule).read(node_of(rule.written(grid), Place("slip")), grid, desk)
-    if read is None or desk.found:
+    collector = Collector()
+    read = type(rule).read(node_of(rule.written(grid), Place("slip")), grid, collector)
+    if read is None or collector.found:
         return None
     marks, wanted = ({(same_mark(p, rule), p.name, p.value) for p in each.parts(grid)} for each in (read, rule))
     return read if marks == wanted else None
@@ -186,9 +186,9 @@ def _another_kind(puzzle: RuledPuzzle, number: int) -> Iterator[Slip]:
     for kind, other in kinds().items():
         if kind in taken or other.form is not rule.form:
             continue
-        desk = Desk()
-        read = other.read(body, grid, desk)
-        if read is not None and not desk.found:
+        collector = Collector()
+        read = other.read(body, grid, collector)
+        if read is not None and not collector.found:
             alike = bool(set(kind.split("-")) & set(rule.kind.split("-")) - {"line"})
             yield from _slip("kind", puzzle, {number: read}, alike)
 

@@ -15,14 +15,14 @@ from bookmaker.manifest.archives import holding_of
 from bookmaker.manifest.givens import read_givens
 from bookmaker.manifest.puzzlefields import read_puzzle
 from bookmaker.manifest.written import entry_lines, puzzle_lines, rule_lines, scalar
-from bookmaker.placed import Node, Sequence, Table, Word
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.puzzle import digits_text
-from bookmaker.puzzle.textgrid import drawn_in
 from bookmaker.rules.common.area import LETTERS, is_picture, read_letters
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
 from bookmaker.rules.common.parts import Form, Part, Written
-from bookmaker.trouble import Desk, Place
+from bookmaker.source.diagnostics import Collector, Place
+from bookmaker.source.placed import Node, Sequence, Table, Word
+from bookmaker.source.textgrid import drawn_in
 
 
 def changed_text(typed: Typed, meant: RuledPuzzle) -> str:
@@ -73,16 +73,16 @@ def _edited(text: str, edits: Iterable[Edit]) -> str:
 
 def _reads_as(typed: Typed, text: str, meant: RuledPuzzle) -> bool:
     """Is the text that of the changed puzzle?"""
-    desk = Desk()
+    collector = Collector()
     if typed.node is None:
         line = text.split("\n")[typed.place.line - 1][typed.place.column - 1 :]
-        givens = read_givens(Word(typed.place, line[:81]), meant.grid, desk)
+        givens = read_givens(Word(typed.place, line[:81]), meant.grid, collector)
         return givens is not None and givens.digits == meant.givens
-    for node in holding_of(typed.file, text, desk).puzzles:
+    for node in holding_of(typed.file, text, collector).puzzles:
         word = node.get("id")
         if isinstance(word, Word) and word.value == typed.id:
-            puzzle = read_puzzle({key.value: value for key, value in node.entries}, node, desk)
-            errors = [trouble for trouble in desk.errors() if trouble.code not in BEARABLE]
+            puzzle = read_puzzle({key.value: value for key, value in node.entries}, node, collector)
+            errors = [diagnostic for diagnostic in collector.errors() if diagnostic.code not in BEARABLE]
             return puzzle is not None and not errors and _alike(puzzle, meant)
     return False
 
@@ -174,7 +174,7 @@ def _drawn_edits(text: str, body: Node, old: Rule, new: Rule, grid: Grid) -> lis
     drawn = body.get("picture") if isinstance(body, Table) else body
     if old.form is not Form.AREA or not isinstance(drawn, Word) or not is_picture(drawn, grid):
         return None
-    areas = read_letters(drawn, "", grid, Desk())
+    areas = read_letters(drawn, "", grid, Collector())
     if areas is None:
         return None
     left, before = {area.letter: set(area.cells) for area in areas}, dict.fromkeys(grid.cells, ".")

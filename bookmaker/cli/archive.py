@@ -8,12 +8,12 @@ import click
 
 from bookmaker.archive.listing import HEADINGS, PERMISSIONS, Wanted, as_csv, as_json, as_xlsx, chosen, rows_of
 from bookmaker.archive.setters import spelled_twice
-from bookmaker.cli.group import main, say_troubles
+from bookmaker.cli.group import main, print_diagnostics
 from bookmaker.cli.loading import archive_options, calibration_option, catalogue_of
 from bookmaker.cli.paths import NEW_FILE
 from bookmaker.cli.table import in_columns
 from bookmaker.files import write_whole
-from bookmaker.rules.common.wording import counted
+from bookmaker.rules.common.words.wording import counted
 
 
 @main.command("archive")
@@ -67,6 +67,6 @@ def archive_command(
     click.echo(f"{counted(len(cards), 'puzzle')}{of}", err=True)
     for spellings in spelled_twice(card.setter for card in catalogue.cards):
         click.echo(f"worth a look: one setter or several? {', '.join(f'“{name}”' for name in spellings)}", err=True)
-    say_troubles(catalogue.troubles)
-    if not all(trouble.warning for trouble in catalogue.troubles):
+    print_diagnostics(catalogue.diagnostics)
+    if not all(diagnostic.warning for diagnostic in catalogue.diagnostics):
         ctx.exit(1)

@@ -12,19 +12,19 @@ from bookmaker.archive import Catalogue
 from bookmaker.archive.history import printed_before
 from bookmaker.assemble import Assembled, Clash, NoFurther, assemble
 from bookmaker.assemble.brief import make_plan, open_brief
-from bookmaker.assemble.model import Choice, Plan
 from bookmaker.assemble.optimiser import GaveUp
+from bookmaker.assemble.plan import Choice, Plan
 from bookmaker.assemble.reasons import misses, reasons
 from bookmaker.assemble.writing import curve_picture, manifest_text
 from bookmaker.book import make_book
-from bookmaker.cli.group import main, say_troubles
-from bookmaker.cli.loading import archive_options, calibration_option, catalogue_of, crew, known, proofs_in_order
+from bookmaker.cli.group import main, print_diagnostics
+from bookmaker.cli.loading import archive_options, calibration_option, catalogue_of, executor, known, proofs_in_order
 from bookmaker.cli.paths import NEW_FOLDER
 from bookmaker.files import write_whole
 from bookmaker.layout import compose, load_layout
 from bookmaker.manifest import load
-from bookmaker.rules.common.wording import counted
-from bookmaker.trouble import BookTroubles, Desk, Place, Trouble
+from bookmaker.rules.common.words.wording import counted
+from bookmaker.source.diagnostics import BookErrors, Collector, Diagnostic, Place
 
 
 @main.command("assemble")
@@ -64,7 +64,7 @@ def assemble_command(
     """
     if (folder / "book.yaml").exists() and not replace:
         hint = "name another folder, or add --replace"
-        raise BookTroubles([Trouble(Place(str(folder / "book.yaml")), "exists", "a book is already there", hint)])
+        raise BookErrors([Diagnostic(Place(str(folder / "book.yaml")), "exists", "a book is already there", hint)])
     plan, catalogue = plan_for(brief, archives)
     if plan is None:
         ctx.exit(1)
@@ -89,34 +89,34 @@ def plan_for(
 
     With `filled`, the plan is made again for the catalogue as this fills it up.
     """
-    desk = Desk()
-    opened = open_brief(path, desk)
+    collector = Collector()
+    opened = open_brief(path, collector)
     roots = [*archives]
     for folder, place in opened.archives if opened else ():
         if folder.is_dir():
             roots.append(folder)
         else:
-            desk.error(place, "no-archive", f"there is no folder “{folder}”")
-    if opened and not roots and not any(desk.errors()):
+            collector.error(place, "no-archive", f"there is no folder “{folder}”")
+    if opened and not roots and not any(collector.errors()):
         hint = "add a line “archive: ../archive” beside “brief:”, or name it with --archive"
-        desk.error(Place(str(path)), "no-archive", "neither the brief nor --archive names an archive", hint)
-    desk.raise_errors()
+        collector.error(Place(str(path)), "no-archive", "neither the brief nor --archive names an archive", hint)
+    collector.raise_errors()
     assert opened is not None
     catalogue = catalogue_of(tuple(roots))
 
     def keys_of(books: Sequence[tuple[Path, Place]]) -> frozenset[str]:
-        with crew() as workers:
-            return frozenset(printed_before(books, known(), workers, desk))
+        with executor() as workers:
+            return frozenset(printed_before(books, known(), workers, collector))
 
-    plan = make_plan(opened, catalogue, keys_of, desk)
+    plan = make_plan(opened, catalogue, keys_of, collector)
     if plan is not None and filled is not None:
         catalogue = filled(catalogue, plan)
-        plan = make_plan(opened, catalogue, keys_of, Desk())
-    say_troubles(catalogue.troubles)
-    if faulty := sum(not trouble.warning for trouble in catalogue.troubles):
+        plan = make_plan(opened, catalogue, keys_of, Collector())
+    print_diagnostics(catalogue.diagnostics)
+    if faulty := sum(not diagnostic.warning for diagnostic in catalogue.diagnostics):
         click.echo(f"{counted(faulty, 'mistake')} in the archive: puzzles with mistakes cannot be chosen", err=True)
-    desk.raise_errors()
-    say_troubles(tuple(desk.found))
+    collector.raise_errors()
+    print_diagnostics(tuple(collector.found))
     return plan, catalogue
 
 

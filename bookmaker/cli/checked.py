@@ -9,15 +9,15 @@ from pathlib import Path
 
 import click
 
-from bookmaker.cli.group import say_troubles
+from bookmaker.cli.group import print_diagnostics
 from bookmaker.cli.progress import Progress
 from bookmaker.display.items import Document
 from bookmaker.files import Beside, Unwritten, naming
 from bookmaker.ink.pdf import write_pdf
 from bookmaker.preflight import Report, inspect
 from bookmaker.proof import Proof
-from bookmaker.proof.crew import Alone
-from bookmaker.trouble import BookTroubles
+from bookmaker.proof.executors import InProcess
+from bookmaker.source.diagnostics import BookErrors
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,29 +36,29 @@ class Printing:
 
 
 def print_checked(
-    printings: Sequence[Printing], proofs: Sequence[Proof], beside: Beside, crew: Executor | None = None
+    printings: Sequence[Printing], proofs: Sequence[Proof], beside: Beside, executor: Executor | None = None
 ) -> list[int]:
     """Fill the files that are to take the places of others, and look them over; how many pages each has. The first is
-    drawn here, the others by the crew. Warnings are said.
+    drawn here, the others by the executor. Warnings are said.
 
-    Raises BookTroubles if there is more than warnings in any, OSError if one can't be written.
+    Raises BookErrors if there is more than warnings in any, OSError if one can't be written.
     """
-    workers = crew or Alone()
+    workers = executor or InProcess()
     first, *others = ((printing, beside(printing.path)) for printing in printings)
     waiting = [workers.submit(_printed, printing, file, proofs) for printing, file in others]
     reports = [_printed(*first, proofs, workers), *(future.result() for future in waiting)]
-    troubles = tuple(trouble for report in reports for trouble in report.troubles)
+    diagnostics = tuple(diagnostic for report in reports for diagnostic in report.diagnostics)
     if not all(report.sound for report in reports):
         click.echo("preflight found faults, so nothing was written:", err=True)
-        raise BookTroubles(troubles)
-    say_troubles(troubles)
+        raise BookErrors(diagnostics)
+    print_diagnostics(diagnostics)
     return [report.pages for report in reports]
 
 
-def _printed(printing: Printing, file: Path, proofs: Sequence[Proof], crew: Executor | None = None) -> Report:
+def _printed(printing: Printing, file: Path, proofs: Sequence[Proof], executor: Executor | None = None) -> Report:
     """Draw a file and read it back."""
     pages = f"pages of {printing.path.name}"
     with naming(printing.path, Unwritten), file.open("wb") as stream:
         write_pdf(printing.make(), stream, printing.press, Progress("drew", pages))
     known = proofs if printing.grids else None
-    return inspect(file, str(printing.path), known, printing.folded, crew, Progress("read back", pages))
+    return inspect(file, str(printing.path), known, printing.folded, executor, Progress("read back", pages))

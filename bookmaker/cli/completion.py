@@ -15,7 +15,7 @@ from bookmaker.layout import layout_names, load_layout
 from bookmaker.layout.specfile import Use
 from bookmaker.manifest import load
 from bookmaker.rules import kinds
-from bookmaker.trouble import BookTroubles
+from bookmaker.source.diagnostics import BookErrors
 
 Completer = Callable[[click.Context, click.Parameter, str], list[CompletionItem]]
 
@@ -52,7 +52,7 @@ def _puzzles(ctx: click.Context) -> Iterable[tuple[str, str]]:
     book = ctx.params.get("book") or next(iter(ctx.args), None)  # no params yet where an option lacks its value
     try:
         return [(entry.id, entry.title) for entry in load(Path(book)).entries] if book else []
-    except (BookTroubles, OSError):
+    except (BookErrors, OSError):
         return []
 
 

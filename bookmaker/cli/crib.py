@@ -22,7 +22,7 @@ from bookmaker.cli.loading import (
 from bookmaker.cli.paths import NEW_PDF
 from bookmaker.files import replacing
 from bookmaker.layout import compose_crib, load_layout
-from bookmaker.rules.common.wording import counted
+from bookmaker.rules.common.words.wording import counted
 from bookmaker.tell import tell
 from bookmaker.tell.scenes import ends_of, scenes_of
 

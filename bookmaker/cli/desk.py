@@ -11,7 +11,7 @@ from bookmaker.cli.group import main
 from bookmaker.cli.loading import book_argument
 from bookmaker.cli.paths import Whole
 from bookmaker.manifest import MANIFEST_NAMES
-from bookmaker.trouble import BookTroubles, Place, Trouble, typed
+from bookmaker.source.diagnostics import BookErrors, Diagnostic, Place, typed
 
 
 @main.command("desk")
@@ -40,17 +40,17 @@ def desk_command(book: Path, archives: tuple[Path, ...], port: int, no_browser: 
         from bookmaker.web.desk.serving import listening, serve
     except ModuleNotFoundError as missing:
         said, hint = f"the desk needs {missing.name}", "install it with: pip install 'bookmaker[desk]'"
-        raise BookTroubles([Trouble(Place("desk"), "no-desk", said, hint)]) from None
+        raise BookErrors([Diagnostic(Place("desk"), "no-desk", said, hint)]) from None
     if book.is_dir() and not any((book / name).exists() for name in MANIFEST_NAMES):
         hint = f"“bookmaker start {typed(book)}” makes a small book; “bookmaker review” shows an archive"
         said = f"there is no {MANIFEST_NAMES[0]} in this folder"
-        raise BookTroubles([Trouble(Place(str(book)), "no-file", said, hint)])
+        raise BookErrors([Diagnostic(Place(str(book)), "no-file", said, hint)])
     try:
         listener = listening(port)
     except OSError as error:
         hint = "leave out --port to take one that is free"
         said = f"port {port} can't be used: {(error.strerror or str(error)).lower()}"
-        raise BookTroubles([Trouble(Place("--port"), "port-taken", said, hint)]) from None
+        raise BookErrors([Diagnostic(Place("--port"), "port-taken", said, hint)]) from None
 
     def ready(address: str) -> None:
         click.echo(address)

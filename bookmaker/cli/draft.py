@@ -12,7 +12,7 @@ from bookmaker.archive.lookalikes import members_of
 from bookmaker.changes.typed import find_typed
 from bookmaker.cli.assemble import plan_for
 from bookmaker.cli.durations import seconds_in
-from bookmaker.cli.group import KEPT, main, say_troubles
+from bookmaker.cli.group import KEPT, main, print_diagnostics
 from bookmaker.cli.loading import known
 from bookmaker.cli.paths import NEW_FILE, Whole
 from bookmaker.draft.forced import FINDERS
@@ -21,15 +21,15 @@ from bookmaker.draft.run import Found, Progress, take_up
 from bookmaker.draft.telling import dress_lines, found_line, missed_lines, progress_line
 from bookmaker.files import write_whole
 from bookmaker.manifest.written import puzzle_lines
-from bookmaker.proof.crew import crew_on, processes
+from bookmaker.proof.executors import executor_on, processes
 from bookmaker.rules import problem_of
-from bookmaker.rules.common.wording import counted
+from bookmaker.rules.common.words.wording import counted
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Unique
-from bookmaker.trouble import BookTroubles, Desk, Place, Trouble
+from bookmaker.source.diagnostics import BookErrors, Collector, Diagnostic, Place
 from bookmaker.wishes.lacks import filled_up, lacks_of, wishes_for
-from bookmaker.wishes.model import Wish
 from bookmaker.wishes.reading import load_wishes
+from bookmaker.wishes.wish import Wish
 
 
 @main.command("draft")
@@ -113,9 +113,9 @@ def draft_command(
         shun |= keys
     ctx.meta[KEPT] = f"the puzzles in {file} are kept, and the same command goes on from there"
     run = take_up(file, wishes, shun | _keys_in(*others), _keys_in)
-    with crew_on(address) if address else processes(workers) as crew:
+    with executor_on(address) if address else processes(workers) as executor:
         alone = workers == 1 and not address
-        _watch(run.go_on(crew, 0 if alone else 2 * workers + 2, monotonic() + seconds if seconds else None))
+        _watch(run.go_on(executor, 0 if alone else 2 * workers + 2, monotonic() + seconds if seconds else None))
     click.echo(f"{file}: {counted(sum(progress.found for progress in run.progress), 'puzzle')}")
     short = [progress for progress in run.progress if not progress.met]
     for progress in short:
@@ -132,7 +132,7 @@ def _lacking(brief: Path, archives: tuple[Path, ...]) -> tuple[tuple[Wish, ...],
     lacks = lacks_of(plan)
     if lacks is None:
         hint = "“bookmaker assemble” says which of its demands clash"
-        raise BookTroubles([Trouble(Place(str(brief)), "no-help", "no drafted puzzles would meet this brief", hint)])
+        raise BookErrors([Diagnostic(Place(str(brief)), "no-help", "no drafted puzzles would meet this brief", hint)])
     if not lacks:
         click.echo(f"the archive lacks nothing for {brief}")
     for lack in lacks:
@@ -146,7 +146,7 @@ def _force(ctx: click.Context, book: Path, name: str, kind: str, file: Path) -> 
     verdict = prove(problem_of(typed.puzzle))
     if typed.puzzle.rules or not isinstance(verdict, Unique):
         said = f"“{name}” is not a classic with one solution"
-        raise BookTroubles([Trouble(typed.place, "not-a-classic", said, "marks take the place of a classic’s givens")])
+        raise BookErrors([Diagnostic(typed.place, "not-a-classic", said, "marks take the place of a classic’s givens")])
     found = dresses(typed.puzzle, verdict.solution, kind)
     for at, dress in enumerate(found, start=1):
         click.echo("\n".join(dress_lines(at, dress)))
@@ -179,9 +179,9 @@ def _limits(texts: tuple[str, ...]) -> tuple[int, list[Path]]:
 
 def _keys_in(*places: Path) -> set[str]:
     """The keys of the puzzles in books, lists and archives, which their look-alikes share."""
-    desk = Desk()
-    members = members_of(places, known(), None, desk).members
-    say_troubles(tuple(desk.found))
+    collector = Collector()
+    members = members_of(places, known(), None, collector).members
+    print_diagnostics(tuple(collector.found))
     return {member.keys.puzzle for member in members}
 
 

@@ -13,8 +13,8 @@ import click
 
 from bookmaker.files import Unwritten
 from bookmaker.proof import EngineFault
-from bookmaker.trouble import BookTroubles, Trouble
-from bookmaker.trouble_text import shown
+from bookmaker.source.diagnostic_text import shown
+from bookmaker.source.diagnostics import BookErrors, Diagnostic
 
 COLLECT_AFTER = 1_000_000
 """Objects made before Python looks for garbage that refers to itself. There is next to none: a book is values that live
@@ -40,7 +40,7 @@ HINTS = {
 """What to do where a file can't be read or written."""
 
 
-class HonestGroup(click.Group):
+class ReportingGroup(click.Group):
     """Shows troubles as text and turns them into exit code 1; a traceback is never the user's to read."""
 
     def main(self, *args: Any, **kwargs: Any) -> Any:
@@ -60,8 +60,8 @@ class HonestGroup(click.Group):
         except KeyboardInterrupt:
             click.echo(f"\nstopped: {ctx.meta.get(KEPT, 'nothing was written')}", err=True)
             ctx.exit(INTERRUPTED)
-        except BookTroubles as troubles:
-            say_troubles(troubles.troubles)
+        except BookErrors as errors:
+            print_diagnostics(errors.diagnostics)
             ctx.exit(1)
         except EngineFault as fault:
             click.echo(f"{fault}", err=True)
@@ -89,14 +89,14 @@ def _speak_utf8() -> None:
             stream.reconfigure(encoding=None if stream.isatty() else "utf-8", errors="replace")
 
 
-def say_troubles(troubles: tuple[Trouble, ...]) -> None:
+def print_diagnostics(diagnostics: tuple[Diagnostic, ...]) -> None:
     """Print troubles and warnings on standard error, with the lines they stand on."""
-    if troubles:
-        click.echo(shown(troubles), err=True)
+    if diagnostics:
+        click.echo(shown(diagnostics), err=True)
 
 
 @click.group(
-    cls=HonestGroup,
+    cls=ReportingGroup,
     context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 100},
     epilog="New here? “bookmaker start mybook” makes a small book that you can print at once and then change.",
 )

@@ -27,7 +27,7 @@ from bookmaker.display.items import Document
 from bookmaker.files import replacing
 from bookmaker.layout import KeyPlace, Layout, compose_handout, compose_marker, fillable, load_layout
 from bookmaker.manifest.permission import demand_permission
-from bookmaker.rules.common.wording import counted
+from bookmaker.rules.common.words.wording import counted
 
 MOST_POINTS = 999
 

@@ -7,10 +7,10 @@ from pathlib import Path
 import click
 
 from bookmaker.archive.intake import take_in
-from bookmaker.cli.group import main, say_troubles
+from bookmaker.cli.group import main, print_diagnostics
 from bookmaker.cli.paths import NEW_FOLDER
 from bookmaker.files import write_whole
-from bookmaker.rules.common.wording import counted
+from bookmaker.rules.common.words.wording import counted
 
 
 @main.command("intake")
@@ -35,7 +35,7 @@ def intake_command(ctx: click.Context, table: Path, folder: Path) -> None:
     rows that the archive has already are passed over.
     """
     taken = take_in(table, folder)
-    say_troubles(taken.troubles)
+    print_diagnostics(taken.diagnostics)
     if taken.read_as:
         click.echo(f"{table}: read as {taken.read_as}", err=True)
     if taken.text:
@@ -43,7 +43,7 @@ def intake_command(ctx: click.Context, table: Path, folder: Path) -> None:
         click.echo(f"{taken.path}: {counted(len(taken.entries), 'puzzle')}")
     if taken.known:
         click.echo(f"{counted(taken.known, 'row')} passed over, which the archive has already")
-    bad = {str(trouble.place).rpartition(", “")[0] for trouble in taken.troubles if not trouble.warning}
+    bad = {str(diagnostic.place).rpartition(", “")[0] for diagnostic in taken.diagnostics if not diagnostic.warning}
     if bad:
         click.echo(f"{counted(len(bad), 'row')} not taken in", err=True)
         ctx.exit(1)

@@ -14,19 +14,19 @@ import click
 from bookmaker.archive import Catalogue, open_catalogue
 from bookmaker.archive.inbook import Disguise, disguises, troubles_of
 from bookmaker.book.order import in_book_order
-from bookmaker.cli.group import KEPT, say_troubles
+from bookmaker.cli.group import KEPT, print_diagnostics
 from bookmaker.cli.paths import Whole
 from bookmaker.cli.progress import Progress
 from bookmaker.manifest import load
-from bookmaker.manifest.model import Entry, Manifest
+from bookmaker.manifest.entries import Entry, Manifest
 from bookmaker.manifest.permission import demand_permission
 from bookmaker.proof import Proof, prove_all
 from bookmaker.proof.cache import FreshStore, Store, user_store
 from bookmaker.proof.claims import wrong_claims
-from bookmaker.proof.crew import crew_on, processes
+from bookmaker.proof.executors import executor_on, processes
 from bookmaker.proof.remarks import remark
+from bookmaker.source.diagnostics import BookErrors, Diagnostic, Place, nearest
 from bookmaker.times import Calibration, calibrated, calibrated_catalogue, read_calibration
-from bookmaker.trouble import BookTroubles, Place, Trouble, nearest
 
 book_argument = click.argument("book", type=click.Path(exists=True, path_type=Path))
 
@@ -112,7 +112,7 @@ def calibration_option(command: Command) -> Command:
 def _read_calibration(ctx: click.Context, _: click.Parameter, path: Path | None) -> None:
     if path:
         ctx.meta["calibration"] = found = read_calibration(path)
-        say_troubles(found.warnings)
+        print_diagnostics(found.warnings)
 
 
 def calibration() -> Calibration | None:
@@ -124,7 +124,7 @@ def calibration() -> Calibration | None:
 def catalogue_of(folders: tuple[Path, ...]) -> Catalogue:
     """The catalogue of some archives, with progress on standard error; what is wrong in it is not said yet."""
     printed = click.get_current_context().meta.get("printed_in", ())
-    with crew() as workers:
+    with executor() as workers:
         catalogue = open_catalogue(folders, known(), workers, printed, counting())
     correction = calibration()
     return calibrated_catalogue(catalogue, correction) if correction else catalogue
@@ -149,7 +149,7 @@ def load_book(path: Path, *, to_print: bool = False, press: bool = False) -> Man
     What is to be printed must have its permissions, for the press all of them.
     """
     manifest = load(path, click.get_current_context().meta.get("archives", ()))
-    say_troubles(manifest.warnings)
+    print_diagnostics(manifest.warnings)
     if to_print:
         demand_permission(manifest.entries, press)
     return manifest
@@ -162,8 +162,8 @@ def proofs_in_order(manifest: Manifest, count: int = 0) -> tuple[Proof, ...]:
 
 def agreed(proofs: tuple[Proof, ...]) -> tuple[Proof, ...]:
     """The same proofs, if no setter's own solution differs from the proven one; else a trouble for each that does."""
-    if troubles := tuple(wrong_claims(proofs)):
-        raise BookTroubles(troubles)
+    if diagnostics := tuple(wrong_claims(proofs)):
+        raise BookErrors(diagnostics)
     return proofs
 
 
@@ -173,8 +173,8 @@ def proofs_of(manifest: Manifest, ids: tuple[str, ...]) -> tuple[Proof, ...]:
 
 
 def _proofs(entries: tuple[Entry, ...], count: int = 0) -> tuple[Proof, ...]:
-    with shared() as crew:
-        proofs = prove_all(entries, count, Progress("proved"), known(), crew)
+    with shared() as executor:
+        proofs = prove_all(entries, count, Progress("proved"), known(), executor)
     correction = calibration()
     return calibrated(proofs, correction) if correction else proofs
 
@@ -185,16 +185,16 @@ def known() -> Store:
     return FreshStore(store) if click.get_current_context().meta.get("fresh") else store
 
 
-def crew() -> AbstractContextManager[Executor | None]:
+def executor() -> AbstractContextManager[Executor | None]:
     """The workers that --on or --workers ask for; None where the work is done here."""
     meta = click.get_current_context().meta
     if meta.get("on"):
-        return crew_on(meta["on"])
+        return executor_on(meta["on"])
     return shared() if meta.get("workers", 1) > 1 else nullcontext()
 
 
 def shared() -> AbstractContextManager[Executor]:
-    """The crew that --workers asks for."""
+    """The executor that --workers asks for."""
     return processes(click.get_current_context().meta.get("workers", 1), say_alive)
 
 
@@ -208,8 +208,10 @@ def find_entries(manifest: Manifest, ids: tuple[str, ...]) -> tuple[Entry, ...]:
     by_id = {entry.id: entry for entry in manifest.entries}
     unknown = [name for name in ids if name not in by_id]
     if unknown:
-        raise BookTroubles(
-            Trouble(Place(manifest.place.file), "unknown-id", f"the book has no puzzle “{name}”", nearest(name, by_id))
+        raise BookErrors(
+            Diagnostic(
+                Place(manifest.place.file), "unknown-id", f"the book has no puzzle “{name}”", nearest(name, by_id)
+            )
             for name in unknown
         )
     return tuple(by_id[name] for name in ids)
@@ -219,8 +221,8 @@ def proven(proofs: tuple[Proof, ...]) -> tuple[Proof, ...]:
     """The same proofs, if every puzzle has exactly one solution; else a trouble for each that has not."""
     unproven = [proof for proof in proofs if proof.grade is None]
     if unproven:
-        raise BookTroubles(
-            Trouble(proof.entry.place, "not-unique", remark(proof), "“bookmaker proof --count 100” tells more")
+        raise BookErrors(
+            Diagnostic(proof.entry.place, "not-unique", remark(proof), "“bookmaker proof --count 100” tells more")
             for proof in unproven
         )
     return proofs
@@ -228,13 +230,13 @@ def proven(proofs: tuple[Proof, ...]) -> tuple[Proof, ...]:
 
 def disguised(proofs: tuple[Proof, ...]) -> tuple[Disguise, ...]:
     """The puzzles that are the same as earlier ones among these."""
-    with crew() as workers:
+    with executor() as workers:
         return tuple(disguises(proofs, known(), workers))
 
 
 def say_disguised(proofs: tuple[Proof, ...], press: bool) -> None:
-    """Say which puzzles look alike. Raises BookTroubles where some do in a book for the press."""
+    """Say which puzzles look alike. Raises BookErrors where some do in a book for the press."""
     found = tuple(troubles_of(disguised(proofs), press))
     if press and found:
-        raise BookTroubles(found)
-    say_troubles(found)
+        raise BookErrors(found)
+    print_diagnostics(found)

@@ -12,8 +12,8 @@ from bookmaker.cli.loading import load_book, proofs_of, proven, proving_options
 from bookmaker.preflight.filled import FilledCells, Marked, mark, read_filled
 from bookmaker.proof import Proof
 from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.common.wording import cells_listed
-from bookmaker.trouble import BookTroubles, Place, Trouble
+from bookmaker.rules.common.words.wording import cells_listed
+from bookmaker.source.diagnostics import BookErrors, Diagnostic, Place
 
 LISTED = 12
 """Cells that are named one by one; of more, how many there are."""
@@ -40,20 +40,20 @@ def mark_command(files: tuple[Path, ...], book: Path) -> None:
     """
     manifest = load_book(book)
     known = {entry.id for entry in manifest.entries}
-    sheets, troubles = dict[Path, Mapping[str, FilledCells]](), list[Trouble]()
+    sheets, diagnostics = dict[Path, Mapping[str, FilledCells]](), list[Diagnostic]()
     for file in files:
         try:
             sheets[file] = read_filled(file)
-        except BookTroubles as found:
-            troubles += found.troubles
-    troubles += (
-        Trouble(Place(str(file)), "stranger", f"its grid “{name}” belongs to no puzzle in the book")
+        except BookErrors as found:
+            diagnostics += found.diagnostics
+    diagnostics += (
+        Diagnostic(Place(str(file)), "stranger", f"its grid “{name}” belongs to no puzzle in the book")
         for file, grids in sheets.items()
         for name in grids
         if name not in known
     )
-    if troubles:
-        raise BookTroubles(troubles)
+    if diagnostics:
+        raise BookErrors(diagnostics)
     wanted = tuple(entry.id for entry in manifest.entries if any(entry.id in grids for grids in sheets.values()))
     proofs = {proof.entry.id: proof for proof in proven(proofs_of(manifest, wanted))}
     for file, grids in sheets.items():

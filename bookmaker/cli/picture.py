@@ -12,16 +12,16 @@ from bookmaker.cli.loading import book_argument, find_entries, load_book, proofs
 from bookmaker.cli.paths import NEW_PATH, Whole
 from bookmaker.display.items import Page
 from bookmaker.files import write_whole
-from bookmaker.ink.picture import KINDS, picture_bytes
+from bookmaker.ink.rendering import KINDS, picture_bytes
 from bookmaker.layout.art.gridart import painted
 from bookmaker.layout.art.insight import out_of_sight
-from bookmaker.layout.sheets.picture import CELL, grid_picture, scene_picture
-from bookmaker.manifest.model import Entry, Manifest
+from bookmaker.layout.sheets.single_picture import CELL, grid_picture, scene_picture
+from bookmaker.manifest.entries import Entry, Manifest
 from bookmaker.proof import Proof
-from bookmaker.rules.common.wording import counted
+from bookmaker.rules.common.words.wording import counted
+from bookmaker.source.diagnostics import BookErrors
 from bookmaker.tell import tell
 from bookmaker.tell.scenes import board_after, ends_of, scenes_of
-from bookmaker.trouble import BookTroubles
 
 
 @main.command("picture")
@@ -85,10 +85,10 @@ def picture_command(
 
 
 def _check(entry: Entry) -> None:
-    """Raises BookTroubles for marks that would not be seen."""
+    """Raises BookErrors for marks that would not be seen."""
     rules = [*zip(entry.puzzle.rules, entry.rule_places, strict=True)]
     if lost := out_of_sight(painted(entry.puzzle, CELL), entry.title or entry.id, entry.place, rules):
-        raise BookTroubles(lost)
+        raise BookErrors(lost)
 
 
 def _at(manifest: Manifest, proof: Proof, step: int, coordinates: bool) -> Page:

@@ -6,11 +6,11 @@ from pathlib import Path
 
 import click
 
-from bookmaker.cli.group import main, say_troubles
+from bookmaker.cli.group import main, print_diagnostics
 from bookmaker.cli.loading import load_book, proofs_in_order, proving_options, shared
 from bookmaker.cli.progress import Progress
 from bookmaker.preflight import Report, inspect
-from bookmaker.rules.common.wording import counted, listed
+from bookmaker.rules.common.words.wording import counted, listed
 
 
 @main.command("preflight")
@@ -32,9 +32,9 @@ def preflight_command(ctx: click.Context, file: Path, book: Path | None) -> None
     digit and mark by mark. Ends with exit code 1 if more than warnings are found.
     """
     proofs = proofs_in_order(load_book(book)) if book else None
-    with shared() as crew:
-        report = inspect(file, str(file), proofs, crew=crew, watch=Progress("read", "pages"))
-    say_troubles(report.troubles)
+    with shared() as executor:
+        report = inspect(file, str(file), proofs, executor=executor, watch=Progress("read", "pages"))
+    print_diagnostics(report.diagnostics)
     if not report.sound:
         ctx.exit(1)
     click.echo(f"{file}: {_summary(report, compared=proofs is not None)}")

@@ -11,7 +11,7 @@ from shutil import get_terminal_size
 
 import click
 
-from bookmaker.cli.group import main, say_troubles
+from bookmaker.cli.group import main, print_diagnostics
 from bookmaker.cli.loading import (
     book_argument,
     calibration_option,
@@ -28,13 +28,13 @@ from bookmaker.layout import load_layout
 from bookmaker.manifest.permission import unprintable
 from bookmaker.proof import Proof
 from bookmaker.proof.claims import wrong_claims
-from bookmaker.proof.notes import editor_notes, notes_report
+from bookmaker.proof.notes_text import editor_notes, notes_report
 from bookmaker.proof.remarks import remark
 from bookmaker.proof.report import report
-from bookmaker.proof.second import demand_auditor, doubts
-from bookmaker.rules.common.wording import counted
+from bookmaker.proof.second_opinion import demand_auditor, doubts
+from bookmaker.rules.common.words.wording import counted
 from bookmaker.solve.verdict import Unique
-from bookmaker.trouble import BookTroubles
+from bookmaker.source.diagnostics import BookErrors
 
 
 @main.command("proof")
@@ -90,8 +90,8 @@ def proof_command(
     if hard := decided_by_learning(proofs):
         click.echo(hard, err=True)
     differing = tuple(wrong_claims(proofs))
-    refused = (replace(trouble, warning=True) for trouble in unprintable(manifest.entries, press=False))
-    say_troubles((*refused, *differing))
+    refused = (replace(diagnostic, warning=True) for diagnostic in unprintable(manifest.entries, press=False))
+    print_diagnostics((*refused, *differing))
     if second_opinion:
         ask_again(proofs)
     if differing or not all(isinstance(proof.verdict, Unique) for proof in proofs):
@@ -104,10 +104,10 @@ def _terminal() -> int | None:
 
 
 def ask_again(proofs: tuple[Proof, ...]) -> None:
-    """Say what second opinions bring up. Raises BookTroubles where one disagrees."""
-    with shared() as crew:
-        found = tuple(doubts(proofs, crew))
-    if not all(trouble.warning for trouble in found):
-        raise BookTroubles(found)
-    say_troubles(found)
+    """Say what second opinions bring up. Raises BookErrors where one disagrees."""
+    with shared() as executor:
+        found = tuple(doubts(proofs, executor))
+    if not all(diagnostic.warning for diagnostic in found):
+        raise BookErrors(found)
+    print_diagnostics(found)
     click.echo(f"second opinion: the same on {counted(len(proofs) - len(found), 'puzzle')}", err=True)

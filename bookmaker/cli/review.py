@@ -12,8 +12,8 @@ from bookmaker.cli.paths import NEW_FILE
 from bookmaker.cli.progress import Progress
 from bookmaker.files import write_whole
 from bookmaker.manifest import MANIFEST_NAMES
-from bookmaker.rules.common.wording import counted
-from bookmaker.trouble import BookTroubles, Place, Trouble, typed
+from bookmaker.rules.common.words.wording import counted
+from bookmaker.source.diagnostics import BookErrors, Diagnostic, Place, typed
 from bookmaker.web.collection import of_archive, of_book
 from bookmaker.web.page import review_page
 
@@ -32,18 +32,20 @@ def review_command(book: Path, file: Path, notes: bool) -> None:
     """
     if file.suffix.lower() not in (".html", ".htm"):
         raise click.BadParameter("the name should end in .html", param_hint="--out")
-    with shared() as crew:
+    with shared() as executor:
         if book.is_dir() and not any((book / name).exists() for name in MANIFEST_NAMES):
-            collection = of_archive((book,), known(), crew, counting())
+            collection = of_archive((book,), known(), executor, counting())
             if not collection.entries:
-                raise BookTroubles(collection.troubles or [_nothing(book)])
+                raise BookErrors(collection.diagnostics or [_nothing(book)])
         else:
-            collection = of_book(load_book(book), known(), crew, Progress("proved"))
-        page = review_page(collection, known(), crew, notes, Progress("told"))
+            collection = of_book(load_book(book), known(), executor, Progress("proved"))
+        page = review_page(collection, known(), executor, notes, Progress("told"))
     write_whole({file: page.encode()})
     click.echo(f"{file}: {counted(len(collection.entries), 'puzzle')}")
 
 
-def _nothing(folder: Path) -> Trouble:
+def _nothing(folder: Path) -> Diagnostic:
     hint = f"“bookmaker start {typed(folder)}” makes a small book to begin with"
-    return Trouble(Place(str(folder)), "no-puzzles", "there is no book in this folder, and no file with puzzles", hint)
+    return Diagnostic(
+        Place(str(folder)), "no-puzzles", "there is no book in this folder, and no file with puzzles", hint
+    )

@@ -14,7 +14,7 @@ from bookmaker.files import write_whole
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.layout.sheets.chart import compose_chart
 from bookmaker.rules import kinds
-from bookmaker.trouble import nearest
+from bookmaker.source.diagnostics import nearest
 
 
 @main.command("rules")

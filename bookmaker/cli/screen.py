@@ -10,9 +10,9 @@ import click
 from bookmaker.cli.group import KEPT, main
 from bookmaker.cli.loading import say_alive
 from bookmaker.cli.paths import NEW_FILE, Whole
-from bookmaker.proof.crew import crew_on, processes
-from bookmaker.proof.screening import screen
-from bookmaker.rules.common.wording import counted, number
+from bookmaker.proof.executors import executor_on, processes
+from bookmaker.rules.common.words.wording import counted, number
+from bookmaker.screening import screen
 
 
 @main.command("screen")
@@ -39,8 +39,8 @@ def screen_command(
     ctx.meta[KEPT] = f"the lines in {report} are kept, and the same command goes on after the last of them"
     met = faulty = 0
     said = monotonic()
-    with crew_on(address) if address else processes(workers, say_alive) as crew:
-        for line in screen(lists, report, crew):
+    with executor_on(address) if address else processes(workers, say_alive) as executor:
+        for line in screen(lists, report, executor):
             met += 1
             faulty += line.get("verdict") != "unique"
             if monotonic() - said > 1:

@@ -9,8 +9,8 @@ import click
 from bookmaker.cli.completion import rule_kinds
 from bookmaker.cli.group import main
 from bookmaker.cli.paths import NEW_FOLDER
+from bookmaker.source.diagnostics import typed
 from bookmaker.starter import write_starter
-from bookmaker.trouble import typed
 
 
 @main.command("start")

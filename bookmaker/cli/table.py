@@ -6,12 +6,12 @@ import unicodedata
 from collections.abc import Collection, Mapping, Sequence
 
 from bookmaker.grade.bands import figure
-from bookmaker.manifest.model import Manifest
+from bookmaker.manifest.entries import Manifest
 from bookmaker.phrases import Phrasebook
 from bookmaker.proof import Proof
 from bookmaker.proof.report import verdict_word
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.rules.common.wording import listed, number
+from bookmaker.rules.common.words.wording import listed, number
 from bookmaker.solve.learning import learner
 from bookmaker.solve.verdict import Prover, Undecided
 

@@ -19,14 +19,14 @@ from bookmaker.cli.paths import NEW_FILE, Whole
 from bookmaker.draft.telling import tuned_lines, tuning_lines
 from bookmaker.draft.tuning import Tuned, Tuning
 from bookmaker.files import write_whole
-from bookmaker.proof.crew import processes
+from bookmaker.proof.executors import processes
 from bookmaker.rules import problem_of
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Unique
-from bookmaker.trouble import BookTroubles, Desk, Place, Trouble
-from bookmaker.wishes.model import Wish
+from bookmaker.source.diagnostics import BookErrors, Collector, Diagnostic, Place
 from bookmaker.wishes.reading import read_goal
 from bookmaker.wishes.span import Span
+from bookmaker.wishes.wish import Wish
 
 
 @main.command("tune")
@@ -67,12 +67,12 @@ def tune_command(
     verdict = prove(problem_of(typed.puzzle))
     if not isinstance(verdict, Unique):
         hint = f"“bookmaker mend {book} {puzzle_id}” looks for the slip"
-        raise BookTroubles([Trouble(typed.place, "not-unique", f"“{puzzle_id}” has not exactly one solution", hint)])
+        raise BookErrors([Diagnostic(typed.place, "not-unique", f"“{puzzle_id}” has not exactly one solution", hint)])
     tuning = Tuning(typed.puzzle, verdict.solution, wish)
     found: list[Tuned] = []
-    with processes(workers) as crew:
+    with processes(workers) as executor:
         ahead = 4 * workers if workers > 1 else 0
-        for tuned in islice(tuning.results(crew, ahead, monotonic() + seconds), show):
+        for tuned in islice(tuning.results(executor, ahead, monotonic() + seconds), show):
             found.append(tuned)
             click.echo("\n".join(tuned_lines(len(found), tuned, typed)) + "\n")
     click.echo("\n".join(tuning_lines(tuning, len(found))))
@@ -84,10 +84,10 @@ def tune_command(
 
 
 def _wish(typed: Typed, band: str | None, difficulty: str | None, fewer_givens: bool, refused: tuple[str, ...]) -> Wish:
-    """What is wished, from the options. Raises BookTroubles where one can't be read."""
+    """What is wished, from the options. Raises BookErrors where one can't be read."""
     if not (band or difficulty or fewer_givens or refused):
         raise click.UsageError("say what to reach: --band, --difficulty, --fewer-givens or --no")
-    desk = Desk()
-    wish = read_goal(band or "", difficulty or "", refused, typed.puzzle.rules, Place("tune"), desk)
-    desk.raise_errors()
+    collector = Collector()
+    wish = read_goal(band or "", difficulty or "", refused, typed.puzzle.rules, Place("tune"), collector)
+    collector.raise_errors()
     return replace(wish, givens=Span(0, typed.puzzle.given_count - 1)) if fewer_givens else wish

@@ -9,13 +9,13 @@ from typing import Any
 import click
 
 from bookmaker.archive.lookalikes import Member, Near, Same, members_of, move_words, near_among, same_among
-from bookmaker.cli.group import main, say_troubles
-from bookmaker.cli.loading import counting, crew, known, sharing_options
+from bookmaker.cli.group import main, print_diagnostics
+from bookmaker.cli.loading import counting, executor, known, sharing_options
 from bookmaker.cli.paths import NEW_FILE
 from bookmaker.files import write_whole
-from bookmaker.rules.common.wording import counted
+from bookmaker.rules.common.words.wording import counted
+from bookmaker.source.diagnostics import Collector, in_file_order
 from bookmaker.symmetry.moves import words_of
-from bookmaker.trouble import Desk, in_file_order
 
 PLACES = click.Path(exists=True, path_type=Path)
 
@@ -39,10 +39,10 @@ def twins_command(
 
     Ends with exit code 1 if two puzzles are the same.
     """
-    desk = Desk()
-    with crew() as workers:
-        new = members_of(archives, known(), workers, desk, watch=counting())
-        old = members_of(against, known(), workers, desk, new.members) if against else None
+    collector = Collector()
+    with executor() as workers:
+        new = members_of(archives, known(), workers, collector, watch=counting())
+        old = members_of(against, known(), workers, collector, new.members) if against else None
     members = [*new.members, *(old.members if old else ())]
     same = tuple(same_among(members, mixed=bool(old)))
     near = () if exact else tuple(near_among(members, mixed=bool(old)))
@@ -58,8 +58,8 @@ def twins_command(
     click.echo(f"{compared}: {twice or 'none'} the same as another, {counted(len(near), 'pair')} near", err=True)
     if unproven := new.unproven + (old.unproven if old else 0):
         click.echo(f"{counted(unproven, 'puzzle')} without exactly one solution left out", err=True)
-    say_troubles(in_file_order(desk.found))
-    if same or any(desk.errors()):
+    print_diagnostics(in_file_order(collector.found))
+    if same or any(collector.errors()):
         ctx.exit(1)
 
 

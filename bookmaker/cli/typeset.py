@@ -38,9 +38,9 @@ from bookmaker.ink.pixels import png_bytes
 from bookmaker.layout import Layout, compose, compose_cover, compose_key, fillable, impose, load_layout, press_sheets
 from bookmaker.layout.sheets.imposition import sheets_of, signatures
 from bookmaker.proof import Proof
-from bookmaker.rules.common.wording import counted
+from bookmaker.rules.common.words.wording import counted
+from bookmaker.source.diagnostics import BookErrors
 from bookmaker.times import calibrated_proof
-from bookmaker.trouble import BookTroubles
 
 
 @main.command("typeset")
@@ -134,10 +134,10 @@ def typeset_command(
         )
     chosen = layout_name or manifest.layout or ("a5-booklet" if booklet else "a4-book")
     layout = load_layout(chosen, None if layout_name else manifest.layout_place, "book")
-    with shared() as crew, replacing() as beside:
+    with shared() as executor, replacing() as beside:
         proofs: list[Proof] = []
         regrade = partial(calibrated_proof, calibration=correction) if (correction := calibration()) else None
-        gathered = gather(manifest.entries, manifest.band_names, manifest.publication.hints, known(), crew, regrade)
+        gathered = gather(manifest.entries, manifest.band_names, manifest.publication.hints, known(), executor, regrade)
         contents = bind(manifest, _watched(gathered, len(manifest.entries), proofs), draft)
         by_id = {proof.entry.id: proof for proof in proofs}
         if not draft:
@@ -163,12 +163,12 @@ def typeset_command(
             )
             for name, make in makers.items()
         ]
-        counts = print_checked(printings, proofs, beside, crew) if printings else []
+        counts = print_checked(printings, proofs, beside, executor) if printings else []
         bound = folder / ("book.epub" if ebook else printings[0].path.name)
         if ebook and dated:
             epub = ebook_bytes(contents, layout, document.pages, dated)
             if faults := check_ebook(epub, str(bound), contents.puzzles, by_id):
-                raise BookTroubles(faults)
+                raise BookErrors(faults)
             beside(bound).write_bytes(epub)
         for catalogue in catalogues:
             record = record_of(contents, dated, ebook)

@@ -17,12 +17,12 @@ from bookmaker.draft.logic import Run, Rungs, rungs_without
 from bookmaker.draft.needs import Counts, chosen, room_for_givens
 from bookmaker.draft.sketch import Sketch
 from bookmaker.grade import grade
-from bookmaker.grade.model import Grade
+from bookmaker.grade.solve_path import Grade
 from bookmaker.puzzle.bits import cells_on
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.verdict import Solution
 from bookmaker.wishes.judge import Amiss, amiss, distance
-from bookmaker.wishes.model import Wish
+from bookmaker.wishes.wish import Wish
 
 THINNINGS = 3
 """Ways to take givens away that are gone on with."""

@@ -25,7 +25,7 @@ from bookmaker.rules.common.contract import Rule, RuledPuzzle
 from bookmaker.solve import prove
 from bookmaker.solve.problem import Allowed, Combination, Constraint, Problem, Relation, Sum
 from bookmaker.solve.verdict import NoSolution, Solution, Unique
-from bookmaker.wishes.model import Wish
+from bookmaker.wishes.wish import Wish
 
 MOST_SETS = 2_000
 """Sets of marks that are looked at; chains on a 9×9 grid have far fewer."""

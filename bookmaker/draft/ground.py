@@ -24,7 +24,7 @@ from bookmaker.rules.common.parts import Form, Part
 from bookmaker.solve import solutions
 from bookmaker.solve.problem import Constraint, Relation, relation
 from bookmaker.solve.verdict import Solution
-from bookmaker.wishes.model import Amount, RuleWish, Wish
+from bookmaker.wishes.wish import Amount, RuleWish, Wish
 
 GUESSES, RESTARTS = 150, 24
 """A solution is sought with few guesses and begun again, rather than with many."""

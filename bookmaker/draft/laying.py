@@ -21,7 +21,7 @@ from bookmaker.rules.common.chain import ChainRule
 from bookmaker.rules.common.contract import Rule
 from bookmaker.rules.common.parts import Form, Part
 from bookmaker.solve.verdict import Solution
-from bookmaker.wishes.model import Amount, RuleWish
+from bookmaker.wishes.wish import Amount, RuleWish
 
 TRIES = 80
 """Attempts at a mark before fewer have to do, for each mark that is wanted."""

@@ -9,10 +9,10 @@ from __future__ import annotations
 from collections.abc import Collection, Sequence
 from dataclasses import dataclass
 
-from bookmaker.grade.singles import openings
-from bookmaker.grade.state import State, ground_of, start
-from bookmaker.grade.technique import Finding, Technique, ladder
-from bookmaker.grade.techniques.rule_deduction import RuleDeduction
+from bookmaker.logic.singles import openings
+from bookmaker.logic.state import State, ground_of, start
+from bookmaker.logic.technique import Finding, Technique, ladder
+from bookmaker.logic.techniques.rule_deduction import RuleDeduction
 from bookmaker.puzzle.position import Candidate
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.wishes.techniques import key_of

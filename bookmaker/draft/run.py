@@ -1,7 +1,7 @@
 """Wishes worked off into a file, puzzle after puzzle; a run that is stopped goes on where it was.
 
-In: wishes, a file, and a crew. Out: the file, a list of puzzles as a manifest has it, which is written anew after each
-puzzle; comments at its head say how far the attempts have come. Attempts have numbers and are taken in their order
+In: wishes, a file, and an executor. Out: the file, a list of puzzles as a manifest has it, which is written anew after
+each puzzle; comments at its head say how far the attempts have come. Attempts have numbers and are taken in their order
 whoever makes them, so the same wishes give the same file, however many work on them.
 """
 
@@ -19,12 +19,12 @@ from time import monotonic
 from bookmaker.draft.attempt import Drafted, Missing, attempt
 from bookmaker.files import write_whole
 from bookmaker.manifest.written import puzzle_lines
-from bookmaker.proof.crew import in_order
+from bookmaker.proof.executors import in_order
 from bookmaker.rules.common.parts import Written
+from bookmaker.source.diagnostics import BookErrors, Diagnostic, Place
 from bookmaker.symmetry import keys_of
-from bookmaker.trouble import BookTroubles, Place, Trouble
-from bookmaker.wishes.model import Wish
 from bookmaker.wishes.reading import NUMBER
+from bookmaker.wishes.wish import Wish
 
 PATIENCE = 300
 """Attempts without a new puzzle after which a wish is given up."""
@@ -69,7 +69,7 @@ class Run:
     known: set[str]
     """The keys of puzzles of which none drafted may be a look-alike."""
 
-    def go_on(self, crew: Executor, ahead: int, until: float | None = None) -> Iterator[Found | Progress]:
+    def go_on(self, executor: Executor, ahead: int, until: float | None = None) -> Iterator[Found | Progress]:
         """Work off what is left; yields each puzzle as it is found, and the progress of a wish after each attempt.
 
         Ends at the moment `until` (of `time.monotonic`), if one is given; what is left until then is shared out among
@@ -80,15 +80,15 @@ class Run:
             now = monotonic()
             share = None if until is None else now + max(until - now, 0.0) / left
             try:
-                yield from self._work_off(number, progress, crew, ahead, share)
+                yield from self._work_off(number, progress, executor, ahead, share)
             finally:
                 self.save()
 
     def _work_off(
-        self, number: int, progress: Progress, crew: Executor, ahead: int, until: float | None
+        self, number: int, progress: Progress, executor: Executor, ahead: int, until: float | None
     ) -> Iterator[Found | Progress]:
         def begin(attempt_number: int) -> Future[Drafted | Missing]:
-            return crew.submit(attempt, progress.wish, attempt_number)
+            return executor.submit(attempt, progress.wish, attempt_number)
 
         saved, last = monotonic(), progress.attempts
         for attempt_number, result in in_order(count(progress.attempts), begin, ahead):
@@ -144,7 +144,7 @@ class Run:
 def take_up(file: Path, wishes: Sequence[Wish], known: Iterable[str], keys_in: Callable[[Path], Iterable[str]]) -> Run:
     """The run of these wishes, from where the file has it if it was begun; no puzzle will have a key that is `known`.
 
-    `keys_in` reads the keys of a file's puzzles. Raises BookTroubles where the file holds something else.
+    `keys_in` reads the keys of a file's puzzles. Raises BookErrors where the file holds something else.
     """
     progress = [Progress(wish) for wish in wishes]
     items: list[str] = []
@@ -153,7 +153,7 @@ def take_up(file: Path, wishes: Sequence[Wish], known: Iterable[str], keys_in: C
         head, *items = _ITEM.split(file.read_text(encoding="utf-8"))
         if f"# wishes {_mark_of(wishes)}\n" not in head:
             said = "this file was not begun from these wishes, and is left as it is"
-            raise BookTroubles([Trouble(Place(str(file)), "other-file", said, "name another one with --out")])
+            raise BookErrors([Diagnostic(Place(str(file)), "other-file", said, "name another one with --out")])
         for number, found, attempts in _STATE.findall(head):
             progress[int(number) - 1].found, progress[int(number) - 1].attempts = int(found), int(attempts)
         items = [item.rstrip() + "\n" for item in items]

@@ -15,17 +15,17 @@ from bookmaker.draft.forcing import Dress
 from bookmaker.draft.run import Found, Progress
 from bookmaker.draft.tuning import Tuned, Tuning
 from bookmaker.grade.bands import figure
-from bookmaker.grade.model import Grade
-from bookmaker.grade.narrow import narrow_points
-from bookmaker.grade.notes import narrow_sentence
-from bookmaker.manifest.model import BAND_NAMES
+from bookmaker.grade.bottlenecks import bottlenecks_of
+from bookmaker.grade.solve_path import Grade
+from bookmaker.manifest.entries import BAND_NAMES
 from bookmaker.manifest.written import rule_lines
 from bookmaker.phrases import Phrasebook
+from bookmaker.review.notes import narrow_sentence
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.rules.common.wording import counted, number
-from bookmaker.wishes.model import Wish
+from bookmaker.rules.common.words.wording import counted, number
 from bookmaker.wishes.reading import NUMBER
 from bookmaker.wishes.techniques import key_of, name_of
+from bookmaker.wishes.wish import Wish
 
 REASONS = {
     "no room": ("the marks found no room", "ask for fewer or smaller ones, or say “arrangement: none”"),
@@ -79,7 +79,7 @@ def tuned_lines(at: int, tuned: Tuned, typed: Typed) -> Iterator[str]:
     """A change, with the lines of the file that it changes and what comes of it."""
     changes = "one change" if tuned.changes == 1 else "two changes"
     yield f"{at}. {changes}: {graded(tuned.puzzle, tuned.grade)}"
-    for point in narrow_points(tuned.grade.path, len(tuned.puzzle.grid.cells)):
+    for point in bottlenecks_of(tuned.grade.path, len(tuned.puzzle.grid.cells)):
         yield f"   {narrow_sentence(Phrasebook(tuned.puzzle.grid), point)}"
     yield from edit_lines(typed, changed_text(typed, tuned.puzzle))
 

@@ -19,15 +19,15 @@ from bookmaker.changes.neighbouring import changes_of
 from bookmaker.draft.laying import is_sound
 from bookmaker.draft.sketch import Sketch
 from bookmaker.grade import grade
-from bookmaker.grade.model import Grade
-from bookmaker.proof.crew import in_order
+from bookmaker.grade.solve_path import Grade
+from bookmaker.proof.executors import in_order
 from bookmaker.puzzle.bits import cells_on
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
 from bookmaker.rules.common.parts import Form, Part
 from bookmaker.solve.verdict import Solution
 from bookmaker.wishes.judge import Amiss, amiss
-from bookmaker.wishes.model import Wish
+from bookmaker.wishes.wish import Wish
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,14 +69,14 @@ class Tuning:
         self.board = givens | marks
         self.tried = self.untried = 0
 
-    def results(self, crew: Executor, ahead: int, until: float) -> Iterator[Tuned]:
-        """Puzzles that are as wished, the least changes first; what is graded is shared among the crew."""
+    def results(self, executor: Executor, ahead: int, until: float) -> Iterator[Tuned]:
+        """Puzzles that are as wished, the least changes first; what is graded is shared among the workers."""
         singles = sorted(set(_singles(self.sketch, self.board)), key=lambda change: (change.size, change.come))
         for number, changes in ((1, [(one,) for one in singles]), (2, list(_doubles(singles)))):
             boards = self._boards(changes, until)
 
             def begin(board: int) -> Future[tuple[Grade, list[Amiss]]]:
-                return crew.submit(_looked_at, self.sketch.puzzle(board), self.solution, self.wish)
+                return executor.submit(_looked_at, self.sketch.puzzle(board), self.solution, self.wish)
 
             for board, (graded, wrong) in in_order(boards, begin, ahead):
                 if not wrong:

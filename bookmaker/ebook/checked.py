@@ -1,6 +1,6 @@
 """A finished e-book, read back as a reader has it.
 
-In: the bytes of the file and the proven puzzles. Out: troubles: a table of a puzzle or a key that holds other digits
+In: the bytes of the file and the proven puzzles. Out: diagnostics: a table of a puzzle or a key that holds other digits
 than were proven, one that is missing, a link that leads nowhere.
 """
 
@@ -11,16 +11,18 @@ from io import BytesIO
 from xml.etree.ElementTree import Element, fromstring
 from zipfile import ZipFile
 
-from bookmaker.book.model import BookPuzzle
+from bookmaker.book.contents import BookPuzzle
 from bookmaker.hypertext.elements import XHTML
 from bookmaker.proof import Proof
 from bookmaker.puzzle.grid import SYMBOLS
-from bookmaker.trouble import Place, Trouble
+from bookmaker.source.diagnostics import Diagnostic, Place
 
 _X = f"{{{XHTML}}}"
 
 
-def check_ebook(file: bytes, name: str, puzzles: tuple[BookPuzzle, ...], proofs: Mapping[str, Proof]) -> list[Trouble]:
+def check_ebook(
+    file: bytes, name: str, puzzles: tuple[BookPuzzle, ...], proofs: Mapping[str, Proof]
+) -> list[Diagnostic]:
     """What is wrong with the file of that name; nothing where all is well."""
     texts = _texts(file)
     ids = {f"{text}#{made.get('id')}" for text, root in texts.items() for made in root.iter() if made.get("id")}
@@ -41,7 +43,7 @@ def check_ebook(file: bytes, name: str, puzzles: tuple[BookPuzzle, ...], proofs:
             whole = f"{text}{to}" if to.startswith("#") else to
             if "//" not in to and whole not in ids and whole not in texts:
                 said.append(f"a link in {text} leads to {to}, which is not there")
-    return [Trouble(Place(name), "ebook-fault", words, "this is a fault of bookmaker") for words in said]
+    return [Diagnostic(Place(name), "ebook-fault", words, "this is a fault of bookmaker") for words in said]
 
 
 def _texts(file: bytes) -> dict[str, Element]:

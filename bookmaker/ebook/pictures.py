@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections import Counter
 from xml.etree.ElementTree import Element
 
-from bookmaker.book.model import Book, BookPuzzle, WorkedFigure
+from bookmaker.book.contents import Book, BookPuzzle, WorkedFigure
 from bookmaker.book.reading import grid_read
 from bookmaker.display.items import Document, Group, Page, Rect
 from bookmaker.hypertext.elements import allowed, element
@@ -17,7 +17,7 @@ from bookmaker.ink.pixels import page_pictures, png_bytes
 from bookmaker.ink.svg import svg_text
 from bookmaker.layout import Layout, compose_cover
 from bookmaker.layout.art.swatch import figure_size, swatch, swatch_size, worked_figure
-from bookmaker.layout.sheets.picture import grid_picture
+from bookmaker.layout.sheets.single_picture import grid_picture
 from bookmaker.puzzle.grid import SYMBOLS
 from bookmaker.rules.common.contract import Sample
 

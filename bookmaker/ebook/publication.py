@@ -10,7 +10,7 @@ from datetime import date
 from importlib.resources import files as package_files
 
 from bookmaker.book import wording
-from bookmaker.book.model import Book, ImprintPage
+from bookmaker.book.contents import Book, ImprintPage
 from bookmaker.display.items import Page
 from bookmaker.ebook.container import container
 from bookmaker.ebook.navigation import mark_pages, navigation

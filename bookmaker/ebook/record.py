@@ -10,8 +10,8 @@ from dataclasses import dataclass
 from datetime import date
 from uuid import NAMESPACE_OID, uuid5
 
-from bookmaker.book.model import Book
-from bookmaker.book.typography import curled
+from bookmaker.book.contents import Book
+from bookmaker.book.smart_quotes import smart_quotes
 from bookmaker.manifest.publication import Imprint
 
 SUBJECT = "Number-placement puzzles"
@@ -78,9 +78,9 @@ def record_of(book: Book, dated: date | None, ebook: bool) -> Record:
         identifier=f"urn:isbn:{isbn}" if isbn else f"urn:uuid:{uuid5(NAMESPACE_OID, chr(10).join(named))}",
         isbn=isbn,
         printed=printed,
-        publisher=curled(imprint.publisher),
-        edition=curled(imprint.edition),
-        rights=curled(imprint.rights),
-        description=curled("\n\n".join(blurb)),
+        publisher=smart_quotes(imprint.publisher),
+        edition=smart_quotes(imprint.edition),
+        rights=smart_quotes(imprint.rights),
+        description=smart_quotes("\n\n".join(blurb)),
         dated=dated,
     )

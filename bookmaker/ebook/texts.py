@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from itertools import groupby
 from xml.etree.ElementTree import Element
 
-from bookmaker.book.model import (
+from bookmaker.book.contents import (
     Book,
     BookPuzzle,
     Chapter,

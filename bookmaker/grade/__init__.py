@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from bookmaker.grade.bands import difficulty_of, family_of
 from bookmaker.grade.effort import WEIGHTS, Weights
-from bookmaker.grade.model import Grade, SolvePath, Step
 from bookmaker.grade.path import walk
+from bookmaker.grade.solve_path import Grade, SolvePath, Step
 from bookmaker.reasons import Rung
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.verdict import Solution

@@ -11,14 +11,14 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bookmaker.grade.automorphism import Automorphism, automorphisms
 from bookmaker.grade.effort import BEYOND_REACH, WEIGHTS, Practice, Weights
-from bookmaker.grade.forced import forced
-from bookmaker.grade.mirror import Mirror, mirrors
-from bookmaker.grade.model import SolvePath, Step
-from bookmaker.grade.singles import openings, single
-from bookmaker.grade.solvers import Solver, mean_looks, solvers
-from bookmaker.grade.state import State, ground_of, start
-from bookmaker.grade.technique import Finding, ladder
+from bookmaker.grade.simulation import SimulatedSolver, mean_looks, solvers
+from bookmaker.grade.solve_path import SolvePath, Step
+from bookmaker.logic.forced import forced
+from bookmaker.logic.singles import openings, single
+from bookmaker.logic.state import State, ground_of, start
+from bookmaker.logic.technique import Finding, ladder
 from bookmaker.puzzle.bits import board_of, cells_on
 from bookmaker.puzzle.position import Candidate
 from bookmaker.reasons import MarkRef, Reason, Rung
@@ -26,14 +26,14 @@ from bookmaker.reasons.reason import MARK
 from bookmaker.reasons.singles import Fixed, FromProof
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.verdict import Solution
-from bookmaker.symmetry.labels import labels
+from bookmaker.symmetry.canonical_labels import canonical_labels
 
 
 def walk(puzzle: RuledPuzzle, solution: Solution, weights: Weights = WEIGHTS) -> SolvePath:
     """The path; `reached` is False where a step was taken from the solution."""
     state = start(ground_of(puzzle))
     everyone = solvers(_labels(puzzle, solution))
-    mirror = next(iter(mirrors(puzzle, solution)), None)
+    mirror = next(iter(automorphisms(puzzle, solution)), None)
     steps = _filling(state, puzzle)
     practice = Practice()
     reached = True
@@ -72,15 +72,15 @@ def _filling(state: State, puzzle: RuledPuzzle) -> list[Step]:
 
 def _labels(puzzle: RuledPuzzle, solution: Solution) -> list[int]:
     """Labels of the cells; where the solution alone does not tell all cells apart, the givens help."""
-    named = labels(puzzle.grid, solution)
+    named = canonical_labels(puzzle.grid, solution)
     if len(set(named)) < len(named):
         given = board_of(cell for cell, digit in enumerate(puzzle.givens) if digit)
-        named = labels(puzzle.grid, solution, given)
+        named = canonical_labels(puzzle.grid, solution, given)
     return named
 
 
 def _stretch(
-    state: State, solution: Solution, everyone: Sequence[Solver], weights: Weights, mirror: Mirror | None
+    state: State, solution: Solution, everyone: Sequence[SimulatedSolver], weights: Weights, mirror: Automorphism | None
 ) -> list[Step]:
     """All singles from here on, told from the most visible to the least; the effort is the solvers' mean.
 

@@ -11,7 +11,7 @@ from typing import TypeAlias, assert_never
 from xml.etree.ElementTree import Element
 
 from bookmaker.book import wording
-from bookmaker.book.model import BookPuzzle, HintPages
+from bookmaker.book.contents import BookPuzzle, HintPages
 from bookmaker.book.reading import (
     Block,
     Board,

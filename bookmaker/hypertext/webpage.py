@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from importlib.resources import files
 from xml.etree.ElementTree import Element
 
-from bookmaker.book.model import Book, HintPages, Part
+from bookmaker.book.contents import Book, HintPages, Part
 from bookmaker.book.reading import Block, Heading, read_parts
 from bookmaker.hypertext.blocks import append_all, hint_section, sections, titled
 from bookmaker.hypertext.elements import element, html

@@ -1,6 +1,6 @@
 """What is wrong with a book on a layout before a page is made.
 
-In: a book and a layout. Out: nothing, or `BookTroubles`: a layout made for something else, a character that the fonts
+In: a book and a layout. Out: nothing, or `BookErrors`: a layout made for something else, a character that the fonts
 cannot print. Such a character would come out as an empty box, so it is named here instead.
 """
 
@@ -10,28 +10,28 @@ from collections.abc import Iterable, Iterator
 from typing import Literal
 from unicodedata import name
 
-from bookmaker.book.model import Book, Foreword, ImprintPage, TitlePage
+from bookmaker.book.contents import Book, Foreword, ImprintPage, TitlePage
 from bookmaker.layout.setting.runs import font_of
 from bookmaker.layout.setting.text import FONTS
 from bookmaker.layout.spec import Layout
 from bookmaker.manifest.markup import Runs
-from bookmaker.trouble import BookTroubles, Place, Trouble
+from bookmaker.source.diagnostics import BookErrors, Diagnostic, Place
 
 
 def check(book: Book, layout: Layout, use: Literal["book", "handout"]) -> None:
-    """Raise BookTroubles if the layout is not for this use or a text can't be printed in its fonts."""
-    troubles: dict[tuple[Place, str], Trouble] = {}
+    """Raise BookErrors if the layout is not for this use or a text can't be printed in its fonts."""
+    diagnostics: dict[tuple[Place, str], Diagnostic] = {}
     if layout.use != use:
         text = f"{layout.name} is a layout for a {layout.use}, not for a {use}"
         hint = "“bookmaker layouts” lists what there is"
-        troubles[layout.place, ""] = Trouble(layout.place, "wrong-use", text, hint)
+        diagnostics[layout.place, ""] = Diagnostic(layout.place, "wrong-use", text, hint)
     for what, text, font, place in _texts(book, layout):
         for character in FONTS.missing(text, font):
             said = f"{what} has the character “{character}” ({name(character, 'without a name').lower()})"
-            trouble = Trouble(place, "missing-glyph", f"{said}, which the font “{font}” can't print")
-            troubles.setdefault((place, character), trouble)
-    if troubles:
-        raise BookTroubles(troubles.values())
+            diagnostic = Diagnostic(place, "missing-glyph", f"{said}, which the font “{font}” can't print")
+            diagnostics.setdefault((place, character), diagnostic)
+    if diagnostics:
+        raise BookErrors(diagnostics.values())
 
 
 def _texts(book: Book, layout: Layout) -> Iterator[tuple[str, str, str, Place]]:

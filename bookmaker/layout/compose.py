@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from typing import assert_never
 
-from bookmaker.book.model import (
+from bookmaker.book.contents import (
     Book,
     Chapter,
     Contents,
@@ -31,23 +31,23 @@ from bookmaker.display.items import Anchor, Bookmark, Document, Page
 from bookmaker.display.numerals import roman
 from bookmaker.layout.checks import check
 from bookmaker.layout.drawing import Pages
-from bookmaker.layout.pages.contents import contents_leaves
-from bookmaker.layout.pages.credits import credits_leaves
-from bookmaker.layout.pages.front import foreword_leaves, guide_leaves, half_title_leaf, imprint_leaf, title_leaf
-from bookmaker.layout.pages.hints import hint_leaves
-from bookmaker.layout.pages.index import index_leaves
+from bookmaker.layout.page_side import BLANK, PageSide, UnnumberedPage, as_part, furniture
+from bookmaker.layout.pages.contents import contents_pages
+from bookmaker.layout.pages.credits import credits_pages
+from bookmaker.layout.pages.front import foreword_pages, guide_pages, half_title_leaf, imprint_leaf, title_leaf
+from bookmaker.layout.pages.hints import hints_pages
+from bookmaker.layout.pages.index import index_pages
 from bookmaker.layout.pages.keys import key_rows
-from bookmaker.layout.pages.notes import note_leaves
-from bookmaker.layout.pages.opener import opener_leaves
+from bookmaker.layout.pages.notes import note_pages
+from bookmaker.layout.pages.opener import opener_pages
 from bookmaker.layout.pages.parts import flowing, heading
-from bookmaker.layout.pages.primer import primer_leaves
-from bookmaker.layout.pages.puzzles import puzzle_leaves
-from bookmaker.layout.sheet import BLANK, Leaf, Sheet, as_part, furniture
+from bookmaker.layout.pages.primer import primer_pages
+from bookmaker.layout.pages.puzzles import puzzle_pages
 from bookmaker.layout.spec import Layout
 
 
 def compose(book: Book, layout: Layout) -> Document:
-    """The whole book. Raises BookTroubles for what can't be printed, and for puzzles that fit on no page."""
+    """The whole book. Raises BookErrors for what can't be printed, and for puzzles that fit on no page."""
     check(book, layout, "book")
     layout = layout.speaking(book.publication.language)
     front = [leaf for part in book.front for leaf in _told(part, book, layout)]
@@ -55,7 +55,7 @@ def compose(book: Book, layout: Layout) -> Document:
         front.append(BLANK)
     body = [*_kept_apart(leaf for part in book.body for leaf in _told(part, book, layout))]
     short = -(len(front) + len(body)) % book.publication.fold
-    body += as_part(note_leaves(short, NOTES, layout))
+    body += as_part(note_pages(short, NOTES, layout))
     numbered = [*zip(front, map(roman, range(1, len(front) + 1)), strict=True)]
     numbered += zip(body, map(str, range(1, len(body) + 1)), strict=True)
     pages = draw_pages(numbered, layout, book.title, book.draft)
@@ -65,7 +65,7 @@ def compose(book: Book, layout: Layout) -> Document:
 
 
 def compose_key(book: Book, layout: Layout) -> Document:
-    """The answer key alone. Raises BookTroubles for what can't be printed."""
+    """The answer key alone. Raises BookErrors for what can't be printed."""
     check(book, layout, "book")
     language = book.publication.language
     layout = layout.speaking(language)
@@ -76,14 +76,16 @@ def compose_key(book: Book, layout: Layout) -> Document:
     return Document(title, book.editor, book.subtitle, pages, (Bookmark(title, "keys"),), language)
 
 
-def draw_pages(numbered: Sequence[tuple[Leaf, str]], layout: Layout, title: str, draft: bool) -> Sequence[Page]:
+def draw_pages(
+    numbered: Sequence[tuple[UnnumberedPage, str]], layout: Layout, title: str, draft: bool
+) -> Sequence[Page]:
     """Leaves with their printed numbers as pages, the first a right one; left pages carry the book's title."""
     labels = {name: label for leaf, label in numbered for name, _ in leaf.anchors}
     bound = layout.bound(len(numbered))
 
     def draw(at: int) -> Page:
         leaf, label = numbered[at]
-        sheet = Sheet(bound, right=at % 2 == 0)
+        sheet = PageSide(bound, right=at % 2 == 0)
         head = leaf.head if sheet.right or not leaf.head else title
         items = (*furniture(sheet, leaf, head, label, draft), *leaf.draw(sheet, labels))
         anchors = tuple(Anchor(name, 0.0, y) for name, y in leaf.anchors)
@@ -92,7 +94,7 @@ def draw_pages(numbered: Sequence[tuple[Leaf, str]], layout: Layout, title: str,
     return Pages(len(numbered), draw)
 
 
-def _kept_apart(leaves: Iterable[Leaf]) -> Iterator[Leaf]:
+def _kept_apart(leaves: Iterable[UnnumberedPage]) -> Iterator[UnnumberedPage]:
     """The leaves, the first a right page, with pages put between those that must not face each other."""
     right = True
     for leaf in leaves:
@@ -103,7 +105,7 @@ def _kept_apart(leaves: Iterable[Leaf]) -> Iterator[Leaf]:
         right = not right
 
 
-def _told(part: Part, book: Book, layout: Layout) -> Iterable[Leaf]:
+def _told(part: Part, book: Book, layout: Layout) -> Iterable[UnnumberedPage]:
     """The leaves of a part, to a reader one as well if it has a heading: the title pages and a chapter without a title
     belong to the book itself."""
     leaves = _leaves(part, book, layout)
@@ -113,7 +115,7 @@ def _told(part: Part, book: Book, layout: Layout) -> Iterable[Leaf]:
     return as_part(leaves)
 
 
-def _leaves(part: Part, book: Book, layout: Layout) -> Iterable[Leaf]:
+def _leaves(part: Part, book: Book, layout: Layout) -> Iterable[UnnumberedPage]:
     match part:
         case HalfTitle():
             return [half_title_leaf(book, layout), BLANK]
@@ -122,25 +124,25 @@ def _leaves(part: Part, book: Book, layout: Layout) -> Iterable[Leaf]:
         case ImprintPage():
             return [imprint_leaf(part, layout)]
         case Foreword():
-            return foreword_leaves(part, book, layout)
+            return foreword_pages(part, book, layout)
         case Primer():
-            return primer_leaves(part, layout)
+            return primer_pages(part, layout)
         case Guide():
-            return guide_leaves(part, book, layout)
+            return guide_pages(part, book, layout)
         case Contents():
-            return contents_leaves(part, book, layout)
+            return contents_pages(part, book, layout)
         case Chapter():
-            opening = opener_leaves(part, book, layout) if part.title else []
-            return opening + puzzle_leaves(part.puzzles, layout, part.title or book.title)
+            opening = opener_pages(part, book, layout) if part.title else []
+            return opening + puzzle_pages(part.puzzles, layout, part.title or book.title)
         case HintPages():
-            return hint_leaves(part, book.puzzles, layout)
+            return hints_pages(part, book.puzzles, layout)
         case Keys():
             rows = [*heading(part.heading, layout), *key_rows(book.puzzles, layout)]
             return flowing(rows, layout, "keys", part.heading)
         case Credits():
-            return credits_leaves(part, book.puzzles, layout)
+            return credits_pages(part, book.puzzles, layout)
         case Index():
-            return index_leaves(part, layout)
+            return index_pages(part, layout)
         case _ as never:
             assert_never(never)
 

@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterator, Sequence
 from typing import overload
 
 from bookmaker.display.items import Page
-from bookmaker.trouble import BookTroubles, Trouble
+from bookmaker.source.diagnostics import BookErrors, Diagnostic
 
 
 class Pages(Sequence[Page]):
@@ -20,18 +20,18 @@ class Pages(Sequence[Page]):
         return self._count
 
     def __iter__(self) -> Iterator[Page]:
-        """All pages in order. If drawing any raises BookTroubles, the rest is drawn all the same, and all troubles are
+        """All pages in order. If drawing any raises BookErrors, the rest is drawn all the same, and all diagnostics are
         raised together at the end."""
-        troubles: list[Trouble] = []
+        diagnostics: list[Diagnostic] = []
         for at in range(self._count):
             try:
                 page = self._draw(at)
-            except BookTroubles as found:
-                troubles += found.troubles
+            except BookErrors as found:
+                diagnostics += found.diagnostics
             else:
                 yield page
-        if troubles:
-            raise BookTroubles(troubles)
+        if diagnostics:
+            raise BookErrors(diagnostics)
 
     @overload
     def __getitem__(self, at: int) -> Page: ...

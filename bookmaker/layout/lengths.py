@@ -1,6 +1,6 @@
 """Lengths and papers as a designer types them: “25 mm”, “0.75 in”, “12 pt”, “A4”, “6 x 9 in”.
 
-In: a node of a layout file. Out: points (1/72 inch), or a trouble at its place. Paper sizes: ISO 216; US Letter
+In: a node of a layout file. Out: points (1/72 inch), or a diagnostic at its place. Paper sizes: ISO 216; US Letter
 ANSI/ASME Y14.1; the others are common trade trims.
 """
 
@@ -8,8 +8,8 @@ from __future__ import annotations
 
 import re
 
-from bookmaker.placed import Node, read_text
-from bookmaker.trouble import Desk, nearest
+from bookmaker.source.diagnostics import Collector, nearest
+from bookmaker.source.placed import Node, read_text
 
 POINTS = {"mm": 72 / 25.4, "cm": 72 / 2.54, "in": 72.0, "pt": 1.0}
 """Points in one of each unit."""
@@ -31,14 +31,14 @@ def mm(length: float) -> float:
     return length * POINTS["mm"]
 
 
-def read_length(node: Node, what: str, desk: Desk, least: float, most: float) -> float | None:
-    """A length in points between `least` and `most` points, or a trouble."""
-    text = read_text(node, what, desk)
+def read_length(node: Node, what: str, collector: Collector, least: float, most: float) -> float | None:
+    """A length in points between `least` and `most` points, or a diagnostic."""
+    text = read_text(node, what, collector)
     if text is None:
         return None
     match = LENGTH.fullmatch(text.strip())
     if match is None:
-        desk.error(
+        collector.error(
             node.place, "not-a-length", f"{what} should be a length such as 12 mm, 0.5 in or 36 pt, not “{text}”"
         )
         return None
@@ -47,27 +47,27 @@ def read_length(node: Node, what: str, desk: Desk, least: float, most: float) ->
         return length
     unit = POINTS[match[2]]
     allowed = f"{least / unit:.3g} to {most / unit:.3g} {match[2]}"
-    desk.error(node.place, "out-of-range", f"{what} should be from {allowed}, not {text}")
+    collector.error(node.place, "out-of-range", f"{what} should be from {allowed}, not {text}")
     return None
 
 
-def read_number(node: Node, what: str, desk: Desk, least: float, most: float) -> float | None:
-    """A number such as 1.5, or a trouble."""
-    text = read_text(node, what, desk)
+def read_number(node: Node, what: str, collector: Collector, least: float, most: float) -> float | None:
+    """A number such as 1.5, or a diagnostic."""
+    text = read_text(node, what, collector)
     if text is None:
         return None
     if re.fullmatch(r"\d{1,4}(\.\d{1,4})?", text.strip()) is None:
-        desk.error(node.place, "not-a-number", f"{what} should be a number such as 1.5, not “{text}”")
+        collector.error(node.place, "not-a-number", f"{what} should be a number such as 1.5, not “{text}”")
         return None
     if least <= float(text) <= most:
         return float(text)
-    desk.error(node.place, "out-of-range", f"{what} should be from {least:g} to {most:g}, not {text}")
+    collector.error(node.place, "out-of-range", f"{what} should be from {least:g} to {most:g}, not {text}")
     return None
 
 
-def read_paper(node: Node, desk: Desk) -> tuple[float, float] | None:
-    """Width and height of a paper in points, or a trouble."""
-    text = read_text(node, "paper", desk)
+def read_paper(node: Node, collector: Collector) -> tuple[float, float] | None:
+    """Width and height of a paper in points, or a diagnostic."""
+    text = read_text(node, "paper", collector)
     if text is None:
         return None
     if text in PAPERS:
@@ -75,10 +75,12 @@ def read_paper(node: Node, desk: Desk) -> tuple[float, float] | None:
     match = SIZE.fullmatch(text.strip())
     if match is None:
         hint = f"{nearest(text, PAPERS)} or give width x height, such as 6 x 9 in"
-        desk.error(node.place, "unknown-paper", f"there is no paper “{text}”", hint)
+        collector.error(node.place, "unknown-paper", f"there is no paper “{text}”", hint)
         return None
     width, height = (float(match[i]) * POINTS[match[3]] for i in (1, 2))
     if min(width, height) < mm(90) or max(width, height) > mm(600):
-        desk.error(node.place, "out-of-range", f"paper of {text} can't hold a page: its sides should be 90 to 600 mm")
+        collector.error(
+            node.place, "out-of-range", f"paper of {text} can't hold a page: its sides should be 90 to 600 mm"
+        )
         return None
     return width, height

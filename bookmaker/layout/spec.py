@@ -8,7 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import Literal
 
-from bookmaker.trouble import Place
+from bookmaker.source.diagnostics import Place
 
 LEAST_OUTER = 25.5
 """The outer margin gives way to the spine no further than this: 9 mm, room for a thumb's edge (common practice)."""

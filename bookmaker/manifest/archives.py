@@ -14,11 +14,11 @@ from dataclasses import dataclass, field, replace
 from functools import cached_property
 from pathlib import Path, PurePosixPath
 
-from bookmaker.manifest import limits
-from bookmaker.manifest.textfile import read_file
-from bookmaker.manifest.yamlfile import parse_yaml
-from bookmaker.placed import Node, Sequence, Table, Word
-from bookmaker.trouble import LINE_BREAK, Desk, Place, nearest, quoted
+from bookmaker.source import file_limits as limits
+from bookmaker.source.diagnostics import LINE_BREAK, Collector, Place, nearest, quoted
+from bookmaker.source.placed import Node, Sequence, Table, Word
+from bookmaker.source.textfile import read_file
+from bookmaker.source.yamlfile import parse_yaml
 
 SETTINGS = "archive.yaml"
 """What an archive says of itself; it holds no puzzles."""
@@ -40,29 +40,29 @@ class Holding:
     includes: tuple[str, ...] = ()
 
 
-def archive_files(root: Path, desk: Desk) -> Iterator[Path]:
+def archive_files(root: Path, collector: Collector) -> Iterator[Path]:
     """Every file that may hold puzzles, in the order of names; `root` begins each as it was typed."""
     if not root.is_dir():
-        desk.error(
+        collector.error(
             Place(str(root)), "no-archive", f"there is no folder “{root}”", "an archive is a folder of puzzle files"
         )
         return
     home, met = root.resolve(), 0
     for folder, folders, names in os.walk(root):
-        folders[:] = sorted(name for name in folders if _inside(Path(folder) / name, home, desk))
+        folders[:] = sorted(name for name in folders if _inside(Path(folder) / name, home, collector))
         met += len(names) + len(folders)
         if met > limits.ARCHIVE_FILES:
             said = f"the folder holds more than {limits.ARCHIVE_FILES} files"
-            desk.error(Place(str(root)), "archive-large", said, "name the folder that holds the puzzles")
+            collector.error(Place(str(root)), "archive-large", said, "name the folder that holds the puzzles")
             return
         for name in sorted(names):
             path = Path(folder) / name
-            if name != SETTINGS and path.suffix in (*YAML, LIST) and _inside(path, home, desk):
+            if name != SETTINGS and path.suffix in (*YAML, LIST) and _inside(path, home, collector):
                 yield path
 
 
-def _inside(path: Path, home: Path, desk: Desk) -> bool:
-    """Is this to be read: not hidden, and no link? A link that leads out is a trouble."""
+def _inside(path: Path, home: Path, collector: Collector) -> bool:
+    """Is this to be read: not hidden, and no link? A link that leads out is a diagnostic."""
     if path.name.startswith("."):
         return False
     if not path.is_symlink():
@@ -73,17 +73,17 @@ def _inside(path: Path, home: Path, desk: Desk) -> bool:
         return False
     if not inside:
         said = "this link leads out of the archive"
-        desk.error(
+        collector.error(
             Place(str(path)), "link-outside", said, "put the file itself here, or name its folder as an archive too"
         )
     return False
 
 
-def holding_of(path: Path, text: str, desk: Desk) -> Holding:
-    """What a file holds; troubles of its form go to the desk, those of its puzzles are found when they are read."""
+def holding_of(path: Path, text: str, collector: Collector) -> Holding:
+    """What a file holds; mistakes of form go to the collector, those of its puzzles are found when they are read."""
     if path.suffix == LIST:
         return Holding(tuple(_lines_of(path, text)))
-    tree = parse_yaml(text, str(path), desk)
+    tree = parse_yaml(text, str(path), collector)
     return _holding(tree) if tree is not None else Holding()
 
 
@@ -159,13 +159,13 @@ class Archive:
 
     roots: tuple[tuple[Path, Place], ...]
     """Each with the place where it is named."""
-    desk: Desk
+    collector: Collector
     kept: dict[Path, Holding] = field(default_factory=dict)
     picked: dict[int, Place] = field(default_factory=dict)
     """The puzzles that have been picked, by identity, and where."""
 
     def find(self, wanted: Word, file: Word | None) -> Table | None:
-        """The puzzle of an id as typed, with the printed permission it has from its book; None after a trouble.
+        """The puzzle of an id as typed, with the printed permission it has from its book; None after a diagnostic.
 
         `file` is the end of the name of the file that is meant, where several hold a puzzle of this id.
         """
@@ -180,37 +180,40 @@ class Archive:
             first = self.picked.setdefault(id(found[0]), wanted.place)
             if first is wanted.place:
                 return found[0]
-            self.desk.error(wanted.place, "pick-twice", f"“{wanted.value}” is picked already, at {first}", "", (first,))
+            self.collector.error(
+                wanted.place, "pick-twice", f"“{wanted.value}” is picked already, at {first}", "", (first,)
+            )
             return None
         names = " and ".join(f"“{folder}”" for folder, _ in self.roots)
         if not found:
             where = f" in “{file.value}”" if file else ""
             said = f"the archive {names} has no puzzle “{wanted.value}”{where}"
-            self.desk.error(wanted.place, "unknown-pick", said, nearest(wanted.value, self._texts.names.values()))
+            self.collector.error(wanted.place, "unknown-pick", said, nearest(wanted.value, self._texts.names.values()))
         else:
             files = [table.place.file for table in found]
             said = f"{len(found)} puzzles of the archive have the id “{wanted.value}”: in {', '.join(files)}"
             hint = f"say which one is meant with “from: {Path(files[0]).name}”, or give one of them another id"
-            self.desk.error(wanted.place, "pick-unclear", said, hint)
+            self.collector.error(wanted.place, "pick-unclear", said, hint)
         return None
 
     @cached_property
     def _texts(self) -> _Texts:
         texts = _Texts()
         for root, place in self.roots:
-            own = Desk()
+            own = Collector()
             for path in archive_files(root, own):
-                text = read_file(path, str(path), Place(str(path)), Desk(), limits.LIST_BYTES)
+                text = read_file(path, str(path), Place(str(path)), Collector(), limits.LIST_BYTES)
                 if text is not None:
                     texts.take(path, text)
-            self.desk.found += [
-                trouble if trouble.code == "link-outside" else replace(trouble, place=place) for trouble in own.found
+            self.collector.found += [
+                diagnostic if diagnostic.code == "link-outside" else replace(diagnostic, place=place)
+                for diagnostic in own.found
             ]
         return texts
 
     def _held(self, path: Path) -> Holding:
         if path not in self.kept:
-            held = holding_of(path, self._texts.texts[path], self.desk)
+            held = holding_of(path, self._texts.texts[path], self.collector)
             line = held.permission or self._given.get(path, "")
             self.kept[path] = Holding(tuple(_with_permission(table, line) for table in held.puzzles), line)
         return self.kept[path]
@@ -218,7 +221,9 @@ class Archive:
     @cached_property
     def _given(self) -> dict[Path, str]:
         books = {
-            p: holding_of(p, t, Desk()) for p, t in self._texts.texts.items() if p.suffix in YAML and "include" in t
+            p: holding_of(p, t, Collector())
+            for p, t in self._texts.texts.items()
+            if p.suffix in YAML and "include" in t
         }
         return permissions_by_file(books)
 
@@ -259,16 +264,16 @@ def _with_permission(table: Table, line: str) -> Table:
     return Table(table.place, (*table.entries, (Word(table.place, "permission"), Word(table.place, line))))
 
 
-def read_pick(item: Table, archive: Archive | None, desk: Desk) -> Table | None:
+def read_pick(item: Table, archive: Archive | None, collector: Collector) -> Table | None:
     """The puzzle that “- pick: id” means, with the fields that stand beside it in place of its own."""
     wanted, file = item.get("pick"), item.get("from")
     if not isinstance(wanted, Word) or not wanted.value or (file is not None and not isinstance(file, Word)):
-        desk.error(item.place, "bad-pick", "“pick” names one puzzle by its id", "such as “- pick: low-tide”")
+        collector.error(item.place, "bad-pick", "“pick” names one puzzle by its id", "such as “- pick: low-tide”")
         return None
     if archive is None:
         said = f"{quoted(wanted.value)} is to be picked from an archive, and the book names none"
         hint = "add a line such as “archive: ../archive” under “book:”, or name it with --archive"
-        desk.error(wanted.place, "no-archive", said, hint)
+        collector.error(wanted.place, "no-archive", said, hint)
         return None
     table = archive.find(wanted, file)
     if table is None:

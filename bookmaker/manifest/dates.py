@@ -1,6 +1,6 @@
 """Dates as editors know them: a day, a month, or only a year.
 
-In: a node. Out: a `When`, or None with the trouble on the desk.
+In: a node. Out: a `When`, or None with the diagnostic in the collector.
 """
 
 from __future__ import annotations
@@ -9,8 +9,8 @@ import re
 from dataclasses import dataclass
 from datetime import date
 
-from bookmaker.placed import Node, read_text
-from bookmaker.trouble import Desk, quoted
+from bookmaker.source.diagnostics import Collector, quoted
+from bookmaker.source.placed import Node, read_text
 
 WHEN = re.compile(r"([0-9]{4})(?:-([0-9]{2})(?:-([0-9]{2}))?)?")
 
@@ -50,14 +50,14 @@ def when_from(text: str) -> When | None:
     return found if months and days else None
 
 
-def read_when(node: Node, name: str, desk: Desk) -> When | None:
+def read_when(node: Node, name: str, collector: Collector) -> When | None:
     """A date; a field left empty counts as left out."""
-    text = read_text(node, f"“{name}”", desk)
+    text = read_text(node, f"“{name}”", collector)
     if not text:
         return None
     found = when_from(text)
     if found is None:
         part = "day" if len(text) == len("2026-03-14") else "month"
         said = f"there is no such {part} as {text}" if WHEN.fullmatch(text) else f"{quoted(text)} is not a date"
-        desk.error(node.place, "bad-date", said, HOW)
+        collector.error(node.place, "bad-date", said, HOW)
     return found

@@ -1,6 +1,6 @@
 """The givens of a puzzle: a text picture of the grid, and whether any two of them clash.
 
-In: the node under `givens:`. Out: a digit for each cell, 0 where it is empty; or troubles at the digits themselves.
+In: the node under `givens:`. Out: a digit for each cell, 0 where it is empty; or diagnostics at the digits themselves.
 """
 
 from __future__ import annotations
@@ -8,10 +8,10 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from bookmaker.placed import Node, Word
 from bookmaker.puzzle.grid import SYMBOLS, Grid, House
-from bookmaker.puzzle.textgrid import read_picture
-from bookmaker.trouble import Desk, Place, quoted
+from bookmaker.source.diagnostics import Collector, Place, quoted
+from bookmaker.source.placed import Node, Word
+from bookmaker.source.textgrid import read_picture
 
 _TIMES = {2: "twice", 3: "three times", 4: "four times"}
 
@@ -28,14 +28,14 @@ class Givens:
         return self.word.at(*self.spots[cell])
 
 
-def read_givens(node: Node, grid: Grid, desk: Desk, what: str = "the givens") -> Givens | None:
+def read_givens(node: Node, grid: Grid, collector: Collector, what: str = "the givens") -> Givens | None:
     """The givens, or what else is drawn so; None after reporting every character that cannot stand in this grid."""
     if not isinstance(node, Word):
         name = what.removeprefix("the ")
         hint = f"begin with “{name}: |” and draw the grid on the lines below, indented further"
-        desk.error(node.place, "not-a-picture", f"“{name}” should be a picture of the grid", hint)
+        collector.error(node.place, "not-a-picture", f"“{name}” should be a picture of the grid", hint)
         return None
-    picture = read_picture(node, grid.size, what, desk)
+    picture = read_picture(node, grid.size, what, collector)
     if picture is None:
         return None
     digits = tuple(_digit(char) for char, _, _ in picture)
@@ -46,10 +46,10 @@ def read_givens(node: Node, grid: Grid, desk: Desk, what: str = "the givens") ->
         elif digit > grid.size:
             said = f"{SYMBOLS[digit - 1]} is too large for a {grid.size}×{grid.size} grid"
             hint = f"digits here go from 1 to {SYMBOLS[grid.size - 1]}; for a larger grid, set “size:”"
-            desk.error(node.at(line, column), "digit-large", said, hint)
+            collector.error(node.at(line, column), "digit-large", said, hint)
     for char, (first, *more) in strays.items():
         hint = f"digits here go from 1 to {SYMBOLS[grid.size - 1]}; an empty cell is a dot"
-        desk.error(first, "not-a-digit", f"{quoted(char)} is not a digit", hint, tuple(more))
+        collector.error(first, "not-a-digit", f"{quoted(char)} is not a digit", hint, tuple(more))
     sound = tuple(digit for digit in digits if digit is not None and digit <= grid.size)
     if len(sound) < len(digits):
         return None
@@ -62,7 +62,7 @@ def _digit(char: str) -> int | None:
     return SYMBOLS.index(char.upper()) + 1 if char.upper() in SYMBOLS else None
 
 
-def check_clashes(givens: Givens, houses: Iterable[House], grid: Grid, desk: Desk) -> None:
+def check_clashes(givens: Givens, houses: Iterable[House], grid: Grid, collector: Collector) -> None:
     """Report each digit that stands more than once in a house; the same cells are reported once."""
     reported: set[tuple[int, ...]] = set()
     for house in houses:
@@ -80,4 +80,4 @@ def check_clashes(givens: Givens, houses: Iterable[House], grid: Grid, desk: Des
             said = f"givens clash: {house.name} has {SYMBOLS[digit - 1]} {times} ({listed})"
             hint = "one of the two is likely a slip" if len(cells) == 2 else "a digit can appear there only once"
             places = [givens.place(cell) for cell in cells]
-            desk.error(places[0], "givens-clash", said, hint, tuple(places[1:]))
+            collector.error(places[0], "givens-clash", said, hint, tuple(places[1:]))

@@ -1,6 +1,6 @@
 """The grid of a puzzle from its fields `size`, `boxes` and `regions`.
 
-In: the puzzle's fields. Out: a `Grid`. After a trouble with boxes or regions the grid is returned without any, so
+In: the puzzle's fields. Out: a `Grid`. After a diagnostic with boxes or regions the grid is returned without any, so
 that givens and rules can still be checked; only a bad size leaves nothing to check.
 """
 
@@ -9,10 +9,10 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 
-from bookmaker.placed import Node, Word, read_text, read_whole
 from bookmaker.puzzle.grid import LARGEST, SMALLEST, USUAL_BOXES, Grid, boxed_grid, irregular_grid
-from bookmaker.puzzle.textgrid import read_picture
-from bookmaker.trouble import Desk, Place, quoted
+from bookmaker.source.diagnostics import Collector, Place, quoted
+from bookmaker.source.placed import Node, Word, read_text, read_whole
+from bookmaker.source.textgrid import read_picture
 
 Letters = dict[str, list[int]]
 """The cells of each letter of a picture."""
@@ -20,26 +20,26 @@ Letters = dict[str, list[int]]
 BOXES = re.compile(r"([0-9]{1,2})\s*[x×X]\s*([0-9]{1,2})")
 
 
-def read_grid(fields: Mapping[str, Node], place: Place, desk: Desk) -> Grid | None:
+def read_grid(fields: Mapping[str, Node], place: Place, collector: Collector) -> Grid | None:
     """The grid; `place` is where to say that something is missing."""
     size: int | None = 9
     if "size" in fields:
-        size = read_whole(fields["size"], "“size”", desk, SMALLEST, LARGEST)
+        size = read_whole(fields["size"], "“size”", collector, SMALLEST, LARGEST)
     if size is None:
         return None
     plain = Grid(size, ())
     if "boxes" in fields and "regions" in fields:
         said = "the grid has either boxes or regions, not both"
-        desk.error(fields["boxes"].place, "boxes-and-regions", said, "keep one of the two")
+        collector.error(fields["boxes"].place, "boxes-and-regions", said, "keep one of the two")
         return plain
     if "regions" in fields:
-        return _regions(fields["regions"], size, desk) or plain
+        return _regions(fields["regions"], size, collector) or plain
     if "boxes" in fields:
-        return _boxes(fields["boxes"], size, desk) or plain
+        return _boxes(fields["boxes"], size, collector) or plain
     if size in USUAL_BOXES:
         return boxed_grid(size, *USUAL_BOXES[size])
     said = f"no box fits a {size}×{size} grid"
-    desk.error(
+    collector.error(
         fields["size"].place if "size" in fields else place,
         "no-boxes",
         said,
@@ -48,8 +48,8 @@ def read_grid(fields: Mapping[str, Node], place: Place, desk: Desk) -> Grid | No
     return plain
 
 
-def _boxes(node: Node, size: int, desk: Desk) -> Grid | None:
-    text = read_text(node, "“boxes”", desk)
+def _boxes(node: Node, size: int, collector: Collector) -> Grid | None:
+    text = read_text(node, "“boxes”", collector)
     if text is None:
         return None
     if text == "none":
@@ -59,48 +59,48 @@ def _boxes(node: Node, size: int, desk: Desk) -> Grid | None:
     shape = BOXES.fullmatch(text)
     if shape is None:
         said = f"{quoted(text)} is not a shape of box" if text else "“boxes” is left empty"
-        desk.error(node.place, "bad-boxes", said, f"write height x width; {hint}")
+        collector.error(node.place, "bad-boxes", said, f"write height x width; {hint}")
         return None
     height, width = int(shape[1]), int(shape[2])
     if f"{height}x{width}" not in fitting:
-        desk.error(node.place, "bad-boxes", f"{height}×{width} boxes do not fill a {size}×{size} grid", hint)
+        collector.error(node.place, "bad-boxes", f"{height}×{width} boxes do not fill a {size}×{size} grid", hint)
         return None
     return boxed_grid(size, height, width)
 
 
-def _regions(node: Node, size: int, desk: Desk) -> Grid | None:
+def _regions(node: Node, size: int, collector: Collector) -> Grid | None:
     if not isinstance(node, Word):
-        desk.error(node.place, "not-a-picture", "“regions” should be a picture of letters", _draw("regions"))
+        collector.error(node.place, "not-a-picture", "“regions” should be a picture of letters", _draw("regions"))
         return None
-    picture = read_picture(node, size, "the regions", desk, "a letter for each cell")
+    picture = read_picture(node, size, "the regions", collector, "a letter for each cell")
     if picture is None:
         return None
     if open_cells := [node.at(line, column) for char, line, column in picture if char == "."]:
         said = "every cell belongs to a region, and this one shows a dot"
-        desk.error(open_cells[0], "region-open", said, "give it the letter of its region", tuple(open_cells[1:]))
+        collector.error(open_cells[0], "region-open", said, "give it the letter of its region", tuple(open_cells[1:]))
         return None
     members: Letters = {}
     for cell, (char, _, _) in enumerate(picture):
         members.setdefault(char, []).append(cell)
     places = [node.at(line, column) for _, line, column in picture]
-    sound = _right_sizes(members, places, size, desk) and _connected(members, places, size, desk)
+    sound = _right_sizes(members, places, size, collector) and _connected(members, places, size, collector)
     return irregular_grid(size, [char for char, _, _ in picture]) if sound else None
 
 
-def _right_sizes(members: Letters, places: list[Place], size: int, desk: Desk) -> bool:
+def _right_sizes(members: Letters, places: list[Place], size: int, collector: Collector) -> bool:
     wrong = {letter: cells for letter, cells in members.items() if len(cells) != size}
-    if _one_slip(wrong, places, size, desk):
+    if _one_slip(wrong, places, size, collector):
         return False
     for letter, cells in wrong.items():
         first, *rest = (places[cell] for cell in cells)
         said = f"region {letter} has {_counted(cells)} and should have {size}"
         hint = f"the picture needs {size} letters, {size} cells each"
-        desk.error(first, "region-size", said, hint, tuple(rest) if len(cells) < 2 * size else ())
+        collector.error(first, "region-size", said, hint, tuple(rest) if len(cells) < 2 * size else ())
     return not wrong
 
 
-def _one_slip(wrong: Letters, places: list[Place], size: int, desk: Desk) -> bool:
-    """A cell with the letter of another region, or of none, makes two letters wrong: one trouble, at the cells that
+def _one_slip(wrong: Letters, places: list[Place], size: int, collector: Collector) -> bool:
+    """A cell with the letter of another region, or of none, makes two letters wrong: one diagnostic, at the cells that
     would mend both. False where no cell would."""
     if len(wrong) != 2:
         return False
@@ -119,7 +119,7 @@ def _one_slip(wrong: Letters, places: list[Place], size: int, desk: Desk) -> boo
     said = f"region {many} has {_counted(long)} and region {few} has {len(short)}; each region should have {size}"
     which = f"{grid.name(slips[0])} is" if len(slips) == 1 else "one of the cells marked is"
     first, *rest = (places[cell] for cell in slips)
-    desk.error(first, "region-size", said, f"{which} likely a slip for {few}", tuple(rest))
+    collector.error(first, "region-size", said, f"{which} likely a slip for {few}", tuple(rest))
     return True
 
 
@@ -127,7 +127,7 @@ def _counted(cells: list[int]) -> str:
     return f"{len(cells)} cell" + ("s" if len(cells) > 1 else "")
 
 
-def _connected(members: Letters, places: list[Place], size: int, desk: Desk) -> bool:
+def _connected(members: Letters, places: list[Place], size: int, collector: Collector) -> bool:
     """Solvers find a region by its outline, so its cells must hang together by their sides."""
     plain = Grid(size, ())
     sound = True
@@ -141,7 +141,7 @@ def _connected(members: Letters, places: list[Place], size: int, desk: Desk) -> 
             verb = "does" if len(apart) == 1 else "do"
             said = f"region {letter} is in pieces: {names} {verb} not touch the rest of it"
             hint = "the cells of a region must be joined along their sides"
-            desk.error(places[first], "region-apart", said, hint, tuple(places[cell] for cell in rest))
+            collector.error(places[first], "region-apart", said, hint, tuple(places[cell] for cell in rest))
             sound = False
     return sound
 

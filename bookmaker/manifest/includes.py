@@ -12,12 +12,12 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 from pathlib import Path, PureWindowsPath
 
-from bookmaker.manifest import limits
 from bookmaker.manifest.archives import Archive, read_pick
-from bookmaker.manifest.textfile import read_file
-from bookmaker.manifest.yamlfile import parse_yaml
-from bookmaker.placed import Node, Sequence, Table, Word, read_text
-from bookmaker.trouble import Desk, Place, quoted
+from bookmaker.source import file_limits as limits
+from bookmaker.source.diagnostics import Collector, Place, quoted
+from bookmaker.source.placed import Node, Sequence, Table, Word, read_text
+from bookmaker.source.textfile import read_file
+from bookmaker.source.yamlfile import parse_yaml
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,7 +35,7 @@ class Shelf:
     the book picks from."""
 
     root: Path
-    desk: Desk
+    collector: Collector
     taken: dict[Path, Place] = field(default_factory=dict)
     archive: Archive | None = None
 
@@ -50,11 +50,11 @@ class Shelf:
             hint = "each puzzle begins with a dash on a line of its own: “- id: …”"
             if node.value.endswith((".yaml", ".yml")):
                 hint = f"a file is named on a line of its own: “- include: {node.value}”"
-            self.desk.error(node.place, "not-a-list", "a list of puzzles should stand here", hint)
+            self.collector.error(node.place, "not-a-list", "a list of puzzles should stand here", hint)
 
     def _item(self, item: Node, source: Source) -> Iterator[Node]:
         if isinstance(item, Table) and item.get("pick") is not None:
-            picked = read_pick(item, self.archive, self.desk)
+            picked = read_pick(item, self.archive, self.collector)
             if picked is not None:
                 yield picked
             return
@@ -64,7 +64,9 @@ class Shelf:
             return
         for key, _ in item.entries:
             if key.value != "include":
-                self.desk.error(key.place, "unknown-key", f"{quoted(key.value)} cannot stand beside “include”", _ALONE)
+                self.collector.error(
+                    key.place, "unknown-key", f"{quoted(key.value)} cannot stand beside “include”", _ALONE
+                )
         included = self._open(named, source)
         if included is not None:
             yield from self._of_file(*included)
@@ -78,27 +80,27 @@ class Shelf:
         for key, _ in tree.entries:
             if key.value != "puzzles":
                 said = f"{quoted(key.value)} cannot stand in an included file"
-                self.desk.error(key.place, "unknown-key", said, "an included file holds puzzles only")
+                self.collector.error(key.place, "unknown-key", said, "an included file holds puzzles only")
         yield from self.puzzles(listed, source)
 
     def _open(self, named: Node, source: Source) -> tuple[Node, Source] | None:
-        name = read_text(named, "“include”", self.desk)
+        name = read_text(named, "“include”", self.collector)
         if name is None or not isinstance(named, Word) or not self._well_named(named):
             return None
         path, shown = source.path.parent / name, source.shown.parent / name
         try:
             true_path = path.resolve()
         except (OSError, RuntimeError):
-            self.desk.error(named.place, "no-file", f"there is no file “{shown}”")
+            self.collector.error(named.place, "no-file", f"there is no file “{shown}”")
             return None
         if not true_path.is_relative_to(self.root):
             said = f"“{shown}” is a link that leads out of the book's folder"
-            self.desk.error(named.place, "include-outside", said, _INSIDE)
+            self.collector.error(named.place, "include-outside", said, _INSIDE)
             return None
         if not self._new(true_path, named, source):
             return None
-        text = read_file(path, str(shown), named.place, self.desk)
-        tree = parse_yaml(text, str(shown), self.desk) if text is not None else None
+        text = read_file(path, str(shown), named.place, self.collector)
+        tree = parse_yaml(text, str(shown), self.collector) if text is not None else None
         return None if tree is None else (tree, Source(path, shown, (*source.through, true_path)))
 
     def _well_named(self, named: Word) -> bool:
@@ -112,7 +114,7 @@ class Shelf:
         elif "\\" in name:
             said, code, hint = f"{quoted(name)} has backslashes", "include-name", "write / between folder and file"
         if said:
-            self.desk.error(named.place, code, said, hint)
+            self.collector.error(named.place, code, said, hint)
         return not said
 
     def _new(self, true_path: Path, named: Word, source: Source) -> bool:
@@ -128,7 +130,7 @@ class Shelf:
         elif len(self.taken) >= limits.FILES:
             said, code = f"the book is made of more than {limits.FILES} files", "include-many"
         if said:
-            self.desk.error(named.place, code, said, hint)
+            self.collector.error(named.place, code, said, hint)
             return False
         self.taken[true_path] = named.place
         return True

@@ -1,6 +1,6 @@
 """Simple marked-up text: paragraphs separated by empty lines, *slanted* and **bold** words.
 
-In: a field of text. Out: its paragraphs, each as runs of one style, or a trouble at an asterisk without its mate. An
+In: a field of text. Out: its paragraphs, each as runs of one style, or a diagnostic at an asterisk without its mate. An
 asterisk with a space on both sides, or \\*, is printed as it is.
 """
 
@@ -12,8 +12,8 @@ from dataclasses import dataclass
 from typing import Literal, TypeAlias
 
 from bookmaker.manifest.texts import read_note
-from bookmaker.placed import Node, Word
-from bookmaker.trouble import Desk
+from bookmaker.source.diagnostics import Collector
+from bookmaker.source.placed import Node, Word
 
 Style: TypeAlias = Literal["plain", "italic", "bold"]
 
@@ -32,20 +32,20 @@ _MARK = re.compile(r"(?<!\\)(\*\*|\*)")
 _ALONE = re.compile(r"(?<=\s)(\*+)(?=\s)")
 
 
-def read_marked_up(fields: Mapping[str, Node], name: str, desk: Desk) -> tuple[Runs, ...]:
+def read_marked_up(fields: Mapping[str, Node], name: str, collector: Collector) -> tuple[Runs, ...]:
     """The paragraphs of a field; none where it is missing, empty or faulty."""
-    before = len(desk.found)
-    text = read_note(fields, name, desk)
-    if len(desk.found) > before or not text:
+    before = len(collector.found)
+    text = read_note(fields, name, collector)
+    if len(collector.found) > before or not text:
         return ()
     node = fields[name]
     assert isinstance(node, Word)
-    if _unmatched(node, name, desk):
+    if _unmatched(node, name, collector):
         return ()
     return tuple(tuple(_runs(" ".join(part.split()))) for part in re.split(r"\n\s*\n", text))
 
 
-def _unmatched(node: Word, name: str, desk: Desk) -> bool:
+def _unmatched(node: Word, name: str, collector: Collector) -> bool:
     """Is there an asterisk without its mate in its paragraph? It is reported where it stands."""
     start = 0
     for part in re.split(r"(\n[ \t]*\n)", node.value):
@@ -58,7 +58,7 @@ def _unmatched(node: Word, name: str, desk: Desk) -> bool:
         if waiting:
             mark, at = waiting[0]
             hint = "*slanted* and **bold** words have asterisks on both sides; write \\* for one to be printed"
-            desk.error(node.at_offset(at), "lone-asterisk", f"“{name}” has a {mark} without its mate", hint)
+            collector.error(node.at_offset(at), "lone-asterisk", f"“{name}” has a {mark} without its mate", hint)
             return True
         start += len(part)
     return False

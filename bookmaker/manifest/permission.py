@@ -1,7 +1,7 @@
 """Whether a puzzle may be printed: the line that is printed, and the record of who was asked when.
 
 In: the node under `permission:`, which is the printed line or a record {state, by, on, printed, note}. Out: a
-`Permission`; and for a book the troubles that stand in the way of printing it.
+`Permission`; and for a book the diagnostics that stand in the way of printing it.
 """
 
 from __future__ import annotations
@@ -12,11 +12,11 @@ from typing import TYPE_CHECKING, Literal, TypeAlias, get_args
 
 from bookmaker.manifest.dates import When, read_when
 from bookmaker.manifest.texts import read_line, read_note
-from bookmaker.placed import Node, Table, read_choice, read_fields
-from bookmaker.trouble import BookTroubles, Desk, Place, Trouble
+from bookmaker.source.diagnostics import BookErrors, Collector, Diagnostic, Place
+from bookmaker.source.placed import Node, Table, read_choice, read_fields
 
 if TYPE_CHECKING:
-    from bookmaker.manifest.model import Entry
+    from bookmaker.manifest.entries import Entry
 
 State: TypeAlias = Literal["asked", "granted", "refused", "own"]
 
@@ -44,25 +44,25 @@ UNRECORDED = Permission()
 """Of a puzzle that says nothing of it."""
 
 
-def read_permission(fields: Mapping[str, Node], desk: Desk) -> Permission:
+def read_permission(fields: Mapping[str, Node], collector: Collector) -> Permission:
     """What stands under `permission:`; faulty parts are left empty."""
     node = fields.get("permission")
     if not isinstance(node, Table):
-        line = read_line(fields, "permission", desk)
+        line = read_line(fields, "permission", collector)
         return Permission("granted" if line else None, line, place=node.place if node else None)
-    record = read_fields(node, "the permission", desk, RECORD_KEYS, ("state",))
-    state = read_choice(record["state"], "“state”", desk, STATES) if "state" in record else None
+    record = read_fields(node, "the permission", collector, RECORD_KEYS, ("state",))
+    state = read_choice(record["state"], "“state”", collector, STATES) if "state" in record else None
     return Permission(
         state if state in STATES else None,
-        read_line(record, "printed", desk),
-        read_line(record, "by", desk),
-        read_when(record["on"], "on", desk) if "on" in record else None,
-        read_note(record, "note", desk),
+        read_line(record, "printed", collector),
+        read_line(record, "by", collector),
+        read_when(record["on"], "on", collector) if "on" in record else None,
+        read_note(record, "note", collector),
         node.place,
     )
 
 
-def unprintable(entries: Iterable[Entry], press: bool) -> Iterator[Trouble]:
+def unprintable(entries: Iterable[Entry], press: bool) -> Iterator[Diagnostic]:
     """What stands in the way of printing: permission refused, or for the press, not yet given."""
     for entry in entries:
         record = entry.consent
@@ -70,13 +70,13 @@ def unprintable(entries: Iterable[Entry], press: bool) -> Iterator[Trouble]:
         place = record.place or entry.place
         if record.state == "refused":
             said = f"permission to print “{entry.id}” was refused{who}"
-            yield Trouble(place, "refused", said, "take the puzzle out of the book")
+            yield Diagnostic(place, "refused", said, "take the puzzle out of the book")
         elif record.state == "asked" and press:
             said = f"permission to print “{entry.id}” has been asked for and not yet given{who}"
-            yield Trouble(place, "not-granted", said, "wait for the answer, and then write “state: granted”")
+            yield Diagnostic(place, "not-granted", said, "wait for the answer, and then write “state: granted”")
 
 
 def demand_permission(entries: Iterable[Entry], press: bool = False) -> None:
-    """Raises BookTroubles where a puzzle must not be printed."""
-    if troubles := tuple(unprintable(entries, press)):
-        raise BookTroubles(troubles)
+    """Raises BookErrors where a puzzle must not be printed."""
+    if diagnostics := tuple(unprintable(entries, press)):
+        raise BookErrors(diagnostics)

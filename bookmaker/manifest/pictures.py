@@ -1,7 +1,7 @@
 """A picture file that a manifest names: for the cover.
 
-In: the node with the file's name. Out: its bytes and its size in pixels, or a trouble. The file lies in the folder of
-the file that names it, or further down.
+In: the node with the file's name. Out: its bytes and its size in pixels, or a diagnostic. The file lies in the folder
+of the file that names it, or further down.
 """
 
 from __future__ import annotations
@@ -13,8 +13,8 @@ from warnings import catch_warnings
 
 from PIL import Image
 
-from bookmaker.placed import Node, read_text
-from bookmaker.trouble import Desk, Place, quoted
+from bookmaker.source.diagnostics import Collector, Place, quoted
+from bookmaker.source.placed import Node, read_text
 
 MOST_BYTES = 40_000_000
 
@@ -33,44 +33,46 @@ class Picture:
     name: str
 
 
-def read_picture(node: Node, desk: Desk) -> Picture | None:
+def read_picture(node: Node, collector: Collector) -> Picture | None:
     """The picture, or None after reporting why it can't be had."""
-    name = read_text(node, "“image”", desk)
+    name = read_text(node, "“image”", collector)
     if not name:
         return None
     hint = "name a PNG or JPEG file in the book's folder, such as cover/harbour.png"
     parts = PureWindowsPath(name)
     if not name.isprintable() or parts.drive or parts.root or ".." in parts.parts or name.startswith("~"):
-        desk.error(node.place, "picture-outside", f"{quoted(name)} is not inside the book's folder", hint)
+        collector.error(node.place, "picture-outside", f"{quoted(name)} is not inside the book's folder", hint)
         return None
     smaller = "save it smaller: 300 dots per inch is enough"
     folder = Path(node.place.file).parent
     path = folder / name
     try:
         if not path.resolve().is_relative_to(folder.resolve()):
-            desk.error(node.place, "picture-outside", f"{quoted(name)} is a link that leads out of the folder", hint)
+            collector.error(
+                node.place, "picture-outside", f"{quoted(name)} is a link that leads out of the folder", hint
+            )
             return None
         if path.stat().st_size > MOST_BYTES:
             said = f"{quoted(name)} is larger than {MOST_BYTES // 1_000_000} MB"
-            desk.error(node.place, "picture-large", said, smaller)
+            collector.error(node.place, "picture-large", said, smaller)
             return None
         source = path.read_bytes()
     except (OSError, ValueError, RuntimeError):
-        desk.error(node.place, "no-file", f"there is no picture {quoted(name)}", hint)
+        collector.error(node.place, "no-file", f"there is no picture {quoted(name)}", hint)
         return None
     most = f"more than {MOST_PIXELS // 1_000_000} million pixels"
     try:
         with catch_warnings(action="ignore"), Image.open(BytesIO(source), formats=("PNG", "JPEG")) as picture:
             width, height = picture.size
             if width * height > MOST_PIXELS:
-                desk.error(node.place, "picture-large", f"{quoted(name)} has {width}×{height}, {most}", smaller)
+                collector.error(node.place, "picture-large", f"{quoted(name)} has {width}×{height}, {most}", smaller)
                 return None
             picture.load()
     except Image.DecompressionBombError:  # so many that Pillow does not even open it
-        desk.error(node.place, "picture-large", f"{quoted(name)} has {most}", smaller)
+        collector.error(node.place, "picture-large", f"{quoted(name)} has {most}", smaller)
         return None
     except (OSError, ValueError, SyntaxError):
-        desk.error(node.place, "not-a-picture", f"{quoted(name)} {_what_is_wrong(source)}", hint)
+        collector.error(node.place, "not-a-picture", f"{quoted(name)} {_what_is_wrong(source)}", hint)
         return None
     return Picture(source, width, height, node.place, name)
 

@@ -1,6 +1,6 @@
 """What makes a list of puzzles a publication: the lines under `book:` on its imprint, foreword, parts and cover.
 
-In: the fields under `book:`. Out: a `Publication`, with troubles on the desk. Every part but the hints is left out
+In: the fields under `book:`. Out: a `Publication`, and diagnostics. Every part but the hints is left out
 unless asked for.
 """
 
@@ -16,8 +16,8 @@ from bookmaker.manifest.isbn import read_isbn
 from bookmaker.manifest.markup import Runs, read_marked_up
 from bookmaker.manifest.pictures import Picture, read_picture
 from bookmaker.manifest.texts import read_date, read_line, read_note
-from bookmaker.placed import Node, read_fields, read_switch, read_text, read_whole
-from bookmaker.trouble import Desk, nearest, quoted
+from bookmaker.source.diagnostics import Collector, nearest, quoted
+from bookmaker.source.placed import Node, read_fields, read_switch, read_text, read_whole
 
 PUBLICATION_KEYS = (
     "language",
@@ -83,77 +83,77 @@ PLAIN = Publication()
 """Of a book that says nothing of itself."""
 
 
-def read_publication(fields: Mapping[str, Node], desk: Desk) -> Publication:
+def read_publication(fields: Mapping[str, Node], collector: Collector) -> Publication:
     """The publication's fields; faulty ones keep their defaults."""
     return Publication(
-        language=_language(fields["language"], desk) if "language" in fields else "en",
-        half_title=_switch(fields, "half-title", desk),
-        imprint=_imprint(fields["imprint"], desk) if "imprint" in fields else None,
-        foreword=read_marked_up(fields, "foreword", desk),
-        primer=_switch(fields, "primer", desk),
-        hints="hints" not in fields or _switch(fields, "hints", desk),
-        index=_switch(fields, "index", desk),
-        fold=(read_whole(fields["fold"], "“fold”", desk, 1, MOST_FOLD) or 1) if "fold" in fields else 1,
-        link=read_link(fields, desk),
-        cover=_cover(fields["cover"], desk) if "cover" in fields else None,
+        language=_language(fields["language"], collector) if "language" in fields else "en",
+        half_title=_switch(fields, "half-title", collector),
+        imprint=_imprint(fields["imprint"], collector) if "imprint" in fields else None,
+        foreword=read_marked_up(fields, "foreword", collector),
+        primer=_switch(fields, "primer", collector),
+        hints="hints" not in fields or _switch(fields, "hints", collector),
+        index=_switch(fields, "index", collector),
+        fold=(read_whole(fields["fold"], "“fold”", collector, 1, MOST_FOLD) or 1) if "fold" in fields else 1,
+        link=read_link(fields, collector),
+        cover=_cover(fields["cover"], collector) if "cover" in fields else None,
     )
 
 
-def read_link(fields: Mapping[str, Node], desk: Desk) -> str:
+def read_link(fields: Mapping[str, Node], collector: Collector) -> str:
     """The address under `link:`, printed as a QR code; "" where there is none."""
     node = fields.get("link")
-    text = read_text(node, "“link”", desk) if node is not None else None
+    text = read_text(node, "“link”", collector) if node is not None else None
     if node is None or not text:
         return ""
     if not LINK.fullmatch(text):
         hint = "such as https://example.org/estuary, with no space in it and no more than 200 characters"
-        desk.error(node.place, "bad-link", f"{quoted(text)} is not the address of a page", hint)
+        collector.error(node.place, "bad-link", f"{quoted(text)} is not the address of a page", hint)
         return ""
     return text
 
 
-def _switch(fields: Mapping[str, Node], name: str, desk: Desk) -> bool:
-    return name in fields and bool(read_switch(fields[name], f"“{name}”", desk))
+def _switch(fields: Mapping[str, Node], name: str, collector: Collector) -> bool:
+    return name in fields and bool(read_switch(fields[name], f"“{name}”", collector))
 
 
-def _language(node: Node, desk: Desk) -> str:
-    text = read_text(node, "“language”", desk)
+def _language(node: Node, collector: Collector) -> str:
+    text = read_text(node, "“language”", collector)
     if text is None or text in languages():
         return text or "en"
     hint = nearest(text, languages()) or "give it as a short code, such as en, de or fr"
-    desk.error(node.place, "unknown-language", f"no hyphenation is known for the language {quoted(text)}", hint)
+    collector.error(node.place, "unknown-language", f"no hyphenation is known for the language {quoted(text)}", hint)
     return "en"
 
 
-def _imprint(node: Node, desk: Desk) -> Imprint:
-    fields = read_fields(node, "the imprint", desk, IMPRINT_KEYS)
+def _imprint(node: Node, collector: Collector) -> Imprint:
+    fields = read_fields(node, "the imprint", collector, IMPRINT_KEYS)
     return Imprint(
-        publisher=read_line(fields, "publisher", desk),
-        edition=read_line(fields, "edition", desk),
-        date=read_date(fields["date"], "date", desk) if "date" in fields else None,
-        isbn=read_isbn(fields["isbn"], desk) if "isbn" in fields else "",
-        rights=read_note(fields, "rights", desk),
-        note=read_note(fields, "note", desk),
-        ebook_isbn=read_isbn(fields["ebook-isbn"], desk) if "ebook-isbn" in fields else "",
+        publisher=read_line(fields, "publisher", collector),
+        edition=read_line(fields, "edition", collector),
+        date=read_date(fields["date"], "date", collector) if "date" in fields else None,
+        isbn=read_isbn(fields["isbn"], collector) if "isbn" in fields else "",
+        rights=read_note(fields, "rights", collector),
+        note=read_note(fields, "note", collector),
+        ebook_isbn=read_isbn(fields["ebook-isbn"], collector) if "ebook-isbn" in fields else "",
     )
 
 
-def _cover(node: Node, desk: Desk) -> Cover:
-    fields = read_fields(node, "the cover", desk, COVER_KEYS)
+def _cover(node: Node, collector: Collector) -> Cover:
+    fields = read_fields(node, "the cover", collector, COVER_KEYS)
     return Cover(
-        blurb=read_marked_up(fields, "blurb", desk),
-        picture=read_picture(fields["image"], desk) if "image" in fields else None,
-        leaf=_leaf(fields["leaf"], desk) if "leaf" in fields else 0.1,
+        blurb=read_marked_up(fields, "blurb", collector),
+        picture=read_picture(fields["image"], collector) if "image" in fields else None,
+        leaf=_leaf(fields["leaf"], collector) if "leaf" in fields else 0.1,
     )
 
 
-def _leaf(node: Node, desk: Desk) -> float:
+def _leaf(node: Node, collector: Collector) -> float:
     """Thickness of a leaf: book papers have about 0.06 to 0.2 mm (common practice, no source)."""
-    text = read_text(node, "“leaf”", desk)
+    text = read_text(node, "“leaf”", collector)
     match = LEAF.fullmatch(text.strip()) if text is not None else None
     if match and 0.03 <= float(match[1]) <= 0.5:
         return float(match[1])
     if text is not None:
         hint = "such as 0.1 mm; the printer knows it, or measure a stack of a hundred leaves"
-        desk.error(node.place, "bad-leaf", f"{quoted(text)} is not the thickness of a leaf, 0.03 to 0.5 mm", hint)
+        collector.error(node.place, "bad-leaf", f"{quoted(text)} is not the thickness of a leaf, 0.03 to 0.5 mm", hint)
     return 0.1

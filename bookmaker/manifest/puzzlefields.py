@@ -1,6 +1,6 @@
 """One puzzle as listed: from its lines in the manifest to an `Entry`.
 
-In: the table of a puzzle. Out: the entry, or None with all that is wrong on the desk.
+In: the table of a puzzle. Out: the entry, or None with all that is wrong in the collector.
 """
 
 from __future__ import annotations
@@ -8,20 +8,20 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from bookmaker.manifest.dates import read_when
+from bookmaker.manifest.entries import Entry
 from bookmaker.manifest.givens import check_clashes, read_givens
 from bookmaker.manifest.gridfields import read_grid
-from bookmaker.manifest.model import Entry
+from bookmaker.manifest.misplaced_keys import parted
 from bookmaker.manifest.permission import read_permission
 from bookmaker.manifest.provenance import read_solution, read_tags
 from bookmaker.manifest.publication import read_link
-from bookmaker.manifest.swallowed import parted
 from bookmaker.manifest.texts import read_id, read_line, read_note
-from bookmaker.placed import Node, Table, Word, read_fields
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import houses_of, kinds
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
-from bookmaker.trouble import Desk, Place, nearest, quoted
+from bookmaker.source.diagnostics import Collector, Place, nearest, quoted
+from bookmaker.source.placed import Node, Table, Word, read_fields
 
 PUZZLE_KEYS = (
     "id",
@@ -43,25 +43,25 @@ PUZZLE_KEYS = (
 )  # fmt: skip
 
 
-def read_entry(node: Node, permission: str, chapter: int, ids: dict[str, Place], desk: Desk) -> Entry | None:
+def read_entry(node: Node, permission: str, chapter: int, ids: dict[str, Place], collector: Collector) -> Entry | None:
     """The entry of one puzzle. `permission` is the book's own line, for puzzles that have none; `ids` are those taken
     by earlier puzzles, in small letters, and this one's is added."""
-    before = len(desk.found)
-    node = _with_rules_inside(node, desk)
-    fields = read_fields(node, "the puzzle", desk, PUZZLE_KEYS, ("id",))
+    before = len(collector.found)
+    node = _with_rules_inside(node, collector)
+    fields = read_fields(node, "the puzzle", collector, PUZZLE_KEYS, ("id",))
     if not isinstance(node, Table):
         return None
-    fields = parted(fields, desk)
-    name = _claimed_id(fields["id"], ids, desk) if "id" in fields else None
-    title, setter = read_line(fields, "title", desk), read_line(fields, "setter", desk)
-    shown = read_when(fields["shown"], "shown", desk) if "shown" in fields else None
-    consent = read_permission(fields, desk)
-    note, link = read_note(fields, "note", desk), read_link(fields, desk)
-    tags, source = read_tags(fields, desk), read_line(fields, "source", desk)
-    private = read_note(fields, "private", desk)
-    puzzle = read_puzzle(fields, node, desk)
-    solution = read_solution(fields, puzzle, puzzle.grid, desk) if puzzle else None
-    if name is None or puzzle is None or any(not trouble.warning for trouble in desk.found[before:]):
+    fields = parted(fields, collector)
+    name = _claimed_id(fields["id"], ids, collector) if "id" in fields else None
+    title, setter = read_line(fields, "title", collector), read_line(fields, "setter", collector)
+    shown = read_when(fields["shown"], "shown", collector) if "shown" in fields else None
+    consent = read_permission(fields, collector)
+    note, link = read_note(fields, "note", collector), read_link(fields, collector)
+    tags, source = read_tags(fields, collector), read_line(fields, "source", collector)
+    private = read_note(fields, "private", collector)
+    puzzle = read_puzzle(fields, node, collector)
+    solution = read_solution(fields, puzzle, puzzle.grid, collector) if puzzle else None
+    if name is None or puzzle is None or any(not diagnostic.warning for diagnostic in collector.found[before:]):
         return None
     rules = fields.get("rules")
     bodies = rules.entries if isinstance(rules, Table) else ()
@@ -86,7 +86,7 @@ def read_entry(node: Node, permission: str, chapter: int, ids: dict[str, Place],
     )
 
 
-def _with_rules_inside(node: Node, desk: Desk) -> Node:
+def _with_rules_inside(node: Node, collector: Collector) -> Node:
     """The puzzle with the kinds of rules that stand beside “rules” moved under it, which is said once."""
     if not isinstance(node, Table):
         return node
@@ -96,7 +96,7 @@ def _with_rules_inside(node: Node, desk: Desk) -> Node:
     first, *more = (word for word, _ in astray)
     said = f"“{first.value}” is a kind of rule and belongs under “rules”"
     hint = "write “rules:” and indent the kinds of rules below it"
-    desk.error(first.place, "lost-rule", said, hint, tuple(word.place for word in more))
+    collector.error(first.place, "lost-rule", said, hint, tuple(word.place for word in more))
     rules = node.get("rules")
     others = [entry for entry in node.entries if entry not in astray and entry[1] is not rules]
     if isinstance(rules, Table):
@@ -104,8 +104,8 @@ def _with_rules_inside(node: Node, desk: Desk) -> Node:
     return Table(node.place, (*others, (Word(first.place, "rules"), Table(first.place, tuple(astray)))))
 
 
-def _claimed_id(node: Node, ids: dict[str, Place], desk: Desk) -> str | None:
-    name = read_id(node, desk)
+def _claimed_id(node: Node, ids: dict[str, Place], collector: Collector) -> str | None:
+    name = read_id(node, collector)
     if name is None:
         return None
     first = ids.setdefault(name.lower(), node.place)
@@ -113,42 +113,44 @@ def _claimed_id(node: Node, ids: dict[str, Place], desk: Desk) -> str | None:
         return name
     where = f"on line {first.line}" if first.file == node.place.file else f"at {first}"
     said = f"two puzzles have the id “{name}”; the first is {where}"
-    desk.error(node.place, "same-id", said, "give one of them another id", (first,))
+    collector.error(node.place, "same-id", said, "give one of them another id", (first,))
     return None
 
 
-def read_puzzle(fields: Mapping[str, Node], node: Table, desk: Desk) -> RuledPuzzle | None:
+def read_puzzle(fields: Mapping[str, Node], node: Table, collector: Collector) -> RuledPuzzle | None:
     """The puzzle itself from its fields; None where there is nothing to make one of. What clashes is reported, but the
     puzzle returned, so that it can be looked into."""
-    grid = read_grid(fields, node.place, desk)
+    grid = read_grid(fields, node.place, collector)
     if grid is None:
         return None
-    rules = _rules(fields["rules"], grid, desk) if "rules" in fields else ()
+    rules = _rules(fields["rules"], grid, collector) if "rules" in fields else ()
     if "givens" not in fields:
         if not rules:
-            desk.error(node.place, "missing-key", "the puzzle needs “givens”", "only a puzzle with rules may have none")
+            collector.error(
+                node.place, "missing-key", "the puzzle needs “givens”", "only a puzzle with rules may have none"
+            )
         return Puzzle(grid, (0,) * len(grid.cells), rules)
-    givens = read_givens(fields["givens"], grid, desk)
+    givens = read_givens(fields["givens"], grid, collector)
     if givens is None:
         return None
     puzzle = Puzzle(grid, givens.digits, rules)
-    check_clashes(givens, houses_of(puzzle), grid, desk)
+    check_clashes(givens, houses_of(puzzle), grid, collector)
     return puzzle
 
 
-def _rules(node: Node, grid: Grid, desk: Desk) -> tuple[Rule, ...]:
+def _rules(node: Node, grid: Grid, collector: Collector) -> tuple[Rule, ...]:
     if isinstance(node, Word) and not node.value:
         return ()
     if not isinstance(node, Table):
         hint = "a line for each kind, such as “diagonals: both”; “bookmaker rules” lists the kinds"
-        desk.error(node.place, "not-a-table", "“rules” should be lines of “kind: what is marked”", hint)
+        collector.error(node.place, "not-a-table", "“rules” should be lines of “kind: what is marked”", hint)
         return ()
     read = []
     for word, body in node.entries:
         kind = kinds().get(word.value)
         if kind is None:
             said = f"there is no rule kind {quoted(word.value)}"
-            desk.error(word.place, "unknown-rule", said, nearest(word.value, kinds()))
+            collector.error(word.place, "unknown-rule", said, nearest(word.value, kinds()))
         else:
-            read.append(kind.read(body, grid, desk))
+            read.append(kind.read(body, grid, collector))
     return tuple(rule for rule in read if rule is not None)

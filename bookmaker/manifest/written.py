@@ -8,15 +8,15 @@ from __future__ import annotations
 import textwrap
 from collections.abc import Mapping, Sequence
 
-from bookmaker.manifest.yamlfile import parse_yaml
-from bookmaker.placed import Sequence as Items
-from bookmaker.placed import Table, Word
 from bookmaker.puzzle.grid import USUAL_BOXES, Grid
 from bookmaker.puzzle.puzzle import digits_text
 from bookmaker.rules.common.area import LETTERS, picture
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
 from bookmaker.rules.common.parts import Written
-from bookmaker.trouble import Desk
+from bookmaker.source.diagnostics import Collector
+from bookmaker.source.placed import Sequence as Items
+from bookmaker.source.placed import Table, Word
+from bookmaker.source.yamlfile import parse_yaml
 
 WIDTH = 100
 """Characters of a line, where it can be broken."""
@@ -122,11 +122,11 @@ def scalar(text: str) -> str:
 def _reads_as(typed: str, text: str) -> bool:
     if typed.isascii() and typed.replace("-", "").replace(" ", "").isalnum() and typed == text == text.strip("- "):
         return True  # nothing that YAML could mistake
-    desk = Desk()
-    named, listed = parse_yaml(f"name: {typed}", "", desk), parse_yaml(f"[{typed}]", "", desk)
+    collector = Collector()
+    named, listed = parse_yaml(f"name: {typed}", "", collector), parse_yaml(f"[{typed}]", "", collector)
     match named, listed:
         case Table(entries=((_, Word(value=one)),)), Items(values=(Word(value=other),)):
-            return not desk.found and one == other == text
+            return not collector.found and one == other == text
     return False
 
 

@@ -13,7 +13,7 @@ from itertools import islice
 from random import Random
 
 from bookmaker.changes.elements import Element, elements_of, kept_by, problem_with
-from bookmaker.grade.contradiction import BUDGET
+from bookmaker.review.contradiction import BUDGET
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve import prove, solutions
 from bookmaker.solve.verdict import NoSolution, Several, Solution, Undecided, Unique

@@ -18,7 +18,7 @@ from bookmaker.changes.elements import Element, Given, elements_of
 from bookmaker.changes.neighbouring import misread
 from bookmaker.changes.slips import Slip, as_typed, left_out_by, slips_in_givens, slips_in_marks
 from bookmaker.grade import grade
-from bookmaker.grade.model import Grade
+from bookmaker.grade.solve_path import Grade
 from bookmaker.mend.case import Case, Elements
 from bookmaker.mend.likelihood import puzzle_likelihood, slip_likelihood
 from bookmaker.puzzle.puzzle import Puzzle

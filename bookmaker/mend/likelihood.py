@@ -11,7 +11,7 @@ from functools import lru_cache
 from math import log
 
 from bookmaker.changes.arrangement import ARRANGEMENTS, Arrangement, arrangement
-from bookmaker.grade.model import Grade
+from bookmaker.grade.solve_path import Grade
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.common.parts import Form
 

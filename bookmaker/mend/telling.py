@@ -13,14 +13,14 @@ from bookmaker.changes.slips import SLIPS
 from bookmaker.changes.textedits import changed_text, edit_lines
 from bookmaker.changes.typed import Typed
 from bookmaker.grade.bands import figure
-from bookmaker.grade.model import Grade
-from bookmaker.manifest.model import BAND_NAMES
+from bookmaker.grade.solve_path import Grade
+from bookmaker.manifest.entries import BAND_NAMES
 from bookmaker.mend.conflicts import Conflicts
 from bookmaker.mend.cures import Cure, Search
 from bookmaker.mend.settling import Settled, Settling
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.rules.common.wording import listed, number, symbol
+from bookmaker.rules.common.words.wording import listed, number, symbol
 from bookmaker.solve.verdict import NoSolution, Several, Solution, Undecided, Unique, Verdict
 
 READABLE = 8

@@ -26,11 +26,11 @@ from bookmaker.reasons.telling import (
     Few,
     Fills,
     Fixes,
+    Introduction,
     Leaves,
     MoreAlike,
     Names,
     Opens,
-    Outlook,
     Places,
     RuleSaid,
     Run,
@@ -113,8 +113,8 @@ def _message(words: Phrasebook, utterance: Utterance) -> Message:
         case Symmetry(turn, cycles):
             cycled = _cycles(words, cycles)
             return _said("symmetry-relabelled" if cycles else "symmetry", turn=words.say(f"turn-{turn}"), cycles=cycled)
-        case Outlook():
-            return _outlook(words, utterance)
+        case Introduction():
+            return _introduction(words, utterance)
         case Places(single, last_of_digit, first):
             kind = "last-of-digit" if last_of_digit and not isinstance(single, NakedSingle) else name_of(single)
             return Message(f"{'places' if first else 'then'}-{kind}", _single(words, single))
@@ -214,8 +214,8 @@ def _cycles(words: Phrasebook, cycles: Sequence[Sequence[int]]) -> str:
     return words.clauses(said) if said else ""
 
 
-def _outlook(words: Phrasebook, said: Outlook) -> Message:
-    name = "outlook-stuck" if said.stuck else "outlook-singles"
+def _introduction(words: Phrasebook, said: Introduction) -> Message:
+    name = "introduction-stuck" if said.stuck else "introduction-singles"
     if said.crux_at is not None:
         name += "-crux" + "-at-start" * said.at_start
     elif said.stuck:

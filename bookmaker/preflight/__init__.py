@@ -19,9 +19,9 @@ from bookmaker.preflight.grids import PrintedGrid
 from bookmaker.preflight.marks import MarksRead
 from bookmaker.preflight.reading import Source, opened, read_stretch, stretches
 from bookmaker.preflight.tokens import DAMAGED
-from bookmaker.proof.crew import Alone, ahead_of, in_order
-from bookmaker.proof.model import Proof
-from bookmaker.trouble import Place, Trouble
+from bookmaker.proof.executors import InProcess, ahead_of, in_order
+from bookmaker.proof.findings import Proof
+from bookmaker.source.diagnostics import Diagnostic, Place
 
 __all__ = ["PrintedGrid", "Report", "inspect"]
 
@@ -31,18 +31,18 @@ class Report:
     """What preflight saw: how many pages, the grids and keys printed on them in order, and what is wrong; `marks` says
     how many were found of each kind, by what one is called, if the file was compared with its book.
 
-    A file that is no readable PDF has no pages and one trouble.
+    A file that is no readable PDF has no pages and one diagnostic.
     """
 
     pages: int
     printed: tuple[PrintedGrid, ...]
-    troubles: tuple[Trouble, ...]
+    diagnostics: tuple[Diagnostic, ...]
     marks: Mapping[str, int] = field(default_factory=dict)
 
     @property
     def sound(self) -> bool:
         """Nothing is wrong, warnings aside."""
-        return all(trouble.warning for trouble in self.troubles)
+        return all(diagnostic.warning for diagnostic in self.diagnostics)
 
 
 def inspect(
@@ -50,15 +50,15 @@ def inspect(
     file: str,
     proofs: Sequence[Proof] | None = None,
     folded: bool = True,
-    crew: Executor | None = None,
+    executor: Executor | None = None,
     watch: Callable[[int, int], None] = lambda done, of: None,
 ) -> Report:
     """Look at a PDF that is, or will be, the file of that name; with `proofs`, compare its grids and marks with them.
 
-    `folded` sheets need a page count that is a multiple of four. The pages are shared among a `crew`, which wants the
-    file by its path; `watch` is told how many are read, of how many.
+    `folded` sheets need a page count that is a multiple of four. An `executor` shares the pages out, and wants the file
+    by its path; `watch` is told how many are read, of how many.
     """
-    findings, printed, workers = Findings(), list[PrintedGrid](), crew or Alone()
+    findings, printed, workers = Findings(), list[PrintedGrid](), executor or InProcess()
     marks: list[tuple[int, MarksRead]] = []
     known = {proof.entry.id: proof.entry.puzzle for proof in proofs or ()}
     try:
@@ -79,12 +79,12 @@ def inspect(
     except pikepdf.PasswordError:
         hint = "presses cannot place protected pages: print it again, or save it without protection"
         text = "the file is protected, and opens only with a password"
-        return Report(0, (), (Trouble(Place(file), "protected", text, hint),))
+        return Report(0, (), (Diagnostic(Place(file), "protected", text, hint),))
     except DAMAGED as reason:
         hint = "print it again, or open it in a viewer and see whether it is damaged"
-        return Report(0, (), (Trouble(Place(file), "unreadable", f"this PDF cannot be read ({reason})", hint),))
+        return Report(0, (), (Diagnostic(Place(file), "unreadable", f"this PDF cannot be read ({reason})", hint),))
     finally:
         opened.cache_clear()
     differing = () if proofs is None else compare(printed, marks, proofs, file)
     counted = sum((read.found for _, read in marks), Counter[str]())
-    return Report(pages, tuple(printed), (*findings.troubles(file), *differing), counted)
+    return Report(pages, tuple(printed), (*findings.diagnostics(file), *differing), counted)

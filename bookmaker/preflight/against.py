@@ -1,6 +1,6 @@
 """Is what was printed what was proven: the grids of a file beside the puzzles of its book.
 
-In: grids as read back with their marks, proofs. Out: troubles that name the page, the puzzle and the cells or marks.
+In: grids as read back with their marks, proofs. Out: diagnostics that name the page, the puzzle and the cells or marks.
 """
 
 from __future__ import annotations
@@ -9,17 +9,17 @@ from collections.abc import Iterator, Sequence
 
 from bookmaker.preflight.grids import PrintedGrid
 from bookmaker.preflight.marks import MarksRead
-from bookmaker.proof.model import Proof
+from bookmaker.proof.findings import Proof
 from bookmaker.puzzle.grid import SYMBOLS, Grid
 from bookmaker.rules import keeps_all
-from bookmaker.trouble import Place, Trouble
+from bookmaker.source.diagnostics import Diagnostic, Place
 
 AGAIN = "print the book again from its manifest"
 
 
 def compare(
     printed: Sequence[PrintedGrid], marks: Sequence[tuple[int, MarksRead]], proofs: Sequence[Proof], file: str
-) -> Iterator[Trouble]:
+) -> Iterator[Diagnostic]:
     """What differs: givens, keys, keys that break a rule or hide which digits are given; then marks, each with the page
     that they were read on; then what is lacking."""
     place = Place(file)
@@ -28,20 +28,20 @@ def compare(
         proof = known.get(grid.id)
         if proof is None:
             text = f"page {grid.page}: the {grid.kind} “{grid.id}” belongs to no puzzle in the book"
-            yield Trouble(place, "stranger", text)
+            yield Diagnostic(place, "stranger", text)
             continue
         for code, text in _grid(grid, proof) if grid.kind == "grid" else _key(grid, proof):
-            yield Trouble(place, code, f"page {grid.page}: {text}", AGAIN)
+            yield Diagnostic(place, code, f"page {grid.page}: {text}", AGAIN)
     for page, read in marks:
-        yield from (Trouble(place, code, f"page {page}: {text}", AGAIN) for code, text in _few(read.troubles))
+        yield from (Diagnostic(place, code, f"page {page}: {text}", AGAIN) for code, text in _few(read.diagnostics))
     yield from _lacking(printed, proofs, place)
 
 
-def _few(troubles: Sequence[tuple[str, str]]) -> Iterator[tuple[str, str]]:
+def _few(diagnostics: Sequence[tuple[str, str]]) -> Iterator[tuple[str, str]]:
     """The first ten: where all is wrong at once, the rest says no more."""
-    yield from troubles[:10]
-    if len(troubles) > 10:
-        yield "more-marks", f"and {len(troubles) - 10} more marks of this grid"
+    yield from diagnostics[:10]
+    if len(diagnostics) > 10:
+        yield "more-marks", f"and {len(diagnostics) - 10} more marks of this grid"
 
 
 def _grid(printed: PrintedGrid, proof: Proof) -> Iterator[tuple[str, str]]:
@@ -87,18 +87,18 @@ def _said(symbol: str) -> str:
     return symbol or "nothing"
 
 
-def _lacking(printed: Sequence[PrintedGrid], proofs: Sequence[Proof], place: Place) -> Iterator[Trouble]:
+def _lacking(printed: Sequence[PrintedGrid], proofs: Sequence[Proof], place: Place) -> Iterator[Diagnostic]:
     """Puzzles without a key where there are keys, and puzzles of the book that are nowhere in the file."""
     grids = {grid.id for grid in printed if grid.kind == "grid"}
     keys = {grid.id for grid in printed if grid.kind == "key"}
     if not printed:
-        yield Trouble(
+        yield Diagnostic(
             place, "no-grids", "no printed grid can be read back", "only books made by bookmaker name their grids"
         )
         return
     for proof in proofs:
         name = proof.entry.id
         if name in grids and keys and name not in keys and proof.solution is not None:
-            yield Trouble(place, "no-key", f"the puzzle “{name}” has no key in this file")
+            yield Diagnostic(place, "no-key", f"the puzzle “{name}” has no key in this file")
         elif name not in grids and name not in keys:
-            yield Trouble(place, "not-printed", f"the puzzle “{name}” is not in this file", warning=True)
+            yield Diagnostic(place, "not-printed", f"the puzzle “{name}” is not in this file", warning=True)

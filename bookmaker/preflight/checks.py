@@ -1,6 +1,6 @@
 """Is a finished PDF ready for the press: the checks, each one function.
 
-In: a PDF's pages and what is painted on them. Out: troubles, each naming the pages it is found on. The limits are
+In: a PDF's pages and what is painted on them. Out: diagnostics, each naming the pages it is found on. The limits are
 common practice of the trade where no standard is named.
 """
 

@@ -18,7 +18,7 @@ import pikepdf
 
 from bookmaker.preflight.tokens import DAMAGED
 from bookmaker.puzzle.grid import SYMBOLS, Grid
-from bookmaker.trouble import BookTroubles, Place, Trouble
+from bookmaker.source.diagnostics import BookErrors, Diagnostic, Place
 
 _NAME = re.compile(r"r(\d{1,2})c(\d{1,2})")
 
@@ -42,18 +42,18 @@ class Marked:
 
 
 def read_filled(file: Path) -> dict[str, FilledCells]:
-    """The cells of each grid by the id of its puzzle. Raises BookTroubles for a file that is no such sheet."""
+    """The cells of each grid by the id of its puzzle. Raises BookErrors for a file that is no such sheet."""
     try:
         with pikepdf.open(BytesIO(file.read_bytes()), suppress_warnings=True) as pdf:
             found = _groups(pdf)
     except DAMAGED as reason:
         hint = "open it in a viewer and see whether it is damaged or protected"
         text = f"this PDF cannot be read ({reason})"
-        raise BookTroubles([Trouble(Place(str(file)), "unreadable", text, hint)]) from None
+        raise BookErrors([Diagnostic(Place(str(file)), "unreadable", text, hint)]) from None
     if not found:
         hint = "sheets with cells to fill in come from “typeset --edition fillable” and “handout --fillable”"
         text = "there are no cells to fill in on this sheet"
-        raise BookTroubles([Trouble(Place(str(file)), "no-fields", text, hint)])
+        raise BookErrors([Diagnostic(Place(str(file)), "no-fields", text, hint)])
     return found
 
 

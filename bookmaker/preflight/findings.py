@@ -1,6 +1,6 @@
 """What is wrong in a file, gathered page by page.
 
-In: findings as the checks make them. Out: one trouble for each kind, with all the pages it is found on.
+In: findings as the checks make them. Out: one diagnostic for each kind, with all the pages it is found on.
 """
 
 from __future__ import annotations
@@ -9,7 +9,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field
 from itertools import groupby
 
-from bookmaker.trouble import Place, Trouble
+from bookmaker.source.diagnostics import Diagnostic, Place
 
 
 @dataclass(slots=True)
@@ -29,14 +29,14 @@ class Findings:
         for kind, pages in others.pages.items():
             self.pages.setdefault(kind, []).extend(pages)
 
-    def troubles(self, file: str) -> tuple[Trouble, ...]:
-        """One trouble of the file for each kind, in the order of the first page it is found on."""
+    def diagnostics(self, file: str) -> tuple[Diagnostic, ...]:
+        """One diagnostic of the file for each kind, in the order of the first page it is found on."""
         place = Place(file)
         listed = []
         for (code, text, hint, warning), pages in self.pages.items():
             where = f"{_pages(pages)}: " if pages != [0] else ""
-            listed.append((pages[0], Trouble(place, code, where + text, hint, warning=warning)))
-        return tuple(trouble for _, trouble in sorted(listed, key=lambda one: one[0]))
+            listed.append((pages[0], Diagnostic(place, code, where + text, hint, warning=warning)))
+        return tuple(diagnostic for _, diagnostic in sorted(listed, key=lambda one: one[0]))
 
 
 def _pages(pages: Iterable[int]) -> str:

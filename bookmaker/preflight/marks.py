@@ -19,7 +19,7 @@ from bookmaker.preflight.grids import Frame, PrintedGrid
 from bookmaker.preflight.painted import Colour, Fill, Painted, Picture, Point, Run, Stroke, moved, segments, within
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.rules.common.wording import listed
+from bookmaker.rules.common.words.wording import listed
 from bookmaker.sight import Drawn, Hidden, Shape, hidden, shapes
 from bookmaker.sight.shapes import DARK, Box, box_of, letter, path_shapes
 from bookmaker.typeface import by_postscript
@@ -46,10 +46,10 @@ Names = tuple[str, ...]
 
 @dataclass(slots=True)
 class MarksRead:
-    """What was found: marks, by what one of them is called; and troubles as code and text."""
+    """What was found: marks, by what one of them is called; and diagnostics as code and text."""
 
     found: Counter[str] = field(default_factory=Counter)
-    troubles: list[tuple[str, str]] = field(default_factory=list)
+    diagnostics: list[tuple[str, str]] = field(default_factory=list)
 
 
 @dataclass(slots=True)
@@ -139,9 +139,9 @@ def read_marks(there: Sequence[There], printed: PrintedGrid, puzzle: RuledPuzzle
         read.found[noun] += len(of)
     for of in dict.fromkeys(one.of for one in lacking if one.noun):
         seen = any(one.of == of and one.shape.dark for one in owner.values())
-        read.troubles.append(("mark-lacking", f"{what} {'shows only a part of' if seen else 'lacks'} {listed(of)}"))
+        read.diagnostics.append(("mark-lacking", f"{what} {'shows only a part of' if seen else 'lacks'} {listed(of)}"))
     if any(not one.of for one in lacking):
-        read.troubles.append(("lines-differ", f"{what} lacks lines between its cells or regions"))
+        read.diagnostics.append(("lines-differ", f"{what} lacks lines between its cells or regions"))
 
     drawn = []
     for one in here:
@@ -154,11 +154,11 @@ def read_marks(there: Sequence[There], printed: PrintedGrid, puzzle: RuledPuzzle
             drawn.append(Drawn(one.shape, STRANGE if name in one.group else _beside(one.group)))
     for lost_one in hidden(drawn):
         if lost_one.of not in (STRANGE, CHECK_ROW, ELSEWHERE) and lost_one.of not in lost:
-            read.troubles.append(("mark-covered", f"{what}: {_said(lost_one)}"))
+            read.diagnostics.append(("mark-covered", f"{what}: {_said(lost_one)}"))
     strangers = (one.shape for one in here if name in one.group and id(one.shape) not in owner)
     cells = dict.fromkeys(_cell(shape, printed.frame, puzzle.grid) for shape in strangers if _seen(shape, printed))
     if cells:
-        read.troubles.append(("mark-stranger", f"{what} has {listed(STRANGE)}: {listed(cells)}"))
+        read.diagnostics.append(("mark-stranger", f"{what} has {listed(STRANGE)}: {listed(cells)}"))
     return read
 
 

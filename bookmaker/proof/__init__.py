@@ -11,10 +11,10 @@ from concurrent.futures import Executor, Future
 from time import perf_counter
 
 from bookmaker.grade import grade
-from bookmaker.manifest.model import Entry
+from bookmaker.manifest.entries import Entry
 from bookmaker.proof.cache import NoStore, Store, key_of
-from bookmaker.proof.crew import Alone, ahead_of, done, in_order
-from bookmaker.proof.model import Proof
+from bookmaker.proof.executors import InProcess, ahead_of, done, in_order
+from bookmaker.proof.findings import Proof
 from bookmaker.proof.pulse import at_work, stage
 from bookmaker.proof.record import Findings, from_text, to_text
 from bookmaker.rules import keeps_all, problem_of
@@ -59,24 +59,24 @@ def prove_all(
     count: int = 0,
     watch: Callable[[int, int], None] = lambda done, of: None,
     store: Store | None = None,
-    crew: Executor | None = None,
+    executor: Executor | None = None,
 ) -> tuple[Proof, ...]:
     """Proofs of all entries in their order; `watch` is told how many are done, of how many."""
     proofs = []
-    for proof in prove_each(iter(entries), count, store, crew):
+    for proof in prove_each(iter(entries), count, store, executor):
         proofs.append(proof)
         watch(len(proofs), len(entries))
     return tuple(proofs)
 
 
 def prove_each(
-    entries: Iterator[Entry], count: int = 0, store: Store | None = None, crew: Executor | None = None
+    entries: Iterator[Entry], count: int = 0, store: Store | None = None, executor: Executor | None = None
 ) -> Iterator[Proof]:
     """Proofs one after the other, in the order of the entries; entries are taken only a few ahead.
 
-    Findings come from `store` where it has them. What is missing is found out by `crew` if there is one, else here.
+    Findings come from `store` where it has them. What is missing is found out by `executor` if there is one, else here.
     """
-    kept, workers = store or NoStore(), crew or Alone()
+    kept, workers = store or NoStore(), executor or InProcess()
     fresh: list[tuple[str, str]] = []
 
     def begin(asked: tuple[Entry, str, Findings | None]) -> Future[tuple[Findings, float]]:

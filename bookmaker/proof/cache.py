@@ -23,7 +23,7 @@ from platformdirs import user_cache_path
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.learning import learner
 
-ROOMS_THAT_MATTER = ("puzzle", "solve", "reasons", "rules", "symmetry", "grade", "trace", "proof")
+ROOMS_THAT_MATTER = ("puzzle", "solve", "reasons", "rules", "symmetry", "logic", "grade", "trace", "proof")
 """Any change of code in these makes every kept proof stale."""
 
 PATIENCE = 20.0

@@ -1,21 +1,21 @@
 """The setter's own solution beside the proven one: a slip in typing that leaves a puzzle unique shows only here.
 
-In: proofs. Out: a trouble for each puzzle whose `solution:` is another one, at the first digit that differs.
+In: proofs. Out: a diagnostic for each puzzle whose `solution:` is another one, at the first digit that differs.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 
-from bookmaker.proof.model import Proof
-from bookmaker.rules.common.wording import cells_listed
-from bookmaker.trouble import Trouble
+from bookmaker.proof.findings import Proof
+from bookmaker.rules.common.words.wording import cells_listed
+from bookmaker.source.diagnostics import Diagnostic
 
 NAMED = 8
 """Cells named in a message; the others are only counted."""
 
 
-def wrong_claims(proofs: Iterable[Proof]) -> Iterator[Trouble]:
+def wrong_claims(proofs: Iterable[Proof]) -> Iterator[Diagnostic]:
     """What differs, in the order of the proofs; a puzzle without a proven solution has nothing to be compared with."""
     for proof in proofs:
         entry, solution = proof.entry, proof.solution
@@ -29,4 +29,4 @@ def wrong_claims(proofs: Iterable[Proof]) -> Iterator[Trouble]:
         said = f"“{entry.title or entry.id}” has one solution, but not the setter's: they differ in {named}{more}"
         hint = "a given or a mark is likely mistyped; compare the puzzle with what the setter sent"
         first, *others = (claimed.place(cell) for cell in cells)
-        yield Trouble(first, "other-solution", said, hint, tuple(others))
+        yield Diagnostic(first, "other-solution", said, hint, tuple(others))

@@ -10,7 +10,7 @@ import json
 from dataclasses import dataclass
 from typing import Any, assert_never
 
-from bookmaker.grade.model import Grade, SolvePath, Step
+from bookmaker.grade.solve_path import Grade, SolvePath, Step
 from bookmaker.reasons import Reason, Rung, coding
 from bookmaker.solve.verdict import NoSolution, Prover, Several, Tally, Undecided, Unique, Verdict
 

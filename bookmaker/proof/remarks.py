@@ -7,9 +7,9 @@ from __future__ import annotations
 
 from typing import assert_never
 
-from bookmaker.grade.contradiction import contradiction, contradiction_words
-from bookmaker.proof.model import Proof
+from bookmaker.proof.findings import Proof
 from bookmaker.puzzle.grid import Grid
+from bookmaker.review.contradiction import contradiction, contradiction_words
 from bookmaker.solve.verdict import NoSolution, Several, Undecided, Unique
 
 

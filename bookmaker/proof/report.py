@@ -9,11 +9,11 @@ from collections.abc import Sequence
 from typing import Any, assert_never
 
 from bookmaker.grade.bands import figure
-from bookmaker.grade.model import Step
-from bookmaker.manifest.model import Manifest
+from bookmaker.grade.solve_path import Step
+from bookmaker.manifest.entries import Manifest
 from bookmaker.phrases import Phrasebook
 from bookmaker.phrases.claims import reason_said
-from bookmaker.proof.model import Proof
+from bookmaker.proof.findings import Proof
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.puzzle import digits_text
 from bookmaker.reasons import Reason

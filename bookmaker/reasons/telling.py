@@ -44,7 +44,7 @@ class Symmetry:
 
 
 @dataclass(frozen=True, slots=True)
-class Outlook:
+class Introduction:
     """What is to come: how often the singles run out, and how many eliminations it takes at most to go on; at how many
     filled cells the hard moment is (None: there is none), and whether that is the very start; without either, whether
     there are bottlenecks, and the least choice of singles."""
@@ -266,7 +266,7 @@ Utterance: TypeAlias = (
     Table
     | RuleSaid
     | Symmetry
-    | Outlook
+    | Introduction
     | Places
     | Leaves
     | Opens

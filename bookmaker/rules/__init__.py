@@ -14,10 +14,10 @@ from dataclasses import replace
 from functools import cache
 
 from bookmaker.puzzle.grid import Grid, House
-from bookmaker.rules.common.allot import allot
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
-from bookmaker.rules.common.frame import Frame, Margins, Mark
-from bookmaker.rules.common.places import Box, InCell
+from bookmaker.rules.common.drawing.allot import allot
+from bookmaker.rules.common.drawing.frame import Frame, Margins, Mark
+from bookmaker.rules.common.drawing.places import Box, InCell
 from bookmaker.solve.problem import Allowed, Constraint, Different, Problem
 
 

@@ -16,26 +16,26 @@ from typing import Self
 
 from bookmaker.display.items import Rect, Stroke
 from bookmaker.display.shapes import polyline
-from bookmaker.placed import Node, Table, Word, read_fields, read_items
 from bookmaker.puzzle.bits import digits_in, mask_of, span_mask
-from bookmaker.puzzle.cells import read_cells
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import LimitsMeet
-from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.chain import Chain, read_chain
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
-from bookmaker.rules.common.fillings import tried_out
-from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.deducing.candidates import removed_by
+from bookmaker.rules.common.deducing.enumeration import tried_out
+from bookmaker.rules.common.deducing.sums import open_limits, sum_limits
+from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
+from bookmaker.rules.common.drawing.places import Along, Around, PlaceClaim
+from bookmaker.rules.common.drawing.strokes import HALF_SEEN, THIN, Trace, arrow_head, halo, to_rim, trace
 from bookmaker.rules.common.parts import Form, Part, Written, runs
-from bookmaker.rules.common.places import Along, Around, Claim
-from bookmaker.rules.common.speech import cell_said, cells_said, lines_said
-from bookmaker.rules.common.strokes import HALF_SEEN, THIN, Trace, arrow_head, halo, to_rim, trace
-from bookmaker.rules.common.sums import open_limits, sum_limits
-from bookmaker.rules.common.wording import ends_named, number, one_or_many
+from bookmaker.rules.common.words.speech import cell_said, cells_said, lines_said
+from bookmaker.rules.common.words.wording import ends_named, number, one_or_many
 from bookmaker.solve.problem import Constraint, Sum
-from bookmaker.trouble import Desk
+from bookmaker.source.cells import read_cells
+from bookmaker.source.diagnostics import Collector
+from bookmaker.source.placed import Node, Table, Word, read_fields, read_items
 
 RING = 0.39
 """Radius of the circle, and half the breadth of an oval, in cells."""
@@ -86,11 +86,13 @@ arrow:
     arrows: tuple[Arrow, ...]
 
     @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
-        nodes = (body,) if isinstance(body, Table) else read_items(body, "the arrow", desk)
+    def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
+        nodes = (body,) if isinstance(body, Table) else read_items(body, "the arrow", collector)
         if not nodes:
-            desk.error(body.place, "no-chains", "no arrow is listed here", "name one, or leave out the whole entry")
-        arrows = [_read_arrow(node, grid, desk) for node in nodes]
+            collector.error(
+                body.place, "no-chains", "no arrow is listed here", "name one, or leave out the whole entry"
+            )
+        arrows = [_read_arrow(node, grid, collector) for node in nodes]
         good: list[Arrow] = []
         listed: set[tuple[tuple[int, ...], Chain]] = set()
         for node, arrow in zip(nodes, arrows, strict=True):
@@ -98,7 +100,7 @@ arrow:
                 continue
             shafts = {(arrow.circle, shaft) for shaft in arrow.shafts}
             if len(shafts) < len(arrow.shafts) or shafts & listed:
-                desk.error(node.place, "chain-twice", "the arrow through these cells is listed already")
+                collector.error(node.place, "chain-twice", "the arrow through these cells is listed already")
             else:
                 good.append(arrow)
                 listed |= shafts
@@ -194,7 +196,7 @@ arrow:
                 Layer.LINE, ring, tuple(_named(frame.grid, arrow, shaft) for shaft in arrow.shafts), "circle", HALF_SEEN
             )
 
-    def claims(self, grid: Grid) -> Iterator[Claim]:
+    def claims(self, grid: Grid) -> Iterator[PlaceClaim]:
         for arrow in self.arrows:
             yield from (Around(cell, RING, 1) for cell in arrow.circle)
             yield from (Along(_with_start(grid, arrow.circle, shaft), 0.1) for shaft in arrow.shafts)
@@ -223,69 +225,75 @@ def _written(arrow: Arrow, grid: Grid) -> Written:
     return {"circle": runs(grid, arrow.circle), "shafts": [runs(grid, shaft) for shaft in arrow.shafts]}
 
 
-def _read_arrow(node: Node, grid: Grid, desk: Desk) -> Arrow | None:
+def _read_arrow(node: Node, grid: Grid, collector: Collector) -> Arrow | None:
     if isinstance(node, Word):
-        chain = read_chain(node, "the arrow", grid, desk, 2)
+        chain = read_chain(node, "the arrow", grid, collector, 2)
         placed: list[tuple[Chain, Node]] | None = None if chain is None else [(chain[1:], node)]
         circle = None if chain is None else chain[:1]
     else:
-        fields = read_fields(node, "an arrow", desk, ("circle", "shafts"), ("circle", "shafts"))
-        circle = _read_circle(fields["circle"], grid, desk) if "circle" in fields else None
+        fields = read_fields(node, "an arrow", collector, ("circle", "shafts"), ("circle", "shafts"))
+        circle = _read_circle(fields["circle"], grid, collector) if "circle" in fields else None
         placed = None
         if circle is not None and "shafts" in fields:
-            placed = _read_shafts(fields["shafts"], circle, grid, desk)
+            placed = _read_shafts(fields["shafts"], circle, grid, collector)
     if circle is None or placed is None:
         return None
-    fits = [_can_add_up(circle, shaft, shaft_node, grid, desk) for shaft, shaft_node in placed]
+    fits = [_can_add_up(circle, shaft, shaft_node, grid, collector) for shaft, shaft_node in placed]
     return Arrow(circle, tuple(shaft for shaft, _ in placed)) if all(fits) else None
 
 
-def _read_circle(node: Node, grid: Grid, desk: Desk) -> tuple[int, ...] | None:
+def _read_circle(node: Node, grid: Grid, collector: Collector) -> tuple[int, ...] | None:
     if not isinstance(node, Word):
-        desk.error(node.place, "not-a-circle", "the circle should be a cell such as r5c5, an oval two or three")
+        collector.error(node.place, "not-a-circle", "the circle should be a cell such as r5c5, an oval two or three")
         return None
-    cells = read_cells(node, grid, desk)
+    cells = read_cells(node, grid, collector)
     if cells is None:
         return None
     circle = tuple(sorted(cells))
     steps = {after - before for before, after in pairwise(circle)}
     in_line = len({grid.row(cell) for cell in circle}) == 1 or len({grid.column(cell) for cell in circle}) == 1
     if len(circle) > LONGEST_OVAL:
-        desk.error(node.place, "oval-long", f"an oval covers at most three cells, not {number(len(circle))}")
+        collector.error(node.place, "oval-long", f"an oval covers at most three cells, not {number(len(circle))}")
     elif len(circle) > 1 and (not in_line or not steps <= {1, grid.size}):
-        desk.error(node.place, "oval-crooked", "the cells of an oval should follow each other in a row or a column")
+        collector.error(
+            node.place, "oval-crooked", "the cells of an oval should follow each other in a row or a column"
+        )
     elif len(circle) > 1 and grid.size > 9:
         text = f"an oval is read as a number, which a {grid.size}×{grid.size} grid has too many digits for"
-        desk.error(node.place, "oval-size", text, "use a circle of one cell")
+        collector.error(node.place, "oval-size", text, "use a circle of one cell")
     else:
         return circle
     return None
 
 
-def _read_shafts(body: Node, circle: tuple[int, ...], grid: Grid, desk: Desk) -> list[tuple[Chain, Node]] | None:
-    nodes = read_items(body, "the shafts", desk)
+def _read_shafts(
+    body: Node, circle: tuple[int, ...], grid: Grid, collector: Collector
+) -> list[tuple[Chain, Node]] | None:
+    nodes = read_items(body, "the shafts", collector)
     if not nodes:
-        desk.error(body.place, "no-chains", "the arrow has no shaft")
+        collector.error(body.place, "no-chains", "the arrow has no shaft")
     good: list[tuple[Chain, Node]] = []
     for node in nodes:
-        cells = read_chain(node, "the shaft", grid, desk, 1)
+        cells = read_chain(node, "the shaft", grid, collector, 1)
         if cells is None:
             continue
         shaft = tuple(dropwhile(circle.__contains__, cells))
         inside = next((cell for cell in shaft if cell in circle), None)
         if not shaft:
-            desk.error(node.place, "chain-short", "the shaft does not leave the circle")
+            collector.error(node.place, "chain-short", "the shaft does not leave the circle")
         elif inside is not None:
-            desk.error(node.place, "shaft-in-circle", f"the shaft comes back into its circle at {grid.name(inside)}")
+            collector.error(
+                node.place, "shaft-in-circle", f"the shaft comes back into its circle at {grid.name(inside)}"
+            )
         elif not any(grid.touching(shaft[0], cell) for cell in circle):
             text = f"the shaft begins at {grid.name(shaft[0])}, which does not touch the circle"
-            desk.error(node.place, "shaft-apart", text, "name its cells from the one beside the circle to the tip")
+            collector.error(node.place, "shaft-apart", text, "name its cells from the one beside the circle to the tip")
         else:
             good.append((shaft, node))
     return good if good and len(good) == len(nodes) else None
 
 
-def _can_add_up(circle: tuple[int, ...], shaft: Chain, node: Node, grid: Grid, desk: Desk) -> bool:
+def _can_add_up(circle: tuple[int, ...], shaft: Chain, node: Node, grid: Grid, collector: Collector) -> bool:
     least, most = open_limits(grid, shaft)
     numbers = _numbers([grid.all_digits] * len(circle))
     low, high = min(numbers), max(numbers)
@@ -293,7 +301,7 @@ def _can_add_up(circle: tuple[int, ...], shaft: Chain, node: Node, grid: Grid, d
         return True
     side = f"at least {least}" if least > high else f"at most {most}"
     what = "circle" if len(circle) == 1 else "oval"
-    desk.error(node.place, "arrow-sum", f"this shaft adds up to {side}, but its {what} holds {low} to {high}")
+    collector.error(node.place, "arrow-sum", f"this shaft adds up to {side}, but its {what} holds {low} to {high}")
     return False
 
 

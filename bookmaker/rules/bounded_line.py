@@ -12,24 +12,24 @@ from typing import Self
 
 from bookmaker.display.items import Point, Stroke
 from bookmaker.display.shapes import polyline
-from bookmaker.placed import Node
 from bookmaker.puzzle.bits import digits_in, span_mask
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import Enclosed
-from bookmaker.rules.common.automata import Machine, machine
-from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.chain import Chain, ChainRule, Complaint, read_chains
 from bookmaker.rules.common.contract import Deduction, Sample
-from bookmaker.rules.common.fillings import tried_out
-from bookmaker.rules.common.frame import Frame, Layer, Mark
-from bookmaker.rules.common.places import Along, Around, Claim
-from bookmaker.rules.common.speech import lines_said
-from bookmaker.rules.common.strokes import HALF_SEEN, THIN, Trace, halo, trace
-from bookmaker.rules.common.wording import ends_named, the_or_each
+from bookmaker.rules.common.deducing.automata import Machine, machine
+from bookmaker.rules.common.deducing.candidates import removed_by
+from bookmaker.rules.common.deducing.enumeration import tried_out
+from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
+from bookmaker.rules.common.drawing.places import Along, Around, PlaceClaim
+from bookmaker.rules.common.drawing.strokes import HALF_SEEN, THIN, Trace, halo, trace
+from bookmaker.rules.common.words.speech import lines_said
+from bookmaker.rules.common.words.wording import ends_named, the_or_each
 from bookmaker.solve.problem import Constraint
-from bookmaker.trouble import Desk
+from bookmaker.source.diagnostics import Collector
+from bookmaker.source.placed import Node
 
 REACH, ARM, HOOK = 0.36, 0.26, 0.1
 """Of the brackets around the digit at an end, in cells: their distance from its middle, half their length, and how far
@@ -52,7 +52,7 @@ bounded-line:
 """
 
     @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+    def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
         def objects(chain: Chain) -> Complaint | None:
             crowd = _most_different(grid, chain[1:-1])
             if crowd + 2 <= grid.size:
@@ -60,7 +60,7 @@ bounded-line:
             text = f"the bounded line needs {crowd} different digits between its ends, which leaves none for the ends"
             return "chain-long", text, f"there are only {grid.size} digits"
 
-        chains = read_chains(body, cls.noun, grid, desk, least=3, objects=objects)
+        chains = read_chains(body, cls.noun, grid, collector, least=3, objects=objects)
         return None if chains is None else cls(chains)
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
@@ -113,7 +113,7 @@ bounded-line:
                     bracket = polyline(_bracket(centres, at, side, frame.cell * scale), pen)
                     yield Mark(Layer.LINE, bracket, of, "brackets", HALF_SEEN)
 
-    def claims(self, grid: Grid) -> Iterator[Claim]:
+    def claims(self, grid: Grid) -> Iterator[PlaceClaim]:
         for chain in self.chains:
             yield Along(chain, 0.03)
             yield from (Around(cell, REACH, 1) for cell in (chain[0], chain[-1]))

@@ -15,27 +15,27 @@ from random import Random
 from typing import Self
 
 from bookmaker.display.items import Item, Line, Point, Rect, Stroke, Text
-from bookmaker.placed import Node, Table, Word, read_fields, read_items, read_whole
 from bookmaker.puzzle.bits import digits_in
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import Needed, NoCombination, OneCombination
-from bookmaker.rules.common import house_sums
 from bookmaker.rules.common.area import LETTERS, Area, is_picture, loops, picture, read_area, read_letters
-from bookmaker.rules.common.candidates import locked_out, removed_by
 from bookmaker.rules.common.contract import Deduction, Relabelling, Rule, Sample
-from bookmaker.rules.common.fillings import tried_out
-from bookmaker.rules.common.frame import Frame, Layer, Mark
-from bookmaker.rules.common.house_sums import Block
+from bookmaker.rules.common.deducing import house_sums
+from bookmaker.rules.common.deducing.candidates import locked_out, removed_by
+from bookmaker.rules.common.deducing.enumeration import tried_out
+from bookmaker.rules.common.deducing.house_sums import Block
+from bookmaker.rules.common.deducing.sums import different_limits, digit_sets
+from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
+from bookmaker.rules.common.drawing.places import Box, InCell, Outlined, PlaceClaim
+from bookmaker.rules.common.drawing.strokes import THIN
 from bookmaker.rules.common.parts import Form, Part, Written, runs
-from bookmaker.rules.common.places import Box, Claim, InCell, Outlined
-from bookmaker.rules.common.speech import cells_said
-from bookmaker.rules.common.strokes import THIN
-from bookmaker.rules.common.sums import different_limits, digit_sets
-from bookmaker.rules.common.wording import counted, the_or_each
+from bookmaker.rules.common.words.speech import cells_said
+from bookmaker.rules.common.words.wording import counted, the_or_each
 from bookmaker.solve.problem import Combination, Constraint, Different
-from bookmaker.trouble import Desk, Place, nearest
+from bookmaker.source.diagnostics import Collector, Place, nearest
+from bookmaker.source.placed import Node, Table, Word, read_fields, read_items, read_whole
 
 INSET = 0.075
 """How far the dashes stand inside the cells' edges, in cells."""
@@ -80,11 +80,11 @@ cage:
     cages: tuple[tuple[tuple[int, ...], int], ...]
 
     @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
-        errors = sum(1 for _ in desk.errors())
-        placed = list(_read(body, grid, desk))
-        _check(placed, grid, desk)
-        if sum(1 for _ in desk.errors()) > errors:
+    def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
+        errors = sum(1 for _ in collector.errors())
+        placed = list(_read(body, grid, collector))
+        _check(placed, grid, collector)
+        if sum(1 for _ in collector.errors()) > errors:
             return None
         return cls(tuple((area.cells, total) for area, total, _ in placed))
 
@@ -161,7 +161,7 @@ cage:
                 for item in _total(frame, cells[0], str(total)):
                     yield Mark(Layer.FIGURE, item, of)
 
-    def claims(self, grid: Grid) -> Iterator[Claim]:
+    def claims(self, grid: Grid) -> Iterator[PlaceClaim]:
         for cells, total in self.cages:
             yield Outlined(cells, INSET, firm=True)
             if total:
@@ -187,31 +187,31 @@ Placed = tuple[Area, int, Place]
 """A cage as typed: its cells, its total (0 for none) and where the total stands."""
 
 
-def _read(body: Node, grid: Grid, desk: Desk) -> Iterator[Placed]:
+def _read(body: Node, grid: Grid, collector: Collector) -> Iterator[Placed]:
     if isinstance(body, Word) and is_picture(body, grid):
-        for area in read_letters(body, "the cage", grid, desk) or ():
+        for area in read_letters(body, "the cage", grid, collector) or ():
             yield area, 0, area.place
     elif isinstance(body, Table) and (body.get("picture") or body.get("totals")):
-        yield from _drawn(body, grid, desk)
+        yield from _drawn(body, grid, collector)
     else:
-        items = (body,) if isinstance(body, Table) else read_items(body, "the cage", desk)
+        items = (body,) if isinstance(body, Table) else read_items(body, "the cage", collector)
         if not items:
-            desk.error(body.place, "no-areas", "no cage is listed here", "name one, or leave out the whole entry")
+            collector.error(body.place, "no-areas", "no cage is listed here", "name one, or leave out the whole entry")
         for item in items:
-            cage = _listed(item, grid, desk)
+            cage = _listed(item, grid, collector)
             if cage is not None:
                 yield cage
 
 
-def _drawn(body: Table, grid: Grid, desk: Desk) -> Iterator[Placed]:
-    fields = read_fields(body, "a picture of cages", desk, ("picture", "totals"), ("picture",))
+def _drawn(body: Table, grid: Grid, collector: Collector) -> Iterator[Placed]:
+    fields = read_fields(body, "a picture of cages", collector, ("picture", "totals"), ("picture",))
     picture = fields.get("picture")
     if picture is None:
         return
     if not isinstance(picture, Word):
-        desk.error(picture.place, "not-text", "the picture of cages should be a block of text after “picture: |”")
+        collector.error(picture.place, "not-text", "the picture of cages should be a block of text after “picture: |”")
         return
-    areas = read_letters(picture, "the cage", grid, desk)
+    areas = read_letters(picture, "the cage", grid, collector)
     if areas is None:
         return
     totals: dict[str, tuple[int, Place]] = {}
@@ -220,13 +220,13 @@ def _drawn(body: Table, grid: Grid, desk: Desk) -> Iterator[Placed]:
         letters = tuple(area.letter for area in areas)
         if not isinstance(table, Table):
             text = "the totals should be lines of “letter: total”"
-            desk.error(table.place, "not-a-table", text, "or all in one line, in braces: {a: 12, b: 9}")
+            collector.error(table.place, "not-a-table", text, "or all in one line, in braces: {a: 12, b: 9}")
             return
         for letter, node in table.entries:
-            total = read_whole(node, f"the total of cage {letter.value}", desk, 1, 999)
+            total = read_whole(node, f"the total of cage {letter.value}", collector, 1, 999)
             if letter.value not in letters:
                 text = f"there is no cage “{letter.value}” in the picture"
-                desk.error(letter.place, "unknown-letter", text, nearest(letter.value, letters))
+                collector.error(letter.place, "unknown-letter", text, nearest(letter.value, letters))
             elif total is not None:
                 totals[letter.value] = total, node.place
     for area in areas:
@@ -234,19 +234,19 @@ def _drawn(body: Table, grid: Grid, desk: Desk) -> Iterator[Placed]:
         yield area, total, place
 
 
-def _listed(item: Node, grid: Grid, desk: Desk) -> Placed | None:
+def _listed(item: Node, grid: Grid, collector: Collector) -> Placed | None:
     if not isinstance(item, Table):
-        area = read_area(item, "the cage", grid, desk)
+        area = read_area(item, "the cage", grid, collector)
         return None if area is None else (area, 0, area.place)
-    fields = read_fields(item, "a cage", desk, ("cells", "total"), ("cells",))
-    area = read_area(fields["cells"], "the cage", grid, desk) if "cells" in fields else None
-    total = read_whole(fields["total"], "the total", desk, 1, 999) if "total" in fields else 0
+    fields = read_fields(item, "a cage", collector, ("cells", "total"), ("cells",))
+    area = read_area(fields["cells"], "the cage", grid, collector) if "cells" in fields else None
+    total = read_whole(fields["total"], "the total", collector, 1, 999) if "total" in fields else 0
     if area is None or total is None:
         return None
     return area, total, fields["total"].place if "total" in fields else area.place
 
 
-def _check(placed: Sequence[Placed], grid: Grid, desk: Desk) -> None:
+def _check(placed: Sequence[Placed], grid: Grid, collector: Collector) -> None:
     """What no cage may be, however it was typed."""
     owner: dict[int, Area] = {}
     for area, total, place in placed:
@@ -255,22 +255,22 @@ def _check(placed: Sequence[Placed], grid: Grid, desk: Desk) -> None:
         if len(pieces) > 1:
             text = f"{name} is in pieces: {grid.name(pieces[1][0])} shares no side with the cells before it"
             hint = "use another letter for another cage" if area.letter else "list it as two cages"
-            desk.error(area.place, "cage-split", text, hint)
+            collector.error(area.place, "cage-split", text, hint)
         taken = next((cell for cell in area.cells if cell in owner), None)
         if taken is not None:
             text = f"{name} overlaps the cage at {grid.name(owner[taken].cells[0])} in {grid.name(taken)}"
-            desk.error(area.place, "cages-overlap", text)
+            collector.error(area.place, "cages-overlap", text)
         owner.update(dict.fromkeys(area.cells, area))
         count = len(area.cells)
         if count > grid.size:
             text = f"{name} has {counted(count, 'cell')}, but there are only {grid.size} different digits"
-            desk.error(area.place, "cage-large", text)
+            collector.error(area.place, "cage-large", text)
         elif total:
             least, most = different_limits(count, grid.size)
             if not least <= total <= most:
                 can = f"adds up to {least} at least and {most} at most" if count > 1 else f"holds 1 to {grid.size}"
                 text = f"{name} can't add up to {total}: a cage of {counted(count, 'cell')} {can}"
-                desk.error(place, "cage-total", text)
+                collector.error(place, "cage-total", text)
 
 
 def _dashes(frame: Frame, start: Point, end: Point, pen: float) -> Line:

@@ -13,23 +13,23 @@ from random import Random
 from typing import Self, TypeAlias
 
 from bookmaker.display.items import Stroke
-from bookmaker.placed import Node, Table, Word, read_items
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import SameDigit
 from bookmaker.reasons.marks import Lettered
 from bookmaker.rules.common.area import Area, hatching, is_picture, lettered, outline, read_area, read_letters
-from bookmaker.rules.common.candidates import removed_by, sees
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
-from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.deducing.candidates import removed_by, sees
+from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
+from bookmaker.rules.common.drawing.places import Box, InCell, Outlined, PlaceClaim
+from bookmaker.rules.common.drawing.strokes import THIN
 from bookmaker.rules.common.parts import Form, Part, Written, runs
-from bookmaker.rules.common.places import Box, Claim, InCell, Outlined
-from bookmaker.rules.common.speech import cell_said
-from bookmaker.rules.common.strokes import THIN
-from bookmaker.rules.common.wording import cells_listed, counted
+from bookmaker.rules.common.words.speech import cell_said
+from bookmaker.rules.common.words.wording import cells_listed, counted
 from bookmaker.solve.problem import Constraint, relation
-from bookmaker.trouble import Desk
+from bookmaker.source.diagnostics import Collector
+from bookmaker.source.placed import Node, Table, Word, read_items
 
 INSET = 0.1
 """How far the outline runs inside the cells' edges, in cells."""
@@ -68,11 +68,11 @@ clone:
     letters: tuple[str, ...]
 
     @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
-        named = _areas_by_letter(body, grid, desk)
+    def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
+        named = _areas_by_letter(body, grid, collector)
         if named is None:
             return None
-        checked = [_sound(letter, areas, grid, desk) for letter, areas in named.items()]
+        checked = [_sound(letter, areas, grid, collector) for letter, areas in named.items()]
         home: dict[int, str] = {}
         apart = True
         for letter, areas in named.items():
@@ -80,7 +80,7 @@ clone:
                 shared = [cell for cell in area.cells if cell in home]
                 if shared:
                     text = f"{grid.name(shared[0])} lies in two clone areas, of {home[shared[0]]} and {letter}"
-                    desk.error(area.place, "clone-overlap", text)
+                    collector.error(area.place, "clone-overlap", text)
                     apart = False
                 home.update(dict.fromkeys(area.cells, letter))
         if not all(checked) or not apart:
@@ -160,7 +160,7 @@ clone:
                 for item in lettered(frame, InCell(cells[0], SPOTS, letter), letter):
                     yield Mark(Layer.FIGURE, item, of)
 
-    def claims(self, grid: Grid) -> Iterator[Claim]:
+    def claims(self, grid: Grid) -> Iterator[PlaceClaim]:
         for letter, group in zip(self.letters, self.groups, strict=True):
             for cells in group:
                 yield Outlined(cells, INSET)
@@ -197,47 +197,47 @@ def _areas(part: Part) -> Group:
     return tuple(tuple(sorted(part.cells[start : start + size])) for start in range(0, len(part.cells), size))
 
 
-def _areas_by_letter(body: Node, grid: Grid, desk: Desk) -> dict[str, list[Area]] | None:
+def _areas_by_letter(body: Node, grid: Grid, collector: Collector) -> dict[str, list[Area]] | None:
     if isinstance(body, Word) and is_picture(body, grid):
-        letters = read_letters(body, "the clone", grid, desk)
+        letters = read_letters(body, "the clone", grid, collector)
         if letters is None:
             return None
         return {a.letter: [Area(cells, a.place, a.letter) for cells in grid.pieces(a.cells)] for a in letters}
     if not isinstance(body, Table):
         hint = "write a letter and a colon, and under it the areas as a list; or draw them as a picture"
-        desk.error(body.place, "not-clones", "clones are listed by letter", hint)
+        collector.error(body.place, "not-clones", "clones are listed by letter", hint)
         return None
     named: dict[str, list[Area]] = {}
     sound = bool(body.entries)
     for key, value in body.entries:
         if len(key.value) != 1 or not key.value.isalpha():
-            desk.error(key.place, "clone-letter", f"a clone is named by one letter, not “{key.value}”")
+            collector.error(key.place, "clone-letter", f"a clone is named by one letter, not “{key.value}”")
             sound = False
         what = f"clone {key.value}"
-        areas = [read_area(node, what, grid, desk) for node in read_items(value, what, desk)]
+        areas = [read_area(node, what, grid, collector) for node in read_items(value, what, collector)]
         named[key.value] = [area for area in areas if area is not None]
         sound &= bool(areas) and len(named[key.value]) == len(areas)
     return named if sound else None
 
 
-def _sound(letter: str, areas: list[Area], grid: Grid, desk: Desk) -> bool:
+def _sound(letter: str, areas: list[Area], grid: Grid, collector: Collector) -> bool:
     """Are these clones of each other, and is there room for the same digits in all of them?"""
     first = areas[0]
     if len(areas) < 2:
         hint = "areas that share a side are one area in a picture; list these by their cells"
-        desk.error(first.place, "clone-alone", f"clone {letter} is a single area and needs at least two", hint)
+        collector.error(first.place, "clone-alone", f"clone {letter} is a single area and needs at least two", hint)
         return False
     for area in areas[1:]:
         if _shape(first, grid) != _shape(area, grid):
             at = grid.name(first.cells[0]), grid.name(area.cells[0])
             text = f"the areas of clone {letter} at {at[0]} and {at[1]} differ in shape"
-            desk.error(area.place, "clone-shape", text, "clones are moved, never turned or mirrored")
+            collector.error(area.place, "clone-shape", text, "clones are moved, never turned or mirrored")
             return False
     for one, other in combinations(areas, 2):
         clash = next((pair for pair in zip(one.cells, other.cells, strict=True) if sees(grid, *pair)), None)
         if clash:
             text = f"clone {letter} asks for the same digit at {cells_listed(grid, clash)}, which can't be equal"
-            desk.error(other.place, "clone-clash", text, "they share a row, a column or a region")
+            collector.error(other.place, "clone-clash", text, "they share a row, a column or a region")
             return False
     return True
 

@@ -11,20 +11,20 @@ from random import Random
 from typing import Self
 
 from bookmaker.display.items import Rect, Stroke
-from bookmaker.placed import Node
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef
 from bookmaker.rules.common.border import crowded, read_borders
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
-from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
+from bookmaker.rules.common.drawing.places import OnBorder, PlaceClaim
 from bookmaker.rules.common.neighbours import BorderMarks, MarkKind, Pair, neighbour_relation, neighbours, pair_of
 from bookmaker.rules.common.parts import Form, Part, Written, runs
-from bookmaker.rules.common.places import Claim, OnBorder
-from bookmaker.rules.common.speech import borders_said
-from bookmaker.rules.common.wording import cells_listed, one_or_many
+from bookmaker.rules.common.words.speech import borders_said
+from bookmaker.rules.common.words.wording import cells_listed, one_or_many
 from bookmaker.solve.problem import Constraint
-from bookmaker.trouble import Desk
+from bookmaker.source.diagnostics import Collector
+from bookmaker.source.placed import Node
 
 LENGTH, WIDTH = 0.5, 0.13
 """Of a bar, along the border and across it, in cells."""
@@ -50,11 +50,11 @@ consecutive-bars:         # every pair of neighbours with consecutive digits
     bars: tuple[Pair, ...]
 
     @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+    def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
         borders = read_borders(
-            body, _BAR.called, grid, desk, "where no neighbours are consecutive, write “non-consecutive: yes”"
+            body, _BAR.called, grid, collector, "where no neighbours are consecutive, write “non-consecutive: yes”"
         )
-        if borders is None or crowded([(border, _BAR) for border in borders], grid, desk):
+        if borders is None or crowded([(border, _BAR) for border in borders], grid, collector):
             return None
         return cls(tuple(border.pair for border in borders))
 
@@ -127,7 +127,7 @@ consecutive-bars:         # every pair of neighbours with consecutive digits
             bar = Rect(x - across / 2, y - down / 2, across, down, rim, 1.0)
             yield Mark(Layer.BORDER, bar, (f"the bar between {cells_listed(frame.grid, (one, other))}",))
 
-    def claims(self, grid: Grid) -> Iterator[Claim]:
+    def claims(self, grid: Grid) -> Iterator[PlaceClaim]:
         return (OnBorder(pair, LENGTH + 0.03, WIDTH + 0.03) for pair in self.bars)
 
     @classmethod

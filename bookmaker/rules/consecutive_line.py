@@ -13,23 +13,23 @@ from typing import Self
 
 from bookmaker.display.items import Stroke
 from bookmaker.display.shapes import circle
-from bookmaker.placed import Node
 from bookmaker.puzzle.bits import digits_in, span_mask
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import Needed, NoCombination
-from bookmaker.rules.common.candidates import locked_out, removed_by
 from bookmaker.rules.common.chain import ChainRule, read_chains
 from bookmaker.rules.common.contract import Deduction, Sample
-from bookmaker.rules.common.fillings import tried_out
-from bookmaker.rules.common.frame import Frame, Layer, Mark
-from bookmaker.rules.common.places import Along, Claim
-from bookmaker.rules.common.speech import lines_said
-from bookmaker.rules.common.strokes import BODY, THIN, halo, trace
-from bookmaker.rules.common.wording import ends_named, the_or_each
+from bookmaker.rules.common.deducing.candidates import locked_out, removed_by
+from bookmaker.rules.common.deducing.enumeration import tried_out
+from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
+from bookmaker.rules.common.drawing.places import Along, PlaceClaim
+from bookmaker.rules.common.drawing.strokes import BODY, THIN, halo, trace
+from bookmaker.rules.common.words.speech import lines_said
+from bookmaker.rules.common.words.wording import ends_named, the_or_each
 from bookmaker.solve.problem import Combination, Constraint
-from bookmaker.trouble import Desk
+from bookmaker.source.diagnostics import Collector
+from bookmaker.source.placed import Node
 
 BEAD = 0.075
 """Radius of a bead in cells."""
@@ -51,9 +51,9 @@ consecutive-line:
 """
 
     @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+    def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
         why = f"its digits differ, and there are only {grid.size}"
-        chains = read_chains(body, cls.noun, grid, desk, most=grid.size, why=why)
+        chains = read_chains(body, cls.noun, grid, collector, most=grid.size, why=why)
         return None if chains is None else cls(chains)
 
     def leads_on(self, digits: Sequence[int]) -> bool:
@@ -95,7 +95,7 @@ consecutive-line:
             for stop in way.steps(2 * radius):
                 yield Mark(Layer.LINE, circle(way.at(stop)[0], radius - pen.width / 2, pen, BODY), of)
 
-    def claims(self, grid: Grid) -> Iterator[Claim]:
+    def claims(self, grid: Grid) -> Iterator[PlaceClaim]:
         return (Along(chain, BEAD) for chain in self.chains)
 
     @classmethod

@@ -13,25 +13,25 @@ from typing import Self
 
 from bookmaker.display.items import Line, Point, Stroke
 from bookmaker.display.shapes import polyline
-from bookmaker.placed import Node, Word, read_choice, read_items
 from bookmaker.puzzle.bits import span_mask
-from bookmaker.puzzle.cells import read_cell
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import Bounds
 from bookmaker.reasons.marks import Slanting
-from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
-from bookmaker.rules.common.frame import Frame, Layer, Margins, Mark
+from bookmaker.rules.common.deducing.candidates import removed_by
+from bookmaker.rules.common.deducing.sums import open_limits, sum_limits
+from bookmaker.rules.common.drawing.frame import Frame, Layer, Margins, Mark
 from bookmaker.rules.common.outside import INK, clue_figures, number_clue
 from bookmaker.rules.common.parts import Form, Part, Written
 from bookmaker.rules.common.reading import parts_of
-from bookmaker.rules.common.speech import line_said
-from bookmaker.rules.common.sums import open_limits, sum_limits
-from bookmaker.rules.common.wording import one_or_many
+from bookmaker.rules.common.words.speech import line_said
+from bookmaker.rules.common.words.wording import one_or_many
 from bookmaker.solve.problem import Constraint, Sum
-from bookmaker.trouble import Desk, Place
+from bookmaker.source.cells import read_cell
+from bookmaker.source.diagnostics import Collector, Place
+from bookmaker.source.placed import Node, Word, read_choice, read_items
 
 WAYS = {"down-right": (1, 1), "down-left": (1, -1), "up-right": (-1, 1), "up-left": (-1, -1)}
 """The step (down, across) from one cell of a diagonal to the next."""
@@ -82,11 +82,11 @@ diagonal-sum:
     diagonals: tuple[Diagonal, ...]
 
     @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
-        already = len(desk.found)
+    def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
+        already = len(collector.found)
         placed: dict[Diagonal, Place] = {}
-        for node in read_items(body, "diagonal-sum", desk):
-            diagonal = _read_diagonal(node, grid, desk)
+        for node in read_items(body, "diagonal-sum", collector):
+            diagonal = _read_diagonal(node, grid, collector)
             if diagonal is None:
                 continue
             other = next((d for d in placed if set(d.cells(grid)) == set(diagonal.cells(grid))), None)
@@ -94,12 +94,12 @@ diagonal-sum:
                 placed[diagonal] = node.place
                 continue
             said = f"the diagonal {_named(diagonal, grid)} has a sum already: {other.total} {_named(other, grid)}"
-            desk.error(node.place, "diagonal-twice", said, "keep one of the two", also=(placed[other],))
-        if len(desk.found) == already and not placed:
-            desk.error(
+            collector.error(node.place, "diagonal-twice", said, "keep one of the two", also=(placed[other],))
+        if len(collector.found) == already and not placed:
+            collector.error(
                 body.place, "no-clues", "no diagonal sum is listed here", "name one, or leave out the whole entry"
             )
-        return cls(tuple(placed)) if len(desk.found) == already else None
+        return cls(tuple(placed)) if len(collector.found) == already else None
 
     @classmethod
     def blank(cls, grid: Grid) -> Self:
@@ -210,17 +210,17 @@ diagonal-sum:
         return MarkRef(self.kind, diagonal.cells(grid), anchor, str(diagonal.total))
 
 
-def _read_diagonal(node: Node, grid: Grid, desk: Desk) -> Diagonal | None:
-    """One sum, “23 from r1c3 down-right”; None after a trouble."""
+def _read_diagonal(node: Node, grid: Grid, collector: Collector) -> Diagonal | None:
+    """One sum, “23 from r1c3 down-right”; None after a diagnostic."""
     parts = parts_of(node) if isinstance(node, Word) else ()
     such_as = "such as “23 from r1c3 down-right”"
     if len(parts) != 4 or parts[1].value != "from":
         said = "a diagonal sum is written as its number, the cell where it enters and its direction"
-        desk.error(node.place, "diagonal-form", said, such_as)
+        collector.error(node.place, "diagonal-form", said, such_as)
         return None
-    total = number_clue(parts[0].value, parts[0].place, "a diagonal sum", desk, 1, grid.size * grid.size, such_as)
-    start = read_cell(parts[2], grid, desk)
-    way = read_choice(parts[3], "the way of a diagonal", desk, tuple(WAYS))
+    total = number_clue(parts[0].value, parts[0].place, "a diagonal sum", collector, 1, grid.size * grid.size, such_as)
+    start = read_cell(parts[2], grid, collector)
+    way = read_choice(parts[3], "the way of a diagonal", collector, tuple(WAYS))
     if total is None or start is None or way is None:
         return None
     diagonal = Diagonal(total, start, way)
@@ -229,21 +229,21 @@ def _read_diagonal(node: Node, grid: Grid, desk: Desk) -> Diagonal | None:
         while grid.inside(row - WAYS[way][0], column - WAYS[way][1]):
             row, column = row - WAYS[way][0], column - WAYS[way][1]
         said = f"{grid.name(start)} is not at the edge from which a diagonal goes {way}"
-        desk.error(
+        collector.error(
             parts[2].place, "not-at-that-edge", said, f"this diagonal enters at {grid.name(grid.cell(row, column))}"
         )
         return None
     cells = diagonal.cells(grid)
     if len(cells) == 1:
         said = f"the diagonal from {grid.name(start)} {way} leaves the grid at once: it has one cell"
-        desk.error(parts[3].place, "diagonal-short", said, "was another direction from this cell meant?")
+        collector.error(parts[3].place, "diagonal-short", said, "was another direction from this cell meant?")
         return None
     least, most = open_limits(grid, cells)
     if not least <= total <= most:
         said = (
             f"the {len(cells)} cells of this diagonal can add up to {least} at least and {most} at most, not to {total}"
         )
-        desk.error(parts[0].place, "sum-cannot-be", said)
+        collector.error(parts[0].place, "sum-cannot-be", said)
         return None
     return diagonal
 

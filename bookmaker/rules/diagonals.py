@@ -11,20 +11,20 @@ from itertools import pairwise
 from typing import Self
 
 from bookmaker.display.items import Line, Point, Stroke
-from bookmaker.placed import Node, read_choice
 from bookmaker.puzzle.grid import Grid, House, HouseRef, boxed_grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.patterns import SeenByAll
-from bookmaker.rules.common.candidates import locked_out
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
-from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.deducing.candidates import locked_out
+from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
+from bookmaker.rules.common.drawing.places import Along, PlaceClaim
+from bookmaker.rules.common.drawing.strokes import THIN
 from bookmaker.rules.common.parts import Part, Written
-from bookmaker.rules.common.places import Along, Claim
-from bookmaker.rules.common.speech import lines_said
-from bookmaker.rules.common.strokes import THIN
+from bookmaker.rules.common.words.speech import lines_said
 from bookmaker.solve.problem import Constraint, Different
-from bookmaker.trouble import Desk
+from bookmaker.source.diagnostics import Collector
+from bookmaker.source.placed import Node, read_choice
 
 REACH = 0.23
 """How far the line runs into each cell from its corner, along each side, in cells; the digit's place stays free."""
@@ -45,8 +45,8 @@ class Diagonals(Rule):
     rising: bool
 
     @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
-        word = read_choice(body, "diagonals", desk, ("both", "falling", "rising"))
+    def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
+        word = read_choice(body, "diagonals", collector, ("both", "falling", "rising"))
         return None if word is None else cls(word != "rising", word != "falling")
 
     @classmethod
@@ -110,7 +110,7 @@ class Diagonals(Rule):
                 yield Mark(Layer.FILL, Line((x - reach, y - reach * down), (x + reach, y + reach * down), pen), of)
             yield Mark(Layer.FILL, _stub((last[0] + half, last[1] + half * down), -reach, -reach * down, pen), of)
 
-    def claims(self, grid: Grid) -> Iterator[Claim]:
+    def claims(self, grid: Grid) -> Iterator[PlaceClaim]:
         return (Along(house.cells, 0.02, firm=True) for house in self.houses(grid))
 
     @classmethod

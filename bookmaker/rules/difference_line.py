@@ -13,24 +13,24 @@ from typing import Self
 
 from bookmaker.display.items import Stroke
 from bookmaker.display.shapes import polyline
-from bookmaker.placed import Node, read_whole
 from bookmaker.puzzle.bits import digits_in, highest, mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import Beside, TooNear
 from bookmaker.reasons.marks import Line
-from bookmaker.rules.common.candidates import removed_by, sees
 from bookmaker.rules.common.chain import Chain, ChainRule, Complaint, lines_and_option, read_chains, unfillable
 from bookmaker.rules.common.contract import Deduction, Sample
-from bookmaker.rules.common.fillings import tried_out
-from bookmaker.rules.common.frame import Frame, Layer, Mark
-from bookmaker.rules.common.places import Along, Claim
-from bookmaker.rules.common.speech import lines_said
-from bookmaker.rules.common.strokes import THIN, halo, trace
-from bookmaker.rules.common.wording import ends_named, the_or_each
+from bookmaker.rules.common.deducing.candidates import removed_by, sees
+from bookmaker.rules.common.deducing.enumeration import tried_out
+from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
+from bookmaker.rules.common.drawing.places import Along, PlaceClaim
+from bookmaker.rules.common.drawing.strokes import THIN, halo, trace
+from bookmaker.rules.common.words.speech import lines_said
+from bookmaker.rules.common.words.wording import ends_named, the_or_each
 from bookmaker.solve.problem import Allowed, Constraint, relation
-from bookmaker.trouble import Desk
+from bookmaker.source.diagnostics import Collector
+from bookmaker.source.placed import Node, read_whole
 
 USUAL = 5
 """The least difference unless the manifest says otherwise."""
@@ -63,12 +63,12 @@ difference-line:
     least: int = USUAL
 
     @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
-        lines, option = lines_and_option(body, cls.noun, "least", desk)
-        least = USUAL if option is None else read_whole(option, "the least difference", desk, 1, grid.size - 1)
+    def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
+        lines, option = lines_and_option(body, cls.noun, "least", collector)
+        least = USUAL if option is None else read_whole(option, "the least difference", collector, 1, grid.size - 1)
         if option is None and grid.size <= USUAL:
             text = f"digits from 1 to {grid.size} never differ by {USUAL}, the usual difference"
-            desk.error(
+            collector.error(
                 body.place, "difference-large", text, "write “lines:” and a smaller difference, such as “least: 2”"
             )
             return None
@@ -78,7 +78,7 @@ difference-line:
         def objects(chain: Chain) -> Complaint | None:
             return unfillable(grid, chain, cls.noun, _leaps(least))
 
-        chains = read_chains(lines, cls.noun, grid, desk, objects=objects)
+        chains = read_chains(lines, cls.noun, grid, collector, objects=objects)
         return None if chains is None else cls(chains, least)
 
     def leads_on(self, digits: Sequence[int]) -> bool:
@@ -134,7 +134,7 @@ difference-line:
             yield Mark(Layer.LINE, halo(frame, way.points, 2 * swing), of)
             yield Mark(Layer.LINE, polyline([way.points[0], *teeth, way.points[-1]], pen), of)
 
-    def claims(self, grid: Grid) -> Iterator[Claim]:
+    def claims(self, grid: Grid) -> Iterator[PlaceClaim]:
         return (Along(chain, SWING + 0.02) for chain in self.chains)
 
     @classmethod

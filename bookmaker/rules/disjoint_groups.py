@@ -9,7 +9,6 @@ from collections.abc import Iterator, Sequence
 from itertools import combinations
 from typing import Self
 
-from bookmaker.placed import Node
 from bookmaker.puzzle.grid import Grid, House, HouseRef
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
@@ -17,7 +16,8 @@ from bookmaker.reasons.patterns import Fish
 from bookmaker.rules.common.contract import Deduction
 from bookmaker.rules.common.wholegrid import WholeGridRule
 from bookmaker.solve.problem import Constraint, Different
-from bookmaker.trouble import Desk
+from bookmaker.source.diagnostics import Collector
+from bookmaker.source.placed import Node
 
 _PLACES = (
     "first",
@@ -49,12 +49,12 @@ class DisjointGroups(WholeGridRule):
     example = "disjoint-groups: yes\n"
 
     @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+    def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
         if grid.box is None:
             text = "disjoint groups need rectangular boxes, all of the same shape"
-            desk.error(body.place, "groups-grid", text)
+            collector.error(body.place, "groups-grid", text)
             return None
-        return super().read(body, grid, desk)
+        return super().read(body, grid, collector)
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         return (Different(house.cells) for house in self.houses(grid))

@@ -12,21 +12,21 @@ from typing import Self
 
 from bookmaker.display.items import Stroke
 from bookmaker.display.shapes import circle
-from bookmaker.placed import Node
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef
 from bookmaker.rules.common.border import knock_out, read_marks
 from bookmaker.rules.common.contract import Deduction, Relabelling, Sample
-from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
+from bookmaker.rules.common.drawing.places import OnBorder, PlaceClaim
 from bookmaker.rules.common.neighbours import BorderMarks, MarkKind, Pair
 from bookmaker.rules.common.parts import Form, Part
-from bookmaker.rules.common.places import Claim, OnBorder
 from bookmaker.rules.common.sorts import SortedRule
-from bookmaker.rules.common.speech import borders_said
-from bookmaker.rules.common.wording import cells_listed, one_or_many, sentence_case
+from bookmaker.rules.common.words.speech import borders_said
+from bookmaker.rules.common.words.wording import cells_listed, one_or_many, sentence_case
 from bookmaker.solve.problem import Constraint
-from bookmaker.trouble import Desk
+from bookmaker.source.diagnostics import Collector
+from bookmaker.source.placed import Node
 
 RADIUS = 0.105
 """Radius of a dot in cells."""
@@ -58,8 +58,8 @@ dots:
     all_marked: bool = False
 
     @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
-        marks = read_marks(body, "dots", {"white": _WHITE, "black": _BLACK}, grid, desk)
+    def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
+        marks = read_marks(body, "dots", {"white": _WHITE, "black": _BLACK}, grid, collector)
         if marks is None:
             return None
         pairs, all_marked = marks
@@ -133,7 +133,7 @@ dots:
                 yield Mark(Layer.WHITE, knock_out(at, radius * 1.35), of)
                 yield Mark(Layer.BORDER, circle(at, radius, rim, fill), of)
 
-    def claims(self, grid: Grid) -> Iterator[Claim]:
+    def claims(self, grid: Grid) -> Iterator[PlaceClaim]:
         return (OnBorder(pair, 2.4 * RADIUS, 2.4 * RADIUS) for pair in self.white + self.black)
 
     @classmethod

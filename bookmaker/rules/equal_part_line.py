@@ -13,24 +13,24 @@ from itertools import accumulate, combinations, groupby, pairwise
 from typing import Self
 
 from bookmaker.display.items import Item
-from bookmaker.placed import Node
 from bookmaker.puzzle.bits import span_mask
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import CommonSum
-from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.chain import Chain, ChainRule, Complaint, read_chains, unfillable
 from bookmaker.rules.common.contract import Deduction, Relabelling, Sample
-from bookmaker.rules.common.fillings import tried_out
-from bookmaker.rules.common.frame import Frame, Layer, Mark
-from bookmaker.rules.common.places import Along, Claim
-from bookmaker.rules.common.speech import line_said
-from bookmaker.rules.common.strokes import BODY, Trace, halo, trace, tube
-from bookmaker.rules.common.sums import open_limits, sum_limits
-from bookmaker.rules.common.wording import ends_named, the_or_each
+from bookmaker.rules.common.deducing.candidates import removed_by
+from bookmaker.rules.common.deducing.enumeration import tried_out
+from bookmaker.rules.common.deducing.sums import open_limits, sum_limits
+from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
+from bookmaker.rules.common.drawing.places import Along, PlaceClaim
+from bookmaker.rules.common.drawing.strokes import BODY, Trace, halo, trace, tube
+from bookmaker.rules.common.words.speech import line_said
+from bookmaker.rules.common.words.wording import ends_named, the_or_each
 from bookmaker.solve.problem import Constraint, Sum
-from bookmaker.trouble import Desk
+from bookmaker.source.diagnostics import Collector
+from bookmaker.source.placed import Node
 
 BREADTH = 0.15
 """Breadth of the line in cells."""
@@ -57,10 +57,10 @@ equal-part-line:
     """What the grid's regions are called: a box, or a region where they are irregular."""
 
     @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+    def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
         if not grid.regions:
             text = "an equal-part line needs boxes or other regions, and this grid has none"
-            desk.error(body.place, "no-regions", text)
+            collector.error(body.place, "no-regions", text)
             return None
 
         def objects(chain: Chain) -> Complaint | None:
@@ -79,7 +79,7 @@ equal-part-line:
             )
             return "sums-apart", text, ""
 
-        chains = read_chains(body, cls.noun, grid, desk, objects=objects)
+        chains = read_chains(body, cls.noun, grid, collector, objects=objects)
         return None if chains is None else replace(cls.blank(grid), chains=chains)
 
     @classmethod
@@ -146,7 +146,7 @@ equal-part-line:
                 for item in _dashes(way, start, end, gap, width, rim):
                     yield Mark(Layer.LINE, item, of)
 
-    def claims(self, grid: Grid) -> Iterator[Claim]:
+    def claims(self, grid: Grid) -> Iterator[PlaceClaim]:
         return (Along(chain, BREADTH / 2) for chain in self.chains)
 
     @classmethod

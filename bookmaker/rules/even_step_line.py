@@ -14,23 +14,23 @@ from typing import Self
 
 from bookmaker.display.items import Point, Stroke
 from bookmaker.display.shapes import polyline
-from bookmaker.placed import Node, read_whole
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import Steps
-from bookmaker.rules.common.automata import Machine, machine
-from bookmaker.rules.common.candidates import removed_by, sees
 from bookmaker.rules.common.chain import Chain, ChainRule, Complaint, lines_and_option, read_chains, unfillable
 from bookmaker.rules.common.contract import Deduction, Sample
-from bookmaker.rules.common.fillings import tried_out
-from bookmaker.rules.common.frame import Frame, Layer, Mark
-from bookmaker.rules.common.places import Along, Claim
-from bookmaker.rules.common.speech import lines_said
-from bookmaker.rules.common.strokes import THIN, Trace, halo, trace
-from bookmaker.rules.common.wording import ends_named, the_or_each
+from bookmaker.rules.common.deducing.automata import Machine, machine
+from bookmaker.rules.common.deducing.candidates import removed_by, sees
+from bookmaker.rules.common.deducing.enumeration import tried_out
+from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
+from bookmaker.rules.common.drawing.places import Along, PlaceClaim
+from bookmaker.rules.common.drawing.strokes import THIN, Trace, halo, trace
+from bookmaker.rules.common.words.speech import lines_said
+from bookmaker.rules.common.words.wording import ends_named, the_or_each
 from bookmaker.solve.problem import Constraint, Sum, relation
-from bookmaker.trouble import Desk
+from bookmaker.source.diagnostics import Collector
+from bookmaker.source.placed import Node, read_whole
 
 STUD = 0.085
 """Half the side of the studs between cells, in cells."""
@@ -55,9 +55,9 @@ even-step-line:
     step: int = 0
 
     @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
-        lines, option = lines_and_option(body, cls.noun, "step", desk)
-        step = 0 if option is None else read_whole(option, "the step", desk, 1, grid.size - 1)
+    def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
+        lines, option = lines_and_option(body, cls.noun, "step", collector)
+        step = 0 if option is None else read_whole(option, "the step", collector, 1, grid.size - 1)
         least = 3 if option is None else 2
         if lines is None or step is None:
             return None
@@ -65,7 +65,7 @@ even-step-line:
         def objects(chain: Chain) -> Complaint | None:
             return unfillable(grid, chain, cls.noun, _even(step))
 
-        chains = read_chains(lines, cls.noun, grid, desk, least=least, objects=objects)
+        chains = read_chains(lines, cls.noun, grid, collector, least=least, objects=objects)
         return None if chains is None else cls(chains, step)
 
     def leads_on(self, digits: Sequence[int]) -> bool:
@@ -125,7 +125,7 @@ even-step-line:
                 stud = _stud(way, (before + after) / 2 - back, half)
                 yield Mark(Layer.LINE, polyline(stud, None, THIN, closed=True), of, "squares")
 
-    def claims(self, grid: Grid) -> Iterator[Claim]:
+    def claims(self, grid: Grid) -> Iterator[PlaceClaim]:
         return (Along(chain, STUD, tuple(pairwise(chain)), STUD) for chain in self.chains)
 
     @classmethod

@@ -13,23 +13,23 @@ from random import Random
 from typing import Self
 
 from bookmaker.display.items import Stroke
-from bookmaker.placed import Node
 from bookmaker.puzzle.bits import digits_in
 from bookmaker.puzzle.grid import CLASSIC, Grid, House, HouseRef
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.patterns import NakedSubset
 from bookmaker.rules.common.area import lettered, outline, read_areas
-from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
-from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.deducing.candidates import removed_by
+from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
+from bookmaker.rules.common.drawing.places import Box, InCell, Outlined, PlaceClaim
+from bookmaker.rules.common.drawing.strokes import BODY, THIN
 from bookmaker.rules.common.parts import Form, Part, Written, runs
-from bookmaker.rules.common.places import Box, Claim, InCell, Outlined
-from bookmaker.rules.common.speech import cells_said
-from bookmaker.rules.common.strokes import BODY, THIN
-from bookmaker.rules.common.wording import counted
+from bookmaker.rules.common.words.speech import cells_said
+from bookmaker.rules.common.words.wording import counted
 from bookmaker.solve.problem import Constraint, Different
-from bookmaker.trouble import Desk
+from bookmaker.source.diagnostics import Collector
+from bookmaker.source.placed import Node
 
 INSET = 0.12
 """How far the outline runs inside the cells' edges, in cells."""
@@ -67,18 +67,18 @@ extra-region:
     digits: int
 
     @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
-        areas = read_areas(body, "the extra region", grid, desk)
+    def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
+        areas = read_areas(body, "the extra region", grid, collector)
         if areas is None:
             return None
         sound = True
         for index, area in enumerate(areas):
             if len(area.cells) > grid.size:
                 text = f"the extra region has {counted(len(area.cells), 'cell')}, but there are {grid.size} digits"
-                desk.error(area.place, "region-large", text, "no digit repeats in an extra region")
+                collector.error(area.place, "region-large", text, "no digit repeats in an extra region")
                 sound = False
             if area.cells in (other.cells for other in areas[:index]):
-                desk.error(area.place, "region-twice", "the extra region with these cells is listed already")
+                collector.error(area.place, "region-twice", "the extra region with these cells is listed already")
                 sound = False
         return cls(tuple(area.cells for area in areas), grid.size) if sound else None
 
@@ -139,7 +139,7 @@ extra-region:
             for item in lettered(frame, InCell(cell, SPOTS, letter), letter):
                 yield Mark(Layer.FIGURE, item, (f"the extra region at {frame.grid.name(cells[0])}",))
 
-    def claims(self, grid: Grid) -> Iterator[Claim]:
+    def claims(self, grid: Grid) -> Iterator[PlaceClaim]:
         for cells in self.regions:
             yield Outlined(cells, INSET)
         for _, cell, letter in _labels(grid, self.regions):

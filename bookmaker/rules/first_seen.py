@@ -14,15 +14,14 @@ from random import Random
 from typing import Self
 
 from bookmaker.display.items import Rect, Stroke
-from bookmaker.placed import Node, Table, read_whole
 from bookmaker.puzzle.bits import mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import OnlyIn
-from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction, Sample
-from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.deducing.candidates import removed_by
+from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.outside import (
     INK,
     Clue,
@@ -36,9 +35,10 @@ from bookmaker.rules.common.outside import (
     read_clues,
 )
 from bookmaker.rules.common.parts import Part, Written
-from bookmaker.rules.common.wording import counted, number, one_or_many, symbol
+from bookmaker.rules.common.words.wording import counted, number, one_or_many, symbol
 from bookmaker.solve.problem import Allowed, Constraint
-from bookmaker.trouble import Desk, Place, quoted
+from bookmaker.source.diagnostics import Collector, Place, quoted
+from bookmaker.source.placed import Node, Table, read_whole
 
 WITHOUT_BOXES = 3
 """How many cells are looked at in a grid without boxes."""
@@ -72,38 +72,40 @@ first-seen:
     in_column: int = 3
 
     @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
-        already = len(desk.found)
+    def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
+        already = len(collector.found)
         across, down = usually_seen(grid)
         said = body.get("cells") if isinstance(body, Table) else None
         if said is not None:
-            down = across = read_whole(said, "the number of cells", desk, 1, grid.size - 1) or across
-        placed = read_clues(body, cls.kind, grid, desk, partial(cls.read_clue, grid=grid, desk=desk), ("cells",))
-        if placed is None or len(desk.found) > already:
+            down = across = read_whole(said, "the number of cells", collector, 1, grid.size - 1) or across
+        placed = read_clues(
+            body, cls.kind, grid, collector, partial(cls.read_clue, grid=grid, collector=collector), ("cells",)
+        )
+        if placed is None or len(collector.found) > already:
             return None
         rule = cls(tuple(placed), across, down)
-        rule.check(placed, grid, desk)
-        return rule if len(desk.found) == already else None
+        rule.check(placed, grid, collector)
+        return rule if len(collector.found) == already else None
 
     @classmethod
-    def read_clue(cls, text: str, place: Place, grid: Grid, desk: Desk) -> Collection[int]:
-        digits = [digit_clue(typed, place, grid, desk) for typed in text]
+    def read_clue(cls, text: str, place: Place, grid: Grid, collector: Collector) -> Collection[int]:
+        digits = [digit_clue(typed, place, grid, collector) for typed in text]
         known = [digit for digit in digits if digit is not None]
         if len(known) < len(digits):
             return ()
         if len(set(known)) < len(known):
-            desk.error(place, "digit-twice", f"the clue {quoted(text)} names a digit twice")
+            collector.error(place, "digit-twice", f"the clue {quoted(text)} names a digit twice")
         return known
 
-    def check(self, placed: Placed, grid: Grid, desk: Desk) -> None:
+    def check(self, placed: Placed, grid: Grid, collector: Collector) -> None:
         """Report clues of more digits than cells are looked at, and those that cannot be true together."""
         for end in self._ends():
             if len(end) > self.seen(end[0]):
                 text = "".join(symbol(clue.value) for clue in end)
                 cells = counted(self.seen(end[0]), "cell is", "cells are")
                 said = f"the clue {quoted(text)} names {counted(len(end), 'digit')}, but only {cells} looked at"
-                desk.error(placed[end[0]], "too-many-digits", said)
-        self._twice_in_a_house(placed, grid, desk)
+                collector.error(placed[end[0]], "too-many-digits", said)
+        self._twice_in_a_house(placed, grid, collector)
 
     def seen(self, clue: Clue) -> int:
         """How many cells a clue looks at."""
@@ -228,8 +230,8 @@ first-seen:
             ends.setdefault((clue.side, clue.line), []).append(clue)
         return list(ends.values())
 
-    def _twice_in_a_house(self, placed: Placed, grid: Grid, desk: Desk) -> None:
-        """A trouble where two clues would put a digit twice into a line or a region."""
+    def _twice_in_a_house(self, placed: Placed, grid: Grid, collector: Collector) -> None:
+        """A diagnostic where two clues would put a digit twice into a line or a region."""
         for other, clue in combinations(placed, 2):
             if clue.value != other.value:
                 continue
@@ -237,6 +239,6 @@ first-seen:
             house = next((house for house in grid.houses if here | there <= set(house.cells)), None)
             if house is not None and not here & there:
                 said = f"{symbol(clue.value)} {clue.where} and {other.where} would stand twice in {house.name}"
-                desk.error(
+                collector.error(
                     placed[clue], "clues-contradict", said, "one of the two is likely a slip", also=(placed[other],)
                 )

@@ -14,24 +14,24 @@ from typing import Self
 
 from bookmaker.display.items import Point, Stroke
 from bookmaker.display.shapes import polyline
-from bookmaker.placed import Node
 from bookmaker.puzzle.bits import digits_in
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import CommonSum
-from bookmaker.rules.common.automata import Machine, machine
-from bookmaker.rules.common.candidates import removed_by, sees
 from bookmaker.rules.common.chain import Chain, ChainRule, read_chains
 from bookmaker.rules.common.contract import Deduction, Relabelling, Sample
-from bookmaker.rules.common.fillings import tried_out
-from bookmaker.rules.common.frame import Frame, Layer, Mark
-from bookmaker.rules.common.places import Along, Claim
-from bookmaker.rules.common.speech import cell_said, line_said
-from bookmaker.rules.common.strokes import THIN, halo, trace
-from bookmaker.rules.common.wording import ends_named, the_or_each
+from bookmaker.rules.common.deducing.automata import Machine, machine
+from bookmaker.rules.common.deducing.candidates import removed_by, sees
+from bookmaker.rules.common.deducing.enumeration import tried_out
+from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
+from bookmaker.rules.common.drawing.places import Along, PlaceClaim
+from bookmaker.rules.common.drawing.strokes import THIN, halo, trace
+from bookmaker.rules.common.words.speech import cell_said, line_said
+from bookmaker.rules.common.words.wording import ends_named, the_or_each
 from bookmaker.solve.problem import Constraint, Sum
-from bookmaker.trouble import Desk
+from bookmaker.source.diagnostics import Collector
+from bookmaker.source.placed import Node
 
 TOOTH = 0.13
 """Length of a tooth, in cells. They point to the two sides of the line in turn, like the knuckles of a hinge."""
@@ -59,8 +59,8 @@ hinge-line:
     from_the_middle = True
 
     @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
-        chains = read_chains(body, cls.noun, grid, desk, least=3)
+    def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
+        chains = read_chains(body, cls.noun, grid, collector, least=3)
         return None if chains is None else cls(chains)
 
     def leads_on(self, digits: Sequence[int]) -> bool:
@@ -140,7 +140,7 @@ hinge-line:
                     yield Mark(Layer.LINE, polyline((way.at(stop)[0], tip), pen), of)
             yield Mark(Layer.LINE, polyline(_diamond(centre, size), pen, closed=True), of, "diamond")
 
-    def claims(self, grid: Grid) -> Iterator[Claim]:
+    def claims(self, grid: Grid) -> Iterator[PlaceClaim]:
         for chain in self.chains:
             half = len(chain) // 2
             middle = ((chain[half - 1], chain[half]),) if len(chain) % 2 == 0 else ()

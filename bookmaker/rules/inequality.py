@@ -12,20 +12,20 @@ from typing import Self
 
 from bookmaker.display.items import Stroke
 from bookmaker.display.shapes import polyline
-from bookmaker.placed import Node
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef
 from bookmaker.rules.common.border import knock_out
 from bookmaker.rules.common.comparison import bounds, read_comparisons
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
-from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
+from bookmaker.rules.common.drawing.places import OnBorder, PlaceClaim
 from bookmaker.rules.common.neighbours import Pair, neighbours
 from bookmaker.rules.common.parts import Form, Part, Written
-from bookmaker.rules.common.places import Claim, OnBorder
-from bookmaker.rules.common.wording import cells_listed, one_or_many
+from bookmaker.rules.common.words.wording import cells_listed, one_or_many
 from bookmaker.solve.problem import Constraint, relation
-from bookmaker.trouble import Desk
+from bookmaker.source.diagnostics import Collector
+from bookmaker.source.placed import Node
 
 REACH, SPREAD = 0.055, 0.12
 """How far the tip and the ends of a sign lie from its middle, across the border and along it, in cells."""
@@ -51,8 +51,8 @@ inequality:
     pairs: tuple[Pair, ...]
 
     @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
-        pairs = read_comparisons(body, grid, desk)
+    def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
+        pairs = read_comparisons(body, grid, collector)
         return None if pairs is None else cls(pairs)
 
     @classmethod
@@ -124,7 +124,7 @@ inequality:
             yield Mark(Layer.WHITE, knock_out((x, y), 0.14 * scale * frame.cell), of)
             yield Mark(Layer.BORDER, polyline([ends[0], tip, ends[1]], pen), of)
 
-    def claims(self, grid: Grid) -> Iterator[Claim]:
+    def claims(self, grid: Grid) -> Iterator[PlaceClaim]:
         return (OnBorder((min(pair), max(pair)), 2.3 * SPREAD, 3.0 * REACH) for pair in self.pairs)
 
     @classmethod

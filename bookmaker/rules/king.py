@@ -9,8 +9,8 @@ from collections.abc import Iterator, Sequence
 
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
-from bookmaker.rules.common.apart import all_differ, differing
 from bookmaker.rules.common.contract import Deduction
+from bookmaker.rules.common.deducing.apart import all_differ, differing
 from bookmaker.rules.common.wholegrid import WholeGridRule
 from bookmaker.solve.problem import Constraint
 

@@ -14,24 +14,24 @@ from random import Random
 from typing import Self
 
 from bookmaker.display.items import Line, Rect, Stroke
-from bookmaker.placed import Node, Table, Word
 from bookmaker.puzzle.bits import digits_in, mask_of
-from bookmaker.puzzle.cells import read_cells
 from bookmaker.puzzle.grid import CLASSIC, SYMBOLS, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import OnlyDigits
 from bookmaker.reasons.patterns import NakedSubset
-from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
-from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.deducing.candidates import removed_by
+from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
+from bookmaker.rules.common.drawing.places import Box, InCell, PlaceClaim
 from bookmaker.rules.common.parts import Form, Part, Written
-from bookmaker.rules.common.places import Box, Claim, InCell
 from bookmaker.rules.common.reading import parts_of, read_digits
-from bookmaker.rules.common.speech import cells_said
-from bookmaker.rules.common.wording import cells_listed, digits_listed, one_or_many, symbol
+from bookmaker.rules.common.words.speech import cells_said
+from bookmaker.rules.common.words.wording import cells_listed, digits_listed, one_or_many, symbol
 from bookmaker.solve.problem import Allowed, Constraint
-from bookmaker.trouble import Desk, Place, nearest, quoted
+from bookmaker.source.cells import read_cells
+from bookmaker.source.diagnostics import Collector, Place, nearest, quoted
+from bookmaker.source.placed import Node, Table, Word
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,30 +83,30 @@ limits:
     limits: tuple[Limit, ...]
 
     @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+    def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
         if not isinstance(body, Table) or not body.entries:
             hint = "such as “r1c1 r2c2: 1 2 5” or “r5c5: not 5”"
-            desk.error(body.place, "not-limits", "limits are lines of cells, a colon, and their digits", hint)
+            collector.error(body.place, "not-limits", "limits are lines of cells, a colon, and their digits", hint)
             return None
         limits: dict[int, Limit] = {}
         typed: dict[int, Place] = {}
         sound = True
         for key, value in body.entries:
-            written = _read_written(value, grid, desk)
+            written = _read_written(value, grid, collector)
             sound &= written is not None
             for part in parts_of(key) or (key,):
-                cells = read_cells(part, grid, desk)
+                cells = read_cells(part, grid, collector)
                 sound &= cells is not None
                 for cell in cells or ():
                     if cell in limits:
                         hint = "put all of it in one line"
-                        desk.error(part.place, "limit-twice", f"{grid.name(cell)} is limited twice", hint)
+                        collector.error(part.place, "limit-twice", f"{grid.name(cell)} is limited twice", hint)
                         sound = False
                     elif written is not None:
                         limits[cell] = Limit(cell, *written)
                         typed[cell] = part.place
         if sound:
-            sound = not _crowded(limits, typed, grid, desk)
+            sound = not _crowded(limits, typed, grid, collector)
         return cls(tuple(limits.values())) if sound else None
 
     @classmethod
@@ -200,7 +200,7 @@ limits:
                     tip = end + over, middle - half - over / 2
                     yield Mark(Layer.FIGURE, Line(start, tip, Stroke(frame.thin())), of)
 
-    def claims(self, grid: Grid) -> Iterator[Claim]:
+    def claims(self, grid: Grid) -> Iterator[PlaceClaim]:
         return (InCell(limit.cell, tuple(_ways(limit.digits))) for limit in self.limits)
 
     @classmethod
@@ -235,8 +235,8 @@ limits:
         return tuple(MarkRef.at(self.kind, (limit.cell,)) for limit in self.limits)
 
 
-def _crowded(limits: Mapping[int, Limit], typed: Mapping[int, Place], grid: Grid, desk: Desk) -> bool:
-    """Do more cells of a house share their limits than these leave digits? If so, a trouble at the last of them."""
+def _crowded(limits: Mapping[int, Limit], typed: Mapping[int, Place], grid: Grid, collector: Collector) -> bool:
+    """Do more cells of a house share their limits than these leave digits? If so, a diagnostic at the last of them."""
     for house in grid.houses:
         here = {cell: _allowed(limits[cell], grid) for cell in limits if cell in house.cells}
         for mask in sorted(set(here.values())):
@@ -244,14 +244,14 @@ def _crowded(limits: Mapping[int, Limit], typed: Mapping[int, Place], grid: Grid
             if len(cells) > mask.bit_count():
                 left = f"have only {digits_listed(digits_in(mask))} left among them"
                 text = f"{cells_listed(grid, sorted(cells))} of {house.name} {left}"
-                desk.error(
+                collector.error(
                     typed[cells[-1]], "limits-crowd", text, "cells of one row, column or region hold different digits"
                 )
                 return True
     return False
 
 
-def _read_written(node: Node, grid: Grid, desk: Desk) -> tuple[int, bool] | None:
+def _read_written(node: Node, grid: Grid, collector: Collector) -> tuple[int, bool] | None:
     """The digits as a mask, and whether they are forbidden."""
     parts = parts_of(node) if isinstance(node, Word) else ()
     forbidden = bool(parts) and parts[0].value == "not"
@@ -266,18 +266,18 @@ def _read_written(node: Node, grid: Grid, desk: Desk) -> tuple[int, bool] | None
     if len(named) == 1 and len(named[0].value) > 1 and named[0].value.isalpha():
         said, hint = f"the limit can't be {quoted(named[0].value)}", nearest(named[0].value, ("low", "high"))
         if not set(named[0].value.upper()) <= set(SYMBOLS[: grid.size]):
-            desk.error(named[0].place, "unknown-word", said, hint)
+            collector.error(named[0].place, "unknown-word", said, hint)
             return None
-    digits = read_digits(listing, "the limit", grid, desk)
+    digits = read_digits(listing, "the limit", grid, collector)
     if digits is None:
         return None
     mask = mask_of(digits)
     if mask.bit_count() < len(digits):
-        desk.error(node.place, "digit-twice", "the limit names a digit twice")
+        collector.error(node.place, "digit-twice", "the limit names a digit twice")
         return None
     if mask == grid.all_digits:
         text = "the limit forbids every digit" if forbidden else "the limit allows every digit, so it says nothing"
-        desk.error(node.place, "limit-all", text)
+        collector.error(node.place, "limit-all", text)
         return None
     return mask, forbidden
 

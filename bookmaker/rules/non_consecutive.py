@@ -12,8 +12,8 @@ from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import BesideAll
-from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction
+from bookmaker.rules.common.deducing.candidates import removed_by
 from bookmaker.rules.common.neighbours import neighbour_relation, neighbours, partnerless
 from bookmaker.rules.common.wholegrid import WholeGridRule
 from bookmaker.solve.problem import Constraint, Relation

@@ -15,9 +15,9 @@ from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import CountsTo
-from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction, Sample
-from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.deducing.candidates import removed_by
+from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.outside import (
     INK,
     Clue,
@@ -27,9 +27,9 @@ from bookmaker.rules.common.outside import (
     lines_named,
     middle_of,
 )
-from bookmaker.rules.common.wording import one_or_many, symbol
+from bookmaker.rules.common.words.wording import one_or_many, symbol
 from bookmaker.solve.problem import Allowed, Constraint, Relation
-from bookmaker.trouble import Desk, Place
+from bookmaker.source.diagnostics import Collector, Place
 
 
 class NumberedRoom(OutsideRule):
@@ -48,8 +48,8 @@ numbered-room:
     room = (0.76, 0.9)
 
     @classmethod
-    def read_clue(cls, text: str, place: Place, grid: Grid, desk: Desk) -> Collection[int]:
-        digit = digit_clue(text, place, grid, desk)
+    def read_clue(cls, text: str, place: Place, grid: Grid, collector: Collector) -> Collection[int]:
+        digit = digit_clue(text, place, grid, collector)
         return () if digit is None else (digit,)
 
     @classmethod

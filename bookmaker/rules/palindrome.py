@@ -12,21 +12,21 @@ from typing import Self
 
 from bookmaker.display.items import Stroke
 from bookmaker.display.shapes import polyline
-from bookmaker.placed import Node
 from bookmaker.puzzle.grid import Grid, boxed_grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import SameDigit
-from bookmaker.rules.common.candidates import removed_by, sees
 from bookmaker.rules.common.chain import Chain, ChainRule, Complaint, read_chains
 from bookmaker.rules.common.contract import Deduction, Sample
-from bookmaker.rules.common.frame import Frame, Layer, Mark
-from bookmaker.rules.common.places import Along, Claim
-from bookmaker.rules.common.speech import lines_said
-from bookmaker.rules.common.strokes import THIN, halo, trace, tube
-from bookmaker.rules.common.wording import ends_named, the_or_each
+from bookmaker.rules.common.deducing.candidates import removed_by, sees
+from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
+from bookmaker.rules.common.drawing.places import Along, PlaceClaim
+from bookmaker.rules.common.drawing.strokes import THIN, halo, trace, tube
+from bookmaker.rules.common.words.speech import lines_said
+from bookmaker.rules.common.words.wording import ends_named, the_or_each
 from bookmaker.solve.problem import Constraint, relation
-from bookmaker.trouble import Desk
+from bookmaker.source.diagnostics import Collector
+from bookmaker.source.placed import Node
 
 GAUGE = 0.15
 """Breadth of the two strokes together, in cells."""
@@ -55,7 +55,7 @@ palindrome:
     from_the_middle = True
 
     @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+    def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
         def objects(chain: Chain) -> Complaint | None:
             for one, other in _mirrored(chain):
                 if sees(grid, one, other):
@@ -63,7 +63,7 @@ palindrome:
                     return "palindrome-clash", text, "they share a row, column or region, so they must differ"
             return None
 
-        chains = read_chains(body, cls.noun, grid, desk, objects=objects)
+        chains = read_chains(body, cls.noun, grid, collector, objects=objects)
         return None if chains is None else cls(chains)
 
     def leads_on(self, digits: Sequence[int]) -> bool:
@@ -105,7 +105,7 @@ palindrome:
                 ends = (way.beside(end, bar), way.beside(end, -bar))
                 yield Mark(Layer.CAGE, polyline(ends, Stroke(2 * pen, THIN)), of, "bars")
 
-    def claims(self, grid: Grid) -> Iterator[Claim]:
+    def claims(self, grid: Grid) -> Iterator[PlaceClaim]:
         return (Along(chain, 0.7 * BAR) for chain in self.chains)
 
     @classmethod

@@ -11,25 +11,25 @@ from typing import Self
 
 from bookmaker.display.items import Rect, Stroke
 from bookmaker.display.shapes import circle
-from bookmaker.placed import Node
 from bookmaker.puzzle.bits import digits_in, mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import OnlyDigits
 from bookmaker.reasons.patterns import NakedSubset
-from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.cellmarks import read_cell_marks
 from bookmaker.rules.common.contract import Deduction, Sample
-from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.deducing.candidates import removed_by
+from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
+from bookmaker.rules.common.drawing.places import Around, PlaceClaim
+from bookmaker.rules.common.drawing.strokes import THIN
 from bookmaker.rules.common.parts import Form
-from bookmaker.rules.common.places import Around, Claim
 from bookmaker.rules.common.sorts import SortedRule
-from bookmaker.rules.common.speech import cells_said
-from bookmaker.rules.common.strokes import THIN
-from bookmaker.rules.common.wording import number, one_or_many, sentence_case, the_or_each
+from bookmaker.rules.common.words.speech import cells_said
+from bookmaker.rules.common.words.wording import number, one_or_many, sentence_case, the_or_each
 from bookmaker.solve.problem import Allowed, Constraint
-from bookmaker.trouble import Desk
+from bookmaker.source.diagnostics import Collector
+from bookmaker.source.placed import Node
 
 SQUARE, CIRCLE = 0.34, 0.425
 """How far the marks reach from the middle of the cell, in cells."""
@@ -56,8 +56,8 @@ parity:
     odd: tuple[int, ...] = ()
 
     @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
-        marks = read_cell_marks(body, "parity", ("even", "odd"), grid, desk)
+    def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
+        marks = read_cell_marks(body, "parity", ("even", "odd"), grid, collector)
         if marks is None:
             return None
         sound = True
@@ -66,7 +66,7 @@ parity:
                 inside = [place for cell, place in marks[name] if cell in house.cells]
                 if len(inside) > room:
                     text = f"{number(len(inside))} cells of {house.name} are {name}, but only {number(room)} digits are"
-                    desk.error(inside[-1], "parity-crowd", text)
+                    collector.error(inside[-1], "parity-crowd", text)
                     sound = False
         return cls(*(tuple(cell for cell, _ in cells) for cells in marks.values())) if sound else None
 
@@ -119,7 +119,7 @@ parity:
             yield Mark(Layer.GROUND, circle(frame.centre(cell), radius, fill=fill), of)
             yield Mark(Layer.CAGE, circle(frame.centre(cell), radius, rim), of)
 
-    def claims(self, grid: Grid) -> Iterator[Claim]:
+    def claims(self, grid: Grid) -> Iterator[PlaceClaim]:
         yield from (Around(cell, SQUARE, 0) for cell in self.even)
         yield from (Around(cell, CIRCLE, 0) for cell in self.odd)
 

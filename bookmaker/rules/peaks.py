@@ -11,22 +11,22 @@ from typing import Self
 
 from bookmaker.display.items import Curve, Move, Path, Stroke
 from bookmaker.display.shapes import ARC, polyline
-from bookmaker.placed import Node
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef
 from bookmaker.rules.common.cellmarks import read_cell_marks
 from bookmaker.rules.common.comparison import bounds
 from bookmaker.rules.common.contract import Deduction, Sample
-from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
+from bookmaker.rules.common.drawing.places import Box, InCell, PlaceClaim
 from bookmaker.rules.common.neighbours import Pair
 from bookmaker.rules.common.parts import Form
-from bookmaker.rules.common.places import Box, Claim, InCell
 from bookmaker.rules.common.sorts import SortedRule
-from bookmaker.rules.common.speech import cells_said
-from bookmaker.rules.common.wording import one_or_many, sentence_case, the_or_each
+from bookmaker.rules.common.words.speech import cells_said
+from bookmaker.rules.common.words.wording import one_or_many, sentence_case, the_or_each
 from bookmaker.solve.problem import Constraint, relation
-from bookmaker.trouble import Desk
+from bookmaker.source.diagnostics import Collector
+from bookmaker.source.placed import Node
 
 WEIGHT, PAD = 0.05, 0.025
 """Weight of the stroke of roofs and bowls, and how far it reaches beyond their lines, in cells."""
@@ -59,8 +59,8 @@ peaks:
     smaller: tuple[int, ...] = ()
 
     @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
-        marks = read_cell_marks(body, "peaks", ("greater", "smaller"), grid, desk)
+    def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
+        marks = read_cell_marks(body, "peaks", ("greater", "smaller"), grid, collector)
         if marks is None:
             return None
         sound = True
@@ -70,7 +70,7 @@ peaks:
                 beside = next((other for other in taken if other in grid.orthogonal(cell)), None)
                 if beside is not None:
                     text = f"{grid.name(beside)} and {grid.name(cell)} share a side, so they can't both be {name}"
-                    desk.error(place, "peaks-touch", f"{text} than every neighbour")
+                    collector.error(place, "peaks-touch", f"{text} than every neighbour")
                     sound = False
                 taken.append(cell)
         return cls(*(tuple(cell for cell, _ in cells) for cells in marks.values())) if sound else None
@@ -140,7 +140,7 @@ peaks:
                 name, drawn = "bowl", Path((Move((left, top)), down, up), pen)
             yield Mark(Layer.FIGURE, drawn, (f"the {name} of {frame.grid.name(cell)}",))
 
-    def claims(self, grid: Grid) -> Iterator[Claim]:
+    def claims(self, grid: Grid) -> Iterator[PlaceClaim]:
         yield from (InCell(cell, ROOFS) for cell in self.greater)
         yield from (InCell(cell, BOWLS) for cell in self.smaller)
 

@@ -14,24 +14,24 @@ from typing import Self
 
 from bookmaker.display.items import Point, Stroke
 from bookmaker.display.shapes import circle
-from bookmaker.placed import Node, Table
 from bookmaker.puzzle.bits import mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import Needed, OneCombination, OnlyIn
 from bookmaker.rules.common.border import read_corner
-from bookmaker.rules.common.candidates import locked_out, removed_by, sees
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
-from bookmaker.rules.common.fillings import tried_out
-from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.deducing.candidates import locked_out, removed_by, sees
+from bookmaker.rules.common.deducing.enumeration import tried_out
+from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
+from bookmaker.rules.common.drawing.places import OnCorner, PlaceClaim
 from bookmaker.rules.common.parts import Form, Part, Written
-from bookmaker.rules.common.places import Claim, OnCorner
 from bookmaker.rules.common.reading import read_digits
-from bookmaker.rules.common.speech import cells_said
-from bookmaker.rules.common.wording import counted, digits_listed, number, symbol
+from bookmaker.rules.common.words.speech import cells_said
+from bookmaker.rules.common.words.wording import counted, digits_listed, number, symbol
 from bookmaker.solve.problem import Allowed, Constraint, Count
-from bookmaker.trouble import Desk
+from bookmaker.source.diagnostics import Collector
+from bookmaker.source.placed import Node, Table
 
 RING = 0.24
 """Radius of a ring in cells."""
@@ -65,25 +65,27 @@ quadruple:
     rings: tuple[Ring, ...]
 
     @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+    def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
         if not isinstance(body, Table) or not body.entries:
             hint = "such as “r2c3-r3c4: 1 2 5”: two cells that touch only at the corner"
-            desk.error(body.place, "not-quadruples", "quadruples are lines of a corner, a colon, and its digits", hint)
+            collector.error(
+                body.place, "not-quadruples", "quadruples are lines of a corner, a colon, and its digits", hint
+            )
             return None
         rings: list[Ring] = []
         sound = True
         for key, value in body.entries:
-            cells = read_corner(key, "the quadruple", grid, desk)
-            digits = read_digits(value, "the quadruple", grid, desk)
+            cells = read_corner(key, "the quadruple", grid, collector)
+            digits = read_digits(value, "the quadruple", grid, collector)
             if cells is None or digits is None:
                 sound = False
                 continue
-            trouble = _trouble_with(cells, digits, grid)
+            diagnostic = _trouble_with(cells, digits, grid)
             if cells in (ring.cells for ring in rings):
-                desk.error(key.place, "corner-twice", "this corner already has its digits")
+                collector.error(key.place, "corner-twice", "this corner already has its digits")
                 sound = False
-            elif trouble:
-                desk.error(value.place, *trouble)
+            elif diagnostic:
+                collector.error(value.place, *diagnostic)
                 sound = False
             else:
                 rings.append(Ring(cells, tuple(sorted(digits))))
@@ -165,7 +167,7 @@ quadruple:
                 at = (x + dx * frame.cell, y + dy * frame.cell)
                 yield Mark(Layer.BORDER, frame.figures(at, symbol(digit), height, mark=True), of)
 
-    def claims(self, grid: Grid) -> Iterator[Claim]:
+    def claims(self, grid: Grid) -> Iterator[PlaceClaim]:
         return (OnCorner(ring.cells, RING + 0.02) for ring in self.rings)
 
     @classmethod

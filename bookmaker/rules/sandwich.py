@@ -17,10 +17,10 @@ from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import Rung
 from bookmaker.reasons.bymark import Apart
-from bookmaker.rules.common.automata import Machine, machine, met
-from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction, Sample
-from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.deducing.automata import Machine, machine, met
+from bookmaker.rules.common.deducing.candidates import removed_by
+from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.outside import (
     INK,
     Clue,
@@ -34,9 +34,9 @@ from bookmaker.rules.common.outside import (
     subset_sums,
     whole_line,
 )
-from bookmaker.rules.common.wording import one_or_many, symbol
+from bookmaker.rules.common.words.wording import one_or_many, symbol
 from bookmaker.solve.problem import Constraint
-from bookmaker.trouble import Desk, Place
+from bookmaker.source.diagnostics import Collector, Place
 
 
 class Sandwich(OutsideRule):
@@ -54,23 +54,25 @@ sandwich:
     room = (0.98, 0.84)
 
     @classmethod
-    def read_clue(cls, text: str, place: Place, grid: Grid, desk: Desk) -> Collection[int]:
+    def read_clue(cls, text: str, place: Place, grid: Grid, collector: Collector) -> Collection[int]:
         sums = {total for _, total in subset_sums(tuple(range(2, grid.size)))}
-        value = number_clue(text, place, "a sandwich sum", desk, 0, max(sums))
+        value = number_clue(text, place, "a sandwich sum", collector, 0, max(sums))
         if value is not None and value not in sums:
             inner = f"{symbol(2)} to {symbol(grid.size - 1)}"
-            desk.error(place, "sum-cannot-be", f"no different digits from {inner} add up to {value}")
+            collector.error(place, "sum-cannot-be", f"no different digits from {inner} add up to {value}")
             return ()
         return () if value is None else (value,)
 
     @classmethod
-    def compare(cls, placed: Placed, grid: Grid, desk: Desk) -> None:
+    def compare(cls, placed: Placed, grid: Grid, collector: Collector) -> None:
         by_house: dict[str, Clue] = {}
         for clue, place in placed.items():
             other = by_house.setdefault(clue.house, clue)
             if other.value != clue.value:
                 said = f"{clue.house} has the sandwich sum {other.value} at one end and {clue.value} at the other"
-                desk.error(place, "clues-contradict", said, "one of the two is likely a slip", also=(placed[other],))
+                collector.error(
+                    place, "clues-contradict", said, "one of the two is likely a slip", also=(placed[other],)
+                )
 
     @classmethod
     def values_on(cls, line: Sequence[int]) -> Collection[int]:

@@ -18,10 +18,10 @@ from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import Rung
 from bookmaker.reasons.bymark import Bounds
-from bookmaker.rules.common.automata import Machine, machine, met
-from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction, Sample
-from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.deducing.automata import Machine, machine, met
+from bookmaker.rules.common.deducing.candidates import removed_by
+from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.outside import (
     INK,
     Clue,
@@ -34,9 +34,9 @@ from bookmaker.rules.common.outside import (
     number_clue,
     whole_line,
 )
-from bookmaker.rules.common.wording import one_or_many, symbol
+from bookmaker.rules.common.words.wording import one_or_many, symbol
 from bookmaker.solve.problem import Constraint
-from bookmaker.trouble import Desk, Place
+from bookmaker.source.diagnostics import Collector, Place
 
 
 class Skyscraper(OutsideRule):
@@ -54,15 +54,15 @@ skyscraper:
     room = (0.86, 0.92)
 
     @classmethod
-    def read_clue(cls, text: str, place: Place, grid: Grid, desk: Desk) -> Collection[int]:
-        value = number_clue(text, place, "a skyscraper count", desk, 1, grid.size)
+    def read_clue(cls, text: str, place: Place, grid: Grid, collector: Collector) -> Collection[int]:
+        value = number_clue(text, place, "a skyscraper count", collector, 1, grid.size)
         return () if value is None else (value,)
 
     @classmethod
-    def compare(cls, placed: Placed, grid: Grid, desk: Desk) -> None:
-        _facing(placed, grid, desk)
+    def compare(cls, placed: Placed, grid: Grid, collector: Collector) -> None:
+        _facing(placed, grid, collector)
         only = {1: grid.size, grid.size: 1}
-        clashing_first_digits(placed, grid, desk, cls.noun, only.get)
+        clashing_first_digits(placed, grid, collector, cls.noun, only.get)
 
     @classmethod
     def values_on(cls, line: Sequence[int]) -> Collection[int]:
@@ -130,8 +130,8 @@ skyscraper:
             yield from whole_line(clue, position, self.kind, partial(_goes_on, size, clue.value))
 
 
-def _facing(placed: Placed, grid: Grid, desk: Desk) -> None:
-    """A trouble where the two counts of a row or column cannot both be."""
+def _facing(placed: Placed, grid: Grid, collector: Collector) -> None:
+    """A diagnostic where the two counts of a row or column cannot both be."""
     first: dict[str, Clue] = {}
     for clue, place in placed.items():
         other = first.setdefault(clue.house, clue)
@@ -147,7 +147,7 @@ def _facing(placed: Placed, grid: Grid, desk: Desk) -> None:
             if total == 2
             else f"the two are together at most {grid.size + 1}, since only {symbol(grid.size)} counts twice"
         )
-        desk.error(place, "clues-contradict", said, hint, also=(placed[other],))
+        collector.error(place, "clues-contradict", said, hint, also=(placed[other],))
 
 
 @cache

@@ -10,21 +10,21 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from typing import Self
 
-from bookmaker.placed import Node
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef
 from bookmaker.rules.common.border import knock_out, read_marks
 from bookmaker.rules.common.contract import Deduction, Relabelling, Sample
-from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
+from bookmaker.rules.common.drawing.places import OnBorder, PlaceClaim
 from bookmaker.rules.common.neighbours import BorderMarks, MarkKind, Pair
 from bookmaker.rules.common.parts import Form, Part
-from bookmaker.rules.common.places import Claim, OnBorder
 from bookmaker.rules.common.sorts import SortedRule
-from bookmaker.rules.common.speech import borders_said
-from bookmaker.rules.common.wording import cells_listed, one_or_many, sentence_case
+from bookmaker.rules.common.words.speech import borders_said
+from bookmaker.rules.common.words.wording import cells_listed, one_or_many, sentence_case
 from bookmaker.solve.problem import Constraint
-from bookmaker.trouble import Desk
+from bookmaker.source.diagnostics import Collector
+from bookmaker.source.placed import Node
 
 HEIGHT = 0.22
 """Height of the letters in cells; they are about as wide."""
@@ -56,8 +56,8 @@ sum-marks:
     all_marked: bool = False
 
     @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
-        marks = read_marks(body, "sum-marks", {"V": _FIVE, "X": _TEN}, grid, desk)
+    def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
+        marks = read_marks(body, "sum-marks", {"V": _FIVE, "X": _TEN}, grid, collector)
         if marks is None:
             return None
         pairs, all_marked = marks
@@ -125,7 +125,7 @@ sum-marks:
                 # With serifs, so that no V is taken for an inequality sign.
                 yield Mark(Layer.BORDER, frame.figures(at, letter, HEIGHT * scale, font="serif-bold"), of)
 
-    def claims(self, grid: Grid) -> Iterator[Claim]:
+    def claims(self, grid: Grid) -> Iterator[PlaceClaim]:
         return (OnBorder(pair, 1.1 * HEIGHT, 1.1 * HEIGHT) for pair in self.five + self.ten)
 
     @classmethod

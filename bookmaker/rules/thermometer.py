@@ -11,23 +11,23 @@ from dataclasses import dataclass
 from itertools import pairwise
 from typing import Self
 
-from bookmaker.placed import Node
 from bookmaker.puzzle.bits import highest, lowest, span_mask
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import Bounds
-from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.chain import Chain, ChainRule, Complaint, read_chains
 from bookmaker.rules.common.contract import Deduction, Sample
-from bookmaker.rules.common.frame import Frame, Mark
-from bookmaker.rules.common.glass import glass_claims, thermometers
-from bookmaker.rules.common.places import Claim
-from bookmaker.rules.common.rising import Step, strict_steps, too_high
-from bookmaker.rules.common.speech import lines_said
-from bookmaker.rules.common.wording import symbol, the_or_each
+from bookmaker.rules.common.deducing.candidates import removed_by
+from bookmaker.rules.common.deducing.rising import Step, strict_steps, too_high
+from bookmaker.rules.common.drawing.frame import Frame, Mark
+from bookmaker.rules.common.drawing.glass import glass_claims, thermometers
+from bookmaker.rules.common.drawing.places import PlaceClaim
+from bookmaker.rules.common.words.speech import lines_said
+from bookmaker.rules.common.words.wording import symbol, the_or_each
 from bookmaker.solve.problem import Constraint, relation
-from bookmaker.trouble import Desk
+from bookmaker.source.diagnostics import Collector
+from bookmaker.source.placed import Node
 
 
 @dataclass(frozen=True)
@@ -47,7 +47,7 @@ thermometer:
     directed = True
 
     @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+    def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
         steps: list[Step] = []
 
         def objects(chain: Chain) -> Complaint | None:
@@ -61,7 +61,7 @@ thermometer:
             return "thermometers-clash", text, "follow the cells they share from bulb to tip"
 
         why = f"only {grid.size} digits can rise along it"
-        chains = read_chains(body, cls.noun, grid, desk, most=grid.size, why=why, objects=objects)
+        chains = read_chains(body, cls.noun, grid, collector, most=grid.size, why=why, objects=objects)
         return None if chains is None else cls(chains)
 
     def leads_on(self, digits: Sequence[int]) -> bool:
@@ -91,7 +91,7 @@ thermometer:
     def marks(self, frame: Frame) -> Iterator[Mark]:
         return thermometers(frame, self.chains, filled=True, noun=self.noun)
 
-    def claims(self, grid: Grid) -> Iterator[Claim]:
+    def claims(self, grid: Grid) -> Iterator[PlaceClaim]:
         return glass_claims(self.chains, filled=True)
 
     @classmethod

@@ -10,21 +10,21 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from typing import Self
 
-from bookmaker.placed import Node
 from bookmaker.puzzle.grid import Grid, House, HouseRef, boxed_grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import HeldByRest
-from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
-from bookmaker.rules.common.frame import Frame, Mark
+from bookmaker.rules.common.deducing.candidates import removed_by
+from bookmaker.rules.common.drawing.frame import Frame, Mark
+from bookmaker.rules.common.drawing.places import Outlined, PlaceClaim
 from bookmaker.rules.common.parts import Written
-from bookmaker.rules.common.places import Claim, Outlined
 from bookmaker.rules.common.reading import read_yes
-from bookmaker.rules.common.speech import cells_said
+from bookmaker.rules.common.words.speech import cells_said
 from bookmaker.rules.extra_region import INSET, shaded
 from bookmaker.solve.problem import Constraint, Different
-from bookmaker.trouble import Desk
+from bookmaker.source.diagnostics import Collector
+from bookmaker.source.placed import Node
 
 
 @dataclass(frozen=True)
@@ -39,12 +39,12 @@ class Windows(Rule):
     example = "windows: yes\n"
 
     @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
+    def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
         if grid.box is None or grid.box[0] != grid.box[1]:
             text = "windows need square boxes, as on the 9×9 grid"
-            desk.error(body.place, "windows-grid", text, "draw other inner areas as “extra-region”")
+            collector.error(body.place, "windows-grid", text, "draw other inner areas as “extra-region”")
             return None
-        return cls() if read_yes(body, "windows", desk) else None
+        return cls() if read_yes(body, "windows", collector) else None
 
     def written(self, grid: Grid) -> Written:
         return "yes"
@@ -80,7 +80,7 @@ class Windows(Rule):
     def marks(self, frame: Frame) -> Iterator[Mark]:
         return shaded(frame, [house.cells for house in self.houses(frame.grid)], "the window")
 
-    def claims(self, grid: Grid) -> Iterator[Claim]:
+    def claims(self, grid: Grid) -> Iterator[PlaceClaim]:
         return (Outlined(house.cells, INSET) for house in self.houses(grid))
 
     @classmethod

@@ -15,10 +15,11 @@ from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import Rung
 from bookmaker.reasons.bymark import FirstDigits
-from bookmaker.rules.common.automata import Machine, machine, met
-from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.contract import Deduction, Sample
-from bookmaker.rules.common.frame import Frame, Layer, Mark
+from bookmaker.rules.common.deducing.automata import Machine, machine, met
+from bookmaker.rules.common.deducing.candidates import removed_by
+from bookmaker.rules.common.deducing.sums import different_limits
+from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.outside import (
     INK,
     Clue,
@@ -33,10 +34,9 @@ from bookmaker.rules.common.outside import (
     subset_sums,
     whole_line,
 )
-from bookmaker.rules.common.sums import different_limits
-from bookmaker.rules.common.wording import one_or_many
+from bookmaker.rules.common.words.wording import one_or_many
 from bookmaker.solve.problem import Constraint
-from bookmaker.trouble import Desk, Place
+from bookmaker.source.diagnostics import Collector, Place
 
 
 class XSum(OutsideRule):
@@ -54,21 +54,21 @@ x-sum:
     room = (0.98, 0.62)
 
     @classmethod
-    def read_clue(cls, text: str, place: Place, grid: Grid, desk: Desk) -> Collection[int]:
-        value = number_clue(text, place, "an X-sum", desk, 1, grid.size * (grid.size + 1) // 2)
+    def read_clue(cls, text: str, place: Place, grid: Grid, collector: Collector) -> Collection[int]:
+        value = number_clue(text, place, "an X-sum", collector, 1, grid.size * (grid.size + 1) // 2)
         if value is not None and not _firsts(grid.size, value):
             said = f"no first digit X leads to {value}: no X different digits, X among them, have that sum"
-            desk.error(place, "sum-cannot-be", said)
+            collector.error(place, "sum-cannot-be", said)
             return ()
         return () if value is None else (value,)
 
     @classmethod
-    def compare(cls, placed: Placed, grid: Grid, desk: Desk) -> None:
+    def compare(cls, placed: Placed, grid: Grid, collector: Collector) -> None:
         def only_first(total: int) -> int | None:
             firsts = _firsts(grid.size, total)
             return firsts[0] if len(firsts) == 1 else None
 
-        clashing_first_digits(placed, grid, desk, cls.noun, only_first)
+        clashing_first_digits(placed, grid, collector, cls.noun, only_first)
 
     @classmethod
     def values_on(cls, line: Sequence[int]) -> Collection[int]:

@@ -14,11 +14,11 @@ from bookmaker.layout.lengths import LENGTH, PAPERS, SIZE
 from bookmaker.layout.setting.fonts import FontBook
 from bookmaker.layout.spec import TypeScale
 from bookmaker.layout.specfile import NEEDED, OPTIONAL, TYPE, Section, layout_from
-from bookmaker.placed import Node, Word
 from bookmaker.resources import shipped
 from bookmaker.schema import shapes
 from bookmaker.schema.shapes import Shape
-from bookmaker.trouble import Desk, Place
+from bookmaker.source.diagnostics import Collector, Place
+from bookmaker.source.placed import Node, Word
 
 _EXPLAINED = re.compile(r"( *)([a-z ]+):(?: [^#]*)?(?:#\s*(.*))?")
 
@@ -38,7 +38,7 @@ class _Noted(Section):
     """A section that has every field, and notes how each is read."""
 
     def __init__(self, names: tuple[str, ...], optional: tuple[str, ...]) -> None:
-        self.desk = Desk()
+        self.collector = Collector()
         self.names = names
         self.fields = {name: Word(ANYWHERE, "") for name in (*names, *optional)}
         self.noted: dict[str, Shape | _Noted] = {}

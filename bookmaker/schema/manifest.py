@@ -8,11 +8,11 @@ from typing import get_args
 from bookmaker.archive.settings import SETTINGS_KEYS
 from bookmaker.hyphenation import languages
 from bookmaker.layout.specfile import layout_names, load_layout
-from bookmaker.manifest import CHAPTER_KEYS, CHAPTER_ORDERS, MANIFEST_KEYS, limits
+from bookmaker.manifest import CHAPTER_KEYS, CHAPTER_ORDERS, MANIFEST_KEYS
 from bookmaker.manifest.bookfields import BOOK_KEYS
 from bookmaker.manifest.dates import WHEN
+from bookmaker.manifest.entries import BAND_NAMES, Order
 from bookmaker.manifest.gridfields import BOXES
-from bookmaker.manifest.model import BAND_NAMES, Order
 from bookmaker.manifest.permission import RECORD_KEYS, STATES
 from bookmaker.manifest.publication import COVER_KEYS, IMPRINT_KEYS, LEAF, LINK, MOST_FOLD
 from bookmaker.manifest.puzzlefields import PUZZLE_KEYS
@@ -21,6 +21,7 @@ from bookmaker.puzzle.grid import LARGEST, SMALLEST, USUAL_BOXES
 from bookmaker.schema import rules, shapes
 from bookmaker.schema.shapes import Shape
 from bookmaker.schema.told import told
+from bookmaker.source import file_limits as limits
 
 LINE, NOTE = shapes.text(limits.LINE), shapes.text(limits.NOTE)
 TITLE: Shape = {**shapes.SAID, "maxLength": limits.LINE}

@@ -15,8 +15,8 @@ from bookmaker.puzzle.puzzle import digits_text
 from bookmaker.rules import kinds
 from bookmaker.rules.common.contract import Rule
 from bookmaker.schema import schema_text
+from bookmaker.source.diagnostics import BookErrors, Diagnostic, Place, nearest
 from bookmaker.starter.scaffold import first_puzzle
-from bookmaker.trouble import BookTroubles, Place, Trouble, nearest
 
 __all__ = ["write_starter"]
 
@@ -29,16 +29,16 @@ EDITORS = f"# yaml-language-server: $schema={SCHEMA}\n"
 def write_starter(folder: Path, kind: str | None = None) -> tuple[Path, ...]:
     """Write a book that typesets at once: the small book of several kinds, or one puzzle of the rule kind named.
 
-    Raises `BookTroubles` if the kind is unknown or the folder already holds a book, OSError if it cannot be written.
+    Raises `BookErrors` if the kind is unknown or the folder already holds a book, OSError if it cannot be written.
     """
     file = folder / MANIFEST_NAMES[0]
     if kind is not None and kind not in kinds():
         said, hint = f"there is no rule kind “{kind}”", nearest(kind, kinds())
-        raise BookTroubles([Trouble(Place("--kind"), "unknown-rule", said, hint)])
+        raise BookErrors([Diagnostic(Place("--kind"), "unknown-rule", said, hint)])
     taken = next((path for name in MANIFEST_NAMES if (path := folder / name).exists() or path.is_symlink()), None)
     if taken is not None:
         hint = "choose another folder, or move that book away first; nothing was changed"
-        raise BookTroubles([Trouble(Place(str(taken)), "exists", "a book is already there", hint)])
+        raise BookErrors([Diagnostic(Place(str(taken)), "exists", "a book is already there", hint)])
     text = _small_book() if kind is None else _book_of(kinds()[kind])
     files = {file: (EDITORS + text).encode()}
     schema = folder / SCHEMA

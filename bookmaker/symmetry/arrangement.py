@@ -18,7 +18,7 @@ from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 
 from bookmaker.puzzle.grid import Grid
-from bookmaker.symmetry.labels import labels, refined, singled_out
+from bookmaker.symmetry.canonical_labels import canonical_labels, refined, singled_out
 
 Cells = tuple[int, ...]
 
@@ -81,7 +81,7 @@ class _Search:
 
     def start(self) -> list[int]:
         seeds = () if self.renamed else self.solution
-        return labels(self.grid, self.solution, self.marked, seeds)
+        return canonical_labels(self.grid, self.solution, self.marked, seeds)
 
     def ends(self, names: list[int], chosen: Cells, every: bool = False) -> Iterator[Arrangement]:
         """All ways to single out cells until each has a name of its own; `every` leaves none out."""

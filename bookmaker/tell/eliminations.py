@@ -14,7 +14,7 @@ from bookmaker.phrases.story import says_the_same, told_as_one
 from bookmaker.reasons.reason import MARK
 from bookmaker.reasons.telling import BySymmetry, Candidates, Eliminates, MoreAlike, Names, SameHolds, WhatIfsFollow
 from bookmaker.reasons.whatif import NoPlace, Refuted
-from bookmaker.tell.model import Said
+from bookmaker.tell.passages import Said
 from bookmaker.trace import Traced
 
 FEW = 3

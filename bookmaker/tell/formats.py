@@ -7,7 +7,7 @@ import textwrap
 from typing import Any
 
 from bookmaker.phrases import Phrasebook
-from bookmaker.tell.model import Mood, Passage, Sentence, Story
+from bookmaker.tell.passages import Mood, Passage, Sentence, Story
 
 HEADINGS = {Mood.CRUX: "The hard moment", Mood.ENDING: "To the end"}
 """Passages that have a heading in Markdown."""

@@ -25,7 +25,7 @@ from bookmaker.reasons.telling import (
     StartsHere,
     WithImage,
 )
-from bookmaker.tell.model import Said
+from bookmaker.tell.passages import Said
 from bookmaker.trace import Traced
 
 LINKED = 2

@@ -9,15 +9,15 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 
-from bookmaker.grade.model import SolvePath
-from bookmaker.grade.state import Ground, ground_of
-from bookmaker.proof.model import Proof
+from bookmaker.grade.solve_path import SolvePath
+from bookmaker.logic.state import Ground, ground_of
+from bookmaker.proof.findings import Proof
 from bookmaker.puzzle.bits import board_of
 from bookmaker.puzzle.position import Candidate, Position
 from bookmaker.reasons.claims import spoken
 from bookmaker.reasons.whatif import NoDigit, NoPlace, NothingFits, Refuted, ThenPlaced
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.tell.model import Mood, Passage, Sentence, Story
+from bookmaker.tell.passages import Mood, Passage, Sentence, Story
 from bookmaker.tell.step_groups import step_groups
 from bookmaker.trace import Traced, names_region
 

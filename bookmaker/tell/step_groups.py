@@ -1,7 +1,7 @@
 """The groups of a path's steps: a placement, or all eliminations up to the next one; and which of them are hard to
 find.
 
-In: a `SolvePath` and its grid. Out: the efforts of its groups; `NarrowPoint`s, as `grade` finds them, without those
+In: a `SolvePath` and its grid. Out: the efforts of its groups; `Bottleneck`s, as `grade` finds them, without those
 that nobody at the table would notice.
 """
 
@@ -9,8 +9,8 @@ from __future__ import annotations
 
 from itertools import groupby
 
-from bookmaker.grade.model import SolvePath
-from bookmaker.grade.narrow import NarrowPoint, narrow_points
+from bookmaker.grade.bottlenecks import Bottleneck, bottlenecks_of
+from bookmaker.grade.solve_path import SolvePath
 from bookmaker.puzzle.grid import Grid
 from bookmaker.reasons import Rung
 
@@ -42,20 +42,20 @@ def step_groups(path: SolvePath) -> tuple[tuple[int, ...], tuple[float, ...]]:
     return tuple(first), tuple(efforts)
 
 
-def bottlenecks(path: SolvePath, grid: Grid) -> tuple[NarrowPoint, ...]:
+def bottlenecks(path: SolvePath, grid: Grid) -> tuple[Bottleneck, ...]:
     """The points at which solvers slow down, in order."""
-    points = narrow_points(path, len(grid.cells), most=len(path.steps))
+    points = bottlenecks_of(path, len(grid.cells), most=len(path.steps))
     return tuple(point for point in points if _noticed(path, point, grid))
 
 
-def crux(path: SolvePath, grid: Grid) -> NarrowPoint | None:
+def crux(path: SolvePath, grid: Grid) -> Bottleneck | None:
     """The hard moment: the bottleneck that takes the most effort, if it takes enough to be announced; the first of
     equals."""
     hardest = max(bottlenecks(path, grid), key=lambda point: point.effort, default=None)
     return hardest if hardest and hardest.effort >= HARD * len(grid.cells) else None
 
 
-def _noticed(path: SolvePath, point: NarrowPoint, grid: Grid) -> bool:
+def _noticed(path: SolvePath, point: Bottleneck, grid: Grid) -> bool:
     empty = len(grid.cells) - point.filled
     if empty <= LAST_ROWS * grid.size or point.effort <= BOARD * (empty + 1):
         return False

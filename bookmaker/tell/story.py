@@ -8,14 +8,14 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from itertools import groupby
 
-from bookmaker.grade.mirror import Mirror, mirrors
-from bookmaker.grade.model import Grade
-from bookmaker.grade.narrow import NarrowPoint
-from bookmaker.grade.state import Ground, ground_of
-from bookmaker.manifest.model import BAND_NAMES
+from bookmaker.grade.automorphism import Automorphism, automorphisms
+from bookmaker.grade.bottlenecks import Bottleneck
+from bookmaker.grade.solve_path import Grade
+from bookmaker.logic.state import Ground, ground_of
+from bookmaker.manifest.entries import BAND_NAMES
 from bookmaker.phrases import Phrasebook
 from bookmaker.phrases.story import Voice
-from bookmaker.proof.model import Proof
+from bookmaker.proof.findings import Proof
 from bookmaker.reasons.telling import (
     Aim,
     BySymmetry,
@@ -23,8 +23,8 @@ from bookmaker.reasons.telling import (
     FallsIntoPlace,
     Few,
     Fixes,
+    Introduction,
     Opens,
-    Outlook,
     RuleSaid,
     Stuck,
     Symmetry,
@@ -33,7 +33,7 @@ from bookmaker.reasons.telling import (
 )
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.tell.eliminations import Eliminations
-from bookmaker.tell.model import Mood, Passage, Said, Sentence, Story
+from bookmaker.tell.passages import Mood, Passage, Said, Sentence, Story
 from bookmaker.tell.placements import flow, in_full, single_of, units
 from bookmaker.tell.step_groups import bottlenecks, crux
 from bookmaker.trace import Traced, trace
@@ -71,12 +71,12 @@ def tell(
         raise ValueError(f"“{proof.entry.id}” has no solving path")
     entry, puzzle = proof.entry, proof.entry.puzzle
     ground = ground_of(puzzle)
-    mirror = next(iter(mirrors(puzzle, proof.solution)), None) if proof.solution else None
+    mirror = next(iter(automorphisms(puzzle, proof.solution)), None) if proof.solution else None
     steps = trace(ground, proof.grade.path, mirror)
     words = Phrasebook(puzzle.grid, language)
     teller = _Teller(ground, proof.grade, steps, words, full)
     opening = [Said(part) for part in _opening(puzzle, mirror, rules)]
-    opening.append(Said(teller.outlook(band_names[proof.grade.band - 1])))
+    opening.append(Said(teller.introduction(band_names[proof.grade.band - 1])))
     voice = Voice(words)
     passages = [(Mood.OPENING, opening), *teller.passages()]
     spoken = [
@@ -86,7 +86,7 @@ def tell(
     return Story(entry.title or entry.id, entry.setter, tuple(spoken), steps)
 
 
-def _opening(puzzle: RuledPuzzle, mirror: Mirror | None, rules: bool) -> Iterator[Table | RuleSaid | Symmetry]:
+def _opening(puzzle: RuledPuzzle, mirror: Automorphism | None, rules: bool) -> Iterator[Table | RuleSaid | Symmetry]:
     """The grid, its rules if they are to be said, its symmetry."""
     grid = puzzle.grid
     yield Table(grid.size, puzzle.given_count, "boxes" if grid.box else "irregular" if grid.regions else "none")
@@ -115,7 +115,7 @@ class _Teller:
                 self.needed[told.opens].append(told)
         self.hard_places = {told.number for told in steps if told.placed and self._narrow(told)}
 
-    def _ending(self, point: NarrowPoint) -> int:
+    def _ending(self, point: Bottleneck) -> int:
         """The number in the path of the placement that a point is, or that it opens."""
         return point.first if self.path.steps[point.first].placed else point.after
 
@@ -132,7 +132,7 @@ class _Teller:
         """Is no single left before it, and what is needed for it?"""
         return bool(self.needed[told.number]) and not told.choice and not told.mirrors
 
-    def outlook(self, band: str) -> Outlook:
+    def introduction(self, band: str) -> Introduction:
         """What is to come."""
         placed = [told for told in self.steps if told.placed]
         hard = next((told for told in placed if self._is_crux(told)), None)
@@ -140,7 +140,7 @@ class _Teller:
         empty = (len(self.grid.cells) - told.filled for told in placed)
         choices = [told.choice for told, left in zip(placed, empty, strict=True) if left > TAIL * self.grid.size]
         least = min((choice for choice in choices), default=0)
-        return Outlook(
+        return Introduction(
             band=band,
             stuck=sum(map(self._stuck, placed)),
             longest=max((len(self.needed[told.number]) for told in placed), default=0),

@@ -1,7 +1,7 @@
 """What a club's times say of a book: how hard its puzzles were, on the scale on which they are graded, and how far the
 two agree.
 
-In: results and the proofs of the book in the same order. Out: an `Assessment`, or BookTroubles where there is too
+In: results and the proofs of the book in the same order. Out: an `Assessment`, or BookErrors where there is too
 little to go by.
 
 The model of `pace.py` gives each puzzle's intensity, which divided by `PER_BAND` is a level but for the club's own
@@ -26,10 +26,10 @@ from dataclasses import dataclass
 from math import atanh, exp, log, sqrt, tanh
 
 from bookmaker.grade.bands import FAMILIES, PER_BAND, family_of, level
-from bookmaker.proof.model import Proof
+from bookmaker.proof.findings import Proof
+from bookmaker.source.diagnostics import BookErrors, Diagnostic
 from bookmaker.times.pace import Fit, Timed, fit
 from bookmaker.times.results import Attempt, Results
-from bookmaker.trouble import BookTroubles, Trouble
 
 SOLVERS, PUZZLES = 8, 10
 """With fewer nothing is said."""
@@ -116,7 +116,7 @@ def assess(results: Results, proofs: Sequence[Proof], limit: float | None = None
     """The assessment of these puzzles, all graded, in the order in which the results count them.
 
     An empty cell counts as unfinished after `limit` minutes; without it, after the longest time that anybody finished
-    the puzzle in. Raises BookTroubles where too few solvers or puzzles are left.
+    the puzzle in. Raises BookErrors where too few solvers or puzzles are left.
     """
     unsolved = {attempt.puzzle for attempt in results.attempts} - {a.puzzle for a in results.attempts if a.finished}
     attempts = _usable(results.attempts)
@@ -130,7 +130,7 @@ def assess(results: Results, proofs: Sequence[Proof], limit: float | None = None
             "solvers in common"
         )
         hint = f"it takes {SOLVERS} solvers and {PUZZLES} puzzles at least"
-        raise BookTroubles([Trouble(results.place, "too-few", text, hint)])
+        raise BookErrors([Diagnostic(results.place, "too-few", text, hint)])
     times = _timed(kept, puzzles, solvers, limit)
     fitted = fit(times, len(puzzles), len(solvers))
     return _assessment(fitted, times, [proofs[puzzle] for puzzle in puzzles], puzzles, apart, unsolved, proofs)

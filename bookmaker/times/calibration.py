@@ -15,12 +15,12 @@ from pathlib import Path
 
 from bookmaker.archive import Catalogue
 from bookmaker.grade.bands import FAMILIES, VERSION, bounded, family_of, figure, level
-from bookmaker.manifest.textfile import read_file
-from bookmaker.manifest.yamlfile import parse_yaml
-from bookmaker.placed import Node, Word, read_fields, read_items, read_text, read_whole
-from bookmaker.proof.model import Proof
+from bookmaker.proof.findings import Proof
+from bookmaker.source.diagnostics import Collector, Diagnostic, Place, quoted
+from bookmaker.source.placed import Node, Word, read_fields, read_items, read_text, read_whole
+from bookmaker.source.textfile import read_file
+from bookmaker.source.yamlfile import parse_yaml
 from bookmaker.times.assessment import Assessment
-from bookmaker.trouble import Desk, Place, Trouble, quoted
 
 MOST_BANDS = 4.0
 """No family is shifted farther."""
@@ -35,7 +35,7 @@ class Calibration:
 
     families: Mapping[str, float]
     puzzles: Mapping[str, float]
-    warnings: tuple[Trouble, ...] = ()
+    warnings: tuple[Diagnostic, ...] = ()
 
     def difficulty(self, graded: float, fingerprint: str, family: str) -> float:
         """What the times make of a difficulty that was graded."""
@@ -93,45 +93,47 @@ def calibration_text(found: Assessment, source: str) -> str:
 
 
 def read_calibration(path: Path) -> Calibration:
-    """The calibration in a file. Raises BookTroubles with every mistake in it."""
-    desk, file = Desk(), str(path)
-    text = read_file(path, file, Place(file), desk)
-    root = parse_yaml(text, file, desk) if text is not None else None
-    desk.raise_errors()
+    """The calibration in a file. Raises BookErrors with every mistake in it."""
+    collector, file = Collector(), str(path)
+    text = read_file(path, file, Place(file), collector)
+    root = parse_yaml(text, file, collector) if text is not None else None
+    collector.raise_errors()
     assert root is not None
-    fields = read_fields(root, "a calibration", desk, ("grades", "families", "puzzles"), ("grades",))
-    version = read_whole(fields["grades"], "“grades”", desk, 0, 10**6) if "grades" in fields else None
-    families = _families(fields["families"], desk) if "families" in fields else {}
-    puzzles = dict(_puzzles(fields["puzzles"], desk)) if "puzzles" in fields else {}
+    fields = read_fields(root, "a calibration", collector, ("grades", "families", "puzzles"), ("grades",))
+    version = read_whole(fields["grades"], "“grades”", collector, 0, 10**6) if "grades" in fields else None
+    families = _families(fields["families"], collector) if "families" in fields else {}
+    puzzles = dict(_puzzles(fields["puzzles"], collector)) if "puzzles" in fields else {}
     if version is not None and version != VERSION:
         said = "this calibration was made for the grades of another version: its shifts of families are ignored"
-        desk.warn(fields["grades"].place, "other-grades", said, "make a new one with “bookmaker times”")
+        collector.warn(fields["grades"].place, "other-grades", said, "make a new one with “bookmaker times”")
         families = {}
-    desk.raise_errors()
-    return Calibration(families, puzzles, tuple(desk.found))
+    collector.raise_errors()
+    return Calibration(families, puzzles, tuple(collector.found))
 
 
-def _families(node: Node, desk: Desk) -> dict[str, float]:
+def _families(node: Node, collector: Collector) -> dict[str, float]:
     shifts = {}
-    for family, word in read_fields(node, "“families”", desk, FAMILIES).items():
-        text = read_text(word, f"“{family}”", desk)
+    for family, word in read_fields(node, "“families”", collector, FAMILIES).items():
+        text = read_text(word, f"“{family}”", collector)
         if text is not None and not (_BANDS.fullmatch(text) and abs(float(text)) <= MOST_BANDS):
             said, hint = f"{quoted(text)} is no number of bands", "write a number such as +0.40 or -0.25, at most 4"
-            desk.error(word.place, "bad-shift", said, hint)
+            collector.error(word.place, "bad-shift", said, hint)
         elif text is not None:
             shifts[family] = float(text)
     return shifts
 
 
-def _puzzles(node: Node, desk: Desk) -> Iterable[tuple[str, float]]:
-    for item in read_items(node, "“puzzles”", desk):
-        fields = read_fields(item, "a puzzle", desk, ("puzzle", "difficulty"), ("puzzle", "difficulty"))
+def _puzzles(node: Node, collector: Collector) -> Iterable[tuple[str, float]]:
+    for item in read_items(node, "“puzzles”", collector):
+        fields = read_fields(item, "a puzzle", collector, ("puzzle", "difficulty"), ("puzzle", "difficulty"))
         mark, difficulty = fields.get("puzzle"), fields.get("difficulty")
         if not isinstance(mark, Word) or difficulty is None:
             continue
-        text = read_text(difficulty, "“difficulty”", desk)
+        text = read_text(difficulty, "“difficulty”", collector)
         if text is not None and not _DIFFICULTY.fullmatch(text):
             said = f"{quoted(text)} is no difficulty"
-            desk.error(difficulty.place, "bad-difficulty", said, "write a number from 1 to just under 6, such as 3.4")
+            collector.error(
+                difficulty.place, "bad-difficulty", said, "write a number from 1 to just under 6, such as 3.4"
+            )
         elif text is not None:
             yield mark.value, float(text)

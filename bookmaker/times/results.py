@@ -1,7 +1,7 @@
 """A table of results: which solver finished which puzzle of a book, in how many minutes.
 
-In: a file of rows and columns, and the puzzles of the book in their printed order. Out: `Results`, or every trouble in
-the file at its cell. Three shapes are understood:
+In: a file of rows and columns, and the puzzles of the book in their printed order. Out: `Results`, or every diagnostic
+in the file at its cell. Three shapes are understood:
 
 - a row for each solver and a column for each puzzle, or the other way round: names in the first column, names in the
   first row, times in between;
@@ -18,11 +18,11 @@ from dataclasses import dataclass
 from itertools import zip_longest
 from pathlib import Path
 
-from bookmaker.manifest.limits import FILE_BYTES
-from bookmaker.manifest.model import Entry
+from bookmaker.manifest.entries import Entry
+from bookmaker.source.diagnostics import Collector, Place, nearest, quoted
+from bookmaker.source.file_limits import FILE_BYTES
 from bookmaker.times.durations import minutes_of, unfinished_after
 from bookmaker.times.sheet import Cell, read_sheet
-from bookmaker.trouble import Desk, Place, nearest, quoted
 
 DASHES = {"-", "–", "—", "n/a", "x", "/", "."}
 """What says that somebody never tried."""
@@ -56,28 +56,28 @@ class Results:
 
 
 def read_results(path: Path, entries: Sequence[Entry]) -> Results:
-    """The results in a file, of these puzzles in printed order. Raises BookTroubles with everything that is wrong."""
-    desk, file = Desk(), str(path)
+    """The results in a file, of these puzzles in printed order. Raises BookErrors with everything that is wrong."""
+    collector, file = Collector(), str(path)
     with path.open("rb") as stream:
         data = stream.read(FILE_BYTES + 1)
     if len(data) > FILE_BYTES:
         said = f"the file is larger than {FILE_BYTES // 1_000_000} million characters, which no table of times needs"
-        desk.error(Place(file), "file-large", said, "is it the right file?")
-        desk.raise_errors()
-    rows = read_sheet(data, file, desk)
-    if not rows and not desk.found:
-        desk.error(Place(file), "empty", "the table is empty", "it should have solvers, puzzles and minutes")
-    desk.raise_errors()
-    reader = _Reader(_Names(entries), desk)
+        collector.error(Place(file), "file-large", said, "is it the right file?")
+        collector.raise_errors()
+    rows = read_sheet(data, file, collector)
+    if not rows and not collector.found:
+        collector.error(Place(file), "empty", "the table is empty", "it should have solvers, puzzles and minutes")
+    collector.raise_errors()
+    reader = _Reader(_Names(entries), collector)
     heading = [cell.text.casefold() for cell in rows[0]]
     if (columns := _columns_of(heading)) is not None:
         reader.listed(rows[1:], columns)
     else:
         reader.crossed(rows)
-    desk.raise_errors()
+    collector.raise_errors()
     if not reader.attempts:
-        desk.error(Place(file), "empty", "there is no time in the table", "write minutes, such as 12.5 or 12:30")
-        desk.raise_errors()
+        collector.error(Place(file), "empty", "there is no time in the table", "write minutes, such as 12.5 or 12:30")
+        collector.raise_errors()
     return Results(Place(file), tuple(reader.solvers), tuple(reader.attempts.values()))
 
 
@@ -113,11 +113,11 @@ class _Names:
 
 
 class _Reader:
-    """Attempts as they are read; the desk collects what is wrong."""
+    """Attempts as they are read; what is wrong is collected."""
 
-    def __init__(self, names: _Names, desk: Desk) -> None:
+    def __init__(self, names: _Names, collector: Collector) -> None:
         self.names = names
-        self.desk = desk
+        self.collector = collector
         self.solvers: dict[str, int] = {}
         self.attempts: dict[tuple[int, int], Attempt] = {}
 
@@ -126,7 +126,7 @@ class _Reader:
         for row in rows:
             if len(row) <= max(columns["solver"], columns["puzzle"]):
                 said = "this row is too short: it should have a solver, a puzzle and minutes"
-                self.desk.error(row[0].place, "short-row", said)
+                self.collector.error(row[0].place, "short-row", said)
                 continue
             who, what = row[columns["solver"]], row[columns["puzzle"]]
             took = row[columns["minutes"]] if columns["minutes"] < len(row) else Cell(what.place, "")
@@ -142,7 +142,7 @@ class _Reader:
         if not known_across and not known_down:
             said = "no puzzle of the book is named in the first row, nor in the first column"
             hint = "write the puzzles' ids, titles or numbers across the top and the solvers' names down the side"
-            self.desk.error(rows[0][0].place, "no-puzzles", said, hint)
+            self.collector.error(rows[0][0].place, "no-puzzles", said, hint)
             return
         read_across, read_down = (self.puzzle, self.solver) if by_column else (self.solver, self.puzzle)
         heads = self._heads(across, read_across)
@@ -151,11 +151,11 @@ class _Reader:
         heads += [None] * (width - 1 - len(heads))
         for row, side in zip(rows[1:], sides, strict=True):
             if not row[0].text:
-                self.desk.error(row[0].place, "no-name", "there is no name at the beginning of this row")
+                self.collector.error(row[0].place, "no-name", "there is no name at the beginning of this row")
             cells = [*row[1:], *[Cell(row[-1].place, "")] * (width - len(row))]
             for head, title, cell in zip_longest(heads, across, cells):
                 if cell.text and not (title and title.text):
-                    self.desk.error(cell.place, "no-name", "there is no name over this cell, in the first row")
+                    self.collector.error(cell.place, "no-name", "there is no name over this cell, in the first row")
                 if side is not None and head is not None:
                     solver, puzzle = (side, head) if by_column else (head, side)
                     self.attempt(solver, puzzle, cell)
@@ -171,7 +171,7 @@ class _Reader:
         for cell in cells:
             head = read(cell) if cell.text else None
             if head is not None and head in heads:
-                self.desk.error(cell.place, "twice", f"{quoted(cell.text)} stands here a second time")
+                self.collector.error(cell.place, "twice", f"{quoted(cell.text)} stands here a second time")
                 head = None
             heads.append(head)
         return heads
@@ -179,7 +179,7 @@ class _Reader:
     def solver(self, cell: Cell) -> int | None:
         """The number of a solver, by name."""
         if not cell.text:
-            self.desk.error(cell.place, "no-solver", "the solver's name is missing")
+            self.collector.error(cell.place, "no-solver", "the solver's name is missing")
             return None
         return self.solvers.setdefault(cell.text, len(self.solvers))
 
@@ -188,7 +188,7 @@ class _Reader:
         found = self.names(cell.text)
         if found is None:
             said = f"the book has no puzzle {quoted(cell.text)}"
-            self.desk.error(cell.place, "unknown-puzzle", said, self.names.hint(cell.text))
+            self.collector.error(cell.place, "unknown-puzzle", said, self.names.hint(cell.text))
         return found
 
     def attempt(self, solver: int, puzzle: int, cell: Cell) -> None:
@@ -199,9 +199,9 @@ class _Reader:
         minutes = minutes_of(over or cell.text) if cell.text else None
         if cell.text and minutes is None:
             hint = "write minutes, such as 12.5 or 12:30; leave it empty where somebody did not finish"
-            self.desk.error(cell.place, "bad-time", f"{quoted(cell.text)} is not a time", hint)
+            self.collector.error(cell.place, "bad-time", f"{quoted(cell.text)} is not a time", hint)
         elif (solver, puzzle) in self.attempts:
-            self.desk.error(cell.place, "twice", "this solver has a time for this puzzle already")
+            self.collector.error(cell.place, "twice", "this solver has a time for this puzzle already")
         else:
             finished = minutes is not None and over is None
             self.attempts[solver, puzzle] = Attempt(solver, puzzle, minutes, finished)

@@ -1,6 +1,6 @@
 """A table as people save it: cells with commas, semicolons or tabs between them, each with its place.
 
-In: the bytes of a file. Out: rows of cells, or a trouble on the desk. A byte order mark, UTF-16 and the encodings of
+In: the bytes of a file. Out: rows of cells, or a diagnostic. A byte order mark, UTF-16 and the encodings of
 older spreadsheet programs are understood; so is a first line such as “sep=;”.
 """
 
@@ -11,7 +11,7 @@ import re
 from collections import Counter
 from dataclasses import dataclass
 
-from bookmaker.trouble import LINE_BREAK, Desk, Place
+from bookmaker.source.diagnostics import LINE_BREAK, Collector, Place
 
 SEPARATORS = "\t;,"
 
@@ -26,17 +26,17 @@ class Cell:
     text: str
 
 
-def read_sheet(data: bytes, file: str, desk: Desk) -> list[list[Cell]]:
-    """The rows that hold anything; empty, with a trouble, where the file is no table of text."""
+def read_sheet(data: bytes, file: str, collector: Collector) -> list[list[Cell]]:
+    """The rows that hold anything; empty, with a diagnostic, where the file is no table of text."""
     text = _decoded(data)
     if "\0" in text:
         hint = "save the table from your spreadsheet program as CSV (comma or semicolon separated)"
-        desk.error(Place(file), "not-a-table", "this is not a table of text", hint)
+        collector.error(Place(file), "not-a-table", "this is not a table of text", hint)
         return []
     lines = LINE_BREAK.split(text)
     said = _SAID.fullmatch(lines[0])
     separator = said[1] if said else _separator(lines)
-    rows = (_cells(line, Place(file, number), separator, desk) for number, line in enumerate(lines, start=1))
+    rows = (_cells(line, Place(file, number), separator, collector) for number, line in enumerate(lines, start=1))
     kept = [row for row in rows if any(cell.text for cell in row)]
     return kept[1:] if said else kept
 
@@ -57,7 +57,7 @@ def _separator(lines: list[str]) -> str:
     return max(SEPARATORS, key=lambda mark: counts[mark])
 
 
-def _cells(line: str, place: Place, separator: str, desk: Desk) -> list[Cell]:
+def _cells(line: str, place: Place, separator: str, collector: Collector) -> list[Cell]:
     """The cells of a line; one in quotes may hold the separator, and two quotes for one."""
     cells = []
     at = 0
@@ -67,7 +67,7 @@ def _cells(line: str, place: Place, separator: str, desk: Desk) -> list[Cell]:
             end, text = _quoted(line, start)
             if end < 0:
                 here = Place(place.file, place.line, start + 1)
-                desk.error(here, "open-quote", "the quotes that begin here are not closed on this line")
+                collector.error(here, "open-quote", "the quotes that begin here are not closed on this line")
                 end = len(line)
         else:
             end = line.find(separator, at)

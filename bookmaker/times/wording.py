@@ -10,8 +10,8 @@ from math import exp
 from typing import Any
 
 from bookmaker.grade.bands import PER_BAND, bounded, figure
-from bookmaker.manifest.model import Entry
-from bookmaker.rules.common.wording import counted, listed, sentence_case
+from bookmaker.manifest.entries import Entry
+from bookmaker.rules.common.words.wording import counted, listed, sentence_case
 from bookmaker.times.assessment import Assessment, Measured
 
 FIRM, LOOSE = 0.6, 0.3

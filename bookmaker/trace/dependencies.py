@@ -11,10 +11,10 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 
-from bookmaker.grade.model import SolvePath, Step
-from bookmaker.grade.singles import Opening, openings
-from bookmaker.grade.state import Ground, State, start
-from bookmaker.grade.technique import Finding, ladder
+from bookmaker.grade.solve_path import SolvePath, Step
+from bookmaker.logic.singles import Opening, openings
+from bookmaker.logic.state import Ground, State, start
+from bookmaker.logic.technique import Finding, ladder
 from bookmaker.puzzle.position import Candidate
 from bookmaker.reasons import Rung
 from bookmaker.trace.rounds import Round, rounds

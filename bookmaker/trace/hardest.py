@@ -6,9 +6,9 @@ always needed; where steps of several techniques stand there, the trace decides.
 
 from __future__ import annotations
 
-from bookmaker.grade.mirror import mirrors
-from bookmaker.grade.model import SolvePath
-from bookmaker.grade.state import ground_of
+from bookmaker.grade.automorphism import automorphisms
+from bookmaker.grade.solve_path import SolvePath
+from bookmaker.logic.state import ground_of
 from bookmaker.reasons import Reason
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.verdict import Solution
@@ -22,6 +22,6 @@ def hardest(puzzle: RuledPuzzle, solution: Solution, path: SolvePath) -> Reason 
     top = max(step.rung for step in path.steps)
     reasons = [step.reason for step in path.steps if step.rung == top]
     if len({(reason.technique, reason.kind) for reason in reasons}) > 1:
-        told = trace(ground_of(puzzle), path, next(iter(mirrors(puzzle, solution)), None))
+        told = trace(ground_of(puzzle), path, next(iter(automorphisms(puzzle, solution)), None))
         return max(told, key=lambda step: step.rung).reason
     return reasons[0]

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from bookmaker.grade.model import SolvePath, Step
+from bookmaker.grade.solve_path import SolvePath, Step
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,12 +10,12 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 
-from bookmaker.grade.mirror import Mirror
-from bookmaker.grade.model import SolvePath, Step
-from bookmaker.grade.refutation import Reader, readers_of, refutation, refuted_alike
-from bookmaker.grade.singles import Opening, openings, single
-from bookmaker.grade.state import Area, Ground, State, start
-from bookmaker.grade.technique import Finding, Technique, ladder
+from bookmaker.grade.automorphism import Automorphism
+from bookmaker.grade.solve_path import SolvePath, Step
+from bookmaker.logic.refutation import Reader, readers_of, refutation, refuted_alike
+from bookmaker.logic.singles import Opening, openings, single
+from bookmaker.logic.state import Area, Ground, State, start
+from bookmaker.logic.technique import Finding, Technique, ladder
 from bookmaker.puzzle.bits import cells_on
 from bookmaker.puzzle.grid import HouseRef
 from bookmaker.puzzle.position import Candidate, Position
@@ -97,7 +97,7 @@ def names_region(told: Traced) -> bool:
     return any(house.kind == "region" for house in houses)
 
 
-def trace(ground: Ground, path: SolvePath, mirror: Mirror | None = None) -> tuple[Traced, ...]:
+def trace(ground: Ground, path: SolvePath, mirror: Automorphism | None = None) -> tuple[Traced, ...]:
     """All placements of a path with what they need; each right before its mirror image where there is one. Nothing is
     eliminated while there are singles."""
     tracer = _Tracer(ground, path, dependencies(ground, path))
@@ -126,7 +126,7 @@ def trace_to(ground: Ground, path: SolvePath, target: int) -> tuple[Traced, ...]
     return tuple(tracer.told)
 
 
-def _images(path: SolvePath, mirror: Mirror | None) -> dict[int, int]:
+def _images(path: SolvePath, mirror: Automorphism | None) -> dict[int, int]:
     """The placements of a path whose mirror images it has, too, both ways."""
     if mirror is None:
         return {}
@@ -190,7 +190,7 @@ class _Tracer:
         self._tell(replace(told, mirrors=mirrors))
         return index, self.told[first:]
 
-    def place_image(self, index: int, like: Sequence[Traced], mirror: Mirror) -> bool:
+    def place_image(self, index: int, like: Sequence[Traced], mirror: Automorphism) -> bool:
         """Tell the mirror image of a placement if nothing is needed for it but images of what was just told."""
         step, number = self.path.steps[index], like[-1].number
         if opening_of(self.state, step):

@@ -16,10 +16,10 @@ from bookmaker.archive import Card, Catalogue, open_catalogue
 from bookmaker.archive.reading import cards_of, entries_of, text_of
 from bookmaker.book.order import place_in_book
 from bookmaker.manifest.archives import archive_files
-from bookmaker.manifest.model import BAND_NAMES, Entry, Manifest
+from bookmaker.manifest.entries import BAND_NAMES, Entry, Manifest
 from bookmaker.proof import Proof, prove_each
 from bookmaker.proof.cache import Store
-from bookmaker.trouble import Desk, Trouble
+from bookmaker.source.diagnostics import Collector, Diagnostic
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,7 +36,7 @@ class Collection:
     band_names: tuple[str, ...] = BAND_NAMES
     chapters: tuple[str, ...] = ()
     printed: tuple[tuple[str, ...], ...] = ()
-    troubles: tuple[Trouble, ...] = ()
+    diagnostics: tuple[Diagnostic, ...] = ()
     homes: tuple[Path, ...] = ()
     """The folders in which its files lie."""
 
@@ -46,20 +46,20 @@ class Collection:
             text = text.replace(f"{home}{os.sep}", "")
         return text
 
-    def proofs(self, store: Store, crew: Executor | None = None) -> Iterator[Proof]:
+    def proofs(self, store: Store, executor: Executor | None = None) -> Iterator[Proof]:
         """The proofs, one after the other; they are in the store already."""
-        return prove_each(iter(self.entries), 0, store, crew)
+        return prove_each(iter(self.entries), 0, store, executor)
 
 
 def of_book(
     manifest: Manifest,
     store: Store,
-    crew: Executor | None = None,
+    executor: Executor | None = None,
     watch: Callable[[int, int], None] = lambda a, b: None,
 ) -> Collection:
     """The puzzles of a book."""
     cards = []
-    for card in cards_of(manifest.entries, store, crew):
+    for card in cards_of(manifest.entries, store, executor):
         cards.append(card)
         watch(len(cards), len(manifest.entries))
     place = place_in_book(manifest)
@@ -84,17 +84,17 @@ def of_book(
 def of_archive(
     folders: Sequence[Path],
     store: Store,
-    crew: Executor | None = None,
+    executor: Executor | None = None,
     watch: Callable[[int], None] = lambda done: None,
 ) -> Collection:
     """The puzzles of an archive, in the order of its files."""
-    catalogue: Catalogue = open_catalogue(folders, store, crew, watch=watch)
+    catalogue: Catalogue = open_catalogue(folders, store, executor, watch=watch)
     by_place = {card.place: card for card in catalogue.cards}
     entries: list[Entry] = []
-    for path in dict.fromkeys(path for folder in folders for path in archive_files(folder, Desk())):
-        text = text_of(path, Desk())
+    for path in dict.fromkeys(path for folder in folders for path in archive_files(folder, Collector())):
+        text = text_of(path, Collector())
         if text is not None:
-            entries += (entry for entry in entries_of(path, text, Desk())[0] if entry.place in by_place)
+            entries += (entry for entry in entries_of(path, text, Collector())[0] if entry.place in by_place)
     cards = tuple(by_place[entry.place] for entry in entries)
     return Collection(
         " and ".join(folder.resolve().name for folder in folders),
@@ -103,6 +103,6 @@ def of_archive(
         tuple(range(len(cards))),
         band_names=catalogue.band_names,
         printed=tuple(catalogue.printed_in(card) for card in cards),
-        troubles=catalogue.troubles,
+        diagnostics=catalogue.diagnostics,
         homes=tuple(folders),
     )

@@ -12,14 +12,14 @@ from typing import Any
 from bookmaker.archive import Card
 from bookmaker.book.rating import rating_of
 from bookmaker.book.rulestext import rules_text
-from bookmaker.book.typography import curled
+from bookmaker.book.smart_quotes import smart_quotes
 from bookmaker.book.wording import date_in_words, kinds
-from bookmaker.grade.notes import narrow_sentence
 from bookmaker.phrases import Phrasebook
 from bookmaker.proof import Proof
-from bookmaker.proof.notes import editor_notes
+from bookmaker.proof.notes_text import editor_notes
 from bookmaker.proof.remarks import remark
 from bookmaker.puzzle.position import Position
+from bookmaker.review.notes import narrow_sentence
 from bookmaker.solve.verdict import Several
 from bookmaker.tell import tell
 from bookmaker.tell.formats import HEADINGS
@@ -36,7 +36,7 @@ def summary(card: Card, proof: Proof, band_names: Sequence[str], chapter: str = 
     rating = rating_of(entry.puzzle, graded, band_names) if graded else None
     return {
         "id": entry.id,
-        "title": curled(entry.title) if entry.title else ", ".join(kinds(entry.puzzle)),
+        "title": smart_quotes(entry.title) if entry.title else ", ".join(kinds(entry.puzzle)),
         "setter": entry.setter,
         "shown": date_in_words(entry.shown) if entry.shown else "",
         "when": str(entry.shown or ""),
@@ -55,8 +55,8 @@ def summary(card: Card, proof: Proof, band_names: Sequence[str], chapter: str = 
         "profile": rating.profile if rating else (),
         "narrow": rating.narrow if rating else (),
         "permission": card.state,
-        "printed": curled(card.printed),
-        "note": curled(entry.note),
+        "printed": smart_quotes(card.printed),
+        "note": smart_quotes(entry.note),
         "private": entry.private,
         "tags": list(card.tags),
         "source": card.source,

@@ -1,7 +1,7 @@
 """Tellings kept between runs, for finding out what a path rests on takes longer than anything else here.
 
-In: proofs, and the store that keeps proofs. Out: each proof with its telling. What is missing is told by a crew, if
-there is one, and kept under the key of the proof and the code that tells it.
+In: proofs, and the store that keeps proofs. Out: each proof with its telling. What is missing is told by an executor,
+if there is one, and kept under the key of the proof and the code that tells it.
 """
 
 from __future__ import annotations
@@ -13,17 +13,17 @@ from typing import Any
 
 from bookmaker.proof import KEEP_AFTER, Proof
 from bookmaker.proof.cache import Store, code_version, hash_of, key_of
-from bookmaker.proof.crew import Alone, ahead_of, done, in_order
+from bookmaker.proof.executors import InProcess, ahead_of, done, in_order
 from bookmaker.web.facts import telling
 
 CODE_THAT_TELLS = ("tell", "trace", "phrases", "reasons", "book/rating.py", "web/facts.py")
 
 
 def with_tellings(
-    proofs: Iterable[Proof], band_names: Sequence[str], store: Store, crew: Executor | None = None
+    proofs: Iterable[Proof], band_names: Sequence[str], store: Store, executor: Executor | None = None
 ) -> Iterator[tuple[Proof, dict[str, Any]]]:
     """Each proof with its telling, in their order."""
-    workers = crew or Alone()
+    workers = executor or InProcess()
     fresh: list[tuple[str, str]] = []
 
     def begin(asked: tuple[Proof, str, dict[str, Any] | None]) -> Future[dict[str, Any]]:

@@ -17,7 +17,7 @@ import jinja2
 from markupsafe import Markup
 
 from bookmaker.proof.cache import Store
-from bookmaker.trouble_text import shown
+from bookmaker.source.diagnostic_text import shown
 from bookmaker.web import assets
 from bookmaker.web.collection import Collection
 from bookmaker.web.facts import look_alikes, particulars, proposals, summary
@@ -33,7 +33,7 @@ Watch = Callable[[int, int], None]
 def review_page(
     collection: Collection,
     store: Store,
-    crew: Executor | None = None,
+    executor: Executor | None = None,
     notes: bool = False,
     watch: Watch = lambda done, of: None,
 ) -> str:
@@ -43,8 +43,8 @@ def review_page(
     packed: list[str] = []
     letters: set[str] = set()
     alike = list(look_alikes(collection.cards))
-    proofs = collection.proofs(store, crew)
-    for at, (proof, told) in enumerate(with_tellings(proofs, collection.band_names, store, crew)):
+    proofs = collection.proofs(store, executor)
+    for at, (proof, told) in enumerate(with_tellings(proofs, collection.band_names, store, executor)):
         entry, card = proof.entry, collection.cards[at]
         chapter = collection.chapters[entry.chapter] if collection.chapters else ""
         ground = pictures.ground(entry.puzzle)
@@ -71,7 +71,7 @@ def review_page(
         grounds=_packed(list(pictures.grounds)),
         packed=packed,
         outlines=Markup(pictures.outlines),
-        troubles=[collection.nearby(shown([trouble])) for trouble in collection.troubles],
+        diagnostics=[collection.nearby(shown([diagnostic])) for diagnostic in collection.diagnostics],
     )
 
 

@@ -13,10 +13,10 @@ from bookmaker.ink.svg import Drawing
 from bookmaker.layout.art.gridart import DIGIT, HALO, PENCIL, SHADE, frame_for, outside, painted
 from bookmaker.layout.art.ridge import HEIGHT, ridge
 from bookmaker.layout.art.scenepicture import ARM, FEW, FIELD, HEAVY, INSET
-from bookmaker.layout.sheets.picture import CELL, MARGIN, grid_picture
+from bookmaker.layout.sheets.single_picture import CELL, MARGIN, grid_picture
 from bookmaker.puzzle.grid import CLASSIC, SYMBOLS
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.rules.common.frame import Layer
+from bookmaker.rules.common.drawing.frame import Layer
 from bookmaker.typeface import typeface
 
 FACES = ("sans", "sans-bold")

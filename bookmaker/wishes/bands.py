@@ -1,18 +1,18 @@
 """Bands as people say them: “Ramble”, “Ramble to Climb”.
 
-In: a node. Out: the numbers of the bands, from and to; after a trouble any band.
+In: a node. Out: the numbers of the bands, from and to; after a diagnostic any band.
 """
 
 from __future__ import annotations
 
-from bookmaker.manifest.model import BAND_NAMES
-from bookmaker.placed import Node, Word
-from bookmaker.trouble import Desk, nearest, quoted
-from bookmaker.wishes.model import ANY_BAND
+from bookmaker.manifest.entries import BAND_NAMES
+from bookmaker.source.diagnostics import Collector, nearest, quoted
+from bookmaker.source.placed import Node, Word
 from bookmaker.wishes.span import Span
+from bookmaker.wishes.wish import ANY_BAND
 
 
-def read_bands(node: Node, desk: Desk) -> Span:
+def read_bands(node: Node, collector: Collector) -> Span:
     """One band, or one “to” another."""
     names = [name.strip() for name in node.value.split(" to ")] if isinstance(node, Word) else []
     places = []
@@ -21,10 +21,10 @@ def read_bands(node: Node, desk: Desk) -> Span:
         if near:
             places.append(BAND_NAMES.index(near[0]) + 1)
         else:
-            desk.error(node.place, "unknown-band", f"there is no band {quoted(name)}", nearest(name, BAND_NAMES))
+            collector.error(node.place, "unknown-band", f"there is no band {quoted(name)}", nearest(name, BAND_NAMES))
             return ANY_BAND
     if not 1 <= len(places) <= 2 or places != sorted(places):
-        desk.error(
+        collector.error(
             node.place, "bands", "“band” should be a band, or two as in “Ramble to Climb”", ", ".join(BAND_NAMES)
         )
         return ANY_BAND

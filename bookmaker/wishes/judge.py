@@ -11,16 +11,16 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from math import floor
 
+from bookmaker.grade.automorphism import automorphisms
 from bookmaker.grade.bands import figure
-from bookmaker.grade.mirror import mirrors
-from bookmaker.grade.model import Grade, SolvePath
-from bookmaker.grade.narrow import narrow_points
-from bookmaker.manifest.model import BAND_NAMES
+from bookmaker.grade.bottlenecks import bottlenecks_of
+from bookmaker.grade.solve_path import Grade, SolvePath
+from bookmaker.manifest.entries import BAND_NAMES
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.verdict import Solution
-from bookmaker.wishes.model import Wish
 from bookmaker.wishes.span import Span
 from bookmaker.wishes.techniques import SINGLES, key_of, name_of, rung_of
+from bookmaker.wishes.wish import Wish
 
 MOST_BOTTLENECKS = 9
 """So many are counted at most."""
@@ -73,7 +73,7 @@ def _amiss(wish: Wish, puzzle: RuledPuzzle, solution: Solution, grade: Grade) ->
         narrow = _bottlenecks(wish, grade.path, len(puzzle.grid.cells))
         if narrow not in wish.bottlenecks:
             yield Amiss("bottlenecks", f"{narrow} bottlenecks", wish.bottlenecks.distance(narrow))
-    if wish.mirrored and not mirrors(puzzle, solution):
+    if wish.mirrored and not automorphisms(puzzle, solution):
         yield Amiss("mirrored", "not mirrored", 1.0)
 
 
@@ -116,5 +116,5 @@ def _openings(path: SolvePath) -> int:
 def _bottlenecks(wish: Wish, path: SolvePath, cells: int) -> int:
     thirds = {"early": (0.0, 1 / 3), "middle": (1 / 3, 2 / 3), "late": (2 / 3, 1.0), "": (0.0, 1.0)}
     low, high = thirds[wish.where]
-    points = narrow_points(path, cells, MOST_BOTTLENECKS)
+    points = bottlenecks_of(path, cells, MOST_BOTTLENECKS)
     return sum(low <= point.first / len(path.steps) <= high for point in points)

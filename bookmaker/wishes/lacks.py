@@ -16,21 +16,21 @@ from bookmaker.archive import Card, Catalogue
 from bookmaker.archive.listing import CLASSIC
 from bookmaker.assemble.amounts import Amount
 from bookmaker.assemble.choose import choose
-from bookmaker.assemble.model import Demand, Plan, Row
+from bookmaker.assemble.plan import Demand, Plan, Row
 from bookmaker.grade.bands import family_of
+from bookmaker.manifest.entries import BAND_NAMES
 from bookmaker.manifest.example import example_rule
-from bookmaker.manifest.model import BAND_NAMES
 from bookmaker.puzzle.grid import CLASSIC as EVERYDAY
 from bookmaker.puzzle.grid import USUAL_BOXES, Grid, boxed_grid
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.common.parts import Form, node_of
-from bookmaker.rules.common.wording import counted
-from bookmaker.trouble import Desk, Place
-from bookmaker.wishes.model import Wish
+from bookmaker.rules.common.words.wording import counted
+from bookmaker.source.diagnostics import Collector, Place
 from bookmaker.wishes.rulewishes import by_chance
 from bookmaker.wishes.span import Span
+from bookmaker.wishes.wish import Wish
 
 FILE = "(yet to be drafted)"
 """Stands for the file of a puzzle that there is not."""
@@ -154,4 +154,4 @@ def _fits(kind: str, grid: Grid) -> bool:
     if kind == CLASSIC or kinds()[kind].form is not Form.WHOLE:
         return True
     body = node_of(example_rule(kinds()[kind]).written(EVERYDAY), Place(FILE))
-    return kinds()[kind].read(body, grid, Desk()) is not None
+    return kinds()[kind].read(body, grid, Collector()) is not None

@@ -1,6 +1,6 @@
 """The rules of a wish: marks drawn as in a manifest, or so many left to chance, or at places where they are read off.
 
-In: the node under `rules:`. Out: a `RuleWish` for each kind, or troubles at their places.
+In: the node under `rules:`. Out: a `RuleWish` for each kind, or diagnostics at their places.
 """
 
 from __future__ import annotations
@@ -8,9 +8,6 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from bookmaker.manifest.example import example_rule
-from bookmaker.placed import Node, Table, Word, read_fields, read_switch, read_whole
-from bookmaker.placed import Sequence as Items
-from bookmaker.puzzle.cells import read_cells
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.rules import kinds
 from bookmaker.rules.common.area import read_areas
@@ -20,9 +17,12 @@ from bookmaker.rules.common.contract import Rule
 from bookmaker.rules.common.outside import SIDES, OutsideRule
 from bookmaker.rules.common.parts import Form, node_of
 from bookmaker.rules.common.reading import parts_of
-from bookmaker.trouble import Desk, nearest, quoted
-from bookmaker.wishes.model import Amount, RuleWish
+from bookmaker.source.cells import read_cells
+from bookmaker.source.diagnostics import Collector, nearest, quoted
+from bookmaker.source.placed import Node, Table, Word, read_fields, read_switch, read_whole
+from bookmaker.source.placed import Sequence as Items
 from bookmaker.wishes.span import Span, read_span
+from bookmaker.wishes.wish import Amount, RuleWish
 
 Cells = tuple[int, ...]
 
@@ -53,7 +53,7 @@ _UNKNOWN = "?"
 """Stands at a clue whose figure is to be found."""
 
 
-def read_rule_wishes(node: Node, grid: Grid, desk: Desk) -> tuple[RuleWish, ...]:
+def read_rule_wishes(node: Node, grid: Grid, collector: Collector) -> tuple[RuleWish, ...]:
     """Each kind with what is wished of it; faulty ones are reported and left out."""
     if isinstance(node, Word) and not node.value:
         return ()
@@ -67,9 +67,9 @@ def read_rule_wishes(node: Node, grid: Grid, desk: Desk) -> tuple[RuleWish, ...]
         kind = kinds().get(word.value)
         if kind is None:
             said = f"there is no rule kind {quoted(word.value)}"
-            desk.error(word.place, "unknown-rule", said, nearest(word.value, kinds()))
+            collector.error(word.place, "unknown-rule", said, nearest(word.value, kinds()))
             continue
-        wish = _read(kind, body, grid, desk)
+        wish = _read(kind, body, grid, collector)
         if wish is not None:
             found.append(wish)
     return tuple(found)
@@ -89,24 +89,24 @@ def usual_amount(rule: Rule, grid: Grid) -> Amount:
     return Amount(*USUAL_MARKS[rule.form], shortest, longest)
 
 
-def _read(kind: type[Rule], body: Node, grid: Grid, desk: Desk) -> RuleWish | None:
+def _read(kind: type[Rule], body: Node, grid: Grid, collector: Collector) -> RuleWish | None:
     own = () if kind.form is Form.WHOLE else (COUNTED[kind.form], *_own_words(kind))
     left_open = isinstance(body, Word) and not body.value and kind.form is not Form.WHOLE
     wished = isinstance(body, Table) and all(key.value in (*own, *kind.options) for key, _ in body.entries)
     if kind.form is Form.WHOLE and isinstance(body, Word) and not body.value:  # its name alone
         body = node_of(example_rule(kind).written(CLASSIC), body.place)
     if kind.form is Form.WHOLE or not (left_open or wished) or (isinstance(body, Table) and body.get("total")):
-        drawn = kind.read(body, grid, desk)
+        drawn = kind.read(body, grid, collector)
         return None if drawn is None else RuleWish(drawn)
-    fields = read_fields(body, kind.kind, desk, (*own, *kind.options)) if isinstance(body, Table) else {}
-    before = len(desk.found)
-    rule = _with_options(kind, fields, grid, desk)
+    fields = read_fields(body, kind.kind, collector, (*own, *kind.options)) if isinstance(body, Table) else {}
+    before = len(collector.found)
+    rule = _with_options(kind, fields, grid, collector)
     usual = usual_amount(rule, grid)
-    counted = _whole_span(fields, COUNTED[kind.form], Span(usual.least, usual.most), Span(1, 200), desk)
-    size = _whole_span(fields, "cells", Span(usual.shortest, usual.longest), Span(1, len(grid.cells)), desk)
-    places = _read_places(rule, fields["at"], grid, desk) if "at" in fields else ()
-    shapes = _read_shapes(rule, fields["moved"], grid, desk) if "moved" in fields else ()
-    if len(desk.found) > before:
+    counted = _whole_span(fields, COUNTED[kind.form], Span(usual.least, usual.most), Span(1, 200), collector)
+    size = _whole_span(fields, "cells", Span(usual.shortest, usual.longest), Span(1, len(grid.cells)), collector)
+    places = _read_places(rule, fields["at"], grid, collector) if "at" in fields else ()
+    shapes = _read_shapes(rule, fields["moved"], grid, collector) if "moved" in fields else ()
+    if len(collector.found) > before:
         return None
     if shapes and COUNTED[kind.form] not in fields:
         counted = (len(shapes), max(len(shapes), usual.most))
@@ -123,7 +123,7 @@ def _own_words(kind: type[Rule]) -> tuple[str, ...]:
     return tuple(word for word, fits in words.items() if fits)
 
 
-def _with_options(kind: type[Rule], fields: Mapping[str, Node], grid: Grid, desk: Desk) -> Rule:
+def _with_options(kind: type[Rule], fields: Mapping[str, Node], grid: Grid, collector: Collector) -> Rule:
     blank = kind.blank(grid)
     values: dict[str, bool | int] = {}
     for name in kind.options:
@@ -131,51 +131,55 @@ def _with_options(kind: type[Rule], fields: Mapping[str, Node], grid: Grid, desk
             continue
         switch = isinstance(getattr(blank, name.replace("-", "_")), bool)
         value = (
-            read_switch(fields[name], name, desk) if switch else read_whole(fields[name], name, desk, 1, grid.size - 1)
+            read_switch(fields[name], name, collector)
+            if switch
+            else read_whole(fields[name], name, collector, 1, grid.size - 1)
         )
         if value is not None:
             values[name] = value
     return blank.with_options(values)
 
 
-def _whole_span(fields: Mapping[str, Node], name: str, usual: Span, within: Span, desk: Desk) -> tuple[int, int]:
-    read = read_span(fields[name], f"“{name}”", desk, within) if name in fields else usual
+def _whole_span(
+    fields: Mapping[str, Node], name: str, usual: Span, within: Span, collector: Collector
+) -> tuple[int, int]:
+    read = read_span(fields[name], f"“{name}”", collector, within) if name in fields else usual
     return (read or usual).whole
 
 
-def _read_places(rule: Rule, node: Node, grid: Grid, desk: Desk) -> tuple[Cells, ...]:
+def _read_places(rule: Rule, node: Node, grid: Grid, collector: Collector) -> tuple[Cells, ...]:
     """Where marks stand whose figures are to be read off the solution."""
     what = f"the {rule.noun}"
     if rule.form is Form.AREA:
-        return tuple(area.cells for area in read_areas(node, what, grid, desk, 1) or ())
+        return tuple(area.cells for area in read_areas(node, what, grid, collector, 1) or ())
     if rule.form is Form.BORDER:
-        return tuple(border.pair for border in read_borders(node, what, grid, desk) or ())
+        return tuple(border.pair for border in read_borders(node, what, grid, collector) or ())
     if isinstance(rule, OutsideRule):
-        return _read_edges(node, grid, desk)
-    words = [part for word in _words(node, desk) for part in parts_of(word)]
+        return _read_edges(node, grid, collector)
+    words = [part for word in _words(node, collector) for part in parts_of(word)]
     if rule.form is Form.CORNER:
-        return tuple(cells for word in words if (cells := read_corner(word, what, grid, desk)))
+        return tuple(cells for word in words if (cells := read_corner(word, what, grid, collector)))
     if rule.form is Form.CELL:
-        return tuple((cell,) for word in words for cell in read_cells(word, grid, desk) or ())
-    return _read_entries(rule, node, grid, desk)
+        return tuple((cell,) for word in words for cell in read_cells(word, grid, collector) or ())
+    return _read_entries(rule, node, grid, collector)
 
 
-def _words(node: Node, desk: Desk) -> list[Word]:
+def _words(node: Node, collector: Collector) -> list[Word]:
     nodes = node.values if isinstance(node, Items) else (node,)
     for odd in nodes:
         if not isinstance(odd, Word):
-            desk.error(odd.place, "not-a-list", "“at” should be a list of places", "such as r1c1 r2c5")
+            collector.error(odd.place, "not-a-list", "“at” should be a list of places", "such as r1c1 r2c5")
     return [word for word in nodes if isinstance(word, Word)]
 
 
-def _read_edges(node: Node, grid: Grid, desk: Desk) -> tuple[Cells, ...]:
+def _read_edges(node: Node, grid: Grid, collector: Collector) -> tuple[Cells, ...]:
     """Lines with a “?” at their end: “left: . ? . . ? . . . .”."""
     lines: list[Cells] = []
-    for side, row in read_fields(node, "“at”", desk, SIDES).items():
+    for side, row in read_fields(node, "“at”", collector, SIDES).items():
         signs = parts_of(row) if isinstance(row, Word) else ()
         if len(signs) != grid.size or any(sign.value not in (_UNKNOWN, ".") for sign in signs):
             said = f"at the {side}, {grid.size} signs are wanted, each a “?” for a clue or a dot for none"
-            desk.error(row.place, "clue-count", said)
+            collector.error(row.place, "clue-count", said)
             continue
         houses = grid.rows if side in ("left", "right") else grid.columns
         for sign, house in zip(signs, houses, strict=True):
@@ -184,10 +188,10 @@ def _read_edges(node: Node, grid: Grid, desk: Desk) -> tuple[Cells, ...]:
     return tuple(lines)
 
 
-def _read_entries(rule: Rule, node: Node, grid: Grid, desk: Desk) -> tuple[Cells, ...]:
+def _read_entries(rule: Rule, node: Node, grid: Grid, collector: Collector) -> tuple[Cells, ...]:
     """Lines told by the cell where they enter the grid and their way: “r1c3 down-right”."""
     found = []
-    for word in _words(node, desk):
+    for word in _words(node, collector):
         cell, _, way = word.value.partition(" ")
         down, across = 1 if way.startswith("down") else -1, 1 if way.endswith("right") else -1
         for cells in rule.places(grid):
@@ -197,14 +201,14 @@ def _read_entries(rule: Rule, node: Node, grid: Grid, desk: Desk) -> tuple[Cells
                 break
         else:
             said = f"no {rule.noun} enters the grid at {quoted(word.value)}"
-            desk.error(word.place, "no-such-place", said, "such as “r1c3 down-right”")
+            collector.error(word.place, "no-such-place", said, "such as “r1c3 down-right”")
     return tuple(found)
 
 
 _WAYS = ("down-right", "down-left", "up-right", "up-left")
 
 
-def _read_shapes(rule: Rule, node: Node, grid: Grid, desk: Desk) -> tuple[Cells, ...]:
+def _read_shapes(rule: Rule, node: Node, grid: Grid, collector: Collector) -> tuple[Cells, ...]:
     if rule.form is Form.CHAIN:
-        return read_chains(node, rule.noun, grid, desk) or ()
-    return tuple(area.cells for area in read_areas(node, f"the {rule.noun}", grid, desk) or ())
+        return read_chains(node, rule.noun, grid, collector) or ()
+    return tuple(area.cells for area in read_areas(node, f"the {rule.noun}", grid, collector) or ())

@@ -1,6 +1,6 @@
 """Numbers within limits as people say them: “4 to 6”, “at most 24”, “at least 3”, “5”.
 
-In: a node. Out: a `Span`, or None with the trouble on the desk.
+In: a node. Out: a `Span`, or None with the diagnostic in the collector.
 """
 
 from __future__ import annotations
@@ -8,8 +8,8 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
-from bookmaker.placed import Node, Word
-from bookmaker.trouble import Desk, quoted
+from bookmaker.source.diagnostics import Collector, quoted
+from bookmaker.source.placed import Node, Word
 
 _NUMBER = r"(\d{1,4}(?:\.\d{1,2})?)"
 _FORMS = (
@@ -44,7 +44,7 @@ class Span:
         return f"{self.least:g}" if self.least == self.most else f"{self.least:g} to {self.most:g}"
 
 
-def read_span(node: Node, what: str, desk: Desk, within: Span, whole: bool = True) -> Span | None:
+def read_span(node: Node, what: str, collector: Collector, within: Span, whole: bool = True) -> Span | None:
     """A span inside `within`, whose ends stand in where one is open."""
     text = node.value.strip() if isinstance(node, Word) else ""
     for form, (low, high) in _FORMS:
@@ -54,13 +54,15 @@ def read_span(node: Node, what: str, desk: Desk, within: Span, whole: bool = Tru
             if whole and "." in text:
                 break
             if least > most:
-                desk.error(node.place, "span-backward", f"{what} runs from {least:g} down to {most:g}", "turn it round")
+                collector.error(
+                    node.place, "span-backward", f"{what} runs from {least:g} down to {most:g}", "turn it round"
+                )
                 return None
             if least not in within or most not in within:
-                desk.error(node.place, "out-of-range", f"{what} should lie within {within}, not {quoted(text)}")
+                collector.error(node.place, "out-of-range", f"{what} should lie within {within}, not {quoted(text)}")
                 return None
             return Span(least, most)
     such_as = "5, 4 to 6, at least 4 or at most 6" if whole else "2.5, 2 to 3.5, at least 2 or at most 3"
     said = f"{what} is left empty" if isinstance(node, Word) and not text else f"{what} should be a number or a span"
-    desk.error(node.place, "not-a-span", said, f"such as {such_as}")
+    collector.error(node.place, "not-a-span", said, f"such as {such_as}")
     return None

@@ -8,8 +8,8 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from bookmaker.grade.technique import ladder
-from bookmaker.grade.techniques.rule_deduction import RuleDeduction
+from bookmaker.logic.technique import ladder
+from bookmaker.logic.techniques.rule_deduction import RuleDeduction
 from bookmaker.phrases import Phrasebook
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.reasons import Reason

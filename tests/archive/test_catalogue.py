@@ -13,7 +13,7 @@ from bookmaker.archive.listing import Wanted, as_json, chosen
 from bookmaker.archive.setters import spelled_twice
 from bookmaker.proof.cache import FileStore
 from bookmaker.puzzle.puzzle import digits_text
-from bookmaker.trouble import BookTroubles
+from bookmaker.source.diagnostics import BookErrors
 from tests.digits import digits_from
 from tests.grade.turns import turned
 from tests.manifest.books import GIVENS, write
@@ -52,7 +52,7 @@ def test_every_puzzle_stands_there_once(tmp_path: Path, store: FileStore) -> Non
     catalogue = opened(tmp_path, store)
     found = {card.id: card for card in catalogue.cards}
     assert [card.id for card in catalogue.cards] == ["one", "two", "broken", "marked"]
-    assert not catalogue.troubles
+    assert not catalogue.diagnostics
     assert (found["one"].verdict, found["one"].tags, found["one"].state) == ("unique", ("harbour",), "none")
     assert (found["two"].state, found["two"].band) == ("refused", 4)
     assert (found["broken"].verdict, found["broken"].band, found["broken"].difficulty) == ("several", 0, 0.0)
@@ -97,7 +97,7 @@ def test_a_faulty_puzzle_is_told_and_the_others_are_there(tmp_path: Path, store:
     for _ in range(2):
         catalogue = open_catalogue([tmp_path / "store"], store)
         assert [card.id for card in catalogue.cards] == ["good"]
-        assert {t.code for t in catalogue.troubles} >= {"picture-size"}
+        assert {t.code for t in catalogue.diagnostics} >= {"picture-size"}
 
 
 def test_options_narrow_together(tmp_path: Path, store: FileStore) -> None:
@@ -112,9 +112,9 @@ def test_options_narrow_together(tmp_path: Path, store: FileStore) -> None:
     assert ids(setters=("old heron",), tags=("harbour",)) == ["one"]
     assert ids(permissions=("refused", "granted")) == ["two", "broken", "marked"]
     assert ids(bands=("Climb",)) == ["two"]
-    with pytest.raises(BookTroubles) as found:
+    with pytest.raises(BookErrors) as found:
         ids(kinds=("cagge",), tags=("harbor",))
-    assert [t.hint for t in found.value.troubles] == ["did you mean “cage”?", "did you mean “harbour”?"]
+    assert [t.hint for t in found.value.diagnostics] == ["did you mean “cage”?", "did you mean “harbour”?"]
     assert '"printed_in": [\n    "Printed"\n   ]' in as_json(catalogue, catalogue.cards)
 
 

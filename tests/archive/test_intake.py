@@ -13,9 +13,9 @@ from bookmaker.archive import open_catalogue
 from bookmaker.archive.intake import take_in
 from bookmaker.archive.listing import as_csv, as_xlsx
 from bookmaker.manifest import load
-from bookmaker.manifest.model import Entry
+from bookmaker.manifest.entries import Entry
 from bookmaker.proof.cache import NoStore
-from bookmaker.trouble import BookTroubles
+from bookmaker.source.diagnostics import BookErrors
 from tests.archive.test_catalogue import EASY
 from tests.manifest.books import GIVENS, write
 
@@ -78,7 +78,7 @@ def test_what_is_written_is_read_back_without_loss(form: str, tmp_path: Path) ->
     table = tmp_path / f"all.{form}"
     table.write_bytes((as_xlsx if form == "xlsx" else as_csv)(catalogue, catalogue.cards))
     taken = take_in(table, tmp_path / "back")
-    assert not taken.troubles
+    assert not taken.diagnostics
     assert len(taken.entries) == len(catalogue.cards) > 180
     write(tmp_path, {"back/all.yaml": taken.text})
     assert entries(tmp_path / "back") == entries(tmp_path / "store")
@@ -94,9 +94,9 @@ class _Unproven(NoStore):
 def quick(monkeypatch: pytest.MonkeyPatch, request: pytest.FixtureRequest) -> None:
     """Cards without proofs: the spreadsheets do not depend on them."""
     from bookmaker.archive import reading
-    from bookmaker.archive.model import Card
+    from bookmaker.archive.cards import Card
 
-    def bare(found: Any, store: Any, crew: Any) -> Any:
+    def bare(found: Any, store: Any, executor: Any) -> Any:
         for entry in found:
             place = entry.place
             yield Card(entry.id, place.file, place.line, place.column, printed=entry.permission)
@@ -132,7 +132,7 @@ def test_tables_of_all_sorts_and_every_bad_row_at_its_cell(mark: str, encoding: 
         ("good", "Zoë", "own"),
         ("no-id-but-a-title", "", None),
     ]
-    told = [(str(t.place).removeprefix(f"{table}, "), t.code) for t in taken.troubles]
+    told = [(str(t.place).removeprefix(f"{table}, "), t.code) for t in taken.diagnostics]
     assert told == [
         ("row 1, “Colour”", "unknown-column"),
         ("row 4, “Givens”", "picture-size"),
@@ -171,7 +171,7 @@ def test_givens_in_a_block_of_cells_and_digits_that_were_rounded(tmp_path: Path)
     beside = [[*row, None, *line] for row, line in zip(rows, block, strict=True)]
     table = workbook(tmp_path / "club.xlsx", ("Puzzles", beside), ("Low tide", block))
     taken = take_in(table, tmp_path / "store")
-    told = {(str(t.place).removeprefix(f"{table}, "), t.code) for t in taken.troubles}
+    told = {(str(t.place).removeprefix(f"{table}, "), t.code) for t in taken.diagnostics}
     assert [e.id for e in taken.entries] == ["block", "beside"]
     assert {e.puzzle.givens_text for e in taken.entries} == {EASY}
     assert {code for _, code in told} == {"unknown-column", "rounded", "no-sheet"}
@@ -183,10 +183,10 @@ def test_files_that_are_no_table_of_puzzles(data: bytes, tmp_path: Path) -> None
     (tmp_path / "t.xlsx").write_bytes(data)
     try:
         taken = take_in(tmp_path / "t.xlsx", tmp_path / "store")
-    except BookTroubles as found:
-        assert found.troubles[0].hint or found.troubles[0].text
+    except BookErrors as found:
+        assert found.diagnostics[0].hint or found.diagnostics[0].text
     else:
-        assert [t.code for t in taken.troubles] == ["no-headings"]
+        assert [t.code for t in taken.diagnostics] == ["no-headings"]
 
 
 def test_a_puzzle_that_the_archive_has_otherwise_is_told_of(tmp_path: Path) -> None:
@@ -194,5 +194,5 @@ def test_a_puzzle_that_the_archive_has_otherwise_is_told_of(tmp_path: Path) -> N
         tmp_path, {"store/a.yaml": f"- id: one\n  givens: {GIVENS}\n", "t.csv": f"id,givens\none,{EASY}\ntwo,{EASY}\n"}
     )
     taken = take_in(tmp_path / "t.csv", tmp_path / "store")
-    assert [t.code for t in taken.troubles] == ["id-taken"]
+    assert [t.code for t in taken.diagnostics] == ["id-taken"]
     assert [e.id for e in taken.entries] == ["two"]

@@ -11,7 +11,7 @@ import bookmaker.archive.lookalikes as room
 from bookmaker.archive.lookalikes import members_of, near_among, same_among
 from bookmaker.proof.cache import FileStore
 from bookmaker.puzzle.puzzle import digits_text
-from bookmaker.trouble import Desk
+from bookmaker.source.diagnostics import Collector
 from tests.archive.test_catalogue import COPY, EASY
 from tests.digits import digits_from
 from tests.grade.turns import turned
@@ -40,7 +40,7 @@ def store(tmp_path: Path) -> FileStore:
 
 def test_groups_and_pairs(tmp_path: Path, store: FileStore) -> None:
     write(tmp_path, {"store/m.yaml": f"- id: plain\n  givens: {OTHERS}\n"})
-    found = members_of([tmp_path / "store"], store, None, Desk())
+    found = members_of([tmp_path / "store"], store, None, Collector())
     members = found.members
     assert found.unproven == ("plain" not in {member.id for member in members})
     (group,) = same_among(members)
@@ -51,8 +51,8 @@ def test_groups_and_pairs(tmp_path: Path, store: FileStore) -> None:
 
 
 def test_only_with_the_old_ones(tmp_path: Path, store: FileStore) -> None:
-    new = members_of([tmp_path / "new.txt"], store, None, Desk()).members
-    old = members_of([tmp_path / "store"], store, None, Desk(), new)
+    new = members_of([tmp_path / "new.txt"], store, None, Collector()).members
+    old = members_of([tmp_path / "store"], store, None, Collector(), new)
     assert (old.read, {member.id for member in old.members}) == (
         6,
         {"one", "weekly-1", "weekly-2", "lines"},
@@ -69,12 +69,12 @@ def test_the_same_marks_under_other_givens(tmp_path: Path, store: FileStore) -> 
         for number, (givens, line) in enumerate(rows)
     )
     write(tmp_path, {"lines.yaml": "".join(puzzles)})
-    members = members_of([tmp_path / "lines.yaml"], store, None, Desk()).members
+    members = members_of([tmp_path / "lines.yaml"], store, None, Collector()).members
     assert not list(same_among(members))
     assert [(pair.one.id, pair.other.id, pair.how) for pair in near_among(members)] == [("p0", "p1", "marks")]
 
 
 def test_the_keys_of_a_file_are_kept(tmp_path: Path, store: FileStore, monkeypatch: pytest.MonkeyPatch) -> None:
-    first = members_of([tmp_path / "store"], store, None, Desk())
+    first = members_of([tmp_path / "store"], store, None, Collector())
     monkeypatch.setattr(room, "likeness_each", None)
-    assert members_of([tmp_path / "store"], store, None, Desk()) == first
+    assert members_of([tmp_path / "store"], store, None, Collector()) == first

@@ -7,9 +7,9 @@ from random import Random
 
 from bookmaker.archive import Card, Catalogue
 from bookmaker.assemble.brief import make_plan, open_brief
-from bookmaker.assemble.model import Plan
+from bookmaker.assemble.plan import Plan
+from bookmaker.source.diagnostics import BookErrors, Collector
 from bookmaker.symmetry import Keys
-from bookmaker.trouble import BookTroubles, Desk
 
 SETTERS = ("Wick", "Brine", "Fennel", "")
 KINDS = ("thermometer", "cage", "arrow")
@@ -45,14 +45,14 @@ def pool(count: int, seed: int) -> Catalogue:
 
 
 def plan_of(text: str, catalogue: Catalogue, folder: Path) -> Plan:
-    """The plan of a brief; raises BookTroubles where it is faulty."""
+    """The plan of a brief; raises BookErrors where it is faulty."""
     file = folder / "brief.yaml"
     file.write_text(text, encoding="utf-8")
-    desk = Desk()
-    opened = open_brief(file, desk)
-    plan = make_plan(opened, catalogue, lambda books: frozenset({"key 3"}), desk) if opened else None
+    collector = Collector()
+    opened = open_brief(file, collector)
+    plan = make_plan(opened, catalogue, lambda books: frozenset({"key 3"}), collector) if opened else None
     if plan is None:
-        raise BookTroubles(desk.found)
+        raise BookErrors(collector.found)
     return plan
 
 

@@ -11,8 +11,8 @@ import pytest
 from bookmaker.assemble.amounts import Amount, read_amount
 from bookmaker.assemble.choose import choose
 from bookmaker.assemble.order import ordered
-from bookmaker.placed import Word
-from bookmaker.trouble import BookTroubles, Desk, Place
+from bookmaker.source.diagnostics import BookErrors, Collector, Place
+from bookmaker.source.placed import Word
 from tests.assemble.pools import card, plan_of, pool
 
 AMOUNTS = {
@@ -27,9 +27,9 @@ AMOUNTS = {
 
 @pytest.mark.parametrize("text", AMOUNTS)
 def test_amounts(text: str) -> None:
-    desk = Desk()
-    assert read_amount(Word(Place("b"), text), "it", desk) == AMOUNTS[text]
-    assert not desk.found
+    collector = Collector()
+    assert read_amount(Word(Place("b"), text), "it", collector) == AMOUNTS[text]
+    assert not collector.found
 
 
 WRONG = {
@@ -58,11 +58,11 @@ WRONG = {
 @pytest.mark.parametrize("name", WRONG)
 def test_each_slip_is_told_at_its_place(name: str, tmp_path: Path) -> None:
     text, code, at = WRONG[name]
-    with pytest.raises(BookTroubles) as found:
+    with pytest.raises(BookErrors) as found:
         plan_of(text, pool(12, 1), tmp_path)
-    (trouble,) = found.value.troubles
-    line = text.splitlines()[trouble.place.line - 1]
-    assert (trouble.code, line[trouble.place.column - 1 :][: len(at)]) == (code, at)
+    (diagnostic,) = found.value.diagnostics
+    line = text.splitlines()[diagnostic.place.line - 1]
+    assert (diagnostic.code, line[diagnostic.place.column - 1 :][: len(at)]) == (code, at)
 
 
 def test_none_of_what_is_not_there_is_kept_anyway(tmp_path: Path) -> None:

@@ -8,10 +8,10 @@ from random import Random
 
 import pytest
 
-from bookmaker.archive.model import Card
+from bookmaker.archive.cards import Card
 from bookmaker.assemble.choose import choose, clash_of
-from bookmaker.assemble.model import Choice, Demand, Plan
 from bookmaker.assemble.optimiser import solve
+from bookmaker.assemble.plan import Choice, Demand, Plan
 from bookmaker.assemble.program import model_of, newest_of, off_the_curve, scores_of, tie
 from tests.assemble.other import solve_by_cp_sat
 from tests.assemble.pools import drawn_brief, plan_of, pool

@@ -21,16 +21,16 @@ ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
 from bookmaker.archive import Card, Catalogue
-from bookmaker.archive.model import NO_KEYS
+from bookmaker.archive.cards import NO_KEYS
 from bookmaker.assemble import Assembled, assemble
 from bookmaker.assemble.brief import make_plan, open_brief
-from bookmaker.assemble.model import Plan
 from bookmaker.assemble.optimiser import solve
+from bookmaker.assemble.plan import Plan
 from bookmaker.assemble.program import model_of
 from bookmaker.grade.bands import FAMILIES
 from bookmaker.rules import kinds
+from bookmaker.source.diagnostics import Collector
 from bookmaker.symmetry import Keys
-from bookmaker.trouble import Desk
 from tests.assemble.other import solve_by_cp_sat
 
 SETTERS = 40
@@ -93,11 +93,11 @@ def plan_for(found: Catalogue, puzzles: int) -> Plan:
     with tempfile.TemporaryDirectory() as folder:
         file = Path(folder) / "brief.yaml"
         file.write_text(text, encoding="utf-8")
-        desk = Desk()
-        opened = open_brief(file, desk)
-        plan = opened and make_plan(opened, found, lambda books: frozenset(), desk)
+        collector = Collector()
+        opened = open_brief(file, collector)
+        plan = opened and make_plan(opened, found, lambda books: frozenset(), collector)
     if not plan:
-        sys.exit("\n".join(str(trouble) for trouble in desk.found))
+        sys.exit("\n".join(str(diagnostic) for diagnostic in collector.found))
     return plan
 
 

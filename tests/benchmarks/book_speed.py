@@ -45,7 +45,7 @@ from bookmaker.manifest import load
 from bookmaker.manifest.written import puzzle_lines
 from bookmaker.preflight import inspect
 from bookmaker.proof.cache import FileStore
-from bookmaker.proof.crew import Alone
+from bookmaker.proof.executors import InProcess
 from tests.benchmarks.replay import replay
 from tests.makers.corpus import corpus
 from tests.makers.turned import is_seen_alike, turned, views
@@ -89,7 +89,9 @@ def once(folder: Path, store: FileStore, layout_name: str = "") -> dict[str, Any
     gc.set_threshold(COLLECT_AFTER)  # as every command does
     clock = Clock()
     manifest = clock.timed("manifest", lambda: load(folder))
-    gathered = clock.timed("puzzles", lambda: [*gather(manifest.entries, manifest.band_names, True, store, Alone())])
+    gathered = clock.timed(
+        "puzzles", lambda: [*gather(manifest.entries, manifest.band_names, True, store, InProcess())]
+    )
     layout = load_layout(layout_name or manifest.layout)
     document = clock.timed("planning", lambda: compose(bind(manifest, gathered), layout))
     file = BytesIO()
@@ -185,10 +187,10 @@ def commands(counts: list[int], checkouts: list[Path]) -> None:
                 for number, checkout in enumerate(checkouts):
                     cache = folder / str(number)
                     cache.mkdir(exist_ok=True)
-                    clock, own, crew, memory, worker = typeset(checkout, folder / "list.txt", cache)
+                    clock, own, executor, memory, worker = typeset(checkout, folder / "list.txt", cache)
                     print(
                         f"  {age} {'beside' if number else 'here  '}  {clock:6.1f} s by the clock;  processor time "
-                        f"{own:5.1f} s in charge, {crew:5.1f} s workers;  {memory:.0f} and {worker:.0f} MB",
+                        f"{own:5.1f} s in charge, {executor:5.1f} s workers;  {memory:.0f} and {worker:.0f} MB",
                         flush=True,
                     )
             base = _child("--once", folder / "list.txt", folder / "0", "6x9-book")["spent"]["replay"]

@@ -21,16 +21,16 @@ from time import process_time
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
-from bookmaker.audit import second_opinion
+from bookmaker.crosscheck import second_opinion
 from bookmaker.draft.attempt import Drafted, attempt
-from bookmaker.manifest.model import BAND_NAMES
+from bookmaker.manifest.entries import BAND_NAMES
 from bookmaker.manifest.written import puzzle_lines
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.rules import kinds
 from bookmaker.solve.verdict import Unique
-from bookmaker.wishes.model import Wish
 from bookmaker.wishes.rulewishes import by_chance
 from bookmaker.wishes.span import Span
+from bookmaker.wishes.wish import Wish
 
 CORES = 2
 STROLL, CLIMB = 1, 4

@@ -29,9 +29,9 @@ sys.path.insert(0, str(ROOT))
 
 from bookmaker.grade import Grade, grade
 from bookmaker.grade.effort import WEIGHTS, Weights
-from bookmaker.grade.follow import follow
-from bookmaker.grade.singles import openings
-from bookmaker.grade.state import State, ground_of, start
+from bookmaker.logic.follow import follow
+from bookmaker.logic.singles import openings
+from bookmaker.logic.state import State, ground_of, start
 from bookmaker.puzzle.bits import cells_on
 from bookmaker.rules import problem_of
 from bookmaker.solve import prove

@@ -31,7 +31,7 @@ sys.path.insert(0, str(ROOT))
 
 from bookmaker.grade import Grade, grade
 from bookmaker.grade.bands import CUTS, FAMILIES, MINUTES, VERSION, difficulty_of
-from bookmaker.grade.model import SolvePath
+from bookmaker.grade.solve_path import SolvePath
 from tests.benchmarks.grade_agreement import read, rho
 from tests.digits import classic
 from tests.makers.corpus import corpus

@@ -24,8 +24,8 @@ sys.path.insert(0, str(ROOT))
 from bookmaker.grade import Grade, grade
 from bookmaker.grade.bands import FAMILIES, difficulty_of
 from bookmaker.grade.effort import WEIGHTS
-from bookmaker.grade.marks import mark_of
-from bookmaker.grade.state import ground_of, start
+from bookmaker.logic.mark_readings import mark_of
+from bookmaker.logic.state import ground_of, start
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules.common.contract import RuledPuzzle

@@ -15,21 +15,21 @@ from time import perf_counter
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[2]))
 
-from bookmaker.book.model import BookPuzzle
+from bookmaker.book.contents import BookPuzzle
 from bookmaker.book.rulestext import rules_text
 from bookmaker.display.items import Document, Group, Page
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.layout import load_layout
 from bookmaker.layout.art.gridart import draw_grid
 from bookmaker.layout.pages.puzzles import Slot, place_puzzles
-from bookmaker.manifest.model import Entry
+from bookmaker.manifest.entries import Entry
 from bookmaker.preflight import inspect
-from bookmaker.proof.model import Proof
+from bookmaker.proof.findings import Proof
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules.common.contract import Rule
 from bookmaker.solve.verdict import Undecided
-from bookmaker.trouble import BookTroubles, Place
+from bookmaker.source.diagnostics import BookErrors, Place
 from tests.layout.sightings import Stack, unseen
 from tests.rules.stacks import stacks
 
@@ -67,8 +67,8 @@ def table(name: str) -> bool:
     for slot in slots:
         try:
             tuple(slot.block.draw(True, {}))
-        except BookTroubles as troubles:
-            lost.setdefault(slot.block.puzzle.title, []).extend(one.text for one in troubles.troubles)
+        except BookErrors as errors:
+            lost.setdefault(slot.block.puzzle.title, []).extend(one.text for one in errors.diagnostics)
     weight = layout.puzzles.weight
     for at in range(0, len(slots), AT_ONCE):
         here = slots[at : at + AT_ONCE]
@@ -78,7 +78,7 @@ def table(name: str) -> bool:
                 lost.setdefault(slot.block.puzzle.title, []).extend(names)
     proofs = [Proof(Entry(p.id, p.puzzle, HERE), Undecided(0), None) for p in puzzles]
     report = inspect(printed(slots, weight), "pairs.pdf", proofs, folded=False)
-    differing = [one.text for one in report.troubles if one.code.startswith(("mark", "lines"))]
+    differing = [one.text for one in report.diagnostics if one.code.startswith(("mark", "lines"))]
     cells = [slot.block.cell / 72 * 25.4 for slot in slots]
     pairs = len({(one, other) for one, other, _ in all_stacks})
     print(

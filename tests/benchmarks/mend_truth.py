@@ -34,8 +34,8 @@ from bookmaker.rules import kinds, problem_of
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Unique
-from bookmaker.wishes.model import Wish
 from bookmaker.wishes.rulewishes import by_chance
+from bookmaker.wishes.wish import Wish
 
 EASY = 0.6
 """So many digits are misread for one that looks alike."""

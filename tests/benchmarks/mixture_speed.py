@@ -30,7 +30,7 @@ from types import FrameType
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
-from bookmaker.audit import model_of
+from bookmaker.crosscheck import model_of
 from bookmaker.rules import keeps_all, problem_of
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve import prove

@@ -28,7 +28,7 @@ sys.path.insert(0, str(ROOT))
 
 from ortools.sat.python import cp_model
 
-from bookmaker.audit import model_of
+from bookmaker.crosscheck import model_of
 from bookmaker.puzzle.grid import USUAL_BOXES, Grid, boxed_grid, irregular_grid
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds

@@ -24,7 +24,7 @@ sys.path.insert(0, str(ROOT))
 
 from ortools.sat.python import cp_model
 
-from bookmaker.audit import definition_of
+from bookmaker.crosscheck import definition_of
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.rules import kinds
 from bookmaker.rules.common.contract import Rule

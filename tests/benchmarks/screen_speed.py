@@ -42,7 +42,7 @@ class Run(NamedTuple):
 
     clock: float
     own: float
-    crew: float
+    executor: float
 
 
 def screened(listed: Path, report: Path, workers: int) -> Run:
@@ -61,8 +61,8 @@ def screened(listed: Path, report: Path, workers: int) -> Run:
         clock = perf_counter() - began
     said = told.read_text(encoding="utf-8")
     assert status == 0, said
-    own, crew = said.splitlines()[-1].split()
-    return Run(clock, float(own), float(crew))
+    own, executor = said.splitlines()[-1].split()
+    return Run(clock, float(own), float(executor))
 
 
 def lines(report: Path) -> list[dict[str, Any]]:
@@ -82,13 +82,13 @@ def main(count: int, rounds: int) -> int:
                 done.append(run := screened(folder / "list.txt", report, workers))
                 print(
                     f"{workers} worker{'s' if workers > 1 else ' '} {count} lines {run.clock:6.1f} s;  processor time "
-                    f"{run.own:5.1f} s in charge, {run.crew:5.1f} s workers;  load {os.getloadavg()[0]:.1f}",
+                    f"{run.own:5.1f} s in charge, {run.executor:5.1f} s workers;  load {os.getloadavg()[0]:.1f}",
                     flush=True,
                 )
         same = lines(folder / "0-1.jsonl") == lines(folder / "0-2.jsonl")
     by_clock = min(run.clock for run in runs[1]) / min(run.clock for run in runs[2])
-    alone = min(run.own + run.crew for run in runs[1])
-    at_best = alone / min(max(run.own, (run.own + run.crew) / 2) for run in runs[2])
+    alone = min(run.own + run.executor for run in runs[1])
+    at_best = alone / min(max(run.own, (run.own + run.executor) / 2) for run in runs[2])
     print(f"two workers: {by_clock:.2f} times as fast by the clock; by processor time {at_best:.2f} at best")
     print(f"wanted {WANTED}; {'the reports say the same' if same else 'THE REPORTS DIFFER'}")
     return 0 if same and by_clock >= WANTED else 1

@@ -18,10 +18,10 @@ ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
 from bookmaker.manifest import load
-from bookmaker.manifest.model import Entry
+from bookmaker.manifest.entries import Entry
 from bookmaker.proof import prove_entry
+from bookmaker.source.diagnostics import Place
 from bookmaker.tell import tell
-from bookmaker.trouble import Place
 from tests.benchmarks.grade_soundness import classics, of_every_kind
 from tests.tell.proving import faults
 

@@ -22,12 +22,12 @@ from time import monotonic
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
-from bookmaker.audit import second_opinion
 from bookmaker.book import make_book
-from bookmaker.grade.model import Grade, SolvePath
+from bookmaker.crosscheck import second_opinion
+from bookmaker.grade.solve_path import Grade, SolvePath
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.layout import compose, load_layout
-from bookmaker.manifest.model import Entry, Manifest
+from bookmaker.manifest.entries import Entry, Manifest
 from bookmaker.preflight import PrintedGrid, inspect
 from bookmaker.proof import Proof
 from bookmaker.puzzle.grid import CLASSIC, boxed_grid
@@ -37,7 +37,7 @@ from bookmaker.rules.common.contract import Rule, RuledPuzzle
 from bookmaker.solve import prove
 from bookmaker.solve.problem import Problem
 from bookmaker.solve.verdict import Several, Solution, Unique
-from bookmaker.trouble import Place
+from bookmaker.source.diagnostics import Place
 from tests.digits import digits_from
 from tests.layout.sample_book import sample_manifest
 from tests.makers.grow import with_givens

@@ -29,8 +29,8 @@ from bookmaker.rules import problem_of
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Unique
+from bookmaker.source.diagnostics import Collector
 from bookmaker.symmetry import keys_of
-from bookmaker.trouble import Desk
 from tests.grade.turns import turned
 from tests.makers.grow import empty_grid, random_solution
 
@@ -82,7 +82,7 @@ def main() -> None:
             file = home / f"list-{size}.txt"
             file.write_text("\n".join(lines[:size]) + "\n", encoding="utf-8")
             began = process_time()
-            members = members_of([file], store, None, Desk()).members
+            members = members_of([file], store, None, Collector()).members
             read = process_time()
             groups = list(same_among(members))
             done = process_time()
@@ -94,12 +94,12 @@ def main() -> None:
         long = home / "long.txt"
         long.write_text("\n".join(lines * 10) + "\n", encoding="utf-8")
         store = FileStore(home / "proofs.sqlite")
-        members_of([long], store, None, Desk())
+        members_of([long], store, None, Collector())
         new = home / "new.txt"
         new.write_text(lines[-1] + "\n", encoding="utf-8")
         began = process_time()
-        fresh = members_of([new], store, None, Desk()).members
-        old = members_of([long], store, None, Desk(), fresh).members
+        fresh = members_of([new], store, None, Collector()).members
+        old = members_of([long], store, None, Collector(), fresh).members
         found = list(same_among([*fresh, *old], mixed=True))
         print(f"one new puzzle against {10 * count}: {process_time() - began:.2f} s", flush=True)
         faulty |= len(found) != 1

@@ -6,12 +6,12 @@ from datetime import date
 import pytest
 
 from bookmaker.book import make_book
-from bookmaker.book.model import Chapter, Contents, Credits, Guide, HintPages, Keys, TitlePage
+from bookmaker.book.contents import Chapter, Contents, Credits, Guide, HintPages, Keys, TitlePage
 from bookmaker.book.wording import date_in_words
-from bookmaker.manifest.model import BAND_NAMES
-from bookmaker.manifest.model import Chapter as Listed
+from bookmaker.manifest.entries import BAND_NAMES
+from bookmaker.manifest.entries import Chapter as Listed
 from bookmaker.solve.verdict import NoSolution, Several, Undecided, Verdict
-from bookmaker.trouble import BookTroubles
+from bookmaker.source.diagnostics import BookErrors
 from tests.layout.sample_book import picked, sample_book, sample_manifest, sample_proofs
 
 
@@ -84,12 +84,12 @@ def test_chapters_become_parts() -> None:
 def test_a_puzzle_that_is_not_proven_is_refused_but_for_a_draft(verdict: Verdict, said: str) -> None:
     first, *rest = sample_proofs()
     proofs = [replace(first, verdict=verdict, grade=None), *rest]
-    with pytest.raises(BookTroubles) as caught:
+    with pytest.raises(BookErrors) as caught:
         make_book(sample_manifest(), proofs)
-    (trouble,) = caught.value.troubles
-    assert trouble.code == "not-proven"
-    assert said in trouble.text
-    assert trouble.place == first.entry.place
+    (diagnostic,) = caught.value.diagnostics
+    assert diagnostic.code == "not-proven"
+    assert said in diagnostic.text
+    assert diagnostic.place == first.entry.place
     draft = make_book(sample_manifest(), proofs, draft=True)
     flawed = draft.puzzles[-1]
     assert flawed.id == first.entry.id

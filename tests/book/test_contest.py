@@ -6,8 +6,8 @@ from dataclasses import replace
 
 import pytest
 
+from bookmaker.book.contents import BookPuzzle, Rating
 from bookmaker.book.contest import check_cells, check_digits, enter_contest, usual_points
-from bookmaker.book.model import BookPuzzle, Rating
 from tests.layout.sample_book import picked, sample_book
 
 PUZZLES = sample_book().puzzles

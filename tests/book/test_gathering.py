@@ -6,26 +6,26 @@ from concurrent.futures import Executor
 from pathlib import Path
 
 from bookmaker.book import bind, make_book
+from bookmaker.book.contents import BookPuzzle
 from bookmaker.book.gathering import TOGETHER, Gathered, gather
-from bookmaker.book.model import BookPuzzle
-from bookmaker.manifest.model import Manifest
+from bookmaker.manifest.entries import Manifest
 from bookmaker.proof import prove_all
 from bookmaker.proof.cache import FileStore, FreshStore, NoStore, Store, key_of
-from bookmaker.proof.crew import Alone, processes
+from bookmaker.proof.executors import InProcess, processes
 from tests.layout.sample_book import sample_manifest
 
 MANIFEST: Manifest = sample_manifest()
 
 
-def gathered(store: Store, crew: Executor | None = None) -> list[Gathered]:
-    return [*gather(MANIFEST.entries, MANIFEST.band_names, True, store, crew or Alone())]
+def gathered(store: Store, executor: Executor | None = None) -> list[Gathered]:
+    return [*gather(MANIFEST.entries, MANIFEST.band_names, True, store, executor or InProcess())]
 
 
 def test_workers_gather_what_one_makes() -> None:
     book = make_book(MANIFEST, prove_all(MANIFEST.entries))
     assert len(MANIFEST.entries) > TOGETHER
-    with processes(2) as crew:
-        assert bind(MANIFEST, gathered(NoStore(), crew)) == book
+    with processes(2) as executor:
+        assert bind(MANIFEST, gathered(NoStore(), executor)) == book
     assert bind(MANIFEST, gathered(NoStore())) == book
 
 

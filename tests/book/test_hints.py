@@ -8,7 +8,7 @@ import pytest
 
 from bookmaker.book.hints import hints_of
 from bookmaker.proof import Proof
-from bookmaker.tell.bottleneck import first_bottleneck
+from bookmaker.tell.first_bottleneck import first_bottleneck
 from tests.tell.stories import EASY, HARDER, demo_entries, demo_proof, faults, proof_of
 
 

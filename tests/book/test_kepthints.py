@@ -10,11 +10,11 @@ from pathlib import Path
 import pytest
 
 import bookmaker.book.kepthints as room
+from bookmaker.book.contents import Hints
 from bookmaker.book.hints import hints_of
 from bookmaker.book.kepthints import CODE_THAT_WORDS, hint_key, with_hints
-from bookmaker.book.model import Hints
 from bookmaker.proof.cache import ROOMS_THAT_MATTER, FileStore
-from bookmaker.proof.model import Proof
+from bookmaker.proof.findings import Proof
 from tests.cli.running import run
 from tests.tell.stories import EASY, HARDER, MIRRORED, demo_entries, demo_proof, proof_of
 

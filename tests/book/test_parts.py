@@ -6,7 +6,7 @@ from dataclasses import replace
 
 import pytest
 
-from bookmaker.book.model import (
+from bookmaker.book.contents import (
     Contents,
     Foreword,
     Guide,

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from bookmaker.book.rating import rating_of
-from bookmaker.grade.model import Grade, SolvePath, Step
+from bookmaker.grade.solve_path import Grade, SolvePath, Step
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.reasons import Reason, Rung

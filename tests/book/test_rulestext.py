@@ -3,7 +3,7 @@ from __future__ import annotations
 import pytest
 
 from bookmaker.book.rulestext import base_sentence, rules_text, symbols_named
-from bookmaker.book.typography import curled
+from bookmaker.book.smart_quotes import smart_quotes
 from bookmaker.manifest.example import example_rule
 from bookmaker.puzzle.grid import CLASSIC, Grid, boxed_grid, irregular_grid
 from bookmaker.puzzle.puzzle import Puzzle
@@ -39,7 +39,7 @@ def test_symbols_are_named(size: int, named: str) -> None:
 
 def test_every_sentence_is_said_once_and_every_mark_has_its_sample() -> None:
     loom = next(puzzle for puzzle in sample_book().puzzles if puzzle.id == "loom")
-    sentences = [curled(rule.sentence()) for rule in loom.puzzle.rules]
+    sentences = [smart_quotes(rule.sentence()) for rule in loom.puzzle.rules]
     assert [mark.text for mark in loom.rules.marks] == sentences
     assert [mark.sample.rule.kind for mark in loom.rules.marks] == [rule.kind for rule in loom.puzzle.rules]
 
@@ -51,4 +51,4 @@ def test_rules_that_draw_nothing_join_the_plain_text() -> None:
     rules = (example_rule(silent[0]),)
     text = rules_text(Puzzle(CLASSIC, (0,) * 81, rules))
     assert text.marks == ()
-    assert text.plain.endswith(curled(rules[0].sentence()))
+    assert text.plain.endswith(smart_quotes(rules[0].sentence()))

@@ -10,8 +10,8 @@ import pytest
 
 from bookmaker.book import Book, make_book
 from bookmaker.book.reading import hints_read
+from bookmaker.book.smart_quotes import smart_quotes
 from bookmaker.book.textedition import CELLS, braille_edition, in_short, text_edition
-from bookmaker.book.typography import curled
 from bookmaker.manifest import load
 from bookmaker.proof import prove_all
 from bookmaker.rules import kinds, problem_of
@@ -53,7 +53,7 @@ def test_every_puzzle_says_its_rules_its_setter_and_its_marks() -> None:
         block = text[text.index(f"\nPuzzle {puzzle.number}: ") :].split("\n\n\n")[0]
         assert puzzle.setter in block and puzzle.note in block
         for rule in puzzle.puzzle.rules:
-            assert block.count(f"{curled(rule.title)}: {curled(rule.sentence())}\n") == 1
+            assert block.count(f"{smart_quotes(rule.title)}: {smart_quotes(rule.sentence())}\n") == 1
             assert all(block.count(f"  {mark}\n") == 1 for mark in rule.spoken(puzzle.puzzle.grid))
 
 

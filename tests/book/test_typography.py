@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from bookmaker.book.typography import curled, curled_runs
+from bookmaker.book.smart_quotes import curled_runs, smart_quotes
 from bookmaker.manifest.markup import Run
 
 
@@ -33,8 +33,8 @@ from bookmaker.manifest.markup import Run
     ],
 )
 def test_plain_signs_become_real_ones(typed: str, wanted: str) -> None:
-    assert curled(typed) == wanted
-    assert curled(wanted) == wanted
+    assert smart_quotes(typed) == wanted
+    assert smart_quotes(wanted) == wanted
 
 
 def test_quotes_across_styles() -> None:

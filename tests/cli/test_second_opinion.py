@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-import bookmaker.proof.second as second
+import bookmaker.proof.second_opinion as second
 from bookmaker.solve.verdict import NoSolution
 from tests.cli.running import run
 

@@ -6,8 +6,8 @@ from pathlib import Path
 
 import pytest
 
-from bookmaker.audit import auditor, second_opinion
 from bookmaker.changes.arrangement import arrangement
+from bookmaker.crosscheck import auditor, second_opinion
 from bookmaker.draft.attempt import Drafted, attempt
 from bookmaker.grade import grade
 from bookmaker.manifest import load
@@ -20,10 +20,10 @@ from bookmaker.rules.common.parts import Form
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Several, Solution, Unique
 from bookmaker.wishes.judge import amiss
-from bookmaker.wishes.model import Wish
 from bookmaker.wishes.rulewishes import by_chance
 from bookmaker.wishes.span import Span
 from bookmaker.wishes.techniques import SINGLES, key_of
+from bookmaker.wishes.wish import Wish
 
 SIX = boxed_grid(6, 2, 3)
 LARGER = ("windows", "difference-line", "inequality")

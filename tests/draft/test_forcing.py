@@ -6,7 +6,7 @@ from itertools import islice
 
 import pytest
 
-from bookmaker.audit import auditor, second_opinion
+from bookmaker.crosscheck import auditor, second_opinion
 from bookmaker.draft.forced import FINDERS, rising
 from bookmaker.draft.forcing import disjoint, dresses, grown
 from bookmaker.puzzle.grid import boxed_grid
@@ -14,7 +14,7 @@ from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import problem_of
 from bookmaker.solve import prove, solutions
 from bookmaker.solve.verdict import Unique
-from bookmaker.wishes.model import Wish
+from bookmaker.wishes.wish import Wish
 
 SIX, FOUR = boxed_grid(6, 2, 3), boxed_grid(4, 2, 2)
 GROW = [kind for kind in FINDERS if kind != "arrow"]

@@ -11,16 +11,16 @@ import pytest
 from bookmaker.draft.run import Found, Run, take_up
 from bookmaker.draft.telling import missed_lines
 from bookmaker.manifest import load
-from bookmaker.proof.crew import processes
+from bookmaker.proof.executors import processes
 from bookmaker.puzzle.grid import boxed_grid
 from bookmaker.rules import kinds, problem_of
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Unique
+from bookmaker.source.diagnostics import BookErrors
 from bookmaker.symmetry import keys_of
-from bookmaker.trouble import BookTroubles
-from bookmaker.wishes.model import Wish
 from bookmaker.wishes.rulewishes import by_chance
 from bookmaker.wishes.span import Span
+from bookmaker.wishes.wish import Wish
 
 SIX = boxed_grid(6, 2, 3)
 CAGES = Wish(
@@ -40,8 +40,8 @@ def keys_in(file: Path) -> set[str]:
 
 
 def finished(run: Run, workers: int = 1) -> list[str]:
-    with processes(workers) as crew:
-        return [event.id for event in run.go_on(crew, workers - 1) if isinstance(event, Found)]
+    with processes(workers) as executor:
+        return [event.id for event in run.go_on(executor, workers - 1) if isinstance(event, Found)]
 
 
 @pytest.fixture(scope="module")
@@ -66,8 +66,8 @@ def test_two_workers_give_the_same_file(whole: Path, tmp_path: Path) -> None:
 
 def test_a_run_that_is_stopped_goes_on(whole: Path, tmp_path: Path) -> None:
     file = tmp_path / "drafted.yaml"
-    with processes(1) as crew:
-        events = take_up(file, WISHES, (), keys_in).go_on(crew, 0)
+    with processes(1) as executor:
+        events = take_up(file, WISHES, (), keys_in).go_on(executor, 0)
         stopped = list(islice((event.id for event in events if isinstance(event, Found)), 2))
     assert stopped == ["no-1", "no-2"]
     assert finished(take_up(file, WISHES, (), keys_in)) == ["no-3", "plain-1", "plain-2"]
@@ -77,9 +77,9 @@ def test_a_run_that_is_stopped_goes_on(whole: Path, tmp_path: Path) -> None:
 
 def test_a_file_of_other_wishes_is_left_alone(whole: Path) -> None:
     before = whole.read_bytes()
-    with pytest.raises(BookTroubles) as raised:
+    with pytest.raises(BookErrors) as raised:
         take_up(whole, (PLAIN,), (), keys_in)
-    assert [trouble.code for trouble in raised.value.troubles] == ["other-file"]
+    assert [diagnostic.code for diagnostic in raised.value.diagnostics] == ["other-file"]
     assert whole.read_bytes() == before
 
 
@@ -92,8 +92,8 @@ def test_look_alikes_are_refused(whole: Path, tmp_path: Path) -> None:
 def test_time_is_shared_out_among_wishes(tmp_path: Path) -> None:
     narrow = Wish(grid=SIX, bands=Span(5, 5), refused=frozenset({"what-if"}), texts={"id": "narrow-{number}"})
     run = take_up(tmp_path / "drafted.yaml", (narrow, PLAIN), (), keys_in)
-    with processes(1) as crew:
-        found = [event.id for event in run.go_on(crew, 0, monotonic() + 4) if isinstance(event, Found)]
+    with processes(1) as executor:
+        found = [event.id for event in run.go_on(executor, 0, monotonic() + 4) if isinstance(event, Found)]
     assert found == ["plain-1", "plain-2"]
 
 

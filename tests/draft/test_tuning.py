@@ -10,15 +10,15 @@ import pytest
 from bookmaker.changes.arrangement import arrangement
 from bookmaker.draft.attempt import Drafted, attempt
 from bookmaker.draft.tuning import Tuned, Tuning
-from bookmaker.proof.crew import processes
+from bookmaker.proof.executors import processes
 from bookmaker.puzzle.grid import boxed_grid
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import problem_of
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Solution, Unique
-from bookmaker.wishes.model import Wish
 from bookmaker.wishes.span import Span
+from bookmaker.wishes.wish import Wish
 
 SIX = boxed_grid(6, 2, 3)
 FACING = arrangement("half-turn", 6)
@@ -31,9 +31,9 @@ def drafted(seed: int, **wished: Span) -> Drafted:
 
 
 def tuned(puzzle: RuledPuzzle, solution: Solution, wish: Wish) -> list[Tuned]:
-    crew: Executor
-    with processes(1) as crew:
-        return list(Tuning(puzzle, solution, wish).results(crew, 0, monotonic() + 600))
+    executor: Executor
+    with processes(1) as executor:
+        return list(Tuning(puzzle, solution, wish).results(executor, 0, monotonic() + 600))
 
 
 def one_given_fewer(puzzle: RuledPuzzle) -> set[tuple[int, ...]]:

@@ -15,7 +15,7 @@ from zipfile import ZIP_STORED, ZipFile
 import pytest
 from PIL import Image
 
-from bookmaker.book.model import Book, BookPuzzle
+from bookmaker.book.contents import Book, BookPuzzle
 from bookmaker.book.reading import grid_read
 from bookmaker.ebook import check_ebook, ebook_bytes
 from bookmaker.ebook.texts import TOGETHER, address
@@ -111,7 +111,7 @@ def test_a_fault_is_found(good: bytes, bad: bytes, said: str) -> None:
             archive.writestr(name, data.replace(good, bad))
     proofs = {proof.entry.id: proof for proof in sample_proofs()}
     found = check_ebook(stream.getvalue(), "book.epub", full_book().puzzles, proofs)
-    assert any(said in trouble.text for trouble in found)
+    assert any(said in diagnostic.text for diagnostic in found)
 
 
 def test_each_puzzle_has_a_picture_that_tells_what_it_is_and_leads_to_hints_and_key() -> None:

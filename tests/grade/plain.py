@@ -1,4 +1,4 @@
-"""A what-if followed the plain way, with sets of digits: the measure for `bookmaker.grade.follow`, sharing none of it.
+"""A what-if followed the plain way, with sets of digits: the measure for `bookmaker.logic.follow`, sharing none of it.
 
 In: a puzzle, a position and a candidate. Out: after how many rounds it ends in a contradiction. A digit stays in a cell
 of a mark if some filling of the mark's cells has it there; such fillings are looked for anew for each cell and digit.

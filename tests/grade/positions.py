@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bookmaker.grade.state import State, ground_of, start
+from bookmaker.logic.state import State, ground_of, start
 from bookmaker.phrases import Phrasebook
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.puzzle.puzzle import Puzzle

@@ -7,9 +7,9 @@ from collections.abc import Iterator
 from itertools import chain
 
 from bookmaker.grade.path import walk
-from bookmaker.grade.state import ground_of, start
-from bookmaker.grade.technique import ladder
-from bookmaker.grade.techniques.what_if import WhatIf
+from bookmaker.logic.state import ground_of, start
+from bookmaker.logic.technique import ladder
+from bookmaker.logic.techniques.what_if import WhatIf
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.verdict import Solution
 from tests.grade.plain import rounds_to_contradiction

@@ -6,13 +6,13 @@ import pytest
 
 from bookmaker.grade import grade
 from bookmaker.grade.effort import WEIGHTS, Practice
-from bookmaker.grade.solvers import mean_looks, solvers
-from bookmaker.grade.state import ground_of, start
+from bookmaker.grade.simulation import mean_looks, solvers
+from bookmaker.logic.state import ground_of, start
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.rules import problem_of
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Unique
-from bookmaker.symmetry.labels import labels
+from bookmaker.symmetry.canonical_labels import canonical_labels
 from bookmaker.trace.rounds import rounds
 from tests.digits import classic
 from tests.published import SEVENTEEN
@@ -55,7 +55,7 @@ def test_lone_naked_singles_take_together_the_root_of_the_sum_of_their_squares(s
     for cell in (0, 40, 80):
         state.remove((cell, digit) for digit in CLASSIC.digits if digit != solution[cell])
     assert len({solution[cell] for cell in (0, 40, 80)}) == 3  # so that none is the digit just written
-    looks = mean_looks(state, solution, solvers(labels(CLASSIC, solution)), WEIGHTS)
+    looks = mean_looks(state, solution, solvers(canonical_labels(CLASSIC, solution)), WEIGHTS)
     alone = [82 / (1 + 3 * 0.05), 81 / (1 + 2 * 0.05), 80 / (1 + 0.05)]
     assert looks[0] == pytest.approx(alone[0])
     assert sum(looks) == pytest.approx(sum(one * one for one in alone) ** 0.5)

@@ -15,7 +15,7 @@ from bookmaker.rules.common.contract import Rule, RuledPuzzle
 from bookmaker.rules.thermometer import Thermometer
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Unique
-from bookmaker.symmetry.labels import labels
+from bookmaker.symmetry.canonical_labels import canonical_labels
 from bookmaker.symmetry.moves import TURNS
 from tests.digits import classic
 from tests.grade.turns import draw, turn
@@ -80,8 +80,8 @@ def moved(rule: Rule, to: list[int], turned: bool) -> Rule:
 def test_labels_follow_their_cells() -> None:
     solution = solution_of(classic(PUZZLES["singles"]))
     assert solution is not None
-    known = labels(CLASSIC, solution)
+    known = canonical_labels(CLASSIC, solution)
     assert len(set(known)) == 81
     for seed in range(20):
         names, cells = draw(random.Random(seed))
-        assert labels(CLASSIC, turn(solution, names, cells)) == [known[cell] for cell in cells]
+        assert canonical_labels(CLASSIC, turn(solution, names, cells)) == [known[cell] for cell in cells]

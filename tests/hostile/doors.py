@@ -1,4 +1,4 @@
-"""The doors by which files come in. Each takes what was drawn, and fails unless the answer is sound or a trouble."""
+"""The doors by which files come in. Each takes what was drawn, and fails unless the answer is sound or a diagnostic."""
 
 from __future__ import annotations
 
@@ -26,13 +26,13 @@ from bookmaker.layout import compose, load_layout
 from bookmaker.layout.specfile import read_layout
 from bookmaker.manifest import load
 from bookmaker.manifest.pictures import read_picture
-from bookmaker.placed import Word
 from bookmaker.preflight import inspect
 from bookmaker.proof import Proof, prove_all
 from bookmaker.resources import shipped
 from bookmaker.solve.verdict import Several, Unique
+from bookmaker.source.diagnostics import BookErrors, Collector, Place
+from bookmaker.source.placed import Word
 from bookmaker.times import assess, calibrated, read_calibration, read_results
-from bookmaker.trouble import BookTroubles, Desk, Place
 from bookmaker.typeface import Typeface, font_files
 from tests.assemble.pools import pool
 from tests.cli.running import run
@@ -50,7 +50,7 @@ def book(folder: Path, text: str) -> None:
     try_book(folder, text)
     try:
         manifest = load(folder)
-    except BookTroubles:
+    except BookErrors:
         return
     assert len(prove_all([entry for entry in manifest.entries if entry.puzzle.grid.size <= 6]))
 
@@ -100,8 +100,8 @@ def layout(text: str) -> None:
     try:
         found = read_layout("hostile", text, "layouts/hostile.yaml")
         assert dump(compose(picked("morning"), found))
-    except BookTroubles as troubles:
-        assert all(trouble.text for trouble in troubles.troubles)
+    except BookErrors as errors:
+        assert all(diagnostic.text for diagnostic in errors.diagnostics)
 
 
 @cache
@@ -121,8 +121,8 @@ def table(folder: Path, content: bytes) -> None:
     file.write_bytes(content)
     try:
         taken = take_in(file, folder / "archive")
-    except BookTroubles as troubles:
-        assert all(trouble.text for trouble in troubles.troubles)
+    except BookErrors as errors:
+        assert all(diagnostic.text for diagnostic in errors.diagnostics)
         return
     assert bool(taken.text) == bool(taken.entries)
     if taken.text:
@@ -138,11 +138,11 @@ def briefs() -> tuple[bytes, ...]:
 def brief(folder: Path, text: str) -> None:
     """Make a plan of it and choose, or be told what is wrong with it."""
     (folder / "brief.yaml").write_text(text, encoding="utf-8")
-    desk = Desk()
+    collector = Collector()
     catalogue = pool(30, 1)
-    opened = open_brief(folder / "brief.yaml", desk)
-    plan = make_plan(opened, catalogue, lambda books: frozenset(), desk) if opened else None
-    assert (plan is None) == any(desk.errors())
+    opened = open_brief(folder / "brief.yaml", collector)
+    plan = make_plan(opened, catalogue, lambda books: frozenset(), collector) if opened else None
+    assert (plan is None) == any(collector.errors())
     if plan is not None and len(plan.parts) < 12:
         found = choose(plan)
         assert found is None or all(demand.rather or found.keeps(demand) for demand in plan.demands)
@@ -182,9 +182,9 @@ def pictures() -> tuple[bytes, ...]:
 def picture(folder: Path, content: bytes) -> None:
     """Have it, or be told why not."""
     (folder / "picture.png").write_bytes(content)
-    desk = Desk()
-    found = read_picture(Word(Place(str(folder / "book.yaml"), 1, 1), "picture.png"), desk)
-    assert (found is None) == bool(desk.found)
+    collector = Collector()
+    found = read_picture(Word(Place(str(folder / "book.yaml"), 1, 1), "picture.png"), collector)
+    assert (found is None) == bool(collector.found)
 
 
 @cache
@@ -203,8 +203,8 @@ def times(folder: Path, content: bytes) -> None:
         assert read.attempts
         found = assess(read, graded(12))
         assert all(isfinite(measured.both) for measured in found.puzzles)
-    except BookTroubles as troubles:
-        assert all(trouble.text for trouble in troubles.troubles)
+    except BookErrors as errors:
+        assert all(diagnostic.text for diagnostic in errors.diagnostics)
 
 
 CALIBRATION = "grades: 6\nfamilies:\n  sums: +0.40\npuzzles:\n  - puzzle: abc    # one\n    difficulty: 3.412\n"
@@ -216,8 +216,8 @@ def calibration(folder: Path, content: bytes) -> None:
     try:
         found = read_calibration(folder / "calibration.yaml")
         assert all(1 <= proof.grade.difficulty < 6 for proof in calibrated(graded(3), found) if proof.grade)
-    except BookTroubles as troubles:
-        assert all(trouble.text for trouble in troubles.troubles)
+    except BookErrors as errors:
+        assert all(diagnostic.text for diagnostic in errors.diagnostics)
 
 
 @cache
@@ -243,5 +243,5 @@ def pdfs() -> tuple[bytes, ...]:
 def pdf(content: bytes) -> None:
     """Look it over, and compare it with its book."""
     report = inspect(content, "hostile.pdf", proofs())
-    assert report.pages or report.troubles
-    assert all(trouble.text for trouble in report.troubles)
+    assert report.pages or report.diagnostics
+    assert all(diagnostic.text for diagnostic in report.diagnostics)

@@ -11,7 +11,7 @@ from pathlib import Path
 
 import pytest
 
-from bookmaker.book.model import Book
+from bookmaker.book.contents import Book
 from bookmaker.hypertext.webpage import web_page
 from bookmaker.puzzle.grid import SYMBOLS
 from tests.layout.sample_book import chapter_draft, full_book, sample_book

@@ -18,7 +18,7 @@ from PIL import ImageChops
 
 from bookmaker.display.items import Anchor, Group, Image, Item, Line, Link, Page, Path, Rect, Stroke, Text
 from bookmaker.display.shapes import circle, polyline
-from bookmaker.ink.picture import picture_bytes
+from bookmaker.ink.rendering import picture_bytes
 from bookmaker.ink.svg import svg_text
 from tests.ink import drawn as ink
 from tests.ink.specimen import picture, specimen

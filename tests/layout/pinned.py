@@ -12,11 +12,11 @@ from datetime import date
 from functools import cache
 
 from bookmaker.book import Book, make_book
+from bookmaker.book.contents import BookPuzzle, Chapter, HintPages, Hints, Index, IndexEntry, IndexGroup, Part, Rating
 from bookmaker.book.contest import enter_contest
-from bookmaker.book.model import BookPuzzle, Chapter, HintPages, Hints, Index, IndexEntry, IndexGroup, Part, Rating
 from bookmaker.book.wording import HINT_LEVELS, HINTS, HINTS_NOTE
 from bookmaker.display.items import Document, Group
-from bookmaker.grade.model import Grade, SolvePath
+from bookmaker.grade.solve_path import Grade, SolvePath
 from bookmaker.layout import (
     compose,
     compose_cover,
@@ -28,11 +28,11 @@ from bookmaker.layout import (
     load_layout,
     press_sheets,
 )
-from bookmaker.manifest import model as typed
+from bookmaker.manifest import entries as typed
 from bookmaker.manifest.markup import Run
 from bookmaker.manifest.publication import Cover, Imprint, Publication
 from bookmaker.puzzle.position import Position
-from bookmaker.tell.model import Mood, Passage, Sentence, Story
+from bookmaker.tell.passages import Mood, Passage, Sentence, Story
 from bookmaker.tell.scenes import Scene
 from tests.layout.sample_book import sample_manifest, sample_proofs
 

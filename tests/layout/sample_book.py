@@ -9,8 +9,8 @@ from pathlib import Path
 
 from bookmaker.book import Book, make_book
 from bookmaker.manifest import load
+from bookmaker.manifest.entries import Chapter, Manifest
 from bookmaker.manifest.markup import Run
-from bookmaker.manifest.model import Chapter, Manifest
 from bookmaker.manifest.publication import Imprint, Publication
 from bookmaker.proof import Proof, prove_all
 from bookmaker.solve.verdict import NoSolution, Several

@@ -23,7 +23,7 @@ from bookmaker.layout.art.gridart import painted
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules.common.contract import Rule
-from bookmaker.rules.common.frame import Mark
+from bookmaker.rules.common.drawing.frame import Mark
 from bookmaker.sight import shapes
 
 DPI = 150

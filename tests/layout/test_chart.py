@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import cache
 from itertools import pairwise
 
-from bookmaker.book.typography import curled
+from bookmaker.book.smart_quotes import smart_quotes
 from bookmaker.display.items import Document, Line, Page, Text
 from bookmaker.layout.sheets.chart import GROUP, GROUPS, MARGIN, NAME, TEXT, compose_chart
 from bookmaker.rules import kinds
@@ -40,11 +40,11 @@ def entries() -> dict[str, tuple[str, str]]:
 
 def test_every_kind_stands_on_it_once_with_its_sentence() -> None:
     printed = entries()
-    assert set(printed) == {curled(rule.title) for rule in kinds().values()}
+    assert set(printed) == {smart_quotes(rule.title) for rule in kinds().values()}
     for rule in kinds().values():
-        sample, (_, sentence) = rule.sample(), printed[curled(rule.title)]
+        sample, (_, sentence) = rule.sample(), printed[smart_quotes(rule.title)]
         if sample is not None:
-            assert sentence == curled(sample.rule.sentence())
+            assert sentence == smart_quotes(sample.rule.sentence())
         assert sentence.endswith(".")
 
 

@@ -12,7 +12,7 @@ from bookmaker.layout import compose, load_layout
 from bookmaker.layout.art.coordinates import coordinates, miniature, numbered
 from bookmaker.layout.art.gridart import outside
 from bookmaker.layout.art.scenepicture import READABLE, cell_for, draw_scene
-from bookmaker.layout.sheets.picture import grid_picture
+from bookmaker.layout.sheets.single_picture import grid_picture
 from bookmaker.puzzle.grid import CLASSIC, REGION_LETTERS, boxed_grid
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds

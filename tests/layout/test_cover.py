@@ -13,7 +13,7 @@ import pytest
 import zxingcpp
 from PIL import Image
 
-from bookmaker.book.model import Book
+from bookmaker.book.contents import Book
 from bookmaker.display.items import Group, Item, Page, Rect, Text
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.layout import compose, compose_cover, layout_names, load_layout, press_sheets
@@ -21,11 +21,11 @@ from bookmaker.layout.art.codes import MODULE, barcode
 from bookmaker.layout.art.titleart import title_art
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.sheets.cover import spine_width
-from bookmaker.manifest.limits import LINE
 from bookmaker.manifest.markup import Run
 from bookmaker.manifest.pictures import Picture
 from bookmaker.manifest.publication import Cover
-from bookmaker.trouble import BookTroubles, Place
+from bookmaker.source.diagnostics import BookErrors, Place
+from bookmaker.source.file_limits import LINE
 from tests.ink.drawn import picture
 from tests.layout.flat import flat
 from tests.layout.sample_book import full_book, picked
@@ -120,12 +120,12 @@ def test_a_fine_picture_takes_the_place_of_the_art_and_is_grey_in_the_file() -> 
 
 
 def test_a_coarse_picture_is_refused_with_what_it_would_need() -> None:
-    with pytest.raises(BookTroubles) as caught:
+    with pytest.raises(BookErrors) as caught:
         compose_cover(covered(Cover(picture=png(640, 480))), load_layout("a5-book"), 64)
-    (trouble,) = caught.value.troubles
-    assert (trouble.code, trouble.place.line) == ("picture-coarse", 9)
-    assert "“quay.png” is too coarse for the cover" in trouble.text and "print needs 300" in trouble.text
-    assert "640 by 480" in trouble.hint
+    (diagnostic,) = caught.value.diagnostics
+    assert (diagnostic.code, diagnostic.place.line) == ("picture-coarse", 9)
+    assert "“quay.png” is too coarse for the cover" in diagnostic.text and "print needs 300" in diagnostic.text
+    assert "640 by 480" in diagnostic.hint
 
 
 @pytest.mark.parametrize("name", ["a4-book", "a4-book-two", "a4-book-four", "letter-book-six", "a5-book"])

@@ -8,7 +8,7 @@ from random import Random
 
 import pytest
 
-from bookmaker.book.model import BookPuzzle, Chapter
+from bookmaker.book.contents import BookPuzzle, Chapter
 from bookmaker.book.rulestext import rules_text
 from bookmaker.layout import compose, load_layout
 from bookmaker.layout.lengths import mm
@@ -20,7 +20,7 @@ from bookmaker.manifest.example import example_rule
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds
-from bookmaker.trouble import BookTroubles
+from bookmaker.source.diagnostics import BookErrors
 from tests.layout.flat import Flat, flat
 from tests.layout.sample_book import sample_book
 
@@ -63,8 +63,8 @@ def test_the_whole_key_is_printed_and_nothing_lies_on_the_grid(name: str) -> Non
         book = replace(sample_book(), front=(), body=(Chapter(1, "", "", (puzzle,)),))
         try:
             pages = compose(book, layout).pages
-        except BookTroubles as troubles:
-            assert {one.code for one in troubles.troubles} == {"mark-hidden"}
+        except BookErrors as errors:
+            assert {one.code for one in errors.diagnostics} == {"mark-hidden"}
             continue
         shown = [one for page in pages for one in flat(page)]
         samples = [one.names[-1] for one in shown if one.names and one.names[-1].startswith("sample ")]
@@ -129,18 +129,18 @@ def test_how_large_cells_would_be_is_never_rounded_up() -> None:
     layout = load_layout("a4-handout")
     cell = placed(with_kinds(("dots",)), layout).cell
     asked = replace(layout.puzzles, least=cell + mm(0.04), most=cell + mm(0.04))
-    with pytest.raises(BookTroubles) as caught:
+    with pytest.raises(BookErrors) as caught:
         place_puzzles([with_kinds(("dots",))], replace(layout, puzzles=asked), layout.depth / 2)
-    (trouble,) = caught.value.troubles
-    assert "mm, and the layout needs at least" in trouble.text
-    got, wanted = trouble.text.split(" mm, and the layout needs at least ")
+    (diagnostic,) = caught.value.diagnostics
+    assert "mm, and the layout needs at least" in diagnostic.text
+    got, wanted = diagnostic.text.split(" mm, and the layout needs at least ")
     assert float(got.split()[-1]) < float(wanted.split()[0])
 
 
 def test_no_room_at_all_is_said_so() -> None:
     layout = load_layout("a4-large-print")
     wordy = replace(with_kinds(SEVEN), note="A long story. " * 400)
-    with pytest.raises(BookTroubles) as caught:
+    with pytest.raises(BookErrors) as caught:
         place_puzzles([wordy], layout, layout.depth, spread=True)
-    (trouble,) = caught.value.troubles
-    assert trouble.text.endswith("its rules and note leave no room for its 9×9 grid")
+    (diagnostic,) = caught.value.diagnostics
+    assert diagnostic.text.endswith("its rules and note leave no room for its 9×9 grid")

@@ -18,7 +18,7 @@ from bookmaker.ink.pixels import page_pictures
 from bookmaker.layout import compose_handout, fillable, load_layout
 from bookmaker.preflight.filled import mark, read_filled
 from bookmaker.puzzle.grid import SYMBOLS
-from bookmaker.trouble import BookTroubles
+from bookmaker.source.diagnostics import BookErrors
 from tests.filling import filled
 from tests.layout.sample_book import picked
 from tests.marked import assert_marked, numbers
@@ -131,6 +131,6 @@ def _picture(file: bytes) -> Any:
 )
 def test_other_files_are_refused(content: bytes, code: str, tmp_path: Path) -> None:
     (file := tmp_path / "other.pdf").write_bytes(content)
-    with pytest.raises(BookTroubles) as found:
+    with pytest.raises(BookErrors) as found:
         read_filled(file)
-    assert [trouble.code for trouble in found.value.troubles] == [code]
+    assert [diagnostic.code for diagnostic in found.value.diagnostics] == [code]

@@ -13,7 +13,7 @@ from io import BytesIO
 import pdfplumber
 import pytest
 
-from bookmaker.book.model import Book
+from bookmaker.book.contents import Book
 from bookmaker.display.items import Document
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.layout import Layout, compose, compose_cover, layout_names, load_layout, press_sheets
@@ -93,4 +93,4 @@ def test_there_is_none_without_marks_nor_on_a_screen_nor_inside_the_book() -> No
 
 
 def test_preflight_takes_them_for_what_they_are() -> None:
-    assert inspect(pressed(compose_cover(full_book(), A5, 64), A5), "cover-press.pdf").troubles == ()
+    assert inspect(pressed(compose_cover(full_book(), A5, 64), A5), "cover-press.pdf").diagnostics == ()

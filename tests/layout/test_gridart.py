@@ -6,7 +6,7 @@ from typing import Any
 
 import pytest
 
-from bookmaker.book.model import BookPuzzle
+from bookmaker.book.contents import BookPuzzle
 from bookmaker.display.items import Group, Line, Path, Rect, Straight, Text, untagged
 from bookmaker.layout.art.gridart import cell_pen, draw_grid, grid_lines, outside, region_pen
 from bookmaker.layout.art.swatch import BESIDE, ON, swatch, swatch_size

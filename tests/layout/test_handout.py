@@ -91,7 +91,7 @@ def test_a_key_at_the_foot_stands_upside_down_under_the_grids_of_its_sheet() -> 
         assert {name.replace("grid ", "key ") for name in grid} == set(key)
         assert max(box[3] for box in grid.values()) < min(box[1] for box in key.values())
     report = inspect(pdf_bytes(document), "handout.pdf", proofs_of("stairs", "window", "loom"), folded=False)
-    assert report.troubles == ()
+    assert report.diagnostics == ()
     assert len(report.printed) == 6
     # upside down: the first row is the lowest
     with pdfplumber.open(BytesIO(pdf_bytes(document))) as pdf:
@@ -159,7 +159,7 @@ def test_the_marker_has_the_check_digits_names_and_key() -> None:
 def test_preflight_reads_the_grids_of_a_contest_without_its_letters() -> None:
     book = enter_contest(picked(*CONTEST))
     report = inspect(pdf_bytes(compose_handout(book, A4, "none")), "h.pdf", proofs_of(*CONTEST), folded=False)
-    assert report.troubles == ()
+    assert report.diagnostics == ()
     assert [grid.id for grid in report.printed] == list(CONTEST)
 
 

@@ -22,7 +22,7 @@ from bookmaker.layout.sheets.imposition import sheets_of, sides, signatures
 from bookmaker.layout.specfile import read_layout
 from bookmaker.preflight import inspect
 from bookmaker.resources import shipped
-from bookmaker.trouble import BookTroubles
+from bookmaker.source.diagnostics import BookErrors
 from tests.layout.sample_book import sample_book, sample_proofs
 
 A5 = load_layout("a5-booklet")
@@ -157,7 +157,7 @@ def _folios(page: pdfplumber.page.Page) -> tuple[str, str]:
 
 def test_preflight_reads_the_grids_of_imposed_sheets() -> None:
     report = inspect(booklet(), "booklet.pdf", sample_proofs(), folded=False)
-    assert report.troubles == ()
+    assert report.diagnostics == ()
     ids = {puzzle.id for puzzle in sample_book().puzzles}
     assert {grid.id for grid in report.printed if grid.kind == "grid"} == ids
     assert {grid.id for grid in report.printed if grid.kind == "key"} == ids
@@ -207,6 +207,6 @@ def test_mistakes_in_the_layout_are_found(line: str, code: str) -> None:
     text = (shipped("layouts") / "a5-booklet.yaml").read_text(encoding="utf-8")
     key = line.split(":")[0]
     broken = "\n".join(f"  {line}" if old.strip().startswith(f"{key}:") else old for old in text.splitlines())
-    with pytest.raises(BookTroubles) as caught:
+    with pytest.raises(BookErrors) as caught:
         read_layout("x", broken, "x.yaml")
-    assert [trouble.code for trouble in caught.value.troubles] == [code]
+    assert [diagnostic.code for diagnostic in caught.value.diagnostics] == [code]

@@ -1,4 +1,4 @@
-"""A mark that another would hide is a trouble at its rule, whatever is made of the puzzle."""
+"""A mark that another would hide is a diagnostic at its rule, whatever is made of the puzzle."""
 
 from __future__ import annotations
 
@@ -10,19 +10,19 @@ from pathlib import Path
 import pytest
 
 from bookmaker.book import make_book
-from bookmaker.book.model import Book, BookPuzzle
+from bookmaker.book.contents import Book, BookPuzzle
 from bookmaker.layout import compose, compose_handout, load_layout
 from bookmaker.layout.art.checkletters import check_letters
 from bookmaker.layout.art.gridart import painted
 from bookmaker.layout.art.insight import out_of_sight
 from bookmaker.manifest import load
-from bookmaker.proof.model import Proof
+from bookmaker.proof.findings import Proof
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds
 from bookmaker.rules.common.contract import Rule
 from bookmaker.solve.verdict import Undecided
-from bookmaker.trouble import BookTroubles, Place
+from bookmaker.source.diagnostics import BookErrors, Place
 from tests.cli.running import run
 from tests.layout.sample_book import sample_book
 from tests.rules.stacks import CELLS, stacked, twin
@@ -33,7 +33,7 @@ HERE = Place("here")
 def lost(*rules: Rule, cell: float = 20.0) -> list[str]:
     puzzle = Puzzle(CLASSIC, (0,) * 81, rules)
     placed = [(rule, HERE) for rule in rules]
-    return [trouble.text for trouble in out_of_sight(painted(puzzle, cell), "it", HERE, placed)]
+    return [diagnostic.text for diagnostic in out_of_sight(painted(puzzle, cell), "it", HERE, placed)]
 
 
 LINES = [kind for kind in kinds() if twin(kind) is not None]
@@ -75,14 +75,14 @@ def unproven(file: Path) -> Book:
 )
 def test_a_hidden_mark_is_a_trouble_at_its_rule(make, layout: str, tmp_path: Path) -> None:  # type: ignore[no-untyped-def]
     book = unproven(crowded_book(tmp_path))
-    with pytest.raises(BookTroubles) as caught:
+    with pytest.raises(BookErrors) as caught:
         list(make(book, load_layout(layout)).pages)
     lines = (tmp_path / "book.yaml").read_text(encoding="utf-8").splitlines()
-    for trouble in caught.value.troubles:
-        assert trouble.code == "mark-hidden"
-        kind = lines[trouble.place.line - 1].strip().partition(":")[0]
-        assert kinds()[kind].noun in trouble.text
-        assert "would be hidden by" in trouble.text and "% of it would be seen" in trouble.text
+    for diagnostic in caught.value.diagnostics:
+        assert diagnostic.code == "mark-hidden"
+        kind = lines[diagnostic.place.line - 1].strip().partition(":")[0]
+        assert kinds()[kind].noun in diagnostic.text
+        assert "would be hidden by" in diagnostic.text and "% of it would be seen" in diagnostic.text
 
 
 def test_it_is_told_where_a_picture_is_asked_for(tmp_path: Path) -> None:

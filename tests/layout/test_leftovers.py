@@ -10,17 +10,17 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from bookmaker.book.model import BookPuzzle, Credits, HintPages, Hints, Index, IndexEntry, IndexGroup
+from bookmaker.book.contents import BookPuzzle, Credits, HintPages, Hints, Index, IndexEntry, IndexGroup
 from bookmaker.book.wording import HINT_LEVELS, HINTS, HINTS_NOTE
 from bookmaker.display.items import Page, Rect, Text
 from bookmaker.layout import Layout, compose, layout_names, load_layout
-from bookmaker.layout.pages.credits import credits_leaves
-from bookmaker.layout.pages.hints import hint_leaves
-from bookmaker.layout.pages.index import index_leaves
+from bookmaker.layout.page_side import PageSide, UnnumberedPage
+from bookmaker.layout.pages.credits import credits_pages
+from bookmaker.layout.pages.hints import hints_pages
+from bookmaker.layout.pages.index import index_pages
 from bookmaker.layout.setting.flow import columns, height
 from bookmaker.layout.setting.paging import LEAST, filled, pages
 from bookmaker.layout.setting.text import Row
-from bookmaker.layout.sheet import Leaf, Sheet
 from bookmaker.layout.sheets.crib import ENDING
 from tests.layout.flat import flat
 from tests.layout.pinned import crib
@@ -99,9 +99,9 @@ def test_nothing_is_lost_and_no_page_is_added(groups: list[tuple[int, bool, floa
     assert not any(row.tied and row.items in ends for row in rows if row.items)
 
 
-def drawn(leaves: Sequence[Leaf], layout: Layout) -> Iterator[Page]:
+def drawn(leaves: Sequence[UnnumberedPage], layout: Layout) -> Iterator[Page]:
     for leaf in leaves:
-        yield Page(layout.width, layout.height, leaf.draw(Sheet(layout, right=True), {}), "")
+        yield Page(layout.width, layout.height, leaf.draw(PageSide(layout, right=True), {}), "")
 
 
 def share(page: Page, layout: Layout) -> float:
@@ -117,8 +117,8 @@ def many(number: int) -> tuple[BookPuzzle, ...]:
     return tuple(replace(puzzles[at % len(puzzles)], number=at + 1, hints=hints) for at in range(number))
 
 
-def credit_pages(number: int, layout: Layout) -> list[Leaf]:
-    return credits_leaves(Credits("Credits"), many(number), layout)
+def credit_pages(number: int, layout: Layout) -> list[UnnumberedPage]:
+    return credits_pages(Credits("Credits"), many(number), layout)
 
 
 @pytest.mark.parametrize("name", ["a4-book", "a5-booklet", "a4-large-print"])
@@ -129,7 +129,7 @@ def test_an_index_entry_of_any_length_stays_on_its_pages(name: str, number: int)
     part = Index(
         "Index", "Figures are puzzle numbers.", (IndexGroup("By rule", (IndexEntry("Classic", many(number)),)),)
     )
-    found = [one for page in drawn(index_leaves(part, layout), layout) for one in flat(page)]
+    found = [one for page in drawn(index_pages(part, layout), layout) for one in flat(page)]
     assert max(one.box[3] for one in found) <= layout.height - layout.margins.bottom
     figures = [word for one in found if isinstance(one.item, Text) for word in one.item.text.split(", ")]
     assert [word for word in (figure.strip(", ") for figure in figures) if word.isdigit()] == [
@@ -137,16 +137,16 @@ def test_an_index_entry_of_any_length_stays_on_its_pages(name: str, number: int)
     ]
 
 
-def hint_pages(number: int, layout: Layout) -> list[Leaf]:
+def hint_pages(number: int, layout: Layout) -> list[UnnumberedPage]:
     """The pages of the last hints."""
-    leaves = hint_leaves(HintPages(HINTS, HINTS_NOTE, HINT_LEVELS), many(number), layout)
+    leaves = hints_pages(HintPages(HINTS, HINTS_NOTE, HINT_LEVELS), many(number), layout)
     at = next(at for at, leaf in enumerate(leaves) if any(name == "hints 3" for name, _ in leaf.anchors))
     return leaves[at:]
 
 
 @pytest.mark.parametrize("name", BOOKS)
 @pytest.mark.parametrize("part", [credit_pages, hint_pages])
-def test_lists_of_any_length_end_well(name: str, part: Callable[[int, Layout], list[Leaf]]) -> None:
+def test_lists_of_any_length_end_well(name: str, part: Callable[[int, Layout], list[UnnumberedPage]]) -> None:
     layout = load_layout(name)
     ended = 0
     for number in range(20, 140, 3):

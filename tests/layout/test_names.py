@@ -7,14 +7,14 @@ from dataclasses import replace
 
 import pytest
 
-from bookmaker.book.model import BookPuzzle, Chapter, Credits, TitlePage
+from bookmaker.book.contents import BookPuzzle, Chapter, Credits, TitlePage
 from bookmaker.display.items import Text, untagged
 from bookmaker.layout import compose, compose_cover, layout_names, load_layout
-from bookmaker.layout.pages.credits import credits_leaves
+from bookmaker.layout.page_side import PageSide
+from bookmaker.layout.pages.credits import credits_pages
 from bookmaker.layout.pages.words import head_above, head_beside
 from bookmaker.layout.setting.text import FONTS, Row, broken, cut, paragraph, width
-from bookmaker.layout.sheet import Sheet
-from bookmaker.manifest.limits import LINE
+from bookmaker.source.file_limits import LINE
 from tests.layout.flat import flat
 from tests.layout.sample_book import picked
 
@@ -54,8 +54,8 @@ def test_the_credits_part_nothing_and_keep_a_date_together(name: str) -> None:
     other = replace(named(), permission="Another leave.")
     said = [
         item.text
-        for leaf in credits_leaves(Credits("Credits"), (named(), other), layout)
-        for group in untagged(leaf.draw(Sheet(layout, right=True), {}))
+        for leaf in credits_pages(Credits("Credits"), (named(), other), layout)
+        for group in untagged(leaf.draw(PageSide(layout, right=True), {}))
         for item in untagged(getattr(group, "items", ()))
         if isinstance(item, Text)
     ]

@@ -7,12 +7,12 @@ from itertools import combinations
 
 import pytest
 
-from bookmaker.book.model import Book, BookPuzzle, Chapter
+from bookmaker.book.contents import Book, BookPuzzle, Chapter
 from bookmaker.display.items import Page, Text
 from bookmaker.layout import compose, layout_names, load_layout
-from bookmaker.layout.pages.opener import MOST, opener_leaves
-from bookmaker.layout.sheet import Sheet
-from bookmaker.manifest.limits import LINE, NOTE
+from bookmaker.layout.page_side import PageSide
+from bookmaker.layout.pages.opener import MOST, opener_pages
+from bookmaker.source.file_limits import LINE, NOTE
 from tests.layout.flat import flat
 from tests.layout.sample_book import chapter_draft, sample_book
 
@@ -28,9 +28,9 @@ LONG = {
 
 def opened(chapter: Chapter, name: str, book: Book) -> list[Page]:
     layout = load_layout(name)
-    leaves = opener_leaves(chapter, book, layout)
+    leaves = opener_pages(chapter, book, layout)
     return [
-        Page(layout.width, layout.height, leaf.draw(Sheet(layout, at % 2 == 0), {}), "")
+        Page(layout.width, layout.height, leaf.draw(PageSide(layout, at % 2 == 0), {}), "")
         for at, leaf in enumerate(leaves)
     ]
 

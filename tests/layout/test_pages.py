@@ -13,8 +13,8 @@ from typing import Any
 
 import pytest
 
+from bookmaker.book.contents import Book
 from bookmaker.book.contest import enter_contest
-from bookmaker.book.model import Book
 from bookmaker.display.items import Document, Group, Line, Link, Path, Rect, Text, untagged
 from bookmaker.display.numerals import roman
 from bookmaker.layout import compose, compose_handout, compose_key, compose_marker, layout_names, load_layout

@@ -13,7 +13,7 @@ import pytest
 import bookmaker.rules
 from bookmaker.layout.lengths import mm
 from bookmaker.rules import kinds
-from bookmaker.rules.common.places import FREE
+from bookmaker.rules.common.drawing.places import FREE
 from tests.layout.sightings import Stack, unseen
 from tests.rules.stacks import stacked, stacks
 

@@ -20,11 +20,11 @@ from bookmaker.display.items import Group, Item, Line, Page, Path, Rect, Stroke,
 from bookmaker.layout.art.gridart import frame_for, grid_lines
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.sheets.chart import compose_chart
-from bookmaker.manifest.yamlfile import parse_yaml
-from bookmaker.placed import Table
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.rules import kinds
-from bookmaker.trouble import Desk
+from bookmaker.source.diagnostics import Collector
+from bookmaker.source.placed import Table
+from bookmaker.source.yamlfile import parse_yaml
 from tests.ink.drawn import pictures
 from tests.layout.flat import flat
 
@@ -166,11 +166,11 @@ def specimens() -> dict[str, Raster.Image]:
     """A copy of each mark, cut out: of every kind's sample, and of both marks of kinds that have two."""
     found = {kind: copied(marks_of_kind(kind)) for kind in DRAWN if kind not in ("dots", "parity", "peaks")}
     for name, typed in TWOFOLD.items():
-        desk = Desk()
-        tree = parse_yaml(typed, "x", desk)
+        collector = Collector()
+        tree = parse_yaml(typed, "x", collector)
         assert isinstance(tree, Table)
         ((kind, body),) = tree.entries
-        rule = kinds()[kind.value].read(body, CLASSIC, desk)
+        rule = kinds()[kind.value].read(body, CLASSIC, collector)
         assert rule is not None, typed
         found[name] = copied(mark.item for mark in rule.marks(frame_for(CLASSIC, LEAST)))
     return {name: picture.crop(picture.getbbox()) for name, picture in found.items()}

@@ -21,7 +21,7 @@ from bookmaker.layout.spec import Press
 from bookmaker.layout.specfile import read_layout
 from bookmaker.preflight import inspect
 from bookmaker.resources import shipped
-from bookmaker.trouble import BookTroubles
+from bookmaker.source.diagnostics import BookErrors
 
 LAYOUT = load_layout("a4-book")
 WIDTH, HEIGHT = 595.276, 841.890
@@ -93,7 +93,7 @@ def test_a_long_title_ends_with_the_sheet() -> None:
 def test_preflight_takes_the_slug_line_for_what_it_is() -> None:
     document = plain(pages=4)
     empty = replace(document, pages=tuple(replace(page, items=()) for page in document.pages))
-    assert inspect(pdf_bytes(press_sheets(empty, LAYOUT), press=True), "book.pdf").troubles == ()
+    assert inspect(pdf_bytes(press_sheets(empty, LAYOUT), press=True), "book.pdf").diagnostics == ()
 
 
 TEXT = (shipped("layouts") / "a4-handout.yaml").read_text(encoding="utf-8")
@@ -106,6 +106,10 @@ def test_a_layout_says_what_the_press_wants() -> None:
 
 
 def test_mistakes_in_it_are_found() -> None:
-    with pytest.raises(BookTroubles) as caught:
+    with pytest.raises(BookErrors) as caught:
         read_layout("x", TEXT + "\npress:\n  bleed: 3 cm\n  marks: maybe\n", "x.yaml")
-    assert sorted(trouble.code for trouble in caught.value.troubles) == ["missing-key", "out-of-range", "unknown-word"]
+    assert sorted(diagnostic.code for diagnostic in caught.value.diagnostics) == [
+        "missing-key",
+        "out-of-range",
+        "unknown-word",
+    ]

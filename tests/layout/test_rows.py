@@ -12,7 +12,7 @@ from bookmaker.layout.pages.block import GUTTER, Block, fit_above, fit_beside, i
 from bookmaker.layout.pages.keys import key_rows
 from bookmaker.layout.pages.puzzles import ALONE, Slot, place_puzzles
 from bookmaker.layout.setting.flow import height
-from bookmaker.rules.common.frame import Margins
+from bookmaker.rules.common.drawing.frame import Margins
 from tests.layout.sample_book import picked, sample_book
 
 SEVERAL = [name for name in layout_names() if load_layout(name).puzzles.columns > 1]

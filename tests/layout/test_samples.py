@@ -5,7 +5,7 @@ from dataclasses import replace
 
 import pytest
 
-from bookmaker.book.model import MarkLine, RulesText
+from bookmaker.book.contents import MarkLine, RulesText
 from bookmaker.display.items import Group, Item, Page, Text, untagged
 from bookmaker.layout import load_layout
 from bookmaker.layout.pages.block import BESIDE

@@ -9,7 +9,7 @@ from bookmaker.layout import compose, layout_names, load_layout
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.specfile import read_layout
 from bookmaker.resources import shipped
-from bookmaker.trouble import BookTroubles
+from bookmaker.source.diagnostics import BookErrors
 from tests.layout.flat import flat
 from tests.layout.sample_book import sample_book
 
@@ -81,26 +81,30 @@ def test_the_text_of_a_layout_becomes_points() -> None:
 def test_mistakes_are_found_at_their_place(old: str, new: str, code: str, said: str) -> None:
     text = GOOD.replace(old, new, 1)
     assert text != GOOD
-    with pytest.raises(BookTroubles) as caught:
+    with pytest.raises(BookErrors) as caught:
         read_layout("x", text, "x.yaml")
-    trouble = next(trouble for trouble in caught.value.troubles if trouble.code == code)
-    assert said in trouble.text + trouble.hint
-    assert trouble.place.file == "x.yaml"
-    line = text.splitlines()[trouble.place.line - 1]
+    diagnostic = next(diagnostic for diagnostic in caught.value.diagnostics if diagnostic.code == code)
+    assert said in diagnostic.text + diagnostic.hint
+    assert diagnostic.place.file == "x.yaml"
+    line = text.splitlines()[diagnostic.place.line - 1]
     assert new.strip().split(":")[0].strip()[:3] in line or code in ("missing-key", "no-room")
 
 
 def test_all_mistakes_at_once() -> None:
     text = GOOD.replace("paper: A4", "paper: A44").replace("hang: 26 mm", "hang: wide").replace("rows: 1", "rows: 0")
-    with pytest.raises(BookTroubles) as caught:
+    with pytest.raises(BookErrors) as caught:
         read_layout("x", text, "x.yaml")
-    assert [trouble.code for trouble in caught.value.troubles] == ["unknown-paper", "out-of-range", "not-a-length"]
+    assert [diagnostic.code for diagnostic in caught.value.diagnostics] == [
+        "unknown-paper",
+        "out-of-range",
+        "not-a-length",
+    ]
 
 
 def test_an_unknown_layout_names_the_nearest() -> None:
-    with pytest.raises(BookTroubles) as caught:
+    with pytest.raises(BookErrors) as caught:
         load_layout("a4-bok")
-    assert "a4-book" in caught.value.troubles[0].hint
+    assert "a4-book" in caught.value.diagnostics[0].hint
 
 
 def test_the_text_of_a_thick_book_keeps_away_from_the_spine_as_it_is() -> None:

@@ -9,7 +9,7 @@ from pathlib import Path
 
 import pytest
 
-from bookmaker.book.model import BookPuzzle
+from bookmaker.book.contents import BookPuzzle
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.layout import compose, compose_key, load_layout
 from bookmaker.puzzle.grid import SYMBOLS

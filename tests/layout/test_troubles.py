@@ -9,14 +9,14 @@ import pytest
 
 from bookmaker.layout import Layout, compose, compose_handout, compose_key, load_layout
 from bookmaker.layout.lengths import mm
-from bookmaker.trouble import BookTroubles, Trouble
+from bookmaker.source.diagnostics import BookErrors, Diagnostic
 from tests.layout.sample_book import picked, sample_book
 
 
-def troubles(make: Callable[..., object], *args: object) -> Sequence[Trouble]:
-    with pytest.raises(BookTroubles) as caught:
+def diagnostics(make: Callable[..., object], *args: object) -> Sequence[Diagnostic]:
+    with pytest.raises(BookErrors) as caught:
         make(*args)
-    return caught.value.troubles
+    return caught.value.diagnostics
 
 
 def narrow(name: str, least: float) -> Layout:
@@ -25,16 +25,16 @@ def narrow(name: str, least: float) -> Layout:
 
 
 def test_a_puzzle_that_fits_on_no_page_is_named_with_the_reason() -> None:
-    (trouble,) = troubles(compose, sample_book(), narrow("a4-book", 11))
+    (diagnostic,) = diagnostics(compose, sample_book(), narrow("a4-book", 11))
     ledger = next(puzzle for puzzle in sample_book().puzzles if puzzle.id == "ledger")
-    assert trouble.code == "does-not-fit"
-    assert trouble.place == ledger.place
+    assert diagnostic.code == "does-not-fit"
+    assert diagnostic.place == ledger.place
     for said in ("The Ledger", "a4-book", "16×16", "10.4 mm", "11.0 mm"):
-        assert said in trouble.text
+        assert said in diagnostic.text
 
 
 def test_all_puzzles_that_do_not_fit_are_named_at_once() -> None:
-    found = troubles(compose, sample_book(), narrow("a5-book", 13.5))
+    found = diagnostics(compose, sample_book(), narrow("a5-book", 13.5))
     assert len(found) == len(sample_book().puzzles) - 1  # only the 6×6 has cells as large as that
 
 
@@ -50,9 +50,9 @@ def test_a_puzzle_too_large_for_its_share_of_a_page_gets_a_page_of_its_own() -> 
     [(compose, "a4-handout", "book"), (compose_key, "a4-handout", "book"), (compose_handout, "a4-book", "handout")],
 )
 def test_a_layout_made_for_something_else(make: Callable[..., object], layout: str, use: str) -> None:
-    (trouble,) = troubles(make, picked("kettle"), load_layout(layout))
-    assert trouble.code == "wrong-use"
-    assert f"not for a {use}" in trouble.text
+    (diagnostic,) = diagnostics(make, picked("kettle"), load_layout(layout))
+    assert diagnostic.code == "wrong-use"
+    assert f"not for a {use}" in diagnostic.text
 
 
 def test_a_character_that_the_fonts_can_not_print_is_named() -> None:
@@ -60,9 +60,9 @@ def test_a_character_that_the_fonts_can_not_print_is_named() -> None:
     kettle = next(puzzle for puzzle in book.puzzles if puzzle.id == "kettle")
     odd = replace(kettle, title="The 壺", setter="Fennel \u0001")
     chapter = replace(book.chapters[0], puzzles=(odd,))
-    found = troubles(compose, replace(book, title="Ω ☂", body=(chapter, *book.body[1:])), load_layout("a5-book"))
-    assert {trouble.code for trouble in found} == {"missing-glyph"}
-    said = [(trouble.place, trouble.text) for trouble in found]
+    found = diagnostics(compose, replace(book, title="Ω ☂", body=(chapter, *book.body[1:])), load_layout("a5-book"))
+    assert {diagnostic.code for diagnostic in found} == {"missing-glyph"}
+    said = [(diagnostic.place, diagnostic.text) for diagnostic in found]
     assert any(place == kettle.places["title"] and "壺" in text and "serif" in text for place, text in said)
     assert any(place == kettle.places["setter"] and "setter" in text for place, text in said)
     assert any(place == book.place and "umbrella" in text for place, text in said)

@@ -8,12 +8,12 @@ from __future__ import annotations
 
 from pathlib import Path
 
-import bookmaker.audit
+import bookmaker.crosscheck
 import bookmaker.rules
 import tests.rules
 
 HERE = Path(__file__).parent
 
 bookmaker.rules.__path__.append(str(HERE / "rules"))
-bookmaker.audit.__path__.append(str(HERE / "audit"))
+bookmaker.crosscheck.__path__.append(str(HERE / "audit"))
 tests.rules.__path__.append(str(HERE))

@@ -12,7 +12,7 @@ from pathlib import Path
 from random import Random
 
 from bookmaker.draft.attempt import Drafted, attempt
-from bookmaker.manifest.model import BAND_NAMES
+from bookmaker.manifest.entries import BAND_NAMES
 from bookmaker.manifest.written import puzzle_lines
 from bookmaker.puzzle.grid import CLASSIC, Grid, boxed_grid
 from bookmaker.puzzle.puzzle import Puzzle, digits_text
@@ -20,9 +20,9 @@ from bookmaker.rules import kinds, problem_of
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Solution, Unique
-from bookmaker.wishes.model import Wish
 from bookmaker.wishes.rulewishes import by_chance
 from bookmaker.wishes.span import Span
+from bookmaker.wishes.wish import Wish
 from tests.grade.turns import turned
 
 HOME = Path(__file__).resolve().parents[2] / "demo_book" / "archive"

@@ -1,4 +1,4 @@
-"""Books in a folder for tests: files by name, loaded or read for their troubles."""
+"""Books in a folder for tests: files by name, loaded or read for their diagnostics."""
 
 from __future__ import annotations
 
@@ -7,9 +7,9 @@ from pathlib import Path
 import pytest
 
 from bookmaker.manifest import load
-from bookmaker.manifest.model import Manifest
-from bookmaker.trouble import BookTroubles, Trouble
-from bookmaker.trouble_text import shown
+from bookmaker.manifest.entries import Manifest
+from bookmaker.source.diagnostic_text import shown
+from bookmaker.source.diagnostics import BookErrors, Diagnostic
 from tests.published import SEVENTEEN
 
 GIVENS = SEVENTEEN
@@ -32,13 +32,13 @@ def read(folder: Path, files: dict[str, str | bytes], name: str = "book.yaml") -
     write(folder, files)
     try:
         return load(folder / name)
-    except BookTroubles as found:
-        pytest.fail(shown(found.troubles))
+    except BookErrors as found:
+        pytest.fail(shown(found.diagnostics))
 
 
-def troubles_of(folder: Path, files: dict[str, str | bytes], name: str = "book.yaml") -> tuple[Trouble, ...]:
+def troubles_of(folder: Path, files: dict[str, str | bytes], name: str = "book.yaml") -> tuple[Diagnostic, ...]:
     """The mistakes of a faulty book, without its warnings."""
     write(folder, files)
-    with pytest.raises(BookTroubles) as found:
+    with pytest.raises(BookErrors) as found:
         load(folder / name)
-    return tuple(trouble for trouble in found.value.troubles if not trouble.warning)
+    return tuple(diagnostic for diagnostic in found.value.diagnostics if not diagnostic.warning)

@@ -8,7 +8,7 @@ import pytest
 
 from bookmaker.manifest import load
 from bookmaker.manifest.archives import archive_files
-from bookmaker.trouble import BookTroubles, Desk
+from bookmaker.source.diagnostics import BookErrors, Collector
 from tests.manifest.books import GIVENS, read, troubles_of, write
 
 OTHER = "....9..5....674.3....5....95.....3.82......6.7.3.46...45...1.9.....6....3......27"
@@ -88,11 +88,11 @@ def test_links_that_lead_out_are_refused(tmp_path: Path) -> None:
     (tmp_path / "store" / "out.yaml").symlink_to(tmp_path / "secret" / "s.yaml")
     (tmp_path / "store" / "outside").symlink_to(tmp_path / "secret")
     (tmp_path / "store" / "inside").symlink_to(tmp_path / "store" / "deep")
-    desk = Desk()
-    names = [path.relative_to(tmp_path / "store").as_posix() for path in archive_files(tmp_path / "store", desk)]
+    collector = Collector()
+    names = [path.relative_to(tmp_path / "store").as_posix() for path in archive_files(tmp_path / "store", collector)]
     assert names == ["book.yaml", "brief.yaml", "in.yaml", "weekly.txt", "deep/a.yaml"]
-    assert [t.code for t in desk.found] == ["link-outside", "link-outside"]
+    assert [t.code for t in collector.found] == ["link-outside", "link-outside"]
     write(tmp_path, {"mine/book.yaml": HEAD + "- pick: secret\n"})
-    with pytest.raises(BookTroubles) as found:
+    with pytest.raises(BookErrors) as found:
         load(tmp_path / "mine")
-    assert {t.code for t in found.value.troubles} == {"link-outside", "unknown-pick"}
+    assert {t.code for t in found.value.diagnostics} == {"link-outside", "unknown-pick"}

@@ -11,8 +11,8 @@ import pytest
 from PIL import Image
 
 from bookmaker.manifest.pictures import MOST_BYTES, MOST_PIXELS, Picture, read_picture
-from bookmaker.placed import Word
-from bookmaker.trouble import Desk, Place, Trouble
+from bookmaker.source.diagnostics import Collector, Diagnostic, Place
+from bookmaker.source.placed import Word
 
 
 def _saved(kind: str, size: tuple[int, int] = (40, 30), mode: str = "L") -> bytes:
@@ -31,10 +31,10 @@ def _declared(width: int, height: int) -> bytes:
     return b"\x89PNG\r\n\x1a\n" + b"".join(chunks)
 
 
-def _read(folder: Path, content: bytes) -> tuple[Picture | None, list[Trouble]]:
+def _read(folder: Path, content: bytes) -> tuple[Picture | None, list[Diagnostic]]:
     (folder / "quay.png").write_bytes(content)
-    desk = Desk()
-    return read_picture(Word(Place(str(folder / "book.yaml"), 3, 9), "quay.png"), desk), desk.found
+    collector = Collector()
+    return read_picture(Word(Place(str(folder / "book.yaml"), 3, 9), "quay.png"), collector), collector.found
 
 
 @pytest.mark.parametrize("mode", ["1", "L", "P", "RGB", "RGBA"])
@@ -82,8 +82,8 @@ def test_faulty_pictures_are_told_once(tmp_path: Path, name: str) -> None:
     content, code, said = FAULTY[name]
     picture, found = _read(tmp_path, content)
     assert picture is None
-    (trouble,) = found
-    assert (trouble.code, trouble.place.line, trouble.place.column) == (code, 3, 9)
-    assert trouble.text.startswith("“quay.png” ")
-    assert said in trouble.text
-    assert trouble.hint
+    (diagnostic,) = found
+    assert (diagnostic.code, diagnostic.place.line, diagnostic.place.column) == (code, 3, 9)
+    assert diagnostic.text.startswith("“quay.png” ")
+    assert said in diagnostic.text
+    assert diagnostic.hint

@@ -1,7 +1,7 @@
-"""Whatever is typed, the answer is a manifest or a list of troubles, never a traceback.
+"""Whatever is typed, the answer is a manifest or a list of diagnostics, never a traceback.
 
 Three kinds of hostile books: sound ones with a few characters changed; rules with bodies of any shape; any text at all.
-Every place that is reported must lie in the file, and what is read without trouble must be fit for all later rooms.
+Every place that is reported must lie in the file, and what is read without diagnostic must be fit for all later rooms.
 """
 
 from __future__ import annotations
@@ -17,9 +17,9 @@ from hypothesis import strategies as st
 from bookmaker.manifest import load
 from bookmaker.rules import houses_of, kinds, problem_of
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.rules.common.frame import Frame
-from bookmaker.trouble import LINE_BREAK, BookTroubles
-from bookmaker.trouble_text import shown
+from bookmaker.rules.common.drawing.frame import Frame
+from bookmaker.source.diagnostic_text import shown
+from bookmaker.source.diagnostics import LINE_BREAK, BookErrors
 from tests.manifest.books import GIVENS, HEAD
 
 STEADY = settings(
@@ -75,16 +75,16 @@ def try_book(folder: Path, text: str) -> None:
     file.write_bytes(text.encode("utf-8", errors="surrogatepass"))
     try:
         book = load(file)
-    except BookTroubles as found:
+    except BookErrors as found:
         lines = LINE_BREAK.split(text)
-        for trouble in found.troubles:
-            for place in (trouble.place, *trouble.also):
+        for diagnostic in found.diagnostics:
+            for place in (diagnostic.place, *diagnostic.also):
                 if place.file == str(file) and place.line:
-                    assert 1 <= place.line <= len(lines), trouble
-                    assert 1 <= place.column <= len(lines[place.line - 1]) + 2, trouble
-            assert trouble.text and "\n" not in trouble.text and len(trouble.text) < 400
-        assert shown(found.troubles)
-        assert any(not trouble.warning for trouble in found.troubles)
+                    assert 1 <= place.line <= len(lines), diagnostic
+                    assert 1 <= place.column <= len(lines[place.line - 1]) + 2, diagnostic
+            assert diagnostic.text and "\n" not in diagnostic.text and len(diagnostic.text) < 400
+        assert shown(found.diagnostics)
+        assert any(not diagnostic.warning for diagnostic in found.diagnostics)
     else:
         for entry in book.entries:
             use(entry.puzzle)
@@ -173,5 +173,5 @@ def test_any_text_as_a_plain_list(folder: Path, text: str) -> None:
     file.write_bytes(text.encode("utf-8", errors="surrogatepass"))
     try:
         load(file)
-    except BookTroubles as found:
-        assert shown(found.troubles)
+    except BookErrors as found:
+        assert shown(found.diagnostics)

@@ -7,8 +7,8 @@ from pathlib import Path
 import pytest
 
 from bookmaker.manifest import load
-from bookmaker.trouble import BookTroubles
-from bookmaker.trouble_text import shown
+from bookmaker.source.diagnostic_text import shown
+from bookmaker.source.diagnostics import BookErrors
 from tests.manifest.books import GIVENS, write
 
 HEAD = "book:\n  title: Tides\npuzzles:\n"
@@ -42,10 +42,10 @@ def test_a_line_of_the_book_or_of_the_puzzle_is_enough(tmp_path: Path) -> None:
 
 def test_it_comes_after_what_is_wrong(tmp_path: Path) -> None:
     write(tmp_path, {"book.yaml": HEAD + puzzles(2) + "- id: p9\n  givens: 12\n"})
-    with pytest.raises(BookTroubles) as found:
+    with pytest.raises(BookErrors) as found:
         load(tmp_path)
-    assert [trouble.warning for trouble in found.value.troubles] == [False, True]
-    assert len(shown(found.value.troubles[1:]).splitlines()) == 1
+    assert [diagnostic.warning for diagnostic in found.value.diagnostics] == [False, True]
+    assert len(shown(found.value.diagnostics[1:]).splitlines()) == 1
 
 
 def test_a_plain_list_has_no_room_for_them(tmp_path: Path) -> None:

@@ -138,8 +138,13 @@ CASES = {
 @pytest.mark.parametrize("name", CASES)
 def test_misuse(name: str, tmp_path: Path) -> None:
     said, code, line, column, text = CASES[name]
-    (trouble,) = troubles_of(tmp_path, {"book.yaml": HEAD + said + PUZZLE, "text.png": "no picture"})
-    assert (trouble.code, trouble.place.line, trouble.place.column, trouble.text) == (code, line, column, text)
+    (diagnostic,) = troubles_of(tmp_path, {"book.yaml": HEAD + said + PUZZLE, "text.png": "no picture"})
+    assert (diagnostic.code, diagnostic.place.line, diagnostic.place.column, diagnostic.text) == (
+        code,
+        line,
+        column,
+        text,
+    )
 
 
 def test_a_damaged_picture(tmp_path: Path) -> None:
@@ -147,16 +152,16 @@ def test_a_damaged_picture(tmp_path: Path) -> None:
         "book.yaml": HEAD + "  cover: {image: a.png}\n" + PUZZLE,
         "a.png": png(90, 90)[:60],
     }
-    (trouble,) = troubles_of(tmp_path, files)
-    assert trouble.code == "not-a-picture"
+    (diagnostic,) = troubles_of(tmp_path, files)
+    assert diagnostic.code == "not-a-picture"
 
 
 def test_a_picture_that_a_link_leads_out_to(tmp_path: Path) -> None:
     (tmp_path / "away.png").write_bytes(png(9, 9))
     (tmp_path / "book").mkdir()
     (tmp_path / "book" / "a.png").symlink_to(tmp_path / "away.png")
-    (trouble,) = troubles_of(tmp_path / "book", {"book.yaml": HEAD + "  cover: {image: a.png}\n" + PUZZLE})
-    assert trouble.code == "picture-outside"
+    (diagnostic,) = troubles_of(tmp_path / "book", {"book.yaml": HEAD + "  cover: {image: a.png}\n" + PUZZLE})
+    assert diagnostic.code == "picture-outside"
 
 
 def test_check_digits() -> None:
@@ -174,5 +179,5 @@ puzzles:
 """
     (entry,) = read(tmp_path, {"book.yaml": HEAD + puzzle}).entries
     assert entry.link == "https://example.org/a"
-    (trouble,) = troubles_of(tmp_path, {"book.yaml": HEAD + puzzle.replace("https:", "ftp:")})
-    assert trouble.code == "bad-link"
+    (diagnostic,) = troubles_of(tmp_path, {"book.yaml": HEAD + puzzle.replace("https:", "ftp:")})
+    assert diagnostic.code == "bad-link"

@@ -53,7 +53,7 @@ puzzles:
 ROW = "      9 . .  . 8 7  1 . .\n"
 """The second row of the second puzzle."""
 
-# What is typed, and what is typed instead, with ▸ where the one trouble should point; its code; a part of its hint.
+# What is typed, and what is typed instead, with ▸ where the one diagnostic should point; its code; a part of its hint.
 SLIPS: dict[str, tuple[str, str, str, str]] = {
     "a colon in a title": ("Mooring Line", "Mooring▸: Line", "colon", "in quotes"),
     "curved quotes around a colon": ("Mooring Line", "“Mooring▸: Line”", "colon", "put straight quotes around"),
@@ -207,10 +207,10 @@ def test_a_slip_is_told_once_with_how_to_mend_it(name: str, line_end: str, tmp_p
     marked = BOOK.replace(old, new, 1)
     before = marked.partition("▸")[0].split("\n")
     text = marked.replace("▸", "").replace("\n", line_end)
-    (trouble,) = troubles_of(tmp_path, {"book.yaml": text})
-    at = (trouble.code, trouble.place.line, trouble.place.column)
-    assert at == (code, len(before), len(before[-1]) + 1), trouble
-    assert hint in trouble.hint
+    (diagnostic,) = troubles_of(tmp_path, {"book.yaml": text})
+    at = (diagnostic.code, diagnostic.place.line, diagnostic.place.column)
+    assert at == (code, len(before), len(before[-1]) + 1), diagnostic
+    assert hint in diagnostic.hint
 
 
 PATCH = """- id: patch
@@ -231,7 +231,7 @@ PATCH = """- id: patch
 
 def lost(tmp_path: Path, text: str) -> list[tuple[int, str]]:
     found = troubles_of(tmp_path, {"book.yaml": HEAD + text})
-    return [(trouble.place.line - 4, trouble.hint) for trouble in found if trouble.code == "lost-name"]
+    return [(diagnostic.place.line - 4, diagnostic.hint) for diagnostic in found if diagnostic.code == "lost-name"]
 
 
 def test_a_picture_lost_in_another_picture(tmp_path: Path) -> None:
@@ -262,7 +262,10 @@ def test_a_puzzle_that_is_set_in_too_far(tmp_path: Path) -> None:
 
 def test_what_else_is_wrong_with_a_lost_picture_is_told_too(tmp_path: Path) -> None:
     text = BOOK.replace("    givens: |\n      . . .", "      . . .").replace(ROW, "      9 . .  . 8 7  1 . 9\n")
-    assert [trouble.code for trouble in troubles_of(tmp_path, {"book.yaml": text})] == ["lost-name", "givens-clash"]
+    assert [diagnostic.code for diagnostic in troubles_of(tmp_path, {"book.yaml": text})] == [
+        "lost-name",
+        "givens-clash",
+    ]
 
 
 @pytest.mark.parametrize(

@@ -55,11 +55,11 @@ from bookmaker.reasons.telling import (
     Few,
     Fills,
     Fixes,
+    Introduction,
     Leaves,
     MoreAlike,
     Names,
     Opens,
-    Outlook,
     Places,
     RuleSaid,
     Run,
@@ -172,7 +172,7 @@ def utterances() -> Iterator[Utterance]:
     for turn in ("half", "left-right", "top-bottom", "falling", "rising", "quarter"):
         yield from (Symmetry(turn, cycles) for cycles in ((), ((1, 9), (2, 8)), ((1, 2, 3),)))
     yield from (
-        Outlook("Hike", stuck, longest, crux_at, at_start, bottlenecks, choice)
+        Introduction("Hike", stuck, longest, crux_at, at_start, bottlenecks, choice)
         for stuck, longest, (crux_at, at_start), bottlenecks, choice in product(
             (0, 1, 2, 3), (2, 9), ((None, False), (24, False), (24, True)), BOOLS, (0, 3)
         )

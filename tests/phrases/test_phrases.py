@@ -11,7 +11,7 @@ import pytest
 from fluent.syntax import FluentParser
 from fluent.syntax.ast import Message, Pattern
 
-from bookmaker.grade.technique import ladder
+from bookmaker.logic.technique import ladder
 from bookmaker.phrases import Phrasebook
 from bookmaker.phrases import catalogue as catalogue_module
 from bookmaker.phrases.catalogue import LOCALES, Catalogue, PhraseFault, catalogue

@@ -10,7 +10,7 @@ from bookmaker.book import make_book
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.layout import compose, compose_handout, compose_key, layout_names, load_layout
 from bookmaker.manifest import load
-from bookmaker.manifest.model import Manifest
+from bookmaker.manifest.entries import Manifest
 from bookmaker.preflight import Report, inspect
 from bookmaker.proof import Proof, prove_all
 
@@ -30,7 +30,7 @@ def proofs(manifest: Manifest) -> tuple[Proof, ...]:
 def sound(file: bytes, proofs: tuple[Proof, ...]) -> Report:
     """What preflight saw in a file that it finds nothing wrong with."""
     report = inspect(file, "book.pdf", proofs)
-    assert [trouble.text for trouble in report.troubles if not trouble.warning] == []
+    assert [diagnostic.text for diagnostic in report.diagnostics if not diagnostic.warning] == []
     return report
 
 

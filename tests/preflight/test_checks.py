@@ -16,7 +16,7 @@ from reportlab.pdfgen.canvas import Canvas
 from bookmaker.display.items import Document, Image, Item, Line, Page, Rect, Stroke, Text
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.preflight import inspect
-from bookmaker.proof.crew import processes
+from bookmaker.proof.executors import processes
 
 SOUND = (Text(50, 60, "Sound", "serif", 12), Rect(40, 80, 60, 60, Stroke(0.5), 0.9))
 
@@ -28,7 +28,7 @@ def book(*items: Item, pages: int = 4, width: float = 200) -> bytes:
 
 
 def found(file: bytes) -> list[tuple[str, str]]:
-    return [(trouble.code, trouble.text) for trouble in inspect(file, "book.pdf").troubles]
+    return [(diagnostic.code, diagnostic.text) for diagnostic in inspect(file, "book.pdf").diagnostics]
 
 
 def by_hand(draw) -> bytes:  # type: ignore[no-untyped-def]
@@ -84,10 +84,10 @@ def test_colours(colour, said: str) -> None:  # type: ignore[no-untyped-def]
 )
 def test_resolution_at_the_printed_size(pixels: int, code: str | None, warning: bool) -> None:
     file = book(Image(60, 60, 72, 36, raster(pixels, 300)))
-    troubles = inspect(file, "book.pdf").troubles
-    assert [(trouble.code, trouble.warning) for trouble in troubles] == ([(code, warning)] if code else [])
+    diagnostics = inspect(file, "book.pdf").diagnostics
+    assert [(diagnostic.code, diagnostic.warning) for diagnostic in diagnostics] == ([(code, warning)] if code else [])
     if code:
-        assert f"{pixels} pixels per inch" in troubles[0].text
+        assert f"{pixels} pixels per inch" in diagnostics[0].text
 
 
 def test_a_coloured_picture() -> None:
@@ -127,9 +127,9 @@ def test_page_sizes() -> None:
 
 
 def test_pages_that_do_not_fold() -> None:
-    troubles = inspect(book(pages=7), "book.pdf").troubles
-    assert [(trouble.code, trouble.warning) for trouble in troubles] == [("fold", True)]
-    assert "page count, 7," in troubles[0].text and "1 page stays blank" in troubles[0].text
+    diagnostics = inspect(book(pages=7), "book.pdf").diagnostics
+    assert [(diagnostic.code, diagnostic.warning) for diagnostic in diagnostics] == [("fold", True)]
+    assert "page count, 7," in diagnostics[0].text and "1 page stays blank" in diagnostics[0].text
     assert found(book(pages=8)) == found(book(pages=1)) == found(book(pages=2)) == []
 
 
@@ -169,8 +169,8 @@ def test_one_trouble_names_all_its_pages() -> None:
 @pytest.mark.parametrize("content", [b"", b"no PDF", b"%PDF-1.4\n%%EOF", book()[:3000]])
 def test_files_that_cannot_be_read(content: bytes) -> None:
     report = inspect(content, "broken.pdf")
-    (trouble,) = report.troubles
-    assert trouble.code == "unreadable" and trouble.place.file == "broken.pdf"
+    (diagnostic,) = report.diagnostics
+    assert diagnostic.code == "unreadable" and diagnostic.place.file == "broken.pdf"
     assert not report.sound and not report.pages
 
 
@@ -182,9 +182,9 @@ def locked(user: str = "") -> bytes:
 
 
 def test_a_file_that_opens_only_with_a_password() -> None:
-    (trouble,) = inspect(locked(user="barley"), "book.pdf").troubles
-    assert (trouble.code, trouble.text) == ("protected", "the file is protected, and opens only with a password")
-    assert "save it without protection" in trouble.hint
+    (diagnostic,) = inspect(locked(user="barley"), "book.pdf").diagnostics
+    assert (diagnostic.code, diagnostic.text) == ("protected", "the file is protected, and opens only with a password")
+    assert "save it without protection" in diagnostic.hint
 
 
 def test_a_file_that_may_be_read_but_not_changed_is_read() -> None:
@@ -204,7 +204,7 @@ def test_damage_is_named_where_it_is() -> None:
 
 
 def test_only_folded_sheets_need_a_multiple_of_four() -> None:
-    assert inspect(book(pages=7), "book.pdf", folded=False).troubles == ()
+    assert inspect(book(pages=7), "book.pdf", folded=False).diagnostics == ()
 
 
 def test_pages_shared_among_workers_are_seen_as_by_one(tmp_path: Path) -> None:
@@ -213,9 +213,9 @@ def test_pages_shared_among_workers_are_seen_as_by_one(tmp_path: Path) -> None:
     file = tmp_path / "book.pdf"
     file.write_bytes(pdf_bytes(Document("A title", "", "", pages)))
     watched: list[tuple[int, int]] = []
-    with processes(2) as crew:
-        shared = inspect(file, "book.pdf", crew=crew, watch=lambda done, of: watched.append((done, of)))
+    with processes(2) as executor:
+        shared = inspect(file, "book.pdf", executor=executor, watch=lambda done, of: watched.append((done, of)))
     alone = inspect(file.read_bytes(), "book.pdf")
-    assert shared == alone and len(alone.troubles) == 2
-    assert "pages 7, 57, 107, 157: " in alone.troubles[0].text
+    assert shared == alone and len(alone.diagnostics) == 2
+    assert "pages 7, 57, 107, 157: " in alone.diagnostics[0].text
     assert watched == [(64, 200), (128, 200), (192, 200), (200, 200)]

@@ -11,14 +11,14 @@ from pypdf import PageObject, PdfReader, PdfWriter, Transformation
 from bookmaker.display.items import Document, Group, Item, Page, Rect, Stroke, Text
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.layout.art.gridart import draw_grid
-from bookmaker.manifest.model import Entry
+from bookmaker.manifest.entries import Entry
 from bookmaker.preflight import PrintedGrid, inspect
 from bookmaker.proof import Proof, prove_entry
 from bookmaker.puzzle.grid import CLASSIC, SYMBOLS, boxed_grid, irregular_grid
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds
 from bookmaker.solve.verdict import Several, Unique
-from bookmaker.trouble import Place
+from bookmaker.source.diagnostics import Place
 from tests.digits import digits_from
 from tests.published import PULP_SOLVED, WORKED
 from tests.rules.harness import sound_entry
@@ -56,8 +56,8 @@ def text_of(grid: PrintedGrid) -> str:
 
 
 def codes(file: bytes, *proofs: Proof) -> list[tuple[str, str]]:
-    found = inspect(file, "book.pdf", proofs or (PROOF,)).troubles
-    return [(trouble.code, trouble.text) for trouble in found if trouble.code not in ("fold", "safe-area")]
+    found = inspect(file, "book.pdf", proofs or (PROOF,)).diagnostics
+    return [(diagnostic.code, diagnostic.text) for diagnostic in found if diagnostic.code not in ("fold", "safe-area")]
 
 
 def test_a_grid_and_its_key_read_back() -> None:

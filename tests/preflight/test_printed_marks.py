@@ -14,17 +14,17 @@ import pytest
 from bookmaker.display.items import Document, Group, Item, Page
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.layout.art.gridart import draw_grid, painted
-from bookmaker.manifest.model import Entry
+from bookmaker.manifest.entries import Entry
 from bookmaker.preflight import Report, inspect
 from bookmaker.proof import Proof
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.rules.common.frame import Mark
+from bookmaker.rules.common.drawing.frame import Mark
 from bookmaker.sight import shapes
 from bookmaker.solve.verdict import Undecided
-from bookmaker.trouble import Place
+from bookmaker.source.diagnostics import Place
 from tests.rules.stacks import stacked
 
 SIDE, CELL, LEFT, TOP = 400.0, 26.0, 60.0, 70.0
@@ -61,7 +61,7 @@ def read(file: bytes, puzzle: RuledPuzzle) -> Report:
 
 def told(report: Report) -> list[str]:
     """What is said of marks."""
-    return [one.text for one in report.troubles if one.code.startswith(("mark", "lines"))]
+    return [one.text for one in report.diagnostics if one.code.startswith(("mark", "lines"))]
 
 
 def changed(file: bytes, change: Callable[[Instructions], bytes]) -> bytes:

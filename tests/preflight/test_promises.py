@@ -27,7 +27,7 @@ def changed(change: Callable[[pikepdf.Pdf], object], sound: bytes = SOUND) -> by
 
 
 def breaches(file: bytes) -> list[str]:
-    return [trouble.text for trouble in inspect(file, "book.pdf").troubles if trouble.code == "pdfx"]
+    return [diagnostic.text for diagnostic in inspect(file, "book.pdf").diagnostics if diagnostic.code == "pdfx"]
 
 
 def link(x: float) -> Callable[[pikepdf.Pdf], None]:
@@ -47,7 +47,7 @@ def state(**entries: Any) -> Callable[[pikepdf.Pdf], None]:
 
 
 def test_a_sound_file() -> None:
-    assert inspect(SOUND, "book.pdf").troubles == ()
+    assert inspect(SOUND, "book.pdf").diagnostics == ()
 
 
 @pytest.mark.parametrize(

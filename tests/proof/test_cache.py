@@ -12,7 +12,7 @@ from threading import Timer
 import pytest
 
 import bookmaker.proof as room
-from bookmaker.manifest.model import Entry
+from bookmaker.manifest.entries import Entry
 from bookmaker.proof import Proof, prove_each
 from bookmaker.proof.cache import FileStore, key_of, user_store
 from bookmaker.proof.record import Findings, from_text, to_text
@@ -20,7 +20,7 @@ from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.verdict import NoSolution, Several, Tally, Undecided, Unique
-from bookmaker.trouble import Place
+from bookmaker.source.diagnostics import Place
 from tests.digits import digits_from
 from tests.published import MISPRINT, SEVENTEEN
 

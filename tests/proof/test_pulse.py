@@ -6,12 +6,12 @@ import re
 
 import pytest
 
-from bookmaker.manifest.model import Entry
+from bookmaker.manifest.entries import Entry
 from bookmaker.proof import prove_all, pulse
-from bookmaker.proof.crew import processes
+from bookmaker.proof.executors import processes
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.puzzle.puzzle import Puzzle
-from bookmaker.trouble import Place
+from bookmaker.source.diagnostics import Place
 from tests.digits import digits_from
 from tests.rules.harness import sound_entry
 
@@ -31,8 +31,10 @@ def test_a_long_proof_says_how_many_guesses_are_left() -> None:
     # A grid with no more than one mark has solutions without end: counting them goes on until the limit.
     open_grid = Puzzle(CLASSIC, (0,) * 81, (sound_entry("non-consecutive: yes"),))
     entry = Entry("endless", open_grid, Place("book.yaml"))
-    with processes(1, said.append) as crew:
-        prove_all([entry, Entry("hard", Puzzle(CLASSIC, digits_from(HARD)), Place("book.yaml"))], 300, crew=crew)
+    with processes(1, said.append) as executor:
+        prove_all(
+            [entry, Entry("hard", Puzzle(CLASSIC, digits_from(HARD)), Place("book.yaml"))], 300, executor=executor
+        )
     assert any(re.match(r"“endless” is being proven: \d+ s, [\d,]+ guesses made$", line) for line in said)
     counting = r"“endless” is being counted out: \d+ s, ([\d,]+) of ([\d,]+) guesses made, ([\d,]+) left"
     read = [
@@ -47,8 +49,8 @@ def test_a_long_proof_says_how_many_guesses_are_left() -> None:
 
 def test_a_short_one_says_nothing() -> None:
     said: list[str] = []
-    with processes(1, said.append) as crew:
-        prove_all([Entry("hard", Puzzle(CLASSIC, digits_from(HARD)), Place("book.yaml"))], crew=crew)
+    with processes(1, said.append) as executor:
+        prove_all([Entry("hard", Puzzle(CLASSIC, digits_from(HARD)), Place("book.yaml"))], executor=executor)
     assert said == []
 
 

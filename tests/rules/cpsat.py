@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ortools.sat.python import cp_model
 
-from bookmaker.audit import model_of
+from bookmaker.crosscheck import model_of
 from bookmaker.rules.common.contract import RuledPuzzle
 
 

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from random import Random
 from typing import Literal
 
-from bookmaker.audit.common import line_from
+from bookmaker.crosscheck.common import line_from
 from bookmaker.puzzle.grid import Grid
 
 Side = Literal["left", "right", "top", "bottom"]

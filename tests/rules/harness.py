@@ -5,8 +5,8 @@ A file of cases, `tests/rules/cases/<file>.py` for `bookmaker/rules/<file>.py`, 
 - `CELLS`, how many cells a mark has, and `options(grid, rng)`, what holds for all marks, where these matter; or, where
   marks as `bookmaker draft` lays them leave something out, `lay(grid, solution, rng) -> Rule | None`: marks that are
   true on this solution, as many as a printed puzzle has; None where this solution (or size of grid) carries none.
-- `MISUSES`: triples of a whole entry as typed (“thermometer: r1c1 r5c5”), the code of its trouble, and the piece of the
-  text at whose first character the trouble must stand.
+- `MISUSES`: triples of a whole entry as typed (“thermometer: r1c1 r5c5”), the code of its diagnostic, and the piece of
+  the text at whose first character the diagnostic must stand.
 - `DEDUCTIONS`: triples of an entry; candidates as {"r1c1-r1c3": "123"} on a 9×9 grid that is otherwise open; and the
   removals {"r1c1": "23"} that must be found, each digit written as printed. What a comment says of them is worked out
   by arithmetic unless it says otherwise.
@@ -28,15 +28,15 @@ from bookmaker.changes.arrangement import arrangement
 from bookmaker.display.items import Close, Curve, Group, Item, Line, Path, Point, Rect, Stroke, Text
 from bookmaker.draft.laying import Ground
 from bookmaker.draft.laying import lay as lay_marks
-from bookmaker.manifest.yamlfile import parse_yaml
-from bookmaker.placed import Table
 from bookmaker.puzzle.grid import CLASSIC, SYMBOLS, Grid
 from bookmaker.rules import kinds
 from bookmaker.rules.common.contract import Rule
 from bookmaker.solve import solutions
 from bookmaker.solve.problem import Allowed, Different, Problem
-from bookmaker.trouble import Desk
-from bookmaker.wishes.model import Amount
+from bookmaker.source.diagnostics import Collector
+from bookmaker.source.placed import Table
+from bookmaker.source.yamlfile import parse_yaml
+from bookmaker.wishes.wish import Amount
 from tests.rules.grids import Solution, random_solution
 
 
@@ -61,22 +61,22 @@ def lay(kind: str, grid: Grid, solution: Solution, rng: Random) -> Rule | None:
     return lay_marks(rule, Ground(grid, arrangement("none", grid.size), solution), amount, rng)
 
 
-def read_entry(text: str, grid: Grid = CLASSIC) -> tuple[Rule | None, Desk]:
-    """A rule from one entry “kind: body”, with the desk that holds what was wrong."""
-    desk = Desk()
-    tree = parse_yaml(text, "entry.yaml", desk)
+def read_entry(text: str, grid: Grid = CLASSIC) -> tuple[Rule | None, Collector]:
+    """A rule from one entry “kind: body”, with the collector that holds what was wrong."""
+    collector = Collector()
+    tree = parse_yaml(text, "entry.yaml", collector)
     if tree is None:
-        return None, desk
+        return None, collector
     assert isinstance(tree, Table), text
     ((key, body),) = tree.entries
-    return kinds()[key.value].read(body, grid, desk), desk
+    return kinds()[key.value].read(body, grid, collector), collector
 
 
 def sound_entry(text: str, grid: Grid = CLASSIC) -> Rule:
-    """A rule from an entry without trouble."""
-    rule, desk = read_entry(text, grid)
-    assert rule is not None, [(str(t.place), t.code, t.text) for t in desk.found]
-    assert not desk.found
+    """A rule from an entry without diagnostic."""
+    rule, collector = read_entry(text, grid)
+    assert rule is not None, [(str(t.place), t.code, t.text) for t in collector.found]
+    assert not collector.found
     return rule
 
 

@@ -10,9 +10,9 @@ from hypothesis import strategies as st
 
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.rules import kinds
-from bookmaker.rules.common.allot import EDGE, allot
-from bookmaker.rules.common.lanes import BROADEST, GAP, lanes
-from bookmaker.rules.common.places import (
+from bookmaker.rules.common.drawing.allot import EDGE, allot
+from bookmaker.rules.common.drawing.lanes import BROADEST, GAP, lanes
+from bookmaker.rules.common.drawing.places import (
     FREE,
     Along,
     Around,

@@ -7,11 +7,11 @@ from random import Random
 import pytest
 
 from bookmaker.display.items import Move, Point, Straight, Stroke
-from bookmaker.placed import Word
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.rules.common.area import hatching, is_picture, loops
-from bookmaker.rules.common.frame import Frame
-from bookmaker.trouble import Place
+from bookmaker.rules.common.drawing.frame import Frame
+from bookmaker.source.diagnostics import Place
+from bookmaker.source.placed import Word
 
 
 def _cells(picture: str) -> tuple[int, ...]:

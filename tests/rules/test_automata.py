@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import partial
 from itertools import pairwise, product
 
-from bookmaker.rules.common.automata import Machine, machine, met
+from bookmaker.rules.common.deducing.automata import Machine, machine, met
 from bookmaker.solve.problem import Automaton
 
 

@@ -16,13 +16,13 @@ from bookmaker.puzzle.grid import CLASSIC, Grid, boxed_grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons.bymark import LeftOver
 from bookmaker.rules import marks_of
-from bookmaker.rules.common.candidates import locked_out, sees
-from bookmaker.rules.common.fillings import never_stand
-from bookmaker.rules.common.frame import Frame, Layer
-from bookmaker.rules.common.house_sums import Block, steps
-from bookmaker.rules.common.strokes import Trace, joined
-from bookmaker.rules.common.sums import different_limits, digit_sets, open_limits, sum_limits
-from bookmaker.rules.common.wording import cells_listed, counted, listed, number, sentence_case
+from bookmaker.rules.common.deducing.candidates import locked_out, sees
+from bookmaker.rules.common.deducing.enumeration import unsupported_candidates
+from bookmaker.rules.common.deducing.house_sums import Block, steps
+from bookmaker.rules.common.deducing.sums import different_limits, digit_sets, open_limits, sum_limits
+from bookmaker.rules.common.drawing.frame import Frame, Layer
+from bookmaker.rules.common.drawing.strokes import Trace, joined
+from bookmaker.rules.common.words.wording import cells_listed, counted, listed, number, sentence_case
 from tests.rules.grids import SMALL, random_solution
 from tests.rules.harness import inks, sound_entry
 
@@ -77,13 +77,13 @@ def test_never_stand_agrees_with_listing_every_filling(data: st.DataObject) -> N
         for digit in digits_in(masks[cell])
         if all(filling[i] != digit for filling in fillings)
     }
-    assert set(never_stand(here, cells, fits)) == gone  # type: ignore[arg-type]
+    assert set(unsupported_candidates(here, cells, fits)) == gone  # type: ignore[arg-type]
 
 
 def test_never_stand_gives_up_on_what_is_too_large() -> None:
     """Nine cells whose only fault shows at the last one: a person would not list these, nor does the cap allow it."""
     row = CLASSIC.rows[0].cells
-    assert never_stand(position(CLASSIC, {}), row, lambda digits: len(digits) < 9, cap=500) == ()
+    assert unsupported_candidates(position(CLASSIC, {}), row, lambda digits: len(digits) < 9, cap=500) == ()
 
 
 def test_cage_combinations_are_the_coefficients_of_a_gaussian_binomial() -> None:

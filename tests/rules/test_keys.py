@@ -6,7 +6,7 @@ import pytest
 
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.rules import kinds
-from bookmaker.rules.common.frame import Frame
+from bookmaker.rules.common.drawing.frame import Frame
 from tests.rules.harness import cases_of, inks, sound_entry
 
 

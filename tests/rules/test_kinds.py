@@ -4,14 +4,14 @@ In words:
 - it has a file of cases (what that holds is said in `harness`);
 - its words are there: a sentence with a capital and a full stop, right for one mark and for several, and a primer of at
   least two sentences;
-- its example reads on a 9×9 grid without trouble, and each misuse reports its own trouble at its own place;
+- its example reads on a 9×9 grid without diagnostic, and each misuse reports its own diagnostic at its own place;
 - its marks stay inside the grid and the margins it claims; no hairline is under 0.25 pt (common practice, no source);
   what is light is light enough for pencil, what carries meaning is dark enough to be seen, and what is dark is small or
   thin; it has a sample for the key unless it draws nothing;
 - a filled grid keeps its constraints exactly if it keeps its plain predicate, also where only two neighbouring digits
   have changed places;
-- the engine and OR-Tools CP-SAT, which is told the rule's definition in `bookmaker/audit/`, find the same solutions of
-  random puzzles, and the definition agrees with the plain predicate on large grids too;
+- the engine and OR-Tools CP-SAT, which is told the rule's definition in `bookmaker/crosscheck/`, find the same
+  solutions of random puzzles, and the definition agrees with the plain predicate on large grids too;
 - its deductions never take away a digit of the solution, and the ones written down in the cases are found.
 """
 
@@ -24,19 +24,19 @@ from random import Random
 
 import pytest
 
-from bookmaker.audit import second_opinion
-from bookmaker.placed import Word
-from bookmaker.puzzle.cells import read_cells
+from bookmaker.crosscheck import second_opinion
 from bookmaker.puzzle.grid import CLASSIC, SYMBOLS, Grid, boxed_grid
 from bookmaker.puzzle.position import Position
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.reasons import Rung
 from bookmaker.rules import keeps_all, kinds, problem_of
 from bookmaker.rules.common.contract import Rule
-from bookmaker.rules.common.frame import Frame, Layer
+from bookmaker.rules.common.drawing.frame import Frame, Layer
 from bookmaker.solve import prove, solutions
 from bookmaker.solve.verdict import NoSolution, Prover, Unique
-from bookmaker.trouble import Desk, Place
+from bookmaker.source.cells import read_cells
+from bookmaker.source.diagnostics import Collector, Place
+from bookmaker.source.placed import Word
 from tests.rules.cpsat import cp_solutions
 from tests.rules.grids import GRIDS, MIDDLE, SMALL, Solution, near_misses, random_solution
 from tests.rules.harness import cases_of, digits_as_mask, inks, instances, only_rule, place_of, read_entry, sound_entry
@@ -80,11 +80,11 @@ def test_each_misuse_has_its_trouble_at_its_place(kind: str) -> None:
     misuses = cases_of(kind).MISUSES
     assert misuses
     for entry, code, piece in misuses:
-        rule, desk = read_entry(entry)
-        found = [(t.code, t.place) for t in desk.found]
+        rule, collector = read_entry(entry)
+        found = [(t.code, t.place) for t in collector.found]
         assert rule is None, entry
-        assert (code, Place("entry.yaml", *place_of(entry, piece))) in found, (entry, desk.found)
-        assert all(trouble.text for trouble in desk.found)
+        assert (code, Place("entry.yaml", *place_of(entry, piece))) in found, (entry, collector.found)
+        assert all(diagnostic.text for diagnostic in collector.found)
 
 
 @pytest.mark.parametrize("side", [9.0, 34.0])
@@ -238,7 +238,7 @@ def test_its_known_deductions_are_found(kind: str) -> None:
 
 
 def cells_of(text: str) -> tuple[int, ...]:
-    desk = Desk()
-    cells = read_cells(Word(Place("cases"), text), CLASSIC, desk)
-    assert cells is not None, desk.found
+    collector = Collector()
+    cells = read_cells(Word(Place("cases"), text), CLASSIC, collector)
+    assert cells is not None, collector.found
     return cells

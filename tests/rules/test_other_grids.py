@@ -30,9 +30,9 @@ LARGE = boxed_grid(16, 4, 4)
     ],
 )
 def test_what_a_grid_cannot_carry_is_said(entry: str, grid: Grid, code: str) -> None:
-    rule, desk = read_entry(entry, grid)
+    rule, collector = read_entry(entry, grid)
     assert rule is None
-    assert [trouble.code for trouble in desk.found] == [code]
+    assert [diagnostic.code for diagnostic in collector.found] == [code]
 
 
 def test_small_and_large_grids_have_windows_too() -> None:

@@ -20,7 +20,7 @@ from bookmaker.rules.equal_part_line import EqualPartLine
 from bookmaker.solve import prove
 from bookmaker.solve.problem import Allowed, Problem
 from bookmaker.solve.verdict import Solution, Unique
-from bookmaker.trouble import Desk, Place
+from bookmaker.source.diagnostics import Collector, Place
 from tests.rules.grids import GRIDS, random_solution
 from tests.rules.harness import instances, sound_entry
 
@@ -47,10 +47,10 @@ def laid(kind: str, wanted: int = 4) -> Iterator[tuple[Grid, Solution, Rule]]:
 def test_what_is_written_reads_back(kind: str) -> None:
     seen = 0
     for grid, _, rule in [(CLASSIC, (), sound_entry(kinds()[kind].example)), *laid(kind)]:
-        desk = Desk()
-        again = type(rule).read(node_of(rule.written(grid), SHEET), grid, desk)
+        collector = Collector()
+        again = type(rule).read(node_of(rule.written(grid), SHEET), grid, collector)
         if again is None:  # marks laid at random may say too much to be typed, which their reader tells
-            assert desk.found
+            assert collector.found
             continue
         assert alike(rule, again, grid), (rule, again)
         typed = sound_entry("\n".join(rule_lines(rule, grid)), grid)

@@ -12,8 +12,8 @@ import pytest
 
 from bookmaker.puzzle.grid import CLASSIC, Grid, boxed_grid
 from bookmaker.rules import kinds
-from bookmaker.rules.common.frame import Frame
-from bookmaker.rules.common.speech import borders_said, cells_said, line_said
+from bookmaker.rules.common.drawing.frame import Frame
+from bookmaker.rules.common.words.speech import borders_said, cells_said, line_said
 from tests.listening import cells, heard, told
 from tests.rules.grids import GRIDS
 from tests.rules.harness import cases_of, instances, sound_entry

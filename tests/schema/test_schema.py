@@ -21,12 +21,12 @@ from bookmaker.rules import kinds
 from bookmaker.rules.common.contract import FORMS
 from bookmaker.schema import SCHEMAS, schema_text
 from bookmaker.schema.rules import WORDS
+from bookmaker.source.diagnostics import BookErrors
 from bookmaker.starter import write_starter
-from bookmaker.trouble import BookTroubles
 from tests.cli.running import run
 from tests.manifest.books import write
+from tests.manifest.test_diagnostics import CASES
 from tests.manifest.test_slips import BOOK, SLIPS
-from tests.manifest.test_troubles import CASES
 from tests.schema.plainyaml import read
 
 HERE = Path(__file__).resolve().parents[2]
@@ -124,8 +124,8 @@ def faulty(tmp_path: Path, text: str) -> set[str]:
     write(tmp_path, {"book.yaml": text})
     try:
         load(tmp_path / "book.yaml")
-    except BookTroubles as found:
-        return {trouble.code for trouble in found.troubles if not trouble.warning}
+    except BookErrors as found:
+        return {diagnostic.code for diagnostic in found.diagnostics if not diagnostic.warning}
     return set()
 
 

@@ -12,8 +12,8 @@ from bookmaker.manifest.puzzlefields import PUZZLE_KEYS
 from bookmaker.proof import prove_all
 from bookmaker.rules import keeps_all, kinds
 from bookmaker.solve.verdict import Unique
+from bookmaker.source.diagnostics import BookErrors
 from bookmaker.starter import write_starter
-from bookmaker.trouble import BookTroubles
 
 
 def test_the_small_book_is_sound_and_gentle(tmp_path: Path) -> None:
@@ -54,15 +54,15 @@ def test_the_same_every_time(tmp_path: Path) -> None:
 @pytest.mark.parametrize("kind", [None, "thermometer"])
 def test_nothing_is_overwritten(kind: str | None, tmp_path: Path) -> None:
     (tmp_path / "book.yaml").write_text("mine")
-    with pytest.raises(BookTroubles) as found:
+    with pytest.raises(BookErrors) as found:
         write_starter(tmp_path, kind)
-    assert [(t.code, t.place.file) for t in found.value.troubles] == [("exists", str(tmp_path / "book.yaml"))]
+    assert [(t.code, t.place.file) for t in found.value.diagnostics] == [("exists", str(tmp_path / "book.yaml"))]
     assert (tmp_path / "book.yaml").read_text() == "mine"
     assert list(tmp_path.iterdir()) == [tmp_path / "book.yaml"]
 
 
 def test_an_unknown_kind_is_refused_before_anything_is_written(tmp_path: Path) -> None:
-    with pytest.raises(BookTroubles) as found:
+    with pytest.raises(BookErrors) as found:
         write_starter(tmp_path / "new", "thermometr")
-    assert [(t.code, t.hint) for t in found.value.troubles] == [("unknown-rule", "did you mean “thermometer”?")]
+    assert [(t.code, t.hint) for t in found.value.diagnostics] == [("unknown-rule", "did you mean “thermometer”?")]
     assert not (tmp_path / "new").exists()

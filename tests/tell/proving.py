@@ -25,9 +25,9 @@ from typing import Any, assert_never
 
 from ortools.sat.python import cp_model
 
-from bookmaker.audit import definition_of
-from bookmaker.grade.state import State, ground_of, start
-from bookmaker.proof.model import Proof
+from bookmaker.crosscheck import definition_of
+from bookmaker.logic.state import State, ground_of, start
+from bookmaker.proof.findings import Proof
 from bookmaker.puzzle.grid import Grid, HouseRef
 from bookmaker.puzzle.position import Candidate, Position
 from bookmaker.reasons import MarkRef, Reason
@@ -75,11 +75,11 @@ from bookmaker.reasons.telling import (
     Few,
     Fills,
     Fixes,
+    Introduction,
     Leaves,
     MoreAlike,
     Names,
     Opens,
-    Outlook,
     Places,
     RuleSaid,
     Run,
@@ -98,7 +98,7 @@ from bookmaker.reasons.telling import (
 )
 from bookmaker.reasons.whatif import NoDigit, NoPlace, NothingFits, Refuted, ThenGone, ThenPlaced
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
-from bookmaker.tell.model import Story
+from bookmaker.tell.passages import Story
 from bookmaker.trace import Traced
 
 
@@ -564,8 +564,8 @@ class _Prover:
                 told_digits = [digit for _, digits in (*holders, *strikers) for digit in digits]
                 if sorted(told_digits) != [digit for digit in self.grid.digits if digit != single.digit]:
                     yield "leaves out a digit"
-            case Outlook(_, stuck, _, crux_at, _, _, _):
-                yield from self.outlook(stuck, crux_at)
+            case Introduction(_, stuck, _, crux_at, _, _, _):
+                yield from self.introduction(stuck, crux_at)
             case Names() | StartsHere() | Table() | RuleSaid() | Symmetry():
                 pass
             case _ as never:
@@ -591,7 +591,7 @@ class _Prover:
     def standing(self, digit: int) -> int:
         return self.state.stood[digit].bit_count()
 
-    def outlook(self, stuck: int, crux_at: int | None) -> Iterator[str]:
+    def introduction(self, stuck: int, crux_at: int | None) -> Iterator[str]:
         """Counts how often no single is left in the telling."""
         board, counted, filled = start(self.ground), 0, set()
         prover = replace_state(self, board)

@@ -7,14 +7,14 @@ from functools import cache
 from pathlib import Path
 
 from bookmaker.manifest import load
-from bookmaker.manifest.model import Entry
+from bookmaker.manifest.entries import Entry
 from bookmaker.proof import prove_entry
-from bookmaker.proof.model import Proof
+from bookmaker.proof.findings import Proof
 from bookmaker.puzzle.grid import CLASSIC, boxed_grid
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules.common.contract import Rule
 from bookmaker.rules.thermometer import Thermometer
-from bookmaker.trouble import Place
+from bookmaker.source.diagnostics import Place
 from tests.digits import digits_from
 
 # Grown by this project's makers; the last turns into itself by a half turn with each digit taken from 10.

@@ -7,11 +7,11 @@ from dataclasses import replace
 
 import pytest
 
-from bookmaker.proof.model import Proof
+from bookmaker.proof.findings import Proof
 from bookmaker.reasons.telling import Stuck
 from bookmaker.reasons.whatif import Refuted
 from bookmaker.tell import tell
-from bookmaker.tell.model import Story
+from bookmaker.tell.passages import Story
 from bookmaker.trace import Traced
 from tests.tell.proving import faults
 from tests.tell.stories import demo_proof

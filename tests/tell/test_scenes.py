@@ -5,10 +5,10 @@ from __future__ import annotations
 import networkx
 import pytest
 
-from bookmaker.proof.model import Proof
+from bookmaker.proof.findings import Proof
 from bookmaker.reasons.whatif import Refuted, ThenPlaced
 from bookmaker.tell import tell
-from bookmaker.tell.model import Story
+from bookmaker.tell.passages import Story
 from bookmaker.tell.scenes import LONG, MOST, STEPS, board_after, ends_of, scenes_of
 from tests.tell.stories import EASY, HARDER, demo_entries, demo_proof, proof_of
 

@@ -10,15 +10,15 @@ from itertools import pairwise
 
 import pytest
 
-from bookmaker.grade.mirror import mirrors
-from bookmaker.grade.singles import openings
-from bookmaker.grade.state import ground_of, start
-from bookmaker.proof.model import Proof
-from bookmaker.reasons.telling import Few, MoreAlike, Outlook, Stuck, WhatIfsFollow
+from bookmaker.grade.automorphism import automorphisms
+from bookmaker.logic.singles import openings
+from bookmaker.logic.state import ground_of, start
+from bookmaker.proof.findings import Proof
+from bookmaker.reasons.telling import Few, Introduction, MoreAlike, Stuck, WhatIfsFollow
 from bookmaker.reasons.whatif import Refuted
 from bookmaker.tell import tell
 from bookmaker.tell.formats import as_json, as_markdown, as_text
-from bookmaker.tell.model import Mood, Story
+from bookmaker.tell.passages import Mood, Story
 from bookmaker.tell.step_groups import crux
 from bookmaker.trace.dependencies import dependencies
 from tests.tell.proving import faults as wrong
@@ -91,7 +91,7 @@ def test_the_hard_moment_is_announced_once(proof: Proof) -> None:
     hard = crux(proof.grade.path, proof.entry.puzzle.grid)
     said = [(p, s.utterance) for p in story_of(proof).passages for s in p.sentences]
     announced = [p for p, utterance in said if isinstance(utterance, Stuck | Few) and utterance.crux]
-    foreseen = [utterance for _, utterance in said if isinstance(utterance, Outlook)]
+    foreseen = [utterance for _, utterance in said if isinstance(utterance, Introduction)]
     assert [p for p in story_of(proof).passages if p.mood is Mood.CRUX] == announced
     assert len(announced) == (foreseen[0].crux_at is not None) <= (hard is not None)
 
@@ -110,7 +110,7 @@ def test_singles_only_has_no_deduction() -> None:
 def test_mirrored_steps_are_told_together() -> None:
     proof = proof_of(MIRRORED)
     assert proof.grade is not None and proof.solution is not None
-    mirror, *_ = mirrors(proof.entry.puzzle, proof.solution)
+    mirror, *_ = automorphisms(proof.entry.puzzle, proof.solution)
     story = story_of(proof)
     opening, *passages = story.passages
     assert "a half turn, with 1 and 9, 2 and 8, 3 and 7, 4 and 6 exchanged" in opening.text.lower()

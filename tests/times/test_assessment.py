@@ -12,12 +12,12 @@ from statistics import fmean
 import pytest
 
 from bookmaker.grade.bands import PER_BAND, level
-from bookmaker.manifest.model import BAND_NAMES
+from bookmaker.manifest.entries import BAND_NAMES
 from bookmaker.proof import Proof, prove_all
+from bookmaker.source.diagnostics import BookErrors
 from bookmaker.times import Assessment, assess, read_results
 from bookmaker.times.assessment import GRADE_SPREAD, rank_correlation
 from bookmaker.times.wording import data, sentences, table
-from bookmaker.trouble import BookTroubles
 from tests.times.clubs import CHANCE, graded, kept, sheet
 
 TIMES = Path(__file__).resolve().parents[3] / "shared" / "data" / "solving-times.tsv"
@@ -77,10 +77,10 @@ def test_eight_solvers_and_ten_puzzles_are_enough_and_fewer_are_not(tmp_path: Pa
     found = assessed(tmp_path, proofs, text)
     assert (found.solvers, len(found.puzzles)) == (8, 10)
     fewer = "\n".join(text.splitlines()[:-1])
-    with pytest.raises(BookTroubles) as raised:
+    with pytest.raises(BookErrors) as raised:
         assessed(tmp_path, proofs, fewer)
-    (trouble,) = raised.value.troubles
-    assert trouble.text.startswith("the table cannot tell: 7 solvers and 10 puzzles")
+    (diagnostic,) = raised.value.diagnostics
+    assert diagnostic.text.startswith("the table cannot tell: 7 solvers and 10 puzzles")
 
 
 def test_times_that_are_all_chance_can_not_tell(tmp_path: Path) -> None:

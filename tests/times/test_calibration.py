@@ -8,8 +8,8 @@ from pathlib import Path
 import pytest
 
 from bookmaker.grade.bands import VERSION, bounded, level
+from bookmaker.source.diagnostics import BookErrors
 from bookmaker.times import Calibration, assess, calibrated, calibration_text, read_calibration, read_results
-from bookmaker.trouble import BookTroubles
 from tests.layout.sample_book import sample_proofs
 from tests.times.clubs import graded, kept, sheet
 
@@ -60,7 +60,7 @@ def test_families_of_other_grades_are_passed_over(tmp_path: Path) -> None:
     text = f"grades: {VERSION - 1}\nfamilies: {{sums: +0.40}}\npuzzles:\n- {{puzzle: abc, difficulty: 3.4}}\n"
     calibration = read(tmp_path, text)
     assert (calibration.families, calibration.puzzles) == ({}, {"abc": 3.4})
-    assert [trouble.code for trouble in calibration.warnings] == ["other-grades"]
+    assert [diagnostic.code for diagnostic in calibration.warnings] == ["other-grades"]
 
 
 @pytest.mark.parametrize(
@@ -76,6 +76,6 @@ def test_families_of_other_grades_are_passed_over(tmp_path: Path) -> None:
     ],
 )
 def test_mistakes_stand_at_their_place(tmp_path: Path, text: str, found: list[str]) -> None:
-    with pytest.raises(BookTroubles) as raised:
+    with pytest.raises(BookErrors) as raised:
         read(tmp_path, text)
-    assert [f"{t.place.line}:{t.place.column} {t.code}" for t in raised.value.troubles] == found
+    assert [f"{t.place.line}:{t.place.column} {t.code}" for t in raised.value.diagnostics] == found

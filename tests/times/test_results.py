@@ -6,8 +6,8 @@ from pathlib import Path
 
 import pytest
 
+from bookmaker.source.diagnostics import BookErrors
 from bookmaker.times import Results, read_results
-from bookmaker.trouble import BookTroubles
 from tests.times.clubs import graded, kept
 
 WIDE = "Solver,puzzle-1,Puzzle B,3\nAda,12:30,9,-\nBo,,> 45,8.5\n"
@@ -87,16 +87,16 @@ def test_solvers_may_be_numbers_too(tmp_path: Path) -> None:
     ],
 )
 def test_troubles_stand_at_their_cells(tmp_path: Path, text: str, places: list[str], words: list[str]) -> None:
-    with pytest.raises(BookTroubles) as raised:
+    with pytest.raises(BookErrors) as raised:
         read(tmp_path, text)
-    found = raised.value.troubles
+    found = raised.value.diagnostics
     assert [f"{t.place.line}:{t.place.column}" for t in found] == places
-    for trouble, word in zip(found, words, strict=True):
-        assert word in trouble.text
-        assert trouble.place.file == str(tmp_path / "results.csv")
+    for diagnostic, word in zip(found, words, strict=True):
+        assert word in diagnostic.text
+        assert diagnostic.place.file == str(tmp_path / "results.csv")
 
 
 def test_a_misspelt_puzzle_is_answered_with_the_nearest(tmp_path: Path) -> None:
-    with pytest.raises(BookTroubles) as raised:
+    with pytest.raises(BookErrors) as raised:
         read(tmp_path, "Solver,puzle-2,1\nAda,3,4\n")
-    assert raised.value.troubles[0].hint == "did you mean “puzzle-2”?"
+    assert raised.value.diagnostics[0].hint == "did you mean “puzzle-2”?"

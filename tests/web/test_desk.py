@@ -19,10 +19,10 @@ from urllib.parse import urlsplit
 
 import pytest
 
-from bookmaker.placed import Word
-from bookmaker.puzzle.cells import read_cells
 from bookmaker.puzzle.grid import CLASSIC
-from bookmaker.trouble import Desk, Place
+from bookmaker.source.cells import read_cells
+from bookmaker.source.diagnostics import Collector, Place
+from bookmaker.source.placed import Word
 from bookmaker.web.desk.reading import Reading
 from tests.cli.running import run
 from tests.manifest.books import GIVENS
@@ -76,10 +76,10 @@ def serve(tmp_path: Path) -> Iterator[Opened]:
         return begun[-1]
 
     yield begin
-    for desk in begun:
-        if desk.process.poll() is None:
-            desk.stop()
-        for stream in (desk.process.stdout, desk.process.stderr):
+    for collector in begun:
+        if collector.process.poll() is None:
+            collector.stop()
+        for stream in (collector.process.stdout, collector.process.stderr):
             if stream:
                 stream.close()
 
@@ -89,9 +89,9 @@ def contents(folder: Path) -> dict[str, str]:
 
 
 def test_what_is_saved_is_seen(serve: Opened, pages: Pages) -> None:
-    desk = serve()
-    file = desk.book / "book.yaml"
-    page = pages.open(desk.address)
+    collector = serve()
+    file = collector.book / "book.yaml"
+    page = pages.open(collector.address)
     assert page.inner_text("#title") == "Neap & <b>Spring</b>"
     assert page.inner_text("#status") == "5 puzzles, 2 to mend"
     assert page.evaluate("window.struck") is None
@@ -111,9 +111,9 @@ def test_what_is_saved_is_seen(serve: Opened, pages: Pages) -> None:
     broken = BOOK.replace("    setter: Sandpiper", "    setter Sandpiper")
     file.write_text(broken, encoding="utf-8")
     page.wait_for_selector("body.stale")
-    trouble = page.inner_text("#troubles")
+    diagnostic = page.inner_text("#troubles")
     line = broken[: broken.index("setter Sandpiper")].count("\n") + 1
-    assert f"book.yaml:{line}:5" in trouble and "setter: Sandpiper" in trouble
+    assert f"book.yaml:{line}:5" in diagnostic and "setter: Sandpiper" in diagnostic
     assert page.locator(".card").count() == 5 and "as it was before" in page.inner_text("#status")
 
     file.write_text(BOOK.replace("title: Two Ways", "title: Two Roads"), encoding="utf-8")
@@ -127,11 +127,11 @@ def test_what_is_saved_is_seen(serve: Opened, pages: Pages) -> None:
 
 
 def test_a_book_that_is_broken_from_the_start_is_shown_once_it_is_mended(serve: Opened, pages: Pages) -> None:
-    desk = serve(text="book:\n  title: T\n  titel: T\n")
-    page = pages.open(desk.address)
+    collector = serve(text="book:\n  title: T\n  titel: T\n")
+    page = pages.open(collector.address)
     assert "the book has no “titel”" in page.inner_text("#troubles")
     assert page.locator(".card").count() == 0
-    (desk.book / "book.yaml").write_text(BOOK, encoding="utf-8")
+    (collector.book / "book.yaml").write_text(BOOK, encoding="utf-8")
     page.wait_for_selector(".card >> nth=4", state="attached")
 
 
@@ -170,15 +170,15 @@ def test_cells_that_are_clicked_are_text_for_the_manifest(serve: Opened, pages: 
         line = page.evaluate(
             "([size, cells]) => import('./static/cells.js').then((m) => m.asLine(size, cells))", [9, cells]
         )
-        desk = Desk()
-        assert read_cells(Word(Place(""), line), CLASSIC, desk) == tuple(cells), line
+        collector = Collector()
+        assert read_cells(Word(Place(""), line), CLASSIC, collector) == tuple(cells), line
     assert faults(page) == [] and too_wide(page) <= 0
 
 
 def test_a_trouble_that_is_clicked_lights_its_cells(serve: Opened, pages: Pages) -> None:
-    desk = serve()
-    page = pages.open(desk.address, color_scheme="dark")
-    (desk.book / "book.yaml").write_text(BOOK.replace(". 7 6 | . 5 1", ". 7 7 | . 5 1"), encoding="utf-8")
+    collector = serve()
+    page = pages.open(collector.address, color_scheme="dark")
+    (collector.book / "book.yaml").write_text(BOOK.replace(". 7 6 | . 5 1", ". 7 7 | . 5 1"), encoding="utf-8")
     page.wait_for_selector("#troubles button:has-text('row 1 has 7 twice (r1c2 and r1c3)')")
     assert "one of the two is likely a slip" in page.inner_text("#troubles")
     board = page.locator("[data-id=paper-boat] .board")
@@ -188,16 +188,16 @@ def test_a_trouble_that_is_clicked_lights_its_cells(serve: Opened, pages: Pages)
     assert signs.count() == 2
     assert "2 cells marked in Paper Boat" in page.inner_text("#remark")
     assert faults(page) == []
-    (desk.book / "book.yaml").write_text(BOOK, encoding="utf-8")
+    (collector.book / "book.yaml").write_text(BOOK, encoding="utf-8")
     page.wait_for_selector("body:not(.stale)")
     assert signs.count() == 0
 
 
 def test_what_is_made_is_there_to_save_and_nothing_is_written(serve: Opened, pages: Pages) -> None:
     sound = BOOK[: BOOK.index("  - id: two-ways")]
-    desk = serve(text=sound)
-    before = contents(desk.book)
-    page = pages.open(desk.address)
+    collector = serve(text=sound)
+    before = contents(collector.book)
+    page = pages.open(collector.address)
     page.click("[data-id=kite-string] button:has-text('Picture')")
     page.wait_for_selector("#jobs a:has-text('kite-string.svg')", timeout=60_000)
     with page.expect_download() as saved:
@@ -209,7 +209,7 @@ def test_what_is_made_is_there_to_save_and_nothing_is_written(serve: Opened, pag
     page.click("[data-make=handout]")
     page.wait_for_selector("#jobs progress", state="attached")
     page.wait_for_selector("#jobs a:has-text('handout.pdf')", timeout=60_000)
-    assert contents(desk.book) == before
+    assert contents(collector.book) == before
     job = re.search(r"made/(\w+)/", page.get_attribute("#jobs a:has-text('handout.pdf')", "href"))[1]
     for stray in (
         f"made/{job}/../../book.yaml",
@@ -217,7 +217,7 @@ def test_what_is_made_is_there_to_save_and_nothing_is_written(serve: Opened, pag
         f"made/{job}/other.pdf",
         "made/x/handout.pdf",
     ):
-        assert desk.ask(stray).status == 404
+        assert collector.ask(stray).status == 404
 
 
 def test_what_cannot_be_made_says_why(serve: Opened, pages: Pages) -> None:
@@ -228,32 +228,32 @@ def test_what_cannot_be_made_says_why(serve: Opened, pages: Pages) -> None:
 
 
 def test_only_its_own_page_gets_an_answer(serve: Opened) -> None:
-    desk = serve()
-    host = urlsplit(desk.address).netloc
-    assert re.fullmatch(r"http://127\.0\.0\.1:\d+/[\w-]{20,}/", desk.address)
-    page = desk.ask("")
+    collector = serve()
+    host = urlsplit(collector.address).netloc
+    assert re.fullmatch(r"http://127\.0\.0\.1:\d+/[\w-]{20,}/", collector.address)
+    page = collector.ask("")
     assert page.status == 200
     assert page.getheader("Content-Security-Policy", "").startswith("default-src 'none'; script-src 'self';")
     assert page.getheader("Referrer-Policy") == "no-referrer"
-    assert desk.ask("", Host=f"localhost:{host.partition(':')[2]}").status == 200
+    assert collector.ask("", Host=f"localhost:{host.partition(':')[2]}").status == 200
     for status, answer in (
-        (421, desk.ask("", Host="quay.example")),
-        (421, desk.ask("", Host="127.0.0.1")),
-        (403, desk.ask("", Origin="http://quay.example")),
-        (403, desk.ask("", Origin="null")),
-        (403, desk.ask("", Sec_Fetch_Site="cross-site")),
-        (404, desk.ask("/")),
-        (404, desk.ask("/wrong/")),
-        (404, desk.ask("/static/desk.js")),
-        (404, desk.ask("static/../desk/serving.py")),
-        (404, desk.ask("static/%2e%2e%2f__init__.py")),
-        (404, desk.ask("book.yaml")),
-        (403, desk.ask("make", "POST", '{"make": "typeset"}')),
-        (403, desk.ask("make", "POST", '{"make": "typeset"}', Origin="http://quay.example")),
-        (400, desk.ask("make", "POST", '{"make": "start"}', Origin=desk.origin)),
-        (400, desk.ask("make", "POST", '{"make": "crib", "ids": ["../x"]}', Origin=desk.origin)),
-        (400, desk.ask("make", "POST", "[", Origin=desk.origin)),
-        (405, desk.ask("make")),
+        (421, collector.ask("", Host="quay.example")),
+        (421, collector.ask("", Host="127.0.0.1")),
+        (403, collector.ask("", Origin="http://quay.example")),
+        (403, collector.ask("", Origin="null")),
+        (403, collector.ask("", Sec_Fetch_Site="cross-site")),
+        (404, collector.ask("/")),
+        (404, collector.ask("/wrong/")),
+        (404, collector.ask("/static/desk.js")),
+        (404, collector.ask("static/../desk/serving.py")),
+        (404, collector.ask("static/%2e%2e%2f__init__.py")),
+        (404, collector.ask("book.yaml")),
+        (403, collector.ask("make", "POST", '{"make": "typeset"}')),
+        (403, collector.ask("make", "POST", '{"make": "typeset"}', Origin="http://quay.example")),
+        (400, collector.ask("make", "POST", '{"make": "start"}', Origin=collector.origin)),
+        (400, collector.ask("make", "POST", '{"make": "crib", "ids": ["../x"]}', Origin=collector.origin)),
+        (400, collector.ask("make", "POST", "[", Origin=collector.origin)),
+        (405, collector.ask("make")),
     ):
         assert answer.status == status
     with socket.socket() as other:
@@ -267,12 +267,12 @@ def test_only_its_own_page_gets_an_answer(serve: Opened) -> None:
 @pytest.mark.parametrize("sign", [signal.SIGINT, signal.SIGTERM])
 def test_it_stops_when_it_is_told(serve: Opened, sign: int) -> None:
     """Also while a page looks at it and puzzles are being proven; and nothing of it stays behind."""
-    desk = serve()
-    events = desk.ask("events")
+    collector = serve()
+    events = collector.ask("events")
     assert json.loads(events.readline().decode().removeprefix("data: "))["type"] == "book"
-    children = _children(desk.process.pid)
-    assert desk.stop(sign) == 0
-    assert desk.process.stderr is not None and desk.process.stderr.read() == ""
+    children = _children(collector.process.pid)
+    assert collector.stop(sign) == 0
+    assert collector.process.stderr is not None and collector.process.stderr.read() == ""
     for _ in range(50):  # those that it began notice within a moment
         if not any(map(_alive, children)):
             break
@@ -322,7 +322,7 @@ def test_troubles_know_their_puzzle_and_their_cells(tmp_path: Path) -> None:
     (tmp_path / "book.yaml").write_text(text, encoding="utf-8")
     reading = Reading(tmp_path / "book.yaml")
     reading.read()
-    jump, off = (trouble for trouble in reading.troubles() if not trouble["warning"])
+    jump, off = (diagnostic for diagnostic in reading.diagnostics() if not diagnostic["warning"])
     assert jump["puzzle"] == off["puzzle"] == "two"
     assert jump["text"].startswith("the thermometer jumps from r1c3 to r5c5")
     assert jump["cells"] == [[0, 2], [4, 4]]

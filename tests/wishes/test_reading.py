@@ -9,10 +9,10 @@ import pytest
 from bookmaker.manifest import load
 from bookmaker.puzzle.grid import boxed_grid
 from bookmaker.rules import kinds
-from bookmaker.trouble import BookTroubles
-from bookmaker.wishes.model import Amount, Wish
+from bookmaker.source.diagnostics import BookErrors
 from bookmaker.wishes.reading import load_wishes
 from bookmaker.wishes.span import Span
+from bookmaker.wishes.wish import Amount, Wish
 
 DEMO = Path(__file__).resolve().parents[2] / "demo_book" / "wishes"
 
@@ -100,13 +100,13 @@ SLIPS = [
     ("text", "code", "line", "column"), SLIPS, ids=[f"{slip[1]} {number}" for number, slip in enumerate(SLIPS)]
 )
 def test_slips_are_told_at_their_places(text: str, code: str, line: int, column: int, tmp_path: Path) -> None:
-    with pytest.raises(BookTroubles) as raised:
+    with pytest.raises(BookErrors) as raised:
         read(text, tmp_path)
-    (trouble,) = raised.value.troubles
-    assert (trouble.code, trouble.place.line, trouble.place.column) == (code, line, column)
+    (diagnostic,) = raised.value.diagnostics
+    assert (diagnostic.code, diagnostic.place.line, diagnostic.place.column) == (code, line, column)
 
 
 def test_all_slips_at_once(tmp_path: Path) -> None:
-    with pytest.raises(BookTroubles) as raised:
+    with pytest.raises(BookErrors) as raised:
         read("wish:\n  band: Rumble\n  givens: many\n  seed: x\n", tmp_path)
-    assert len(raised.value.troubles) == 3
+    assert len(raised.value.diagnostics) == 3

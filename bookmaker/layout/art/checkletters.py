@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from bookmaker.book.model import BookPuzzle
+from bookmaker.book.contents import BookPuzzle
 from bookmaker.display.items import Group, Item, Path, Stroke, Text
 from bookmaker.layout.art.gridart import frame_for
 from bookmaker.layout.art.gridtold import LETTERS
 from bookmaker.layout.setting.text import FONTS
 from bookmaker.rules import boxes_beside
-from bookmaker.rules.common.places import Box, InCell
+from bookmaker.rules.common.drawing.places import Box, InCell
 
 TALL, WIDE = 0.14, 0.2
 """How high the x of a letter is, and how wide its place, as shares of the cell."""

@@ -17,8 +17,8 @@ from bookmaker.layout.setting.text import FONTS
 from bookmaker.puzzle.grid import REGION_LETTERS, Grid
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.rules.common.frame import Margins
-from bookmaker.rules.common.speech import cell_said
+from bookmaker.rules.common.drawing.frame import Margins
+from bookmaker.rules.common.words.speech import cell_said
 
 ROOM = Margins(top=0.45, left=0.45)
 """What the numbers claim beyond the clues, in cells."""

@@ -19,7 +19,7 @@ from bookmaker.puzzle.grid import SYMBOLS, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules import margins_of, ruled_marks
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
-from bookmaker.rules.common.frame import Frame, Layer, Margins, Mark
+from bookmaker.rules.common.drawing.frame import Frame, Layer, Margins, Mark
 
 DIGIT = 0.46
 """Height of a digit as a share of its cell: read across a table, with room for marks and pencil around it."""

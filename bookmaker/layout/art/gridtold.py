@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from functools import lru_cache
 
-from bookmaker.book.model import BookPuzzle
+from bookmaker.book.contents import BookPuzzle
 from bookmaker.book.reading import grid_read
 from bookmaker.display.items import Group, Item, Tagged, tagged
 from bookmaker.display.tags import ENGLISH, Role, Tag
@@ -18,7 +18,7 @@ from bookmaker.puzzle.grid import SYMBOLS, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules import margins_of
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.rules.common.speech import cell_said
+from bookmaker.rules.common.words.speech import cell_said
 
 LETTERS = "abcde"
 """What the cells of a check row are called."""

@@ -1,6 +1,6 @@
 """Is every mark of a puzzle in sight? Asked of each grid before its page is made.
 
-In: the items that a grid is drawn with, and where the rules of its puzzle stand in the manifest. Out: a trouble for
+In: the items that a grid is drawn with, and where the rules of its puzzle stand in the manifest. Out: a diagnostic for
 each mark that is hidden by another, at the rule it belongs to.
 """
 
@@ -12,10 +12,10 @@ from bookmaker.display.items import Group, Item, Text
 from bookmaker.geometry import text_start
 from bookmaker.layout.art.gridart import HALO, Owner
 from bookmaker.rules.common.contract import Rule
-from bookmaker.rules.common.wording import listed
+from bookmaker.rules.common.words.wording import listed
 from bookmaker.sight import Drawn, Hidden, hidden, shapes
 from bookmaker.sight.shapes import letter
-from bookmaker.trouble import Place, Trouble
+from bookmaker.source.diagnostics import Diagnostic, Place
 
 _LETTER = "a letter of the check row"
 
@@ -26,7 +26,7 @@ def out_of_sight(
     place: Place,
     rules: Sequence[tuple[Rule, Place]],
     over: Group | None = None,
-) -> list[Trouble]:
+) -> list[Diagnostic]:
     """The marks of which too little would be seen, in a grid that is `drawn` with these items. `rules` are those of its
     puzzle, each with its place; `over` is what else is drawn on the grid, from its top left corner."""
     if not rules:
@@ -54,9 +54,9 @@ def out_of_sight(
     return [_trouble(lost, title, homes.get(lost.of, place)) for lost in hidden(seen)]
 
 
-def _trouble(lost: Hidden, title: str, place: Place) -> Trouble:
+def _trouble(lost: Hidden, title: str, place: Place) -> Diagnostic:
     part = f" (the {lost.part})" if lost.part else ""
     by = listed(lost.by) or "a digit"
     text = f"“{title}”: {listed(lost.of)}{part} would be hidden by {by}: {lost.left:.0%} of it would be seen"
     hint = "more marks meet here than there is room for: move one of them, or leave it out"
-    return Trouble(place, "mark-hidden", text, hint)
+    return Diagnostic(place, "mark-hidden", text, hint)

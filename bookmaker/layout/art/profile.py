@@ -10,10 +10,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from math import log1p
 
-from bookmaker.book.model import Rating
+from bookmaker.book.contents import Rating
 from bookmaker.display.items import Group, Item, Point, Stroke
 from bookmaker.display.shapes import polyline
-from bookmaker.rules.common.wording import counted, listed, one_or_many
+from bookmaker.rules.common.words.wording import counted, listed, one_or_many
 
 OUTLINE = Stroke(0.5, join="round")
 GROUND = 0.85

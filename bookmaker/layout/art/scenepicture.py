@@ -20,8 +20,8 @@ from bookmaker.layout.art.gridtold import candidates_said
 from bookmaker.layout.setting.fonts import FontBook
 from bookmaker.puzzle.grid import SYMBOLS, Grid
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.rules.common.frame import Frame
-from bookmaker.rules.common.speech import cell_said, cells_said
+from bookmaker.rules.common.drawing.frame import Frame
+from bookmaker.rules.common.words.speech import cell_said, cells_said
 from bookmaker.tell.scenes import Scene
 
 INSET = 0.055

@@ -9,12 +9,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 from functools import lru_cache
 
-from bookmaker.book.model import WorkedFigure
+from bookmaker.book.contents import WorkedFigure
 from bookmaker.display.items import Group, Item, Line, Rect, Text
 from bookmaker.layout.art.gridart import DIGIT, cell_pen, frame_for
 from bookmaker.puzzle.grid import SYMBOLS
 from bookmaker.rules.common.contract import Sample
-from bookmaker.rules.common.frame import Frame, Layer, Margins
+from bookmaker.rules.common.drawing.frame import Frame, Layer, Margins
 
 BESIDE, ON = 2, 0.4
 """Behind a clue outside the grid stand so many cells, and the row goes on for this part of another."""

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
-from bookmaker.book.model import Book
+from bookmaker.book.contents import Book
 from bookmaker.display.items import Close, Group, Item, Line, Move, Path, Point, Straight, Stroke
 from bookmaker.display.shapes import polyline
 from bookmaker.layout.art.gridart import frame_for

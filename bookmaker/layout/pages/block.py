@@ -11,7 +11,7 @@ from dataclasses import dataclass, fields, replace
 from itertools import chain, repeat
 from typing import Literal
 
-from bookmaker.book.model import BookPuzzle
+from bookmaker.book.contents import BookPuzzle
 from bookmaker.display.items import Group, Item, Text, untagged
 from bookmaker.layout.art.checkletters import check_letters
 from bookmaker.layout.art.coordinates import coordinates, numbered
@@ -31,8 +31,8 @@ from bookmaker.layout.pages.words import (
 from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.text import DROP, Labels, PageNumber, Row, width
 from bookmaker.layout.spec import Layout, Type
-from bookmaker.rules.common.frame import Margins
-from bookmaker.trouble import BookTroubles
+from bookmaker.rules.common.drawing.frame import Margins
+from bookmaker.source.diagnostics import BookErrors
 
 GRID_LINE = 9
 """Grids of one book begin on the same line of the page, this many lines down, unless their rules are longer."""
@@ -106,7 +106,7 @@ class Block:
         return height(self.below) + max(height(self.note), self.layout.line)
 
     def draw(self, right: bool, labels: Labels) -> Iterator[Item]:
-        """The block's items from its top left corner, for a right or a left page. Raises BookTroubles for marks that
+        """The block's items from its top left corner, for a right or a left page. Raises BookErrors for marks that
         would not be seen."""
         if self.text == "above":
             yield from self._above(labels)
@@ -146,18 +146,18 @@ class Block:
             yield from replace(pointer, x=text_x, y=foot - at * line, anchor="start").items(labels)
 
     def _grid(self, x: float, y: float) -> Group:
-        """The grid. Raises BookTroubles for marks on it that another would hide."""
+        """The grid. Raises BookErrors for marks on it that another would hide."""
         puzzle = self.puzzle
         art = [*art_of(puzzle.puzzle, self.cell, weight=self.layout.puzzles.weight)]
         digits = [*digits_of(puzzle.puzzle, self.cell, halo=lines_in(art))]
         letters = check_letters(puzzle, self.cell) if puzzle.check else None
         places = chain(puzzle.rule_places, repeat(puzzle.place))
         rules = [*zip(puzzle.puzzle.rules, places, strict=False)]
-        troubles = out_of_sight(
+        diagnostics = out_of_sight(
             [*art, *((item, None) for _, item in digits)], puzzle.title, puzzle.place, rules, letters
         )
-        if troubles:
-            raise BookTroubles(troubles)
+        if diagnostics:
+            raise BookErrors(diagnostics)
         told = grid_told(puzzle.puzzle, self.cell, (item for item, _ in art), digits, GRID)
         grid = Group(told, name=f"grid {puzzle.id}")
         corner = x + self.claim.left * self.cell, y + self.claim.top * self.cell

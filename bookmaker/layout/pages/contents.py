@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 from functools import partial
 
-from bookmaker.book.model import (
+from bookmaker.book.contents import (
     Book,
     BookPuzzle,
     Chapter,
@@ -22,13 +22,13 @@ from bookmaker.book.model import (
 from bookmaker.display.items import Group, Item, Text, tagged
 from bookmaker.display.tags import CONTENTS, CONTENTS_ENTRY, PARAGRAPH, REFERENCE, Role, Tag, further
 from bookmaker.layout.art.ridge import HEIGHT, ridge
+from bookmaker.layout.page_side import UnnumberedPage
 from bookmaker.layout.pages.parts import flowing, heading, number_before
 from bookmaker.layout.setting.text import DROP, Later, PageNumber, Row, cut, width
-from bookmaker.layout.sheet import Leaf
 from bookmaker.layout.spec import Layout, Type
 
 
-def contents_leaves(part: Contents, book: Book, layout: Layout) -> list[Leaf]:
+def contents_pages(part: Contents, book: Book, layout: Layout) -> list[UnnumberedPage]:
     """Pages of contents."""
     rows = [*heading(part.heading, layout, layout.puzzles.hang)]
     for section in (*book.front, *book.body):

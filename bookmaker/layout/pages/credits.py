@@ -6,13 +6,13 @@ from collections.abc import Iterator
 from dataclasses import replace
 from itertools import zip_longest
 
-from bookmaker.book.model import BookPuzzle, Credits
+from bookmaker.book.contents import BookPuzzle, Credits
 from bookmaker.book.wording import shared_permission
 from bookmaker.display.items import Item, tagged
 from bookmaker.display.tags import BODY, ENTRY, LIST, PARAGRAPH, REFERENCE, further
+from bookmaker.layout.page_side import UnnumberedPage
 from bookmaker.layout.pages.parts import flowing, heading, number_before
 from bookmaker.layout.setting.text import DROP, PageNumber, Row, paragraph
-from bookmaker.layout.sheet import Leaf
 from bookmaker.layout.spec import Layout
 
 TITLES = 0.42
@@ -24,7 +24,7 @@ _DETAIL = replace(PARAGRAPH, order=1)
 """What is said of a puzzle, read after its title whichever has more lines."""
 
 
-def credits_leaves(part: Credits, puzzles: tuple[BookPuzzle, ...], layout: Layout) -> list[Leaf]:
+def credits_pages(part: Credits, puzzles: tuple[BookPuzzle, ...], layout: Layout) -> list[UnnumberedPage]:
     """Pages of credits, an entry a puzzle. A permission that holds for all is said once, at the head."""
     left = layout.puzzles.hang
     rows = [*heading(part.heading, layout, left)]

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
-from bookmaker.book.model import BookPuzzle
+from bookmaker.book.contents import BookPuzzle
 from bookmaker.layout.art.gridart import outside
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.pages.block import BESIDE, GUTTER, Block, fit_above, pointers_width

@@ -4,33 +4,33 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from bookmaker.book.model import Book, Foreword, Guide, ImprintPage, TitlePage
+from bookmaker.book.contents import Book, Foreword, Guide, ImprintPage, TitlePage
 from bookmaker.display.items import Group, Item, Text, tagged
 from bookmaker.display.tags import OURS, PARAGRAPH, Role, Tag
 from bookmaker.layout.art.ridge import ridge
 from bookmaker.layout.art.titleart import title_art
+from bookmaker.layout.page_side import PageSide, UnnumberedPage, capitals
 from bookmaker.layout.pages.parts import flowing, heading, titling
 from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.runs import marked_paragraph
 from bookmaker.layout.setting.text import DROP, Labels, Row, paragraph
-from bookmaker.layout.sheet import Leaf, Sheet, capitals
 from bookmaker.layout.spec import Layout
 
 
-def half_title_leaf(book: Book, layout: Layout) -> Leaf:
+def half_title_leaf(book: Book, layout: Layout) -> UnnumberedPage:
     """The title alone, small, a third of the way down."""
 
-    def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
+    def draw(sheet: PageSide, labels: Labels) -> tuple[Item, ...]:
         rows = paragraph(book.title, layout.type.title, layout.measure, layout.line)
         return tuple(stacked(rows, sheet.x, sheet.y + layout.depth * 0.08, labels))
 
-    return Leaf(draw, bare=True)
+    return UnnumberedPage(draw, bare=True)
 
 
-def title_leaf(part: TitlePage, book: Book, layout: Layout) -> Leaf:
+def title_leaf(part: TitlePage, book: Book, layout: Layout) -> UnnumberedPage:
     """The title page: title and subtitle over the art, the editor and the publisher at the foot."""
 
-    def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
+    def draw(sheet: PageSide, labels: Labels) -> tuple[Item, ...]:
         line = layout.line
         top = sheet.y + layout.depth * 0.08
         rows = titling(book, layout, layout.type.display, 0.45 * layout.depth)
@@ -47,13 +47,13 @@ def title_leaf(part: TitlePage, book: Book, layout: Layout) -> Leaf:
                 foot -= 1.5 * line
         return tuple(items)
 
-    return Leaf(draw, (("title", 0.0),), bare=True)
+    return UnnumberedPage(draw, (("title", 0.0),), bare=True)
 
 
-def imprint_leaf(part: ImprintPage, layout: Layout) -> Leaf:
+def imprint_leaf(part: ImprintPage, layout: Layout) -> UnnumberedPage:
     """The imprint, small, at the foot of the page."""
 
-    def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
+    def draw(sheet: PageSide, labels: Labels) -> tuple[Item, ...]:
         small, wide = layout.type.small, min(layout.measure, 28 * layout.type.small.size)
         rows = [
             row
@@ -62,10 +62,10 @@ def imprint_leaf(part: ImprintPage, layout: Layout) -> Leaf:
         ]
         return tuple(stacked(rows, sheet.x, sheet.y + layout.depth - height(rows), labels))
 
-    return Leaf(draw, (("imprint", 0.0),), bare=True)
+    return UnnumberedPage(draw, (("imprint", 0.0),), bare=True)
 
 
-def foreword_leaves(part: Foreword, book: Book, layout: Layout) -> list[Leaf]:
+def foreword_pages(part: Foreword, book: Book, layout: Layout) -> list[UnnumberedPage]:
     """The editor's words, and the editor's name under them."""
     line, hang, text = layout.line, layout.puzzles.hang, layout.type.text
     wide = min(layout.measure - hang, 36 * text.size)
@@ -79,7 +79,7 @@ def foreword_leaves(part: Foreword, book: Book, layout: Layout) -> list[Leaf]:
     return flowing(rows, layout, "foreword", part.heading)
 
 
-def guide_leaves(part: Guide, book: Book, layout: Layout) -> list[Leaf]:
+def guide_pages(part: Guide, book: Book, layout: Layout) -> list[UnnumberedPage]:
     """How to read the book, with the five ridges and the names of the bands."""
     line, hang = layout.line, layout.puzzles.hang
     rows = [*heading(part.heading, layout, hang)]

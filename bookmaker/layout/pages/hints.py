@@ -12,16 +12,16 @@ from collections.abc import Iterator, Sequence
 from functools import partial
 from math import ceil
 
-from bookmaker.book.model import BookPuzzle, HintPages
+from bookmaker.book.contents import BookPuzzle, HintPages
 from bookmaker.display.items import Group, Item, Link, Text, tagged
 from bookmaker.display.tags import BODY, ENTRY, LABEL, LINK, LIST, OURS, further
 from bookmaker.layout.art.coordinates import miniature
 from bookmaker.layout.lengths import mm
+from bookmaker.layout.page_side import PageSide, UnnumberedPage
 from bookmaker.layout.pages.parts import heading
 from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.paging import pages
 from bookmaker.layout.setting.text import DROP, Labels, Later, Row, broken, paragraph, width
-from bookmaker.layout.sheet import Leaf, Sheet
 from bookmaker.layout.spec import Layout
 from bookmaker.puzzle.grid import Grid
 
@@ -37,9 +37,9 @@ EXAMPLE = 4, 1
 ORDINALS = ("first", "second", "third")
 
 
-def hint_leaves(part: HintPages, puzzles: Sequence[BookPuzzle], layout: Layout) -> list[Leaf]:
+def hints_pages(part: HintPages, puzzles: Sequence[BookPuzzle], layout: Layout) -> list[UnnumberedPage]:
     """Pages of hints; each level begins on a page that does not face the level before it."""
-    leaves: list[Leaf] = []
+    leaves: list[UnnumberedPage] = []
     for level, title in enumerate(part.levels, start=1):
         head = [*heading(f"{part.heading}: {title.lower()}", layout)]
         if level == 1:
@@ -125,8 +125,13 @@ def _line(text: str, puzzle: BookPuzzle, level: int, first: bool, layout: Layout
 
 
 def _pages(
-    head: Sequence[Row], rows: Sequence[Row], layout: Layout, running: str, anchors: Sequence[str], between: Leaf | None
-) -> Iterator[Leaf]:
+    head: Sequence[Row],
+    rows: Sequence[Row],
+    layout: Layout,
+    running: str,
+    anchors: Sequence[str],
+    between: UnnumberedPage | None,
+) -> Iterator[UnnumberedPage]:
     """The rows in columns, page by page, the first page under a heading; the columns of the last page are even."""
     top = height(head)
     for number, page in enumerate(pages(rows, layout.depth, layout.line, _across(layout), top)):
@@ -152,26 +157,26 @@ def _leaf(
     layout: Layout,
     running: str,
     anchors: tuple[tuple[str, float], ...],
-    between: Leaf | None,
-) -> Leaf:
-    def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
+    between: UnnumberedPage | None,
+) -> UnnumberedPage:
+    def draw(sheet: PageSide, labels: Labels) -> tuple[Item, ...]:
         items = [*stacked(head, sheet.x, sheet.y, labels)]
         for at, column in enumerate(page):
             x = sheet.x + at * (_wide(layout) + GUTTER)
             items += stacked(column, x, sheet.y + height(head), labels)
         return tuple(items)
 
-    return Leaf(draw, anchors, running, between=between)
+    return UnnumberedPage(draw, anchors, running, between=between)
 
 
-def _between(level: int, layout: Layout) -> Leaf:
+def _between(level: int, layout: Layout) -> UnnumberedPage:
     """What stands beside the last page of a level, so that the next does not."""
     note = layout.type.note
     words = f"The {ORDINALS[level - 1]} hints are overleaf."
 
-    def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
+    def draw(sheet: PageSide, labels: Labels) -> tuple[Item, ...]:
         middle = sheet.x + layout.measure / 2
         text = Text(middle, sheet.y + layout.depth * 0.4, words, note.font, note.size, anchor="middle")
         return (tagged((OURS,), Group((text,))),)
 
-    return Leaf(draw)
+    return UnnumberedPage(draw)

@@ -8,19 +8,19 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
-from bookmaker.book.model import BookPuzzle, Index, IndexEntry
+from bookmaker.book.contents import BookPuzzle, Index, IndexEntry
 from bookmaker.display.items import Item, Link, Text, tagged
 from bookmaker.display.tags import BODY, ENTRY, HEADING, LIST, OURS, PARAGRAPH, SECTION, further
+from bookmaker.layout.page_side import UnnumberedPage
 from bookmaker.layout.pages.parts import flowing, heading
 from bookmaker.layout.setting.text import DROP, FONTS, Row, broken, paragraph
-from bookmaker.layout.sheet import Leaf
 from bookmaker.layout.spec import Layout
 
 NAMES = 0.34
 """Share of the width that names take."""
 
 
-def index_leaves(part: Index, layout: Layout) -> list[Leaf]:
+def index_pages(part: Index, layout: Layout) -> list[UnnumberedPage]:
     """Pages of the index."""
     left, line, small = layout.puzzles.hang, layout.line, layout.type.small
     rows = [*heading(part.heading, layout, left)]

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from functools import partial
 from math import ceil
 
-from bookmaker.book.model import BookPuzzle
+from bookmaker.book.contents import BookPuzzle
 from bookmaker.display.items import Group, Item, Text, tagged
 from bookmaker.display.tags import ENGLISH, HEADING, PARAGRAPH, SECTION, Role, Tag
 from bookmaker.layout.art.gridart import draw_grid

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from bookmaker.display.items import Item, Line, Stroke
+from bookmaker.layout.page_side import PageSide, UnnumberedPage
 from bookmaker.layout.pages.parts import heading
 from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.text import Labels
-from bookmaker.layout.sheet import Leaf, Sheet
 from bookmaker.layout.spec import Layout
 
 RULE = Stroke(0.25, 0.5)
@@ -14,13 +14,13 @@ STEP = 2
 """Lines of text between two rules: room for a pencil."""
 
 
-def note_leaves(count: int, title: str, layout: Layout) -> list[Leaf]:
+def note_pages(count: int, title: str, layout: Layout) -> list[UnnumberedPage]:
     """So many pages; the first has the heading."""
     return [_leaf(title if at == 0 else "", layout, "notes" if at == 0 else "", title) for at in range(count)]
 
 
-def _leaf(title: str, layout: Layout, anchor: str, head: str) -> Leaf:
-    def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
+def _leaf(title: str, layout: Layout, anchor: str, head: str) -> UnnumberedPage:
+    def draw(sheet: PageSide, labels: Labels) -> tuple[Item, ...]:
         rows = heading(title, layout) if title else ()
         y, items = sheet.y + height(rows), [*stacked(rows, sheet.x, sheet.y, labels)]
         y += (0 if title else STEP) * layout.line
@@ -29,4 +29,4 @@ def _leaf(title: str, layout: Layout, anchor: str, head: str) -> Leaf:
             y += STEP * layout.line
         return tuple(items)
 
-    return Leaf(draw, ((anchor, layout.margins.top),) if anchor else (), "" if title else head)
+    return UnnumberedPage(draw, ((anchor, layout.margins.top),) if anchor else (), "" if title else head)

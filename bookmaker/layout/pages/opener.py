@@ -8,16 +8,16 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from itertools import groupby
 
-from bookmaker.book.model import Book, Chapter
+from bookmaker.book.contents import Book, Chapter
 from bookmaker.display.items import Group, Item, Text, tagged
 from bookmaker.display.tags import PARAGRAPH
 from bookmaker.layout.art.ridge import HEIGHT, ridge, skyline
+from bookmaker.layout.page_side import PageSide, UnnumberedPage
 from bookmaker.layout.pages.parts import flowing, heading
 from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.text import DROP, Labels, Row, broken, paragraph
-from bookmaker.layout.sheet import Leaf, Sheet
 from bookmaker.layout.spec import Layout, Type
-from bookmaker.rules.common.wording import counted
+from bookmaker.rules.common.words.wording import counted
 
 TITLE, GROUND = 0.2, 0.78
 """Where the title begins and where the ridge stands, as shares of the page's depth."""
@@ -29,7 +29,7 @@ MOST = 6
 """Lines of numbers that find room under a peak; where they are more, runs are told by their ends, or counted."""
 
 
-def opener_leaves(chapter: Chapter, book: Book, layout: Layout) -> list[Leaf]:
+def opener_pages(chapter: Chapter, book: Book, layout: Layout) -> list[UnnumberedPage]:
     """The page before a chapter's puzzles, or the pages."""
     hang, line = layout.puzzles.hang, layout.line
     wide = layout.measure - hang
@@ -48,12 +48,12 @@ def opener_leaves(chapter: Chapter, book: Book, layout: Layout) -> list[Leaf]:
 
 def _leaf(
     chapter: Chapter, rows: Sequence[Row], top: float, art: tuple[Item, ...], ground: float, layout: Layout
-) -> Leaf:
-    def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
+) -> UnnumberedPage:
+    def draw(sheet: PageSide, labels: Labels) -> tuple[Item, ...]:
         x, y = sheet.x + layout.puzzles.hang, sheet.y + ground
         return (*stacked(rows, sheet.x, sheet.y + top, labels), Group(art, x, y))
 
-    return Leaf(draw, ((f"chapter {chapter.number}", 0.0),))
+    return UnnumberedPage(draw, ((f"chapter {chapter.number}", 0.0),))
 
 
 def _range(chapter: Chapter, book: Book, layout: Layout, wide: float) -> Iterator[Item]:

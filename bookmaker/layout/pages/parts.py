@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
-from bookmaker.book.model import Book
+from bookmaker.book.contents import Book
 from bookmaker.display.items import Item, Tagged, Text, tagged
 from bookmaker.display.tags import HEADING, LABEL
+from bookmaker.layout.page_side import PageSide, UnnumberedPage
 from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.paging import pages
 from bookmaker.layout.setting.text import DROP, Labels, Row, broken, paragraph, widest_word
-from bookmaker.layout.sheet import Leaf, Sheet
 from bookmaker.layout.spec import Layout, Type
 
 SMALLER = (1.0, 0.85, 0.7, 0.6, 0.5, 0.4)
@@ -68,7 +68,7 @@ def number_before(x: float, y: float, number: int, type: Type) -> Tagged:
     return tagged((LABEL,), Text(x - 0.9 * type.size, y, str(number), "sans-bold", type.size * 0.95, anchor="end"))
 
 
-def flowing(rows: Iterable[Row], layout: Layout, anchor: str, head: str) -> list[Leaf]:
+def flowing(rows: Iterable[Row], layout: Layout, anchor: str, head: str) -> list[UnnumberedPage]:
     """Rows on as many pages as they need; the anchor leads to the first, the running head stands on the others."""
     leaves = []
     for index, (column,) in enumerate(pages([*rows], layout.depth, layout.line)):
@@ -81,8 +81,8 @@ def flowing(rows: Iterable[Row], layout: Layout, anchor: str, head: str) -> list
     return leaves
 
 
-def _leaf(column: tuple[Row, ...], anchors: tuple[tuple[str, float], ...], head: str) -> Leaf:
-    def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
+def _leaf(column: tuple[Row, ...], anchors: tuple[tuple[str, float], ...], head: str) -> UnnumberedPage:
+    def draw(sheet: PageSide, labels: Labels) -> tuple[Item, ...]:
         return tuple(stacked(column, sheet.x, sheet.y, labels))
 
-    return Leaf(draw, anchors, head)
+    return UnnumberedPage(draw, anchors, head)

@@ -10,15 +10,15 @@ from collections.abc import Iterator
 from dataclasses import replace
 from math import ceil
 
-from bookmaker.book.model import Lesson, Primer, WorkedFigure
+from bookmaker.book.contents import Lesson, Primer, WorkedFigure
 from bookmaker.book.reading import figure_read
 from bookmaker.display.items import Group, Tagged, tagged
 from bookmaker.display.tags import ENGLISH, HEADING, OURS, SECTION, Role, Tag
 from bookmaker.layout.art.swatch import figure_size, legible_cell, worked_figure
+from bookmaker.layout.page_side import UnnumberedPage
 from bookmaker.layout.pages.parts import flowing, heading
 from bookmaker.layout.pages.words import RULES_EMS, smallest_figure
 from bookmaker.layout.setting.text import DROP, Row, paragraph
-from bookmaker.layout.sheet import Leaf
 from bookmaker.layout.spec import Layout
 
 CELL = 2.0
@@ -33,7 +33,7 @@ LARGE = 6
 """A figure with so many rows is drawn in small cells."""
 
 
-def primer_leaves(part: Primer, layout: Layout) -> list[Leaf]:
+def primer_pages(part: Primer, layout: Layout) -> list[UnnumberedPage]:
     """Pages of lessons."""
     rows = [*heading(part.heading, layout, layout.puzzles.hang)]
     for lesson in part.lessons:

@@ -1,8 +1,9 @@
 """Puzzles onto pages, in order, as many a page as the layout says.
 
-In: the puzzles of a chapter. Out: a `Leaf` a page. A puzzle too large for its share of a page has half a page, where it
-fits and a share is less, or a page of its own; one too large even for that is a trouble that says what is missing. A
-page is filled from the top, row by row: above or below a puzzle on half a page stand others in their shares.
+In: the puzzles of a chapter. Out: an `UnnumberedPage` for each page. A puzzle too large for its share of a page has
+half a page, where it fits and a share is less, or a page of its own; one too large even for that is a diagnostic that
+says what is missing. A page is filled from the top, row by row: above or below a puzzle on half a page stand others in
+their shares.
 """
 
 from __future__ import annotations
@@ -12,17 +13,17 @@ from dataclasses import dataclass, replace
 from itertools import groupby
 from math import floor
 
-from bookmaker.book.model import BookPuzzle
+from bookmaker.book.contents import BookPuzzle
 from bookmaker.display.items import Group, Item, Text, tagged
 from bookmaker.display.tags import OURS, SECTION
 from bookmaker.layout.lengths import mm
+from bookmaker.layout.page_side import PageSide, UnnumberedPage
 from bookmaker.layout.pages.block import Block, fit_above, fit_beside, in_line, levelled
 from bookmaker.layout.pages.crowded import fit_crowded, fit_spread
 from bookmaker.layout.setting.flow import stacked
 from bookmaker.layout.setting.text import Labels
-from bookmaker.layout.sheet import Leaf, Sheet
 from bookmaker.layout.spec import Layout
-from bookmaker.trouble import BookTroubles, Trouble
+from bookmaker.source.diagnostics import BookErrors, Diagnostic
 
 SMALLEST = 1.0
 """Cells of fewer millimetres are as good as none."""
@@ -40,8 +41,8 @@ class Slot:
     y: float
 
 
-def puzzle_leaves(puzzles: Iterable[BookPuzzle], layout: Layout, head: str) -> list[Leaf]:
-    """Pages of puzzles. Raises BookTroubles with every puzzle that fits on no page."""
+def puzzle_pages(puzzles: Iterable[BookPuzzle], layout: Layout, head: str) -> list[UnnumberedPage]:
+    """Pages of puzzles. Raises BookErrors with every puzzle that fits on no page."""
     pages = place_puzzles(puzzles, layout, layout.depth, spread=True)
     return [leaf for slots in pages for leaf in _leaves(slots, layout, head)]
 
@@ -49,18 +50,18 @@ def puzzle_leaves(puzzles: Iterable[BookPuzzle], layout: Layout, head: str) -> l
 def place_puzzles(
     puzzles: Iterable[BookPuzzle], layout: Layout, depth: float, spread: bool = False
 ) -> list[tuple[Slot, ...]]:
-    """The slots of each page, `depth` points deep. Raises BookTroubles with every puzzle that fits on no page.
+    """The slots of each page, `depth` points deep. Raises BookErrors with every puzzle that fits on no page.
 
     With `spread`, one whose rules leave no room for its grid has them on the page that faces it.
     """
     pages: list[list[Slot]] = []
-    troubles = []
+    diagnostics = []
     gap = layout.puzzles.gap
     band, left, top, below = (0, 0.0), 0, 0.0, 0.0
     for puzzle in puzzles:
         block, across = _fit(puzzle, layout, depth, spread)
         if not block.fits:
-            troubles.append(_does_not_fit(block))
+            diagnostics.append(_does_not_fit(block))
             continue
         if band != (across, block.depth) or not left:
             if not pages or below + block.depth > depth + 0.01:
@@ -70,8 +71,8 @@ def place_puzzles(
             below += block.depth + gap
         pages[-1].append(Slot(block, (across - left) * (block.width + gap), top))
         left -= 1
-    if troubles:
-        raise BookTroubles(troubles)
+    if diagnostics:
+        raise BookErrors(diagnostics)
     return [tuple(_in_rows(page)) for page in pages]
 
 
@@ -132,56 +133,56 @@ def _share(layout: Layout, depth: float) -> tuple[float, float]:
     )
 
 
-def _leaves(slots: tuple[Slot, ...], layout: Layout, head: str) -> Iterator[Leaf]:
+def _leaves(slots: tuple[Slot, ...], layout: Layout, head: str) -> Iterator[UnnumberedPage]:
     """The page of these slots, after the one that faces it if there is one."""
     facing = slots[0].block.facing
     anchors = tuple((f"puzzle {slot.block.puzzle.id}", layout.margins.top + slot.y) for slot in slots)
     if facing:
 
-        def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
+        def draw(sheet: PageSide, labels: Labels) -> tuple[Item, ...]:
             return (tagged((SECTION,), *stacked(facing, sheet.x, sheet.y, labels)),)
 
-        yield Leaf(draw, anchors, head, between=_turn_over(layout))
+        yield UnnumberedPage(draw, anchors, head, between=_turn_over(layout))
     yield _leaf(slots, layout, head, () if facing else anchors)
 
 
-def _turn_over(layout: Layout) -> Leaf:
+def _turn_over(layout: Layout) -> UnnumberedPage:
     """The page before two that face each other, where these would else begin on a right page."""
 
-    def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
+    def draw(sheet: PageSide, labels: Labels) -> tuple[Item, ...]:
         note, words = layout.type.note, "The rules of the next puzzle face its grid."
         middle = sheet.x + layout.measure / 2
         text = Text(middle, sheet.y + layout.depth * 0.4, words, note.font, note.size, anchor="middle")
         return (tagged((OURS,), text),)
 
-    return Leaf(draw)
+    return UnnumberedPage(draw)
 
 
-def _leaf(slots: tuple[Slot, ...], layout: Layout, head: str, anchors: tuple[tuple[str, float], ...]) -> Leaf:
-    def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
+def _leaf(slots: tuple[Slot, ...], layout: Layout, head: str, anchors: tuple[tuple[str, float], ...]) -> UnnumberedPage:
+    def draw(sheet: PageSide, labels: Labels) -> tuple[Item, ...]:
         return tuple(drawn(slots, sheet.x, sheet.y, sheet.right, labels))
 
-    return Leaf(draw, anchors, head)
+    return UnnumberedPage(draw, anchors, head)
 
 
 def drawn(slots: tuple[Slot, ...], left: float, top: float, right: bool, labels: Labels) -> Iterator[Item]:
     """The puzzles of a page, the type area beginning at `left` and `top`; text beside a grid is at the left of it on a
-    `right` page. Raises BookTroubles with every mark that would not be seen."""
-    troubles: list[Trouble] = []
+    `right` page. Raises BookErrors with every mark that would not be seen."""
+    diagnostics: list[Diagnostic] = []
     for slot in slots:
         try:
             items = tuple(slot.block.draw(right, labels))
-        except BookTroubles as found:
-            troubles += found.troubles
+        except BookErrors as found:
+            diagnostics += found.diagnostics
             continue
         section = SECTION.further if slot.block.facing else SECTION
         placed = Group(items, left + slot.x, top + slot.y, name=f"puzzle {slot.block.puzzle.id}")
         yield tagged((section,), placed)
-    if troubles:
-        raise BookTroubles(troubles)
+    if diagnostics:
+        raise BookErrors(diagnostics)
 
 
-def _does_not_fit(block: Block) -> Trouble:
+def _does_not_fit(block: Block) -> Diagnostic:
     puzzle, layout = block.puzzle, block.layout
     size = puzzle.puzzle.grid.size
     least, got = layout.puzzles.least / mm(1), floor(10 * block.cell / mm(1)) / 10
@@ -192,4 +193,4 @@ def _does_not_fit(block: Block) -> Trouble:
         cells = f"its {size}×{size} grid would have cells of {got:.1f} mm"
         text = f"{short}: {cells}, and the layout needs at least {least:.1f} mm"
     hint = "choose a layout with larger paper or smaller cells, or shorten the puzzle's note"
-    return Trouble(puzzle.place, "does-not-fit", text, hint)
+    return Diagnostic(puzzle.place, "does-not-fit", text, hint)

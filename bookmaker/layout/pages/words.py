@@ -9,9 +9,9 @@ from collections.abc import Iterator
 from dataclasses import replace
 from math import ceil
 
+from bookmaker.book.contents import BookPuzzle, MarkLine
 from bookmaker.book.contest import points_said
-from bookmaker.book.model import BookPuzzle, MarkLine
-from bookmaker.book.typography import curled
+from bookmaker.book.smart_quotes import smart_quotes
 from bookmaker.display.items import Group, Item, Tagged, Text, tagged
 from bookmaker.display.tags import ENGLISH, HEADING, OURS, PARAGRAPH, Role, Tag
 from bookmaker.layout.art.codes import qr_code, qr_side
@@ -167,7 +167,7 @@ def note_rows(puzzle: BookPuzzle, layout: Layout, measure: float) -> tuple[Row, 
 
 def sample_told(mark: MarkLine, cell: float) -> Tagged:
     """The sample of a mark, a figure by name: what it means is said beside it."""
-    kind = curled(mark.sample.rule.title)
+    kind = smart_quotes(mark.sample.rule.title)
     figure = Tag(Role.FIGURE, f"Sample: {kind}", language=ENGLISH, box=(0.0, 0.0, *swatch_size(mark.sample, cell)))
     return tagged((figure,), swatch(mark.sample, cell))
 

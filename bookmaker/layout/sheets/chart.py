@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
-from bookmaker.book.typography import curled
+from bookmaker.book.smart_quotes import smart_quotes
 from bookmaker.display.items import Document, Group, Item, Line, Page, Stroke, Text, tagged
 from bookmaker.display.tags import HEADING, OURS, SECTION, Role, Tag
 from bookmaker.layout.art.gridart import frame_for
@@ -21,7 +21,7 @@ from bookmaker.layout.spec import Type
 from bookmaker.manifest.example import example_rule
 from bookmaker.rules import kinds
 from bookmaker.rules.common.contract import Rule, Sample
-from bookmaker.rules.common.frame import Layer, Margins
+from bookmaker.rules.common.drawing.frame import Layer, Margins
 
 TITLE = "The rules and their marks"
 
@@ -120,8 +120,8 @@ def _entry(kind: type[Rule], column: float) -> Row:
     """The sample hangs at the left, title and sentence stand beside it; without a sample they take the whole width."""
     sample = kind.sample()
     hang = HANG if sample else 0.0
-    sentence = curled(sample.rule.sentence() if sample else example_rule(kind).sentence())
-    items: list[Item] = [tagged((HEADING,), Text(hang, NAME.size, curled(kind.title), NAME.font, NAME.size))]
+    sentence = smart_quotes(sample.rule.sentence() if sample else example_rule(kind).sentence())
+    items: list[Item] = [tagged((HEADING,), Text(hang, NAME.size, smart_quotes(kind.title), NAME.font, NAME.size))]
     y = NAME.size
     for words in broken(sentence, TEXT.font, TEXT.size, column - hang):
         y += TEXT.leading
@@ -129,7 +129,7 @@ def _entry(kind: type[Rule], column: float) -> Row:
     deep = y + TEXT.leading - TEXT.size
     if sample:
         box = (0.0, 1.0, *swatch_size(sample, CELL))
-        figure = Tag(Role.FIGURE, f"Sample: {curled(kind.title)}", box=box)
+        figure = Tag(Role.FIGURE, f"Sample: {smart_quotes(kind.title)}", box=box)
         items.append(tagged((figure,), Group((swatch(sample, CELL),), 0.0, 1.0)))
         deep = max(deep, swatch_size(sample, CELL)[1] + 1.0)
     return Row(deep + GAP, tuple(items), tags=(SECTION.further, SECTION))

@@ -11,8 +11,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from math import ceil
 
+from bookmaker.book.contents import BookPuzzle
 from bookmaker.book.contest import CHECK_ROW, MARKER_HELP, MARKER_SHEET, check_digits, points_said
-from bookmaker.book.model import BookPuzzle
 from bookmaker.display.items import Item, Line, Rect, Stroke, Tagged, Text, tagged
 from bookmaker.display.tags import OURS, PARAGRAPH, Role, Tag
 from bookmaker.layout.art.gridtold import LETTERS

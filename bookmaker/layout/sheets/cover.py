@@ -1,6 +1,6 @@
 """The cover: back, spine and front on one sheet.
 
-In: a book, the layout of its pages and how many there are. Out: a `Document` of one page, or `BookTroubles` if the
+In: a book, the layout of its pages and how many there are. Out: a `Document` of one page, or `BookErrors` if the
 picture is too coarse. The spine is as thick as the leaves; a foot band runs around all three and bleeds off the sheet.
 """
 
@@ -9,22 +9,22 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
-from bookmaker.book.model import Book
+from bookmaker.book.contents import Book
 from bookmaker.display.items import Document, Group, Image, Item, Rect, Text, tagged
 from bookmaker.display.tags import PARAGRAPH
 from bookmaker.layout.art.codes import BARCODE, QUIET, barcode, qr_code, qr_side
 from bookmaker.layout.art.titleart import title_art
 from bookmaker.layout.lengths import mm
+from bookmaker.layout.page_side import SPACING, draft_stamp
 from bookmaker.layout.pages.parts import titling
 from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.runs import marked_paragraph
 from bookmaker.layout.setting.text import FONTS, Row, broken, cut, width
-from bookmaker.layout.sheet import SPACING, draft_stamp
 from bookmaker.layout.sheets.press import FoldedPage
 from bookmaker.layout.spec import Layout, Type
 from bookmaker.manifest.pictures import Picture
 from bookmaker.manifest.publication import Cover
-from bookmaker.trouble import BookTroubles, Trouble
+from bookmaker.source.diagnostics import BookErrors, Diagnostic
 
 BAND = 0.13
 """Height of the band at the foot, as a share of the page."""
@@ -110,7 +110,7 @@ def _picture(picture: Picture, wrap: Wrap, room: float, bleed: float) -> Iterato
             f"and print needs {FINE:.0f}"
         )
         hint = f"it has {picture.width} by {picture.height} pixels; use one of {needed} or more"
-        raise BookTroubles([Trouble(picture.place, "picture-coarse", text, hint)])
+        raise BookErrors([Diagnostic(picture.place, "picture-coarse", text, hint)])
     drawn_wide, drawn_high = picture.width * scale, picture.height * scale
     x, y = wrap.front + (wide - drawn_wide) / 2, wrap.band - high + (high - drawn_high) / 2
     image = Image(x, y, drawn_wide, drawn_high, picture.source)

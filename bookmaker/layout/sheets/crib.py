@@ -13,7 +13,7 @@ from dataclasses import dataclass, replace
 from typing import TypeAlias
 
 from bookmaker.book import wording
-from bookmaker.book.model import BookPuzzle
+from bookmaker.book.contents import BookPuzzle
 from bookmaker.display.items import Bookmark, Document, Group, Item, Rect, Stroke, Text, tagged
 from bookmaker.display.tags import ENGLISH, HEADING, OURS, PARAGRAPH, Role, Tag
 from bookmaker.layout.art.coordinates import numbered
@@ -31,12 +31,12 @@ from bookmaker.layout.art.scenepicture import (
 )
 from bookmaker.layout.compose import draw_pages
 from bookmaker.layout.lengths import mm
+from bookmaker.layout.page_side import PageSide, UnnumberedPage, capitals
 from bookmaker.layout.pages.words import ridge_width, rules_above
 from bookmaker.layout.setting.flow import columns, height, stacked
 from bookmaker.layout.setting.text import DROP, FONTS, Labels, Row, broken, paragraph, width
-from bookmaker.layout.sheet import Leaf, Sheet, capitals
 from bookmaker.layout.spec import Layout
-from bookmaker.tell.model import Passage, Sentence, Story
+from bookmaker.tell.passages import Passage, Sentence, Story
 from bookmaker.tell.scenes import Scene
 
 GUTTER = mm(9)
@@ -290,7 +290,7 @@ def _begun(sentences: Sequence[Sentence], lines: Sequence[str]) -> dict[int, int
 
 def _in_one_column(
     puzzle: BookPuzzle, head: tuple[Row, ...], pieces: Sequence[_Piece], layout: Layout, measures: _Measures
-) -> Iterator[Leaf]:
+) -> Iterator[UnnumberedPage]:
     """Pages of text with each picture under its own."""
     rows = [*head]
     for piece in pieces:
@@ -309,7 +309,7 @@ def _leaves(
     end: Scene,
     layout: Layout,
     measures: _Measures,
-) -> Iterator[Leaf]:
+) -> Iterator[UnnumberedPage]:
     """Pages: text down the left, and beside it its pictures; text waits for the next page where its picture has to."""
     high = measures.high
     waiting = [*pieces]
@@ -368,8 +368,8 @@ def _leaf(
     layout: Layout,
     measures: _Measures,
     first: bool,
-) -> Leaf:
-    def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
+) -> UnnumberedPage:
+    def draw(sheet: PageSide, labels: Labels) -> tuple[Item, ...]:
         items = [*stacked(head, sheet.x, sheet.y, labels)]
         top = sheet.y + height(head)
         items += stacked(column, sheet.x, top, labels)
@@ -380,7 +380,7 @@ def _leaf(
         return tuple(items)
 
     anchors = (("crib", layout.margins.top),) if first else ()
-    return Leaf(draw, anchors, "" if first else CRIB)
+    return UnnumberedPage(draw, anchors, "" if first else CRIB)
 
 
 def _captioned(puzzle: BookPuzzle, scene: Scene, layout: Layout, measures: _Measures) -> Iterator[Item]:

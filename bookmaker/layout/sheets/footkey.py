@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from bookmaker.book.model import BookPuzzle
+from bookmaker.book.contents import BookPuzzle
 from bookmaker.book.wording import ANSWER_KEY
 from bookmaker.display.items import Group, Item, Line, Stroke, Text, tagged
 from bookmaker.display.tags import OURS, PARAGRAPH

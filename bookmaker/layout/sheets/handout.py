@@ -10,20 +10,20 @@ from collections.abc import Callable, Iterator, Sequence
 from dataclasses import replace
 from typing import Literal, TypeAlias
 
+from bookmaker.book.contents import Book, BookPuzzle, RulesText
 from bookmaker.book.contest import MARKER_SHEET
-from bookmaker.book.model import Book, BookPuzzle, RulesText
 from bookmaker.book.wording import ANSWER_KEY
 from bookmaker.display.items import Bookmark, Document, Item, Line, Stroke, Text, tagged
 from bookmaker.display.tags import HEADING, OURS
 from bookmaker.layout.checks import check
 from bookmaker.layout.compose import draw_pages
+from bookmaker.layout.page_side import PageSide, UnnumberedPage, as_part
 from bookmaker.layout.pages.keys import key_rows
 from bookmaker.layout.pages.parts import flowing, heading
 from bookmaker.layout.pages.puzzles import Slot, drawn, place_puzzles
 from bookmaker.layout.pages.words import rules_above
 from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.text import DROP, Labels, Row, broken
-from bookmaker.layout.sheet import Leaf, Sheet, as_part
 from bookmaker.layout.sheets.contest import marker_rows, strip
 from bookmaker.layout.sheets.footkey import foot_key
 from bookmaker.layout.spec import Layout
@@ -36,7 +36,7 @@ Foot: TypeAlias = Callable[[Sequence[BookPuzzle]], tuple[Row, ...]]
 
 
 def compose_handout(book: Book, layout: Layout, key: KeyPlace = "last") -> Document:
-    """The sheets and their key. Raises BookTroubles for what can't be printed, for puzzles that fit on no page, and for
+    """The sheets and their key. Raises BookErrors for what can't be printed, for puzzles that fit on no page, and for
     marks that are not seen."""
     check(book, layout, "handout")
     layout = layout.speaking(book.publication.language)
@@ -55,9 +55,9 @@ def compose_handout(book: Book, layout: Layout, key: KeyPlace = "last") -> Docum
         here = [slot.block.puzzle for slot in page]
         leaves.append(_sheet_leaf(page, layout, head, foot(here)))
         if key == "reverse":
-            leaves += _key_leaves(here, layout, "keys" if number == 1 else f"keys {number}", book.title)
+            leaves += _key_pages(here, layout, "keys" if number == 1 else f"keys {number}", book.title)
     if key == "last":
-        leaves += _key_leaves(book.puzzles, layout, "keys", book.title)
+        leaves += _key_pages(book.puzzles, layout, "keys", book.title)
     bookmarks = (Bookmark(ANSWER_KEY, "keys"),) if key in ("last", "reverse") else ()
     return _document(book, book.title, layout, leaves, bookmarks)
 
@@ -65,25 +65,25 @@ def compose_handout(book: Book, layout: Layout, key: KeyPlace = "last") -> Docum
 def compose_marker(book: Book, layout: Layout) -> Document:
     """What the marker of a contest needs: the check rows, a table for names and points, and the key.
 
-    Raises BookTroubles for what can't be printed.
+    Raises BookErrors for what can't be printed.
     """
     check(book, layout, "handout")
     layout = layout.speaking(book.publication.language)
     title = f"{book.title}: {MARKER_SHEET}"
     leaves = flowing(marker_rows(book.title, book.puzzles, layout), layout, "marker", title)
-    leaves += _key_leaves(book.puzzles, layout, "keys", title)
+    leaves += _key_pages(book.puzzles, layout, "keys", title)
     return _document(book, title, layout, leaves, (Bookmark(MARKER_SHEET, "marker"), Bookmark(ANSWER_KEY, "keys")))
 
 
 def _document(
-    book: Book, title: str, layout: Layout, leaves: Sequence[Leaf], bookmarks: tuple[Bookmark, ...]
+    book: Book, title: str, layout: Layout, leaves: Sequence[UnnumberedPage], bookmarks: tuple[Bookmark, ...]
 ) -> Document:
     numbered = list(zip(leaves, map(str, range(1, len(leaves) + 1)), strict=True))
     pages = draw_pages(numbered, layout, title, book.draft)
     return Document(title, book.editor, book.subtitle, pages, bookmarks, book.publication.language)
 
 
-def _key_leaves(puzzles: Sequence[BookPuzzle], layout: Layout, anchor: str, head: str) -> list[Leaf]:
+def _key_pages(puzzles: Sequence[BookPuzzle], layout: Layout, anchor: str, head: str) -> list[UnnumberedPage]:
     return [*as_part(flowing([*heading(ANSWER_KEY, layout), *key_rows(puzzles, layout)], layout, anchor, head))]
 
 
@@ -143,8 +143,10 @@ def _head(book: Book, layout: Layout) -> tuple[Row, ...]:
     return (*rows, Row(1.5 * line))
 
 
-def _sheet_leaf(slots: tuple[Slot, ...], layout: Layout, head: tuple[Row, ...], foot: tuple[Row, ...]) -> Leaf:
-    def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
+def _sheet_leaf(
+    slots: tuple[Slot, ...], layout: Layout, head: tuple[Row, ...], foot: tuple[Row, ...]
+) -> UnnumberedPage:
+    def draw(sheet: PageSide, labels: Labels) -> tuple[Item, ...]:
         top = sheet.y + height(head)
         low = sheet.y + layout.depth - height(foot)
         return (
@@ -154,4 +156,4 @@ def _sheet_leaf(slots: tuple[Slot, ...], layout: Layout, head: tuple[Row, ...], 
         )
 
     anchors = tuple((f"puzzle {slot.block.puzzle.id}", layout.margins.top + height(head) + slot.y) for slot in slots)
-    return Leaf(draw, anchors)
+    return UnnumberedPage(draw, anchors)

@@ -16,8 +16,8 @@ from dataclasses import dataclass, replace
 from bookmaker.book.wording import NOTES
 from bookmaker.display.items import Document, Group, Item, Link, Page, Rect
 from bookmaker.layout.drawing import Pages
-from bookmaker.layout.pages.notes import note_leaves
-from bookmaker.layout.sheet import BLANK, Sheet
+from bookmaker.layout.page_side import BLANK, PageSide
+from bookmaker.layout.pages.notes import note_pages
 from bookmaker.layout.spec import Booklet, Layout
 
 
@@ -91,7 +91,7 @@ def _without_links(items: tuple[Item, ...]) -> Iterator[Item]:
 
 def _filling(count: int, layout: Layout, after: int) -> Iterator[Page]:
     """Pages ruled for notes, and a blank one where the booklet ends."""
-    leaves = [*note_leaves(count - 1, NOTES, layout), BLANK] if count else []
+    leaves = [*note_pages(count - 1, NOTES, layout), BLANK] if count else []
     for number, leaf in enumerate(leaves, start=after + 1):
-        items = leaf.draw(Sheet(layout, right=number % 2 == 1), {})
+        items = leaf.draw(PageSide(layout, right=number % 2 == 1), {})
         yield Page(layout.width, layout.height, items, "")

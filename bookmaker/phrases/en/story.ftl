@@ -30,15 +30,15 @@ turn-quarter = a quarter turn
 turn-quarter-right = a quarter turn to the right
 turn-quarter-left = a quarter turn to the left
 
-outlook-singles-crux = Band { $band }: singles all the way, with the hard moment at { $filled } cells filled.
-outlook-singles-crux-at-start = Band { $band }: singles all the way, with the hard moment at the very start.
-outlook-singles-bottlenecks = Band { $band }: singles all the way, with a bottleneck or two.
-outlook-singles-choice = Band { $band }: singles all the way, and never fewer than { $choice } to choose from.
-outlook-singles = Band { $band }: singles all the way, and none that is hard to find.
-outlook-stuck-crux = Band { $band }: the singles run out { $times }, and the hard moment comes at { $filled } cells filled.
-outlook-stuck-crux-at-start = Band { $band }: the singles run out { $times }, and the hard moment comes at the very start.
-outlook-stuck = Band { $band }: the singles run out { $times }.
-outlook-stuck-briefly = Band { $band }: the singles run out { $times }, though never for long.
+introduction-singles-crux = Band { $band }: singles all the way, with the hard moment at { $filled } cells filled.
+introduction-singles-crux-at-start = Band { $band }: singles all the way, with the hard moment at the very start.
+introduction-singles-bottlenecks = Band { $band }: singles all the way, with a bottleneck or two.
+introduction-singles-choice = Band { $band }: singles all the way, and never fewer than { $choice } to choose from.
+introduction-singles = Band { $band }: singles all the way, and none that is hard to find.
+introduction-stuck-crux = Band { $band }: the singles run out { $times }, and the hard moment comes at { $filled } cells filled.
+introduction-stuck-crux-at-start = Band { $band }: the singles run out { $times }, and the hard moment comes at the very start.
+introduction-stuck = Band { $band }: the singles run out { $times }.
+introduction-stuck-briefly = Band { $band }: the singles run out { $times }, though never for long.
 times = { $n ->
     [1] once
     [2] twice

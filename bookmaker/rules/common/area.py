@@ -13,14 +13,14 @@ from itertools import pairwise
 from string import ascii_letters
 
 from bookmaker.display.items import Close, Grey, Item, Move, Path, Point, Rect, Segment, Straight, Stroke
-from bookmaker.placed import Node, Sequence, Word, read_items
-from bookmaker.puzzle.cells import read_cells
 from bookmaker.puzzle.grid import Grid
-from bookmaker.puzzle.textgrid import read_picture
-from bookmaker.rules.common.frame import Frame
-from bookmaker.rules.common.places import InCell
-from bookmaker.rules.common.wording import counted, number
-from bookmaker.trouble import Desk, Place
+from bookmaker.rules.common.drawing.frame import Frame
+from bookmaker.rules.common.drawing.places import InCell
+from bookmaker.rules.common.words.wording import counted, number
+from bookmaker.source.cells import read_cells
+from bookmaker.source.diagnostics import Collector, Place
+from bookmaker.source.placed import Node, Sequence, Word, read_items
+from bookmaker.source.textgrid import read_picture
 
 _LEAVE_OUT = "name one, or leave out the whole entry"
 _CELL_NAME = re.compile(r"[rR]\d+[cC]\d+")
@@ -41,37 +41,37 @@ class Area:
     letter: str = ""
 
 
-def read_areas(body: Node, what: str, grid: Grid, desk: Desk, least: int = 2) -> tuple[Area, ...] | None:
-    """Areas from a picture of letters or a list of cell lists; None after any trouble. `what` has its article."""
+def read_areas(body: Node, what: str, grid: Grid, collector: Collector, least: int = 2) -> tuple[Area, ...] | None:
+    """Areas from a picture of letters or a list of cell lists; None after any diagnostic. `what` has its article."""
     if isinstance(body, Word) and is_picture(body, grid):
-        found = read_letters(body, what, grid, desk)
+        found = read_letters(body, what, grid, collector)
         areas: list[Area | None] = list(found) if found else [None]
     else:
-        nodes = read_items(body, what, desk)
+        nodes = read_items(body, what, collector)
         if isinstance(body, Sequence) and not nodes:
-            desk.error(body.place, "no-areas", f"no {what.removeprefix('the ')} is listed here", _LEAVE_OUT)
-        areas = [read_area(node, what, grid, desk) for node in nodes]
+            collector.error(body.place, "no-areas", f"no {what.removeprefix('the ')} is listed here", _LEAVE_OUT)
+        areas = [read_area(node, what, grid, collector) for node in nodes]
     good = [area for area in areas if area is not None]
     short = [area for area in good if len(area.cells) < least]
     for area in short:
         text = (
             f"{what} at {grid.name(area.cells[0])} has {counted(len(area.cells), 'cell')}, not at least {number(least)}"
         )
-        desk.error(area.place, "area-small", text)
+        collector.error(area.place, "area-small", text)
     return tuple(good) if good and len(good) == len(areas) and not short else None
 
 
-def read_area(node: Node, what: str, grid: Grid, desk: Desk) -> Area | None:
-    """One area from a list of cells; a cell named twice is a trouble."""
+def read_area(node: Node, what: str, grid: Grid, collector: Collector) -> Area | None:
+    """One area from a list of cells; a cell named twice is a diagnostic."""
     if not isinstance(node, Word):
-        desk.error(node.place, "not-an-area", f"{what} should be a list of cells such as r1c1-r1c4 r2c2")
+        collector.error(node.place, "not-an-area", f"{what} should be a list of cells such as r1c1-r1c4 r2c2")
         return None
-    cells = read_cells(node, grid, desk)
+    cells = read_cells(node, grid, collector)
     if cells is None:
         return None
     twice = next((cell for index, cell in enumerate(cells) if cell in cells[:index]), None)
     if twice is not None:
-        desk.error(node.place, "cell-twice", f"{what} names {grid.name(twice)} twice")
+        collector.error(node.place, "cell-twice", f"{what} names {grid.name(twice)} twice")
         return None
     return Area(tuple(sorted(cells)), node.place)
 
@@ -83,9 +83,9 @@ def is_picture(word: Word, grid: Grid) -> bool:
     return not _CELL_NAME.search(word.value) and (len(lines) > 1 or in_one_line)
 
 
-def read_letters(word: Word, what: str, grid: Grid, desk: Desk) -> tuple[Area, ...] | None:
+def read_letters(word: Word, what: str, grid: Grid, collector: Collector) -> tuple[Area, ...] | None:
     """One area for each letter of a picture, in the order in which they appear; dots belong to none."""
-    picture = read_picture(word, grid.size, f"the picture of {what.removeprefix('the ')}s", desk)
+    picture = read_picture(word, grid.size, f"the picture of {what.removeprefix('the ')}s", collector)
     if picture is None:
         return None
     cells: dict[str, list[int]] = {}
@@ -95,7 +95,7 @@ def read_letters(word: Word, what: str, grid: Grid, desk: Desk) -> tuple[Area, .
             cells.setdefault(letter, []).append(cell)
             first.setdefault(letter, word.at(line, column))
     if not cells:
-        desk.error(
+        collector.error(
             word.place, "no-areas", f"the picture shows no {what.removeprefix('the ')}", "draw each with a letter"
         )
         return None

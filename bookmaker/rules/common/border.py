@@ -9,17 +9,17 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 
-from bookmaker import placed
 from bookmaker.display.items import Path, Point
 from bookmaker.display.shapes import circle
-from bookmaker.placed import Node, Table, Word, read_fields, read_items, read_switch
-from bookmaker.puzzle.cells import read_cell
 from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.common.fillings import APART, Fits, can_be_filled
+from bookmaker.rules.common.deducing.enumeration import APART, Fits, can_be_filled
 from bookmaker.rules.common.neighbours import MarkKind, Pair, strings
 from bookmaker.rules.common.reading import parts_of
-from bookmaker.rules.common.wording import cells_listed, symbol
-from bookmaker.trouble import Desk, Place
+from bookmaker.rules.common.words.wording import cells_listed, symbol
+from bookmaker.source import placed
+from bookmaker.source.cells import read_cell
+from bookmaker.source.diagnostics import Collector, Place
+from bookmaker.source.placed import Node, Table, Word, read_fields, read_items, read_switch
 
 LEAVE_OUT = "name one, or leave out the whole entry"
 
@@ -37,30 +37,34 @@ class Border:
         return min(self.cells), max(self.cells)
 
 
-def read_borders(body: Node, what: str, grid: Grid, desk: Desk, none: str = LEAVE_OUT) -> tuple[Border, ...] | None:
-    """One or more different borders; None after any trouble. `what` is the mark with its article, `none` the hint where
-    none is named."""
-    nodes = read_items(body, what, desk)
+def read_borders(
+    body: Node, what: str, grid: Grid, collector: Collector, none: str = LEAVE_OUT
+) -> tuple[Border, ...] | None:
+    """One or more different borders; None after any diagnostic. `what` is the mark with its article, `none` the hint
+    where none is named."""
+    nodes = read_items(body, what, collector)
     if isinstance(body, placed.Sequence) and not nodes:
-        desk.error(body.place, "no-marks", f"{what} names no pair of cells", none)
+        collector.error(body.place, "no-marks", f"{what} names no pair of cells", none)
     found: list[Border] = []
     sound = bool(nodes)
     for node in nodes:
         if not isinstance(node, Word):
-            desk.error(node.place, "not-a-border", f"{what} should be pairs of cells such as r1c1-r1c2")
+            collector.error(node.place, "not-a-border", f"{what} should be pairs of cells such as r1c1-r1c2")
             sound = False
             continue
         parts = parts_of(node)
         if not parts:
-            desk.error(node.place, "no-marks", f"{what} names no pair of cells", "a pair of cells is written r1c1-r1c2")
+            collector.error(
+                node.place, "no-marks", f"{what} names no pair of cells", "a pair of cells is written r1c1-r1c2"
+            )
             sound = False
         for word in parts:
-            border = _border(word, what, grid, desk)
+            border = _border(word, what, grid, collector)
             if border is None:
                 sound = False
             elif border.pair in (other.pair for other in found):
                 text = f"{what} between {cells_listed(grid, border.pair)} is listed twice"
-                desk.error(border.place, "mark-twice", text)
+                collector.error(border.place, "mark-twice", text)
                 sound = False
             else:
                 found.append(border)
@@ -68,14 +72,14 @@ def read_borders(body: Node, what: str, grid: Grid, desk: Desk, none: str = LEAV
 
 
 def read_marks(
-    body: Node, what: str, kinds: Mapping[str, MarkKind], grid: Grid, desk: Desk
+    body: Node, what: str, kinds: Mapping[str, MarkKind], grid: Grid, collector: Collector
 ) -> tuple[Mapping[str, tuple[Pair, ...]], bool] | None:
-    """Borders under the name of their mark, and whether all are marked; None after any trouble.
+    """Borders under the name of their mark, and whether all are marked; None after any diagnostic.
 
     `kinds` has the mark for each name in the manifest (“white”). Where all are marked there may be none at all: then
     that is the rule.
     """
-    fields = read_fields(body, what, desk, (*kinds, "all-marked"))
+    fields = read_fields(body, what, collector, (*kinds, "all-marked"))
     sound = isinstance(body, Table) and len(fields) == len(body.entries)
     found: dict[Pair, str] = {}
     placed: list[tuple[Border, MarkKind]] = []
@@ -83,29 +87,30 @@ def read_marks(
     for name, node in fields.items():
         if name == "all-marked":
             continue
-        borders = read_borders(node, kinds[name].called, grid, desk)
+        borders = read_borders(node, kinds[name].called, grid, collector)
         sound &= borders is not None
         for border in borders or ():
             if border.pair in found:
                 both = f"both {kinds[found[border.pair]].called} and {kinds[name].called}"
                 text = f"{both} stand between {cells_listed(grid, border.pair)}"
-                desk.error(border.place, "marks-clash", text, "a border can carry only one mark")
+                collector.error(border.place, "marks-clash", text, "a border can carry only one mark")
                 sound = False
             found.setdefault(border.pair, name)
             placed.append((border, kinds[name]))
         pairs[name] = tuple(border.pair for border in borders or ())
     if sound:
-        sound = not crowded(placed, grid, desk)
-    all_marked = read_switch(fields["all-marked"], "all-marked", desk) if "all-marked" in fields else False
+        sound = not crowded(placed, grid, collector)
+    all_marked = read_switch(fields["all-marked"], "all-marked", collector) if "all-marked" in fields else False
     if sound and not found and all_marked is False:
         hint = "name some, or “all-marked: yes” if there are none anywhere, or leave out the whole entry"
-        desk.error(body.place, "no-marks", f"{what} names no pair of cells", hint)
+        collector.error(body.place, "no-marks", f"{what} names no pair of cells", hint)
         sound = False
     return (pairs, all_marked) if sound and all_marked is not None else None
 
 
-def crowded(placed: Sequence[tuple[Border, MarkKind]], grid: Grid, desk: Desk) -> bool:
-    """Do marks hang together so that no digits are left for their cells? If so, a trouble at the first mark too many.
+def crowded(placed: Sequence[tuple[Border, MarkKind]], grid: Grid, collector: Collector) -> bool:
+    """Do marks hang together so that no digits are left for their cells? If so, a diagnostic at the first mark too
+    many.
 
     Strings are looked at one by one; where there is too much to try, they are taken to be sound.
     """
@@ -118,10 +123,10 @@ def crowded(placed: Sequence[tuple[Border, MarkKind]], grid: Grid, desk: Desk) -
         between = cells_listed(grid, border.pair)
         if _leaves_room([(border, kind)], grid):
             text = f"with the marks before it, {kind.called} between {between} leaves no digits that fit"
-            desk.error(border.place, "marks-clash", text, APART)
+            collector.error(border.place, "marks-clash", text, APART)
         else:
             text = f"no two different digits from 1 to {symbol(grid.size)} fit {kind.called} between {between}"
-            desk.error(border.place, "mark-large", text)
+            collector.error(border.place, "mark-large", text)
         return True
     return False
 
@@ -145,21 +150,21 @@ def _joined(cells: Sequence[int], keeps: Mapping[Pair, Callable[[int, int], bool
     return lambda digits: all(kept(digits[at], digits[-1]) for at, kept in earlier[len(digits) - 1])
 
 
-def _border(word: Word, what: str, grid: Grid, desk: Desk) -> Border | None:
-    ends = _two_cells(word, what, grid, desk)
+def _border(word: Word, what: str, grid: Grid, collector: Collector) -> Border | None:
+    ends = _two_cells(word, what, grid, collector)
     if ends is None:
         return None
     one, other = ends
     if other in grid.orthogonal(one):
         return Border((one, other), word.place)
     text = f"{what} can't stand between {cells_listed(grid, (one, other))}, which do not share a side"
-    desk.error(word.place, "not-neighbours", text)
+    collector.error(word.place, "not-neighbours", text)
     return None
 
 
-def read_corner(word: Word, what: str, grid: Grid, desk: Desk) -> tuple[int, ...] | None:
+def read_corner(word: Word, what: str, grid: Grid, collector: Collector) -> tuple[int, ...] | None:
     """The four cells around a corner, in the grid's order, from two of them that touch only there."""
-    ends = _two_cells(word, what, grid, desk, "r2c3-r3c4")
+    ends = _two_cells(word, what, grid, collector, "r2c3-r3c4")
     if ends is None:
         return None
     one, other = ends
@@ -167,19 +172,19 @@ def read_corner(word: Word, what: str, grid: Grid, desk: Desk) -> tuple[int, ...
         rows, columns = (grid.row(one), grid.row(other)), (grid.column(one), grid.column(other))
         return tuple(sorted(grid.cell(row, column) for row in rows for column in columns))
     text = f"{what} can't stand between {cells_listed(grid, (one, other))}, which do not touch across a corner"
-    desk.error(word.place, "not-a-corner", text, "name two cells that touch only at the corner: r2c3-r3c4")
+    collector.error(word.place, "not-a-corner", text, "name two cells that touch only at the corner: r2c3-r3c4")
     return None
 
 
-def _two_cells(word: Word, what: str, grid: Grid, desk: Desk, such_as: str = "r1c1-r1c2") -> Pair | None:
+def _two_cells(word: Word, what: str, grid: Grid, collector: Collector, such_as: str = "r1c1-r1c2") -> Pair | None:
     """The two cells of `r1c1-r1c2`."""
     first, _, second = word.value.partition("-")
     if word.value.count("-") != 1:
         text = f"{what} stands between two cells, and “{word.value}” is not two"
-        desk.error(word.place, "one-of-two", text, f"write the two with a dash between them: {such_as}")
+        collector.error(word.place, "one-of-two", text, f"write the two with a dash between them: {such_as}")
         return None
-    one = read_cell(Word(word.place, first), grid, desk)
-    other = read_cell(Word(word.at_offset(len(first) + 1), second), grid, desk)
+    one = read_cell(Word(word.place, first), grid, collector)
+    other = read_cell(Word(word.at_offset(len(first) + 1), second), grid, collector)
     return None if one is None or other is None else (one, other)
 
 

@@ -1,7 +1,7 @@
 """Chains: lines through neighbouring cells, as many rule kinds use them. How they are read and written.
 
-In: a manifest body. Out: chains, each a tuple of cells in the order typed; or troubles at their places. `ChainRule` is
-the base of the kinds whose marks are chains.
+In: a manifest body. Out: chains, each a tuple of cells in the order typed; or diagnostics at their places. `ChainRule`
+is the base of the kinds whose marks are chains.
 """
 
 from __future__ import annotations
@@ -13,19 +13,19 @@ from itertools import pairwise
 from random import Random
 from typing import ClassVar, Self, TypeAlias
 
-from bookmaker.placed import Node, Sequence, Table, Word, read_fields, read_items
-from bookmaker.puzzle.cells import read_placed_cells
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import Rule
-from bookmaker.rules.common.fillings import APART, Fits, can_be_filled
+from bookmaker.rules.common.deducing.enumeration import APART, Fits, can_be_filled
 from bookmaker.rules.common.parts import Form, Part, Written, runs
-from bookmaker.rules.common.wording import counted, ends_named
-from bookmaker.trouble import Desk
+from bookmaker.rules.common.words.wording import counted, ends_named
+from bookmaker.source.cells import read_placed_cells
+from bookmaker.source.diagnostics import Collector
+from bookmaker.source.placed import Node, Sequence, Table, Word, read_fields, read_items
 
 Chain: TypeAlias = tuple[int, ...]
 
 Complaint: TypeAlias = tuple[str, str, str]
-"""What is wrong with a chain: a trouble's code, text and hint."""
+"""What is wrong with a chain: a diagnostic's code, text and hint."""
 
 
 @dataclass(frozen=True)
@@ -68,29 +68,29 @@ def read_chains(
     body: Node,
     noun: str,
     grid: Grid,
-    desk: Desk,
+    collector: Collector,
     least: int = 2,
     most: int | None = None,
     why: str = "",
     objects: Callable[[Chain], Complaint | None] = lambda chain: None,
 ) -> tuple[Chain, ...] | None:
-    """One or more chains of `least` to `most` cells; None after any trouble.
+    """One or more chains of `least` to `most` cells; None after any diagnostic.
 
     `why` is the hint that says what limits the length; `objects` is asked what else is wrong with a chain.
     """
-    nodes = read_items(body, f"the {noun}", desk)
+    nodes = read_items(body, f"the {noun}", collector)
     if isinstance(body, Sequence) and not nodes:
-        desk.error(body.place, "no-chains", f"no {noun} is listed here", "name one, or leave out the whole entry")
+        collector.error(body.place, "no-chains", f"no {noun} is listed here", "name one, or leave out the whole entry")
     good: list[Chain] = []
     for node in nodes:
-        chain = read_chain(node, f"the {noun}", grid, desk, least, most, why)
+        chain = read_chain(node, f"the {noun}", grid, collector, least, most, why)
         if chain is None:
             continue
         complaint = objects(chain)
         if chain in good or chain[::-1] in good:
-            desk.error(node.place, "chain-twice", f"the {noun} through these cells is listed already")
+            collector.error(node.place, "chain-twice", f"the {noun} through these cells is listed already")
         elif complaint is not None:
-            desk.error(node.place, *complaint)
+            collector.error(node.place, *complaint)
         else:
             good.append(chain)
     return tuple(good) if good and len(good) == len(nodes) else None
@@ -104,26 +104,26 @@ def unfillable(grid: Grid, chain: Chain, noun: str, fits: Fits) -> Complaint | N
     return "chain-unfillable", text, APART
 
 
-def lines_and_option(body: Node, noun: str, option: str, desk: Desk) -> tuple[Node | None, Node | None]:
+def lines_and_option(body: Node, noun: str, option: str, collector: Collector) -> tuple[Node | None, Node | None]:
     """The lines, and the value of an option if the body is a table with `lines` and that option.
 
-    The lines are None after a trouble with the table itself.
+    The lines are None after a diagnostic with the table itself.
     """
     if not isinstance(body, Table):
         return body, None
-    fields = read_fields(body, f"the {noun}", desk, ("lines", option), ("lines",))
+    fields = read_fields(body, f"the {noun}", collector, ("lines", option), ("lines",))
     known = len(fields) == len(body.entries)
     return fields.get("lines") if known else None, fields.get(option)
 
 
 def read_chain(
-    node: Node, what: str, grid: Grid, desk: Desk, least: int = 2, most: int | None = None, why: str = ""
+    node: Node, what: str, grid: Grid, collector: Collector, least: int = 2, most: int | None = None, why: str = ""
 ) -> Chain | None:
-    """The cells of a chain in order; a jump, a second visit, too few or too many cells are troubles at its place."""
+    """The cells of a chain in order; a jump, a second visit, too few or too many cells are diagnostics at its place."""
     if not isinstance(node, Word):
-        desk.error(node.place, "not-a-chain", f"{what} should be a list of cells such as r1c1-r1c4 r2c5")
+        collector.error(node.place, "not-a-chain", f"{what} should be a list of cells such as r1c1-r1c4 r2c5")
         return None
-    placed = read_placed_cells(node, grid, desk)
+    placed = read_placed_cells(node, grid, collector)
     if placed is None:
         return None
     cells = tuple(cell for cell, _ in placed)
@@ -135,18 +135,18 @@ def read_chain(
             hint = (
                 new_line if then.line > first.line else "each cell of a chain touches the next, by a side or a corner"
             )
-            desk.error(node.place, "chain-jumps", text, hint)
+            collector.error(node.place, "chain-jumps", text, hint)
             sound = False
     twice = next((cell for i, cell in enumerate(cells) if cell in cells[:i]), None)
     if twice is not None:
-        desk.error(node.place, "chain-returns", f"{what} visits {grid.name(twice)} twice")
+        collector.error(node.place, "chain-returns", f"{what} visits {grid.name(twice)} twice")
         sound = False
     if sound and len(cells) < least:
         text = f"{what} has {counted(len(cells), 'cell')} and needs at least {counted(least, 'cell')}"
-        desk.error(node.place, "chain-short", text)
+        collector.error(node.place, "chain-short", text)
         sound = False
     if sound and most is not None and len(cells) > most:
         text = f"{what} has {counted(len(cells), 'cell')} and may have at most {counted(most, 'cell')}"
-        desk.error(node.place, "chain-long", text, why)
+        collector.error(node.place, "chain-long", text, why)
         sound = False
     return cells if sound else None

@@ -1,7 +1,7 @@
 """Comparisons between neighbours, as signs, roofs and bowls say them: read, checked for sense, and used as bounds.
 
 A comparison is a pair of cells that share a side; the first holds the greater digit. In: a manifest body, or the
-comparisons of a rule with a position. Out: comparisons, troubles at their places, or deductions.
+comparisons of a rule with a position. Out: comparisons, diagnostics at their places, or deductions.
 """
 
 from __future__ import annotations
@@ -11,51 +11,51 @@ from collections.abc import Callable, Iterable, Iterator, Sequence
 from graphlib import CycleError, TopologicalSorter
 from itertools import combinations
 
-from bookmaker.placed import Node, Word, read_items
 from bookmaker.puzzle.bits import highest, lowest, span_mask
-from bookmaker.puzzle.cells import read_cell
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import Bounds
-from bookmaker.rules.common.candidates import removed_by, sees
 from bookmaker.rules.common.contract import Deduction
+from bookmaker.rules.common.deducing.candidates import removed_by, sees
 from bookmaker.rules.common.neighbours import Pair
-from bookmaker.rules.common.wording import cells_listed
-from bookmaker.trouble import Desk, Place
+from bookmaker.rules.common.words.wording import cells_listed
+from bookmaker.source.cells import read_cell
+from bookmaker.source.diagnostics import Collector, Place
+from bookmaker.source.placed import Node, Word, read_items
 
 _STATEMENT = re.compile(r"[^,\n]*[^,\s][^,\n]*")
 _TOKEN = re.compile(r"[<>]|[^\s<>]+")
 _HINT = "a comparison is written r1c1 > r1c2"
 
 
-def read_comparisons(body: Node, grid: Grid, desk: Desk) -> tuple[Pair, ...] | None:
-    """Comparisons that can all be true; None after any trouble."""
+def read_comparisons(body: Node, grid: Grid, collector: Collector) -> tuple[Pair, ...] | None:
+    """Comparisons that can all be true; None after any diagnostic."""
     found: list[Pair] = []
     sound = True
     typed: list[tuple[Pair, Place]] = []
-    for node in read_items(body, "inequality", desk):
-        read = list(_statements(node, grid, desk))
+    for node in read_items(body, "inequality", collector):
+        read = list(_statements(node, grid, collector))
         sound &= bool(read) and None not in read
         typed += [comparison for comparison in read if comparison is not None]
     for pair, place in typed:
-        trouble = _trouble_with(pair, found, grid)
-        if trouble:
-            desk.error(place, *trouble)
+        diagnostic = _trouble_with(pair, found, grid)
+        if diagnostic:
+            collector.error(place, *diagnostic)
             sound = False
         else:
             found.append(pair)
     return tuple(found) if sound and found else None
 
 
-def _statements(node: Node, grid: Grid, desk: Desk) -> Iterator[tuple[Pair, Place] | None]:
+def _statements(node: Node, grid: Grid, collector: Collector) -> Iterator[tuple[Pair, Place] | None]:
     """The comparisons of one item with the place of each; None for one that can't be read."""
     if not isinstance(node, Word):
-        desk.error(node.place, "not-a-comparison", "an inequality is a line of text", _HINT)
+        collector.error(node.place, "not-a-comparison", "an inequality is a line of text", _HINT)
         return
     statements = list(_STATEMENT.finditer(node.value))
     if not statements:
-        desk.error(node.place, "not-a-comparison", "no cells are compared here", _HINT)
+        collector.error(node.place, "not-a-comparison", "no cells are compared here", _HINT)
     for statement in statements:
         tokens = [
             Word(node.at_offset(statement.start() + token.start()), token.group())
@@ -64,17 +64,17 @@ def _statements(node: Node, grid: Grid, desk: Desk) -> Iterator[tuple[Pair, Plac
         signs = [token.value for token in tokens[1::2]]
         if len(tokens) < 3 or len(tokens) % 2 == 0 or not {*signs} <= {"<", ">"}:
             said = f"“{statement.group().strip()}” does not compare cells"
-            desk.error(tokens[0].place, "not-a-comparison", said, _HINT)
+            collector.error(tokens[0].place, "not-a-comparison", said, _HINT)
             yield None
             continue
-        cells = [read_cell(token, grid, desk) for token in tokens[0::2]]
+        cells = [read_cell(token, grid, collector) for token in tokens[0::2]]
         for index, sign in enumerate(signs):
             one, other = cells[index], cells[index + 1]
             if one is None or other is None:
                 yield None
             elif other not in grid.orthogonal(one):
                 text = f"no sign can stand between {cells_listed(grid, (one, other))}, which do not share a side"
-                desk.error(tokens[2 * index].place, "not-neighbours", text)
+                collector.error(tokens[2 * index].place, "not-neighbours", text)
                 yield None
             else:
                 yield ((one, other) if sign == ">" else (other, one)), tokens[2 * index].place

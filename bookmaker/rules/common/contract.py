@@ -13,16 +13,16 @@ from dataclasses import dataclass, fields, replace
 from random import Random
 from typing import ClassVar, Literal, Self, TypeAlias
 
-from bookmaker.placed import Node
 from bookmaker.puzzle.grid import Grid, House
 from bookmaker.puzzle.position import Candidate, Position
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.reasons import Claim, MarkRef, Rung
-from bookmaker.rules.common.frame import Frame, Margins, Mark
+from bookmaker.rules.common.drawing.frame import Frame, Margins, Mark
+from bookmaker.rules.common.drawing.places import PlaceClaim
 from bookmaker.rules.common.parts import Figures, Form, Part, Written
-from bookmaker.rules.common.places import Claim as PlaceClaim
 from bookmaker.solve.problem import Constraint
-from bookmaker.trouble import Desk
+from bookmaker.source.diagnostics import Collector
+from bookmaker.source.placed import Node
 
 FORMS = ("yes", "switch", "text", "lines", "picture", "whole", "numbers")
 """How a rule's body or a part of it is typed: “yes” for the whole grid, yes or no, one line of text, such a line or a
@@ -97,8 +97,8 @@ class Rule(ABC):
 
     @classmethod
     @abstractmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
-        """The rule from its manifest body; None after reporting to the desk what is wrong, at its place."""
+    def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
+        """The rule from its manifest body; None after diagnostics of what is wrong, each at its place."""
 
     @abstractmethod
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
@@ -133,7 +133,7 @@ class Rule(ABC):
         """Its marks in words that need no picture: “Cage of 17: row 1 columns 1 and 2, row 2 column 1”.
 
         Each stands by itself, with a capital and no full stop; nothing where nothing is drawn. What the marks ask is
-        said by the sentence. `rules/common/speech.py` says cells, lines and borders.
+        said by the sentence. `rules/common/words/speech.py` says cells, lines and borders.
         """
 
     @abstractmethod

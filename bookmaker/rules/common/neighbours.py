@@ -15,7 +15,7 @@ from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import Beside, NoFilling, NoPartner
 from bookmaker.rules.common.contract import Deduction
-from bookmaker.rules.common.fillings import never_stand
+from bookmaker.rules.common.deducing.enumeration import unsupported_candidates
 from bookmaker.rules.common.parts import Part
 from bookmaker.solve.problem import Relation, relation
 
@@ -141,7 +141,7 @@ def _worked_through(position: Position, asked: Sequence[Relation], kind: str) ->
                 if (min(pair := (cells[at], cells[last])), max(pair)) in beside
             )
 
-        removed = never_stand(position, cells, fits)
+        removed = unsupported_candidates(position, cells, fits)
         if removed:
             mark = MarkRef.joined(kind, cells)
             yield Deduction(Rung.WHOLE, len(cells), cells, removed, mark, NoFilling(cells))

@@ -5,7 +5,7 @@ In: a table of sides, each a row of clues with dots for none, as in
     left: . 12 . . 0 . . 35 .
     top:  . . 7 . . . . . .
 
-read from top to bottom and from left to right. Out: `Clue` values with their places, or troubles at the exact clue;
+read from top to bottom and from left to right. Out: `Clue` values with their places, or diagnostics at the exact clue;
 the cells that a clue looks along; and points of the frame. Each kind draws its own sign around the figures.
 """
 
@@ -19,19 +19,19 @@ from random import Random
 from typing import ClassVar, Literal, Self, TypeAlias, cast
 
 from bookmaker.display.items import Point, Text
-from bookmaker.placed import Node, Word, read_fields
 from bookmaker.puzzle.grid import SYMBOLS, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef
 from bookmaker.reasons.marks import Outside
 from bookmaker.rules.common.contract import Deduction, Rule
-from bookmaker.rules.common.fillings import tried_out
-from bookmaker.rules.common.frame import Frame, Margins
+from bookmaker.rules.common.deducing.enumeration import tried_out
+from bookmaker.rules.common.deducing.sums import digit_sets
+from bookmaker.rules.common.drawing.frame import Frame, Margins
 from bookmaker.rules.common.parts import Figures, Form, Part, Written
 from bookmaker.rules.common.reading import parts_of
-from bookmaker.rules.common.sums import digit_sets
-from bookmaker.rules.common.wording import counted, listed, one_or_many, sentence_case, symbol
-from bookmaker.trouble import Desk, Place, quoted
+from bookmaker.rules.common.words.wording import counted, listed, one_or_many, sentence_case, symbol
+from bookmaker.source.diagnostics import Collector, Place, quoted
+from bookmaker.source.placed import Node, Word, read_fields
 
 Side: TypeAlias = Literal["left", "right", "top", "bottom"]
 
@@ -78,35 +78,37 @@ Placed: TypeAlias = Mapping[Clue, Place]
 """Clues in the order of the file, each with the place it was typed at."""
 
 ReadValue: TypeAlias = Callable[[str, Place], Collection[int]]
-"""From the text of one clue to its values (one, but for kinds that take several digits); none after a trouble."""
+"""From the text of one clue to its values (one, but for kinds that take several digits); none after a diagnostic."""
 
 
 def read_clues(
-    body: Node, what: str, grid: Grid, desk: Desk, read_value: ReadValue, options: tuple[str, ...] = ()
+    body: Node, what: str, grid: Grid, collector: Collector, read_value: ReadValue, options: tuple[str, ...] = ()
 ) -> Placed | None:
-    """All clues of a table of sides; None after any trouble. `options` may stand beside the sides."""
-    already = len(desk.found)
+    """All clues of a table of sides; None after any diagnostic. `options` may stand beside the sides."""
+    already = len(collector.found)
     placed: dict[Clue, Place] = {}
-    for side, node in read_fields(body, what, desk, (*SIDES, *options)).items():
+    for side, node in read_fields(body, what, collector, (*SIDES, *options)).items():
         if side in options:
             continue
         if not isinstance(node, Word):
-            desk.error(node.place, "not-a-row-of-clues", f"the clues at the {side} should stand in one row", _ROW_HINT)
+            collector.error(
+                node.place, "not-a-row-of-clues", f"the clues at the {side} should stand in one row", _ROW_HINT
+            )
             continue
         found = parts_of(node)
         if len(found) != grid.size:
             lines = counted(grid.size, "row" if side in ("left", "right") else "column")
             typed = counted(len(found), "clue or dot stands", "clues and dots stand")
             said = f"the grid has {lines}, and {typed} at the {side}"
-            desk.error(node.place, "clue-count", said, _ROW_HINT)
+            collector.error(node.place, "clue-count", said, _ROW_HINT)
             continue
         for line, part in enumerate(found):
             if part.value != ".":
                 values = read_value(part.value, part.place)
                 placed.update((Clue(cast(Side, side), line, value), part.place) for value in values)
-    if len(desk.found) == already and not placed:
-        desk.error(body.place, "no-clues", f"{what} has no clue at any side", "remove it, or give it a clue")
-    return placed if len(desk.found) == already else None
+    if len(collector.found) == already and not placed:
+        collector.error(body.place, "no-clues", f"{what} has no clue at any side", "remove it, or give it a clue")
+    return placed if len(collector.found) == already else None
 
 
 @dataclass(frozen=True)
@@ -124,20 +126,20 @@ class OutsideRule(Rule):
     clues: tuple[Clue, ...]
 
     @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
-        already = len(desk.found)
-        placed = read_clues(body, cls.kind, grid, desk, partial(cls.read_clue, grid=grid, desk=desk))
+    def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
+        already = len(collector.found)
+        placed = read_clues(body, cls.kind, grid, collector, partial(cls.read_clue, grid=grid, collector=collector))
         if placed is not None:
-            cls.compare(placed, grid, desk)
-        return cls(tuple(placed)) if placed is not None and len(desk.found) == already else None
+            cls.compare(placed, grid, collector)
+        return cls(tuple(placed)) if placed is not None and len(collector.found) == already else None
 
     @classmethod
     @abstractmethod
-    def read_clue(cls, text: str, place: Place, grid: Grid, desk: Desk) -> Collection[int]:
-        """The values of one clue (one, but for kinds that take several digits); none after a trouble."""
+    def read_clue(cls, text: str, place: Place, grid: Grid, collector: Collector) -> Collection[int]:
+        """The values of one clue (one, but for kinds that take several digits); none after a diagnostic."""
 
     @classmethod
-    def compare(cls, placed: Placed, grid: Grid, desk: Desk) -> None:
+    def compare(cls, placed: Placed, grid: Grid, collector: Collector) -> None:
         """Report clues that cannot be true together, where a kind can tell."""
         return
 
@@ -209,23 +211,29 @@ _ROW_HINT = "one clue for each row or column, with a dot where there is none, su
 
 
 def number_clue(
-    text: str, place: Place, what: str, desk: Desk, least: int, most: int, hint: str = "a dot stands for no clue"
+    text: str,
+    place: Place,
+    what: str,
+    collector: Collector,
+    least: int,
+    most: int,
+    hint: str = "a dot stands for no clue",
 ) -> int | None:
     """One clue that is a number from `least` to `most`; `hint` helps where it is none."""
     if not (text.isascii() and text.isdigit()):
-        desk.error(place, "not-a-number", f"{what} should be a whole number, not {quoted(text)}", hint)
+        collector.error(place, "not-a-number", f"{what} should be a whole number, not {quoted(text)}", hint)
         return None
     if not least <= int(text[:9]) <= most:
-        desk.error(place, "out-of-range", f"{what} should be from {least} to {most}, not {text}")
+        collector.error(place, "out-of-range", f"{what} should be from {least} to {most}, not {text}")
         return None
     return int(text)
 
 
-def digit_clue(text: str, place: Place, grid: Grid, desk: Desk) -> int | None:
+def digit_clue(text: str, place: Place, grid: Grid, collector: Collector) -> int | None:
     """One clue that is a digit of the grid."""
     if len(text) == 1 and text.upper() in SYMBOLS[: grid.size]:
         return SYMBOLS.index(text.upper()) + 1
-    desk.error(
+    collector.error(
         place,
         "not-a-digit",
         f"{quoted(text)} is not a digit of this grid, whose digits go from 1 to {SYMBOLS[grid.size - 1]}",
@@ -234,9 +242,10 @@ def digit_clue(text: str, place: Place, grid: Grid, desk: Desk) -> int | None:
 
 
 def clashing_first_digits(
-    placed: Placed, grid: Grid, desk: Desk, noun: str, first_digit: Callable[[int], int | None]
+    placed: Placed, grid: Grid, collector: Collector, noun: str, first_digit: Callable[[int], int | None]
 ) -> None:
-    """A trouble for each clue that needs the same first digit as an earlier one at its side: both stand in one line."""
+    """A diagnostic for each clue that needs the same first digit as an earlier one at its side: both stand in one
+    line."""
     earlier: dict[tuple[str, int], Clue] = {}
     for clue, place in placed.items():
         digit = first_digit(clue.value)
@@ -249,7 +258,7 @@ def clashing_first_digits(
                 f"the {noun}s {clue.value} {clue.where} and {other.value} {other.where} "
                 f"would put {symbol(digit)} into {edge.house} twice"
             )
-            desk.error(place, "clues-contradict", said, "one of the two is likely a slip", also=(placed[other],))
+            collector.error(place, "clues-contradict", said, "one of the two is likely a slip", also=(placed[other],))
 
 
 @cache

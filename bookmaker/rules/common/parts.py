@@ -12,10 +12,10 @@ from enum import Enum
 from itertools import pairwise
 from typing import Literal, TypeAlias
 
-from bookmaker.placed import Node, Table, Word
-from bookmaker.placed import Sequence as Items
 from bookmaker.puzzle.grid import Grid
-from bookmaker.trouble import Place
+from bookmaker.source.diagnostics import Place
+from bookmaker.source.placed import Node, Table, Word
+from bookmaker.source.placed import Sequence as Items
 
 Written: TypeAlias = "str | list[Written] | dict[str, Written]"
 """A body as a person types it: text, a list, or names with their values."""

@@ -1,16 +1,16 @@
 """Small things that several rule kinds read from the manifest: digits, single words of a line, a plain “yes”.
 
-In: nodes with their places. Out: values, or troubles at the exact character.
+In: nodes with their places. Out: values, or diagnostics at the exact character.
 """
 
 from __future__ import annotations
 
 import re
 
-from bookmaker.placed import Node, Word, read_text
-from bookmaker.puzzle.cells import closed_up
 from bookmaker.puzzle.grid import SYMBOLS, Grid
-from bookmaker.trouble import Desk
+from bookmaker.source.cells import closed_up
+from bookmaker.source.diagnostics import Collector
+from bookmaker.source.placed import Node, Word, read_text
 
 _PART = re.compile(r"[^\s,]+")
 
@@ -21,54 +21,56 @@ def parts_of(word: Word) -> tuple[Word, ...]:
     return tuple(Word(word.at_offset(found.start()), found.group()) for found in _PART.finditer(word.value))
 
 
-def read_yes(body: Node, what: str, desk: Desk) -> bool:
-    """True where the body is “yes” or empty; anything else is a trouble."""
-    word = read_text(body, what, desk)
+def read_yes(body: Node, what: str, collector: Collector) -> bool:
+    """True where the body is “yes” or empty; anything else is a diagnostic."""
+    word = read_text(body, what, collector)
     if word is None:
         return False
     if word in ("", "yes", "true"):
         return True
     if word in ("no", "false"):
-        desk.error(body.place, "rule-off", f"{what} is turned off here", "to do without the rule, leave it out")
+        collector.error(body.place, "rule-off", f"{what} is turned off here", "to do without the rule, leave it out")
     else:
-        desk.error(
+        collector.error(
             body.place, "not-yes", f"{what} takes only “yes”, no cells or values", "it applies to the whole grid"
         )
     return False
 
 
-def read_digits(node: Node, what: str, grid: Grid, desk: Desk) -> tuple[int, ...] | None:
-    """One or more digits of the grid; None after any trouble."""
+def read_digits(node: Node, what: str, grid: Grid, collector: Collector) -> tuple[int, ...] | None:
+    """One or more digits of the grid; None after any diagnostic."""
     if not isinstance(node, Word):
-        desk.error(node.place, "not-digits", f"{what} should be digits such as 1 2 5")
+        collector.error(node.place, "not-digits", f"{what} should be digits such as 1 2 5")
         return None
     found: list[int] = []
     sound = True
     for part in parts_of(node):
         if len(part.value) == 3 and part.value[1] in "-–":
-            ends = [_digit(part, index, what, grid, desk) for index in (0, 2)]
+            ends = [_digit(part, index, what, grid, collector) for index in (0, 2)]
             found += range(ends[0], ends[1] + 1) if all(ends) else ()
             sound &= all(ends)
             if all(ends) and ends[0] >= ends[1]:
-                desk.error(part.place, "backward-range", f"“{part.value}” does not run from a digit to a greater one")
+                collector.error(
+                    part.place, "backward-range", f"“{part.value}” does not run from a digit to a greater one"
+                )
                 sound = False
             continue
-        digits = [_digit(part, index, what, grid, desk) for index in range(len(part.value))]
+        digits = [_digit(part, index, what, grid, collector) for index in range(len(part.value))]
         found += digits
         sound &= all(digits)
     if sound and not found:
-        desk.error(node.place, "no-digits", f"{what} names no digit")
+        collector.error(node.place, "no-digits", f"{what} names no digit")
         return None
     return tuple(found) if sound else None
 
 
-def _digit(word: Word, index: int, what: str, grid: Grid, desk: Desk) -> int:
-    """The digit at a character of a word; 0 after a trouble."""
+def _digit(word: Word, index: int, what: str, grid: Grid, collector: Collector) -> int:
+    """The digit at a character of a word; 0 after a diagnostic."""
     character = word.value[index].upper()
     digit = SYMBOLS.find(character) + 1
     if 0 < digit <= grid.size:
         return digit
     last = SYMBOLS[grid.size - 1]
     text = f"{what} can't hold “{word.value[index]}”: the digits of this grid run from 1 to {last}"
-    desk.error(word.at_offset(index), "not-a-digit", text)
+    collector.error(word.at_offset(index), "not-a-digit", text)
     return 0

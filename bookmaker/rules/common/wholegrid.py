@@ -6,14 +6,14 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Self
 
-from bookmaker.placed import Node
 from bookmaker.puzzle.grid import Grid
 from bookmaker.reasons import MarkRef
 from bookmaker.rules.common.contract import Rule
-from bookmaker.rules.common.frame import Frame, Mark
+from bookmaker.rules.common.drawing.frame import Frame, Mark
 from bookmaker.rules.common.parts import Written
 from bookmaker.rules.common.reading import read_yes
-from bookmaker.trouble import Desk
+from bookmaker.source.diagnostics import Collector
+from bookmaker.source.placed import Node
 
 
 @dataclass(frozen=True)
@@ -23,8 +23,8 @@ class WholeGridRule(Rule):
     typed = ("yes",)
 
     @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
-        return cls() if read_yes(body, cls.kind, desk) else None
+    def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
+        return cls() if read_yes(body, cls.kind, collector) else None
 
     def written(self, grid: Grid) -> Written:
         return "yes"

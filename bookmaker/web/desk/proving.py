@@ -15,14 +15,14 @@ from typing import Any
 from bookmaker.archive.reading import cards_of
 from bookmaker.layout.art.gridart import painted
 from bookmaker.layout.art.insight import out_of_sight
-from bookmaker.layout.sheets.picture import CELL
-from bookmaker.manifest.model import Entry
+from bookmaker.layout.sheets.single_picture import CELL
+from bookmaker.manifest.entries import Entry
 from bookmaker.proof import Proof, prove_each
 from bookmaker.proof.cache import user_store
 from bookmaker.proof.claims import wrong_claims
 from bookmaker.proof.remarks import remark
 from bookmaker.solve.verdict import Several, Verdict
-from bookmaker.trouble import Place, Trouble
+from bookmaker.source.diagnostics import Diagnostic, Place
 
 WORKERS = 2
 """Processes that prove; while one proof runs long, others are not held up."""
@@ -36,17 +36,17 @@ class Examined:
     said: dict[str, Any]
     remark: str
     key: str
-    lost: tuple[tuple[int, Trouble], ...]
+    lost: tuple[tuple[int, Diagnostic], ...]
 
-    def troubles(self, entry: Entry) -> Iterator[Trouble]:
+    def diagnostics(self, entry: Entry) -> Iterator[Diagnostic]:
         """What is wrong with the puzzle, at its places in the file as it is now."""
         if self.remark:
             hint = "“bookmaker proof --count 100” tells more"
-            yield Trouble(entry.place, "not-unique", self.remark, hint)
+            yield Diagnostic(entry.place, "not-unique", self.remark, hint)
         yield from wrong_claims([Proof(entry, self.verdict, None)])
-        for rule, trouble in self.lost:
+        for rule, diagnostic in self.lost:
             place = entry.rule_places[rule] if 0 <= rule < len(entry.rule_places) else entry.place
-            yield replace(trouble, place=place)
+            yield replace(diagnostic, place=place)
 
 
 def examine(entry: Entry) -> Examined:
@@ -64,7 +64,7 @@ def examine(entry: Entry) -> Examined:
     }
     rules = [(rule, Place("", number)) for number, rule in enumerate(entry.puzzle.rules, start=1)]
     lost = out_of_sight(painted(entry.puzzle, CELL), entry.title or entry.id, Place(""), rules)
-    numbered = tuple((trouble.place.line - 1, trouble) for trouble in lost)
+    numbered = tuple((diagnostic.place.line - 1, diagnostic) for diagnostic in lost)
     return Examined(proof.verdict, said, remark(proof), card.keys.puzzle, numbered)
 
 

@@ -14,16 +14,16 @@ from pathlib import Path
 from typing import Any
 
 from bookmaker.book.rulestext import rules_text
-from bookmaker.book.typography import curled
+from bookmaker.book.smart_quotes import smart_quotes
 from bookmaker.book.wording import kinds
 from bookmaker.ink.svg import Drawing
 from bookmaker.manifest import load
-from bookmaker.manifest.model import Entry, Manifest
+from bookmaker.manifest.entries import Entry, Manifest
 from bookmaker.manifest.permission import unprintable
 from bookmaker.proof.cache import hash_of
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.trouble import LINE_BREAK, BookTroubles, Place, Trouble, in_file_order
-from bookmaker.trouble_text import shown
+from bookmaker.source.diagnostic_text import shown
+from bookmaker.source.diagnostics import LINE_BREAK, BookErrors, Diagnostic, Place, in_file_order
 from bookmaker.web.desk.proving import Examined
 from bookmaker.web.pictures import drawn, new_drawing
 
@@ -38,7 +38,7 @@ class Reading:
     path: Path
     archives: tuple[Path, ...] = ()
     manifest: Manifest | None = None
-    mistakes: tuple[Trouble, ...] = ()
+    mistakes: tuple[Diagnostic, ...] = ()
     """What keeps the files from being read as they are now."""
     known: dict[RuledPuzzle, Examined] = field(default_factory=dict)
     drawing: Drawing = field(default_factory=new_drawing)
@@ -51,12 +51,12 @@ class Reading:
         try:
             self.manifest = load(self.path, self.archives)
             self.mistakes = ()
-        except BookTroubles as found:
-            self.mistakes = found.troubles
+        except BookErrors as found:
+            self.mistakes = found.diagnostics
             return
         except OSError as error:
             said = f"this can't be read: {error.strerror or error}"
-            self.mistakes = (Trouble(Place(str(self.path)), "unreadable", said),)
+            self.mistakes = (Diagnostic(Place(str(self.path)), "unreadable", said),)
             return
         self.pictures = {
             entry.puzzle: self.pictures.get(entry.puzzle) or drawn(entry.puzzle, self.drawing) for entry in self.entries
@@ -87,10 +87,10 @@ class Reading:
         data: dict[str, Any] = {
             **about,
             "id": entry.id,
-            "title": curled(entry.title) if entry.title else ", ".join(kinds(entry.puzzle)),
+            "title": smart_quotes(entry.title) if entry.title else ", ".join(kinds(entry.puzzle)),
             "setter": entry.setter,
             "kinds": list(kinds(entry.puzzle)),
-            "note": curled(entry.note),
+            "note": smart_quotes(entry.note),
             "rules": [rules.plain, *(mark.text for mark in rules.marks)],
             "digits": list(entry.puzzle.givens),
             "picture": picture,
@@ -102,7 +102,7 @@ class Reading:
         band = examined.said["band"]
         return self.manifest.band_names[band - 1] if band and self.manifest else ""
 
-    def troubles(self) -> list[dict[str, Any]]:
+    def diagnostics(self) -> list[dict[str, Any]]:
         """Everything that is wrong or worth a look, in file order, with the puzzle and the cells that it speaks of."""
         found = list(self.mistakes)
         if self.manifest and not self.mistakes:
@@ -110,12 +110,12 @@ class Reading:
             found += unprintable(self.entries, press=False)
             for entry in self.entries:
                 if examined := self.known.get(entry.puzzle):
-                    found += examined.troubles(entry)
+                    found += examined.diagnostics(entry)
             found += self._look_alikes()
         lines = _Lines()
-        return [_told(trouble, lines) for trouble in in_file_order(found)]
+        return [_told(diagnostic, lines) for diagnostic in in_file_order(found)]
 
-    def _look_alikes(self) -> Iterator[Trouble]:
+    def _look_alikes(self) -> Iterator[Diagnostic]:
         first: dict[str, Entry] = {}
         for entry in self.entries:
             examined = self.known.get(entry.puzzle)
@@ -123,7 +123,7 @@ class Reading:
                 before = first.setdefault(examined.key, entry)
                 if before is not entry and before.puzzle != entry.puzzle:
                     said = f"“{entry.id}” is the same puzzle as “{before.id}” in disguise"
-                    yield Trouble(entry.place, "look-alike", said, "“bookmaker twins” tells the move", warning=True)
+                    yield Diagnostic(entry.place, "look-alike", said, "“bookmaker twins” tells the move", warning=True)
 
     def folders(self) -> frozenset[Path]:
         """Where the files of the book lie: its folder and its archives."""
@@ -153,21 +153,21 @@ class _Lines:
         return lines[line - 1] if 0 < line <= len(lines) else None
 
 
-def _told(trouble: Trouble, lines: _Lines) -> dict[str, Any]:
-    place = trouble.place
-    excerpt = shown([trouble], lines.look_up).split("\n")[1:]
-    hint = f"    {trouble.hint}"
-    if trouble.hint and excerpt and excerpt[-1] == hint:
+def _told(diagnostic: Diagnostic, lines: _Lines) -> dict[str, Any]:
+    place = diagnostic.place
+    excerpt = shown([diagnostic], lines.look_up).split("\n")[1:]
+    hint = f"    {diagnostic.hint}"
+    if diagnostic.hint and excerpt and excerpt[-1] == hint:
         excerpt.pop()
     here = lines.look_up(place.file, place.line) or ""
     return {
         "place": str(place),
-        "text": trouble.text,
-        "hint": trouble.hint,
+        "text": diagnostic.text,
+        "hint": diagnostic.hint,
         "excerpt": "\n".join(line[4:] for line in excerpt),
-        "warning": trouble.warning,
+        "warning": diagnostic.warning,
         "puzzle": _puzzle_at(lines.of(place.file)[: place.line]),
-        "cells": list(_cells(trouble.text) or _cells(here)),
+        "cells": list(_cells(diagnostic.text) or _cells(here)),
     }
 
 

@@ -26,7 +26,7 @@ from starlette.responses import FileResponse, HTMLResponse, JSONResponse, Respon
 from starlette.routing import Route
 from watchfiles import Change, awatch
 
-from bookmaker.manifest.model import Entry
+from bookmaker.manifest.entries import Entry
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.web import assets
 from bookmaker.web.desk.guard import Guard
@@ -65,7 +65,7 @@ class Desk:
         self.folder = folder
         self.listeners: set[asyncio.Queue[Event | None]] = set()
         self.sent: dict[str, dict[str, Any]] = {}
-        self.troubles: list[dict[str, Any]] = []
+        self.diagnostics: list[dict[str, Any]] = []
         self.outlines = 0
         self.told = False
         """Has the book been read and shown at all?"""
@@ -125,14 +125,14 @@ class Desk:
             await self.news.wait()
             self.news.clear()
             async with self.busy:
-                now, self.troubles = await asyncio.to_thread(self.shown)
+                now, self.diagnostics = await asyncio.to_thread(self.shown)
                 drawn = self.reading.drawing.shared
                 event = self.state(now, changed(self.sent, now), drawn[self.outlines :])
                 self.sent, self.outlines, self.told = now, len(drawn), True
             self.say(event)
 
     def shown(self) -> tuple[dict[str, dict[str, Any]], list[dict[str, Any]]]:
-        return self.reading.puzzles(), self.reading.troubles()
+        return self.reading.puzzles(), self.reading.diagnostics()
 
     def state(self, now: Mapping[str, Any], news: Sequence[Any], outlines: Sequence[str]) -> Event:
         return {
@@ -141,7 +141,7 @@ class Desk:
             "order": list(now),
             "puzzles": news,
             "outlines": "".join(outlines),
-            "troubles": self.troubles,
+            "troubles": self.diagnostics,
             "good": not self.reading.mistakes,
             "waiting": len(self.reading.unknown()),
         }

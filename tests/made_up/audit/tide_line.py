@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from bookmaker.audit.common import Digits, Model
+from bookmaker.crosscheck.common import Digits, Model
 from bookmaker.puzzle.grid import Grid
 
 

@@ -12,22 +12,22 @@ from typing import Self
 
 from bookmaker.display.items import Stroke
 from bookmaker.display.shapes import circle, polyline
-from bookmaker.placed import Node
 from bookmaker.puzzle.bits import highest, lowest, span_mask
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import Bounds
-from bookmaker.rules.common.candidates import removed_by
 from bookmaker.rules.common.chain import Chain, ChainRule, read_chains
 from bookmaker.rules.common.contract import Deduction, Sample
-from bookmaker.rules.common.frame import Frame, Layer, Mark
-from bookmaker.rules.common.places import Along, Claim
-from bookmaker.rules.common.speech import lines_said
-from bookmaker.rules.common.strokes import THIN, middles
-from bookmaker.rules.common.wording import ends_named, the_or_each
+from bookmaker.rules.common.deducing.candidates import removed_by
+from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
+from bookmaker.rules.common.drawing.places import Along, PlaceClaim
+from bookmaker.rules.common.drawing.strokes import THIN, middles
+from bookmaker.rules.common.words.speech import lines_said
+from bookmaker.rules.common.words.wording import ends_named, the_or_each
 from bookmaker.solve.problem import Constraint, relation
-from bookmaker.trouble import Desk
+from bookmaker.source.diagnostics import Collector
+from bookmaker.source.placed import Node
 
 RING = 0.37
 
@@ -46,8 +46,8 @@ tide-line:
     directed = True
 
     @classmethod
-    def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
-        chains = read_chains(body, cls.noun, grid, desk)
+    def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
+        chains = read_chains(body, cls.noun, grid, collector)
         return None if chains is None else cls(chains)
 
     def leads_on(self, digits: Sequence[int]) -> bool:
@@ -80,7 +80,7 @@ tide-line:
             yield Mark(Layer.LINE, polyline(points, Stroke(frame.thin(), THIN)), of)
             yield Mark(Layer.LINE, circle(points[0], RING * frame.cell, Stroke(frame.thin(), THIN)), of)
 
-    def claims(self, grid: Grid) -> Iterator[Claim]:
+    def claims(self, grid: Grid) -> Iterator[PlaceClaim]:
         return (Along(chain, RING) for chain in self.chains)
 
     @classmethod

@@ -1,0 +1,14 @@
+"""No digit repeats in a cage; where it has a total, that is the sum of its digits."""
+
+from __future__ import annotations
+
+from bookmaker.crosscheck.common import Digits, Model
+from bookmaker.puzzle.grid import Grid
+from bookmaker.rules.cage import Cage
+
+
+def define(model: Model, x: Digits, rule: Cage, grid: Grid) -> None:
+    for cells, total in rule.cages:
+        model.add_all_different([x[cell] for cell in cells])
+        if total:
+            model.add(sum(x[cell] for cell in cells) == total)

@@ -1,0 +1,15 @@
+"""Cells two steps apart one way and one step the other hold different digits."""
+
+from __future__ import annotations
+
+from bookmaker.crosscheck.common import Digits, Model
+from bookmaker.puzzle.grid import Grid
+from bookmaker.rules.knight import Knight
+
+
+def define(model: Model, x: Digits, rule: Knight, grid: Grid) -> None:
+    for row in range(grid.size):
+        for column in range(grid.size):
+            for r, c in ((row + 1, column + 2), (row + 2, column + 1), (row + 2, column - 1), (row + 1, column - 2)):
+                if r < grid.size and 0 <= c < grid.size:
+                    model.add(x[row * grid.size + column] != x[r * grid.size + c])

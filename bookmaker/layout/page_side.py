@@ -1,0 +1,119 @@
+"""The sheet under every page: type area, running head, folio, draft stamp; left and right pages mirror each other.
+
+In: a layout and which side a page is. Out: where the type area lies, and the furniture around it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Iterator
+from dataclasses import dataclass, replace
+from functools import partial
+from typing import Literal
+
+from bookmaker.display.items import Group, Item, Line, Stroke, Text, tagged
+from bookmaker.display.tags import PART, Tag
+from bookmaker.layout.setting.text import Labels, cut
+from bookmaker.layout.spec import Layout
+
+SPACING = 0.12
+"""Letter space of small labels in capitals, per em."""
+
+
+@dataclass(frozen=True, slots=True)
+class PageSide:
+    """One side of a leaf. A right page (recto) has the spine at its left."""
+
+    layout: Layout
+    right: bool
+
+    @property
+    def x(self) -> float:
+        """Left side of the type area."""
+        return self.layout.margins.inner if self.right else self.layout.margins.outer
+
+    @property
+    def y(self) -> float:
+        """Top of the type area."""
+        return self.layout.margins.top
+
+    @property
+    def outer(self) -> tuple[float, Literal["start", "end"]]:
+        """The outer edge of the type area, and how text is anchored there."""
+        return (self.x + self.layout.measure, "end") if self.right else (self.x, "start")
+
+
+@dataclass(frozen=True, slots=True)
+class UnnumberedPage:
+    """A page before it has a number: what leads to it, and how to draw it once all numbers are known.
+
+    `anchors` are names with the height in points they lead to. `head` is the running head; a page that opens a part
+    has none, and a `bare` page has no folio either. A page that must not be seen beside the one before it has a page
+    `between`, which is put there where the two would face each other.
+    """
+
+    draw: Callable[[PageSide, Labels], tuple[Item, ...]]
+    anchors: tuple[tuple[str, float], ...] = ()
+    head: str = ""
+    bare: bool = False
+    between: UnnumberedPage | None = None
+
+
+BLANK = UnnumberedPage(lambda sheet, labels: (), bare=True)
+
+
+def as_part(leaves: Iterable[UnnumberedPage]) -> Iterator[UnnumberedPage]:
+    """Leaves that together are one part to a reader."""
+    tag = PART
+    for leaf in leaves:
+        between = leaf.between and _within(tag, leaf.between)
+        tag = tag.further if between else tag
+        yield replace(_within(tag, leaf), between=between)
+        tag = tag.further
+
+
+def _within(tag: Tag, leaf: UnnumberedPage) -> UnnumberedPage:
+    return replace(leaf, draw=partial(_drawn, tag, leaf.draw))
+
+
+def _drawn(
+    tag: Tag, draw: Callable[[PageSide, Labels], tuple[Item, ...]], sheet: PageSide, labels: Labels
+) -> tuple[Item, ...]:
+    return (tagged((tag,), *draw(sheet, labels)),)
+
+
+def furniture(sheet: PageSide, leaf: UnnumberedPage, head: str, label: str, draft: bool) -> Iterator[Item]:
+    """Running head, folio and draft stamp of a page."""
+    layout = sheet.layout
+    if not leaf.bare:
+        edge, anchor = sheet.outer
+        foot = layout.height - layout.margins.bottom + 2 * layout.line
+        type = layout.type.label
+        items = [Text(edge, foot, label, "sans-bold", type.size * 1.15, anchor=anchor)]
+        if head:
+            inset = 3.2 * type.size
+            x = edge - inset if sheet.right else edge + inset
+            items.append(capitals(x, foot, head, layout, layout.measure - inset, anchor))
+        yield Group(tuple(items), name="folio")
+    if draft:
+        yield from draft_stamp(sheet.x, layout)
+
+
+def capitals(
+    x: float, y: float, text: str, layout: Layout, room: float, anchor: Literal["start", "middle", "end"] = "start"
+) -> Text:
+    """A small label in letterspaced capitals, cut where it is wider than `room`."""
+    size = layout.type.label.size * 0.88
+    type, spacing = replace(layout.type.label, size=size), SPACING * size
+    return Text(x, y, cut(text.upper(), type, room, spacing), type.font, size, 0.25, anchor, letter_space=spacing)
+
+
+def draft_stamp(left: float, layout: Layout) -> Iterator[Item]:
+    """A line of its own at the head of a page whose type area begins at `left`: plain to see, clear of every grid."""
+    text, size = "DRAFT", layout.type.label.size * 1.3
+    middle = left + layout.measure / 2
+    y = layout.margins.top * 0.5
+    half = size * 3.2
+    rule = Stroke(0.75)
+    yield Text(middle, y, text, "sans-bold", size, anchor="middle", letter_space=0.3 * size)
+    yield Line((left, y - size * 0.35), (middle - half, y - size * 0.35), rule)
+    yield Line((middle + half, y - size * 0.35), (left + layout.measure, y - size * 0.35), rule)

@@ -1,0 +1,69 @@
+"""Openings: cells whose digit can be written down now, each by its most visible derivation.
+
+In: a `State`. Out: `Opening`s. Kinds from the most to the least visible: the last empty cell of a house, a hidden
+single in a box, a hidden single in a line (rows, columns, and houses that rules add), a naked single.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from bookmaker.logic.state import Area, State
+from bookmaker.reasons import Reason, Rung
+from bookmaker.reasons.singles import HiddenSingle, LastCell, NakedSingle
+
+
+@dataclass(frozen=True, slots=True)
+class Opening:
+    """`kind` is the rung of its derivation, from `LAST` to `NAKED`; `area` is the house in which the digit is hidden or
+    the cell is last, None for a naked single."""
+
+    kind: Rung
+    cell: int
+    digit: int
+    area: Area | None
+
+
+def openings(state: State) -> list[Opening]:
+    """All openings, the most visible kinds first; each cell once, by the first area that shows it."""
+    ground, boards, empty = state.ground, state.boards, state.empty
+    found: list[Opening] = []
+    taken = 0
+    digits = range(1, len(boards))
+    for area in ground.areas:
+        x = area.board & empty
+        if x and not x & (x - 1) and not x & taken:
+            for digit in digits:
+                if boards[digit] & x:
+                    taken |= x
+                    found.append(Opening(Rung.LAST, x.bit_length() - 1, digit, area))
+                    break
+    for kind, alone in ((Rung.BOX, ground.alone_in_boxes), (Rung.LINE, ground.alone_in_lines)):
+        for digit in digits:
+            for x, area in alone[boards[digit]]:
+                if not x & taken:
+                    taken |= x
+                    found.append(Opening(kind, x.bit_length() - 1, digit, area))
+    once = twice = 0
+    for digit in digits:
+        twice |= once & boards[digit]
+        once |= boards[digit]
+    naked = once & ~twice & ~taken
+    if naked:
+        for digit in digits:
+            x = boards[digit] & naked
+            while x:
+                low = x & -x
+                found.append(Opening(Rung.NAKED, low.bit_length() - 1, digit, None))
+                x ^= low
+    return found
+
+
+def single(opening: Opening) -> Reason:
+    """Why the opening's digit stands there."""
+    cell, digit, area = opening.cell, opening.digit, opening.area
+    if area is None:
+        return Reason("naked-single", None, NakedSingle(cell, digit))
+    if opening.kind is Rung.LAST:
+        return Reason("last-cell", None, LastCell(area.ref, cell, digit))
+    return Reason("hidden-single", None, HiddenSingle(area.ref, cell, digit))

@@ -1,0 +1,70 @@
+"""Fish with fins: a fish but for a few places beside it, which all see the cells where it still strikes the digit."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from functools import partial
+from itertools import combinations
+
+from bookmaker.logic.state import Ground, State
+from bookmaker.logic.subsets import joined
+from bookmaker.logic.technique import Finding, Technique
+from bookmaker.logic.techniques.fish import NAMES, both_ways, crossing, fish
+from bookmaker.puzzle.bits import cells_on
+from bookmaker.reasons import Rung
+
+
+class FinnedFish(Technique):
+    """Sizes 2 to 4 with at most three fins."""
+
+    name = "finned-fish"
+    step_names = tuple(f"finned-{name}" for name in NAMES.values())
+    rung = Rung.WING
+    fins = 3
+
+    def find(self, state: State) -> Iterator[Finding]:
+        ground = state.ground
+        for digit in ground.grid.digits:
+            board = state.boards[digit]
+            for base, cover, rows in both_ways(ground):
+                met = crossing(board, base, cover)
+                own = {line: board & base[line] for line in met}
+                beyond = {line: board & across for line, across in enumerate(cover)}
+                for size in range(2, min(4, len(met) - 1) + 1):
+                    few = [line for line, crossed in met.items() if crossed.bit_count() <= size + self.fins]
+                    for lines in combinations(few, size):
+                        crossed = 0
+                        for line in lines:
+                            crossed |= met[line]
+                        if size < crossed.bit_count() <= size + self.fins:
+                            places = [own[line] for line in lines]
+                            for across, fins, gone in self._with_fins(ground, places, beyond):
+                                at = tuple(cells_on(joined(places)))
+                                removed = tuple((cell, digit) for cell in cells_on(gone))
+                                name, beside = f"finned-{NAMES[size]}", tuple(cells_on(fins))
+                                reason = partial(fish, name, ground, digit, rows, lines, across, at, beside)
+                                yield Finding(self.rung, at, removed, reason, size - 1)
+
+    def _with_fins(
+        self, ground: Ground, lines: Sequence[int], beyond: dict[int, int]
+    ) -> Iterator[tuple[tuple[int, ...], int, int]]:
+        """As many of the crossing lines as there are lines, the fins that lie outside them, and where the digit goes.
+
+        `lines` are the digit's places in each of the lines, `beyond` those in every line that crosses them, by number.
+        """
+        size, places = len(lines), joined(lines)
+        crossed = {number: line for number, line in beyond.items() if line & places}
+        outside = sorted((line & places).bit_count() for line in crossed.values())[: len(crossed) - size]
+        if sum(outside) > self.fins:
+            return
+        for across in combinations(crossed, size):
+            inside = 0
+            for line in across:
+                inside |= crossed[line]
+            fins = places & ~inside
+            gone = inside & ~places & ground.peers[fins.bit_length() - 1]
+            if not gone or fins.bit_count() > self.fins:
+                continue
+            gone &= ground.sees_all(fins)
+            if gone and all(line & inside for line in lines):
+                yield across, fins, gone

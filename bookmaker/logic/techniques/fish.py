@@ -1,0 +1,75 @@
+"""Fish: a digit's places in some rows lie in as many columns, so it stands nowhere else in those; or turned by 90°.
+
+Two lines make an X-wing, three a swordfish, four a jellyfish.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from functools import partial
+
+from bookmaker.logic.state import Ground, State
+from bookmaker.logic.subsets import as_many, joined
+from bookmaker.logic.technique import Finding, Technique
+from bookmaker.puzzle.bits import cells_on
+from bookmaker.reasons import Reason, Rung
+from bookmaker.reasons.patterns import Fish
+
+NAMES = {2: "x-wing", 3: "swordfish", 4: "jellyfish"}
+
+
+class PlainFish(Technique):
+    """Sizes 2 to 4 without fins."""
+
+    name = "fish"
+    step_names = tuple(NAMES.values())
+    rung = Rung.FISH
+
+    def find(self, state: State) -> Iterator[Finding]:
+        ground = state.ground
+        for digit in ground.grid.digits:
+            board = state.boards[digit]
+            for base, cover, rows in both_ways(ground):
+                met = crossing(board, base, cover)
+                for size in range(2, min(4, len(met) - 1) + 1):
+                    for lines, crossed in as_many(met, size):
+                        across = tuple(cells_on(crossed))
+                        places = board & joined(base[i] for i in lines)
+                        gone = board & joined(cover[i] for i in across) & ~places
+                        if gone:
+                            removed = tuple((cell, digit) for cell in cells_on(gone))
+                            at = tuple(cells_on(places))
+                            reason = partial(fish, NAMES[size], ground, digit, rows, lines, across, at)
+                            yield Finding(self.rung, at, removed, reason, size - 2)
+
+
+def both_ways(ground: Ground) -> Iterator[tuple[Sequence[int], Sequence[int], bool]]:
+    """The lines in which a fish is looked for and those that cross them, as boards; whether the first are rows."""
+    yield ground.rows, ground.columns, True
+    yield ground.columns, ground.rows, False
+
+
+def crossing(board: int, base: Sequence[int], cover: Sequence[int]) -> dict[int, int]:
+    """For each line of the base with two places or more, by number: the crossing lines these lie in, as bits."""
+    return {
+        number: sum(1 << i for i, across in enumerate(cover) if across & line & board)
+        for number, line in enumerate(base)
+        if (line & board).bit_count() >= 2
+    }
+
+
+def fish(
+    name: str,
+    ground: Ground,
+    digit: int,
+    rows: bool,
+    base: Sequence[int],
+    cover: Sequence[int],
+    places: tuple[int, ...],
+    fins: tuple[int, ...] = (),
+) -> Reason:
+    """The reason of a fish whose base lines are rows, or columns; lines are counted from 0."""
+    lines = (ground.grid.rows, ground.grid.columns)
+    of_base, of_cover = lines if rows else lines[::-1]
+    houses = tuple(of_base[line].ref for line in base), tuple(of_cover[line].ref for line in cover)
+    return Reason(name, None, Fish(digit, *houses, places, fins))

@@ -1,0 +1,110 @@
+"""Work shared among processes, its results in order.
+
+In: items, and a way to begin the work on each that gives a standard `Future`. Out: each item with its result, in the
+order of the items whatever finishes first. Only a few items are under way at a time, so memory stays flat.
+"""
+
+from __future__ import annotations
+
+import multiprocessing
+import signal
+from collections import deque
+from collections.abc import Callable, Iterator
+from concurrent.futures import Executor, Future, ProcessPoolExecutor
+from contextlib import contextmanager, nullcontext
+from typing import ParamSpec, TypeVar
+
+from bookmaker.proof.pulse import heard, speak_up
+from bookmaker.source.diagnostics import BookErrors, Diagnostic, Place
+
+Item = TypeVar("Item")
+Result = TypeVar("Result")
+Given = ParamSpec("Given")
+
+AHEAD = 32
+"""Items under way at most, where others do the work."""
+
+
+class InProcess(Executor):
+    """An executor that does the work here and now."""
+
+    def submit(self, fn: Callable[Given, Result], /, *args: Given.args, **kwargs: Given.kwargs) -> Future[Result]:
+        return done(fn(*args, **kwargs))
+
+
+def done(result: Result) -> Future[Result]:
+    """A future whose result is there already."""
+    future: Future[Result] = Future()
+    future.set_result(result)
+    return future
+
+
+def ahead_of(executor: Executor) -> int:
+    """How many items to begin beyond the one that is waited for. None where the work is done here: all that is begun
+    would have to be finished first, and would be lost if it is stopped."""
+    return 0 if isinstance(executor, InProcess) else AHEAD
+
+
+@contextmanager
+def processes(workers: int, say: Callable[[str], None] | None = None) -> Iterator[Executor]:
+    """An executor with that many processes; one worker works in this process. On an interrupt or a fault they end at
+    once.
+
+    Where one proof runs long, signs of life are said: by one worker with `say`, by several on standard error.
+    """
+    if workers <= 1:
+        with heard(say) if say else nullcontext():
+            yield InProcess()
+        return
+    executor = ProcessPoolExecutor(workers, initializer=_begin, initargs=(say is not None,))
+    try:
+        yield executor
+    except BaseException:
+        for process in multiprocessing.active_children():
+            process.terminate()
+        executor.shutdown(wait=True, cancel_futures=True)
+        raise
+    executor.shutdown()
+
+
+def in_order(
+    items: Iterator[Item], begin: Callable[[Item], Future[Result]], ahead: int
+) -> Iterator[tuple[Item, Result]]:
+    """Each item with the result of its future, with up to `ahead` items begun beyond the one that is waited for."""
+    under_way: deque[tuple[Item, Future[Result]]] = deque()
+    for item in items:
+        under_way.append((item, begin(item)))
+        if len(under_way) > ahead:
+            first, future = under_way.popleft()
+            yield first, future.result()
+    while under_way:
+        first, future = under_way.popleft()
+        yield first, future.result()
+
+
+def _begin(heard: bool) -> None:
+    """In a worker: an interrupt ends it without a word; the process that began it says what there is to say."""
+    signal.signal(signal.SIGINT, signal.SIG_DFL)
+    if heard:
+        speak_up()
+
+
+@contextmanager
+def executor_on(address: str) -> Iterator[Executor]:
+    """The workers of a running Dask scheduler at `address`, as a standard executor.
+
+    A worker that dies loses nothing: the scheduler gives its work to another. Raises BookErrors where the extra
+    “cluster” is not installed or nothing answers at the address.
+    """
+    try:
+        from distributed import Client
+    except ImportError:
+        hint = "install it with: pip install 'bookmaker[cluster]'"
+        raise BookErrors([Diagnostic(Place("--on"), "no-cluster", "Dask is not installed here", hint)]) from None
+    try:
+        client = Client(address, timeout=10)
+    except (OSError, ValueError) as error:
+        said = f"no scheduler answers at {address}"
+        raise BookErrors([Diagnostic(Place("--on"), "no-scheduler", said, str(error))]) from error
+    with client:
+        yield client.get_executor(pure=False)

@@ -1,0 +1,1 @@
+"""What an editor wants to know of a puzzle besides its grade: symmetry, needless marks, slips, what is missing."""

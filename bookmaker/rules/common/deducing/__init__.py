@@ -1,0 +1,1 @@
+"""Tools with which rule kinds deduce: enumeration, sums, bounds, automata."""
