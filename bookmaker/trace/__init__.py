@@ -4,6 +4,7 @@ In: a puzzle and its path. Out: `Traced` steps, each with its reason on the boar
 """
 
 from bookmaker.trace.hardest import hardest
-from bookmaker.trace.tracing import Traced, View, names_region, trace, trace_to
+from bookmaker.trace.traced import Traced, View, names_region
+from bookmaker.trace.tracing import trace, trace_to
 
 __all__ = ["Traced", "View", "hardest", "names_region", "trace", "trace_to"]

@@ -7,94 +7,24 @@ another board: here its reason is looked for on the board as told, so that no st
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Sequence
+from dataclasses import replace
 
 from bookmaker.grade.automorphism import Automorphism
 from bookmaker.grade.solve_path import SolvePath, Step
 from bookmaker.logic.refutation import Reader, readers_of, refutation, refuted_alike
 from bookmaker.logic.singles import Opening, openings, single
-from bookmaker.logic.state import Area, Ground, State, start
+from bookmaker.logic.state import Ground, State, start
 from bookmaker.logic.technique import Finding, Technique, ladder
 from bookmaker.puzzle.bits import cells_on
-from bookmaker.puzzle.grid import HouseRef
-from bookmaker.puzzle.position import Candidate, Position
+from bookmaker.puzzle.position import Candidate
 from bookmaker.reasons import Reason, Rung
-from bookmaker.reasons.claims import spoken
 from bookmaker.reasons.patterns import Chain
 from bookmaker.reasons.whatif import Refuted
 from bookmaker.trace.dependencies import Dependencies, dependencies, opening_of, rivals_of
 from bookmaker.trace.rounds import rounds
-
-
-@dataclass(frozen=True, slots=True)
-class View:
-    """Why a cell's digit is forced, as it is seen.
-
-    A hidden single: the cells whose digits look into its house, and whether what leaves it alone there besides are
-    eliminations (`struck`) or marks (`marked`). A naked single: the houses with the digits they hold (no house: other
-    cells that it sees), then the digits that were eliminated, by what did it (nothing: its own mark forbids them).
-    """
-
-    lookers: tuple[int, ...] = ()
-    struck: bool = False
-    marked: bool = False
-    holders: tuple[tuple[HouseRef | None, tuple[int, ...]], ...] = ()
-    strikers: tuple[tuple[Reason | None, tuple[int, ...]], ...] = ()
-
-
-@dataclass(frozen=True, slots=True)
-class Traced:
-    """A told step: `number` counts from 1, `index` is its number in the path, from 0.
-
-    `before` is the board as it stands before it, of which `filled` cells are written. An elimination has the number of
-    the placement that it `opens`, and `candidates` of the path's step that it does without are not in `removed`. A
-    placement has its `kind` (None for a digit that marks or the proof give) and, unless it is a naked single, its
-    house; `since` is the number of the step that made it a single, 0 if the givens do; `choice` counts the singles that
-    there were before anything was eliminated for it, `naked` whether these were naked ones. `closes` are houses that it
-    fills, `of_digit` counts its digit on the board afterwards. `mirrors` is the number of the step whose mirror image
-    it is, 0 if it was told of its own.
-    """
-
-    number: int
-    index: int
-    reason: Reason
-    rung: Rung
-    before: Position
-    cells: tuple[int, ...]
-    placed: tuple[Candidate, ...] = ()
-    removed: tuple[Candidate, ...] = ()
-    opens: int = 0
-    kind: Rung | None = None
-    house: HouseRef | None = None
-    since: int = 0
-    choice: int = 0
-    naked: bool = False
-    closes: tuple[HouseRef, ...] = ()
-    of_digit: int = 0
-    view: View = View()
-    mirrors: int = 0
-
-    @property
-    def filled(self) -> int:
-        """How many cells are written before it."""
-        return self.before.placed.bit_count()
-
-    @property
-    def cell(self) -> int:
-        """The cell that is filled."""
-        return self.placed[0][0]
-
-    @property
-    def digit(self) -> int:
-        """The digit that is written."""
-        return self.placed[0][1]
-
-
-def names_region(told: Traced) -> bool:
-    """Does the sentence of a step speak of an irregular region, by its letter?"""
-    houses = (*spoken(told.reason.claim).houses, *(house for house, _ in told.view.holders if house))
-    return any(house.kind == "region" for house in houses)
+from bookmaker.trace.traced import Traced
+from bookmaker.trace.views import view_of
 
 
 def trace(ground: Ground, path: SolvePath, mirror: Automorphism | None = None) -> tuple[Traced, ...]:
@@ -348,62 +278,13 @@ class _Tracer:
             since=since,
             closes=tuple(area.ref for area in ground.areas if area.board & self.state.empty == bit),
             of_digit=self.state.stood[opening.digit].bit_count() + 1,
-            view=self._view(opening),
+            view=view_of(opening, self.state, self._by_elimination),
         )
 
-    def _view(self, opening: Opening) -> View:
-        match opening.kind:
-            case Rung.BOX | Rung.LINE if opening.area:
-                return self._lookers(opening, opening.area)
-            case Rung.NAKED:
-                return self._holders(opening)
-        return View()
-
-    def _lookers(self, opening: Opening, area: Area) -> View:
-        """Few cells that hold the digit and together see every other empty cell of the house."""
-        state, peers = self.state, self.ground.peers
-        left = area.board & state.empty & ~(1 << opening.cell)
-        standing = list(cells_on(state.stood[opening.digit]))
-        chosen: list[int] = []
-        while left:
-            best = max(standing, key=lambda cell: ((peers[cell] & left).bit_count(), -cell), default=None)
-            if best is None or not peers[best] & left:
-                break
-            chosen.append(best)
-            left &= ~peers[best]
-        struck = {bool(self._by_elimination((cell, opening.digit))) for cell in cells_on(left)}
-        return View(tuple(sorted(chosen)), struck=True in struck, marked=False in struck)
-
-    def _by_elimination(self, pair: Candidate) -> Traced | None:
-        """The told elimination that took a candidate."""
+    def _by_elimination(self, pair: Candidate) -> Reason | None:
+        """The reason of the told elimination that took a candidate."""
         number = self.gone.get(pair, 0)
-        return self.told[number - 1] if number and not self.told[number - 1].placed else None
-
-    def _holders(self, opening: Opening) -> View:
-        """Houses of the cell with the digits they hold, each digit named once, the fullest house first; then the digits
-        that were eliminated."""
-        homes = [self.ground.areas[i] for i in self.ground.areas_of[opening.cell]]
-        left = {digit for digit in self.ground.grid.digits if digit != opening.digit}
-        holders: list[tuple[HouseRef | None, tuple[int, ...]]] = []
-        while left:
-            area, digits = max(((area, self._held(area.board, left)) for area in homes), key=lambda pair: len(pair[1]))
-            if not digits:
-                break
-            holders.append((area.ref, digits))
-            left.difference_update(digits)
-        if others := self._held(self.ground.peers[opening.cell], left):
-            holders.append((None, others))
-            left.difference_update(others)
-        strikers: dict[Reason | None, list[int]] = {}
-        for digit in sorted(left):
-            by = self._by_elimination((opening.cell, digit))
-            strikers.setdefault(by.reason if by else None, []).append(digit)
-        return View(
-            holders=tuple(holders), strikers=tuple((reason, tuple(digits)) for reason, digits in strikers.items())
-        )
-
-    def _held(self, board: int, digits: Iterable[int]) -> tuple[int, ...]:
-        return tuple(digit for digit in sorted(digits) if self.state.stood[digit] & board)
+        return self.told[number - 1].reason if number and not self.told[number - 1].placed else None
 
 
 def _boards(ground: Ground, path: SolvePath) -> list[State]:
