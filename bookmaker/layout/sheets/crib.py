@@ -9,34 +9,26 @@ to. Where cells are too many to leave room for text beside them, pictures stand 
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import TypeAlias
 
-from bookmaker.book import wording
 from bookmaker.book.contents import BookPuzzle
-from bookmaker.display.items import Bookmark, Document, Group, Item, Rect, Stroke, Text, tagged
-from bookmaker.display.tags import ENGLISH, HEADING, OURS, PARAGRAPH, Role, Tag
+from bookmaker.display.items import Bookmark, Document, Group, Item, Text, tagged
+from bookmaker.display.tags import OURS
 from bookmaker.layout.art.coordinates import numbered
-from bookmaker.layout.art.gridart import SHADE
-from bookmaker.layout.art.profile import profile, profile_said
-from bookmaker.layout.art.ridge import ridge
 from bookmaker.layout.art.scenepicture import (
-    LIGHT,
     cell_for,
-    corners,
     draw_scene,
-    heavy_frame,
-    round_sign,
-    stroke_through,
 )
 from bookmaker.layout.compose import draw_pages
 from bookmaker.layout.lengths import mm
-from bookmaker.layout.page_side import PageSide, UnnumberedPage, capitals
-from bookmaker.layout.pages.words import ridge_width, rules_above
+from bookmaker.layout.page_side import PageSide, UnnumberedPage
 from bookmaker.layout.setting.flow import columns, height, stacked
-from bookmaker.layout.setting.text import DROP, FONTS, Labels, Row, broken, paragraph, width
+from bookmaker.layout.setting.text import DROP, Labels, Row
+from bookmaker.layout.sheets.cribhead import CRIB, crib_head
+from bookmaker.layout.sheets.cribtext import MARGIN, Piece, pieces_of
 from bookmaker.layout.spec import Layout
-from bookmaker.tell.passages import Passage, Sentence, Story
+from bookmaker.tell.passages import Story
 from bookmaker.tell.scenes import Scene
 
 GUTTER = mm(9)
@@ -48,30 +40,11 @@ PICTURES = 0.45
 EMS = 20
 """The narrowest column of text beside pictures, in ems."""
 
-MARGIN = 2.9
-"""Width of the margin for letters and steps, in ems."""
-
 CAPTION = 1.3
 """Height of the line over a picture, in lines of text."""
 
-PROFILE = 3.0
-"""Height of the solve profile, in lines of text."""
-
 ENDING = 5
 """Lines that go over to the last page at least, where the text is broken off; a short passage may go over whole."""
-
-CRIB = "Presenter’s crib"
-SIGNS = ("look here", "look along here", "filled next", "eliminated")
-SUPPOSED = ("supposed", "what follows, in this order")
-STEPS = "The figures in the margin count the steps of the path."
-
-
-@dataclass(frozen=True, slots=True)
-class _Piece:
-    """Rows of text, and the picture that stands beside them, if any."""
-
-    rows: tuple[Row, ...]
-    scene: Scene | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,12 +69,12 @@ def compose_crib(
 ) -> Document:
     """The crib of one puzzle; `scenes` stand beside the sentences that begin with those steps."""
     measures = _measures(puzzle, [*scenes.values()], layout)
-    head = (*_head(puzzle, [*scenes.values()], layout),)
-    pieces = [*_pieces(story, start, scenes, layout, measures)]
+    head = (*crib_head(puzzle, [*scenes.values()], layout),)
+    pieces = [*pieces_of(story, start, scenes, layout, measures.text)]
     if measures.beside:
         leaves = [*_leaves(puzzle, head, pieces, end, layout, measures)]
     else:
-        leaves = [*_in_one_column(puzzle, head, [*pieces, _Piece((), end)], layout, measures)]
+        leaves = [*_in_one_column(puzzle, head, [*pieces, Piece((), end)], layout, measures)]
     labelled = list(zip(leaves, map(str, range(1, len(leaves) + 1)), strict=True))
     pages = draw_pages(labelled, layout, puzzle.title, draft=False)
     return Document(f"{puzzle.title}: {CRIB}", puzzle.setter, "", pages, (Bookmark(puzzle.title, "crib"),))
@@ -123,173 +96,8 @@ def _measures(puzzle: BookPuzzle, scenes: Sequence[Scene], layout: Layout) -> _M
     return _Measures(cell, cell * across, over + cell * down, text, beside)
 
 
-def _head(puzzle: BookPuzzle, scenes: Sequence[Scene], layout: Layout) -> Iterator[Row]:
-    """Title, setter, rules, solve profile, how cells are named, and what the pictures' signs mean."""
-    line, type, measure = layout.line, layout.type, layout.measure
-    head = capitals(0.0, (1 - DROP) * line, CRIB, layout, measure)
-    yield Row(line, (head,), tags=(replace(OURS, said=CRIB),))
-    wide = ridge_width(layout)
-    title = broken(puzzle.title, type.heading.font, type.heading.size, measure - wide - line)
-    base = type.heading.leading - DROP * line
-    for at, words in enumerate(title):
-        text = Text(0.0, base, words, type.heading.font, type.heading.size)
-        items: list[Item] = [tagged((HEADING.further if at else HEADING,), text)]
-        if at == 0 and puzzle.rating:
-            items.append(Group((ridge(puzzle.rating.band, wide),), measure - wide, base))
-        yield Row(type.heading.leading, tuple(items))
-    said = [puzzle.setter] if puzzle.setter else []
-    said += [f"first shown {puzzle.shown}"] if puzzle.shown else []
-    text = Text(0.0, (1 - DROP) * line, ", ".join(said), type.note.font, type.note.size)
-    items = [tagged((PARAGRAPH,), text)] if said else []
-    if puzzle.rating:
-        words = f"{puzzle.rating.band_name}  ·  difficulty {puzzle.rating.figure}"
-        band = Text(measure, (1 - DROP) * line, words, type.label.font, type.label.size, anchor="end")
-        items.append(tagged((PARAGRAPH,), band))
-    yield Row(line / 4)
-    yield Row(line, tuple(items))
-    yield Row(line / 2)
-    yield from rules_above(puzzle, layout, measure, 0.0)
-    if puzzle.rating and puzzle.rating.profile:
-        yield Row(line / 2)
-        yield from _walk(puzzle, scenes, layout)
-    yield from paragraph(f"{wording.CELL_NAMES} {STEPS}", type.small, measure, line, tags=(OURS,))
-    if scenes:
-        yield Row(line / 4)
-        yield from _legend(scenes, layout)
-    yield Row(0.5 * line)
-
-
-def _walk(puzzle: BookPuzzle, scenes: Sequence[Scene], layout: Layout) -> Iterator[Row]:
-    """The solve profile, letters over the moments that have pictures."""
-    rating, line, label = puzzle.rating, layout.line, layout.type.label
-    assert rating is not None
-    high = PROFILE * line
-    drawn = profile(rating.profile, (), layout.measure, high, max(rating.profile))
-    items: list[Item] = [Group((drawn,), 0.0, high + line)]
-    step = layout.measure / len(rating.profile)
-    by_group: dict[int, list[str]] = {}
-    for scene in scenes:
-        by_group.setdefault(scene.group, []).append(scene.label)
-    right = -label.size
-    for group, letters in sorted(by_group.items()):
-        text = letters[0] if len(letters) == 1 else f"{letters[0]}–{letters[-1]}"
-        half = width(text, label) / 2
-        x = max((group + 0.5) * step, half, right + half + 2.0)
-        items.append(Text(x, line * (1 - DROP), text, "sans-bold", label.size, anchor="middle"))
-        right = x + half
-    told = Tag(Role.FIGURE, profile_said(rating), language=ENGLISH, box=(0.0, 0.0, layout.measure, high + line))
-    yield Row(high + 1.6 * line, tuple(items), tags=(told,))
-
-
-def _legend(scenes: Sequence[Scene], layout: Layout) -> Iterator[Row]:
-    """Small cells with what the signs on the pictures mean, on as many lines as they need."""
-    note, line = layout.type.small, layout.line
-    cell, gap = 1.25 * line, 0.5 * note.size
-    base = cell / 2 + FONTS.x_height(note.font) * note.size / 2 + 0.5
-    items: list[Item] = []
-    x = 0.0
-    tried = any(scene.follows for scene in scenes)
-    for words in (*SIGNS, *(SUPPOSED if tried else ())):
-        wide = cell + gap + width(words, note)
-        if items and x + wide > layout.measure:
-            yield Row(1.5 * line, tuple(items))
-            items, x = [], 0.0
-        sign = Group((*_sign(words, cell),), x)
-        items.append(tagged((OURS,), sign, Text(x + cell + gap, base, words, note.font, note.size)))
-        x += wide + 1.8 * note.size
-    yield Row(1.5 * line, tuple(items))
-
-
-def _sign(words: str, cell: float) -> Iterator[Item]:
-    yield Rect(0.0, 0.0, cell, cell, Stroke(0.3, 0.45), SHADE if words == "look along here" else None)
-    high = 0.42 * cell
-    size = high / FONTS.figure_height("sans")
-    match words:
-        case "look here":
-            yield corners(0.0, 0.0, cell)
-        case "filled next":
-            yield heavy_frame(0.0, 0.0, cell)
-        case "eliminated":
-            yield Text(cell / 2, (cell + high) / 2, "4", "sans", size, anchor="middle")
-            yield stroke_through((cell / 2, cell / 2), high)
-        case "supposed" | "what follows, in this order":
-            yield Text(0.4 * cell, 0.6 * cell + high / 2, "4", "sans", size, LIGHT, "middle")
-            yield from round_sign((cell, 0.0), 1.6 * cell, "?" if words == "supposed" else "1")
-
-
-def _pieces(
-    story: Story, start: Scene, scenes: Mapping[int, Scene], layout: Layout, measures: _Measures
-) -> Iterator[_Piece]:
-    """The passages, cut so that a sentence with a picture begins a line, its letter in the margin. What leads up to the
-    first picture of a passage stays with it."""
-    for at, passage in enumerate(story.passages):
-        rows: list[Row] = []
-        scene = None if at else start
-        for sentences, mine in _cut(passage, scenes):
-            if mine and scene:
-                yield _Piece(tuple(rows), scene)
-                rows = []
-            scene = mine or scene
-            rows += _paragraph(sentences, mine.label if mine else "", layout, measures)
-        yield _Piece((*rows, Row(layout.line / 2)), scene)
-
-
-def _cut(passage: Passage, scenes: Mapping[int, Scene]) -> Iterator[tuple[list[Sentence], Scene | None]]:
-    """The sentences of a passage, those with a picture each at the head of a list of its own."""
-    gathered: list[Sentence] = []
-    scene: Scene | None = None
-    for sentence in passage.sentences:
-        mine = scenes.get(sentence.told[0]) if sentence.told else None
-        if mine and gathered:
-            yield gathered, scene
-            gathered = []
-        scene = mine or (scene if gathered else None)
-        gathered.append(sentence)
-    yield gathered, scene
-
-
-def _paragraph(sentences: Sequence[Sentence], letter: str, layout: Layout, measures: _Measures) -> Iterator[Row]:
-    """Sentences as a paragraph; in the margin the letter of their picture, and where steps begin the first of them."""
-    text, line, label = layout.type.text, layout.line, layout.type.label
-    indent = MARGIN * text.size
-    words = " ".join(sentence.text for sentence in sentences)
-    rows = paragraph(words, text, measures.text - indent, line, indent, tags=(OURS,))
-    begun = _begun(sentences, [_said(row) for row in rows])
-    for at, row in enumerate(rows):
-        said, margin = [*row.items], list[Item]()
-        if letter and at == 0:
-            said.insert(0, Text(0.0, (1 - DROP) * line, letter, "sans-bold", label.size * 1.15))
-        if at in begun:
-            edge = indent - 0.6 * text.size
-            margin.append(Text(edge, (1 - DROP) * line, str(begun[at]), label.font, label.size, 0.25, "end"))
-        yield replace(row, items=(*margin, *replace(row, items=(*said,)).told), tags=())
-
-
-def _said(row: Row) -> str:
-    return "".join(item.text for item in row.items if isinstance(item, Text))
-
-
-def _begun(sentences: Sequence[Sentence], lines: Sequence[str]) -> dict[int, int]:
-    """By the line, the first step of the sentences that begin there; a line may end in a hyphen of its own."""
-    begins: dict[int, int] = {}
-    letters = ""
-    for sentence in sentences:
-        if sentence.told:
-            begins[len(letters)] = sentence.told[0]
-        letters += sentence.text.replace(" ", "")
-    found: dict[int, int] = {}
-    start = 0
-    for at, line in enumerate(lines):
-        said = line.replace(" ", "")
-        end = start + len(said) - (letters[start : start + len(said)] != said)
-        if steps := [step for place, step in begins.items() if start <= place < end]:
-            found[at] = steps[0]
-        start = end
-    return found
-
-
 def _in_one_column(
-    puzzle: BookPuzzle, head: tuple[Row, ...], pieces: Sequence[_Piece], layout: Layout, measures: _Measures
+    puzzle: BookPuzzle, head: tuple[Row, ...], pieces: Sequence[Piece], layout: Layout, measures: _Measures
 ) -> Iterator[UnnumberedPage]:
     """Pages of text with each picture under its own."""
     rows = [*head]
@@ -305,7 +113,7 @@ def _in_one_column(
 def _leaves(
     puzzle: BookPuzzle,
     head: tuple[Row, ...],
-    pieces: Sequence[_Piece],
+    pieces: Sequence[Piece],
     end: Scene,
     layout: Layout,
     measures: _Measures,
