@@ -11,7 +11,7 @@ import json
 from collections.abc import Callable, Mapping
 from typing import Any
 
-from bookmaker.schema import brief, layout, manifest
+from bookmaker.schema import brief, layout, manifest, wish
 
 __all__ = ["SCHEMAS", "schema_text"]
 
@@ -20,6 +20,7 @@ DRAFT = "https://json-schema.org/draft/2020-12/schema"
 SCHEMAS: Mapping[str, tuple[str, Callable[[], Mapping[str, Any]]]] = {
     "manifest": ("A book, or a file with puzzles for one", manifest.manifest),
     "brief": ("What a collection shall hold", brief.brief),
+    "wish": ("What puzzles should be, for “bookmaker draft”", wish.wish),
     "archive": ("What an archive says of itself, in archive.yaml", manifest.archive),
     "layout": ("Paper, margins, type and the room for puzzles", layout.layout),
 }

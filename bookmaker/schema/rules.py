@@ -24,13 +24,14 @@ WORDS: dict[str, Shape] = {
 
 def rules() -> Shape:
     """What may stand under `rules:`."""
-    found = shapes.table({kind: _rule(rule) for kind, rule in kinds().items()})
+    found = shapes.table({kind: rule(its) for kind, its in kinds().items()})
     return {**found, "type": ["object", "null"]}
 
 
-def _rule(rule: type[Rule]) -> Shape:
-    told = f"{rule.title}. {rule.primer()}\n\nFor example:\n\n{rule.example}"
-    return {**_body(rule.typed), "description": told}
+def rule(its: type[Rule]) -> Shape:
+    """How marks of a kind are typed, with what it is."""
+    told = f"{its.title}. {its.primer()}\n\nFor example:\n\n{its.example}"
+    return {**_body(its.typed), "description": told}
 
 
 def _body(typed: tuple[str, ...]) -> Shape:

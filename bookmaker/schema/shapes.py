@@ -55,6 +55,15 @@ def choice(words: Iterable[str]) -> Shape:
     return {"enum": list(words)}
 
 
+def any_case(words: Iterable[str]) -> Shape:
+    """One of some words, offered as they are, and taken in capitals or small letters alike."""
+    known = list(words)
+    free = "|".join(
+        "".join(f"[{c.upper()}{c.lower()}]" if c.isalpha() else re.escape(c) for c in word) for word in known
+    )
+    return {"anyOf": [{"enum": known}, {"type": "string", "pattern": f"^(?:{free})$"}]}
+
+
 def one_or_many(item: Shape) -> Shape:
     """A list, or one item in place of it."""
     return {"anyOf": [item, {"type": "array", "items": item}]}

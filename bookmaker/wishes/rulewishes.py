@@ -90,7 +90,7 @@ def usual_amount(rule: Rule, grid: Grid) -> Amount:
 
 
 def _read(kind: type[Rule], body: Node, grid: Grid, collector: Collector) -> RuleWish | None:
-    own = () if kind.form is Form.WHOLE else (COUNTED[kind.form], *_own_words(kind))
+    own = () if kind.form is Form.WHOLE else (COUNTED[kind.form], *own_words(kind))
     left_open = isinstance(body, Word) and not body.value and kind.form is not Form.WHOLE
     wished = isinstance(body, Table) and all(key.value in (*own, *kind.options) for key, _ in body.entries)
     if kind.form is Form.WHOLE and isinstance(body, Word) and not body.value:  # its name alone
@@ -113,7 +113,7 @@ def _read(kind: type[Rule], body: Node, grid: Grid, collector: Collector) -> Rul
     return RuleWish(rule, Amount(*counted, *size), places, shapes)
 
 
-def _own_words(kind: type[Rule]) -> tuple[str, ...]:
+def own_words(kind: type[Rule]) -> tuple[str, ...]:
     """What can be said of marks left to chance besides how many."""
     words = {
         "cells": kind.usual_cells != (1, 1),

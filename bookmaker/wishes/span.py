@@ -12,7 +12,7 @@ from bookmaker.source.diagnostics import Collector, quoted
 from bookmaker.source.placed import Node, Word
 
 _NUMBER = r"(\d{1,4}(?:\.\d{1,2})?)"
-_FORMS = (
+FORMS = (
     (re.compile(rf"(?:exactly )?{_NUMBER}"), (1, 1)),
     (re.compile(rf"{_NUMBER} ?(?:to|-|–) ?{_NUMBER}"), (1, 2)),
     (re.compile(rf"at least {_NUMBER}"), (1, 0)),
@@ -47,7 +47,7 @@ class Span:
 def read_span(node: Node, what: str, collector: Collector, within: Span, whole: bool = True) -> Span | None:
     """A span inside `within`, whose ends stand in where one is open."""
     text = node.value.strip() if isinstance(node, Word) else ""
-    for form, (low, high) in _FORMS:
+    for form, (low, high) in FORMS:
         if found := form.fullmatch(text):
             least = float(found[low]) if low else within.least
             most = float(found[high]) if high else within.most

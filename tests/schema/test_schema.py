@@ -21,8 +21,10 @@ from bookmaker.rules import kinds
 from bookmaker.rules.common.contract import FORMS
 from bookmaker.schema import SCHEMAS, schema_text
 from bookmaker.schema.rules import WORDS
-from bookmaker.source.diagnostics import BookErrors
+from bookmaker.source.diagnostics import BookErrors, Collector
+from bookmaker.source.yamlfile import parse_yaml
 from bookmaker.starter import write_starter
+from bookmaker.wishes.reading import wishes_in
 from tests.cli.running import run
 from tests.manifest.books import write
 from tests.manifest.test_diagnostics import CASES
@@ -48,6 +50,7 @@ def refused(name: str, document: Any) -> list[str]:
 def shipped_files() -> dict[str, str]:
     """Every YAML file that comes with bookmaker, with the kind of file that it is."""
     found = {str(path): "manifest" for path in DEMO.rglob("*.yaml") if path.parent.name != "wishes"}
+    found |= {str(path): "wish" for path in DEMO.glob("wishes/*.yaml")}
     found |= {str(path): "brief" for path in DEMO.glob("briefs/*.yaml")}
     found |= {str(path): "archive" for path in DEMO.rglob("archive.yaml")}
     found |= {str(path): "layout" for path in (HERE / "layouts").glob("*.yaml")}
@@ -176,6 +179,41 @@ def test_slips_in_a_layout_are_refused(old: str, new: str) -> None:
     text = (HERE / "layouts" / "a4-book.yaml").read_text("utf-8")
     assert old in text
     assert refused("layout", read(text.replace(old, new)))
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "wish: {rules: {cage: {shape: 3}}}",
+        "wish: {rules: [cages]}",
+        "wish: {band: Climb to Ramble}",
+        "wish: {givens: a few}",
+        "wish: {refuse: [guessing]}",
+        "wish: {want: {X-wing: often}}",
+        "wish: {bottlenecks: {where: everywhere}}",
+        "wish: {puzzle: 3}",
+        "wish: {size: 9, boxes: 3x3, regions: aaa}",
+        "{}",
+    ],
+)
+def test_slips_in_a_wish_are_refused(text: str) -> None:
+    assert refused("wish", read(text))
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "wish: {rules: cage, band: ramble to Climb, want: {x-Wing: 1 to 2}, refuse: What-if}",
+        "wishes: [{rules: [cage, knight], givens: at most 24}, {rules: {dots: {marks: 6 to 10, all-marked: yes}}}]",
+        "wish: {rules: {sandwich: {clues: 4}, cage: {shapes: 4 to 8, cells: 2}}, difficulty: 2 to 3.5}",
+        "wish: {rules: {knight: , cage: }, bottlenecks: {how-many: 1 to 2, where: late}, id: '{number}'}",
+    ],
+)
+def test_wishes_are_accepted(text: str) -> None:
+    assert refused("wish", read(text)) == []
+    collector = Collector()
+    tree = parse_yaml(text, "wish.yaml", collector)
+    assert tree is not None and wishes_in(tree, collector) and not collector.found
 
 
 def test_amounts_in_any_case() -> None:
