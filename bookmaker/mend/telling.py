@@ -46,8 +46,8 @@ def verdict_line(name: str, verdict: Verdict, wanted: Solution | None) -> str:
 
 def cure_lines(at: int, cure: Cure, typed: Typed) -> Iterator[str]:
     """A cure with the lines of the file that it changes."""
-    yield f"{at}. {SLIPS[cure.slip.sort]}: {_said(typed.puzzle, cure.puzzle)}"
-    yield f"   {_graded(cure.grade)}"
+    yield f"{at}. {SLIPS[cure.slip.sort]}: {change_said(typed.puzzle, cure.puzzle)}"
+    yield f"   {cured_said(cure.grade)}"
     yield from edit_lines(typed, changed_text(typed, cure.puzzle))
 
 
@@ -102,7 +102,7 @@ def _choices(found: Sequence[Settled], grid: Grid) -> Iterator[str]:
         yield f"  and {number(len(found) - CHOICES)} more"
 
 
-def _said(old: RuledPuzzle, new: RuledPuzzle) -> str:
+def change_said(old: RuledPuzzle, new: RuledPuzzle) -> str:
     """The change in words: what goes, and what comes in its place."""
     before, after = elements_of(old), elements_of(new)
     gone, come = [e for e in before if e not in after], [e for e in after if e not in before]
@@ -124,6 +124,7 @@ def _names(elements: Sequence[Element], grid: Grid) -> str:
     return listed(dict.fromkeys(named(element, grid) for element in elements[:4]))
 
 
-def _graded(grade: Grade) -> str:
+def cured_said(grade: Grade) -> str:
+    """What the puzzle is after a cure."""
     reached = "" if grade.path.reached else ", beyond the ladder"
     return f"then one solution: {BAND_NAMES[grade.band - 1]}, difficulty {figure(grade.difficulty)}{reached}"

@@ -6,7 +6,7 @@ frame, each with what its sentence points out, as a presenter's crib has it.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from typing import Any
 
 from bookmaker.archive import Card
@@ -152,8 +152,3 @@ def look_alikes(cards: Sequence[Card]) -> Iterator[list[str]]:
             groups.setdefault(card.keys.puzzle, []).append(card.id)
     for card in cards:
         yield [other for other in groups.get(card.keys.puzzle, ()) if other != card.id]
-
-
-def proposals(proof: Proof) -> list[Mapping[str, Any]]:
-    """Cures for a broken puzzle: nothing proposes any yet."""
-    return []

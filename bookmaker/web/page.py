@@ -20,9 +20,10 @@ from bookmaker.proof.cache import Store
 from bookmaker.source.diagnostic_text import shown
 from bookmaker.web import assets
 from bookmaker.web.collection import Collection
-from bookmaker.web.facts import look_alikes, particulars, proposals, summary
+from bookmaker.web.facts import look_alikes, particulars, summary
 from bookmaker.web.kept import with_tellings
 from bookmaker.web.pictures import Pictures, measures, ridges
+from bookmaker.web.proposals import PUZZLES, proposals
 
 SCRIPTS = ("dom.js", "board.js", "walk.js", "shelf.js", "spread.js", "list.js", "sheet.js", "review.js")
 STYLES = ("paper.css", "review.css")
@@ -42,6 +43,7 @@ def review_page(
     rows: list[dict[str, Any]] = []
     packed: list[str] = []
     letters: set[str] = set()
+    broken = 0
     alike = list(look_alikes(collection.cards))
     proofs = collection.proofs(store, executor)
     for at, (proof, told) in enumerate(with_tellings(proofs, collection.band_names, store, executor)):
@@ -52,7 +54,9 @@ def review_page(
         printed = collection.printed[at]
         row["file"] = collection.nearby(card.file)
         rows.append(row | {"rank": collection.ranks[at], "alike": alike[at], "books": list(printed)})
-        detail = told | particulars(proof, notes) | ground | {"proposals": proposals(proof)}
+        broken += card.verdict != "unique"
+        cures = proposals(proof) if broken <= PUZZLES else ()
+        detail = told | particulars(proof, notes) | ground | {"proposals": cures}
         letters.update(_plain(rows[-1]), _plain(detail))
         packed.append(_packed(detail))
         watch(at + 1, len(collection.entries))

@@ -242,11 +242,14 @@ def test_two_solutions_stand_side_by_side_with_what_differs(
     heavy = page.locator(".stage figure >> nth=1").locator("path[fill=none][stroke='#000']")
     assert heavy.count() == len(verdict.differing)
     assert "two of them differ in r3c2" in page.inner_text(".remark")
+    cures = page.inner_text(".cures")
+    assert "A given left out? The 1 at r3c2 added; then one solution" in cures and "Or add the 1 at r3c2." in cures
 
 
 def test_a_puzzle_without_a_solution_says_why(review_file: Path, pages: Pages) -> None:
     page = pages.open(address(review_file, "#/no-way"))
     assert "To mend: no solution." in page.inner_text(".remark") and "can't both hold" in page.inner_text(".remark")
+    assert "A mark beside its place? The inequality sign between r1c2 and r2c2" in page.inner_text(".cures")
 
 
 def test_what_is_known_stands_below(review_file: Path, pages: Pages) -> None:

@@ -176,7 +176,7 @@ export class Sheet {
     } else figures.push(figure({ digits: this.puzzle.digits }, "The puzzle as given"));
     return el("div", { class: "stage pair" },
       el("p", { class: "remark", role: "note" }, el("strong", {}, `To mend: ${UNPROVEN[this.row.verdict]}. `), this.puzzle.remark), figures,
-      proposals.map((one) => el("p", {}, one.text)));
+      proposals.length ? el("ul", { class: "cures", "aria-label": "What would mend it" }, proposals.map((one) => el("li", {}, one))) : "");
   }
 
   facts() {
