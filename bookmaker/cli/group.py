@@ -6,7 +6,6 @@ import errno
 import gc
 import sys
 from concurrent.futures import BrokenExecutor
-from contextlib import redirect_stderr, redirect_stdout
 from io import TextIOWrapper
 from typing import Any, TextIO, cast
 
@@ -48,8 +47,8 @@ class HonestGroup(click.Group):
     def main(self, *args: Any, **kwargs: Any) -> Any:
         gc.set_threshold(COLLECT_AFTER)
         _speak_utf8()
-        with redirect_stdout(_visibly(sys.stdout)), redirect_stderr(_visibly(sys.stderr)):
-            return super().main(*args, **kwargs)
+        sys.stdout, sys.stderr = _visibly(sys.stdout), _visibly(sys.stderr)
+        return super().main(*args, **kwargs)
 
     def format_commands(self, ctx: click.Context, formatter: click.HelpFormatter) -> None:
         """Every command with the whole of its first sentence; click would cut it short."""
@@ -94,7 +93,7 @@ def _speak_utf8() -> None:
 
 def _visibly(stream: TextIO) -> TextIO:
     """The stream, cleaned of all that a terminal would obey; whatever a command or click says goes through it."""
-    return cast(TextIO, VisibleStream(stream)) if stream else stream
+    return stream if stream is None or isinstance(stream, VisibleStream) else cast(TextIO, VisibleStream(stream))
 
 
 def say_troubles(troubles: tuple[Trouble, ...]) -> None:
