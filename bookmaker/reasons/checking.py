@@ -5,10 +5,11 @@ In: a value and the type that it should have. Out: whether it has, all the way d
 
 from __future__ import annotations
 
+from collections.abc import Hashable
 from dataclasses import fields, is_dataclass
 from functools import cache, lru_cache
 from types import UnionType
-from typing import Any, Literal, Union, get_args, get_origin, get_type_hints
+from typing import Any, Literal, Union, cast, get_args, get_origin, get_type_hints
 
 KEPT = 8192
 """Answers that are remembered: a book meets the same reasons again and again."""
@@ -34,11 +35,11 @@ def fits(value: Any, hint: Any) -> bool:
         return isinstance(value, int) and not isinstance(value, bool)
     if not isinstance(value, hint):
         return False
-    return all(fits(getattr(value, name), wanted) for name, wanted in _hints(type(value)))
+    return all(fits(getattr(value, name), wanted) for name, wanted in _hints(cast(Hashable, type(value))))
 
 
 @cache
-def _hints(kind: type) -> tuple[tuple[str, Any], ...]:
+def _hints(kind: Any) -> tuple[tuple[str, Any], ...]:
     """The fields of a class of values, each with its type; none of a class that has no fields."""
     if not is_dataclass(kind):
         return ()
