@@ -1,4 +1,4 @@
-"""Where the files that come with bookmaker lie: its layouts and its fonts.
+"""Where the files that come with bookmaker lie: its layouts, its fonts and its README.
 
 In a checkout they stand beside the package, where people read and change them; an installed wheel carries them
 inside the package (`pyproject.toml` puts them there).
@@ -14,9 +14,18 @@ _PACKAGE = Path(__file__).resolve().parent
 
 def shipped(folder: Literal["layouts", "fonts"]) -> Path:
     """The folder of that name. Raises FileNotFoundError, naming both places, if the installation is damaged."""
-    places = (_PACKAGE / "_shipped" / folder, _PACKAGE.parent / folder)
+    return _found(folder)
+
+
+def readme() -> str:
+    """The text of the README, whose tables are also what editors show of a field. Raises FileNotFoundError likewise."""
+    return _found("README.md").read_text("utf-8")
+
+
+def _found(name: str) -> Path:
+    places = (_PACKAGE / "_shipped" / name, _PACKAGE.parent / name)
     for place in places:
-        if place.is_dir():
+        if place.exists():
             return place
     named = " or ".join(str(place) for place in places)
-    raise FileNotFoundError(f"the folder “{folder}” is missing ({named}): install bookmaker again")
+    raise FileNotFoundError(f"“{name}” is missing ({named}): install bookmaker again")

@@ -27,6 +27,7 @@ PRINTINGS = (
 COMMANDS = (
     ("typeset", "--booklet", "--contact"),
     ("typeset", "--edition", "press", "--date", "2026-03-14", "--layout", "a5-book"),
+    ("typeset", "--edition", "ebook", "--date", "2026-03-14", "--text", "--braille"),
 )
 
 
@@ -56,7 +57,8 @@ def printings(tmp_path_factory: pytest.TempPathFactory) -> list[dict[str, str]]:
 
 @pytest.mark.slow
 def test_folders_hash_seeds_locales_time_zones_and_workers_make_no_difference(printings: list[dict[str, str]]) -> None:
-    names = ["book-press.pdf", "book.pdf", "booklet.pdf", "contact.png", "key-press.pdf", "key.pdf"]
+    names = ["book-braille.txt", "book-press.pdf", "book.epub", "book.html", "book.pdf", "book.txt", "booklet.pdf"]
+    names += ["contact.png", "key-press.pdf", "key.pdf"]
     first, second = printings
     assert sorted(first) == names
     assert first == second

@@ -16,6 +16,8 @@ from bookmaker.manifest.yamlfile import parse_yaml
 from bookmaker.placed import Word, read_fields, read_items, read_text
 from bookmaker.trouble import Desk, Place
 
+SETTINGS_KEYS = ("printed-in", "bands")
+
 
 @dataclass(frozen=True, slots=True)
 class Settings:
@@ -34,7 +36,7 @@ def read_settings(root: Path, desk: Desk) -> Settings:
     tree = parse_yaml(text, str(file), desk) if text is not None else None
     if tree is None:
         return Settings()
-    fields = read_fields(tree, "the archive", desk, ("printed-in", "bands"))
+    fields = read_fields(tree, "the archive", desk, SETTINGS_KEYS)
     books = []
     for node in read_items(fields["printed-in"], "“printed-in”", desk) if "printed-in" in fields else ():
         name = read_text(node, "a book", desk)

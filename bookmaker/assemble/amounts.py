@@ -15,7 +15,7 @@ from bookmaker.trouble import Desk, quoted
 MOST = 2_000
 """Puzzles that a collection may have."""
 
-_PHRASES = (
+PHRASES = (
     (re.compile(r"(\d{1,6})"), lambda n: (n, n)),
     (re.compile(r"exactly (\d{1,6})"), lambda n: (n, n)),
     (re.compile(r"at least (\d{1,6})"), lambda n: (n, None)),
@@ -23,6 +23,8 @@ _PHRASES = (
     (re.compile(r"(\d{1,6}) to (\d{1,6})"), lambda a, b: (a, b)),
     (re.compile(r"none|no"), lambda: (0, 0)),
 )
+
+AMOUNT_KEYS = ("at-least", "at-most", "exactly", "rather")
 
 HOW = "write a number, “at least 4”, “at most 4”, “2 to 5” or “none”"
 
@@ -54,7 +56,7 @@ def read_amount(node: Node, what: str, desk: Desk, rather: bool = False) -> Amou
         return _from_table(node, what, desk, rather)
     if isinstance(node, Word):
         text = " ".join(node.value.lower().split())
-        for phrase, bounds in _PHRASES:
+        for phrase, bounds in PHRASES:
             if found := phrase.fullmatch(text):
                 least, most = bounds(*map(int, found.groups()))
                 return _checked(node, least, most, what, desk, rather)
@@ -66,7 +68,7 @@ def read_amount(node: Node, what: str, desk: Desk, rather: bool = False) -> Amou
 
 
 def _from_table(node: Table, what: str, desk: Desk, rather: bool) -> Amount | None:
-    fields = read_fields(node, what, desk, ("at-least", "at-most", "exactly", "rather"))
+    fields = read_fields(node, what, desk, AMOUNT_KEYS)
     numbers = {
         name: read_whole(fields[name], f"“{name}”", desk, 0, MOST)
         for name in ("at-least", "at-most", "exactly")

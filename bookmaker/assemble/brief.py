@@ -22,6 +22,7 @@ from bookmaker.manifest.yamlfile import parse_yaml
 from bookmaker.placed import Node, Table, Word, read_fields, read_items, read_text, read_whole
 from bookmaker.trouble import Desk, Place, nearest, quoted
 
+FILE_KEYS = ("brief", "book", "archive")
 CHAPTER_KEYS = ("title", "note", "times", *ANYWHERE)
 BRIEF_KEYS = ("title", "puzzles", *ANYWHERE[1:], "chapters", "pages", "prefer")
 
@@ -33,6 +34,9 @@ WISHES: dict[str, Wish] = {
     "newest": "newest",
     "oldest": "oldest",
 }
+MOST_TIMES = 200
+"""Chapters that one line of a brief may make."""
+
 TAG = "tag "
 """“tag harbour” prefers puzzles with that tag."""
 
@@ -52,7 +56,7 @@ def open_brief(path: Path, desk: Desk) -> Opened | None:
     tree = parse_yaml(text, str(path), desk) if text is not None else None
     if tree is None:
         return None
-    fields = read_fields(tree, "a brief", desk, ("brief", "book", "archive"), ("brief",))
+    fields = read_fields(tree, "a brief", desk, FILE_KEYS, ("brief",))
     if not isinstance(tree, Table) or "brief" not in fields:
         return None
     named = read_items(fields["archive"], "“archive”", desk) if "archive" in fields else ()
@@ -141,7 +145,7 @@ def _chapters(brief: Draft, fields: Mapping[str, Node]) -> list[tuple[Part, Mapp
     desk = brief.desk
     for node in read_items(fields["chapters"], "“chapters”", desk) if "chapters" in fields else ():
         own = read_fields(node, "the chapter", desk, CHAPTER_KEYS, ("title", "puzzles"))
-        times = (read_whole(own["times"], "“times”", desk, 1, 200) or 1) if "times" in own else 1
+        times = (read_whole(own["times"], "“times”", desk, 1, MOST_TIMES) or 1) if "times" in own else 1
         title, note = read_line(own, "title", desk), read_note(own, "note", desk)
         if times > 1 and "{n}" not in title and title:
             place = own["title"].place

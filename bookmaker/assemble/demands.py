@@ -28,6 +28,9 @@ FILTERS = ("must", "never", "difficulty", "shown", "permission", "unprinted", "n
 ANYWHERE = ("puzzles", *BY_NAME, *EACH, *FILTERS, "curve", "apart", "rather")
 """What may be said of the whole and of a chapter."""
 
+FIRM = ("puzzles", "rather", "curve", "prefer", "title", "note", "times", "chapters", "pages")
+"""Lines that are no demands, or that nothing can soften."""
+
 
 Test = Callable[[Card], bool]
 
@@ -65,7 +68,7 @@ def _softer(brief: Draft, fields: Mapping[str, Node]) -> set[str]:
     names: set[str] = set()
     for word in read_items(fields["rather"], "“rather”", brief.desk) if "rather" in fields else ():
         name = word.value if isinstance(word, Word) else ""
-        if name in fields and name not in ("puzzles", "rather", "curve", "prefer", "title", "chapters", "pages"):
+        if name in fields and name not in FIRM:
             names.add(name)
         else:
             said = f"“rather” names lines of the brief that may be missed, and {quoted(name)} is none"

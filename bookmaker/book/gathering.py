@@ -2,7 +2,7 @@
 
 In: the entries of a manifest. Out: for each the puzzle, not yet numbered, and its proof without the solving path, which
 would fill the memory of a long book. The work is shared among a crew, a few entries at a time; what was found out
-earlier is taken along to it, and what is found out anew is brought back and kept.
+earlier is taken along to it, and what is new is brought back and kept.
 """
 
 from __future__ import annotations
@@ -87,7 +87,6 @@ def book_puzzle(proof: Proof, hints: Hints | None, band_names: Sequence[str]) ->
         note=curled(entry.note),
         flaw=wording.flaw(proof.verdict),
         link=entry.link,
-        marks=entry.marks,
         rule_places=entry.rule_places,
         hints=hints,
         places=entry.places,

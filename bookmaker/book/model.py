@@ -34,11 +34,6 @@ class RulesText:
     plain: str
     marks: tuple[MarkLine, ...] = ()
 
-    @property
-    def whole(self) -> str:
-        """All sentences in order, for readers that show no marks."""
-        return " ".join([self.plain, *(mark.text for mark in self.marks)])
-
 
 @dataclass(frozen=True, slots=True)
 class Rating:
@@ -79,9 +74,9 @@ class BookPuzzle:
     """A puzzle with its number and all that is printed about it.
 
     `shown` is the date of its first showing in words. `solution` is None, and `flaw` says why, in a draft only.
-    `marks` are those of each rule as its setter typed them, for readers that show none, and `rule_places` where each
-    rule stands in the manifest. `places` are where its fields stand, to point at in a later trouble. In a contest
-    `points` is what the puzzle is worth and `check` has the cells of its check row; elsewhere they are empty.
+    `rule_places` is where each rule stands in the manifest, `places` where its other fields do, to point at in a later
+    trouble. In a contest `points` is what the puzzle is worth and `check` has the cells of its check row; elsewhere
+    they are empty.
     """
 
     number: int
@@ -98,7 +93,6 @@ class BookPuzzle:
     note: str = ""
     flaw: str = ""
     link: str = ""
-    marks: tuple[tuple[str, ...], ...] = ()
     rule_places: tuple[Place, ...] = ()
     points: int = 0
     check: tuple[int, ...] = ()

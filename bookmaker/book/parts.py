@@ -70,8 +70,11 @@ def _imprint(manifest: Manifest, puzzles: Sequence[BookPuzzle], imprint: Imprint
     yield from (curled(said) for said in (imprint.rights, imprint.note) if said)
     if permission := wording.shared_permission(puzzles):
         yield permission
+    both = bool(imprint.isbn and imprint.ebook_isbn)
     if imprint.isbn:
-        yield f"ISBN {imprint.isbn}"
+        yield f"ISBN {imprint.isbn}{' (printed)' * both}"
+    if imprint.ebook_isbn:
+        yield f"ISBN {imprint.ebook_isbn} (e-book)"
 
 
 def _entries(pairs: Iterable[tuple[str, BookPuzzle]]) -> tuple[IndexEntry, ...]:

@@ -1,157 +1,128 @@
-"""The text edition: a whole book in words and rows, for screen readers and braille displays.
+"""The text edition: a whole book in words and rows, for screen readers, and in short lines for braille displays.
 
-In: a `Book`. Out: plain text, UTF-8 lines. Marks are told as their setter typed them in the manifest, cell names spoken
-out: that notation is complete, and the same for every kind of rule.
+In: a `Book`. Out: plain text, UTF-8 lines.
 """
 
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
+from textwrap import wrap
+from typing import assert_never
 
-from bookmaker.book import wording
-from bookmaker.book.model import (
-    Book,
-    BookPuzzle,
-    Chapter,
-    Credits,
-    Foreword,
-    Guide,
-    HintPages,
-    ImprintPage,
-    Keys,
-    Primer,
-)
-from bookmaker.book.typography import curled
-from bookmaker.puzzle.grid import SYMBOLS, Grid
+from bookmaker.book.model import Book
+from bookmaker.book.reading import Block, Board, Figure, Found, Heading, Listing, Numbered, Words, read_parts
+from bookmaker.puzzle.grid import SYMBOLS
 
-HOW_TO_READ = (
-    "Rows are numbered from top to bottom, columns from left to right. Each row of a puzzle is read from left to "
-    "right, and “blank” stands for a cell to fill. Clues outside a grid are read from left to right or from top to "
-    "bottom, and “none” stands where there is no clue."
+CELLS = 40
+"""Cells of a line on a braille display (common practice, no source)."""
+
+LEGEND = (
+    f"Lines have at most {CELLS} characters, each of which takes one cell in computer braille. A line that goes on is "
+    "indented. In a grid each character is a cell, with a dot for a blank one; spaces stand between boxes. r is a row, "
+    "c a column: r2 c3 is the cell in row 2, column 3, and r2 c3-5 the three cells from there to column 5."
 )
 
-_CELL = re.compile(r"[rR](\d+)[cC](\d+)")
+_PLAIN = str.maketrans(
+    {"“": '"', "”": '"', "‘": "'", "’": "'", "–": "-", "—": "-", "×": "x", "…": "...", "\u00a0": " "}
+)
+"""Signs that take several cells in computer braille, and those that stand for them."""
+
+_NUMBERED = re.compile(r"\b(?:([rR])ow|([cC])olumn)s? (\d+(?:(?:, | and | to )\d+)*)")
 
 
 def text_edition(book: Book) -> str:
     """The text of a book: what stands before the puzzles, the puzzles by chapters, their keys, the credits."""
-    return "\n".join(_lines(book)).replace("\u00a0", " ").rstrip("\n") + "\n"
+    lines = [line for line in (book.title, book.subtitle, _edited(book), "DRAFT" * book.draft) if line]
+    for _, blocks in read_parts(book):
+        lines += [""] * (not isinstance(blocks[0], Heading))
+        for block in blocks:
+            lines += _lines(block)
+    return _closed(lines)
 
 
-def _lines(book: Book) -> Iterator[str]:
-    yield from (line for line in (book.title, book.subtitle) if line)
-    if book.editor:
-        yield f"Edited by {book.editor}"
-    if book.draft:
-        yield "DRAFT"
-    for part in (*book.front, *book.body):
-        match part:
-            case ImprintPage():
-                yield from ("", "", *part.paragraphs)
-            case Foreword():
-                yield from _prose(part.heading, ["".join(run.text for run in runs) for runs in part.paragraphs])
-            case Guide():
-                yield from _prose(wording.TEXT_GUIDE, (wording.proved(book.draft), HOW_TO_READ))
-            case Primer():
-                yield from _prose(part.heading, [f"{lesson.title}. {lesson.text}" for lesson in part.lessons])
-            case Chapter():
-                if part.title:
-                    yield from _prose(f"Chapter {part.number}: {part.title}", [part.note] if part.note else [])
-                for puzzle in part.puzzles:
-                    yield from _puzzle(puzzle)
-            case HintPages():
-                for level, title in enumerate(part.levels):
-                    yield from ("", "", f"{part.heading}: {title.lower()}", "")
-                    yield from _hints(book.puzzles, level)
-            case Keys():
-                yield from ("", "", part.heading)
-                for puzzle in book.puzzles:
-                    yield from _key(puzzle)
-            case Credits():
-                shared = wording.shared_permission(book.puzzles)
-                said = any(isinstance(other, ImprintPage) for other in book.front)
-                yield from ("", "", part.heading, "", *((shared, "") if shared and not said else ()))
-                yield from (_credit(puzzle, bool(shared)) for puzzle in book.puzzles)
-            case _:
-                pass  # pages without words of their own, and lists of page numbers
+def braille_edition(book: Book) -> str:
+    """The same in lines of at most `CELLS` characters, with a legend."""
+    whole: list[str] = []
+    for line in (book.title, book.subtitle, _edited(book), "DRAFT" * book.draft, "", LEGEND):
+        whole += _short_lines(line)
+    for _, blocks in read_parts(book):
+        whole += [""] * (not isinstance(blocks[0], Heading))
+        for block in blocks:
+            whole += [*_braille(block)]
+    return _closed(whole)
 
 
-def _prose(heading: str, paragraphs: Sequence[str]) -> Iterator[str]:
-    yield from ("", "", heading)
-    for words in paragraphs:
-        yield from ("", words)
+def _found(entry: Found) -> str:
+    return f"{entry.name}: {', '.join(str(puzzle.number) for puzzle in entry.puzzles)}"
 
 
-def _puzzle(puzzle: BookPuzzle) -> Iterator[str]:
-    yield from ("", "", f"Puzzle {puzzle.number}: {puzzle.title}")
-    if puzzle.setter:
-        yield f"Set by {puzzle.setter}"
-    if puzzle.rating:
-        yield f"{puzzle.rating.band_name}, band {puzzle.rating.band} of 5, difficulty {puzzle.rating.figure}"
-    yield puzzle.flaw or puzzle.rules.whole
-    yield from _regions(puzzle.puzzle.grid)
-    for rule, marks in zip(puzzle.puzzle.rules, puzzle.marks, strict=True):
-        if marks:
-            yield f"{curled(rule.title)}:"
-            yield from (f"  {spoken(mark)}" for mark in marks)
-    yield from _rows(puzzle.puzzle.grid, puzzle.puzzle.givens)
-    yield from (line for line in (puzzle.note, puzzle.link) if line)
+def _edited(book: Book) -> str:
+    return f"Edited by {book.editor}" if book.editor else ""
 
 
-def _regions(grid: Grid) -> Iterator[str]:
-    """Where the regions lie, if not in rank and file."""
-    if grid.box:
-        high, wide = grid.box
-        yield f"The boxes have {high} rows and {wide} columns."
-        return
-    for number, cells in enumerate(grid.regions, start=1):
-        by_row: dict[int, list[str]] = {}
-        for cell in cells:
-            by_row.setdefault(grid.row(cell) + 1, []).append(str(grid.column(cell) + 1))
-        said = "; ".join(
-            f"row {row} {'column' if len(columns) == 1 else 'columns'} {' '.join(columns)}"
-            for row, columns in by_row.items()
-        )
-        yield f"Region {number}: {said}"
+def _closed(lines: list[str]) -> str:
+    return "\n".join(lines).replace("\u00a0", " ").strip("\n") + "\n"
 
 
-def _hints(puzzles: Sequence[BookPuzzle], level: int) -> Iterator[str]:
-    for puzzle in puzzles:
-        if puzzle.hints:
-            words = (puzzle.hints.where, puzzle.hints.what, puzzle.hints.how)[level]
-            yield f"{puzzle.number}: " + _CELL.sub(r"row \1 column \2", words)
+def _lines(block: Block) -> Iterator[str]:
+    match block:
+        case Heading():
+            yield from ("", "", block.text)
+        case Words():
+            yield from ("", block.text)
+        case Listing():
+            yield from ("", block.text)
+            yield from (f"  {item}" for item in block.items)
+        case Figure():
+            pass
+        case Found():
+            yield _found(block)
+        case Numbered():
+            yield from ("", *(f"{puzzle.number}: {text}" for puzzle, text in block.entries))
+        case Board():
+            size = block.puzzle.puzzle.grid.size
+            yield ""
+            for row in range(size):
+                digits = block.digits[row * size : (row + 1) * size]
+                yield f"Row {row + 1}: " + ", ".join(SYMBOLS[digit - 1] if digit else "blank" for digit in digits)
+        case _ as never:
+            assert_never(never)
 
 
-def _key(puzzle: BookPuzzle) -> Iterator[str]:
-    yield from ("", f"Key to puzzle {puzzle.number}: {puzzle.title}")
-    if puzzle.solution:
-        yield from _rows(puzzle.puzzle.grid, puzzle.solution)
-    else:
-        yield puzzle.flaw
+def _braille(block: Block) -> Iterator[str]:
+    match block:
+        case Heading():
+            yield from ("", *_short_lines(block.text))
+        case Words():
+            yield from _short_lines(block.text)
+        case Listing():
+            yield from _short_lines(block.text)
+            for item in block.items:
+                yield from _short_lines(in_short(item))
+        case Figure():
+            pass
+        case Found():
+            yield from _short_lines(_found(block))
+        case Numbered():
+            for puzzle, text in block.entries:
+                yield from _short_lines(in_short(f"{puzzle.number}: {text}"))
+        case Board():
+            grid = block.puzzle.puzzle.grid
+            across = grid.box[1] if grid.box else grid.size
+            for row in range(grid.size):
+                digits = block.digits[row * grid.size : (row + 1) * grid.size]
+                line = "".join(SYMBOLS[digit - 1] if digit else "." for digit in digits)
+                yield " ".join(line[at : at + across] for at in range(0, grid.size, across))
+        case _ as never:
+            assert_never(never)
 
 
-def _rows(grid: Grid, digits: Sequence[int]) -> Iterator[str]:
-    for row in range(grid.size):
-        cells = digits[row * grid.size : (row + 1) * grid.size]
-        yield f"Row {row + 1}: " + ", ".join(SYMBOLS[digit - 1] if digit else "blank" for digit in cells)
+def in_short(text: str) -> str:
+    """Rows and columns by their letters: “row 1 columns 2 to 4” → “r1 c2-4”."""
+    return _NUMBERED.sub(lambda found: (found[1] or found[2]) + found[3].replace(" to ", "-"), text)
 
 
-def _credit(puzzle: BookPuzzle, permission_said: bool) -> str:
-    shown = f"first shown {puzzle.shown}" if puzzle.shown else ""
-    details = ", ".join(said for said in (puzzle.setter, shown) if said)
-    said = (puzzle.title, details, "" if permission_said else puzzle.permission.rstrip("."))
-    return f"{puzzle.number}: {'. '.join(words for words in said if words)}"
-
-
-def spoken(mark: str) -> str:
-    """A mark as typed, in words: “r1c2-r1c4 r2c5” → “row 1 column 2 to row 1 column 4, row 2 column 5”.
-
-    A list of clues has “none” for each dot.
-    """
-    if re.search(r"(^|\s)\.(\s|$)", mark):
-        return re.sub(r"\s+", ", ", re.sub(r":\s+", ":\ue000", mark).replace(".", "none")).replace("\ue000", " ")
-    mark = re.sub(r"(?<=\d)\s*[-–]\s*(?=[rR]\d)", " to ", mark)
-    mark = re.sub(r"(?<=\d)\s+(?=[rR]\d+[cC])", ", ", mark)
-    mark = _CELL.sub(r"row \1 column \2", mark)
-    return mark.replace(" > ", " is greater than ").replace(" < ", " is less than ")
+def _short_lines(text: str) -> list[str]:
+    plain = text.translate(_PLAIN)
+    return wrap(plain, CELLS, subsequent_indent="  ", break_on_hyphens=False) or [""]

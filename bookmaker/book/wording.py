@@ -29,6 +29,10 @@ HINTS_NOTE = (
     "There are three hints for every puzzle, about the first sticking point. Each gives away more than the one before "
     f"it, and the next is never in sight. {CELL_NAMES}"
 )
+TEXT_HINTS_NOTE = (
+    "There are three hints for every puzzle, about the first sticking point. Each gives away more than the one before "
+    "it. Open only the one you want."
+)
 HINT_LEVELS = ("Where to look", "What to look for", "The next step")
 KEYS = "Solution keys"
 CREDITS = "Credits"
@@ -104,6 +108,24 @@ def guide(manifest: Manifest, draft: bool, hinted: bool) -> tuple[str, ...]:
         f"{proved(draft)}{hints} The solution keys are at the back, with the givens in bold. The line under each key "
         "charts the solve, rising where a step takes more searching; arrowheads mark the sticking points. After the "
         "keys come the credits: who set each puzzle, when it was first shown and who gave permission.",
+    )
+
+
+def text_guide(band_names: Sequence[str], draft: bool, pictured: bool) -> tuple[str, ...]:
+    """The same for an edition without pages, which tells marks in words; `pictured` if it has pictures as well."""
+    first, last = band_names[0], band_names[-1]
+    where = (
+        "Below its picture each grid is told once more, in words and as a table, to be unfolded."
+        if pictured
+        else "Below each rule stand its marks."
+    )
+    return (
+        proved(draft),
+        "Rows are numbered from top to bottom, columns from left to right, and a blank is a cell to fill. Where rows "
+        "and columns are named together, all cells are meant in which they meet; the cells of a line are named in its "
+        f"order, so that its columns or rows may run backwards. {where}",
+        f"The band of a puzzle, from {first} to {last}, says how hard it is; its effort is how much searching it takes "
+        "if you find the easiest step every time.",
     )
 
 

@@ -149,18 +149,22 @@ def _slip(sort: str, puzzle: RuledPuzzle, changed: dict[int, Rule | None], close
 
 def as_typed(slip: Slip) -> Slip | None:
     """The slip with its rules as a manifest would have them; None where one of them could not stand in any."""
-    rules = [_as_read(rule, slip.meant.grid) for rule in slip.meant.rules]
+    rules = [as_read(rule, slip.meant.grid) for rule in slip.meant.rules]
     if any(rule is None for rule in rules):
         return None
     return replace(slip, meant=replace(slip.meant, rules=tuple(rule for rule in rules if rule is not None)))
 
 
 @lru_cache(maxsize=4096)
-def _as_read(rule: Rule, grid: Grid) -> Rule | None:
-    """The rule as its own reader makes it; None where it objects."""
+def as_read(rule: Rule, grid: Grid) -> Rule | None:
+    """The rule as its own reader makes it; None where it objects, or where other marks come out: a picture of two areas
+    that overlap loses a cell."""
     desk = Desk()
     read = type(rule).read(node_of(rule.written(grid), Place("slip")), grid, desk)
-    return read if read is not None and not desk.found else None
+    if read is None or desk.found:
+        return None
+    marks, wanted = ({(same_mark(p, rule), p.name, p.value) for p in each.parts(grid)} for each in (read, rule))
+    return read if marks == wanted else None
 
 
 def _under_another(puzzle: RuledPuzzle, number: int, at: int) -> Iterator[Slip]:

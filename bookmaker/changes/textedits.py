@@ -305,7 +305,7 @@ def _entry_end(lines: list[str], word: Word) -> int:
 
 
 def _written_afresh(typed: Typed, meant: RuledPuzzle) -> str:
-    """The puzzle's whole item written anew, its other fields as they were typed."""
+    """The puzzle's whole item written again, its other fields as they were typed."""
     texts: dict[str, Written] = {"id": typed.id}
     for word, value in typed.node.entries if typed.node else ():
         if isinstance(value, Word) and word.value not in ("givens", "rules", "size", "boxes", "regions"):

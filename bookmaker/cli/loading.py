@@ -17,7 +17,6 @@ from bookmaker.book.order import in_book_order
 from bookmaker.cli.group import KEPT, say_troubles
 from bookmaker.cli.paths import Whole
 from bookmaker.cli.progress import Progress
-from bookmaker.cli.table import remark
 from bookmaker.manifest import load
 from bookmaker.manifest.model import Entry, Manifest
 from bookmaker.manifest.permission import demand_permission
@@ -25,6 +24,7 @@ from bookmaker.proof import Proof, prove_all
 from bookmaker.proof.cache import FreshStore, Store, user_store
 from bookmaker.proof.claims import wrong_claims
 from bookmaker.proof.crew import crew_on, processes
+from bookmaker.proof.remarks import remark
 from bookmaker.times import Calibration, calibrated, calibrated_catalogue, read_calibration
 from bookmaker.trouble import BookTroubles, Place, Trouble, nearest
 

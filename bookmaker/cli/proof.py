@@ -22,13 +22,14 @@ from bookmaker.cli.loading import (
     shared,
 )
 from bookmaker.cli.paths import NEW_FILE_OR_STREAM, Whole
-from bookmaker.cli.table import decided_by_learning, proof_table, remark
+from bookmaker.cli.table import decided_by_learning, proof_table
 from bookmaker.files import write_whole
 from bookmaker.layout import load_layout
 from bookmaker.manifest.permission import unprintable
 from bookmaker.proof import Proof
 from bookmaker.proof.claims import wrong_claims
 from bookmaker.proof.notes import editor_notes, notes_report
+from bookmaker.proof.remarks import remark
 from bookmaker.proof.report import report
 from bookmaker.proof.second import demand_auditor, doubts
 from bookmaker.rules.common.wording import counted

@@ -1,22 +1,19 @@
-"""Proofs as a table on the screen, and a remark on a puzzle that needs mending."""
+"""Proofs as a table on the screen."""
 
 from __future__ import annotations
 
 import unicodedata
 from collections.abc import Collection, Mapping, Sequence
-from typing import assert_never
 
 from bookmaker.grade.bands import figure
-from bookmaker.grade.contradiction import contradiction, contradiction_words
 from bookmaker.manifest.model import Manifest
 from bookmaker.phrases import Phrasebook
 from bookmaker.proof import Proof
 from bookmaker.proof.report import verdict_word
-from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.common.wording import listed, number
 from bookmaker.solve.learning import learner
-from bookmaker.solve.verdict import NoSolution, Prover, Several, Undecided, Unique
+from bookmaker.solve.verdict import Prover, Undecided
 
 HEADINGS = ("no.", "title", "setter", "rules", "verdict", "band", "difficulty", "hardest step")
 _TO_THE_RIGHT = (0, 6)
@@ -62,23 +59,6 @@ def _narrow(widths: dict[int, int], columns: int) -> None:
         widths[widest] -= 1
 
 
-def remark(proof: Proof) -> str:
-    """What is wrong with a puzzle that is not proven unique; empty for one that is."""
-    entry, grid = proof.entry, proof.entry.puzzle.grid
-    name = f"“{entry.title or entry.id}”"
-    match proof.verdict:
-        case NoSolution():
-            return f"{name} has no solution: {contradiction_words(contradiction(entry.puzzle), entry.puzzle)}"
-        case Several() as several:
-            return f"{name} has {_how_many(proof)}; two of them differ in {_cells(grid, several.differing)}"
-        case Undecided():
-            return f"{name} is undecided: neither the search nor the learning prover came to an answer in its budget"
-        case Unique():
-            return ""
-        case _ as never:
-            assert_never(never)
-
-
 def decided_by_learning(proofs: tuple[Proof, ...]) -> str:
     """Which puzzles the search alone has not decided; empty if it has decided all."""
     names = [
@@ -92,17 +72,6 @@ def decided_by_learning(proofs: tuple[Proof, ...]) -> str:
 
 NAMED = 10
 """Puzzles that a line names; of the others it says how many."""
-
-
-def _how_many(proof: Proof) -> str:
-    if proof.tally is None:
-        return "more than one solution"
-    return f"{'' if proof.tally.complete else 'at least '}{proof.tally.solutions:,} solutions"
-
-
-def _cells(grid: Grid, cells: tuple[int, ...], most: int = 6) -> str:
-    named = ", ".join(grid.name(cell) for cell in cells[:most])
-    return named if len(cells) <= most else f"{named} and {len(cells) - most} more cells"
 
 
 def _row(manifest: Manifest, number: int, proof: Proof) -> tuple[str, ...]:

@@ -12,7 +12,7 @@ import click
 
 from bookmaker.book import Book, bind
 from bookmaker.book.gathering import Gathered, gather
-from bookmaker.book.textedition import text_edition
+from bookmaker.book.textedition import braille_edition, text_edition
 from bookmaker.cli.checked import Printing, print_checked
 from bookmaker.cli.completion import layouts_for
 from bookmaker.cli.group import main
@@ -27,10 +27,12 @@ from bookmaker.cli.loading import (
     say_disguised,
     shared,
 )
-from bookmaker.cli.paths import NEW_FOLDER
+from bookmaker.cli.paths import NEW_FILE, NEW_FOLDER
 from bookmaker.cli.progress import Progress
 from bookmaker.display.items import Document
+from bookmaker.ebook import CATALOGUES, catalogue_bytes, check_ebook, ebook_bytes, record_of
 from bookmaker.files import replacing
+from bookmaker.hypertext.webpage import web_page
 from bookmaker.ink.contact import DPI, contact_sheet
 from bookmaker.ink.pixels import png_bytes
 from bookmaker.layout import Layout, compose, compose_cover, compose_key, impose, load_layout, press_sheets
@@ -38,6 +40,7 @@ from bookmaker.layout.sheets.imposition import sheets_of, signatures
 from bookmaker.proof import Proof
 from bookmaker.rules.common.wording import counted
 from bookmaker.times import calibrated_proof
+from bookmaker.trouble import BookTroubles
 
 
 @main.command("typeset")
@@ -54,10 +57,10 @@ from bookmaker.times import calibrated_proof
 )
 @click.option(
     "--edition",
-    type=click.Choice(["screen", "press"]),
+    type=click.Choice(["screen", "press", "ebook"]),
     default="screen",
     show_default=True,
-    help="With links and bookmarks, or as PDF/X-1a on sheets with bleed and crop marks.",
+    help="With links and bookmarks; as PDF/X-1a on sheets with bleed and crop marks; or as EPUB.",
 )
 @click.option(
     "--date",
@@ -69,7 +72,16 @@ from bookmaker.times import calibrated_proof
 @click.option("--contact", is_flag=True, help="Also write contact.png: all pages at a glance.")
 @click.option("--booklet", is_flag=True, help="Also write booklet.pdf: sheets to print on both sides, fold and staple.")
 @click.option("--cover", is_flag=True, help="Also write cover.pdf: back, spine and front on one sheet.")
-@click.option("--text", is_flag=True, help="Also write book.txt, the book in words, for screen readers.")
+@click.option("--text", is_flag=True, help="Also write book.txt and book.html, the book in words, for screen readers.")
+@click.option("--braille", is_flag=True, help="Also write book-braille.txt, in short lines for braille displays.")
+@click.option(
+    "--metadata",
+    "catalogues",
+    multiple=True,
+    type=NEW_FILE,
+    metavar="FILE",
+    help="Also write what a catalogue wants to know: JSON-LD if FILE ends in .json, Dublin Core if in .xml.",
+)
 @click.option("--draft", is_flag=True, help="Allow unproven puzzles, and stamp every page as a draft.")
 def typeset_command(
     book: Path,
@@ -81,6 +93,8 @@ def typeset_command(
     booklet: bool,
     cover: bool,
     text: bool,
+    braille: bool,
+    catalogues: tuple[Path, ...],
     draft: bool,
 ) -> None:
     """Print the book, and its answer key separately.
@@ -93,17 +107,27 @@ def typeset_command(
 
     A booklet layout, or --booklet with any other layout, adds booklet.pdf: the pages two to a side, in the order in
     which the sheets are folded. Print it on both sides, flipped on the short edge.
+
+    An e-book, book.epub, has pictures of the grids and the same in words and tables. It is dated as well, and knows the
+    numbers of the printed pages.
     """
-    press = edition == "press"
+    press, ebook = edition == "press", edition == "ebook"
     if press and booklet:
         raise click.UsageError("a press folds its own sheets: print the booklet without --edition press")
+    paper = {"--contact": contact, "--booklet": booklet, "--cover": cover}
+    if ebook and any(paper.values()):
+        (name, *_) = (name for name, given in paper.items() if given)
+        raise click.UsageError(f"an e-book has no sheets of paper: leave out {name}, or --edition ebook")
+    for file in catalogues:
+        if file.suffix.lower() not in CATALOGUES:
+            raise click.BadParameter(f"the name should end in {', '.join(CATALOGUES)}", param_hint="--metadata")
     manifest = load_book(book, to_print=True, press=press)
     imprint = manifest.publication.imprint
     dated = day.date() if day else imprint.date if imprint else None
-    if press and dated is None:
+    if (press or ebook) and dated is None:
+        what = "an e-book" if ebook else "an edition for the press"
         raise click.UsageError(
-            "an edition for the press carries its date: put “date:” under “imprint:”, or add --date, such as "
-            "--date 2026-03-14"
+            f"{what} carries its date: put “date:” under “imprint:”, or add --date, such as --date 2026-03-14"
         )
     chosen = layout_name or manifest.layout or ("a5-booklet" if booklet else "a4-book")
     layout = load_layout(chosen, None if layout_name else manifest.layout_place, "book")
@@ -112,19 +136,18 @@ def typeset_command(
         regrade = partial(calibrated_proof, calibration=correction) if (correction := calibration()) else None
         gathered = gather(manifest.entries, manifest.band_names, manifest.publication.hints, known(), crew, regrade)
         contents = bind(manifest, _watched(gathered, len(manifest.entries), proofs), draft)
+        by_id = {proof.entry.id: proof for proof in proofs}
         if not draft:
             agreed(tuple(proofs))
-            by_id = {proof.entry.id: proof for proof in proofs}
             say_disguised(tuple(by_id[puzzle.id] for puzzle in contents.puzzles), press)
         document = compose(contents, layout)
-        makers: dict[str, Callable[[], Document]] = {
-            "book": lambda: document,
-            "key": partial(compose_key, contents, layout),
-        }
-        if cover or manifest.publication.cover:
-            makers["cover"] = partial(compose_cover, contents, layout, len(document.pages))
-        if booklet or (layout.booklet and not press):
-            makers["booklet"] = partial(_booklet, contents, layout)
+        makers: dict[str, Callable[[], Document]] = {}
+        if not ebook:
+            makers |= {"book": lambda: document, "key": partial(compose_key, contents, layout)}
+            if cover or manifest.publication.cover:
+                makers["cover"] = partial(compose_cover, contents, layout, len(document.pages))
+            if booklet or (layout.booklet and not press):
+                makers["booklet"] = partial(_booklet, contents, layout)
         printings = [
             Printing(
                 folder / (f"{name}-press.pdf" if press else f"{name}.pdf"),
@@ -135,13 +158,26 @@ def typeset_command(
             )
             for name, make in makers.items()
         ]
-        counts = print_checked(printings, proofs, beside, crew)
-        bound = printings[0].path
+        counts = print_checked(printings, proofs, beside, crew) if printings else []
+        bound = folder / ("book.epub" if ebook else printings[0].path.name)
+        if ebook and dated:
+            epub = ebook_bytes(contents, layout, document.pages, dated)
+            if faults := check_ebook(epub, str(bound), contents.puzzles, by_id):
+                raise BookTroubles(faults)
+            beside(bound).write_bytes(epub)
+        for catalogue in catalogues:
+            record = record_of(contents, dated, ebook)
+            beside(catalogue).write_bytes(catalogue_bytes(record, catalogue, ebook, len(document.pages)))
         if contact:
             sheet = contact_sheet(beside(bound).read_bytes())
             beside(folder / "contact.png").write_bytes(png_bytes(sheet, DPI))
         if text:
             beside(folder / "book.txt").write_bytes(text_edition(contents).encode())
+            beside(folder / "book.html").write_bytes(web_page(contents))
+        if braille:
+            beside(folder / "book-braille.txt").write_bytes(braille_edition(contents).encode())
+    if ebook:
+        click.echo(f"{bound}: {counted(len(contents.puzzles), 'puzzle')}")
     for printing, pages in zip(printings, counts, strict=True):
         puzzles = f", {counted(len(contents.puzzles), 'puzzle')}" if printing.path == bound else ""
         click.echo(f"{printing.path}: {counted(pages, 'page')}{puzzles}")

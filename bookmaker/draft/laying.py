@@ -14,13 +14,13 @@ from itertools import count, islice, pairwise
 from random import Random
 
 from bookmaker.changes.arrangement import Arrangement, same_mark
+from bookmaker.changes.slips import as_read
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.area import LETTERS
 from bookmaker.rules.common.chain import ChainRule
 from bookmaker.rules.common.contract import Rule
-from bookmaker.rules.common.parts import Form, Part, node_of
+from bookmaker.rules.common.parts import Form, Part
 from bookmaker.solve.verdict import Solution
-from bookmaker.trouble import Desk, Place
 from bookmaker.wishes.model import Amount, RuleWish
 
 TRIES = 80
@@ -53,7 +53,7 @@ def drawn_first(rule: Rule) -> bool:
 
 def is_sound(rule: Rule, grid: Grid) -> bool:
     """Would a manifest that says this be accepted?"""
-    return type(rule).read(node_of(rule.written(grid), Place("drawn")), grid, Desk()) is not None
+    return as_read(rule, grid) is not None
 
 
 def lay(

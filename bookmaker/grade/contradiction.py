@@ -1,6 +1,6 @@
 """Why a puzzle has no solution: givens and marks that cannot all hold, none of which could be spared.
 
-In: a puzzle without a solution. Out: a `Contradiction`. Each given and each mark is left away in turn, and stays away
+In: a puzzle without a solution. Out: a `Contradiction`. Each given and each mark is left out in turn, and stays out
 if the rest still contradicts itself; what is left is the slip, or stands beside it.
 """
 

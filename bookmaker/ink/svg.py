@@ -10,7 +10,7 @@ from base64 import b64encode
 from collections.abc import Iterable
 from io import BytesIO
 from typing import assert_never
-from xml.sax.saxutils import quoteattr
+from xml.sax.saxutils import escape, quoteattr
 
 from bookmaker.display.items import (
     Close,
@@ -34,31 +34,32 @@ from bookmaker.display.items import (
 from bookmaker.geometry import IDENTITY, letters, placing
 from bookmaker.ink.greyscale import grey_picture
 from bookmaker.typeface import typeface
-from bookmaker.visible import visible
 
 _GLYPH_UNITS = 1000
 """Glyphs are written in thousandths of an em, in whole or half steps."""
 
 
-def svg_text(page: Page) -> str:
-    """The SVG file's text. Links draw nothing and are left out."""
+def svg_text(page: Page, title: str = "", told: str = "") -> str:
+    """The SVG file's text. Links draw nothing and are left out. With `title` and what is `told`, it says for those who
+    do not see it what it is and what is on it."""
     edge = max(page.sheet, page.bleed)
     width, height = page.width + 2 * edge, page.height + 2 * edge
-    drawing = _Drawing()
+    drawing = Drawing()
     body = "\n".join(drawing.draw(page.items))
     view = f"{_n(-edge)} {_n(-edge)} {_n(width)} {_n(height)}"
     return (
         '<?xml version="1.0" encoding="UTF-8"?>\n'
         '<svg xmlns="http://www.w3.org/2000/svg" xmlns:xlink="http://www.w3.org/1999/xlink" version="1.1" '
-        f'width="{_n(width)}pt" height="{_n(height)}pt" viewBox="{view}">\n'
+        f'width="{_n(width)}pt" height="{_n(height)}pt" viewBox="{view}"{_named(title, told)}\n'
         f"<defs>\n{chr(10).join(drawing.shared)}\n</defs>\n"
         f'<rect x="{_n(-edge)}" y="{_n(-edge)}" width="{_n(width)}" height="{_n(height)}" fill="#ffffff"/>\n'
         f"{body}\n</svg>\n"
     )
 
 
-class _Drawing:
-    """Turns items into elements; `shared` holds the glyphs and clips that they refer to."""
+class Drawing:
+    """Turns items into elements; `shared` holds the glyphs and clips that they refer to. Several pictures of one
+    document may share a drawing."""
 
     def __init__(self) -> None:
         self.shared: list[str] = []
@@ -88,13 +89,15 @@ class _Drawing:
 
     def _text(self, text: Text) -> Iterable[str]:
         scale = text.size / _GLYPH_UNITS
-        yield f'<g aria-label={quoteattr(visible(text.text))} fill="{_colour(text.grey)}">'
+        yield f'<g aria-label={quoteattr(text.text)} fill="{_colour(text.grey)}">'
         for character, x in letters(text):
             at = f"translate({_n(x)} {_n(text.y)}) scale({scale:.5g} {-scale:.5g})"
-            yield f'<use xlink:href="#{self._glyph(text.font, character)}" transform="{at}"/>'
+            yield f'<use xlink:href="#{self.glyph(text.font, character)}" transform="{at}"/>'
         yield "</g>"
 
-    def _glyph(self, font: str, character: str) -> str:
+    def glyph(self, font: str, character: str) -> str:
+        """The name of a letter's outline, which is among the shared ones from now on. It is drawn in thousandths of an
+        em, y down for those who scale it by −1."""
         key = font, character
         if key not in self._glyphs:
             self._glyphs[key] = name = f"{font}-{ord(character):04x}"
@@ -102,7 +105,7 @@ class _Drawing:
         return self._glyphs[key]
 
     def _group(self, group: Group) -> Iterable[str]:
-        said = f" aria-label={quoteattr(visible(group.name))}" if group.name else ""
+        said = f" aria-label={quoteattr(group.name)}" if group.name else ""
         matrix = placing(group)
         if matrix != IDENTITY:
             said += f' transform="matrix({" ".join(f"{value:.6g}" for value in matrix)})"'
@@ -121,6 +124,14 @@ class _Drawing:
         yield f"<g{said}>"
         yield from self.draw(group.items)
         yield "</g>"
+
+
+def _named(title: str, told: str) -> str:
+    """The end of the first tag, with the title and the description as its first elements (SVG 1.1, 5.4)."""
+    if not title:
+        return ">"
+    said = f"<title>{escape(title)}</title>" + (f"<desc>{escape(told)}</desc>" if told else "")
+    return f' role="img" aria-label={quoteattr(title)}>\n{said}'
 
 
 def _n(value: float) -> str:

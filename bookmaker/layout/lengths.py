@@ -22,8 +22,8 @@ PAPERS = {
 }
 """Width and height of papers with a name, in points."""
 
-_LENGTH = re.compile(r"(\d+(?:\.\d+)?)\s*(mm|cm|in|pt)")
-_SIZE = re.compile(r"(\d+(?:\.\d+)?)\s*[x×]\s*(\d+(?:\.\d+)?)\s*(mm|cm|in|pt)")
+LENGTH = re.compile(r"(\d+(?:\.\d+)?)\s*(mm|cm|in|pt)")
+SIZE = re.compile(r"(\d+(?:\.\d+)?)\s*[x×]\s*(\d+(?:\.\d+)?)\s*(mm|cm|in|pt)")
 
 
 def mm(length: float) -> float:
@@ -36,7 +36,7 @@ def read_length(node: Node, what: str, desk: Desk, least: float, most: float) ->
     text = read_text(node, what, desk)
     if text is None:
         return None
-    match = _LENGTH.fullmatch(text.strip())
+    match = LENGTH.fullmatch(text.strip())
     if match is None:
         desk.error(
             node.place, "not-a-length", f"{what} should be a length such as 12 mm, 0.5 in or 36 pt, not “{text}”"
@@ -72,7 +72,7 @@ def read_paper(node: Node, desk: Desk) -> tuple[float, float] | None:
         return None
     if text in PAPERS:
         return PAPERS[text]
-    match = _SIZE.fullmatch(text.strip())
+    match = SIZE.fullmatch(text.strip())
     if match is None:
         hint = f"{nearest(text, PAPERS)} or give width x height, such as 6 x 9 in"
         desk.error(node.place, "unknown-paper", f"there is no paper “{text}”", hint)

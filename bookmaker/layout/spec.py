@@ -28,7 +28,7 @@ class Type:
 
     @property
     def unparted(self) -> Type:
-        """The same for names, dates and titles, whose words are never parted."""
+        """The same for names, dates and titles, whose words are never hyphenated."""
         return replace(self, language="")
 
 
@@ -134,14 +134,14 @@ class Layout:
     """The sheets of a layout that is made for folding."""
 
     def speaking(self, language: str) -> Layout:
-        """The layout with its running text in a language; titles and headings are never parted."""
+        """The layout with its running text in a language; titles and headings are never hyphenated."""
         scale = self.type
         roles = {name: replace(getattr(scale, name), language=language) for name in ("text", "note", "small")}
         return replace(self, type=replace(scale, **roles))
 
     def bound(self, pages: int) -> Layout:
         """The layout of a book of so many pages: a thick book opens less flat, so its type area keeps farther from the
-        spine. It moves as it is, towards the outer edge: no line breaks anew and no grid shrinks as a book grows."""
+        spine. It moves whole towards the outer edge: no line breaks elsewhere and no grid shrinks as a book grows."""
         margins = self.margins
         room = max(0.0, margins.outer - LEAST_OUTER)
         by = min(pages // 100 * margins.spine, room)

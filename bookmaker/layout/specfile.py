@@ -21,7 +21,7 @@ from bookmaker.placed import Node, read_choice, read_fields, read_switch, read_t
 from bookmaker.resources import shipped
 from bookmaker.trouble import BookTroubles, Desk, Place, Trouble, nearest
 
-_TYPE = re.compile(r"([\w-]+)\s+(\d+(?:\.\d+)?)/(\d+(?:\.\d+)?)")
+TYPE = re.compile(r"([\w-]+)\s+(\d+(?:\.\d+)?)/(\d+(?:\.\d+)?)")
 T = TypeVar("T")
 
 Use: TypeAlias = Literal["book", "handout"]
@@ -60,12 +60,16 @@ def read_layout(name: str, text: str, file: str) -> Layout:
     root = parse_yaml(text, file, desk)
     desk.raise_errors()
     assert root is not None
-    layout = _layout(name, root, desk)
+    layout = layout_from(Section(root, "a layout", NEEDED, desk, OPTIONAL), name, root.place)
     desk.raise_errors()
     return layout
 
 
-class _Section:
+NEEDED = ("about", "use", "paper", "margins", "type", "puzzles", "keys")
+OPTIONAL = ("press", "booklet")
+
+
+class Section:
     """The named fields of one part of the file, all of them needed but for the `optional` ones."""
 
     def __init__(
@@ -96,13 +100,13 @@ class _Section:
     def number(self, name: str, least: float, most: float, usual: float) -> float:
         return self.value(name, lambda node: read_number(node, f"“{name}”", self.desk, least, most), usual)
 
-    def section(self, name: str, names: tuple[str, ...], optional: tuple[str, ...] = ()) -> _Section:
-        return _Section(self.fields.get(name), f"“{name}”", names, self.desk, optional)
+    def section(self, name: str, names: tuple[str, ...], optional: tuple[str, ...] = ()) -> Section:
+        return Section(self.fields.get(name), f"“{name}”", names, self.desk, optional)
 
 
-def _layout(name: str, root: Node, desk: Desk) -> Layout:
-    needed = ("about", "use", "paper", "margins", "type", "puzzles", "keys")
-    top = _Section(root, "a layout", needed, desk, optional=("press", "booklet"))
+def layout_from(top: Section, name: str, place: Place) -> Layout:
+    """The layout that a file's sections describe; sound only if their desk holds no error."""
+    desk = top.desk
     width, height = top.value("paper", lambda node: read_paper(node, desk), PAPERS["A4"])
     margins = top.section("margins", ("inner", "outer", "top", "bottom"), ("spine",))
     roles = tuple(TypeScale.__dataclass_fields__)
@@ -141,7 +145,7 @@ def _layout(name: str, root: Node, desk: Desk) -> Layout:
         press=Press(press.length("bleed", 0, mm(10)), press.switch("marks"), press.switch("slug"))
         if "press" in top.fields
         else PRESS,
-        place=root.place,
+        place=place,
         booklet=_booklet(top, width, height, desk) if "booklet" in top.fields else None,
     )
     if "margins" in top.fields and (layout.measure < mm(80) or layout.depth < mm(120)):
@@ -150,7 +154,7 @@ def _layout(name: str, root: Node, desk: Desk) -> Layout:
     return layout
 
 
-def _booklet(top: _Section, width: float, height: float, desk: Desk) -> Booklet:
+def _booklet(top: Section, width: float, height: float, desk: Desk) -> Booklet:
     """The sheet lies on its long side; two pages must find room on it."""
     section = top.section("booklet", ("sheet", "signature", "thickness"))
     short, long = sorted(section.value("sheet", lambda node: read_paper(node, desk), (2 * width, height)))
@@ -169,7 +173,7 @@ def _type(node: Node, desk: Desk) -> Type | None:
     text = read_text(node, "type", desk)
     if text is None:
         return None
-    match = _TYPE.fullmatch(text.strip())
+    match = TYPE.fullmatch(text.strip())
     if match is None:
         hint = "give a font, its size and its leading in points, such as serif 10.5/14"
         desk.error(node.place, "not-a-type", f"“{text}” is not a type", hint)

@@ -30,6 +30,10 @@ __all__ = ["load"]
 
 MANIFEST_NAMES = ("book.yaml", "book.yml")
 
+MANIFEST_KEYS = ("book", "puzzles", "chapters")
+CHAPTER_KEYS = ("title", "note", "order", "puzzles")
+CHAPTER_ORDERS = ("difficulty", "listed")
+
 NAMED = 3
 """So many puzzles are named where something is said of several."""
 
@@ -106,7 +110,7 @@ def _read_tree(tree: Node, file: Path, desk: Desk) -> tuple[Heading, tuple[Chapt
     if isinstance(tree, Sequence) or (isinstance(tree, Table) and (tree.get("id") or tree.get("givens"))):
         return Heading(Place(str(file)), file.stem), (), [tree]
     tree = _lifted(tree, desk)
-    fields = read_fields(tree, "a manifest", desk, ("book", "puzzles", "chapters"), ("book",))
+    fields = read_fields(tree, "a manifest", desk, MANIFEST_KEYS, ("book",))
     heading = read_heading(fields["book"], desk) if "book" in fields else Heading(tree.place)
     if "chapters" not in fields:
         misspelt = isinstance(tree, Table) and len(fields) < len(tree.entries)
@@ -152,13 +156,13 @@ def _lifted(tree: Node, desk: Desk) -> Node:
 def _read_chapters(node: Node, desk: Desk) -> tuple[tuple[Chapter, ...], list[Node]]:
     chapters, lists = [], []
     for item in read_items(node, "“chapters”", desk):
-        fields = read_fields(item, "the chapter", desk, ("title", "note", "order", "puzzles"), ("title", "puzzles"))
+        fields = read_fields(item, "the chapter", desk, CHAPTER_KEYS, ("title", "puzzles"))
         title = fields.get("title")
         if isinstance(title, Word) and not title.value.strip():
             desk.error(
                 title.place, "no-value", "the chapter's title is left empty", "it is printed at the head of the chapter"
             )
-        order = read_choice(fields["order"], "“order”", desk, ("difficulty", "listed")) if "order" in fields else None
+        order = read_choice(fields["order"], "“order”", desk, CHAPTER_ORDERS) if "order" in fields else None
         note, place = read_note(fields, "note", desk), title.place if title else item.place
         chapters.append(Chapter(read_line(fields, "title", desk), note, order == "listed", place))
         lists.append(fields.get("puzzles", Sequence(item.place, ())))

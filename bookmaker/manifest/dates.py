@@ -12,7 +12,7 @@ from datetime import date
 from bookmaker.placed import Node, read_text
 from bookmaker.trouble import Desk, quoted
 
-_WHEN = re.compile(r"([0-9]{4})(?:-([0-9]{2})(?:-([0-9]{2}))?)?")
+WHEN = re.compile(r"([0-9]{4})(?:-([0-9]{2})(?:-([0-9]{2}))?)?")
 
 HOW = "write year-month-day, year-month or the year alone, such as 2026-03-14, 2026-03 or 2026"
 
@@ -37,7 +37,7 @@ class When:
 
 def when_from(text: str) -> When | None:
     """The date in a text, as `HOW` says; None where it is none, or no such day is."""
-    parts = _WHEN.fullmatch(text)
+    parts = WHEN.fullmatch(text)
     if parts is None:
         return None
     found = When(*(int(part or 0) for part in parts.groups()))
@@ -58,6 +58,6 @@ def read_when(node: Node, name: str, desk: Desk) -> When | None:
     found = when_from(text)
     if found is None:
         part = "day" if len(text) == len("2026-03-14") else "month"
-        said = f"there is no such {part} as {text}" if _WHEN.fullmatch(text) else f"{quoted(text)} is not a date"
+        said = f"there is no such {part} as {text}" if WHEN.fullmatch(text) else f"{quoted(text)} is not a date"
         desk.error(node.place, "bad-date", said, HOW)
     return found

@@ -17,7 +17,7 @@ from bookmaker.trouble import Desk, Place, quoted
 Letters = dict[str, list[int]]
 """The cells of each letter of a picture."""
 
-_BOXES = re.compile(r"([0-9]{1,2})\s*[x×X]\s*([0-9]{1,2})")
+BOXES = re.compile(r"([0-9]{1,2})\s*[x×X]\s*([0-9]{1,2})")
 
 
 def read_grid(fields: Mapping[str, Node], place: Place, desk: Desk) -> Grid | None:
@@ -56,7 +56,7 @@ def _boxes(node: Node, size: int, desk: Desk) -> Grid | None:
         return Grid(size, ())
     fitting = [f"{h}x{size // h}" for h in range(2, size // 2 + 1) if size % h == 0]
     hint = f"boxes of a {size}×{size} grid: " + ", ".join([*fitting, "none"])
-    shape = _BOXES.fullmatch(text)
+    shape = BOXES.fullmatch(text)
     if shape is None:
         said = f"{quoted(text)} is not a shape of box" if text else "“boxes” is left empty"
         desk.error(node.place, "bad-boxes", said, f"write height x width; {hint}")

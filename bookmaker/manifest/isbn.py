@@ -1,6 +1,6 @@
 """The number of a book: thirteen digits of which the last checks the others.
 
-In: the node under `isbn:`. Out: the number as typed, its groups parted by dashes, or "" with a trouble on the desk.
+In: the node under `isbn:`. Out: the number as typed, its groups separated by dashes, or "" with a trouble on the desk.
 Structure and check digit: ISO 2108; ISBN Users' Manual (International ISBN Agency).
 """
 

@@ -1,4 +1,4 @@
-"""Simple marked-up text: paragraphs parted by empty lines, *slanted* and **bold** words.
+"""Simple marked-up text: paragraphs separated by empty lines, *slanted* and **bold** words.
 
 In: a field of text. Out: its paragraphs, each as runs of one style, or a trouble at an asterisk without its mate. An
 asterisk with a space on both sides, or \\*, is printed as it is.

@@ -24,10 +24,9 @@ BAND_NAMES = ("Stroll", "Ramble", "Hike", "Climb", "Summit")
 class Entry:
     """One puzzle as listed, with all that is said of it.
 
-    `chapter` counts from 0; `shown` is when it was first shown; `place` is where its id stands. `marks`
-    has the marks of each of the puzzle's rules as typed, a line a mark, and `rule_places` where each rule stands.
-    `permission` is the line that is printed, `consent` the record behind it; `private` is never printed; `solution` is
-    the setter's own, to be compared. `places` are where the puzzle's fields stand, by name.
+    `chapter` counts from 0; `shown` is when it was first shown; `place` is where its id stands, `rule_places` where
+    each rule does. `permission` is the line that is printed, `consent` the record behind it; `private` is never
+    printed; `solution` is the setter's own, to be compared. `places` are where the puzzle's fields stand, by name.
     """
 
     id: str
@@ -40,7 +39,6 @@ class Entry:
     note: str = ""
     chapter: int = 0
     link: str = ""
-    marks: tuple[tuple[str, ...], ...] = ()
     tags: tuple[str, ...] = ()
     source: str = ""
     private: str = ""
@@ -53,8 +51,8 @@ class Entry:
     def fingerprint(self) -> str:
         """Sixteen hexadecimal digits that tell a puzzle by its grid, givens, rules and marks, whatever it is called."""
         puzzle = self.puzzle
-        kinds = [rule.kind for rule in puzzle.rules]
-        told = repr((puzzle.grid.size, puzzle.grid.regions, puzzle.givens_text, kinds, self.marks))
+        rules = [(rule.kind, rule.written(puzzle.grid)) for rule in puzzle.rules]
+        told = repr((puzzle.grid.size, puzzle.grid.regions, puzzle.givens_text, rules))
         return sha256(told.encode()).hexdigest()[:16]
 
 

@@ -22,6 +22,8 @@ State: TypeAlias = Literal["asked", "granted", "refused", "own"]
 
 STATES: tuple[State, ...] = get_args(State)
 
+RECORD_KEYS = ("state", "by", "on", "printed", "note")
+
 
 @dataclass(frozen=True, slots=True)
 class Permission:
@@ -48,7 +50,7 @@ def read_permission(fields: Mapping[str, Node], desk: Desk) -> Permission:
     if not isinstance(node, Table):
         line = read_line(fields, "permission", desk)
         return Permission("granted" if line else None, line, place=node.place if node else None)
-    record = read_fields(node, "the permission", desk, ("state", "by", "on", "printed", "note"), ("state",))
+    record = read_fields(node, "the permission", desk, RECORD_KEYS, ("state",))
     state = read_choice(record["state"], "“state”", desk, STATES) if "state" in record else None
     return Permission(
         state if state in STATES else None,

@@ -31,14 +31,19 @@ PUBLICATION_KEYS = (
     "link",
     "cover",
 )
+IMPRINT_KEYS = ("publisher", "edition", "date", "isbn", "ebook-isbn", "rights", "note")
+COVER_KEYS = ("blurb", "image", "leaf")
 
-_LINK = re.compile(r"https?://[!-~]{3,190}")
-_LEAF = re.compile(r"(0?\.\d{1,3}) ?mm")
+LINK = re.compile(r"https?://[!-~]{3,190}")
+LEAF = re.compile(r"(0?\.\d{1,3}) ?mm")
+
+MOST_FOLD = 64
+"""Pages that a page count may be asked to be a multiple of."""
 
 
 @dataclass(frozen=True, slots=True)
 class Imprint:
-    """What stands on the back of the title page; "" and None where nothing is said."""
+    """What stands on the back of the title page; "" and None where nothing is said. E-books have ISBNs of their own."""
 
     publisher: str = ""
     edition: str = ""
@@ -46,6 +51,7 @@ class Imprint:
     isbn: str = ""
     rights: str = ""
     note: str = ""
+    ebook_isbn: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,7 +93,7 @@ def read_publication(fields: Mapping[str, Node], desk: Desk) -> Publication:
         primer=_switch(fields, "primer", desk),
         hints="hints" not in fields or _switch(fields, "hints", desk),
         index=_switch(fields, "index", desk),
-        fold=(read_whole(fields["fold"], "“fold”", desk, 1, 64) or 1) if "fold" in fields else 1,
+        fold=(read_whole(fields["fold"], "“fold”", desk, 1, MOST_FOLD) or 1) if "fold" in fields else 1,
         link=read_link(fields, desk),
         cover=_cover(fields["cover"], desk) if "cover" in fields else None,
     )
@@ -99,7 +105,7 @@ def read_link(fields: Mapping[str, Node], desk: Desk) -> str:
     text = read_text(node, "“link”", desk) if node is not None else None
     if node is None or not text:
         return ""
-    if not _LINK.fullmatch(text):
+    if not LINK.fullmatch(text):
         hint = "such as https://example.org/estuary, with no space in it and no more than 200 characters"
         desk.error(node.place, "bad-link", f"{quoted(text)} is not the address of a page", hint)
         return ""
@@ -120,7 +126,7 @@ def _language(node: Node, desk: Desk) -> str:
 
 
 def _imprint(node: Node, desk: Desk) -> Imprint:
-    fields = read_fields(node, "the imprint", desk, ("publisher", "edition", "date", "isbn", "rights", "note"))
+    fields = read_fields(node, "the imprint", desk, IMPRINT_KEYS)
     return Imprint(
         publisher=read_line(fields, "publisher", desk),
         edition=read_line(fields, "edition", desk),
@@ -128,11 +134,12 @@ def _imprint(node: Node, desk: Desk) -> Imprint:
         isbn=read_isbn(fields["isbn"], desk) if "isbn" in fields else "",
         rights=read_note(fields, "rights", desk),
         note=read_note(fields, "note", desk),
+        ebook_isbn=read_isbn(fields["ebook-isbn"], desk) if "ebook-isbn" in fields else "",
     )
 
 
 def _cover(node: Node, desk: Desk) -> Cover:
-    fields = read_fields(node, "the cover", desk, ("blurb", "image", "leaf"))
+    fields = read_fields(node, "the cover", desk, COVER_KEYS)
     return Cover(
         blurb=read_marked_up(fields, "blurb", desk),
         picture=read_picture(fields["image"], desk) if "image" in fields else None,
@@ -143,7 +150,7 @@ def _cover(node: Node, desk: Desk) -> Cover:
 def _leaf(node: Node, desk: Desk) -> float:
     """Thickness of a leaf: book papers have about 0.06 to 0.2 mm (common practice, no source)."""
     text = read_text(node, "“leaf”", desk)
-    match = _LEAF.fullmatch(text.strip()) if text is not None else None
+    match = LEAF.fullmatch(text.strip()) if text is not None else None
     if match and 0.03 <= float(match[1]) <= 0.5:
         return float(match[1])
     if text is not None:

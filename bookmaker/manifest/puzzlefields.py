@@ -16,7 +16,6 @@ from bookmaker.manifest.provenance import read_solution, read_tags
 from bookmaker.manifest.publication import read_link
 from bookmaker.manifest.swallowed import parted
 from bookmaker.manifest.texts import read_id, read_line, read_note
-from bookmaker.manifest.typedmarks import typed_marks
 from bookmaker.placed import Node, Table, Word, read_fields
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.puzzle import Puzzle
@@ -77,7 +76,6 @@ def read_entry(node: Node, permission: str, chapter: int, ids: dict[str, Place],
         note=note,
         chapter=chapter,
         link=link,
-        marks=tuple(typed_marks(body) for _, body in bodies),
         tags=tags,
         source=source,
         private=private,

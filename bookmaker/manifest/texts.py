@@ -11,11 +11,12 @@ from datetime import date
 from unicodedata import combining, normalize
 
 from bookmaker.manifest import limits
-from bookmaker.placed import Node, read_text
+from bookmaker.placed import Node, Word, read_text
 from bookmaker.trouble import Desk, quoted
 
-_ID = re.compile(r"[A-Za-z0-9]+(-+[A-Za-z0-9]+)*")
-_DATE = re.compile(r"([0-9]{4})-([0-9]{2})-([0-9]{2})")
+ID = re.compile(r"[A-Za-z0-9]+(-+[A-Za-z0-9]+)*")
+DATE = re.compile(r"([0-9]{4})-([0-9]{2})-([0-9]{2})")
+_CONTROL = re.compile(r"[\x00-\x08\x0b-\x1f\x7f\ufeff\ud800-\udfff]")
 
 
 def read_line(fields: Mapping[str, Node], name: str, desk: Desk, most: int = limits.LINE) -> str:
@@ -35,7 +36,11 @@ def read_note(fields: Mapping[str, Node], name: str, desk: Desk) -> str:
 
 def _sound_text(node: Node, name: str, desk: Desk, most: int) -> str:
     text = read_text(node, f"“{name}”", desk)
-    if text is None:
+    if text is None or not isinstance(node, Word):
+        return ""
+    if stray := _CONTROL.search(text):
+        said = f"“{name}” holds a character that cannot be printed (number {ord(stray.group())})"
+        desk.error(node.at_offset(stray.start()), "stray-character", said)
         return ""
     if len(text.strip()) > most:
         said = f"“{name}” has {len(text.strip())} characters; there is room for {most}"
@@ -54,7 +59,7 @@ def read_id(node: Node, desk: Desk) -> str | None:
             node.place, "no-value", "“id” is left empty", "each puzzle has an id of its own, such as “estuary-2”"
         )
         return None
-    if not _ID.fullmatch(text) or len(text) > limits.ID:
+    if not ID.fullmatch(text) or len(text) > limits.ID:
         said = f"{quoted(text)} cannot be an id"
         letters = "".join(char for char in normalize("NFKD", text) if not combining(char))
         near = "-".join(re.findall("[A-Za-z0-9]+", letters))[: limits.ID].rstrip("-") or "estuary-2"
@@ -69,7 +74,7 @@ def read_date(node: Node, name: str, desk: Desk) -> date | None:
     text = read_text(node, f"“{name}”", desk)
     if not text:
         return None
-    parts = _DATE.fullmatch(text)
+    parts = DATE.fullmatch(text)
     if parts is None:
         hint = "write year-month-day, such as 2026-03-14"
         desk.error(node.place, "bad-date", f"{quoted(text)} is not a date", hint)

@@ -58,7 +58,7 @@ _NAME_AND_NUMBER = re.compile(r"([\w-]+) +(\d+)")
 """What stands between two commas if the colon was forgotten."""
 
 LONGEST_PARTED = 1000
-"""Characters up to which a text that commas have parted is put together again."""
+"""Characters up to which a text that commas have split is put together again."""
 
 
 class _Refused(Exception):
@@ -89,7 +89,7 @@ class _Reader:
     def __init__(self, text: str, file: str, desk: Desk) -> None:
         self.text, self.file, self.desk = text, file, desk
         self.parted: Word | None = None
-        """The name whose text was last found parted by commas."""
+        """The name whose text was last found split by commas."""
         self.starts = [0, *(found.end() for found in LINE_BREAK.finditer(text))]
 
     def place(self, index: int) -> Place:

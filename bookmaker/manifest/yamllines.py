@@ -104,7 +104,7 @@ def no_comma(text: str, began: int, noticed: int) -> Said | None:
         opened = text[began]
         said = f"“{text[noticed]}” does not close what “{opened}” opens"
         return Said(noticed, "open-bracket", said, f"a “{opened}” is closed with “{'}' if opened == '{' else ']'}”")
-    if text[noticed] == ":":  # noticed behind the name that should have been parted from what is before it
+    if text[noticed] == ":":  # noticed behind the name that should have been separated from what is before it
         noticed = _LAST_WORD.search(text, began, noticed).start()  # type: ignore[union-attr]
     hint = "put a comma between two items, as in [one, two] and {a: 1, b: 2}"
     return Said(noticed, "comma", "a comma is missing before this", hint)

@@ -30,6 +30,7 @@ from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.parts import Form, Part, Written, runs
 from bookmaker.rules.common.places import Along, Around, Claim
+from bookmaker.rules.common.speech import cell_said, cells_said, lines_said
 from bookmaker.rules.common.strokes import HALF_SEEN, THIN, Trace, arrow_head, halo, to_rim, trace
 from bookmaker.rules.common.sums import open_limits, sum_limits
 from bookmaker.rules.common.wording import ends_named, number, one_or_many
@@ -68,6 +69,7 @@ class Arrows(Rule):
     kind = "arrow"
     title = "Arrows"
     noun = "arrow"
+    typed = ("lines", "[circle: text, shafts: lines]")
     relabels = "none"
     example = """\
 arrow:
@@ -154,6 +156,13 @@ arrow:
         ways = {_way(arrow.circle) for arrow in ovals}
         read = " or ".join(way for way in ("from left to right", "from the top down") if way in ways)
         return f"Digits along {along} add up to the number in {where}, which is read {read}."
+
+    def spoken(self, grid: Grid) -> Iterator[str]:
+        for arrow in self.arrows:
+            start = f"the circle at {cell_said(grid, arrow.circle[0])}"
+            if len(arrow.circle) > 1:
+                start = f"the oval at {cells_said(grid, arrow.circle)}, read {_way(arrow.circle)}"
+            yield from lines_said(grid, f"Arrow from {start}", arrow.shafts)
 
     @classmethod
     def primer(cls) -> str:

@@ -25,6 +25,7 @@ from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.places import Along, Around, Claim
+from bookmaker.rules.common.speech import lines_said
 from bookmaker.rules.common.strokes import HALF_SEEN, THIN, Trace, halo, trace
 from bookmaker.rules.common.wording import ends_named, the_or_each
 from bookmaker.solve.problem import Constraint
@@ -42,6 +43,7 @@ class BoundedLine(ChainRule):
     kind = "bounded-line"
     title = "Bounded lines"
     noun = "bounded line"
+    typed = ("lines",)
     relabels = "reversed"
     example = """\
 bounded-line:
@@ -82,6 +84,9 @@ bounded-line:
     def sentence(self) -> str:
         which = the_or_each(len(self.chains), self.noun)
         return f"Digits along {which} lie strictly between the two bracketed digits at its ends."
+
+    def spoken(self, grid: Grid) -> Iterator[str]:
+        return lines_said(grid, "Bounded line, from end to end", self.chains)
 
     @classmethod
     def primer(cls) -> str:

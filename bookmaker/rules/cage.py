@@ -30,6 +30,7 @@ from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.house_sums import Block
 from bookmaker.rules.common.parts import Form, Part, Written, runs
 from bookmaker.rules.common.places import Box, Claim, InCell, Outlined
+from bookmaker.rules.common.speech import cells_said
 from bookmaker.rules.common.strokes import THIN
 from bookmaker.rules.common.sums import different_limits, digit_sets
 from bookmaker.rules.common.wording import counted, the_or_each
@@ -65,6 +66,7 @@ class Cage(Rule):
     kind = "cage"
     title = "Cages"
     noun = "cage"
+    typed = ("lines", "[cells: text, total: whole]", "picture", "picture: picture, totals: numbers")
     example = """\
 cage:
   - {cells: r1c1-r1c3 r2c1, total: 12}
@@ -134,6 +136,10 @@ cage:
         if all(total for _, total in self.cages):
             return f"{where} and add up to the total in its corner."
         return f"{where} and add up to the total in its corner, if there is one."
+
+    def spoken(self, grid: Grid) -> Iterator[str]:
+        for cells, total in self.cages:
+            yield f"Cage {f'of {total}' if total else 'without a total'}: {cells_said(grid, cells)}"
 
     @classmethod
     def primer(cls) -> str:

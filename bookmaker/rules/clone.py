@@ -25,6 +25,7 @@ from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.parts import Form, Part, Written, runs
 from bookmaker.rules.common.places import Box, Claim, InCell, Outlined
+from bookmaker.rules.common.speech import cell_said
 from bookmaker.rules.common.strokes import THIN
 from bookmaker.rules.common.wording import cells_listed, counted
 from bookmaker.solve.problem import Constraint, relation
@@ -52,6 +53,7 @@ class Clone(Rule):
     kind = "clone"
     title = "Clones"
     noun = "clone"
+    typed = ("picture", "*: lines")
     relabels = "any"
     example = """\
 clone:
@@ -133,6 +135,11 @@ clone:
             areas = counted(len(self.groups[0]), "hatched area")
             return f"The {areas} hold the same digits in the same places."
         return "Hatched areas with the same letter hold the same digits in the same places."
+
+    def spoken(self, grid: Grid) -> Iterator[str]:
+        for letter, group in zip(self.letters, self.groups, strict=True):
+            twins = (" with ".join(cell_said(grid, cell) for cell in cells) for cells in zip(*group, strict=True))
+            yield f"Clones {letter}, cell by cell: {'; '.join(twins)}"
 
     @classmethod
     def primer(cls) -> str:

@@ -21,6 +21,7 @@ from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.neighbours import BorderMarks, MarkKind, Pair, neighbour_relation, neighbours, pair_of
 from bookmaker.rules.common.parts import Form, Part, Written, runs
 from bookmaker.rules.common.places import Claim, OnBorder
+from bookmaker.rules.common.speech import borders_said
 from bookmaker.rules.common.wording import cells_listed, one_or_many
 from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk
@@ -36,6 +37,7 @@ class ConsecutiveBars(Rule):
     kind = "consecutive-bars"
     title = "Consecutive bars"
     noun = "consecutive bar"
+    typed = ("lines",)
     relabels = "reversed"
     example = """\
 consecutive-bars:         # every pair of neighbours with consecutive digits
@@ -104,6 +106,9 @@ consecutive-bars:         # every pair of neighbours with consecutive digits
     def sentence(self) -> str:
         bar = one_or_many(len(self.bars), "The bar", "A bar")
         return f"{bar} joins consecutive digits; neighbours without a bar between them are not consecutive."
+
+    def spoken(self, grid: Grid) -> Iterator[str]:
+        return borders_said(grid, "Bar", "Bars", self.bars)
 
     @classmethod
     def primer(cls) -> str:

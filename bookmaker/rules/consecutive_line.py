@@ -25,6 +25,7 @@ from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.places import Along, Claim
+from bookmaker.rules.common.speech import lines_said
 from bookmaker.rules.common.strokes import BODY, THIN, halo, trace
 from bookmaker.rules.common.wording import ends_named, the_or_each
 from bookmaker.solve.problem import Combination, Constraint
@@ -41,6 +42,7 @@ class ConsecutiveLine(ChainRule):
     kind = "consecutive-line"
     title = "Consecutive lines"
     noun = "consecutive line"
+    typed = ("lines",)
     relabels = "reversed"
     example = """\
 consecutive-line:
@@ -71,6 +73,9 @@ consecutive-line:
     def sentence(self) -> str:
         which = the_or_each(len(self.chains), self.noun)
         return f"The digits on {which} form a run with no gaps or repeats, in any order."
+
+    def spoken(self, grid: Grid) -> Iterator[str]:
+        return lines_said(grid, "Consecutive line", self.chains)
 
     @classmethod
     def primer(cls) -> str:

@@ -27,6 +27,7 @@ from bookmaker.rules.common.frame import Frame, Layer, Margins, Mark
 from bookmaker.rules.common.outside import INK, clue_figures, number_clue
 from bookmaker.rules.common.parts import Form, Part, Written
 from bookmaker.rules.common.reading import parts_of
+from bookmaker.rules.common.speech import line_said
 from bookmaker.rules.common.sums import open_limits, sum_limits
 from bookmaker.rules.common.wording import one_or_many
 from bookmaker.solve.problem import Constraint, Sum
@@ -65,6 +66,7 @@ class DiagonalSum(Rule):
     kind = "diagonal-sum"
     title = "Diagonal sums"
     noun = "diagonal sum"
+    typed = ("lines",)
     relabels = "reversed"
     example = """\
 diagonal-sum:
@@ -134,6 +136,10 @@ diagonal-sum:
             f"{subject} outside the grid is the sum of the digits on the diagonal along which the arrow points; they "
             "may repeat where the other rules allow it."
         )
+
+    def spoken(self, grid: Grid) -> Iterator[str]:
+        for diagonal in self.diagonals:
+            yield f"Diagonal sum {diagonal.total}: {line_said(grid, diagonal.cells(grid))}"
 
     @classmethod
     def primer(cls) -> str:

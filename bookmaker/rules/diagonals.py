@@ -21,6 +21,7 @@ from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.parts import Part, Written
 from bookmaker.rules.common.places import Along, Claim
+from bookmaker.rules.common.speech import lines_said
 from bookmaker.rules.common.strokes import THIN
 from bookmaker.solve.problem import Constraint, Different
 from bookmaker.trouble import Desk
@@ -36,6 +37,7 @@ class Diagonals(Rule):
     kind = "diagonals"
     title = "Diagonals"
     noun = "diagonal"
+    typed = ("falling | rising | both",)
     relabels = "any"
     example = "diagonals: both\n"
 
@@ -82,6 +84,9 @@ class Diagonals(Rule):
     def sentence(self) -> str:
         which = "Each of the two marked diagonals" if self.falling and self.rising else "The marked diagonal"
         return f"{which} holds every digit once."
+
+    def spoken(self, grid: Grid) -> Iterator[str]:
+        return lines_said(grid, "Marked diagonal", (house.cells for house in self.houses(grid)))
 
     @classmethod
     def primer(cls) -> str:

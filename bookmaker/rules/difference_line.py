@@ -26,6 +26,7 @@ from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.places import Along, Claim
+from bookmaker.rules.common.speech import lines_said
 from bookmaker.rules.common.strokes import THIN, halo, trace
 from bookmaker.rules.common.wording import ends_named, the_or_each
 from bookmaker.solve.problem import Allowed, Constraint, relation
@@ -48,6 +49,7 @@ class DifferenceLine(ChainRule):
     kind = "difference-line"
     title = "Difference lines"
     noun = "difference line"
+    typed = ("lines", "lines: lines, least: whole")
     relabels = "reversed"
     example = """\
 difference-line:
@@ -105,6 +107,9 @@ difference-line:
     def sentence(self) -> str:
         which = the_or_each(len(self.chains), self.noun)
         return f"Along {which}, neighbouring digits differ by at least {self.least}."
+
+    def spoken(self, grid: Grid) -> Iterator[str]:
+        return lines_said(grid, "Difference line", self.chains)
 
     @classmethod
     def primer(cls) -> str:

@@ -23,6 +23,7 @@ from bookmaker.rules.common.neighbours import BorderMarks, MarkKind, Pair
 from bookmaker.rules.common.parts import Form, Part
 from bookmaker.rules.common.places import Claim, OnBorder
 from bookmaker.rules.common.sorts import SortedRule
+from bookmaker.rules.common.speech import borders_said
 from bookmaker.rules.common.wording import cells_listed, one_or_many, sentence_case
 from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk
@@ -41,6 +42,7 @@ class Dots(SortedRule):
     kind = "dots"
     title = "Dots"
     noun = "dot"
+    typed = ("white: lines, black: lines, all-marked: switch",)
     example = """\
 dots:
   white: [r1c1-r1c2, r4c4-r5c4]
@@ -107,6 +109,10 @@ dots:
             one_kind = not (self.white and self.black)
             said += "; neighbours without a dot are neither" + " consecutive nor a digit and its double" * one_kind
         return sentence_case(said) + "."
+
+    def spoken(self, grid: Grid) -> Iterator[str]:
+        yield from borders_said(grid, "White dot", "White dots", self.white)
+        yield from borders_said(grid, "Black dot", "Black dots", self.black)
 
     @classmethod
     def primer(cls) -> str:

@@ -25,6 +25,7 @@ from bookmaker.rules.common.contract import Deduction, Relabelling, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.places import Along, Claim
+from bookmaker.rules.common.speech import line_said
 from bookmaker.rules.common.strokes import BODY, Trace, halo, trace, tube
 from bookmaker.rules.common.sums import open_limits, sum_limits
 from bookmaker.rules.common.wording import ends_named, the_or_each
@@ -45,6 +46,7 @@ class EqualPartLine(ChainRule):
     kind = "equal-part-line"
     title = "Equal-part lines"
     noun = "equal-part line"
+    typed = ("lines",)
     example = """\
 equal-part-line:
   - r2c2-r2c6
@@ -110,6 +112,11 @@ equal-part-line:
     def sentence(self) -> str:
         which = the_or_each(len(self.chains), self.noun)
         return f"On {which}, the digits of each stretch inside a {self.home} add up to the same total."
+
+    def spoken(self, grid: Grid) -> Iterator[str]:
+        for chain in self.chains:
+            parts = (f"part {n}, {line_said(grid, part)}" for n, part in enumerate(_parts(grid, chain), start=1))
+            yield f"Equal-part line: {'; '.join(parts)}"
 
     @classmethod
     def primer(cls) -> str:

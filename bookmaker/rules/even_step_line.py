@@ -26,6 +26,7 @@ from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.places import Along, Claim
+from bookmaker.rules.common.speech import lines_said
 from bookmaker.rules.common.strokes import THIN, Trace, halo, trace
 from bookmaker.rules.common.wording import ends_named, the_or_each
 from bookmaker.solve.problem import Constraint, Sum, relation
@@ -42,6 +43,7 @@ class EvenStepLine(ChainRule):
     kind = "even-step-line"
     title = "Even-step lines"
     noun = "even-step line"
+    typed = ("lines", "lines: lines, step: whole")
     relabels = "reversed"
     example = """\
 even-step-line:
@@ -96,6 +98,9 @@ even-step-line:
             return f"Along {which}, neighbouring digits differ by exactly {self.step}."
         found = "work it out" if len(self.chains) == 1 else "work it out for each line"
         return f"Along {which}, all neighbouring digits differ by the same amount; {found}."
+
+    def spoken(self, grid: Grid) -> Iterator[str]:
+        return lines_said(grid, "Even-step line", self.chains)
 
     @classmethod
     def primer(cls) -> str:

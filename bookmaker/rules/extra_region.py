@@ -25,6 +25,7 @@ from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.parts import Form, Part, Written, runs
 from bookmaker.rules.common.places import Box, Claim, InCell, Outlined
+from bookmaker.rules.common.speech import cells_said
 from bookmaker.rules.common.strokes import BODY, THIN
 from bookmaker.rules.common.wording import counted
 from bookmaker.solve.problem import Constraint, Different
@@ -52,6 +53,7 @@ class ExtraRegion(Rule):
     kind = "extra-region"
     title = "Extra regions"
     noun = "extra region"
+    typed = ("lines", "picture")
     relabels = "any"
     example = """\
 extra-region:
@@ -117,6 +119,10 @@ extra-region:
         if self.in_pieces:
             said += "; " + ("all its pieces" if one else "pieces of one region") + " have the same letter"
         return said + "."
+
+    def spoken(self, grid: Grid) -> Iterator[str]:
+        letters = {cells: f" {letter}" for cells, _, letter in _labels(grid, self.regions)}
+        return (f"Shaded region{letters.get(cells, '')}: {cells_said(grid, cells)}" for cells in self.regions)
 
     @classmethod
     def primer(cls) -> str:

@@ -58,6 +58,7 @@ class FirstSeen(OutsideRule):
     kind = "first-seen"
     title = "First-seen digits"
     noun = "first-seen clue"
+    typed = ("left: text, right: text, top: text, bottom: text, cells: whole",)
     relabels = "any"
     example = """\
 first-seen:
@@ -156,6 +157,13 @@ first-seen:
         return (
             f"{digit} beside {beside} outside the grid appears {among} of its {lines_named(self.clues)} from that side."
         )
+
+    def clue_said(self, value: int) -> str:
+        return symbol(value)
+
+    def side_said(self, clue: Clue) -> str:
+        seen = self.seen(clue)
+        return f"{super().side_said(clue)}, beside {counted(seen, 'small square')}"
 
     @classmethod
     def primer(cls) -> str:

@@ -27,6 +27,7 @@ from bookmaker.rules.common.contract import Deduction, Relabelling, Sample
 from bookmaker.rules.common.fillings import tried_out
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.places import Along, Claim
+from bookmaker.rules.common.speech import cell_said, line_said
 from bookmaker.rules.common.strokes import THIN, halo, trace
 from bookmaker.rules.common.wording import ends_named, the_or_each
 from bookmaker.solve.problem import Constraint, Sum
@@ -49,6 +50,7 @@ class HingeLine(ChainRule):
     kind = "hinge-line"
     title = "Hinge lines"
     noun = "hinge line"
+    typed = ("lines",)
     example = """\
 hinge-line:
   - r1c1-r1c4 r2c5
@@ -98,6 +100,12 @@ hinge-line:
         if odd == len(self.chains):
             return f"{text}, which is the digit in the middle."
         return f"{text}, which is the digit in the middle cell if there is one." if odd else f"{text}."
+
+    def spoken(self, grid: Grid) -> Iterator[str]:
+        for chain in self.chains:
+            middle = " and ".join(cell_said(grid, cell) for cell in chain[(len(chain) - 1) // 2 : len(chain) // 2 + 1])
+            at = f"at {middle}" if len(chain) % 2 else f"between {middle}"
+            yield f"Hinge line with its middle {at}: {line_said(grid, chain)}"
 
     @classmethod
     def primer(cls) -> str:

@@ -38,6 +38,7 @@ class Inequality(Rule):
     kind = "inequality"
     title = "Inequalities"
     noun = "inequality sign"
+    typed = ("lines",)
     relabels = "reversed"
     example = """\
 inequality:
@@ -82,6 +83,21 @@ inequality:
     def sentence(self) -> str:
         sign = one_or_many(len(self.pairs), "The sign", "Each sign")
         return f"{sign} between two cells opens towards the greater digit."
+
+    def spoken(self, grid: Grid) -> Iterator[str]:
+        """The signs of a line together: “Row 1: column 2 is greater than column 1”."""
+        found: dict[tuple[str, str, int], list[tuple[int, int]]] = {}
+        for greater, lesser in sorted(self.pairs, key=min):
+            if grid.row(greater) == grid.row(lesser):
+                line, place = ("Row", "column", grid.row(greater)), grid.column
+            else:
+                line, place = ("Column", "row", grid.column(greater)), grid.row
+            found.setdefault(line, []).append((place(greater) + 1, place(lesser) + 1))
+        for (along, across, number), signs in sorted(
+            found.items(), key=lambda item: (item[0][0] == "Column", item[0][2])
+        ):
+            said = (f"{across} {more} is greater than {across} {less}" for more, less in signs)
+            yield f"{along} {number + 1}: {'; '.join(said)}"
 
     @classmethod
     def primer(cls) -> str:

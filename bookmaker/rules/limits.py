@@ -28,6 +28,7 @@ from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.parts import Form, Part, Written
 from bookmaker.rules.common.places import Box, Claim, InCell
 from bookmaker.rules.common.reading import parts_of, read_digits
+from bookmaker.rules.common.speech import cells_said
 from bookmaker.rules.common.wording import cells_listed, digits_listed, one_or_many, symbol
 from bookmaker.solve.problem import Allowed, Constraint
 from bookmaker.trouble import Desk, Place, nearest, quoted
@@ -68,6 +69,7 @@ class Limits(Rule):
     kind = "limits"
     title = "Limits"
     noun = "limit"
+    typed = ("*: text",)
     relabels = "any"
     example = """\
 limits:
@@ -157,6 +159,14 @@ limits:
         if forbidden == len(self.limits):
             return f"{cell} with small digits struck through in its corner holds none of them."
         return f"{cell} with small digits in its corner holds one of them, or none where they are struck through."
+
+    def spoken(self, grid: Grid) -> Iterator[str]:
+        alike: dict[tuple[int, bool], list[int]] = {}
+        for limit in self.limits:
+            alike.setdefault((limit.digits, limit.forbidden), []).append(limit.cell)
+        for (digits, forbidden), cells in alike.items():
+            said = digits_listed(digits_in(digits), "or")
+            yield f"{'Not' if forbidden else 'Only'} {said}: {cells_said(grid, cells)}"
 
     @classmethod
     def primer(cls) -> str:

@@ -85,6 +85,9 @@ numbered-room:
             "the first digit there."
         )
 
+    def clue_said(self, value: int) -> str:
+        return symbol(value)
+
     @classmethod
     def primer(cls) -> str:
         return (

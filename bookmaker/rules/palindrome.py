@@ -22,6 +22,7 @@ from bookmaker.rules.common.chain import Chain, ChainRule, Complaint, read_chain
 from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.places import Along, Claim
+from bookmaker.rules.common.speech import lines_said
 from bookmaker.rules.common.strokes import THIN, halo, trace, tube
 from bookmaker.rules.common.wording import ends_named, the_or_each
 from bookmaker.solve.problem import Constraint, relation
@@ -44,6 +45,7 @@ class Palindrome(ChainRule):
     kind = "palindrome"
     title = "Palindromes"
     noun = "palindrome"
+    typed = ("lines",)
     relabels = "any"
     example = """\
 palindrome:
@@ -77,6 +79,9 @@ palindrome:
 
     def sentence(self) -> str:
         return f"The digits along {the_or_each(len(self.chains), self.noun)} read the same from both ends."
+
+    def spoken(self, grid: Grid) -> Iterator[str]:
+        return lines_said(grid, "Palindrome", self.chains)
 
     @classmethod
     def primer(cls) -> str:

@@ -25,8 +25,9 @@ from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.parts import Form
 from bookmaker.rules.common.places import Around, Claim
 from bookmaker.rules.common.sorts import SortedRule
+from bookmaker.rules.common.speech import cells_said
 from bookmaker.rules.common.strokes import THIN
-from bookmaker.rules.common.wording import number, sentence_case, the_or_each
+from bookmaker.rules.common.wording import number, one_or_many, sentence_case, the_or_each
 from bookmaker.solve.problem import Allowed, Constraint
 from bookmaker.trouble import Desk
 
@@ -41,6 +42,7 @@ class Parity(SortedRule):
     kind = "parity"
     title = "Even and odd"
     noun = "even or odd cell"
+    typed = ("even: lines, odd: lines",)
     relabels = "reversed"
     example = """\
 parity:
@@ -87,6 +89,12 @@ parity:
         if not self.even:
             return sentence_case(f"{odd} with a circle holds an odd digit.")
         return sentence_case(f"{even} with a square holds an even digit, and {odd} with a circle an odd one.")
+
+    def spoken(self, grid: Grid) -> Iterator[str]:
+        for cells, digit, shape in ((self.even, "Even digit", "square"), (self.odd, "Odd digit", "circle")):
+            if cells:
+                called = one_or_many(len(cells), f"{digit}, with a {shape}", f"{digit}s, each with a {shape}")
+                yield f"{called}: {cells_said(grid, cells)}"
 
     @classmethod
     def primer(cls) -> str:

@@ -23,7 +23,8 @@ from bookmaker.rules.common.neighbours import Pair
 from bookmaker.rules.common.parts import Form
 from bookmaker.rules.common.places import Box, Claim, InCell
 from bookmaker.rules.common.sorts import SortedRule
-from bookmaker.rules.common.wording import sentence_case, the_or_each
+from bookmaker.rules.common.speech import cells_said
+from bookmaker.rules.common.wording import one_or_many, sentence_case, the_or_each
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.trouble import Desk
 
@@ -44,6 +45,7 @@ class Peaks(SortedRule):
     kind = "peaks"
     title = "Peaks and hollows"
     noun = "peak"
+    typed = ("greater: lines, smaller: lines",)
     relabels = "reversed"
     example = """\
 peaks:
@@ -104,6 +106,12 @@ peaks:
                 compared = f"a {more} digit {than}" if not said else f"a {more} one"
                 said.append(f"{cell} with a {mark} {'' if said else 'holds '}{compared}")
         return sentence_case(", and ".join(said)) + "."
+
+    def spoken(self, grid: Grid) -> Iterator[str]:
+        for cells, name, shape in ((self.greater, "Peak", "roof"), (self.smaller, "Hollow", "bowl")):
+            if cells:
+                called = one_or_many(len(cells), f"{name}, with a {shape}", f"{name}s, each with a {shape}")
+                yield f"{called}: {cells_said(grid, cells)}"
 
     @classmethod
     def primer(cls) -> str:

@@ -28,7 +28,8 @@ from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.parts import Form, Part, Written
 from bookmaker.rules.common.places import Claim, OnCorner
 from bookmaker.rules.common.reading import read_digits
-from bookmaker.rules.common.wording import counted, number, symbol
+from bookmaker.rules.common.speech import cells_said
+from bookmaker.rules.common.wording import counted, digits_listed, number, symbol
 from bookmaker.solve.problem import Allowed, Constraint, Count
 from bookmaker.trouble import Desk
 
@@ -51,6 +52,7 @@ class Quadruple(Rule):
     kind = "quadruple"
     title = "Corner quadruples"
     noun = "corner quadruple"
+    typed = ("*: text",)
     relabels = "any"
     example = """\
 quadruple:
@@ -138,6 +140,10 @@ quadruple:
         ring = "the ring" if len(self.rings) == 1 else "each ring"
         verb = "are" if several else "is"
         return f"{subject} in {ring} {verb} among those of the four cells around it{', repeats included' * repeats}."
+
+    def spoken(self, grid: Grid) -> Iterator[str]:
+        for ring in self.rings:
+            yield f"Ring with {digits_listed(ring.digits)} at the corner of {cells_said(grid, ring.cells)}"
 
     @classmethod
     def primer(cls) -> str:

@@ -24,6 +24,7 @@ from bookmaker.rules.common.frame import Frame, Mark
 from bookmaker.rules.common.glass import glass_claims, thermometers
 from bookmaker.rules.common.places import Claim
 from bookmaker.rules.common.rising import Step, resting_steps, too_high
+from bookmaker.rules.common.speech import lines_said
 from bookmaker.rules.common.wording import symbol, the_or_each
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.trouble import Desk
@@ -36,6 +37,7 @@ class RestingThermometer(ChainRule):
     kind = "resting-thermometer"
     title = "Resting thermometers"
     noun = "resting thermometer"
+    typed = ("lines",)
     relabels = "reversed"
     example = """\
 resting-thermometer:
@@ -80,6 +82,9 @@ resting-thermometer:
     def sentence(self) -> str:
         which = the_or_each(len(self.chains), self.noun)
         return f"Along {which}, digits never fall from the bulb to the tip; they rise or stay the same."
+
+    def spoken(self, grid: Grid) -> Iterator[str]:
+        return lines_said(grid, "Resting thermometer, bulb first", self.chains)
 
     @classmethod
     def primer(cls) -> str:

@@ -21,6 +21,7 @@ from bookmaker.rules.common.neighbours import BorderMarks, MarkKind, Pair
 from bookmaker.rules.common.parts import Form, Part
 from bookmaker.rules.common.places import Claim, OnBorder
 from bookmaker.rules.common.sorts import SortedRule
+from bookmaker.rules.common.speech import borders_said
 from bookmaker.rules.common.wording import cells_listed, one_or_many, sentence_case
 from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk
@@ -39,6 +40,7 @@ class SumMarks(SortedRule):
     kind = "sum-marks"
     title = "Sum marks"
     noun = "sum mark"
+    typed = ("V: lines, X: lines, all-marked: switch",)
     example = """\
 sum-marks:
   V: [r1c1-r1c2]
@@ -101,6 +103,10 @@ sum-marks:
         if self.all_marked:
             said += "; neighbours without a mark add up to neither 5 nor 10"
         return sentence_case(said) + "."
+
+    def spoken(self, grid: Grid) -> Iterator[str]:
+        yield from borders_said(grid, "Letter V", "Letters V", self.five)
+        yield from borders_said(grid, "Letter X", "Letters X", self.ten)
 
     @classmethod
     def primer(cls) -> str:

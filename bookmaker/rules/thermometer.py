@@ -24,6 +24,7 @@ from bookmaker.rules.common.frame import Frame, Mark
 from bookmaker.rules.common.glass import glass_claims, thermometers
 from bookmaker.rules.common.places import Claim
 from bookmaker.rules.common.rising import Step, strict_steps, too_high
+from bookmaker.rules.common.speech import lines_said
 from bookmaker.rules.common.wording import symbol, the_or_each
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.trouble import Desk
@@ -36,6 +37,7 @@ class Thermometer(ChainRule):
     kind = "thermometer"
     title = "Thermometers"
     noun = "thermometer"
+    typed = ("lines",)
     relabels = "reversed"
     example = """\
 thermometer:
@@ -74,6 +76,9 @@ thermometer:
 
     def sentence(self) -> str:
         return f"Along {the_or_each(len(self.chains), self.noun)}, digits rise from the bulb to the tip."
+
+    def spoken(self, grid: Grid) -> Iterator[str]:
+        return lines_said(grid, "Thermometer, bulb first", self.chains)
 
     @classmethod
     def primer(cls) -> str:

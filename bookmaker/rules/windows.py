@@ -21,6 +21,7 @@ from bookmaker.rules.common.frame import Frame, Mark
 from bookmaker.rules.common.parts import Written
 from bookmaker.rules.common.places import Claim, Outlined
 from bookmaker.rules.common.reading import read_yes
+from bookmaker.rules.common.speech import cells_said
 from bookmaker.rules.extra_region import INSET, shaded
 from bookmaker.solve.problem import Constraint, Different
 from bookmaker.trouble import Desk
@@ -33,6 +34,7 @@ class Windows(Rule):
     kind = "windows"
     title = "Windows"
     noun = "window"
+    typed = ("yes",)
     relabels = "any"
     example = "windows: yes\n"
 
@@ -62,6 +64,9 @@ class Windows(Rule):
 
     def sentence(self) -> str:
         return "Each shaded window holds every digit once."
+
+    def spoken(self, grid: Grid) -> Iterator[str]:
+        return (f"Window: {cells_said(grid, house.cells)}" for house in self.houses(grid))
 
     @classmethod
     def primer(cls) -> str:

@@ -79,7 +79,7 @@ class Clauses:
         for row, at in zip(self.literals, self._layout.places, strict=True):
             mask = state >> at & full
             if row is not None and not mask & mask - 1:
-                found.append(row[mask.bit_length() - 1])
+                found.append(row[mask.bit_length() - 1] if mask else 0)
         return found
 
     def state_of(self, solution: Solution) -> int:

@@ -6,8 +6,8 @@ search decides pay nothing for it.
 
 Of several solutions the two shown are the first in the order of the search, and so depend neither on the machine nor
 on the solver and its version: it only tells the search where there are none, which spares it the guesses that fail.
-This has a budget too; where it runs out, the two found so far are shown, as one thread of one version of the solver,
-which never draws lots, comes to them.
+This may take no more than the proof has taken; where it would, the two found so far are shown, as one thread of one
+version of the solver, which never draws lots, comes to them.
 """
 
 from __future__ import annotations
@@ -33,8 +33,8 @@ SOLVER = "cadical153"
 CONFLICTS = 4_000_000
 """Conflicts after which the solver gives up on a proof."""
 
-ORDERING = 20_000
-"""Conflicts that it may spend on looking for the first two solutions."""
+ORDERING = 1_000
+"""Conflicts that it may spend on looking for the first two solutions; more where the proof took more."""
 
 BREATH = 20_000
 """Conflicts after which the solver comes back for a moment, so that other threads can say how far it is."""
@@ -67,7 +67,7 @@ def _verdict(ask: _Questions, search: Search, known: Solution | None) -> Unique 
     second = ask.solution()
     if second is None:
         return Unique(first, search.nodes, Prover.LEARNING)
-    ask.allow(ORDERING)
+    ask.allow(max(ORDERING, CONFLICTS - ask.left))
     with suppress(OutOfConflicts):
         in_order = _in_order(search, ask)
         if known is None:
@@ -84,15 +84,16 @@ def _in_order(search: Search, ask: _Questions) -> Iterator[Solution]:
     layout, placement = engine.layout, engine.placement
     stack = list(search.open)
     while stack:
-        settled = engine.settle(*stack.pop())
+        here = stack.pop()
+        settled = engine.settle(*here) if ask.is_solvable(here[0]) else None
         if settled is None:
             continue
         state, unplaced, seen = settled
         choice = search.choose(state)
-        if not choice:
-            yield layout.filled(state)
-        elif ask.is_solvable(state):
+        if choice:
             stack.extend([(state & placement[bit], unplaced ^ layout.units[bit], seen) for bit in each_bit(choice)])
+        else:
+            yield layout.filled(state)
 
 
 class _Questions:

@@ -1,4 +1,4 @@
-"""A small book to begin with, written into a folder.
+"""A small book to begin with, written into a folder, and beside it the schema that lets an editor complete it.
 
 In: a folder, and perhaps a rule kind. Out: the files written. Nothing that is already there is overwritten.
 """
@@ -14,10 +14,16 @@ from bookmaker.manifest import MANIFEST_NAMES
 from bookmaker.puzzle.puzzle import digits_text
 from bookmaker.rules import kinds
 from bookmaker.rules.common.contract import Rule
+from bookmaker.schema import schema_text
 from bookmaker.starter.scaffold import first_puzzle
 from bookmaker.trouble import BookTroubles, Place, Trouble, nearest
 
 __all__ = ["write_starter"]
+
+SCHEMA = "book.schema.json"
+
+EDITORS = f"# yaml-language-server: $schema={SCHEMA}\n"
+"""The line by which YAML language servers find a schema: its path as seen from the file."""
 
 
 def write_starter(folder: Path, kind: str | None = None) -> tuple[Path, ...]:
@@ -34,8 +40,12 @@ def write_starter(folder: Path, kind: str | None = None) -> tuple[Path, ...]:
         hint = "choose another folder, or move that book away first; nothing was changed"
         raise BookTroubles([Trouble(Place(str(taken)), "exists", "a book is already there", hint)])
     text = _small_book() if kind is None else _book_of(kinds()[kind])
-    write_whole({file: text.encode()})
-    return (file,)
+    files = {file: (EDITORS + text).encode()}
+    schema = folder / SCHEMA
+    if not (schema.exists() or schema.is_symlink()):
+        files[schema] = schema_text("manifest").encode()
+    write_whole(files)
+    return tuple(files)
 
 
 def _small_book() -> str:

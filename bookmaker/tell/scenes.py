@@ -6,7 +6,7 @@ bottleneck where it goes; a what-if with the digits that follow, numbered in the
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 
 from bookmaker.grade.model import SolvePath
@@ -97,6 +97,12 @@ def board_after(puzzle: RuledPuzzle, story: Story, number: int) -> tuple[tuple[i
     for cell, digit in enumerate(digits):
         boards[digit] |= 1 << cell
     return digits, Position(puzzle.grid, tuple(boards), board_of(puzzle.grid.cells))
+
+
+def played(proof: Proof, story: Story) -> Iterator[tuple[Traced, Scene]]:
+    """Every step in the order in which it is told, and its scene."""
+    stage = _Stage(proof.entry.puzzle, {told.number: told for told in story.steps})
+    yield from ((told, stage.scene((told,), None)) for told in story.steps)
 
 
 def ends_of(proof: Proof, story: Story) -> tuple[Scene, Scene]:

@@ -59,7 +59,7 @@ def said(entry: Entry) -> tuple[Any, ...]:
     record = entry.consent
     return (
         *(getattr(entry, name) for name in ("id", "title", "setter", "shown", "tags", "source", "private", "note")),
-        *(getattr(entry, name) for name in ("puzzle", "permission", "link", "marks")),
+        *(getattr(entry, name) for name in ("puzzle", "permission", "link")),
         *(record.state, record.by, record.on, record.note),
         entry.solution.digits if entry.solution else None,
     )

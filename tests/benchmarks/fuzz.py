@@ -47,9 +47,10 @@ def _layouts() -> tuple[bytes, ...]:
 
 DOORS: dict[str, tuple[int, st.SearchStrategy[Any], Callable[[Path, Any], None]]] = {
     "sound books": (14, books.sound(), doors.sound_book),
-    "nearly sound books": (24, books.nearly_sound(), doors.book),
+    "nearly sound books": (22, books.nearly_sound(), doors.book),
     "hostile books": (20, books.HOSTILE, doors.book),
     "books printed": (2, books.sound() | books.nearly_sound(), doors.printed_book),
+    "books read aloud": (2, books.sound(), doors.spoken_book),
     "spreadsheets": (4, _harmed(doors.tables), doors.table),
     "briefs": (4, _harmed(doors.briefs), lambda folder, found: doors.brief(folder, found.decode(errors="replace"))),
     "layouts": (8, _harmed(_layouts), lambda _, found: doors.layout(found.decode(errors="replace"))),

@@ -42,7 +42,7 @@ def test_no_band_falls_within_a_chapter_of_the_demo_book() -> None:
 def test_no_band_falls_in_a_book_of_one_puzzle_of_every_kind(tmp_path: Path) -> None:
     """The books of `bookmaker start --kind` bound together; by raw effort, bands would fall."""
     for kind in sorted(kinds()):
-        (file,) = write_starter(tmp_path / kind, kind)
+        file, _ = write_starter(tmp_path / kind, kind)
         head, puzzle = file.read_text().split("puzzles:\n")
         (tmp_path / f"{kind}.yaml").write_text(puzzle)
     includes = "".join(f"  - include: {kind}.yaml\n" for kind in sorted(kinds()))

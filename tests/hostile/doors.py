@@ -6,6 +6,7 @@ from functools import cache
 from io import BytesIO
 from math import isfinite
 from pathlib import Path
+from xml.etree.ElementTree import fromstring
 
 from PIL import Image
 from pypdf import PdfReader, PdfWriter
@@ -14,6 +15,12 @@ from bookmaker.archive.intake import take_in
 from bookmaker.archive.workbook import workbook_bytes
 from bookmaker.assemble.brief import make_plan, open_brief
 from bookmaker.assemble.choose import choose
+from bookmaker.book import make_book
+from bookmaker.book.textedition import CELLS, braille_edition, text_edition
+from bookmaker.ebook.pictures import Pictures
+from bookmaker.ebook.texts import texts_of
+from bookmaker.hypertext.elements import element, xhtml
+from bookmaker.hypertext.webpage import web_page
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.layout import compose, load_layout
 from bookmaker.layout.specfile import read_layout
@@ -31,6 +38,7 @@ from tests.assemble.pools import pool
 from tests.cli.running import run
 from tests.dump import dump
 from tests.layout.sample_book import picked, sample_proofs
+from tests.listening import listen
 from tests.manifest.test_hostile import try_book
 from tests.times.clubs import graded, sheet
 
@@ -66,6 +74,20 @@ def printed_book(folder: Path, text: str) -> None:
     assert before == after
     if (folder / "out").exists():
         assert {path.name for path in (folder / "out").iterdir()} <= {"book.pdf", "key.pdf"}
+
+
+def spoken_book(folder: Path, text: str) -> None:
+    """Read it aloud in every way that needs no page, whatever its words: all of it is well-formed and whole."""
+    (folder / "book.yaml").write_text(text, encoding="utf-8")
+    manifest = load(folder)
+    proofs = prove_all(manifest.entries)
+    bound = make_book(manifest, proofs, draft=True)
+    heard = [one.puzzle.givens for one in listen(text_edition(bound))]
+    assert len(heard) == len(bound.puzzles)
+    assert max(map(len, braille_edition(bound).splitlines())) <= CELLS
+    assert web_page(bound).decode().count('<section id="puzzle-') == len(bound.puzzles)
+    for page in texts_of(bound, Pictures(), "cover.png"):
+        assert len(fromstring(xhtml([element("title", page.title)], page.body, "en"))) == 2
 
 
 @cache

@@ -46,6 +46,12 @@ def test_printed_books(tmp_path: Path, text: str) -> None:
     doors.printed_book(tmp_path, text)
 
 
+@settings(STEADY, max_examples=8)
+@given(books.sound())
+def test_spoken_books(tmp_path: Path, text: str) -> None:
+    doors.spoken_book(tmp_path, text)
+
+
 @STEADY
 @given(st.data())
 def test_layouts(data: st.DataObject) -> None:

@@ -13,7 +13,7 @@ from bookmaker.ink.pixels import page_pictures
 
 
 def pictures(pages: Iterable[Page], dpi: float) -> Iterator[Raster.Image]:
-    """Pages as grey pictures of their sheets. Their links are left away: they draw nothing, and lead to other pages."""
+    """Pages as grey pictures of their sheets. Their links are left out: they draw nothing, and lead to other pages."""
     plain = tuple(replace(page, items=tuple(without_links(page.items)), anchors=()) for page in pages)
     return page_pictures(pdf_bytes(Document("", "", "", plain)), dpi)
 

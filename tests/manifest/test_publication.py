@@ -165,27 +165,14 @@ def test_check_digits() -> None:
     assert check_digit("978011000222") == "4"
 
 
-def test_a_puzzles_link_and_its_marks_as_typed(tmp_path: Path) -> None:
+def test_a_puzzles_link(tmp_path: Path) -> None:
     puzzle = f"""\
 puzzles:
 - id: a
   givens: {GIVENS}
   link: https://example.org/a
-  rules:
-    arrow:
-    - r1c1-r1c3
-    - circle: r5c5
-      shafts: [r5c6-r5c7, r6c5-r7c5]
-    knight: yes
-    sandwich:
-      left: . 12 . . 0 . . . .
 """
     (entry,) = read(tmp_path, {"book.yaml": HEAD + puzzle}).entries
     assert entry.link == "https://example.org/a"
-    assert entry.marks == (
-        ("r1c1-r1c3", "circle: r5c5; shafts: r5c6-r5c7, r6c5-r7c5"),
-        (),
-        ("left: . 12 . . 0 . . . .",),
-    )
     (trouble,) = troubles_of(tmp_path, {"book.yaml": HEAD + puzzle.replace("https:", "ftp:")})
     assert trouble.code == "bad-link"

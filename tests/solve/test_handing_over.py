@@ -69,6 +69,7 @@ def test_the_two_solutions_shown_are_the_first_of_the_search_whichever_the_solve
 ) -> None:
     monkeypatch.setattr(learning, "SOLVER", solver)
     monkeypatch.setattr(proving, "Clauses", written)
+    monkeypatch.setattr(learning, "ORDERING", 100_000)
     for problem in _several():
         verdict = prove(problem, effort=0)
         assert isinstance(verdict, Several)

@@ -17,7 +17,8 @@ from bookmaker.trouble import BookTroubles
 
 
 def test_the_small_book_is_sound_and_gentle(tmp_path: Path) -> None:
-    assert write_starter(tmp_path / "new") == (tmp_path / "new" / "book.yaml",)
+    folder = tmp_path / "new"
+    assert write_starter(folder) == (folder / "book.yaml", folder / "book.schema.json")
     book = load(tmp_path / "new")
     assert book.warnings == ()
     assert [entry.puzzle.grid.size for entry in book.entries] == [9, 6, 7, 9]

@@ -1,6 +1,6 @@
 """The primer: each kind of rule with a paragraph and a worked figure.
 
-In: a `Primer`. Out: pages on which no lesson is parted, unless it is longer than a page. A small figure hangs at the
+In: a `Primer`. Out: pages on which no lesson is split, unless it is longer than a page. A small figure hangs at the
 left of its paragraph, like the samples of the puzzle pages; a wide one stands under it.
 """
 

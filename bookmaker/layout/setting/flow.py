@@ -1,6 +1,6 @@
 """Rows into columns: where a long text breaks from page to page.
 
-In: rows, and how high a column is. Out: the rows of each column. Tied rows are never parted, so headings keep their
+In: rows, and how high a column is. Out: the rows of each column. Tied rows are never separated, so headings keep their
 text and paragraphs leave no single line behind. Space at the top of a column is dropped.
 """
 

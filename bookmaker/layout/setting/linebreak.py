@@ -1,9 +1,9 @@
 """Where to break a paragraph set flush left: all its lines are weighed together, not one after the other.
 
-In: the widths of the words, or of the pieces they may be parted into, of the space between words, of a hyphen and of
+In: the widths of the words, or of the pieces they may be split into, of the space between words, of a hyphen and of
 the column, in points. Out: how many pieces stand on each line. After D. E. Knuth and M. F. Plass, "Breaking Paragraphs
 into Lines", Software: Practice and Experience 11 (1981) 1119–1184: the best set of breaks is found by dynamic
-programming over a cost that grows with the cube of a line's gap; a parted word costs something of its own. The fewest
+programming over a cost that grows with the cube of a line's gap; a hyphenated word has a cost of its own. The fewest
 ladders come first, whatever they cost: a ladder is a line that ends in a hyphen under two that do.
 
 All spaces are as wide as the font has them, so there are no rivers; what a bad break makes is a short line.
@@ -19,7 +19,7 @@ RUNT = 0.25
 
 
 PARTING = 0.03
-"""What a parted word costs: as much as a line with three tenths of it empty."""
+"""What a hyphenated word costs: as much as a line with three tenths of it empty."""
 
 IN_A_ROW = 2
 """So many lines in a row may end in a hyphen (common practice); more only where no other breaks fit the column."""

@@ -83,7 +83,7 @@ class Row:
 
 @lru_cache(maxsize=20_000)
 def broken(text: str, font: str, size: float, measure: float, language: str = "") -> tuple[str, ...]:
-    """The lines of a paragraph set flush left in a column of this width; words are parted if a language is named."""
+    """The lines of a paragraph set flush left in a column of this width; hyphenated if a language is named."""
     if text and "" not in text.split(" ") and FONTS.width(text, font, size) <= measure:
         return (text,)
     found: list[str] = []

@@ -86,7 +86,7 @@ def _page(filled: list[tuple[Row, ...]], label: str, column: float) -> Iterator[
 
 
 def _rows(column: float, depth: float) -> Iterator[Row]:
-    """Each group under its heading; a kind is never parted, nor is a group that fits a column."""
+    """Each group under its heading; a kind is never split, nor is a group that fits a column."""
     grouped: dict[str, list[type[Rule]]] = {name: [] for name in GROUPS}
     for kind in kinds().values():
         grouped[GROUPS[_group(kind.sample())]].append(kind)

@@ -24,6 +24,10 @@ from bookmaker.rules.common.places import Claim as PlaceClaim
 from bookmaker.solve.problem import Constraint
 from bookmaker.trouble import Desk
 
+FORMS = ("yes", "switch", "text", "lines", "picture", "whole", "numbers")
+"""How a rule's body or a part of it is typed: “yes” for the whole grid, yes or no, one line of text, such a line or a
+list of them, a picture of the grid, a whole number, names with whole numbers."""
+
 Relabelling: TypeAlias = Literal["any", "reversed", "none"]
 """How the digits may be renamed, all alike in the whole grid: in any way, or only so that d becomes size + 1 − d."""
 
@@ -69,6 +73,10 @@ class Rule(ABC):
     """What a solving step calls one mark, such as “thermometer”."""
     example: ClassVar[str]
     """A paste-ready YAML entry for under `rules:` of a 9×9 puzzle; `bookmaker rules KIND` shows it and tests use it."""
+    typed: ClassVar[tuple[str, ...]] = ()
+    """The ways its body may be typed, for editors that complete a manifest. Each is a word of `FORMS`, words to choose
+    from (“one | other”), or the names of a table with what stands under each (“white: lines, all-marked: switch”), “*”
+    for any name; brackets around a table say that it may also be an item of a list. None at all: anything."""
     hugs_grid: ClassVar[bool] = False
     """Must its clues outside the grid stand right at it (an arrow along a diagonal), before those of other kinds?"""
     form: ClassVar[Form] = Form.WHOLE
@@ -119,6 +127,14 @@ class Rule(ABC):
     @abstractmethod
     def primer(cls) -> str:
         """A paragraph that teaches the kind: how it works and where to start. No heading."""
+
+    @abstractmethod
+    def spoken(self, grid: Grid) -> Iterator[str]:
+        """Its marks in words that need no picture: “Cage of 17: row 1 columns 1 and 2, row 2 column 1”.
+
+        Each stands by itself, with a capital and no full stop; nothing where nothing is drawn. What the marks ask is
+        said by the sentence. `rules/common/speech.py` says cells, lines and borders.
+        """
 
     @abstractmethod
     def marks(self, frame: Frame) -> Iterator[Mark]:

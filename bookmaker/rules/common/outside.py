@@ -30,7 +30,7 @@ from bookmaker.rules.common.frame import Frame, Margins
 from bookmaker.rules.common.parts import Figures, Form, Part, Written
 from bookmaker.rules.common.reading import parts_of
 from bookmaker.rules.common.sums import digit_sets
-from bookmaker.rules.common.wording import counted, symbol
+from bookmaker.rules.common.wording import counted, listed, one_or_many, sentence_case, symbol
 from bookmaker.trouble import Desk, Place, quoted
 
 Side: TypeAlias = Literal["left", "right", "top", "bottom"]
@@ -113,6 +113,7 @@ def read_clues(
 class OutsideRule(Rule):
     """A kind whose clues stand outside the grid and look along rows and columns, each with a value."""
 
+    typed = ("left: text, right: text, top: text, bottom: text",)
     room: ClassVar[tuple[float, float]]
     """Size of a clue's place in cells: its width at the left and right, its height at the top and bottom."""
 
@@ -166,6 +167,26 @@ class OutsideRule(Rule):
 
     def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
         return (Part(tuple(cells), "", (value,)) for value in self.values_on([digits[cell] for cell in cells]))
+
+    def clue_said(self, value: int) -> str:
+        """A clue as it is printed."""
+        return str(value)
+
+    def side_said(self, clue: Clue) -> str:
+        """Where the clues at one side stand, and what else holds for all of them."""
+        return {"left": "on the left", "right": "on the right", "top": "above", "bottom": "below"}[clue.side]
+
+    def spoken(self, grid: Grid) -> Iterator[str]:
+        """The clues of a side together: “Sandwich sums on the left: row 2 has 12; row 5 has 0”."""
+        for side in SIDES:
+            ends: dict[str, list[Clue]] = {}
+            for clue in sorted((clue for clue in self.clues if clue.side == side), key=lambda clue: clue.line):
+                ends.setdefault(clue.house, []).append(clue)
+            said = [f"{house} has {listed(self.clue_said(clue.value) for clue in end)}" for house, end in ends.items()]
+            if said:
+                called = sentence_case(one_or_many(len(said), self.noun, f"{self.noun}s"))
+                first = next(clue for clue in self.clues if clue.side == side)
+                yield f"{called} {self.side_said(first)}: {'; '.join(said)}"
 
     def margins(self, grid: Grid) -> Margins:
         return lane(self.clues, *self.room)

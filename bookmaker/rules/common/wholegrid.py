@@ -20,12 +20,17 @@ from bookmaker.trouble import Desk
 class WholeGridRule(Rule):
     """Nothing to say but that it holds, so that two values of one kind are equal. The kind says what it asks."""
 
+    typed = ("yes",)
+
     @classmethod
     def read(cls, body: Node, grid: Grid, desk: Desk) -> Self | None:
         return cls() if read_yes(body, cls.kind, desk) else None
 
     def written(self, grid: Grid) -> Written:
         return "yes"
+
+    def spoken(self, grid: Grid) -> Iterator[str]:
+        return iter(())
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         return iter(())

@@ -23,6 +23,7 @@ from bookmaker.rules.common.chain import Chain, ChainRule, read_chains
 from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.frame import Frame, Layer, Mark
 from bookmaker.rules.common.places import Along, Claim
+from bookmaker.rules.common.speech import lines_said
 from bookmaker.rules.common.strokes import THIN, middles
 from bookmaker.rules.common.wording import ends_named, the_or_each
 from bookmaker.solve.problem import Constraint, relation
@@ -65,6 +66,9 @@ tide-line:
 
     def sentence(self) -> str:
         return f"Along {the_or_each(len(self.chains), self.noun)}, digits rise and fall by turns from the ring on."
+
+    def spoken(self, grid: Grid) -> Iterator[str]:
+        return lines_said(grid, "Tide line, ring first", self.chains)
 
     @classmethod
     def primer(cls) -> str:

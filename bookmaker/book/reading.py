@@ -1,0 +1,240 @@
+"""A book in words and digits, for readers who see no page: what the text edition, the web page and the e-book have.
+
+In: a `Book`. Out: for each of its parts the blocks it is read as, in the order in which a person reads. The marks of a
+puzzle are said by its rules. Exporters decide how a block looks, never what it says.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from typing import TypeAlias, assert_never
+
+from bookmaker.book import wording
+from bookmaker.book.model import (
+    Book,
+    BookPuzzle,
+    Chapter,
+    Contents,
+    Credits,
+    Foreword,
+    Guide,
+    HalfTitle,
+    HintPages,
+    ImprintPage,
+    Index,
+    Keys,
+    Part,
+    Primer,
+    TitlePage,
+    WorkedFigure,
+)
+from bookmaker.book.rulestext import base_sentence
+from bookmaker.book.typography import curled
+from bookmaker.manifest.markup import Run, Runs
+from bookmaker.puzzle.grid import Grid
+from bookmaker.rules.common.contract import RuledPuzzle, Sample
+from bookmaker.rules.common.speech import cells_said
+from bookmaker.rules.common.wording import counted, symbol
+from bookmaker.solve.verdict import Solution
+
+_CELL = re.compile(r"\br(\d+)c(\d+)")
+
+
+@dataclass(frozen=True, slots=True)
+class Heading:
+    """A heading; `level` 2 is a part of the book, 3 a part of that. `name` is what links lead to."""
+
+    level: int
+    text: str
+    name: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Words:
+    """A paragraph."""
+
+    runs: Runs
+
+    @property
+    def text(self) -> str:
+        return "".join(run.text for run in self.runs)
+
+
+@dataclass(frozen=True, slots=True)
+class Listing:
+    """A paragraph that introduces a list, and the list. Where it is a rule that draws something, `mark` is a sample."""
+
+    text: str
+    items: tuple[str, ...]
+    mark: Sample | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Figure:
+    """A worked figure, for readers of pictures, and what it shows in words."""
+
+    figure: WorkedFigure
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """An entry of the index."""
+
+    name: str
+    puzzles: tuple[BookPuzzle, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Numbered:
+    """What is said of each of several puzzles: pairs of a puzzle and its words."""
+
+    entries: tuple[tuple[BookPuzzle, str], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Board:
+    """The digits of a puzzle, or with `solution` of its key."""
+
+    puzzle: BookPuzzle
+    solution: Solution | None = None
+
+    @property
+    def digits(self) -> tuple[int, ...]:
+        """A digit a cell, 0 where it is blank."""
+        return self.solution or self.puzzle.puzzle.givens
+
+
+Block: TypeAlias = Heading | Words | Listing | Figure | Found | Numbered | Board
+
+
+def read_parts(book: Book, pictured: bool = False) -> Iterator[tuple[Part, tuple[Block, ...]]]:
+    """The parts that have something to say besides their own name, with their blocks; `pictured` if the reader has
+    pictures as well."""
+    for part in (*book.front, *book.body):
+        blocks = tuple(_read(part, book, pictured))
+        if blocks:
+            yield part, blocks
+
+
+def paragraph(text: str) -> Words:
+    """A paragraph of one style."""
+    return Words((Run(text),))
+
+
+def _read(part: Part, book: Book, pictured: bool) -> Iterator[Block]:
+    match part:
+        case HalfTitle() | TitlePage() | Contents():
+            pass  # the title again, and a list of pages
+        case ImprintPage():
+            yield from map(paragraph, part.paragraphs)
+        case Foreword():
+            yield Heading(2, part.heading, "foreword")
+            yield from map(Words, part.paragraphs)
+        case Guide():
+            yield Heading(2, wording.TEXT_GUIDE, "guide")
+            yield from map(paragraph, wording.text_guide(book.band_names, book.draft, pictured))
+        case Primer():
+            yield Heading(2, part.heading, "primer")
+            for lesson in part.lessons:
+                yield Heading(3, lesson.title)
+                yield paragraph(lesson.text)
+                if lesson.figure:
+                    yield Figure(lesson.figure, _shown(lesson.figure))
+        case Chapter():
+            if part.title:
+                yield Heading(2, f"Chapter {part.number}: {part.title}", f"chapter-{part.number}")
+            if part.note:
+                yield paragraph(part.note)
+            for puzzle in part.puzzles:
+                yield from puzzle_read(puzzle, 3 if part.title else 2)
+        case HintPages():
+            for level, title in enumerate(part.levels):
+                yield Heading(2, f"{part.heading}: {title.lower()}", f"hints-{level + 1}")
+                yield Numbered(tuple((p, hints_read(p)[level]) for p in book.puzzles if p.hints))
+        case Keys():
+            yield Heading(2, part.heading, "keys")
+            for puzzle in book.puzzles:
+                yield Heading(3, f"Key to puzzle {puzzle.number}: {puzzle.title}", f"key-{puzzle.number}")
+                yield Board(puzzle, puzzle.solution) if puzzle.solution else paragraph(puzzle.flaw)
+        case Credits():
+            shared = wording.shared_permission(book.puzzles)
+            yield Heading(2, part.heading, "credits")
+            if shared and not any(isinstance(other, ImprintPage) for other in book.front):
+                yield paragraph(shared)
+            yield Numbered(tuple((puzzle, _credit(puzzle, bool(shared))) for puzzle in book.puzzles))
+        case Index():
+            yield Heading(2, part.heading, "index")
+            yield paragraph(part.note)
+            for group in part.groups:
+                yield Heading(3, group.heading)
+                yield from (Found(entry.name, entry.puzzles) for entry in group.entries)
+        case _ as never:
+            assert_never(never)
+
+
+def puzzle_read(puzzle: BookPuzzle, level: int) -> Iterator[Block]:
+    """A puzzle: who set it and how hard it is, its rules with their marks, its digits."""
+    grid = puzzle.puzzle.grid
+    yield Heading(level, f"Puzzle {puzzle.number}: {puzzle.title}", f"puzzle-{puzzle.number}")
+    rating = puzzle.rating
+    setter = f"Set by {puzzle.setter}." if puzzle.setter else ""
+    hard = f"{rating.band_name}, band {rating.band} of 5, difficulty {rating.figure}." if rating else ""
+    if setter or hard:
+        yield paragraph(" ".join(said for said in (setter, hard) if said))
+    if puzzle.flaw:
+        yield paragraph(f"{puzzle.flaw}.")
+    if grid.box:
+        high, wide = grid.box
+        boxes = f"The boxes have {counted(high, 'row')} and {counted(wide, 'column')}."
+        yield paragraph(f"{base_sentence(grid)} {boxes}")
+    else:
+        yield Listing(base_sentence(grid), tuple(_regions(grid)))
+    for rule in puzzle.puzzle.rules:
+        yield Listing(f"{curled(rule.title)}: {curled(rule.sentence())}", tuple(rule.spoken(grid)), rule.key())
+    yield Board(puzzle)
+    yield from (paragraph(said) for said in (puzzle.note, puzzle.link) if said)
+
+
+def grid_read(puzzle: RuledPuzzle) -> tuple[str, ...]:
+    """What a picture of the grid shows beside its digits: irregular regions, and the marks of its rules."""
+    marks = (mark for rule in puzzle.rules for mark in rule.spoken(puzzle.grid))
+    return (*(() if puzzle.grid.box else _regions(puzzle.grid)), *marks)
+
+
+def hints_read(puzzle: BookPuzzle) -> tuple[str, ...]:
+    """The three hints of a puzzle, the names of cells in words; none where it has no hints."""
+    if puzzle.hints is None:
+        return ()
+    return tuple(in_words(hint) for hint in (puzzle.hints.where, puzzle.hints.what, puzzle.hints.how))
+
+
+def in_words(text: str) -> str:
+    """Names of cells in words: “r3c5” → “row 3 column 5”."""
+    return _CELL.sub(r"row \1 column \2", text)
+
+
+def _shown(figure: WorkedFigure) -> str:
+    """A figure in words: its marks, then its digits row by row."""
+    grid = figure.sample.grid
+    rows = (
+        "row {} holds {}".format(
+            row + 1, ", ".join(symbol(figure.digits[grid.cell(row, c)]) for c in range(figure.columns))
+        )
+        for row in range(figure.rows)
+    )
+    return "; ".join((*figure.sample.rule.spoken(grid), *rows))
+
+
+def _regions(grid: Grid) -> Iterator[str]:
+    """Where irregular regions lie."""
+    return (f"Region {number}: {cells_said(grid, cells)}" for number, cells in enumerate(grid.regions, start=1))
+
+
+def _credit(puzzle: BookPuzzle, permission_said: bool) -> str:
+    shown = f"first shown {puzzle.shown}" if puzzle.shown else ""
+    details = ", ".join(said for said in (puzzle.setter, shown) if said)
+    said: Sequence[str] = (puzzle.title, details, "" if permission_said else puzzle.permission.rstrip("."))
+    return ". ".join(words for words in said if words)

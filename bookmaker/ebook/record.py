@@ -1,0 +1,86 @@
+"""What is known of a book as a publication: the imprint's fields, told in the terms of catalogues.
+
+In: a `Book`. Out: a `Record`. An identifier is there in any case: the ISBN, or one made of title, editor and imprint,
+so that it is the same every time.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+from uuid import NAMESPACE_OID, uuid5
+
+from bookmaker.book.model import Book
+from bookmaker.book.typography import curled
+from bookmaker.manifest.publication import Imprint
+
+SUBJECT = "Number-placement puzzles"
+
+ACCESS_MODES = ("textual", "visual")
+SUFFICIENT = ("textual", "textual,visual")
+"""All can be read: tables and words say what pictures show."""
+
+FEATURES = ("alternativeText", "displayTransformability", "readingOrder", "structuralNavigation", "tableOfContents")
+PAGED = ("pageBreakMarkers", "pageNavigation")
+"""Features of an e-book that knows the printed pages (schema.org accessibilityFeature)."""
+
+HAZARD = "none"
+SUMMARY = (
+    "Every grid is a picture and a table with headers for rows and columns. The marks of each puzzle are told in words "
+    "beside it, so that all puzzles can be solved without seeing a picture. Hints open one by one, and links lead from "
+    "each puzzle to its hints and its key and back."
+)
+"""Of the e-book's accessibility (EPUB Accessibility 1.1, schema.org). No conformance is claimed: that takes a person
+who looks at the very book."""
+
+
+@dataclass(frozen=True, slots=True)
+class Record:
+    """`identifier` is a URN; `isbn` that of this edition, `printed` that of the printed one, both bare digits or ""."""
+
+    title: str
+    subtitle: str
+    editor: str
+    setters: tuple[str, ...]
+    language: str
+    identifier: str
+    isbn: str
+    printed: str
+    publisher: str
+    edition: str
+    rights: str
+    description: str
+    dated: date | None
+
+
+def record_of(book: Book, dated: date | None, ebook: bool) -> Record:
+    """The record of a book's e-book, or of its printed edition."""
+    imprint = book.publication.imprint or Imprint()
+    printed = imprint.isbn.replace("-", "")
+    isbn = imprint.ebook_isbn.replace("-", "") if ebook else printed
+    named = (
+        book.title,
+        book.subtitle,
+        book.editor,
+        imprint.publisher,
+        imprint.edition,
+        printed,
+        "ebook" if ebook else "",
+    )
+    cover = book.publication.cover
+    blurb = [" ".join("".join(run.text for run in runs).split()) for runs in cover.blurb] if cover else []
+    return Record(
+        title=book.title,
+        subtitle=book.subtitle,
+        editor=book.editor,
+        setters=tuple(dict.fromkeys(puzzle.setter for puzzle in book.puzzles if puzzle.setter)),
+        language=book.publication.language,
+        identifier=f"urn:isbn:{isbn}" if isbn else f"urn:uuid:{uuid5(NAMESPACE_OID, chr(10).join(named))}",
+        isbn=isbn,
+        printed=printed,
+        publisher=curled(imprint.publisher),
+        edition=curled(imprint.edition),
+        rights=curled(imprint.rights),
+        description=curled("\n\n".join(blurb)),
+        dated=dated,
+    )

@@ -1,0 +1,162 @@
+"""Blocks of a book → elements, in sections one inside the other as their headings go.
+
+In: blocks, where links lead, how deep the first heading is. Out: elements for the body of a document.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Iterable, Iterator
+from typing import TypeAlias, assert_never
+from xml.etree.ElementTree import Element
+
+from bookmaker.book import wording
+from bookmaker.book.model import BookPuzzle, HintPages
+from bookmaker.book.reading import (
+    Block,
+    Board,
+    Figure,
+    Found,
+    Heading,
+    Listing,
+    Numbered,
+    Words,
+    hints_read,
+)
+from bookmaker.hypertext.elements import Content, add, element
+from bookmaker.hypertext.tables import table_of
+from bookmaker.manifest.markup import Run
+
+Leads: TypeAlias = Callable[[str], str]
+"""From the name of a heading to the address of the place where it stands."""
+
+Drawn: TypeAlias = Callable[[Figure], Element]
+"""From a figure to its picture."""
+
+STYLES = {"italic": "i", "bold": "b"}
+
+_HOST = r"(?:[A-Za-z0-9](?:[A-Za-z0-9-]*[A-Za-z0-9])?\.)+[A-Za-z]{2,}(?::\d+)?"
+_STEP = r"(?:[A-Za-z0-9_.~!$&'()*+,;=:@/-]|%[0-9A-Fa-f]{2})*"
+_ADDRESS = re.compile(rf"https?://{_HOST}(?:/{_STEP})?(?:\?{_STEP})?(?:#{_STEP})?")
+"""Addresses that are sure to be in order (RFC 3986); others stand there as plain words."""
+
+
+def sections(blocks: Iterable[Block], leads: Leads, first: int, drawn: Drawn | None = None) -> Iterator[Element]:
+    """Blocks as elements; every heading begins a section. A heading of level 2 has the rank `first`. Figures are left
+    out where nothing draws them."""
+    open_ones: list[tuple[int, Element]] = []
+    for block in blocks:
+        if isinstance(block, Heading):
+            while open_ones and open_ones[-1][0] >= block.level:
+                open_ones.pop()
+            rank = block.level - 2 + first
+            section = element("section", element(f"h{rank}", block.text), **({"id": block.name} if block.name else {}))
+            if open_ones:
+                open_ones[-1][1].append(section)
+            else:
+                yield section
+            open_ones.append((block.level, section))
+            continue
+        for made in elements_of(block, leads, drawn):
+            if open_ones:
+                open_ones[-1][1].append(made)
+            else:
+                yield made
+
+
+def elements_of(block: Block, leads: Leads, drawn: Drawn | None = None) -> Iterator[Element]:
+    """A block that is no heading; what surrounds a puzzle leads to its hints and its key and back."""
+    match block:
+        case Heading():
+            pass
+        case Figure():
+            if drawn:
+                yield element("p", drawn(block))
+        case Words():
+            yield element("p", (_run(run) for run in block.runs))
+        case Listing():
+            yield element("p", block.text)
+            if block.items:
+                yield bullets(block.items)
+        case Found():
+            yield element("p", f"{block.name}: ", _figures(block.puzzles, leads))
+        case Numbered():
+            for puzzle, text in block.entries:
+                yield element("p", to_puzzle(puzzle, str(puzzle.number), leads), f": {text}")
+        case Board():
+            puzzle = block.puzzle
+            yield table_of(block)
+            yield leading(puzzle, leads) if block.solution is None else element("p", back(puzzle, leads))
+        case _ as never:
+            assert_never(never)
+
+
+def bullets(items: Iterable[str]) -> Element:
+    """A list."""
+    return element("ul", (element("li", item) for item in items))
+
+
+def leading(puzzle: BookPuzzle, leads: Leads) -> Element:
+    """From a puzzle to its hints, if there are any, and to its key."""
+    hints = element("a", f"Hints for puzzle {puzzle.number}", href=leads(f"hints-{puzzle.number}"))
+    key = element("a", f"Key to puzzle {puzzle.number}", href=leads(f"key-{puzzle.number}"))
+    return element("p", *((hints, " · ") if puzzle.hints else ()), key, class_="leads")
+
+
+def back(puzzle: BookPuzzle, leads: Leads) -> Element:
+    """From elsewhere to a puzzle."""
+    return to_puzzle(puzzle, f"Back to puzzle {puzzle.number}", leads)
+
+
+def to_puzzle(puzzle: BookPuzzle, text: str, leads: Leads) -> Element:
+    """A link to a puzzle; one that is only its number is told as what it is."""
+    said = {"aria_label": f"Puzzle {puzzle.number}"} if text == str(puzzle.number) else {}
+    return element("a", text, href=leads(f"puzzle-{puzzle.number}"), **said)
+
+
+def hints_unfolding(puzzle: BookPuzzle, leads: Leads, rank: int) -> Element:
+    """The hints of a puzzle, each to be opened by itself."""
+    name = f"hints-{puzzle.number}"
+    told = (
+        element("details", element("summary", title), element("p", hint))
+        for title, hint in zip(wording.HINT_LEVELS, hints_read(puzzle), strict=True)
+    )
+    heading = element(f"h{rank}", f"Hints for puzzle {puzzle.number}: {puzzle.title}")
+    return element("section", heading, told, element("p", back(puzzle, leads)), id=name)
+
+
+def hint_section(part: HintPages, puzzles: Iterable[BookPuzzle], leads: Leads, rank: int) -> Element:
+    """The hints of some puzzles under the heading of their part."""
+    told = (hints_unfolding(puzzle, leads, rank + 1) for puzzle in puzzles if puzzle.hints)
+    return element(
+        "section", element(f"h{rank}", part.heading), element("p", wording.TEXT_HINTS_NOTE), told, id="hints"
+    )
+
+
+def _run(run: Run) -> Content:
+    """Words of one style; an address alone leads there."""
+    if run.style in STYLES:
+        return element(STYLES[run.style], run.text)
+    return element("a", run.text, href=run.text) if _ADDRESS.fullmatch(run.text) else run.text
+
+
+def _figures(puzzles: Iterable[BookPuzzle], leads: Leads) -> Iterator[Content]:
+    for at, puzzle in enumerate(puzzles):
+        if at:
+            yield ", "
+        yield to_puzzle(puzzle, str(puzzle.number), leads)
+
+
+def titled(book_title: str, subtitle: str, edited: str) -> Iterator[Element]:
+    """What stands on the title page."""
+    yield element("h1", book_title)
+    for text in (subtitle, edited):
+        if text:
+            yield element("p", text)
+
+
+def append_all(parent: Element, contents: Iterable[Content]) -> Element:
+    """The parent, with more in it."""
+    for content in contents:
+        add(parent, content)
+    return parent

@@ -1,0 +1,60 @@
+"""The kinds of rules under `rules:`, each shaped as its `form` says and described by its primer and its example."""
+
+from __future__ import annotations
+
+from bookmaker.puzzle.grid import LARGEST
+from bookmaker.rules import kinds
+from bookmaker.rules.common.contract import Rule
+from bookmaker.schema import shapes
+from bookmaker.schema.shapes import Shape
+
+LINES = shapes.one_or_many(shapes.SAID)
+
+WORDS: dict[str, Shape] = {
+    "yes": shapes.YES,
+    "switch": shapes.SWITCH,
+    "text": shapes.SAID,
+    "lines": LINES,
+    "picture": {"type": "string"},
+    "whole": shapes.whole(0, 999),
+    "numbers": shapes.names(shapes.whole(1, 999)),
+}
+"""The words of a rule's form (`contract.FORMS`)."""
+
+
+def rules() -> Shape:
+    """What may stand under `rules:`."""
+    found = shapes.table({kind: _rule(rule) for kind, rule in kinds().items()})
+    return {**found, "type": ["object", "null"]}
+
+
+def _rule(rule: type[Rule]) -> Shape:
+    told = f"{rule.title}. {rule.primer()}\n\nFor example:\n\n{rule.example}"
+    return {**_body(rule.typed), "description": told}
+
+
+def _body(typed: tuple[str, ...]) -> Shape:
+    """Any of the ways; tables that may be items of a list are allowed as items beside lines of text."""
+    items = [_way(way[1:-1]) for way in typed if way.startswith("[")]
+    whole = [_way(way) for way in typed if not way.startswith("[")]
+    if items:
+        whole = [way for way in whole if way is not LINES] + [shapes.one_or_many(shapes.any_of([shapes.SAID, *items]))]
+    return shapes.any_of(whole) if whole else {}
+
+
+def _way(way: str) -> Shape:
+    if " | " in way:
+        return shapes.choice(way.split(" | "))
+    if ": " not in way:
+        return WORDS[way]
+    fields = {name: WORDS[word] for name, word in (part.split(": ") for part in way.split(", "))}
+    return shapes.names(fields["*"]) if "*" in fields else shapes.table(fields)
+
+
+def digits(size: int) -> str:
+    """A pattern for one cell of a grid of digits: its digits in capitals or small letters, a dot or a nought."""
+    letters = "".join(chr(ord("A") + n) for n in range(size - 9)) if size > 9 else ""
+    return f"[.0-{min(size, 9)}{letters}{letters.lower()}]"
+
+
+assert LARGEST == 16  # digits above nine are letters up to G

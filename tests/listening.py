@@ -1,0 +1,246 @@
+"""Rules and puzzles from words alone, as a solver hears them: shares nothing with what reads manifests or says marks.
+
+In: a rule's title, its sentence and its marks in words; or the whole text edition. Out: `Rule` values, built straight
+from cells; puzzles with the rows of their keys.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass, fields, is_dataclass
+from typing import Any
+
+from bookmaker.puzzle.grid import SYMBOLS, Grid, boxed_grid, irregular_grid
+from bookmaker.puzzle.puzzle import Puzzle
+from bookmaker.rules import kinds
+from bookmaker.rules.arrow import Arrow, Arrows
+from bookmaker.rules.common.contract import Rule
+from bookmaker.rules.common.outside import Clue, Side
+from bookmaker.rules.diagonal_sum import Diagonal
+from bookmaker.rules.first_seen import FirstSeen
+from bookmaker.rules.limits import Limit
+from bookmaker.rules.quadruple import Ring
+
+_PLACE = r"rows? (?P<rows>[\d, toand]+?) columns? (?P<columns>[\d, toand]+)"
+_WORDS = {"one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9}
+_SIDES: dict[str, Side] = {"on the left": "left", "on the right": "right", "above": "top", "below": "bottom"}
+
+
+def numbers(text: str) -> list[int]:
+    """“1 to 3 and 5” → 1, 2, 3, 5; “4 to 2” → 4, 3, 2."""
+    found: list[int] = []
+    for piece in re.split(r", | and ", text.strip()):
+        ends = [int(end) for end in piece.split(" to ")]
+        step = 1 if ends[0] <= ends[-1] else -1
+        found += range(ends[0], ends[-1] + step, step)
+    return found
+
+
+def cells(grid: Grid, text: str) -> tuple[int, ...]:
+    """All cells of a text, a line's in its order."""
+    found: list[int] = []
+    for piece in re.split(r"[;,] (?=rows? \d)", text):
+        if " diagonally to " in piece:
+            (first,), (last,) = (cells(grid, end) for end in piece.split(" diagonally to "))
+            down, across = ((line(last) > line(first)) * 2 - 1 for line in (grid.row, grid.column))
+            count = abs(grid.row(last) - grid.row(first)) + 1
+            found += (first + at * (down * grid.size + across) for at in range(count))
+            continue
+        match = re.fullmatch(_PLACE, piece)
+        assert match, piece
+        found += (
+            grid.cell(row - 1, column - 1) for row in numbers(match["rows"]) for column in numbers(match["columns"])
+        )
+    return tuple(found)
+
+
+def borders(grid: Grid, text: str) -> Iterator[tuple[int, ...]]:
+    """The pairs of cells of “… in row 1 between columns 1 and 2, 4 and 5”."""
+    match = re.search(r" in (row|column) (\d+) between (?:rows|columns) ([\d, and]+)$", text)
+    assert match, text
+    for pair in match[3].split(", "):
+        one, other = (int(number) - 1 for number in pair.split(" and "))
+        line = int(match[2]) - 1
+        yield tuple(grid.cell(line, at) if match[1] == "row" else grid.cell(at, line) for at in (one, other))
+
+
+def digits(text: str) -> list[int]:
+    """“1, 2 and A” → 1, 2, 10."""
+    return [SYMBOLS.index(symbol) + 1 for symbol in re.split(r", | and | or ", text)]
+
+
+def clues(marks: Sequence[str], value: Callable[[str], list[int]]) -> tuple[Clue, ...]:
+    """The clues of “… on the left: row 2 has 12; row 5 has 0”."""
+    found = []
+    for mark in marks:
+        head, _, said = mark.partition(": ")
+        side = next(side for words, side in _SIDES.items() if re.search(rf" {words}(?:,|$)", head))
+        for piece in said.split("; "):
+            line, _, figures = piece.partition(" has ")
+            assert line.startswith("row" if side in ("left", "right") else "column"), mark
+            found += [Clue(side, int(line.split()[1]) - 1, one) for one in value(figures)]
+    return tuple(found)
+
+
+def heard(title: str, sentence: str, marks: Sequence[str], grid: Grid) -> Rule:
+    """The rule under this title that asks what the sentence says of these marks."""
+    kind: Any
+    (kind,) = (rule for rule in kinds().values() if rule.title.replace("'", "’") == title.replace("'", "’"))
+    after = [mark.partition(": ")[2] for mark in marks]
+    match kind.kind:
+        case "arrow":
+            arrows: dict[tuple[int, ...], list[tuple[int, ...]]] = {}
+            for mark, shaft in zip(marks, after, strict=True):
+                start = re.match(r"Arrow from the (?:circle|oval) at ([^:]+?)(, read .*)?:", mark)
+                arrows.setdefault(cells(grid, start[1]), []).append(cells(grid, shaft))
+            return Arrows(tuple(Arrow(circle, tuple(shafts)) for circle, shafts in arrows.items()))
+        case "cage":
+            totals = [re.match(r"Cage of (\d+):", mark) for mark in marks]
+            return kind(tuple((cells(grid, t), int(n[1]) if n else 0) for t, n in zip(after, totals, strict=True)))
+        case "clone":
+            groups = [[cells(grid, piece.replace(" with ", ", ")) for piece in text.split("; ")] for text in after]
+            letters = tuple(re.match(r"Clones (\w+),", mark)[1] for mark in marks)
+            return kind(tuple(tuple(zip(*group, strict=True)) for group in groups), letters)
+        case "extra-region":
+            return kind(tuple(cells(grid, text) for text in after), grid.size)
+        case "diagonals":
+            lines = [cells(grid, text) for text in after]
+            return kind(any(line[0] == 0 for line in lines), any(line[0] != 0 for line in lines))
+        case "diagonal-sum":
+            return kind(
+                tuple(_diagonal(grid, mark, cells(grid, text)) for mark, text in zip(marks, after, strict=True))
+            )
+        case "parity" | "peaks":
+            first = [m for m in marks if m.startswith(("Even", "Peak"))]
+            found = (
+                tuple(c for m in some for c in cells(grid, m.partition(": ")[2]))
+                for some in (first, [m for m in marks if m not in first])
+            )
+            return kind(*found)
+        case "limits":
+            limits = []
+            for mark, text in zip(marks, after, strict=True):
+                head = mark.partition(": ")[0]
+                mask = sum(1 << (digit - 1) for digit in digits(head.partition(" ")[2]))
+                limits += [Limit(cell, mask, head.startswith("Not ")) for cell in cells(grid, text)]
+            return kind(tuple(limits))
+        case "quadruple":
+            rings = [re.fullmatch(r"Ring with (.+) at the corner of (.+)", mark) for mark in marks]
+            return kind(tuple(Ring(cells(grid, ring[2]), tuple(digits(ring[1]))) for ring in rings))
+        case "inequality":
+            signed: list[tuple[int, ...]] = []
+            for mark in marks:
+                line, _, signs = mark.partition(": ")
+                for sign in signs.split("; "):
+                    sides = sign.split(" is greater than ")
+                    signed.append(
+                        tuple(cells(grid, " ".join(sorted((line.lower(), s), reverse=True)))[0] for s in sides)
+                    )
+            return kind(tuple(signed))
+        case "consecutive-bars":
+            return kind(tuple(pair for mark in marks for pair in borders(grid, mark)))
+        case "dots" | "sum-marks":
+            first = [m for m in marks if m.startswith(("White", "Letter V", "Letters V"))]
+            pairs = (
+                tuple(p for m in some for p in borders(grid, m))
+                for some in (first, [m for m in marks if m not in first])
+            )
+            return kind(*pairs, "neighbours without" in sentence or not marks)
+        case "first-seen":
+            firsts = clues(marks, digits)
+            seen = {
+                side: word
+                for mark in marks
+                for side, word in re.findall(r"(on the left|on the right|above|below), beside (\w+)", mark)
+            }
+            in_row, in_column = (
+                next((_WORDS[seen[side]] for side in sides if side in seen), 0)
+                for sides in (("on the left", "on the right"), ("above", "below"))
+            )
+            return kind(firsts, in_row or in_column, in_column or in_row)
+        case "numbered-room":
+            return kind(clues(marks, digits))
+        case "sandwich" | "skyscraper" | "x-sum":
+            return kind(clues(marks, lambda text: [int(text)]))
+        case "equal-part-line":
+            parts = [re.sub(r"; part \d+, ", ", ", text).removeprefix("part 1, ") for text in after]
+            return kind(tuple(cells(grid, text) for text in parts), "box" if "inside a box" in sentence else "region")
+        case "difference-line":
+            return kind(tuple(cells(grid, t) for t in after), int(re.search(r"at least (\d+)", sentence)[1]))
+        case "even-step-line":
+            step = re.search(r"exactly (\d+)", sentence)
+            return kind(tuple(cells(grid, text) for text in after), int(step[1]) if step else 0)
+        case "windows" | "king" | "knight" | "non-consecutive" | "disjoint-groups":
+            return kind()
+        case _:
+            return kind(tuple(cells(grid, text) for text in after))
+
+
+def told(rule: Rule) -> object:
+    """What a rule says, whatever the order of its marks: two that ask the same of a grid are equal."""
+    match rule:
+        case Arrows():
+            return {(arrow.circle, shaft) for arrow in rule.arrows for shaft in arrow.shafts}
+        case FirstSeen():
+            return {(clue, rule.seen(clue)) for clue in rule.clues}
+    values = [getattr(rule, field.name) for field in fields(rule)] if is_dataclass(rule) else []
+    return [frozenset(value) if isinstance(value, tuple) else value for value in values]
+
+
+@dataclass(frozen=True)
+class Heard:
+    """A puzzle of the text edition, and the rows of its key."""
+
+    number: int
+    puzzle: Puzzle[Rule]
+    key: tuple[int, ...]
+
+
+def listen(text: str) -> Iterator[Heard]:
+    """The puzzles of a text edition."""
+    keys = {}
+    for block in re.split(r"\n\n\n(?=Key to puzzle )", text)[1:]:
+        number, rows = re.match(r"Key to puzzle (\d+): ", block)[1], _rows(block.split("\n\n\n")[0])
+        keys[int(number)] = rows
+    for block in re.split(r"\n\n\n(?=Puzzle \d)", text)[1:]:
+        number = int(re.match(r"Puzzle (\d+): ", block)[1])
+        lines = block.split("\n\n\n")[0].splitlines()
+        givens = _rows("\n".join(lines))
+        grid = _grid(round(len(givens) ** 0.5), "\n".join(lines))
+        rules = tuple(_rules(lines, grid))
+        yield Heard(number, Puzzle(grid, givens, rules), keys[number])
+
+
+def _rules(lines: list[str], grid: Grid) -> Iterator[Rule]:
+    titles = {rule.title.replace("'", "’") for rule in kinds().values()}
+    for at, line in enumerate(lines):
+        title, colon, sentence = line.partition(": ")
+        if colon and title in titles:
+            marks = []
+            for mark in lines[at + 1 :]:
+                if not mark.startswith("  "):
+                    break
+                marks.append(mark.strip())
+            yield heard(title, sentence, marks, grid)
+
+
+def _rows(text: str) -> tuple[int, ...]:
+    rows = re.findall(r"^Row \d+: ((?:(?:blank|[1-9A-G])(?:, |$))+)$", text, re.MULTILINE)
+    return tuple(0 if cell == "blank" else SYMBOLS.index(cell) + 1 for row in rows for cell in row.split(", "))
+
+
+def _grid(size: int, text: str) -> Grid:
+    boxes = re.search(r"The boxes have (\w+) rows? and (\w+) columns?", text)
+    if boxes:
+        return boxed_grid(size, *(_WORDS[word] for word in boxes.groups()))
+    regions = re.findall(r"^  Region \d+: (.+)$", text, re.MULTILINE)
+    latin = Grid(size, ())
+    home = {cell: number for number, region in enumerate(regions) for cell in cells(latin, region)}
+    return irregular_grid(size, [home[cell] for cell in latin.cells]) if regions else latin
+
+
+def _diagonal(grid: Grid, mark: str, line: tuple[int, ...]) -> Diagonal:
+    down, across = (at(line[1]) > at(line[0]) for at in (grid.row, grid.column))
+    total = re.match(r"Diagonal sum (\d+):", mark)[1]
+    return Diagonal(int(total), line[0], f"{'down' if down else 'up'}-{'right' if across else 'left'}")
