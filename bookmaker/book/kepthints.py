@@ -15,6 +15,7 @@ from bookmaker.proof import KEEP_AFTER
 from bookmaker.proof.cache import Store, code_version, hash_of, key_of
 from bookmaker.proof.findings import Proof
 from bookmaker.rules.common.contract import RuledPuzzle
+from bookmaker.visible import HIDDEN
 
 CODE_THAT_WORDS = ("phrases", "tell", "book/hints.py")
 """Any change in these, or in what a proof depends on, makes every kept hint stale."""
@@ -51,8 +52,10 @@ def _known(kept: str | None) -> Hints | None:
     """The hints in a record that was kept, if it is one."""
     try:
         match json.loads(kept or "null"):
-            case [str(where), str(what), str(how), *lettered] if all(level in (0, 1, 2) for level in lettered):
-                return Hints(where, what, how, tuple(lettered))
+            case [str(where), str(what), str(how), *lettered] if all(
+                type(n) is int and n in (0, 1, 2) for n in lettered
+            ):
+                return Hints(where, what, how, tuple(lettered)) if not HIDDEN.search(where + what + how) else None
     except (ValueError, RecursionError):
         pass
     return None

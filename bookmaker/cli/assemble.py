@@ -25,6 +25,7 @@ from bookmaker.layout import compose, load_layout
 from bookmaker.manifest import load
 from bookmaker.rules.common.words.wording import counted
 from bookmaker.source.diagnostics import BookErrors, Collector, Diagnostic, Place
+from bookmaker.visible import visible
 
 
 @main.command("assemble")
@@ -136,7 +137,7 @@ def _write(found: Assembled, catalogue: Catalogue, folder: Path) -> None:
     files = {
         folder / "book.yaml": manifest_text(plan, choice, catalogue, folder),
         folder / "curve.svg": curve_picture(plan, choice, catalogue),
-        folder / "reasons.md": reasons(plan, choice, catalogue, found.pages, "curve.svg", str(folder)),
+        folder / "reasons.md": visible(reasons(plan, choice, catalogue, found.pages, "curve.svg", str(folder))),
     }
     write_whole({path: text.encode() for path, text in files.items()})
     parts = f" in {counted(len(plan.parts), 'chapter')}" if len(plan.parts) > 1 else ""

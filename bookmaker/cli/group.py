@@ -7,7 +7,7 @@ import gc
 import sys
 from concurrent.futures import BrokenExecutor
 from io import TextIOWrapper
-from typing import Any
+from typing import Any, TextIO, cast
 
 import click
 
@@ -15,6 +15,7 @@ from bookmaker.files import Unwritten
 from bookmaker.proof import EngineFault
 from bookmaker.source.diagnostic_text import shown
 from bookmaker.source.diagnostics import BookErrors, Diagnostic
+from bookmaker.visible import VisibleStream
 
 COLLECT_AFTER = 1_000_000
 """Objects made before Python looks for garbage that refers to itself. There is next to none: a book is values that live
@@ -46,6 +47,7 @@ class ReportingGroup(click.Group):
     def main(self, *args: Any, **kwargs: Any) -> Any:
         gc.set_threshold(COLLECT_AFTER)
         _speak_utf8()
+        sys.stdout, sys.stderr = _visibly(sys.stdout), _visibly(sys.stderr)
         return super().main(*args, **kwargs)
 
     def format_commands(self, ctx: click.Context, formatter: click.HelpFormatter) -> None:
@@ -87,6 +89,11 @@ def _speak_utf8() -> None:
     for stream in (sys.stdout, sys.stderr):
         if isinstance(stream, TextIOWrapper):
             stream.reconfigure(encoding=None if stream.isatty() else "utf-8", errors="replace")
+
+
+def _visibly(stream: TextIO) -> TextIO:
+    """The stream, cleaned of all that a terminal would obey; whatever a command or click says goes through it."""
+    return stream if stream is None or isinstance(stream, VisibleStream) else cast(TextIO, VisibleStream(stream))
 
 
 def print_diagnostics(diagnostics: tuple[Diagnostic, ...]) -> None:

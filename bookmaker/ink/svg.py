@@ -36,6 +36,7 @@ from bookmaker.display.items import (
 from bookmaker.geometry import IDENTITY, letters, placing
 from bookmaker.ink.greyscale import grey_picture
 from bookmaker.typeface import typeface
+from bookmaker.visible import visible
 
 _GLYPH_UNITS = 1000
 """Glyphs are written in thousandths of an em, in whole or half steps."""
@@ -93,7 +94,7 @@ class Drawing:
 
     def _text(self, text: Text) -> Iterable[str]:
         scale = text.size / _GLYPH_UNITS
-        yield f'<g aria-label={quoteattr(text.text)} fill="{_colour(text.grey)}">'
+        yield f'<g aria-label={quoteattr(visible(text.text))} fill="{_colour(text.grey)}">'
         for character, x in letters(text):
             at = f"translate({_n(x)} {_n(text.y)}) scale({scale:.5g} {-scale:.5g})"
             yield f'<use xlink:href="#{self.glyph(text.font, character)}" transform="{at}"/>'
@@ -109,7 +110,7 @@ class Drawing:
         return self._glyphs[key]
 
     def _group(self, group: Group) -> Iterable[str]:
-        said = f" aria-label={quoteattr(group.name)}" if group.name else ""
+        said = f" aria-label={quoteattr(visible(group.name))}" if group.name else ""
         matrix = placing(group)
         if matrix != IDENTITY:
             said += f' transform="matrix({" ".join(f"{value:.6g}" for value in matrix)})"'

@@ -12,11 +12,10 @@ from unicodedata import combining, normalize
 
 from bookmaker.source import file_limits as limits
 from bookmaker.source.diagnostics import Collector, quoted
-from bookmaker.source.placed import Node, Word, read_text
+from bookmaker.source.placed import Node, read_text
 
 ID = re.compile(r"[A-Za-z0-9]+(-+[A-Za-z0-9]+)*")
 DATE = re.compile(r"([0-9]{4})-([0-9]{2})-([0-9]{2})")
-_CONTROL = re.compile(r"[\x00-\x08\x0b-\x1f\x7f\ufeff\ud800-\udfff]")
 
 
 def read_line(fields: Mapping[str, Node], name: str, collector: Collector, most: int = limits.LINE) -> str:
@@ -36,11 +35,7 @@ def read_note(fields: Mapping[str, Node], name: str, collector: Collector) -> st
 
 def _sound_text(node: Node, name: str, collector: Collector, most: int) -> str:
     text = read_text(node, f"“{name}”", collector)
-    if text is None or not isinstance(node, Word):
-        return ""
-    if stray := _CONTROL.search(text):
-        said = f"“{name}” holds a character that cannot be printed (number {ord(stray.group())})"
-        collector.error(node.at_offset(stray.start()), "stray-character", said)
+    if text is None:
         return ""
     if len(text.strip()) > most:
         said = f"“{name}” has {len(text.strip())} characters; there is room for {most}"

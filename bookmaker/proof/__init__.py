@@ -15,8 +15,9 @@ from bookmaker.manifest.entries import Entry
 from bookmaker.proof.cache import NoStore, Store, key_of
 from bookmaker.proof.executors import InProcess, ahead_of, done, in_order
 from bookmaker.proof.findings import Proof
+from bookmaker.proof.kept import checked
 from bookmaker.proof.pulse import at_work, stage
-from bookmaker.proof.record import Findings, from_text, to_text
+from bookmaker.proof.record import Findings, to_text
 from bookmaker.rules import keeps_all, problem_of
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve import prove, tally
@@ -83,7 +84,7 @@ def prove_each(
         entry, _, known = asked
         return workers.submit(_timed, entry.id, entry.puzzle, count) if known is None else done((known, 0.0))
 
-    asked = ((entry, key, _known(entry.puzzle, kept.get(key))) for entry, key in _with_keys(entries, count))
+    asked = ((entry, key, _known(entry, kept.get(key), count)) for entry, key in _with_keys(entries, count))
     try:
         for (entry, key, known), (found, seconds) in in_order(asked, begin, ahead_of(workers)):
             if known is None:
@@ -109,15 +110,12 @@ def _timed(name: str, puzzle: RuledPuzzle, count: int) -> tuple[Findings, float]
         return find_out(puzzle, count), perf_counter() - began
 
 
-def _known(puzzle: RuledPuzzle, kept: str | None) -> Findings | None:
-    """The findings in a record that was kept, if it is one and they are sound."""
+def _known(entry: Entry, kept: str | None, count: int) -> Findings | None:
+    """The findings in a record that was kept, if it is one and they are sound; what they say of solutions is proven."""
     if kept is None:
         return None
-    try:
-        findings = from_text(kept)
-    except ValueError:
-        return None
-    return findings if _sound(puzzle, findings) else None
+    with at_work(entry.id):
+        return checked(entry.puzzle, kept, count, prove, lambda findings: _sound(entry.puzzle, findings))
 
 
 def _sound(puzzle: RuledPuzzle, findings: Findings) -> bool:

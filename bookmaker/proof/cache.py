@@ -2,8 +2,9 @@
 
 In: a key. Out: the text kept under it by an earlier run, or None. Kept in one SQLite file in the user's cache folder,
 under a hash of all that it depends on: for a proof the puzzle, its rules, the count asked for, the code of the rooms
-that prove and grade, and the version of the learning prover. A damaged entry is noticed (each carries a hash of itself)
-and made again. A cache that can't be used at all is done without: it never stops a book.
+that prove and grade, and the version of the learning prover. Each entry carries a seal that only its user's own
+secret can make (`seal.py`): one that is damaged or foreign is made again. A cache that can't be used at all, or belongs
+to somebody else, is done without: it never stops a book.
 """
 
 from __future__ import annotations
@@ -15,11 +16,13 @@ from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import closing, suppress
 from functools import cache
 from hashlib import sha256
+from hmac import compare_digest
 from pathlib import Path
 from typing import Any, Protocol, TypeVar
 
 from platformdirs import user_cache_path
 
+from bookmaker.proof.seal import key_for, key_in, own, sealed
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.learning import learner
 
@@ -91,14 +94,15 @@ class FileStore:
         self.file = file
         self.waiting = waiting
         self._reading: tuple[int, sqlite3.Connection] | None = None
+        self._secret = b""
 
     def get(self, key: str) -> str | None:
         try:
             rows = self._ask("SELECT text, seal FROM proofs WHERE key = ?", (key,))
+            return next((str(text) for text, seal in rows if self._seals(key, text, seal)), None)
         except (sqlite3.Error, OSError):
             self._done_reading()
             return None
-        return next((str(text) for text, seal in rows if hash_of(key, str(text)) == seal), None)
 
     def get_all(self, keys: Iterable[str]) -> dict[str, str]:
         wanted = list(keys)
@@ -108,14 +112,17 @@ class FileStore:
                 some = wanted[at : at + AT_ONCE]
                 marks = ", ".join("?" * len(some))
                 rows = self._ask(f"SELECT key, text, seal FROM proofs WHERE key IN ({marks})", some)
-                found.update((key, text) for key, text, seal in rows if hash_of(key, str(text)) == seal)
+                found.update((key, text) for key, text, seal in rows if self._seals(key, text, seal))
         except (sqlite3.Error, OSError):
             self._done_reading()
         return found
 
     def put(self, texts: Iterable[tuple[str, str]]) -> None:
-        rows = [(key, text, hash_of(key, text)) for key, text in texts]
+        kept = list(texts)
+        rows: list[tuple[str, str, str]] = []
         try:
+            secret = self._ready()
+            rows += [(key, text, sealed(secret, key, text)) for key, text in kept]
             self._write(rows)
         except sqlite3.DatabaseError as error:
             if isinstance(error, sqlite3.OperationalError):
@@ -123,6 +130,7 @@ class FileStore:
             self._done_reading()
             with suppress(OSError, sqlite3.Error):  # not a database any more: begin a new one
                 self.file.unlink(missing_ok=True)
+                self._ready()
                 self._write(rows)
         except OSError:
             return
@@ -138,8 +146,23 @@ class FileStore:
     def _reader(self) -> sqlite3.Connection:
         """A connection that stays open from one text to the next; never one of the process that this one came from."""
         if self._reading is None or self._reading[0] != os.getpid():
+            own(self.file)
+            self._secret = key_in(self.file.parent)
             self._reading = os.getpid(), sqlite3.connect(self.file)
         return self._reading[1]
+
+    def _seals(self, key: str, text: object, seal: object) -> bool:
+        """Was this text put here by its owner, under this key?"""
+        return isinstance(text, str) and isinstance(seal, str) and compare_digest(sealed(self._secret, key, text), seal)
+
+    def _ready(self) -> bytes:
+        """See to it that there is a file that nobody else reads or writes; the key that seals what goes into it."""
+        self.file.parent.mkdir(mode=0o700, parents=True, exist_ok=True)
+        secret = key_for(self.file.parent)
+        os.close(os.open(self.file, os.O_CREAT | os.O_RDWR, 0o600))
+        own(self.file)
+        self.file.chmod(0o600)
+        return secret
 
     def _done_reading(self) -> None:
         if self._reading is not None:
@@ -153,7 +176,6 @@ class FileStore:
                 database.execute("CREATE TABLE IF NOT EXISTS proofs (key TEXT PRIMARY KEY, text TEXT, seal TEXT)")
                 database.executemany("INSERT OR REPLACE INTO proofs VALUES (?, ?, ?)", rows)
 
-        self.file.parent.mkdir(parents=True, exist_ok=True)
         self._patiently(write)
 
     def _patiently(self, work: Callable[[float], Answer]) -> Answer:
@@ -194,6 +216,9 @@ def user_store(waiting: Callable[[], None] = lambda: None) -> FileStore:
     """The store in the user's cache folder; `BOOKMAKER_CACHE` names another folder."""
     named = os.environ.get("BOOKMAKER_CACHE")
     folder = Path(named) if named else user_cache_path("bookmaker", appauthor=False, opinion=False)
+    if not named and folder.is_dir():
+        with suppress(OSError):
+            folder.chmod(0o700)  # an earlier version made it for all to read
     return FileStore(folder / "proofs.sqlite", waiting)
 
 

@@ -15,6 +15,7 @@ from time import monotonic
 
 from bookmaker.solve import underway
 from bookmaker.solve.underway import Unit
+from bookmaker.visible import visible
 
 PATIENCE = 3.0
 """Seconds without a sign."""
@@ -89,7 +90,9 @@ def heard(say: Callable[[str], None]) -> Iterator[None]:
 
 def speak_up() -> None:
     """Say signs of life on standard error, in a process that works for another."""
-    Thread(target=_beat, args=(lambda line: print(line, file=sys.stderr, flush=True), Event()), daemon=True).start()
+    Thread(
+        target=_beat, args=(lambda line: print(visible(line), file=sys.stderr, flush=True), Event()), daemon=True
+    ).start()
 
 
 def _beat(say: Callable[[str], None], ended: Event) -> None:

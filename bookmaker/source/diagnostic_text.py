@@ -11,6 +11,7 @@ from pathlib import Path
 from unicodedata import category, combining, east_asian_width
 
 from bookmaker.source.diagnostics import LINE_BREAK, Diagnostic
+from bookmaker.visible import visible
 
 LineReader = Callable[[str, int], str | None]
 """The text of a line, counted from 1, of a file by the name that places give it; None where there is none."""
@@ -21,7 +22,8 @@ MOST_SHOWN = 200
 MOST_COLUMNS = 110
 """Columns of a source line that are shown."""
 
-_UNPRINTABLE = ("Cc", "Cf", "Cs", "Zl", "Zp")
+_UNSEEN = "Cf"
+"""The category of characters that take no room: in a line of a file they may be what is wrong with it."""
 
 
 def shown(diagnostics: Iterable[Diagnostic], read_line: LineReader | None = None) -> str:
@@ -76,8 +78,8 @@ def _columns(text: str) -> int:
 
 def _printable(line: str) -> str:
     """The line without characters that would move the cursor or change colours; a tab shows as an arrow."""
-    line = line.replace("\t", "→")
-    return "".join("\N{REPLACEMENT CHARACTER}" if category(char) in _UNPRINTABLE else char for char in line)
+    line = visible(line.replace("\t", "→").replace("\n", "\v"))
+    return "".join("\N{REPLACEMENT CHARACTER}" if category(char) == _UNSEEN else char for char in line)
 
 
 def _lines_on_disk() -> LineReader:

@@ -16,6 +16,7 @@ from dataclasses import dataclass
 from typing import TypeAlias
 
 from bookmaker.source.diagnostics import Collector, Place, nearest, quoted
+from bookmaker.visible import STRAY
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,8 +70,14 @@ _WHOLE = re.compile(r"[+-]?[0-9]{1,9}")
 
 
 def read_text(node: Node, what: str, collector: Collector) -> str | None:
-    """The node's text, or a diagnostic that names `what` was expected."""
+    """The node's text, or a diagnostic that names `what` was expected, or where a character stands that shows
+    nothing."""
     if isinstance(node, Word):
+        if stray := STRAY.search(node.value):
+            said = f"{what} holds a character that cannot be printed (U+{ord(stray.group()):04X})"
+            hint = "delete it; it may have come along with a text that was pasted"
+            collector.error(node.at_offset(stray.start()), "stray-character", said, hint)
+            return None
         return node.value
     collector.error(node.place, "not-text", f"{what} should be a piece of text", _stray_colon(node))
     return None

@@ -119,7 +119,7 @@ CASES: dict[str, tuple[str, str, int, int, str]] = {
         "stray-character",
         2,
         13,
-        "“title” holds a character that cannot be printed (number 7)",
+        "“title” holds a character that cannot be printed (U+0007)",
     ),
     # -- a puzzle
     "unknown key of a puzzle": (

@@ -1,0 +1,111 @@
+"""Findings of an earlier run, believed only as far as they can be checked here and now.
+
+In: a puzzle and the text that was kept. Out: the findings, or None where anything in them is not so. The verdict is
+proven again: that takes milliseconds. The grade, which takes longer to find, is checked step by step along its path.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from math import isclose, isfinite
+
+from bookmaker.grade.bands import difficulty_of, family_of
+from bookmaker.grade.solve_path import Grade, Step
+from bookmaker.proof.record import Findings, from_text
+from bookmaker.puzzle.position import Candidate
+from bookmaker.reasons import Reason, Rung
+from bookmaker.reasons.checking import fits
+from bookmaker.rules import problem_of
+from bookmaker.rules.common.contract import RuledPuzzle
+from bookmaker.solve.problem import Problem
+from bookmaker.solve.verdict import NoSolution, Several, Solution, Tally, Undecided, Unique, Verdict
+
+
+def checked(
+    puzzle: RuledPuzzle, text: str, count: int, prove: Callable[[Problem], Verdict], sound: Callable[[Findings], bool]
+) -> Findings | None:
+    """The findings in a text; None where it is no record, or what it says is not so. `sound` re-checks solutions."""
+    try:
+        found = from_text(text)
+        if not _in_range(puzzle, found.verdict) or not sound(found) or not _tally_fits(found, count):
+            return None
+        if isinstance(found.verdict, Unique | NoSolution) and prove(problem_of(puzzle)) != found.verdict:
+            return None
+    except (ValueError, TypeError, AttributeError, OverflowError, ArithmeticError):
+        return None
+    if not isinstance(found.verdict, Unique):
+        return found if found.grade is None and found.hardest is None else None
+    if found.grade is None or not _grade_holds(puzzle, found.verdict.solution, found.grade):
+        return None
+    if found.hardest is not None and not fits(found.hardest, Reason):
+        return None
+    return found
+
+
+def _in_range(puzzle: RuledPuzzle, verdict: Verdict) -> bool:
+    match verdict:
+        case Unique(solution):
+            shown: tuple[Solution, ...] = (solution,)
+        case Several(first, second):
+            if first == second:
+                return False
+            shown = (first, second)
+        case Undecided(_, found):
+            shown = (found,) if found is not None else ()
+        case _:
+            shown = ()
+    cells, size = len(puzzle.grid.cells), puzzle.grid.size
+    return all(len(s) == cells and all(type(digit) is int and 1 <= digit <= size for digit in s) for s in shown)
+
+
+def _tally_fits(found: Findings, count: int) -> bool:
+    """Does the count agree with the verdict and with what was asked for?"""
+    tally, verdict = found.tally, found.verdict
+    if not count or tally is None:
+        return not count and tally is None
+    if isinstance(verdict, Unique | NoSolution):
+        return tally == Tally(int(isinstance(verdict, Unique)), complete=True)
+    least = 2 if isinstance(verdict, Several) and tally.complete else 0
+    return least <= tally.solutions <= count
+
+
+def _grade_holds(puzzle: RuledPuzzle, solution: Solution, grade: Grade) -> bool:
+    """Does the path lead from the givens to the solution in sound steps, and do the numbers follow from it?"""
+    steps = grade.path.steps
+    numbers = [grade.effort, grade.difficulty, *(step.effort for step in steps)]
+    if not all(type(number) in (int, float) and isfinite(number) and number >= 0 for number in numbers):
+        return False
+    if type(grade.singles_only) is not bool or type(grade.path.reached) is not bool:
+        return False
+    empty = {cell for cell, given in enumerate(puzzle.givens) if not given}
+    for step in steps:
+        if not _step_holds(puzzle, solution, step, empty):
+            return False
+        empty -= {cell for cell, _ in step.placed}
+    return (
+        not empty
+        and grade.path.reached == all(step.rung != Rung.BEYOND for step in steps)
+        and grade.singles_only == all(step.rung <= Rung.NAKED for step in steps)
+        and isclose(grade.effort, grade.path.effort)
+        and isclose(grade.difficulty, difficulty_of(grade.effort, family_of(puzzle)))
+    )
+
+
+def _step_holds(puzzle: RuledPuzzle, solution: Solution, step: Step, empty: set[int]) -> bool:
+    """It places digits of the solution, strikes none of them, and stays on the board."""
+    cells, size = len(puzzle.grid.cells), puzzle.grid.size
+
+    def on_board(candidate: Candidate) -> bool:
+        cell, digit = candidate
+        return type(cell) is int and type(digit) is int and 0 <= cell < cells and 1 <= digit <= size
+
+    return (
+        fits(step.reason, Reason)
+        and all(type(cell) is int and 0 <= cell < cells for cell in step.cells)
+        and all(on_board(c) and c[0] in empty and solution[c[0]] == c[1] for c in step.placed)
+        and all(on_board(c) and solution[c[0]] != c[1] for c in step.removed)
+        and bool(step.placed or step.removed)
+        and type(step.openings) is int
+        and step.openings >= 0
+        and step.empty == len(empty)
+    )
