@@ -19,7 +19,8 @@ from typing import Any, BinaryIO
 from bookmaker.files import naming
 from bookmaker.manifest import load
 from bookmaker.manifest.classics import read_lines
-from bookmaker.manifest.entries import BAND_NAMES, Entry
+from bookmaker.manifest.entries import Entry
+from bookmaker.phrases.bands import BAND_NAMES
 from bookmaker.proof import prove_entry
 from bookmaker.proof.executors import ahead_of, done, in_order
 from bookmaker.proof.report import puzzle_report

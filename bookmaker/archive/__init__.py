@@ -14,7 +14,7 @@ from bookmaker.archive.cards import Card, Catalogue
 from bookmaker.archive.history import printed_before
 from bookmaker.archive.reading import Watch, read_cards
 from bookmaker.archive.settings import read_settings
-from bookmaker.manifest.entries import BAND_NAMES
+from bookmaker.phrases.bands import BAND_NAMES
 from bookmaker.proof.cache import Store
 from bookmaker.source.diagnostics import Collector, Place, in_file_order
 

@@ -9,7 +9,7 @@ from typing import Any
 
 from bookmaker.grade.bands import figure
 from bookmaker.manifest.dates import When, when_from
-from bookmaker.manifest.entries import BAND_NAMES
+from bookmaker.phrases.bands import BAND_NAMES
 from bookmaker.source.diagnostics import Diagnostic, Place
 from bookmaker.symmetry import Keys
 

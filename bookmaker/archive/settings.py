@@ -10,7 +10,7 @@ from pathlib import Path
 
 from bookmaker.manifest.archives import SETTINGS
 from bookmaker.manifest.bookfields import read_bands
-from bookmaker.manifest.entries import BAND_NAMES
+from bookmaker.phrases.bands import BAND_NAMES
 from bookmaker.source.diagnostics import Collector, Place
 from bookmaker.source.placed import Word, read_fields, read_items, read_text
 from bookmaker.source.textfile import read_file

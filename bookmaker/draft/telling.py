@@ -17,9 +17,9 @@ from bookmaker.draft.tuning import Tuned, Tuning
 from bookmaker.grade.bands import figure
 from bookmaker.grade.bottlenecks import bottlenecks_of
 from bookmaker.grade.solve_path import Grade
-from bookmaker.manifest.entries import BAND_NAMES
 from bookmaker.manifest.written import rule_lines
 from bookmaker.phrases import Phrasebook
+from bookmaker.phrases.bands import BAND_NAMES
 from bookmaker.review.notes import narrow_sentence
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.common.words.wording import counted, number

@@ -9,9 +9,10 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import cast, get_args
 
-from bookmaker.manifest.entries import BAND_NAMES, Order
+from bookmaker.manifest.entries import Order
 from bookmaker.manifest.publication import PLAIN, PUBLICATION_KEYS, Publication, read_publication
 from bookmaker.manifest.texts import read_line
+from bookmaker.phrases.bands import BAND_NAMES
 from bookmaker.source import file_limits as limits
 from bookmaker.source.diagnostics import Collector, Place
 from bookmaker.source.placed import Node, Sequence, Table, Word, read_choice, read_fields, read_items, read_text

@@ -11,13 +11,11 @@ from bookmaker.manifest.dates import When
 from bookmaker.manifest.givens import Givens
 from bookmaker.manifest.permission import UNRECORDED, Permission
 from bookmaker.manifest.publication import PLAIN, Publication
+from bookmaker.phrases.bands import BAND_NAMES
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.source.diagnostics import Diagnostic, Place
 
 Order: TypeAlias = Literal["difficulty", "listed", "chapters"]
-
-BAND_NAMES = ("Stroll", "Ramble", "Hike", "Climb", "Summit")
-"""Our names for the five bands of difficulty, easiest first; a manifest may rename them."""
 
 
 @dataclass(frozen=True, slots=True)

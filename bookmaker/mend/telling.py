@@ -14,10 +14,10 @@ from bookmaker.changes.textedits import changed_text, edit_lines
 from bookmaker.changes.typed import Typed
 from bookmaker.grade.bands import figure
 from bookmaker.grade.solve_path import Grade
-from bookmaker.manifest.entries import BAND_NAMES
 from bookmaker.mend.conflicts import Conflicts
 from bookmaker.mend.cures import Cure, Search
 from bookmaker.mend.settling import Settled, Settling
+from bookmaker.phrases.bands import BAND_NAMES
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.common.words.wording import listed, number, symbol

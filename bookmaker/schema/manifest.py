@@ -11,12 +11,13 @@ from bookmaker.layout.specfile import layout_names, load_layout
 from bookmaker.manifest import CHAPTER_KEYS, CHAPTER_ORDERS, MANIFEST_KEYS
 from bookmaker.manifest.bookfields import BOOK_KEYS
 from bookmaker.manifest.dates import WHEN
-from bookmaker.manifest.entries import BAND_NAMES, Order
+from bookmaker.manifest.entries import Order
 from bookmaker.manifest.gridfields import BOXES
 from bookmaker.manifest.permission import RECORD_KEYS, STATES
 from bookmaker.manifest.publication import COVER_KEYS, IMPRINT_KEYS, LEAF, LINK, MOST_FOLD
 from bookmaker.manifest.puzzlefields import PUZZLE_KEYS
 from bookmaker.manifest.texts import DATE, ID
+from bookmaker.phrases.bands import BAND_NAMES
 from bookmaker.puzzle.grid import LARGEST, SMALLEST, USUAL_BOXES
 from bookmaker.schema import rules, shapes
 from bookmaker.schema.shapes import Shape

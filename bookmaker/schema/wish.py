@@ -6,8 +6,8 @@ from itertools import product
 from typing import get_args
 
 from bookmaker.changes.arrangement import ARRANGEMENTS
-from bookmaker.manifest.entries import BAND_NAMES
 from bookmaker.manifest.gridfields import BOXES
+from bookmaker.phrases.bands import BAND_NAMES
 from bookmaker.puzzle.grid import CLASSIC, LARGEST, SMALLEST
 from bookmaker.rules import kinds
 from bookmaker.rules.common.contract import Rule

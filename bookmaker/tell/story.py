@@ -12,8 +12,8 @@ from bookmaker.grade.automorphism import Automorphism, automorphisms
 from bookmaker.grade.bottlenecks import Bottleneck
 from bookmaker.grade.solve_path import Grade
 from bookmaker.logic.state import Ground, ground_of
-from bookmaker.manifest.entries import BAND_NAMES
 from bookmaker.phrases import Phrasebook
+from bookmaker.phrases.bands import BAND_NAMES
 from bookmaker.phrases.story import Voice
 from bookmaker.proof.findings import Proof
 from bookmaker.reasons.telling import (

@@ -16,7 +16,8 @@ from bookmaker.archive import Card, Catalogue, open_catalogue
 from bookmaker.archive.reading import cards_of, entries_of, text_of
 from bookmaker.book.order import place_in_book
 from bookmaker.manifest.archives import archive_files
-from bookmaker.manifest.entries import BAND_NAMES, Entry, Manifest
+from bookmaker.manifest.entries import Entry, Manifest
+from bookmaker.phrases.bands import BAND_NAMES
 from bookmaker.proof import Proof, prove_each
 from bookmaker.proof.cache import Store
 from bookmaker.source.diagnostics import Collector, Diagnostic

@@ -5,7 +5,7 @@ In: a node. Out: the numbers of the bands, from and to; after a diagnostic any b
 
 from __future__ import annotations
 
-from bookmaker.manifest.entries import BAND_NAMES
+from bookmaker.phrases.bands import BAND_NAMES
 from bookmaker.source.diagnostics import Collector, nearest, quoted
 from bookmaker.source.placed import Node, Word
 from bookmaker.wishes.span import Span

@@ -15,7 +15,7 @@ from bookmaker.grade.automorphism import automorphisms
 from bookmaker.grade.bands import figure
 from bookmaker.grade.bottlenecks import bottlenecks_of
 from bookmaker.grade.solve_path import Grade, SolvePath
-from bookmaker.manifest.entries import BAND_NAMES
+from bookmaker.phrases.bands import BAND_NAMES
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.verdict import Solution
 from bookmaker.wishes.span import Span

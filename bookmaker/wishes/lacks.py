@@ -18,8 +18,8 @@ from bookmaker.assemble.amounts import Amount
 from bookmaker.assemble.choose import choose
 from bookmaker.assemble.plan import Demand, Plan, Row
 from bookmaker.grade.bands import family_of
-from bookmaker.manifest.entries import BAND_NAMES
 from bookmaker.manifest.example import example_rule
+from bookmaker.phrases.bands import BAND_NAMES
 from bookmaker.puzzle.grid import CLASSIC as EVERYDAY
 from bookmaker.puzzle.grid import USUAL_BOXES, Grid, boxed_grid
 from bookmaker.puzzle.puzzle import Puzzle

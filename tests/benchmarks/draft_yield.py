@@ -23,8 +23,8 @@ sys.path.insert(0, str(ROOT))
 
 from bookmaker.crosscheck import second_opinion
 from bookmaker.draft.attempt import Drafted, attempt
-from bookmaker.manifest.entries import BAND_NAMES
 from bookmaker.manifest.written import puzzle_lines
+from bookmaker.phrases.bands import BAND_NAMES
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.rules import kinds
 from bookmaker.solve.verdict import Unique

@@ -8,8 +8,8 @@ import pytest
 from bookmaker.book import make_book
 from bookmaker.book.contents import Chapter, Contents, Credits, Guide, HintPages, Keys, TitlePage
 from bookmaker.book.wording import date_in_words
-from bookmaker.manifest.entries import BAND_NAMES
 from bookmaker.manifest.entries import Chapter as Listed
+from bookmaker.phrases.bands import BAND_NAMES
 from bookmaker.solve.verdict import NoSolution, Several, Undecided, Verdict
 from bookmaker.source.diagnostics import BookErrors
 from tests.layout.sample_book import picked, sample_book, sample_manifest, sample_proofs

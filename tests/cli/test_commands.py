@@ -134,7 +134,10 @@ def test_an_unknown_id_is_answered_with_the_nearest(book: Path) -> None:
     for words in (("explain", book, "sixx"), ("handout", book, "--pick", "sixx", "--out", book / "x.pdf")):
         result = run(*words)
         assert result.exit_code == 1
-        assert result.stderr == f"{book / 'book.yaml'}: the book has no puzzle “sixx”\n    did you mean “six”?\n"
+        assert (
+            result.stderr
+            == f"{book / 'book.yaml'}: the book has no puzzle “sixx” [unknown-id]\n    did you mean “six”?\n"
+        )
 
 
 def test_every_trouble_is_said_at_once(book: Path) -> None:

@@ -12,8 +12,8 @@ from pathlib import Path
 from random import Random
 
 from bookmaker.draft.attempt import Drafted, attempt
-from bookmaker.manifest.entries import BAND_NAMES
 from bookmaker.manifest.written import puzzle_lines
+from bookmaker.phrases.bands import BAND_NAMES
 from bookmaker.puzzle.grid import CLASSIC, Grid, boxed_grid
 from bookmaker.puzzle.puzzle import Puzzle, digits_text
 from bookmaker.rules import kinds, problem_of

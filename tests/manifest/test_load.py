@@ -8,7 +8,8 @@ import pytest
 
 from bookmaker.manifest import load
 from bookmaker.manifest.dates import When
-from bookmaker.manifest.entries import BAND_NAMES, Chapter
+from bookmaker.manifest.entries import Chapter
+from bookmaker.phrases.bands import BAND_NAMES
 from bookmaker.puzzle.grid import CLASSIC, boxed_grid
 from bookmaker.rules.thermometer import Thermometer
 from tests.digits import digits_from

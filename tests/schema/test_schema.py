@@ -27,7 +27,7 @@ from bookmaker.starter import write_starter
 from bookmaker.wishes.reading import wishes_in
 from tests.cli.running import run
 from tests.manifest.books import write
-from tests.manifest.test_diagnostics import CASES
+from tests.manifest.test_mistakes import CASES
 from tests.manifest.test_slips import BOOK, SLIPS
 from tests.schema.plainyaml import read
 

@@ -58,24 +58,26 @@ def test_quoted_words_stay_on_one_line_and_short() -> None:
 
 def test_carets_under_every_place_of_the_line() -> None:
     diagnostic = Diagnostic(Place("book.yaml", 2, 3), "c", "said", "mend", (Place("book.yaml", 2, 7),))
-    assert as_shown(diagnostic, "one\n  5 . 5\n") == ("book.yaml:2:3: said\n    2 |   5 . 5\n      |   ^   ^\n    mend")
+    assert as_shown(diagnostic, "one\n  5 . 5\n") == (
+        "book.yaml:2:3: said [c]\n    2 |   5 . 5\n      |   ^   ^\n    mend"
+    )
 
 
 def test_places_on_several_lines() -> None:
     also = (Place("book.yaml", 3, 2), Place("book.yaml", 11, 1), Place("other.yaml", 1, 1))
     diagnostic = Diagnostic(Place("book.yaml", 2, 1), "c", "said", "", also)
     assert as_shown(diagnostic, "\n".join("abcdefghijk")) == (
-        "book.yaml:2:1: said\n     2 | b\n       | ^\n     3 | c\n       |  ^\n       ⋮\n    11 | k\n       | ^"
+        "book.yaml:2:1: said [c]\n     2 | b\n       | ^\n     3 | c\n       |  ^\n       ⋮\n    11 | k\n       | ^"
     )
 
 
 def test_a_whole_file_has_no_excerpt() -> None:
-    assert as_shown(Diagnostic(Place("book.yaml"), "c", "the file is empty"), "") == "book.yaml: the file is empty"
+    assert as_shown(Diagnostic(Place("book.yaml"), "c", "the file is empty"), "") == "book.yaml: the file is empty [c]"
 
 
 def test_warnings_are_told_apart() -> None:
     diagnostic = Diagnostic(Place("book.yaml", 1, 1), "c", "odd", warning=True)
-    assert as_shown(diagnostic, "x").startswith("book.yaml:1:1: worth a look: odd\n")
+    assert as_shown(diagnostic, "x").startswith("book.yaml:1:1: worth a look: odd [c]\n")
 
 
 def test_wide_and_combining_letters_do_not_shift_the_caret() -> None:
@@ -112,7 +114,7 @@ GOLDEN: dict[str, tuple[str, str]] = {
         + "- id: estuary\n  givens: |\n    . . .  . . .  . . .\n    . . .  . . .  . . .\n    5 . .  . 1 .  . 5 .\n"
         + "    . . .  . . .  . . .\n" * 6,
         """\
-book.yaml:9:5: givens clash: row 3 has 5 twice (r3c1 and r3c8)
+book.yaml:9:5: givens clash: row 3 has 5 twice (r3c1 and r3c8) [givens-clash]
     9 |     5 . .  . 1 .  . 5 .
       |     ^               ^
     one of the two is likely a slip
@@ -121,11 +123,11 @@ book.yaml:9:5: givens clash: row 3 has 5 twice (r3c1 and r3c8)
     "misspelt words": (
         HEAD + f"- id: estuary\n  seter: S\n  givens: {GIVENS}\n  rules:\n    thermometr: r1c1-r1c4\n",
         """\
-book.yaml:6:3: the puzzle has no “seter”
+book.yaml:6:3: the puzzle has no “seter” [unknown-key]
     6 |   seter: S
       |   ^
     did you mean “setter”?
-book.yaml:9:5: there is no rule kind “thermometr”
+book.yaml:9:5: there is no rule kind “thermometr” [unknown-rule]
     9 |     thermometr: r1c1-r1c4
       |     ^
     did you mean “thermometer”?
@@ -135,7 +137,7 @@ book.yaml:9:5: there is no rule kind “thermometr”
         HEAD
         + "- id: jig\n  size: 4\n  givens: ................\n  regions: |\n    aabb\n    aabb\n    cccd\n    ccdd\n",
         """\
-book.yaml:11:7: region c has 5 cells and region d has 3; each region should have 4
+book.yaml:11:7: region c has 5 cells and region d has 3; each region should have 4 [region-size]
     11 |     cccd
        |       ^
     12 |     ccdd
@@ -146,7 +148,7 @@ book.yaml:11:7: region c has 5 cells and region d has 3; each region should have
     "two puzzles, one id": (
         HEAD + f"- id: tide\n  givens: {GIVENS}\n- id: tide\n  rules:\n    thermometer: r1c1-r1c4\n",
         """\
-book.yaml:7:7: two puzzles have the id “tide”; the first is on line 5
+book.yaml:7:7: two puzzles have the id “tide”; the first is on line 5 [same-id]
     5 | - id: tide
       |       ^
       ⋮
@@ -158,7 +160,7 @@ book.yaml:7:7: two puzzles have the id “tide”; the first is on line 5
     "tab": (
         "book:\n\ttitle: Tides\n",
         """\
-book.yaml:2:1: there is a tab here where spaces are needed
+book.yaml:2:1: there is a tab here where spaces are needed [tab]
     2 | →title: Tides
       | ^
     indent lines with spaces, two for each step
@@ -167,7 +169,7 @@ book.yaml:2:1: there is a tab here where spaces are needed
     "colon": (
         "book:\n  title: Tides: a book\n",
         """\
-book.yaml:2:15: there is a second colon in this line; everything after the first is taken as text
+book.yaml:2:15: there is a second colon in this line; everything after the first is taken as text [colon]
     2 |   title: Tides: a book
       |               ^
     put text that begins with a sign, or contains “: ”, in quotes: 'like: this'
@@ -176,7 +178,7 @@ book.yaml:2:15: there is a second colon in this line; everything after the first
     "include outside": (
         HEAD + "- include: ../more.yaml\n",
         """\
-book.yaml:5:12: “../more.yaml” is not inside the book's folder
+book.yaml:5:12: “../more.yaml” is not inside the book's folder [include-outside]
     5 | - include: ../more.yaml
       |            ^
     a book includes only files in its own folder or below, so that it can be moved as a whole
@@ -185,7 +187,7 @@ book.yaml:5:12: “../more.yaml” is not inside the book's folder
     "one cell": (
         "book:\n  title: T\npuzzles:\n- id: a\n  givens: x\n",
         """\
-book.yaml:5:11: in the givens, the number of cells is 1 and should be 81
+book.yaml:5:11: in the givens, the number of cells is 1 and should be 81 [picture-size]
     5 |   givens: x
       |           ^
     draw 9 rows of 9, with a dot for an empty cell

@@ -24,7 +24,7 @@ def read(text: str, reader: Callable[[Node, Collector], Any]) -> tuple[Any, list
 
 
 @pytest.mark.parametrize(
-    ("text", "value", "troubles"),
+    ("text", "value", "diagnostics"),
     [
         ("7", 7, []),
         ("+7", 7, []),

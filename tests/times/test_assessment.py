@@ -12,7 +12,7 @@ from statistics import fmean
 import pytest
 
 from bookmaker.grade.bands import PER_BAND, level
-from bookmaker.manifest.entries import BAND_NAMES
+from bookmaker.phrases.bands import BAND_NAMES
 from bookmaker.proof import Proof, prove_all
 from bookmaker.source.diagnostics import BookErrors
 from bookmaker.times import Assessment, assess, read_results
