@@ -5,17 +5,18 @@ In: what the editor typed and what was proven of it. Out: one frozen `Book`, or 
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 from itertools import groupby
 from math import inf
 
 from bookmaker.book import wording
-from bookmaker.book.contents import Book, BookPuzzle, Chapter, Credits, HintPages, Keys
+from bookmaker.book.contents import Book, BookPuzzle, Chapter, HintPages, Keys, numbered_title
 from bookmaker.book.gathering import Gathered, book_puzzle
 from bookmaker.book.kepthints import with_hints
 from bookmaker.book.order import place_in_book
-from bookmaker.book.parts import front_parts, index_parts
+from bookmaker.book.parts import credit_parts, front_parts, index_parts
 from bookmaker.book.smart_quotes import smart_quotes
 from bookmaker.manifest.entries import Manifest
 from bookmaker.proof.cache import NoStore, Store
@@ -59,7 +60,7 @@ def bind(manifest: Manifest, gathered: Iterable[Gathered], draft: bool = False, 
     if unproven:
         raise BookErrors(unproven)
     made.sort(key=lambda one: one[0])
-    puzzles = tuple(replace(puzzle, number=number) for number, (_, _, puzzle) in enumerate(made, start=1))
+    puzzles = tuple(_numbered(puzzle for _, _, puzzle in made))
     chaptered = manifest.order == "chapters" and not as_listed
     homes = [chapter for _, chapter, _ in made]
     chapters = _chapters(manifest, homes, puzzles) if chaptered else (Chapter(1, "", "", puzzles),)
@@ -74,13 +75,22 @@ def bind(manifest: Manifest, gathered: Iterable[Gathered], draft: bool = False, 
             *chapters,
             *_hint_pages(puzzles),
             Keys(wording.KEYS),
-            Credits(wording.CREDITS),
+            *credit_parts(manifest, puzzles),
             *index_parts(manifest, puzzles),
         ),
         draft=draft,
         publication=manifest.publication,
         places=manifest.places,
     )
+
+
+def _numbered(puzzles: Iterable[BookPuzzle]) -> Iterator[BookPuzzle]:
+    """The puzzles with their numbers, which are also the titles of those that would have the same."""
+    listed = list(puzzles)
+    shared = Counter(puzzle.title for puzzle in listed if puzzle.untitled)
+    for number, puzzle in enumerate(listed, start=1):
+        alike = puzzle.untitled and shared[puzzle.title] > 1
+        yield replace(puzzle, number=number, title=numbered_title(number) if alike else puzzle.title)
 
 
 def _chapters(manifest: Manifest, homes: Sequence[int], puzzles: Sequence[BookPuzzle]) -> tuple[Chapter, ...]:

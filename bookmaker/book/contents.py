@@ -69,14 +69,20 @@ class Hints:
     lettered: tuple[int, ...] = ()
 
 
+def numbered_title(number: int) -> str:
+    """What a puzzle is called that shares its kind with others and has no title of its own."""
+    return f"Puzzle {number}"
+
+
 @dataclass(frozen=True, slots=True)
 class BookPuzzle:
     """A puzzle with its number and all that is printed about it.
 
     `shown` is the date of its first showing in words. `solution` is None, and `flaw` says why, in a draft only.
     `rule_places` is where each rule stands in the manifest, `places` where its other fields do, to point at in a later
-    diagnostic. In a contest `points` is what the puzzle is worth and `check` has the cells of its check row; elsewhere
-    they are empty.
+    diagnostic. `untitled` says that it has no title: what stands there are its kinds, or its number where several would
+    be called the same, and then there is nothing to print beside the number. In a contest `points` is what the puzzle
+    is worth and `check` has the cells of its check row; elsewhere they are empty.
     """
 
     number: int
@@ -98,6 +104,17 @@ class BookPuzzle:
     check: tuple[int, ...] = ()
     hints: Hints | None = None
     places: Mapping[str, Place] = field(default_factory=dict, compare=False)
+    untitled: bool = False
+
+    @property
+    def heading(self) -> str:
+        """What stands beside the number: the title, unless that is the number again."""
+        return "" if self.untitled and self.title == numbered_title(self.number) else self.title
+
+    @property
+    def named(self) -> str:
+        """The number with the title, where it has one: “12: Low Tide”."""
+        return f"{self.number}: {self.heading}" if self.heading else str(self.number)
 
 
 @dataclass(frozen=True, slots=True)
@@ -199,9 +216,12 @@ class Keys:
 
 @dataclass(frozen=True, slots=True)
 class Credits:
-    """Setter, first showing and permission of every puzzle."""
+    """Whom the book thanks: `said` are sentences that hold for all of it, `puzzles` those with a first showing or a
+    permission of their own."""
 
     heading: str
+    said: tuple[str, ...] = ()
+    puzzles: tuple[BookPuzzle, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -78,6 +78,7 @@ def book_puzzle(proof: Proof, hints: Hints | None, band_names: Sequence[str]) ->
         puzzle=entry.puzzle,
         place=entry.place,
         title=smart_quotes(entry.title) or ", ".join(wording.kinds(entry.puzzle)),
+        untitled=not entry.title,
         rules=rules_text(entry.puzzle),
         rating=rating_of(entry.puzzle, grade, band_names) if grade else None,
         solution=proof.solution,

@@ -13,6 +13,7 @@ from bookmaker.book import wording
 from bookmaker.book.contents import (
     BookPuzzle,
     Contents,
+    Credits,
     Foreword,
     Guide,
     HalfTitle,
@@ -38,12 +39,32 @@ def front_parts(manifest: Manifest, puzzles: Sequence[BookPuzzle], draft: bool) 
     yield TitlePage(smart_quotes(said.imprint.publisher) if said.imprint else "")
     if said.imprint:
         yield ImprintPage(tuple(_imprint(manifest, puzzles, said.imprint)))
-    yield Contents(wording.CONTENTS)
+    if said.contents:
+        yield Contents(wording.CONTENTS)
     if said.foreword:
         yield Foreword(wording.FOREWORD, tuple(map(curled_runs, said.foreword)))
-    yield Guide(wording.GUIDE, wording.guide(manifest, draft, any(puzzle.hints for puzzle in puzzles)))
+    hinted = any(puzzle.hints for puzzle in puzzles)
+    yield Guide(wording.GUIDE, wording.guide(manifest, draft, hinted, any(credit_parts(manifest, puzzles))))
     if said.primer and (taught := lessons(puzzle.puzzle for puzzle in puzzles)):
         yield Primer(wording.PRIMER, taught)
+
+
+def credit_parts(manifest: Manifest, puzzles: Sequence[BookPuzzle]) -> Iterator[Part]:
+    """The credits, where there is more to say than the imprint does. Setters stand with their puzzles, and in the
+    contents, so that they are named here together."""
+    own = wording.with_credits_of_their_own(puzzles)
+    if manifest.publication.credits and (own or not manifest.publication.imprint):
+        said = tuple(_thanks(puzzles))
+        if said or own:
+            yield Credits(wording.CREDITS, said, own)
+
+
+def _thanks(puzzles: Sequence[BookPuzzle]) -> Iterator[str]:
+    """Who set the puzzles, and the permission that holds for all."""
+    if setters := sorted({puzzle.setter for puzzle in puzzles if puzzle.setter}, key=_dictionary):
+        yield wording.set_by(setters)
+    if permission := wording.shared_permission(puzzles):
+        yield permission
 
 
 def index_parts(manifest: Manifest, puzzles: Sequence[BookPuzzle]) -> Iterator[Part]:
@@ -68,8 +89,7 @@ def _imprint(manifest: Manifest, puzzles: Sequence[BookPuzzle], imprint: Imprint
     if issued:
         yield ", ".join(issued)
     yield from (smart_quotes(said) for said in (imprint.rights, imprint.note) if said)
-    if permission := wording.shared_permission(puzzles):
-        yield permission
+    yield from _thanks(puzzles)
     both = bool(imprint.isbn and imprint.ebook_isbn)
     if imprint.isbn:
         yield f"ISBN {imprint.isbn}{' (printed)' * both}"

@@ -157,14 +157,16 @@ def _read(part: Part, book: Book, pictured: bool) -> Iterator[Block]:
         case Keys():
             yield Heading(2, part.heading, "keys")
             for puzzle in book.puzzles:
-                yield Heading(3, f"Key to puzzle {puzzle.number}: {puzzle.title}", f"key-{puzzle.number}")
+                yield Heading(3, f"Key to puzzle {puzzle.named}", f"key-{puzzle.number}")
                 yield Board(puzzle, puzzle.solution) if puzzle.solution else paragraph(puzzle.flaw)
         case Credits():
-            shared = wording.shared_permission(book.puzzles)
             yield Heading(2, part.heading, "credits")
-            if shared and not any(isinstance(other, ImprintPage) for other in book.front):
-                yield paragraph(shared)
-            yield Numbered(tuple((puzzle, _credit(puzzle, bool(shared))) for puzzle in book.puzzles))
+            if not any(isinstance(other, ImprintPage) for other in book.front):
+                yield from map(paragraph, part.said)
+            if part.puzzles:
+                yield Numbered(
+                    tuple((puzzle, _credit(puzzle, puzzle.permission in part.said)) for puzzle in part.puzzles)
+                )
         case Index():
             yield Heading(2, part.heading, "index")
             yield paragraph(part.note)
@@ -178,7 +180,7 @@ def _read(part: Part, book: Book, pictured: bool) -> Iterator[Block]:
 def puzzle_read(puzzle: BookPuzzle, level: int) -> Iterator[Block]:
     """A puzzle: who set it and how hard it is, its rules with their marks, its digits."""
     grid = puzzle.puzzle.grid
-    yield Heading(level, f"Puzzle {puzzle.number}: {puzzle.title}", f"puzzle-{puzzle.number}")
+    yield Heading(level, f"Puzzle {puzzle.named}", f"puzzle-{puzzle.number}")
     rating = puzzle.rating
     setter = f"Set by {puzzle.setter}." if puzzle.setter else ""
     hard = f"{rating.band_name}, band {rating.band} of 5, difficulty {rating.figure}." if rating else ""

@@ -14,7 +14,7 @@ from bookmaker.book.smart_quotes import smart_quotes
 from bookmaker.manifest.dates import When
 from bookmaker.manifest.entries import Manifest
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.rules.common.words.wording import sentence_case
+from bookmaker.rules.common.words.wording import listed, sentence_case
 from bookmaker.solve.verdict import NoSolution, Several, Undecided, Unique, Verdict
 
 CONTENTS = "Contents"
@@ -67,6 +67,20 @@ def shared_permission(puzzles: Sequence[BookPuzzle]) -> str:
     return permissions.pop() if len(permissions) == 1 else ""
 
 
+CREDITED = " After the keys come the credits: when puzzles were first shown, and who gave permission."
+
+
+def with_credits_of_their_own(puzzles: Sequence[BookPuzzle]) -> tuple[BookPuzzle, ...]:
+    """The puzzles that were shown before or have a permission that is not that of all."""
+    shared = shared_permission(puzzles)
+    return tuple(puzzle for puzzle in puzzles if puzzle.shown or (puzzle.permission and not shared))
+
+
+def set_by(setters: Sequence[str]) -> str:
+    """Who set the puzzles of a book."""
+    return as_sentence(f"Puzzles by {listed(setters)}")
+
+
 def kinds(puzzle: RuledPuzzle) -> tuple[str, ...]:
     """What a puzzle is: its grid, unless that is the usual one and rules say more, and its rules (“Thermometers”)."""
     titles = tuple(smart_quotes(rule.title) for rule in puzzle.rules)
@@ -83,15 +97,15 @@ def proved(draft: bool) -> str:
     )
 
 
-def guide(manifest: Manifest, draft: bool, hinted: bool) -> tuple[str, ...]:
-    """How to read the book, a paragraph each; `hinted` if it has hints."""
+def guide(manifest: Manifest, draft: bool, hinted: bool, credited: bool) -> tuple[str, ...]:
+    """How to read the book, a paragraph each; `hinted` if it has hints, `credited` if it has a page of credits."""
     first, last = manifest.band_names[0], manifest.band_names[-1]
-    listed = any(chapter.listed for chapter in manifest.chapters)
+    as_listed = any(chapter.listed for chapter in manifest.chapters)
     order = {
         "difficulty": "The puzzles are in order of difficulty, gentlest first.",
         "listed": "The puzzles are in the order the editor chose.",
         "chapters": "The puzzles are grouped in chapters, each with the gentlest first.",
-    }["listed" if listed else manifest.order]
+    }["listed" if as_listed else manifest.order]
     hints = (
         " If you get stuck, turn to the three hints for each puzzle, before the keys: where to look, what to look for, "
         "and the next step."
@@ -106,8 +120,8 @@ def guide(manifest: Manifest, draft: bool, hinted: bool) -> tuple[str, ...]:
         "sentence that explains it. The grids are made for pencil: you can write over every mark.",
         f"{CELL_NAMES} {HOUSES}",
         f"{proved(draft)}{hints} The solution keys are at the back, with the givens in bold. The line under each key "
-        "charts the solve, rising where a step takes more searching; arrowheads mark the sticking points. After the "
-        "keys come the credits: who set each puzzle, when it was first shown and who gave permission.",
+        "charts the solve, rising where a step takes more searching; arrowheads mark the sticking points."
+        f"{CREDITED if credited else ''}",
     )
 
 
@@ -124,8 +138,8 @@ def text_guide(band_names: Sequence[str], draft: bool, pictured: bool) -> tuple[
         "Rows are numbered from top to bottom, columns from left to right, and a blank is a cell to fill. Where rows "
         "and columns are named together, all cells are meant in which they meet; the cells of a line are named in its "
         f"order, so that its columns or rows may run backwards. {where}",
-        f"The band of a puzzle, from {first} to {last}, says how hard it is; its effort is how much searching it takes "
-        "if you find the easiest step every time.",
+        f"The band of a puzzle, from {first} to {last}, says how hard it is. Its difficulty is a figure: the digit "
+        "before the point counts the bands, the digit after it shows how close the next one is.",
     )
 
 

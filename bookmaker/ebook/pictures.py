@@ -42,7 +42,7 @@ class Pictures:
     def grid(self, puzzle: BookPuzzle) -> Element:
         """The grid of a puzzle."""
         page = grid_picture(puzzle.puzzle, f"grid {puzzle.id}")
-        name = f"Puzzle {puzzle.number}: {puzzle.title}"
+        name = f"Puzzle {puzzle.named}"
         content = svg_text(page, allowed(name), allowed(told(puzzle))).encode()
         how = "in words and as a table" if grid_read(puzzle.puzzle) else "as a table"
         alt = f"The grid of puzzle {puzzle.number}, which is told below {how}"

@@ -130,7 +130,7 @@ def _chapter(chapter: Chapter, pictures: Pictures) -> Iterator[Text]:
         yield Text(f"{name}.xhtml", title, element("body", opening), ((0, name, title),))
         depth = 1
     for puzzle in chapter.puzzles:
-        name, title = f"puzzle-{puzzle.number}", f"Puzzle {puzzle.number}: {puzzle.title}"
+        name, title = f"puzzle-{puzzle.number}", f"Puzzle {puzzle.named}"
         yield Text(f"{name}.xhtml", title, element("body", _puzzle(puzzle, pictures)), ((depth, name, title),))
 
 

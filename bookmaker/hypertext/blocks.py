@@ -121,7 +121,7 @@ def hints_unfolding(puzzle: BookPuzzle, leads: Leads, rank: int) -> Element:
         element("details", element("summary", title), element("p", hint))
         for title, hint in zip(wording.HINT_LEVELS, hints_read(puzzle), strict=True)
     )
-    heading = element(f"h{rank}", f"Hints for puzzle {puzzle.number}: {puzzle.title}")
+    heading = element(f"h{rank}", f"Hints for puzzle {puzzle.named}")
     return element("section", heading, told, element("p", back(puzzle, leads)), id=name)
 
 

@@ -140,7 +140,7 @@ def _leaves(part: Part, book: Book, layout: Layout) -> Iterable[UnnumberedPage]:
             rows = [*heading(part.heading, layout), *key_rows(book.puzzles, layout)]
             return flowing(rows, layout, "keys", part.heading)
         case Credits():
-            return credits_pages(part, book.puzzles, layout)
+            return credits_pages(part, layout)
         case Index():
             return index_pages(part, layout)
         case _ as never:
@@ -168,7 +168,7 @@ def _bookmarks(book: Book) -> Iterator[Bookmark]:
                     yield Bookmark(part.title, f"chapter {part.number}")
                     level = 1
                 for puzzle in part.puzzles:
-                    yield Bookmark(f"{puzzle.number}  {puzzle.title}", f"puzzle {puzzle.id}", level)
+                    yield Bookmark(f"{puzzle.number}  {puzzle.heading}".rstrip(), f"puzzle {puzzle.id}", level)
             case HintPages():
                 yield Bookmark(part.heading, "hints")
                 for level, title in enumerate(part.levels, start=1):

@@ -84,6 +84,8 @@ class PuzzleSlots:
     """The lines of a grid are this many times as heavy as usual."""
     coordinates: bool = False
     """Are rows and columns numbered?"""
+    workings: bool = False
+    """Is what is left of the page ruled, for the time and for notes?"""
 
 
 @dataclass(frozen=True, slots=True)

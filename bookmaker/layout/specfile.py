@@ -112,7 +112,7 @@ def layout_from(top: Section, name: str, place: Place) -> Layout:
     roles = tuple(TypeScale.__dataclass_fields__)
     scale = top.section("type", roles)
     needed = ("rows", "columns", "text", "hang", "gap", "least cell", "most cell")
-    puzzles = top.section("puzzles", needed, ("weight", "coordinates"))
+    puzzles = top.section("puzzles", needed, ("weight", "coordinates", "workings"))
     least = puzzles.length("least cell", mm(4), mm(40))
     keys = top.section("keys", ("columns", "most cell"))
     press = top.section("press", ("bleed", "marks", "slug"))
@@ -142,6 +142,7 @@ def layout_from(top: Section, name: str, place: Place) -> Layout:
             most=puzzles.length("most cell", least, mm(40)),
             weight=puzzles.number("weight", 1, 3, usual=1),
             coordinates=puzzles.switch("coordinates"),
+            workings=puzzles.switch("workings"),
         ),
         keys=KeySlots(keys.whole("columns", 1, 8), keys.length("most cell", mm(2), mm(20))),
         press=Press(press.length("bleed", 0, mm(10)), press.switch("marks"), press.switch("slug"))

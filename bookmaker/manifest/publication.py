@@ -27,6 +27,8 @@ PUBLICATION_KEYS = (
     "primer",
     "hints",
     "index",
+    "contents",
+    "credits",
     "fold",
     "link",
     "cover",
@@ -74,6 +76,8 @@ class Publication:
     primer: bool = False
     hints: bool = True
     index: bool = False
+    contents: bool = True
+    credits: bool = True
     fold: int = 1
     link: str = ""
     cover: Cover | None = None
@@ -93,6 +97,8 @@ def read_publication(fields: Mapping[str, Node], collector: Collector) -> Public
         primer=_switch(fields, "primer", collector),
         hints="hints" not in fields or _switch(fields, "hints", collector),
         index=_switch(fields, "index", collector),
+        contents="contents" not in fields or _switch(fields, "contents", collector),
+        credits="credits" not in fields or _switch(fields, "credits", collector),
         fold=(read_whole(fields["fold"], "“fold”", collector, 1, MOST_FOLD) or 1) if "fold" in fields else 1,
         link=read_link(fields, collector),
         cover=_cover(fields["cover"], collector) if "cover" in fields else None,

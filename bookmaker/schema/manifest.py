@@ -79,7 +79,7 @@ def book(needed: tuple[str, ...] = ("title",), without: tuple[str, ...] = ()) ->
         "bands": BANDS,
         "archive": {**FOLDERS, "description": "Folders to pick puzzles from, as seen from this file."},
         "language": shapes.choice(sorted(languages())),
-        **dict.fromkeys(("half-title", "primer", "hints", "index"), shapes.SWITCH),
+        **dict.fromkeys(("half-title", "primer", "hints", "index", "contents", "credits"), shapes.SWITCH),
         "imprint": _in_order(IMPRINT_KEYS, IMPRINT, _within(said, "imprint")),
         "foreword": NOTE,
         "fold": shapes.whole(1, MOST_FOLD),

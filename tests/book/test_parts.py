@@ -40,6 +40,7 @@ def test_the_imprint_says_what_it_was_told() -> None:
         "The Attic Window. Ten puzzles for a wet Sunday",
         "Second edition, Attic Press, 14 March 2026",
         "© 2026 Attic Press",
+        "Puzzles by Fennel, Old Rafter, Tamsin Orrell and Zoë Łukasiewicz-Å.",
         "Printed with the setter’s leave.",
         "ISBN 978-0-11-000222-4",
     )

@@ -118,7 +118,7 @@ def many(number: int) -> tuple[BookPuzzle, ...]:
 
 
 def credit_pages(number: int, layout: Layout) -> list[UnnumberedPage]:
-    return credits_pages(Credits("Credits"), many(number), layout)
+    return credits_pages(Credits("Credits", puzzles=many(number)), layout)
 
 
 @pytest.mark.parametrize("name", ["a4-book", "a5-booklet", "a4-large-print"])

@@ -54,7 +54,7 @@ def test_the_credits_part_nothing_and_keep_a_date_together(name: str) -> None:
     other = replace(named(), permission="Another leave.")
     said = [
         item.text
-        for leaf in credits_pages(Credits("Credits"), (named(), other), layout)
+        for leaf in credits_pages(Credits("Credits", puzzles=(named(), other)), layout)
         for group in untagged(leaf.draw(PageSide(layout, right=True), {}))
         for item in untagged(getattr(group, "items", ()))
         if isinstance(item, Text)

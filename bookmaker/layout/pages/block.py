@@ -28,14 +28,19 @@ from bookmaker.layout.pages.words import (
     rules_above,
     rules_beside,
 )
+from bookmaker.layout.pages.workings import workings
 from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.text import DROP, Labels, PageNumber, Row, width
 from bookmaker.layout.spec import Layout, Type
+from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.rules.common.drawing.frame import Margins
 from bookmaker.source.diagnostics import BookErrors
 
-GRID_LINE = 9
-"""Grids of one book begin on the same line of the page, this many lines down, unless their rules are longer."""
+UNDER = 1.4
+"""White space between the rules and the grid, in lines of text."""
+
+SMALLER = 1.3
+"""Cells of a grid of fewer than nine rows may be so much larger than the largest of a usual one."""
 
 KEY_POINTER = "Key on page "
 HINT_POINTER = "Hints on page "
@@ -93,7 +98,7 @@ class Block:
     @property
     def highest(self) -> float:
         """Where the frame lies at the highest, right under the text."""
-        return height(self.head) + self.layout.line + self.over
+        return height(self.head) + UNDER * self.layout.line + self.over
 
     @property
     def lowest(self) -> float:
@@ -118,7 +123,7 @@ class Block:
         yield from stacked(self.head, 0.0, 0.0, labels)
         across = (self.puzzle.puzzle.grid.size + claim.left + claim.right) * self.cell
         x = max(0.0, min(self.hang - claim.left * self.cell, self.width - across))
-        y = (_frame([self]) if self.frame is None else self.frame) - self.over
+        y = (self.highest if self.frame is None else self.frame) - self.over
         yield self._grid(x, y)
         yield from stacked(self.beside, x + across + GUTTER, y, labels)
         below = y + self.grid_height + 0.5 * line
@@ -131,6 +136,9 @@ class Block:
         base, right = below + (1 - DROP) * line, grid_right if clear else self.width
         for pointer, back in self._pointers():
             yield from replace(pointer, x=right - back, y=base, anchor="end").items(labels)
+        if self.layout.puzzles.workings:
+            top = below + max(height(self.note), line) + 0.5 * line
+            yield from workings(self.layout, self.width, top, self.depth)
 
     def _beside(self, right: bool, labels: Labels) -> Iterator[Item]:
         """Grids stand at the outer edge of the page, where the hand lies."""
@@ -188,7 +196,8 @@ def levelled(blocks: Sequence[Block]) -> tuple[Block, ...]:
     made = [replace(block, cell=cells[block.puzzle.puzzle.grid.size]) for block in blocks]
     if not all(block.fits for block in made):
         return tuple(blocks)
-    return tuple(replace(block, frame=_frame(made)) for block in made)
+    frame = max(block.highest for block in made)
+    return tuple(replace(block, frame=frame) for block in made)
 
 
 def in_line(blocks: Sequence[Block]) -> tuple[Block, ...]:
@@ -202,12 +211,6 @@ def in_line(blocks: Sequence[Block]) -> tuple[Block, ...]:
     cell = min(min(block.cell, block.depth / down, (block.width - GUTTER - block.hang) / across) for block in blocks)
     made = tuple(replace(block, claim=claim, cell=cell) for block in blocks)
     return made if all(block.fits for block in made) else tuple(blocks)
-
-
-def _frame(blocks: Sequence[Block]) -> float:
-    """Where the frames of these blocks lie."""
-    wished = GRID_LINE * blocks[0].layout.line + max(block.over for block in blocks)
-    return max(*(block.highest for block in blocks), min(wished, *(block.lowest for block in blocks)))
 
 
 def _claim(puzzle: BookPuzzle, layout: Layout) -> Margins:
@@ -246,7 +249,7 @@ def fit_above(
     `most` is the size of the largest cells, unless the layout allows larger ones. `rules` are set as usual, unless they
     are set already.
 
-    The grid begins at the edge of the hanging column, as wide as the text; one of many cells may take the whole width.
+    The grid stands right under its text and takes the whole width if it can; a narrower one begins where the text does.
     """
     line, slots, claim = layout.line, layout.puzzles, _claim(puzzle, layout)
     head = (
@@ -254,14 +257,12 @@ def fit_above(
         Row(line / 2),
         *(rules_above(puzzle, layout, wide, hang) if rules is None else rules),
     )
-    most = max(most, slots.most)
+    size = puzzle.puzzle.grid.size
+    most = max(most, slots.most) * (SMALLER if size < CLASSIC.size else 1.0)
     beside_note = pointers_width(puzzle, layout, wide) + line
     note = note_rows(puzzle, layout, wide - max(hang, claim.left * most) - beside_note)
-    size = puzzle.puzzle.grid.size
-    tallest = (depth - height(head) - max(height(note), line) - 2 * line) / (size + claim.top + claim.bottom)
-    aligned = (wide - max(hang, claim.left * slots.least)) / (size + claim.right)
-    widest = wide / (size + claim.left + claim.right)
-    cell = min(most, tallest, max(min(aligned, widest), min(widest, slots.least)))
+    tallest = (depth - height(head) - max(height(note), line) - (UNDER + 1) * line) / (size + claim.top + claim.bottom)
+    cell = min(most, tallest, wide / (size + claim.left + claim.right))
     return Block(puzzle, layout, "above", wide, depth, hang, cell, claim, head, note)
 
 

@@ -7,7 +7,6 @@ from dataclasses import replace
 from itertools import zip_longest
 
 from bookmaker.book.contents import BookPuzzle, Credits
-from bookmaker.book.wording import shared_permission
 from bookmaker.display.items import Item, tagged
 from bookmaker.display.tags import BODY, ENTRY, LIST, PARAGRAPH, REFERENCE, further
 from bookmaker.layout.page_side import UnnumberedPage
@@ -24,16 +23,15 @@ _DETAIL = replace(PARAGRAPH, order=1)
 """What is said of a puzzle, read after its title whichever has more lines."""
 
 
-def credits_pages(part: Credits, puzzles: tuple[BookPuzzle, ...], layout: Layout) -> list[UnnumberedPage]:
-    """Pages of credits, an entry a puzzle. A permission that holds for all is said once, at the head."""
+def credits_pages(part: Credits, layout: Layout) -> list[UnnumberedPage]:
+    """Pages of credits: what holds for all at the head, then an entry for each puzzle that has more to say."""
     left = layout.puzzles.hang
     rows = [*heading(part.heading, layout, left)]
-    shared = shared_permission(puzzles)
-    if shared:
-        rows += paragraph(shared, layout.type.text, layout.measure - left, layout.line, left)
+    for said in part.said:
+        rows += paragraph(said, layout.type.text, layout.measure - left, layout.line, left)
         rows.append(Row(layout.line))
-    for puzzle in puzzles:
-        rows += _entry(puzzle, layout, bool(shared))
+    for puzzle in part.puzzles:
+        rows += _entry(puzzle, layout, puzzle.permission in part.said)
     return flowing(rows, layout, "credits", part.heading)
 
 

@@ -16,17 +16,12 @@ from bookmaker.book.contents import BookPuzzle, HintPages
 from bookmaker.display.items import Group, Item, Link, Text, tagged
 from bookmaker.display.tags import BODY, ENTRY, LABEL, LINK, LIST, OURS, further
 from bookmaker.layout.art.coordinates import miniature
-from bookmaker.layout.lengths import mm
 from bookmaker.layout.page_side import PageSide, UnnumberedPage
+from bookmaker.layout.pages.columned import Columns, columned, columns_of
 from bookmaker.layout.pages.parts import heading
-from bookmaker.layout.setting.flow import height, stacked
-from bookmaker.layout.setting.paging import pages
 from bookmaker.layout.setting.text import DROP, Labels, Later, Row, broken, paragraph, width
 from bookmaker.layout.spec import Layout
 from bookmaker.puzzle.grid import Grid
-
-GUTTER = mm(8)
-"""White space between two columns."""
 
 EMS = 22
 """The narrowest column, in ems of its type."""
@@ -49,19 +44,13 @@ def hints_pages(part: HintPages, puzzles: Sequence[BookPuzzle], layout: Layout) 
         rows = [row for puzzle in puzzles for row in _entry(puzzle, level, layout)]
         anchors = ("hints", "hints 1") if level == 1 else (f"hints {level}",)
         between = None if level == 1 else _between(level, layout)
-        leaves += _pages(head, rows, layout, part.heading, anchors, between)
+        leaves += columned(head, rows, layout, _columns(layout), part.heading, anchors, between)
     return leaves
 
 
-def _across(layout: Layout) -> int:
-    """Columns on a page."""
-    return max(1, int((layout.measure + GUTTER) / (EMS * layout.type.small.size + GUTTER)))
-
-
-def _wide(layout: Layout) -> float:
-    """Width of a column."""
-    across = _across(layout)
-    return (layout.measure - (across - 1) * GUTTER) / across
+def _columns(layout: Layout) -> Columns:
+    """The columns of a page of hints."""
+    return columns_of(layout, EMS)
 
 
 def _entry(puzzle: BookPuzzle, level: int, layout: Layout) -> Iterator[Row]:
@@ -71,7 +60,7 @@ def _entry(puzzle: BookPuzzle, level: int, layout: Layout) -> Iterator[Row]:
     small, line = layout.type.small, layout.line
     words = (puzzle.hints.where, puzzle.hints.what, puzzle.hints.how)[level - 1]
     indent = width("000", small) + 0.7 * small.size
-    lines = broken(words, small.font, small.size, _wide(layout) - indent, small.language)
+    lines = broken(words, small.font, small.size, _columns(layout).wide - indent, small.language)
     for at, text in enumerate(lines):
         items = Later(partial(_line, text, puzzle, level, at == 0, layout, indent))
         anchors = (f"hint {level} {puzzle.id}",) if at == 0 else ()
@@ -122,51 +111,6 @@ def _line(text: str, puzzle: BookPuzzle, level: int, first: bool, layout: Layout
             Text(edge, base, number, "sans-bold", small.size * 0.95, anchor="end"),
             Link(edge - wide, base - small.size, wide, 1.3 * small.size, f"puzzle {puzzle.id}", f"puzzle {number}"),
         )
-
-
-def _pages(
-    head: Sequence[Row],
-    rows: Sequence[Row],
-    layout: Layout,
-    running: str,
-    anchors: Sequence[str],
-    between: UnnumberedPage | None,
-) -> Iterator[UnnumberedPage]:
-    """The rows in columns, page by page, the first page under a heading; the columns of the last page are even."""
-    top = height(head)
-    for number, page in enumerate(pages(rows, layout.depth, layout.line, _across(layout), top)):
-        named = [] if number else [(name, layout.margins.top) for name in anchors]
-        above = 0.0 if number else top
-        named += [(name, layout.margins.top + above + y) for column in page for name, y in _anchors(column)]
-        if number:
-            yield _leaf((), page, layout, running, tuple(named), None)
-        else:
-            yield _leaf(head, page, layout, "", tuple(named), between)
-
-
-def _anchors(column: Sequence[Row]) -> Iterator[tuple[str, float]]:
-    y = 0.0
-    for row in column:
-        yield from ((name, y) for name in row.anchors)
-        y += row.height
-
-
-def _leaf(
-    head: Sequence[Row],
-    page: Sequence[Sequence[Row]],
-    layout: Layout,
-    running: str,
-    anchors: tuple[tuple[str, float], ...],
-    between: UnnumberedPage | None,
-) -> UnnumberedPage:
-    def draw(sheet: PageSide, labels: Labels) -> tuple[Item, ...]:
-        items = [*stacked(head, sheet.x, sheet.y, labels)]
-        for at, column in enumerate(page):
-            x = sheet.x + at * (_wide(layout) + GUTTER)
-            items += stacked(column, x, sheet.y + height(head), labels)
-        return tuple(items)
-
-    return UnnumberedPage(draw, anchors, running, between=between)
 
 
 def _between(level: int, layout: Layout) -> UnnumberedPage:

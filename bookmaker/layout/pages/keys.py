@@ -20,7 +20,7 @@ from bookmaker.layout.pages.words import title_tag
 from bookmaker.layout.setting.text import DROP, Later, PageNumber, Row, broken, cut, width
 from bookmaker.layout.spec import Layout
 
-GUTTER = mm(8)
+GUTTER = mm(6)
 """The least white space between keys, in points."""
 
 CAPTION = 1.4
@@ -113,7 +113,7 @@ def _caption(key: Key, layout: Layout, x: float) -> Iterator[Item]:
     number = Text(x, base, str(puzzle.number), "sans-bold", small.size)
     yield number
     indent = width(f"{puzzle.number}  ", small)
-    words = cut(puzzle.title, small, key.room - indent)
+    words = cut(puzzle.heading, small, key.room - indent)
     yield Text(x + indent, base, words, small.font, small.size)
 
 

@@ -1,7 +1,7 @@
 """The primer: each kind of rule with a paragraph and a worked figure.
 
-In: a `Primer`. Out: pages on which no lesson is split, unless it is longer than a page. A small figure hangs at the
-left of its paragraph, like the samples of the puzzle pages; a wide one stands under it.
+In: a `Primer`. Out: pages of columns in which no lesson is split, unless it is longer than a column. Figures stand
+under their paragraphs.
 """
 
 from __future__ import annotations
@@ -12,70 +12,53 @@ from math import ceil
 
 from bookmaker.book.contents import Lesson, Primer, WorkedFigure
 from bookmaker.book.reading import figure_read
-from bookmaker.display.items import Group, Tagged, tagged
+from bookmaker.display.items import Tagged, tagged
 from bookmaker.display.tags import ENGLISH, HEADING, OURS, SECTION, Role, Tag
 from bookmaker.layout.art.swatch import figure_size, legible_cell, worked_figure
 from bookmaker.layout.page_side import UnnumberedPage
-from bookmaker.layout.pages.parts import flowing, heading
+from bookmaker.layout.pages.columned import GUTTER, Columns, columned
+from bookmaker.layout.pages.parts import heading
 from bookmaker.layout.pages.words import RULES_EMS, smallest_figure
-from bookmaker.layout.setting.text import DROP, Row, paragraph
+from bookmaker.layout.setting.text import Row, paragraph
 from bookmaker.layout.spec import Layout
 
-CELL = 2.0
-"""Size of the cells of a figure, in lines of text."""
+CELL = 1.7
+"""Size of the cells of a figure, in lines of text: all figures of a book are of one scale, but for those whose marks
+would have figures too small to read, and those too wide for their column."""
 
-LEAST = 1.35
-"""A figure whose cells would be smaller in the hanging column stands under its paragraph; so does one whose marks would
-have figures too small to read."""
+LARGE, LARGE_CELL = 6, 1.35
+"""A figure with so many rows has cells of this size."""
 
-
-LARGE = 6
-"""A figure with so many rows is drawn in small cells."""
+EMS = 20
+"""The narrowest column of lessons, in ems of text."""
 
 
 def primer_pages(part: Primer, layout: Layout) -> list[UnnumberedPage]:
-    """Pages of lessons."""
-    rows = [*heading(part.heading, layout, layout.puzzles.hang)]
+    """Pages of lessons, in as many columns as have room."""
+    across = max(1, int((layout.measure + GUTTER) / (EMS * layout.type.text.size + GUTTER)))
+    grid = Columns(across, (layout.measure - (across - 1) * GUTTER) / across)
+    rows: list[Row] = []
     for lesson in part.lessons:
-        whole = [*_lesson(lesson, layout)]
+        *whole, last = _lesson(lesson, layout, grid.wide)
         rows += [replace(row, tied=True) for row in whole]
-        rows.append(Row(layout.line))
-    return flowing(rows, layout, "primer", part.heading)
+        rows += [last, Row(layout.line)]
+    return [*columned(heading(part.heading, layout), rows, layout, grid, part.heading, ("primer",))]
 
 
-def _lesson(lesson: Lesson, layout: Layout) -> Iterator[Row]:
-    hang, line = layout.puzzles.hang, layout.line
-    title = replace(layout.type.text, font="serif-bold")
-    wide = min(layout.measure - hang, RULES_EMS * layout.type.text.size)
-    words = [
-        *paragraph(lesson.title, title, wide, line, hang, tags=(SECTION, HEADING)),
-        *paragraph(lesson.text, layout.type.text, wide, line, hang, tags=(SECTION.further, OURS)),
-    ]
+def _lesson(lesson: Lesson, layout: Layout, wide: float) -> Iterator[Row]:
+    """Title, paragraph, and the figure under it."""
+    line, title = layout.line, replace(layout.type.text, font="serif-bold")
+    measure = min(wide, RULES_EMS * layout.type.text.size)
+    yield from paragraph(lesson.title, title, measure, line, tags=(SECTION, HEADING))
+    yield from paragraph(lesson.text, layout.type.text, measure, line, tags=(SECTION.further, OURS))
     figure = lesson.figure
     if figure is None:
-        yield from words
         return
     across, down = figure_size(figure, 1.0)
-    cell = min(CELL * line, (hang - 0.8 * line) / across)
-    if cell >= max(LEAST * line, legible_cell(figure.sample, smallest_figure(layout))):
-        yield from _beside(words, figure, cell, down * cell, line)
-        return
-    cell = min((CELL if down < LARGE else LEAST) * line, wide / across)
-    yield from words
-    yield Row(line / 2)
-    drawn = Group((_told(figure, cell),), hang, 0.0)
-    yield Row(ceil(2 * down * cell / line) * line / 2, (drawn,), tags=(SECTION.further,))
-
-
-def _beside(words: list[Row], figure: WorkedFigure, cell: float, high: float, line: float) -> Iterator[Row]:
-    """The figure hangs from the height of the title's small letters."""
-    first, *others = words
-    drawn = tagged((SECTION,), Group((_told(figure, cell),), 0.0, (1 - DROP) * line - 0.5 * line))
-    yield Row(first.height, (drawn, *replace(first, tags=(SECTION.further, HEADING)).told))
-    yield from others
-    missing = high + 0.4 * line - len(words) * line
-    if missing > 0:
-        yield Row(ceil(missing / line) * line)
+    usual = (CELL if down < LARGE else LARGE_CELL) * line
+    cell = min(max(usual, legible_cell(figure.sample, smallest_figure(layout))), wide / across)
+    yield Row(0.4 * line)
+    yield Row(ceil(2 * down * cell / line) * line / 2, (_told(figure, cell),), tags=(SECTION.further,))
 
 
 def _told(figure: WorkedFigure, cell: float) -> Tagged:

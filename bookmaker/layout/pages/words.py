@@ -27,9 +27,12 @@ SAMPLE, SMALL_SAMPLE = 1.5, 1.2
 NARROWEST = 9
 """The narrowest column of words beside a sample, in ems."""
 
-FIGURE, SHARE = 5.0, 0.44
-"""No figure in a sample is set smaller than so many points, nor than this share of the text, which counts in large
-print; cells are larger where they must be."""
+FIGURE, LARGE_FIGURE = 6.0, 14.0
+"""No figure in a sample is set smaller than so many points, in ordinary print and in large print; cells are larger
+where they must be."""
+
+LARGE = 16.0
+"""Text of so many points and more is large print (from memory: UKAAF G003, Clear Print)."""
 
 APART = 0.5, 0.25
 """White space between a sample and its sentence, in lines: as wished, and the least where figures ask for more room."""
@@ -53,12 +56,13 @@ def head_above(puzzle: BookPuzzle, layout: Layout, measure: float, hang: float) 
     axis = max(hang, width(str(puzzle.number), type.number) + 0.4 * type.number.size)
     wide = ridge_width(layout)
     number = Text(0.0, _base(type.number, layout), str(puzzle.number), type.number.font, type.number.size)
-    lines = broken(puzzle.title, type.title.font, type.title.size, measure - axis - wide - layout.line)
+    room = measure - axis - wide - layout.line
+    lines = broken(puzzle.heading, type.title.font, type.title.size, room) if puzzle.heading else ()
     base = _base(type.number, layout)
     right: list[Item] = []
     if puzzle.rating:
         right.append(Group((ridge(puzzle.rating.band, wide),), measure - wide, base))
-    heading = tagged((title_tag(puzzle, TITLE),), number, _title(axis, base, lines[0], layout))
+    heading = tagged((title_tag(puzzle, TITLE),), number, *(_title(axis, base, words, layout) for words in lines[:1]))
     rows = [Row(type.number.leading, (heading, *right))]
     rows += [
         Row(type.title.leading, (_title(axis, _base(type.title, layout), words, layout),), tags=(TITLE.further,))
@@ -80,7 +84,7 @@ def head_beside(puzzle: BookPuzzle, layout: Layout, measure: float) -> tuple[Row
         wide = ridge_width(layout)
         top.append(Group((ridge(puzzle.rating.band, wide),), measure - wide, base))
     band = Text(measure, _base(type.note, layout), _band_words(puzzle), type.label.font, type.label.size, anchor="end")
-    title = broken(puzzle.title, type.title.font, type.title.size, measure)
+    title = broken(puzzle.heading, type.title.font, type.title.size, measure) if puzzle.heading else ()
     return (
         Row(type.number.leading, tuple(top)),
         Row(layout.line, (band,), tags=(BAND,)),
@@ -142,7 +146,7 @@ def key_entries(puzzle: BookPuzzle, layout: Layout, measure: float) -> list[tupl
 
 def title_tag(puzzle: BookPuzzle, tag: Tag) -> Tag:
     """A heading that says number and title of a puzzle, apart from each other and whole."""
-    return replace(tag, said=f"{puzzle.number}. {puzzle.title}")
+    return replace(tag, said=f"{puzzle.number}. {puzzle.heading}" if puzzle.heading else puzzle.title)
 
 
 def note_rows(puzzle: BookPuzzle, layout: Layout, measure: float) -> tuple[Row, ...]:
@@ -184,7 +188,7 @@ def _plain(puzzle: BookPuzzle, layout: Layout, measure: float, x: float) -> tupl
 
 def smallest_figure(layout: Layout) -> float:
     """The least size of figures in samples, in points."""
-    return max(FIGURE, SHARE * layout.type.text.size)
+    return LARGE_FIGURE if layout.type.text.size >= LARGE else FIGURE
 
 
 def _cell(mark: MarkLine, layout: Layout, room: float, lines: float = SAMPLE) -> float:

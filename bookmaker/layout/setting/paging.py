@@ -14,8 +14,11 @@ from typing import TypeAlias
 from bookmaker.layout.setting.flow import columns, filling, height
 from bookmaker.layout.setting.text import Row
 
-LEAST = 0.25
+LEAST = 1 / 3
 """A last page that is filled to less than this share of its depth is a leftover."""
+
+LARGE = 90.0
+"""Rows of more points than that hold something large."""
 
 TIGHT = 0.5
 """What is left of white rows where that saves a page."""
@@ -32,6 +35,8 @@ def pages(rows: Sequence[Row], depth: float, step: float, across: int = 1, top: 
     enough on it. Where neither helps, it stays.
     """
     plain = _laid(rows, depth, step, across, top)
+    if across == 1 and len(plain) > 1:
+        plain[-2:] = _balanced(plain[-2], plain[-1], depth if len(plain) > 2 else depth - top)
     enough = LEAST * depth
     if len(plain) < 2 or filled(plain[-1]) >= enough:
         return plain
@@ -44,6 +49,26 @@ def pages(rows: Sequence[Row], depth: float, step: float, across: int = 1, top: 
             return evened
         shorter -= step
     return plain
+
+
+def _balanced(page: Columns, last: Columns, depth: float) -> list[Columns]:
+    """The last two pages of one column, as even as may be where large things stand on them, such as a row of keys: the
+    first is no emptier than the last, and both hold what they held if it is the other way."""
+    (rows,), (after,) = page, last
+    together = [*rows, *after]
+    best = page, last
+    for at in _breaks(together):
+        first, second = tuple(together[:at]), tuple(together[at:])
+        while second and not second[0].items:
+            second = second[1:]
+        if second and height(second) <= _inked(first) <= depth and _inked(second) > filled(best[1]):
+            best = [first], [second]
+    return [*best]
+
+
+def _breaks(rows: Sequence[Row]) -> list[int]:
+    """Where rows may be broken: behind one that is not tied, before something that is no line of text."""
+    return [at for at in range(1, len(rows)) if not rows[at - 1].tied and rows[at].height > LARGE and rows[at].items]
 
 
 def filled(page: Columns) -> float:
