@@ -24,6 +24,7 @@ from bookmaker.proof import Proof, prove_all
 from bookmaker.proof.cache import FreshStore, Store, user_store
 from bookmaker.proof.claims import wrong_claims
 from bookmaker.proof.crew import crew_on, processes
+from bookmaker.proof.pulse import heard
 from bookmaker.proof.remarks import remark
 from bookmaker.times import Calibration, calibrated, calibrated_catalogue, read_calibration
 from bookmaker.trouble import BookTroubles, Place, Trouble, nearest
@@ -219,10 +220,11 @@ def proven(proofs: tuple[Proof, ...]) -> tuple[Proof, ...]:
     """The same proofs, if every puzzle has exactly one solution; else a trouble for each that has not."""
     unproven = [proof for proof in proofs if proof.grade is None]
     if unproven:
-        raise BookTroubles(
-            Trouble(proof.entry.place, "not-unique", remark(proof), "“bookmaker proof --count 100” tells more")
-            for proof in unproven
-        )
+        with heard(say_alive):
+            raise BookTroubles(
+                Trouble(proof.entry.place, "not-unique", remark(proof), "“bookmaker proof --count 100” tells more")
+                for proof in unproven
+            )
     return proofs
 
 

@@ -19,6 +19,7 @@ from bookmaker.cli.loading import (
     load_book,
     proofs_in_order,
     proving_options,
+    say_alive,
     shared,
 )
 from bookmaker.cli.paths import NEW_FILE_OR_STREAM, Whole
@@ -29,6 +30,7 @@ from bookmaker.manifest.permission import unprintable
 from bookmaker.proof import Proof
 from bookmaker.proof.claims import wrong_claims
 from bookmaker.proof.notes import editor_notes, notes_report
+from bookmaker.proof.pulse import heard
 from bookmaker.proof.remarks import remark
 from bookmaker.proof.report import report
 from bookmaker.proof.second import demand_auditor, doubts
@@ -84,9 +86,10 @@ def proof_command(
             same = [f"This is {alike[id(proof)]}."] if id(proof) in alike else []
             for sentence in (*said.sentences, *same) or ("Nothing to note.",):
                 click.echo(textwrap.fill(sentence, 96, initial_indent="  ", subsequent_indent="  "))
-    for proof in proofs:
-        if wrong := remark(proof):
-            click.echo(f"{proof.entry.place}: {wrong}", err=True)
+    with heard(say_alive):
+        for proof in proofs:
+            if wrong := remark(proof):
+                click.echo(f"{proof.entry.place}: {wrong}", err=True)
     if hard := decided_by_learning(proofs):
         click.echo(hard, err=True)
     differing = tuple(wrong_claims(proofs))

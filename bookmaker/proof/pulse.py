@@ -17,7 +17,7 @@ from bookmaker.solve import underway
 from bookmaker.solve.underway import Unit
 from bookmaker.visible import visible
 
-PATIENCE = 3.0
+PATIENCE = 1.0
 """Seconds without a sign."""
 
 BEAT = 0.5
