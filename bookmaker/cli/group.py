@@ -1,4 +1,5 @@
-"""The command group, and how every command ends: 0 all good, 1 troubles in the content, 2 wrong usage, 130 stopped."""
+"""The command group, and how every command ends: 0 all good, 1 troubles in the content, 2 wrong usage, 130
+stopped with Ctrl-C, 143 by SIGTERM."""
 
 from __future__ import annotations
 
@@ -13,6 +14,7 @@ import click
 
 from bookmaker.files import Unwritten
 from bookmaker.proof import EngineFault
+from bookmaker.stopping import code_of
 from bookmaker.trouble import BookTroubles, Trouble
 from bookmaker.trouble_text import shown
 from bookmaker.visible import VisibleStream
@@ -23,9 +25,6 @@ to the end and refer to nothing above them. To look through them all after every
 
 KEPT = "bookmaker.kept"
 """Under this word of a context's `meta` a command says what is kept if it is stopped, and how to go on."""
-
-INTERRUPTED = 130
-"""What a shell expects of a command that was stopped with Ctrl-C: 128 and the number of the signal."""
 
 _ELSEWHERE = "name a folder where you may write, or close the program that has the file open"
 
@@ -48,7 +47,16 @@ class HonestGroup(click.Group):
         gc.set_threshold(COLLECT_AFTER)
         _speak_utf8()
         sys.stdout, sys.stderr = _visibly(sys.stdout), _visibly(sys.stderr)
-        return super().main(*args, **kwargs)
+        if not kwargs.pop("standalone_mode", True):
+            return super().main(*args, **{**kwargs, "standalone_mode": False})
+        try:
+            code = super().main(*args, **{**kwargs, "standalone_mode": False})
+        except click.Abort as end:
+            code = code_of(end.__cause__) if isinstance(end.__cause__, KeyboardInterrupt) else 1
+        except click.ClickException as wrong:
+            wrong.show()
+            code = wrong.exit_code
+        sys.exit(code or 0)
 
     def format_commands(self, ctx: click.Context, formatter: click.HelpFormatter) -> None:
         """Every command with the whole of its first sentence; click would cut it short."""
@@ -59,9 +67,9 @@ class HonestGroup(click.Group):
     def invoke(self, ctx: click.Context) -> Any:
         try:
             return super().invoke(ctx)
-        except KeyboardInterrupt:
+        except KeyboardInterrupt as stop:
             click.echo(f"\nstopped: {ctx.meta.get(KEPT, 'nothing was written')}", err=True)
-            ctx.exit(INTERRUPTED)
+            ctx.exit(code_of(stop))
         except BookTroubles as troubles:
             say_troubles(troubles.troubles)
             ctx.exit(1)

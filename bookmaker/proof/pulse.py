@@ -25,7 +25,7 @@ BEAT = 0.5
 
 SEARCHING = "being proven"
 
-EFFORTS = {Unit.GUESSES: "guesses made", Unit.CONFLICTS: "dead ends met"}
+EFFORTS = {Unit.GUESSES: "guesses made", Unit.STEPS: "steps of the learning prover taken"}
 """Efforts in the reader's words."""
 
 

@@ -22,6 +22,7 @@ from bookmaker.proof.cache import user_store
 from bookmaker.proof.claims import wrong_claims
 from bookmaker.proof.remarks import remark
 from bookmaker.solve.verdict import Several, Verdict
+from bookmaker.stopping import serving
 from bookmaker.trouble import Place, Trouble
 
 WORKERS = 2
@@ -75,6 +76,7 @@ def examiners() -> ProcessPoolExecutor:
 
 def _begin() -> None:
     """An interrupt is for the process that serves: it ends its workers."""
+    serving()
     signal.signal(signal.SIGINT, signal.SIG_IGN)
 
 
