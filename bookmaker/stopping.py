@@ -11,7 +11,7 @@ from __future__ import annotations
 import os
 import signal
 import sys
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from contextlib import contextmanager
 from types import FrameType, TracebackType
 from typing import Any
@@ -20,6 +20,11 @@ SIGNALS = (signal.SIGINT, signal.SIGTERM)
 
 AGAIN = 0.01
 """Seconds after which a `Stopped` that was lost is raised again."""
+
+
+_holding = False
+_waiting: list[int] = []
+"""Are signals held back, and which ones have come meanwhile? One that another thread takes gets round the mask."""
 
 
 class Stopped(KeyboardInterrupt):
@@ -53,15 +58,19 @@ def no_more() -> None:
 
 @contextmanager
 def held_back() -> Iterator[None]:
-    """Signals wait, here and in processes begun meanwhile, where they wait until `serving`. Not on Windows."""
-    if sys.platform == "win32":
-        yield
-        return
-    before = signal.pthread_sigmask(signal.SIG_BLOCK, SIGNALS)
+    """Signals wait until the end of this, which raises `Stopped` if one has come. In processes begun meanwhile they
+    wait until `serving`."""
+    global _holding
+    before = _masked(signal.SIG_BLOCK, SIGNALS)
+    _holding, outer = True, _holding
     try:
         yield
     finally:
-        signal.pthread_sigmask(signal.SIG_SETMASK, before)
+        _holding = outer
+        _masked(signal.SIG_SETMASK, before)
+    if _waiting and not outer:
+        _answer(_leave)
+        raise Stopped(_waiting.pop())
 
 
 def serving() -> None:
@@ -72,8 +81,7 @@ def serving() -> None:
 
     for number in SIGNALS:
         signal.signal(number, signal.SIG_DFL)
-    if sys.platform != "win32":
-        signal.pthread_sigmask(signal.SIG_UNBLOCK, SIGNALS)
+    _masked(signal.SIG_UNBLOCK, SIGNALS)
     if parent := parent_process():
         sentinel = parent.sentinel
 
@@ -90,11 +98,19 @@ def _answer(handler: Any) -> None:
             signal.signal(number, handler)
 
 
+def _masked(how: int, numbers: Iterable[int]) -> set[int]:
+    """Change which signals this thread takes, and so the processes that it begins; which it did not take until now."""
+    return set() if sys.platform == "win32" else set(signal.pthread_sigmask(how, numbers))
+
+
 def _leave(number: int, _: FrameType | None) -> None:
     os._exit(128 + number)
 
 
 def _raise(number: int, _: FrameType | None) -> None:
+    if _holding:
+        _waiting.append(number)
+        return
     _answer(_leave)
     raise Stopped(number)
 
@@ -110,10 +126,21 @@ def _lost(met: Any) -> None:
     if not isinstance(met.exc_value, Stopped):
         sys.__unraisablehook__(met)
         return
-    from _thread import interrupt_main
     from threading import Timer
 
     _answer(_raise)
-    again = Timer(AGAIN, interrupt_main, [met.exc_value.number])
+    again = Timer(AGAIN, _send, [met.exc_value.number])
     again.daemon = True
     again.start()
+
+
+def _send(number: int) -> None:
+    """Send a signal to the main thread, whatever it waits for."""
+    if sys.platform == "win32":
+        from _thread import interrupt_main
+
+        interrupt_main(number)
+    else:
+        from threading import main_thread
+
+        signal.pthread_kill(main_thread().ident or 0, number)

@@ -12,7 +12,7 @@ from typing import Any, TextIO, cast
 
 import click
 
-from bookmaker.files import Unwritten
+from bookmaker.files import Unwritten, written
 from bookmaker.proof import EngineFault
 from bookmaker.stopping import code_of
 from bookmaker.trouble import BookTroubles, Trouble
@@ -26,9 +26,13 @@ to the end and refer to nothing above them. To look through them all after every
 KEPT = "bookmaker.kept"
 """Under this word of a context's `meta` a command says what is kept if it is stopped, and how to go on."""
 
+NOTHING = "nothing was written"
+"""How such a text begins where it holds until the first file is written."""
+
 _ELSEWHERE = "name a folder where you may write, or close the program that has the file open"
 
 HINTS = {
+    errno.EWOULDBLOCK: "wait until it has ended, or name another file",
     errno.ENOSPC: "free some room there, or name a folder on another disk",
     errno.EDQUOT: "free some room there, or name a folder on another disk",
     errno.EROFS: "that disk can only be read: name a folder on another one",
@@ -65,10 +69,14 @@ class HonestGroup(click.Group):
             formatter.write_dl([(name, command.get_short_help_str(limit=1000)) for name, command in commands])
 
     def invoke(self, ctx: click.Context) -> Any:
+        before = len(written)
         try:
             return super().invoke(ctx)
         except KeyboardInterrupt as stop:
-            click.echo(f"\nstopped: {ctx.meta.get(KEPT, 'nothing was written')}", err=True)
+            kept = ctx.meta.get(KEPT, NOTHING)
+            if kept.startswith(NOTHING) and len(written) > before:
+                kept = "all was written"
+            click.echo(f"\nstopped: {kept}", err=True)
             ctx.exit(code_of(stop))
         except BookTroubles as troubles:
             say_troubles(troubles.troubles)

@@ -14,7 +14,7 @@ import click
 from bookmaker.archive import Catalogue, open_catalogue
 from bookmaker.archive.inbook import Disguise, disguises, troubles_of
 from bookmaker.book.order import in_book_order
-from bookmaker.cli.group import KEPT, say_troubles
+from bookmaker.cli.group import KEPT, NOTHING, say_troubles
 from bookmaker.cli.paths import Whole
 from bookmaker.cli.progress import Progress
 from bookmaker.manifest import load
@@ -50,7 +50,7 @@ def sharing_options(command: Command) -> Command:
     def asked_afresh(ctx: click.Context, _: click.Parameter, value: bool) -> None:
         ctx.meta["fresh"] = value
         again = "the same command without --fresh" if value else "the same command"
-        ctx.meta[KEPT] = f"nothing was written; what was proved so far is kept, and {again} goes on from there"
+        ctx.meta[KEPT] = f"{NOTHING}; what was proved so far is kept, and {again} goes on from there"
 
     fresh = click.option(
         "--fresh",

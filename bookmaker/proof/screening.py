@@ -16,6 +16,7 @@ from itertools import islice
 from pathlib import Path
 from typing import Any, BinaryIO
 
+from bookmaker.alone import claim
 from bookmaker.files import naming
 from bookmaker.manifest import load
 from bookmaker.manifest.classics import read_lines
@@ -41,7 +42,7 @@ def screen(lists: Iterable[Path], report: Path, crew: Executor) -> Iterator[dict
     """Screen what the report does not hold yet, adding a line for each; yields each line's data.
 
     Raises BookTroubles where a manifest can't be read, or where the report was started from other lists; OSError, with
-    the report's name, where it can't be written.
+    the report's name, where it can't be written or another process is at work on it.
     """
     if report.exists() and not report.is_file():
         raise BookTroubles([Trouble(Place(str(report)), "no-file", "a report is a file", "name another one for it")])
@@ -49,6 +50,7 @@ def screen(lists: Iterable[Path], report: Path, crew: Executor) -> Iterator[dict
     with naming(report):
         report.parent.mkdir(parents=True, exist_ok=True)
     with naming(report), report.open("a+b") as stream:
+        claim(stream.fileno(), report)
         first = _skip_done(items, report, stream)
 
         def begin(item: Item) -> Future[dict[str, Any]]:
