@@ -12,10 +12,23 @@ import shutil
 import tempfile
 from collections.abc import Iterator, Mapping
 from contextlib import ExitStack, contextmanager
+from errno import EINVAL
 from pathlib import Path
 
 from bookmaker.alone import alone_in
 from bookmaker.stopping import held_back
+
+
+class NotOrdinary(OSError):
+    """A pipe or a device, named in `filename`: to read it might never come to an end."""
+
+
+def ordinary(path: Path) -> Path:
+    """The same path. Raises NotOrdinary where it leads to something else than a file or a folder."""
+    if path.exists() and not (path.is_file() or path.is_dir()):
+        raise NotOrdinary(EINVAL, "this is not an ordinary file", str(path))
+    return path
+
 
 written: list[Path] = []
 """All that this process has written."""

@@ -17,7 +17,7 @@ from pathlib import Path
 from typing import Any, BinaryIO
 
 from bookmaker.alone import claim
-from bookmaker.files import naming
+from bookmaker.files import naming, ordinary
 from bookmaker.manifest import load
 from bookmaker.manifest.classics import read_lines
 from bookmaker.manifest.model import BAND_NAMES, Entry
@@ -123,7 +123,7 @@ def _items(lists: Iterable[Path]) -> Iterator[Item]:
             yield from (Item(f"{e.place.file}:{e.id}", e, (), manifest.band_names) for e in manifest.entries)
             continue
         desk = Desk()
-        with path.open(encoding="utf-8-sig", errors="replace") as lines:
+        with ordinary(path).open(encoding="utf-8-sig", errors="replace") as lines:
             for _, place, entry in read_lines(lines, str(path), desk):
                 said = tuple(trouble.text for trouble in desk.errors())
                 yield Item(f"{place.file}:{place.line}", None if said else entry, said)
