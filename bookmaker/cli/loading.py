@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from concurrent.futures import Executor
 from contextlib import AbstractContextManager, nullcontext
 from pathlib import Path
@@ -26,6 +26,8 @@ from bookmaker.proof.claims import wrong_claims
 from bookmaker.proof.crew import crew_on, processes
 from bookmaker.proof.pulse import heard
 from bookmaker.proof.remarks import remark
+from bookmaker.proof.second import doubts
+from bookmaker.rules.common.wording import counted
 from bookmaker.times import Calibration, calibrated, calibrated_catalogue, read_calibration
 from bookmaker.trouble import BookTroubles, Place, Trouble, nearest
 
@@ -240,3 +242,13 @@ def say_disguised(proofs: tuple[Proof, ...], press: bool) -> None:
     if press and found:
         raise BookTroubles(found)
     say_troubles(found)
+
+
+def ask_again(proofs: Sequence[Proof]) -> None:
+    """Say what second opinions bring up. Raises BookTroubles where one disagrees."""
+    with shared() as crew:
+        found = tuple(doubts(proofs, crew))
+    if not all(trouble.warning for trouble in found):
+        raise BookTroubles(found)
+    say_troubles(found)
+    click.echo(f"second opinion: the same on {counted(len(proofs) - len(found), 'puzzle')}", err=True)

@@ -13,6 +13,7 @@ import click
 
 from bookmaker.cli.group import main, say_troubles
 from bookmaker.cli.loading import (
+    ask_again,
     book_argument,
     calibration_option,
     disguised,
@@ -20,23 +21,19 @@ from bookmaker.cli.loading import (
     proofs_in_order,
     proving_options,
     say_alive,
-    shared,
 )
 from bookmaker.cli.paths import NEW_FILE_OR_STREAM, Whole
 from bookmaker.cli.table import decided_by_learning, proof_table
 from bookmaker.files import write_whole
 from bookmaker.layout import load_layout
 from bookmaker.manifest.permission import unprintable
-from bookmaker.proof import Proof
 from bookmaker.proof.claims import wrong_claims
 from bookmaker.proof.notes import editor_notes, notes_report
 from bookmaker.proof.pulse import heard
 from bookmaker.proof.remarks import remark
 from bookmaker.proof.report import report
-from bookmaker.proof.second import demand_auditor, doubts
-from bookmaker.rules.common.wording import counted
+from bookmaker.proof.second import demand_auditor
 from bookmaker.solve.verdict import Unique
-from bookmaker.trouble import BookTroubles
 
 
 @main.command("proof")
@@ -104,13 +101,3 @@ def proof_command(
 def _terminal() -> int | None:
     """The width of the terminal; None where the output goes elsewhere."""
     return get_terminal_size().columns if sys.stdout.isatty() else None
-
-
-def ask_again(proofs: tuple[Proof, ...]) -> None:
-    """Say what second opinions bring up. Raises BookTroubles where one disagrees."""
-    with shared() as crew:
-        found = tuple(doubts(proofs, crew))
-    if not all(trouble.warning for trouble in found):
-        raise BookTroubles(found)
-    say_troubles(found)
-    click.echo(f"second opinion: the same on {counted(len(proofs) - len(found), 'puzzle')}", err=True)

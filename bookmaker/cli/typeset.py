@@ -10,6 +10,7 @@ from pathlib import Path
 
 import click
 
+from bookmaker.audit import auditor
 from bookmaker.book import Book, bind
 from bookmaker.book.gathering import Gathered, gather
 from bookmaker.book.textedition import braille_edition, text_edition
@@ -18,6 +19,7 @@ from bookmaker.cli.completion import layouts_for
 from bookmaker.cli.group import main
 from bookmaker.cli.loading import (
     agreed,
+    ask_again,
     book_argument,
     calibration,
     calibration_option,
@@ -103,7 +105,8 @@ def typeset_command(
 
     A puzzle without exactly one solution stops the book, unless --draft is given. Both files are checked as by
     “bookmaker preflight”, and files in FOLDER are replaced only if the new ones pass. An edition for the press is
-    written beside the other, as book-press.pdf and key-press.pdf; it needs a date, from the imprint or from --date.
+    written beside the other, as book-press.pdf and key-press.pdf; it needs a date, from the imprint or from --date. For
+    the press every puzzle is also put to a second prover, where that is installed (extra “audit”).
 
     A booklet layout, or --booklet with any other layout, adds booklet.pdf: the pages two to a side, in the order in
     which the sheets are folded. Print it on both sides, flipped on the short edge.
@@ -140,6 +143,8 @@ def typeset_command(
         if not draft:
             agreed(tuple(proofs))
             say_disguised(tuple(by_id[puzzle.id] for puzzle in contents.puzzles), press)
+            if press and auditor():
+                ask_again(proofs)
         document = compose(contents, layout)
         makers: dict[str, Callable[[], Document]] = {}
         if not ebook:

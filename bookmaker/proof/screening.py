@@ -11,6 +11,7 @@ import json
 import re
 from collections.abc import Iterable, Iterator
 from concurrent.futures import Executor, Future
+from contextlib import suppress
 from dataclasses import dataclass
 from itertools import islice
 from pathlib import Path
@@ -83,7 +84,8 @@ def _skip_done(items: Iterator[Item], report: Path, stream: BinaryIO) -> dict[st
             break
         count, length, last = count + 1, length + len(line), line
         if (key := _KEY.search(line, max(len(line) - 200, 0))) and (source := _SOURCE.match(line)):
-            first.setdefault(key[1].decode(), json.loads(source[1]))
+            with suppress(ValueError):  # a line that was changed by hand
+                first.setdefault(key[1].decode(), json.loads(source[1]))
     stream.truncate(length)
     stream.seek(0, 2)
     if count:
@@ -111,7 +113,7 @@ _KEY = re.compile(rb'"key":"([0-9a-f]+)"')
 def _source(line: bytes) -> str | None:
     try:
         source = json.loads(line)["source"]
-    except (ValueError, KeyError, TypeError):
+    except (ValueError, KeyError, TypeError, RecursionError):
         return None
     return str(source)
 

@@ -30,8 +30,8 @@ if TYPE_CHECKING:
 
 SOLVER = "cadical153"
 
-STEPS = 40_000_000
-"""Steps (literals propagated) after which the solver gives up on a proof: about eight seconds. Conflicts would bound
+STEPS = 25_000_000
+"""Steps (literals propagated) after which the solver gives up on a proof: about five seconds. Conflicts would bound
 it worse: one takes from 30 µs to 110 µs."""
 
 ORDERING = 300_000
