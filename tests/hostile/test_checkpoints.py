@@ -106,7 +106,7 @@ LIES: dict[str, Callable[[Any], Any]] = {
     "80 cells": _with(Unique((1,) * 80, 3)),
     "text for digits": _with(Unique(("one",) * 81, 3)),  # type: ignore[arg-type]
     "the same solution twice": _with(Several(GRADED.solution or (), GRADED.solution or (), 3)),
-    "no solution, though graded": _with(NoSolution(3)),
+    "no solution, though graded": lambda answer: _with(NoSolution(3))(answer) if answer[0].grade else answer,
     "no verdict": _with(None),
     "no grade": lambda answer: (replace(answer[0], grade=None), answer[1]),
     "the grade of another": lambda answer: (replace(answer[0], grade=GRADED.grade), answer[1]),
@@ -122,6 +122,5 @@ def test_a_worker_that_answers_nonsense_is_found_out(lie: Callable[[Any], Any]) 
 
 def test_what_a_worker_found_and_is_sound_is_believed() -> None:
     honest = [replace(proof, seconds=0.0) for proof in prove_each(_entries())]
-    assert [
-        replace(proof, seconds=0.0) for proof in prove_each(_entries(), crew=Lying(lambda answer: answer))
-    ] == honest
+    crew = Lying(lambda answer: answer)
+    assert [replace(proof, seconds=0.0) for proof in prove_each(_entries(), crew=crew)] == honest

@@ -57,8 +57,9 @@ WRITERS: dict[str, list[str]] = {
 }
 """`screen` is not among them: it adds to its report line by line."""
 
-GROWING = {"draft"}
-"""These write the same file several times, each time whole."""
+GROWING = {"draft", "proof"}
+"""Of these a file may be neither the old one nor the new one of another run: a draft is written several times, each
+time whole, and a report says how long the proofs took."""
 
 
 def laid_out(folder: Path) -> Path:
