@@ -2,7 +2,7 @@
 
 In: paths, and what goes into them. Out: the files, each replaced in one go. On any failure, also an interrupt, the old
 files are as they were. A process killed at any moment leaves each file whole, old or new, and at worst a hidden one
-beside them.
+beside them. Of two processes that write into one folder, the files of the one or of the other are there at the end.
 """
 
 from __future__ import annotations
@@ -12,7 +12,26 @@ import shutil
 import tempfile
 from collections.abc import Iterator, Mapping
 from contextlib import ExitStack, contextmanager
+from errno import EINVAL
 from pathlib import Path
+
+from bookmaker.alone import alone_in
+from bookmaker.stopping import held_back
+
+
+class NotOrdinary(OSError):
+    """A pipe or a device, named in `filename`: to read it might never come to an end."""
+
+
+def ordinary(path: Path) -> Path:
+    """The same path. Raises NotOrdinary where it leads to something else than a file or a folder."""
+    if path.exists() and not (path.is_file() or path.is_dir()):
+        raise NotOrdinary(EINVAL, "this is not an ordinary file", str(path))
+    return path
+
+
+written: list[Path] = []
+"""All that this process has written."""
 
 
 class Unwritten(OSError):
@@ -59,12 +78,17 @@ def replacing() -> Iterator[Beside]:
         for path, (_, fresh) in beside.moves.items():
             with _named(path):
                 _settle(fresh)
-        with ExitStack() as undo:
-            for path, (place, fresh) in beside.moves.items():
-                with _named(path):
-                    undo.callback(_restore, place, _kept(place, fresh, tidy))
-                    fresh.replace(place)
-            undo.pop_all()
+        for folder in sorted({place.parent for place, _ in beside.moves.values()}):
+            tidy.enter_context(alone_in(folder))
+        with held_back():
+            with ExitStack() as undo:
+                for path, (place, fresh) in beside.moves.items():
+                    with _named(path):
+                        undo.callback(_restore, place, _kept(place, fresh, tidy))
+                        fresh.replace(place)
+                undo.pop_all()
+            written.extend(beside.moves)
+            tidy.close()
 
 
 @contextmanager

@@ -11,12 +11,14 @@ import json
 import re
 from collections.abc import Iterable, Iterator
 from concurrent.futures import Executor, Future
+from contextlib import suppress
 from dataclasses import dataclass
 from itertools import islice
 from pathlib import Path
 from typing import Any, BinaryIO
 
-from bookmaker.files import naming
+from bookmaker.alone import claim
+from bookmaker.files import naming, ordinary
 from bookmaker.manifest import load
 from bookmaker.manifest.classics import read_lines
 from bookmaker.manifest.entries import Entry
@@ -42,7 +44,7 @@ def screen(lists: Iterable[Path], report: Path, executor: Executor) -> Iterator[
     """Screen what the report does not hold yet, adding a line for each; yields each line's data.
 
     Raises BookErrors where a manifest can't be read, or where the report was started from other lists; OSError, with
-    the report's name, where it can't be written.
+    the report's name, where it can't be written or another process is at work on it.
     """
     if report.exists() and not report.is_file():
         raise BookErrors([Diagnostic(Place(str(report)), "no-file", "a report is a file", "name another one for it")])
@@ -50,6 +52,7 @@ def screen(lists: Iterable[Path], report: Path, executor: Executor) -> Iterator[
     with naming(report):
         report.parent.mkdir(parents=True, exist_ok=True)
     with naming(report), report.open("a+b") as stream:
+        claim(stream.fileno(), report)
         first = _skip_done(items, report, stream)
 
         def begin(item: Item) -> Future[dict[str, Any]]:
@@ -82,7 +85,8 @@ def _skip_done(items: Iterator[Item], report: Path, stream: BinaryIO) -> dict[st
             break
         count, length, last = count + 1, length + len(line), line
         if (key := _KEY.search(line, max(len(line) - 200, 0))) and (source := _SOURCE.match(line)):
-            first.setdefault(key[1].decode(), json.loads(source[1]))
+            with suppress(ValueError):  # a line that was changed by hand
+                first.setdefault(key[1].decode(), json.loads(source[1]))
     stream.truncate(length)
     stream.seek(0, 2)
     if count:
@@ -110,7 +114,7 @@ _KEY = re.compile(rb'"key":"([0-9a-f]+)"')
 def _source(line: bytes) -> str | None:
     try:
         source = json.loads(line)["source"]
-    except (ValueError, KeyError, TypeError):
+    except (ValueError, KeyError, TypeError, RecursionError):
         return None
     return str(source)
 
@@ -122,7 +126,7 @@ def _items(lists: Iterable[Path]) -> Iterator[Item]:
             yield from (Item(f"{e.place.file}:{e.id}", e, (), manifest.band_names) for e in manifest.entries)
             continue
         collector = Collector()
-        with path.open(encoding="utf-8-sig", errors="replace") as lines:
+        with ordinary(path).open(encoding="utf-8-sig", errors="replace") as lines:
             for _, place, entry in read_lines(lines, str(path), collector):
                 said = tuple(diagnostic.text for diagnostic in collector.errors())
                 yield Item(f"{place.file}:{place.line}", None if said else entry, said)

@@ -17,6 +17,7 @@ from typing import Any
 
 from bookmaker.archive.cards import NO_KEYS, NOTHING_RECORDED, Card
 from bookmaker.archive.likeness import likeness_each
+from bookmaker.files import ordinary
 from bookmaker.grade.bands import family_of
 from bookmaker.manifest.archives import YAML, Holding, archive_files, holding_of, permissions_by_file
 from bookmaker.manifest.entries import Entry
@@ -183,7 +184,7 @@ def _onward(watch: Watch, before: int, more: int) -> None:
 def _key_of(path: Path, collector: Collector) -> str:
     """What a file's cards are kept under; "" after a diagnostic."""
     try:
-        data = path.read_bytes()
+        data = ordinary(path).read_bytes()
     except OSError as error:
         collector.error(
             Place(str(path)), "unreadable", f"“{path}” cannot be opened: {(error.strerror or str(error)).lower()}"

@@ -16,6 +16,7 @@ from io import BytesIO, StringIO
 from pathlib import Path
 from typing import Any
 
+from bookmaker.files import ordinary
 from bookmaker.source.diagnostics import BookErrors, Diagnostic, Place
 
 MOST_BYTES = 100_000_000
@@ -51,7 +52,7 @@ class Workbook:
 def read_workbook(path: Path, likely: Callable[[Sequence[str]], int]) -> Workbook:
     """The sheets of a file. `likely` says how many headings of a row are known, by which separators are told apart."""
     try:
-        data = path.read_bytes() if path.stat().st_size <= MOST_BYTES else None
+        data = ordinary(path).read_bytes() if path.stat().st_size <= MOST_BYTES else None
     except OSError as error:
         raise _refused(path, "unreadable", f"it cannot be opened: {(error.strerror or str(error)).lower()}") from error
     if data is None:

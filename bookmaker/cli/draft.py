@@ -8,6 +8,7 @@ from time import monotonic
 
 import click
 
+from bookmaker.alone import at_work_on
 from bookmaker.archive.lookalikes import members_of
 from bookmaker.changes.typed import find_typed
 from bookmaker.cli.assemble import plan_for
@@ -112,8 +113,8 @@ def draft_command(
         wishes += more
         shun |= keys
     ctx.meta[KEPT] = f"the puzzles in {file} are kept, and the same command goes on from there"
-    run = take_up(file, wishes, shun | _keys_in(*others), _keys_in)
-    with executor_on(address) if address else processes(workers) as executor:
+    with at_work_on(file), executor_on(address) if address else processes(workers) as executor:
+        run = take_up(file, wishes, shun | _keys_in(*others), _keys_in)
         alone = workers == 1 and not address
         _watch(run.go_on(executor, 0 if alone else 2 * workers + 2, monotonic() + seconds if seconds else None))
     click.echo(f"{file}: {counted(sum(progress.found for progress in run.progress), 'puzzle')}")

@@ -1,4 +1,5 @@
-"""The command group, and how every command ends: 0 all good, 1 troubles in the content, 2 wrong usage, 130 stopped."""
+"""The command group, and how every command ends: 0 all good, 1 troubles in the content, 2 wrong usage, 130
+stopped with Ctrl-C, 143 by SIGTERM."""
 
 from __future__ import annotations
 
@@ -11,10 +12,11 @@ from typing import Any, TextIO, cast
 
 import click
 
-from bookmaker.files import Unwritten
+from bookmaker.files import Unwritten, written
 from bookmaker.proof import EngineFault
 from bookmaker.source.diagnostic_text import shown
 from bookmaker.source.diagnostics import BookErrors, Diagnostic
+from bookmaker.stopping import code_of
 from bookmaker.visible import VisibleStream
 
 COLLECT_AFTER = 1_000_000
@@ -24,12 +26,13 @@ to the end and refer to nothing above them. To look through them all after every
 KEPT = "bookmaker.kept"
 """Under this word of a context's `meta` a command says what is kept if it is stopped, and how to go on."""
 
-INTERRUPTED = 130
-"""What a shell expects of a command that was stopped with Ctrl-C: 128 and the number of the signal."""
+NOTHING = "nothing was written"
+"""How such a text begins where it holds until the first file is written."""
 
 _ELSEWHERE = "name a folder where you may write, or close the program that has the file open"
 
 HINTS = {
+    errno.EWOULDBLOCK: "wait until it has ended, or name another file",
     errno.ENOSPC: "free some room there, or name a folder on another disk",
     errno.EDQUOT: "free some room there, or name a folder on another disk",
     errno.EROFS: "that disk can only be read: name a folder on another one",
@@ -48,7 +51,16 @@ class ReportingGroup(click.Group):
         gc.set_threshold(COLLECT_AFTER)
         _speak_utf8()
         sys.stdout, sys.stderr = _visibly(sys.stdout), _visibly(sys.stderr)
-        return super().main(*args, **kwargs)
+        if not kwargs.pop("standalone_mode", True):
+            return super().main(*args, **{**kwargs, "standalone_mode": False})
+        try:
+            code = super().main(*args, **{**kwargs, "standalone_mode": False})
+        except click.Abort as end:
+            code = code_of(end.__cause__) if isinstance(end.__cause__, KeyboardInterrupt) else 1
+        except click.ClickException as wrong:
+            wrong.show()
+            code = wrong.exit_code
+        sys.exit(code or 0)
 
     def format_commands(self, ctx: click.Context, formatter: click.HelpFormatter) -> None:
         """Every command with the whole of its first sentence; click would cut it short."""
@@ -57,11 +69,15 @@ class ReportingGroup(click.Group):
             formatter.write_dl([(name, command.get_short_help_str(limit=1000)) for name, command in commands])
 
     def invoke(self, ctx: click.Context) -> Any:
+        before = len(written)
         try:
             return super().invoke(ctx)
-        except KeyboardInterrupt:
-            click.echo(f"\nstopped: {ctx.meta.get(KEPT, 'nothing was written')}", err=True)
-            ctx.exit(INTERRUPTED)
+        except KeyboardInterrupt as stop:
+            kept = ctx.meta.get(KEPT, NOTHING)
+            if kept.startswith(NOTHING) and len(written) > before:
+                kept = "all was written"
+            click.echo(f"\nstopped: {kept}", err=True)
+            ctx.exit(code_of(stop))
         except BookErrors as errors:
             print_diagnostics(errors.diagnostics)
             ctx.exit(1)

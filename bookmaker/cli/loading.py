@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from concurrent.futures import Executor
 from contextlib import AbstractContextManager, nullcontext
 from pathlib import Path
@@ -14,7 +14,7 @@ import click
 from bookmaker.archive import Catalogue, open_catalogue
 from bookmaker.archive.inbook import Disguise, disguises, troubles_of
 from bookmaker.book.order import in_book_order
-from bookmaker.cli.group import KEPT, print_diagnostics
+from bookmaker.cli.group import KEPT, NOTHING, print_diagnostics
 from bookmaker.cli.paths import Whole
 from bookmaker.cli.progress import Progress
 from bookmaker.manifest import load
@@ -24,7 +24,10 @@ from bookmaker.proof import Proof, prove_all
 from bookmaker.proof.cache import FreshStore, Store, user_store
 from bookmaker.proof.claims import wrong_claims
 from bookmaker.proof.executors import executor_on, processes
+from bookmaker.proof.pulse import heard
 from bookmaker.proof.remarks import remark
+from bookmaker.proof.second_opinion import doubts
+from bookmaker.rules.common.words.wording import counted
 from bookmaker.source.diagnostics import BookErrors, Diagnostic, Place, nearest
 from bookmaker.times import Calibration, calibrated, calibrated_catalogue, read_calibration
 
@@ -49,7 +52,7 @@ def sharing_options(command: Command) -> Command:
     def asked_afresh(ctx: click.Context, _: click.Parameter, value: bool) -> None:
         ctx.meta["fresh"] = value
         again = "the same command without --fresh" if value else "the same command"
-        ctx.meta[KEPT] = f"nothing was written; what was proved so far is kept, and {again} goes on from there"
+        ctx.meta[KEPT] = f"{NOTHING}; what was proved so far is kept, and {again} goes on from there"
 
     fresh = click.option(
         "--fresh",
@@ -221,10 +224,11 @@ def proven(proofs: tuple[Proof, ...]) -> tuple[Proof, ...]:
     """The same proofs, if every puzzle has exactly one solution; else a trouble for each that has not."""
     unproven = [proof for proof in proofs if proof.grade is None]
     if unproven:
-        raise BookErrors(
-            Diagnostic(proof.entry.place, "not-unique", remark(proof), "“bookmaker proof --count 100” tells more")
-            for proof in unproven
-        )
+        with heard(say_alive):
+            raise BookErrors(
+                Diagnostic(proof.entry.place, "not-unique", remark(proof), "“bookmaker proof --count 100” tells more")
+                for proof in unproven
+            )
     return proofs
 
 
@@ -240,3 +244,13 @@ def say_disguised(proofs: tuple[Proof, ...], press: bool) -> None:
     if press and found:
         raise BookErrors(found)
     print_diagnostics(found)
+
+
+def ask_again(proofs: Sequence[Proof]) -> None:
+    """Say what second opinions bring up. Raises BookErrors where one disagrees."""
+    with shared() as executor:
+        found = tuple(doubts(proofs, executor))
+    if not all(diagnostic.warning for diagnostic in found):
+        raise BookErrors(found)
+    print_diagnostics(found)
+    click.echo(f"second opinion: the same on {counted(len(proofs) - len(found), 'puzzle')}", err=True)

@@ -13,28 +13,27 @@ import click
 
 from bookmaker.cli.group import main, print_diagnostics
 from bookmaker.cli.loading import (
+    ask_again,
     book_argument,
     calibration_option,
     disguised,
     load_book,
     proofs_in_order,
     proving_options,
-    shared,
+    say_alive,
 )
 from bookmaker.cli.paths import NEW_FILE_OR_STREAM, Whole
 from bookmaker.cli.table import decided_by_learning, proof_table
 from bookmaker.files import write_whole
 from bookmaker.layout import load_layout
 from bookmaker.manifest.permission import unprintable
-from bookmaker.proof import Proof
 from bookmaker.proof.claims import wrong_claims
 from bookmaker.proof.notes_text import editor_notes, notes_report
+from bookmaker.proof.pulse import heard
 from bookmaker.proof.remarks import remark
 from bookmaker.proof.report import report
-from bookmaker.proof.second_opinion import demand_auditor, doubts
-from bookmaker.rules.common.words.wording import counted
+from bookmaker.proof.second_opinion import demand_auditor
 from bookmaker.solve.verdict import Unique
-from bookmaker.source.diagnostics import BookErrors
 
 
 @main.command("proof")
@@ -84,9 +83,10 @@ def proof_command(
             same = [f"This is {alike[id(proof)]}."] if id(proof) in alike else []
             for sentence in (*said.sentences, *same) or ("Nothing to note.",):
                 click.echo(textwrap.fill(sentence, 96, initial_indent="  ", subsequent_indent="  "))
-    for proof in proofs:
-        if wrong := remark(proof):
-            click.echo(f"{proof.entry.place}: {wrong}", err=True)
+    with heard(say_alive):
+        for proof in proofs:
+            if wrong := remark(proof):
+                click.echo(f"{proof.entry.place}: {wrong}", err=True)
     if hard := decided_by_learning(proofs):
         click.echo(hard, err=True)
     differing = tuple(wrong_claims(proofs))
@@ -101,13 +101,3 @@ def proof_command(
 def _terminal() -> int | None:
     """The width of the terminal; None where the output goes elsewhere."""
     return get_terminal_size().columns if sys.stdout.isatty() else None
-
-
-def ask_again(proofs: tuple[Proof, ...]) -> None:
-    """Say what second opinions bring up. Raises BookErrors where one disagrees."""
-    with shared() as executor:
-        found = tuple(doubts(proofs, executor))
-    if not all(diagnostic.warning for diagnostic in found):
-        raise BookErrors(found)
-    print_diagnostics(found)
-    click.echo(f"second opinion: the same on {counted(len(proofs) - len(found), 'puzzle')}", err=True)

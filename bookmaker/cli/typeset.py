@@ -18,6 +18,7 @@ from bookmaker.cli.completion import layouts_for
 from bookmaker.cli.group import main
 from bookmaker.cli.loading import (
     agreed,
+    ask_again,
     book_argument,
     calibration,
     calibration_option,
@@ -29,6 +30,7 @@ from bookmaker.cli.loading import (
 )
 from bookmaker.cli.paths import NEW_FILE, NEW_FOLDER
 from bookmaker.cli.progress import Progress
+from bookmaker.crosscheck import auditor
 from bookmaker.display.items import Document
 from bookmaker.ebook import CATALOGUES, catalogue_bytes, check_ebook, ebook_bytes, record_of
 from bookmaker.files import replacing
@@ -103,8 +105,9 @@ def typeset_command(
 
     A puzzle without exactly one solution stops the book, unless --draft is given. Both files are checked as by
     “bookmaker preflight”, and files in FOLDER are replaced only if the new ones pass. An edition for the press is
-    written beside the other, as book-press.pdf and key-press.pdf; it needs a date, from the imprint or from --date. A
-    book to be filled in on a screen or tablet is book-fillable.pdf; “bookmaker mark” reads it back.
+    written beside the other, as book-press.pdf and key-press.pdf; it needs a date, from the imprint or from --date. For
+    the press every puzzle is also put to a second prover, where that is installed (extra “audit”). A book to be filled
+    in on a screen or tablet is book-fillable.pdf; “bookmaker mark” reads it back.
 
     A booklet layout, or --booklet with any other layout, adds booklet.pdf: the pages two to a side, in the order in
     which the sheets are folded. Print it on both sides, flipped on the short edge.
@@ -143,6 +146,8 @@ def typeset_command(
         if not draft:
             agreed(tuple(proofs))
             say_disguised(tuple(by_id[puzzle.id] for puzzle in contents.puzzles), press)
+            if press and auditor():
+                ask_again(proofs)
         document = compose(contents, layout)
         makers: dict[str, Callable[[], Document]] = {}
         if edition == "fillable":

@@ -17,7 +17,7 @@ from pathlib import Path
 from time import monotonic
 
 from bookmaker.draft.attempt import Drafted, Missing, attempt
-from bookmaker.files import write_whole
+from bookmaker.files import ordinary, write_whole
 from bookmaker.manifest.written import puzzle_lines
 from bookmaker.proof.executors import in_order
 from bookmaker.rules.common.parts import Written
@@ -150,7 +150,7 @@ def take_up(file: Path, wishes: Sequence[Wish], known: Iterable[str], keys_in: C
     items: list[str] = []
     known = set(known)
     if file.exists():
-        head, *items = _ITEM.split(file.read_text(encoding="utf-8"))
+        head, *items = _ITEM.split(ordinary(file).read_text(encoding="utf-8"))
         if f"# wishes {_mark_of(wishes)}\n" not in head:
             said = "this file was not begun from these wishes, and is left as it is"
             raise BookErrors([Diagnostic(Place(str(file)), "other-file", said, "name another one with --out")])

@@ -11,8 +11,9 @@ from io import BytesIO
 from pathlib import Path, PureWindowsPath
 from warnings import catch_warnings
 
-from PIL import Image
+from PIL import ExifTags, Image
 
+from bookmaker.files import ordinary
 from bookmaker.source.diagnostics import Collector, Place, quoted
 from bookmaker.source.placed import Node, read_text
 
@@ -24,7 +25,7 @@ MOST_PIXELS = 80_000_000
 
 @dataclass(frozen=True, slots=True)
 class Picture:
-    """A PNG or JPEG file: its bytes, its width and height in pixels, and where it was named."""
+    """A PNG or JPEG file: its bytes, its width and height in pixels as it is shown, and where it was named."""
 
     source: bytes = field(repr=False)
     width: int
@@ -56,7 +57,7 @@ def read_picture(node: Node, collector: Collector) -> Picture | None:
             said = f"{quoted(name)} is larger than {MOST_BYTES // 1_000_000} MB"
             collector.error(node.place, "picture-large", said, smaller)
             return None
-        source = path.read_bytes()
+        source = ordinary(path).read_bytes()
     except (OSError, ValueError, RuntimeError):
         collector.error(node.place, "no-file", f"there is no picture {quoted(name)}", hint)
         return None
@@ -67,6 +68,8 @@ def read_picture(node: Node, collector: Collector) -> Picture | None:
             if width * height > MOST_PIXELS:
                 collector.error(node.place, "picture-large", f"{quoted(name)} has {width}×{height}, {most}", smaller)
                 return None
+            if _is_turned(picture):
+                width, height = height, width
             picture.load()
     except Image.DecompressionBombError:  # so many that Pillow does not even open it
         collector.error(node.place, "picture-large", f"{quoted(name)} has {most}", smaller)
@@ -75,6 +78,11 @@ def read_picture(node: Node, collector: Collector) -> Picture | None:
         collector.error(node.place, "not-a-picture", f"{quoted(name)} {_what_is_wrong(source)}", hint)
         return None
     return Picture(source, width, height, node.place, name)
+
+
+def _is_turned(picture: Image.Image) -> bool:
+    """Does it lie on its side? A camera says so in the EXIF data (Exif 2.3, tag 274: values from 5 on)."""
+    return picture.getexif().get(ExifTags.Base.Orientation, 1) in range(5, 9)
 
 
 def _what_is_wrong(source: bytes) -> str:

@@ -13,10 +13,12 @@ from itertools import islice
 from random import Random
 
 from bookmaker.changes.elements import Element, elements_of, kept_by, problem_with
-from bookmaker.review.contradiction import BUDGET
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve import prove, solutions
 from bookmaker.solve.verdict import NoSolution, Several, Solution, Undecided, Unique
+
+BUDGET = 500
+"""Guesses for the proof that statements clash."""
 
 GUESSES = 2_000
 """Guesses for the proof that a change mends a puzzle."""

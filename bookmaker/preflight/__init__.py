@@ -14,6 +14,7 @@ import pikepdf
 
 from bookmaker.preflight.against import compare
 from bookmaker.preflight.checks import check_file, damaged
+from bookmaker.preflight.edition import edition_of
 from bookmaker.preflight.findings import Findings
 from bookmaker.preflight.grids import PrintedGrid
 from bookmaker.preflight.marks import MarksRead
@@ -38,6 +39,7 @@ class Report:
     printed: tuple[PrintedGrid, ...]
     diagnostics: tuple[Diagnostic, ...]
     marks: Mapping[str, int] = field(default_factory=dict)
+    edition: str = ""
 
     @property
     def sound(self) -> bool:
@@ -63,7 +65,7 @@ def inspect(
     known = {proof.entry.id: proof.entry.puzzle for proof in proofs or ()}
     try:
         pdf, _ = opened(source)
-        pages = len(pdf.pages)
+        pages, edition = len(pdf.pages), edition_of(pdf)
         check_file(pdf, folded, findings)
         if pdf.get_warnings():
             damaged(0, findings)
@@ -87,4 +89,4 @@ def inspect(
         opened.cache_clear()
     differing = () if proofs is None else compare(printed, marks, proofs, file)
     counted = sum((read.found for _, read in marks), Counter[str]())
-    return Report(pages, tuple(printed), (*findings.diagnostics(file), *differing), counted)
+    return Report(pages, tuple(printed), (*findings.diagnostics(file), *differing), counted, edition)

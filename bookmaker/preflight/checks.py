@@ -122,6 +122,9 @@ def _item(item: Painted, page: int, safe: tuple[float, float, float, float], fin
 
 def _text(run: Run, page: int, safe: tuple[float, float, float, float], findings: Findings) -> None:
     font = run.font
+    if font.damaged:
+        hint = "install the font again, and print the file again"
+        findings.add(page, "font-damaged", f"the font {font.name} is damaged", hint)
     if not font.embedded:
         hint = "a press without this font will substitute another"
         findings.add(page, "font-missing", f"the font {font.name} is not embedded", hint)

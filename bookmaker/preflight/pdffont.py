@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
+from struct import unpack_from
 from typing import Any
 
 import pikepdf
@@ -19,12 +20,18 @@ _PAIR = re.compile(_HEX + rb"\s*" + _HEX)
 _RANGE = re.compile(_HEX + rb"\s*" + _HEX + rb"\s*(?:" + _HEX + rb"|\[(.*?)\])", re.DOTALL)
 
 
+LAST = 0xFFFF
+"""The last code that two bytes can hold: a damaged file may name a range that ends far beyond it."""
+
+
 @dataclass(frozen=True, slots=True)
 class PdfFont:
-    """`wide` fonts have two bytes a code. `spelling` and `widths` are by code; unknown codes are half an em wide."""
+    """`damaged` fonts have a program that cannot be read. `wide` ones have two bytes a code. `spelling` and `widths`
+    are by code; unknown codes are half an em wide."""
 
     name: str
     embedded: bool
+    damaged: bool
     subset: bool
     wide: bool
     spelling: dict[int, str]
@@ -49,7 +56,24 @@ def read_font(font: Any) -> PdfFont:
     embedded = font.get("/Subtype") == "/Type3" or any(f"/FontFile{kind}" in descriptor for kind in ("", "2", "3"))
     spelling = _spelling(font, wide)
     widths = _composite_widths(holder) if wide else _simple_widths(font)
-    return PdfFont(_SUBSET.sub("", name), embedded, bool(_SUBSET.match(name)), wide, spelling, widths)
+    return PdfFont(
+        _SUBSET.sub("", name), embedded, _is_damaged(descriptor), bool(_SUBSET.match(name)), wide, spelling, widths
+    )
+
+
+def _is_damaged(descriptor: Any) -> bool:
+    """Is there a TrueType program whose tables are not where its directory says (OpenType 1.9, “Table directory”)?"""
+    program = descriptor.get("/FontFile2")
+    if not isinstance(program, pikepdf.Stream):
+        return False
+    data = program.read_bytes()
+    if len(data) < 12:
+        return True
+    (tables,) = unpack_from(">H", data, 4)
+    if not tables or 12 + 16 * tables > len(data):
+        return True
+    places = (unpack_from(">II", data, 12 + 16 * table + 8) for table in range(tables))
+    return any(start + length > len(data) for start, length in places)
 
 
 def _spelling(font: Any, wide: bool) -> dict[int, str]:
@@ -63,7 +87,7 @@ def _spelling(font: Any, wide: bool) -> dict[int, str]:
             table[int(code, 16)] = _text(text)
     for block in _RANGES.findall(data):
         for first, last, start, listed in _RANGE.findall(block):
-            codes = range(int(first, 16), int(last, 16) + 1)
+            codes = range(int(first, 16), min(int(last, 16), LAST) + 1)
             if start:
                 begin = _text(start)
                 table.update({code: begin[:-1] + chr(ord(begin[-1]) + code - codes[0]) for code in codes})
@@ -90,7 +114,9 @@ def _composite_widths(holder: Any) -> dict[int, float]:
             widths.update({int(parts[0]) + at: float(width) / 1000 for at, width in enumerate(parts[1])})
             del parts[:2]
         elif len(parts) > 2:
-            widths.update(dict.fromkeys(range(int(parts[0]), int(parts[1]) + 1), float(parts[2]) / 1000))
+            widths.update(
+                dict.fromkeys(range(max(int(parts[0]), 0), min(int(parts[1]), LAST) + 1), float(parts[2]) / 1000)
+            )
             del parts[:3]
         else:
             break

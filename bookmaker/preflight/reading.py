@@ -14,6 +14,7 @@ from typing import TypeAlias
 
 import pikepdf
 
+from bookmaker.files import ordinary
 from bookmaker.preflight.checks import check_page, damaged
 from bookmaker.preflight.findings import Findings
 from bookmaker.preflight.grids import PrintedGrid, grids_on
@@ -32,7 +33,7 @@ Source: TypeAlias = Path | bytes
 @lru_cache(maxsize=1)  # stretches of one file come one after the other
 def opened(source: Source) -> tuple[pikepdf.Pdf, Memory]:
     """The file, read into memory, and what its pages share. Raises one of `DAMAGED` where it is no PDF."""
-    content = source if isinstance(source, bytes) else source.read_bytes()
+    content = source if isinstance(source, bytes) else ordinary(source).read_bytes()
     return pikepdf.open(BytesIO(content), suppress_warnings=True), Memory()
 
 

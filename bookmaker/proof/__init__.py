@@ -15,7 +15,7 @@ from bookmaker.manifest.entries import Entry
 from bookmaker.proof.cache import NoStore, Store, key_of
 from bookmaker.proof.executors import InProcess, ahead_of, done, in_order
 from bookmaker.proof.findings import Proof
-from bookmaker.proof.kept import checked
+from bookmaker.proof.kept import believable, checked
 from bookmaker.proof.pulse import at_work, stage
 from bookmaker.proof.record import Findings, to_text
 from bookmaker.rules import keeps_all, problem_of
@@ -75,7 +75,8 @@ def prove_each(
 ) -> Iterator[Proof]:
     """Proofs one after the other, in the order of the entries; entries are taken only a few ahead.
 
-    Findings come from `store` where it has them. What is missing is found out by `executor` if there is one, else here.
+    Findings come from `store` where it has them. What is missing is found out by `executor` if there is one, else here;
+    and also here where the answer of a crew is not what it should be.
     """
     kept, workers = store or NoStore(), executor or InProcess()
     fresh: list[tuple[str, str]] = []
@@ -86,7 +87,8 @@ def prove_each(
 
     asked = ((entry, key, _known(entry, kept.get(key), count)) for entry, key in _with_keys(entries, count))
     try:
-        for (entry, key, known), (found, seconds) in in_order(asked, begin, ahead_of(workers)):
+        for (entry, key, known), answer in in_order(asked, begin, ahead_of(workers)):
+            found, seconds = answer if known or isinstance(workers, InProcess) else _trusted(entry, answer, count)
             if known is None:
                 if not _sound(entry.puzzle, found):
                     raise EngineFault(f"the solution found for “{entry.id}” breaks a rule; please report this puzzle")
@@ -108,6 +110,16 @@ def _timed(name: str, puzzle: RuledPuzzle, count: int) -> tuple[Findings, float]
     began = perf_counter()
     with at_work(name):
         return find_out(puzzle, count), perf_counter() - began
+
+
+def _trusted(entry: Entry, answer: object, count: int) -> tuple[Findings, float]:
+    """What another process has answered, if it is an answer and stands up to a check; else what is found out here."""
+    match answer:
+        case (Findings() as found, float(seconds)) if believable(
+            entry.puzzle, found, count, lambda findings: _sound(entry.puzzle, findings)
+        ):
+            return found, seconds
+    return _timed(entry.id, entry.puzzle, count)
 
 
 def _known(entry: Entry, kept: str | None, count: int) -> Findings | None:

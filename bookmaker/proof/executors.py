@@ -7,7 +7,6 @@ order of the items whatever finishes first. Only a few items are under way at a 
 from __future__ import annotations
 
 import multiprocessing
-import signal
 from collections import deque
 from collections.abc import Callable, Iterator
 from concurrent.futures import Executor, Future, ProcessPoolExecutor
@@ -16,6 +15,7 @@ from typing import ParamSpec, TypeVar
 
 from bookmaker.proof.pulse import heard, speak_up
 from bookmaker.source.diagnostics import BookErrors, Diagnostic, Place
+from bookmaker.stopping import held_back, serving
 
 Item = TypeVar("Item")
 Result = TypeVar("Result")
@@ -56,12 +56,12 @@ def processes(workers: int, say: Callable[[str], None] | None = None) -> Iterato
         with heard(say) if say else nullcontext():
             yield InProcess()
         return
-    executor = ProcessPoolExecutor(workers, initializer=_begin, initargs=(say is not None,))
+    executor = _Crew(workers, initializer=_begin, initargs=(say is not None,))
     try:
         yield executor
     except BaseException:
         for process in multiprocessing.active_children():
-            process.terminate()
+            process.kill()  # nothing of what they do is to be finished, and no file is theirs
         executor.shutdown(wait=True, cancel_futures=True)
         raise
     executor.shutdown()
@@ -82,9 +82,17 @@ def in_order(
         yield first, future.result()
 
 
+class _Crew(ProcessPoolExecutor):
+    """Processes that no signal meets before they are ready to end by it without a word."""
+
+    def submit(self, fn: Callable[Given, Result], /, *args: Given.args, **kwargs: Given.kwargs) -> Future[Result]:
+        with held_back():
+            return super().submit(fn, *args, **kwargs)
+
+
 def _begin(heard: bool) -> None:
-    """In a worker: an interrupt ends it without a word; the process that began it says what there is to say."""
-    signal.signal(signal.SIGINT, signal.SIG_DFL)
+    """In a worker: the process that began it says what there is to say."""
+    serving()
     if heard:
         speak_up()
 

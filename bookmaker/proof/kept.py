@@ -1,7 +1,8 @@
-"""Findings of an earlier run, believed only as far as they can be checked here and now.
+"""Findings of an earlier run or of another process, believed only as far as they can be checked here and now.
 
-In: a puzzle and the text that was kept. Out: the findings, or None where anything in them is not so. The verdict is
-proven again: that takes milliseconds. The grade, which takes longer to find, is checked step by step along its path.
+In: a puzzle, and the text that was kept or what was answered. Out: the findings, or None where anything in them is not
+so. The verdict of what was kept is proven again: that takes milliseconds. The grade, which takes longer to find, is
+checked step by step along its path.
 """
 
 from __future__ import annotations
@@ -20,6 +21,9 @@ from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.problem import Problem
 from bookmaker.solve.verdict import NoSolution, Several, Solution, Tally, Undecided, Unique, Verdict
 
+MADE_UP = (ValueError, TypeError, AttributeError, LookupError, OverflowError, ArithmeticError, RecursionError)
+"""What comes of values that are not what they should be."""
+
 
 def checked(
     puzzle: RuledPuzzle, text: str, count: int, prove: Callable[[Problem], Verdict], sound: Callable[[Findings], bool]
@@ -27,19 +31,38 @@ def checked(
     """The findings in a text; None where it is no record, or what it says is not so. `sound` re-checks solutions."""
     try:
         found = from_text(text)
-        if not _in_range(puzzle, found.verdict) or not sound(found) or not _tally_fits(found, count):
-            return None
-        if isinstance(found.verdict, Unique | NoSolution) and prove(problem_of(puzzle)) != found.verdict:
-            return None
-    except (ValueError, TypeError, AttributeError, OverflowError, ArithmeticError):
+    except MADE_UP:
         return None
-    if not isinstance(found.verdict, Unique):
-        return found if found.grade is None and found.hardest is None else None
-    if found.grade is None or not _grade_holds(puzzle, found.verdict.solution, found.grade):
+    if not believable(puzzle, found, count, sound):
         return None
-    if found.hardest is not None and not fits(found.hardest, Reason):
+    if isinstance(found.verdict, Unique | NoSolution) and prove(problem_of(puzzle)) != found.verdict:
         return None
     return found
+
+
+def believable(puzzle: RuledPuzzle, found: object, count: int, sound: Callable[[Findings], bool]) -> bool:
+    """Are these findings that hang together, with solutions that keep the rules and a path that leads to them? All but
+    that there is no further solution, which only a proof can say."""
+    try:
+        return (
+            isinstance(found, Findings)
+            and isinstance(found.verdict, Unique | Several | NoSolution | Undecided)
+            and _in_range(puzzle, found.verdict)
+            and sound(found)
+            and _tally_fits(found, count)
+            and _graded(puzzle, found)
+        )
+    except MADE_UP:
+        return False
+
+
+def _graded(puzzle: RuledPuzzle, found: Findings) -> bool:
+    """Has it a grade that holds, if it has one solution, and none if not?"""
+    if not isinstance(found.verdict, Unique):
+        return found.grade is None and found.hardest is None
+    if found.grade is None or not _grade_holds(puzzle, found.verdict.solution, found.grade):
+        return False
+    return found.hardest is None or fits(found.hardest, Reason)
 
 
 def _in_range(puzzle: RuledPuzzle, verdict: Verdict) -> bool:

@@ -17,7 +17,7 @@ from bookmaker.solve import underway
 from bookmaker.solve.underway import Unit
 from bookmaker.visible import visible
 
-PATIENCE = 3.0
+PATIENCE = 1.0
 """Seconds without a sign."""
 
 BEAT = 0.5
@@ -25,7 +25,7 @@ BEAT = 0.5
 
 SEARCHING = "being proven"
 
-EFFORTS = {Unit.GUESSES: "guesses made", Unit.CONFLICTS: "dead ends met"}
+EFFORTS = {Unit.GUESSES: "guesses made", Unit.STEPS: "steps of the learning prover taken"}
 """Efforts in the reader's words."""
 
 

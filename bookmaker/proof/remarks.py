@@ -8,6 +8,7 @@ from __future__ import annotations
 from typing import assert_never
 
 from bookmaker.proof.findings import Proof
+from bookmaker.proof.pulse import at_work, stage
 from bookmaker.puzzle.grid import Grid
 from bookmaker.review.contradiction import contradiction, contradiction_words
 from bookmaker.solve.verdict import NoSolution, Several, Undecided, Unique
@@ -19,7 +20,10 @@ def remark(proof: Proof) -> str:
     name = f"“{entry.title or entry.id}”"
     match proof.verdict:
         case NoSolution():
-            return f"{name} has no solution: {contradiction_words(contradiction(entry.puzzle), entry.puzzle)}"
+            with at_work(entry.id):
+                stage("being searched for what clashes")
+                found = contradiction(entry.puzzle)
+            return f"{name} has no solution: {contradiction_words(found, entry.puzzle)}"
         case Several() as several:
             return f"{name} has {_how_many(proof)}; two of them differ in {_cells(grid, several.differing)}"
         case Undecided():

@@ -17,8 +17,11 @@ from bookmaker.solve.search import Search
 from bookmaker.solve.underway import Effort, Unit
 from bookmaker.solve.verdict import Tally
 
-BUDGET = 200_000
-"""Guesses after which a count says “at least”: about ten seconds on an everyday grid."""
+BUDGET = 120_000
+"""Guesses after which a count says “at least”."""
+
+EFFORT = 10_000_000
+"""Effort (`Meter.effort`) after which it says so too: about four seconds, where guesses are dear."""
 
 FEW_CELLS = 40
 """With more undecided cells than this, they hardly ever fall into groups, and are not looked at for it."""
@@ -38,7 +41,7 @@ class _Counter:
     def __init__(self, problem: Problem, budget: int) -> None:
         self.search = Search(problem)
         self.engine, self.start = self.search.engine, self.search.start
-        self.left = budget
+        self.budget = self.left = budget
         self.known: dict[int, int] = {}
         """Counts by the candidates of a group and of the cells, decided ones too, that local constraints join to it."""
         layout = self.engine.layout
@@ -83,7 +86,7 @@ class _Counter:
         layout, placement = self.engine.layout, self.engine.placement
         total = 0
         for bit in each_bit(self._choice(state, part)):
-            if self.left <= 0:
+            if self.left <= 0 or self._effort() >= EFFORT:
                 return total, False
             self.left -= 1
             count, whole = self._below(state & placement[bit], unplaced ^ layout.units[bit], seen, part, enough - total)
@@ -91,6 +94,9 @@ class _Counter:
             if not whole or total > enough:
                 return total, False
         return total, True
+
+    def _effort(self) -> int:
+        return self.engine.meter.effort(self.budget - self.left, self.engine.layout.cells)
 
     def _choice(self, state: int, part: int) -> int:
         """The candidates to branch on: those that the search would take, or else the fewest of a cell of the group."""

@@ -1,6 +1,6 @@
 """The second stage of a proof: a SAT solver that learns clauses from conflicts, for what the search has not decided.
 
-In: a problem as clauses. Out: the same verdicts as the search's, or None where the budget of conflicts runs out. The
+In: a problem as clauses. Out: the same verdicts as the search's, or None where the budget of steps runs out. The
 solver is CaDiCaL through python-sat. It is imported only here and only when it is needed, so that puzzles that the
 search decides pay nothing for it.
 
@@ -30,14 +30,16 @@ if TYPE_CHECKING:
 
 SOLVER = "cadical153"
 
-CONFLICTS = 4_000_000
-"""Conflicts after which the solver gives up on a proof."""
+STEPS = 25_000_000
+"""Steps (literals propagated) after which the solver gives up on a proof: about five seconds. Conflicts would bound
+it worse: one takes from 30 µs to 110 µs."""
 
-ORDERING = 1_000
-"""Conflicts that it may spend on looking for the first two solutions; more where the proof took more."""
+ORDERING = 300_000
+"""Steps that it may spend on looking for the first two solutions; more where the proof took more."""
 
-BREATH = 20_000
-"""Conflicts after which the solver comes back for a moment, so that other threads can say how far it is."""
+BREATH = 2_000
+"""Conflicts after which the solver comes back for a moment, so that a signal ends it and other threads can say how far
+it is: about a fifth of a second."""
 
 
 @cache
@@ -46,15 +48,15 @@ def learner() -> str:
     return f"{SOLVER} of python-sat {version('python-sat')}"
 
 
-class OutOfConflicts(Exception):
-    """A question would need more conflicts than are left."""
+class OutOfSteps(Exception):
+    """A question would need more steps than are left."""
 
 
 def decided(clauses: Clauses, search: Search, known: Solution | None) -> Unique | Several | NoSolution | None:
     """The verdict on what a search has left open, after it met at most the solution `known`."""
     from pysat.solvers import Solver
 
-    with Solver(name=SOLVER, bootstrap_with=clauses.clauses) as solver, suppress(OutOfConflicts):
+    with Solver(name=SOLVER, bootstrap_with=clauses.clauses) as solver, suppress(OutOfSteps):
         return _verdict(_Questions(solver, clauses), search, known)
     return None
 
@@ -67,8 +69,8 @@ def _verdict(ask: _Questions, search: Search, known: Solution | None) -> Unique 
     second = ask.solution()
     if second is None:
         return Unique(first, search.nodes, Prover.LEARNING)
-    ask.allow(max(ORDERING, CONFLICTS - ask.left))
-    with suppress(OutOfConflicts):
+    ask.allow(max(ORDERING, STEPS - ask.left))
+    with suppress(OutOfSteps):
         in_order = _in_order(search, ask)
         if known is None:
             earliest = next(in_order)
@@ -97,30 +99,30 @@ def _in_order(search: Search, ask: _Questions) -> Iterator[Solution]:
 
 
 class _Questions:
-    """Questions to the solver. Raises OutOfConflicts where more conflicts would be needed than are `left`."""
+    """Questions to the solver. Raises OutOfSteps where more steps would be needed than are `left`."""
 
     def __init__(self, solver: Solver, clauses: Clauses) -> None:
         self.solver = solver
         self.clauses = clauses
-        self.allow(CONFLICTS)
+        self.allow(STEPS)
         self._met: list[int] = []
         """All solutions met, as states."""
 
     def allow(self, budget: int) -> None:
-        """From now on, that many conflicts."""
+        """From now on, that many steps."""
         self.left = budget
-        underway.begin(lambda: Effort(Unit.CONFLICTS, budget - self.left, budget))
+        underway.begin(lambda: Effort(Unit.STEPS, budget - self.left, budget))
 
     def solution(self, assumed: Sequence[int] = ()) -> Solution | None:
         """A solution in which the assumed literals hold; None if there is none."""
         answer = None
         while answer is None:
-            before = self.solver.accum_stats()["conflicts"]
-            self.solver.conf_budget(min(self.left, BREATH))
+            before = self.solver.accum_stats()["propagations"]
+            self.solver.conf_budget(BREATH)
             answer = self.solver.solve_limited(assumptions=assumed)
-            self.left -= self.solver.accum_stats()["conflicts"] - before
+            self.left -= self.solver.accum_stats()["propagations"] - before
             if self.left <= 0:
-                raise OutOfConflicts
+                raise OutOfSteps
         if not answer:
             return None
         found = self.clauses.solution(self.solver.get_model())

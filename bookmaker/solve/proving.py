@@ -7,6 +7,8 @@ prover decides a puzzle on every machine.
 
 from __future__ import annotations
 
+from contextlib import suppress
+
 from bookmaker.solve.clauses import Clauses
 from bookmaker.solve.learning import decided
 from bookmaker.solve.problem import Problem
@@ -35,6 +37,18 @@ def prove(problem: Problem, budget: int | None = None, effort: int = EFFORT) -> 
         known = found[0] if found else None
         return (budget is None and _handed_over(problem, search, known)) or Undecided(search.nodes, known)
     return Unique(found[0], search.nodes) if found else NoSolution(search.nodes)
+
+
+def refuted(problem: Problem, effort: int) -> tuple[bool | None, int]:
+    """Whether search alone shows that there is no solution, and the effort it took (`Meter.effort`).
+
+    The answer is None where more than the `effort` would be needed.
+    """
+    search = Search(problem, effort=effort, learns=True)
+    answer: bool | None = None
+    with suppress(OutOfBudget):
+        answer = next(iter(search), None) is None
+    return answer, search.engine.meter.effort(search.nodes, search.engine.layout.cells)
 
 
 def _handed_over(problem: Problem, search: Search, known: Solution | None) -> Verdict | None:

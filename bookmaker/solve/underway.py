@@ -14,7 +14,7 @@ class Unit(Enum):
     """What an effort is counted in."""
 
     GUESSES = auto()
-    CONFLICTS = auto()
+    STEPS = auto()
 
 
 @dataclass(frozen=True, slots=True)

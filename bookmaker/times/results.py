@@ -18,6 +18,7 @@ from dataclasses import dataclass
 from itertools import zip_longest
 from pathlib import Path
 
+from bookmaker.files import ordinary
 from bookmaker.manifest.entries import Entry
 from bookmaker.source.diagnostics import Collector, Place, nearest, quoted
 from bookmaker.source.file_limits import FILE_BYTES
@@ -58,7 +59,7 @@ class Results:
 def read_results(path: Path, entries: Sequence[Entry]) -> Results:
     """The results in a file, of these puzzles in printed order. Raises BookErrors with everything that is wrong."""
     collector, file = Collector(), str(path)
-    with path.open("rb") as stream:
+    with ordinary(path).open("rb") as stream:
         data = stream.read(FILE_BYTES + 1)
     if len(data) > FILE_BYTES:
         said = f"the file is larger than {FILE_BYTES // 1_000_000} million characters, which no table of times needs"

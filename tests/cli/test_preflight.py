@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from pathlib import Path
 
@@ -19,6 +20,8 @@ def test_a_sound_file_against_its_book(folder: Path) -> None:
     result = run("preflight", folder / "printed" / "book.pdf", "--against", folder)
     assert result.exit_code == 0
     assert "one grid and one key match the book" in result.stdout
+    compared = r"compared: an edition for the screen without a date, fingerprint [0-9a-f]{12}, with .*, proven now: "
+    assert re.search(rf"^{compared}one puzzle by the search$", result.stdout, re.MULTILINE)
     assert result.stderr.count("\n") == 1 and "is not a multiple of four" in result.stderr
 
 

@@ -13,7 +13,7 @@ from bookmaker.rules import kinds
 from tests.manifest.test_hostile import SCRAPS
 from tests.rules.harness import instances
 
-SMALL, MIDDLE = boxed_grid(4, 2, 2), boxed_grid(6, 2, 3)
+SMALL, MIDDLE, FULL = boxed_grid(4, 2, 2), boxed_grid(6, 2, 3), boxed_grid(9, 3, 3)
 
 TEXTS = ("Tides", "“Low–High”", "Ümläut", "日本", "x" * 200, "{a}", "- b", "'", '"', "\\n", "# no", "\U0001f9e9", "&a")
 
@@ -59,6 +59,25 @@ def sound(draw: st.DrawFn) -> str:
     order = draw(st.sampled_from(["", "  order: difficulty\n", "  order: listed\n"]))
     head = f"book:\n  title: {_quoted(draw(WORDS))}\n  permission: given\n{order}puzzles:\n"
     return head + "".join(textwrap.indent(draw(puzzles(f"p{i}")), "  ") for i in range(count))
+
+
+@st.composite
+def mixed(draw: st.DrawFn) -> str:
+    """A sound manifest of one puzzle with marks of several kinds, each true on a solution of its own. Most have no
+    solution, some have very many, and both are hard to see."""
+    rng = Random(draw(st.integers(0, 10**6)))
+    grid: Grid = draw(st.sampled_from([MIDDLE, FULL, FULL]))
+    few: list[str] = draw(st.lists(st.sampled_from(KINDS), min_size=1, max_size=4, unique=True))
+    laid = [one for kind in few if (one := next(iter(instances(kind, grid, rng, 1)), None))]
+    share = draw(st.sampled_from([0.0, 0.0, 0.05, 0.15]))
+    solution = laid[0][0] if laid else (0,) * len(grid.cells)
+    shown = tuple(digit if rng.random() < share else 0 for digit in solution)
+    lines = ["- id: p0", f"  title: {_quoted(draw(WORDS))}", f"  size: {grid.size}", "  givens: |"]
+    lines.append(textwrap.indent(givens_picture(grid, shown), "    "))
+    if laid:
+        lines += ["  rules:", *(line for _, rule in laid for line in rule_lines(rule, grid, 4))]
+    puzzle = textwrap.indent("\n".join(lines) + "\n", "  ")
+    return f"book:\n  title: {_quoted(draw(WORDS))}\n  permission: given\npuzzles:\n{puzzle}"
 
 
 @st.composite

@@ -55,6 +55,14 @@ def book(folder: Path, text: str) -> None:
     assert len(prove_all([entry for entry in manifest.entries if entry.puzzle.grid.size <= 6]))
 
 
+def whole_book(folder: Path, text: str) -> None:
+    """Proof it as a user does, who is told what is wrong with each puzzle."""
+    (folder / "book.yaml").write_text(text, encoding="utf-8")
+    result = run("proof", folder / "book.yaml", "--count", "100")
+    assert result.exit_code in (0, 1), result.output
+    assert result.exception is None or isinstance(result.exception, SystemExit), result.exception
+
+
 def sound_book(folder: Path, text: str) -> None:
     """It reads without a mistake, and every puzzle has at least the solution that its marks were made from."""
     (folder / "book.yaml").write_text(text, encoding="utf-8")

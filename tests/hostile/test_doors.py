@@ -16,7 +16,7 @@ from bookmaker.preflight import inspect
 from bookmaker.source.diagnostics import Collector, Place
 from bookmaker.source.placed import Word
 from bookmaker.typeface import Typeface
-from tests.hostile import books, doors
+from tests.hostile import books, commands, doors
 from tests.hostile.damage import damaged, swapped
 
 STEADY = settings(
@@ -51,6 +51,12 @@ def test_printed_books(tmp_path: Path, text: str) -> None:
 @given(books.sound())
 def test_spoken_books(tmp_path: Path, text: str) -> None:
     doors.spoken_book(tmp_path, text)
+
+
+@settings(STEADY, max_examples=15)
+@given(st.sampled_from(sorted(commands.WORDS)).flatmap(commands.typed))
+def test_commands(tmp_path: Path, found: tuple[str, str]) -> None:
+    commands.command(tmp_path, found)
 
 
 @STEADY

@@ -8,13 +8,36 @@ import pytest
 
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.puzzle.puzzle import Puzzle
-from bookmaker.review.contradiction import contradiction, contradiction_words
+from bookmaker.review import contradiction as clashes
+from bookmaker.review.contradiction import SETTING_UP, contradiction, contradiction_words
 from bookmaker.rules import problem_of
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve import prove
+from bookmaker.solve.problem import Problem
+from bookmaker.solve.proving import refuted
 from bookmaker.solve.verdict import NoSolution
 from tests.rules.grids import random_solution
 from tests.rules.harness import sound_entry
+
+HARD = (
+    "limits: {r3c5: 4 5 9, r4c6: 2 7 9, r4c7: 4 6 9}",
+    "thermometer: [r5c1-r5c3, r1c3-r1c2 r2c1-r2c2, r6c5-r6c4 r5c5, r2c7-r1c7 r1c6]",
+    "sandwich: {left: . . . . . . 0 11 ., right: 5 18 . . . 4 . . ., top: . 15 3 . . . 11 . 27, "
+    "bottom: . . . 6 . . . 9 .}",
+    """cage:
+  picture: |
+    ...aabb..
+    ..aabbcc.
+    ..dabcc..
+    .dd..eee.
+    .....f...
+    .g.hfff.i
+    .ghhjjj.i
+    kkkkl.jii
+    .mmkl....
+  totals: {b: 28, d: 13, f: 15, g: 11, h: 11, i: 21, j: 17, k: 23, l: 14, m: 10}""",
+)
+"""Marks of four kinds that clash; most proofs that fewer clash too take long."""
 
 
 def puzzle(givens: dict[int, int], *entries: str) -> RuledPuzzle:
@@ -68,6 +91,7 @@ def test_nothing_named_could_be_spared(seed: int) -> None:
         if isinstance(prove(problem_of(puzzle(changed))), NoSolution):
             break
     found = contradiction(puzzle(changed))
+    assert found.least
     named = dict(found.givens)
     assert set(named.items()) <= set(changed.items())
     assert wrong in named
@@ -75,3 +99,36 @@ def test_nothing_named_could_be_spared(seed: int) -> None:
     for cell in named:
         fewer = {other: digit for other, digit in named.items() if other != cell}
         assert not isinstance(prove(problem_of(puzzle(fewer))), NoSolution)
+
+
+def test_where_the_effort_runs_out_it_is_said_that_more_is_named_than_clashes(monkeypatch: pytest.MonkeyPatch) -> None:
+    """With effort for three proofs, the three last givens are spared and the slip is among the rest, which is said."""
+    made = puzzle({0: 5, 30: 6, 40: 7, 50: 8, 60: 9}, "parity: {even: r1c1, odd: r9c9}")
+    whole = contradiction(made)
+    monkeypatch.setattr(clashes, "ALL", 4 * SETTING_UP)
+    found = contradiction(made)
+    assert whole.least
+    assert not found.least
+    assert set(whole.givens) < set(found.givens) < {(0, 5), (30, 6), (40, 7), (50, 8), (60, 9)}
+    assert contradiction_words(found, made).startswith("what clashes is among the given 5 at r1c1")
+
+
+def test_an_effort_bounds_all_proofs_together() -> None:
+    """Proofs that take long are those of sums outside the grid; they share one effort, compiling included."""
+    made = puzzle({}, *HARD)
+    assert isinstance(prove(problem_of(made)), NoSolution)
+    spent: list[int] = []
+    most = 1_000_000
+
+    def counted(problem: Problem, effort: int) -> tuple[bool | None, int]:
+        answer, used = refuted(problem, effort)
+        spent.append(used + SETTING_UP)
+        return answer, used
+
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(clashes, "refuted", counted)
+        patch.setattr(clashes, "ALL", most)
+        found = contradiction(made)
+    assert not found.least
+    assert len(spent) > 1
+    assert sum(spent[:-1]) < most

@@ -69,7 +69,7 @@ def test_the_two_solutions_shown_are_the_first_of_the_search_whichever_the_solve
 ) -> None:
     monkeypatch.setattr(learning, "SOLVER", solver)
     monkeypatch.setattr(proving, "Clauses", written)
-    monkeypatch.setattr(learning, "ORDERING", 100_000)
+    monkeypatch.setattr(learning, "ORDERING", 40_000_000)
     for problem in _several():
         verdict = prove(problem, effort=0)
         assert isinstance(verdict, Several)
@@ -86,7 +86,7 @@ def test_where_the_budget_ends_after_the_first_of_them_there_are_two_all_the_sam
 
     def in_order(search: object, ask: object) -> Iterator[Solution]:
         yield both[met]
-        raise learning.OutOfConflicts
+        raise learning.OutOfSteps
 
     monkeypatch.setattr(learning, "_in_order", in_order)
     verdict = prove(two, effort=0)
@@ -123,8 +123,8 @@ def test_an_automaton_may_visit_a_cell_twice() -> None:
     assert prove(Problem(2, 3, (Automaton((0, 1, 0), rising, frozenset(range(4))),)), effort=0) == NoSolution()
 
 
-def test_a_budget_of_conflicts_that_runs_out_is_said_so(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(learning, "CONFLICTS", 1)
+def test_a_budget_of_steps_that_runs_out_is_said_so(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(learning, "STEPS", 1)
     assert prove(_apart(), effort=0) == Undecided(0)
 
 

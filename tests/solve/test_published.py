@@ -9,7 +9,7 @@ from math import comb, factorial
 import networkx
 import pytest
 
-from bookmaker.solve import prove, solutions, tally
+from bookmaker.solve import counting, prove, solutions, tally
 from bookmaker.solve.candidates import candidate_layout
 from bookmaker.solve.placement import peers_of
 from bookmaker.solve.problem import Allowed, Combination, Constraint, Different, Problem, Sum, relation
@@ -203,3 +203,15 @@ def test_peers_are_those_of_networkx() -> None:
     peers = peers_of(layout, [house.cells for house in boxed(9, 3, 3)])
     for cell in range(81):
         assert {other for other in range(81) if peers[cell] >> layout.places[other] & 1} == set(graph[cell])
+
+
+def test_a_count_whose_effort_runs_out_says_at_least(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Counted, not timed: the same number everywhere, and more of it with more effort."""
+    empty = square(9, *boxed(9, 3, 3))
+    found = []
+    for effort in (20_000, 40_000):
+        monkeypatch.setattr(counting, "EFFORT", effort)
+        found.append(tally(empty, 10**9))
+        assert found[-1] == tally(empty, 10**9)
+    assert not any(each.complete for each in found)
+    assert 0 < found[0].solutions < found[1].solutions

@@ -23,6 +23,7 @@ from bookmaker.proof.claims import wrong_claims
 from bookmaker.proof.remarks import remark
 from bookmaker.solve.verdict import Several, Verdict
 from bookmaker.source.diagnostics import Diagnostic, Place
+from bookmaker.stopping import serving
 
 WORKERS = 2
 """Processes that prove; while one proof runs long, others are not held up."""
@@ -75,6 +76,7 @@ def examiners() -> ProcessPoolExecutor:
 
 def _begin() -> None:
     """An interrupt is for the process that serves: it ends its workers."""
+    serving()
     signal.signal(signal.SIGINT, signal.SIG_IGN)
 
 
