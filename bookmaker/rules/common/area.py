@@ -12,7 +12,8 @@ from dataclasses import dataclass
 from itertools import pairwise
 from string import ascii_letters
 
-from bookmaker.display.items import Close, Grey, Item, Move, Path, Point, Rect, Segment, Straight, Stroke
+from bookmaker.display.colour import Grey
+from bookmaker.display.items import Close, Item, Move, Path, Point, Rect, Segment, Straight, Stroke
 from bookmaker.placed import Node, Sequence, Word, read_items
 from bookmaker.puzzle.cells import read_cells
 from bookmaker.puzzle.grid import Grid
