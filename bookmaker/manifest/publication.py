@@ -8,16 +8,16 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import date
 
 from bookmaker.hyphenation import languages
 from bookmaker.manifest.isbn import read_isbn
 from bookmaker.manifest.markup import Runs, read_marked_up
-from bookmaker.manifest.pictures import Picture, read_picture
+from bookmaker.manifest.pictures import Picture, read_picture, read_profile
 from bookmaker.manifest.texts import read_date, read_line, read_note
 from bookmaker.placed import Node, read_fields, read_switch, read_text, read_whole
-from bookmaker.trouble import Desk, nearest, quoted
+from bookmaker.trouble import Desk, Place, nearest, quoted
 
 PUBLICATION_KEYS = (
     "language",
@@ -30,12 +30,15 @@ PUBLICATION_KEYS = (
     "fold",
     "link",
     "cover",
+    "theme",
 )
 IMPRINT_KEYS = ("publisher", "edition", "date", "isbn", "ebook-isbn", "rights", "note")
-COVER_KEYS = ("blurb", "image", "leaf")
+COVER_KEYS = ("blurb", "image", "focus", "leaf", "price", "category", "sample", "condition", "profile")
 
 LINK = re.compile(r"https?://[!-~]{3,190}")
 LEAF = re.compile(r"(0?\.\d{1,3}) ?mm")
+
+FOCUS = re.compile(r"(\d{1,3}) ?% +(\d{1,3}) ?%")
 
 MOST_FOLD = 64
 """Pages that a page count may be asked to be a multiple of."""
@@ -56,11 +59,23 @@ class Imprint:
 
 @dataclass(frozen=True, slots=True)
 class Cover:
-    """What the cover has that is not on the title page. `leaf` is the thickness of a leaf in millimetres."""
+    """What the cover has that is not on the title page. `leaf` is the thickness of a leaf in millimetres.
+
+    `focus` is the point of the picture that stays in the middle as far as can be, as shares of its width and height.
+    `sample` is the id of the puzzle on the back, `condition` the name of a registered printing condition, `profile` the
+    ICC profile of a printer's own. Places are where to point in a later trouble.
+    """
 
     blurb: tuple[Runs, ...] = ()
     picture: Picture | None = None
     leaf: float = 0.1
+    focus: tuple[float, float] = (0.5, 0.5)
+    price: str = ""
+    category: str = ""
+    sample: str = ""
+    condition: str = ""
+    profile: bytes = field(default=b"", repr=False)
+    places: Mapping[str, Place] = field(default_factory=dict, compare=False)
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,6 +92,7 @@ class Publication:
     fold: int = 1
     link: str = ""
     cover: Cover | None = None
+    theme: str = ""
 
 
 PLAIN = Publication()
@@ -96,6 +112,7 @@ def read_publication(fields: Mapping[str, Node], desk: Desk) -> Publication:
         fold=(read_whole(fields["fold"], "“fold”", desk, 1, MOST_FOLD) or 1) if "fold" in fields else 1,
         link=read_link(fields, desk),
         cover=_cover(fields["cover"], desk) if "cover" in fields else None,
+        theme=read_line(fields, "theme", desk),
     )
 
 
@@ -144,7 +161,23 @@ def _cover(node: Node, desk: Desk) -> Cover:
         blurb=read_marked_up(fields, "blurb", desk),
         picture=read_picture(fields["image"], desk) if "image" in fields else None,
         leaf=_leaf(fields["leaf"], desk) if "leaf" in fields else 0.1,
+        focus=_focus(fields["focus"], desk) if "focus" in fields else (0.5, 0.5),
+        **{name: read_line(fields, name, desk) for name in ("price", "category", "sample", "condition")},
+        profile=read_profile(fields["profile"], desk) if "profile" in fields else b"",
+        places={name: node.place for name, node in fields.items()},
     )
+
+
+def _focus(node: Node, desk: Desk) -> tuple[float, float]:
+    """Two percentages: from the left and from the top."""
+    text = read_text(node, "“focus”", desk)
+    match = FOCUS.fullmatch(text.strip()) if text is not None else None
+    if match and all(int(part) <= 100 for part in match.groups()):
+        return int(match[1]) / 100, int(match[2]) / 100
+    if text is not None:
+        hint = "say how far from the left and from the top of the picture, such as 60% 30%"
+        desk.error(node.place, "bad-focus", f"{quoted(text)} is not a point of the picture", hint)
+    return 0.5, 0.5
 
 
 def _leaf(node: Node, desk: Desk) -> float:
