@@ -33,6 +33,7 @@ from bookmaker.layout.checks import check
 from bookmaker.layout.drawing import Pages
 from bookmaker.layout.pages.contents import contents_leaves
 from bookmaker.layout.pages.credits import credits_leaves
+from bookmaker.layout.pages.divider import divider_leaf
 from bookmaker.layout.pages.front import foreword_leaves, guide_leaves, half_title_leaf, imprint_leaf, title_leaf
 from bookmaker.layout.pages.hints import hint_leaves
 from bookmaker.layout.pages.index import index_leaves
@@ -110,6 +111,8 @@ def _told(part: Part, book: Book, layout: Layout) -> Iterable[Leaf]:
     match part:
         case HalfTitle() | TitlePage() | ImprintPage() | Chapter(title=""):
             return leaves
+        case HintPages() | Keys() if any(chapter.title for chapter in book.chapters):
+            return divider_leaf(part.heading, book, layout), *as_part(leaves)
     return as_part(leaves)
 
 
@@ -140,7 +143,7 @@ def _leaves(part: Part, book: Book, layout: Layout) -> Iterable[Leaf]:
         case Credits():
             return credits_leaves(part, book.puzzles, layout)
         case Index():
-            return index_leaves(part, layout)
+            return index_leaves(part, book.puzzles, layout)
         case _ as never:
             assert_never(never)
 

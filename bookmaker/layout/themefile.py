@@ -29,8 +29,8 @@ ART = ("pattern", "across", "weight", "digits")
 INKS = re.compile(r"(\d{1,3}) +(\d{1,3}) +(\d{1,3}) +(\d{1,3})")
 
 HEAVIEST = 280
-"""Most of all inks together, of which each is 100: a little under what presses allow, for large grounds (common practice,
-no source)."""
+"""Most of all inks together, of which each is 100: a little under what presses take, for large grounds (common
+practice, no source)."""
 
 LEGIBLE = 4.5
 """Least contrast of words to what they stand on (WCAG 2.2, success criterion 1.4.3)."""

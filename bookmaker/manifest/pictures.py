@@ -59,7 +59,7 @@ def read_picture(node: Node, desk: Desk) -> Picture | None:
 
 
 def read_profile(node: Node, desk: Desk) -> bytes:
-    """The ICC profile of a press that prints in four colours (ICC.1, 7.2); b"" after reporting what is wrong with it."""
+    """The ICC profile (ICC.1, 7.2) of a press with four inks; b"" after reporting what is wrong with it."""
     hint = "name the profile that the printer gave you, in the book's folder, such as cover/press.icc"
     found = _read(node, "profile", "profile", hint, "it should be a few megabytes at most", desk)
     if found is None:

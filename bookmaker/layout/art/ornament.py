@@ -1,9 +1,9 @@
 """Ornament: the pieces of a book's puzzles laid side by side on a field of cells, in the colours of a theme.
 
 In: puzzles, a theme and a field. Out: one group. The same puzzles give the same ornament and other puzzles another one,
-for nothing is in it but their marks and digits; how puzzles follow each other and which way round they lie is settled by
-a hash of them. A piece is drawn whole or not at all, so no field cuts through one inside the page. Figures are drawn as
-outlines: they are not to be read, by no reader and by no check.
+for it holds nothing but their marks and digits. How puzzles follow each other and which way round they lie is drawn by
+a hash of them; the fullest of a few draws is taken. A piece is drawn whole or not at all, so no field cuts through one
+inside the page. Figures are drawn as outlines: they are not to be read, by no reader and by no check.
 """
 
 from __future__ import annotations
@@ -15,6 +15,7 @@ from hashlib import sha256
 from itertools import product
 from math import ceil, floor
 from random import Random
+from typing import NamedTuple
 
 from bookmaker.book.model import BookPuzzle
 from bookmaker.display.colour import Colour, contrast
@@ -30,7 +31,13 @@ BOX = 3
 """Cells across a patch that has a ground of its own."""
 
 TUBE, BULB, DISC, RING, SIGN, FIGURE = 0.34, 0.36, 0.2, 0.3, 0.3, 0.52
-"""In cells: breadth of a chain, radii of its bulb, of a disc on a border, of a ring and of a sign; height of a digit."""
+"""In cells: breadth of a chain, radii of its bulb, of a disc on a border, a ring and a sign; height of a digit."""
+
+DRAWS = 16
+"""Ways to lay the puzzles that are compared."""
+
+FILLING = (*BROAD, Shape.TRAIL, Shape.HOUSE)
+"""What makes a field full."""
 
 CLEAR = 1.25
 """Least contrast of a mark to its ground: what is fainter is drawn in the next colour."""
@@ -59,46 +66,50 @@ def seed_of(puzzles: Iterable[BookPuzzle]) -> bytes:
     return sha256(repr(asked).encode()).digest()
 
 
-def ornament(puzzles: Sequence[BookPuzzle], theme: Theme, palette: Palette, field: Field, name: str = "") -> Group:
-    """The field, filled; it paints no ground but for patches of a second tone."""
+def ornament(
+    puzzles: Sequence[BookPuzzle], theme: Theme, palette: Palette, field: Field, name: str = "", salt: str = ""
+) -> Group:
+    """The field, filled; it paints no ground but for patches of a second tone. `salt` tells apart what is made of the
+    same puzzles."""
     painter = _Painter(theme, palette, field)
-    if theme.pattern == "mosaic":
-        items = list(_mosaic(puzzles, painter))
-    else:
-        items = list(_marks(puzzles, painter))
+    seed = seed_of(puzzles) + salt.encode()
+    order = _in_turn(puzzles, Random(seed.hex()))
+    draws = [tuple(_laid(order, field, Random(f"{seed.hex()} {draw}"), painter)) for draw in range(DRAWS)]
+    laid = max(draws, key=lambda draw: sum(len(one.piece.cells) for one in draw if one.piece.shape in FILLING))
+    items = list(painter.patches()) if theme.pattern == "patchwork" else []
+    for one in laid:
+        items += painter.tile(one) if theme.pattern == "mosaic" else painter.draw(one.piece, one.turn)
     return Group(tuple(items), name=name)
 
 
-def _marks(puzzles: Sequence[BookPuzzle], painter: _Painter) -> Iterator[Item]:
-    if painter.theme.pattern == "patchwork":
-        yield from painter.patches()
+class _Laid(NamedTuple):
+    """A piece where it lies on the field, the turn that its colour has, and the side of its puzzle."""
+
+    piece: Piece
+    turn: int
+    size: int
+
+
+def _laid(order: Sequence[BookPuzzle], field: Field, draw: Random, painter: _Painter) -> Iterator[_Laid]:
+    """The pieces that lie wholly on the field; figures only where nothing else does."""
     taken: set[Cell] = set()
-    for at, (pieces, column, row) in enumerate(blocks(puzzles, painter.field)):
+    for at, (pieces, column, row) in enumerate(_blocks(order, field, draw)):
         for index, piece in enumerate(pieces.all):
             cells = tuple((column + x, row + y) for x, y in piece.cells)
-            if not all(map(painter.inside, cells)) or (piece.shape is Shape.FIGURE and cells[0] in taken):
+            figure = piece.shape is Shape.FIGURE
+            if painter.theme.pattern == "mosaic" and not figure:
                 continue
-            if piece.shape is not Shape.FIGURE:
-                taken.update(cells)
-            turn = at + (index if piece.shape in (Shape.CHAIN, Shape.TRAIL) else 0)
-            yield from painter.draw(piece._replace(cells=cells), turn)
+            if all(map(painter.inside, cells)) and not (figure and cells[0] in taken):
+                if not figure:
+                    taken.update(cells)
+                turn = at + (index if piece.shape in (Shape.CHAIN, Shape.TRAIL) else 0)
+                yield _Laid(piece._replace(cells=cells), turn, pieces.size)
 
 
-def _mosaic(puzzles: Sequence[BookPuzzle], painter: _Painter) -> Iterator[Item]:
-    """A square on every given, as strong as its digit."""
-    for at, (pieces, column, row) in enumerate(blocks(puzzles, painter.field)):
-        for piece in pieces.all:
-            (x, y), *_ = piece.cells
-            if piece.shape is Shape.FIGURE and painter.inside((column + x, row + y)):
-                yield from painter.tile((column + x, row + y), at, piece.value / pieces.size)
-
-
-def blocks(puzzles: Sequence[BookPuzzle], field: Field) -> Iterator[tuple[Pieces, int, int]]:
+def _blocks(order: Sequence[BookPuzzle], field: Field, draw: Random) -> Iterator[tuple[Pieces, int, int]]:
     """Puzzles as they lie on the field, turned or mirrored, with the cell of their corner: in rows, each pushed along a
-    little. The kinds come in turn, and all of them before one comes again."""
-    draw = Random(int.from_bytes(seed_of(puzzles)[:8], "big"))
-    order = _in_turn(puzzles, draw)
-    at, row = 0, field.first[1] - draw.randrange(3)
+    little."""
+    at, row = draw.randrange(len(order)), field.first[1] - draw.randrange(3)
     while row <= field.last[1]:
         column, high = field.first[0] - draw.randrange(5), 0
         while column <= field.last[0]:
@@ -163,10 +174,11 @@ class _Painter:
             if (floor(column / BOX) + floor(row / BOX)) % 2:
                 yield Rect(column * self.cell, row * self.cell, self.cell, self.cell, fill=self.palette.tone)
 
-    def tile(self, cell: Cell, turn: int, share: float) -> Iterator[Item]:
-        side = self.cell * (0.25 + 0.65 * share)
-        x, y = self.centre(cell)
-        yield Rect(x - side / 2, y - side / 2, side, side, fill=self.colour(turn))
+    def tile(self, laid: _Laid) -> Iterator[Item]:
+        """A square on a given, as large as its digit."""
+        side = self.cell * (0.25 + 0.65 * laid.piece.value / laid.size)
+        x, y = self.centre(laid.piece.cells[0])
+        yield Rect(x - side / 2, y - side / 2, side, side, fill=self.colour(laid.turn))
 
     def draw(self, piece: Piece, turn: int) -> Iterator[Item]:
         match piece.shape:

@@ -1,9 +1,9 @@
 """What ornament is made of: the marks of a puzzle as plain shapes on its cells.
 
 In: a puzzle of the book. Out: pieces, in cells: chains, areas, dots, rings, signs, houses and figures, as the rules of
-the puzzle say what their marks are (`Rule.form`), so that a new kind needs nothing here. What room the marks leave is taken
-by chains of cells that rise by one digit after the other in the puzzle's solution, without saying which; they are broad
-where no mark is.
+the puzzle say what their marks are (`Rule.form`), so that a new kind needs nothing here. What room the marks leave is
+taken by chains of cells that rise by one digit after the other in the puzzle's solution, without saying which; they are
+broad where no mark is.
 """
 
 from __future__ import annotations
@@ -40,8 +40,8 @@ Cell = tuple[int, int]
 
 
 class Piece(NamedTuple):
-    """A shape on some cells. `sort` tells pieces of one kind apart, as their rule does; `value` is a house's height, or a
-    digit."""
+    """A shape on some cells. `sort` tells pieces of one kind apart, as their rule does; `value` is a digit, or how high
+    a house is."""
 
     shape: Shape
     cells: tuple[Cell, ...]

@@ -34,7 +34,7 @@ def credits_leaves(part: Credits, puzzles: tuple[BookPuzzle, ...], layout: Layou
         rows.append(Row(layout.line))
     for puzzle in puzzles:
         rows += _entry(puzzle, layout, bool(shared))
-    return flowing(rows, layout, "credits", part.heading)
+    return flowing(rows, layout, "credits", part.heading, puzzles)
 
 
 def _entry(puzzle: BookPuzzle, layout: Layout, permission_said: bool) -> Iterator[Row]:

@@ -1,8 +1,8 @@
 """The back of a cover: what whoever turns the book over wants to know.
 
-In: a book and the measures of its cover. Out: a panel with the blurb; under it a white card with a puzzle to try, how many
-puzzles there are of each difficulty, the kinds of rules as icons, and the line for the shop: price, category, the code of
-the link, the barcode. What a machine or a pencil has to read stands on white.
+In: a book and the measures of its cover. Out: a panel with the blurb; under it a white card with a puzzle to try, how
+many puzzles there are of each difficulty, the kinds of rules as icons, and the line for the shop: price, category, the
+code of the link, the barcode. What a machine or a pencil has to read stands on white.
 """
 
 from __future__ import annotations
@@ -169,7 +169,7 @@ def _kinds(book: Book) -> list[type[Rule]]:
 
 
 def _icons(book: Book, layout: Layout, box: Box) -> Iterator[Item]:
-    """A sample of each kind's mark beside its name, the commonest first, as many as find room; how many more there are."""
+    """A sample of each kind's mark beside its name, the commonest first, as many as find room."""
     label = layout.type.label
     kinds = [(kind, sample) for kind in _kinds(book) if (sample := kind.sample()) is not None]
     across = max(1, int(box.wide // COLUMN))

@@ -1,7 +1,7 @@
 """The sheet of a cover before anything stands on it: its measures, its ground and its ornament.
 
-In: a book and its layout. Out: a `Wrap` with the measures of back, spine and front in points, and the art that fills the
-sheet beyond the trim and leaves `clear` the places where words will stand. Pieces of the ornament never lie under words.
+In: a book and its theme. Out: a `Wrap` with the measures of back, spine and front in points, and the art that fills the
+sheet beyond the trim and leaves `clear` the places where words will stand.
 """
 
 from __future__ import annotations
