@@ -152,7 +152,7 @@ def test_strokes_fills_and_text_are_dark_enough_and_not_too_thin(name: str) -> N
 
 def drawn_by_a_rule(item: Flat) -> bool:
     """Marks have light bodies inside dark outlines; the tests of `rules` look after them."""
-    return any(item.inside(prefix) for prefix in ("grid ", "check ", "sample ", "title art"))
+    return any(item.inside(prefix) for prefix in ("grid ", "check ", "sample ", "ornament"))
 
 
 def contrast(grey: float) -> float:
