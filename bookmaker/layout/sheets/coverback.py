@@ -45,7 +45,7 @@ SHAPES = 4.5
 ICON = mm(4.6)
 """Usual size of a cell in an icon."""
 
-ICON_WIDE, ICON_HIGH, COLUMN = mm(17), mm(12.5), mm(47)
+ICON_WIDE, ICON_HIGH, COLUMN = mm(16), mm(9.6), mm(43)
 """Room for an icon, and the width of a column with its name."""
 
 LOOSEST = 1.3
