@@ -144,10 +144,3 @@ def contrast(one: Colour, other: Colour) -> float:
 def grey_of(colour: Colour) -> Grey:
     """The grey that is as light as a colour."""
     return round(encoded(luminance(colour)), 3) if isinstance(colour, Ink) else colour
-
-
-def tint(colour: Colour, share: float) -> Colour:
-    """So much of a colour, the rest bare paper."""
-    if isinstance(colour, Ink):
-        return Ink(*(round(share * part, 4) for part in colour))
-    return round(1 - share * (1 - colour), 4)

@@ -6,7 +6,7 @@ import pytest
 from PIL import Image as Raster
 from PIL import ImageCms
 
-from bookmaker.display.colour import Ink, contrast, grey_of, grown, luminance, rgb, tint
+from bookmaker.display.colour import Ink, contrast, grey_of, grown, luminance, rgb
 
 SOLIDS = {
     # CIE L*a*b* (D50) of offset on coated paper, ISO 12647-2:2004/Amd 1:2007; the paper has 95, 0, -2 (from memory)
@@ -65,8 +65,3 @@ def test_a_colour_and_its_grey_are_as_light() -> None:
     ink = Ink(1, 0.7, 0.2, 0.3)
     assert luminance(grey_of(ink)) == pytest.approx(luminance(ink), abs=0.002)
     assert grey_of(0.4) == 0.4
-
-
-def test_tints() -> None:
-    assert tint(Ink(1, 0.5, 0, 0), 0.5) == Ink(0.5, 0.25, 0, 0)
-    assert tint(0.2, 0.5) == 0.6
