@@ -1,6 +1,6 @@
 """A contact sheet: the pages of a finished PDF file, small, side by side as they face each other in the book.
 
-In: the bytes of the file. Out: one picture, and the resolution it should carry.
+In: the bytes of the file. Out: one picture, in greys if all pages are, and the resolution it should carry.
 """
 
 from __future__ import annotations
@@ -8,7 +8,7 @@ from __future__ import annotations
 from PIL import Image as Raster
 from PIL import ImageDraw, ImageFont
 
-from bookmaker.ink.pixels import page_labels, page_pictures
+from bookmaker.ink.pixels import page_labels, page_pictures, plain
 from bookmaker.typeface import font_files
 
 DPI = 150
@@ -41,13 +41,13 @@ def contact_sheet(file: bytes, across: int = 8) -> Raster.Image:
         down = height + GAP + LABEL
         if sheet is None:
             rows = len(labels) // across + 1
-            sheet = Raster.new("L", (across * width + (across // 2 + 1) * GAP, rows * down + GAP), 255)
+            sheet = Raster.new("RGB", (across * width + (across // 2 + 1) * GAP, rows * down + GAP), "white")
             pen = ImageDraw.Draw(sheet)
         row, column = divmod(number, across)
         # the two pages of a pair share a line
         x, y = GAP + column * width + column // 2 * GAP - column % 2, GAP + row * down
         sheet.paste(picture, (x, y))
-        pen.rectangle((x, y, x + width - 1, y + height - 1), outline=FRAME)
-        pen.text((x + width / 2, y + height + LABEL + 4), label or "–", INK, font, "ms")
+        pen.rectangle((x, y, x + width - 1, y + height - 1), outline=(FRAME,) * 3)
+        pen.text((x + width / 2, y + height + LABEL + 4), label or "–", (INK,) * 3, font, "ms")
     assert sheet is not None
-    return sheet
+    return plain(sheet)

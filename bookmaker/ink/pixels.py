@@ -28,10 +28,10 @@ def page_pictures(file: bytes, dpi: float, trimmed: bool = False) -> Iterator[Ra
         for page in pdf:
             crop = _beyond_trim(page) if trimmed else (0, 0, 0, 0)
             picture = page.render(scale=scale, crop=crop, draw_annots=False, rev_byteorder=True).to_pil()
-            yield _plain(picture).reduce(finer)
+            yield plain(picture).reduce(finer)
 
 
-def _plain(picture: Raster.Image) -> Raster.Image:
+def plain(picture: Raster.Image) -> Raster.Image:
     """The picture in greys, if that is all it has."""
     red, *others = picture.convert("RGB").split()
     greys = all(ImageChops.difference(red, other).getbbox() is None for other in others)
