@@ -5,6 +5,8 @@ In: the bytes of the file. Out: one picture, in greys if all pages are, and the 
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from PIL import Image as Raster
 from PIL import ImageDraw, ImageFont
 
@@ -19,6 +21,9 @@ SCALE = 0.2
 
 GAP, LABEL = 29, 15
 """White space between pairs of pages, and the size of labels, in pixels."""
+
+COVER = 0.32
+"""How small covers are: two of A4 side by side are 1,600 pixels wide."""
 
 FRAME, INK = 128, 76
 """Greys of the pages' frames and of their labels, from 0 (black) to 255."""
@@ -51,3 +56,19 @@ def contact_sheet(file: bytes, across: int = 8) -> Raster.Image:
         pen.text((x + width / 2, y + height + LABEL + 4), label or "–", (INK,) * 3, font, "ms")
     assert sheet is not None
     return plain(sheet)
+
+
+def cover_sheet(file: bytes, names: Sequence[str]) -> Raster.Image:
+    """The pages of a PDF file two in a row, each with its name under it."""
+    pictures = [*page_pictures(file, DPI * COVER, trimmed=True)]
+    wide, high = (max(sides) for sides in zip(*(picture.size for picture in pictures), strict=True))
+    rows = (len(pictures) + 1) // 2
+    step = high + GAP + 2 * LABEL
+    sheet = Raster.new("RGB", (2 * wide + 3 * GAP, rows * step + GAP), "white")
+    pen, font = ImageDraw.Draw(sheet), ImageFont.truetype(str(font_files()["sans"]), 1.4 * LABEL)
+    for at, (picture, name) in enumerate(zip(pictures, names, strict=True)):
+        x, y = GAP + at % 2 * (wide + GAP), GAP + at // 2 * step
+        sheet.paste(picture, (x, y))
+        pen.rectangle((x, y, x + picture.width - 1, y + picture.height - 1), outline=(FRAME,) * 3)
+        pen.text((x, y + high + 1.6 * LABEL), name, (INK,) * 3, font, "ls")
+    return sheet

@@ -6,10 +6,13 @@ from pathlib import Path
 
 import pikepdf
 import pytest
+from PIL import Image, ImageChops, ImageStat
 
 from bookmaker.layout.lengths import mm
 from tests.cli.running import run
 from tests.published import WORKED
+
+DEMO = Path(__file__).resolve().parents[2] / "demo_book"
 
 PROFILE = Path("/usr/share/color/icc/ghostscript/default_cmyk.icc")
 """A profile of a press with four inks, if ghostscript is there."""
@@ -99,6 +102,30 @@ def test_a_printer_s_own_profile_goes_into_the_file(tmp_path: Path) -> None:
     with pikepdf.open(out / "cover-press.pdf") as pdf:
         (intent,) = pdf.Root.OutputIntents
         assert intent.DestOutputProfile.N == 4 and intent.DestOutputProfile.read_bytes() == content
+
+
+def test_a_book_is_drawn_in_every_theme(tmp_path: Path) -> None:
+    told = run("themes", book(tmp_path, "  layout: a5-book\n"), "--out", tmp_path / "covers.png")
+    assert told.exit_code == 0 and "covers.png: six themes" in told.stdout
+    with Image.open(tmp_path / "covers.png") as sheet:
+        assert (
+            sheet.mode == "RGB"
+            and len(set(sheet.convert("P", palette=Image.Palette.ADAPTIVE, colors=64).tobytes())) > 20
+        )
+    assert run("themes", book(tmp_path)).exit_code == 2
+
+
+@pytest.mark.slow
+def test_the_picture_in_the_readme_is_up_to_date(tmp_path: Path) -> None:
+    """Small, so that neither its size nor its few colours matter. If covers were meant to change: “bookmaker themes
+    demo_book --out covers.png”, made a third smaller, with 128 colours."""
+    assert run("themes", DEMO, "--out", tmp_path / "covers.png").exit_code == 0
+    small = []
+    for file in (tmp_path / "covers.png", DEMO / "pictures" / "covers.png"):
+        with Image.open(file) as sheet:
+            small.append(sheet.convert("RGB").resize((96, 108), Image.Resampling.BOX))
+    levels = ImageStat.Stat(ImageChops.difference(*small))
+    assert max(levels.mean) < 3, levels.mean
 
 
 def test_themes_are_listed() -> None:
