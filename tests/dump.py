@@ -9,12 +9,12 @@ from collections.abc import Iterable, Iterator
 from hashlib import sha256
 from typing import assert_never
 
+from bookmaker.display.colour import Colour, Ink
 from bookmaker.display.items import (
     Close,
     Curve,
     Document,
     Field,
-    Grey,
     Group,
     Image,
     Item,
@@ -119,12 +119,12 @@ def _way(segments: Iterable[Segment]) -> str:
     return " ".join(parts)
 
 
-def _ink(stroke: Stroke | None, fill: Grey | None) -> str:
+def _ink(stroke: Stroke | None, fill: Colour | None) -> str:
     said = ""
     if fill is not None:
-        said += f" fill {_n(fill, 3)}"
+        said += f" fill {_colour(fill)}"
     if stroke is not None:
-        said += f" stroke {_n(stroke.width)} grey {_n(stroke.grey, 3)}"
+        said += f" stroke {_n(stroke.width)} grey {_colour(stroke.colour)}"
         if stroke.dash:
             said += f" dash {' '.join(map(_n, stroke.dash))}"
         said += f" {stroke.cap}" if stroke.cap != "butt" else ""
@@ -132,9 +132,15 @@ def _ink(stroke: Stroke | None, fill: Grey | None) -> str:
     return said
 
 
+def _colour(colour: Colour) -> str:
+    if isinstance(colour, Ink):
+        return f"inks {' '.join(_n(100 * part, 1) for part in colour)}"
+    return _n(colour, 3)
+
+
 def _text(text: Text) -> str:
     said = f"{_at((text.x, text.y))} {text.anchor} {text.font} {_n(text.size)} “{text.text}”"
-    said += f" grey {_n(text.grey, 3)}" if text.grey else ""
+    said += f" grey {_colour(text.colour)}" if text.colour else ""
     said += f" letter space {_n(text.letter_space)}" if text.letter_space else ""
     return said + (f" word space {_n(text.word_space)}" if text.word_space else "")
 

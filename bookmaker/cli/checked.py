@@ -13,6 +13,7 @@ from bookmaker.cli.group import print_diagnostics
 from bookmaker.cli.progress import Progress
 from bookmaker.display.items import Document
 from bookmaker.files import Beside, Unwritten, naming
+from bookmaker.ink.conditions import USUAL, Condition
 from bookmaker.ink.pdf import write_pdf
 from bookmaker.preflight import Report, inspect
 from bookmaker.proof import Proof
@@ -24,8 +25,8 @@ from bookmaker.source.diagnostics import BookErrors
 class Printing:
     """A PDF file to be: its path, and what makes its document, which another process may be asked to do.
 
-    A file for the `press` is PDF/X. `folded` sheets need a page count that is a multiple of four. Where there are
-    `grids`, they are read back and compared with the proofs.
+    A file for the `press` is PDF/X, its colours for a printing `condition`. `folded` sheets need a page count that is a
+    multiple of four. Where there are `grids`, they are read back and compared with the proofs.
     """
 
     path: Path
@@ -33,6 +34,7 @@ class Printing:
     press: bool = False
     folded: bool = False
     grids: bool = True
+    condition: Condition = USUAL
 
 
 def print_checked(
@@ -59,6 +61,6 @@ def _printed(printing: Printing, file: Path, proofs: Sequence[Proof], executor: 
     """Draw a file and read it back."""
     pages = f"pages of {printing.path.name}"
     with naming(printing.path, Unwritten), file.open("wb") as stream:
-        write_pdf(printing.make(), stream, printing.press, Progress("drew", pages))
+        write_pdf(printing.make(), stream, printing.press, Progress("drew", pages), printing.condition)
     known = proofs if printing.grids else None
     return inspect(file, str(printing.path), known, printing.folded, executor, Progress("read back", pages))

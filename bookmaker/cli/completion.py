@@ -11,7 +11,7 @@ from pathlib import Path
 import click
 from click.shell_completion import CompletionItem
 
-from bookmaker.layout import layout_names, load_layout
+from bookmaker.layout import layout_names, load_layout, load_theme, theme_names
 from bookmaker.layout.specfile import Use
 from bookmaker.manifest import load
 from bookmaker.rules import kinds
@@ -46,6 +46,11 @@ def layouts_for(use: Use) -> Completer:
         return _offered(((layout.name, layout.about) for layout in layouts if layout.use == use), typed)
 
     return complete
+
+
+def themes(ctx: click.Context, param: click.Parameter, typed: str) -> list[CompletionItem]:
+    """The themes, with what they are about."""
+    return _offered(((name, load_theme(name).about) for name in theme_names()), typed)
 
 
 def _puzzles(ctx: click.Context) -> Iterable[tuple[str, str]]:

@@ -11,6 +11,7 @@ from shutil import get_terminal_size
 
 import click
 
+from bookmaker.cli.dress import check_dress
 from bookmaker.cli.group import main, print_diagnostics
 from bookmaker.cli.loading import (
     ask_again,
@@ -65,6 +66,7 @@ def proof_command(
     manifest = load_book(book)
     if manifest.layout:
         load_layout(manifest.layout, manifest.layout_place, "book")
+    check_dress(manifest)
     proofs = proofs_in_order(manifest, count or 0)
     noted = tuple(editor_notes(proof) for proof in proofs) if notes else ()
     alike = {id(each.second): each.words for each in disguised(proofs)} if notes else {}

@@ -14,8 +14,9 @@ from bookmaker.book import Book, bind
 from bookmaker.book.gathering import Gathered, gather
 from bookmaker.book.textedition import braille_edition, text_edition
 from bookmaker.cli.checked import Printing, print_checked
-from bookmaker.cli.completion import layouts_for
-from bookmaker.cli.group import main
+from bookmaker.cli.completion import layouts_for, themes
+from bookmaker.cli.dress import check_dress, condition_of, dressed, theme_of
+from bookmaker.cli.group import main, print_diagnostics
 from bookmaker.cli.loading import (
     agreed,
     ask_again,
@@ -37,7 +38,17 @@ from bookmaker.files import replacing
 from bookmaker.hypertext.webpage import web_page
 from bookmaker.ink.contact import DPI, contact_sheet
 from bookmaker.ink.pixels import png_bytes
-from bookmaker.layout import Layout, compose, compose_cover, compose_key, fillable, impose, load_layout, press_sheets
+from bookmaker.layout import (
+    Layout,
+    compose,
+    compose_cover,
+    compose_key,
+    fillable,
+    impose,
+    load_layout,
+    press_sheets,
+    thin_spine,
+)
 from bookmaker.layout.sheets.imposition import sheets_of, signatures
 from bookmaker.proof import Proof
 from bookmaker.rules.common.words.wording import counted
@@ -58,6 +69,13 @@ from bookmaker.times import calibrated_proof
     help="Print in this layout (see “bookmaker layouts”).",
 )
 @click.option(
+    "--theme",
+    "theme_name",
+    metavar="NAME",
+    shell_complete=themes,
+    help="Dress cover and ornament in this theme (see “bookmaker themes”).",
+)
+@click.option(
     "--edition",
     type=click.Choice(["screen", "press", "fillable", "ebook"]),
     default="screen",
@@ -71,6 +89,12 @@ from bookmaker.times import calibrated_proof
     metavar="DATE",
     help="The edition's date, such as 2026-03-14, instead of the imprint's.",
 )
+@click.option(
+    "--marks",
+    type=click.Choice(["crop", "none"]),
+    help="For the press: sheets with crop marks, or no larger than the bleed; else as the layout says.",
+)
+@click.option("--no-bleed", is_flag=True, help="For the press: pages without bleed; a cover keeps it.")
 @click.option("--contact", is_flag=True, help="Also write contact.png: all pages at a glance.")
 @click.option("--booklet", is_flag=True, help="Also write booklet.pdf: sheets to print on both sides, fold and staple.")
 @click.option("--cover", is_flag=True, help="Also write cover.pdf: back, spine and front on one sheet.")
@@ -89,8 +113,11 @@ def typeset_command(
     book: Path,
     folder: Path,
     layout_name: str | None,
+    theme_name: str | None,
     edition: str,
     day: datetime | None,
+    marks: str | None,
+    no_bleed: bool,
     contact: bool,
     booklet: bool,
     cover: bool,
@@ -108,6 +135,9 @@ def typeset_command(
     written beside the other, as book-press.pdf and key-press.pdf; it needs a date, from the imprint or from --date. For
     the press every puzzle is also put to a second prover, where that is installed (extra “audit”). A book to be filled
     in on a screen or tablet is book-fillable.pdf; “bookmaker mark” reads it back.
+
+    Services that print on demand often ask for sheets without marks: --marks none leaves the bleed alone, --no-bleed
+    leaves that out as well but for the cover.
 
     A booklet layout, or --booklet with any other layout, adds booklet.pdf: the pages two to a side, in the order in
     which the sheets are folded. Print it on both sides, flipped on the short edge.
@@ -127,7 +157,11 @@ def typeset_command(
     for file in catalogues:
         if file.suffix.lower() not in CATALOGUES:
             raise click.BadParameter(f"the name should end in {', '.join(CATALOGUES)}", param_hint="--metadata")
+    if not press and (marks or no_bleed):
+        raise click.UsageError("crop marks and bleed are for a press: add --edition press")
     manifest = load_book(book, to_print=True, press=press)
+    check_dress(manifest)
+    theme = theme_of(manifest, theme_name)
     imprint = manifest.publication.imprint
     dated = day.date() if day else imprint.date if imprint else None
     if (press or ebook) and dated is None:
@@ -137,6 +171,8 @@ def typeset_command(
         )
     chosen = layout_name or manifest.layout or ("a5-booklet" if booklet else "a4-book")
     layout = load_layout(chosen, None if layout_name else manifest.layout_place, "book")
+    layout = _for_press(dressed(layout, theme, press), marks)
+    inside = replace(layout, press=replace(layout.press, bleed=0.0)) if no_bleed else layout
     with shared() as executor, replacing() as beside:
         proofs: list[Proof] = []
         regrade = partial(calibrated_proof, calibration=correction) if (correction := calibration()) else None
@@ -155,16 +191,19 @@ def typeset_command(
         elif not ebook:
             makers |= {"book": lambda: document, "key": partial(compose_key, contents, layout)}
             if cover or manifest.publication.cover:
+                thin = thin_spine(contents, len(document.pages))
+                print_diagnostics((thin,) if thin else ())
                 makers["cover"] = partial(compose_cover, contents, layout, len(document.pages))
             if booklet or (layout.booklet and edition == "screen"):
                 makers["booklet"] = partial(_booklet, contents, layout)
         printings = [
             Printing(
                 folder / (f"{name}-press.pdf" if press else f"{name}.pdf"),
-                partial(_edition, make, dated, layout if press else None),
+                partial(_edition, make, dated, (layout if name == "cover" else inside) if press else None),
                 press,
                 folded=press and name == "book",
                 grids=name != "cover",
+                condition=condition_of(manifest),
             )
             for name, make in makers.items()
         ]
@@ -207,7 +246,17 @@ def _watched(gathered: Iterable[Gathered], count: int, proofs: list[Proof]) -> I
 
 
 def _booklet(contents: Book, layout: Layout) -> Document:
-    return impose(compose(contents, layout), layout)
+    """Sheets to fold, in black: they are printed at a desk."""
+    plain = dressed(layout, layout.theme, press=True) if layout.theme else layout
+    return impose(compose(contents, plain), plain)
+
+
+def _for_press(layout: Layout, marks: str | None) -> Layout:
+    """The layout with what the press asks around its pages."""
+    if marks is None:
+        return layout
+    crop = marks == "crop"
+    return replace(layout, press=replace(layout.press, marks=crop, slug=crop))
 
 
 def _edition(make: Callable[[], Document], dated: date | None, press: Layout | None) -> Document:

@@ -1,8 +1,8 @@
 """The whole drawing vocabulary: the few things a page can hold.
 
 All lengths are in points (1/72 inch). The origin is the top left corner of the page's trim, x to the right, y
-down. Greys run from 0 (black) to 1 (white). Values are frozen; a page is a tuple of items drawn in order.
-`layout` and `rules` make them, `ink` draws them and decides nothing.
+down. Colours are greys, from 0 (black) to 1 (white), or inks. Values are frozen; a page is a tuple of items drawn in
+order. `layout` and `rules` make them, `ink` draws them and decides nothing.
 """
 
 from __future__ import annotations
@@ -12,18 +12,18 @@ from dataclasses import dataclass
 from datetime import date
 from typing import Literal, TypeAlias
 
+from bookmaker.display.colour import Colour
 from bookmaker.display.tags import PARAGRAPH, Tag, Tags
 
 Point: TypeAlias = tuple[float, float]
-Grey: TypeAlias = float
 
 
 @dataclass(frozen=True, slots=True)
 class Stroke:
-    """A pen: width in points (never under 0.25), grey, dash lengths in points, line ends and corners."""
+    """A pen: width in points (never under 0.25), colour, dash lengths in points, line ends and corners."""
 
     width: float
-    grey: Grey = 0.0
+    colour: Colour = 0.0
     dash: tuple[float, ...] = ()
     cap: Literal["butt", "round", "square"] = "butt"
     join: Literal["miter", "round", "bevel"] = "miter"
@@ -47,7 +47,7 @@ class Rect:
     width: float
     height: float
     stroke: Stroke | None = None
-    fill: Grey | None = None
+    fill: Colour | None = None
     radius: float = 0.0
 
 
@@ -88,7 +88,7 @@ class Path:
 
     segments: tuple[Segment, ...]
     stroke: Stroke | None = None
-    fill: Grey | None = None
+    fill: Colour | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,7 +104,7 @@ class Text:
     text: str
     font: str
     size: float
-    grey: Grey = 0.0
+    colour: Colour = 0.0
     anchor: Literal["start", "middle", "end"] = "start"
     letter_space: float = 0.0
     word_space: float = 0.0
@@ -112,13 +112,14 @@ class Text:
 
 @dataclass(frozen=True, slots=True)
 class Image:
-    """A raster image; `source` holds the bytes of a PNG or JPEG file."""
+    """A raster image; `source` holds the bytes of a PNG or JPEG file. It is printed in greys unless `coloured`."""
 
     x: float
     y: float
     width: float
     height: float
     source: bytes
+    coloured: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -88,7 +88,7 @@ def told(puzzle: BookPuzzle) -> str:
 
 
 def cover_picture(book: Book, layout: Layout, pages: int) -> bytes:
-    """The front of the printed cover as a PNG file in greys."""
+    """The front of the printed cover as a PNG file."""
     (sheet,) = compose_cover(book, layout, pages).pages
     left = sheet.width - layout.width
     front = Group(sheet.items, -left, clip=Rect(left, 0.0, layout.width, sheet.height))

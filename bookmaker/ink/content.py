@@ -1,9 +1,9 @@
 """One page's display items as PDF operators (ISO 32000-1, annex A).
 
 In: display items. Out: the bytes of the page's content, and the areas of links and fields on it. The items' origin is
-the top left corner of the trim; y is negated on the way, so that text stands upright without a mirrored matrix. All
-greys are DeviceGray. With a `Structure`, all that is painted is marked as part of one of its elements or, where no
-tag is around it, as an artifact.
+the top left corner of the trim; y is negated on the way, so that text stands upright without a mirrored matrix. Greys
+are DeviceGray; inks are DeviceCMYK for a press and DeviceRGB for a screen. With a `Structure`, all that is painted is
+marked as part of one of its elements or, where no tag is around it, as an artifact.
 """
 
 from __future__ import annotations
@@ -12,11 +12,11 @@ from collections.abc import Callable, Iterable
 from functools import lru_cache
 from typing import Literal, NamedTuple, TypeAlias, assert_never
 
+from bookmaker.display.colour import Colour, Ink, rgb
 from bookmaker.display.items import (
     Close,
     Curve,
     Field,
-    Grey,
     Group,
     Image,
     Item,
@@ -33,9 +33,10 @@ from bookmaker.display.items import (
 )
 from bookmaker.display.tags import FIELD, HOLDERS, LINK, Role, Tag
 from bookmaker.geometry import IDENTITY, Matrix, moved, outline, placing, text_start, within
-from bookmaker.ink.greyscale import grey_picture
+from bookmaker.ink.conditions import Condition
 from bookmaker.ink.pdffile import PdfFile
 from bookmaker.ink.pdffonts import GlyphCodes
+from bookmaker.ink.pictures import grey_picture, press_picture, screen_picture
 from bookmaker.ink.structure import Element, Structure
 
 MARK = "Bookmaker"
@@ -72,16 +73,19 @@ Owner: TypeAlias = Element | Literal["artifact"] | None
 class Content:
     """Makes the content of a file's pages, one after the other.
 
-    `images` has the numbers of the images on the page made last, by the names that its content calls them by.
+    `images` has the numbers of the images on the page made last, by the names that its content calls them by;
+    `coloured` says whether anything but greys has been painted. With a `condition`, colours are those of that press.
     """
 
-    def __init__(self, file: PdfFile, structure: Structure | None = None) -> None:
+    def __init__(self, file: PdfFile, structure: Structure | None = None, condition: Condition | None = None) -> None:
         self._file = file
         self._structure = structure
+        self._condition = condition
+        self.coloured = False
         self._codes = GlyphCodes(file)
         self._paths: dict[int, tuple[tuple[Segment, ...], str]] = {}
         self._singles: dict[int, tuple[Text, tuple[str, float], str, str]] = {}
-        self._stored: dict[bytes, int] = {}
+        self._stored: dict[tuple[bytes, bool], int] = {}
         self._begin()
 
     def _begin(self) -> None:
@@ -91,7 +95,7 @@ class Content:
         self._areas: list[Area] = []
         self._matrix: Matrix = IDENTITY
         self._stroke = Stroke(1.0)
-        self._fill: Grey = 0.0
+        self._fill: Colour = 0.0
         self._font = ("", 0.0)
         self._left = self._top = 0.0
         self._owner: Owner = "artifact" if self._structure else None
@@ -135,7 +139,7 @@ class Content:
                 case _ as never:
                     assert_never(never)
 
-    def _shape(self, path: str, stroke: Stroke | None, fill: Grey | None, rule: str) -> None:
+    def _shape(self, path: str, stroke: Stroke | None, fill: Colour | None, rule: str) -> None:
         if fill is not None:
             self._paint(fill)
         if stroke is not None:
@@ -161,7 +165,7 @@ class Content:
         if not text.text:
             return
         self._mark()
-        self._paint(text.grey)
+        self._paint(text.colour)
         if len(text.text) == 1:
             self._single(text)
             return
@@ -195,12 +199,19 @@ class Content:
         self._font = font
 
     def _image(self, image: Image) -> None:
-        if image.source not in self._stored:
-            picture = grey_picture(image.source)
-            said = b"/Type /XObject /Subtype /Image /Width %d /Height %d /ColorSpace /DeviceGray /BitsPerComponent 8"
-            self._stored[image.source] = self._file.put_stream(said % picture.size, picture.tobytes())
-        name = f"Im{self._stored[image.source]}"
-        self.images[name] = self._stored[image.source]
+        key = image.source, image.coloured
+        if key not in self._stored:
+            if not image.coloured:
+                space, picture = b"DeviceGray", grey_picture(image.source)
+            elif self._condition:
+                space, picture = b"DeviceCMYK", press_picture(image.source, self._condition.profile)
+            else:
+                space, picture = b"DeviceRGB", screen_picture(image.source)
+            said = b"/Type /XObject /Subtype /Image /Width %d /Height %d /ColorSpace /%s /BitsPerComponent 8"
+            self._stored[key] = self._file.put_stream(said % (*picture.size, space), picture.tobytes())
+        self.coloured |= image.coloured
+        name = f"Im{self._stored[key]}"
+        self.images[name] = self._stored[key]
         self._put(f"q {number(image.width)} 0 0 {number(image.height)} {_at((image.x, image.y + image.height))} cm")
         self._put(f"/{name} Do Q")
 
@@ -296,8 +307,8 @@ class Content:
         changes = []
         if stroke.width != now.width:
             changes.append(f"{number(stroke.width)} w")
-        if stroke.grey != now.grey:
-            changes.append(f"{number(stroke.grey)} G")
+        if stroke.colour != now.colour:
+            changes.append(self._chosen(stroke.colour).upper())
         if stroke.dash != now.dash:
             changes.append(f"[{' '.join(map(number, stroke.dash))}] 0 d")
         if stroke.cap != now.cap:
@@ -306,10 +317,18 @@ class Content:
             changes.append(f"{_JOINS[stroke.join]} j")
         self._put(" ".join(changes))
 
-    def _paint(self, grey: Grey) -> None:
-        if grey != self._fill:
-            self._fill = grey
-            self._put(f"{number(grey)} g")
+    def _paint(self, colour: Colour) -> None:
+        if colour != self._fill:
+            self._fill = colour
+            self._put(self._chosen(colour))
+
+    def _chosen(self, colour: Colour) -> str:
+        """The operator that chooses a colour for what is filled; in capitals, for strokes."""
+        if not isinstance(colour, Ink):
+            return f"{number(colour)} g"
+        self.coloured = True
+        values, operator = (colour, "k") if self._condition else (rgb(colour), "rg")
+        return f"{' '.join(map(number, values))} {operator}"
 
 
 def _at(point: tuple[float, float]) -> str:

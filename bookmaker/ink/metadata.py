@@ -1,9 +1,10 @@
 """What a PDF says of itself to catalogues and presses: XMP metadata and the printing condition.
 
 In: a file and its document. Out: the file with a metadata stream (ISO 16684-1) and an output intent (ISO 32000-1,
-14.11.5). The intent names no condition of a registry, for those all print in four colours; it says “Custom” and carries
-a profile of black ink on paper (`greyprofile`). Metadata stands twice, in the information dictionary and as XMP, and
-says the same.
+14.11.5). For greys alone the intent names no condition of a registry, for those all print in four colours; it says
+“Custom” and carries a profile of black ink on paper. Colours for a screen are those of sRGB, colours for a press those
+of a printing condition, which is named as its registry does. Metadata stands twice, in the information dictionary and
+as XMP, and says the same.
 """
 
 from __future__ import annotations
@@ -12,20 +13,30 @@ from collections.abc import Iterable, Iterator, Mapping
 from xml.sax.saxutils import escape
 
 from bookmaker.display.items import Document
-from bookmaker.ink.greyprofile import CONDITION, grey_profile
+from bookmaker.ink.conditions import REGISTRY, Condition
 from bookmaker.ink.pdffile import PdfFile
+from bookmaker.ink.profiles import CONDITION, SCREEN, grey_profile, screen_profile
 
 MAKER = "bookmaker"
 
 
-def add_intent(file: PdfFile, kind: bytes) -> None:
-    """Say what the greys of the file mean; `kind` is the output intent's subtype, as PDF writes it."""
-    profile = file.put_stream(b"/N 1 /Alternate /DeviceGray", grey_profile())
-    said = file.string(CONDITION)
-    intent = file.put(
-        b"<< /Type /OutputIntent /S %s /OutputConditionIdentifier (Custom) /OutputCondition %s /Info %s "
-        b"/DestOutputProfile %d 0 R >>" % (kind, said, said, profile)
-    )
+GREYS = Condition("Custom", CONDITION, registered=False, profile=grey_profile())
+
+ON_SCREEN = Condition("Custom", SCREEN, registered=False, profile=screen_profile())
+
+_SPACES = {b"GRAY": b"/N 1 /Alternate /DeviceGray", b"RGB ": b"/N 3 /Alternate /DeviceRGB", b"CMYK": b"/N 4"}
+
+
+def add_intent(file: PdfFile, kind: bytes, condition: Condition) -> None:
+    """Say what the colours of the file mean; `kind` is the output intent's subtype, as PDF writes it."""
+    said = file.string(condition.about)
+    entries = b"/OutputConditionIdentifier %s /OutputCondition %s /Info %s" % (file.string(condition.name), said, said)
+    if condition.registered:
+        entries += b" /RegistryName %s" % file.string(REGISTRY)
+    if condition.profile:
+        space = _SPACES[condition.profile[16:20]]
+        entries += b" /DestOutputProfile %d 0 R" % file.put_stream(space, condition.profile)
+    intent = file.put(b"<< /Type /OutputIntent /S %s %s >>" % (kind, entries))
     file.catalogue("OutputIntents", f"[{intent} 0 R]")
 
 

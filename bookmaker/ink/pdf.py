@@ -1,6 +1,6 @@
 """A document as a PDF file.
 
-In: a `Document`. Out: a file on a stream: vector pages, fonts embedded as subsets, DeviceGray only, with title,
+In: a `Document`. Out: a file on a stream: vector pages, fonts embedded as subsets, greys as DeviceGray, with title,
 language and page labels. For screens it is PDF 1.7 with outline, named destinations, links and the `structure` that
 readers go by who do not see the pages, as PDF/UA-1 asks for; for the press, and for sheets to be folded, it is PDF 1.4
 without. What the standards ask for besides, `pdfx` and `pdfua` add. Pages are drawn and written one after the other,
@@ -15,6 +15,7 @@ from io import BytesIO
 from typing import BinaryIO
 
 from bookmaker.display.items import Document, Link, Page
+from bookmaker.ink.conditions import USUAL, Condition
 from bookmaker.ink.content import Area, Content, number
 from bookmaker.ink.form import Form
 from bookmaker.ink.labels import Stretch, stretches
@@ -25,19 +26,24 @@ from bookmaker.ink.pdfx import VERSION, make_pdfx
 from bookmaker.ink.structure import Structure
 
 
-def pdf_bytes(document: Document, press: bool = False) -> bytes:
+def pdf_bytes(document: Document, press: bool = False, condition: Condition = USUAL) -> bytes:
     """The PDF file as bytes; raises what `write_pdf` does."""
     stream = BytesIO()
-    write_pdf(document, stream, press)
+    write_pdf(document, stream, press, condition=condition)
     return stream.getvalue()
 
 
 def write_pdf(
-    document: Document, stream: BinaryIO, press: bool = False, watch: Callable[[int, int], None] = lambda done, of: None
+    document: Document,
+    stream: BinaryIO,
+    press: bool = False,
+    watch: Callable[[int, int], None] = lambda done, of: None,
+    condition: Condition = USUAL,
 ) -> None:
     """Write the PDF file, to be read on a screen or, as PDF/X-1a and without anything to click on, for the `press`.
 
-    `watch` is told how many pages are drawn, of how many. Raises ValueError if a link or bookmark leads nowhere or an
+    Colours for the press are those of a printing `condition`, which a file in greys does not name. `watch` is told how
+    many pages are drawn, of how many. Raises ValueError if a link or bookmark leads nowhere or an
     anchor's name stands twice; for the press, if the document has no date.
     """
     spoken = not press and not document.folded
@@ -45,7 +51,7 @@ def write_pdf(
     structure = Structure(file) if spoken else None
     file.prefer(_PREFERRED | (_AS_LARGE_AS_IT_IS if document.folded else {}))
     fingerprint = md5(repr((document.title, document.author, document.created, press)).encode(), usedforsecurity=False)
-    content, form, ways, labels = Content(file, structure), Form(file), _Ways(), []
+    content, form, ways, labels = Content(file, structure, condition if press else None), Form(file), _Ways(), []
     for page in document.pages:
         operators, areas = content.page(page.items, *_corner(page))
         fingerprint.update(operators)
@@ -72,11 +78,11 @@ def write_pdf(
     file.catalogue("PageLabels", f"<< /Nums [{numbered}] >>")
     identity = fingerprint.hexdigest()
     if press:
-        make_pdfx(file, document, identity)
+        make_pdfx(file, document, identity, condition if content.coloured else None)
     if structure is not None:
         structure.finish()
         form.finish()
-        make_pdfua(file, document, identity)
+        make_pdfua(file, document, identity, content.coloured)
     file.finish(identity, _information(document, press, file))
 
 

@@ -7,13 +7,13 @@ properties of other standards be described in the packet itself.
 from __future__ import annotations
 
 from bookmaker.display.items import Document
-from bookmaker.ink.metadata import add_intent, add_metadata
+from bookmaker.ink.metadata import GREYS, ON_SCREEN, add_intent, add_metadata
 from bookmaker.ink.pdffile import PdfFile
 
 
-def make_pdfua(file: PdfFile, document: Document, fingerprint: str) -> None:
+def make_pdfua(file: PdfFile, document: Document, fingerprint: str, coloured: bool) -> None:
     """Add what both standards want to be said; `fingerprint` is 32 hexadecimal figures."""
-    add_intent(file, b"/GTS_PDFA1")
+    add_intent(file, b"/GTS_PDFA1", ON_SCREEN if coloured else GREYS)
     add_metadata(file, document, fingerprint, _SPACES, _PROMISES)
 
 

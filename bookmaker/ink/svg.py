@@ -12,11 +12,11 @@ from io import BytesIO
 from typing import assert_never
 from xml.sax.saxutils import escape, quoteattr
 
+from bookmaker.display.colour import Colour, rgb
 from bookmaker.display.items import (
     Close,
     Curve,
     Field,
-    Grey,
     Group,
     Image,
     Item,
@@ -34,7 +34,7 @@ from bookmaker.display.items import (
     Text,
 )
 from bookmaker.geometry import IDENTITY, letters, placing
-from bookmaker.ink.greyscale import grey_picture
+from bookmaker.ink.pictures import grey_picture, screen_picture
 from bookmaker.typeface import typeface
 from bookmaker.visible import visible
 
@@ -94,7 +94,7 @@ class Drawing:
 
     def _text(self, text: Text) -> Iterable[str]:
         scale = text.size / _GLYPH_UNITS
-        yield f'<g aria-label={quoteattr(visible(text.text))} fill="{_colour(text.grey)}">'
+        yield f'<g aria-label={quoteattr(visible(text.text))} fill="{_colour(text.colour)}">'
         for character, x in letters(text):
             at = f"translate({_n(x)} {_n(text.y)}) scale({scale:.5g} {-scale:.5g})"
             yield f'<use xlink:href="#{self.glyph(text.font, character)}" transform="{at}"/>'
@@ -171,15 +171,14 @@ def _way(segments: Iterable[Segment], scale: float = 1.0) -> str:
     return "".join(parts)
 
 
-def _colour(grey: Grey) -> str:
-    level = round(grey * 255)
-    return f"#{level:02x}{level:02x}{level:02x}"
+def _colour(colour: Colour) -> str:
+    return "#" + "".join(f"{round(value * 255):02x}" for value in rgb(colour))
 
 
-def _ink(stroke: Stroke | None, fill: Grey | None) -> str:
+def _ink(stroke: Stroke | None, fill: Colour | None) -> str:
     said = f' fill="{"none" if fill is None else _colour(fill)}"'
     if stroke is not None:
-        said += f' stroke="{_colour(stroke.grey)}" stroke-width="{_n(stroke.width)}"'
+        said += f' stroke="{_colour(stroke.colour)}" stroke-width="{_n(stroke.width)}"'
         said += f' stroke-dasharray="{" ".join(map(_n, stroke.dash))}"' if stroke.dash else ""
         said += f' stroke-linecap="{stroke.cap}"' if stroke.cap != "butt" else ""
         # the limit beyond which a sharp corner is cut off: PDF's
@@ -189,6 +188,7 @@ def _ink(stroke: Stroke | None, fill: Grey | None) -> str:
 
 def _image(image: Image) -> str:
     file = BytesIO()
-    grey_picture(image.source).save(file, "PNG")
+    shown = screen_picture if image.coloured else grey_picture
+    shown(image.source).save(file, "PNG")
     data = b64encode(file.getvalue()).decode("ascii")
     return f'<image{_area(image)} preserveAspectRatio="none" xlink:href="data:image/png;base64,{data}"/>'

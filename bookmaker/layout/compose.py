@@ -34,6 +34,7 @@ from bookmaker.layout.drawing import Pages
 from bookmaker.layout.page_side import BLANK, PageSide, UnnumberedPage, as_part, furniture
 from bookmaker.layout.pages.contents import contents_pages
 from bookmaker.layout.pages.credits import credits_pages
+from bookmaker.layout.pages.divider import divider_leaf
 from bookmaker.layout.pages.front import foreword_pages, guide_pages, half_title_leaf, imprint_leaf, title_leaf
 from bookmaker.layout.pages.hints import hints_pages
 from bookmaker.layout.pages.index import index_pages
@@ -112,6 +113,8 @@ def _told(part: Part, book: Book, layout: Layout) -> Iterable[UnnumberedPage]:
     match part:
         case HalfTitle() | TitlePage() | ImprintPage() | Chapter(title=""):
             return leaves
+        case HintPages() | Keys() if any(chapter.title for chapter in book.chapters):
+            return divider_leaf(part.heading, book, layout), *as_part(leaves)
     return as_part(leaves)
 
 
@@ -142,7 +145,7 @@ def _leaves(part: Part, book: Book, layout: Layout) -> Iterable[UnnumberedPage]:
         case Credits():
             return credits_pages(part, layout)
         case Index():
-            return index_pages(part, layout)
+            return index_pages(part, book.puzzles, layout)
         case _ as never:
             assert_never(never)
 

@@ -8,6 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import Literal
 
+from bookmaker.layout.theme import Theme
 from bookmaker.source.diagnostics import Place
 
 LEAST_OUTER = 25.5
@@ -134,6 +135,8 @@ class Layout:
     place: Place
     booklet: Booklet | None = None
     """The sheets of a layout that is made for folding."""
+    theme: Theme | None = None
+    """How the book is dressed; `themefile.worn` knows what holds where nothing is said."""
 
     def speaking(self, language: str) -> Layout:
         """The layout with its running text in a language; titles and headings are never hyphenated."""

@@ -8,15 +8,15 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import date
 
 from bookmaker.hyphenation import languages
 from bookmaker.manifest.isbn import read_isbn
 from bookmaker.manifest.markup import Runs, read_marked_up
-from bookmaker.manifest.pictures import Picture, read_picture
+from bookmaker.manifest.pictures import Picture, read_picture, read_profile
 from bookmaker.manifest.texts import read_date, read_line, read_note
-from bookmaker.source.diagnostics import Collector, nearest, quoted
+from bookmaker.source.diagnostics import Collector, Place, nearest, quoted
 from bookmaker.source.placed import Node, read_fields, read_switch, read_text, read_whole
 
 PUBLICATION_KEYS = (
@@ -32,12 +32,15 @@ PUBLICATION_KEYS = (
     "fold",
     "link",
     "cover",
+    "theme",
 )
 IMPRINT_KEYS = ("publisher", "edition", "date", "isbn", "ebook-isbn", "rights", "note")
-COVER_KEYS = ("blurb", "image", "leaf")
+COVER_KEYS = ("blurb", "image", "focus", "leaf", "price", "category", "sample", "condition", "profile")
 
 LINK = re.compile(r"https?://[!-~]{3,190}")
 LEAF = re.compile(r"(0?\.\d{1,3}) ?mm")
+
+FOCUS = re.compile(r"(\d{1,3}) ?% +(\d{1,3}) ?%")
 
 MOST_FOLD = 64
 """Pages that a page count may be asked to be a multiple of."""
@@ -58,11 +61,23 @@ class Imprint:
 
 @dataclass(frozen=True, slots=True)
 class Cover:
-    """What the cover has that is not on the title page. `leaf` is the thickness of a leaf in millimetres."""
+    """What the cover has that is not on the title page. `leaf` is the thickness of a leaf in millimetres.
+
+    `focus` is the point of the picture that stays in the middle as far as can be, as shares of its width and height.
+    `sample` is the id of the puzzle on the back, `condition` the name of a registered printing condition, `profile` the
+    ICC profile of a printer's own. Places are where to point in a later diagnostic.
+    """
 
     blurb: tuple[Runs, ...] = ()
     picture: Picture | None = None
     leaf: float = 0.1
+    focus: tuple[float, float] = (0.5, 0.5)
+    price: str = ""
+    category: str = ""
+    sample: str = ""
+    condition: str = ""
+    profile: bytes = field(default=b"", repr=False)
+    places: Mapping[str, Place] = field(default_factory=dict, compare=False)
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,6 +96,7 @@ class Publication:
     fold: int = 1
     link: str = ""
     cover: Cover | None = None
+    theme: str = ""
 
 
 PLAIN = Publication()
@@ -102,6 +118,7 @@ def read_publication(fields: Mapping[str, Node], collector: Collector) -> Public
         fold=(read_whole(fields["fold"], "“fold”", collector, 1, MOST_FOLD) or 1) if "fold" in fields else 1,
         link=read_link(fields, collector),
         cover=_cover(fields["cover"], collector) if "cover" in fields else None,
+        theme=read_line(fields, "theme", collector),
     )
 
 
@@ -150,7 +167,23 @@ def _cover(node: Node, collector: Collector) -> Cover:
         blurb=read_marked_up(fields, "blurb", collector),
         picture=read_picture(fields["image"], collector) if "image" in fields else None,
         leaf=_leaf(fields["leaf"], collector) if "leaf" in fields else 0.1,
+        focus=_focus(fields["focus"], collector) if "focus" in fields else (0.5, 0.5),
+        **{name: read_line(fields, name, collector) for name in ("price", "category", "sample", "condition")},
+        profile=read_profile(fields["profile"], collector) if "profile" in fields else b"",
+        places={name: node.place for name, node in fields.items()},
     )
+
+
+def _focus(node: Node, collector: Collector) -> tuple[float, float]:
+    """Two percentages: from the left and from the top."""
+    text = read_text(node, "“focus”", collector)
+    match = FOCUS.fullmatch(text.strip()) if text is not None else None
+    if match and all(int(part) <= 100 for part in match.groups()):
+        return int(match[1]) / 100, int(match[2]) / 100
+    if text is not None:
+        hint = "say how far from the left and from the top of the picture, such as 60% 30%"
+        collector.error(node.place, "bad-focus", f"{quoted(text)} is not a point of the picture", hint)
+    return 0.5, 0.5
 
 
 def _leaf(node: Node, collector: Collector) -> float:

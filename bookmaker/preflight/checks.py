@@ -6,12 +6,12 @@ common practice of the trade where no standard is named.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
-from typing import Any
+from collections.abc import Iterable
 
 import pikepdf
 
 from bookmaker.preflight.findings import Findings
+from bookmaker.preflight.inks import Inks, faults_of_colour, faults_of_picture
 from bookmaker.preflight.painted import Colour, Painted, Picture, Run, Stroke
 from bookmaker.preflight.pdfx import check_pdfx, information
 
@@ -40,12 +40,12 @@ def check_file(pdf: pikepdf.Pdf, folded: bool, findings: Findings) -> None:
     _sizes(pdf.pages, findings)
 
 
-def check_page(number: int, page: pikepdf.Page, items: Iterable[Painted], findings: Findings) -> None:
-    """Look at one page, counted from 1, and what is painted on it."""
+def check_page(number: int, page: pikepdf.Page, items: Iterable[Painted], inks: Inks, findings: Findings) -> None:
+    """Look at one page, counted from 1, and what is painted on it, in a file that may use these `inks`."""
     _boxes(page, number, findings)
     safe = _safe_area(page)
     for item in items:
-        _item(item, number, safe, findings)
+        _item(item, number, safe, inks, findings)
 
 
 def damaged(number: int, findings: Findings) -> None:
@@ -106,7 +106,7 @@ def _safe_area(page: pikepdf.Page) -> tuple[float, float, float, float]:
     return trim.llx + SAFE, trim.lly + SAFE, trim.urx - SAFE, trim.ury - SAFE
 
 
-def _item(item: Painted, page: int, safe: tuple[float, float, float, float], findings: Findings) -> None:
+def _item(item: Painted, page: int, safe: tuple[float, float, float, float], inks: Inks, findings: Findings) -> None:
     match item:
         case Run():
             _text(item, page, safe, findings)
@@ -115,9 +115,11 @@ def _item(item: Painted, page: int, safe: tuple[float, float, float, float], fin
             findings.add(page, "hairline", text, "it may vanish in print or on a copier")
         case Picture():
             _picture(item, page, findings)
-        case Colour(operator, values):
-            for text in _not_grey(operator, values):
-                findings.add(page, "colour", text, "a press that prints black only needs DeviceGray")
+            for fault in faults_of_picture(item, inks):
+                findings.add(page, *fault)
+        case Colour():
+            for fault in faults_of_colour(item, inks):
+                findings.add(page, *fault)
 
 
 def _text(run: Run, page: int, safe: tuple[float, float, float, float], findings: Findings) -> None:
@@ -155,17 +157,3 @@ def _picture(picture: Picture, page: int, findings: Findings) -> None:
         text = f"a picture of {width} × {height} pixels is printed at {fine:.0f} pixels per inch"
         hint = f"print it smaller or use a finer one; {FINE} is good"
         findings.add(page, "resolution", text, hint, warning=fine >= COARSE)
-    if picture.space not in ("/DeviceGray", "/G", "/CalGray"):
-        findings.add(page, "colour", f"a picture is in {picture.space[1:]}", "convert it to greyscale")
-
-
-def _not_grey(operator: str, values: tuple[Any, ...]) -> Iterator[str]:
-    match operator:
-        case "rg" | "RG":
-            yield "a colour is set in DeviceRGB"
-        case "k" | "K":
-            yield "a colour is set in DeviceCMYK"
-        case "cs" | "CS" if values != ("/DeviceGray",):
-            yield f"a colour is set in the colour space {str(values[0])[1:] if values else 'unnamed'}"
-        case "sh":
-            yield "a shading is used"

@@ -18,6 +18,7 @@ from bookmaker.files import ordinary
 from bookmaker.preflight.checks import check_page, damaged
 from bookmaker.preflight.findings import Findings
 from bookmaker.preflight.grids import PrintedGrid, grids_on
+from bookmaker.preflight.inks import inks_of
 from bookmaker.preflight.marks import MarksRead, read_marks, shapes_there
 from bookmaker.preflight.painted import Painted
 from bookmaker.preflight.painting import Memory, painted
@@ -48,6 +49,7 @@ def read_stretch(
     """What is wrong on a stretch of pages, and what is printed on them: grids, and with the number of its page, from 1,
     the marks of each grid whose puzzle is known."""
     pdf, memory = opened(source)
+    inks = inks_of(pdf)
     findings, printed, pages = Findings(), list[PrintedGrid](), pdf.pages
     marks: list[tuple[int, MarksRead]] = []
     for at in stretch:
@@ -60,7 +62,7 @@ def read_stretch(
             items, whole = [], False
         if not whole:
             damaged(at + 1, findings)
-        check_page(at + 1, page, items, findings)
+        check_page(at + 1, page, items, inks, findings)
         grids = grids_on(at + 1, items)
         printed += grids
         marks += ((at + 1, read) for read in _marks(items, grids, known))

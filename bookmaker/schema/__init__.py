@@ -11,7 +11,7 @@ import json
 from collections.abc import Callable, Mapping
 from typing import Any
 
-from bookmaker.schema import brief, layout, manifest, wish
+from bookmaker.schema import brief, layout, manifest, theme, wish
 
 __all__ = ["SCHEMAS", "schema_text"]
 
@@ -23,6 +23,7 @@ SCHEMAS: Mapping[str, tuple[str, Callable[[], Mapping[str, Any]]]] = {
     "wish": ("What puzzles should be, for “bookmaker draft”", wish.wish),
     "archive": ("What an archive says of itself, in archive.yaml", manifest.archive),
     "layout": ("Paper, margins, type and the room for puzzles", layout.layout),
+    "theme": ("Colours and patterns of a cover and of ornament", theme.theme),
 }
 """A title and a maker for each kind of file."""
 

@@ -29,23 +29,23 @@ T = TypeVar("T")
 
 def layout() -> Shape:
     """The whole file of a layout."""
-    top = _Noted(NEEDED, OPTIONAL)
+    top = Noted(NEEDED, OPTIONAL)
     layout_from(top, "", ANYWHERE)
-    return top.shape(_explained())
+    return top.shape(explained("a4-book.yaml"))
 
 
-class _Noted(Section):
+class Noted(Section):
     """A section that has every field, and notes how each is read."""
 
     def __init__(self, names: tuple[str, ...], optional: tuple[str, ...]) -> None:
         self.collector = Collector()
         self.names = names
         self.fields = {name: Word(ANYWHERE, "") for name in (*names, *optional)}
-        self.noted: dict[str, Shape | _Noted] = {}
+        self.noted: dict[str, Shape | Noted] = {}
 
     def shape(self, told: Mapping[str, str], within: str = "") -> Shape:
         fields = {
-            name: noted.shape(told, f"{name}.") if isinstance(noted, _Noted) else noted
+            name: noted.shape(told, f"{name}.") if isinstance(noted, Noted) else noted
             for name, noted in self.noted.items()
         }
         said = {name: told[within + name] for name in fields if within + name in told}
@@ -82,15 +82,15 @@ class _Noted(Section):
         return usual
 
     def section(self, name: str, names: tuple[str, ...], optional: tuple[str, ...] = ()) -> Section:
-        self.noted[name] = inner = _Noted(names, optional)
+        self.noted[name] = inner = type(self)(names, optional)
         return inner
 
 
-def _explained() -> Mapping[str, str]:
-    """The comments behind the lines of a layout, by “section.field”."""
+def explained(file: str) -> Mapping[str, str]:
+    """The comments behind the lines of a shipped file, by “section.field”."""
     found: dict[str, str] = {}
     above = ""
-    for line in (shipped("layouts") / "a4-book.yaml").read_text("utf-8").splitlines():
+    for line in (shipped("layouts") / file).read_text("utf-8").splitlines():
         if match := _EXPLAINED.fullmatch(line):
             indent, name, words = match.groups()
             above = above if indent else name

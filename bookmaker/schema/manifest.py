@@ -7,14 +7,16 @@ from typing import get_args
 
 from bookmaker.archive.settings import SETTINGS_KEYS
 from bookmaker.hyphenation import languages
+from bookmaker.ink.conditions import CONDITIONS
 from bookmaker.layout.specfile import layout_names, load_layout
+from bookmaker.layout.themefile import theme_names
 from bookmaker.manifest import CHAPTER_KEYS, CHAPTER_ORDERS, MANIFEST_KEYS
 from bookmaker.manifest.bookfields import BOOK_KEYS
 from bookmaker.manifest.dates import WHEN
 from bookmaker.manifest.entries import Order
 from bookmaker.manifest.gridfields import BOXES
 from bookmaker.manifest.permission import RECORD_KEYS, STATES
-from bookmaker.manifest.publication import COVER_KEYS, IMPRINT_KEYS, LEAF, LINK, MOST_FOLD
+from bookmaker.manifest.publication import COVER_KEYS, FOCUS, IMPRINT_KEYS, LEAF, LINK, MOST_FOLD
 from bookmaker.manifest.puzzlefields import PUZZLE_KEYS
 from bookmaker.manifest.texts import DATE, ID
 from bookmaker.phrases.bands import BAND_NAMES
@@ -51,7 +53,14 @@ IMPRINT: Mapping[str, Shape] = {
     **dict.fromkeys(("rights", "note"), NOTE),
 }
 
-COVER: Mapping[str, Shape] = {"blurb": NOTE, "image": shapes.TEXT, "leaf": shapes.matching(LEAF)}
+COVER: Mapping[str, Shape] = {
+    "blurb": NOTE,
+    **dict.fromkeys(("image", "profile"), shapes.TEXT),
+    "focus": shapes.matching(FOCUS),
+    "leaf": shapes.matching(LEAF),
+    **dict.fromkeys(("price", "category", "sample"), LINE),
+    "condition": {**LINE, "examples": list(CONDITIONS)},
+}
 
 PERMISSION: Mapping[str, Shape] = {
     "state": shapes.choice(STATES),
@@ -84,6 +93,7 @@ def book(needed: tuple[str, ...] = ("title",), without: tuple[str, ...] = ()) ->
         "foreword": NOTE,
         "fold": shapes.whole(1, MOST_FOLD),
         "link": empty_or(shapes.matching(LINK)),
+        "theme": {"type": ["string", "null"], "examples": list(theme_names())},
         "cover": _in_order(COVER_KEYS, COVER, _within(said, "cover")),
     }
     keys = tuple(key for key in BOOK_KEYS if key not in without)

@@ -13,10 +13,10 @@ from itertools import pairwise
 from math import ceil, hypot
 from typing import TypeAlias
 
+from bookmaker.display.colour import Grey, grey_of
 from bookmaker.display.items import (
     Close,
     Curve,
-    Grey,
     Group,
     Item,
     Line,
@@ -177,15 +177,21 @@ def shapes(items: Iterable[Item], matrix: Matrix = IDENTITY) -> Iterator[Shape]:
             case Group():
                 yield from shapes(item.items, within(matrix, placing(item)))
             case Line(start, end, stroke):
-                yield _straight((moved(matrix, start), moved(matrix, end)), stroke.grey, scale * stroke.width)
+                way = moved(matrix, start), moved(matrix, end)
+                yield _straight(way, grey_of(stroke.colour), scale * stroke.width)
             case Rect(stroke=None) | Path(stroke=None):
-                yield from path_shapes(outline(item), matrix, item.fill)
+                yield from path_shapes(outline(item), matrix, _filled(item))
             case Rect(stroke=Stroke() as stroke) | Path(stroke=Stroke() as stroke):
-                yield from path_shapes(outline(item), matrix, item.fill, stroke.grey, scale * stroke.width)
+                pen, width = grey_of(stroke.colour), scale * stroke.width
+                yield from path_shapes(outline(item), matrix, _filled(item), pen, width)
             case Text():
                 for character, x in letters(item):
                     placed = within(matrix, (item.size, 0.0, 0.0, item.size, x, item.y))
-                    yield from letter(character, item.font, placed, item.grey)
+                    yield from letter(character, item.font, placed, grey_of(item.colour))
+
+
+def _filled(item: Rect | Path) -> Grey | None:
+    return None if item.fill is None else grey_of(item.fill)
 
 
 def _straight(way: Way, pen: Grey | None, width: float) -> Shape:

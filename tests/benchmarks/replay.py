@@ -13,6 +13,7 @@ from typing import Any
 from reportlab.pdfbase.pdfmetrics import registerFont
 from reportlab.pdfgen.canvas import Canvas
 
+from bookmaker.display.colour import Colour, grey_of
 from bookmaker.display.items import (
     Close,
     Curve,
@@ -64,7 +65,7 @@ def _draw(canvas: Any, items: Iterable[Item]) -> None:
                 _inks(canvas, stroke, fill)
                 canvas.drawPath(_path(canvas, segments), stroke=stroke is not None, fill=fill is not None, fillMode=0)
             case Text():
-                canvas.setFillGray(item.grey)
+                canvas.setFillGray(grey_of(item.colour))
                 canvas.setFont(embeddable(item.font).fontName, item.size)
                 draw = {"start": canvas.drawString, "middle": canvas.drawCentredString, "end": canvas.drawRightString}
                 draw[item.anchor](item.x, -item.y, item.text, charSpace=item.letter_space, wordSpace=item.word_space)
@@ -99,16 +100,16 @@ def _path(canvas: Any, segments: Iterable[Any]) -> Any:
     return path
 
 
-def _inks(canvas: Any, stroke: Stroke | None, fill: float | None) -> None:
+def _inks(canvas: Any, stroke: Stroke | None, fill: Colour | None) -> None:
     if stroke is not None:
         _pen(canvas, stroke)
     if fill is not None:
-        canvas.setFillGray(fill)
+        canvas.setFillGray(grey_of(fill))
 
 
 def _pen(canvas: Any, stroke: Stroke) -> None:
     canvas.setLineWidth(stroke.width)
-    canvas.setStrokeGray(stroke.grey)
+    canvas.setStrokeGray(grey_of(stroke.colour))
     canvas.setDash(list(stroke.dash))
     canvas.setLineCap({"butt": 0, "round": 1, "square": 2}[stroke.cap])
     canvas.setLineJoin({"miter": 0, "round": 1, "bevel": 2}[stroke.join])

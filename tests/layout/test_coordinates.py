@@ -98,7 +98,7 @@ def test_no_pencil_mark_of_a_crib_is_too_small(name: str) -> None:
     small = []
     for scene in scenes:
         for one in texts(draw_scene(puzzle, scene, cell, "scene")):
-            rounds = isinstance(one.item, Text) and one.item.grey == 0.0
+            rounds = isinstance(one.item, Text) and one.item.colour == 0.0
             if not one.inside("coordinates") and not one.inside("scene") and rounds and one.item.size < READABLE - 0.01:
                 small.append((said(one), one.item.size))
     assert not small

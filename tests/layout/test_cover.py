@@ -5,20 +5,31 @@ The ISBN is the example of the ISBN Users' Manual, 978-0-11-000222-4. Spine: two
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterable, Iterator
 from dataclasses import replace
+from datetime import date
 from io import BytesIO
 
 import pytest
 import zxingcpp
-from PIL import Image
+from PIL import Image as Raster
 
 from bookmaker.book.contents import Book
-from bookmaker.display.items import Group, Item, Page, Rect, Text
+from bookmaker.display.items import Group, Image, Item, Page, Rect, Text
 from bookmaker.ink.pdf import pdf_bytes
-from bookmaker.layout import compose, compose_cover, layout_names, load_layout, press_sheets
+from bookmaker.layout import (
+    compose,
+    compose_cover,
+    layout_names,
+    load_layout,
+    load_theme,
+    press_sheets,
+    theme_names,
+    thin_spine,
+)
 from bookmaker.layout.art.codes import MODULE, barcode
-from bookmaker.layout.art.titleart import title_art
+from bookmaker.layout.art.vignette import rise
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.sheets.cover import spine_width
 from bookmaker.manifest.markup import Run
@@ -35,7 +46,7 @@ LAYOUTS = ("a4-book", "half-letter-book", "a4-large-print")
 
 def png(width: int, height: int) -> Picture:
     file = BytesIO()
-    Image.new("RGB", (width, height), "teal").save(file, "PNG")
+    Raster.new("RGB", (width, height), "teal").save(file, "PNG")
     return Picture(file.getvalue(), width, height, Place("book.yaml", 9, 12), "quay.png")
 
 
@@ -84,8 +95,117 @@ def test_the_sheet_is_two_pages_and_a_spine_wide(name: str) -> None:
     assert page.height == layout.height
     (pressed,) = press_sheets(document, layout).pages
     assert pressed.bleed == layout.press.bleed
-    (band,) = (item for item in page.items if isinstance(item, Rect))
-    assert band.x == -layout.press.bleed and band.x + band.width == pytest.approx(page.width + layout.press.bleed)
+    sheet, bleed = page.items[0], layout.press.bleed
+    assert isinstance(sheet, Rect) and (sheet.x, sheet.y) == (-bleed, -bleed)
+    assert (sheet.width, sheet.height) == pytest.approx((page.width + 2 * bleed, page.height + 2 * bleed))
+
+
+@pytest.mark.parametrize("theme", theme_names())
+def test_ornament_wraps_the_spine_and_runs_beyond_the_trim(theme: str) -> None:
+    """Of a thin cover the art lies over the fold; at the foot and the outer edges it reaches into the bleed."""
+    layout = replace(load_layout("a5-book"), theme=load_theme(theme))
+    (page,) = compose_cover(full_book(), layout, 40).pages
+    (art,) = (group for group in groups(page.items) if group.name == "cover art")
+    assert isinstance(art.clip, Rect) and art.clip.x == -layout.press.bleed
+    boxes = [one.box for one in flat(Page(page.width, page.height, (replace(art, clip=None),), ""))]
+    assert min(box[0] for box in boxes) < 0 and max(box[2] for box in boxes) > page.width
+    assert max(box[3] for box in boxes) > page.height
+    fold = layout.width
+    assert any(box[0] < fold + 40 and box[2] > fold - 40 for box in boxes)
+
+
+@pytest.mark.parametrize("theme", theme_names())
+@pytest.mark.parametrize("name", LAYOUTS)
+def test_no_ornament_lies_under_words(name: str, theme: str) -> None:
+    layout = replace(load_layout(name), theme=load_theme(theme))
+    (page,) = compose_cover(full_book(), layout, 200).pages
+    upright = replace(page, items=tuple(without_turned(page.items)))
+    marks, words = [], []
+    for one in flat(upright):
+        if one.inside("ornament"):
+            marks.append(one.box)
+        elif isinstance(one.item, Text):
+            words.append(one.box)
+    assert len(words) > 10 and len(marks) > 10
+    for left, top, right, bottom in words:
+        assert not any(left < r and right > x and top < b and bottom > y for x, y, r, b in marks)
+
+
+@pytest.mark.parametrize("theme", theme_names())
+def test_codes_are_read_on_every_ground(theme: str) -> None:
+    layout = replace(load_layout("a5-book"), theme=load_theme(theme))
+    (page,) = compose_cover(full_book(), layout, 64).pages
+    assert sorted(codes_on(page).values()) == ["9780110002224", "https://example.org/attic"]
+
+
+def test_the_barcode_stands_on_white_with_its_margins() -> None:
+    """GS1 General Specifications: 11 modules of white at the left of an EAN-13 and 7 at the right."""
+    layout = replace(load_layout("a5-book"), theme=load_theme("harbour-night"))
+    (page,) = compose_cover(full_book(), layout, 64).pages
+    (code,) = (
+        group for group in page.items if isinstance(group, Group) and group.items and "barcode" in inner_name(group)
+    )
+    card = max(
+        (item for item in page.items if isinstance(item, Rect) and item.fill == 1.0), key=lambda item: item.width
+    )
+    assert code.dx - 11 * MODULE >= card.x
+    assert code.dx + (95 + 7) * MODULE <= card.x + card.width
+    others = [one.box for one in flat(page) if isinstance(one.item, Text) and not one.inside("barcode")]
+    quiet = (code.dx - 11 * MODULE, code.dy, code.dx + 102 * MODULE, code.dy + mm(22.85))
+    assert not any(
+        box[0] < quiet[2] and box[2] > quiet[0] and box[1] < quiet[3] and box[3] > quiet[1] for box in others
+    )
+
+
+def inner_name(group: Group) -> str:
+    return group.items[0].name if isinstance(group.items[0], Group) else ""
+
+
+def without_turned(items: tuple[Item, ...]) -> Iterator[Item]:
+    for item in items:
+        if isinstance(item, Group):
+            if item.turn not in (0.0, 180.0):
+                continue
+            item = replace(item, items=tuple(without_turned(item.items)), clip=None)
+        yield item
+
+
+def test_the_back_tells_how_hard_the_puzzles_are_and_of_what_kinds() -> None:
+    book = covered(Cover(price="£ 9.50", category="Puzzles"))
+    (page,) = compose_cover(book, load_layout("a4-book"), 64).pages
+    texts = [
+        one.item.text
+        for one in flat(replace(page, items=tuple(without_turned(page.items))))
+        if isinstance(one.item, Text)
+    ]
+    counts = Counter(puzzle.rating.band for puzzle in book.puzzles)
+    for band, name in enumerate(book.band_names, start=1):
+        at = texts.index(name)
+        assert texts[at + 1] == str(counts[band])
+    assert {"£ 9.50", "Puzzles", str(len(book.puzzles))} <= set(texts)
+    titles = {rule.title for puzzle in book.puzzles for rule in puzzle.puzzle.rules}
+    assert len(titles & set(texts)) >= 2
+
+
+def test_the_sample_is_the_puzzle_that_is_named() -> None:
+    book = full_book()
+    for puzzle in (book.puzzles[1], book.puzzles[-1]):
+        (page,) = compose_cover(covered(Cover(sample=puzzle.id)), load_layout("a4-book"), 64).pages
+        assert f"No. {puzzle.number}: " in " ".join(said(page))
+
+
+def said(page: Page) -> list[str]:
+    return [
+        one.item.text
+        for one in flat(replace(page, items=tuple(without_turned(page.items))))
+        if isinstance(one.item, Text)
+    ]
+
+
+def test_a_spine_too_thin_for_words_is_told() -> None:
+    thin = thin_spine(full_book(), 64)
+    assert thin is not None and thin.warning and "3.2 mm" in thin.text
+    assert thin_spine(full_book(), 160) is None
 
 
 def test_only_a_thick_spine_is_lettered() -> None:
@@ -94,9 +214,9 @@ def test_only_a_thick_spine_is_lettered() -> None:
         [group for group in groups(compose_cover(full_book(), layout, pages).pages[0].items) if group.turn]
         for pages in (64, 160)
     ]
-    assert [len(found) for found in turned] == [0, 1]
-    (text,) = turned[1][0].items
-    assert isinstance(text, Text) and text.text == full_book().title
+    assert [len(found) for found in turned] == [0, 2]
+    texts = [item.text for group in turned[1] for item in group.items if isinstance(item, Text)]
+    assert texts == [full_book().title, full_book().editor]
 
 
 def test_the_cover_of_a_draft_says_so() -> None:
@@ -111,12 +231,29 @@ def test_the_cover_of_a_draft_says_so() -> None:
     assert not stamps(full_book())
 
 
-def test_a_fine_picture_takes_the_place_of_the_art_and_is_grey_in_the_file() -> None:
+def test_a_fine_picture_stands_on_the_front_and_keeps_its_colour() -> None:
     layout = load_layout("a5-book")
-    document = compose_cover(covered(Cover(((Run("Rain."),),), png(1900, 1800))), layout, 64)
-    names = {group.name for group in groups(document.pages[0].items)}
-    assert "picture" in names and "title art" not in names
-    assert b"/DeviceRGB" not in pdf_bytes(document)
+    document = compose_cover(covered(Cover(((Run("Rain."),),), png(1900, 2000))), layout, 64)
+    (group,) = (group for group in groups(document.pages[0].items) if group.name == "picture")
+    assert isinstance(group.clip, Rect) and group.clip.x + group.clip.width > document.pages[0].width
+    assert b"/DeviceRGB" in pdf_bytes(document)
+    dated = replace(document, created=date(2026, 3, 14))
+    assert b"/DeviceCMYK" in pdf_bytes(dated, press=True) and b"/DeviceRGB" not in pdf_bytes(dated, press=True)
+
+
+@pytest.mark.parametrize(("focus", "ends"), [((0.0, 0.5), 0), ((1.0, 0.5), 1), ((0.5, 0.5), None)])
+def test_a_picture_is_cut_around_its_focus(focus: tuple[float, float], ends: int | None) -> None:
+    layout = load_layout("a5-book")
+    (page,) = compose_cover(covered(Cover(picture=png(5000, 2200), focus=focus)), layout, 64).pages
+    (group,) = (group for group in groups(page.items) if group.name == "picture")
+    (image,) = group.items
+    clip = group.clip
+    assert isinstance(image, Image) and isinstance(clip, Rect)
+    beyond = (clip.x - image.x, image.x + image.width - clip.x - clip.width)
+    if ends is None:
+        assert beyond[0] == pytest.approx(beyond[1])
+    else:
+        assert beyond[ends] == pytest.approx(0, abs=0.01) and beyond[1 - ends] > 50
 
 
 def test_a_coarse_picture_is_refused_with_what_it_would_need() -> None:
@@ -149,11 +286,14 @@ def test_the_longest_titles_keep_clear_of_the_art(name: str, word: str) -> None:
     title = next(page for page in compose(book, layout).pages if any(a.name == "title" for a in page.anchors))
     for page in (cover, title):
         items = flat(page)
-        lines = [one.box[3] for one in items if isinstance(one.item, Text) and one.item.text.rstrip("-") in words]
-        peak = min(one.box[1] for one in items if one.inside("title art"))
-        assert len(lines) > 4 and max(lines) < peak
+        lines = [one.box for one in items if isinstance(one.item, Text) and one.item.text.rstrip("-") in words]
+        marks = [one.box for one in items if one.inside("ornament")]
+        assert len(lines) > 4
+        for left, top, right, bottom in lines:
+            assert not any(left < r and right > x and top < b and bottom > y for x, y, r, b in marks)
 
 
-def test_where_there_is_no_room_for_a_ridge_there_is_none() -> None:
-    assert title_art(full_book(), 300.0, 50.0).items == ()
-    assert title_art(full_book(), 300.0, -5.0).items == ()
+def test_where_there_is_no_room_for_ornament_there_is_none() -> None:
+    for high in (50.0, -5.0):
+        drawn = rise(full_book().puzzles, load_theme(), 400.0, high, 18, "title")
+        assert drawn.art.items == () and drawn.high == 0

@@ -15,7 +15,7 @@ from tests.dump import dump
 from tests.layout.pinned import PINNED, pinned_book, pinned_document
 
 GOLDEN = Path(__file__).parent / "golden"
-SHORTENED = ("barcode ", "code ", "title art", "page ")
+SHORTENED = ("barcode ", "code ", "ornament", "page ")
 """Groups of which the dump gives only how many lines they have, and a hash: codes, art, and pages on larger sheets."""
 
 GRIDS = ("grid ", "key ", "profile")

@@ -92,7 +92,7 @@ def test_lines_are_three_weights_apart_and_no_hairline_is_too_thin(millimetres: 
     thin, thick = cell_pen(cell), region_pen(cell)
     assert thin.width >= 0.25  # common practice, no source
     assert thick.width >= 3 * thin.width
-    assert thin.grey == thick.grey == 0.0
+    assert thin.colour == thick.colour == 0.0
 
 
 def test_clues_outside_claim_the_most_that_any_rule_needs() -> None:

@@ -15,6 +15,7 @@ import pytest
 
 from bookmaker.book.contents import Book
 from bookmaker.book.contest import enter_contest
+from bookmaker.display.colour import grey_of
 from bookmaker.display.items import Document, Group, Line, Link, Path, Rect, Text, untagged
 from bookmaker.display.numerals import roman
 from bookmaker.layout import compose, compose_handout, compose_key, compose_marker, layout_names, load_layout
@@ -139,19 +140,19 @@ def test_strokes_fills_and_text_are_dark_enough_and_not_too_thin(name: str) -> N
     for items in flattened(name):
         for item in items:
             match item.item:
-                case Text(grey=grey):
-                    assert contrast(grey) >= 4.5, item.item
+                case Text(colour=grey):
+                    assert contrast(grey_of(grey)) >= 4.5, item.item
                 case Line(stroke=stroke):
-                    assert stroke.width >= 0.25 and contrast(stroke.grey) >= 3, item.item
+                    assert stroke.width >= 0.25 and contrast(grey_of(stroke.colour)) >= 3, item.item
                 case Rect(stroke=stroke) | Path(stroke=stroke) if stroke is not None and not drawn_by_a_rule(item):
-                    assert stroke.width >= 0.25 and contrast(stroke.grey) >= 3, item.item
+                    assert stroke.width >= 0.25 and contrast(grey_of(stroke.colour)) >= 3, item.item
                 case _:
                     pass
 
 
 def drawn_by_a_rule(item: Flat) -> bool:
     """Marks have light bodies inside dark outlines; the tests of `rules` look after them."""
-    return any(item.inside(prefix) for prefix in ("grid ", "check ", "sample ", "title art"))
+    return any(item.inside(prefix) for prefix in ("grid ", "check ", "sample ", "ornament"))
 
 
 def contrast(grey: float) -> float:

@@ -16,6 +16,7 @@ import pytest
 from PIL import Image as Raster
 from PIL import ImageChops, ImageFilter
 
+from bookmaker.display.colour import grey_of
 from bookmaker.display.items import Group, Item, Line, Page, Path, Rect, Stroke, Text
 from bookmaker.layout.art.gridart import frame_for, grid_lines
 from bookmaker.layout.lengths import mm
@@ -102,7 +103,7 @@ def in_black(items: Iterable[Item]) -> Iterator[Item]:
     """The items as they are meant: what carries the meaning in black, grounds and knock-outs in white."""
 
     def pen(stroke: Stroke | None) -> Stroke | None:
-        return stroke and replace(stroke, grey=0.0 if stroke.grey <= 0.75 else 1.0)
+        return stroke and replace(stroke, colour=0.0 if grey_of(stroke.colour) <= 0.75 else 1.0)
 
     for item in items:
         match item:
@@ -111,10 +112,10 @@ def in_black(items: Iterable[Item]) -> Iterator[Item]:
             case Line():
                 yield replace(item, stroke=pen(item.stroke) or item.stroke)
             case Rect() | Path():
-                fill = None if item.fill is None else 0.0 if item.fill <= 0.75 else 1.0
+                fill = None if item.fill is None else 0.0 if grey_of(item.fill) <= 0.75 else 1.0
                 yield replace(item, stroke=pen(item.stroke), fill=fill)
             case Text():
-                yield replace(item, grey=0.0 if item.grey <= 0.75 else 1.0)
+                yield replace(item, colour=0.0 if grey_of(item.colour) <= 0.75 else 1.0)
             case _:
                 yield item
 
@@ -135,7 +136,9 @@ def test_nothing_of_a_mark_vanishes_in_a_copy(kind: str) -> None:
 
 def paler(items: list[Item]) -> list[Item]:
     return [
-        replace(item, stroke=replace(item.stroke, grey=0.6)) for item in items if isinstance(item, Path) and item.stroke
+        replace(item, stroke=replace(item.stroke, colour=0.6))
+        for item in items
+        if isinstance(item, Path) and item.stroke
     ]
 
 

@@ -144,10 +144,10 @@ def in_group(name: str, kind: type[Item]) -> Callable[[Found], bool]:
 
 
 MARKS: dict[str, tuple[str, Callable[[Found], bool]]] = {
-    "a figure in the art": ("title", in_group("title art", Text)),
+    "a figure in the art": ("title", in_group("ornament", Shape)),
     "a thermometer": (
         "puzzle-marks",
-        lambda found: isinstance(found[0], Shape) and found[0].stroke is not None and found[0].stroke.grey == 0.88,
+        lambda found: isinstance(found[0], Shape) and found[0].stroke is not None and found[0].stroke.colour == 0.88,
     ),
     "a given": ("puzzle-marks", in_group("grid", Text)),
     "a narrow point": (

@@ -124,6 +124,6 @@ def test_large_print_has_no_text_under_sixteen_points() -> None:
     for name in ("a4-large-print", "letter-large-print"):
         for page in compose(sample_book(), load_layout(name)).pages:
             for item in flat(page):
-                drawn = any(map(item.inside, ("grid ", "sample ", "title art")))
+                drawn = any(map(item.inside, ("grid ", "sample ", "ornament")))
                 if isinstance(item.item, Text) and not drawn:
                     assert item.item.size >= 16, item.item

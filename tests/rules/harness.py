@@ -25,6 +25,7 @@ from types import ModuleType
 from typing import Any
 
 from bookmaker.changes.arrangement import arrangement
+from bookmaker.display.colour import Colour, grey_of
 from bookmaker.display.items import Close, Curve, Group, Item, Line, Path, Point, Rect, Stroke, Text
 from bookmaker.draft.laying import Ground
 from bookmaker.draft.laying import lay as lay_marks
@@ -127,7 +128,7 @@ class Ink:
     right: float
     bottom: float
     stroke: Stroke | None
-    fill: float | None
+    fill: Colour | None
     text: bool = False
 
     @property
@@ -157,7 +158,7 @@ def inks(item: Item) -> Iterator[Ink]:
     elif isinstance(item, Text):
         width = 0.58 * item.size * len(item.text)
         left = item.x - {"start": 0.0, "middle": 0.5, "end": 1.0}[item.anchor] * width
-        yield _ink([(left, item.y - 0.72 * item.size), (left + width, item.y)], None, item.grey, text=True)
+        yield _ink([(left, item.y - 0.72 * item.size), (left + width, item.y)], None, grey_of(item.colour), text=True)
     else:
         raise AssertionError(f"a rule draws no {type(item).__name__}")
 
@@ -169,7 +170,7 @@ def _moved(group: Group, point: Point) -> Point:
 
 
 def _ink(
-    points: list[Point], pen: Stroke | None, fill: float | None = None, text: bool = False, said: Stroke | None = None
+    points: list[Point], pen: Stroke | None, fill: Colour | None = None, text: bool = False, said: Stroke | None = None
 ) -> Ink:
     half = pen.width / 2 if pen else 0.0
     xs, ys = [x for x, _ in points], [y for _, y in points]

@@ -25,6 +25,7 @@ from random import Random
 import pytest
 
 from bookmaker.crosscheck import second_opinion
+from bookmaker.display.colour import grey_of
 from bookmaker.puzzle.grid import CLASSIC, SYMBOLS, Grid, boxed_grid
 from bookmaker.puzzle.position import Position
 from bookmaker.puzzle.puzzle import Puzzle
@@ -103,12 +104,12 @@ def test_its_marks_keep_to_their_room_and_greys(kind: str, side: float) -> None:
                 assert ink.bottom <= frame.side + room.bottom * side + slack, ink
                 if ink.stroke is not None:
                     assert ink.stroke.width >= 0.25
-                    assert ink.stroke.grey <= 0.55 or ink.stroke.grey >= 0.80, ink
+                    assert grey_of(ink.stroke.colour) <= 0.55 or grey_of(ink.stroke.colour) >= 0.80, ink
                 if ink.text:
                     assert ink.fill is not None
-                    assert ink.fill <= 0.45
-                elif ink.fill is not None and ink.fill < 0.80:
-                    assert ink.fill <= 0.55
+                    assert grey_of(ink.fill) <= 0.45
+                elif ink.fill is not None and grey_of(ink.fill) < 0.80:
+                    assert grey_of(ink.fill) <= 0.55
                     assert ink.extent <= 0.36 * side, "a dark area that pencil can't be read on"
 
 

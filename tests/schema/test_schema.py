@@ -54,6 +54,7 @@ def shipped_files() -> dict[str, str]:
     found |= {str(path): "brief" for path in DEMO.glob("briefs/*.yaml")}
     found |= {str(path): "archive" for path in DEMO.rglob("archive.yaml")}
     found |= {str(path): "layout" for path in (HERE / "layouts").glob("*.yaml")}
+    found |= {str(path): "theme" for path in (HERE / "layouts/themes").glob("*.yaml")}
     found |= {str(path): "manifest" for path in (HERE / "tests/layout/sample").rglob("*.yaml")}
     return dict(sorted(found.items()))
 

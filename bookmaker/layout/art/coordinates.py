@@ -46,7 +46,7 @@ def coordinates(puzzle: RuledPuzzle, cell: float, high: float = LEAST) -> Group:
         middle = (at + 0.5) * cell
         for point in ((-claim.left * cell - aside, middle), (middle, -claim.top * cell - aside)):
             figures = frame.figures(point, str(at + 1), max(HIGH, high / cell), font=FONT)
-            items.append(replace(figures, grey=GREY))
+            items.append(replace(figures, colour=GREY))
     return Group(tuple(items), name="coordinates")
 
 

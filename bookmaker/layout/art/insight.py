@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
+from bookmaker.display.colour import grey_of
 from bookmaker.display.items import Group, Item, Text
 from bookmaker.geometry import text_start
 from bookmaker.layout.art.gridart import HALO, Owner
@@ -45,9 +46,8 @@ def out_of_sight(
         elif isinstance(item, Text):
             # A digit and the white around it as one.
             (x, edge) = (text_start(item), HALO * item.size if halo else 0.0)
-            seen += map(
-                Drawn, letter(item.text, item.font, (item.size, 0.0, 0.0, item.size, x, item.y), item.grey, edge)
-            )
+            placed = (item.size, 0.0, 0.0, item.size, x, item.y)
+            seen += map(Drawn, letter(item.text, item.font, placed, grey_of(item.colour), edge))
         else:
             seen += map(Drawn, shapes((item,)))
     seen += (Drawn(shape, (_LETTER,)) for shape in shapes((over,) if over else ()))

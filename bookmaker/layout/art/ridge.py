@@ -9,7 +9,8 @@ from __future__ import annotations
 from functools import lru_cache
 from itertools import chain
 
-from bookmaker.display.items import Grey, Group, Item, Point, Stroke
+from bookmaker.display.colour import Grey
+from bookmaker.display.items import Group, Item, Point, Stroke
 from bookmaker.display.shapes import polyline
 
 PEAKS = ((0.42, 0.0), (0.56, 0.20), (0.68, 0.26), (0.84, 0.34), (1.0, 0.44))

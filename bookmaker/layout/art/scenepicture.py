@@ -176,7 +176,7 @@ def _what_follows(frame: Frame, scene: Scene) -> Iterator[Item]:
             wide, high = 0.75 * shrunk * cell, 1.2 * shrunk * cell
             ground = SHADE if at in scene.shaded else 1.0
             yield Rect(centre[0] - wide / 2, centre[1] - high / 2, wide, high, fill=ground, radius=wide / 2)
-            yield replace(frame.figures(centre, SYMBOLS[digit - 1], shrunk), grey=LIGHT)
+            yield replace(frame.figures(centre, SYMBOLS[digit - 1], shrunk), colour=LIGHT)
     for at, rounds in scene.rounds.items():
         x, y = frame.corner(at)
         yield from round_sign((x + cell, y), cell, ",".join(str(number) if number else "?" for number in rounds))

@@ -32,7 +32,7 @@ def credits_pages(part: Credits, layout: Layout) -> list[UnnumberedPage]:
         rows.append(Row(layout.line))
     for puzzle in part.puzzles:
         rows += _entry(puzzle, layout, puzzle.permission in part.said)
-    return flowing(rows, layout, "credits", part.heading)
+    return flowing(rows, layout, "credits", part.heading, part.puzzles)
 
 
 def _entry(puzzle: BookPuzzle, layout: Layout, permission_said: bool) -> Iterator[Row]:

@@ -8,13 +8,17 @@ from bookmaker.book.contents import Book, Foreword, Guide, ImprintPage, TitlePag
 from bookmaker.display.items import Group, Item, Text, tagged
 from bookmaker.display.tags import OURS, PARAGRAPH, Role, Tag
 from bookmaker.layout.art.ridge import ridge
-from bookmaker.layout.art.titleart import title_art
+from bookmaker.layout.art.vignette import rise
 from bookmaker.layout.page_side import PageSide, UnnumberedPage, capitals
 from bookmaker.layout.pages.parts import flowing, heading, titling
 from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.runs import marked_paragraph
 from bookmaker.layout.setting.text import DROP, Labels, Row, paragraph
 from bookmaker.layout.spec import Layout
+from bookmaker.layout.themefile import worn
+
+CELLS = 18
+"""Cells of the ornament across the title page."""
 
 
 def half_title_leaf(book: Book, layout: Layout) -> UnnumberedPage:
@@ -35,10 +39,10 @@ def title_leaf(part: TitlePage, book: Book, layout: Layout) -> UnnumberedPage:
         top = sheet.y + layout.depth * 0.08
         rows = titling(book, layout, layout.type.display, 0.45 * layout.depth)
         items: list[Item] = [*stacked(rows, sheet.x, top, labels)]
-        art_width = layout.measure
-        base = sheet.y + layout.depth * 0.84
+        wide, base = layout.measure, sheet.y + layout.depth * 0.84
         room = base - top - height(rows) - 2 * line
-        items.append(Group((title_art(book, art_width, min(art_width * 0.56, room)),), sheet.x, base))
+        drawn = rise(book.puzzles, worn(layout), wide, min(wide * 0.62, room), CELLS, "title")
+        items.append(Group((drawn.art,), sheet.x, base - drawn.high))
         foot = sheet.y + layout.depth - line
         for order, words in ((1, part.publisher), (0, f"Edited by {book.editor}" if book.editor else "")):
             if words:
@@ -76,7 +80,7 @@ def foreword_pages(part: Foreword, book: Book, layout: Layout) -> list[Unnumbere
         rows[-1] = replace(rows[-1], tied=True)
         rows[-2] = replace(rows[-2], tied=True)
         rows += paragraph(book.editor, layout.type.note.unparted, wide, line, hang)
-    return flowing(rows, layout, "foreword", part.heading)
+    return flowing(rows, layout, "foreword", part.heading, book.puzzles)
 
 
 def guide_pages(part: Guide, book: Book, layout: Layout) -> list[UnnumberedPage]:
@@ -88,7 +92,7 @@ def guide_pages(part: Guide, book: Book, layout: Layout) -> list[UnnumberedPage]
         rows += [*paragraph(words, layout.type.text, wide, line, hang, tags=(OURS,)), Row(line)]
         if index == 0:
             rows += [_bands(book, layout, hang, wide), Row(line)]
-    return flowing(rows, layout, "guide", part.heading)
+    return flowing(rows, layout, "guide", part.heading, book.puzzles)
 
 
 def _bands(book: Book, layout: Layout, x: float, wide: float) -> Row:

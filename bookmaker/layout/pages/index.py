@@ -20,7 +20,7 @@ NAMES = 0.34
 """Share of the width that names take."""
 
 
-def index_pages(part: Index, layout: Layout) -> list[UnnumberedPage]:
+def index_pages(part: Index, puzzles: tuple[BookPuzzle, ...], layout: Layout) -> list[UnnumberedPage]:
     """Pages of the index."""
     left, line, small = layout.puzzles.hang, layout.line, layout.type.small
     rows = [*heading(part.heading, layout, left)]
@@ -32,7 +32,7 @@ def index_pages(part: Index, layout: Layout) -> list[UnnumberedPage]:
         for entry in group.entries:
             rows += _entry(entry, layout)
         rows.append(Row(line))
-    return flowing(rows, layout, "index", part.heading)
+    return flowing(rows, layout, "index", part.heading, puzzles)
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,4 +1,5 @@
-"""The opening page of a chapter: its title, a few words, and its puzzles under the five peaks of the ridge.
+"""The opening page of a chapter: ornament made of its puzzles, its title, a few words, and its puzzles under the five
+peaks of the ridge.
 
 Where there are many words they begin higher up, and where they are more than a page they flow on, the ridge after them.
 """
@@ -12,15 +13,20 @@ from bookmaker.book.contents import Book, Chapter
 from bookmaker.display.items import Group, Item, Text, tagged
 from bookmaker.display.tags import PARAGRAPH
 from bookmaker.layout.art.ridge import HEIGHT, ridge, skyline
+from bookmaker.layout.art.vignette import Vignette, frieze
 from bookmaker.layout.page_side import PageSide, UnnumberedPage
 from bookmaker.layout.pages.parts import flowing, heading
 from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.text import DROP, Labels, Row, broken, paragraph
 from bookmaker.layout.spec import Layout, Type
+from bookmaker.layout.themefile import worn
 from bookmaker.rules.common.words.wording import counted
 
-TITLE, GROUND = 0.2, 0.78
+TITLE, GROUND = 0.24, 0.78
 """Where the title begins and where the ridge stands, as shares of the page's depth."""
+
+CELLS = 18
+"""Cells of the ornament across the page."""
 
 UNDER = 3
 """Lines under the ridge without those of the numbers: white, and the bands' names."""
@@ -40,18 +46,28 @@ def opener_pages(chapter: Chapter, book: Book, layout: Layout) -> list[Unnumbere
     ground = layout.depth * GROUND
     room = ground - HEIGHT * wide - line - height(rows)
     if room >= 0:
-        return [_leaf(chapter, rows, min(layout.depth * TITLE, room), art, ground, layout)]
+        top = min(layout.depth * TITLE, room)
+        salt = f"chapter {chapter.number}"
+        drawn = frieze(chapter.puzzles, worn(layout), layout.measure, top - 1.5 * line, CELLS, salt)
+        return [_leaf(chapter, rows, top, art, ground, layout, drawn)]
     high = HEIGHT * wide + (UNDER + MOST) * line
     rows += [Row(2 * line), Row(high, (Group(art, hang, HEIGHT * wide),))]
     return flowing(rows, layout, f"chapter {chapter.number}", chapter.title)
 
 
 def _leaf(
-    chapter: Chapter, rows: Sequence[Row], top: float, art: tuple[Item, ...], ground: float, layout: Layout
+    chapter: Chapter,
+    rows: Sequence[Row],
+    top: float,
+    art: tuple[Item, ...],
+    ground: float,
+    layout: Layout,
+    head: Vignette,
 ) -> UnnumberedPage:
     def draw(sheet: PageSide, labels: Labels) -> tuple[Item, ...]:
         x, y = sheet.x + layout.puzzles.hang, sheet.y + ground
-        return (*stacked(rows, sheet.x, sheet.y + top, labels), Group(art, x, y))
+        over = Group((head.art,), sheet.x, sheet.y)
+        return (over, *stacked(rows, sheet.x, sheet.y + top, labels), Group(art, x, y))
 
     return UnnumberedPage(draw, ((f"chapter {chapter.number}", 0.0),))
 

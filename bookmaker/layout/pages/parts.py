@@ -5,17 +5,22 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
-from bookmaker.book.contents import Book
-from bookmaker.display.items import Item, Tagged, Text, tagged
+from bookmaker.book.contents import Book, BookPuzzle
+from bookmaker.display.items import Group, Item, Tagged, Text, tagged
 from bookmaker.display.tags import HEADING, LABEL
+from bookmaker.layout.art.vignette import frieze
 from bookmaker.layout.page_side import PageSide, UnnumberedPage
 from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.paging import pages
 from bookmaker.layout.setting.text import DROP, Labels, Row, broken, paragraph, widest_word
 from bookmaker.layout.spec import Layout, Type
+from bookmaker.layout.themefile import worn
 
 SMALLER = (1.0, 0.85, 0.7, 0.6, 0.5, 0.4)
 """How much smaller a long title is set."""
+
+TAIL, ROOM = 9, 4
+"""Cells of a tailpiece across, and the lines that must be left under it."""
 
 MOST_LINES = 4
 """Lines of a heading before it is set smaller."""
@@ -68,8 +73,11 @@ def number_before(x: float, y: float, number: int, type: Type) -> Tagged:
     return tagged((LABEL,), Text(x - 0.9 * type.size, y, str(number), "sans-bold", type.size * 0.95, anchor="end"))
 
 
-def flowing(rows: Iterable[Row], layout: Layout, anchor: str, head: str) -> list[UnnumberedPage]:
-    """Rows on as many pages as they need; the anchor leads to the first, the running head stands on the others."""
+def flowing(
+    rows: Iterable[Row], layout: Layout, anchor: str, head: str, tail: Sequence[BookPuzzle] = ()
+) -> list[UnnumberedPage]:
+    """Rows on as many pages as they need; the anchor leads to the first, the running head stands on the others. Where
+    the last page has room, a tailpiece made of the puzzles `tail` ends it."""
     leaves = []
     for index, (column,) in enumerate(pages([*rows], layout.depth, layout.line)):
         anchors = [] if index else [(anchor, layout.margins.top)]
@@ -78,7 +86,26 @@ def flowing(rows: Iterable[Row], layout: Layout, anchor: str, head: str) -> list
             anchors += [(name, y) for name in row.anchors]
             y += row.height
         leaves.append(_leaf(column, tuple(anchors), head if index else ""))
+    if leaves and tail:
+        leaves[-1] = _ended(leaves[-1], column, layout, tail, anchor)
     return leaves
+
+
+def _ended(
+    leaf: UnnumberedPage, column: tuple[Row, ...], layout: Layout, tail: Sequence[BookPuzzle], anchor: str
+) -> UnnumberedPage:
+    """The leaf with a tailpiece in the middle under its text, if there is room."""
+    end = height(column) + 2 * layout.line
+    wide = 0.3 * layout.measure
+    drawn = frieze(tail, worn(layout), wide, 3.01 * wide / TAIL, TAIL, anchor)
+    if not drawn.high or end + drawn.high + ROOM * layout.line > layout.depth:
+        return leaf
+
+    def draw(sheet: PageSide, labels: Labels) -> tuple[Item, ...]:
+        x = sheet.x + (layout.measure - wide) / 2
+        return (*leaf.draw(sheet, labels), Group((drawn.art,), x, sheet.y + end))
+
+    return replace(leaf, draw=draw)
 
 
 def _leaf(column: tuple[Row, ...], anchors: tuple[tuple[str, float], ...], head: str) -> UnnumberedPage:

@@ -11,7 +11,8 @@ from dataclasses import dataclass
 from functools import lru_cache
 from typing import Literal, TypeAlias
 
-from bookmaker.display.items import Grey, Item, Link, Text, tagged
+from bookmaker.display.colour import Grey
+from bookmaker.display.items import Item, Link, Text, tagged
 from bookmaker.display.tags import LINK, PARAGRAPH, Tags, further
 from bookmaker.hyphenation import pieces
 from bookmaker.layout.setting.fonts import FontBook

@@ -1,33 +1,35 @@
-"""The cover: back, spine and front on one sheet.
+"""The cover: back, spine and front on one sheet, dressed by the layout's theme.
 
 In: a book, the layout of its pages and how many there are. Out: a `Document` of one page, or `BookErrors` if the
-picture is too coarse. The spine is as thick as the leaves; a foot band runs around all three and bleeds off the sheet.
+picture is too coarse. The spine is as thick as the leaves; ornament or the picture runs beyond the trim, and no colour
+changes at a fold, where the sheet may lie a little aside.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
+from math import ceil
 
 from bookmaker.book.contents import Book
-from bookmaker.display.items import Document, Group, Image, Item, Rect, Text, tagged
+from bookmaker.display.colour import contrast
+from bookmaker.display.items import Document, Group, Image, Item, Rect, Text
 from bookmaker.display.tags import PARAGRAPH
-from bookmaker.layout.art.codes import BARCODE, QUIET, barcode, qr_code, qr_side
-from bookmaker.layout.art.titleart import title_art
+from bookmaker.layout.art.ridge import HEIGHT, ridge
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.page_side import SPACING, draft_stamp
 from bookmaker.layout.pages.parts import titling
 from bookmaker.layout.setting.flow import height, stacked
-from bookmaker.layout.setting.runs import marked_paragraph
 from bookmaker.layout.setting.text import FONTS, Row, broken, cut, width
+from bookmaker.layout.sheets.coverback import back, back_box
 from bookmaker.layout.sheets.press import FoldedPage
+from bookmaker.layout.sheets.wrap import Box, Wrap, inked, legible, wrap_art
 from bookmaker.layout.spec import Layout, Type
+from bookmaker.layout.theme import Theme
+from bookmaker.layout.themefile import LEGIBLE, worn
 from bookmaker.manifest.pictures import Picture
 from bookmaker.manifest.publication import Cover
-from bookmaker.source.diagnostics import BookErrors, Diagnostic
-
-BAND = 0.13
-"""Height of the band at the foot, as a share of the page."""
+from bookmaker.source.diagnostics import BookErrors, Diagnostic, Place
 
 LETTERED = mm(6)
 """A thinner spine carries no words: a fold a little off would show (common practice, no source)."""
@@ -35,26 +37,11 @@ LETTERED = mm(6)
 FINE = 300.0
 """Pixels an inch that a press asks of a picture (common practice, no source)."""
 
-WHITE = 1.0
+LARGE = 1.9
+"""How much larger the title is than on the title page."""
 
-
-@dataclass(frozen=True, slots=True)
-class Wrap:
-    """The measures of a cover in points: each side `wide`, all `high`, the spine between them."""
-
-    wide: float
-    high: float
-    spine: float
-
-    @property
-    def front(self) -> float:
-        """Where the front begins."""
-        return self.wide + self.spine
-
-    @property
-    def band(self) -> float:
-        """Where the band at the foot begins."""
-        return self.high * (1 - BAND)
+OPEN = ("terraces",)
+"""Patterns that leave the head of the front open, so that words stand on its ground."""
 
 
 def spine_width(pages: int, leaf: float) -> float:
@@ -62,48 +49,89 @@ def spine_width(pages: int, leaf: float) -> float:
     return (pages + 1) // 2 * mm(leaf)
 
 
+def thin_spine(book: Book, pages: int) -> Diagnostic | None:
+    """What to say of a spine that is too thin for words."""
+    cover = book.publication.cover or Cover()
+    thick = spine_width(pages, cover.leaf) / mm(1)
+    if thick >= LETTERED / mm(1):
+        return None
+    place = cover.places.get("leaf") or Place(book.place.file)
+    text = f"the spine is {thick:.1f} mm thick, and words on it need {LETTERED / mm(1):.0f}: it stays without"
+    return Diagnostic(
+        place, "thin-spine", text, "more pages or thicker paper (“leaf:”) make room for them", warning=True
+    )
+
+
 def compose_cover(book: Book, layout: Layout, pages: int) -> Document:
     """The cover of a book of so many pages."""
     layout = layout.speaking(book.publication.language)
-    cover = book.publication.cover or Cover()
-    wrap = Wrap(layout.width, layout.height, spine_width(pages, cover.leaf))
-    across, bleed = 2 * wrap.wide + wrap.spine, layout.press.bleed
-    band = Rect(-bleed, wrap.band, across + 2 * bleed, wrap.high - wrap.band + bleed, fill=0.0)
+    cover, theme = book.publication.cover or Cover(), worn(layout)
+    spine = spine_width(pages, cover.leaf)
+    wrap = Wrap(layout.width, layout.height, spine, layout.press.bleed, layout.width / theme.across)
+    title, rows = _title_box(book, layout, wrap, theme, cover.picture is not None)
+    lettered = wrap.spine >= LETTERED
+    on_spine = [*_spine(book, layout, wrap, theme)] if lettered else []
+    clear = [title, back_box(wrap)]
+    if lettered:
+        clear += [box for box, _ in on_spine]
+    picture = [*_picture(cover.picture, cover.focus, wrap, title)] if cover.picture else []
     items: list[Item] = [
-        *_front(book, layout, wrap, cover.picture),
-        band,
-        *_on_band(book, layout, wrap),
-        *_spine(book, layout, wrap),
-        *_back(book, layout, wrap, cover),
+        *wrap_art(book, theme, wrap, [*clear, *(box for box, _ in picture)]),
+        *(item for _, item in picture),
+        *_front(rows, title, wrap, theme, cover.picture is not None),
+        *(item for _, item in on_spine),
+        *back(book, layout, wrap, theme, cover),
         *(draft_stamp(wrap.front + layout.margins.inner, layout) if book.draft else ()),
     ]
-    page = FoldedPage(across, wrap.high, tuple(items), "", folds=(wrap.wide, wrap.front))
+    page = FoldedPage(wrap.across, wrap.high, tuple(items), "", folds=(wrap.wide, wrap.front))
     return Document(book.title, book.editor, book.subtitle, (page,), language=book.publication.language)
 
 
-def _front(book: Book, layout: Layout, wrap: Wrap, picture: Picture | None) -> Iterator[Item]:
-    """Title and subtitle, and on the band the art or the picture."""
-    line, display = layout.line, layout.type.display
-    left = wrap.front + layout.margins.inner
-    display = replace(display, size=1.2 * display.size, leading=1.2 * display.leading)
-    top = layout.margins.top + 2 * line
-    rows = titling(book, layout, display, 0.5 * (wrap.band - top))
-    room = wrap.band - top - height(rows) - 3 * line
-    if picture is not None:
-        yield from _picture(picture, wrap, room, layout.press.bleed)
-    else:
-        art = title_art(book, wrap.wide, min(room, 0.62 * wrap.wide))
-        yield Group((art,), wrap.front, wrap.band)
-    yield from stacked(rows, left, top, {})
+def _title_box(book: Book, layout: Layout, wrap: Wrap, theme: Theme, pictured: bool) -> tuple[Box, tuple[Row, ...]]:
+    """The place of the title, in whole cells, and what stands there: title, subtitle, editor."""
+    cell = wrap.cell
+    left, right = wrap.front + cell, wrap.across - cell
+    measure = right - left - 2 * cell
+    margins = replace(layout.margins, inner=0.0, outer=layout.width - measure)
+    narrow, display = replace(layout, margins=margins), layout.type.display
+    display = replace(display, size=LARGE * display.size, leading=LARGE * display.leading)
+    room = (0.3 if pictured else 0.4) * wrap.high
+    rows = titling(book, narrow, display, room)
+    if book.editor:
+        rows += (Row(layout.line), _editor(book, layout, measure))
+    high = ceil((height(rows) + 1.6 * cell) / cell) * cell
+    top = 2 * cell
+    return Box(left, top, right, top + high), rows
 
 
-def _picture(picture: Picture, wrap: Wrap, room: float, bleed: float) -> Iterator[Item]:
-    """The picture from the spine to the outer edge and beyond, its sides or its head cut to fit."""
-    wide, high = wrap.wide + bleed, room
-    scale = max(wide / picture.width, high / picture.height)
+def _editor(book: Book, layout: Layout, measure: float) -> Row:
+    """The editor in small letterspaced capitals."""
+    size = layout.type.label.size * 1.15
+    spacing = SPACING * size
+    shown = cut(book.editor.upper(), Type("sans-bold", size, size), measure, spacing)
+    text = Text(0.0, 0.8 * layout.line, shown, "sans-bold", size, letter_space=spacing)
+    return Row(layout.line, (text,), tags=(replace(PARAGRAPH, said=book.editor),))
+
+
+def _front(rows: tuple[Row, ...], box: Box, wrap: Wrap, theme: Theme, pictured: bool) -> Iterator[Item]:
+    """The words, on a panel unless the ornament leaves them open ground."""
+    palette = theme.cover
+    open_ground = theme.pattern in OPEN and not pictured
+    ground = palette.ground if open_ground else palette.panel
+    if not open_ground:
+        yield box.filled(palette.panel)
+    colour = palette.words if contrast(palette.words, ground) >= LEGIBLE else legible(palette, ground)
+    y = box.top + (box.high - height(rows)) / 2
+    yield from inked(stacked(rows, box.left + wrap.cell, y, {}), colour)
+
+
+def _picture(picture: Picture, focus: tuple[float, float], wrap: Wrap, title: Box) -> Iterator[tuple[Box, Item]]:
+    """The picture under the title from the spine to the outer edge and the foot and beyond, cut around its focus."""
+    box = Box(wrap.front, title.bottom + wrap.cell, wrap.across + wrap.bleed, wrap.high + wrap.bleed)
+    scale = max(box.wide / picture.width, box.high / picture.height)
     fine = 72 / scale
     if fine < FINE - 0.5:
-        millimetres = f"{wide / mm(1):.0f} by {high / mm(1):.0f} mm"
+        millimetres = f"{box.wide / mm(1):.0f} by {box.high / mm(1):.0f} mm"
         needed = f"{picture.width * FINE / fine:.0f} by {picture.height * FINE / fine:.0f}"
         text = (
             f"“{picture.name}” is too coarse for the cover: printed {millimetres} it has {fine:.0f} pixels per inch, "
@@ -111,59 +139,44 @@ def _picture(picture: Picture, wrap: Wrap, room: float, bleed: float) -> Iterato
         )
         hint = f"it has {picture.width} by {picture.height} pixels; use one of {needed} or more"
         raise BookErrors([Diagnostic(picture.place, "picture-coarse", text, hint)])
-    drawn_wide, drawn_high = picture.width * scale, picture.height * scale
-    x, y = wrap.front + (wide - drawn_wide) / 2, wrap.band - high + (high - drawn_high) / 2
-    image = Image(x, y, drawn_wide, drawn_high, picture.source)
-    yield Group((image,), clip=Rect(wrap.front, wrap.band - high, wide, high), name="picture")
+    wide, high = picture.width * scale, picture.height * scale
+    x = _seen(box.left, box.wide, wide, focus[0])
+    y = _seen(box.top, box.high, high, focus[1])
+    image = Image(x, y, wide, high, picture.source, coloured=True)
+    yield box, Group((image,), clip=Rect(box.left, box.top, box.wide, box.high), name="picture")
 
 
-def _on_band(book: Book, layout: Layout, wrap: Wrap) -> Iterator[Item]:
-    """The editor in white on the front's part of the band."""
-    size = layout.type.label.size * 1.15
-    base = (wrap.band + wrap.high) / 2 + FONTS.cap_height("sans-bold") * size / 2
-    if book.editor:
-        type, spacing = Type("sans-bold", size, size), SPACING * size
-        text = cut(book.editor.upper(), type, layout.measure, spacing)
-        left = wrap.front + layout.margins.inner
-        shown = Text(left, base, text, type.font, size, WHITE, letter_space=spacing)
-        yield tagged((replace(PARAGRAPH, said=book.editor),), shown)
+def _seen(start: float, room: float, long: float, focus: float) -> float:
+    """Where a picture begins so that its focus is in the middle of the room, as far as the picture reaches."""
+    return min(start, max(start + room - long, start + room / 2 - focus * long))
 
 
-def _spine(book: Book, layout: Layout, wrap: Wrap) -> Iterator[Item]:
-    """The title along the spine, its head to the right, where the spine is thick enough."""
-    if wrap.spine < LETTERED:
-        return
+def _spine(book: Book, layout: Layout, wrap: Wrap, theme: Theme) -> Iterator[tuple[Box, Item]]:
+    """The title along the spine, its head to the right, the editor behind it, and the ridge at the foot; each with the
+    place that it keeps clear."""
+    palette = theme.cover
+    colour, edge = legible(palette, palette.ground), layout.margins.top
     font = layout.type.title.font
-    size = min(layout.type.title.size, 0.55 * wrap.spine / FONTS.cap_height(font))
-    room = wrap.band - layout.margins.top - 2 * layout.line
-    words = broken(book.title, font, size, room)[0]
-    drop = FONTS.cap_height(font) * size / 2
+    size = min(layout.type.title.size, 0.5 * wrap.spine / FONTS.cap_height(font))
+    mark = 0.62 * wrap.spine
+    room = wrap.high - 2 * edge - mark - 2 * layout.line
+    middle = wrap.wide + wrap.spine / 2
+    words = broken(book.title, font, size, 0.6 * room)[0]
+    long = FONTS.width(words, font, size)
     # turned a quarter clockwise, what was right goes down and what was down goes left
-    yield Group((Text(0.0, drop, words, font, size),), wrap.wide + wrap.spine / 2, layout.margins.top, turn=90.0)
+    yield _along(Text(0.0, FONTS.cap_height(font) * size / 2, words, font, size, colour), edge, long, wrap, middle)
+    small = Type("sans", 0.55 * size, 0.55 * size)
+    left = room - long - 2 * size
+    if book.editor and left > 0:
+        named = cut(book.editor, small, left)
+        if width(named, small) <= left:
+            text = Text(0.0, FONTS.cap_height("sans") * small.size / 2, named, "sans", small.size, colour)
+            yield _along(text, edge + long + 1.6 * size, width(named, small), wrap, middle)
+    foot = wrap.high - edge
+    drawn = Group(tuple(inked([ridge(5, mark)], colour)), middle - mark / 2, foot)
+    yield Box(wrap.wide, foot - HEIGHT * mark - 2, wrap.front, foot + 2), drawn
 
 
-def _back(book: Book, layout: Layout, wrap: Wrap, cover: Cover) -> Iterator[Item]:
-    """The blurb at the head; at the foot the code of the link at the left, the barcode near the spine."""
-    line, left, type = layout.line, layout.margins.outer, layout.type.text
-    rows = [
-        row
-        for runs in cover.blurb
-        for row in (*marked_paragraph(runs, type, min(layout.measure, 34 * type.size), line), Row(line))
-    ]
-    yield from stacked(rows, left, layout.margins.top + 2 * line, {})
-    foot = wrap.band - 1.5 * line
-    link, imprint = book.publication.link, book.publication.imprint
-    label = layout.type.label
-    if link:
-        side = qr_side(link)
-        yield Group((qr_code(link),), left, foot - side)
-        shown = link.split("://", 1)[1].rstrip("/")
-        room = wrap.wide - left - layout.margins.inner - BARCODE[0] - sum(QUIET) - side - 2 * line
-        if width(shown, label) <= room:
-            text = Text(left + side + 0.7 * line, foot, shown, label.font, label.size)
-            yield tagged((PARAGRAPH,), text)
-    if imprint and imprint.isbn:
-        x, y = wrap.wide - layout.margins.inner - BARCODE[0] - QUIET[1], foot - BARCODE[1]
-        text = Text(x, y - 0.5 * line, f"ISBN {imprint.isbn}", "sans", min(label.size, 8.0))
-        yield tagged((PARAGRAPH,), text)
-        yield Group((barcode(imprint.isbn.replace("-", "")),), x, y)
+def _along(text: Text, start: float, long: float, wrap: Wrap, middle: float) -> tuple[Box, Item]:
+    box = Box(wrap.wide, start - text.size / 2, wrap.front, start + long + text.size / 2)
+    return box, Group((text,), middle, start, turn=90.0)

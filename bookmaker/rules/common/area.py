@@ -7,12 +7,13 @@ typed at. Drawing: out come paths in the frame's points.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Set
 from dataclasses import dataclass
 from itertools import pairwise
 from string import ascii_letters
 
-from bookmaker.display.items import Close, Grey, Item, Move, Path, Point, Rect, Segment, Straight, Stroke
+from bookmaker.display.colour import Grey
+from bookmaker.display.items import Close, Item, Move, Path, Point, Rect, Segment, Straight, Stroke
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.drawing.frame import Frame
 from bookmaker.rules.common.drawing.places import InCell
@@ -116,7 +117,11 @@ def loops(grid: Grid, cells: Iterable[int], inset: float) -> tuple[tuple[Point, 
 
     Cells that touch only at a corner get outlines of their own there.
     """
-    inside = {(grid.column(cell), grid.row(cell)) for cell in cells}
+    return loops_around({(grid.column(cell), grid.row(cell)) for cell in cells}, inset)
+
+
+def loops_around(inside: Set[tuple[int, int]], inset: float) -> tuple[tuple[Point, ...], ...]:
+    """The same around cells by their columns and rows, wherever these lie."""
     edges: dict[tuple[int, int], list[tuple[int, int]]] = {}
     for x, y in sorted(inside):
         # Clockwise round the cell, so that the inside lies to the right of each edge.

@@ -10,7 +10,8 @@ from collections.abc import Iterable, Iterator, Sequence
 from itertools import pairwise
 from math import cos, hypot, pi, sin, sqrt
 
-from bookmaker.display.items import Grey, Item, Point, Stroke
+from bookmaker.display.colour import Grey
+from bookmaker.display.items import Item, Point, Stroke
 from bookmaker.display.shapes import polyline
 from bookmaker.rules.common.chain import Chain
 from bookmaker.rules.common.drawing.frame import Frame

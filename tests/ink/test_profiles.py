@@ -1,4 +1,4 @@
-"""The grey profile, read by LittleCMS (through pillow)."""
+"""The profiles, read by LittleCMS (through pillow)."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ import pytest
 from PIL import Image as Raster
 from PIL import ImageCms
 
-from bookmaker.ink.greyprofile import CONDITION, GROWTH, SOLID, grey_profile, reflectance
+from bookmaker.ink.profiles import CONDITION, GROWTH, SOLID, grey_profile, reflectance
 
 
 @pytest.fixture(scope="module")
