@@ -6,12 +6,13 @@ In: what is typed so far. Out: words to go on with. A book that can't be read of
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
+from contextlib import suppress
 from pathlib import Path
 
 import click
 from click.shell_completion import CompletionItem
 
-from bookmaker.layout import layout_names, load_layout
+from bookmaker.layout import Layout, layout_names, load_layout
 from bookmaker.layout.specfile import Use
 from bookmaker.manifest import load
 from bookmaker.rules import kinds
@@ -39,13 +40,27 @@ def rule_kinds(ctx: click.Context, param: click.Parameter, typed: str) -> list[C
 
 
 def layouts_for(use: Use) -> Completer:
-    """The layouts for books, or those for handouts, with what they are about."""
+    """The layouts for books, or those for handouts, with what they are about; also from files of the user's own."""
 
     def complete(ctx: click.Context, param: click.Parameter, typed: str) -> list[CompletionItem]:
-        layouts = map(load_layout, layout_names())
-        return _offered(((layout.name, layout.about) for layout in layouts if layout.use == use), typed)
+        named = ((name, load_layout(name)) for name in layout_names())
+        layouts = (*named, *_own_layouts(typed))
+        return _offered(((name, layout.about) for name, layout in layouts if layout.use == use), typed)
 
     return complete
+
+
+def any_layout(ctx: click.Context, param: click.Parameter, typed: str) -> list[CompletionItem]:
+    """All layouts, whatever they are for."""
+    return [*layouts_for("book")(ctx, param, typed), *layouts_for("handout")(ctx, param, typed)]
+
+
+def _own_layouts(typed: str) -> Iterable[tuple[str, Layout]]:
+    """The layouts among the files of the folder that is typed, or of this one."""
+    folder = Path(typed).parent if "/" in typed else Path()
+    for path in sorted(folder.glob("*.y*ml")):
+        with suppress(BookTroubles, OSError):
+            yield str(path), load_layout(str(path))
 
 
 def _puzzles(ctx: click.Context) -> Iterable[tuple[str, str]]:

@@ -49,9 +49,9 @@ MOST_POINTS = 999
     "layout_name",
     default="a4-handout",
     show_default=True,
-    metavar="NAME",
+    metavar="NAME or FILE",
     shell_complete=layouts_for("handout"),
-    help="Print in this layout.",
+    help="Print in this layout (see “bookmaker layouts”), or in the one in a file of your own.",
 )
 @click.option(
     "--key",

@@ -51,9 +51,9 @@ from bookmaker.trouble import BookTroubles
 @click.option(
     "--layout",
     "layout_name",
-    metavar="NAME",
+    metavar="NAME or FILE",
     shell_complete=layouts_for("book"),
-    help="Print in this layout (see “bookmaker layouts”).",
+    help="Print in this layout (see “bookmaker layouts”), or in the one in a file of your own.",
 )
 @click.option(
     "--edition",

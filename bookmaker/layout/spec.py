@@ -5,7 +5,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from collections.abc import Mapping
+from dataclasses import dataclass, field, replace
 from typing import Literal
 
 from bookmaker.trouble import Place
@@ -87,6 +88,20 @@ class PuzzleSlots:
 
 
 @dataclass(frozen=True, slots=True)
+class Shown:
+    """What stands with a puzzle on its page, apart from its title, its rules and its grid."""
+
+    setter: bool = True
+    difficulty: bool = True
+    """Its ridge, its band and the figure."""
+    note: bool = True
+    link: bool = True
+    """The code of its link."""
+    pointers: bool = True
+    """Where its key and its hints are."""
+
+
+@dataclass(frozen=True, slots=True)
 class KeySlots:
     """How solution keys stand on a page: `columns` across, cells at most `cell` points wide."""
 
@@ -130,8 +145,13 @@ class Layout:
     keys: KeySlots
     press: Press
     place: Place
+    shows: Shown = Shown()
     booklet: Booklet | None = None
     """The sheets of a layout that is made for folding."""
+    based_on: str = ""
+    """The layout that this one says its differences from."""
+    places: Mapping[str, Place] = field(default_factory=dict, compare=False)
+    """Where its own file has which value, by “section.field”."""
 
     def speaking(self, language: str) -> Layout:
         """The layout with its running text in a language; titles and headings are never hyphenated."""

@@ -10,6 +10,7 @@ import re
 from collections.abc import Callable, Mapping
 from typing import TypeVar
 
+from bookmaker.layout.basis import BASED_ON
 from bookmaker.layout.lengths import LENGTH, PAPERS, SIZE
 from bookmaker.layout.setting.fonts import FontBook
 from bookmaker.layout.spec import TypeScale
@@ -20,7 +21,7 @@ from bookmaker.schema import shapes
 from bookmaker.schema.shapes import Shape
 from bookmaker.trouble import Desk, Place
 
-_EXPLAINED = re.compile(r"( *)([a-z ]+):(?: [^#]*)?(?:#\s*(.*))?")
+_EXPLAINED = re.compile(r"(?:# )?( *)([a-z -]+):(?: [^#]*)?(?:#\s*(.*))?")
 
 ANYWHERE = Place("")
 
@@ -28,10 +29,14 @@ T = TypeVar("T")
 
 
 def layout() -> Shape:
-    """The whole file of a layout."""
+    """The whole file of a layout: with a basis it need not be whole."""
     top = _Noted(NEEDED, OPTIONAL)
     layout_from(top, "", ANYWHERE)
-    return top.shape(_explained())
+    whole = {"required": [*NEEDED], "properties": {
+        name: {"required": [*noted.names]}
+        for name, noted in top.noted.items() if isinstance(noted, _Noted) and noted.names
+    }}  # fmt: skip
+    return {**top.shape(explained()), "if": {"required": [BASED_ON]}, "else": whole}
 
 
 class _Noted(Section):
@@ -49,7 +54,7 @@ class _Noted(Section):
             for name, noted in self.noted.items()
         }
         said = {name: told[within + name] for name in fields if within + name in told}
-        return shapes.table({name: fields[name] for name in self.fields}, self.names, said)
+        return shapes.table({name: fields[name] for name in self.fields}, told=said)
 
     def value(self, name: str, read: Callable[[Node], T | None], stand_in: T) -> T:
         papers = {"anyOf": [shapes.choice(PAPERS), shapes.matching(SIZE)]}
@@ -86,8 +91,8 @@ class _Noted(Section):
         return inner
 
 
-def _explained() -> Mapping[str, str]:
-    """The comments behind the lines of a layout, by “section.field”."""
+def explained() -> Mapping[str, str]:
+    """What each line of a layout is for, by “section.field”: the comments of `a4-book`."""
     found: dict[str, str] = {}
     above = ""
     for line in (shipped("layouts") / "a4-book.yaml").read_text("utf-8").splitlines():

@@ -21,7 +21,7 @@ from bookmaker.layout.pages.crowded import fit_crowded, fit_spread
 from bookmaker.layout.setting.flow import stacked
 from bookmaker.layout.setting.text import Labels
 from bookmaker.layout.sheet import Leaf, Sheet
-from bookmaker.layout.spec import Layout
+from bookmaker.layout.spec import Layout, Shown
 from bookmaker.trouble import BookTroubles, Trouble
 
 SMALLEST = 1.0
@@ -58,7 +58,7 @@ def place_puzzles(
     gap = layout.puzzles.gap
     band, left, top, below = (0, 0.0), 0, 0.0, 0.0
     for puzzle in puzzles:
-        block, across = _fit(puzzle, layout, depth, spread)
+        block, across = _fit(_as_shown(puzzle, layout.shows), layout, depth, spread)
         if not block.fits:
             troubles.append(_does_not_fit(block))
             continue
@@ -73,6 +73,17 @@ def place_puzzles(
     if troubles:
         raise BookTroubles(troubles)
     return [tuple(_in_rows(page)) for page in pages]
+
+
+def _as_shown(puzzle: BookPuzzle, shows: Shown) -> BookPuzzle:
+    """The puzzle without what the layout leaves out."""
+    return replace(
+        puzzle,
+        setter=puzzle.setter if shows.setter else "",
+        rating=puzzle.rating if shows.difficulty else None,
+        note=puzzle.note if shows.note else "",
+        link=puzzle.link if shows.link else "",
+    )
 
 
 def _in_rows(page: Sequence[Slot]) -> Iterator[Slot]:

@@ -65,9 +65,8 @@ def head_above(puzzle: BookPuzzle, layout: Layout, measure: float, hang: float) 
         for words in lines[1:]
     ]
     setter = _setter(puzzle, layout, axis, measure - axis - width(_band_words(puzzle), type.label) - layout.line)
-    band = Text(measure, _base(type.note, layout), _band_words(puzzle), type.label.font, type.label.size, anchor="end")
     first, *more = setter or (Row(type.note.leading),)
-    return (*rows, Row(first.height, (*first.told, tagged((BAND,), band))), *more)
+    return (*rows, Row(first.height, (*first.told, *_band(puzzle, layout, measure))), *more)
 
 
 def head_beside(puzzle: BookPuzzle, layout: Layout, measure: float) -> tuple[Row, ...]:
@@ -79,11 +78,10 @@ def head_beside(puzzle: BookPuzzle, layout: Layout, measure: float) -> tuple[Row
     if puzzle.rating:
         wide = ridge_width(layout)
         top.append(Group((ridge(puzzle.rating.band, wide),), measure - wide, base))
-    band = Text(measure, _base(type.note, layout), _band_words(puzzle), type.label.font, type.label.size, anchor="end")
     title = broken(puzzle.title, type.title.font, type.title.size, measure)
     return (
         Row(type.number.leading, tuple(top)),
-        Row(layout.line, (band,), tags=(BAND,)),
+        Row(layout.line, tuple(_band(puzzle, layout, measure))),
         *(
             Row(type.title.leading, (_title(0.0, _base(type.title, layout), words, layout),), tags=(TITLE.further,))
             for words in title
@@ -212,9 +210,17 @@ def _setter(puzzle: BookPuzzle, layout: Layout, x: float, measure: float) -> tup
     return paragraph(puzzle.setter, type, measure, layout.line, x, tags=(SETTER,)) if puzzle.setter else ()
 
 
+def _band(puzzle: BookPuzzle, layout: Layout, right: float) -> Iterator[Item]:
+    """Band and difficulty, ending at the right; nothing where they are not shown."""
+    if words := _band_words(puzzle):
+        label = layout.type.label
+        text = Text(right, _base(layout.type.note, layout), words, label.font, label.size, anchor="end")
+        yield tagged((BAND,), text)
+
+
 def _band_words(puzzle: BookPuzzle) -> str:
     if puzzle.rating is None:
-        return puzzle.flaw
+        return points_said(puzzle.points) if puzzle.points else puzzle.flaw
     said = points_said(puzzle.points) if puzzle.points else f"difficulty {puzzle.rating.figure}"
     return f"{puzzle.rating.band_name}  ·  {said}"
 
