@@ -111,6 +111,14 @@ def guide(manifest: Manifest, draft: bool, hinted: bool) -> tuple[str, ...]:
     )
 
 
+IN_A_PAD = (
+    ("for each puzzle, before the keys:", "for each puzzle, after the last sheet:"),
+    ("The solution keys are at the back,", "The solution keys are on the backs of their sheets,"),
+    ("After the keys come the credits:", "At the end come the credits:"),
+)
+"""What the guide says otherwise where each key stands on the back of its puzzle."""
+
+
 def text_guide(band_names: Sequence[str], draft: bool, pictured: bool) -> tuple[str, ...]:
     """The same for an edition without pages, which tells marks in words; `pictured` if it has pictures as well."""
     first, last = band_names[0], band_names[-1]

@@ -17,6 +17,8 @@ BASED_ON = "based-on"
 
 STAND_IN = "a4-book"
 
+HERE_AS_WELL = "give this value here as well"
+
 
 def on_basis(own: Node, desk: Desk, names: Sequence[str]) -> Node:
     """The tree with what its basis adds, which may have one itself.
@@ -61,7 +63,7 @@ def seen_from(own: Node, desk: Desk) -> None:
     for at, trouble in enumerate(desk.found):
         if trouble.place.file != own.place.file:
             said = f"with what differs here, {named.value} does not fit (its line {trouble.place.line}): {trouble.text}"
-            desk.found[at] = replace(trouble, place=named.place, text=said, hint="give this value here as well")
+            desk.found[at] = replace(trouble, place=named.place, text=said, hint=trouble.hint or HERE_AS_WELL)
 
 
 def places_in(own: Node) -> Mapping[str, Place]:

@@ -26,6 +26,7 @@ from bookmaker.book.model import (
     Primer,
     TitlePage,
 )
+from bookmaker.book.pad import as_pad
 from bookmaker.book.wording import ANSWER_KEY, NOTES
 from bookmaker.display.items import Anchor, Bookmark, Document, Page
 from bookmaker.display.numerals import roman
@@ -42,6 +43,7 @@ from bookmaker.layout.pages.opener import opener_leaves
 from bookmaker.layout.pages.parts import flowing, heading
 from bookmaker.layout.pages.primer import primer_leaves
 from bookmaker.layout.pages.puzzles import puzzle_leaves
+from bookmaker.layout.pages.tearout import torn_leaves
 from bookmaker.layout.sheet import BLANK, Leaf, Sheet, as_part, furniture
 from bookmaker.layout.spec import Layout
 
@@ -50,6 +52,8 @@ def compose(book: Book, layout: Layout) -> Document:
     """The whole book. Raises BookTroubles for what can't be printed, and for puzzles that fit on no page."""
     check(book, layout, "book")
     layout = layout.speaking(book.publication.language)
+    if layout.tear_out:
+        book = as_pad(book)
     front = [leaf for part in book.front for leaf in _told(part, book, layout)]
     if len(front) % 2:
         front.append(BLANK)
@@ -93,9 +97,13 @@ def draw_pages(numbered: Sequence[tuple[Leaf, str]], layout: Layout, title: str,
 
 
 def _kept_apart(leaves: Iterable[Leaf]) -> Iterator[Leaf]:
-    """The leaves, the first a right page, with pages put between those that must not face each other."""
+    """The leaves, the first a right page, with pages put between those that must not face each other, and before those
+    that must be the front of a leaf."""
     right = True
     for leaf in leaves:
+        if leaf.front and not right:
+            yield BLANK
+            right = True
         if leaf.between and right:
             yield leaf.between
             right = not right
@@ -131,7 +139,8 @@ def _leaves(part: Part, book: Book, layout: Layout) -> Iterable[Leaf]:
             return contents_leaves(part, book, layout)
         case Chapter():
             opening = opener_leaves(part, book, layout) if part.title else []
-            return opening + puzzle_leaves(part.puzzles, layout, part.title or book.title)
+            leaves = torn_leaves if layout.tear_out else puzzle_leaves
+            return opening + leaves(part.puzzles, layout, part.title or book.title)
         case HintPages():
             return hint_leaves(part, book.puzzles, layout)
         case Keys():

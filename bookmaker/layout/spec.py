@@ -119,6 +119,26 @@ class Press:
 
 
 @dataclass(frozen=True, slots=True)
+class TearOut:
+    """Leaves to be torn off a pad: the strip at the spine is `edge` points wide, with a `perforation` along it or with
+    marks for so many `holes`, or both."""
+
+    edge: float
+    perforation: bool = True
+    holes: int = 0
+
+    @property
+    def reach(self) -> float:
+        """How far from the spine all that reaches: what is printed begins beyond."""
+        torn = self.edge if self.perforation else 0.0
+        return max(self.edge, torn + HOLE_IN + HOLE / 2 if self.holes else 0.0)
+
+
+HOLE, HOLE_IN = 6 * 72 / 25.4, 12 * 72 / 25.4
+"""Width of a punched hole, and how far its middle is from the edge of the sheet (ISO 838, from memory)."""
+
+
+@dataclass(frozen=True, slots=True)
 class Booklet:
     """Sheets to print on both sides, fold and stitch: their width and height, two pages side by side; the most pages of
     a signature, and the thickness of the paper. By default what a long stapler takes and office paper of 80 g a square
@@ -148,6 +168,8 @@ class Layout:
     shows: Shown = Shown()
     booklet: Booklet | None = None
     """The sheets of a layout that is made for folding."""
+    tear_out: TearOut | None = None
+    """How leaves of a pad are torn off."""
     based_on: str = ""
     """The layout that this one says its differences from."""
     places: Mapping[str, Place] = field(default_factory=dict, compare=False)

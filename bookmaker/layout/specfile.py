@@ -13,13 +13,25 @@ import re
 from collections.abc import Callable
 from dataclasses import replace
 from functools import cache
+from math import ceil
 from pathlib import Path, PureWindowsPath
 from typing import Any, Literal, TypeAlias, TypeVar, cast
 
 from bookmaker.layout.basis import BASED_ON, on_basis, places_in, seen_from
 from bookmaker.layout.lengths import PAPERS, mm, read_length, read_number, read_paper
 from bookmaker.layout.setting.fonts import FontBook
-from bookmaker.layout.spec import Booklet, KeySlots, Layout, PageMargins, Press, PuzzleSlots, Shown, Type, TypeScale
+from bookmaker.layout.spec import (
+    Booklet,
+    KeySlots,
+    Layout,
+    PageMargins,
+    Press,
+    PuzzleSlots,
+    Shown,
+    TearOut,
+    Type,
+    TypeScale,
+)
 from bookmaker.manifest.textfile import read_file
 from bookmaker.manifest.yamlfile import parse_yaml
 from bookmaker.placed import Node, read_choice, read_fields, read_switch, read_text, read_whole
@@ -30,6 +42,11 @@ TYPE = re.compile(r"([\w-]+)\s+(\d+(?:\.\d+)?)/(\d+(?:\.\d+)?)")
 T = TypeVar("T")
 
 Use: TypeAlias = Literal["book", "handout"]
+
+HOLES = {"none": 0, "two": 2, "three": 3, "four": 4}
+
+CLEAR = mm(4)
+"""White between what is printed and the edge that is torn off, or its holes, at least."""
 
 PRESS = Press(bleed=mm(3), marks=True, slug=True)
 """For layouts that say nothing of the press."""
@@ -68,12 +85,21 @@ ENDINGS = (".yaml", ".yml")
 
 @cache
 def _shipped(name: str) -> Layout:
+    return read_layout(name, *_shipped_text(name))
+
+
+def _shipped_text(name: str) -> tuple[str, str]:
     path = shipped("layouts") / f"{name}.yaml"
-    return read_layout(name, path.read_text(encoding="utf-8"), f"layouts/{path.name}")
+    return path.read_text(encoding="utf-8"), f"layouts/{path.name}"
 
 
 def _own(name: str, asked: Place | None) -> Layout:
-    """The layout in a file: as a manifest names it, beside the manifest; on the command line, wherever it lies."""
+    return read_layout(Path(name).stem, *_own_text(name, asked))
+
+
+def _own_text(name: str, asked: Place | None) -> tuple[str, str]:
+    """The text of a layout's file, and the file's name as the user would write it: as a manifest names it, beside the
+    manifest; on the command line, wherever it lies."""
     desk, place = Desk(), asked or Place("--layout")
     parts = PureWindowsPath(name)
     if asked and (parts.drive or parts.root or name.startswith("~")):
@@ -84,19 +110,32 @@ def _own(name: str, asked: Place | None) -> Layout:
     text = read_file(path, str(path), place, desk)
     desk.raise_errors()
     assert text is not None
-    return read_layout(path.stem, text, str(path))
+    return text, str(path)
 
 
 def _folder(asked: Place | None) -> Path:
     return Path(asked.file).parent if asked else Path()
 
 
+def tree_of(name: str) -> tuple[str, Node]:
+    """What is typed in a layout, named as on the command line, and in its basis; and the name of its own file."""
+    load_layout(name)
+    text, file = _own_text(name, None) if name.lower().endswith(ENDINGS) else _shipped_text(name)
+    return file, on_basis(_parsed(text, file), Desk(), layout_names())
+
+
+def _parsed(text: str, file: str) -> Node:
+    desk = Desk()
+    tree = parse_yaml(text, file, desk)
+    desk.raise_errors()
+    assert tree is not None
+    return tree
+
+
 def read_layout(name: str, text: str, file: str) -> Layout:
     """A layout from the text of its file. Raises BookTroubles with every mistake in it."""
     desk = Desk()
-    own = parse_yaml(text, file, desk)
-    desk.raise_errors()
-    assert own is not None
+    own = _parsed(text, file)
     root = on_basis(own, desk, layout_names())
     layout = layout_from(Section(root, "a layout", NEEDED, desk, OPTIONAL), name, root.place)
     seen_from(own, desk)
@@ -107,7 +146,7 @@ def read_layout(name: str, text: str, file: str) -> Layout:
 
 
 NEEDED = ("about", "use", "paper", "margins", "type", "puzzles", "keys")
-OPTIONAL = (BASED_ON, "shows", "press", "booklet")
+OPTIONAL = (BASED_ON, "shows", "press", "tear-out", "booklet")
 
 
 class Section:
@@ -189,12 +228,18 @@ def layout_from(top: Section, name: str, place: Place) -> Layout:
         place=place,
         shows=_shown(top),
         based_on=top.choice(BASED_ON, layout_names()) if BASED_ON in top.fields else "",
+        tear_out=_tear_out(top) if "tear-out" in top.fields else None,
         booklet=_booklet(top, width, height, desk) if "booklet" in top.fields else None,
     )
     short, long = sorted((layout.measure, layout.depth))
     if "margins" in top.fields and (short < mm(80) or long < mm(120)):
         text = "these margins leave less than 80 by 120 mm of the paper to print on"
         desk.error(top.fields["margins"].place, "no-room", text)
+    if layout.tear_out and layout.margins.inner < layout.tear_out.reach + CLEAR:
+        least = (layout.tear_out.reach + CLEAR) / mm(1)
+        text = "the inner margin is too narrow for the edge that is torn off and its holes"
+        hint = f"make it {ceil(least)} mm or more"
+        desk.error(margins.fields.get("inner", top.fields["tear-out"]).place, "no-room", text, hint)
     return layout
 
 
@@ -203,6 +248,12 @@ def _shown(top: Section) -> Shown:
     names = tuple(Shown.__dataclass_fields__)
     section = top.section("shows", (), names) if "shows" in top.fields else None
     return Shown(**{name: section.switch(name) for name in names if name in section.fields}) if section else Shown()
+
+
+def _tear_out(top: Section) -> TearOut:
+    section = top.section("tear-out", ("edge", "perforation", "holes"))
+    edge = section.length("edge", mm(5), mm(40))
+    return TearOut(edge, section.switch("perforation"), HOLES[section.choice("holes", tuple(HOLES))])
 
 
 def _booklet(top: Section, width: float, height: float, desk: Desk) -> Booklet:

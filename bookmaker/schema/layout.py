@@ -6,22 +6,19 @@ So every field, its unit and its limits come from the reader itself; what each i
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable, Mapping
 from typing import TypeVar
 
 from bookmaker.layout.basis import BASED_ON
+from bookmaker.layout.explained import explained
 from bookmaker.layout.lengths import LENGTH, PAPERS, SIZE
 from bookmaker.layout.setting.fonts import FontBook
 from bookmaker.layout.spec import TypeScale
 from bookmaker.layout.specfile import NEEDED, OPTIONAL, TYPE, Section, layout_from
 from bookmaker.placed import Node, Word
-from bookmaker.resources import shipped
 from bookmaker.schema import shapes
 from bookmaker.schema.shapes import Shape
 from bookmaker.trouble import Desk, Place
-
-_EXPLAINED = re.compile(r"(?:# )?( *)([a-z -]+):(?: [^#]*)?(?:#\s*(.*))?")
 
 ANYWHERE = Place("")
 
@@ -89,16 +86,3 @@ class _Noted(Section):
     def section(self, name: str, names: tuple[str, ...], optional: tuple[str, ...] = ()) -> Section:
         self.noted[name] = inner = _Noted(names, optional)
         return inner
-
-
-def explained() -> Mapping[str, str]:
-    """What each line of a layout is for, by “section.field”: the comments of `a4-book`."""
-    found: dict[str, str] = {}
-    above = ""
-    for line in (shipped("layouts") / "a4-book.yaml").read_text("utf-8").splitlines():
-        if match := _EXPLAINED.fullmatch(line):
-            indent, name, words = match.groups()
-            above = above if indent else name
-            if words:
-                found[f"{above}.{name}" if indent else name] = words[:1].upper() + words[1:]
-    return found

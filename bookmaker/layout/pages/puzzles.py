@@ -146,14 +146,13 @@ def _share(layout: Layout, depth: float) -> tuple[float, float]:
 def _leaves(slots: tuple[Slot, ...], layout: Layout, head: str) -> Iterator[Leaf]:
     """The page of these slots, after the one that faces it if there is one."""
     facing = slots[0].block.facing
-    anchors = tuple((f"puzzle {slot.block.puzzle.id}", layout.margins.top + slot.y) for slot in slots)
     if facing:
 
         def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
             return (tagged((SECTION,), *stacked(facing, sheet.x, sheet.y, labels)),)
 
-        yield Leaf(draw, anchors, head, between=_turn_over(layout))
-    yield _leaf(slots, layout, head, () if facing else anchors)
+        yield Leaf(draw, _anchors(slots, layout), head, between=_turn_over(layout))
+    yield leaf_of(slots, layout, head, not facing)
 
 
 def _turn_over(layout: Layout) -> Leaf:
@@ -168,11 +167,17 @@ def _turn_over(layout: Layout) -> Leaf:
     return Leaf(draw)
 
 
-def _leaf(slots: tuple[Slot, ...], layout: Layout, head: str, anchors: tuple[tuple[str, float], ...]) -> Leaf:
+def leaf_of(slots: tuple[Slot, ...], layout: Layout, head: str, led_to: bool = True) -> Leaf:
+    """The page of these slots; with anchors that lead to its puzzles, unless these lead elsewhere."""
+
     def draw(sheet: Sheet, labels: Labels) -> tuple[Item, ...]:
         return tuple(drawn(slots, sheet.x, sheet.y, sheet.right, labels))
 
-    return Leaf(draw, anchors, head)
+    return Leaf(draw, _anchors(slots, layout) if led_to else (), head)
+
+
+def _anchors(slots: tuple[Slot, ...], layout: Layout) -> tuple[tuple[str, float], ...]:
+    return tuple((f"puzzle {slot.block.puzzle.id}", layout.margins.top + slot.y) for slot in slots)
 
 
 def drawn(slots: tuple[Slot, ...], left: float, top: float, right: bool, labels: Labels) -> Iterator[Item]:
