@@ -57,7 +57,7 @@ def any_layout(ctx: click.Context, param: click.Parameter, typed: str) -> list[C
 
 def _own_layouts(typed: str) -> Iterable[tuple[str, Layout]]:
     """The layouts among the files of the folder that is typed, or of this one."""
-    folder = Path(typed).parent if "/" in typed else Path()
+    folder = Path(typed.rpartition("/")[0] or ("/" if typed.startswith("/") else ""))
     for path in sorted(folder.glob("*.y*ml")):
         with suppress(BookTroubles, OSError):
             yield str(path), load_layout(str(path))

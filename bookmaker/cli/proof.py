@@ -25,6 +25,7 @@ from bookmaker.cli.paths import NEW_FILE_OR_STREAM, Whole
 from bookmaker.cli.table import decided_by_learning, proof_table
 from bookmaker.files import write_whole
 from bookmaker.layout import load_layout
+from bookmaker.layout.binding import cramped
 from bookmaker.manifest.permission import unprintable
 from bookmaker.proof import Proof
 from bookmaker.proof.claims import wrong_claims
@@ -65,7 +66,7 @@ def proof_command(
         demand_auditor()
     manifest = load_book(book)
     if manifest.layout:
-        load_layout(manifest.layout, manifest.layout_place, "book")
+        say_troubles(tuple(cramped(load_layout(manifest.layout, manifest.layout_place, "book"))))
     proofs = proofs_in_order(manifest, count or 0)
     noted = tuple(editor_notes(proof) for proof in proofs) if notes else ()
     alike = {id(each.second): each.words for each in disguised(proofs)} if notes else {}

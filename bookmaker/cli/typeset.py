@@ -15,7 +15,7 @@ from bookmaker.book.gathering import Gathered, gather
 from bookmaker.book.textedition import braille_edition, text_edition
 from bookmaker.cli.checked import Printing, print_checked
 from bookmaker.cli.completion import layouts_for
-from bookmaker.cli.group import main
+from bookmaker.cli.group import main, say_troubles
 from bookmaker.cli.loading import (
     agreed,
     book_argument,
@@ -36,6 +36,7 @@ from bookmaker.hypertext.webpage import web_page
 from bookmaker.ink.contact import DPI, contact_sheet
 from bookmaker.ink.pixels import png_bytes
 from bookmaker.layout import Layout, compose, compose_cover, compose_key, fillable, impose, load_layout, press_sheets
+from bookmaker.layout.binding import cramped, forewarned
 from bookmaker.layout.sheets.imposition import sheets_of, signatures
 from bookmaker.proof import Proof
 from bookmaker.rules.common.wording import counted
@@ -144,6 +145,9 @@ def typeset_command(
             agreed(tuple(proofs))
             say_disguised(tuple(by_id[puzzle.id] for puzzle in contents.puzzles), press)
         document = compose(contents, layout)
+        if not ebook:
+            covered = cover or manifest.publication.cover is not None
+            say_troubles((*cramped(layout), *forewarned(layout, len(document.pages), covered)))
         makers: dict[str, Callable[[], Document]] = {}
         if edition == "fillable":
             makers["book-fillable"] = lambda: fillable(document)

@@ -67,7 +67,7 @@ def load_layout(name: str, asked: Place | None = None, use: Use | None = None) -
         layout = _own(name, asked)
     elif name in layout_names():
         layout = _shipped(name)
-        layout = replace(layout, place=asked) if asked else layout
+        layout = replace(layout, place=asked or Place("--layout"), places={})
     else:
         beside = (path.name for path in _folder(asked).glob("*") if path.suffix in ENDINGS) if asked else ()
         text, hint = f"there is no layout {quoted(name)}", nearest(name, (*layout_names(), *beside))

@@ -106,7 +106,7 @@ def _with(slots: Sequence[Slot], blocks: Sequence[Block]) -> Iterator[Slot]:
 def _fit(puzzle: BookPuzzle, layout: Layout, depth: float, spread: bool) -> tuple[Block, int]:
     """The puzzle in its share of a page, or on half of it, all of it or two that face each other; and how many like it
     stand beside each other. Where it does not even fit there, its block says so."""
-    wide, high = _share(layout, depth)
+    wide, high = share(layout, depth)
     across, hang = layout.puzzles.columns, layout.puzzles.hang
     if layout.puzzles.text == "beside":
         found = fit_beside(puzzle, layout, wide, high)
@@ -134,7 +134,7 @@ def _fit_half(puzzle: BookPuzzle, layout: Layout, depth: float) -> Block | None:
     return fit_beside(puzzle, large, layout.measure, (depth - slots.gap) / 2)
 
 
-def _share(layout: Layout, depth: float) -> tuple[float, float]:
+def share(layout: Layout, depth: float) -> tuple[float, float]:
     """Width and depth of one puzzle's share of a page."""
     slots = layout.puzzles
     return (
