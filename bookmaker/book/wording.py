@@ -29,6 +29,10 @@ HINTS_NOTE = (
     "There are three hints for every puzzle, about the first sticking point. Each gives away more than the one before "
     f"it, and the next is never in sight. {CELL_NAMES}"
 )
+SHEET_HINTS_NOTE = (
+    "There are three hints for every puzzle, about the first sticking point. Each gives away more than the one before "
+    f"it: cover those below with a sheet of paper. {CELL_NAMES}"
+)
 TEXT_HINTS_NOTE = (
     "There are three hints for every puzzle, about the first sticking point. Each gives away more than the one before "
     "it. Open only the one you want."

@@ -30,7 +30,8 @@ def ids_listed(ctx: click.Context, param: click.Parameter, typed: str) -> list[C
     """The same after the last comma, without those that are named already."""
     before, comma, last = typed.rpartition(",")
     named = set(before.split(","))
-    offered = _offered(((name, title) for name, title in _puzzles(ctx) if name not in named), last)
+    puzzles = [*_puzzles(ctx), ("all", "all puzzles of the book")]
+    offered = _offered(((name, title) for name, title in puzzles if name not in named), last)
     return [CompletionItem(before + comma + item.value, help=item.help) for item in offered]
 
 

@@ -9,12 +9,13 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from functools import partial
 from math import ceil
 
 from bookmaker.book.model import BookPuzzle, HintPages
 from bookmaker.display.items import Group, Item, Link, Text, tagged
-from bookmaker.display.tags import BODY, ENTRY, LABEL, LINK, LIST, OURS, further
+from bookmaker.display.tags import BODY, ENTRY, HEADING, LABEL, LINK, LIST, OURS, further
 from bookmaker.layout.art.coordinates import miniature
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.pages.parts import heading
@@ -53,6 +54,22 @@ def hint_leaves(part: HintPages, puzzles: Sequence[BookPuzzle], layout: Layout) 
     return leaves
 
 
+def hint_sheet(part: HintPages, puzzles: Sequence[BookPuzzle], layout: Layout) -> list[Leaf]:
+    """All levels on one sheet, or as few as will do, one level below the other, for solvers who have no other pages: so
+    nothing leads anywhere."""
+    measure = min(layout.measure, 40 * layout.type.text.size)
+    head = [*heading(part.heading, layout)]
+    head += [*paragraph(part.note, layout.type.text, measure, layout.line, tags=(OURS,)), Row(layout.line / 2)]
+    head += [_example(puzzles, layout), Row(layout.line)]
+    bold = replace(layout.type.small, font="serif-bold")
+    rows: list[Row] = []
+    for level, title in enumerate(part.levels, start=1):
+        rows += [replace(row, tied=True) for row in paragraph(title, bold, _wide(layout), layout.line, tags=(HEADING,))]
+        rows += [row for puzzle in puzzles for row in _entry(puzzle, level, layout, linked=False)]
+        rows.append(Row(layout.line / 2))
+    return [*_pages(head, rows, layout, part.heading, ("hints",), None)]
+
+
 def _across(layout: Layout) -> int:
     """Columns on a page."""
     return max(1, int((layout.measure + GUTTER) / (EMS * layout.type.small.size + GUTTER)))
@@ -64,7 +81,7 @@ def _wide(layout: Layout) -> float:
     return (layout.measure - (across - 1) * GUTTER) / across
 
 
-def _entry(puzzle: BookPuzzle, level: int, layout: Layout) -> Iterator[Row]:
+def _entry(puzzle: BookPuzzle, level: int, layout: Layout, linked: bool = True) -> Iterator[Row]:
     """A hint beside the number of its puzzle."""
     if puzzle.hints is None:
         return
@@ -73,7 +90,7 @@ def _entry(puzzle: BookPuzzle, level: int, layout: Layout) -> Iterator[Row]:
     indent = width("000", small) + 0.7 * small.size
     lines = broken(words, small.font, small.size, _wide(layout) - indent, small.language)
     for at, text in enumerate(lines):
-        items = Later(partial(_line, text, puzzle, level, at == 0, layout, indent))
+        items = Later(partial(_line if linked else _plain_line, text, puzzle, level, at == 0, layout, indent))
         anchors = (f"hint {level} {puzzle.id}",) if at == 0 else ()
         yield Row(line, items, tied=at < len(lines) - 1, anchors=anchors)
     if level - 1 in puzzle.hints.lettered:
@@ -122,6 +139,20 @@ def _line(text: str, puzzle: BookPuzzle, level: int, first: bool, layout: Layout
             Text(edge, base, number, "sans-bold", small.size * 0.95, anchor="end"),
             Link(edge - wide, base - small.size, wide, 1.3 * small.size, f"puzzle {puzzle.id}", f"puzzle {number}"),
         )
+
+
+def _plain_line(
+    text: str, puzzle: BookPuzzle, level: int, first: bool, layout: Layout, indent: float
+) -> Iterator[Item]:
+    """The same without links."""
+    small, base = layout.type.small, (1 - DROP) * layout.line
+    entry = (LIST, ENTRY, BODY)
+    words = Text(indent, base, text, small.font, small.size)
+    yield tagged(entry if first else further(entry), words)
+    if first:
+        edge = indent - 0.7 * small.size
+        number = Text(edge, base, str(puzzle.number), "sans-bold", small.size * 0.95, anchor="end")
+        yield tagged((LIST, ENTRY.further, LABEL), number)
 
 
 def _pages(

@@ -81,7 +81,7 @@ def head_beside(puzzle: BookPuzzle, layout: Layout, measure: float) -> tuple[Row
     title = broken(puzzle.title, type.title.font, type.title.size, measure)
     return (
         Row(type.number.leading, tuple(top)),
-        Row(layout.line, tuple(_band(puzzle, layout, measure))),
+        *(Row(layout.line, (band,)) for band in _band(puzzle, layout, measure)),
         *(
             Row(type.title.leading, (_title(0.0, _base(type.title, layout), words, layout),), tags=(TITLE.further,))
             for words in title
