@@ -7,7 +7,7 @@ properties of other standards be described in the packet itself.
 from __future__ import annotations
 
 from bookmaker.display.items import Document
-from bookmaker.ink.metadata import add_intent, add_metadata
+from bookmaker.ink.metadata import ARCHIVED, Foreign, add_intent, add_metadata, archived
 from bookmaker.ink.pdffile import PdfFile
 
 
@@ -17,26 +17,22 @@ def make_pdfua(file: PdfFile, document: Document, fingerprint: str) -> None:
     add_metadata(file, document, fingerprint, _SPACES, _PROMISES)
 
 
-_SPACES = {
-    "pdfuaid": "http://www.aiim.org/pdfua/ns/id/",
-    "pdfaid": "http://www.aiim.org/pdfa/ns/id/",
-    "pdfaExtension": "http://www.aiim.org/pdfa/ns/extension/",
-    "pdfaSchema": "http://www.aiim.org/pdfa/ns/schema#",
-    "pdfaProperty": "http://www.aiim.org/pdfa/ns/property#",
-}
+_SPACES = {"pdfuaid": "http://www.aiim.org/pdfua/ns/id/", **ARCHIVED}
 
 _PROMISES = (
     "<pdfuaid:part>1</pdfuaid:part>",
-    "<pdfaid:part>2</pdfaid:part>",
-    "<pdfaid:conformance>U</pdfaid:conformance>",
-    '<pdfaExtension:schemas><rdf:Bag><rdf:li rdf:parseType="Resource">',
-    "<pdfaSchema:schema>PDF/UA identification</pdfaSchema:schema>",
-    f"<pdfaSchema:namespaceURI>{_SPACES['pdfuaid']}</pdfaSchema:namespaceURI>",
-    "<pdfaSchema:prefix>pdfuaid</pdfaSchema:prefix>",
-    '<pdfaSchema:property><rdf:Seq><rdf:li rdf:parseType="Resource">',
-    "<pdfaProperty:name>part</pdfaProperty:name>",
-    "<pdfaProperty:valueType>Integer</pdfaProperty:valueType>",
-    "<pdfaProperty:category>internal</pdfaProperty:category>",
-    "<pdfaProperty:description>The part of PDF/UA that the file keeps</pdfaProperty:description>",
-    "</rdf:li></rdf:Seq></pdfaSchema:property></rdf:li></rdf:Bag></pdfaExtension:schemas>",
+    *archived(
+        2,
+        "U",
+        [
+            Foreign(
+                "PDF/UA identification",
+                _SPACES["pdfuaid"],
+                "pdfuaid",
+                "part",
+                "Integer",
+                "The part of PDF/UA that the file keeps",
+            )
+        ],
+    ),
 )

@@ -6,13 +6,14 @@ Of the PDF/X family X-1a is the right one here: it asks for the least of whoever
 (ISO 15930-7) adds, transparency, layers and colours to be converted at the press, no page of ours has. The output
 intent names no condition of a registry, for those all print in four colours; it says “Custom”, as ISO 32000-1 (14.11.5)
 provides, and carries a profile of black ink on paper (`greyprofile`). Links, bookmarks and named places are left out by
-`pdf`. Metadata stands twice, in the information dictionary and as XMP (ISO 16684-1), and says the same.
+`pdf`. Metadata stands twice, in the information dictionary and as XMP (ISO 16684-1), and says the same. Nothing then
+keeps such a file from being PDF/A-1b (ISO 19005-1) as well, to be kept as it went to press, and it says so.
 """
 
 from __future__ import annotations
 
 from bookmaker.display.items import Document
-from bookmaker.ink.metadata import add_intent, add_metadata
+from bookmaker.ink.metadata import ARCHIVED, PDF, Foreign, add_intent, add_metadata, archived
 from bookmaker.ink.pdffile import PdfFile
 
 VERSION = "PDF/X-1a:2003"
@@ -22,9 +23,21 @@ def make_pdfx(file: PdfFile, document: Document, fingerprint: str) -> None:
     """Add output intent and XMP; `fingerprint` is 32 hexadecimal figures. Raises ValueError without a date."""
     if document.created is None:
         raise ValueError(f"{VERSION} needs the date the document was created")
-    add_intent(file, b"/GTS_PDFX")
-    promises = ("<pdf:Trapped>False</pdf:Trapped>", f"<pdfx:GTS_PDFXVersion>{VERSION}</pdfx:GTS_PDFXVersion>")
-    add_metadata(file, document, fingerprint, {"pdfx": _PDFX}, promises)
+    add_intent(file, b"/GTS_PDFX", b"/GTS_PDFA1")
+    add_metadata(file, document, fingerprint, {"pdfx": _PDFX, **ARCHIVED}, _PROMISES)
 
 
 _PDFX = "http://ns.adobe.com/pdfx/1.3/"
+
+_PROMISES = (
+    "<pdf:Trapped>False</pdf:Trapped>",
+    f"<pdfx:GTS_PDFXVersion>{VERSION}</pdfx:GTS_PDFXVersion>",
+    *archived(
+        1,
+        "B",
+        [
+            Foreign("PDF", PDF, "pdf", "Trapped", "Text", "Whether the file was trapped"),
+            Foreign("PDF/X", _PDFX, "pdfx", "GTS_PDFXVersion", "Text", "The version of PDF/X that the file keeps"),
+        ],
+    ),
+)

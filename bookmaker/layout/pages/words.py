@@ -12,8 +12,8 @@ from math import ceil
 from bookmaker.book.contest import points_said
 from bookmaker.book.model import BookPuzzle, MarkLine
 from bookmaker.book.typography import curled
-from bookmaker.display.items import Group, Item, Tagged, Text, tagged
-from bookmaker.display.tags import ENGLISH, HEADING, OURS, PARAGRAPH, Role, Tag
+from bookmaker.display.items import Group, Item, Link, Tagged, Text, tagged
+from bookmaker.display.tags import ENGLISH, HEADING, LINK, OURS, PARAGRAPH, Role, Tag
 from bookmaker.layout.art.codes import qr_code, qr_side
 from bookmaker.layout.art.ridge import ridge
 from bookmaker.layout.art.swatch import legible_cell, swatch, swatch_size
@@ -153,7 +153,9 @@ def note_rows(puzzle: BookPuzzle, layout: Layout, measure: float) -> tuple[Row, 
     wide = min(measure - x, RULES_EMS * type.size)
     words = paragraph(puzzle.note, type, wide, line, x, tags=said) if puzzle.note else ()
     code = Tag(Role.FIGURE, f"Code of the link {puzzle.link}", NOTE, box=(0.0, 0.3 * line, side, side))
-    items: list[Item] = [tagged((code,), Group((qr_code(puzzle.link),), 0.0, 0.3 * line))]
+    leads = Link(0.0, 0.3 * line, side, side, puzzle.link, f"Link of this puzzle: {puzzle.link}", outward=True)
+    shown = tagged((replace(code, order=0),), Group((qr_code(puzzle.link),), 0.0, 0.3 * line))
+    items: list[Item] = [tagged((replace(PARAGRAPH, order=NOTE), LINK), shown, leads)]
     items += [
         tagged(row.tags, replace(item, y=item.y + at * line))
         for at, row in enumerate(words)

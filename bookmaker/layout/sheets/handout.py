@@ -99,10 +99,8 @@ def compose_key_sheet(book: Book, layout: Layout) -> Document:
     check(book, layout, "handout")
     layout = layout.speaking(book.publication.language)
     title = f"{book.title}: {ANSWER_KEY}"
-    leaves = _numbered(
-        as_part(flowing([*heading(title, layout), *key_rows(book.puzzles, layout)], layout, "keys", title))
-    )
-    return _document(book, title, layout, leaves, [Bookmark(ANSWER_KEY, "keys")])
+    leaves = flowing([*heading(title, layout), *key_rows(book.puzzles, layout)], layout, "keys", title)
+    return _document(book, title, layout, _numbered(leaves), [Bookmark(ANSWER_KEY, "keys")])
 
 
 def filled_well(
