@@ -71,6 +71,7 @@ def load_layout(name: str, asked: Place | None = None, use: Use | None = None) -
     else:
         beside = (path.name for path in _folder(asked).glob("*") if path.suffix in ENDINGS) if asked else ()
         text, hint = f"there is no layout {quoted(name)}", nearest(name, (*layout_names(), *beside))
+        hint = hint if hint.startswith("did") else nearest(name, layout_names())
         raise BookTroubles([Trouble(asked or Place("--layout"), "unknown-layout", text, hint)])
     if use not in (None, layout.use):
         text = f"“{name}” is a layout for a {layout.use}, not for a {use}"
