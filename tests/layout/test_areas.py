@@ -14,6 +14,7 @@ from bookmaker.layout import layout_names, load_layout
 from bookmaker.layout.explained import explained, values_of
 from bookmaker.layout.sheets.areas import MARGIN, compose_areas
 from bookmaker.schema import schema_text
+from bookmaker.schema.told import told
 from tests.layout.flat import Flat, flat
 
 
@@ -35,15 +36,15 @@ def test_every_field_is_explained() -> None:
 
 @pytest.mark.parametrize("name", layout_names())
 def test_every_value_is_told(name: str) -> None:
-    layout, told = load_layout(name), {(value.section, value.name): value.typed for value in values_of(name)}
+    layout, said = load_layout(name), {(value.section, value.name): value.typed for value in values_of(name)}
     for role in layout.type.__dataclass_fields__:
         type = getattr(layout.type, role)
-        assert told["type", role] == f"{type.font} {type.size:g}/{type.leading:g}"
-    assert told["puzzles", "rows"] == str(layout.puzzles.rows)
-    assert told["keys", "columns"] == str(layout.keys.columns)
-    assert told["puzzles", "coordinates"] == ("yes" if layout.puzzles.coordinates else "no")
-    assert ("tear-out" in {section for section, _ in told}) == (layout.tear_out is not None)
-    assert ("booklet" in {section for section, _ in told}) == (layout.booklet is not None)
+        assert said["type", role] == f"{type.font} {type.size:g}/{type.leading:g}"
+    assert said["puzzles", "rows"] == str(layout.puzzles.rows)
+    assert said["keys", "columns"] == str(layout.keys.columns)
+    assert said["puzzles", "coordinates"] == ("yes" if layout.puzzles.coordinates else "no")
+    assert ("tear-out" in {section for section, _ in said}) == (layout.tear_out is not None)
+    assert ("booklet" in {section for section, _ in said}) == (layout.booklet is not None)
 
 
 @pytest.mark.parametrize("name", layout_names())
@@ -83,3 +84,7 @@ def test_the_drawing_is_to_scale() -> None:
     ratios = [high / wide for wide, high in sides.items()]
     assert any(abs(ratio - layout.height / layout.width) < 0.01 for ratio in ratios)
     assert any(abs(ratio - layout.depth / layout.measure) < 0.01 for ratio in ratios)
+
+
+def test_the_readme_names_every_line() -> None:
+    assert set(json.loads(schema_text("layout"))["properties"]) - {"about"} == set(told()["in a layout"])

@@ -79,9 +79,10 @@ def head_beside(puzzle: BookPuzzle, layout: Layout, measure: float) -> tuple[Row
         wide = ridge_width(layout)
         top.append(Group((ridge(puzzle.rating.band, wide),), measure - wide, base))
     title = broken(puzzle.title, type.title.font, type.title.size, measure)
+    band = tuple(_band(puzzle, layout, measure))
     return (
         Row(type.number.leading, tuple(top)),
-        *(Row(layout.line, (band,)) for band in _band(puzzle, layout, measure)),
+        Row(layout.line if band else layout.line / 2, band),
         *(
             Row(type.title.leading, (_title(0.0, _base(type.title, layout), words, layout),), tags=(TITLE.further,))
             for words in title
