@@ -102,6 +102,7 @@ def make_plan(
         pages=pages,
         pages_place=fields["pages"].place if "pages" in fields else None,
         book=said,
+        folder=opened.path.parent,
         left_out=_left_out(catalogue.cards),
     )
 

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from pathlib import Path
 from typing import Any, Literal, TypeAlias
 
 from bookmaker.archive.cards import Card
@@ -97,6 +98,8 @@ class Plan:
     pages_place: Place | None = None
     book: Mapping[str, Any] = field(default_factory=dict)
     """What the brief says of the book, as it goes into its manifest."""
+    folder: Path = Path()
+    """Where the brief lies: from there the files are found that it names."""
     left_out: Mapping[str, int] = field(default_factory=dict)
     """Why puzzles of the archive are no candidates, and how many."""
 

@@ -15,6 +15,7 @@ from xml.sax.saxutils import escape
 from bookmaker.archive.cards import Card, Catalogue
 from bookmaker.archive.writing import typed
 from bookmaker.assemble.plan import Choice, Plan
+from bookmaker.manifest.archives import YAML
 
 
 def manifest_text(plan: Plan, choice: Choice, catalogue: Catalogue, folder: Path) -> str:
@@ -22,6 +23,9 @@ def manifest_text(plan: Plan, choice: Choice, catalogue: Catalogue, folder: Path
     roots = [Path(os.path.relpath(root, folder)).as_posix() for root in catalogue.roots]
     book: dict[str, Any] = {"title": plan.title, **plan.book}
     book["archive"] = roots[0] if len(roots) == 1 else roots
+    if str(book.get("layout", "")).lower().endswith(YAML):
+        layout = plan.folder.resolve() / book["layout"]
+        book["layout"] = Path(os.path.relpath(layout, folder.resolve())).as_posix()
     chapters = len(plan.parts) > 1 or bool(plan.parts[0].title)
     if not chapters:
         book["order"] = "listed"

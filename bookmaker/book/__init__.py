@@ -33,12 +33,15 @@ def make_book(
     draft: bool = False,
     as_listed: bool = False,
     store: Store | None = None,
+    hinted: bool | None = None,
 ) -> Book:
-    """The book of these puzzles in book order, or in the order given with `as_listed`, and then without hints.
+    """The book of these puzzles in book order, or in the order given with `as_listed`. It has hints if it is `hinted`;
+    where that is not said, as the manifest wants, and none in the order given.
 
     Hints come from `store` where it has them; what is told now is kept there. Raises what `bind` does.
     """
-    hinted = manifest.publication.hints and not as_listed
+    if hinted is None:
+        hinted = manifest.publication.hints and not as_listed
     pairs = with_hints(proofs, store or NoStore()) if hinted else ((proof, None) for proof in proofs)
     gathered = ((proof, book_puzzle(proof, hints, manifest.band_names)) for proof, hints in pairs)
     return bind(manifest, gathered, draft, as_listed)

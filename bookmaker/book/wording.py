@@ -29,6 +29,10 @@ HINTS_NOTE = (
     "There are three hints for every puzzle, about the first sticking point. Each gives away more than the one before "
     f"it, and the next is never in sight. {CELL_NAMES}"
 )
+SHEET_HINTS_NOTE = (
+    "There are three hints for every puzzle, about the first sticking point. Each gives away more than the one before "
+    f"it: cover those below with a sheet of paper. {CELL_NAMES}"
+)
 TEXT_HINTS_NOTE = (
     "There are three hints for every puzzle, about the first sticking point. Each gives away more than the one before "
     "it. Open only the one you want."
@@ -123,6 +127,14 @@ def guide(manifest: Manifest, draft: bool, hinted: bool, credited: bool) -> tupl
         "charts the solve, rising where a step takes more searching; arrowheads mark the sticking points."
         f"{CREDITED if credited else ''}",
     )
+
+
+IN_A_PAD = (
+    ("for each puzzle, before the keys:", "for each puzzle, after the last sheet:"),
+    ("The solution keys are at the back,", "The solution keys are on the backs of their sheets,"),
+    ("After the keys come the credits:", "At the end come the credits:"),
+)
+"""What the guide says otherwise where each key stands on the back of its puzzle."""
 
 
 def text_guide(band_names: Sequence[str], draft: bool, pictured: bool) -> tuple[str, ...]:

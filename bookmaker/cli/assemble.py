@@ -128,8 +128,9 @@ def _pages(plan: Plan, choice: Choice, catalogue: Catalogue) -> int:
         roots = Catalogue(catalogue.cards, tuple(root.resolve() for root in catalogue.roots))
         file.write_text(manifest_text(plan, choice, roots, Path(place).resolve()), encoding="utf-8")
         manifest = load(file)
+        layout = load_layout(manifest.layout or "a4-book", manifest.layout_place, "book")
     contents = make_book(manifest, proofs_in_order(manifest), store=known())
-    return len(compose(contents, load_layout(manifest.layout or "a4-book", manifest.layout_place)).pages)
+    return len(compose(contents, layout).pages)
 
 
 def _write(found: Assembled, catalogue: Catalogue, folder: Path) -> None:

@@ -6,12 +6,13 @@ In: what is typed so far. Out: words to go on with. A book that can't be read of
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
+from contextlib import suppress
 from pathlib import Path
 
 import click
 from click.shell_completion import CompletionItem
 
-from bookmaker.layout import layout_names, load_layout, load_theme, theme_names
+from bookmaker.layout import Layout, layout_names, load_layout, load_theme, theme_names
 from bookmaker.layout.specfile import Use
 from bookmaker.manifest import load
 from bookmaker.rules import kinds
@@ -29,7 +30,8 @@ def ids_listed(ctx: click.Context, param: click.Parameter, typed: str) -> list[C
     """The same after the last comma, without those that are named already."""
     before, comma, last = typed.rpartition(",")
     named = set(before.split(","))
-    offered = _offered(((name, title) for name, title in _puzzles(ctx) if name not in named), last)
+    puzzles = [*_puzzles(ctx), ("all", "all puzzles of the book")]
+    offered = _offered(((name, title) for name, title in puzzles if name not in named), last)
     return [CompletionItem(before + comma + item.value, help=item.help) for item in offered]
 
 
@@ -39,11 +41,12 @@ def rule_kinds(ctx: click.Context, param: click.Parameter, typed: str) -> list[C
 
 
 def layouts_for(use: Use) -> Completer:
-    """The layouts for books, or those for handouts, with what they are about."""
+    """The layouts for books, or those for handouts, with what they are about; also from files of the user's own."""
 
     def complete(ctx: click.Context, param: click.Parameter, typed: str) -> list[CompletionItem]:
-        layouts = map(load_layout, layout_names())
-        return _offered(((layout.name, layout.about) for layout in layouts if layout.use == use), typed)
+        named = ((name, load_layout(name)) for name in layout_names())
+        layouts = (*named, *_own_layouts(typed))
+        return _offered(((name, layout.about) for name, layout in layouts if layout.use == use), typed)
 
     return complete
 
@@ -51,6 +54,19 @@ def layouts_for(use: Use) -> Completer:
 def themes(ctx: click.Context, param: click.Parameter, typed: str) -> list[CompletionItem]:
     """The themes, with what they are about."""
     return _offered(((name, load_theme(name).about) for name in theme_names()), typed)
+
+
+def any_layout(ctx: click.Context, param: click.Parameter, typed: str) -> list[CompletionItem]:
+    """All layouts, whatever they are for."""
+    return [*layouts_for("book")(ctx, param, typed), *layouts_for("handout")(ctx, param, typed)]
+
+
+def _own_layouts(typed: str) -> Iterable[tuple[str, Layout]]:
+    """The layouts among the files of the folder that is typed, or of this one."""
+    folder = Path(typed.rpartition("/")[0] or ("/" if typed.startswith("/") else ""))
+    for path in sorted(folder.glob("*.y*ml")):
+        with suppress(BookErrors, OSError):
+            yield str(path), load_layout(str(path))
 
 
 def _puzzles(ctx: click.Context) -> Iterable[tuple[str, str]]:

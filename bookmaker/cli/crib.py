@@ -38,9 +38,9 @@ from bookmaker.tell.scenes import ends_of, scenes_of
     "layout_name",
     default="a4-book",
     show_default=True,
-    metavar="NAME",
+    metavar="NAME or FILE",
     shell_complete=layouts_for("book"),
-    help="Print in this layout.",
+    help="Print in this layout (see “bookmaker layouts”), or in the one in a file of your own.",
 )
 def crib_command(book: Path, puzzle_id: str, file: Path, layout_name: str) -> None:
     """Print a presenter's crib for puzzle ID.

@@ -27,6 +27,7 @@ from bookmaker.cli.paths import NEW_FILE_OR_STREAM, Whole
 from bookmaker.cli.table import decided_by_learning, proof_table
 from bookmaker.files import write_whole
 from bookmaker.layout import load_layout
+from bookmaker.layout.binding import cramped
 from bookmaker.manifest.permission import unprintable
 from bookmaker.proof.claims import wrong_claims
 from bookmaker.proof.notes_text import editor_notes, notes_report
@@ -65,7 +66,7 @@ def proof_command(
         demand_auditor()
     manifest = load_book(book)
     if manifest.layout:
-        load_layout(manifest.layout, manifest.layout_place, "book")
+        print_diagnostics(tuple(cramped(load_layout(manifest.layout, manifest.layout_place, "book"))))
     check_dress(manifest)
     proofs = proofs_in_order(manifest, count or 0)
     noted = tuple(editor_notes(proof) for proof in proofs) if notes else ()

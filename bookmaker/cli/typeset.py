@@ -49,6 +49,7 @@ from bookmaker.layout import (
     press_sheets,
     thin_spine,
 )
+from bookmaker.layout.binding import cramped, forewarned
 from bookmaker.layout.sheets.imposition import sheets_of, signatures
 from bookmaker.proof import Proof
 from bookmaker.rules.common.words.wording import counted
@@ -64,9 +65,9 @@ from bookmaker.times import calibrated_proof
 @click.option(
     "--layout",
     "layout_name",
-    metavar="NAME",
+    metavar="NAME or FILE",
     shell_complete=layouts_for("book"),
-    help="Print in this layout (see “bookmaker layouts”).",
+    help="Print in this layout (see “bookmaker layouts”), or in the one in a file of your own.",
 )
 @click.option(
     "--theme",
@@ -185,6 +186,9 @@ def typeset_command(
             if press and auditor():
                 ask_again(proofs)
         document = compose(contents, layout)
+        if not ebook:
+            covered = cover or manifest.publication.cover is not None
+            print_diagnostics((*cramped(layout), *forewarned(layout, len(document.pages), covered)))
         makers: dict[str, Callable[[], Document]] = {}
         if edition == "fillable":
             makers["book-fillable"] = lambda: fillable(document)

@@ -157,7 +157,8 @@ def tagged(tags: Tags, *items: Item) -> Tagged:
 
 @dataclass(frozen=True, slots=True)
 class Link:
-    """A clickable area that leads to an `Anchor` by name, and where to in words. Draws nothing."""
+    """A clickable area that leads to an `Anchor` by name or, `outward`, to an address; and where to in words. Draws
+    nothing."""
 
     x: float
     y: float
@@ -165,6 +166,7 @@ class Link:
     height: float
     target: str
     said: str = ""
+    outward: bool = False
 
 
 @dataclass(frozen=True, slots=True)

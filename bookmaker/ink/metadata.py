@@ -10,6 +10,8 @@ as XMP, and says the same.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass
+from types import MappingProxyType
 from xml.sax.saxutils import escape
 
 from bookmaker.display.items import Document
@@ -19,35 +21,80 @@ from bookmaker.ink.profiles import CONDITION, SCREEN, grey_profile, screen_profi
 
 MAKER = "bookmaker"
 
+PDF = "http://ns.adobe.com/pdf/1.3/"
 
 GREYS = Condition("Custom", CONDITION, registered=False, profile=grey_profile())
 
 ON_SCREEN = Condition("Custom", SCREEN, registered=False, profile=screen_profile())
 
-_SPACES = {b"GRAY": b"/N 1 /Alternate /DeviceGray", b"RGB ": b"/N 3 /Alternate /DeviceRGB", b"CMYK": b"/N 4"}
+_COLOURS = {b"GRAY": b"/N 1 /Alternate /DeviceGray", b"RGB ": b"/N 3 /Alternate /DeviceRGB", b"CMYK": b"/N 4"}
 
 
-def add_intent(file: PdfFile, kind: bytes, condition: Condition) -> None:
-    """Say what the colours of the file mean; `kind` is the output intent's subtype, as PDF writes it."""
+def add_intent(file: PdfFile, condition: Condition, *kinds: bytes) -> None:
+    """Say what the colours of the file mean; `kinds` are the subtypes of output intents, as PDF writes them."""
     said = file.string(condition.about)
     entries = b"/OutputConditionIdentifier %s /OutputCondition %s /Info %s" % (file.string(condition.name), said, said)
     if condition.registered:
         entries += b" /RegistryName %s" % file.string(REGISTRY)
     if condition.profile:
-        space = _SPACES[condition.profile[16:20]]
+        space = _COLOURS[condition.profile[16:20]]
         entries += b" /DestOutputProfile %d 0 R" % file.put_stream(space, condition.profile)
-    intent = file.put(b"<< /Type /OutputIntent /S %s %s >>" % (kind, entries))
-    file.catalogue("OutputIntents", f"[{intent} 0 R]")
+    intents = [file.put(b"<< /Type /OutputIntent /S %s %s >>" % (kind, entries)) for kind in kinds]
+    file.catalogue("OutputIntents", f"[{' '.join(f'{intent} 0 R' for intent in intents)}]")
 
 
 def add_metadata(
-    file: PdfFile, document: Document, fingerprint: str, spaces: Mapping[str, str], promises: Iterable[str]
+    file: PdfFile,
+    document: Document,
+    fingerprint: str,
+    spaces: Mapping[str, str] = MappingProxyType({}),
+    promises: Iterable[str] = (),
 ) -> None:
     """Add the XMP packet. `promises` are further properties, as XML, that name the standards the file keeps, `spaces`
     their namespaces by prefix; `fingerprint` is 32 hexadecimal figures."""
     packet = _packet(document, fingerprint, spaces, promises).encode()
     unpacked = b"<< /Type /Metadata /Subtype /XML /Length %d >>\nstream\n%s\nendstream" % (len(packet), packet)
     file.catalogue("Metadata", f"{file.put_plain(unpacked)} 0 R")
+
+
+@dataclass(frozen=True, slots=True)
+class Foreign:
+    """A property of a standard that PDF/A does not know, which a packet has to describe (ISO 19005-1, 6.7.8)."""
+
+    schema: str
+    space: str
+    prefix: str
+    name: str
+    kind: str
+    about: str
+
+
+ARCHIVED = {
+    "pdfaid": "http://www.aiim.org/pdfa/ns/id/",
+    "pdfaExtension": "http://www.aiim.org/pdfa/ns/extension/",
+    "pdfaSchema": "http://www.aiim.org/pdfa/ns/schema#",
+    "pdfaProperty": "http://www.aiim.org/pdfa/ns/property#",
+}
+"""Namespaces of what PDF/A says of a file and of foreign properties, by prefix."""
+
+
+def archived(part: int, conformance: str, foreign: Iterable[Foreign]) -> Iterator[str]:
+    """That a file keeps a part of PDF/A, and what the foreign properties of its packet are."""
+    yield f"<pdfaid:part>{part}</pdfaid:part>"
+    yield f"<pdfaid:conformance>{conformance}</pdfaid:conformance>"
+    yield "<pdfaExtension:schemas><rdf:Bag>"
+    for each in foreign:
+        yield '<rdf:li rdf:parseType="Resource">'
+        yield f"<pdfaSchema:schema>{each.schema}</pdfaSchema:schema>"
+        yield f"<pdfaSchema:namespaceURI>{each.space}</pdfaSchema:namespaceURI>"
+        yield f"<pdfaSchema:prefix>{each.prefix}</pdfaSchema:prefix>"
+        yield '<pdfaSchema:property><rdf:Seq><rdf:li rdf:parseType="Resource">'
+        yield f"<pdfaProperty:name>{each.name}</pdfaProperty:name>"
+        yield f"<pdfaProperty:valueType>{each.kind}</pdfaProperty:valueType>"
+        yield "<pdfaProperty:category>internal</pdfaProperty:category>"
+        yield f"<pdfaProperty:description>{each.about}</pdfaProperty:description>"
+        yield "</rdf:li></rdf:Seq></pdfaSchema:property></rdf:li>"
+    yield "</rdf:Bag></pdfaExtension:schemas>"
 
 
 def _packet(document: Document, fingerprint: str, spaces: Mapping[str, str], promises: Iterable[str]) -> str:
@@ -85,7 +132,7 @@ _NAMESPACES = {
     "dc": "http://purl.org/dc/elements/1.1/",
     "xmp": "http://ns.adobe.com/xap/1.0/",
     "xmpMM": "http://ns.adobe.com/xap/1.0/mm/",
-    "pdf": "http://ns.adobe.com/pdf/1.3/",
+    "pdf": PDF,
 }
 
 

@@ -13,13 +13,14 @@ from collections.abc import Callable, Iterable
 from hashlib import md5
 from io import BytesIO
 from typing import BinaryIO
+from urllib.parse import quote
 
 from bookmaker.display.items import Document, Link, Page
 from bookmaker.ink.conditions import USUAL, Condition
 from bookmaker.ink.content import Area, Content, number
 from bookmaker.ink.form import Form
 from bookmaker.ink.labels import Stretch, stretches
-from bookmaker.ink.metadata import MAKER
+from bookmaker.ink.metadata import MAKER, add_metadata
 from bookmaker.ink.pdffile import PdfFile, text_string
 from bookmaker.ink.pdfua import make_pdfua
 from bookmaker.ink.pdfx import VERSION, make_pdfx
@@ -74,6 +75,8 @@ def write_pdf(
         for bookmark in document.bookmarks:
             file.bookmark(bookmark.title, bookmark.target, bookmark.level)
         file.name_places()
+        if document.bookmarks:
+            file.catalogue("PageMode", "/UseOutlines")
     numbered = " ".join(f"{stretch.first} {_label(stretch, file)}" for stretch in stretches(tuple(labels)))
     file.catalogue("PageLabels", f"<< /Nums [{numbered}] >>")
     identity = fingerprint.hexdigest()
@@ -83,6 +86,8 @@ def write_pdf(
         structure.finish()
         form.finish()
         make_pdfua(file, document, identity, content.coloured)
+    elif not press:
+        add_metadata(file, document, identity)
     file.finish(identity, _information(document, press, file))
 
 
@@ -101,7 +106,8 @@ class _Ways:
         self.twice: set[str] = set()
 
     def add(self, page: Page, areas: Iterable[Area]) -> None:
-        self.wanted.update(area.what.target for area in areas if isinstance(area.what, Link))
+        links = (area.what for area in areas if isinstance(area.what, Link))
+        self.wanted.update(link.target for link in links if not link.outward)
         for anchor in page.anchors:
             (self.twice if anchor.name in self.names else self.names).add(anchor.name)
 
@@ -145,6 +151,9 @@ def _label(stretch: Stretch, file: PdfFile) -> str:
     return f"<< {' '.join(said)} >>"
 
 
+_IN_ADDRESSES = "%/:?#[]@!$&'()*+,;=~"
+"""What stands in an address as it is, besides letters and figures (RFC 3986, 2.2 and 2.3)."""
+
 _NUMERALS = {"ARABIC": "D", "ROMAN_LOWER": "r", "ROMAN_UPPER": "R"}
 
 
@@ -158,7 +167,10 @@ def _note(area: Area, page: Page, file: PdfFile, structure: Structure | None, fo
         form.put(area.what, corners, note, key)
         return note
     link = area.what
-    said = b"/Type /Annot /Subtype /Link /Border [0 0 0] /Rect [%s] /Dest %s" % (corners, file.string(link.target))
+    leads = b"/Dest " + file.string(link.target)
+    if link.outward:
+        leads = b"/A << /S /URI /URI %s >>" % text_string(quote(link.target, _IN_ADDRESSES))
+    said = b"/Type /Annot /Subtype /Link /Border [0 0 0] /Rect [%s] %s" % (corners, leads)
     if structure is not None:
         said += b" /F 4 /Contents %s /StructParent %d" % (text_string(link.said or link.target), key)
     return file.put(b"<< %s >>" % said, note)

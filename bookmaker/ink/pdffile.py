@@ -15,6 +15,8 @@ from __future__ import annotations
 import zlib
 from array import array
 from collections.abc import Iterable, Mapping
+from hashlib import md5
+from string import ascii_uppercase
 from typing import BinaryIO
 
 from reportlab import rl_config
@@ -27,7 +29,7 @@ RELIED_ON = {
     ),
     "reportlab.pdfbase.pdfdoc:PDFOutlines": ("addOutlineEntry", "prepare", "ready"),
     "reportlab.pdfbase.pdfdoc:PDFCatalog": ("__NoDefault__", "format"),
-    "reportlab.pdfbase.pdfdoc": ("PDFDocument", "PDFIndirectObject", "PDFString"),
+    "reportlab.pdfbase.pdfdoc": ("PDFDocument", "PDFIndirectObject", "PDFName", "PDFString", "PDFTrueTypeFont"),
     "reportlab.pdfbase.ttfonts:TTFont": ("splitString", "getSubsetInternalName", "addObjects"),
     "reportlab.rl_config": ("useA85",),
 }  # fmt: skip
@@ -144,6 +146,7 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
         dictionary, their values as PDF writes them."""
         for font in self.delayedFonts:
             font.addObjects(self)
+        self._tag_subsets(identity)
         self.catalogue("Pages", f"{self._tree} 0 R")
         said = self.put(
             b"<< %s >>" % b" ".join(b"/%s %s" % (key.encode(), value) for key, value in information.items())
@@ -165,18 +168,27 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
         table = self._put_table(trailer) if self._packed else self._write_table(trailer)
         self._write(b"startxref\n%d\n%%%%EOF\n" % table)
 
+    def _tag_subsets(self, identity: str) -> None:
+        """Give each subset of a font a tag that no other has, in this file or in another that may be bound up with it
+        (9.6.4): reportlab counts them from AAAAAA in every file."""
+        for font in self.idToObject["BasicFonts"].dict.values():
+            named = font.BaseFont
+            _, _, face = named.partition("+")
+            figures = int.from_bytes(md5(f"{identity} {named}".encode(), usedforsecurity=False).digest(), "big")
+            tag = "".join(ascii_uppercase[figures // 26**at % 26] for at in range(6))
+            font.BaseFont = f"{tag}+{face}"
+            self.idToObject[f"fontDescriptor:{named}"].dict["FontName"] = pdfdoc.PDFName(font.BaseFont)
+
     def _left_over(self, number: int, written: bytes) -> None:
-        """Write an object that reportlab kept, as reportlab writes it."""
-        if self._packed:
-            _, _, body = written.partition(b" obj\n")
-            body, _, _ = body.rpartition(b"endobj")
-            body = body.rstrip(b"\n")
-            if not body.endswith(b"endstream"):
-                self.put(body, number)
-                return
-            written = b"%d 0 obj\n%s\nendstream\nendobj\n" % (number, body.removesuffix(b"endstream"))
-        self._place(number)
-        self._write(written)
+        """Write an object that reportlab kept, as reportlab writes it but for a line's end after the bytes of a stream,
+        which it leaves out (7.3.8.1 asks for one, and PDF/A insists)."""
+        _, _, body = written.partition(b" obj\n")
+        body, _, _ = body.rpartition(b"endobj")
+        body = body.rstrip(b"\n")
+        if body.endswith(b"endstream"):
+            self._object(number, body.removesuffix(b"endstream") + b"\nendstream")
+        else:
+            self.put(body, number)
 
     def _put_bundle(self) -> None:
         """Write the objects that wait for it as an object stream."""

@@ -26,6 +26,7 @@ from bookmaker.book.contents import (
     Primer,
     TitlePage,
 )
+from bookmaker.book.pad import as_pad
 from bookmaker.book.wording import ANSWER_KEY, NOTES
 from bookmaker.display.items import Anchor, Bookmark, Document, Page
 from bookmaker.display.numerals import roman
@@ -44,6 +45,7 @@ from bookmaker.layout.pages.opener import opener_pages
 from bookmaker.layout.pages.parts import flowing, heading
 from bookmaker.layout.pages.primer import primer_pages
 from bookmaker.layout.pages.puzzles import puzzle_pages
+from bookmaker.layout.pages.tearout import torn_leaves
 from bookmaker.layout.spec import Layout
 
 
@@ -51,6 +53,8 @@ def compose(book: Book, layout: Layout) -> Document:
     """The whole book. Raises BookErrors for what can't be printed, and for puzzles that fit on no page."""
     check(book, layout, "book")
     layout = layout.speaking(book.publication.language)
+    if layout.tear_out:
+        book = as_pad(book)
     front = [leaf for part in book.front for leaf in _told(part, book, layout)]
     if len(front) % 2:
         front.append(BLANK)
@@ -96,9 +100,13 @@ def draw_pages(
 
 
 def _kept_apart(leaves: Iterable[UnnumberedPage]) -> Iterator[UnnumberedPage]:
-    """The leaves, the first a right page, with pages put between those that must not face each other."""
+    """The leaves, the first a right page, with pages put between those that must not face each other, and before those
+    that must be the front of a leaf."""
     right = True
     for leaf in leaves:
+        if leaf.front and not right:
+            yield BLANK
+            right = True
         if leaf.between and right:
             yield leaf.between
             right = not right
@@ -136,7 +144,8 @@ def _leaves(part: Part, book: Book, layout: Layout) -> Iterable[UnnumberedPage]:
             return contents_pages(part, book, layout)
         case Chapter():
             opening = opener_pages(part, book, layout) if part.title else []
-            return opening + puzzle_pages(part.puzzles, layout, part.title or book.title)
+            leaves = torn_leaves if layout.tear_out else puzzle_pages
+            return opening + leaves(part.puzzles, layout, part.title or book.title)
         case HintPages():
             return hints_pages(part, book.puzzles, layout)
         case Keys():

@@ -22,6 +22,11 @@ PAPERS = {
 }
 """Width and height of papers with a name, in points."""
 
+LANDSCAPE = " landscape"
+"""What turns a paper on its side."""
+
+PAPERS |= {f"{name}{LANDSCAPE}": (height, width) for name, (width, height) in PAPERS.items()}
+
 LENGTH = re.compile(r"(\d+(?:\.\d+)?)\s*(mm|cm|in|pt)")
 SIZE = re.compile(r"(\d+(?:\.\d+)?)\s*[x×]\s*(\d+(?:\.\d+)?)\s*(mm|cm|in|pt)")
 

@@ -10,10 +10,11 @@ from dataclasses import dataclass, replace
 from functools import partial
 from typing import Literal
 
-from bookmaker.display.items import Group, Item, Line, Stroke, Text, tagged
+from bookmaker.display.items import Group, Item, Line, Rect, Stroke, Text, tagged
 from bookmaker.display.tags import PART, Tag
+from bookmaker.layout.lengths import mm
 from bookmaker.layout.setting.text import Labels, cut
-from bookmaker.layout.spec import Layout
+from bookmaker.layout.spec import HOLE, HOLE_IN, Layout, TearOut
 
 SPACING = 0.12
 """Letter space of small labels in capitals, per em."""
@@ -56,6 +57,10 @@ class UnnumberedPage:
     head: str = ""
     bare: bool = False
     between: UnnumberedPage | None = None
+    torn: bool = False
+    """Has its edge marks to tear it off by?"""
+    front: bool = False
+    """Must it be the front of its leaf of paper?"""
 
 
 BLANK = UnnumberedPage(lambda sheet, labels: (), bare=True)
@@ -94,8 +99,30 @@ def furniture(sheet: PageSide, leaf: UnnumberedPage, head: str, label: str, draf
             x = edge - inset if sheet.right else edge + inset
             items.append(capitals(x, foot, head, layout, layout.measure - inset, anchor))
         yield Group(tuple(items), name="folio")
+    if leaf.torn and layout.tear_out:
+        yield Group(tuple(_edge(sheet, layout.tear_out)), name="tear-off edge")
     if draft:
         yield from draft_stamp(sheet.x, layout)
+
+
+APART = {2: mm(80), 3: 4.25 * 72, 4: mm(80)}
+"""Between the middles of two, three or four holes (ISO 838 for two; common practice for the others, no source)."""
+
+PERFORATION, PUNCH = Stroke(0.5, 0.35, (3.0, 3.0)), Stroke(0.4, 0.35)
+
+
+def _edge(sheet: PageSide, tear: TearOut) -> Iterator[Item]:
+    """The dashed line along which a leaf is torn off, and rings where holes are punched, at the side of the spine."""
+    layout = sheet.layout
+    spine, inwards = (0.0, 1.0) if sheet.right else (layout.width, -1.0)
+    torn = spine + inwards * tear.edge
+    if tear.perforation:
+        end = PERFORATION.width / 2
+        yield Line((torn, end), (torn, layout.height - end), PERFORATION)
+    middle = (torn if tear.perforation else spine) + inwards * HOLE_IN
+    for at in range(tear.holes):
+        y = layout.height / 2 + (at - (tear.holes - 1) / 2) * APART[tear.holes]
+        yield Rect(middle - HOLE / 2, y - HOLE / 2, HOLE, HOLE, PUNCH, radius=HOLE / 2)
 
 
 def capitals(

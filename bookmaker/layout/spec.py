@@ -5,7 +5,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from collections.abc import Mapping
+from dataclasses import dataclass, field, replace
 from typing import Literal
 
 from bookmaker.layout.theme import Theme
@@ -90,6 +91,20 @@ class PuzzleSlots:
 
 
 @dataclass(frozen=True, slots=True)
+class Shown:
+    """What stands with a puzzle on its page, apart from its title, its rules and its grid."""
+
+    setter: bool = True
+    difficulty: bool = True
+    """Its ridge, its band and the figure."""
+    note: bool = True
+    link: bool = True
+    """The code of its link."""
+    pointers: bool = True
+    """Where its key and its hints are."""
+
+
+@dataclass(frozen=True, slots=True)
 class KeySlots:
     """How solution keys stand on a page: `columns` across, cells at most `cell` points wide."""
 
@@ -104,6 +119,26 @@ class Press:
     bleed: float
     marks: bool
     slug: bool
+
+
+@dataclass(frozen=True, slots=True)
+class TearOut:
+    """Leaves to be torn off a pad: the strip at the spine is `edge` points wide, with a `perforation` along it or with
+    marks for so many `holes`, or both."""
+
+    edge: float
+    perforation: bool = True
+    holes: int = 0
+
+    @property
+    def reach(self) -> float:
+        """How far from the spine all that reaches: what is printed begins beyond."""
+        torn = self.edge if self.perforation else 0.0
+        return max(self.edge, torn + HOLE_IN + HOLE / 2 if self.holes else 0.0)
+
+
+HOLE, HOLE_IN = 6 * 72 / 25.4, 12 * 72 / 25.4
+"""Width of a punched hole, and how far its middle is from the edge of the sheet (ISO 838, from memory)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -133,10 +168,17 @@ class Layout:
     keys: KeySlots
     press: Press
     place: Place
+    shows: Shown = Shown()
     booklet: Booklet | None = None
     """The sheets of a layout that is made for folding."""
     theme: Theme | None = None
     """How the book is dressed; `themefile.worn` knows what holds where nothing is said."""
+    tear_out: TearOut | None = None
+    """How leaves of a pad are torn off."""
+    based_on: str = ""
+    """The layout that this one says its differences from."""
+    places: Mapping[str, Place] = field(default_factory=dict, compare=False)
+    """Where its own file has which value, by “section.field”."""
 
     def speaking(self, language: str) -> Layout:
         """The layout with its running text in a language; titles and headings are never hyphenated."""

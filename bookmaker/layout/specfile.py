@@ -1,6 +1,7 @@
 """Layout files: a page of YAML that a designer can read.
 
-In: `layouts/<name>.yaml`. Out: a `Layout` in points, or every mistake in the file at its place.
+In: `layouts/<name>.yaml`, or a file of the user's own that says what differs from one of these. Out: a `Layout` in
+points, or every mistake in the file at its place.
 
 A value that can't be read is replaced by a harmless one, so that the next mistakes are found too; no layout leaves this
 module while the collector holds an error.
@@ -10,21 +11,42 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
+from dataclasses import replace
 from functools import cache
+from math import ceil
+from pathlib import Path, PureWindowsPath
 from typing import Any, Literal, TypeAlias, TypeVar, cast
 
+from bookmaker.layout.basis import BASED_ON, on_basis, places_in, seen_from
 from bookmaker.layout.lengths import PAPERS, mm, read_length, read_number, read_paper
 from bookmaker.layout.setting.fonts import FontBook
-from bookmaker.layout.spec import Booklet, KeySlots, Layout, PageMargins, Press, PuzzleSlots, Type, TypeScale
+from bookmaker.layout.spec import (
+    Booklet,
+    KeySlots,
+    Layout,
+    PageMargins,
+    Press,
+    PuzzleSlots,
+    Shown,
+    TearOut,
+    Type,
+    TypeScale,
+)
 from bookmaker.resources import shipped
-from bookmaker.source.diagnostics import BookErrors, Collector, Diagnostic, Place, nearest
+from bookmaker.source.diagnostics import BookErrors, Collector, Diagnostic, Place, nearest, quoted
 from bookmaker.source.placed import Node, read_choice, read_fields, read_switch, read_text, read_whole
+from bookmaker.source.textfile import read_file
 from bookmaker.source.yamlfile import parse_yaml
 
 TYPE = re.compile(r"([\w-]+)\s+(\d+(?:\.\d+)?)/(\d+(?:\.\d+)?)")
 T = TypeVar("T")
 
 Use: TypeAlias = Literal["book", "handout"]
+
+HOLES = {"none": 0, "two": 2, "three": 3, "four": 4}
+
+CLEAR = mm(4)
+"""White between what is printed and the edge that is torn off, or its holes, at least."""
 
 PRESS = Press(bleed=mm(3), marks=True, slug=True)
 """For layouts that say nothing of the press."""
@@ -35,38 +57,97 @@ def layout_names() -> tuple[str, ...]:
     return tuple(sorted(path.stem for path in shipped("layouts").glob("*.yaml")))
 
 
-@cache
 def load_layout(name: str, asked: Place | None = None, use: Use | None = None) -> Layout:
-    """The layout of that name, asked for at a place of the manifest or on the command line, and for what `use`.
+    """A layout asked for at a place of a manifest or on the command line, and for what `use`: one that comes with
+    bookmaker, by its name, or a file, as it is found from the file that asks for it.
 
     Raises BookErrors if there is none, if it is for another use, or for the mistakes in its file.
     """
-    names = layout_names()
-    if name not in names:
-        text = f"there is no layout “{name}”"
-        raise BookErrors([Diagnostic(asked or Place("--layout"), "unknown-layout", text, nearest(name, names))])
-    path = shipped("layouts") / f"{name}.yaml"
-    layout = read_layout(name, path.read_text(encoding="utf-8"), f"layouts/{path.name}")
+    if name.lower().endswith(ENDINGS):
+        layout = _own(name, asked)
+    elif name in layout_names():
+        layout = _shipped(name)
+        layout = replace(layout, place=asked or Place("--layout"), places={})
+    else:
+        beside = (path.name for path in _folder(asked).glob("*") if path.suffix in ENDINGS) if asked else ()
+        text, hint = f"there is no layout {quoted(name)}", nearest(name, (*layout_names(), *beside))
+        hint = hint if hint.startswith("did") else nearest(name, layout_names())
+        raise BookErrors([Diagnostic(asked or Place("--layout"), "unknown-layout", text, hint)])
     if use not in (None, layout.use):
         text = f"“{name}” is a layout for a {layout.use}, not for a {use}"
-        fit = ", ".join(other for other in names if load_layout(other).use == use)
+        fit = ", ".join(other for other in layout_names() if _shipped(other).use == use)
         raise BookErrors([Diagnostic(asked or Place("--layout"), "wrong-use", text, f"layouts for a {use}: {fit}")])
     return layout
+
+
+ENDINGS = (".yaml", ".yml")
+"""By these a file is told from the name of a layout that comes with bookmaker."""
+
+
+@cache
+def _shipped(name: str) -> Layout:
+    return read_layout(name, *_shipped_text(name))
+
+
+def _shipped_text(name: str) -> tuple[str, str]:
+    path = shipped("layouts") / f"{name}.yaml"
+    return path.read_text(encoding="utf-8"), f"layouts/{path.name}"
+
+
+def _own(name: str, asked: Place | None) -> Layout:
+    return read_layout(Path(name).stem, *_own_text(name, asked))
+
+
+def _own_text(name: str, asked: Place | None) -> tuple[str, str]:
+    """The text of a layout's file, and the file's name as the user would write it: as a manifest names it, beside the
+    manifest; on the command line, wherever it lies."""
+    collector, place = Collector(), asked or Place("--layout")
+    parts = PureWindowsPath(name)
+    if asked and (parts.drive or parts.root or name.startswith("~")):
+        hint = "name it as it is found from the book's folder, such as my-layout.yaml or ../my-layout.yaml"
+        collector.error(place, "layout-outside", f"{quoted(name)} would not be found if the book is moved", hint)
+        collector.raise_errors()
+    path = _folder(asked) / name
+    text = read_file(path, str(path), place, collector)
+    collector.raise_errors()
+    assert text is not None
+    return text, str(path)
+
+
+def _folder(asked: Place | None) -> Path:
+    return Path(asked.file).parent if asked else Path()
+
+
+def tree_of(name: str) -> tuple[str, Node]:
+    """What is typed in a layout, named as on the command line, and in its basis; and the name of its own file."""
+    load_layout(name)
+    text, file = _own_text(name, None) if name.lower().endswith(ENDINGS) else _shipped_text(name)
+    return file, on_basis(_parsed(text, file), Collector(), layout_names())
+
+
+def _parsed(text: str, file: str) -> Node:
+    collector = Collector()
+    tree = parse_yaml(text, file, collector)
+    collector.raise_errors()
+    assert tree is not None
+    return tree
 
 
 def read_layout(name: str, text: str, file: str) -> Layout:
     """A layout from the text of its file. Raises BookErrors with every mistake in it."""
     collector = Collector()
-    root = parse_yaml(text, file, collector)
-    collector.raise_errors()
-    assert root is not None
+    own = _parsed(text, file)
+    root = on_basis(own, collector, layout_names())
     layout = layout_from(Section(root, "a layout", NEEDED, collector, OPTIONAL), name, root.place)
+    seen_from(own, collector)
     collector.raise_errors()
-    return layout
+    places = places_in(own)
+    about = layout.about if "about" in places else f"based on {layout.based_on}"
+    return replace(layout, about=about, places=places)
 
 
 NEEDED = ("about", "use", "paper", "margins", "type", "puzzles", "keys")
-OPTIONAL = ("press", "booklet")
+OPTIONAL = (BASED_ON, "shows", "press", "tear-out", "booklet")
 
 
 class Section:
@@ -149,12 +230,34 @@ def layout_from(top: Section, name: str, place: Place) -> Layout:
         if "press" in top.fields
         else PRESS,
         place=place,
+        shows=_shown(top),
+        based_on=top.choice(BASED_ON, layout_names()) if BASED_ON in top.fields else "",
+        tear_out=_tear_out(top) if "tear-out" in top.fields else None,
         booklet=_booklet(top, width, height, collector) if "booklet" in top.fields else None,
     )
-    if "margins" in top.fields and (layout.measure < mm(80) or layout.depth < mm(120)):
+    short, long = sorted((layout.measure, layout.depth))
+    if "margins" in top.fields and (short < mm(80) or long < mm(120)):
         text = "these margins leave less than 80 by 120 mm of the paper to print on"
         collector.error(top.fields["margins"].place, "no-room", text)
+    if layout.tear_out and layout.margins.inner < layout.tear_out.reach + CLEAR:
+        least = (layout.tear_out.reach + CLEAR) / mm(1)
+        text = "the inner margin is too narrow for the edge that is torn off and its holes"
+        hint = f"make it {ceil(least)} mm or more"
+        collector.error(margins.fields.get("inner", top.fields["tear-out"]).place, "no-room", text, hint)
     return layout
+
+
+def _shown(top: Section) -> Shown:
+    """What a layout does not mention is shown."""
+    names = tuple(Shown.__dataclass_fields__)
+    section = top.section("shows", (), names) if "shows" in top.fields else None
+    return Shown(**{name: section.switch(name) for name in names if name in section.fields}) if section else Shown()
+
+
+def _tear_out(top: Section) -> TearOut:
+    section = top.section("tear-out", ("edge", "perforation", "holes"))
+    edge = section.length("edge", mm(5), mm(40))
+    return TearOut(edge, section.switch("perforation"), HOLES[section.choice("holes", tuple(HOLES))])
 
 
 def _booklet(top: Section, width: float, height: float, collector: Collector) -> Booklet:

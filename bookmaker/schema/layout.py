@@ -6,21 +6,19 @@ So every field, its unit and its limits come from the reader itself; what each i
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable, Mapping
 from typing import TypeVar
 
+from bookmaker.layout.basis import BASED_ON
+from bookmaker.layout.explained import explained
 from bookmaker.layout.lengths import LENGTH, PAPERS, SIZE
 from bookmaker.layout.setting.fonts import FontBook
 from bookmaker.layout.spec import TypeScale
 from bookmaker.layout.specfile import NEEDED, OPTIONAL, TYPE, Section, layout_from
-from bookmaker.resources import shipped
 from bookmaker.schema import shapes
 from bookmaker.schema.shapes import Shape
 from bookmaker.source.diagnostics import Collector, Place
 from bookmaker.source.placed import Node, Word
-
-_EXPLAINED = re.compile(r"( *)([a-z ]+):(?: [^#]*)?(?:#\s*(.*))?")
 
 ANYWHERE = Place("")
 
@@ -28,10 +26,14 @@ T = TypeVar("T")
 
 
 def layout() -> Shape:
-    """The whole file of a layout."""
+    """The whole file of a layout: with a basis it need not be whole."""
     top = Noted(NEEDED, OPTIONAL)
     layout_from(top, "", ANYWHERE)
-    return top.shape(explained("a4-book.yaml"))
+    whole = {"required": [*NEEDED], "properties": {
+        name: {"required": [*noted.names]}
+        for name, noted in top.noted.items() if isinstance(noted, Noted) and noted.names
+    }}  # fmt: skip
+    return {**top.shape(explained()), "if": {"required": [BASED_ON]}, "else": whole}
 
 
 class Noted(Section):
@@ -49,7 +51,7 @@ class Noted(Section):
             for name, noted in self.noted.items()
         }
         said = {name: told[within + name] for name in fields if within + name in told}
-        return shapes.table({name: fields[name] for name in self.fields}, self.names, said)
+        return shapes.table({name: fields[name] for name in self.fields}, told=said)
 
     def value(self, name: str, read: Callable[[Node], T | None], stand_in: T) -> T:
         papers = {"anyOf": [shapes.choice(PAPERS), shapes.matching(SIZE)]}
@@ -84,16 +86,3 @@ class Noted(Section):
     def section(self, name: str, names: tuple[str, ...], optional: tuple[str, ...] = ()) -> Section:
         self.noted[name] = inner = type(self)(names, optional)
         return inner
-
-
-def explained(file: str) -> Mapping[str, str]:
-    """The comments behind the lines of a shipped file, by “section.field”."""
-    found: dict[str, str] = {}
-    above = ""
-    for line in (shipped("layouts") / file).read_text("utf-8").splitlines():
-        if match := _EXPLAINED.fullmatch(line):
-            indent, name, words = match.groups()
-            above = above if indent else name
-            if words:
-                found[f"{above}.{name}" if indent else name] = words[:1].upper() + words[1:]
-    return found

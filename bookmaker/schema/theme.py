@@ -8,9 +8,10 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import TypeVar
 
+from bookmaker.layout.explained import explained
 from bookmaker.layout.themefile import INKS, MOST_MARKS, NEEDED, PALETTE, theme_from
 from bookmaker.schema import shapes
-from bookmaker.schema.layout import ANYWHERE, Noted, explained
+from bookmaker.schema.layout import ANYWHERE, Noted
 from bookmaker.schema.shapes import Shape
 from bookmaker.source.placed import Node
 

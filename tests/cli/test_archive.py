@@ -171,6 +171,16 @@ def test_pages_are_held_to_the_true_count(stocked: Path) -> None:
     assert (result.exit_code, "pages as composed" in result.stderr) == (1, True)
 
 
+def test_a_layout_beside_the_brief_is_found_from_the_new_book(stocked: Path) -> None:
+    club = stocked
+    brief = BRIEF.replace("puzzles: 2", "puzzles: 2\n  pages: at most 40") + "book: {layout: mine.yaml}\n"
+    write(club, {"brief.yaml": brief, "mine.yaml": "based-on: a5-book\n"})
+    result = run("assemble", club / "brief.yaml", "--out", club / "new" / "mine")
+    assert result.exit_code == 0, result.output
+    assert "layout: ../../mine.yaml" in (club / "new" / "mine" / "book.yaml").read_text()
+    assert run("proof", club / "new" / "mine").exit_code == 0
+
+
 def test_the_demo_archive_and_its_briefs(tmp_path: Path) -> None:
     copytree(DEMO, tmp_path / "demo", ignore=lambda folder, names: [name for name in names if name.endswith(".pdf")])
     for brief in ("second-tide", "season", "contest"):

@@ -86,7 +86,7 @@ def test_a_layout_for_something_else_is_told_at_its_line(
     result = run(name, "book.yaml", *options)
     assert result.exit_code == 1
     assert "book.yaml:3:11: “a4-handout” is a layout for a handout, not for a book" in result.stderr
-    assert "layouts for a book: 6x9-book, a4-book, " in result.stderr
+    assert "layouts for a book: 6x9-book, 6x9-book-two, " in result.stderr
     assert not (tmp_path / "out").exists()
 
 
@@ -139,6 +139,17 @@ def test_layouts_and_kinds_are_completed(folder: Path) -> None:
     books = [name for name in layout_names() if load_layout(name).use == "book"]
     assert offered("typeset", folder, "--layout", "") == offered("crib", folder, "x", "--layout", "") == books
     assert offered("handout", folder, "--layout", "letter") == ["letter-handout"]
+    assert offered("layouts", "a4-") == [
+        name for name in layout_names() if name.startswith("a4-") and name in books
+    ] + ["a4-handout"]
+
+
+def test_own_layouts_are_completed(tmp_path: Path) -> None:
+    (tmp_path / "mine.yaml").write_text("based-on: a5-book\n")
+    (tmp_path / "sheet.yaml").write_text("based-on: a4-handout\n")
+    (tmp_path / "book.yaml").write_text("book: {title: One}\n")
+    assert offered("typeset", tmp_path, "--layout", f"{tmp_path}/") == [f"{tmp_path}/mine.yaml"]
+    assert offered("handout", tmp_path, "--layout", f"{tmp_path}/s") == [f"{tmp_path}/sheet.yaml"]
 
 
 # -- a narrow window

@@ -7,9 +7,9 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from bookmaker.ink.pictures import grey_picture
 from PIL import ExifTags, Image
 
+from bookmaker.ink.pictures import grey_picture
 from bookmaker.manifest.pictures import Picture, read_picture
 from bookmaker.source.diagnostics import Collector, Place
 from bookmaker.source.placed import Word

@@ -69,8 +69,10 @@ def test_poppler_knows_the_standard(made: bytes, tmp_path: Path) -> None:
 
 
 def test_output_intent(pdf: pikepdf.Pdf) -> None:
-    (intent,) = pdf.Root.OutputIntents
-    assert (intent.Type, intent.S) == ("/OutputIntent", "/GTS_PDFX")
+    """One for PDF/X, and one that says the same to PDF/A, with the same profile (ISO 19005-1, 6.2.2)."""
+    intent, archived = pdf.Root.OutputIntents
+    assert (intent.Type, intent.S, archived.S) == ("/OutputIntent", "/GTS_PDFX", "/GTS_PDFA1")
+    assert intent.DestOutputProfile.objgen == archived.DestOutputProfile.objgen
     assert str(intent.OutputConditionIdentifier) == "Custom" and str(intent.Info) and str(intent.OutputCondition)
     assert intent.DestOutputProfile.N == 1
     profile = ImageCms.ImageCmsProfile(BytesIO(intent.DestOutputProfile.read_bytes())).profile

@@ -6,14 +6,16 @@ from typing import Any
 
 import pdfplumber
 
+from bookmaker.book import make_book
 from bookmaker.book.contest import check_digits, enter_contest
-from bookmaker.display.items import Document, Line, Page, Rect, Text, untagged
+from bookmaker.book.wording import HINT_LEVELS
+from bookmaker.display.items import Document, Line, Link, Page, Rect, Text, untagged
 from bookmaker.ink.pdf import pdf_bytes
-from bookmaker.layout import KeyPlace, compose_handout, compose_marker, load_layout
+from bookmaker.layout import KeyPlace, Occasion, compose_handout, compose_marker, load_layout
 from bookmaker.layout.sheets.handout import share_rules
 from bookmaker.preflight import inspect
 from tests.layout.flat import flat
-from tests.layout.sample_book import picked, sample_proofs
+from tests.layout.sample_book import picked, sample_manifest, sample_proofs
 
 A4 = load_layout("a4-handout")
 
@@ -177,3 +179,46 @@ def test_the_text_stands_at_the_left_of_the_grid_on_every_sheet() -> None:
             title = min(item.box[0] for item in words if not item.inside("grid "))
             sides.add(title < grid)
     assert len(front) == 2 and sides == {True}
+
+
+def filled(*ids: str) -> list[list[str]]:
+    """The grids of each sheet, without its key."""
+    made = compose_handout(picked(*ids), A4, "none").pages
+    return [sorted(grids(page)) for page in made]
+
+
+def test_the_last_sheet_has_no_empty_place() -> None:
+    """Three stand as one above two, two beside their text, one on a sheet of its own, each as large as it can be."""
+    nines = ("kettle", "attic", "quilt", "morning", "hinge", "pantry", "window")
+    for count in range(1, len(nines) + 1):
+        pages = compose_handout(picked(*nines[:count]), A4, "none").pages
+        boxes = placed(pages[-1], "grid ")
+        depth = A4.height - A4.margins.top - A4.margins.bottom
+        reach = max(box[3] for box in boxes.values()) - A4.margins.top
+        assert reach > 0.6 * depth, (count, boxes)
+        last = len(boxes)
+        if last == 3:
+            heights = sorted(box[3] - box[1] for box in boxes.values())
+            assert heights[2] > heights[1]
+    assert sum(map(len, filled(*nines))) == len(nines)
+
+
+def test_copies_repeat_the_sheets_and_nothing_else() -> None:
+    book = picked("kettle", "stairs")
+    once, thrice = (compose_handout(book, A4, "last", Occasion(copies=count)).pages for count in (1, 3))
+    assert len(thrice) == 3 * (len(once) - 1) + 1
+    assert [page.label for page in thrice] == ["1", "1", "1", "1"]
+    assert [bool(page.anchors) for page in thrice] == [True, False, False, True]
+    assert grids(thrice[0]) == grids(thrice[2]) == grids(once[0])
+
+
+def test_hints_of_a_sheet_lead_nowhere() -> None:
+    """All of them on one sheet, in the order of the puzzles, the next level below."""
+    proofs = [proof for proof in sample_proofs() if proof.entry.id in ("kettle", "stairs")]
+    book = make_book(sample_manifest(), proofs, as_listed=True, hinted=True)
+    *_, hints, _ = compose_handout(book, A4).pages
+    said = words(hints)
+    places = [said.index(level) for level in HINT_LEVELS]
+    assert places == sorted(places)
+    assert not any(isinstance(item.item, Link) for item in flat(hints))
+    assert pdf_bytes(compose_handout(book, A4, "none"))

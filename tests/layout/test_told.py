@@ -4,17 +4,21 @@ from __future__ import annotations
 
 import os
 import re
+from dataclasses import replace
+from io import BytesIO
 from itertools import pairwise
 from pathlib import Path
 
+import pikepdf
 import pytest
 
 from bookmaker.book.contents import BookPuzzle
 from bookmaker.ink.pdf import pdf_bytes
-from bookmaker.layout import compose, compose_key, load_layout
+from bookmaker.layout import compose, compose_handout, compose_key, load_layout
+from bookmaker.layout.lengths import mm
 from bookmaker.puzzle.grid import SYMBOLS
 from tests.layout.pinned import crib, pinned_document
-from tests.layout.sample_book import full_book, sample_book
+from tests.layout.sample_book import full_book, picked, sample_book
 from tests.layout.test_pages import MAKERS, document
 from tests.marked import assert_marked
 from tests.told import Told, told
@@ -95,3 +99,22 @@ def test_a_puzzle_is_read_title_first_then_rules_marks_grid_and_pointers() -> No
 def test_a_key_by_itself_begins_with_its_title() -> None:
     found = told(pdf_bytes(compose_key(sample_book(), load_layout("a5-book"))))
     assert [kid.type for kid in found.kids] == ["H1", *["Sect"] * len(sample_book().puzzles)]
+
+
+def test_the_code_of_a_link_can_be_clicked_on() -> None:
+    """In a book and on a handout; the link says where it leads."""
+    address = "https://example.org/kettle"
+    book = picked("kettle")
+    linked = tuple(replace(puzzle, link=address) for puzzle in book.puzzles)
+    (chapter,) = book.chapters
+    body = tuple(replace(part, puzzles=linked) if part is chapter else part for part in book.body)
+    book = replace(book, body=body)
+    for made in (compose(book, load_layout("a5-book")), compose_handout(book, load_layout("a4-handout"))):
+        with pikepdf.open(BytesIO(pdf_bytes(made))) as pdf:
+            notes = [note for page in pdf.pages for note in page.get("/Annots", []) if "/A" in note]
+            (note,) = notes
+            assert str(note.A.URI) == address and address in str(note.Contents)
+            left, bottom, right, top = map(float, note.Rect)
+            assert right - left == pytest.approx(top - bottom, abs=0.01) and right - left > mm(10)
+        (link,) = [each for each in told(pdf_bytes(made)).every("Link") if [*each.every("Figure")]]
+        assert address in str(link)

@@ -175,6 +175,8 @@ class Block:
 
     def _pointers(self) -> Iterator[tuple[PageNumber, float]]:
         """Where to find the key and the hints, each with how far from the right it ends where they share a line."""
+        if not self.layout.shows.pointers:
+            return
         label = self.layout.type.label
         tags = (POINTER,)
         yield PageNumber(0.0, 0.0, KEY_POINTER, f"key {self.puzzle.id}", label, 0.25, tags=tags), 0.0

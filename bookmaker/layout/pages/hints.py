@@ -9,12 +9,13 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from functools import partial
 from math import ceil
 
 from bookmaker.book.contents import BookPuzzle, HintPages
 from bookmaker.display.items import Group, Item, Link, Text, tagged
-from bookmaker.display.tags import BODY, ENTRY, LABEL, LINK, LIST, OURS, further
+from bookmaker.display.tags import BODY, ENTRY, HEADING, LABEL, LINK, LIST, OURS, further
 from bookmaker.layout.art.coordinates import miniature
 from bookmaker.layout.page_side import PageSide, UnnumberedPage
 from bookmaker.layout.pages.columned import Columns, columned, columns_of
@@ -48,12 +49,31 @@ def hints_pages(part: HintPages, puzzles: Sequence[BookPuzzle], layout: Layout) 
     return leaves
 
 
+def hint_sheet(part: HintPages, puzzles: Sequence[BookPuzzle], layout: Layout) -> list[UnnumberedPage]:
+    """All levels on one sheet, or as few as will do, one level below the other, for solvers who have no other pages: so
+    nothing leads anywhere."""
+    measure = min(layout.measure, 40 * layout.type.text.size)
+    head = [*heading(part.heading, layout)]
+    head += [*paragraph(part.note, layout.type.text, measure, layout.line, tags=(OURS,)), Row(layout.line / 2)]
+    head += [_example(puzzles, layout), Row(layout.line)]
+    bold = replace(layout.type.small, font="serif-bold")
+    rows: list[Row] = []
+    for level, title in enumerate(part.levels, start=1):
+        rows += [
+            replace(row, tied=True)
+            for row in paragraph(title, bold, _columns(layout).wide, layout.line, tags=(HEADING,))
+        ]
+        rows += [row for puzzle in puzzles for row in _entry(puzzle, level, layout, linked=False)]
+        rows.append(Row(layout.line / 2))
+    return [*columned(head, rows, layout, _columns(layout), part.heading, ("hints",))]
+
+
 def _columns(layout: Layout) -> Columns:
     """The columns of a page of hints."""
     return columns_of(layout, EMS)
 
 
-def _entry(puzzle: BookPuzzle, level: int, layout: Layout) -> Iterator[Row]:
+def _entry(puzzle: BookPuzzle, level: int, layout: Layout, linked: bool = True) -> Iterator[Row]:
     """A hint beside the number of its puzzle."""
     if puzzle.hints is None:
         return
@@ -62,7 +82,7 @@ def _entry(puzzle: BookPuzzle, level: int, layout: Layout) -> Iterator[Row]:
     indent = width("000", small) + 0.7 * small.size
     lines = broken(words, small.font, small.size, _columns(layout).wide - indent, small.language)
     for at, text in enumerate(lines):
-        items = Later(partial(_line, text, puzzle, level, at == 0, layout, indent))
+        items = Later(partial(_line if linked else _plain_line, text, puzzle, level, at == 0, layout, indent))
         anchors = (f"hint {level} {puzzle.id}",) if at == 0 else ()
         yield Row(line, items, tied=at < len(lines) - 1, anchors=anchors)
     if level - 1 in puzzle.hints.lettered:
@@ -111,6 +131,20 @@ def _line(text: str, puzzle: BookPuzzle, level: int, first: bool, layout: Layout
             Text(edge, base, number, "sans-bold", small.size * 0.95, anchor="end"),
             Link(edge - wide, base - small.size, wide, 1.3 * small.size, f"puzzle {puzzle.id}", f"puzzle {number}"),
         )
+
+
+def _plain_line(
+    text: str, puzzle: BookPuzzle, level: int, first: bool, layout: Layout, indent: float
+) -> Iterator[Item]:
+    """The same without links."""
+    small, base = layout.type.small, (1 - DROP) * layout.line
+    entry = (LIST, ENTRY, BODY)
+    words = Text(indent, base, text, small.font, small.size)
+    yield tagged(entry if first else further(entry), words)
+    if first:
+        edge = indent - 0.7 * small.size
+        number = Text(edge, base, str(puzzle.number), "sans-bold", small.size * 0.95, anchor="end")
+        yield tagged((LIST, ENTRY.further, LABEL), number)
 
 
 def _between(level: int, layout: Layout) -> UnnumberedPage:

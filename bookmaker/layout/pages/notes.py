@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from bookmaker.display.items import Item, Line, Stroke
 from bookmaker.layout.page_side import PageSide, UnnumberedPage
 from bookmaker.layout.pages.parts import heading
@@ -22,11 +24,15 @@ def note_pages(count: int, title: str, layout: Layout) -> list[UnnumberedPage]:
 def _leaf(title: str, layout: Layout, anchor: str, head: str) -> UnnumberedPage:
     def draw(sheet: PageSide, labels: Labels) -> tuple[Item, ...]:
         rows = heading(title, layout) if title else ()
-        y, items = sheet.y + height(rows), [*stacked(rows, sheet.x, sheet.y, labels)]
-        y += (0 if title else STEP) * layout.line
-        while y <= sheet.y + layout.depth + 0.01:
-            items.append(Line((sheet.x, y), (sheet.x + layout.measure, y), RULE))
-            y += STEP * layout.line
-        return tuple(items)
+        below = height(rows) + (0 if title else STEP) * layout.line
+        return (*stacked(rows, sheet.x, sheet.y, labels), *ruled(sheet, below))
 
     return UnnumberedPage(draw, ((anchor, layout.margins.top),) if anchor else (), "" if title else head)
+
+
+def ruled(sheet: PageSide, below: float) -> Iterator[Line]:
+    """Rules from so many points below the top of the type area down to its foot."""
+    layout, step = sheet.layout, STEP * sheet.layout.line
+    for at in range(int((layout.depth - below + 0.01) // step) + 1):
+        y = sheet.y + below + at * step
+        yield Line((sheet.x, y), (sheet.x + layout.measure, y), RULE)

@@ -22,7 +22,7 @@ from bookmaker.layout.pages.block import Block, fit_above, fit_beside, in_line, 
 from bookmaker.layout.pages.crowded import fit_crowded, fit_spread
 from bookmaker.layout.setting.flow import stacked
 from bookmaker.layout.setting.text import Labels
-from bookmaker.layout.spec import Layout
+from bookmaker.layout.spec import Layout, Shown
 from bookmaker.source.diagnostics import BookErrors, Diagnostic
 
 SMALLEST = 1.0
@@ -59,7 +59,7 @@ def place_puzzles(
     gap = layout.puzzles.gap
     band, left, top, below = (0, 0.0), 0, 0.0, 0.0
     for puzzle in puzzles:
-        block, across = _fit(puzzle, layout, depth, spread)
+        block, across = _fit(_as_shown(puzzle, layout.shows), layout, depth, spread)
         if not block.fits:
             diagnostics.append(_does_not_fit(block))
             continue
@@ -74,6 +74,17 @@ def place_puzzles(
     if diagnostics:
         raise BookErrors(diagnostics)
     return [tuple(_in_rows(page)) for page in pages]
+
+
+def _as_shown(puzzle: BookPuzzle, shows: Shown) -> BookPuzzle:
+    """The puzzle without what the layout leaves out."""
+    return replace(
+        puzzle,
+        setter=puzzle.setter if shows.setter else "",
+        rating=puzzle.rating if shows.difficulty else None,
+        note=puzzle.note if shows.note else "",
+        link=puzzle.link if shows.link else "",
+    )
 
 
 def _in_rows(page: Sequence[Slot]) -> Iterator[Slot]:
@@ -96,7 +107,7 @@ def _with(slots: Sequence[Slot], blocks: Sequence[Block]) -> Iterator[Slot]:
 def _fit(puzzle: BookPuzzle, layout: Layout, depth: float, spread: bool) -> tuple[Block, int]:
     """The puzzle in its share of a page, or on half of it, all of it or two that face each other; and how many like it
     stand beside each other. Where it does not even fit there, its block says so."""
-    wide, high = _share(layout, depth)
+    wide, high = share(layout, depth)
     across, hang = layout.puzzles.columns, layout.puzzles.hang
     if layout.puzzles.text == "beside":
         found = fit_beside(puzzle, layout, wide, high)
@@ -124,7 +135,7 @@ def _fit_half(puzzle: BookPuzzle, layout: Layout, depth: float) -> Block | None:
     return fit_beside(puzzle, large, layout.measure, (depth - slots.gap) / 2)
 
 
-def _share(layout: Layout, depth: float) -> tuple[float, float]:
+def share(layout: Layout, depth: float) -> tuple[float, float]:
     """Width and depth of one puzzle's share of a page."""
     slots = layout.puzzles
     return (
@@ -136,14 +147,13 @@ def _share(layout: Layout, depth: float) -> tuple[float, float]:
 def _leaves(slots: tuple[Slot, ...], layout: Layout, head: str) -> Iterator[UnnumberedPage]:
     """The page of these slots, after the one that faces it if there is one."""
     facing = slots[0].block.facing
-    anchors = tuple((f"puzzle {slot.block.puzzle.id}", layout.margins.top + slot.y) for slot in slots)
     if facing:
 
         def draw(sheet: PageSide, labels: Labels) -> tuple[Item, ...]:
             return (tagged((SECTION,), *stacked(facing, sheet.x, sheet.y, labels)),)
 
-        yield UnnumberedPage(draw, anchors, head, between=_turn_over(layout))
-    yield _leaf(slots, layout, head, () if facing else anchors)
+        yield UnnumberedPage(draw, _anchors(slots, layout), head, between=_turn_over(layout))
+    yield leaf_of(slots, layout, head, not facing)
 
 
 def _turn_over(layout: Layout) -> UnnumberedPage:
@@ -158,11 +168,17 @@ def _turn_over(layout: Layout) -> UnnumberedPage:
     return UnnumberedPage(draw)
 
 
-def _leaf(slots: tuple[Slot, ...], layout: Layout, head: str, anchors: tuple[tuple[str, float], ...]) -> UnnumberedPage:
+def leaf_of(slots: tuple[Slot, ...], layout: Layout, head: str, led_to: bool = True) -> UnnumberedPage:
+    """The page of these slots; with anchors that lead to its puzzles, unless these lead elsewhere."""
+
     def draw(sheet: PageSide, labels: Labels) -> tuple[Item, ...]:
         return tuple(drawn(slots, sheet.x, sheet.y, sheet.right, labels))
 
-    return UnnumberedPage(draw, anchors, head)
+    return UnnumberedPage(draw, _anchors(slots, layout) if led_to else (), head)
+
+
+def _anchors(slots: tuple[Slot, ...], layout: Layout) -> tuple[tuple[str, float], ...]:
+    return tuple((f"puzzle {slot.block.puzzle.id}", layout.margins.top + slot.y) for slot in slots)
 
 
 def drawn(slots: tuple[Slot, ...], left: float, top: float, right: bool, labels: Labels) -> Iterator[Item]:

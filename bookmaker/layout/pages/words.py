@@ -12,8 +12,8 @@ from math import ceil
 from bookmaker.book.contents import BookPuzzle, MarkLine
 from bookmaker.book.contest import points_said
 from bookmaker.book.smart_quotes import smart_quotes
-from bookmaker.display.items import Group, Item, Tagged, Text, tagged
-from bookmaker.display.tags import ENGLISH, HEADING, OURS, PARAGRAPH, Role, Tag
+from bookmaker.display.items import Group, Item, Link, Tagged, Text, tagged
+from bookmaker.display.tags import ENGLISH, HEADING, LINK, OURS, PARAGRAPH, Role, Tag
 from bookmaker.layout.art.codes import qr_code, qr_side
 from bookmaker.layout.art.ridge import ridge
 from bookmaker.layout.art.swatch import legible_cell, swatch, swatch_size
@@ -69,9 +69,8 @@ def head_above(puzzle: BookPuzzle, layout: Layout, measure: float, hang: float) 
         for words in lines[1:]
     ]
     setter = _setter(puzzle, layout, axis, measure - axis - width(_band_words(puzzle), type.label) - layout.line)
-    band = Text(measure, _base(type.note, layout), _band_words(puzzle), type.label.font, type.label.size, anchor="end")
     first, *more = setter or (Row(type.note.leading),)
-    return (*rows, Row(first.height, (*first.told, tagged((BAND,), band))), *more)
+    return (*rows, Row(first.height, (*first.told, *_band(puzzle, layout, measure))), *more)
 
 
 def head_beside(puzzle: BookPuzzle, layout: Layout, measure: float) -> tuple[Row, ...]:
@@ -83,11 +82,11 @@ def head_beside(puzzle: BookPuzzle, layout: Layout, measure: float) -> tuple[Row
     if puzzle.rating:
         wide = ridge_width(layout)
         top.append(Group((ridge(puzzle.rating.band, wide),), measure - wide, base))
-    band = Text(measure, _base(type.note, layout), _band_words(puzzle), type.label.font, type.label.size, anchor="end")
     title = broken(puzzle.heading, type.title.font, type.title.size, measure) if puzzle.heading else ()
+    band = tuple(_band(puzzle, layout, measure))
     return (
         Row(type.number.leading, tuple(top)),
-        Row(layout.line, (band,), tags=(BAND,)),
+        Row(layout.line if band else layout.line / 2, band),
         *(
             Row(type.title.leading, (_title(0.0, _base(type.title, layout), words, layout),), tags=(TITLE.further,))
             for words in title
@@ -159,7 +158,9 @@ def note_rows(puzzle: BookPuzzle, layout: Layout, measure: float) -> tuple[Row, 
     wide = min(measure - x, RULES_EMS * type.size)
     words = paragraph(puzzle.note, type, wide, line, x, tags=said) if puzzle.note else ()
     code = Tag(Role.FIGURE, f"Code of the link {puzzle.link}", NOTE, box=(0.0, 0.3 * line, side, side))
-    items: list[Item] = [tagged((code,), Group((qr_code(puzzle.link),), 0.0, 0.3 * line))]
+    leads = Link(0.0, 0.3 * line, side, side, puzzle.link, f"Link of this puzzle: {puzzle.link}", outward=True)
+    shown = tagged((replace(code, order=0),), Group((qr_code(puzzle.link),), 0.0, 0.3 * line))
+    items: list[Item] = [tagged((replace(PARAGRAPH, order=NOTE), LINK), shown, leads)]
     items += [
         tagged(row.tags, replace(item, y=item.y + at * line))
         for at, row in enumerate(words)
@@ -216,9 +217,17 @@ def _setter(puzzle: BookPuzzle, layout: Layout, x: float, measure: float) -> tup
     return paragraph(puzzle.setter, type, measure, layout.line, x, tags=(SETTER,)) if puzzle.setter else ()
 
 
+def _band(puzzle: BookPuzzle, layout: Layout, right: float) -> Iterator[Item]:
+    """Band and difficulty, ending at the right; nothing where they are not shown."""
+    if words := _band_words(puzzle):
+        label = layout.type.label
+        text = Text(right, _base(layout.type.note, layout), words, label.font, label.size, anchor="end")
+        yield tagged((BAND,), text)
+
+
 def _band_words(puzzle: BookPuzzle) -> str:
     if puzzle.rating is None:
-        return puzzle.flaw
+        return points_said(puzzle.points) if puzzle.points else puzzle.flaw
     said = points_said(puzzle.points) if puzzle.points else f"difficulty {puzzle.rating.figure}"
     return f"{puzzle.rating.band_name}  ·  {said}"
 
