@@ -15,6 +15,7 @@ from bookmaker.puzzle.grid import SYMBOLS, Grid, boxed_grid, irregular_grid
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds
 from bookmaker.rules.arrow import Arrow, Arrows
+from bookmaker.rules.border_values import Worth
 from bookmaker.rules.common.contract import Rule
 from bookmaker.rules.common.outside import Clue, Side
 from bookmaker.rules.diagonal_sum import Diagonal
@@ -138,6 +139,16 @@ def heard(title: str, sentence: str, marks: Sequence[str], grid: Grid) -> Rule:
                         tuple(cells(grid, " ".join(sorted((line.lower(), s), reverse=True)))[0] for s in sides)
                     )
             return kind(tuple(signed))
+        case "border-values":
+            heads = [re.match(r"(Sum|Difference|Product|Quotient)s? (\d+) in ", mark) for mark in marks]
+            return kind(
+                tuple(
+                    (pair, Worth(head[1].lower(), int(head[2])))
+                    for head, mark in zip(heads, marks, strict=True)
+                    for pair in borders(grid, mark)
+                ),
+                "neighbours without" in sentence,
+            )
         case "consecutive-bars":
             return kind(tuple(pair for mark in marks for pair in borders(grid, mark)))
         case "dots" | "sum-marks":

@@ -14,6 +14,7 @@ from typing import Any
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.rules import kinds
 from bookmaker.rules.arrow import Arrow
+from bookmaker.rules.border_values import Worth
 from bookmaker.rules.common.contract import Rule
 from bookmaker.rules.common.outside import Clue, OutsideRule
 from bookmaker.rules.diagonal_sum import Diagonal
@@ -38,11 +39,14 @@ PAIRS = tuple((min(pair), max(pair)) for pair in pairwise(CELLS))
 
 CORNERS = (on("23 24 33 34"), on("44 45 54 55"))
 
+WORTHS = (("sum", 7), ("difference", 2), ("product", 18), ("quotient", 2))
+
 DIGITS = (0b10011, 0b110011100, 0b1001111, 0b10000, 0b11011011)
 """One to six digits, with and without runs, as masks."""
 
 _SPECIAL: dict[str, Callable[[type[Any]], Rule]] = {
     "arrow": lambda rule: rule((Arrow(WAY[:1], (WAY[1:],)),)),
+    "border-values": lambda rule: rule(tuple((pair, Worth(*worth)) for pair, worth in zip(PAIRS, WORTHS, strict=True))),
     "cage": lambda rule: rule(((on("22 23"), 12), (on("24 34 44"), 8), (on("55 56"), 0))),
     "clone": lambda rule: rule(((on("22 23"), on("44 45")), (on("24 34"), on("52 62"))), ("A", "B")),
     "consecutive-bars": lambda rule: rule(PAIRS),

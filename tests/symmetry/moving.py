@@ -74,6 +74,17 @@ def _pairs(*names: str) -> Any:
     return turn
 
 
+def _values(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
+    """Numbers on borders: counted from the other end, sums are others and differences the same."""
+
+    def there(worth: Any) -> Any:
+        turned = _reversed(move) and worth.sort == "sum"
+        return worth._replace(number=2 * (grid.size + 1) - worth.number) if turned else worth
+
+    values = [(_cells(pair, move), there(worth)) for pair, worth in rule.values]
+    return replace(rule, values=_shuffled(values, rng))
+
+
 def _signs(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
     pairs = [(move.cells[one], move.cells[other]) for one, other in rule.pairs]
     return replace(rule, pairs=_shuffled([pair[::-1] if _reversed(move) else pair for pair in pairs], rng))
@@ -153,6 +164,7 @@ _TURNS = (
     ({"cages"}, _cages),
     ({"groups"}, _groups),
     ({"bars"}, _pairs("bars")),
+    ({"values"}, _values),
     ({"white", "black"}, _pairs("white", "black")),
     ({"five", "ten"}, _pairs("five", "ten")),
     ({"pairs"}, _signs),
