@@ -31,10 +31,10 @@ from bookmaker.solve.problem import Constraint
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node, Table
 
-SIGNS = {"sum": "+", "difference": "−", "product": "×", "quotient": "÷"}
+SIGNS = {"sum": "+", "difference": "−", "product": "×", "quotient": "/"}
 """What may be worked out of two digits, each with the sign printed before what comes of it."""
 
-WIDTHS, HIGH = (0.36, 0.46), 0.27
+WIDTHS, HIGH = (0.38, 0.5), 0.29
 """Of a box with one figure and with two, and its height, in cells."""
 
 _ENTRY = re.compile(rf"({'|'.join(SIGNS)}) ([1-9]\d{{0,3}})")
@@ -164,9 +164,9 @@ border-values:
     def primer(cls) -> str:
         return (
             "A number in a small box on a border tells what comes of the two digits beside it: after + their sum, "
-            "after − their difference, after × their product, after ÷ the greater divided by the smaller. Large "
+            "after − their difference, after × their product, after / the greater divided by the smaller. Large "
             "products, large sums and large quotients leave fewest choices: on a 9×9 grid ×35 is 5 and 7, +17 is 8 "
-            "and 9, ÷5 is 1 and 5. Where all such numbers are given, a border without one is a clue too."
+            "and 9, /5 is 1 and 5. Where all such numbers are given, a border without one is a clue too."
         )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
@@ -177,7 +177,7 @@ border-values:
             text = SIGNS[worth.sort] + str(worth.number)
             wide, high = _wide(worth) * scale * frame.cell, HIGH * scale * frame.cell
             yield Mark(Layer.BORDER, Rect(x - wide / 2, y - high / 2, wide, high, rim, 1.0), of)
-            yield Mark(Layer.BORDER, frame.figures((x, y), text, 0.17 * scale, font=frame.narrow, mark=True), of)
+            yield Mark(Layer.BORDER, frame.figures((x, y), text, 0.19 * scale, font=frame.narrow, mark=True), of)
 
     def claims(self, grid: Grid) -> Iterator[PlaceClaim]:
         for pair, worth in self.values:

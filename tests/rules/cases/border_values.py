@@ -14,7 +14,7 @@ SENTENCES = (
     ),
     (
         "border-values: {quotient 3: r5c1-r5c2, product 12: r3c3-r4c3, sum 9: r1c1-r1c2}",
-        "Each number on a border is the sum (+), the product (×) or the quotient (÷) of the two digits beside it.",
+        "Each number on a border is the sum (+), the product (×) or the quotient (/) of the two digits beside it.",
     ),
     (
         "border-values: {sum 7: r1c1-r1c2, sum 9: r1c3-r1c4, difference 3: r3c3-r4c3, all-marked: yes}",
@@ -23,7 +23,7 @@ SENTENCES = (
     ),
     (
         "border-values: {product 12: r1c1-r1c2, quotient 2: r3c3-r4c3, all-marked: yes}",
-        "Each number on a border is the product (×) or the quotient (÷) of the two digits beside it; neighbours "
+        "Each number on a border is the product (×) or the quotient (/) of the two digits beside it; neighbours "
         "without a number never multiply to 12 or have the quotient 2.",
     ),
 )
@@ -33,7 +33,7 @@ MISUSES = (
     ("border-values:\n  sum 7: r1c1", "one-of-two", "r1c1"),
     ("border-values:\n  sum 7: r1c1-r1c2 r1c2-r1c1", "mark-twice", "r1c2-r1c1"),
     ("border-values:\n  sum 7: r1c1-r1c2\n  product 12: r1c2-r1c1", "marks-clash", "r1c2-r1c1"),
-    # 9 + 8 is the largest sum; no two digits multiply to 13; 9 ÷ 1 is the largest quotient.
+    # 9 + 8 is the largest sum; no two digits multiply to 13; 9 / 1 is the largest quotient.
     ("border-values:\n  sum 18: r1c1-r1c2", "mark-large", "r1c1"),
     ("border-values:\n  product 13: r1c1-r1c2", "mark-large", "r1c1"),
     ("border-values:\n  quotient 10: r1c1-r1c2", "mark-large", "r1c1"),
