@@ -17,9 +17,9 @@ from bookmaker.rules import kinds
 from bookmaker.rules.arrow import Arrow, Arrows
 from bookmaker.rules.border_values import Worth
 from bookmaker.rules.common.contract import Rule
+from bookmaker.rules.common.nearest import NearRule
 from bookmaker.rules.common.outside import Clue, Side
 from bookmaker.rules.diagonal_sum import Diagonal
-from bookmaker.rules.first_seen import FirstSeen
 from bookmaker.rules.limits import Limit
 from bookmaker.rules.quadruple import Ring
 
@@ -170,6 +170,9 @@ def heard(title: str, sentence: str, marks: Sequence[str], grid: Grid) -> Rule:
                 for sides in (("on the left", "on the right"), ("above", "below"))
             )
             return kind(firsts, in_row or in_column, in_column or in_row)
+        case "frame-product" | "frame-sum":
+            looked = re.findall(r"the first (\w+) (?:digits )?of its", sentence)
+            return kind(clues(marks, lambda text: [int(text)]), _WORDS[looked[0]], _WORDS[looked[-1]])
         case "numbered-room":
             return kind(clues(marks, digits))
         case "sandwich" | "skyscraper" | "x-sum":
@@ -193,7 +196,7 @@ def told(rule: Rule) -> object:
     match rule:
         case Arrows():
             return {(arrow.circle, shaft) for arrow in rule.arrows for shaft in arrow.shafts}
-        case FirstSeen():
+        case NearRule():
             return {(clue, rule.seen(clue)) for clue in rule.clues}
     values = [getattr(rule, field.name) for field in fields(rule)] if is_dataclass(rule) else []
     return [frozenset(value) if isinstance(value, tuple) else value for value in values]

@@ -141,7 +141,11 @@ def _clues(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
 
     def there(clue: Clue) -> Clue:
         side, line = lines[tuple(move.cells[cell] for cell in clue.cells(grid))]
-        return Clue(side, line, move.digits[clue.value] if _reversed(move) else clue.value)
+        return Clue(side, line, value(clue) if _reversed(move) else clue.value)
+
+    def value(clue: Clue) -> int:
+        """Counted from the other end: of a sum, each digit is."""
+        return rule.seen(clue) * (grid.size + 1) - clue.value if rule.kind == "frame-sum" else move.digits[clue.value]
 
     return replace(rule, clues=_shuffled([there(clue) for clue in rule.clues], rng))
 
