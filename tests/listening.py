@@ -170,6 +170,10 @@ def heard(title: str, sentence: str, marks: Sequence[str], grid: Grid) -> Rule:
                 for sides in (("on the left", "on the right"), ("above", "below"))
             )
             return kind(firsts, in_row or in_column, in_column or in_row)
+        case "rise-or-fall":
+            count = _WORDS[re.search(r"the first (\w+) digits of", sentence)[1]]
+            slopes = clues(marks, lambda text: [["falling bars", "rising bars"].index(text)])
+            return kind(slopes, count, count, "neither" in sentence or not marks)
         case "frame-product" | "frame-sum":
             looked = re.findall(r"the first (\w+) (?:digits )?of its", sentence)
             return kind(clues(marks, lambda text: [int(text)]), _WORDS[looked[0]], _WORDS[looked[-1]])

@@ -76,6 +76,8 @@ def stacked(kind: str, twice: bool = False) -> Rule:
     if _has_chains(rule):
         return rule(chains=(WAY, TWIN) if twice else (WAY,))  # type: ignore[call-arg]
     if issubclass(rule, OutsideRule):
+        if kind == "rise-or-fall":
+            return rule(tuple(Clue(clue.side, clue.line, clue.value % 2) for clue in _CLUES))
         return rule(_DIGIT_CLUES if kind in ("first-seen", "numbered-room", "skyscraper") else _CLUES)
     return rule()
 

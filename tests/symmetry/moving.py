@@ -144,7 +144,9 @@ def _clues(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
         return Clue(side, line, value(clue) if _reversed(move) else clue.value)
 
     def value(clue: Clue) -> int:
-        """Counted from the other end: of a sum, each digit is."""
+        """Counted from the other end: of a sum, each digit is; what rose falls."""
+        if rule.kind == "rise-or-fall":
+            return 1 - clue.value
         return rule.seen(clue) * (grid.size + 1) - clue.value if rule.kind == "frame-sum" else move.digits[clue.value]
 
     return replace(rule, clues=_shuffled([there(clue) for clue in rule.clues], rng))

@@ -133,6 +133,25 @@ mark-dots-black = the black dot between { $one } and { $other }
 mark-sum-marks-V = the V between { $one } and { $other }
 mark-sum-marks-X = the X between { $one } and { $other }
 mark-sum-marks-missing = the missing V or X between { $one } and { $other }
+mark-rise-or-fall-rise = the rising bars { $side ->
+    [left] left of row { $line }
+    [right] right of row { $line }
+    [top] above column { $line }
+   *[bottom] below column { $line }
+}
+mark-rise-or-fall-fall = the falling bars { $side ->
+    [left] left of row { $line }
+    [right] right of row { $line }
+    [top] above column { $line }
+   *[bottom] below column { $line }
+}
+mark-rise-or-fall-missing = the end without bars { $side ->
+    [left] left of row { $line }
+    [right] right of row { $line }
+    [top] above column { $line }
+   *[bottom] below column { $line }
+}
+mark-rise-or-fall-joined = the bars that reach { $cells }
 mark-inequality = the sign between { $one } and { $other }
 mark-inequality-joined = the signs that join { $cells }
 mark-limits-joined = the limits in { $cells }

@@ -17,14 +17,14 @@ from bookmaker.rules.common.outside import Clue, OutsideRule, Placed, read_clues
 from bookmaker.rules.common.parts import Part, Written
 from bookmaker.rules.common.words.wording import number
 from bookmaker.source.diagnostics import Collector
-from bookmaker.source.placed import Node, Table, read_whole
+from bookmaker.source.placed import Node, Table, read_switch, read_whole
 
 WITHOUT_BOXES = 3
 """How many cells are looked at in a grid without boxes."""
 
 
 def usually_near(grid: Grid) -> tuple[int, int]:
-    """How many cells are looked at in a row and in a column where nothing is said: those in the nearest box."""
+    """How many cells the nearest box has in a row and in a column."""
     down, across = grid.box or (min(WITHOUT_BOXES, grid.size - 1),) * 2
     return across, down
 
@@ -43,16 +43,21 @@ class NearRule(OutsideRule):
     @classmethod
     def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
         already = len(collector.found)
-        across, down = usually_near(grid)
-        said = body.get("cells") if isinstance(body, Table) else None
-        if said is not None:
-            down = across = read_whole(said, "the number of cells", collector, cls.fewest, grid.size - 1) or across
-        placed = read_clues(
-            body, cls.kind, grid, collector, partial(cls.read_clue, grid=grid, collector=collector), ("cells",)
-        )
+        across, down = cls.usually(grid)
+        entries = body.entries if isinstance(body, Table) else ()
+        table = {key.value: node for key, node in entries}
+        if "cells" in table:
+            said = read_whole(table["cells"], "the number of cells", collector, cls.fewest, grid.size - 1)
+            down = across = said or across
+        switched = {name: read_switch(table[name], name, collector) for name in cls.options if name in table}
+        placed: Placed | None = {}
+        # Where all are marked there may be no mark at all: then nothing but switches is typed.
+        if not any(switched.values()) or table.keys() - {"cells", *cls.options}:
+            read_value = partial(cls.read_clue, grid=grid, collector=collector)
+            placed = read_clues(body, cls.kind, grid, collector, read_value, ("cells", *cls.options))
         if placed is None or len(collector.found) > already:
             return None
-        rule = cls(tuple(placed), across, down)
+        rule = cls(tuple(placed), across, down).with_options({name: bool(on) for name, on in switched.items()})
         rule.check(placed, grid, collector)
         return rule if len(collector.found) == already else None
 
@@ -69,8 +74,13 @@ class NearRule(OutsideRule):
         return clue.cells(grid)[: self.seen(clue)]
 
     @classmethod
+    def usually(cls, grid: Grid) -> tuple[int, int]:
+        """How many cells are looked at in a row and in a column where nothing is said."""
+        return usually_near(grid)
+
+    @classmethod
     def blank(cls, grid: Grid) -> Self:
-        return cls((), *usually_near(grid))
+        return cls((), *cls.usually(grid))
 
     def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
         """What is true of the nearest cells."""
@@ -80,8 +90,8 @@ class NearRule(OutsideRule):
     def written(self, grid: Grid) -> Written:
         body = super().written(grid)
         assert isinstance(body, dict)
-        said = {} if (self.in_row, self.in_column) == usually_near(grid) else {"cells": str(self.in_row)}
-        return said | body
+        said = {} if (self.in_row, self.in_column) == self.usually(grid) else {"cells": str(self.in_row)}
+        return said | body | self.said_options()
 
     def cells_of_lines(self, cells: str) -> str:
         """“the first three digits of its row”: which cells the clues look at, `cells` being what they are called."""
