@@ -179,7 +179,7 @@ def heard(title: str, sentence: str, marks: Sequence[str], grid: Grid) -> Rule:
             return kind(clues(marks, lambda text: [int(text)]), _WORDS[looked[0]], _WORDS[looked[-1]])
         case "numbered-room":
             return kind(clues(marks, digits))
-        case "sandwich" | "skyscraper" | "x-sum":
+        case "parity-run" | "rising-run" | "sandwich" | "skyscraper" | "x-sum":
             return kind(clues(marks, lambda text: [int(text)]))
         case "equal-part-line":
             parts = [re.sub(r"; part \d+, ", ", ", text).removeprefix("part 1, ") for text in after]

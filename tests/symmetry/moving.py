@@ -144,7 +144,9 @@ def _clues(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
         return Clue(side, line, value(clue) if _reversed(move) else clue.value)
 
     def value(clue: Clue) -> int:
-        """Counted from the other end: of a sum, each digit is; what rose falls."""
+        """Counted from the other end: of a sum, each digit is; what rose falls; runs are as long."""
+        if rule.kind == "parity-run":
+            return clue.value
         if rule.kind == "rise-or-fall":
             return 1 - clue.value
         return rule.seen(clue) * (grid.size + 1) - clue.value if rule.kind == "frame-sum" else move.digits[clue.value]

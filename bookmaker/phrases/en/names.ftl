@@ -151,6 +151,8 @@ mark-rise-or-fall-missing = the end without bars { $side ->
     [top] above column { $line }
    *[bottom] below column { $line }
 }
+mark-rising-run-joined = the rising runs that reach { $cells }
+mark-parity-run-joined = the parity runs at both ends of { $cells }
 mark-rise-or-fall-joined = the bars that reach { $cells }
 mark-inequality = the sign between { $one } and { $other }
 mark-inequality-joined = the signs that join { $cells }
