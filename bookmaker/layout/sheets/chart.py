@@ -70,8 +70,8 @@ def compose_chart() -> Document:
 
 
 def _evenly(rows: tuple[Row, ...], depth: float) -> list[tuple[Row, ...]]:
-    """As few columns as the depth allows, the longest of them as short as they can be. What is tied fills a column of any
-    depth, so that there is an end to shortening."""
+    """As few columns as the depth allows, the longest of them as short as they can be. What is tied fills a column
+    of any depth, so shortening ends there."""
     best = tried = columns(rows, depth)
     while len(tried) == len(best) and max(map(height, tried)) <= depth:
         best = tried
