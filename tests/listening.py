@@ -126,6 +126,13 @@ def heard(title: str, sentence: str, marks: Sequence[str], grid: Grid) -> Rule:
                 mask = sum(1 << (digit - 1) for digit in digits(head.partition(" ")[2]))
                 limits += [Limit(cell, mask, head.startswith("Not ")) for cell in cells(grid, text)]
             return kind(tuple(limits))
+        case "pointing":
+            pointed = {
+                mark.split(":")[0].split()[-1]: cells(grid, text) for mark, text in zip(marks, after, strict=True)
+            }
+            return kind(**pointed, digit=digits(re.search(r"the (\w) stands", sentence)[1])[0])
+        case "fortress":
+            return kind(tuple(sorted(cell for text in after for cell in cells(grid, text))))
         case "quadruple":
             rings = [re.fullmatch(r"Ring with (.+) at the corner of (.+)", mark) for mark in marks]
             return kind(tuple(Ring(cells(grid, ring[2]), tuple(digits(ring[1]))) for ring in rings))

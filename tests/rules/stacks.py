@@ -54,10 +54,12 @@ _SPECIAL: dict[str, Callable[[type[Any]], Rule]] = {
     "diagonals": lambda rule: rule(True, True),
     "dots": lambda rule: rule(PAIRS[::2], PAIRS[1::2]),
     "extra-region": lambda rule: rule((CELLS, on("55 66 67"), on("24 25 34 35")), 9),
+    "fortress": lambda rule: rule(tuple(sorted(on("22 23 24 55")))),
     "inequality": lambda rule: rule((*PAIRS[:2], *(pair[::-1] for pair in PAIRS[2:]))),
     "limits": lambda rule: rule(tuple(Limit(at, mask, at == WAY[1]) for at, mask in zip(CELLS, DIGITS, strict=True))),
     "parity": lambda rule: rule(WAY[::2], WAY[1::2]),
     "peaks": lambda rule: rule(CELLS[::2], CELLS[1::2]),
+    "pointing": lambda rule: rule(*((cell,) for cell in CELLS[:4])),
     "quadruple": lambda rule: rule((Ring(CORNERS[0], (1, 2, 3, 4)), Ring(CORNERS[1], (2, 5)))),
     "sum-marks": lambda rule: rule(PAIRS[::2], PAIRS[1::2]),
 }

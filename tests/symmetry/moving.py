@@ -101,6 +101,23 @@ def _two_sorts(one: str, other: str, turned: Any) -> Any:
     return turn
 
 
+def _pointing(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
+    """An arrow is found again by the cell next to it in its direction."""
+    steps = {"left": (0, -1), "right": (0, 1), "up": (-1, 0), "down": (1, 0)}
+    found: dict[str, list[int]] = {way: [] for way in steps}
+    for way, (down, across) in steps.items():
+        for cell in getattr(rule, way):
+            there = move.cells[cell]
+            ahead = move.cells[grid.cell(grid.row(cell) + down, grid.column(cell) + across)]
+            step = grid.row(ahead) - grid.row(there), grid.column(ahead) - grid.column(there)
+            found[next(way for way, known in steps.items() if known == step)].append(there)
+    return replace(rule, **{way: _shuffled(cells, rng) for way, cells in found.items()})
+
+
+def _shaded(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
+    return replace(rule, cells=_cells(rule.cells, move))
+
+
 def _limits(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
     def there(limit: Any) -> Any:
         digits = mask_of(move.digits[d] for d in digits_in(limit.digits))
@@ -178,6 +195,8 @@ _TURNS = (
     ({"pairs"}, _signs),
     ({"even", "odd"}, _two_sorts("even", "odd", lambda grid: grid.size % 2 == 0)),
     ({"greater", "smaller"}, _two_sorts("greater", "smaller", lambda grid: True)),
+    ({"up", "down"}, _pointing),
+    ({"cells"}, _shaded),
     ({"limits"}, _limits),
     ({"rings"}, _rings),
     ({"regions"}, _regions),

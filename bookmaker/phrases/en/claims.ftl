@@ -129,6 +129,7 @@ claim-first-digits = { $mark } { COUNT($digits) ->
    *[other] can begin with { OR($digits) } only
 }, and what follows has to fit, so { $gone }.
 claim-counts-to = { $mark } can only be at place { OR($places) }, and { $first } counts to it, so { $gone }.
+claim-counts-to--pointing = { $mark } can only count { OR($places) } along its arrow, so { $gone }.
 claim-apart = { $mark } leaves { $counts } between its crusts, so { $gone }.
 claim-apart-filled = { $mark } has { $counts } between its crusts, filled with { $fillings }, so { $gone }.
 apart-cells = { $number } { $n ->
