@@ -85,8 +85,8 @@ pointing:
                     text = f"nothing lies {_SAID[way]} {grid.name(cell)}, so no arrow there can point {way}"
                     collector.error(place, "points-outside", text)
                     sound = False
-        arrows = [tuple(cell for cell, _ in cells) for cells in marks.values()]
-        return cls(*arrows, digit=digit) if sound else None
+        left, right, up, down = (tuple(cell for cell, _ in cells) for cells in marks.values())
+        return cls(left, right, up, down, digit) if sound else None
 
     @classmethod
     def blank(cls, grid: Grid) -> Self:

@@ -33,5 +33,7 @@ DEDUCTIONS = (
     ("rising-run:\n  left: 1 . . . . . . . .", {}, {"r1c1": "1", "r1c2": "9"}),
     # Three rising, and a fourth below the third.
     ("rising-run:\n  top: 3 . . . . . . . .", {}, {"r1c1": "89", "r2c1": "19", "r3c1": "12", "r4c1": "9"}),
+    # The third digit of the row is the first of the column, and a greater one follows.
+    ("rising-run:\n  left: 3 . . . . . . . .\n  top: . . 2 . . . . . .", {}, {"r2c3": "123"}),
     ("rising-run:\n  top: 3 . . . . . . . .", {"r4c1": "78"}, {"r3c1": "1234567"}),
 )
