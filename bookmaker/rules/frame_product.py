@@ -33,7 +33,7 @@ frame-product:
   left: 24 . . 189 . . 8 . .
   bottom: . 20 . . . 54 . 160 .
 """
-    room = (0.94, 0.62)
+    room = (1.04, 0.64)
 
     @staticmethod
     def worth(digits: Sequence[int]) -> int:

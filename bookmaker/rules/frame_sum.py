@@ -36,7 +36,7 @@ frame-sum:
   left: 12 . . 20 . . 7 . .
   bottom: . 15 . . . 9 . 22 .
 """
-    room = (0.86, 0.62)
+    room = (0.98, 0.64)
 
     @staticmethod
     def worth(digits: Sequence[int]) -> int:
