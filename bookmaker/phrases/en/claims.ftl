@@ -77,6 +77,7 @@ claim-bounds--diagonal-sum = { $mark } leaves { $bounds }, whatever its other ce
 claim-enclosed = { $mark } has all its digits between those of its two ends, so { $gone }.
 claim-enclosed-ends = { $mark } needs room for its digits between those of its two ends, so { $gone }.
 claim-only-digits = { $mark } allows only { $digits }, so { $gone }.
+claim-only-digits--parity-run = { $mark } calls for { $digits } in { $cells }, so { $gone }.
 claim-only-in = { $mark } keeps { $digits } in { COUNT($digits) ->
     [one] { OR($cells) }
    *[other] { $cells }

@@ -133,13 +133,13 @@ mark-dots-black = the black dot between { $one } and { $other }
 mark-sum-marks-V = the V between { $one } and { $other }
 mark-sum-marks-X = the X between { $one } and { $other }
 mark-sum-marks-missing = the missing V or X between { $one } and { $other }
-mark-rise-or-fall-rise = the rising bars { $side ->
+mark-rise-or-fall-rise = the rise { $side ->
     [left] left of row { $line }
     [right] right of row { $line }
     [top] above column { $line }
    *[bottom] below column { $line }
 }
-mark-rise-or-fall-fall = the falling bars { $side ->
+mark-rise-or-fall-fall = the fall { $side ->
     [left] left of row { $line }
     [right] right of row { $line }
     [top] above column { $line }
@@ -153,7 +153,7 @@ mark-rise-or-fall-missing = the end without bars { $side ->
 }
 mark-rising-run-joined = the rising runs that reach { $cells }
 mark-parity-run-joined = the parity runs at both ends of { $cells }
-mark-rise-or-fall-joined = the bars that reach { $cells }
+mark-rise-or-fall-joined = the rises and falls that reach { $cells }
 mark-inequality = the sign between { $one } and { $other }
 mark-inequality-joined = the signs that join { $cells }
 mark-limits-joined = the limits in { $cells }
