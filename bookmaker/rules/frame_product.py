@@ -31,7 +31,7 @@ class FrameProduct(FrameRule):
     example = """\
 frame-product:
   left: 24 . . 189 . . 8 . .
-  bottom: . 20 . . . 54 . 160 .
+  bottom: . 120 . . . 54 . 160 .
 """
     room = (1.04, 0.64)
 
