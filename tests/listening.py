@@ -15,10 +15,11 @@ from bookmaker.puzzle.grid import SYMBOLS, Grid, boxed_grid, irregular_grid
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds
 from bookmaker.rules.arrow import Arrow, Arrows
+from bookmaker.rules.border_values import Worth
 from bookmaker.rules.common.contract import Rule
+from bookmaker.rules.common.nearest import NearRule
 from bookmaker.rules.common.outside import Clue, Side
 from bookmaker.rules.diagonal_sum import Diagonal
-from bookmaker.rules.first_seen import FirstSeen
 from bookmaker.rules.limits import Limit
 from bookmaker.rules.quadruple import Ring
 
@@ -125,6 +126,13 @@ def heard(title: str, sentence: str, marks: Sequence[str], grid: Grid) -> Rule:
                 mask = sum(1 << (digit - 1) for digit in digits(head.partition(" ")[2]))
                 limits += [Limit(cell, mask, head.startswith("Not ")) for cell in cells(grid, text)]
             return kind(tuple(limits))
+        case "pointing":
+            pointed = {
+                mark.split(":")[0].split()[-1]: cells(grid, text) for mark, text in zip(marks, after, strict=True)
+            }
+            return kind(**pointed, digit=digits(re.search(r"the (\w) stands", sentence)[1])[0])
+        case "fortress":
+            return kind(tuple(sorted(cell for text in after for cell in cells(grid, text))))
         case "quadruple":
             rings = [re.fullmatch(r"Ring with (.+) at the corner of (.+)", mark) for mark in marks]
             return kind(tuple(Ring(cells(grid, ring[2]), tuple(digits(ring[1]))) for ring in rings))
@@ -138,6 +146,16 @@ def heard(title: str, sentence: str, marks: Sequence[str], grid: Grid) -> Rule:
                         tuple(cells(grid, " ".join(sorted((line.lower(), s), reverse=True)))[0] for s in sides)
                     )
             return kind(tuple(signed))
+        case "border-values":
+            heads = [re.match(r"(Sum|Difference|Product|Quotient)s? (\d+) in ", mark) for mark in marks]
+            return kind(
+                tuple(
+                    (pair, Worth(head[1].lower(), int(head[2])))
+                    for head, mark in zip(heads, marks, strict=True)
+                    for pair in borders(grid, mark)
+                ),
+                "neighbours without" in sentence,
+            )
         case "consecutive-bars":
             return kind(tuple(pair for mark in marks for pair in borders(grid, mark)))
         case "dots" | "sum-marks":
@@ -159,9 +177,16 @@ def heard(title: str, sentence: str, marks: Sequence[str], grid: Grid) -> Rule:
                 for sides in (("on the left", "on the right"), ("above", "below"))
             )
             return kind(firsts, in_row or in_column, in_column or in_row)
+        case "rise-or-fall":
+            count = _WORDS[re.search(r"the first (\w+) digits of", sentence)[1]]
+            slopes = clues(marks, lambda text: [["falling bars", "rising bars"].index(text)])
+            return kind(slopes, count, count, "neither" in sentence or not marks)
+        case "frame-product" | "frame-sum":
+            looked = re.findall(r"the first (\w+) (?:digits )?of its", sentence)
+            return kind(clues(marks, lambda text: [int(text)]), _WORDS[looked[0]], _WORDS[looked[-1]])
         case "numbered-room":
             return kind(clues(marks, digits))
-        case "sandwich" | "skyscraper" | "x-sum":
+        case "parity-run" | "rising-run" | "sandwich" | "skyscraper" | "x-sum":
             return kind(clues(marks, lambda text: [int(text)]))
         case "equal-part-line":
             parts = [re.sub(r"; part \d+, ", ", ", text).removeprefix("part 1, ") for text in after]
@@ -182,7 +207,7 @@ def told(rule: Rule) -> object:
     match rule:
         case Arrows():
             return {(arrow.circle, shaft) for arrow in rule.arrows for shaft in arrow.shafts}
-        case FirstSeen():
+        case NearRule():
             return {(clue, rule.seen(clue)) for clue in rule.clues}
     values = [getattr(rule, field.name) for field in fields(rule)] if is_dataclass(rule) else []
     return [frozenset(value) if isinstance(value, tuple) else value for value in values]

@@ -8,10 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass, replace
-from functools import partial
 from itertools import combinations
-from random import Random
-from typing import Self
 
 from bookmaker.display.items import Rect, Stroke
 from bookmaker.puzzle.bits import mask_of
@@ -22,43 +19,29 @@ from bookmaker.reasons.bymark import OnlyIn
 from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.deducing.candidates import removed_by
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
+from bookmaker.rules.common.nearest import NearRule
 from bookmaker.rules.common.outside import (
     INK,
     Clue,
-    OutsideRule,
     Placed,
     Side,
     clue_figures,
     digit_clue,
     lines_named,
     middle_of,
-    read_clues,
 )
-from bookmaker.rules.common.parts import Part, Written
 from bookmaker.rules.common.words.wording import counted, number, one_or_many, symbol
 from bookmaker.solve.problem import Allowed, Constraint
 from bookmaker.source.diagnostics import Collector, Place, quoted
-from bookmaker.source.placed import Node, Table, read_whole
-
-WITHOUT_BOXES = 3
-"""How many cells are looked at in a grid without boxes."""
-
-
-def usually_seen(grid: Grid) -> tuple[int, int]:
-    """How many cells are looked at in a row and in a column where nothing is said: those in the nearest box."""
-    down, across = grid.box or (min(WITHOUT_BOXES, grid.size - 1),) * 2
-    return across, down
 
 
 @dataclass(frozen=True)
-class FirstSeen(OutsideRule):
-    """Each clue holds one digit; several may stand at one end of a line and are drawn together. `in_row` and
-    `in_column` are how many cells are looked at."""
+class FirstSeen(NearRule):
+    """Each clue holds one digit; several may stand at one end of a line and are drawn together."""
 
     kind = "first-seen"
     title = "First-seen digits"
     noun = "first-seen clue"
-    typed = ("left: text, right: text, top: text, bottom: text, cells: whole",)
     relabels = "any"
     example = """\
 first-seen:
@@ -67,25 +50,6 @@ first-seen:
 """
     figures = "digits"
     room = (0.96, 0.7)
-
-    in_row: int = 3
-    in_column: int = 3
-
-    @classmethod
-    def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
-        already = len(collector.found)
-        across, down = usually_seen(grid)
-        said = body.get("cells") if isinstance(body, Table) else None
-        if said is not None:
-            down = across = read_whole(said, "the number of cells", collector, 1, grid.size - 1) or across
-        placed = read_clues(
-            body, cls.kind, grid, collector, partial(cls.read_clue, grid=grid, collector=collector), ("cells",)
-        )
-        if placed is None or len(collector.found) > already:
-            return None
-        rule = cls(tuple(placed), across, down)
-        rule.check(placed, grid, collector)
-        return rule if len(collector.found) == already else None
 
     @classmethod
     def read_clue(cls, text: str, place: Place, grid: Grid, collector: Collector) -> Collection[int]:
@@ -107,27 +71,9 @@ first-seen:
                 collector.error(placed[end[0]], "too-many-digits", said)
         self._twice_in_a_house(placed, grid, collector)
 
-    def seen(self, clue: Clue) -> int:
-        """How many cells a clue looks at."""
-        return self.in_row if clue.along_row else self.in_column
-
-    @classmethod
-    def blank(cls, grid: Grid) -> Self:
-        return cls((), *usually_seen(grid))
-
     @classmethod
     def values_on(cls, line: Sequence[int]) -> Collection[int]:
         return line
-
-    def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
-        every = super().read_off(cells, grid, digits, rng)
-        return (part for part in every if self.keeps(part, grid, digits))
-
-    def written(self, grid: Grid) -> Written:
-        body = super().written(grid)
-        assert isinstance(body, dict)
-        said = {} if (self.in_row, self.in_column) == usually_seen(grid) else {"cells": str(self.in_row)}
-        return said | body
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         """The digit is not in the other cells of its line, which says the same and takes candidates away at once.

@@ -102,7 +102,9 @@ def test_clues_outside_claim_the_most_that_any_rule_needs() -> None:
     assert claim.right == claim.bottom == 0
 
 
-@pytest.mark.parametrize("kind", ["sandwich", "skyscraper", "x-sum", "first-seen", "numbered-room"])
+@pytest.mark.parametrize(
+    "kind", ["sandwich", "skyscraper", "x-sum", "first-seen", "numbered-room", "frame-product", "rising-run"]
+)
 def test_a_sample_with_a_clue_before_its_row_shows_two_cells_and_that_the_row_goes_on(kind: str) -> None:
     sample = kinds()[kind].sample()
     assert sample is not None

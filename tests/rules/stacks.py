@@ -14,6 +14,7 @@ from typing import Any
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.rules import kinds
 from bookmaker.rules.arrow import Arrow
+from bookmaker.rules.border_values import Worth
 from bookmaker.rules.common.contract import Rule
 from bookmaker.rules.common.outside import Clue, OutsideRule
 from bookmaker.rules.diagonal_sum import Diagonal
@@ -38,11 +39,14 @@ PAIRS = tuple((min(pair), max(pair)) for pair in pairwise(CELLS))
 
 CORNERS = (on("23 24 33 34"), on("44 45 54 55"))
 
+WORTHS = (("sum", 7), ("difference", 2), ("product", 18), ("quotient", 2))
+
 DIGITS = (0b10011, 0b110011100, 0b1001111, 0b10000, 0b11011011)
 """One to six digits, with and without runs, as masks."""
 
 _SPECIAL: dict[str, Callable[[type[Any]], Rule]] = {
     "arrow": lambda rule: rule((Arrow(WAY[:1], (WAY[1:],)),)),
+    "border-values": lambda rule: rule(tuple((pair, Worth(*worth)) for pair, worth in zip(PAIRS, WORTHS, strict=True))),
     "cage": lambda rule: rule(((on("22 23"), 12), (on("24 34 44"), 8), (on("55 56"), 0))),
     "clone": lambda rule: rule(((on("22 23"), on("44 45")), (on("24 34"), on("52 62"))), ("A", "B")),
     "consecutive-bars": lambda rule: rule(PAIRS),
@@ -50,10 +54,12 @@ _SPECIAL: dict[str, Callable[[type[Any]], Rule]] = {
     "diagonals": lambda rule: rule(True, True),
     "dots": lambda rule: rule(PAIRS[::2], PAIRS[1::2]),
     "extra-region": lambda rule: rule((CELLS, on("55 66 67"), on("24 25 34 35")), 9),
+    "fortress": lambda rule: rule(tuple(sorted(on("22 23 24 55")))),
     "inequality": lambda rule: rule((*PAIRS[:2], *(pair[::-1] for pair in PAIRS[2:]))),
     "limits": lambda rule: rule(tuple(Limit(at, mask, at == WAY[1]) for at, mask in zip(CELLS, DIGITS, strict=True))),
     "parity": lambda rule: rule(WAY[::2], WAY[1::2]),
     "peaks": lambda rule: rule(CELLS[::2], CELLS[1::2]),
+    "pointing": lambda rule: rule(*((cell,) for cell in CELLS[:4])),
     "quadruple": lambda rule: rule((Ring(CORNERS[0], (1, 2, 3, 4)), Ring(CORNERS[1], (2, 5)))),
     "sum-marks": lambda rule: rule(PAIRS[::2], PAIRS[1::2]),
 }
@@ -72,6 +78,8 @@ def stacked(kind: str, twice: bool = False) -> Rule:
     if _has_chains(rule):
         return rule(chains=(WAY, TWIN) if twice else (WAY,))  # type: ignore[call-arg]
     if issubclass(rule, OutsideRule):
+        if kind == "rise-or-fall":
+            return rule(tuple(Clue(clue.side, clue.line, clue.value % 2) for clue in _CLUES))
         return rule(_DIGIT_CLUES if kind in ("first-seen", "numbered-room", "skyscraper") else _CLUES)
     return rule()
 

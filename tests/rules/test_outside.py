@@ -21,7 +21,19 @@ from bookmaker.typeface import typeface
 from tests.rules.grids import MIDDLE, random_solution
 from tests.rules.harness import Ink, inks, lay, sound_entry
 
-OUTSIDE = ("diagonal-sum", "first-seen", "numbered-room", "sandwich", "skyscraper", "x-sum")
+OUTSIDE = (
+    "diagonal-sum",
+    "first-seen",
+    "frame-product",
+    "frame-sum",
+    "numbered-room",
+    "parity-run",
+    "rise-or-fall",
+    "rising-run",
+    "sandwich",
+    "skyscraper",
+    "x-sum",
+)
 CELL = 24.0
 
 

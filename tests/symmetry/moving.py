@@ -74,6 +74,17 @@ def _pairs(*names: str) -> Any:
     return turn
 
 
+def _values(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
+    """Numbers on borders: counted from the other end, sums are others and differences the same."""
+
+    def there(worth: Any) -> Any:
+        turned = _reversed(move) and worth.sort == "sum"
+        return worth._replace(number=2 * (grid.size + 1) - worth.number) if turned else worth
+
+    values = [(_cells(pair, move), there(worth)) for pair, worth in rule.values]
+    return replace(rule, values=_shuffled(values, rng))
+
+
 def _signs(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
     pairs = [(move.cells[one], move.cells[other]) for one, other in rule.pairs]
     return replace(rule, pairs=_shuffled([pair[::-1] if _reversed(move) else pair for pair in pairs], rng))
@@ -88,6 +99,23 @@ def _two_sorts(one: str, other: str, turned: Any) -> Any:
         return replace(rule, **dict(zip((one, other), pair, strict=True)))
 
     return turn
+
+
+def _pointing(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
+    """An arrow is found again by the cell next to it in its direction."""
+    steps = {"left": (0, -1), "right": (0, 1), "up": (-1, 0), "down": (1, 0)}
+    found: dict[str, list[int]] = {way: [] for way in steps}
+    for way, (down, across) in steps.items():
+        for cell in getattr(rule, way):
+            there = move.cells[cell]
+            ahead = move.cells[grid.cell(grid.row(cell) + down, grid.column(cell) + across)]
+            step = grid.row(ahead) - grid.row(there), grid.column(ahead) - grid.column(there)
+            found[next(way for way, known in steps.items() if known == step)].append(there)
+    return replace(rule, **{way: _shuffled(cells, rng) for way, cells in found.items()})
+
+
+def _shaded(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
+    return replace(rule, cells=_cells(rule.cells, move))
 
 
 def _limits(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
@@ -130,7 +158,15 @@ def _clues(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
 
     def there(clue: Clue) -> Clue:
         side, line = lines[tuple(move.cells[cell] for cell in clue.cells(grid))]
-        return Clue(side, line, move.digits[clue.value] if _reversed(move) else clue.value)
+        return Clue(side, line, value(clue) if _reversed(move) else clue.value)
+
+    def value(clue: Clue) -> int:
+        """Counted from the other end: of a sum, each digit is; what rose falls; runs are as long."""
+        if rule.kind == "parity-run":
+            return clue.value
+        if rule.kind == "rise-or-fall":
+            return 1 - clue.value
+        return rule.seen(clue) * (grid.size + 1) - clue.value if rule.kind == "frame-sum" else move.digits[clue.value]
 
     return replace(rule, clues=_shuffled([there(clue) for clue in rule.clues], rng))
 
@@ -153,11 +189,14 @@ _TURNS = (
     ({"cages"}, _cages),
     ({"groups"}, _groups),
     ({"bars"}, _pairs("bars")),
+    ({"values"}, _values),
     ({"white", "black"}, _pairs("white", "black")),
     ({"five", "ten"}, _pairs("five", "ten")),
     ({"pairs"}, _signs),
     ({"even", "odd"}, _two_sorts("even", "odd", lambda grid: grid.size % 2 == 0)),
     ({"greater", "smaller"}, _two_sorts("greater", "smaller", lambda grid: True)),
+    ({"up", "down"}, _pointing),
+    ({"cells"}, _shaded),
     ({"limits"}, _limits),
     ({"rings"}, _rings),
     ({"regions"}, _regions),

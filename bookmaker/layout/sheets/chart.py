@@ -70,9 +70,10 @@ def compose_chart() -> Document:
 
 
 def _evenly(rows: tuple[Row, ...], depth: float) -> list[tuple[Row, ...]]:
-    """As few columns as the depth allows, the longest of them as short as they can be."""
+    """As few columns as the depth allows, the longest of them as short as they can be. What is tied fills a column
+    of any depth, so shortening ends there."""
     best = tried = columns(rows, depth)
-    while len(tried) == len(best):
+    while len(tried) == len(best) and max(map(height, tried)) <= depth:
         best = tried
         depth -= STEP
         tried = columns(rows, depth)

@@ -77,6 +77,7 @@ claim-bounds--diagonal-sum = { $mark } leaves { $bounds }, whatever its other ce
 claim-enclosed = { $mark } has all its digits between those of its two ends, so { $gone }.
 claim-enclosed-ends = { $mark } needs room for its digits between those of its two ends, so { $gone }.
 claim-only-digits = { $mark } allows only { $digits }, so { $gone }.
+claim-only-digits--parity-run = { $mark } calls for { $digits } in { $cells }, so { $gone }.
 claim-only-in = { $mark } keeps { $digits } in { COUNT($digits) ->
     [one] { OR($cells) }
    *[other] { $cells }
@@ -129,6 +130,7 @@ claim-first-digits = { $mark } { COUNT($digits) ->
    *[other] can begin with { OR($digits) } only
 }, and what follows has to fit, so { $gone }.
 claim-counts-to = { $mark } can only be at place { OR($places) }, and { $first } counts to it, so { $gone }.
+claim-counts-to--pointing = { $mark } can only count { OR($places) } along its arrow, so { $gone }.
 claim-apart = { $mark } leaves { $counts } between its crusts, so { $gone }.
 claim-apart-filled = { $mark } has { $counts } between its crusts, filled with { $fillings }, so { $gone }.
 apart-cells = { $number } { $n ->

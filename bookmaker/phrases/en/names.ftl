@@ -123,14 +123,42 @@ marks-knight = the knight’s move
 marks-non-consecutive = the ban on consecutive neighbours
 mark-non-consecutive = the border between { $one } and { $other }
 mark-non-consecutive-whole = the ban on consecutive neighbours
+mark-border-values-sum = the sum of { $value } between { $one } and { $other }
+mark-border-values-difference = the difference of { $value } between { $one } and { $other }
+mark-border-values-product = the product of { $value } between { $one } and { $other }
+mark-border-values-quotient = the quotient of { $value } between { $one } and { $other }
+mark-border-values-missing = the border without a number between { $one } and { $other }
 mark-dots-white = the white dot between { $one } and { $other }
 mark-dots-black = the black dot between { $one } and { $other }
 mark-sum-marks-V = the V between { $one } and { $other }
 mark-sum-marks-X = the X between { $one } and { $other }
 mark-sum-marks-missing = the missing V or X between { $one } and { $other }
+mark-rise-or-fall-rise = the rise { $side ->
+    [left] left of row { $line }
+    [right] right of row { $line }
+    [top] above column { $line }
+   *[bottom] below column { $line }
+}
+mark-rise-or-fall-fall = the fall { $side ->
+    [left] left of row { $line }
+    [right] right of row { $line }
+    [top] above column { $line }
+   *[bottom] below column { $line }
+}
+mark-rise-or-fall-missing = the end without bars { $side ->
+    [left] left of row { $line }
+    [right] right of row { $line }
+    [top] above column { $line }
+   *[bottom] below column { $line }
+}
+mark-rising-run-joined = the rising runs that reach { $cells }
+mark-parity-run-joined = the parity runs at both ends of { $cells }
+mark-rise-or-fall-joined = the rises and falls that reach { $cells }
 mark-inequality = the sign between { $one } and { $other }
 mark-inequality-joined = the signs that join { $cells }
 mark-limits-joined = the limits in { $cells }
+mark-fortress-joined = the fortresses at { $cells }
+mark-pointing = the arrow in { $cell }
 mark-parity-even = the square in { $cell }
 mark-parity-odd = the circle in { $cell }
 mark-parity-joined = the even and odd cells among { $cells }

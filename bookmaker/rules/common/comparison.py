@@ -97,6 +97,15 @@ def _trouble_with(pair: Pair, before: Sequence[Pair], grid: Grid) -> tuple[str, 
     return None
 
 
+def trouble_together(comparisons: Sequence[Pair], grid: Grid) -> str | None:
+    """Why comparisons cannot all be true, as a clause; None where nothing is seen to be wrong."""
+    try:
+        climb = tallest(comparisons)
+    except CycleError as error:
+        return "digits would have to rise in a circle: " + " < ".join(grid.name(cell) for cell in error.args[1])
+    return f"{climb} digits would have to rise, and there are only {grid.size}" if climb > grid.size else None
+
+
 def tallest(comparisons: Iterable[Pair]) -> int:
     """How many cells the longest rise has. Raises `graphlib.CycleError` where the comparisons run in a circle."""
     comparisons = list(comparisons)

@@ -29,11 +29,12 @@ MISSING = "missing"
 @dataclass(frozen=True, slots=True)
 class MarkKind:
     """What a mark is called, with its article (“the white dot”), which digits may stand on its two sides, and the word
-    that tells it from other marks of its kind (“white”)."""
+    that tells it from other marks of its kind (“white”), with the figures printed in it, if any."""
 
     called: str
     keeps: Callable[[int, int], bool]
     variety: str
+    value: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,20 +62,22 @@ class BorderMarks:
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Digits without a partner at a mark, or at a missing one; and strings of marks worked through."""
         there = self._there(position.grid)
-        for variety, made in there:
-            yield from partnerless(position, made, self.kind, variety)
+        for mark, made in there:
+            yield from partnerless(position, made, self.kind, mark.variety, value=mark.value)
         if self.all_marked:
             yield from partnerless(position, self._missing(position.grid), self.kind, MISSING, Rung.PAIR)
         yield from _worked_through(position, [made for _, made in there], self.kind)
 
     def references(self, grid: Grid) -> tuple[MarkRef, ...]:
         """Every mark, and every missing one that says as much."""
-        said = [(kind.variety, pairs) for kind, pairs in self.pairs]
-        said += [(MISSING, self._bare(grid))] if self.all_marked else []
-        return tuple(MarkRef.between(self.kind, pair, variety=variety) for variety, pairs in said for pair in pairs)
+        said = [(mark.value, mark.variety, pairs) for mark, pairs in self.pairs]
+        said += [("", MISSING, self._bare(grid))] if self.all_marked else []
+        return tuple(
+            MarkRef.between(self.kind, pair, value, variety) for value, variety, pairs in said for pair in pairs
+        )
 
-    def _there(self, grid: Grid) -> list[tuple[str, Relation]]:
-        return [(kind.variety, neighbour_relation(pairs, grid, kind.keeps)) for kind, pairs in self.pairs if pairs]
+    def _there(self, grid: Grid) -> list[tuple[MarkKind, Relation]]:
+        return [(mark, neighbour_relation(pairs, grid, mark.keeps)) for mark, pairs in self.pairs if pairs]
 
     def _bare(self, grid: Grid) -> tuple[Pair, ...]:
         marked = {pair for _, pairs in self.pairs for pair in pairs}
@@ -107,15 +110,16 @@ def neighbour_relation(pairs: Iterable[Pair], grid: Grid, keeps: Callable[[int, 
 
 
 def partnerless(
-    position: Position, asked: Relation, kind: str, variety: str, rung: Rung = Rung.SIMPLE
+    position: Position, asked: Relation, kind: str, variety: str, rung: Rung = Rung.SIMPLE, value: str = ""
 ) -> Iterator[Deduction]:
-    """Digits of a cell that find no partner across a border, at marks of a kind. The relation is symmetric."""
+    """Digits of a cell that find no partner across a border, at marks of a kind, variety and value. The relation is
+    symmetric."""
     masks = position.masks
     for pair in asked.pairs:
         for cell, beyond in (pair, pair[::-1]):
             gone = tuple(digit for digit in digits_in(masks[cell]) if not asked.allowed[digit] & masks[beyond])
             if gone:
-                mark = MarkRef.between(kind, pair, variety=variety)
+                mark = MarkRef.between(kind, pair, value, variety)
                 removed = tuple((cell, digit) for digit in gone)
                 written = position.placed >> beyond & 1
                 known = Beside(cell, gone, beyond, highest(masks[beyond]))

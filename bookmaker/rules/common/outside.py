@@ -156,12 +156,12 @@ class OutsideRule(Rule):
         return tuple(Part(clue.cells(grid), "", (clue.value,)) for clue in self.clues)
 
     def with_parts(self, parts: Sequence[Part], grid: Grid) -> Self:
-        return replace(self, clues=tuple(_clue(part, grid) for part in parts))
+        return replace(self, clues=tuple(clue_along(part.cells, sum(part.value), grid) for part in parts))
 
     def written(self, grid: Grid) -> Written:
         rows: dict[str, list[str]] = {side: [""] * grid.size for side in SIDES}
         for clue in self.clues:
-            rows[clue.side][clue.line] += symbol(clue.value) if self.figures == "digits" else str(clue.value)
+            rows[clue.side][clue.line] += self.clue_typed(clue.value)
         return {side: " ".join(text or "." for text in row) for side, row in rows.items() if any(row)}
 
     def places(self, grid: Grid) -> tuple[tuple[int, ...], ...]:
@@ -169,6 +169,10 @@ class OutsideRule(Rule):
 
     def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
         return (Part(tuple(cells), "", (value,)) for value in self.values_on([digits[cell] for cell in cells]))
+
+    def clue_typed(self, value: int) -> str:
+        """A clue as it is typed."""
+        return symbol(value) if self.figures == "digits" else str(value)
 
     def clue_said(self, value: int) -> str:
         """A clue as it is printed."""
@@ -197,11 +201,10 @@ class OutsideRule(Rule):
         return tuple(clue.refer(self.kind, grid) for clue in self.clues)
 
 
-def _clue(part: Part, grid: Grid) -> Clue:
-    """The clue that looks along the cells of a part."""
-    first, second = part.cells[:2]
+def clue_along(cells: Sequence[int], value: int, grid: Grid) -> Clue:
+    """The clue that looks along these cells."""
+    first, second = cells[:2]
     row, column = grid.row(first), grid.column(first)
-    (value,) = part.value
     if grid.row(second) == row:
         return Clue("left" if first < second else "right", row, value)
     return Clue("top" if first < second else "bottom", column, value)

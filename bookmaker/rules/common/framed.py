@@ -1,0 +1,89 @@
+"""What the nearest cells come to, added or multiplied: the base of the kinds whose clues frame the grid.
+
+In: numbers at the sides of the grid. Out: the rule; a kind says how digits are put together and draws its sign.
+"""
+
+from __future__ import annotations
+
+from abc import abstractmethod
+from collections.abc import Collection, Iterator, Sequence
+from dataclasses import dataclass
+from typing import ClassVar
+
+from bookmaker.puzzle.grid import CLASSIC, Grid
+from bookmaker.puzzle.position import Position
+from bookmaker.rules.common.contract import Deduction, Sample
+from bookmaker.rules.common.deducing.combinations import combination_steps, sets_worth
+from bookmaker.rules.common.nearest import NearRule
+from bookmaker.rules.common.outside import Clue, Placed, number_clue
+from bookmaker.rules.common.words.wording import number, one_or_many, symbol
+from bookmaker.solve.problem import Combination, Constraint
+from bookmaker.source.diagnostics import Collector, Place
+
+
+@dataclass(frozen=True)
+class FrameRule(NearRule):
+    """Each clue's value is what the digits of the nearest cells come to."""
+
+    fewest = 2
+    result: ClassVar[str]
+    """What is worked out: “sum”."""
+    sign: ClassVar[str]
+    """What the sentence calls the sign of its clues: “a small +”."""
+
+    @staticmethod
+    @abstractmethod
+    def worth(digits: Sequence[int]) -> int:
+        """What digits come to together."""
+
+    @classmethod
+    def read_clue(cls, text: str, place: Place, grid: Grid, collector: Collector) -> Collection[int]:
+        value = number_clue(text, place, f"a frame {cls.result}", collector, 1, 999_999)
+        return () if value is None else (value,)
+
+    @classmethod
+    def values_on(cls, line: Sequence[int]) -> Collection[int]:
+        return (cls.worth(line),)
+
+    def check(self, placed: Placed, grid: Grid, collector: Collector) -> None:
+        """Report what no digits come to, and two ends of a line that ask for one digit twice."""
+        ends: dict[str, Clue] = {}
+        for clue, place in placed.items():
+            count = self.seen(clue)
+            if not self._sets(clue, grid):
+                said = f"no {number(count)} different digits from 1 to {symbol(grid.size)} have the {self.result}"
+                collector.error(place, "value-cannot-be", f"{said} {clue.value}")
+                continue
+            other = ends.setdefault(clue.house, clue)
+            if other is not clue and 2 * count <= grid.size and not self._both(clue, other, grid):
+                said = f"{clue.house} can't have the {self.result} {other.value} at one end and {clue.value} at the"
+                hint = "all choices of digits have one in common; one of the two is likely a slip"
+                collector.error(place, "clues-contradict", f"{said} other", hint, also=(placed[other],))
+
+    def _sets(self, clue: Clue, grid: Grid) -> frozenset[int]:
+        """The sets of digits that the cells of a clue can hold, as masks."""
+        return sets_worth(grid.size, self.seen(clue), self.worth, clue.value)
+
+    def _both(self, one: Clue, other: Clue, grid: Grid) -> bool:
+        """Have two clues at the ends of a line digits enough between them?"""
+        return any(not here & there for here in self._sets(one, grid) for there in self._sets(other, grid))
+
+    def constraints(self, grid: Grid) -> Iterator[Constraint]:
+        for clue in self.clues:
+            yield Combination(self.near(clue, grid), self._sets(clue, grid))
+
+    def sentence(self) -> str:
+        number = one_or_many(len(self.clues), "The number", "Each number")
+        cells = self.cells_of_lines("digits")
+        return f"{number} after {self.sign} outside the grid is the {self.result} of {cells} from that side."
+
+    @classmethod
+    def sample(cls) -> Sample:
+        return Sample(cls((Clue("left", 0, cls.worth((1, 5, 6))),)), CLASSIC, 1, 3)
+
+    def deductions(self, position: Position) -> Iterator[Deduction]:
+        """The combinations of each clue."""
+        grid = position.grid
+        for clue in self.clues:
+            mark = clue.refer(self.kind, grid)
+            yield from combination_steps(position, self.near(clue, grid), self._sets(clue, grid), mark)
