@@ -97,7 +97,8 @@ def heard(title: str, sentence: str, marks: Sequence[str], grid: Grid) -> Rule:
             return Arrows(tuple(Arrow(circle, tuple(shafts)) for circle, shafts in arrows.items()))
         case "cage":
             totals = [re.match(r"Cage of (\d+):", mark) for mark in marks]
-            return kind(tuple((cells(grid, t), int(n[1]) if n else 0) for t, n in zip(after, totals, strict=True)))
+            cages = tuple((cells(grid, t), int(n[1]) if n else 0) for t, n in zip(after, totals, strict=True))
+            return kind(cages, "may repeat" in sentence)
         case "clone":
             groups = [[cells(grid, piece.replace(" with ", ", ")) for piece in text.split("; ")] for text in after]
             letters = tuple(re.match(r"Clones (\w+),", mark)[1] for mark in marks)
