@@ -14,9 +14,11 @@ from typing import Any
 from bookmaker.puzzle.grid import SYMBOLS, Grid, boxed_grid, irregular_grid
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds
+from bookmaker.rules.arithmetic_cage import Result
 from bookmaker.rules.arrow import Arrow, Arrows
 from bookmaker.rules.common.contract import Rule
 from bookmaker.rules.common.outside import Clue, Side
+from bookmaker.rules.counting_area import Tally
 from bookmaker.rules.diagonal_sum import Diagonal
 from bookmaker.rules.first_seen import FirstSeen
 from bookmaker.rules.limits import Limit
@@ -99,6 +101,23 @@ def heard(title: str, sentence: str, marks: Sequence[str], grid: Grid) -> Rule:
             totals = [re.match(r"Cage of (\d+):", mark) for mark in marks]
             cages = tuple((cells(grid, t), int(n[1]) if n else 0) for t, n in zip(after, totals, strict=True))
             return kind(cages, "may repeat" in sentence)
+        case "arithmetic-cage":
+            results = []
+            for mark, text in zip(marks, after, strict=True):
+                made = re.match(r"Arithmetic cage with (?:the (\w+) )?(\d+)", mark)
+                sign = {"sum": "+", "product": "×", "difference": "−", "quotient": "÷", None: ""}[made[1]]
+                results.append((cells(grid, text), Result(int(made[2]), sign)))
+            return kind(tuple(results), "digits differ" in sentence)
+        case "open-cage":
+            open_totals = [re.match(r"Open cage with (?:an (even|odd) total|the total (\w)):", mark) for mark in marks]
+            return kind(tuple((cells(grid, t), n[1] or n[2]) for t, n in zip(after, open_totals, strict=True)))
+        case "counting-area":
+            tallies = []
+            for mark, text in zip(marks, after, strict=True):
+                said = re.match(r"Counting area with (?:exactly ([^:]+)|(\d+) different digits?):", mark)
+                tally = Tally(tuple(digits(said[1]))) if said[1] else Tally((), int(said[2]))
+                tallies.append((cells(grid, text), tally))
+            return kind(tuple(tallies))
         case "clone":
             groups = [[cells(grid, piece.replace(" with ", ", ")) for piece in text.split("; ")] for text in after]
             letters = tuple(re.match(r"Clones (\w+),", mark)[1] for mark in marks)

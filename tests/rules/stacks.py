@@ -13,9 +13,11 @@ from typing import Any
 
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.rules import kinds
+from bookmaker.rules.arithmetic_cage import Result
 from bookmaker.rules.arrow import Arrow
 from bookmaker.rules.common.contract import Rule
 from bookmaker.rules.common.outside import Clue, OutsideRule
+from bookmaker.rules.counting_area import Tally
 from bookmaker.rules.diagonal_sum import Diagonal
 from bookmaker.rules.limits import Limit
 from bookmaker.rules.quadruple import Ring
@@ -44,6 +46,15 @@ DIGITS = (0b10011, 0b110011100, 0b1001111, 0b10000, 0b11011011)
 _SPECIAL: dict[str, Callable[[type[Any]], Rule]] = {
     "arrow": lambda rule: rule((Arrow(WAY[:1], (WAY[1:],)),)),
     "cage": lambda rule: rule(((on("22 23"), 12), (on("24 34 44"), 8), (on("55 56"), 0))),
+    "arithmetic-cage": lambda rule: rule(
+        ((on("22 23"), Result(12, "×")), (on("24 34 44"), Result(8, "+")), (on("55 56"), Result(3, "−")))
+    ),
+    "counting-area": lambda rule: rule(
+        ((on("22 23"), Tally((7,))), (on("24 34 44"), Tally((), 2)), (on("55 56"), Tally((3, 4))))
+    ),
+    "open-cage": lambda rule: rule(
+        ((on("22 23"), "even"), (on("24 34 44"), "A"), (on("55 56"), "odd"), (on("62 63"), "A"))
+    ),
     "clone": lambda rule: rule(((on("22 23"), on("44 45")), (on("24 34"), on("52 62"))), ("A", "B")),
     "consecutive-bars": lambda rule: rule(PAIRS),
     "diagonal-sum": lambda rule: rule(tuple(Diagonal(38, at, "down-right") for at in on("12 21"))),

@@ -81,6 +81,7 @@ claim-only-in = { $mark } keeps { $digits } in { COUNT($digits) ->
     [one] { OR($cells) }
    *[other] { $cells }
 }, so { $gone }.
+claim-only-in--counting-area = { $mark } has its { $digits } in { $cells }, so { $gone }.
 claim-only-in--quadruple = { $mark } needs { $digits }, which can only be in { $cells }, so { $gone }.
 claim-no-partner = { $mark } rules out { $gone-digits } in { $cell }, which would leave nothing for { $beyond }.
 claim-beside = { $mark } and the { $known } in { $beside } rule out { $gone-digits } in { $cell }.
@@ -104,6 +105,7 @@ claim-limits-meet = { $mark } adds up to at least { $least }, and its total is a
 claim-limits-meet-from-above = { $mark } adds up to at most { $most }, and its total is at least { $least }, so { $gone }.
 claim-limits-meet--arrow = { $mark } has at least { $least } along its shaft and at most { $most } in its circle, so { $gone }.
 claim-limits-meet-from-above--arrow = { $mark } has at most { $most } along its shaft and at least { $least } in its circle, so { $gone }.
+claim-common-sum--open-cage = { $mark } must have a total of { $sums } in each, so { $gone }.
 claim-common-sum = { $mark } must have a sum of { $sums } in every part, so { $gone }.
 sums-range = { $least } to { $most }
 claim-left-over = { $houses } { $n ->

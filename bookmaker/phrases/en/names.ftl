@@ -138,6 +138,12 @@ mark-peaks-greater = the roof in { $cell }
 mark-peaks-smaller = the bowl in { $cell }
 mark-peaks-joined = the roofs and bowls in { $cells }
 mark-cage-joined = the cages over { $cells }
+mark-arithmetic-cage = the arithmetic cage { $value } at { $cell }
+mark-arithmetic-cage-joined = the arithmetic cages over { $cells }
+mark-counting-area = the counting area with { $value } at { $cell }
+mark-open-cage-even = the even cage at { $cell }
+mark-open-cage-odd = the odd cage at { $cell }
+mark-open-cage-lettered = the set of cages { $letter }
 
 ## Techniques: plainly, one of them, several ($count in words)
 

@@ -118,7 +118,9 @@ class CagedRule(Rule, Generic[Value]):
         options = self.said_options()
         if DRAWN_FROM <= len(self.cages) <= len(LETTERS):
             letters = dict(zip(LETTERS, sorted(self.cages, key=lambda cage: cage[0]), strict=False))
-            figures: dict[str, Written] = {letter: text for letter, (_, v) in letters.items() if (text := self.typed_as(v))}
+            figures: dict[str, Written] = {
+                letter: text for letter, (_, v) in letters.items() if (text := self.typed_as(v))
+            }
             drawn = picture({letter: cells for letter, (cells, _) in letters.items()}, grid)
             if not figures and not options:
                 return drawn

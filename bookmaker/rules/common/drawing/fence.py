@@ -25,7 +25,7 @@ LEAST = 0.45
 
 SPOTS = (
     (0.045, 0.045, 0.19), (0.28, 0.045, 0.19), (0.28, 0.045, 0.16), (0.135, 0.045, 0.16), (0.045, 0.135, 0.16),
-    (0.135, 0.135, 0.15), (0.28, 0.135, 0.15),
+    (0.135, 0.135, 0.15), (0.28, 0.135, 0.15), (0.045, 0.27, 0.16), (0.135, 0.29, 0.15),
 )  # fmt: skip
 """Where figures begin, from the left and from the top, and how high they are, in cells."""
 
@@ -70,9 +70,7 @@ def _side(frame: Frame, start: Point, end: Point, pen: float, texture: Texture) 
 
 def corner_claim(cell: int, text: str) -> InCell:
     """Where figures may stand: in the cell's top left corner, beside what covers it, or a little further in."""
-    boxes = (
-        Box(left, top, left + wide(text) * height + 0.04, top + height + 0.05) for left, top, height in SPOTS
-    )
+    boxes = (Box(left, top, left + wide(text) * height + 0.04, top + height + 0.05) for left, top, height in SPOTS)
     return InCell(cell, tuple(boxes))
 
 
