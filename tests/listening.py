@@ -118,6 +118,10 @@ def heard(title: str, sentence: str, marks: Sequence[str], grid: Grid) -> Rule:
                 tally = Tally(tuple(digits(said[1]))) if said[1] else Tally((), int(said[2]))
                 tallies.append((cells(grid, text), tally))
             return kind(tuple(tallies))
+        case "square-block":
+            sort = {"Magic block": "magic", "Block with equal rows": "rows", "Block with equal columns": "columns"}
+            heads = (mark.partition(": ")[0] for mark in marks)
+            return kind(tuple((cells(grid, text), sort[head]) for text, head in zip(after, heads, strict=True)))
         case "clone":
             groups = [[cells(grid, piece.replace(" with ", ", ")) for piece in text.split("; ")] for text in after]
             letters = tuple(re.match(r"Clones (\w+),", mark)[1] for mark in marks)
@@ -186,12 +190,21 @@ def heard(title: str, sentence: str, marks: Sequence[str], grid: Grid) -> Rule:
         case "equal-part-line":
             parts = [re.sub(r"; part \d+, ", ", ", text).removeprefix("part 1, ") for text in after]
             return kind(tuple(cells(grid, text) for text in parts), "box" if "inside a box" in sentence else "region")
+        case "same-sum-line":
+            stretch = _WORDS[re.search(r"any (\w+) cells", sentence)[1]]
+            return kind(tuple(cells(grid, text) for text in after), stretch)
+        case "low-high-line":
+            return kind(tuple(cells(grid, text) for text in after), grid.size)
         case "difference-line":
             return kind(tuple(cells(grid, t) for t in after), int(re.search(r"at least (\d+)", sentence)[1]))
         case "even-step-line":
             step = re.search(r"exactly (\d+)", sentence)
             return kind(tuple(cells(grid, text) for text in after), int(step[1]) if step else 0)
-        case "windows" | "king" | "knight" | "non-consecutive" | "disjoint-groups":
+        case "non-consecutive" | "no-doubles":
+            return kind("corner" in sentence)
+        case "barred-sums":
+            return kind("corner" in sentence, frozenset(map(int, re.findall(r"\d+", sentence))))
+        case "windows" | "king" | "knight" | "disjoint-groups":
             return kind()
         case _:
             return kind(tuple(cells(grid, text) for text in after))

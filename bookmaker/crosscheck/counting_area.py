@@ -1,4 +1,4 @@
-"""Each digit of the corner stands in as many cells as it is written; or as many digits stand there as the number says."""
+"""Each digit of the corner stands in as many cells as it is written; or so many digits stand there at all."""
 
 from __future__ import annotations
 

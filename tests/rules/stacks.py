@@ -66,6 +66,9 @@ _SPECIAL: dict[str, Callable[[type[Any]], Rule]] = {
     "parity": lambda rule: rule(WAY[::2], WAY[1::2]),
     "peaks": lambda rule: rule(CELLS[::2], CELLS[1::2]),
     "quadruple": lambda rule: rule((Ring(CORNERS[0], (1, 2, 3, 4)), Ring(CORNERS[1], (2, 5)))),
+    "square-block": lambda rule: rule(
+        ((on("22 23 32 33"), "rows"), (on("34 35 44 45"), "columns"), (on("55 56 57 65 66 67 75 76 77"), "magic"))
+    ),
     "sum-marks": lambda rule: rule(PAIRS[::2], PAIRS[1::2]),
 }
 

@@ -164,7 +164,21 @@ def _diagonals(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
     return replace(rule, diagonals=_shuffled([there(diagonal) for diagonal in rule.diagonals], rng))
 
 
+def _sums(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
+    turned = frozenset(2 * (grid.size + 1) - total for total in rule.sums)
+    return replace(rule, sums=turned) if _reversed(move) else rule
+
+
+def _blocks(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
+    on_end = grid.column(move.cells[1]) == grid.column(move.cells[0])  # rows have become columns
+    other = {"rows": "columns", "columns": "rows", "magic": "magic"}
+    blocks = [(_cells(cells, move), other[sort] if on_end else sort) for cells, sort in rule.blocks]
+    return replace(rule, blocks=_shuffled(blocks, rng))
+
+
 _TURNS = (
+    ({"blocks"}, _blocks),
+    ({"sums"}, _sums),
     ({"chains"}, _chains),
     ({"cages"}, _cages),
     ({"groups"}, _groups),
