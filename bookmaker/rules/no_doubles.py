@@ -17,6 +17,7 @@ class NoDoubles(BarredRule):
     kind = "no-doubles"
     title = "No doubles"
     noun = "ban on doubles"
+    relabels = "none"
     example = "no-doubles: yes\n"
 
     def barred(self, digit: int) -> tuple[int, ...]:

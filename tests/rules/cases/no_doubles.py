@@ -15,7 +15,7 @@ SENTENCES = (
 )
 
 MISUSES = (
-    ("no-doubles: no", "rule-off", "no"),
+    ("no-doubles: false", "rule-off", "false"),
     ("no-doubles: 2", "not-yes", "2"),
     ("no-doubles: {diagonal: 2}", "unknown-word", "2}"),
 )
