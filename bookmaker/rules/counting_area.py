@@ -175,7 +175,7 @@ counting-area:
 
     @classmethod
     def sample(cls) -> Sample:
-        return Sample(cls((((0, 1, 9), Tally((7, 7))), ((2, 3, 11, 12), Tally((), 3)))), CLASSIC, 2, 4)
+        return Sample(cls((((2, 3, 12), Tally((7, 7))), ((11, 20, 21), Tally((), 2)))), CLASSIC, 3, 4)
 
     def key(self) -> Sample:
         sorts = {bool(tally.different) for _, tally in self.cages}

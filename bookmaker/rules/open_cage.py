@@ -45,8 +45,8 @@ PARITIES = ("even", "odd")
 LISTABLE = 200
 """So many sets of digits are told to the engine one by one; more by their parity alone."""
 
-FEW = 7
-"""So many cells of two cages are tried out together."""
+FEWEST, FEW = 4, 7
+"""So many cells of a cage by parity are tried out, and so many of two cages with one letter together."""
 
 
 @dataclass(frozen=True)
@@ -255,7 +255,7 @@ open-cage:
                 claim = OnlyDigits((mixed[0],), digits_in(kept))
                 yield Deduction(Rung.SIMPLE, len(cells), cells, removed, mark, claim)
                 found = True
-        if not found and len(cells) <= FEW:
+        if not found and len(cells) <= FEWEST:
             yield from tried_out(position, cells, _parity_fits(len(cells), PARITIES.index(value)), mark)
 
     def _same(self, position: Position, group: Sequence[Cells], mark: MarkRef) -> Iterator[Deduction]:

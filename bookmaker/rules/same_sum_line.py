@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from itertools import combinations
+from itertools import combinations, pairwise
 from typing import Self
 
 from bookmaker.display.items import Stroke
@@ -117,16 +117,20 @@ same-sum-line:
             way, half = trace(frame, chain), SLEEPER * frame.lane(chain).scale * frame.cell
             yield Mark(Layer.LINE, halo(frame, way.points, 2 * half), of)
             yield Mark(Layer.LINE, polyline(way.points, pen), of)
-            for stop in way.steps(SPACING * frame.cell):
-                ends = way.beside(stop, half), way.beside(stop, -half)
-                yield Mark(Layer.LINE, polyline(ends, pen), of)
+            for start, end in pairwise(way.stops):
+                # Whole sleepers from cell to cell, so that none lies right on a bend.
+                count = max(round((end - start) / (SPACING * frame.cell)), 1)
+                for at in range(count):
+                    stop = start + (end - start) * (at + 0.5) / count
+                    ends = way.beside(stop, half), way.beside(stop, -half)
+                    yield Mark(Layer.LINE, polyline(ends, pen), of)
 
     def claims(self, grid: Grid) -> Iterator[PlaceClaim]:
         return (Along(chain, SLEEPER + 0.02) for chain in self.chains)
 
     @classmethod
     def sample(cls) -> Sample:
-        return Sample(cls(((0, 1, 2),), 2), CLASSIC, 1, 3)
+        return Sample(cls(((1, 2, 11, 12),)), CLASSIC, 2, 4)
 
     def references(self, grid: Grid) -> tuple[MarkRef, ...]:
         return tuple(map(self._refer, self.chains))
