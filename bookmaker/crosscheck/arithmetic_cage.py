@@ -1,9 +1,9 @@
 """A cage's number is what its digits make by the sign: added, multiplied, the less taken from the greater, or the
-greater divided by the less; without a sign, by one of them at least."""
+greater divided by the less; without a sign, by one of them at least. All fillings that do are told one by one."""
 
 from __future__ import annotations
 
-from typing import Any
+from collections.abc import Iterator
 
 from bookmaker.crosscheck.common import Digits, Model
 from bookmaker.puzzle.grid import Grid
@@ -15,23 +15,33 @@ def define(model: Model, x: Digits, rule: ArithmeticCage, grid: Grid) -> None:
         inside = [x[cell] for cell in cells]
         if rule.differ:
             model.add_all_different(inside)
-        ways: list[Any] = []
-        for sign in result.sign or "+×−÷":
-            if sign in "−÷" and len(inside) != 2:
-                continue
-            chosen = model.new_bool_var("")
-            ways.append(chosen)
-            if sign == "+":
-                model.add(sum(inside) == result.number).only_enforce_if(chosen)
-            elif sign == "×":
-                product = model.new_int_var(1, grid.size ** len(inside), "")
-                model.add_multiplication_equality(product, inside)
-                model.add(product == result.number).only_enforce_if(chosen)
-            else:
-                for greater, less in (inside, inside[::-1]):
-                    this = model.new_bool_var("")
-                    ways.append(this)
-                    made = less + result.number if sign == "−" else less * result.number
-                    model.add(greater == made).only_enforce_if(this)
-                ways.remove(chosen)
-        model.add_bool_or(ways)
+        found: set[tuple[int, ...]] = set()
+        if len(cells) == 2 and result.sign in ("", "−", "÷"):
+            for one in range(1, grid.size + 1):
+                for other in range(1, grid.size + 1):
+                    if result.sign != "÷" and result.number in (one - other, other - one):
+                        found.add((one, other))
+                    if result.sign != "−" and (one == other * result.number or other == one * result.number):
+                        found.add((one, other))
+        if result.sign in ("", "+"):
+            found.update(_adding_up(result.number, len(cells), grid.size))
+        if result.sign in ("", "×"):
+            found.update(_multiplied(result.number, len(cells), grid.size))
+        model.add_allowed_assignments(inside, sorted(found))
+
+
+def _adding_up(number: int, count: int, size: int) -> Iterator[tuple[int, ...]]:
+    if count == 0:
+        yield from [()] * (number == 0)
+        return
+    for digit in range(1, min(size, number) + 1):
+        yield from ((digit, *rest) for rest in _adding_up(number - digit, count - 1, size))
+
+
+def _multiplied(number: int, count: int, size: int) -> Iterator[tuple[int, ...]]:
+    if count == 0:
+        yield from [()] * (number == 1)
+        return
+    for digit in range(1, size + 1):
+        if number % digit == 0:
+            yield from ((digit, *rest) for rest in _multiplied(number // digit, count - 1, size))

@@ -158,7 +158,7 @@ arithmetic-cage:
             elif result.sign == SUM:
                 yield Sum(tuple((cell, 1) for cell in cells), result.number, result.number)
             else:
-                yield _machine(result, grid.size).over(cells)
+                yield _machine(result, len(cells), grid.size).over(cells)
 
     def relabelling(self, grid: Grid) -> Relabelling:
         return "reversed" if all(result.sign in (SUM, DIFFERENCE) for _, result in self.cages) else "none"
@@ -298,10 +298,12 @@ def _fits(result: Result, count: int, differ: bool) -> Callable[[Sequence[int]],
 
 
 @lru_cache(maxsize=512)
-def _machine(result: Result, size: int) -> Machine:
+def _machine(result: Result, count: int, size: int) -> Machine:
     """Reads the digits of three or more cells: their sum and their product so far, 0 where one can no longer be the
     result. Their order does not matter."""
-    signs = result.signs(3)
+    signs = result.signs(count)
+    if result.number > count * size:
+        signs = PRODUCT  # too much for a sum
     start = int(SUM in signs), int(PRODUCT in signs)  # the sum is kept one too high, so that 0 is free
 
     def step(state: tuple[int, int], digit: int) -> tuple[int, int] | None:
