@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
-from itertools import combinations
+from itertools import combinations, pairwise
 from math import comb
 from random import Random
 from string import ascii_uppercase
@@ -135,8 +135,13 @@ open-cage:
     def asked_besides(self, grid: Grid) -> Iterator[Constraint]:
         """That cages with one letter have one total."""
         for _, group in self._lettered():
-            for one, other in combinations(group, 2):
-                yield Sum((*((cell, 1) for cell in one), *((cell, -1) for cell in other)), 0, 0)
+            yield from (_equal(one, other) for one, other in pairwise(group))
+
+    def meaning(self, grid: Grid) -> Iterator[Constraint]:
+        """The totals of any two cages with one letter are equal, in whatever order they were typed."""
+        yield from self.constraints(grid)
+        for _, group in self._lettered():
+            yield from (_equal(one, other) for one, other in combinations(group, 2))
 
     def _lettered(self) -> Iterator[tuple[str, list[Cells]]]:
         groups: dict[str, list[Cells]] = {}
@@ -278,6 +283,10 @@ open-cage:
         for one, other in combinations(group, 2):
             if len(one) + len(other) <= FEW:
                 yield from tried_out(position, one + other, _same_total(len(one), len(other)), mark)
+
+
+def _equal(one: Cells, other: Cells) -> Sum:
+    return Sum((*((cell, 1) for cell in one), *((cell, -1) for cell in other)), 0, 0)
 
 
 _AS_WIDE = "00"

@@ -81,9 +81,7 @@ same-sum-line:
         return len(digits) <= self.stretch or digits[-1] == digits[-1 - self.stretch]
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
-        pairs = [
-            pair for chain in self.chains for group in _alike(chain, self.stretch) for pair in combinations(group, 2)
-        ]
+        pairs = [pair for chain in self.chains for group in _alike(chain, self.stretch) for pair in pairwise(group)]
         yield relation(dict.fromkeys(pairs), grid.size, ((digit, digit) for digit in grid.digits))
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
