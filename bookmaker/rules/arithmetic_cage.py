@@ -11,7 +11,7 @@ import re
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache, reduce
-from itertools import combinations_with_replacement
+from itertools import combinations, combinations_with_replacement
 from math import prod
 from operator import and_, or_
 from random import Random
@@ -26,14 +26,14 @@ from bookmaker.rules.common.cagereading import Typed
 from bookmaker.rules.common.contract import Deduction, Relabelling, Sample
 from bookmaker.rules.common.deducing import house_sums
 from bookmaker.rules.common.deducing.automata import Machine, machine
-from bookmaker.rules.common.deducing.candidates import locked_out, removed_by
+from bookmaker.rules.common.deducing.candidates import locked_out, removed_by, sees
 from bookmaker.rules.common.deducing.enumeration import APART, can_be_filled, tried_out
 from bookmaker.rules.common.deducing.house_sums import Block
 from bookmaker.rules.common.drawing.fence import Texture
 from bookmaker.rules.common.parts import Part
 from bookmaker.rules.common.words.speech import cells_said
 from bookmaker.rules.common.words.wording import listed, the_or_each
-from bookmaker.solve.problem import Constraint, Different, Sum, relation
+from bookmaker.solve.problem import Combination, Constraint, Different, Sum, relation
 from bookmaker.source.diagnostics import Collector, quoted
 from bookmaker.source.placed import Node, read_text
 
@@ -148,11 +148,12 @@ arithmetic-cage:
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         for cells, result in self.cages:
-            if self.differ and len(cells) > 2:
-                yield Different(cells)
             if not result.number:
-                continue
-            if len(cells) == 2:
+                if self.differ and len(cells) > 2:
+                    yield Different(cells)
+            elif len(cells) > 2 and (self.differ or all(sees(grid, *pair) for pair in combinations(cells, 2))):
+                yield Combination(cells, frozenset(_ways(result, len(cells), grid.all_digits, True)))
+            elif len(cells) == 2:
                 pairs = ((a, b) for a in grid.digits for b in grid.digits if a != b and result.kept((a, b)))
                 yield relation((cells,), grid.size, pairs)
             elif result.sign == SUM:
@@ -271,9 +272,8 @@ def _made(sign: str, digits: Sequence[int]) -> int:
 @lru_cache(maxsize=2048)
 def _ways(result: Result, count: int, open_to: int, differ: bool) -> tuple[int, ...]:
     """The sets of digits, as masks, of all the choices that make a result, digits that repeat told once."""
-    chosen = combinations_with_replacement(digits_in(open_to), count)
-    kept = (way for way in chosen if (not differ or len(set(way)) == count) and result.kept(way))
-    return tuple(dict.fromkeys(map(mask_of, kept)))
+    chosen = (combinations if differ else combinations_with_replacement)(digits_in(open_to), count)
+    return tuple(dict.fromkeys(mask_of(way) for way in chosen if result.kept(way)))
 
 
 @lru_cache(maxsize=512)
