@@ -14,11 +14,13 @@ from typing import Any
 from bookmaker.puzzle.grid import SYMBOLS, Grid, boxed_grid, irregular_grid
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds
+from bookmaker.rules.arithmetic_cage import Result
 from bookmaker.rules.arrow import Arrow, Arrows
 from bookmaker.rules.border_values import Worth
 from bookmaker.rules.common.contract import Rule
 from bookmaker.rules.common.nearest import NearRule
 from bookmaker.rules.common.outside import Clue, Side
+from bookmaker.rules.counting_area import Tally
 from bookmaker.rules.diagonal_sum import Diagonal
 from bookmaker.rules.limits import Limit
 from bookmaker.rules.quadruple import Ring
@@ -98,7 +100,29 @@ def heard(title: str, sentence: str, marks: Sequence[str], grid: Grid) -> Rule:
             return Arrows(tuple(Arrow(circle, tuple(shafts)) for circle, shafts in arrows.items()))
         case "cage":
             totals = [re.match(r"Cage of (\d+):", mark) for mark in marks]
-            return kind(tuple((cells(grid, t), int(n[1]) if n else 0) for t, n in zip(after, totals, strict=True)))
+            cages = tuple((cells(grid, t), int(n[1]) if n else 0) for t, n in zip(after, totals, strict=True))
+            return kind(cages, "may repeat" in sentence)
+        case "arithmetic-cage":
+            results = []
+            for mark, text in zip(marks, after, strict=True):
+                made = re.match(r"Arithmetic cage with (?:the (\w+) )?(\d+)", mark)
+                sign = {"sum": "+", "product": "×", "difference": "−", "quotient": "÷", None: ""}[made[1]]
+                results.append((cells(grid, text), Result(int(made[2]), sign)))
+            return kind(tuple(results), "digits differ" in sentence)
+        case "open-cage":
+            open_totals = [re.match(r"Open cage with (?:an (even|odd) total|the total (\w)):", mark) for mark in marks]
+            return kind(tuple((cells(grid, t), n[1] or n[2]) for t, n in zip(after, open_totals, strict=True)))
+        case "counting-area":
+            tallies = []
+            for mark, text in zip(marks, after, strict=True):
+                said = re.match(r"Counting area with (?:exactly ([^:]+)|(\d+) different digits?):", mark)
+                tally = Tally(tuple(digits(said[1]))) if said[1] else Tally((), int(said[2]))
+                tallies.append((cells(grid, text), tally))
+            return kind(tuple(tallies))
+        case "square-block":
+            sort = {"Magic block": "magic", "Block with equal rows": "rows", "Block with equal columns": "columns"}
+            heads = (mark.partition(": ")[0] for mark in marks)
+            return kind(tuple((cells(grid, text), sort[head]) for text, head in zip(after, heads, strict=True)))
         case "clone":
             groups = [[cells(grid, piece.replace(" with ", ", ")) for piece in text.split("; ")] for text in after]
             letters = tuple(re.match(r"Clones (\w+),", mark)[1] for mark in marks)
@@ -147,11 +171,11 @@ def heard(title: str, sentence: str, marks: Sequence[str], grid: Grid) -> Rule:
                     )
             return kind(tuple(signed))
         case "border-values":
-            heads = [re.match(r"(Sum|Difference|Product|Quotient)s? (\d+) in ", mark) for mark in marks]
+            worths = [re.match(r"(Sum|Difference|Product|Quotient)s? (\d+) in ", mark) for mark in marks]
             return kind(
                 tuple(
                     (pair, Worth(head[1].lower(), int(head[2])))
-                    for head, mark in zip(heads, marks, strict=True)
+                    for head, mark in zip(worths, marks, strict=True)
                     for pair in borders(grid, mark)
                 ),
                 "neighbours without" in sentence,
@@ -191,12 +215,21 @@ def heard(title: str, sentence: str, marks: Sequence[str], grid: Grid) -> Rule:
         case "equal-part-line":
             parts = [re.sub(r"; part \d+, ", ", ", text).removeprefix("part 1, ") for text in after]
             return kind(tuple(cells(grid, text) for text in parts), "box" if "inside a box" in sentence else "region")
+        case "same-sum-line":
+            stretch = _WORDS[re.search(r"any (\w+) cells", sentence)[1]]
+            return kind(tuple(cells(grid, text) for text in after), stretch)
+        case "low-high-line":
+            return kind(tuple(cells(grid, text) for text in after), grid.size)
         case "difference-line":
             return kind(tuple(cells(grid, t) for t in after), int(re.search(r"at least (\d+)", sentence)[1]))
         case "even-step-line":
             step = re.search(r"exactly (\d+)", sentence)
             return kind(tuple(cells(grid, text) for text in after), int(step[1]) if step else 0)
-        case "windows" | "king" | "knight" | "non-consecutive" | "disjoint-groups":
+        case "non-consecutive" | "no-doubles":
+            return kind("corner" in sentence)
+        case "barred-sums":
+            return kind("corner" in sentence, frozenset(map(int, re.findall(r"\d+", sentence))))
+        case "windows" | "king" | "knight" | "disjoint-groups":
             return kind()
         case _:
             return kind(tuple(cells(grid, text) for text in after))

@@ -192,14 +192,15 @@ def _drawn_edits(text: str, body: Node, old: Rule, new: Rule, grid: Grid) -> lis
     signs = [found for line in range(len(lines)) for found in drawn_in(lines[line], line)]
     places = [offset(drawn.at(line, column)) for _, line, column in signs]
     edits = [(at, at + 1, after[cell]) for cell, at in enumerate(places) if before[cell] != after[cell]]
-    totals: dict[str, Written] = {letter: str(*part.value) for letter, part in sorted(called.items()) if part.value}
+    figures = {letter: new.figure(part) for letter, part in sorted(called.items())}
+    totals: dict[str, Written] = {letter: figure for letter, figure in figures.items() if figure}
     return edits + _totals_edits(text, body, totals)
 
 
 def _totals_edits(text: str, body: Node, totals: dict[str, Written]) -> list[Edit]:
-    """The line of totals under a picture, where a letter comes or goes; else the figures that change in it."""
+    """The table of totals under a picture, where a letter comes or goes; else the figures that change in it."""
     entries = body.entries if isinstance(body, Table) else ()
-    word, typed = next(((word, node) for word, node in entries if word.value == "totals"), (None, None))
+    word, typed = next(((word, node) for word, node in entries if isinstance(node, Table)), (None, None))
     if not isinstance(typed, Table) or word is None:
         return []
     old: dict[str, Written] = {key.value: node.value for key, node in typed.entries if isinstance(node, Word)}
@@ -207,7 +208,7 @@ def _totals_edits(text: str, body: Node, totals: dict[str, Written]) -> list[Edi
         return _leaf_edits(text, typed, old, {key: totals[key] for key in old}) or []
     lines, offset = text.split("\n"), _offsets(text)
     start, end = offset(Place("", word.place.line, 1)), offset(Place("", _entry_end(lines, word) + 1, 1))
-    return [(start, end, "".join(f"{line}\n" for line in entry_lines("totals", totals, word.place.column - 1)))]
+    return [(start, end, "".join(f"{line}\n" for line in entry_lines(word.value, totals, word.place.column - 1)))]
 
 
 def _leaf_edits(text: str, node: Node, old: Written, new: Written) -> list[Edit] | None:

@@ -1,4 +1,4 @@
-"""No digit repeats in a cage; where it has a total, that is the sum of its digits."""
+"""No digit repeats in a cage, unless that is allowed; where it has a total, that is the sum of its digits."""
 
 from __future__ import annotations
 
@@ -9,6 +9,7 @@ from bookmaker.rules.cage import Cage
 
 def define(model: Model, x: Digits, rule: Cage, grid: Grid) -> None:
     for cells, total in rule.cages:
-        model.add_all_different([x[cell] for cell in cells])
+        if not rule.repeats:
+            model.add_all_different([x[cell] for cell in cells])
         if total:
             model.add(sum(x[cell] for cell in cells) == total)

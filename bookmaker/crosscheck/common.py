@@ -42,3 +42,14 @@ def line_from(grid: Grid, side: Literal["left", "right", "top", "bottom"], line:
             return [at * n + line for at in range(n)]
         case "bottom":
             return [at * n + line for at in reversed(range(n))]
+
+
+def touching(grid: Grid, diagonal: bool) -> Iterator[tuple[int, int]]:
+    """Every two cells that share a side and, with `diagonal`, those that share a corner alone; each pair once."""
+    yield from beside_and_below(grid)
+    n = grid.size
+    for cell in range(n * n if diagonal else 0):
+        row, column = divmod(cell, n)
+        for left_or_right in (column - 1, column + 1):
+            if row + 1 < n and 0 <= left_or_right < n:
+                yield cell, (row + 1) * n + left_or_right

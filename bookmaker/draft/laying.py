@@ -190,7 +190,7 @@ def _seeds(rule: Rule, ground: Ground, amount: Amount, rng: Random, taken: set[i
             case Form.CHAIN:
                 cells = _chain(rule, ground, rng, size, taken)
             case Form.AREA:
-                cells = _area(ground, rng, size, taken)
+                cells = _area(ground, rng, size, taken, rule.digits_differ)
             case _:
                 cells = _twins(ground, rng, size, taken)
         yield cells
@@ -246,13 +246,13 @@ def _touching(grid: Grid) -> tuple[Cells, ...]:
     return tuple(tuple(other for other in grid.cells if grid.touching(cell, other)) for cell in grid.cells)
 
 
-def _area(ground: Ground, rng: Random, size: int, taken: set[int]) -> Cells:
-    """Free cells that hang together, with different digits if there is a solution; empty if it gets stuck."""
+def _area(ground: Ground, rng: Random, size: int, taken: set[int], differ: bool = True) -> Cells:
+    """Free cells that hang together, whose digits `differ` if there is a solution; empty if it gets stuck."""
     grid, solution = ground.grid, ground.solution
     free = [cell for cell in grid.cells if cell not in taken]
     area = [rng.choice(free)] if free else []
     while area and len(area) < size:
-        digits = {solution[cell] for cell in area} if solution else set[int]()
+        digits = {solution[cell] for cell in area} if solution and differ else set[int]()
         edge = {near for cell in area for near in grid.orthogonal(cell)}.difference(area, taken)
         ways = sorted(cell for cell in edge if not solution or solution[cell] not in digits)
         if not ways:

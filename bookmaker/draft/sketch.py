@@ -154,7 +154,9 @@ class Sketch:
 
     def _take_apart(self) -> Iterator[Mark]:
         for number, rule in enumerate(self.rules):
-            parts = () if rule.marks_all else rule.parts(self.grid)
+            # Where marks say something together that none says alone, all of them are one choice.
+            together = rule.marks_all or any(True for _ in rule.asked_besides(self.grid))
+            parts = () if together else rule.parts(self.grid)
             if not parts:
                 yield Mark(number, None, tuple(rule.constraints(self.grid)))
             for part in parts:

@@ -105,7 +105,10 @@ def _folded(line: str, indent: int) -> list[str]:
     """A line broken at spaces where it is too long; quotes, whose text would be read otherwise, are left whole."""
     if len(line) <= WIDTH or '"' in line:
         return [line]
-    return textwrap.wrap(line, WIDTH, subsequent_indent=" " * indent, break_long_words=False, break_on_hyphens=False)
+    # A name stays on the line of its value.
+    glued = line.replace(": ", ":\0")
+    lines = textwrap.wrap(glued, WIDTH, subsequent_indent=" " * indent, break_long_words=False, break_on_hyphens=False)
+    return [line.replace("\0", " ") for line in lines]
 
 
 def scalar(text: str) -> str:

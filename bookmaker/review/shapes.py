@@ -42,6 +42,7 @@ def cells_of(constraint: Constraint) -> tuple[int, ...]:
 def shapes_of(rule: Rule, puzzle: RuledPuzzle) -> tuple[Shape, ...]:
     """The rule's marks, one by one."""
     parts: list[tuple[int, list[Constraint]]] = []
+    marks = [board_of(part.cells) for part in rule.parts(puzzle.grid)]
     for made in rule.constraints(puzzle.grid):
         pieces = [replace(made, pairs=(pair,)) for pair in made.pairs] if isinstance(made, Relation) else [made]
         chained = isinstance(made, Relation)
@@ -50,6 +51,8 @@ def shapes_of(rule: Rule, puzzle: RuledPuzzle) -> tuple[Shape, ...]:
             kept = []
             for other, theirs in parts:
                 same = other == board or (chained and other & board and isinstance(theirs[0], Relation))
+                # Sums of one line or area are one mark.
+                same = same or (isinstance(piece, Sum) and any(not (other | board) & ~mark for mark in marks))
                 if same or (isinstance(piece, Allowed) and other & board == board):
                     board |= other
                     joined = theirs + joined

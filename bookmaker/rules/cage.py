@@ -1,4 +1,4 @@
-"""Cages: digits in a cage differ and add up to its total, if it has one.
+"""Cages: digits in a cage differ and add up to its total, if it has one; with `repeats: yes` they need not differ.
 
 Manifest: a picture of letters with a table of totals, or a list of cells, each with or without a total. A cage hangs
 together by sides, has at most as many cells as there are digits, and shares no cell with another.
@@ -7,116 +7,110 @@ together by sides, has at most as many cells as there are digits, and shares no 
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import lru_cache, reduce
-from math import hypot
 from operator import and_, or_
 from random import Random
-from typing import Self
 
-from bookmaker.display.items import Item, Line, Point, Rect, Stroke, Text
-from bookmaker.puzzle.bits import digits_in
+from bookmaker.puzzle.bits import digits_in, span_mask
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
-from bookmaker.reasons.bymark import Needed, NoCombination, OneCombination
-from bookmaker.rules.common.area import LETTERS, Area, is_picture, loops, picture, read_area, read_letters
-from bookmaker.rules.common.contract import Deduction, Relabelling, Rule, Sample
+from bookmaker.reasons.bymark import Bounds, Needed, NoCombination, OneCombination
+from bookmaker.rules.common.caged import CagedRule, Cells
+from bookmaker.rules.common.cagereading import Typed
+from bookmaker.rules.common.contract import Deduction, Relabelling, Sample
 from bookmaker.rules.common.deducing import house_sums
 from bookmaker.rules.common.deducing.candidates import locked_out, removed_by
 from bookmaker.rules.common.deducing.enumeration import tried_out
 from bookmaker.rules.common.deducing.house_sums import Block
-from bookmaker.rules.common.deducing.sums import different_limits, digit_sets
-from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
-from bookmaker.rules.common.drawing.places import Box, InCell, Outlined, PlaceClaim
-from bookmaker.rules.common.drawing.strokes import THIN
-from bookmaker.rules.common.parts import Form, Part, Written, runs
+from bookmaker.rules.common.deducing.sums import different_limits, digit_sets, open_limits, sum_limits
+from bookmaker.rules.common.drawing.fence import DASHES
+from bookmaker.rules.common.parts import Part
 from bookmaker.rules.common.words.speech import cells_said
 from bookmaker.rules.common.words.wording import counted, the_or_each
-from bookmaker.solve.problem import Combination, Constraint, Different
-from bookmaker.source.diagnostics import Collector, Place, nearest
-from bookmaker.source.placed import Node, Table, Word, read_fields, read_items, read_whole
-
-INSET = 0.075
-"""How far the dashes stand inside the cells' edges, in cells."""
-
-DASH = 0.1
-"""Length of a dash in cells."""
-
-LEAST = 0.45
-"""So much of the dashes has to be left: what stands on all borders of a cage breaks them, and leaves its corners."""
-
-DRAWN_FROM = 5
-"""So many cages are typed as a picture rather than a list."""
-
-SPOTS = (
-    (0.045, 0.045, 0.19), (0.28, 0.045, 0.19), (0.28, 0.045, 0.16), (0.135, 0.045, 0.16), (0.045, 0.135, 0.16),
-    (0.135, 0.135, 0.15), (0.28, 0.135, 0.15),
-)  # fmt: skip
-"""Where a total begins, from the left and from the top, and how high its figures are, in cells."""
-
-FIGURE = 0.69
-"""Width of a narrow figure for its height."""
+from bookmaker.solve.problem import Combination, Constraint, Different, Sum
+from bookmaker.source.diagnostics import Collector
+from bookmaker.source.placed import Node, read_whole
 
 
 @dataclass(frozen=True)
-class Cage(Rule):
+class Cage(CagedRule[int]):
     """`cages` are cells in the grid's order with a total, 0 where there is none."""
 
     kind = "cage"
     title = "Cages"
     noun = "cage"
-    typed = ("lines", "[cells: text, total: whole]", "picture", "picture: picture, totals: numbers")
+    typed = (
+        "lines",
+        "[cells: text, total: whole]",
+        "picture",
+        "picture: picture, totals: numbers, repeats: switch",
+        "cages: items, repeats: switch",
+    )
     example = """\
 cage:
   - {cells: r1c1-r1c3 r2c1, total: 12}
   - {cells: r5c5 r5c6, total: 11}
   - r8c8 r8c9 r9c8
 """
-    form = Form.AREA
-    usual_cells = (2, 4)
     figures = "number"
+    options = ("repeats",)
+    texture = DASHES
+    firm = True
+    bare = 0
+    needs_figure = False
 
-    cages: tuple[tuple[tuple[int, ...], int], ...]
+    repeats: bool = False
+
+    @property
+    def digits_differ(self) -> bool:
+        return not self.repeats
 
     @classmethod
-    def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
-        errors = sum(1 for _ in collector.errors())
-        placed = list(_read(body, grid, collector))
-        _check(placed, grid, collector)
-        if sum(1 for _ in collector.errors()) > errors:
-            return None
-        return cls(tuple((area.cells, total) for area, total, _ in placed))
+    def read_value(cls, node: Node, what: str, grid: Grid, collector: Collector) -> int | None:
+        return read_whole(node, what, collector, 1, 999)
+
+    def check(self, typed: Sequence[Typed[int]], grid: Grid, collector: Collector) -> None:
+        for one in typed:
+            count, name = len(one.area.cells), one.called(self.noun, grid)
+            if self.repeats and not one.value:
+                text = f"{name} has no total, and its digits may repeat: it asks nothing"
+                collector.error(one.place, "cage-asks-nothing", text, "give it a total, or leave it out")
+            if not one.value:
+                continue
+            limits = open_limits(grid, one.area.cells) if self.repeats else different_limits(count, grid.size)
+            if not limits[0] <= one.value <= limits[1]:
+                here = "this one" if self.repeats else f"a cage of {counted(count, 'cell')}"
+                can = f"adds up to {limits[0]} at least and {limits[1]} at most"
+                can = can if count > 1 else f"holds 1 to {grid.size}"
+                text = f"{name} can't add up to {one.value}: {here} {can}"
+                collector.error(one.place, "cage-total", text)
 
     @classmethod
-    def blank(cls, grid: Grid) -> Self:
-        return cls(())
+    def told(cls, value: int) -> tuple[str, tuple[int, ...]]:
+        return "", (value,) if value else ()
 
-    def parts(self, grid: Grid) -> tuple[Part, ...]:
-        return tuple(Part(cells, "", (total,) if total else ()) for cells, total in self.cages)
+    @classmethod
+    def of_part(cls, part: Part) -> int:
+        return sum(part.value)
 
-    def with_parts(self, parts: Sequence[Part], grid: Grid) -> Self:
-        return replace(self, cages=tuple((tuple(sorted(part.cells)), sum(part.value)) for part in parts))
-
-    def written(self, grid: Grid) -> Written:
-        if DRAWN_FROM <= len(self.cages) <= len(LETTERS):
-            letters = dict(zip(LETTERS, sorted(self.cages), strict=False))
-            totals: dict[str, Written] = {letter: str(total) for letter, (_, total) in letters.items() if total}
-            drawn = picture({letter: cells for letter, (cells, _) in letters.items()}, grid)
-            return {"picture": drawn, "totals": totals} if totals else drawn
-        listed = ((runs(grid, cells, slanting=False), total) for cells, total in self.cages)
-        return [{"cells": cells, "total": str(total)} if total else cells for cells, total in listed]
+    @classmethod
+    def typed_as(cls, value: int) -> str:
+        return str(value) if value else ""
 
     def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
         inside = [digits[cell] for cell in cells]
-        if len(set(inside)) == len(inside):
+        if self.repeats or len(set(inside)) == len(inside):
             yield Part(tuple(sorted(cells)), "", (sum(inside),))
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         for cells, total in self.cages:
-            if total:
+            if total and self.repeats:
+                yield Sum(tuple((cell, 1) for cell in cells), total, total)
+            elif total:
                 yield Combination(cells, frozenset(digit_sets(grid.all_digits, len(cells), total)))
-            elif len(cells) > 1:
+            elif len(cells) > 1 and not self.repeats:
                 yield Different(cells)
 
     def relabelling(self, grid: Grid) -> Relabelling:
@@ -125,12 +119,15 @@ cage:
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for cells, total in self.cages:
             inside = [digits[cell] for cell in cells]
-            if len(set(inside)) < len(inside) or (total and sum(inside) != total):
+            if (total and sum(inside) != total) or (not self.repeats and len(set(inside)) < len(inside)):
                 return False
         return True
 
     def sentence(self) -> str:
-        where = f"Inside {the_or_each(len(self.cages), self.noun)}, digits differ"
+        which = the_or_each(len(self.cages), self.noun)
+        if self.repeats:
+            return f"Digits in {which} add up to the total in its corner, and may repeat there."
+        where = f"Inside {which}, digits differ"
         if not any(total for _, total in self.cages):
             return f"{where}."
         if all(total for _, total in self.cages):
@@ -150,160 +147,22 @@ cage:
             "all but one cell of a box, subtract from 45."
         )
 
-    def marks(self, frame: Frame) -> Iterator[Mark]:
-        pen = frame.thin() + 0.2
-        for cells, total in self.cages:
-            of = (f"the cage at {frame.grid.name(cells[0])}",)
-            for corners in loops(frame.grid, cells, INSET):
-                for start, end in zip(corners, (*corners[1:], corners[0]), strict=True):
-                    yield Mark(Layer.CAGE, _dashes(frame, start, end, pen), of, "dashes", LEAST)
-            if total:
-                for item in _total(frame, cells[0], str(total)):
-                    yield Mark(Layer.FIGURE, item, of)
-
-    def claims(self, grid: Grid) -> Iterator[PlaceClaim]:
-        for cells, total in self.cages:
-            yield Outlined(cells, INSET, firm=True)
-            if total:
-                yield _room(cells[0], str(total))
-
     @classmethod
     def sample(cls) -> Sample:
         return Sample(cls((((0, 1), 12),)), CLASSIC, 1, 2)
-
-    def references(self, grid: Grid) -> tuple[MarkRef, ...]:
-        return tuple(_refer(cells, total) for cells, total in self.cages)
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Combinations that fit, what every combination holds, all fillings of a cage, and sums over houses."""
         for cells, total in self.cages:
             if total and any(position.masks[cell].bit_count() > 1 for cell in cells):
-                yield from _cage_steps(position, cells, total)
+                mark = self.refer(cells, total)
+                yield from (_limits if self.repeats else _combinations)(position, cells, total, mark)
         blocks = tuple(Block(cells, total) for cells, total in self.cages if total)
         yield from house_sums.steps(position, blocks, self.kind)
 
 
-Placed = tuple[Area, int, Place]
-"""A cage as typed: its cells, its total (0 for none) and where the total stands."""
-
-
-def _read(body: Node, grid: Grid, collector: Collector) -> Iterator[Placed]:
-    if isinstance(body, Word) and is_picture(body, grid):
-        for area in read_letters(body, "the cage", grid, collector) or ():
-            yield area, 0, area.place
-    elif isinstance(body, Table) and (body.get("picture") or body.get("totals")):
-        yield from _drawn(body, grid, collector)
-    else:
-        items = (body,) if isinstance(body, Table) else read_items(body, "the cage", collector)
-        if not items:
-            collector.error(body.place, "no-areas", "no cage is listed here", "name one, or leave out the whole entry")
-        for item in items:
-            cage = _listed(item, grid, collector)
-            if cage is not None:
-                yield cage
-
-
-def _drawn(body: Table, grid: Grid, collector: Collector) -> Iterator[Placed]:
-    fields = read_fields(body, "a picture of cages", collector, ("picture", "totals"), ("picture",))
-    picture = fields.get("picture")
-    if picture is None:
-        return
-    if not isinstance(picture, Word):
-        collector.error(picture.place, "not-text", "the picture of cages should be a block of text after “picture: |”")
-        return
-    areas = read_letters(picture, "the cage", grid, collector)
-    if areas is None:
-        return
-    totals: dict[str, tuple[int, Place]] = {}
-    table = fields.get("totals")
-    if table is not None:
-        letters = tuple(area.letter for area in areas)
-        if not isinstance(table, Table):
-            text = "the totals should be lines of “letter: total”"
-            collector.error(table.place, "not-a-table", text, "or all in one line, in braces: {a: 12, b: 9}")
-            return
-        for letter, node in table.entries:
-            total = read_whole(node, f"the total of cage {letter.value}", collector, 1, 999)
-            if letter.value not in letters:
-                text = f"there is no cage “{letter.value}” in the picture"
-                collector.error(letter.place, "unknown-letter", text, nearest(letter.value, letters))
-            elif total is not None:
-                totals[letter.value] = total, node.place
-    for area in areas:
-        total, place = totals.get(area.letter, (0, area.place))
-        yield area, total, place
-
-
-def _listed(item: Node, grid: Grid, collector: Collector) -> Placed | None:
-    if not isinstance(item, Table):
-        area = read_area(item, "the cage", grid, collector)
-        return None if area is None else (area, 0, area.place)
-    fields = read_fields(item, "a cage", collector, ("cells", "total"), ("cells",))
-    area = read_area(fields["cells"], "the cage", grid, collector) if "cells" in fields else None
-    total = read_whole(fields["total"], "the total", collector, 1, 999) if "total" in fields else 0
-    if area is None or total is None:
-        return None
-    return area, total, fields["total"].place if "total" in fields else area.place
-
-
-def _check(placed: Sequence[Placed], grid: Grid, collector: Collector) -> None:
-    """What no cage may be, however it was typed."""
-    owner: dict[int, Area] = {}
-    for area, total, place in placed:
-        name = f"cage {area.letter}" if area.letter else f"the cage at {grid.name(area.cells[0])}"
-        pieces = grid.pieces(area.cells)
-        if len(pieces) > 1:
-            text = f"{name} is in pieces: {grid.name(pieces[1][0])} shares no side with the cells before it"
-            hint = "use another letter for another cage" if area.letter else "list it as two cages"
-            collector.error(area.place, "cage-split", text, hint)
-        taken = next((cell for cell in area.cells if cell in owner), None)
-        if taken is not None:
-            text = f"{name} overlaps the cage at {grid.name(owner[taken].cells[0])} in {grid.name(taken)}"
-            collector.error(area.place, "cages-overlap", text)
-        owner.update(dict.fromkeys(area.cells, area))
-        count = len(area.cells)
-        if count > grid.size:
-            text = f"{name} has {counted(count, 'cell')}, but there are only {grid.size} different digits"
-            collector.error(area.place, "cage-large", text)
-        elif total:
-            least, most = different_limits(count, grid.size)
-            if not least <= total <= most:
-                can = f"adds up to {least} at least and {most} at most" if count > 1 else f"holds 1 to {grid.size}"
-                text = f"{name} can't add up to {total}: a cage of {counted(count, 'cell')} {can}"
-                collector.error(place, "cage-total", text)
-
-
-def _dashes(frame: Frame, start: Point, end: Point, pen: float) -> Line:
-    """One side of a cage, dashed so that it begins and ends with a whole dash and every corner is closed."""
-    (ax, ay), (bx, by) = ((v * frame.cell for v in start), (v * frame.cell for v in end))
-    length = hypot(bx - ax, by - ay)
-    ux, uy = (bx - ax) / length * pen / 2, (by - ay) / length * pen / 2
-    dash = DASH * frame.cell
-    period = (length + pen - dash) / max(round((length + pen - dash) / (1.75 * dash)), 1)
-    return Line((ax - ux, ay - uy), (bx + ux, by + uy), Stroke(pen, THIN, (dash, period - dash)))
-
-
-def _room(cell: int, total: str) -> InCell:
-    """Where a total may stand: in the cell's top left corner, beside what covers it, or a little further in."""
-    boxes = (
-        Box(left, top, left + len(total) * FIGURE * height + 0.04, top + height + 0.05) for left, top, height in SPOTS
-    )
-    return InCell(cell, tuple(boxes))
-
-
-def _total(frame: Frame, cell: int, total: str) -> Iterator[Item]:
-    """The total in its place, the dashes knocked out around it."""
-    x, y = frame.corner(cell)
-    box = frame.box(_room(cell, total))
-    left, top = x + box.left * frame.cell, y + box.top * frame.cell
-    height = box.bottom - box.top - 0.05
-    size = height * frame.cell / frame.figure
-    yield Rect(left, top, (box.right - box.left) * frame.cell, (height + 0.05) * frame.cell, fill=1.0)
-    yield Text(left, top + height * frame.cell, total, frame.face(frame.narrow, size), size)
-
-
-def _cage_steps(position: Position, cells: tuple[int, ...], total: int) -> Iterator[Deduction]:
-    masks, mark = position.masks, _refer(cells, total)
+def _combinations(position: Position, cells: Cells, total: int, mark: MarkRef) -> Iterator[Deduction]:
+    masks = position.masks
     open_to, ways = 0, list[int]()
     for cell in cells:
         open_to |= masks[cell]
@@ -324,19 +183,30 @@ def _cage_steps(position: Position, cells: tuple[int, ...], total: int) -> Itera
             places = tuple(cell for cell in cells if position.may(cell, digit))
             yield Deduction(Rung.PAIR, 2, cells, out, mark, Needed(digit, places))
     if not removed:
-        yield from tried_out(position, cells, _adds_up(len(cells), total), mark)
+        yield from tried_out(position, cells, _adds_up(len(cells), total, True), mark)
 
 
-def _refer(cells: tuple[int, ...], total: int) -> MarkRef:
-    return MarkRef.at(Cage.kind, cells, str(total) if total else "")
+def _limits(position: Position, cells: Cells, total: int, mark: MarkRef) -> Iterator[Deduction]:
+    """Where digits may repeat: what the other cells leave of the total for each; then all fillings."""
+    spans = []
+    for cell in cells:
+        least, most = sum_limits(position, [other for other in cells if other != cell])
+        spans.append((cell, max(1, total - most), min(position.grid.size, total - least)))
+    removed = removed_by(position, {cell: span_mask(low, high) for cell, low, high in spans if low <= high})
+    if removed and all(low <= high for _, low, high in spans):
+        yield Deduction(Rung.SIMPLE, len(cells), cells, removed, mark, Bounds(tuple(spans)))
+    else:
+        yield from tried_out(position, cells, _adds_up(len(cells), total, False), mark)
 
 
 @lru_cache(maxsize=256)
-def _adds_up(count: int, total: int) -> Callable[[Sequence[int]], bool]:
-    """Digits so far differ, and may still come to the total; all of them do."""
+def _adds_up(count: int, total: int, differ: bool) -> Callable[[Sequence[int]], bool]:
+    """May digits so far, which `differ` or not, still come to the total; do all of them?"""
 
     def fits(digits: Sequence[int]) -> bool:
         left = total - sum(digits)
-        return digits[-1] not in digits[:-1] and (left >= count - len(digits) if len(digits) < count else left == 0)
+        if differ and digits[-1] in digits[:-1]:
+            return False
+        return left >= count - len(digits) if len(digits) < count else left == 0
 
     return fits

@@ -18,6 +18,8 @@ WORDS: dict[str, Shape] = {
     "picture": {"type": "string"},
     "whole": shapes.whole(0, 999),
     "numbers": shapes.names(shapes.whole(1, 999)),
+    "names": shapes.names(shapes.SAID),
+    "items": LINES,
 }
 """The words of a rule's form (`contract.FORMS`)."""
 
@@ -36,19 +38,21 @@ def rule(its: type[Rule]) -> Shape:
 
 def _body(typed: tuple[str, ...]) -> Shape:
     """Any of the ways; tables that may be items of a list are allowed as items beside lines of text."""
-    items = [_way(way[1:-1]) for way in typed if way.startswith("[")]
-    whole = [_way(way) for way in typed if not way.startswith("[")]
-    if items:
-        whole = [way for way in whole if way is not LINES] + [shapes.one_or_many(shapes.any_of([shapes.SAID, *items]))]
+    tables = [_way(way[1:-1]) for way in typed if way.startswith("[")]
+    items = shapes.one_or_many(shapes.any_of([shapes.SAID, *tables])) if tables else LINES
+    whole = [_way(way, items) for way in typed if not way.startswith("[")]
+    if tables:
+        whole = [way for way in whole if way is not LINES] + [items]
     return shapes.any_of(whole) if whole else {}
 
 
-def _way(way: str) -> Shape:
+def _way(way: str, items: Shape = LINES) -> Shape:
     if " | " in way:
         return shapes.choice(way.split(" | "))
     if ": " not in way:
         return WORDS[way]
-    fields = {name: WORDS[word] for name, word in (part.split(": ") for part in way.split(", "))}
+    words = WORDS | {"items": items}
+    fields = {name: words[word] for name, word in (part.split(": ") for part in way.split(", "))}
     return shapes.names(fields["*"]) if "*" in fields else shapes.table(fields)
 
 

@@ -63,6 +63,7 @@ def _add(asked: Constraint, cells: Sequence[int], digits: tuple[int, ...], forms
             forms.add(_sum(terms, least, most, cells, digits))
         case Automaton(over, steps, accept):
             line = tuple(cells[c] for c in over)
+            line = tuple(sorted(line)) if _in_any_order(steps) else line
             onward_words, back_words = _both_ways(len(line), steps, accept, digits)
             forms.add(("line", line, (onward_words,)) if line <= line[::-1] else ("line", line[::-1], (back_words,)))
         case _ as never:
@@ -105,6 +106,15 @@ def _sum(
         factors = {cell: -factor for cell, factor in factors.items()}
         least, most = -most, -least
     return "sum", tuple(factors), (tuple(factors.values()), least, most, worth)
+
+
+@lru_cache(maxsize=1024)
+def _in_any_order(steps: tuple[tuple[int, ...], ...]) -> bool:
+    """Do two digits lead to the same state whichever comes first? Then the line is a set of cells."""
+    last = (-1,) * len(steps[0])
+    table = (*steps, last)  # a refused digit leads to the last one
+    digits = range(1, len(steps[0]))
+    return all(table[row[a]][b] == table[row[b]][a] for row in steps for a in digits for b in digits if a < b)
 
 
 @lru_cache(maxsize=1024)

@@ -95,6 +95,8 @@ MARKS = (
     MarkRef.joined("inequality", CELLS),
     MarkRef.joined("peaks", CELLS),
     MarkRef.whole("non-consecutive"),
+    MarkRef.whole("no-doubles"),
+    MarkRef.whole("barred-sums"),
 )
 TECHNIQUES: dict[type, tuple[str, ...]] = {
     Locked: ("locked-candidates",),

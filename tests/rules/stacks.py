@@ -13,10 +13,12 @@ from typing import Any
 
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.rules import kinds
+from bookmaker.rules.arithmetic_cage import Result
 from bookmaker.rules.arrow import Arrow
 from bookmaker.rules.border_values import Worth
 from bookmaker.rules.common.contract import Rule
 from bookmaker.rules.common.outside import Clue, OutsideRule
+from bookmaker.rules.counting_area import Tally
 from bookmaker.rules.diagonal_sum import Diagonal
 from bookmaker.rules.limits import Limit
 from bookmaker.rules.quadruple import Ring
@@ -48,6 +50,15 @@ _SPECIAL: dict[str, Callable[[type[Any]], Rule]] = {
     "arrow": lambda rule: rule((Arrow(WAY[:1], (WAY[1:],)),)),
     "border-values": lambda rule: rule(tuple((pair, Worth(*worth)) for pair, worth in zip(PAIRS, WORTHS, strict=True))),
     "cage": lambda rule: rule(((on("22 23"), 12), (on("24 34 44"), 8), (on("55 56"), 0))),
+    "arithmetic-cage": lambda rule: rule(
+        ((on("22 23"), Result(12, "×")), (on("24 34 44"), Result(8, "+")), (on("55 56"), Result(3, "−")))
+    ),
+    "counting-area": lambda rule: rule(
+        ((on("22 23"), Tally((7,))), (on("24 34 44"), Tally((), 2)), (on("55 56"), Tally((3, 4))))
+    ),
+    "open-cage": lambda rule: rule(
+        ((on("22 23"), "even"), (on("24 34 44"), "A"), (on("55 56"), "odd"), (on("62 63"), "A"))
+    ),
     "clone": lambda rule: rule(((on("22 23"), on("44 45")), (on("24 34"), on("52 62"))), ("A", "B")),
     "consecutive-bars": lambda rule: rule(PAIRS),
     "diagonal-sum": lambda rule: rule(tuple(Diagonal(38, at, "down-right") for at in on("12 21"))),
@@ -61,6 +72,9 @@ _SPECIAL: dict[str, Callable[[type[Any]], Rule]] = {
     "peaks": lambda rule: rule(CELLS[::2], CELLS[1::2]),
     "pointing": lambda rule: rule(*((cell,) for cell in CELLS[:4])),
     "quadruple": lambda rule: rule((Ring(CORNERS[0], (1, 2, 3, 4)), Ring(CORNERS[1], (2, 5)))),
+    "square-block": lambda rule: rule(
+        ((on("22 23 32 33"), "rows"), (on("34 35 44 45"), "columns"), (on("55 56 57 65 66 67 75 76 77"), "magic"))
+    ),
     "sum-marks": lambda rule: rule(PAIRS[::2], PAIRS[1::2]),
 }
 

@@ -7,12 +7,14 @@ import pytest
 from bookmaker.puzzle.grid import CLASSIC, Grid, boxed_grid
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import keeps_all, problem_of
+from bookmaker.rules.barred_sums import BarredSums
 from bookmaker.rules.common.contract import Rule
 from bookmaker.rules.king import King
 from bookmaker.rules.knight import Knight
 from bookmaker.rules.non_consecutive import NonConsecutive
 from bookmaker.solve import solutions, tally
 from tests.published import APART_GRIDS, APART_WITH_A_GIVEN
+from tests.rules.cpsat import cp_solutions
 
 SMALL = boxed_grid(4, 2, 2)
 MOVES = (King(), Knight(), NonConsecutive())
@@ -50,3 +52,17 @@ def test_4x4_counts(rules: tuple[Rule, ...], grids: int) -> None:
     assert _count(SMALL, rules) == grids
     filled = solutions(problem_of(Puzzle[Rule](SMALL, (0,) * 16)))
     assert sum(all(rule.holds(SMALL, digits) for rule in rules) for digits in filled) == grids
+
+
+@pytest.mark.parametrize(
+    ("rule", "size", "grids"),
+    [(NonConsecutive(True), 7, 28), (BarredSums(True, frozenset({7})), 6, 96), (NonConsecutive(True), 6, 0)],
+    ids=str,
+)
+def test_latin_squares_whose_cells_touch_at_corners(rule: Rule, size: int, grids: int) -> None:
+    """Own counts, alike by both provers; no box of 2×3 or 3×3 leaves any, for its middle cell touches all others."""
+    latin = Grid(size, ())
+    assert _count(latin, (rule,)) == grids
+    found = cp_solutions(Puzzle(latin, (0,) * size * size, (rule,)), 1000)
+    assert len(found) == grids
+    assert all(rule.holds(latin, digits) for digits in found)

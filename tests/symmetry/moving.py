@@ -12,8 +12,10 @@ from typing import Any, get_args
 
 from bookmaker.puzzle.bits import digits_in, mask_of
 from bookmaker.puzzle.grid import Grid
+from bookmaker.rules.arithmetic_cage import Result
 from bookmaker.rules.common.contract import Rule
 from bookmaker.rules.common.outside import Clue, Side
+from bookmaker.rules.counting_area import Tally
 from bookmaker.rules.diagonal_sum import WAYS, Diagonal
 from bookmaker.symmetry.moves import Move, unmoved_digits
 
@@ -47,10 +49,24 @@ def _chains(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
 
 
 def _cages(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
-    def total(cells: Any, total: int) -> int:
-        return len(cells) * (grid.size + 1) - total if total and _reversed(move) else total
+    def there(cells: Any, value: Any) -> Any:
+        whole = len(cells) * (grid.size + 1)
+        match value:
+            case Tally():
+                return replace(value, digits=tuple(sorted(move.digits[digit] for digit in value.digits)))
+            case _ if not _reversed(move):
+                return value
+            case int():
+                return whole - value if value else 0
+            case Result(number, "+"):
+                return Result(whole - number, "+")
+            case "even" | "odd" if whole % 2:
+                return "odd" if value == "even" else "even"
+        return value
 
-    return replace(rule, cages=_shuffled([(_cells(cells, move), total(cells, t)) for cells, t in rule.cages], rng))
+    return replace(
+        rule, cages=_shuffled([(_cells(cells, move), there(cells, value)) for cells, value in rule.cages], rng)
+    )
 
 
 def _groups(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
@@ -184,7 +200,21 @@ def _diagonals(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
     return replace(rule, diagonals=_shuffled([there(diagonal) for diagonal in rule.diagonals], rng))
 
 
+def _sums(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
+    turned = frozenset(2 * (grid.size + 1) - total for total in rule.sums)
+    return replace(rule, sums=turned) if _reversed(move) else rule
+
+
+def _blocks(rule: Any, grid: Grid, move: Move, rng: Random) -> Rule:
+    on_end = grid.column(move.cells[1]) == grid.column(move.cells[0])  # rows have become columns
+    other = {"rows": "columns", "columns": "rows", "magic": "magic"}
+    blocks = [(_cells(cells, move), other[sort] if on_end else sort) for cells, sort in rule.blocks]
+    return replace(rule, blocks=_shuffled(blocks, rng))
+
+
 _TURNS = (
+    ({"blocks"}, _blocks),
+    ({"sums"}, _sums),
     ({"chains"}, _chains),
     ({"cages"}, _cages),
     ({"groups"}, _groups),

@@ -78,15 +78,20 @@ claim-enclosed = { $mark } has all its digits between those of its two ends, so 
 claim-enclosed-ends = { $mark } needs room for its digits between those of its two ends, so { $gone }.
 claim-only-digits = { $mark } allows only { $digits }, so { $gone }.
 claim-only-digits--parity-run = { $mark } calls for { $digits } in { $cells }, so { $gone }.
+claim-only-digits--parity-line = { $mark } has { OR($digits) } in { $cells }, so { $gone }.
+claim-only-digits--low-high-line = { $mark } has { OR($digits) } in { $cells }, so { $gone }.
 claim-only-in = { $mark } keeps { $digits } in { COUNT($digits) ->
     [one] { OR($cells) }
    *[other] { $cells }
 }, so { $gone }.
+claim-only-in--counting-area = { $mark } has its { $digits } in { $cells }, so { $gone }.
 claim-only-in--quadruple = { $mark } needs { $digits }, which can only be in { $cells }, so { $gone }.
 claim-no-partner = { $mark } rules out { $gone-digits } in { $cell }, which would leave nothing for { $beyond }.
 claim-beside = { $mark } and the { $known } in { $beside } rule out { $gone-digits } in { $cell }.
 claim-beside--non-consecutive = The { $known } in { $beside } keeps the digits one above and one below it out of the cells next to it, so { $gone }.
     .b = Next to the { $known } in { $beside } no digit is one more or one less, so { $gone }.
+claim-beside--no-doubles = Next to the { $known } in { $beside } there is neither its half nor its double, so { $gone }.
+claim-beside--barred-sums = With the { $known } in { $beside }, { $gone-digits } in { $cell } would make a barred sum.
 claim-too-near = { $mark } rules out { $gone-digits } in { $cell }, too near to what { $beside } can hold.
 claim-one-combination = { $mark } can only hold { $digits }, so { $gone }.
 claim-one-combination--quadruple = { $mark } fills its four cells, so { $gone }.
@@ -105,6 +110,8 @@ claim-limits-meet = { $mark } adds up to at least { $least }, and its total is a
 claim-limits-meet-from-above = { $mark } adds up to at most { $most }, and its total is at least { $least }, so { $gone }.
 claim-limits-meet--arrow = { $mark } has at least { $least } along its shaft and at most { $most } in its circle, so { $gone }.
 claim-limits-meet-from-above--arrow = { $mark } has at most { $most } along its shaft and at least { $least } in its circle, so { $gone }.
+claim-common-sum--square-block = { $mark } must have a sum of { $sums } in each of its lines, so { $gone }.
+claim-common-sum--open-cage = { $mark } must have a total of { $sums } in each, so { $gone }.
 claim-common-sum = { $mark } must have a sum of { $sums } in every part, so { $gone }.
 sums-range = { $least } to { $most }
 claim-left-over = { $houses } { $n ->

@@ -128,6 +128,15 @@ mark-border-values-difference = the difference of { $value } between { $one } an
 mark-border-values-product = the product of { $value } between { $one } and { $other }
 mark-border-values-quotient = the quotient of { $value } between { $one } and { $other }
 mark-border-values-missing = the border without a number between { $one } and { $other }
+mark-non-consecutive-corner = the corner between { $one } and { $other }
+marks-no-doubles = the ban on doubles
+mark-no-doubles = the border between { $one } and { $other }
+mark-no-doubles-corner = the corner between { $one } and { $other }
+mark-no-doubles-whole = the ban on doubles
+marks-barred-sums = the ban on sums
+mark-barred-sums = the border between { $one } and { $other }
+mark-barred-sums-corner = the corner between { $one } and { $other }
+mark-barred-sums-whole = the ban on sums
 mark-dots-white = the white dot between { $one } and { $other }
 mark-dots-black = the black dot between { $one } and { $other }
 mark-sum-marks-V = the V between { $one } and { $other }
@@ -166,6 +175,13 @@ mark-peaks-greater = the roof in { $cell }
 mark-peaks-smaller = the bowl in { $cell }
 mark-peaks-joined = the roofs and bowls in { $cells }
 mark-cage-joined = the cages over { $cells }
+mark-arithmetic-cage = the arithmetic cage { $value } at { $cell }
+mark-arithmetic-cage-joined = the arithmetic cages over { $cells }
+mark-counting-area = the counting area with { $value } at { $cell }
+mark-square-block-magic = the magic block at { $cell }
+mark-open-cage-even = the even cage at { $cell }
+mark-open-cage-odd = the odd cage at { $cell }
+mark-open-cage-lettered = the set of cages { $letter }
 
 ## Techniques: plainly, one of them, several ($count in words)
 

@@ -24,9 +24,10 @@ from bookmaker.solve.problem import Constraint
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node
 
-FORMS = ("yes", "switch", "text", "lines", "picture", "whole", "numbers")
+FORMS = ("yes", "switch", "text", "lines", "picture", "whole", "numbers", "names", "items")
 """How a rule's body or a part of it is typed: “yes” for the whole grid, yes or no, one line of text, such a line or a
-list of them, a picture of the grid, a whole number, names with whole numbers."""
+list of them, a picture of the grid, a whole number, names with whole numbers or with text, a list of such lines and of
+the tables in brackets."""
 
 Relabelling: TypeAlias = Literal["any", "reversed", "none"]
 """How the digits may be renamed, all alike in the whole grid: in any way, or only so that d becomes size + 1 − d."""
@@ -174,6 +175,15 @@ class Rule(ABC):
     def keeps(self, part: Part, grid: Grid, digits: Sequence[int]) -> bool:
         """Does a filled grid keep one mark?"""
         return self.with_parts((part,), grid).holds(grid, digits)
+
+    @property
+    def digits_differ(self) -> bool:
+        """Do the digits of one of its areas differ, so that whoever draws one has to look for such cells?"""
+        return True
+
+    def figure(self, part: Part) -> str:
+        """What is written at a mark, as a person types it."""
+        return " ".join(map(str, part.value))
 
     @property
     def marks_all(self) -> bool:

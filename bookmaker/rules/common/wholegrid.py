@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from typing import Self
+from typing import ClassVar, Self
 
 from bookmaker.puzzle.grid import Grid
 from bookmaker.reasons import MarkRef
@@ -20,7 +20,7 @@ from bookmaker.source.placed import Node
 class WholeGridRule(Rule):
     """Nothing to say but that it holds, so that two values of one kind are equal. The kind says what it asks."""
 
-    typed = ("yes",)
+    typed: ClassVar[tuple[str, ...]] = ("yes",)
 
     @classmethod
     def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:

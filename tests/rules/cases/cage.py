@@ -34,6 +34,14 @@ SENTENCES = (
     ),
     (PICTURE, "Inside each cage, digits differ."),
     ("cage: r1c1-r1c3", "Inside the cage, digits differ."),
+    (
+        "cage: {cages: [{cells: r1c3-r1c4 r2c4, total: 8}], repeats: yes}",
+        "Digits in the cage add up to the total in its corner, and may repeat there.",
+    ),
+    (
+        PICTURE + "  totals: {a: 3, b: 20}\n  repeats: yes",
+        "Digits in each cage add up to the total in its corner, and may repeat there.",
+    ),
 )
 
 MISUSES = (
@@ -51,6 +59,9 @@ MISUSES = (
     ("cage:\n  - {cell: r1c1, total: 5}", "unknown-key", "cell:"),
     ("cage:\n  totals: {a: 3}", "missing-key", "totals"),
     ("cage: []", "no-areas", "[]"),
+    ("cage: {cages: [r1c1 r1c2], repeats: yes}", "cage-asks-nothing", "r1c1 r1c2"),
+    ("cage: {cages: [{cells: r1c1-r1c2 r2c2, total: 3}], repeats: yes}", "cage-total", "3}"),
+    ("cage: {repeats: yes}", "missing-key", "{repeats"),
 )
 
 DEDUCTIONS = (
@@ -71,18 +82,30 @@ DEDUCTIONS = (
         {},
         {"r2c9": "13456789"},
     ),
+    # 4 over a corner: 1 and 2 beside each other and the 1 again; 2 + 1 + 1 since r1c2 differs from both.
+    (
+        "cage: {cages: [{cells: r3c3-r3c4 r4c4, total: 4}], repeats: yes}",
+        {},
+        {"r3c4": "3456789", "r3c3 r4c4": "23456789"},
+    ),
+    ("cage: {cages: [{cells: r3c3-r3c4 r4c4, total: 6}], repeats: yes}", {}, {"r3c3 r4c4": "56789"}),
 )
 
 
 def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Cage | None:
     free = set(grid.cells)
+    repeats = rng.random() < 0.3
     cages = []
     for _ in range(grid.size + grid.size // 2):
         area = random_area(
-            grid, rng, rng.randint(2, 5), free, lambda cell, area: solution[cell] not in {solution[a] for a in area}
+            grid,
+            rng,
+            rng.randint(2, 5),
+            free,
+            lambda cell, area: repeats or solution[cell] not in {solution[a] for a in area},
         )
         free -= area
         if len(area) > 1:
-            total = sum(solution[cell] for cell in area) if rng.random() < 0.85 else 0
+            total = sum(solution[cell] for cell in area) if repeats or rng.random() < 0.85 else 0
             cages.append((tuple(sorted(area)), total))
-    return Cage(tuple(cages))
+    return Cage(tuple(cages), repeats)

@@ -1,0 +1,317 @@
+"""Arithmetic cages: the number in the corner is the sum, product, difference or quotient of the digits inside.
+
+Manifest: as cages are typed, with a `result` such as “12×”, “3−”, “2÷” or “11+”; a number alone leaves open which of
+these it is. Digits may repeat where rows, columns and boxes allow it, unless `differ: yes` says otherwise. Differences
+and quotients are of two cells, greater digit first (common practice, no source).
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass
+from functools import lru_cache, reduce
+from itertools import combinations, combinations_with_replacement
+from math import prod
+from operator import and_, or_
+from random import Random
+
+from bookmaker.puzzle.bits import digits_in, mask_of
+from bookmaker.puzzle.grid import CLASSIC, Grid
+from bookmaker.puzzle.position import Position
+from bookmaker.reasons import Rung
+from bookmaker.reasons.bymark import Needed, NoCombination, OneCombination
+from bookmaker.rules.common.caged import CagedRule, Cells
+from bookmaker.rules.common.cagereading import Typed
+from bookmaker.rules.common.contract import Deduction, Relabelling, Sample
+from bookmaker.rules.common.deducing import house_sums
+from bookmaker.rules.common.deducing.automata import Machine, machine
+from bookmaker.rules.common.deducing.candidates import locked_out, removed_by, sees
+from bookmaker.rules.common.deducing.enumeration import APART, can_be_filled, tried_out
+from bookmaker.rules.common.deducing.house_sums import Block
+from bookmaker.rules.common.drawing.fence import Texture
+from bookmaker.rules.common.parts import Part
+from bookmaker.rules.common.words.speech import cells_said
+from bookmaker.rules.common.words.wording import listed, the_or_each
+from bookmaker.solve.problem import Combination, Constraint, Different, Sum, relation
+from bookmaker.source.diagnostics import Collector, quoted
+from bookmaker.source.placed import Node, read_text
+
+SUM, PRODUCT, DIFFERENCE, QUOTIENT = "+×−÷"
+
+TYPED = {"+": SUM, "×": PRODUCT, "x": PRODUCT, "*": PRODUCT, "−": DIFFERENCE, "-": DIFFERENCE, "–": DIFFERENCE}
+TYPED |= {"÷": QUOTIENT, "/": QUOTIENT, "": ""}
+"""Signs as they are typed."""
+
+CALLED = {SUM: "sum", PRODUCT: "product", DIFFERENCE: "difference", QUOTIENT: "quotient"}
+
+LARGEST = 99_999
+"""The greatest number that has room in a corner."""
+
+MANY = 7
+"""Cells of a cage whose combinations nobody lists."""
+
+_RESULT = re.compile(r"([0-9]+) ?([+×x*−–/÷-]?)")
+
+
+@dataclass(frozen=True, slots=True)
+class Result:
+    """What a corner says; without a sign it is left open which one is meant. A `number` of 0 says nothing."""
+
+    number: int
+    sign: str
+
+    def signs(self, count: int) -> str:
+        """The signs that it may have over so many cells."""
+        return self.sign or (SUM + PRODUCT if count != 2 else SUM + PRODUCT + DIFFERENCE + QUOTIENT)
+
+    def kept(self, digits: Sequence[int]) -> bool:
+        """Is it what all the digits of a cage make?"""
+        return any(_made(sign, digits) == self.number for sign in self.signs(len(digits)))
+
+
+@dataclass(frozen=True)
+class ArithmeticCage(CagedRule[Result]):
+    """`cages` are cells in the grid's order, each with its result."""
+
+    kind = "arithmetic-cage"
+    title = "Arithmetic cages"
+    noun = "arithmetic cage"
+    typed = (
+        "[cells: text, result: text]",
+        "picture: picture, results: names, differ: switch",
+        "cages: items, differ: switch",
+    )
+    example = """\
+arithmetic-cage:
+  - {cells: r1c1-r1c3 r2c1, result: 24×}
+  - {cells: r5c5 r5c6, result: 2÷}
+  - {cells: r7c2 r8c2, result: 3-}
+  - {cells: r8c8 r8c9, result: 6}     # any of + − × ÷
+"""
+    figures = "number"
+    figure_words = ("result", "results")
+    options = ("differ",)
+    # Longer dashes than a cage's, with dots between them.
+    texture = Texture((0.2, 0.07, 0.04, 0.07))
+    bare = Result(0, "")
+
+    differ: bool = False
+
+    @property
+    def digits_differ(self) -> bool:
+        return self.differ
+
+    @classmethod
+    def read_value(cls, node: Node, what: str, grid: Grid, collector: Collector) -> Result | None:
+        text = read_text(node, what, collector)
+        if text is None:
+            return None
+        found = _RESULT.fullmatch(text)
+        if found and 0 < int(found[1][:9]) <= LARGEST:
+            return Result(int(found[1]), TYPED[found[2]])
+        said = f"{what} should be a number from 1 to {LARGEST}, with or without a sign, not {quoted(text)}"
+        collector.error(node.place, "not-a-result", said, "such as 12×, 3-, 2÷, 11+ or 6")
+        return None
+
+    def check(self, typed: Sequence[Typed[Result]], grid: Grid, collector: Collector) -> None:
+        for one in typed:
+            result, cells = one.value or self.bare, one.area.cells
+            name, shown = one.called(self.noun, grid), self.printed(result)
+            if result.sign in (DIFFERENCE, QUOTIENT) and len(cells) != 2:
+                text = f"{name} has a {CALLED[result.sign]}, which takes two cells, not {len(cells)}"
+                collector.error(one.place, "two-cells", text)
+            elif not can_be_filled(grid, cells, _fits(result, len(cells), self.differ)):
+                collector.error(one.place, "cage-result", f"no digits make {shown} in {name}", APART)
+
+    @classmethod
+    def told(cls, value: Result) -> tuple[str, tuple[int, ...]]:
+        return value.sign, (value.number,) if value.number else ()
+
+    @classmethod
+    def of_part(cls, part: Part) -> Result:
+        return Result(sum(part.value), part.name if part.name in CALLED else "")
+
+    @classmethod
+    def typed_as(cls, value: Result) -> str:
+        return f"{value.number}{value.sign}" if value.number else ""
+
+    def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
+        inside = [digits[cell] for cell in cells]
+        if self.differ and len(set(inside)) < len(inside):
+            return
+        for sign in Result(0, "").signs(len(inside)):
+            made = _made(sign, inside)
+            if 0 < made <= LARGEST:
+                yield Part(tuple(sorted(cells)), sign, (made,))
+                yield Part(tuple(sorted(cells)), "", (made,))
+
+    def constraints(self, grid: Grid) -> Iterator[Constraint]:
+        for cells, result in self.cages:
+            if not result.number:
+                if self.differ and len(cells) > 2:
+                    yield Different(cells)
+            elif len(cells) > 2 and (self.differ or all(sees(grid, *pair) for pair in combinations(cells, 2))):
+                yield Combination(cells, frozenset(_ways(result, len(cells), grid.all_digits, True)))
+            elif len(cells) == 2:
+                pairs = ((a, b) for a in grid.digits for b in grid.digits if a != b and result.kept((a, b)))
+                yield relation((cells,), grid.size, pairs)
+            elif result.sign == SUM:
+                yield Sum(tuple((cell, 1) for cell in cells), result.number, result.number)
+            else:
+                yield _machine(result, len(cells), grid.size).over(cells)
+
+    def relabelling(self, grid: Grid) -> Relabelling:
+        return "reversed" if all(result.sign in (SUM, DIFFERENCE) for _, result in self.cages) else "none"
+
+    def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
+        for cells, result in self.cages:
+            inside = [digits[cell] for cell in cells]
+            if self.differ and len(set(inside)) < len(inside):
+                return False
+            low, high = min(inside), max(inside)
+            two = len(inside) == 2
+            makes = {
+                SUM: sum(inside) == result.number,
+                PRODUCT: prod(inside) == result.number,
+                DIFFERENCE: two and high - low == result.number,
+                QUOTIENT: two and high == low * result.number,
+            }
+            if result.number and not (makes[result.sign] if result.sign else any(makes.values())):
+                return False
+        return True
+
+    def sentence(self) -> str:
+        made = {result.sign for _, result in self.cages}
+        named = [f"the {CALLED[sign]} ({sign})" for sign in CALLED if sign in made]
+        corner = f"The number in the corner of {the_or_each(len(self.cages), self.noun)}"
+        any_fits = "the sum, product, difference or quotient of its digits"
+        if not any(len(cells) == 2 for cells, result in self.cages if not result.sign):
+            any_fits = "the sum or the product of its digits"
+        if not named:
+            said = f"{corner} is {any_fits}"
+        else:
+            said = f"{corner} is {listed(named, 'or')} of its digits"
+            said += f"; without a sign it is {any_fits}" if "" in made else ""
+        if any(len(cells) > 2 for cells, _ in self.cages):
+            said += "; digits differ there" if self.differ else "; digits may repeat there"
+        return f"{said}."
+
+    def spoken(self, grid: Grid) -> Iterator[str]:
+        for cells, result in self.cages:
+            made = f"the {CALLED[result.sign]} {result.number}" if result.sign else f"{result.number} and no sign"
+            yield f"Arithmetic cage with {made}: {cells_said(grid, cells)}"
+
+    @classmethod
+    def primer(cls) -> str:
+        return (
+            "The sign in the corner of an arithmetic cage says what its digits make: their sum (+), product (×), "
+            "difference (−) or quotient (÷), the greater digit first; where there is no sign, find it out. Begin with "
+            "products: a 5 or a 7 divides few of them, and its absence bars the digit. On a 9×9 grid a quotient never "
+            "has a 5, 7 or 9 but with the quotient 3, 5, 7 or 9 itself, and digits with a great difference lie at both "
+            "ends."
+        )
+
+    @classmethod
+    def sample(cls) -> Sample:
+        return Sample(cls((((0, 1), Result(12, PRODUCT)), ((2, 11), Result(3, DIFFERENCE)))), CLASSIC, 2, 3)
+
+    def key(self) -> Sample:
+        """With signs that the puzzle has."""
+        signs = list(dict.fromkeys(result.sign for _, result in self.cages)) or [PRODUCT]
+        shown = {SUM: 7, PRODUCT: 12, DIFFERENCE: 3, QUOTIENT: 2, "": 6}
+        places = ((0, 1), (2, 3))[: len(signs)]
+        cages = tuple((cells, Result(shown[sign], sign)) for cells, sign in zip(places, signs, strict=False))
+        return Sample(ArithmeticCage(cages, self.differ), CLASSIC, 1, 2 * len(cages))
+
+    def deductions(self, position: Position) -> Iterator[Deduction]:
+        """Combinations that make the result, what every combination holds, all fillings, and sums over houses."""
+        for cells, result in self.cages:
+            if result.number and any(position.masks[cell].bit_count() > 1 for cell in cells):
+                yield from self._steps(position, cells, result)
+        blocks = tuple(Block(cells, result.number) for cells, result in self.cages if result.sign == SUM)
+        yield from house_sums.steps(position, blocks, self.kind)
+
+    def _steps(self, position: Position, cells: Cells, result: Result) -> Iterator[Deduction]:
+        masks, mark = position.masks, self.refer(cells, result)
+        found = False
+        if len(cells) <= MANY:
+            open_to = reduce(or_, (masks[cell] for cell in cells))
+            differ = self.differ or len(cells) == 2
+            ways = [way for way in _ways(result, len(cells), open_to, differ) if all(masks[c] & way for c in cells)]
+            if not ways:
+                return
+            some = reduce(or_, ways)
+            removed = removed_by(position, dict.fromkeys(cells, some))
+            if removed:
+                gone = tuple(sorted({digit for _, digit in removed}))
+                claim = OneCombination(digits_in(some)) if len(ways) == 1 else NoCombination(gone)
+                yield Deduction(Rung.SIMPLE, len(cells), cells, removed, mark, claim)
+                found = True
+            for digit in digits_in(reduce(and_, ways)):
+                out = locked_out(position, cells, digit)
+                if out:
+                    places = tuple(cell for cell in cells if position.may(cell, digit))
+                    yield Deduction(Rung.PAIR, 2, cells, out, mark, Needed(digit, places))
+        if not found:
+            yield from tried_out(position, cells, _fits(result, len(cells), self.differ), mark)
+
+
+def _made(sign: str, digits: Sequence[int]) -> int:
+    """What digits make by a sign; 0 where they make no whole number."""
+    if sign == SUM:
+        return sum(digits)
+    if sign == PRODUCT:
+        return prod(digits)
+    low, high = min(digits), max(digits)
+    if sign == DIFFERENCE:
+        return high - low
+    return high // low if high % low == 0 else 0
+
+
+@lru_cache(maxsize=2048)
+def _ways(result: Result, count: int, open_to: int, differ: bool) -> tuple[int, ...]:
+    """The sets of digits, as masks, of all the choices that make a result, digits that repeat told once."""
+    chosen = (combinations if differ else combinations_with_replacement)(digits_in(open_to), count)
+    return tuple(dict.fromkeys(mask_of(way) for way in chosen if result.kept(way)))
+
+
+@lru_cache(maxsize=512)
+def _fits(result: Result, count: int, differ: bool) -> Callable[[Sequence[int]], bool]:
+    """May the digits so far still make the result; do all of them?"""
+    signs = result.signs(count)
+
+    def fits(digits: Sequence[int]) -> bool:
+        if differ and digits[-1] in digits[:-1]:
+            return False
+        left = count - len(digits)
+        if not left:
+            return result.kept(digits)
+        return (
+            (SUM in signs and sum(digits) + left <= result.number)
+            or (PRODUCT in signs and result.number % prod(digits) == 0)
+            or DIFFERENCE in signs
+            or QUOTIENT in signs
+        )
+
+    return fits
+
+
+@lru_cache(maxsize=512)
+def _machine(result: Result, count: int, size: int) -> Machine:
+    """Reads the digits of three or more cells: their sum and their product so far, 0 where one can no longer be the
+    result. Their order does not matter."""
+    signs = result.signs(count)
+    if result.number > count * size:
+        signs = PRODUCT  # too much for a sum
+    start = int(SUM in signs), int(PRODUCT in signs)  # the sum is kept one too high, so that 0 is free
+
+    def step(state: tuple[int, int], digit: int) -> tuple[int, int] | None:
+        total, product = state[0] + digit if state[0] else 0, state[1] * digit
+        after = total if total <= result.number + 1 else 0, product if product and result.number % product == 0 else 0
+        return after if any(after) else None
+
+    def accepts(state: tuple[int, int]) -> bool:
+        return state[0] == result.number + 1 or state[1] == result.number
+
+    return machine(range(1, size + 1), start, step, accepts)

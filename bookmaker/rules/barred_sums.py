@@ -1,0 +1,91 @@
+"""Barred sums: no two cells that share a side add up to one of some numbers, in the whole grid.
+
+Manifest: `barred-sums: 5 10`; or `{sums: 10, diagonal: yes}` for cells that touch at a corner as well.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Self
+
+from bookmaker.puzzle.grid import Grid
+from bookmaker.rules.common.barred import BarredRule
+from bookmaker.rules.common.parts import Written
+from bookmaker.rules.common.reading import parts_of
+from bookmaker.rules.common.words.wording import listed
+from bookmaker.source.diagnostics import Collector
+from bookmaker.source.placed import Node, Table, Word, read_fields, read_items, read_switch, read_whole
+
+
+@dataclass(frozen=True)
+class BarredSums(BarredRule):
+    """No neighbours add up to one of `sums`."""
+
+    kind = "barred-sums"
+    title = "Barred sums"
+    noun = "ban on sums"
+    typed = ("lines", "sums: lines, diagonal: switch")
+    relabels = "reversed"
+    example = "barred-sums: 5 10\n"
+    options = ("diagonal", "sums")
+
+    sums: frozenset[int] = frozenset()
+
+    @classmethod
+    def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
+        diagonal: bool | None = False
+        if isinstance(body, Table):
+            fields = read_fields(body, cls.kind, collector, ("sums", "diagonal"), ("sums",))
+            if "sums" not in fields or len(fields) < len(body.entries):
+                return None
+            if "diagonal" in fields:
+                diagonal = read_switch(fields["diagonal"], "diagonal", collector)
+            body = fields["sums"]
+        sums = _read_sums(body, 2 if diagonal else 3, grid, collector)
+        return None if sums is None or diagonal is None else cls(diagonal, sums)
+
+    def written(self, grid: Grid) -> Written:
+        said = self.said_options()
+        return said if self.diagonal else said["sums"]
+
+    def said_options(self) -> dict[str, Written]:
+        sums = " ".join(map(str, sorted(self.sums)))
+        return {"sums": sums, "diagonal": "yes"} if self.diagonal else {"sums": sums}
+
+    def barred(self, digit: int) -> frozenset[int]:
+        return frozenset(total - digit for total in self.sums)
+
+    def clash(self, one: int, other: int) -> bool:
+        return one + other in self.sums
+
+    def sentence(self) -> str:
+        return f"{self.touching()} never add up to {listed(map(str, sorted(self.sums)), 'or')}."
+
+    @classmethod
+    def primer(cls) -> str:
+        return (
+            "No two cells that share a side add up to one of the numbers that the rule names. Where 10 is barred, "
+            "there is no 6 beside a 4 and no 9 beside a 1: for each number, a digit rules out one digit in its "
+            "neighbours, and half of an even number is free. When all places of a digit in a row or box lie beside one "
+            "cell, that cell cannot hold its partner."
+        )
+
+
+def _read_sums(body: Node, least: int, grid: Grid, collector: Collector) -> frozenset[int] | None:
+    """One or more sums that two digits can make."""
+    most = 2 * grid.size + 2 - least
+    found: list[int] = []
+    errors = sum(1 for _ in collector.errors())
+    for item in read_items(body, "the barred sums", collector):
+        if not isinstance(item, Word):
+            collector.error(item.place, "not-a-number", "the barred sums should be whole numbers such as 5 10")
+            continue
+        for word in parts_of(item) or (item,):
+            number = read_whole(word, "a barred sum", collector, least, most)
+            if number is not None and number in found:
+                collector.error(word.place, "sum-twice", f"{number} is named twice")
+            elif number is not None:
+                found.append(number)
+    if not found and sum(1 for _ in collector.errors()) == errors:
+        collector.error(body.place, "no-sums", "no sum is named here", "such as “barred-sums: 5 10”")
+    return frozenset(found) if sum(1 for _ in collector.errors()) == errors else None

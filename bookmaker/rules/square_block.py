@@ -1,0 +1,375 @@
+"""Square blocks: 2×2 or 3×3 cells whose rows, whose columns, or all of whose lines have the same sum.
+
+Manifest: `magic`, `rows` and `columns` are lists of blocks, each told by two opposite corners (`r2c2-r4c4`). A magic
+block has 3×3 cells; its rows, columns and both diagonals have the same sum. Digits may repeat where rows, columns and
+boxes allow it.
+
+A fact of magic squares: the four lines through the middle of 3×3 cells count it four times and all else once. With s
+the sum of a line, 4s = 3s + 3·middle, so s is three times the middle (common knowledge, no source).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass, replace
+from functools import lru_cache
+from itertools import combinations
+from random import Random
+from typing import Self, TypeAlias
+
+from bookmaker.display.items import Item, Line, Rect, Stroke
+from bookmaker.puzzle.bits import digits_in, span_mask
+from bookmaker.puzzle.grid import CLASSIC, Grid
+from bookmaker.puzzle.position import Position
+from bookmaker.reasons import MarkRef, Rung
+from bookmaker.reasons.bymark import CommonSum
+from bookmaker.rules.common.area import outline
+from bookmaker.rules.common.contract import Deduction, Rule, Sample
+from bookmaker.rules.common.deducing.candidates import removed_by
+from bookmaker.rules.common.deducing.enumeration import APART, can_be_filled, tried_out
+from bookmaker.rules.common.deducing.sums import sum_limits
+from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
+from bookmaker.rules.common.drawing.places import Box, InCell, Outlined, PlaceClaim
+from bookmaker.rules.common.drawing.strokes import THIN
+from bookmaker.rules.common.parts import Form, Part, Written
+from bookmaker.rules.common.reading import parts_of
+from bookmaker.rules.common.words.speech import cells_said
+from bookmaker.rules.common.words.wording import listed, the_or_each
+from bookmaker.solve.problem import Constraint, Sum
+from bookmaker.source.cells import read_cell
+from bookmaker.source.diagnostics import Collector
+from bookmaker.source.placed import Node, Table, Word, read_fields, read_items
+
+Cells: TypeAlias = tuple[int, ...]
+
+MAGIC, ROWS, COLUMNS = SORTS = ("magic", "rows", "columns")
+
+INSET, DOUBLE = 0.06, 0.05
+"""How far the outer of the two outlines runs inside the cells' edges, and the inner one inside it, in cells."""
+
+SPOTS = (
+    Box(0.13, 0.13, 0.33, 0.33),
+    Box(0.3, 0.13, 0.5, 0.33),
+    Box(0.13, 0.36, 0.33, 0.56),
+    Box(0.13, 0.67, 0.33, 0.87),
+)
+"""Where the sign of a block may stand in its first cell."""
+
+
+@dataclass(frozen=True)
+class SquareBlock(Rule):
+    """`blocks` are cells in the grid's order, each with its sort."""
+
+    kind = "square-block"
+    title = "Square blocks"
+    noun = "square block"
+    typed = ("magic: lines, rows: lines, columns: lines",)
+    relabels = "reversed"
+    example = """\
+square-block:
+  magic: r2c2-r4c4
+  rows: [r6c6-r7c7, r6c1-r8c3]
+  columns: r8c4-r9c5
+"""
+    form = Form.AREA
+    usual_cells = (4, 9)
+
+    blocks: tuple[tuple[Cells, str], ...]
+
+    @classmethod
+    def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
+        fields = read_fields(body, cls.kind, collector, SORTS)
+        errors = sum(1 for _ in collector.errors())
+        found: dict[Cells, str] = {}
+        for sort, node in fields.items():
+            for item in read_items(node, f"the {cls.noun}", collector):
+                if not isinstance(item, Word):
+                    collector.error(item.place, "not-a-block", f"the {cls.noun} should be two corners: r2c2-r4c4")
+                    continue
+                for word in parts_of(item) or (item,):
+                    cells = _read_block(word, sort, grid, collector)
+                    if cells is not None and cells in found:
+                        text = f"the {cls.noun} at {grid.name(cells[0])} is listed already"
+                        collector.error(word.place, "block-twice", text)
+                    elif cells is not None:
+                        found[cells] = sort
+        sound = isinstance(body, Table) and len(fields) == len(body.entries)
+        if sound and not found and sum(1 for _ in collector.errors()) == errors:
+            collector.error(body.place, "no-areas", f"no {cls.noun} is listed here", "name one, or leave out the entry")
+        return cls(tuple(found.items())) if sound and sum(1 for _ in collector.errors()) == errors and found else None
+
+    @classmethod
+    def blank(cls, grid: Grid) -> Self:
+        return cls(())
+
+    def parts(self, grid: Grid) -> tuple[Part, ...]:
+        return tuple(Part(cells, sort) for cells, sort in self.blocks)
+
+    def with_parts(self, parts: Sequence[Part], grid: Grid) -> Self:
+        """A block that does not say what it is has equal rows, or is magic if it has nine cells."""
+        usual = {9: MAGIC}
+        blocks = tuple(
+            (tuple(sorted(part.cells)), part.name if part.name in SORTS else usual.get(len(part.cells), ROWS))
+            for part in parts
+        )
+        return replace(self, blocks=blocks)
+
+    def written(self, grid: Grid) -> Written:
+        lines: dict[str, Written] = {}
+        for wanted in SORTS:
+            named: list[Written] = [
+                f"{grid.name(cells[0])}-{grid.name(cells[-1])}" for cells, sort in self.blocks if sort == wanted
+            ]
+            if named:
+                lines[wanted] = named
+        return lines
+
+    def places(self, grid: Grid) -> tuple[Cells, ...]:
+        return _blocks(grid)
+
+    def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
+        at = tuple(sorted(cells))
+        for sort in SORTS if len(at) == 9 else (ROWS, COLUMNS):
+            if self.keeps(Part(at, sort), grid, digits):
+                yield Part(at, sort)
+
+    def constraints(self, grid: Grid) -> Iterator[Constraint]:
+        for cells, sort in self.blocks:
+            lines, total = _lines(cells, sort), _told(grid, cells)
+            if total:
+                yield from (Sum(tuple((cell, 1) for cell in line), total, total) for line in lines)
+            elif sort == MAGIC:
+                middle = cells[4]
+                yield from (Sum((*((cell, 1) for cell in line), (middle, -3)), 0, 0) for line in lines)
+            else:
+                for one, other in combinations(lines, 2):
+                    yield Sum((*((cell, 1) for cell in one), *((cell, -1) for cell in other)), 0, 0)
+
+    def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
+        for cells, sort in self.blocks:
+            side = 3 if len(cells) == 9 else 2
+            block = [[digits[cells[side * row + column]] for column in range(side)] for row in range(side)]
+            rows = [sum(row) for row in block]
+            columns = [sum(row[at] for row in block) for at in range(side)]
+            slanting = [sum(block[i][i] for i in range(side)), sum(block[i][side - 1 - i] for i in range(side))]
+            sums = {ROWS: rows, COLUMNS: columns, MAGIC: rows + columns + slanting}[sort]
+            if len(set(sums)) > 1:
+                return False
+        return True
+
+    def sentence(self) -> str:
+        which = the_or_each(len(self.blocks), self.noun)
+        there = [sort for sort in SORTS if any(sort == other for _, other in self.blocks)]
+        if len(there) == 1:
+            lines = {MAGIC: "rows, columns and both diagonals", ROWS: "all rows", COLUMNS: "all columns"}[there[0]]
+            return f"In {which}, {lines} have the same sum; digits may repeat."
+        lines_at = {MAGIC: "rows, columns and diagonals at a star", ROWS: "rows at level bars"}
+        lines_at |= {COLUMNS: "columns at upright bars"}
+        return f"In {which}, lines have the same sum: {listed(lines_at[sort] for sort in there)}; digits may repeat."
+
+    def spoken(self, grid: Grid) -> Iterator[str]:
+        called = {MAGIC: "Magic block", ROWS: "Block with equal rows", COLUMNS: "Block with equal columns"}
+        return (f"{called[sort]}: {cells_said(grid, cells)}" for cells, sort in self.blocks)
+
+    @classmethod
+    def primer(cls) -> str:
+        return (
+            "A double line frames a square block, and a sign says which of its lines have the same sum: level bars the "
+            "rows, upright bars the columns, a star the rows, the columns and both diagonals. Digits may repeat where "
+            "rows, columns and boxes allow it. The sum of a block with a star is three times its middle digit. Where "
+            "the block is a whole box of a 9×9 grid, three equal rows make 15 each."
+        )
+
+    def marks(self, frame: Frame) -> Iterator[Mark]:
+        pen = Stroke(frame.thin() + 0.1, THIN)
+        for cells, sort in self.blocks:
+            of = (f"the {self.noun} at {frame.grid.name(cells[0])}",)
+            inset = frame.inset(cells, INSET)
+            for edge in (inset, inset + DOUBLE):
+                yield Mark(Layer.CAGE, outline(frame, cells, edge, pen), of, "frame", 0.45)
+            for item in _sign(frame, cells[0], sort, pen):
+                yield Mark(Layer.FIGURE, item, of, "sign")
+
+    def claims(self, grid: Grid) -> Iterator[PlaceClaim]:
+        for cells, sort in self.blocks:
+            yield Outlined(cells, INSET)
+            yield InCell(cells[0], SPOTS, sort)
+
+    @classmethod
+    def sample(cls) -> Sample:
+        return Sample(cls(((_blocks(CLASSIC)[64], MAGIC),)), CLASSIC, 3, 3)
+
+    def key(self) -> Sample:
+        there = [sort for sort in SORTS if any(sort == other for _, other in self.blocks)]
+        shown, wide = list[tuple[Cells, str]](), 0
+        for sort in there:
+            side = 3 if sort == MAGIC else 2
+            shown.append((tuple(row * CLASSIC.size + wide + at for row in range(side) for at in range(side)), sort))
+            wide += side
+        return Sample(SquareBlock(tuple(shown)), CLASSIC, 3 if MAGIC in there else 2, wide)
+
+    def references(self, grid: Grid) -> tuple[MarkRef, ...]:
+        return tuple(MarkRef.at(self.kind, cells, variety=sort) for cells, sort in self.blocks)
+
+    def deductions(self, position: Position) -> Iterator[Deduction]:
+        """Limits of the common sum and what they leave for each cell; then the block, or two lines of it, tried out."""
+        for cells, sort in self.blocks:
+            if all(position.masks[cell].bit_count() == 1 for cell in cells):
+                continue
+            lines, mark = _lines(cells, sort), MarkRef.at(self.kind, cells, variety=sort)
+            sums = _sums(position, cells, sort)
+            removed = removed_by(position, _kept(position, lines, sums)) if sums else ()
+            if removed:
+                yield Deduction(Rung.PAIR, len(lines), cells, removed, mark, CommonSum(sums))
+                continue
+            total, found = _told(position.grid, cells), False
+            for one, other in combinations(lines, 2):
+                both = one + tuple(cell for cell in other if cell not in one)
+                for step in tried_out(position, both, _equal(len(one), both, one, other, total), mark):
+                    found = True
+                    yield step
+            if not found and len(cells) == 9:
+                yield from tried_out(position, cells, _whole(sort, total), mark)
+
+
+def _read_block(word: Word, sort: str, grid: Grid, collector: Collector) -> Cells | None:
+    first, dash, second = word.value.partition("-")
+    if not dash or "-" in second:
+        collector.error(word.place, "one-of-two", "a square block is told by two opposite corners: r2c2-r4c4")
+        return None
+    one = read_cell(Word(word.place, first), grid, collector)
+    other = read_cell(Word(word.at_offset(len(first) + 1), second), grid, collector)
+    if one is None or other is None:
+        return None
+    rows, columns = (sorted(map(at, (one, other))) for at in (grid.row, grid.column))
+    side = rows[1] - rows[0] + 1
+    if side != columns[1] - columns[0] + 1 or side not in (2, 3):
+        collector.error(word.place, "not-a-block", "a square block has 2×2 or 3×3 cells", "such as r2c2-r4c4")
+        return None
+    if sort == MAGIC and side == 2:
+        text = "a block of 2×2 cells can't be magic: its cells would all be equal"
+        collector.error(word.place, "block-small", text, "list it under “rows” or “columns”")
+        return None
+    cells = tuple(grid.cell(row, column) for row in range(rows[0], rows[1] + 1) for column in range(*_upto(columns)))
+    if not can_be_filled(grid, cells, _whole(sort, _told(grid, cells)) if side == 3 else _square(sort)):
+        text = f"no digits fit the square block at {grid.name(cells[0])}, even in an empty grid"
+        collector.error(word.place, "block-unfillable", text, APART)
+        return None
+    return cells
+
+
+def _upto(ends: Sequence[int]) -> tuple[int, int]:
+    return ends[0], ends[1] + 1
+
+
+@lru_cache(maxsize=16)
+def _blocks(grid: Grid) -> tuple[Cells, ...]:
+    return tuple(
+        tuple(grid.cell(top + row, left + column) for row in range(side) for column in range(side))
+        for side in (2, 3)
+        for top in range(grid.size - side + 1)
+        for left in range(grid.size - side + 1)
+    )
+
+
+def _lines(cells: Cells, sort: str) -> tuple[Cells, ...]:
+    """The lines that have the same sum."""
+    side = 3 if len(cells) == 9 else 2
+    rows = tuple(cells[at : at + side] for at in range(0, len(cells), side))
+    columns = tuple(cells[at::side] for at in range(side))
+    slanting = (cells[:: side + 1], cells[side - 1 : -1 : side - 1])
+    return {ROWS: rows, COLUMNS: columns, MAGIC: (*rows, *columns, *slanting)}[sort]
+
+
+def _told(grid: Grid, cells: Cells) -> int:
+    """The sum of a line, where the block is a whole region; else 0."""
+    whole = any(set(region) == set(cells) for region in grid.regions)
+    return grid.size * (grid.size + 1) // 2 // (3 if len(cells) == 9 else 2) if whole else 0
+
+
+def _sums(position: Position, cells: Cells, sort: str) -> tuple[int, ...]:
+    """The sums that all lines can have."""
+    total = _told(position.grid, cells)
+    if total:
+        return (total,)
+    limits = [sum_limits(position, line) for line in _lines(cells, sort)]
+    sums = range(max(low for low, _ in limits), min(high for _, high in limits) + 1)
+    if sort == MAGIC:
+        thrice = {3 * digit for digit in digits_in(position.masks[cells[4]])}
+        return tuple(total for total in sums if total in thrice)
+    return tuple(sums)
+
+
+def _kept(position: Position, lines: Sequence[Cells], sums: Sequence[int]) -> dict[int, int]:
+    """What the sums leave for each cell."""
+    size, kept = position.grid.size, dict[int, int]()
+    for line in lines:
+        for cell in line:
+            low, high = sum_limits(position, [other for other in line if other != cell])
+            least, most = max(1, sums[0] - high), min(size, sums[-1] - low)
+            span = span_mask(least, most) if least <= most else 0
+            kept[cell] = kept.get(cell, position.grid.all_digits) & span
+    return kept
+
+
+@lru_cache(maxsize=256)
+def _equal(count: int, cells: Cells, one: Cells, other: Cells, total: int) -> Callable[[Sequence[int]], bool]:
+    """Of the digits of one line and then of those cells of another that it does not have: may their sums be equal, and
+    the one that is told?"""
+    places = [cells.index(cell) for cell in other]
+
+    def fits(digits: Sequence[int]) -> bool:
+        if len(digits) < count:
+            return True
+        wanted = sum(digits[:count])
+        if total and wanted != total:
+            return False
+        left = wanted - sum(digits[at] for at in places if at < len(digits))
+        return left == 0 if len(digits) == len(cells) else left > 0
+
+    return fits
+
+
+@lru_cache(maxsize=64)
+def _whole(sort: str, total: int) -> Callable[[Sequence[int]], bool]:
+    """Of the digits of 3×3 cells so far: have all full lines one sum, and the one that is told?"""
+    lines = _lines(tuple(range(9)), sort)
+
+    def fits(digits: Sequence[int]) -> bool:
+        sums = {sum(digits[at] for at in line) for line in lines if max(line) < len(digits)}
+        if total:
+            sums.add(total)
+        if sort == MAGIC and len(digits) > 4:
+            sums.add(3 * digits[4])
+        return len(sums) < 2
+
+    return fits
+
+
+@lru_cache(maxsize=4)
+def _square(sort: str) -> Callable[[Sequence[int]], bool]:
+    """Of the digits of 2×2 cells so far: are both sums equal?"""
+    one, other = _lines((0, 1, 2, 3), sort)
+    return lambda digits: len(digits) < 4 or sum(digits[at] for at in one) == sum(digits[at] for at in other)
+
+
+def _sign(frame: Frame, cell: int, sort: str, pen: Stroke) -> Iterator[Item]:
+    """Level bars, upright bars, or a star of bars in all directions, on white."""
+    x, y = frame.corner(cell)
+    box = frame.box(InCell(cell, SPOTS, sort))
+    left, top = x + box.left * frame.cell, y + box.top * frame.cell
+    side = (box.right - box.left) * frame.cell
+    yield Rect(left, top, side, side, fill=1.0)
+    near, middle, far = 0.12 * side, 0.5 * side, 0.88 * side
+    bars = {
+        ROWS: [((near, at), (far, at)) for at in (0.2 * side, middle, 0.8 * side)],
+        COLUMNS: [((at, near), (at, far)) for at in (0.2 * side, middle, 0.8 * side)],
+        MAGIC: [
+            ((near, middle), (far, middle)),
+            ((middle, near), (middle, far)),
+            ((near, near), (far, far)),
+            ((near, far), (far, near)),
+        ],
+    }
+    for (ax, ay), (bx, by) in bars[sort]:
+        yield Line((left + ax, top + ay), (left + bx, top + by), pen)
