@@ -299,8 +299,8 @@ class _Prover:
         return set()
 
     def only(self, mark: MarkRef) -> Rule:
-        """The rule of a mark with that mark alone; the whole rule for marks that join, and where it can't be cut: what a
-        missing number says is told by all the numbers that are there."""
+        """The rule of a mark with that mark alone; the whole rule for marks that join, and where it can't be cut, as
+        what a missing number says is told by all the numbers that are there."""
         rule = next(rule for rule in self.puzzle.rules if rule.kind == mark.kind)
         if isinstance(mark.anchor, Joined | Whole) or (mark.variety == "missing" and hasattr(rule, "values")):
             return rule
