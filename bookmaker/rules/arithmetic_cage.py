@@ -207,9 +207,9 @@ arithmetic-cage:
         return (
             "The sign in the corner of an arithmetic cage says what its digits make: their sum (+), product (×), "
             "difference (−) or quotient (÷), the greater digit first; where there is no sign, find it out. Begin with "
-            "products: a 5 or a 7 divides few of them, and its absence bars the digit. On a 9×9 grid a quotient never "
-            "has a 5, 7 or 9 but with the quotient 3, 5, 7 or 9 itself, and digits with a great difference lie at both "
-            "ends."
+            "products: a 5 or a 7 divides few of them, and where it divides the number the cage must hold it. On a 9×9 "
+            "grid a cage with ÷ has a 5 or a 7 only beside a 1, and a great difference takes a low and a "
+            "high digit."
         )
 
     @classmethod
