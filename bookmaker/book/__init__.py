@@ -67,6 +67,7 @@ def bind(manifest: Manifest, gathered: Iterable[Gathered], draft: bool = False, 
     chaptered = manifest.order == "chapters" and not as_listed
     homes = [chapter for _, chapter, _ in made]
     chapters = _chapters(manifest, homes, puzzles) if chaptered else (Chapter(1, "", "", puzzles),)
+    said = manifest.publication
     return Book(
         place=manifest.place,
         title=smart_quotes(manifest.title),
@@ -82,7 +83,11 @@ def bind(manifest: Manifest, gathered: Iterable[Gathered], draft: bool = False, 
             *index_parts(manifest, puzzles),
         ),
         draft=draft,
-        publication=manifest.publication,
+        language=said.language,
+        fold=said.fold,
+        link=said.link,
+        imprint=said.imprint,
+        cover=said.cover,
         places=manifest.places,
     )
 

@@ -13,7 +13,7 @@ from typing import TypeAlias
 
 from bookmaker.grade.bands import figure
 from bookmaker.manifest.markup import Runs
-from bookmaker.manifest.publication import PLAIN, Publication
+from bookmaker.manifest.publication import Cover, Imprint
 from bookmaker.rules.common.contract import RuledPuzzle, Sample
 from bookmaker.solve.verdict import Solution
 from bookmaker.source.diagnostics import Place
@@ -269,7 +269,8 @@ Part: TypeAlias = (
 class Book:
     """A whole book. Pages of `front` are numbered i, ii, iii; pages of `body` 1, 2, 3.
 
-    `publication` is for what is not a part: the language, the fold, the cover. `places` are as in `BookPuzzle`.
+    The page count is a multiple of `fold`. `imprint` and `cover` are what the manifest says under these names. `places`
+    are as in `BookPuzzle`.
     """
 
     place: Place
@@ -280,7 +281,11 @@ class Book:
     front: tuple[Part, ...]
     body: tuple[Part, ...]
     draft: bool = False
-    publication: Publication = PLAIN
+    language: str = "en"
+    fold: int = 1
+    link: str = ""
+    imprint: Imprint | None = None
+    cover: Cover | None = None
     places: Mapping[str, Place] = field(default_factory=dict, compare=False)
 
     @cached_property

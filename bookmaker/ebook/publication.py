@@ -38,7 +38,7 @@ def ebook_bytes(book: Book, layout: Layout, pages: Sequence[Page], dated: date) 
     record = record_of(book, dated, ebook=True)
     contents = Text("nav.xhtml", wording.CONTENTS, navigation(texts, printed), ())
     texts.insert(2 + any(isinstance(part, ImprintPage) for part in book.front), contents)
-    language = book.publication.language
+    language = book.language
     style = stylesheet() + package_files(__package__).joinpath("reader.css").read_text(encoding="utf-8")
     files = {text.file: _document(text, language) for text in texts}
     files |= {"style.css": style.encode(), COVER: cover_picture(book, layout, len(pages)), **pictures.files}

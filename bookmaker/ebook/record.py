@@ -55,7 +55,7 @@ class Record:
 
 def record_of(book: Book, dated: date | None, ebook: bool) -> Record:
     """The record of a book's e-book, or of its printed edition."""
-    imprint = book.publication.imprint or Imprint()
+    imprint = book.imprint or Imprint()
     printed = imprint.isbn.replace("-", "")
     isbn = imprint.ebook_isbn.replace("-", "") if ebook else printed
     named = (
@@ -67,14 +67,14 @@ def record_of(book: Book, dated: date | None, ebook: bool) -> Record:
         printed,
         "ebook" if ebook else "",
     )
-    cover = book.publication.cover
+    cover = book.cover
     blurb = [" ".join("".join(run.text for run in runs).split()) for runs in cover.blurb] if cover else []
     return Record(
         title=book.title,
         subtitle=book.subtitle,
         editor=book.editor,
         setters=tuple(dict.fromkeys(puzzle.setter for puzzle in book.puzzles if puzzle.setter)),
-        language=book.publication.language,
+        language=book.language,
         identifier=f"urn:isbn:{isbn}" if isbn else f"urn:uuid:{uuid5(NAMESPACE_OID, chr(10).join(named))}",
         isbn=isbn,
         printed=printed,

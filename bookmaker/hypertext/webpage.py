@@ -43,7 +43,7 @@ def web_page(book: Book) -> bytes:
         element("nav", element("h2", "Contents"), element("ul", _contents(parts)), aria_label="Contents"),
         append_all(element("main", id="book"), (made for part, blocks in parts for made in _part(part, blocks, book))),
     )
-    return html(head, body, book.publication.language)
+    return html(head, body, book.language)
 
 
 def _part(part: Part, blocks: tuple[Block, ...], book: Book) -> Iterator[Element]:

@@ -53,7 +53,7 @@ def _texts(book: Book, layout: Layout) -> Iterator[tuple[str, str, str, Place]]:
                 yield "the imprint", text, type.small.font, of_book("imprint")
         if isinstance(part, TitlePage):
             yield "the publisher's name", part.publisher.upper(), type.label.font, of_book("imprint")
-    if cover := book.publication.cover:
+    if cover := book.cover:
         yield from (("the blurb", *styled, of_book("cover")) for styled in _styled(cover.blurb, layout))
     for name_of_band in book.band_names:
         yield "the name of a band", name_of_band, type.label.font, of_book("bands")

@@ -52,27 +52,27 @@ from bookmaker.layout.spec import Layout
 def compose(book: Book, layout: Layout) -> Document:
     """The whole book. Raises BookErrors for what can't be printed, and for puzzles that fit on no page."""
     check(book, layout, "book")
-    layout = layout.speaking(book.publication.language)
+    layout = layout.speaking(book.language)
     if layout.tear_out:
         book = as_pad(book)
     front = [leaf for part in book.front for leaf in _told(part, book, layout)]
     if len(front) % 2:
         front.append(BLANK)
     body = [*_kept_apart(leaf for part in book.body for leaf in _told(part, book, layout))]
-    short = -(len(front) + len(body)) % book.publication.fold
+    short = -(len(front) + len(body)) % book.fold
     body += as_part(note_pages(short, NOTES, layout))
     numbered = [*zip(front, map(roman, range(1, len(front) + 1)), strict=True)]
     numbered += zip(body, map(str, range(1, len(body) + 1)), strict=True)
     pages = draw_pages(numbered, layout, book.title, book.draft)
     bookmarks = [*_bookmarks(book), *([Bookmark(NOTES, "notes")] if short else [])]
-    language = book.publication.language
+    language = book.language
     return Document(book.title, book.editor, book.subtitle, pages, tuple(bookmarks), language)
 
 
 def compose_key(book: Book, layout: Layout) -> Document:
     """The answer key alone. Raises BookErrors for what can't be printed."""
     check(book, layout, "book")
-    language = book.publication.language
+    language = book.language
     layout = layout.speaking(language)
     title = f"{book.title}: {ANSWER_KEY}"
     leaves = flowing([*heading(title, layout), *key_rows(book.puzzles, layout)], layout, "keys", title)

@@ -84,9 +84,9 @@ def test_worked_figures_keep_their_rule_in_a_whole_grid(name: str) -> None:
 @pytest.mark.parametrize("fold", [1, 4, 16])
 def test_note_pages_make_the_count_fit_the_fold(fold: int) -> None:
     book = full_book()
-    book = replace(book, publication=replace(book.publication, fold=fold))
+    book = replace(book, fold=fold)
     pages = compose(book, load_layout("a5-book")).pages
-    plain = compose(replace(book, publication=replace(book.publication, fold=1)), load_layout("a5-book")).pages
+    plain = compose(replace(book, fold=1), load_layout("a5-book")).pages
     assert len(pages) % fold == 0
     assert 0 <= len(pages) - len(plain) < fold
     assert pages[: len(plain)] == tuple(plain)

@@ -34,8 +34,8 @@ def test_the_e_book_says_how_it_can_be_read() -> None:
 
 
 def test_dublin_core_has_the_same() -> None:
-    imprint = replace(full_book().publication.imprint or Imprint(), ebook_isbn="978-0-11-000223-1")
-    book = replace(full_book(), publication=replace(full_book().publication, imprint=imprint))
+    imprint = replace(full_book().imprint or Imprint(), ebook_isbn="978-0-11-000223-1")
+    book = replace(full_book(), imprint=imprint)
     root = fromstring(catalogue_bytes(record_of(book, DATED, ebook=True), Path("a.xml"), ebook=True, pages=40))
     said = {one.tag.removeprefix(DC): one.text for one in root}
     assert said["title"] == f"{book.title}: {book.subtitle}"

@@ -196,8 +196,8 @@ def test_metadata_comes_from_the_imprint_and_is_true() -> None:
 
 def test_an_e_books_own_number_is_its_identifier() -> None:
     book = full_book()
-    imprint = replace(book.publication.imprint or Imprint(), ebook_isbn="978-0-11-000223-1")
-    numbered = replace(book, publication=replace(book.publication, imprint=imprint))
+    imprint = replace(book.imprint or Imprint(), ebook_isbn="978-0-11-000223-1")
+    numbered = replace(book, imprint=imprint)
     layout = load_layout("a5-book")
     file = ebook_bytes(numbered, layout, (), DATED)
     assert [one.text for one in package(file).iter(f"{DC}identifier")] == ["urn:isbn:9780110002231"]

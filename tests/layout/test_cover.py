@@ -52,7 +52,7 @@ def png(width: int, height: int) -> Picture:
 
 def covered(cover: Cover) -> Book:
     book = full_book()
-    return replace(book, publication=replace(book.publication, cover=cover))
+    return replace(book, cover=cover)
 
 
 def codes_on(page: Page) -> dict[str, str]:

@@ -51,7 +51,7 @@ def spine_width(pages: int, leaf: float) -> float:
 
 def thin_spine(book: Book, pages: int) -> Diagnostic | None:
     """What to say of a spine that is too thin for words."""
-    cover = book.publication.cover or Cover()
+    cover = book.cover or Cover()
     thick = spine_width(pages, cover.leaf) / mm(1)
     if thick >= LETTERED / mm(1):
         return None
@@ -64,8 +64,8 @@ def thin_spine(book: Book, pages: int) -> Diagnostic | None:
 
 def compose_cover(book: Book, layout: Layout, pages: int) -> Document:
     """The cover of a book of so many pages."""
-    layout = layout.speaking(book.publication.language)
-    cover, theme = book.publication.cover or Cover(), worn(layout)
+    layout = layout.speaking(book.language)
+    cover, theme = book.cover or Cover(), worn(layout)
     spine = spine_width(pages, cover.leaf)
     wrap = Wrap(layout.width, layout.height, spine, layout.press.bleed, layout.width / theme.across)
     title, rows = _title_box(book, layout, wrap, theme, cover.picture is not None)
@@ -84,7 +84,7 @@ def compose_cover(book: Book, layout: Layout, pages: int) -> Document:
         *(draft_stamp(wrap.front + layout.margins.inner, layout) if book.draft else ()),
     ]
     page = FoldedPage(wrap.across, wrap.high, tuple(items), "", folds=(wrap.wide, wrap.front))
-    return Document(book.title, book.editor, book.subtitle, (page,), language=book.publication.language)
+    return Document(book.title, book.editor, book.subtitle, (page,), language=book.language)
 
 
 def _title_box(book: Book, layout: Layout, wrap: Wrap, theme: Theme, pictured: bool) -> tuple[Box, tuple[Row, ...]]:

@@ -211,7 +211,7 @@ def _charm(puzzle: BookPuzzle) -> tuple[int, int]:
 
 def _shop_height(book: Book, cover: Cover, layout: Layout) -> float:
     """Room at the foot for the codes, or for the lines of price and category."""
-    imprint, link = book.publication.imprint, book.publication.link
+    imprint, link = book.imprint, book.link
     high = BARCODE[1] + 1.2 * layout.line if imprint and imprint.isbn else 0.0
     high = max(
         high, qr_side(link) if link else 0.0, 1.2 * layout.line * bool(cover.price) + layout.line * bool(cover.category)
@@ -222,7 +222,7 @@ def _shop_height(book: Book, cover: Cover, layout: Layout) -> float:
 def _shop(book: Book, layout: Layout, cover: Cover, box: Box) -> Iterator[Item]:
     """Price and category at the left over the code of the link, the barcode at the right, on white with its margins."""
     line, label = layout.line, layout.type.label
-    link, imprint = book.publication.link, book.publication.imprint
+    link, imprint = book.link, book.imprint
     left = box.left
     room = box.wide
     if imprint and imprint.isbn:

@@ -57,7 +57,7 @@ def compose_handout(book: Book, layout: Layout, key: KeyPlace = "last", occasion
     Raises BookErrors for what can't be printed, for puzzles that fit on no page, and for marks that are not seen.
     """
     check(book, layout, "handout")
-    layout = layout.speaking(book.publication.language)
+    layout = layout.speaking(book.language)
     puzzles, shared = share_rules(book.puzzles)
     rules: tuple[Row, ...] = ()
     if shared is not None:
@@ -97,7 +97,7 @@ def compose_handout(book: Book, layout: Layout, key: KeyPlace = "last", occasion
 def compose_key_sheet(book: Book, layout: Layout) -> Document:
     """The key of a handout by itself. Raises BookErrors for what can't be printed."""
     check(book, layout, "handout")
-    layout = layout.speaking(book.publication.language)
+    layout = layout.speaking(book.language)
     title = f"{book.title}: {ANSWER_KEY}"
     leaves = flowing([*heading(title, layout), *key_rows(book.puzzles, layout)], layout, "keys", title)
     return _document(book, title, layout, _numbered(leaves), [Bookmark(ANSWER_KEY, "keys")])
@@ -148,7 +148,7 @@ def compose_marker(book: Book, layout: Layout) -> Document:
     Raises BookErrors for what can't be printed.
     """
     check(book, layout, "handout")
-    layout = layout.speaking(book.publication.language)
+    layout = layout.speaking(book.language)
     title = f"{book.title}: {MARKER_SHEET}"
     leaves = flowing(marker_rows(book.title, book.puzzles, layout), layout, "marker", title)
     leaves += _key_pages(book.puzzles, layout, "keys", title)
@@ -164,7 +164,7 @@ def _document(
     bookmarks: Sequence[Bookmark],
 ) -> Document:
     pages = draw_pages(numbered, layout, title, book.draft)
-    return Document(title, book.editor, book.subtitle, pages, tuple(bookmarks), book.publication.language)
+    return Document(title, book.editor, book.subtitle, pages, tuple(bookmarks), book.language)
 
 
 def _numbered(leaves: Iterable[UnnumberedPage]) -> list[tuple[UnnumberedPage, str]]:
