@@ -214,15 +214,15 @@ arithmetic-cage:
 
     @classmethod
     def sample(cls) -> Sample:
-        return Sample(cls((((0, 1), Result(12, PRODUCT)), ((2, 11), Result(3, DIFFERENCE)))), CLASSIC, 2, 3)
+        return Sample(cls((((0, 1), Result(12, PRODUCT)), ((9, 10), Result(3, DIFFERENCE)))), CLASSIC, 2, 2)
 
     def key(self) -> Sample:
         """With signs that the puzzle has."""
         signs = list(dict.fromkeys(result.sign for _, result in self.cages)) or [PRODUCT]
         shown = {SUM: 7, PRODUCT: 12, DIFFERENCE: 3, QUOTIENT: 2, "": 6}
-        places = ((0, 1), (2, 3))[: len(signs)]
+        places = ((0, 1), (9, 10))[: len(signs)]
         cages = tuple((cells, Result(shown[sign], sign)) for cells, sign in zip(places, signs, strict=False))
-        return Sample(ArithmeticCage(cages, self.differ), CLASSIC, 1, 2 * len(cages))
+        return Sample(ArithmeticCage(cages, self.differ), CLASSIC, len(cages), 2)
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Combinations that make the result, what every combination holds, all fillings, and sums over houses."""

@@ -218,16 +218,15 @@ open-cage:
 
     @classmethod
     def sample(cls) -> Sample:
-        return Sample(cls((((0, 1), "even"), ((2, 3), "odd"), ((9, 10), "A"), ((11, 12), "A"))), CLASSIC, 2, 4)
+        cages = (((0, 1), "even"), ((9, 10), "odd"), ((18, 19), "A"), ((27, 28), "A"))
+        return Sample(cls(cages), CLASSIC, 4, 2)
 
     def key(self) -> Sample:
-        """With the sorts that the puzzle has: a row of those by parity, a row of letters."""
-        parities = [parity for parity in PARITIES if any(value == parity for _, value in self.cages)]
-        lettered = any(value not in PARITIES for _, value in self.cages)
-        shown = [((2 * at, 2 * at + 1), parity) for at, parity in enumerate(parities)]
-        row = CLASSIC.size if shown else 0
-        shown += [((row, row + 1), "A"), ((row + 2, row + 3), "A")] if lettered else []
-        return Sample(OpenCage(tuple(shown)), CLASSIC, 2 if row and lettered else 1, 4 if lettered else 2 * len(shown))
+        """With the sorts that the puzzle has, one below the other."""
+        sorts = dict.fromkeys(value if value in PARITIES else "A" for _, value in sorted(self.cages, key=_by_sort))
+        rows = (CLASSIC.size * row for row in range(len(sorts)))
+        shown = tuple(((row, row + 1), value) for row, value in zip(rows, sorts, strict=True))
+        return Sample(OpenCage(shown), CLASSIC, len(shown), 2)
 
     def references(self, grid: Grid) -> tuple[MarkRef, ...]:
         groups = (self._refer_all(letter, group) for letter, group in self._lettered())
@@ -283,6 +282,11 @@ open-cage:
         for one, other in combinations(group, 2):
             if len(one) + len(other) <= FEW:
                 yield from tried_out(position, one + other, _same_total(len(one), len(other)), mark)
+
+
+def _by_sort(cage: tuple[Cells, str]) -> int:
+    """Even before odd before letters."""
+    return PARITIES.index(cage[1]) if cage[1] in PARITIES else len(PARITIES)
 
 
 def _equal(one: Cells, other: Cells) -> Sum:

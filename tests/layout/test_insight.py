@@ -56,7 +56,8 @@ def crowded_book(folder: Path) -> Path:
     names = [
         kind
         for kind in LINES
-        if kind not in ("arrow",) and kinds()[kind].__name__ not in ("Palindrome", "RegionSumLine", "EqualPartLine")
+        if kind not in ("arrow",)
+        and kinds()[kind].__name__ not in ("Palindrome", "RegionSumLine", "EqualPartLine", "SameSumLine")
     ]
     rules = "\n".join(f"      {name}: r1c1-r1c3" for name in names)
     head = "book: {title: Crowd, permission: mine, hints: no}\npuzzles:\n  - id: crowd\n    rules:\n"
