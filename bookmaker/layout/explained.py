@@ -19,7 +19,6 @@ _LINE = re.compile(r"(?:# )?( *)([a-z -]+):(?: ([^#]*))?(?:#\s*(.*))?")
 USUAL = {
     "margins.spine": "0 mm",
     "puzzles.coordinates": "no",
-    "puzzles.workings": "no",
     "puzzles.weight": "1",
     "press.bleed": "3 mm",
     "press.marks": "yes",

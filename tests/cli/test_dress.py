@@ -100,7 +100,7 @@ def test_a_printer_s_own_profile_goes_into_the_file(tmp_path: Path) -> None:
         return
     assert told.exit_code == 0, told.output
     with pikepdf.open(out / "cover-press.pdf") as pdf:
-        (intent,) = pdf.Root.OutputIntents
+        (intent, _) = pdf.Root.OutputIntents
         assert intent.DestOutputProfile.N == 4 and intent.DestOutputProfile.read_bytes() == content
 
 

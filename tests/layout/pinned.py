@@ -214,7 +214,6 @@ PINNED: dict[str, Callable[[], Document]] = {
     "hints": lambda: of_part("hints"),
     "hints-between": lambda: of_part("hints", 2),
     "keys": lambda: of_part("keys"),
-    "credits": lambda: of_part("credits"),
     "index": lambda: of_part("index"),
     "notes": lambda: of_part("notes"),
     "notes-ruled": lambda: of_part("notes", 1),

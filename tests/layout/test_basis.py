@@ -55,7 +55,7 @@ def test_a_basis_without_changes_is_the_same_layout() -> None:
     [
         ("based-on: a5-bok\nmargins: {iner: 22 mm}\n", [(1, 11, "did you mean “a5-book”"), (2, 11, "“inner”")]),
         ("based-on:\n", [(1, 10, "known here: ")]),
-        ("based-on: a5-book\npuzzles: {least cell: 12 mm}\n", [(1, 11, "give this value here as well")]),
+        ("based-on: a5-book\npuzzles: {least cell: 14 mm}\n", [(1, 11, "give this value here as well")]),
         ("based-on: a5-booklet\npaper: A4\n", [(1, 11, "use a larger sheet")]),
         ("paper: A4\nmargins: {inner: 2 cm, outer: 2 cm, top: 2 cm, bottom: 2 cm}\n", [(1, 1, "based-on: a5-book")]),
         ("based-on: a5-book\ntype: {text: serif 9}\nrows: 2\n", [(2, 14, "such as"), (3, 1, "")]),

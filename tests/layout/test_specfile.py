@@ -74,7 +74,7 @@ def test_the_text_of_a_layout_becomes_points() -> None:
         ("spine: 2 mm", "spine: 2 cm", "out-of-range", "2 cm"),
         ("hang: 26 mm", "weight: heavy", "not-a-number", "heavy"),
         ("hang: 26 mm", "weight: 4", "out-of-range", "4"),
-        ("most cell: 16 mm", "most cell: 8 mm", "out-of-range", "8 mm"),
+        ("most cell: 18.5 mm", "most cell: 8 mm", "out-of-range", "8 mm"),
         ("about:", "# about:", "missing-key", "about"),
     ],
 )

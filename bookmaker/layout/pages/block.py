@@ -36,8 +36,8 @@ from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.rules.common.drawing.frame import Margins
 from bookmaker.source.diagnostics import BookErrors
 
-UNDER = 1.4
-"""White space between the rules and the grid, in lines of text."""
+UNDER, CLOSER = 1.4, 1.0
+"""White space between the rules and the grid, in lines of text; and where puzzles share a page."""
 
 SMALLER = 1.3
 """Cells of a grid of fewer than nine rows may be so much larger than the largest of a usual one."""
@@ -98,7 +98,7 @@ class Block:
     @property
     def highest(self) -> float:
         """Where the frame lies at the highest, right under the text."""
-        return height(self.head) + UNDER * self.layout.line + self.over
+        return height(self.head) + _under(self.layout) * self.layout.line + self.over
 
     @property
     def lowest(self) -> float:
@@ -263,9 +263,15 @@ def fit_above(
     most = max(most, slots.most) * (SMALLER if size < CLASSIC.size else 1.0)
     beside_note = pointers_width(puzzle, layout, wide) + line
     note = note_rows(puzzle, layout, wide - max(hang, claim.left * most) - beside_note)
-    tallest = (depth - height(head) - max(height(note), line) - (UNDER + 1) * line) / (size + claim.top + claim.bottom)
+    tallest = (depth - height(head) - max(height(note), line) - (_under(layout) + 1) * line) / (
+        size + claim.top + claim.bottom
+    )
     cell = min(most, tallest, wide / (size + claim.left + claim.right))
     return Block(puzzle, layout, "above", wide, depth, hang, cell, claim, head, note)
+
+
+def _under(layout: Layout) -> float:
+    return UNDER if layout.puzzles.rows * layout.puzzles.columns == 1 else CLOSER
 
 
 def _reach(row: Row) -> float:
