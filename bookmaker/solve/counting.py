@@ -30,15 +30,17 @@ REMEMBERED = 100_000
 """Groups whose counts are remembered."""
 
 
-def tally(problem: Problem, limit: int, budget: int = BUDGET) -> Tally:
-    """Count solutions exactly, up to `limit`; `complete` is False where the limit or the budget stopped the count."""
-    counter = _Counter(problem, budget)
+def tally(problem: Problem, limit: int, budget: int = BUDGET, effort: int = EFFORT) -> Tally:
+    """Count solutions exactly, up to `limit`; `complete` is False where the limit, the `budget` of guesses or the
+    `effort` stopped the count."""
+    counter = _Counter(problem, budget, effort)
     count, complete = counter.count(limit)
     return Tally(limit, complete=False) if count > limit else Tally(count, complete)
 
 
 class _Counter:
-    def __init__(self, problem: Problem, budget: int) -> None:
+    def __init__(self, problem: Problem, budget: int, effort: int) -> None:
+        self.effort = effort
         self.search = Search(problem)
         self.engine, self.start = self.search.engine, self.search.start
         self.budget = self.left = budget
@@ -86,7 +88,7 @@ class _Counter:
         layout, placement = self.engine.layout, self.engine.placement
         total = 0
         for bit in each_bit(self._choice(state, part)):
-            if self.left <= 0 or self._effort() >= EFFORT:
+            if self.left <= 0 or self._effort() >= self.effort:
                 return total, False
             self.left -= 1
             count, whole = self._below(state & placement[bit], unplaced ^ layout.units[bit], seen, part, enough - total)

@@ -163,8 +163,10 @@ def test_king_knight_and_no_consecutive_neighbours() -> None:
     king_and_knight = relation(pairs((1, 1), (1, -1), (1, 2), (1, -2), (2, 1), (2, -1)), 9, unlike)
     neighbours = relation(pairs((0, 1), (1, 0)), 9, apart)
     empty: tuple[Constraint, ...] = (*boxed(9, 3, 3), king_and_knight, neighbours)
-    assert tally(square(9, *empty), 1000) == Tally(APART_GRIDS, complete=True)
-    assert tally(square(9, *empty, Allowed((40,), 1 << 4)), 1000) == Tally(APART_WITH_A_GIVEN, complete=True)
+    effort = 10 * counting.EFFORT
+    assert tally(square(9, *empty), 1000, effort=effort) == Tally(APART_GRIDS, complete=True)
+    given = Allowed((40,), 1 << 4)
+    assert tally(square(9, *empty, given), 1000, effort=effort) == Tally(APART_WITH_A_GIVEN, complete=True)
 
 
 @pytest.mark.parametrize("size", range(1, 10))
@@ -205,13 +207,12 @@ def test_peers_are_those_of_networkx() -> None:
         assert {other for other in range(81) if peers[cell] >> layout.places[other] & 1} == set(graph[cell])
 
 
-def test_a_count_whose_effort_runs_out_says_at_least(monkeypatch: pytest.MonkeyPatch) -> None:
+def test_a_count_whose_effort_runs_out_says_at_least() -> None:
     """Counted, not timed: the same number everywhere, and more of it with more effort."""
     empty = square(9, *boxed(9, 3, 3))
     found = []
     for effort in (20_000, 40_000):
-        monkeypatch.setattr(counting, "EFFORT", effort)
-        found.append(tally(empty, 10**9))
-        assert found[-1] == tally(empty, 10**9)
+        found.append(tally(empty, 10**9, effort=effort))
+        assert found[-1] == tally(empty, 10**9, effort=effort)
     assert not any(each.complete for each in found)
     assert 0 < found[0].solutions < found[1].solutions
