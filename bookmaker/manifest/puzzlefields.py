@@ -123,9 +123,10 @@ def read_puzzle(fields: Mapping[str, Node], node: Table, collector: Collector) -
     grid = read_grid(fields, node.place, collector)
     if grid is None:
         return None
+    before = len(collector.found)
     rules = _rules(fields["rules"], grid, collector) if "rules" in fields else ()
     if "givens" not in fields:
-        if not rules:
+        if not rules and len(collector.found) == before:  # and not where rules have mistakes of their own
             collector.error(
                 node.place, "missing-key", "the puzzle needs “givens”", "only a puzzle with rules may have none"
             )

@@ -8,20 +8,20 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
-from functools import lru_cache, reduce
-from operator import and_, or_
+from functools import lru_cache
 from random import Random
 
-from bookmaker.puzzle.bits import digits_in, span_mask
+from bookmaker.puzzle.bits import span_mask
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
-from bookmaker.reasons.bymark import Bounds, Needed, NoCombination, OneCombination
+from bookmaker.reasons.bymark import Bounds
 from bookmaker.rules.common.caged import CagedRule, Cells
 from bookmaker.rules.common.cagereading import Typed
 from bookmaker.rules.common.contract import Deduction, Relabelling, Sample
 from bookmaker.rules.common.deducing import house_sums
-from bookmaker.rules.common.deducing.candidates import locked_out, removed_by
+from bookmaker.rules.common.deducing.candidates import removed_by
+from bookmaker.rules.common.deducing.combinations import combination_steps
 from bookmaker.rules.common.deducing.enumeration import tried_out
 from bookmaker.rules.common.deducing.house_sums import Block
 from bookmaker.rules.common.deducing.sums import different_limits, digit_sets, open_limits, sum_limits
@@ -162,28 +162,8 @@ cage:
 
 
 def _combinations(position: Position, cells: Cells, total: int, mark: MarkRef) -> Iterator[Deduction]:
-    masks = position.masks
-    open_to, ways = 0, list[int]()
-    for cell in cells:
-        open_to |= masks[cell]
-    for digits in digit_sets(open_to, len(cells), total):
-        if all(masks[cell] & digits for cell in cells):
-            ways.append(digits)
-    if not ways:
-        return
-    some = reduce(or_, ways)
-    removed = removed_by(position, dict.fromkeys(cells, some))
-    if removed:
-        gone = tuple(sorted({digit for _, digit in removed}))
-        claim = OneCombination(digits_in(some)) if len(ways) == 1 else NoCombination(gone)
-        yield Deduction(Rung.SIMPLE, len(cells), cells, removed, mark, claim)
-    for digit in digits_in(reduce(and_, ways)):
-        out = locked_out(position, cells, digit)
-        if out:
-            places = tuple(cell for cell in cells if position.may(cell, digit))
-            yield Deduction(Rung.PAIR, 2, cells, out, mark, Needed(digit, places))
-    if not removed:
-        yield from tried_out(position, cells, _adds_up(len(cells), total, True), mark)
+    sets = digit_sets(position.grid.all_digits, len(cells), total)
+    yield from combination_steps(position, cells, sets, mark)
 
 
 def _limits(position: Position, cells: Cells, total: int, mark: MarkRef) -> Iterator[Deduction]:
@@ -196,17 +176,15 @@ def _limits(position: Position, cells: Cells, total: int, mark: MarkRef) -> Iter
     if removed and all(low <= high for _, low, high in spans):
         yield Deduction(Rung.SIMPLE, len(cells), cells, removed, mark, Bounds(tuple(spans)))
     else:
-        yield from tried_out(position, cells, _adds_up(len(cells), total, False), mark)
+        yield from tried_out(position, cells, _adds_up(len(cells), total), mark)
 
 
 @lru_cache(maxsize=256)
-def _adds_up(count: int, total: int, differ: bool) -> Callable[[Sequence[int]], bool]:
-    """May digits so far, which `differ` or not, still come to the total; do all of them?"""
+def _adds_up(count: int, total: int) -> Callable[[Sequence[int]], bool]:
+    """May digits so far, of which some may be equal, still come to the total; do all of them?"""
 
     def fits(digits: Sequence[int]) -> bool:
         left = total - sum(digits)
-        if differ and digits[-1] in digits[:-1]:
-            return False
         return left >= count - len(digits) if len(digits) < count else left == 0
 
     return fits
