@@ -54,7 +54,7 @@ def load(path: Path, archives: tuple[Path, ...] = ()) -> Manifest:
             else _from_list(text, file, collector)
         )
     collector.raise_errors()
-    assert manifest is not None, "a manifest that cannot be read leaves a trouble"
+    assert manifest is not None, "a manifest that cannot be read leaves a diagnostic"
     return manifest
 
 

@@ -51,7 +51,7 @@ class BookErrors(Exception):
 
     def __init__(self, diagnostics: Iterable[Diagnostic]) -> None:
         self.diagnostics = in_file_order(diagnostics)
-        super().__init__(f"{len(self.diagnostics)} trouble(s)")
+        super().__init__(f"{len(self.diagnostics)} diagnostic(s)")
 
     def __reduce__(self) -> tuple[type[BookErrors], tuple[tuple[Diagnostic, ...]]]:
         """They also come out of another process."""

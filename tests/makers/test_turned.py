@@ -44,6 +44,14 @@ def test_each_demo_puzzle_is_the_same_seen_another_way() -> None:
     assert moved > 35
 
 
+def test_arrows_in_cells_point_another_way_in_each_view() -> None:
+    puzzle = next(
+        entry.puzzle for entry in load(DEMO).entries if any(rule.kind == "pointing" for rule in entry.puzzle.rules)
+    )
+    seen = [turned(puzzle, move) for move in views(puzzle.grid.size)]
+    assert all(isinstance(prove(problem_of(view)), Unique) for view in seen)
+
+
 def test_boxes_stand_the_other_way_round_where_the_grid_is_laid_on_its_side() -> None:
     from bookmaker.puzzle.puzzle import Puzzle
 

@@ -13,6 +13,7 @@ from functools import cache
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules.common.contract import RuledPuzzle
+from bookmaker.rules.pointing import WAYS
 from bookmaker.symmetry.moves import EIGHT, turned_cells
 
 Move = tuple[int, ...]
@@ -42,9 +43,25 @@ def turned(puzzle: RuledPuzzle, move: Move) -> RuledPuzzle:
         givens[move[cell]] = digit
     rules = []
     for rule in puzzle.rules:
-        parts = [replace(part, cells=tuple(move[cell] for cell in part.cells)) for part in rule.parts(puzzle.grid)]
+        parts = [
+            replace(
+                part, cells=tuple(move[cell] for cell in part.cells), name=_turned_way(part.name, puzzle.grid, move)
+            )
+            for part in rule.parts(puzzle.grid)
+        ]
         rules.append(rule.with_parts(parts, grid))
     return Puzzle(grid, tuple(givens), tuple(rules))
+
+
+def _turned_way(name: str, grid: Grid, move: Move) -> str:
+    """Where an arrow that points left, right, up or down points then; any other name as it is."""
+    if name not in WAYS:
+        return name
+    down, across = WAYS[name]
+    middle = grid.size // 2
+    there, ahead = move[grid.cell(middle, middle)], move[grid.cell(middle + down, middle + across)]
+    step = grid.row(ahead) - grid.row(there), grid.column(ahead) - grid.column(there)
+    return next(way for way, known in WAYS.items() if known == step)
 
 
 def is_seen_alike(puzzle: RuledPuzzle, move: Move) -> bool:
