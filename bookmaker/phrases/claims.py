@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any, assert_never
 
-from bookmaker.phrases.catalogue import Argument
+from bookmaker.language import Argument
 from bookmaker.phrases.phrasebook import Phrasebook, gathered
 from bookmaker.puzzle.position import Candidate
 from bookmaker.reasons import Reason

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from typing import assert_never
 
-from bookmaker.phrases.catalogue import Argument, Listed, catalogue
+from bookmaker.language import Argument, Listed, capital, catalogue
 from bookmaker.puzzle.grid import REGION_LETTERS, SYMBOLS, Grid, HouseRef
 from bookmaker.puzzle.position import Candidate
 from bookmaker.reasons import MarkRef, Reason
@@ -30,7 +30,7 @@ class Phrasebook:
 
     def say(self, name: str, wording: int | str = 0, /, **arguments: Argument) -> str:
         """A message filled in, in one of its wordings."""
-        return self.catalogue.say(name, arguments, wording)
+        return self.catalogue.say(name, wording, **arguments)
 
     def sentence(self, name: str, wording: int | str = 0, /, **arguments: Argument) -> str:
         """The same with a capital at its start."""
@@ -38,7 +38,7 @@ class Phrasebook:
 
     def first(self, *names: str) -> str:
         """The first of these messages that there is; the last where there is none."""
-        return next((name for name in names if self.catalogue.has(name)), names[-1])
+        return self.catalogue.first(*names)
 
     def cell(self, cell: int) -> str:
         """“r1c2”."""
@@ -60,7 +60,7 @@ class Phrasebook:
                 named.append(self.say("digits-run", first=self.digit(run[0]), last=self.digit(run[-1])))
             else:
                 named += map(self.digit, run)
-        return self.catalogue.listed(named, len(members))
+        return self.catalogue.listed(named, count=len(members))
 
     def numbers(self, numbers: Iterable[int]) -> Listed:
         """“2 and 5”, for numbers that are no digits."""
@@ -204,11 +204,6 @@ def _runs(digits: Sequence[int]) -> list[list[int]]:
         else:
             runs.append([digit])
     return runs
-
-
-def capital(text: str) -> str:
-    """The text with a capital at its start, the rest as it is."""
-    return text[:1].upper() + text[1:]
 
 
 def _box_place(grid: Grid, index: int) -> str:

@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from itertools import groupby
 from typing import TypeAlias, assert_never
 
-from bookmaker.phrases.catalogue import Argument
+from bookmaker.language import Argument
 from bookmaker.phrases.claims import Message, reason_message
 from bookmaker.phrases.phrasebook import Phrasebook, gathered
 from bookmaker.puzzle.position import Candidate

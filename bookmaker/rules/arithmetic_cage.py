@@ -16,6 +16,7 @@ from math import prod
 from operator import and_, or_
 from random import Random
 
+from bookmaker.language import Catalogue
 from bookmaker.puzzle.bits import digits_in, mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
@@ -32,7 +33,6 @@ from bookmaker.rules.common.deducing.house_sums import Block
 from bookmaker.rules.common.drawing.fence import Texture
 from bookmaker.rules.common.parts import Part
 from bookmaker.rules.common.words.speech import cells_said
-from bookmaker.rules.common.words.wording import listed, the_or_each
 from bookmaker.solve.problem import Combination, Constraint, Different, Sum, relation
 from bookmaker.source.diagnostics import Collector, quoted
 from bookmaker.source.placed import Node, read_text
@@ -181,36 +181,23 @@ arithmetic-cage:
                 return False
         return True
 
-    def sentence(self) -> str:
+    def sentence(self, words: Catalogue) -> str:
         made = {result.sign for _, result in self.cages}
-        named = [f"the {CALLED[sign]} ({sign})" for sign in CALLED if sign in made]
-        corner = f"The number in the corner of {the_or_each(len(self.cages), self.noun)}"
-        any_fits = "the sum, product, difference or quotient of its digits"
-        if not any(len(cells) == 2 for cells, result in self.cages if not result.sign):
-            any_fits = "the sum or the product of its digits"
-        if not named:
-            said = f"{corner} is {any_fits}"
-        else:
-            said = f"{corner} is {listed(named, 'or')} of its digits"
-            said += f"; without a sign it is {any_fits}" if "" in made else ""
-        if any(len(cells) > 2 for cells, _ in self.cages):
-            said += "; digits differ there" if self.differ else "; digits may repeat there"
-        return f"{said}."
-
-    def spoken(self, grid: Grid) -> Iterator[str]:
-        for cells, result in self.cages:
-            made = f"the {CALLED[result.sign]} {result.number}" if result.sign else f"{result.number} and no sign"
-            yield f"Arithmetic cage with {made}: {cells_said(grid, cells)}"
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "The sign in the corner of an arithmetic cage says what its digits make: their sum (+), product (×), "
-            "difference (−) or quotient (÷), the greater digit first; where there is no sign, find it out. Begin with "
-            "products: a 5 or a 7 divides few of them, and where it divides the number the cage must hold it. On a 9×9 "
-            "grid a cage with ÷ has a 5 or a 7 only beside a 1, and a great difference takes a low and a "
-            "high digit."
+        named = words.listed([words.say(f"result-{CALLED[sign]}") for sign in CALLED if sign in made], "or")
+        pairs = any(len(cells) == 2 for cells, result in self.cages if not result.sign)
+        return words.say(
+            f"arithmetic-cage-sentence-{'signs' if named.count else 'unsigned'}",
+            n=len(self.cages),
+            results=named,
+            unsigned=("pairs" if pairs else "larger") if "" in made else "none",
+            larger="no" if all(len(cells) < 3 for cells, _ in self.cages) else "differ" if self.differ else "repeat",
         )
+
+    def spoken(self, words: Catalogue, grid: Grid) -> Iterator[str]:
+        for cells, result in self.cages:
+            sort = CALLED[result.sign] if result.sign else "none"
+            number = str(result.number)
+            yield words.say("arithmetic-cage-spoken", sort=sort, number=number, cells=cells_said(words, grid, cells))
 
     @classmethod
     def sample(cls) -> Sample:

@@ -16,6 +16,7 @@ from typing import Self
 
 from bookmaker.display.items import Rect, Stroke
 from bookmaker.display.shapes import polyline
+from bookmaker.language import Catalogue
 from bookmaker.puzzle.bits import digits_in, mask_of, span_mask
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
@@ -30,8 +31,8 @@ from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.drawing.places import Along, Around, PlaceClaim
 from bookmaker.rules.common.drawing.strokes import HALF_SEEN, THIN, Trace, arrow_head, halo, to_rim, trace
 from bookmaker.rules.common.parts import Form, Part, Written, runs
-from bookmaker.rules.common.words.speech import cell_said, cells_said, lines_said
-from bookmaker.rules.common.words.wording import ends_named, number, one_or_many
+from bookmaker.rules.common.words.speech import cells_said, lines_said
+from bookmaker.rules.common.words.wording import ends_named, number
 from bookmaker.solve.problem import Constraint, Sum
 from bookmaker.source.cells import read_cells
 from bookmaker.source.diagnostics import Collector
@@ -148,32 +149,22 @@ arrow:
                     return False
         return True
 
-    def sentence(self) -> str:
-        shafts = sum(len(arrow.shafts) for arrow in self.arrows)
-        along = one_or_many(shafts, "the arrow", "each arrow")
+    def sentence(self, words: Catalogue) -> str:
         ovals = [arrow for arrow in self.arrows if len(arrow.circle) > 1]
-        if not ovals:
-            return f"Digits along {along} add up to the digit in its circle."
-        where = "its oval" if len(ovals) == len(self.arrows) else "its circle or oval"
         ways = {_way(arrow.circle) for arrow in ovals}
-        read = " or ".join(way for way in ("from left to right", "from the top down") if way in ways)
-        return f"Digits along {along} add up to the number in {where}, which is read {read}."
-
-    def spoken(self, grid: Grid) -> Iterator[str]:
-        for arrow in self.arrows:
-            start = f"the circle at {cell_said(grid, arrow.circle[0])}"
-            if len(arrow.circle) > 1:
-                start = f"the oval at {cells_said(grid, arrow.circle)}, read {_way(arrow.circle)}"
-            yield from lines_said(grid, f"Arrow from {start}", arrow.shafts)
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "The digits along an arrow's shaft, from beside the circle to the tip, add up to the number in the "
-            "circle; they may repeat where rows, columns and boxes allow it. Where several shafts leave one circle, "
-            "each of them adds up to it. An oval over two or three cells holds a number of two or three digits. Three "
-            "cells in one box total at least 6, so long shafts mean high circles and low digits."
+        return words.say(
+            "arrow-sentence-ovals" if ovals else "arrow-sentence",
+            n=sum(len(arrow.shafts) for arrow in self.arrows),
+            all="yes" if len(ovals) == len(self.arrows) else "no",
+            ways=ways.pop() if len(ways) == 1 else "both",
         )
+
+    def spoken(self, words: Catalogue, grid: Grid) -> Iterator[str]:
+        for arrow in self.arrows:
+            oval = len(arrow.circle) > 1
+            way, said = _way(arrow.circle) if oval else "", cells_said(words, grid, arrow.circle)
+            start = words.say("arrow-oval" if oval else "arrow-circle", cells=said, way=way)
+            yield from lines_said(words, grid, "arrow-spoken", arrow.shafts, start=start)
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.thin() + 0.3, THIN, join="miter")
@@ -355,7 +346,8 @@ def _adds_up(arrow: Arrow, count: int) -> Callable[[Sequence[int]], bool]:
 
 
 def _way(circle: tuple[int, ...]) -> str:
-    return "from left to right" if circle[1] - circle[0] == 1 else "from the top down"
+    """How the number in an oval is read."""
+    return "across" if circle[1] - circle[0] == 1 else "down"
 
 
 def _named(grid: Grid, arrow: Arrow, shaft: Chain) -> str:

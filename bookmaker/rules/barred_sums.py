@@ -8,11 +8,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Self
 
+from bookmaker.language import Argument, Catalogue
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.barred import BarredRule
 from bookmaker.rules.common.parts import Written
 from bookmaker.rules.common.reading import parts_of
-from bookmaker.rules.common.words.wording import listed
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node, Table, Word, read_fields, read_items, read_switch, read_whole
 
@@ -58,17 +58,8 @@ class BarredSums(BarredRule):
     def clash(self, one: int, other: int) -> bool:
         return one + other in self.sums
 
-    def sentence(self) -> str:
-        return f"{self.touching()} never add up to {listed(map(str, sorted(self.sums)), 'or')}."
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "No two cells that share a side add up to one of the numbers that the rule names. Where 10 is barred, "
-            "there is no 6 beside a 4 and no 9 beside a 1: for each number, a digit rules out one digit in its "
-            "neighbours, and half of an even number is free. When all places of a digit in a row or box lie beside one "
-            "cell, that cell cannot hold its partner."
-        )
+    def arguments(self, words: Catalogue) -> dict[str, Argument]:
+        return super().arguments(words) | {"sums": words.listed(map(str, sorted(self.sums)), "or")}
 
 
 def _read_sums(body: Node, least: int, grid: Grid, collector: Collector) -> frozenset[int] | None:

@@ -14,6 +14,7 @@ from random import Random
 from typing import NamedTuple, Self
 
 from bookmaker.display.items import Rect, Stroke
+from bookmaker.language import Catalogue
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef
@@ -26,7 +27,7 @@ from bookmaker.rules.common.drawing.places import OnBorder, PlaceClaim
 from bookmaker.rules.common.neighbours import BorderMarks, MarkKind, Pair, neighbours, pair_of
 from bookmaker.rules.common.parts import Form, Part, Written, runs
 from bookmaker.rules.common.words.speech import borders_said
-from bookmaker.rules.common.words.wording import cells_listed, listed, one_or_many
+from bookmaker.rules.common.words.wording import cells_listed
 from bookmaker.solve.problem import Constraint
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node, Table
@@ -145,29 +146,22 @@ border-values:
                     return False
         return True
 
-    def sentence(self) -> str:
+    def sentence(self, words: Catalogue) -> str:
         sorts = [sort for sort in SIGNS if any(worth.sort == sort for worth in self._by_worth())]
-        number = one_or_many(len(self.values), "The number", "Each number")
-        said = listed((f"the {sort} ({SIGNS[sort]})" for sort in sorts), "or")
-        both = "the two digits beside it"
-        if not self.all_marked:
-            return f"{number} on a border is {said} of {both}."
-        never = listed((_never(sort, self._numbers(sort)) for sort in sorts), "or")
-        return f"{number} on a border is {said} of {both}; neighbours without a number never {never}."
-
-    def spoken(self, grid: Grid) -> Iterator[str]:
-        for worth, pairs in sorted(self._by_worth().items()):
-            one, many = f"{worth.sort.capitalize()} {worth.number}", f"{worth.sort.capitalize()}s {worth.number}"
-            yield from borders_said(grid, one, many, pairs)
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "A number in a small box on a border tells what comes of the two digits beside it: after + their sum, "
-            "after − their difference, after × their product, after / the greater divided by the smaller. Large "
-            "products, large sums and large quotients leave fewest choices: on a 9×9 grid ×35 is 5 and 7, +17 is 8 "
-            "and 9, /5 is 1 and 5. Where all such numbers are given, a border without one is a clue too."
+        never = []
+        for sort in sorts:
+            numbers = words.listed(map(str, self._numbers(sort)), "or")
+            never.append(words.say(f"border-values-never-{sort}", numbers=numbers))
+        return words.say(
+            "border-values-sentence-all" if self.all_marked else "border-values-sentence",
+            n=len(self.values),
+            results=words.listed([words.say(f"border-values-{sort}", sign=SIGNS[sort]) for sort in sorts], "or"),
+            never=words.listed(never, "or"),
         )
+
+    def spoken(self, words: Catalogue, grid: Grid) -> Iterator[str]:
+        for worth, pairs in sorted(self._by_worth().items()):
+            yield from borders_said(words, grid, f"border-values-spoken-{worth.sort}", pairs, number=str(worth.number))
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         rim = Stroke(frame.thin())
@@ -253,17 +247,6 @@ def _usual(grid: Grid) -> tuple[Worth, ...]:
     """What is marked where all are to be and no value is named: the sum of lowest and highest digit, and a third of
     them as a difference."""
     return Worth("sum", grid.size + 1), Worth("difference", max(1, grid.size // 3))
-
-
-def _never(sort: str, numbers: Sequence[int]) -> str:
-    """“add up to 7 or 9”."""
-    said = listed(map(str, numbers), "or")
-    return {
-        "sum": f"add up to {said}",
-        "difference": f"differ by {said}",
-        "product": f"multiply to {said}",
-        "quotient": f"have the quotient {said}",
-    }[sort]
 
 
 def _wide(worth: Worth) -> float:

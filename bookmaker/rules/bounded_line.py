@@ -25,8 +25,7 @@ from bookmaker.rules.common.deducing.enumeration import tried_out
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.drawing.places import Along, Around, PlaceClaim
 from bookmaker.rules.common.drawing.strokes import HALF_SEEN, THIN, Trace, halo, trace
-from bookmaker.rules.common.words.speech import lines_said
-from bookmaker.rules.common.words.wording import ends_named, the_or_each
+from bookmaker.rules.common.words.wording import ends_named
 from bookmaker.solve.problem import Constraint
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node
@@ -80,21 +79,6 @@ bounded-line:
                 if not (one < digits[cell] < other or other < digits[cell] < one):
                     return False
         return True
-
-    def sentence(self) -> str:
-        which = the_or_each(len(self.chains), self.noun)
-        return f"Digits along {which} lie strictly between the two bracketed digits at its ends."
-
-    def spoken(self, grid: Grid) -> Iterator[str]:
-        return lines_said(grid, "Bounded line, from end to end", self.chains)
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "The digits on the line lie between the two bracketed digits at its ends; neither appears between them. "
-            "So the lowest and the highest digit never lie inside such a line, and if three of its inner cells share "
-            "a row, column or box, the ends are at least four apart. First work out which end is the higher one."
-        )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.thin() + 0.3, THIN, join="miter")

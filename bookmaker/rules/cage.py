@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 from random import Random
 
+from bookmaker.language import Catalogue
 from bookmaker.puzzle.bits import span_mask
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
@@ -28,7 +29,7 @@ from bookmaker.rules.common.deducing.sums import different_limits, digit_sets, o
 from bookmaker.rules.common.drawing.fence import DASHES
 from bookmaker.rules.common.parts import Part
 from bookmaker.rules.common.words.speech import cells_said
-from bookmaker.rules.common.words.wording import counted, the_or_each
+from bookmaker.rules.common.words.wording import counted
 from bookmaker.solve.problem import Combination, Constraint, Different, Sum
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node, read_whole
@@ -123,29 +124,14 @@ cage:
                 return False
         return True
 
-    def sentence(self) -> str:
-        which = the_or_each(len(self.cages), self.noun)
-        if self.repeats:
-            return f"Digits in {which} add up to the total in its corner, and may repeat there."
-        where = f"Inside {which}, digits differ"
-        if not any(total for _, total in self.cages):
-            return f"{where}."
-        if all(total for _, total in self.cages):
-            return f"{where} and add up to the total in its corner."
-        return f"{where} and add up to the total in its corner, if there is one."
+    def sentence(self, words: Catalogue) -> str:
+        totals = [total for _, total in self.cages]
+        among = "totals" if all(totals) else "some" if any(totals) else "none"
+        return words.say(f"cage-sentence-{'repeats' if self.repeats else among}", n=len(totals))
 
-    def spoken(self, grid: Grid) -> Iterator[str]:
+    def spoken(self, words: Catalogue, grid: Grid) -> Iterator[str]:
         for cells, total in self.cages:
-            yield f"Cage {f'of {total}' if total else 'without a total'}: {cells_said(grid, cells)}"
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "A cage is drawn with dashes. Its digits differ, even where it runs through several boxes, and add up to "
-            "the small total in its corner. Some totals leave one choice: two cells that make 3 hold 1 and 2, three "
-            "that make 24 hold 7, 8 and 9. On a 9×9 grid every row, column and box adds up to 45: where cages cover "
-            "all but one cell of a box, subtract from 45."
-        )
+            yield words.say("cage-spoken", total=str(total or "none"), cells=cells_said(words, grid, cells))
 
     @classmethod
     def sample(cls) -> Sample:

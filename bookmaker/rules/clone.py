@@ -13,6 +13,7 @@ from random import Random
 from typing import Self, TypeAlias
 
 from bookmaker.display.items import Stroke
+from bookmaker.language import Catalogue
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
@@ -26,7 +27,7 @@ from bookmaker.rules.common.drawing.places import Box, InCell, Outlined, PlaceCl
 from bookmaker.rules.common.drawing.strokes import THIN
 from bookmaker.rules.common.parts import Form, Part, Written, runs
 from bookmaker.rules.common.words.speech import cell_said
-from bookmaker.rules.common.words.wording import cells_listed, counted
+from bookmaker.rules.common.words.wording import cells_listed
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node, Table, Word, read_items
@@ -130,24 +131,19 @@ clone:
             for one, other in combinations(group, 2)
         )
 
-    def sentence(self) -> str:
+    def sentence(self, words: Catalogue) -> str:
         if len(self.groups) == 1:
-            areas = counted(len(self.groups[0]), "hatched area")
-            return f"The {areas} hold the same digits in the same places."
-        return "Hatched areas with the same letter hold the same digits in the same places."
+            areas = len(self.groups[0])
+            return words.say("clone-sentence", n=areas, number=words.number(areas))
+        return words.say("clone-sentence-letters")
 
-    def spoken(self, grid: Grid) -> Iterator[str]:
+    def spoken(self, words: Catalogue, grid: Grid) -> Iterator[str]:
         for letter, group in zip(self.letters, self.groups, strict=True):
-            twins = (" with ".join(cell_said(grid, cell) for cell in cells) for cells in zip(*group, strict=True))
-            yield f"Clones {letter}, cell by cell: {'; '.join(twins)}"
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "Hatched areas with the same letter are clones: they have the same shape and hold the same digits in the "
-            "same places. A digit ruled out in one cell is ruled out in its twin as well, so each pair of twins is "
-            "restricted by two rows, two columns and two boxes. Start with the clones that see the most givens."
-        )
+            twins = []
+            for cells in zip(*group, strict=True):
+                alike = words.joined([cell_said(words, grid, cell) for cell in cells], "alike")
+                twins.append(alike)
+            yield words.say("clone-spoken", letter=letter, twins="; ".join(twins))
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         hatch, edge = Stroke(max(0.25, frame.thin() * 0.6), THIN), Stroke(frame.thin() + 0.2)

@@ -11,6 +11,7 @@ from random import Random
 from typing import Self
 
 from bookmaker.display.items import Rect, Stroke
+from bookmaker.language import Argument, Catalogue
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef
@@ -21,7 +22,7 @@ from bookmaker.rules.common.drawing.places import OnBorder, PlaceClaim
 from bookmaker.rules.common.neighbours import BorderMarks, MarkKind, Pair, neighbour_relation, neighbours, pair_of
 from bookmaker.rules.common.parts import Form, Part, Written, runs
 from bookmaker.rules.common.words.speech import borders_said
-from bookmaker.rules.common.words.wording import cells_listed, one_or_many
+from bookmaker.rules.common.words.wording import cells_listed
 from bookmaker.solve.problem import Constraint
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node
@@ -103,20 +104,11 @@ consecutive-bars:         # every pair of neighbours with consecutive digits
                         return False
         return True
 
-    def sentence(self) -> str:
-        bar = one_or_many(len(self.bars), "The bar", "A bar")
-        return f"{bar} joins consecutive digits; neighbours without a bar between them are not consecutive."
+    def arguments(self, words: Catalogue) -> dict[str, Argument]:
+        return {"n": len(self.bars)}
 
-    def spoken(self, grid: Grid) -> Iterator[str]:
-        return borders_said(grid, "Bar", "Bars", self.bars)
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "Every pair of neighbours with consecutive digits has a bar between them, so a missing bar is a clue too: "
-            "across a border without one, a 5 has neither a 4 nor a 6 beside it. Follow strings of bars, along which "
-            "digits climb or fall by ones, and look at cells with few bars next to a known digit."
-        )
+    def spoken(self, words: Catalogue, grid: Grid) -> Iterator[str]:
+        return borders_said(words, grid, "consecutive-bars-spoken", self.bars)
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         rim = Stroke(frame.thin() + 0.2)

@@ -25,8 +25,7 @@ from bookmaker.rules.common.deducing.enumeration import tried_out
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.drawing.places import Along, PlaceClaim
 from bookmaker.rules.common.drawing.strokes import BODY, THIN, halo, trace
-from bookmaker.rules.common.words.speech import lines_said
-from bookmaker.rules.common.words.wording import ends_named, the_or_each
+from bookmaker.rules.common.words.wording import ends_named
 from bookmaker.solve.problem import Combination, Constraint
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node
@@ -69,21 +68,6 @@ consecutive-line:
             if inside != list(range(inside[0], inside[0] + len(chain))):
                 return False
         return True
-
-    def sentence(self) -> str:
-        which = the_or_each(len(self.chains), self.noun)
-        return f"The digits on {which} form a run with no gaps or repeats, in any order."
-
-    def spoken(self, grid: Grid) -> Iterator[str]:
-        return lines_said(grid, "Consecutive line", self.chains)
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "The digits on a beaded line can be put in order to make a run such as 3 4 5 6, but they may stand along "
-            "the line in any order. They never repeat, even where the line runs through several boxes. On a 9×9 grid "
-            "five cells always include a 5, six cells also a 4 and a 6; and digits too far from a known one are out."
-        )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.thin(), THIN)

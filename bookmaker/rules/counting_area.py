@@ -13,6 +13,7 @@ from functools import lru_cache
 from itertools import combinations
 from random import Random
 
+from bookmaker.language import Catalogue
 from bookmaker.puzzle.bits import digits_in, mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
@@ -28,7 +29,7 @@ from bookmaker.rules.common.drawing.fence import Texture
 from bookmaker.rules.common.parts import Part
 from bookmaker.rules.common.reading import read_digits
 from bookmaker.rules.common.words.speech import cells_said
-from bookmaker.rules.common.words.wording import digits_listed, number, sentence_case, symbol, the_or_each
+from bookmaker.rules.common.words.wording import number, symbol
 from bookmaker.solve.problem import Constraint, Count, Different
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node, Word
@@ -147,31 +148,16 @@ counting-area:
                 return False
         return True
 
-    def sentence(self) -> str:
-        which = the_or_each(len(self.cages), self.noun)
+    def sentence(self, words: Catalogue) -> str:
         counts, differs = (any(bool(getattr(t, name)) for _, t in self.cages) for name in ("digits", "different"))
-        each = f"in {which}, each digit in the corner stands exactly as often as it is written there"
-        if not differs:
-            return sentence_case(f"{each}.")
-        if not counts:
-            return f"The number in the corner of {which} is how many different digits it holds."
-        return sentence_case(f"{each}; a number with ≠ is how many different digits the area holds.")
+        among = "both" if counts and differs else "different" if differs else "counts"
+        return words.say(f"counting-area-sentence-{among}", n=len(self.cages))
 
-    def spoken(self, grid: Grid) -> Iterator[str]:
+    def spoken(self, words: Catalogue, grid: Grid) -> Iterator[str]:
         for cells, tally in self.cages:
-            said = f"exactly {digits_listed(tally.digits)}"
-            if tally.different:
-                said = f"{tally.different} different digit{'s' * (tally.different > 1)}"
-            yield f"Counting area with {said}: {cells_said(grid, cells)}"
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "A dotted line fences off a counting area. Digits in its corner stand inside it exactly as often as they "
-            "are written: 7 7 means two sevens, and the other digits are anything else. A number with ≠ says how many "
-            "different digits there are. Three cells in a row always hold three different digits, so ask which cells "
-            "of an area can be equal at all: those that share no row, column and box."
-        )
+            digits = words.listed(map(symbol, tally.digits))
+            said = cells_said(words, grid, cells)
+            yield words.say("counting-area-spoken", different=tally.different or 0, digits=digits, cells=said)
 
     @classmethod
     def sample(cls) -> Sample:

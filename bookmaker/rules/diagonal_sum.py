@@ -13,6 +13,7 @@ from typing import Self
 
 from bookmaker.display.items import Line, Point, Stroke
 from bookmaker.display.shapes import polyline
+from bookmaker.language import Argument, Catalogue
 from bookmaker.puzzle.bits import span_mask
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
@@ -27,7 +28,6 @@ from bookmaker.rules.common.outside import INK, clue_figures, number_clue
 from bookmaker.rules.common.parts import Form, Part, Written
 from bookmaker.rules.common.reading import parts_of
 from bookmaker.rules.common.words.speech import line_said
-from bookmaker.rules.common.words.wording import one_or_many
 from bookmaker.solve.problem import Constraint, Sum
 from bookmaker.source.cells import read_cell
 from bookmaker.source.diagnostics import Collector, Place
@@ -130,25 +130,13 @@ diagonal-sum:
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         return all(sum(digits[cell] for cell in diagonal.cells(grid)) == diagonal.total for diagonal in self.diagonals)
 
-    def sentence(self) -> str:
-        subject = one_or_many(len(self.diagonals), "The number with an arrow", "Each number with an arrow")
-        return (
-            f"{subject} outside the grid is the sum of the digits on the diagonal along which the arrow points; they "
-            "may repeat where the other rules allow it."
-        )
+    def arguments(self, words: Catalogue) -> dict[str, Argument]:
+        return {"n": len(self.diagonals)}
 
-    def spoken(self, grid: Grid) -> Iterator[str]:
+    def spoken(self, words: Catalogue, grid: Grid) -> Iterator[str]:
         for diagonal in self.diagonals:
-            yield f"Diagonal sum {diagonal.total}: {line_said(grid, diagonal.cells(grid))}"
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "An arrow outside the grid points along a diagonal, and its number is the sum of all the digits on it, up "
-            "to the far edge. Cells of one box hold different digits; others may repeat, so three cells in three "
-            "boxes can even hold the same digit. Start with short diagonals and with sums that are very small or very "
-            "large for their length."
-        )
+            line = line_said(words, grid, diagonal.cells(grid))
+            yield words.say("diagonal-sum-spoken", total=str(diagonal.total), line=line)
 
     def margins(self, grid: Grid) -> Margins:
         rows, columns = zip(*(_outside(diagonal, grid) for diagonal in self.diagonals), strict=True)

@@ -11,6 +11,7 @@ from itertools import pairwise
 from typing import Self
 
 from bookmaker.display.items import Line, Point, Stroke
+from bookmaker.language import Argument, Catalogue
 from bookmaker.puzzle.grid import Grid, House, HouseRef, boxed_grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
@@ -81,20 +82,11 @@ class Diagonals(Rule):
         up = {digits[row * size + size - 1 - row] for row in range(size)}
         return (not self.falling or len(down) == size) and (not self.rising or len(up) == size)
 
-    def sentence(self) -> str:
-        which = "Each of the two marked diagonals" if self.falling and self.rising else "The marked diagonal"
-        return f"{which} holds every digit once."
+    def arguments(self, words: Catalogue) -> dict[str, Argument]:
+        return {"n": self.falling + self.rising}
 
-    def spoken(self, grid: Grid) -> Iterator[str]:
-        return lines_said(grid, "Marked diagonal", (house.cells for house in self.houses(grid)))
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "A marked diagonal works like one more row or column: every digit appears on it once. The cell where two "
-            "diagonals cross belongs to both of them as well as to a row, a column and a box, so look there first; "
-            "then look along a diagonal for a digit with one place left."
-        )
+    def spoken(self, words: Catalogue, grid: Grid) -> Iterator[str]:
+        return lines_said(words, grid, "diagonals-spoken", (house.cells for house in self.houses(grid)))
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.thin() + 0.2, THIN, cap="round")

@@ -13,6 +13,7 @@ from typing import Self
 
 from bookmaker.display.items import Stroke
 from bookmaker.display.shapes import polyline
+from bookmaker.language import Argument, Catalogue
 from bookmaker.puzzle.bits import digits_in, highest, mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
@@ -26,8 +27,7 @@ from bookmaker.rules.common.deducing.enumeration import tried_out
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.drawing.places import Along, PlaceClaim
 from bookmaker.rules.common.drawing.strokes import THIN, halo, trace
-from bookmaker.rules.common.words.speech import lines_said
-from bookmaker.rules.common.words.wording import ends_named, the_or_each
+from bookmaker.rules.common.words.wording import ends_named
 from bookmaker.solve.problem import Allowed, Constraint, relation
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node, read_whole
@@ -104,20 +104,8 @@ difference-line:
                     return False
         return True
 
-    def sentence(self) -> str:
-        which = the_or_each(len(self.chains), self.noun)
-        return f"Along {which}, neighbouring digits differ by at least {self.least}."
-
-    def spoken(self, grid: Grid) -> Iterator[str]:
-        return lines_said(grid, "Difference line", self.chains)
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "Each step along a saw-toothed line is a leap of at least the stated difference, usually 5. On a 9×9 grid "
-            "with 5, the digits along the line alternate between low and high: 5 itself never stands on it, 4 only "
-            "beside 9 and 6 only beside 1. So a 4 or a 6 stands at an end, or between two cells that may be equal."
-        )
+    def arguments(self, words: Catalogue) -> dict[str, Argument]:
+        return super().arguments(words) | {"least": str(self.least)}
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.thin() + 0.3, THIN, cap="round", join="round")

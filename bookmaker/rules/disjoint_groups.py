@@ -69,17 +69,6 @@ class DisjointGroups(WholeGridRule):
             for one, other in combinations(grid.cells, 2)
         )
 
-    def sentence(self) -> str:
-        return "Cells at the same position in their boxes, such as all the top left ones, hold every digit once."
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "Take the top left cell of every box: together they hold each digit once, and so do the cells at every "
-            "other position in the boxes. A digit therefore stands at a different position in each box. Once you have "
-            "written it in a few boxes, cross out those positions in the others before you look at rows and columns."
-        )
-
     def houses(self, grid: Grid) -> tuple[House, ...]:
         return tuple(
             House(

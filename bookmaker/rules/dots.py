@@ -12,6 +12,7 @@ from typing import Self
 
 from bookmaker.display.items import Stroke
 from bookmaker.display.shapes import circle
+from bookmaker.language import Catalogue
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef
@@ -23,7 +24,7 @@ from bookmaker.rules.common.neighbours import BorderMarks, MarkKind, Pair
 from bookmaker.rules.common.parts import Form, Part
 from bookmaker.rules.common.sorts import SortedRule
 from bookmaker.rules.common.words.speech import borders_said
-from bookmaker.rules.common.words.wording import cells_listed, one_or_many, sentence_case
+from bookmaker.rules.common.words.wording import cells_listed
 from bookmaker.solve.problem import Constraint
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node
@@ -97,31 +98,14 @@ dots:
                     return False
         return True
 
-    def sentence(self) -> str:
-        white = one_or_many(len(self.white), "the white dot", "a white dot") + " joins consecutive digits"
-        black = one_or_many(len(self.black), "the black dot", "a black dot") + " joins a digit and its double"
-        said = " and ".join(words for words, pairs in ((white, self.white), (black, self.black)) if pairs)
-        if not said:
-            return "Cells that share a side never hold consecutive digits, or a digit and its double."
-        if self.white and self.black:
-            said += " (1 and 2 may have either)"
-        if self.all_marked:
-            one_kind = not (self.white and self.black)
-            said += "; neighbours without a dot are neither" + " consecutive nor a digit and its double" * one_kind
-        return sentence_case(said) + "."
+    def sentence(self, words: Catalogue) -> str:
+        sorts = "both" if self.white and self.black else "white" if self.white else "black" if self.black else "none"
+        every = "yes" if self.all_marked else "no"
+        return words.say(f"dots-sentence-{sorts}", white=len(self.white), black=len(self.black), all=every)
 
-    def spoken(self, grid: Grid) -> Iterator[str]:
-        yield from borders_said(grid, "White dot", "White dots", self.white)
-        yield from borders_said(grid, "Black dot", "Black dots", self.black)
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "A white dot joins two neighbours with consecutive digits, a black dot a digit and its double; 1 and 2 "
-            "may have either. On a 9×9 grid 5, 7 and 9 never touch a black dot, and a string of black dots runs "
-            "through 1, 2, 4 and 8 or through 3 and 6. Where all dots are given, a border without one is a clue too: "
-            "its digits are neither consecutive nor a digit and its double."
-        )
+    def spoken(self, words: Catalogue, grid: Grid) -> Iterator[str]:
+        yield from borders_said(words, grid, "dots-spoken-white", self.white)
+        yield from borders_said(words, grid, "dots-spoken-black", self.black)
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         rim = Stroke(frame.thin() + 0.2)

@@ -13,6 +13,7 @@ from itertools import accumulate, combinations, groupby, pairwise
 from typing import Self
 
 from bookmaker.display.items import Item
+from bookmaker.language import Argument, Catalogue
 from bookmaker.puzzle.bits import span_mask
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
@@ -27,7 +28,7 @@ from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.drawing.places import Along, PlaceClaim
 from bookmaker.rules.common.drawing.strokes import BODY, Trace, halo, trace, tube
 from bookmaker.rules.common.words.speech import line_said
-from bookmaker.rules.common.words.wording import ends_named, the_or_each
+from bookmaker.rules.common.words.wording import ends_named
 from bookmaker.solve.problem import Constraint, Sum
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node
@@ -109,23 +110,16 @@ equal-part-line:
                 return False
         return True
 
-    def sentence(self) -> str:
-        which = the_or_each(len(self.chains), self.noun)
-        return f"On {which}, the digits of each stretch inside a {self.home} add up to the same total."
+    def arguments(self, words: Catalogue) -> dict[str, Argument]:
+        return super().arguments(words) | {"home": self.home}
 
-    def spoken(self, grid: Grid) -> Iterator[str]:
+    def spoken(self, words: Catalogue, grid: Grid) -> Iterator[str]:
         for chain in self.chains:
-            parts = (f"part {n}, {line_said(grid, part)}" for n, part in enumerate(_parts(grid, chain), start=1))
-            yield f"Equal-part line: {'; '.join(parts)}"
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "Box borders cut an equal-part line into stretches, and the digits of every stretch add up to the same "
-            "total; a line that comes back to a box has two stretches there. A stretch of a single cell gives the "
-            "total at once. If there is none, compare the longest stretch with the shortest: on a 9×9 grid three "
-            "cells of a box make at least 6, two make at most 17."
-        )
+            parts = [
+                words.say("equal-part-line-part", number=str(n), line=line_said(words, grid, part))
+                for n, part in enumerate(_parts(grid, chain), start=1)
+            ]
+            yield words.say("equal-part-line-spoken", parts="; ".join(parts))
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         grid = frame.grid

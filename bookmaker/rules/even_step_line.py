@@ -14,6 +14,7 @@ from typing import Self
 
 from bookmaker.display.items import Point, Stroke
 from bookmaker.display.shapes import polyline
+from bookmaker.language import Argument, Catalogue
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
@@ -26,8 +27,7 @@ from bookmaker.rules.common.deducing.enumeration import tried_out
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.drawing.places import Along, PlaceClaim
 from bookmaker.rules.common.drawing.strokes import THIN, Trace, halo, trace
-from bookmaker.rules.common.words.speech import lines_said
-from bookmaker.rules.common.words.wording import ends_named, the_or_each
+from bookmaker.rules.common.words.wording import ends_named
 from bookmaker.solve.problem import Constraint, Sum, relation
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node, read_whole
@@ -92,24 +92,8 @@ even-step-line:
                 return False
         return True
 
-    def sentence(self) -> str:
-        which = the_or_each(len(self.chains), self.noun)
-        if self.step:
-            return f"Along {which}, neighbouring digits differ by exactly {self.step}."
-        found = "work it out" if len(self.chains) == 1 else "work it out for each line"
-        return f"Along {which}, all neighbouring digits differ by the same amount; {found}."
-
-    def spoken(self, grid: Grid) -> Iterator[str]:
-        return lines_said(grid, "Even-step line", self.chains)
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "Every step along a studded line has the same size, up or down, and is never zero; unless the size is "
-            "given, work it out for each line. Large steps soon run out of room: with a step of 4 on a 9×9 grid a "
-            "line that starts at 1 can only hold 1, 5 and 9; with a step of 5 it alternates between low and high and "
-            "never holds 5. Three successive cells that share a row, column or box go up twice or down twice."
-        )
+    def arguments(self, words: Catalogue) -> dict[str, Argument]:
+        return super().arguments(words) | {"step": str(self.step or "none")}
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.thin() + 0.2, THIN, join="round")

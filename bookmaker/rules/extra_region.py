@@ -13,6 +13,7 @@ from random import Random
 from typing import Self
 
 from bookmaker.display.items import Stroke
+from bookmaker.language import Argument, Catalogue
 from bookmaker.puzzle.bits import digits_in
 from bookmaker.puzzle.grid import CLASSIC, Grid, House, HouseRef
 from bookmaker.puzzle.position import Position
@@ -110,28 +111,15 @@ extra-region:
         """Does a region fall apart?"""
         return any(True for _ in _labels(Grid(self.digits, ()), self.regions))
 
-    def sentence(self) -> str:
-        one = len(self.regions) == 1
-        if all(len(cells) == self.digits for cells in self.regions):
-            said = "The shaded region holds every digit once" if one else "Each shaded region holds every digit once"
-        else:
-            said = "No digit repeats in the shaded region" if one else "No digit repeats within any shaded region"
-        if self.in_pieces:
-            said += "; " + ("all its pieces" if one else "pieces of one region") + " have the same letter"
-        return said + "."
+    def arguments(self, words: Catalogue) -> dict[str, Argument]:
+        full = all(len(cells) == self.digits for cells in self.regions)
+        return {"n": len(self.regions), "full": "yes" if full else "no", "pieces": "yes" if self.in_pieces else "no"}
 
-    def spoken(self, grid: Grid) -> Iterator[str]:
-        letters = {cells: f" {letter}" for cells, _, letter in _labels(grid, self.regions)}
-        return (f"Shaded region{letters.get(cells, '')}: {cells_said(grid, cells)}" for cells in self.regions)
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "A shaded region works like one more box: no digit appears in it twice. If it has as many cells as the "
-            "grid has digits, it holds them all, so ask of it what you would ask of a row: where can this digit still "
-            "go? A smaller one only keeps its digits apart. Start where a region lies across a box that is nearly "
-            "full."
-        )
+    def spoken(self, words: Catalogue, grid: Grid) -> Iterator[str]:
+        letters = {cells: letter for cells, _, letter in _labels(grid, self.regions)}
+        for cells in self.regions:
+            letter, said = letters.get(cells, "none"), cells_said(words, grid, cells)
+            yield words.say("extra-region-spoken", letter=letter, cells=said)
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         yield from shaded(frame, self.regions, "the extra region")

@@ -11,6 +11,7 @@ from dataclasses import dataclass, replace
 from itertools import combinations
 
 from bookmaker.display.items import Rect, Stroke
+from bookmaker.language import Catalogue
 from bookmaker.puzzle.bits import mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
@@ -27,10 +28,10 @@ from bookmaker.rules.common.outside import (
     Side,
     clue_figures,
     digit_clue,
-    lines_named,
+    lines_seen,
     middle_of,
 )
-from bookmaker.rules.common.words.wording import counted, number, one_or_many, symbol
+from bookmaker.rules.common.words.wording import counted, symbol
 from bookmaker.solve.problem import Allowed, Constraint
 from bookmaker.source.diagnostics import Collector, Place, quoted
 
@@ -94,32 +95,18 @@ first-seen:
                 return False
         return True
 
-    def sentence(self) -> str:
-        digit, numbers = one_or_many(len(self.clues), "The digit", "Each digit"), {*map(self.seen, self.clues)}
-        if len(numbers) > 1:
-            beside, among = "small squares", "in as many cells"
-        else:
-            (seen,) = numbers
-            beside = counted(seen, "small square")
-            among = "in the first cell" if seen == 1 else f"in the first {number(seen)} cells"
-        return (
-            f"{digit} beside {beside} outside the grid appears {among} of its {lines_named(self.clues)} from that side."
-        )
+    def sentence(self, words: Catalogue) -> str:
+        seen = {*map(self.seen, self.clues)}
+        few = min(seen) if len(seen) == 1 else 0
+        line = lines_seen(self.clues)
+        return words.say("first-seen-sentence", n=len(self.clues), seen=few, number=words.number(few), line=line)
 
-    def clue_said(self, value: int) -> str:
+    def clue_said(self, words: Catalogue, value: int) -> str:
         return symbol(value)
 
-    def side_said(self, clue: Clue) -> str:
+    def side_said(self, words: Catalogue, clue: Clue) -> str:
         seen = self.seen(clue)
-        return f"{super().side_said(clue)}, beside {counted(seen, 'small square')}"
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "A digit outside a row or column appears in the first cells from that side, as many as small squares stand "
-            "beside it; where several digits stand together, all of them do, in any order. On a 9×9 grid three squares "
-            "put the digit in three cells of the nearest box, so strike it from the rest of the row and of the box."
-        )
+        return words.say("first-seen-side", side=super().side_said(words, clue), n=seen, number=words.number(seen))
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(max(0.6, frame.cell * 0.025), INK)

@@ -12,6 +12,7 @@ from random import Random
 from typing import Self
 
 from bookmaker.display.items import Line, Point, Stroke
+from bookmaker.language import Catalogue
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef
@@ -106,23 +107,8 @@ fortress:
                     return False
         return True
 
-    def sentence(self) -> str:
-        return (
-            "Each digit in a shaded cell, inside the battlements, is greater than those in the unshaded cells that "
-            "share a side with it."
-        )
-
-    def spoken(self, grid: Grid) -> Iterator[str]:
-        return (f"Fortress: {cells_said(grid, part.cells)}" for part in self.parts(grid))
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "Shaded cells with battlements around them are a fortress: each of its digits is greater than the digits "
-            "outside that touch it along a side. Two shaded cells are not compared. A cell with battlements on two "
-            "sides of one row or column is at least 3, and low digits in a fortress can only stand where few of their "
-            "sides are outer ones. Cells between two fortresses are low."
-        )
+    def spoken(self, words: Catalogue, grid: Grid) -> Iterator[str]:
+        return (words.say("fortress-spoken", cells=cells_said(words, grid, part.cells)) for part in self.parts(grid))
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         for part in self.parts(frame.grid):

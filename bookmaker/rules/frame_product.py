@@ -27,7 +27,6 @@ class FrameProduct(FrameRule):
     noun = "frame product"
     relabels = "none"
     result = "product"
-    sign = "a dot"
     example = """\
 frame-product:
   left: 24 . . 189 . . 8 . .
@@ -47,14 +46,6 @@ frame-product:
             if product != clue.value:
                 return False
         return True
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "The number outside a row or column is the product of its nearest digits, on a 9×9 grid usually the three "
-            "in the nearest box. Take it apart: a product that ends in 5 or 0 has a 5, one that 7 divides has a 7, and "
-            "what is divided by neither keeps both away. An odd product has odd digits only."
-        )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         for clue in self.clues:

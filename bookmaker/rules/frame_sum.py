@@ -30,7 +30,6 @@ class FrameSum(FrameRule):
     noun = "frame sum"
     relabels = "reversed"
     result = "sum"
-    sign = "a small +"
     example = """\
 frame-sum:
   left: 12 . . 20 . . 7 . .
@@ -41,15 +40,6 @@ frame-sum:
     @staticmethod
     def worth(digits: Sequence[int]) -> int:
         return sum(digits)
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "The number outside a row or column is the sum of its nearest digits, on a 9×9 grid usually the three in "
-            "the nearest box. Three digits that make 6 are 1, 2 and 3, three that make 24 are 7, 8 and 9. A box adds "
-            "up to 45, so two numbers that look into one box from the same side give the third; and numbers at both "
-            "ends of a row give the sum of what lies between."
-        )
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for clue in self.clues:

@@ -14,6 +14,7 @@ from typing import Self
 
 from bookmaker.display.items import Point, Stroke
 from bookmaker.display.shapes import polyline
+from bookmaker.language import Argument, Catalogue
 from bookmaker.puzzle.bits import digits_in
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
@@ -28,7 +29,7 @@ from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.drawing.places import Along, PlaceClaim
 from bookmaker.rules.common.drawing.strokes import THIN, halo, trace
 from bookmaker.rules.common.words.speech import cell_said, line_said
-from bookmaker.rules.common.words.wording import ends_named, the_or_each
+from bookmaker.rules.common.words.wording import ends_named
 from bookmaker.solve.problem import Constraint, Sum
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node
@@ -93,27 +94,16 @@ hinge-line:
                 return False
         return True
 
-    def sentence(self) -> str:
+    def arguments(self, words: Catalogue) -> dict[str, Argument]:
         odd = sum(len(chain) % 2 for chain in self.chains)
-        which = the_or_each(len(self.chains), self.noun)
-        text = f"On {which}, any two cells at the same distance from its middle add up to the same total"
-        if odd == len(self.chains):
-            return f"{text}, which is the digit in the middle."
-        return f"{text}, which is the digit in the middle cell if there is one." if odd else f"{text}."
+        middles = "all" if odd == len(self.chains) else "some" if odd else "none"
+        return super().arguments(words) | {"middles": middles}
 
-    def spoken(self, grid: Grid) -> Iterator[str]:
+    def spoken(self, words: Catalogue, grid: Grid) -> Iterator[str]:
         for chain in self.chains:
-            middle = " and ".join(cell_said(grid, cell) for cell in chain[(len(chain) - 1) // 2 : len(chain) // 2 + 1])
-            at = f"at {middle}" if len(chain) % 2 else f"between {middle}"
-            yield f"Hinge line with its middle {at}: {line_said(grid, chain)}"
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "Fold a hinge line at its middle: any two cells that land on each other add up to the same total. Where "
-            "the line has a middle cell, a diamond marks it and its digit is the total, so it is high and its "
-            "partners are low. Otherwise work the total out: one known pair settles it."
-        )
+            middle = [cell_said(words, grid, cell) for cell in chain[(len(chain) - 1) // 2 : len(chain) // 2 + 1]]
+            line = line_said(words, grid, chain)
+            yield words.say("hinge-line-spoken", middle=words.listed(middle), line=line)
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.thin() + 0.2, THIN, join="round")

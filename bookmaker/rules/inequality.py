@@ -12,6 +12,7 @@ from typing import Self
 
 from bookmaker.display.items import Stroke
 from bookmaker.display.shapes import polyline
+from bookmaker.language import Argument, Catalogue
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef
@@ -22,7 +23,7 @@ from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.drawing.places import OnBorder, PlaceClaim
 from bookmaker.rules.common.neighbours import Pair, neighbours
 from bookmaker.rules.common.parts import Form, Part, Written
-from bookmaker.rules.common.words.wording import cells_listed, one_or_many
+from bookmaker.rules.common.words.wording import cells_listed
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node
@@ -80,32 +81,20 @@ inequality:
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         return all(digits[greater] > digits[lesser] for greater, lesser in self.pairs)
 
-    def sentence(self) -> str:
-        sign = one_or_many(len(self.pairs), "The sign", "Each sign")
-        return f"{sign} between two cells opens towards the greater digit."
+    def arguments(self, words: Catalogue) -> dict[str, Argument]:
+        return {"n": len(self.pairs)}
 
-    def spoken(self, grid: Grid) -> Iterator[str]:
+    def spoken(self, words: Catalogue, grid: Grid) -> Iterator[str]:
         """The signs of a line together: “Row 1: column 2 is greater than column 1”."""
-        found: dict[tuple[str, str, int], list[tuple[int, int]]] = {}
+        found: dict[tuple[bool, int], list[tuple[int, int]]] = {}
         for greater, lesser in sorted(self.pairs, key=min):
-            if grid.row(greater) == grid.row(lesser):
-                line, place = ("Row", "column", grid.row(greater)), grid.column
-            else:
-                line, place = ("Column", "row", grid.column(greater)), grid.row
-            found.setdefault(line, []).append((place(greater) + 1, place(lesser) + 1))
-        for (along, across, number), signs in sorted(
-            found.items(), key=lambda item: (item[0][0] == "Column", item[0][2])
-        ):
-            said = (f"{across} {more} is greater than {across} {less}" for more, less in signs)
-            yield f"{along} {number + 1}: {'; '.join(said)}"
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "A sign between two cells opens towards the greater digit and points at the smaller. Signs one after "
-            "another make a staircase: its foot has room only for low digits, its top only for high ones. Start with "
-            "the longest staircases, and with cells that are greater, or smaller, than everything around them."
-        )
+            along = grid.row(greater) == grid.row(lesser)
+            number, place = (grid.row(greater), grid.column) if along else (grid.column(greater), grid.row)
+            found.setdefault((not along, number), []).append((place(greater) + 1, place(lesser) + 1))
+        for (down, number), signs in sorted(found.items()):
+            line = "column" if down else "row"
+            said = [words.say(f"inequality-{line}-sign", more=str(more), less=str(less)) for more, less in signs]
+            yield words.say(f"inequality-{line}", number=str(number + 1), signs="; ".join(said))
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.thin() + 0.4, cap="round", join="miter")

@@ -39,17 +39,6 @@ class King(WholeGridRule):
                     return False
         return True
 
-    def sentence(self) -> str:
-        return "Cells that touch at a corner hold different digits."
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "Cells that touch at a corner hold different digits, as if each digit were a chess king that tolerates no "
-            "twin nearby. Within a box this adds nothing; it works across the borders of boxes. A digit next to a box "
-            "rules out up to two more cells in it."
-        )
-
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """A digit strikes the cells that touch its own at a corner; so do all its places in a house together."""
         return differing(position, MOVES, self.kind)

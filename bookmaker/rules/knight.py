@@ -39,20 +39,6 @@ class Knight(WholeGridRule):
                     return False
         return True
 
-    def sentence(self) -> str:
-        return (
-            "Cells a knight's move apart (two steps along a row or column, then one to the side) hold different digits."
-        )
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "Two cells that a chess knight could jump between, two steps along a row or column and one to the side, "
-            "hold different digits. A digit in the middle of the grid reaches eight cells this way, most of them "
-            "outside its box. Look for boxes where a digit has two places left, both a knight's move from the same "
-            "cell."
-        )
-
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """A digit strikes the cells a knight's move away; so do all its places in a house together."""
         return differing(position, MOVES, self.kind)

@@ -14,6 +14,7 @@ from random import Random
 from typing import Self
 
 from bookmaker.display.items import Line, Rect, Stroke
+from bookmaker.language import Catalogue
 from bookmaker.puzzle.bits import digits_in, mask_of
 from bookmaker.puzzle.grid import CLASSIC, SYMBOLS, Grid
 from bookmaker.puzzle.position import Position
@@ -27,7 +28,7 @@ from bookmaker.rules.common.drawing.places import Box, InCell, PlaceClaim
 from bookmaker.rules.common.parts import Form, Part, Written
 from bookmaker.rules.common.reading import parts_of, read_digits
 from bookmaker.rules.common.words.speech import cells_said
-from bookmaker.rules.common.words.wording import cells_listed, digits_listed, one_or_many, symbol
+from bookmaker.rules.common.words.wording import cells_listed, digits_listed, symbol
 from bookmaker.solve.problem import Allowed, Constraint
 from bookmaker.source.cells import read_cells
 from bookmaker.source.diagnostics import Collector, Place, nearest, quoted
@@ -151,30 +152,19 @@ limits:
                 return False
         return True
 
-    def sentence(self) -> str:
+    def sentence(self, words: Catalogue) -> str:
         forbidden = sum(limit.forbidden for limit in self.limits)
-        cell = one_or_many(len(self.limits), "The cell", "A cell")
-        if not forbidden:
-            return f"{cell} with small digits in its corner holds one of them."
-        if forbidden == len(self.limits):
-            return f"{cell} with small digits struck through in its corner holds none of them."
-        return f"{cell} with small digits in its corner holds one of them, or none where they are struck through."
+        among = "allowed" if not forbidden else "forbidden" if forbidden == len(self.limits) else "both"
+        return words.say(f"limits-sentence-{among}", n=len(self.limits))
 
-    def spoken(self, grid: Grid) -> Iterator[str]:
+    def spoken(self, words: Catalogue, grid: Grid) -> Iterator[str]:
         alike: dict[tuple[int, bool], list[int]] = {}
         for limit in self.limits:
             alike.setdefault((limit.digits, limit.forbidden), []).append(limit.cell)
         for (digits, forbidden), cells in alike.items():
-            said = digits_listed(digits_in(digits), "or")
-            yield f"{'Not' if forbidden else 'Only'} {said}: {cells_said(grid, cells)}"
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "Small digits in the bottom right corner of a cell are the only ones it may hold; if they are struck "
-            "through, they are the ones it may not. Pencil in the candidates before you begin. When as many cells of "
-            "a row, column or box share the same limit as it has digits, those digits go nowhere else there."
-        )
+            listed = words.listed(map(symbol, digits_in(digits)), "or")
+            name = f"limits-spoken-{'not' if forbidden else 'only'}"
+            yield words.say(name, digits=listed, cells=cells_said(words, grid, cells))
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         cell = frame.cell

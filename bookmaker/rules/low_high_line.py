@@ -13,6 +13,7 @@ from typing import Self
 
 from bookmaker.display.items import Stroke
 from bookmaker.display.shapes import polyline
+from bookmaker.language import Argument, Catalogue
 from bookmaker.puzzle.bits import span_mask
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.rules.common.alternating import AlternatingRule, Sides
@@ -20,8 +21,7 @@ from bookmaker.rules.common.contract import Sample
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.drawing.places import Along, PlaceClaim
 from bookmaker.rules.common.drawing.strokes import THIN, halo, trace
-from bookmaker.rules.common.words.speech import lines_said
-from bookmaker.rules.common.words.wording import ends_named, symbol, the_or_each
+from bookmaker.rules.common.words.wording import ends_named, symbol
 
 SWING = 0.085
 """How far the battlement swings to either side, in cells."""
@@ -69,22 +69,10 @@ low-high-line:
                     return False
         return True
 
-    def sentence(self) -> str:
+    def arguments(self, words: Catalogue) -> dict[str, Argument]:
         half = self.size // 2
-        low, high = f"1 to {symbol(half)}", f"{symbol(self.size - half + 1)} to {symbol(self.size)}"
-        said = f"Along {the_or_each(len(self.chains), self.noun)}, low ({low}) and high digits ({high}) alternate"
-        return f"{said}; there is no {symbol(half + 1)}." if self.size % 2 else f"{said}."
-
-    def spoken(self, grid: Grid) -> Iterator[str]:
-        return lines_said(grid, "Low-high line", self.chains)
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "Along a line with battlements, low and high digits alternate; it may begin with either. On a 9×9 grid the "
-            "low ones are 1 to 4, the high ones 6 to 9, and 5 never stands on such a line. One digit on it settles "
-            "which cells are low. Four low cells in one row, column or box take all the low digits."
-        )
+        ends = {"low": symbol(half), "high": symbol(self.size - half + 1), "most": symbol(self.size)}
+        return super().arguments(words) | ends | {"middle": symbol(half + 1) if self.size % 2 else "none"}
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.thin() + 0.2, THIN)

@@ -25,14 +25,3 @@ class NoDoubles(BarredRule):
 
     def clash(self, one: int, other: int) -> bool:
         return one == 2 * other or other == 2 * one
-
-    def sentence(self) -> str:
-        return f"{self.touching()} never hold a digit and its double."
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "No two cells that share a side hold a digit and its double: beside a 4 there is neither a 2 nor an 8. On "
-            "a 9×9 grid 5, 7 and 9 may stand beside any digit; it is 1, 2, 4 and 8, and 3 and 6, that have to keep "
-            "apart. A cell beside every place of a 4 in a row can be neither 2 nor 8."
-        )

@@ -25,14 +25,3 @@ class NonConsecutive(BarredRule):
 
     def clash(self, one: int, other: int) -> bool:
         return abs(one - other) == 1
-
-    def sentence(self) -> str:
-        return f"{self.touching()} never hold consecutive digits."
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "No two cells that share a side hold consecutive digits: beside a 5 there is neither a 4 nor a 6. So "
-            "every digit you write rules out two digits in each of its neighbours. When a digit has only two places "
-            "left in a row, with one cell between them, that cell cannot hold a digit one above or below it."
-        )

@@ -10,6 +10,7 @@ from functools import cache
 
 from bookmaker.display.items import Close, Curve, Move, Path, Straight, Stroke
 from bookmaker.display.shapes import ARC
+from bookmaker.language import Catalogue
 from bookmaker.puzzle.bits import digits_in, mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
@@ -24,10 +25,9 @@ from bookmaker.rules.common.outside import (
     OutsideRule,
     clue_figures,
     digit_clue,
-    lines_named,
     middle_of,
 )
-from bookmaker.rules.common.words.wording import one_or_many, symbol
+from bookmaker.rules.common.words.wording import symbol
 from bookmaker.solve.problem import Allowed, Constraint, Relation
 from bookmaker.source.diagnostics import Collector, Place
 
@@ -78,24 +78,8 @@ numbered-room:
                 return False
         return True
 
-    def sentence(self) -> str:
-        subject = one_or_many(len(self.clues), "The digit in a door", "Each digit in a door")
-        return (
-            f"{subject} outside the grid goes in the nth cell of its {lines_named(self.clues)} from that side, n being "
-            "the first digit there."
-        )
-
-    def clue_said(self, value: int) -> str:
+    def clue_said(self, words: Catalogue, value: int) -> str:
         return symbol(value)
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "The digit nearest to the door is the number of a room: with 4 in front, the digit in the door goes in "
-            "the fourth cell from that side. Only a 1 in the door can have a 1 in front, and no number leads to a "
-            "room that is already taken. Start where the digit in the door has few places left in its row or column, "
-            "since each of them calls for one particular digit in front."
-        )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.cell * 0.035, INK, join="round")

@@ -16,6 +16,7 @@ from string import ascii_uppercase
 
 from bookmaker.display.items import Rect, Stroke
 from bookmaker.display.shapes import circle
+from bookmaker.language import Catalogue
 from bookmaker.puzzle.bits import digits_in, mask_of, span_mask
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
@@ -35,7 +36,6 @@ from bookmaker.rules.common.drawing.places import Outlined, PlaceClaim
 from bookmaker.rules.common.drawing.strokes import THIN
 from bookmaker.rules.common.parts import Part
 from bookmaker.rules.common.words.speech import cells_said
-from bookmaker.rules.common.words.wording import listed, sentence_case, the_or_each
 from bookmaker.solve.problem import Combination, Constraint, Different, Sum
 from bookmaker.source.diagnostics import Collector, quoted
 from bookmaker.source.placed import Node, read_text
@@ -167,31 +167,20 @@ open-cage:
                 return False
         return True
 
-    def sentence(self) -> str:
+    def sentence(self, words: Catalogue) -> str:
         values = [value for _, value in self.cages]
-        shapes = {"even": "square", "odd": "circle"}
-        alone = len(set(values)) == 1
-        there = [f"{parity}{'' if alone else f' at a {shapes[parity]}'}" for parity in PARITIES if parity in values]
-        said = [f"digits in {the_or_each(len(values), self.noun)} differ"]
-        if there:
-            said.append(f"their total is {listed(there)}")
-        if any(value not in PARITIES for value in values):
-            said.append("cages with the same letter have the same total")
-        return sentence_case("; ".join(said) + ".")
-
-    def spoken(self, grid: Grid) -> Iterator[str]:
-        for cells, value in self.cages:
-            total = f"with an {value} total" if value in PARITIES else f"with the total {value}"
-            yield f"Open cage {total}: {cells_said(grid, cells)}"
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "The digits in an open cage differ, but their total is not told. A small square in the corner says that it "
-            "is even, a small circle that it is odd: with all but one cell filled, the last can only be even or only "
-            "odd. Cages with the same letter have the same total: a small cage that matches a large one has high "
-            "digits, and the large one low ones."
+        there = [parity for parity in PARITIES if parity in values]
+        return words.say(
+            "open-cage-sentence",
+            n=len(values),
+            parities="both" if len(there) == 2 else there[0] if there else "none",
+            alone="yes" if len(set(values)) == 1 else "no",
+            letters="yes" if any(value not in PARITIES for value in values) else "no",
         )
+
+    def spoken(self, words: Catalogue, grid: Grid) -> Iterator[str]:
+        for cells, value in self.cages:
+            yield words.say("open-cage-spoken", value=value, cells=cells_said(words, grid, cells))
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         rim = Stroke(frame.thin() + 0.1, THIN)

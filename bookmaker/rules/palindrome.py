@@ -22,8 +22,7 @@ from bookmaker.rules.common.deducing.candidates import removed_by, sees
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.drawing.places import Along, PlaceClaim
 from bookmaker.rules.common.drawing.strokes import THIN, halo, trace, tube
-from bookmaker.rules.common.words.speech import lines_said
-from bookmaker.rules.common.words.wording import ends_named, the_or_each
+from bookmaker.rules.common.words.wording import ends_named
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node
@@ -76,20 +75,6 @@ palindrome:
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         words = [[digits[cell] for cell in chain] for chain in self.chains]
         return all(word == list(reversed(word)) for word in words)
-
-    def sentence(self) -> str:
-        return f"The digits along {the_or_each(len(self.chains), self.noun)} read the same from both ends."
-
-    def spoken(self, grid: Grid) -> Iterator[str]:
-        return lines_said(grid, "Palindrome", self.chains)
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "A palindrome reads the same from both ends: its first and last cells are equal, so are the second and "
-            "the second-last, and a middle cell is free. A digit ruled out in one cell of such a pair is ruled out in "
-            "the other, so each pair works in two rows, two columns and two boxes at once."
-        )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         for chain in self.chains:

@@ -11,6 +11,7 @@ from typing import Self
 
 from bookmaker.display.items import Rect, Stroke
 from bookmaker.display.shapes import circle
+from bookmaker.language import Catalogue
 from bookmaker.puzzle.bits import digits_in, mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
@@ -26,7 +27,7 @@ from bookmaker.rules.common.drawing.strokes import THIN
 from bookmaker.rules.common.parts import Form
 from bookmaker.rules.common.sorts import SortedRule
 from bookmaker.rules.common.words.speech import cells_said
-from bookmaker.rules.common.words.wording import number, one_or_many, sentence_case, the_or_each
+from bookmaker.rules.common.words.wording import number
 from bookmaker.solve.problem import Allowed, Constraint
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node
@@ -82,27 +83,14 @@ parity:
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         return all(digits[cell] % 2 == 0 for cell in self.even) and all(digits[cell] % 2 == 1 for cell in self.odd)
 
-    def sentence(self) -> str:
-        even, odd = the_or_each(len(self.even), "cell"), the_or_each(len(self.odd), "cell")
-        if not self.odd:
-            return sentence_case(f"{even} with a square holds an even digit.")
-        if not self.even:
-            return sentence_case(f"{odd} with a circle holds an odd digit.")
-        return sentence_case(f"{even} with a square holds an even digit, and {odd} with a circle an odd one.")
+    def sentence(self, words: Catalogue) -> str:
+        sorts = "both" if self.even and self.odd else "even" if self.even else "odd"
+        return words.say(f"parity-sentence-{sorts}", even=len(self.even), odd=len(self.odd))
 
-    def spoken(self, grid: Grid) -> Iterator[str]:
-        for cells, digit, shape in ((self.even, "Even digit", "square"), (self.odd, "Odd digit", "circle")):
+    def spoken(self, words: Catalogue, grid: Grid) -> Iterator[str]:
+        for cells, sort in ((self.even, "even"), (self.odd, "odd")):
             if cells:
-                called = one_or_many(len(cells), f"{digit}, with a {shape}", f"{digit}s, each with a {shape}")
-                yield f"{called}: {cells_said(grid, cells)}"
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "A square marks an even digit, a circle an odd one; cells without a mark may hold either. On a 9×9 grid "
-            "every row, column and box has four even digits and five odd ones, so count: once four cells of a row are "
-            "known to be even, all its others are odd."
-        )
+                yield words.say(f"parity-spoken-{sort}", n=len(cells), cells=cells_said(words, grid, cells))
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         # The ground lies under the lines through the cell, the outline over them.

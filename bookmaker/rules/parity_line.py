@@ -18,8 +18,7 @@ from bookmaker.rules.common.contract import Sample
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.drawing.places import Along, PlaceClaim
 from bookmaker.rules.common.drawing.strokes import THIN, halo, trace
-from bookmaker.rules.common.words.speech import lines_said
-from bookmaker.rules.common.words.wording import ends_named, the_or_each
+from bookmaker.rules.common.words.wording import ends_named
 
 SIGN = 0.095
 """How far the signs between cells reach from the middle of the line, in cells."""
@@ -52,20 +51,6 @@ parity-line:
                 if digits[chain[i]] % 2 == digits[chain[i + 1]] % 2:
                     return False
         return True
-
-    def sentence(self) -> str:
-        return f"Along {the_or_each(len(self.chains), self.noun)}, odd and even digits alternate."
-
-    def spoken(self, grid: Grid) -> Iterator[str]:
-        return lines_said(grid, "Parity line", self.chains)
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "Along a line with circles and squares between its cells, odd and even digits alternate; it may begin with "
-            "either. One digit on it settles which cells are odd. Count where it runs through one row or box: on a 9×9 "
-            "grid there are four even digits, so a line along a whole row begins and ends with an odd one."
-        )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.thin() + 0.2, THIN, join="round")

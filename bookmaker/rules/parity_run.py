@@ -31,7 +31,6 @@ parity-run:
   left: 3 . . 1 . . 4 . .
   bottom: . 2 . . . 5 . . .
 """
-    sign = "a small ="
     strokes = (((-0.1, -0.05), (0.1, -0.05)), ((-0.1, 0.05), (0.1, 0.05)))
 
     @staticmethod
@@ -42,10 +41,6 @@ parity-run:
     def longest(size: int) -> int:
         return (size + 1) // 2
 
-    @classmethod
-    def said(cls, line: str) -> str:
-        return f"how many digits of its {line}, from that side, are all even or all odd before the parity changes"
-
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for clue in self.clues:
             line = [digits[cell] & 1 for cell in clue.cells(grid)]
@@ -53,14 +48,6 @@ parity-run:
             if len(set(first)) > 1 or beyond == first[:1]:
                 return False
         return True
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "Look along the row or column from the number: so many digits are even, or so many are odd, and the next "
-            "is of the other sort. On a 9×9 grid a row has five odd digits and four even ones, so a run of 5 is odd. "
-            "Once one digit of a run is known to be even or odd, all of them are, and the one that follows is not."
-        )
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """What all ways to call the runs of a line even or odd have in common: of each clue, then of both at a line."""

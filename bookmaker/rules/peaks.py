@@ -11,6 +11,7 @@ from typing import Self
 
 from bookmaker.display.items import Curve, Move, Path, Stroke
 from bookmaker.display.shapes import ARC, polyline
+from bookmaker.language import Catalogue
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef
@@ -23,7 +24,6 @@ from bookmaker.rules.common.neighbours import Pair
 from bookmaker.rules.common.parts import Form
 from bookmaker.rules.common.sorts import SortedRule
 from bookmaker.rules.common.words.speech import cells_said
-from bookmaker.rules.common.words.wording import one_or_many, sentence_case, the_or_each
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node
@@ -97,29 +97,14 @@ peaks:
                     return False
         return True
 
-    def sentence(self) -> str:
-        than = "than all cells that share a side with it"
-        said: list[str] = []
-        for cells, mark, more in ((self.greater, "roof", "greater"), (self.smaller, "bowl", "smaller")):
-            if cells:
-                cell = the_or_each(len(cells), "cell")
-                compared = f"a {more} digit {than}" if not said else f"a {more} one"
-                said.append(f"{cell} with a {mark} {'' if said else 'holds '}{compared}")
-        return sentence_case(", and ".join(said)) + "."
+    def sentence(self, words: Catalogue) -> str:
+        sorts = "both" if self.greater and self.smaller else "greater" if self.greater else "smaller"
+        return words.say(f"peaks-sentence-{sorts}", greater=len(self.greater), smaller=len(self.smaller))
 
-    def spoken(self, grid: Grid) -> Iterator[str]:
-        for cells, name, shape in ((self.greater, "Peak", "roof"), (self.smaller, "Hollow", "bowl")):
+    def spoken(self, words: Catalogue, grid: Grid) -> Iterator[str]:
+        for cells, sort in ((self.greater, "greater"), (self.smaller, "smaller")):
             if cells:
-                called = one_or_many(len(cells), f"{name}, with a {shape}", f"{name}s, each with a {shape}")
-                yield f"{called}: {cells_said(grid, cells)}"
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "A small roof over a digit means that it is greater than the digits beside, above and below it; a bowl "
-            "under it means that it is smaller. The two neighbours in its row differ, so away from the edge a digit "
-            "under a roof is at least 3, and usually far more."
-        )
+                yield words.say(f"peaks-spoken-{sort}", n=len(cells), cells=cells_said(words, grid, cells))
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(max(frame.thin(), WEIGHT * frame.cell), cap="butt", join="miter")

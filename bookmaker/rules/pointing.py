@@ -11,6 +11,7 @@ from functools import cache
 from typing import Self
 
 from bookmaker.display.shapes import polyline
+from bookmaker.language import Argument, Catalogue
 from bookmaker.puzzle.bits import digits_in, mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
@@ -25,7 +26,7 @@ from bookmaker.rules.common.outside import digit_clue
 from bookmaker.rules.common.parts import Form, Written
 from bookmaker.rules.common.sorts import SortedRule
 from bookmaker.rules.common.words.speech import cells_said
-from bookmaker.rules.common.words.wording import one_or_many, symbol
+from bookmaker.rules.common.words.wording import symbol
 from bookmaker.solve.problem import Allowed, Constraint, Relation
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node, Table, read_text
@@ -132,27 +133,14 @@ pointing:
                     return False
         return True
 
-    def sentence(self) -> str:
-        digit = one_or_many(len(self._arrows()), "The digit", "Each digit")
-        return (
-            f"{digit} in a cell with an arrow tells how many cells along the arrow the {symbol(self.digit)} stands, "
-            "the next cell being the first."
-        )
+    def arguments(self, words: Catalogue) -> dict[str, Argument]:
+        return {"n": len(self._arrows()), "digit": symbol(self.digit)}
 
-    def spoken(self, grid: Grid) -> Iterator[str]:
+    def spoken(self, words: Catalogue, grid: Grid) -> Iterator[str]:
         for way in WAYS:
             cells = getattr(self, way)
             if cells:
-                yield f"{one_or_many(len(cells), 'Arrow', 'Arrows')} pointing {way}: {cells_said(grid, cells)}"
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "A small black arrow in a cell points along its row or column, and the digit in the cell counts how many "
-            "steps it is from there to a digit that the rule names, such as 9: with 3 in the cell, the 9 is three "
-            "steps on. So the cell is never that digit itself, nor more than the cells ahead, and the digit stands "
-            "nowhere behind. Two arrows that look at one another's lines often leave a single way to count."
-        )
+                yield words.say("pointing-spoken", n=len(cells), way=way, cells=cells_said(words, grid, cells))
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         for cell, way in self._arrows():

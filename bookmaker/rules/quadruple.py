@@ -14,6 +14,7 @@ from typing import Self
 
 from bookmaker.display.items import Point, Stroke
 from bookmaker.display.shapes import circle
+from bookmaker.language import Argument, Catalogue
 from bookmaker.puzzle.bits import mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
@@ -28,7 +29,7 @@ from bookmaker.rules.common.drawing.places import OnCorner, PlaceClaim
 from bookmaker.rules.common.parts import Form, Part, Written
 from bookmaker.rules.common.reading import read_digits
 from bookmaker.rules.common.words.speech import cells_said
-from bookmaker.rules.common.words.wording import counted, digits_listed, number, symbol
+from bookmaker.rules.common.words.wording import counted, number, symbol
 from bookmaker.solve.problem import Allowed, Constraint, Count
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node, Table
@@ -135,26 +136,15 @@ quadruple:
                 around.remove(digit)
         return True
 
-    def sentence(self) -> str:
+    def arguments(self, words: Catalogue) -> dict[str, Argument]:
         several = any(len(ring.digits) > 1 for ring in self.rings)
         repeats = any(len(set(ring.digits)) < len(ring.digits) for ring in self.rings)
-        subject = "The digits" if several else "The digit"
-        ring = "the ring" if len(self.rings) == 1 else "each ring"
-        verb = "are" if several else "is"
-        return f"{subject} in {ring} {verb} among those of the four cells around it{', repeats included' * repeats}."
+        return {"n": len(self.rings), "several": "yes" if several else "no", "repeats": "yes" if repeats else "no"}
 
-    def spoken(self, grid: Grid) -> Iterator[str]:
+    def spoken(self, words: Catalogue, grid: Grid) -> Iterator[str]:
         for ring in self.rings:
-            yield f"Ring with {digits_listed(ring.digits)} at the corner of {cells_said(grid, ring.cells)}"
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "The small digits in a ring stand somewhere in the four cells around that corner, each at least as often "
-            "as it is written; other digits may stand there too if there is room. A ring with four digits leaves no "
-            "room: each of its cells holds one of them. A digit written twice stands in two diagonally opposite "
-            "cells."
-        )
+            digits = words.listed(map(symbol, ring.digits))
+            yield words.say("quadruple-spoken", digits=digits, cells=cells_said(words, grid, ring.cells))
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         radius = RING * frame.cell

@@ -23,8 +23,7 @@ from bookmaker.rules.common.deducing.rising import Step, resting_steps, too_high
 from bookmaker.rules.common.drawing.frame import Frame, Mark
 from bookmaker.rules.common.drawing.glass import glass_claims, thermometers
 from bookmaker.rules.common.drawing.places import PlaceClaim
-from bookmaker.rules.common.words.speech import lines_said
-from bookmaker.rules.common.words.wording import symbol, the_or_each
+from bookmaker.rules.common.words.wording import symbol
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node
@@ -78,22 +77,6 @@ resting-thermometer:
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         return all(digits[chain[i]] <= digits[chain[i + 1]] for chain in self.chains for i in range(len(chain) - 1))
-
-    def sentence(self) -> str:
-        which = the_or_each(len(self.chains), self.noun)
-        return f"Along {which}, digits never fall from the bulb to the tip; they rise or stay the same."
-
-    def spoken(self, grid: Grid) -> Iterator[str]:
-        return lines_said(grid, "Resting thermometer, bulb first", self.chains)
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "A resting thermometer is drawn as an empty tube. From its ringed bulb to the tip, digits rise or stay "
-            "level: each is at least as high as the one before it. Two of its cells in the same row, column or box "
-            "can't be equal, so there the digits do rise: count those steps to find how high the tip must be and how "
-            "low the bulb."
-        )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         return thermometers(frame, self.chains, filled=False, noun=self.noun)

@@ -15,6 +15,7 @@ from random import Random
 from typing import get_args
 
 from bookmaker.display.items import Line, Stroke
+from bookmaker.language import Catalogue
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
@@ -26,9 +27,8 @@ from bookmaker.rules.common.deducing.enumeration import unsupported_candidates
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.nearest import NearRule
 from bookmaker.rules.common.neighbours import MISSING, Pair
-from bookmaker.rules.common.outside import INK, Clue, Placed, Side, clue_along, middle_of
+from bookmaker.rules.common.outside import INK, Clue, Placed, Side, clue_along, lines_seen, middle_of
 from bookmaker.rules.common.parts import Part
-from bookmaker.rules.common.words.wording import number
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.source.diagnostics import Collector, Place, quoted
 
@@ -137,34 +137,20 @@ rise-or-fall:
                 return False
         return True
 
-    def sentence(self) -> str:
-        digits = f"the first {number(self.in_row)} digits of"
+    def sentence(self, words: Catalogue) -> str:
+        few = words.number(self.in_row)
         if not self.clues:
-            return f"From no side do {digits} a row or column all rise or all fall."
-        rows, columns = (any(clue.along_row is along for clue in self.clues) for along in (True, False))
-        line = "row or column" if rows and columns else "row" if rows else "column"
+            return words.say("rise-or-fall-sentence-none", number=few)
         values = {clue.value for clue in self.clues}
-        grow, rise = ("grow", "rise") if RISE in values else ("shrink", "fall")
-        said = f"Where {number(self.in_row)} bars outside the grid {grow} towards it, {digits} that {line} {rise} from"
-        said += " that side" + "; where they shrink, they fall" * (len(values) == 2)
-        if self.all_marked:
-            said += f"; from a side without bars, {digits} a row or column neither all rise nor all fall"
-        return f"{said}."
+        way = "both" if len(values) == 2 else "rise" if RISE in values else "fall"
+        line, every = lines_seen(self.clues), "yes" if self.all_marked else "no"
+        return words.say(f"rise-or-fall-sentence-{way}", number=few, line=line, all=every)
 
     def clue_typed(self, value: int) -> str:
         return WORDS[value]
 
-    def clue_said(self, value: int) -> str:
-        return ("falling bars", "rising bars")[value]
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "Bars that grow towards the grid mean that the nearest three digits rise from that side, bars that shrink "
-            "that they fall. The bars are as long as the digits are large. Of three rising digits the first is at most "
-            "7 and the last at least 3 on a 9×9 grid; two rises that share a corner cell pull it down together. Where "
-            "all bars are given, an end without them turns: its middle digit is the greatest or the smallest of three."
-        )
+    def clue_said(self, words: Catalogue, value: int) -> str:
+        return words.say(f"rise-or-fall-{('falls', 'rises')[value]}")
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(WEIGHT * frame.cell, INK)

@@ -31,7 +31,6 @@ rising-run:
   left: 3 . . 1 . . 4 . .
   bottom: . 2 . . . 5 . . .
 """
-    sign = "small steps"
     strokes = (((-0.11, 0.1), (-0.04, 0.1), (-0.04, 0.01), (0.04, 0.01), (0.04, -0.09), (0.11, -0.09)),)
 
     @staticmethod
@@ -41,10 +40,6 @@ rising-run:
     @staticmethod
     def longest(size: int) -> int:
         return size
-
-    @classmethod
-    def said(cls, line: str) -> str:
-        return f"how many digits of its {line} rise from that side before one falls, the first included"
 
     @classmethod
     def compare(cls, placed: Placed, grid: Grid, collector: Collector) -> None:
@@ -66,15 +61,6 @@ rising-run:
             if count != clue.value:
                 return False
         return True
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "Look along the row or column from the number: it tells how many digits rise in a row, counted from the "
-            "nearest. After 3, the first three digits rise and the fourth is smaller than the third; after 1, the "
-            "second is smaller than the first already. Long runs keep high digits away from the edge, and the last "
-            "digit of a run is greater than its neighbours on both sides."
-        )
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Bounds along the runs, and where they end."""

@@ -13,6 +13,7 @@ from typing import Self
 
 from bookmaker.display.items import Stroke
 from bookmaker.display.shapes import polyline
+from bookmaker.language import Argument, Catalogue
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
@@ -25,8 +26,7 @@ from bookmaker.rules.common.deducing.enumeration import APART
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.drawing.places import Along, PlaceClaim
 from bookmaker.rules.common.drawing.strokes import THIN, halo, trace
-from bookmaker.rules.common.words.speech import lines_said
-from bookmaker.rules.common.words.wording import cells_listed, ends_named, number, the_or_each
+from bookmaker.rules.common.words.wording import cells_listed, ends_named
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node, read_whole
@@ -92,21 +92,8 @@ same-sum-line:
                 return False
         return True
 
-    def sentence(self) -> str:
-        which = the_or_each(len(self.chains), self.noun)
-        return f"Along {which}, any {number(self.stretch)} cells in succession add up to the same total."
-
-    def spoken(self, grid: Grid) -> Iterator[str]:
-        return lines_said(grid, "Same-sum line", self.chains)
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "Any so many cells in succession along a railway line, three unless the rule says otherwise, add up to the "
-            "same total. Move on by one cell: one digit leaves the sum and another joins it, so the two are equal. "
-            "Hence the first, fourth and seventh cells hold one digit, the second and fifth another; what is ruled out "
-            "in one is ruled out in all of them."
-        )
+    def arguments(self, words: Catalogue) -> dict[str, Argument]:
+        return super().arguments(words) | {"stretch": self.stretch, "number": words.number(self.stretch)}
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.thin() + 0.2, THIN, join="round")

@@ -27,14 +27,13 @@ from bookmaker.rules.common.outside import (
     OutsideRule,
     Placed,
     clue_figures,
-    lines_named,
     middle_of,
     number_clue,
     sets_that_fill,
     subset_sums,
     whole_line,
 )
-from bookmaker.rules.common.words.wording import one_or_many, symbol
+from bookmaker.rules.common.words.wording import symbol
 from bookmaker.solve.problem import Constraint
 from bookmaker.source.diagnostics import Collector, Place
 
@@ -92,22 +91,6 @@ sandwich:
             if sum(line[first + 1 : last]) != clue.value:
                 return False
         return True
-
-    def sentence(self) -> str:
-        subject = one_or_many(len(self.clues), "The number between two bars", "Each number between two bars")
-        return (
-            f"{subject} outside the grid is the sum of the digits between the smallest and the largest digit of its "
-            f"{lines_named(self.clues)}."
-        )
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "The number outside a row or column is the sum of the digits between its smallest and its largest digit; "
-            "on a 9×9 grid these crusts are 1 and 9, in either order. A sum of 0 means that they stand side by side, "
-            "a sum of 35 that they stand at the two ends. Start by asking how many digits can make the sum, for that "
-            "is how far apart the crusts are."
-        )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.cell * 0.05, INK)

@@ -29,12 +29,11 @@ from bookmaker.rules.common.outside import (
     Placed,
     clashing_first_digits,
     clue_figures,
-    lines_named,
     middle_of,
     number_clue,
     whole_line,
 )
-from bookmaker.rules.common.words.wording import one_or_many, symbol
+from bookmaker.rules.common.words.wording import symbol
 from bookmaker.solve.problem import Constraint
 from bookmaker.source.diagnostics import Collector, Place
 
@@ -81,23 +80,6 @@ skyscraper:
             if len(seen) != clue.value:
                 return False
         return True
-
-    def sentence(self) -> str:
-        subject = one_or_many(len(self.clues), "The number in a house", "Each number in a house")
-        return (
-            f"{subject} outside the grid tells how many digits of its {lines_named(self.clues)} can be seen from that "
-            "side, where a taller digit hides every shorter one behind it."
-        )
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "Think of each digit as a building with that many storeys and look along the row or column from the "
-            "number: it tells how many buildings you can see, since a taller one hides every shorter one behind it. "
-            "From a 1 you see only the tallest, so it stands right in front; from a 9 on a 9×9 grid you see them all, "
-            "so they rise. Start with the largest numbers, which keep tall digits away, and look for the place of the "
-            "tallest."
-        )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.cell * 0.035, INK, join="miter")

@@ -18,6 +18,7 @@ from random import Random
 from typing import Self, TypeAlias
 
 from bookmaker.display.items import Item, Line, Rect, Stroke
+from bookmaker.language import Catalogue
 from bookmaker.puzzle.bits import digits_in, span_mask
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
@@ -34,7 +35,6 @@ from bookmaker.rules.common.drawing.strokes import THIN
 from bookmaker.rules.common.parts import Form, Part, Written
 from bookmaker.rules.common.reading import parts_of
 from bookmaker.rules.common.words.speech import cells_said
-from bookmaker.rules.common.words.wording import listed, the_or_each
 from bookmaker.solve.problem import Constraint, Sum
 from bookmaker.source.cells import read_cell
 from bookmaker.source.diagnostics import Collector
@@ -157,28 +157,16 @@ square-block:
                 return False
         return True
 
-    def sentence(self) -> str:
-        which = the_or_each(len(self.blocks), self.noun)
+    def sentence(self, words: Catalogue) -> str:
         there = [sort for sort in SORTS if any(sort == other for _, other in self.blocks)]
         if len(there) == 1:
-            lines = {MAGIC: "rows, columns and both diagonals", ROWS: "all rows", COLUMNS: "all columns"}[there[0]]
-            return f"In {which}, {lines} have the same sum; digits may repeat."
-        lines_at = {MAGIC: "rows, columns and diagonals at a star", ROWS: "rows at level bars"}
-        lines_at |= {COLUMNS: "columns at upright bars"}
-        return f"In {which}, lines have the same sum: {listed(lines_at[sort] for sort in there)}; digits may repeat."
+            return words.say(f"square-block-sentence-{there[0]}", n=len(self.blocks))
+        lines = words.listed([words.say(f"square-block-lines-{sort}") for sort in there])
+        return words.say("square-block-sentence", n=len(self.blocks), lines=lines)
 
-    def spoken(self, grid: Grid) -> Iterator[str]:
-        called = {MAGIC: "Magic block", ROWS: "Block with equal rows", COLUMNS: "Block with equal columns"}
-        return (f"{called[sort]}: {cells_said(grid, cells)}" for cells, sort in self.blocks)
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "A double line frames a square block, and a sign says which of its lines have the same sum: level bars the "
-            "rows, upright bars the columns, a star the rows, the columns and both diagonals. Digits may repeat where "
-            "rows, columns and boxes allow it. The sum of a block with a star is three times its middle digit. Where "
-            "the block is a whole box of a 9×9 grid, three equal rows make 15 each."
-        )
+    def spoken(self, words: Catalogue, grid: Grid) -> Iterator[str]:
+        for cells, sort in self.blocks:
+            yield words.say(f"square-block-spoken-{sort}", cells=cells_said(words, grid, cells))
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.thin() + 0.1, THIN)

@@ -10,6 +10,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from typing import Self
 
+from bookmaker.language import Catalogue
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef
@@ -21,7 +22,7 @@ from bookmaker.rules.common.neighbours import BorderMarks, MarkKind, Pair
 from bookmaker.rules.common.parts import Form, Part
 from bookmaker.rules.common.sorts import SortedRule
 from bookmaker.rules.common.words.speech import borders_said
-from bookmaker.rules.common.words.wording import cells_listed, one_or_many, sentence_case
+from bookmaker.rules.common.words.wording import cells_listed
 from bookmaker.solve.problem import Constraint
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node
@@ -94,27 +95,14 @@ sum-marks:
                         return False
         return True
 
-    def sentence(self) -> str:
-        five = one_or_many(len(self.five), "the V", "a V") + " joins digits that add up to 5"
-        ten = one_or_many(len(self.ten), "the X", "an X") + " joins digits that add up to 10"
-        said = " and ".join(words for words, pairs in ((five, self.five), (ten, self.ten)) if pairs)
-        if not said:
-            return "Cells that share a side never add up to 5 or to 10."
-        if self.all_marked:
-            said += "; neighbours without a mark add up to neither 5 nor 10"
-        return sentence_case(said) + "."
+    def sentence(self, words: Catalogue) -> str:
+        sorts = "both" if self.five and self.ten else "five" if self.five else "ten" if self.ten else "none"
+        every = "yes" if self.all_marked else "no"
+        return words.say(f"sum-marks-sentence-{sorts}", five=len(self.five), ten=len(self.ten), all=every)
 
-    def spoken(self, grid: Grid) -> Iterator[str]:
-        yield from borders_said(grid, "Letter V", "Letters V", self.five)
-        yield from borders_said(grid, "Letter X", "Letters X", self.ten)
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "As in Roman numerals, V is 5 and X is 10: the two digits beside the letter add up to it. A V joins 1 and "
-            "4 or 2 and 3, so nothing above 4 touches it; 5 never touches an X, since it would need a second 5 beside "
-            "it. Where all marks are given, a border without a letter is a clue too: its digits add up to neither."
-        )
+    def spoken(self, words: Catalogue, grid: Grid) -> Iterator[str]:
+        yield from borders_said(words, grid, "sum-marks-spoken-five", self.five)
+        yield from borders_said(words, grid, "sum-marks-spoken-ten", self.ten)
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         for pairs, letter in ((self.five, "V"), (self.ten, "X")):

@@ -23,8 +23,7 @@ from bookmaker.rules.common.deducing.rising import Step, strict_steps, too_high
 from bookmaker.rules.common.drawing.frame import Frame, Mark
 from bookmaker.rules.common.drawing.glass import glass_claims, thermometers
 from bookmaker.rules.common.drawing.places import PlaceClaim
-from bookmaker.rules.common.words.speech import lines_said
-from bookmaker.rules.common.words.wording import symbol, the_or_each
+from bookmaker.rules.common.words.wording import symbol
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node
@@ -73,20 +72,6 @@ thermometer:
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         return all(digits[chain[i]] < digits[chain[i + 1]] for chain in self.chains for i in range(len(chain) - 1))
-
-    def sentence(self) -> str:
-        return f"Along {the_or_each(len(self.chains), self.noun)}, digits rise from the bulb to the tip."
-
-    def spoken(self, grid: Grid) -> Iterator[str]:
-        return lines_said(grid, "Thermometer, bulb first", self.chains)
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "Digits rise with every step from the round bulb to the tip, though they may skip some. A long "
-            "thermometer leaves little room: on a 9×9 grid the third cell of six holds at least 3 and at most 6. "
-            "Start with the longest, and with those that cross a row or box that already has high or low digits."
-        )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         return thermometers(frame, self.chains, filled=True, noun=self.noun)

@@ -10,6 +10,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from typing import Self
 
+from bookmaker.language import Catalogue
 from bookmaker.puzzle.grid import Grid, House, HouseRef, boxed_grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
@@ -62,20 +63,8 @@ class Windows(Rule):
                     return False
         return True
 
-    def sentence(self) -> str:
-        return "Each shaded window holds every digit once."
-
-    def spoken(self, grid: Grid) -> Iterator[str]:
-        return (f"Window: {cells_said(grid, house.cells)}" for house in self.houses(grid))
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "The shaded windows are further boxes, set one cell in from the border and one cell apart: each holds "
-            "every digit once. Rows 2 to 4 hold each digit three times, and the two windows in them take two of "
-            "these, so the nine cells beside the windows hold every digit once as well. Five such hidden sets of nine "
-            "lie between and around the windows of a 9×9 grid; they are where the puzzle opens."
-        )
+    def spoken(self, words: Catalogue, grid: Grid) -> Iterator[str]:
+        return (words.say("windows-spoken", cells=cells_said(words, grid, house.cells)) for house in self.houses(grid))
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         return shaded(frame, [house.cells for house in self.houses(frame.grid)], "the window")

@@ -27,14 +27,12 @@ from bookmaker.rules.common.outside import (
     Placed,
     clashing_first_digits,
     clue_figures,
-    lines_named,
     middle_of,
     number_clue,
     sets_that_fill,
     subset_sums,
     whole_line,
 )
-from bookmaker.rules.common.words.wording import one_or_many
 from bookmaker.solve.problem import Constraint
 from bookmaker.source.diagnostics import Collector, Place
 
@@ -86,21 +84,6 @@ x-sum:
             if sum(line[: line[0]]) != clue.value:
                 return False
         return True
-
-    def sentence(self) -> str:
-        subject = one_or_many(len(self.clues), "The number after a small ×", "Each number after a small ×")
-        return (
-            f"{subject} outside the grid is the sum of the first X digits of its {lines_named(self.clues)} from that "
-            "side, where X is the first of them."
-        )
-
-    @classmethod
-    def primer(cls) -> str:
-        return (
-            "The digit nearest to the number, X, tells how many digits to add, itself included: 3, 8 and 1 in front "
-            "make 12, whatever follows. Small sums need a small X; 45 needs 9. Start by asking which X can reach the "
-            "sum at all: on a 9×9 grid 10 needs 2, 3 or 4 in front."
-        )
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.cell * 0.045, INK)

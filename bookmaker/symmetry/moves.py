@@ -10,7 +10,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from functools import cache
 
-from bookmaker.phrases.catalogue import catalogue
+from bookmaker.language import catalogue
 from bookmaker.puzzle.grid import SYMBOLS
 
 Turn = Callable[[int, int, int], tuple[int, int]]
@@ -101,7 +101,7 @@ def words_of(move: Move) -> tuple[str, ...]:
             if move.crossed or images != tuple(range(move.size)):
                 lines.append(f"{name} 1 to {move.size} become {to} {' '.join(str(i + 1) for i in images)}")
     elif move.turn:
-        lines.append(catalogue("en").say(f"turn-{move.turn}", {}))
+        lines.append(catalogue("en").say(f"turn-{move.turn}"))
     if move.digits == reversed_digits(move.size):
         lines.append(f"each digit d becomes {move.size + 1} − d")
     elif move.digits != unmoved_digits(move.size):

@@ -11,10 +11,10 @@ import pytest
 from fluent.syntax import FluentParser
 from fluent.syntax.ast import Message, Pattern
 
+from bookmaker.language.catalogue import LOCALES, Catalogue, PhraseFault, catalogue
 from bookmaker.logic.technique import ladder
 from bookmaker.phrases import Phrasebook
 from bookmaker.phrases import catalogue as catalogue_module
-from bookmaker.phrases.catalogue import LOCALES, Catalogue, PhraseFault, catalogue
 from bookmaker.phrases.claims import reason_said
 from bookmaker.phrases.hints import around_said, cells_said, lines_said, what_said, where_said
 from bookmaker.phrases.story import Voice

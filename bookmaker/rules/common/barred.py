@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 from typing import ClassVar, Self
 
+from bookmaker.language import Argument, Catalogue
 from bookmaker.puzzle.bits import mask_of
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
@@ -74,9 +75,8 @@ class BarredRule(WholeGridRule):
                         return False
         return True
 
-    def touching(self) -> str:
-        """“Cells that share a side”, for the rule's sentence."""
-        return "Cells that touch, by a side or a corner," if self.diagonal else "Cells that share a side"
+    def arguments(self, words: Catalogue) -> dict[str, Argument]:
+        return {"touching": "corners" if self.diagonal else "sides"}
 
     def references(self, grid: Grid) -> tuple[MarkRef, ...]:
         return tuple(

@@ -13,10 +13,12 @@ from itertools import pairwise
 from random import Random
 from typing import ClassVar, Self, TypeAlias
 
+from bookmaker.language import Argument, Catalogue
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import Rule
 from bookmaker.rules.common.deducing.enumeration import APART, Fits, can_be_filled
 from bookmaker.rules.common.parts import Form, Part, Written, runs
+from bookmaker.rules.common.words.speech import lines_said
 from bookmaker.rules.common.words.wording import counted, ends_named
 from bookmaker.source.cells import read_placed_cells
 from bookmaker.source.diagnostics import Collector
@@ -48,6 +50,12 @@ class ChainRule(Rule):
 
     def with_parts(self, parts: Cells[Part], grid: Grid) -> Self:
         return replace(self, chains=tuple(part.cells for part in parts))
+
+    def arguments(self, words: Catalogue) -> dict[str, Argument]:
+        return {"n": len(self.chains)}
+
+    def spoken(self, words: Catalogue, grid: Grid) -> Iterator[str]:
+        return lines_said(words, grid, f"{self.kind}-spoken", self.chains)
 
     def written(self, grid: Grid) -> Written:
         lines: list[Written] = [runs(grid, chain) for chain in self.chains]

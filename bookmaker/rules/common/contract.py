@@ -13,6 +13,7 @@ from dataclasses import dataclass, fields, replace
 from random import Random
 from typing import ClassVar, Literal, Self, TypeAlias
 
+from bookmaker.language import Argument, Catalogue
 from bookmaker.puzzle.grid import Grid, House
 from bookmaker.puzzle.position import Candidate, Position
 from bookmaker.puzzle.puzzle import Puzzle
@@ -120,17 +121,21 @@ class Rule(ABC):
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         """Does a filled grid keep the rule? Plain, slow, obviously right; shares no code with `constraints`."""
 
-    @abstractmethod
-    def sentence(self) -> str:
+    def sentence(self, words: Catalogue) -> str:
         """The rule in one sentence for the puzzle page, singular or plural as there are marks, values named."""
+        return words.say(f"{self.kind}-sentence", **self.arguments(words))
+
+    def arguments(self, words: Catalogue) -> dict[str, Argument]:
+        """What the message of the sentence is filled in with: as a rule `n`, how many marks there are."""
+        return {}
 
     @classmethod
-    @abstractmethod
-    def primer(cls) -> str:
+    def primer(cls, words: Catalogue) -> str:
         """A paragraph that teaches the kind: how it works and where to start. No heading."""
+        return words.say(f"{cls.kind}-primer")
 
     @abstractmethod
-    def spoken(self, grid: Grid) -> Iterator[str]:
+    def spoken(self, words: Catalogue, grid: Grid) -> Iterator[str]:
         """Its marks in words that need no picture: “Cage of 17: row 1 columns 1 and 2, row 2 column 1”.
 
         Each stands by itself, with a capital and no full stop; nothing where nothing is drawn. What the marks ask is

@@ -10,13 +10,14 @@ from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass
 from typing import ClassVar
 
+from bookmaker.language import Argument, Catalogue
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.deducing.combinations import combination_steps, sets_worth
 from bookmaker.rules.common.nearest import NearRule
-from bookmaker.rules.common.outside import Clue, Placed, number_clue
-from bookmaker.rules.common.words.wording import number, one_or_many, symbol
+from bookmaker.rules.common.outside import Clue, Placed, lines_seen, number_clue
+from bookmaker.rules.common.words.wording import number, symbol
 from bookmaker.solve.problem import Combination, Constraint
 from bookmaker.source.diagnostics import Collector, Place
 
@@ -28,8 +29,6 @@ class FrameRule(NearRule):
     fewest = 2
     result: ClassVar[str]
     """What is worked out: “sum”."""
-    sign: ClassVar[str]
-    """What the sentence calls the sign of its clues: “a small +”."""
 
     @staticmethod
     @abstractmethod
@@ -72,10 +71,13 @@ class FrameRule(NearRule):
         for clue in self.clues:
             yield Combination(self.near(clue, grid), self._sets(clue, grid))
 
-    def sentence(self) -> str:
-        number = one_or_many(len(self.clues), "The number", "Each number")
-        cells = self.cells_of_lines("digits")
-        return f"{number} after {self.sign} outside the grid is the {self.result} of {cells} from that side."
+    def arguments(self, words: Catalogue) -> dict[str, Argument]:
+        line = lines_seen(self.clues)
+        return super().arguments(words) | {
+            "line": line if line != "both" or self.in_row == self.in_column else "unlike",
+            "number": words.number(self.in_column if line == "column" else self.in_row),
+            "other": words.number(self.in_column),
+        }
 
     @classmethod
     def sample(cls) -> Sample:

@@ -15,7 +15,6 @@ from typing import ClassVar, Self
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.outside import Clue, OutsideRule, Placed, read_clues
 from bookmaker.rules.common.parts import Part, Written
-from bookmaker.rules.common.words.wording import number
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node, Table, read_switch, read_whole
 
@@ -92,14 +91,3 @@ class NearRule(OutsideRule):
         assert isinstance(body, dict)
         said = {} if (self.in_row, self.in_column) == self.usually(grid) else {"cells": str(self.in_row)}
         return said | body | self.said_options()
-
-    def cells_of_lines(self, cells: str) -> str:
-        """“the first three digits of its row”: which cells the clues look at, `cells` being what they are called."""
-        rows, columns = (any(clue.along_row is along for clue in self.clues) for along in (True, False))
-        if rows and columns and self.in_row != self.in_column:
-            return (
-                f"the first {number(self.in_row)} {cells} of its row, or the first {number(self.in_column)} of its "
-                "column,"
-            )
-        line = "row or column" if rows and columns else "row" if rows else "column"
-        return f"the first {number(self.in_row if rows else self.in_column)} {cells} of its {line}"

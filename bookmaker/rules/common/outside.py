@@ -19,6 +19,7 @@ from random import Random
 from typing import ClassVar, Literal, Self, TypeAlias, cast
 
 from bookmaker.display.items import Point, Text
+from bookmaker.language import Argument, Catalogue
 from bookmaker.puzzle.grid import SYMBOLS, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef
@@ -29,7 +30,7 @@ from bookmaker.rules.common.deducing.sums import digit_sets
 from bookmaker.rules.common.drawing.frame import Frame, Margins
 from bookmaker.rules.common.parts import Figures, Form, Part, Written
 from bookmaker.rules.common.reading import parts_of
-from bookmaker.rules.common.words.wording import counted, listed, one_or_many, sentence_case, symbol
+from bookmaker.rules.common.words.wording import counted, symbol
 from bookmaker.source.diagnostics import Collector, Place, quoted
 from bookmaker.source.placed import Node, Word, read_fields
 
@@ -174,25 +175,32 @@ class OutsideRule(Rule):
         """A clue as it is typed."""
         return symbol(value) if self.figures == "digits" else str(value)
 
-    def clue_said(self, value: int) -> str:
+    def arguments(self, words: Catalogue) -> dict[str, Argument]:
+        return {"n": len(self.clues), "line": lines_seen(self.clues)}
+
+    def clue_said(self, words: Catalogue, value: int) -> str:
         """A clue as it is printed."""
         return str(value)
 
-    def side_said(self, clue: Clue) -> str:
+    def side_said(self, words: Catalogue, clue: Clue) -> str:
         """Where the clues at one side stand, and what else holds for all of them."""
-        return {"left": "on the left", "right": "on the right", "top": "above", "bottom": "below"}[clue.side]
+        return words.say(f"spoken-side-{clue.side}")
 
-    def spoken(self, grid: Grid) -> Iterator[str]:
+    def spoken(self, words: Catalogue, grid: Grid) -> Iterator[str]:
         """The clues of a side together: “Sandwich sums on the left: row 2 has 12; row 5 has 0”."""
         for side in SIDES:
-            ends: dict[str, list[Clue]] = {}
+            ends: dict[int, list[Clue]] = {}
             for clue in sorted((clue for clue in self.clues if clue.side == side), key=lambda clue: clue.line):
-                ends.setdefault(clue.house, []).append(clue)
-            said = [f"{house} has {listed(self.clue_said(clue.value) for clue in end)}" for house, end in ends.items()]
+                ends.setdefault(clue.line, []).append(clue)
+            said = []
+            for line, clues in ends.items():
+                values = words.listed(self.clue_said(words, clue.value) for clue in clues)
+                name = f"spoken-{'row' if clues[0].along_row else 'column'}-has"
+                said.append(words.say(name, number=str(line + 1), values=values))
             if said:
-                called = sentence_case(one_or_many(len(said), self.noun, f"{self.noun}s"))
                 first = next(clue for clue in self.clues if clue.side == side)
-                yield f"{called} {self.side_said(first)}: {'; '.join(said)}"
+                at = self.side_said(words, first)
+                yield words.sentence(f"{self.kind}-spoken", n=len(said), side=at, clues="; ".join(said))
 
     def margins(self, grid: Grid) -> Margins:
         return lane(self.clues, *self.room)
@@ -295,10 +303,10 @@ FEW = 3
 """Candidates a cell, on average, up to which a person would write down all ways to fill a line."""
 
 
-def lines_named(clues: Iterable[Clue]) -> str:
-    """What the clues look along, for a sentence: “row”, “column” or “row or column”."""
+def lines_seen(clues: Iterable[Clue]) -> str:
+    """What the clues look along, for a message: “row”, “column” or “both”."""
     rows = {clue.along_row for clue in clues}
-    return " or ".join(word for word, along in (("row", True), ("column", False)) if along in rows)
+    return "both" if len(rows) == 2 else "row" if True in rows else "column"
 
 
 def lane(clues: Iterable[Clue], across: float, down: float) -> Margins:

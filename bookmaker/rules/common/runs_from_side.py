@@ -15,8 +15,7 @@ from bookmaker.display.shapes import polyline
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.rules.common.contract import Sample
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
-from bookmaker.rules.common.outside import INK, Clue, OutsideRule, clue_figures, lines_named, middle_of, number_clue
-from bookmaker.rules.common.words.wording import one_or_many
+from bookmaker.rules.common.outside import INK, Clue, OutsideRule, clue_figures, middle_of, number_clue
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.source.diagnostics import Collector, Place
 
@@ -28,8 +27,6 @@ class RunRule(OutsideRule):
     """Each clue's value is how many digits go on from its side, the nearest included."""
 
     room = (0.72, 0.62)
-    sign: ClassVar[str]
-    """What the sentence calls the sign before its numbers."""
     strokes: ClassVar[tuple[tuple[Point, ...], ...]]
     """The sign, in cells from its middle."""
 
@@ -42,11 +39,6 @@ class RunRule(OutsideRule):
     @abstractmethod
     def longest(size: int) -> int:
         """How long a run can be."""
-
-    @classmethod
-    @abstractmethod
-    def said(cls, line: str) -> str:
-        """What a number tells of its “row”, as the end of a sentence."""
 
     @classmethod
     def read_clue(cls, text: str, place: Place, grid: Grid, collector: Collector) -> Collection[int]:
@@ -68,10 +60,6 @@ class RunRule(OutsideRule):
             if pairs:
                 keeps = ((a, b) for a in grid.digits for b in grid.digits if a != b and self.goes_on(a, b) is wanted)
                 yield relation(pairs, grid.size, keeps)
-
-    def sentence(self) -> str:
-        subject = one_or_many(len(self.clues), "The number", "Each number")
-        return f"{subject} after {self.sign} outside the grid tells {self.said(lines_named(self.clues))}."
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.cell * 0.045, INK, join="miter")

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import ClassVar, Self
 
+from bookmaker.language import Catalogue
 from bookmaker.puzzle.grid import Grid
 from bookmaker.reasons import MarkRef
 from bookmaker.rules.common.contract import Rule
@@ -29,7 +30,7 @@ class WholeGridRule(Rule):
     def written(self, grid: Grid) -> Written:
         return "yes"
 
-    def spoken(self, grid: Grid) -> Iterator[str]:
+    def spoken(self, words: Catalogue, grid: Grid) -> Iterator[str]:
         return iter(())
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

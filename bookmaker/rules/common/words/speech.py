@@ -9,16 +9,16 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 from itertools import pairwise
 
+from bookmaker.language import Argument, Catalogue
 from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.common.words.wording import listed
 
 
-def cell_said(grid: Grid, cell: int) -> str:
+def cell_said(words: Catalogue, grid: Grid, cell: int) -> str:
     """“row 3 column 5”."""
-    return f"row {grid.row(cell) + 1} column {grid.column(cell) + 1}"
+    return _crossing(words, [grid.row(cell)], [grid.column(cell)])
 
 
-def cells_said(grid: Grid, cells: Iterable[int]) -> str:
+def cells_said(words: Catalogue, grid: Grid, cells: Iterable[int]) -> str:
     """Cells in no order: “rows 1 and 2 columns 1 to 3, row 4 column 1”.
 
     Rows that follow each other and have the same columns are said together. Semicolons part them where a comma would be
@@ -33,10 +33,10 @@ def cells_said(grid: Grid, cells: Iterable[int]) -> str:
             groups[-1][0].append(row)
         else:
             groups.append(([row], columns))
-    return joined(f"{_numbered('row', rows)} {_numbered('column', columns)}" for rows, columns in groups)
+    return joined(_crossing(words, rows, columns) for rows, columns in groups)
 
 
-def line_said(grid: Grid, chain: Sequence[int]) -> str:
+def line_said(words: Catalogue, grid: Grid, chain: Sequence[int]) -> str:
     """The cells of a line in its order: “row 1 columns 1 to 4, rows 2 to 3 column 4, row 4 column 5 diagonally to row 7
     column 8”."""
     pieces = []
@@ -44,36 +44,43 @@ def line_said(grid: Grid, chain: Sequence[int]) -> str:
     while at < len(chain):
         length = _straight(grid, chain[at:])
         first, last = chain[at], chain[at + length - 1]
+        ends = [str(index + 1) for cell in (first, last) for index in (grid.row(cell), grid.column(cell))]
         if grid.row(first) == grid.row(last) and length > 1:
-            pieces.append(f"row {grid.row(first) + 1} columns {grid.column(first) + 1} to {grid.column(last) + 1}")
+            pieces.append(words.say("spoken-along-row", row=ends[0], first=ends[1], last=ends[3]))
         elif grid.column(first) == grid.column(last) and length > 1:
-            pieces.append(f"rows {grid.row(first) + 1} to {grid.row(last) + 1} column {grid.column(first) + 1}")
+            pieces.append(words.say("spoken-along-column", column=ends[1], first=ends[0], last=ends[2]))
         elif length > 2:
-            pieces.append(f"{cell_said(grid, first)} diagonally to {cell_said(grid, last)}")
+            start, end = (cell_said(words, grid, cell) for cell in (first, last))
+            pieces.append(words.say("spoken-diagonally", first=start, last=end))
         else:
             length = 1
-            pieces.append(cell_said(grid, first))
+            pieces.append(cell_said(words, grid, first))
         at += length
     return ", ".join(pieces)
 
 
-def lines_said(grid: Grid, called: str, chains: Iterable[Sequence[int]]) -> Iterator[str]:
-    """Each line after what it is called: “Palindrome: row 1 columns 1 to 4”."""
-    return (f"{called}: {line_said(grid, chain)}" for chain in chains)
+def lines_said(
+    words: Catalogue, grid: Grid, name: str, chains: Iterable[Sequence[int]], **more: Argument
+) -> Iterator[str]:
+    """Each line in the message of that name: “Palindrome: row 1 columns 1 to 4”."""
+    return (words.say(name, line=line_said(words, grid, chain), **more) for chain in chains)
 
 
-def borders_said(grid: Grid, one: str, many: str, pairs: Iterable[Sequence[int]]) -> Iterator[str]:
-    """Marks between two cells that share a side, those in one row or column together: “White dots in row 1 between
-    columns 1 and 2, 4 and 5”. `one` and `many` is what the marks are called."""
-    found: dict[tuple[str, str, int], list[int]] = {}
+def borders_said(
+    words: Catalogue, grid: Grid, name: str, pairs: Iterable[Sequence[int]], **more: Argument
+) -> Iterator[str]:
+    """Marks between two cells that share a side, those in one row or column together, in the message of that name:
+    “White dots in row 1 between columns 1 and 2, 4 and 5”."""
+    found: dict[tuple[bool, int], list[int]] = {}
     for first, second in sorted((min(pair), max(pair)) for pair in pairs):
-        if grid.row(first) == grid.row(second):
-            found.setdefault(("row", "columns", grid.row(first)), []).append(grid.column(first))
-        else:
-            found.setdefault(("column", "rows", grid.column(first)), []).append(grid.row(first))
-    for (line, across, number), places in sorted(found.items(), key=lambda item: (item[0][0] == "column", item[0][2])):
-        between = ", ".join(f"{place + 1} and {place + 2}" for place in places)
-        yield f"{one if len(places) == 1 else many} in {line} {number + 1} between {across} {between}"
+        along = grid.row(first) == grid.row(second)
+        number, place = (grid.row(first), grid.column(first)) if along else (grid.column(first), grid.row(first))
+        found.setdefault((not along, number), []).append(place)
+    for (down, number), places in sorted(found.items()):
+        between = [words.say("spoken-pair", one=str(place + 1), other=str(place + 2)) for place in places]
+        line = "column" if down else "row"
+        where = words.say(f"spoken-borders-{line}", number=str(number + 1), between=words.joined(between, "then"))
+        yield words.say(name, n=len(places), where=where, **more)
 
 
 def joined(pieces: Iterable[str]) -> str:
@@ -94,20 +101,25 @@ def _straight(grid: Grid, chain: Sequence[int]) -> int:
     return length
 
 
-def _numbered(line: str, places: Sequence[int]) -> str:
-    """“column 3”, “columns 1, 2 and 5”, “columns 1 to 3 and 5”; places are counted from 0."""
-    if len(places) == 1:
-        return f"{line} {places[0] + 1}"
+def _crossing(words: Catalogue, rows: Sequence[int], columns: Sequence[int]) -> str:
+    """“rows 1 and 2 columns 1 to 3”, counted from 0: all cells in which they meet."""
+    along, down = (
+        words.say(f"spoken-{line}s", n=len(places), places=words.listed(_runs(words, places)))
+        for line, places in (("row", rows), ("column", columns))
+    )
+    return words.say("spoken-crossing", rows=along, columns=down)
+
+
+def _runs(words: Catalogue, places: Sequence[int]) -> Iterator[str]:
+    """“1 to 3”, “5”; places are counted from 0."""
     runs: list[list[int]] = []
     for place in places:
         if runs and place == runs[-1][-1] + 1:
             runs[-1].append(place)
         else:
             runs.append([place])
-    said: list[str] = []
     for run in runs:
         if len(run) > 2:
-            said.append(f"{run[0] + 1} to {run[-1] + 1}")
+            yield words.say("spoken-range", first=str(run[0] + 1), last=str(run[-1] + 1))
         else:
-            said += (str(place + 1) for place in run)
-    return f"{line}s {listed(said)}"
+            yield from (str(place + 1) for place in run)

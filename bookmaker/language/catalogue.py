@@ -1,8 +1,10 @@
 """The messages of a language, read from its Fluent files (projectfluent.org, syntax 1.0).
 
-In: the name of a message and its arguments. Out: text. Lists of cells and digits are arguments that know how the
-language joins them; in a message `{ $cells }` joins by “and”, `{ OR($cells) }` by “or”, and `COUNT($cells)` counts.
-Raises PhraseFault where a message or an argument is missing: a fault of ours, which the tests look for.
+In: the name of a message and its arguments. Out: text. Arguments that are more than text know how the language treats
+them: of a list `{ $cells }` is joined by “and”, `{ OR($cells) }` by “or”, and `COUNT($cells)` counts; of a name
+`{ CASE($house, "dative") }` is its attribute of that name, or its value where it has none, and `GENDER($house)` its
+attribute “gender”. Raises PhraseFault where a message or an argument is missing: a fault of ours, which the tests look
+for.
 """
 
 from __future__ import annotations
@@ -18,6 +20,9 @@ from fluent.syntax.ast import BaseNode, VariableReference
 
 LOCALES = {"en": "en-GB"}
 """The languages there are, each with the locale whose plural rules its messages follow."""
+
+FOLDERS = [Path(__file__).parent]
+"""Where the folders of languages lie; a kind of rule that lies elsewhere brings a folder for its messages."""
 
 
 class PhraseFault(Exception):
@@ -37,23 +42,63 @@ class Listed(FluentType):
         return self.catalogue.joined(self.items, self.last)
 
 
+class Named(FluentType):
+    """What has a message for its name, printed in the case that a sentence asks for."""
+
+    def __init__(self, catalogue: Catalogue, name: str, arguments: Mapping[str, Argument]) -> None:
+        self.catalogue = catalogue
+        self.name = name
+        self.arguments = arguments
+
+    def format(self, locale: object) -> str:
+        return str(self)
+
+    def __str__(self) -> str:
+        return self.catalogue.say(self.name, **self.arguments)
+
+    def form(self, word: str) -> str:
+        """The attribute of that name, or the value where there is none."""
+        return self.catalogue.say(self.name, word if self.catalogue.has(self.name, word) else 0, **self.arguments)
+
+    @property
+    def gender(self) -> str:
+        """The attribute “gender”; that of the noun, where a mark is called by its kind."""
+        noun = self.arguments.get("noun")
+        if isinstance(noun, Named) and not self.catalogue.has(self.name, "gender"):
+            return noun.gender
+        return self.form("gender")
+
+
 Argument: TypeAlias = str | int | FluentType
 
 
 class Catalogue:
-    """The messages of one language. A message has a value and perhaps attributes; in files of sentences these are
-    further wordings of the same."""
+    """The messages of one language. A message has a value and perhaps attributes: further wordings of a sentence, or
+    forms of a name."""
 
     def __init__(self, language: str) -> None:
-        functions: dict[str, Callable[[Any], Any]] = {"OR": _either, "COUNT": lambda listed: listed.count}
+        functions: dict[str, Callable[..., Any]] = {
+            "OR": _either,
+            "COUNT": lambda listed: listed.count,
+            "CASE": lambda named, word: named.form(word) if isinstance(named, Named) else named,
+            "GENDER": lambda named: named.gender if isinstance(named, Named) else "none",
+        }
+        self.language = language
         self._variables: dict[str, frozenset[str]] = {}
         self.bundle = FluentBundle([LOCALES[language]], functions=functions, use_isolating=False)
-        for file in sorted((Path(__file__).parent / language).glob("*.ftl")):
-            self.bundle.add_resource(FluentResource(file.read_text(encoding="utf-8")))
+        for folder in FOLDERS:
+            for file in sorted((folder / language).glob("*.ftl")):
+                self.bundle.add_resource(FluentResource(file.read_text(encoding="utf-8")))
 
-    def has(self, name: str) -> bool:
-        """Is there such a message?"""
-        return self.bundle.has_message(name)
+    def has(self, name: str, attribute: str = "") -> bool:
+        """Is there such a message, with such an attribute?"""
+        if not self.bundle.has_message(name):
+            return False
+        return not attribute or attribute in self._message(name).attributes
+
+    def first(self, *names: str) -> str:
+        """The first of these messages that there is; the last where there is none."""
+        return next((name for name in names if self.has(name)), names[-1])
 
     def wordings(self, name: str) -> int:
         """How many wordings a message has."""
@@ -67,25 +112,37 @@ class Catalogue:
             self._variables[name] = frozenset(found for pattern in patterns for found in _variables_in(pattern))
         return self._variables[name]
 
-    def say(self, name: str, arguments: Mapping[str, Argument], wording: int | str = 0) -> str:
+    def say(self, name: str, wording: int | str = 0, /, **arguments: Argument) -> str:
         """A message filled in; `wording` is the number of one of its wordings, or the name of an attribute."""
         message = self._message(name)
         if isinstance(wording, str):
             pattern = message.attributes[wording]
         else:
             pattern = [message.value, *message.attributes.values()][wording] if wording else message.value
-        text, faults = self.bundle.format_pattern(pattern, dict(arguments))
+        text, faults = self.bundle.format_pattern(pattern, arguments)
         if faults:
             raise PhraseFault(f"{name}: {'; '.join(map(str, faults))}")
         return str(text)
 
-    def listed(self, items: Iterable[str], count: int | None = None) -> Listed:
+    def sentence(self, name: str, wording: int | str = 0, /, **arguments: Argument) -> str:
+        """The same with a capital at its start."""
+        return capital(self.say(name, wording, **arguments))
+
+    def named(self, name: str, **arguments: Argument) -> Named:
+        """A name as an argument."""
+        return Named(self, name, arguments)
+
+    def number(self, count: int) -> str:
+        """“three”; figures above twelve."""
+        return self.say("number", n=count)
+
+    def listed(self, items: Iterable[str], last: str = "and", count: int | None = None) -> Listed:
         """Names as an argument, of so many things."""
-        return Listed(items, self, count=count)
+        return Listed(items, self, last, count)
 
     def joined(self, items: Iterable[str], last: str) -> str:
         """“a”, “a and b”, “a, b and c”. `last` is “and”, “or”, “clauses” and “or-clauses” (with commas of their own),
-        “then” where more follows, or “ending”."""
+        “then” where more follows, “ending”, or “alike” (“a with b with c”)."""
         *most, final = items
         if not most:
             return final
@@ -97,7 +154,7 @@ class Catalogue:
         """What stands between the members of a list, and before the last."""
 
         def between(name: str) -> str:
-            text = self.say(name, {"most": "\x00", "next": "\x00", "last": "\x00"})
+            text = self.say(name, most="\x00", next="\x00", last="\x00")
             return text.strip("\x00")
 
         return {
@@ -107,6 +164,7 @@ class Catalogue:
             "or-clauses": (between("clauses-more"), between("clauses-or")),
             "then": (between("list-more"), between("list-more")),
             "ending": (between("ending-more"), between("ending-last")),
+            "alike": (between("list-alike"), between("list-alike")),
         }
 
     def _message(self, name: str):  # type: ignore[no-untyped-def]
@@ -114,6 +172,11 @@ class Catalogue:
             return self.bundle.get_message(name)
         except LookupError:
             raise PhraseFault(f"there is no message “{name}”") from None
+
+
+def capital(text: str) -> str:
+    """The text with a capital at its start, the rest as it is."""
+    return text[:1].upper() + text[1:]
 
 
 def _variables_in(node: object) -> Iterator[str]:

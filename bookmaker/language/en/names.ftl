@@ -5,6 +5,8 @@
 list-more = { $most }, { $next }
 list-and = { $most } and { $last }
 list-or = { $most } or { $last }
+# Cells that hold the same digit.
+list-alike = { $most } with { $last }
 # Clauses that hold commas or “and” themselves.
 clauses-more = { $most }, { $next }
 clauses-or = { $most }, or { $last }

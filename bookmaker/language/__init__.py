@@ -1,0 +1,10 @@
+"""Everything that is printed, in the reader's language: one folder of messages for each.
+
+In: the name of a message and what it is filled in with. Out: text. Sentences are whole messages in Fluent files
+(`en/*.ftl`), so that rewording touches nothing else and a further language is a further folder; code chooses a message
+and fills it in. What the program itself says to whoever runs it is English and stands in the code.
+"""
+
+from bookmaker.language.catalogue import Argument, Catalogue, Listed, Named, PhraseFault, capital, catalogue
+
+__all__ = ["Argument", "Catalogue", "Listed", "Named", "PhraseFault", "capital", "catalogue"]

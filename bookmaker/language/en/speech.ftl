@@ -1,0 +1,28 @@
+### Cells, lines and borders in words, for readers who see none. The row always comes first.
+
+spoken-rows = { $n ->
+    [1] row { $places }
+   *[other] rows { $places }
+}
+spoken-columns = { $n ->
+    [1] column { $places }
+   *[other] columns { $places }
+}
+spoken-range = { $first } to { $last }
+# All cells in which the rows and the columns meet.
+spoken-crossing = { $rows } { $columns }
+# Stretches of a line, from the first cell to the last.
+spoken-along-row = row { $row } columns { $first } to { $last }
+spoken-along-column = rows { $first } to { $last } column { $column }
+spoken-diagonally = { $first } diagonally to { $last }
+# Borders between two cells of one row or column.
+spoken-pair = { $one } and { $other }
+spoken-borders-row = in row { $number } between columns { $between }
+spoken-borders-column = in column { $number } between rows { $between }
+# Clues outside the grid.
+spoken-side-left = on the left
+spoken-side-right = on the right
+spoken-side-top = above
+spoken-side-bottom = below
+spoken-row-has = row { $number } has { $values }
+spoken-column-has = column { $number } has { $values }
