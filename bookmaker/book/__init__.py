@@ -12,12 +12,13 @@ from itertools import groupby
 from math import inf
 
 from bookmaker.book import wording
-from bookmaker.book.contents import Book, BookPuzzle, Chapter, HintPages, Keys, numbered_title
+from bookmaker.book.contents import Book, BookPuzzle, Chapter, HintPages, Keys
 from bookmaker.book.gathering import Gathered, book_puzzle
 from bookmaker.book.kepthints import with_hints
 from bookmaker.book.order import place_in_book
 from bookmaker.book.parts import credit_parts, front_parts, index_parts
 from bookmaker.book.smart_quotes import smart_quotes
+from bookmaker.language import Catalogue, catalogue
 from bookmaker.manifest.entries import Manifest
 from bookmaker.proof.cache import NoStore, Store
 from bookmaker.proof.findings import Proof
@@ -42,8 +43,9 @@ def make_book(
     """
     if hinted is None:
         hinted = manifest.publication.hints and not as_listed
-    pairs = with_hints(proofs, store or NoStore()) if hinted else ((proof, None) for proof in proofs)
-    gathered = ((proof, book_puzzle(proof, hints, manifest.band_names)) for proof, hints in pairs)
+    language = manifest.publication.language
+    pairs = with_hints(proofs, store or NoStore(), language) if hinted else ((proof, None) for proof in proofs)
+    gathered = ((proof, book_puzzle(proof, hints, manifest.band_names, language)) for proof, hints in pairs)
     return bind(manifest, gathered, draft, as_listed)
 
 
@@ -52,7 +54,7 @@ def bind(manifest: Manifest, gathered: Iterable[Gathered], draft: bool = False, 
 
     Raises BookErrors, naming each puzzle that is not proven unique, unless it is a draft.
     """
-    place = place_in_book(manifest)
+    place, words = place_in_book(manifest), catalogue(manifest.publication.language)
     made, unproven = [], []
     for at, (proof, puzzle) in enumerate(gathered):
         if not draft and not isinstance(proof.verdict, Unique):
@@ -63,7 +65,7 @@ def bind(manifest: Manifest, gathered: Iterable[Gathered], draft: bool = False, 
     if unproven:
         raise BookErrors(unproven)
     made.sort(key=lambda one: one[0])
-    puzzles = tuple(_numbered(puzzle for _, _, puzzle in made))
+    puzzles = tuple(_numbered(words, (puzzle for _, _, puzzle in made)))
     chaptered = manifest.order == "chapters" and not as_listed
     homes = [chapter for _, chapter, _ in made]
     chapters = _chapters(manifest, homes, puzzles) if chaptered else (Chapter(1, "", "", puzzles),)
@@ -77,8 +79,8 @@ def bind(manifest: Manifest, gathered: Iterable[Gathered], draft: bool = False, 
         front=tuple(front_parts(manifest, puzzles, draft)),
         body=(
             *chapters,
-            *_hint_pages(puzzles),
-            Keys(wording.KEYS),
+            *_hint_pages(words, puzzles),
+            Keys(words.say("heading-keys")),
             *credit_parts(manifest, puzzles),
             *index_parts(manifest, puzzles),
         ),
@@ -92,13 +94,14 @@ def bind(manifest: Manifest, gathered: Iterable[Gathered], draft: bool = False, 
     )
 
 
-def _numbered(puzzles: Iterable[BookPuzzle]) -> Iterator[BookPuzzle]:
+def _numbered(words: Catalogue, puzzles: Iterable[BookPuzzle]) -> Iterator[BookPuzzle]:
     """The puzzles with their numbers, which are also the titles of those that would have the same."""
     listed = list(puzzles)
     shared = Counter(puzzle.title for puzzle in listed if puzzle.untitled)
     for number, puzzle in enumerate(listed, start=1):
         alike = puzzle.untitled and shared[puzzle.title] > 1
-        yield replace(puzzle, number=number, title=numbered_title(number) if alike else puzzle.title)
+        title = words.say("puzzle-numbered", number=str(number)) if alike else puzzle.title
+        yield replace(puzzle, number=number, title=title, numbered=alike)
 
 
 def _chapters(manifest: Manifest, homes: Sequence[int], puzzles: Sequence[BookPuzzle]) -> tuple[Chapter, ...]:
@@ -116,16 +119,17 @@ def _chapters(manifest: Manifest, homes: Sequence[int], puzzles: Sequence[BookPu
     )
 
 
-def _hint_pages(puzzles: Iterable[BookPuzzle]) -> Iterator[HintPages]:
+def _hint_pages(words: Catalogue, puzzles: Iterable[BookPuzzle]) -> Iterator[HintPages]:
     """The pages of hints, where there are any."""
     if any(puzzle.hints for puzzle in puzzles):
-        yield HintPages(wording.HINTS, wording.HINTS_NOTE, wording.HINT_LEVELS)
+        yield HintPages(words.say("heading-hints"), words.say("hints-note"), wording.hint_levels(words))
 
 
 def _unproven(proof: Proof) -> Diagnostic:
+    flaw = wording.flaw(catalogue("en"), proof.verdict).lower()
     return Diagnostic(
         proof.entry.place,
         "not-proven",
-        f"“{proof.entry.title or proof.entry.id}” can't be printed: {wording.flaw(proof.verdict).lower()}",
+        f"“{proof.entry.title or proof.entry.id}” can't be printed: {flaw}",
         "mend the puzzle, or print the book with --draft to look at it as it is",
     )

@@ -12,6 +12,7 @@ from functools import cached_property
 from typing import TypeAlias
 
 from bookmaker.grade.bands import figure
+from bookmaker.language import Catalogue, catalogue
 from bookmaker.manifest.markup import Runs
 from bookmaker.manifest.publication import Cover, Imprint
 from bookmaker.rules.common.contract import RuledPuzzle, Sample
@@ -69,20 +70,15 @@ class Hints:
     lettered: tuple[int, ...] = ()
 
 
-def numbered_title(number: int) -> str:
-    """What a puzzle is called that shares its kind with others and has no title of its own."""
-    return f"Puzzle {number}"
-
-
 @dataclass(frozen=True, slots=True)
 class BookPuzzle:
     """A puzzle with its number and all that is printed about it.
 
     `shown` is the date of its first showing in words. `solution` is None, and `flaw` says why, in a draft only.
     `rule_places` is where each rule stands in the manifest, `places` where its other fields do, to point at in a later
-    diagnostic. `untitled` says that it has no title: what stands there are its kinds, or its number where several would
-    be called the same, and then there is nothing to print beside the number. In a contest `points` is what the puzzle
-    is worth and `check` has the cells of its check row; elsewhere they are empty.
+    diagnostic. `untitled` says that it has no title: what stands there are its kinds. Where several would then be
+    called the same it is `numbered`, and there is nothing to print beside the number. In a contest `points` is what the
+    puzzle is worth and `check` has the cells of its check row; elsewhere they are empty.
     """
 
     number: int
@@ -105,11 +101,12 @@ class BookPuzzle:
     hints: Hints | None = None
     places: Mapping[str, Place] = field(default_factory=dict, compare=False)
     untitled: bool = False
+    numbered: bool = False
 
     @property
     def heading(self) -> str:
         """What stands beside the number: the title, unless that is the number again."""
-        return "" if self.untitled and self.title == numbered_title(self.number) else self.title
+        return "" if self.numbered else self.title
 
     @property
     def named(self) -> str:
@@ -146,10 +143,11 @@ class Foreword:
 
 @dataclass(frozen=True, slots=True)
 class Guide:
-    """How to read the book: paragraphs under a heading."""
+    """How to read the book: paragraphs under a heading, and those of a pad, where they differ."""
 
     heading: str
     paragraphs: tuple[str, ...]
+    in_a_pad: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -204,7 +202,7 @@ class HintPages:
 
     heading: str
     note: str
-    levels: tuple[str, str, str]
+    levels: tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -287,6 +285,11 @@ class Book:
     imprint: Imprint | None = None
     cover: Cover | None = None
     places: Mapping[str, Place] = field(default_factory=dict, compare=False)
+
+    @property
+    def words(self) -> Catalogue:
+        """The words of the book's language."""
+        return catalogue(self.language)
 
     @cached_property
     def chapters(self) -> tuple[Chapter, ...]:

@@ -14,16 +14,6 @@ from dataclasses import replace
 from bookmaker.book.contents import Book, BookPuzzle, Chapter
 from bookmaker.rules.common.contract import RuledPuzzle
 
-CHECK_ROW = (
-    "When a grid is done, copy the digits in its lettered cells into the boxes of its check row. Your sheet is marked "
-    "from these."
-)
-MARKER_SHEET = "Marker’s sheet"
-MARKER_HELP = (
-    "Lay a sheet’s check rows beside these. A row that matches earns its points at a glance; where one differs, or a "
-    "grid looks unfinished, check it against the key overleaf."
-)
-
 CHECKED = 5
 """Cells of a check row; small grids have two fewer than digits."""
 
@@ -75,8 +65,3 @@ def check_cells(puzzle: RuledPuzzle) -> tuple[int, ...]:
 def check_digits(puzzle: BookPuzzle) -> tuple[int, ...]:
     """The digits of the check row; none where there is no solution."""
     return tuple(puzzle.solution[cell] for cell in puzzle.check) if puzzle.solution else ()
-
-
-def points_said(points: int) -> str:
-    """“1 point”, “20 points”."""
-    return f"{points} point" if points == 1 else f"{points} points"

@@ -18,6 +18,7 @@ from bookmaker.book.kepthints import hint_key, with_hints
 from bookmaker.book.rating import rating_of
 from bookmaker.book.rulestext import rules_text
 from bookmaker.book.smart_quotes import smart_quotes
+from bookmaker.language import catalogue
 from bookmaker.manifest.entries import Entry
 from bookmaker.proof import prove_each
 from bookmaker.proof.cache import Store, key_of
@@ -54,14 +55,15 @@ def gather(
     store: Store,
     executor: Executor,
     regrade: Callable[[Proof], Proof] | None = None,
+    language: str = "en",
 ) -> Iterator[Gathered]:
-    """The puzzles in the order of the entries, with hints if they are to be `hinted`; `regrade` may change what is
-    found of their difficulty."""
+    """The puzzles in the order of the entries, told in that language, with hints if they are to be `hinted`; `regrade`
+    may change what is found of their difficulty."""
 
     def begin(some: list[Entry]) -> Future[tuple[list[Gathered], list[tuple[str, str]]]]:
         keys = [key_of(entry.puzzle, 0) for entry in some]
-        keys += [hint_key(entry.puzzle) for entry in some if hinted]
-        return executor.submit(_gathered, some, tuple(band_names), hinted, store.get_all(keys), regrade)
+        keys += [hint_key(entry.puzzle, language) for entry in some if hinted]
+        return executor.submit(_gathered, some, tuple(band_names), hinted, store.get_all(keys), regrade, language)
 
     for _, (found, fresh) in in_order(_batches(iter(entries)), begin, ahead_of(executor)):
         if fresh:
@@ -69,24 +71,24 @@ def gather(
         yield from found
 
 
-def book_puzzle(proof: Proof, hints: Hints | None, band_names: Sequence[str]) -> BookPuzzle:
+def book_puzzle(proof: Proof, hints: Hints | None, band_names: Sequence[str], language: str = "en") -> BookPuzzle:
     """The puzzle as a book has it, not yet numbered."""
-    entry, grade = proof.entry, proof.grade
+    entry, grade, words = proof.entry, proof.grade, catalogue(language)
     return BookPuzzle(
         number=0,
         id=entry.id,
         puzzle=entry.puzzle,
         place=entry.place,
-        title=smart_quotes(entry.title) or ", ".join(wording.kinds(entry.puzzle)),
+        title=smart_quotes(entry.title) or ", ".join(wording.kinds(words, entry.puzzle)),
         untitled=not entry.title,
-        rules=rules_text(entry.puzzle),
+        rules=rules_text(words, entry.puzzle),
         rating=rating_of(entry.puzzle, grade, band_names) if grade else None,
         solution=proof.solution,
         setter=smart_quotes(entry.setter),
-        shown=wording.date_in_words(entry.shown) if entry.shown else "",
+        shown=wording.date_in_words(words, entry.shown) if entry.shown else "",
         permission=wording.as_sentence(smart_quotes(entry.permission)),
         note=smart_quotes(entry.note),
-        flaw=wording.flaw(proof.verdict),
+        flaw=wording.flaw(words, proof.verdict),
         link=entry.link,
         rule_places=entry.rule_places,
         hints=hints,
@@ -100,13 +102,14 @@ def _gathered(
     hinted: bool,
     known: dict[str, str],
     regrade: Callable[[Proof], Proof] | None,
+    language: str,
 ) -> tuple[list[Gathered], list[tuple[str, str]]]:
     """What a worker does: the puzzles, and what there is to keep."""
     notes = Notes(known)
     proofs = prove_each(iter(entries), store=notes)
     proofs = map(regrade, proofs) if regrade else proofs
-    pairs = with_hints(proofs, notes) if hinted else ((proof, None) for proof in proofs)
-    found = [(proof.bare, book_puzzle(proof, hints, band_names)) for proof, hints in pairs]
+    pairs = with_hints(proofs, notes, language) if hinted else ((proof, None) for proof in proofs)
+    found = [(proof.bare, book_puzzle(proof, hints, band_names, language)) for proof, hints in pairs]
     return found, notes.fresh
 
 

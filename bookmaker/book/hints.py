@@ -28,7 +28,7 @@ LONGEST = 3
 """Where more eliminations than this are needed, the last hint tells only the first of them."""
 
 
-def hints_of(proof: Proof) -> Hints | None:
+def hints_of(proof: Proof, language: str = "en") -> Hints | None:
     """The hints for a proven, graded puzzle; None where there is nothing to hint at."""
     if proof.grade is None:
         return None
@@ -36,10 +36,10 @@ def hints_of(proof: Proof) -> Hints | None:
     point = first_bottleneck(puzzle, proof.grade.path)
     if point is None:
         return None
-    words = Phrasebook(puzzle.grid)
+    words = Phrasebook(puzzle.grid, language)
     first = point.eliminations[0] if point.eliminations else point.placement
     where = _where(puzzle, point)
-    place = words.house(where) if isinstance(where, HouseRef) else _place(words, puzzle, point)
+    place = str(words.house(where)) if isinstance(where, HouseRef) else _place(words, puzzle, point)
     deduction = _how(words, point)
     told = (*point.eliminations, point.placement)
     by_letter = (isinstance(where, HouseRef) and where.kind == "region", False, any(map(names_region, told)))
@@ -73,7 +73,7 @@ def _place(words: Phrasebook, puzzle: RuledPuzzle, point: FirstBottleneck) -> st
     mark = step.reason.mark
     if step.reason.technique != MARK or mark is None:
         return _spread(words, puzzle, step.cells)
-    return around_said(words, step.cells[0]) if isinstance(mark.anchor, Whole) else words.mark(mark)
+    return around_said(words, step.cells[0]) if isinstance(mark.anchor, Whole) else str(words.mark(mark))
 
 
 def _house(puzzle: RuledPuzzle, cells: Sequence[int]) -> HouseRef | None:

@@ -6,8 +6,6 @@ In: a manifest and its puzzles as they are printed. Out: parts. Those that the m
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from itertools import chain
-from unicodedata import combining, normalize
 
 from bookmaker.book import wording
 from bookmaker.book.contents import (
@@ -27,26 +25,29 @@ from bookmaker.book.contents import (
 )
 from bookmaker.book.primer import lessons
 from bookmaker.book.smart_quotes import curled_runs, smart_quotes
+from bookmaker.language import Catalogue, catalogue
 from bookmaker.manifest.entries import Manifest
 from bookmaker.manifest.publication import Imprint
 
 
 def front_parts(manifest: Manifest, puzzles: Sequence[BookPuzzle], draft: bool) -> Iterator[Part]:
     """From the half title to the primer."""
-    said = manifest.publication
+    said, words = manifest.publication, catalogue(manifest.publication.language)
     if said.half_title:
         yield HalfTitle()
     yield TitlePage(smart_quotes(said.imprint.publisher) if said.imprint else "")
     if said.imprint:
-        yield ImprintPage(tuple(_imprint(manifest, puzzles, said.imprint)))
+        yield ImprintPage(tuple(_imprint(words, manifest, puzzles, said.imprint)))
     if said.contents:
-        yield Contents(wording.CONTENTS)
+        yield Contents(words.say("heading-contents"))
     if said.foreword:
-        yield Foreword(wording.FOREWORD, tuple(map(curled_runs, said.foreword)))
+        yield Foreword(words.say("heading-foreword"), tuple(map(curled_runs, said.foreword)))
     hinted = any(puzzle.hints for puzzle in puzzles)
-    yield Guide(wording.GUIDE, wording.guide(manifest, draft, hinted, any(credit_parts(manifest, puzzles))))
-    if said.primer and (taught := lessons(puzzle.puzzle for puzzle in puzzles)):
-        yield Primer(wording.PRIMER, taught)
+    credited = any(credit_parts(manifest, puzzles))
+    paragraphs, in_a_pad = (wording.guide(words, manifest, draft, hinted, credited, pad) for pad in (False, True))
+    yield Guide(words.say("heading-guide"), paragraphs, in_a_pad)
+    if said.primer and (taught := lessons(words, (puzzle.puzzle for puzzle in puzzles))):
+        yield Primer(words.say("heading-primer"), taught)
 
 
 def credit_parts(manifest: Manifest, puzzles: Sequence[BookPuzzle]) -> Iterator[Part]:
@@ -54,15 +55,16 @@ def credit_parts(manifest: Manifest, puzzles: Sequence[BookPuzzle]) -> Iterator[
     contents, so that they are named here together."""
     own = wording.with_credits_of_their_own(puzzles)
     if manifest.publication.credits and (own or not manifest.publication.imprint):
-        said = tuple(_thanks(puzzles))
+        words = catalogue(manifest.publication.language)
+        said = tuple(_thanks(words, puzzles))
         if said or own:
-            yield Credits(wording.CREDITS, said, own)
+            yield Credits(words.say("heading-credits"), said, own)
 
 
-def _thanks(puzzles: Sequence[BookPuzzle]) -> Iterator[str]:
+def _thanks(words: Catalogue, puzzles: Sequence[BookPuzzle]) -> Iterator[str]:
     """Who set the puzzles, and the permission that holds for all."""
-    if setters := sorted({puzzle.setter for puzzle in puzzles if puzzle.setter}, key=_dictionary):
-        yield wording.set_by(setters)
+    if setters := sorted({puzzle.setter for puzzle in puzzles if puzzle.setter}, key=words.dictionary):
+        yield wording.set_by(words, setters)
     if permission := wording.shared_permission(puzzles):
         yield permission
 
@@ -71,41 +73,36 @@ def index_parts(manifest: Manifest, puzzles: Sequence[BookPuzzle]) -> Iterator[P
     """The index, by setter and by kind of rule."""
     if not manifest.publication.index:
         return
+    words = catalogue(manifest.publication.language)
     setters = [(puzzle.setter, puzzle) for puzzle in puzzles if puzzle.setter]
-    kinds = [(title, puzzle) for puzzle in puzzles for title in wording.kinds(puzzle.puzzle)]
-    groups = ((wording.BY_SETTER, setters), (wording.BY_RULE, kinds))
+    kinds = [(title, puzzle) for puzzle in puzzles for title in wording.kinds(words, puzzle.puzzle)]
+    groups = (("heading-by-setter", setters), ("heading-by-rule", kinds))
     yield Index(
-        wording.INDEX,
-        wording.INDEX_NOTE,
-        tuple(IndexGroup(heading, _entries(pairs)) for heading, pairs in groups if pairs),
+        words.say("heading-index"),
+        words.say("index-note"),
+        tuple(IndexGroup(words.say(heading), _entries(words, pairs)) for heading, pairs in groups if pairs),
     )
 
 
-def _imprint(manifest: Manifest, puzzles: Sequence[BookPuzzle], imprint: Imprint) -> Iterator[str]:
+def _imprint(words: Catalogue, manifest: Manifest, puzzles: Sequence[BookPuzzle], imprint: Imprint) -> Iterator[str]:
     """The lines of the imprint page, each a paragraph."""
     yield smart_quotes(f"{manifest.title}. {manifest.subtitle}" if manifest.subtitle else manifest.title)
-    when = wording.date_in_words(imprint.date) if imprint.date else ""
+    when = wording.date_in_words(words, imprint.date) if imprint.date else ""
     issued = [smart_quotes(said) for said in (imprint.edition, imprint.publisher, when) if said]
     if issued:
         yield ", ".join(issued)
     yield from (smart_quotes(said) for said in (imprint.rights, imprint.note) if said)
-    yield from _thanks(puzzles)
+    yield from _thanks(words, puzzles)
     both = bool(imprint.isbn and imprint.ebook_isbn)
     if imprint.isbn:
-        yield f"ISBN {imprint.isbn}{' (printed)' * both}"
+        yield words.say("isbn-printed" if both else "isbn", number=imprint.isbn)
     if imprint.ebook_isbn:
-        yield f"ISBN {imprint.ebook_isbn} (e-book)"
+        yield words.say("isbn-ebook", number=imprint.ebook_isbn)
 
 
-def _entries(pairs: Iterable[tuple[str, BookPuzzle]]) -> tuple[IndexEntry, ...]:
+def _entries(words: Catalogue, pairs: Iterable[tuple[str, BookPuzzle]]) -> tuple[IndexEntry, ...]:
     """Puzzles by name, the names in the order of a dictionary."""
     found: dict[str, list[BookPuzzle]] = {}
     for name, puzzle in pairs:
         found.setdefault(name, []).append(puzzle)
-    return tuple(IndexEntry(name, tuple(found[name])) for name in sorted(found, key=_dictionary))
-
-
-def _dictionary(name: str) -> tuple[str, str]:
-    """Accents and capitals count only between names that are otherwise the same."""
-    bare = "".join(chain(c for c in normalize("NFKD", name) if not combining(c)))
-    return bare.casefold(), name
+    return tuple(IndexEntry(name, tuple(found[name])) for name in sorted(found, key=words.dictionary))

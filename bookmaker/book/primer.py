@@ -13,6 +13,8 @@ from random import Random
 
 from bookmaker.book.contents import Lesson, WorkedFigure
 from bookmaker.book.smart_quotes import smart_quotes
+from bookmaker.language import Catalogue
+from bookmaker.phrases.titles import title_of
 from bookmaker.proof import EngineFault
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import problem_of
@@ -20,12 +22,12 @@ from bookmaker.rules.common.contract import Rule, RuledPuzzle
 from bookmaker.solve import solutions
 
 
-def lessons(puzzles: Iterable[RuledPuzzle]) -> tuple[Lesson, ...]:
+def lessons(words: Catalogue, puzzles: Iterable[RuledPuzzle]) -> tuple[Lesson, ...]:
     """The kinds of rules of these puzzles in the order of their titles, a lesson each."""
     found = {type(rule) for puzzle in puzzles for rule in puzzle.rules}
     return tuple(
-        Lesson(smart_quotes(kind.title), smart_quotes(kind.primer()), worked(kind))
-        for kind in sorted(found, key=lambda kind: kind.title)
+        Lesson(smart_quotes(title_of(words, kind)), kind.primer(words), worked(kind))
+        for kind in sorted(found, key=lambda kind: words.dictionary(title_of(words, kind)))
     )
 
 

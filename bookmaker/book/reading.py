@@ -32,11 +32,13 @@ from bookmaker.book.contents import (
 )
 from bookmaker.book.rulestext import base_sentence
 from bookmaker.book.smart_quotes import smart_quotes
+from bookmaker.language import Catalogue
 from bookmaker.manifest.markup import Run, Runs
+from bookmaker.phrases.titles import title_of
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import RuledPuzzle, Sample
 from bookmaker.rules.common.words.speech import cells_said
-from bookmaker.rules.common.words.wording import counted, symbol
+from bookmaker.rules.common.words.wording import symbol
 from bookmaker.solve.verdict import Solution
 
 _CELL = re.compile(r"\br(\d+)c(\d+)")
@@ -125,6 +127,7 @@ def paragraph(text: str) -> Words:
 
 
 def _read(part: Part, book: Book, pictured: bool) -> Iterator[Block]:
+    words = book.words
     match part:
         case HalfTitle() | TitlePage() | Contents():
             pass  # the title again, and a list of pages
@@ -134,30 +137,32 @@ def _read(part: Part, book: Book, pictured: bool) -> Iterator[Block]:
             yield Heading(2, part.heading, "foreword")
             yield from map(Words, part.paragraphs)
         case Guide():
-            yield Heading(2, wording.TEXT_GUIDE, "guide")
-            yield from map(paragraph, wording.text_guide(book.band_names, book.draft, pictured))
+            yield Heading(2, words.say("heading-text-guide"), "guide")
+            yield from map(paragraph, wording.text_guide(words, book.band_names, book.draft, pictured))
         case Primer():
             yield Heading(2, part.heading, "primer")
             for lesson in part.lessons:
                 yield Heading(3, lesson.title)
                 yield paragraph(lesson.text)
                 if lesson.figure:
-                    yield Figure(lesson.figure, figure_read(lesson.figure))
+                    yield Figure(lesson.figure, figure_read(words, lesson.figure))
         case Chapter():
             if part.title:
-                yield Heading(2, f"Chapter {part.number}: {part.title}", f"chapter-{part.number}")
+                yield Heading(
+                    2, words.say("chapter-titled", number=str(part.number), title=part.title), f"chapter-{part.number}"
+                )
             if part.note:
                 yield paragraph(part.note)
             for puzzle in part.puzzles:
-                yield from puzzle_read(puzzle, 3 if part.title else 2)
+                yield from puzzle_read(words, puzzle, 3 if part.title else 2)
         case HintPages():
-            for level, title in enumerate(part.levels):
-                yield Heading(2, f"{part.heading}: {title.lower()}", f"hints-{level + 1}")
-                yield Numbered(tuple((p, hints_read(p)[level]) for p in book.puzzles if p.hints))
+            for level in wording.LEVELS:
+                yield Heading(2, words.say(f"hints-level-{level}"), f"hints-{level}")
+                yield Numbered(tuple((p, hints_read(words, p)[level - 1]) for p in book.puzzles if p.hints))
         case Keys():
             yield Heading(2, part.heading, "keys")
             for puzzle in book.puzzles:
-                yield Heading(3, f"Key to puzzle {puzzle.named}", f"key-{puzzle.number}")
+                yield Heading(3, words.say("key-to", name=puzzle.named), f"key-{puzzle.number}")
                 yield Board(puzzle, puzzle.solution) if puzzle.solution else paragraph(puzzle.flaw)
         case Credits():
             yield Heading(2, part.heading, "credits")
@@ -165,7 +170,7 @@ def _read(part: Part, book: Book, pictured: bool) -> Iterator[Block]:
                 yield from map(paragraph, part.said)
             if part.puzzles:
                 yield Numbered(
-                    tuple((puzzle, _credit(puzzle, puzzle.permission in part.said)) for puzzle in part.puzzles)
+                    tuple((puzzle, _credit(words, puzzle, puzzle.permission in part.said)) for puzzle in part.puzzles)
                 )
         case Index():
             yield Heading(2, part.heading, "index")
@@ -177,68 +182,72 @@ def _read(part: Part, book: Book, pictured: bool) -> Iterator[Block]:
             assert_never(never)
 
 
-def puzzle_read(puzzle: BookPuzzle, level: int) -> Iterator[Block]:
+def puzzle_read(words: Catalogue, puzzle: BookPuzzle, level: int) -> Iterator[Block]:
     """A puzzle: who set it and how hard it is, its rules with their marks, its digits."""
     grid = puzzle.puzzle.grid
-    yield Heading(level, f"Puzzle {puzzle.named}", f"puzzle-{puzzle.number}")
+    yield Heading(level, words.say("puzzle-named", name=puzzle.named), f"puzzle-{puzzle.number}")
     rating = puzzle.rating
-    setter = f"Set by {puzzle.setter}." if puzzle.setter else ""
-    hard = f"{rating.band_name}, band {rating.band} of 5, difficulty {rating.figure}." if rating else ""
+    setter = words.say("set-by", setter=puzzle.setter) if puzzle.setter else ""
+    hard = ""
+    if rating:
+        hard = words.say("band-said", band=rating.band_name, number=str(rating.band), figure=rating.figure)
     if setter or hard:
         yield paragraph(" ".join(said for said in (setter, hard) if said))
     if puzzle.flaw:
         yield paragraph(f"{puzzle.flaw}.")
     if grid.box:
         high, wide = grid.box
-        boxes = f"The boxes have {counted(high, 'row')} and {counted(wide, 'column')}."
-        yield paragraph(f"{base_sentence(grid)} {boxes}")
+        rows = words.say("rows-counted", n=high, number=words.number(high))
+        columns = words.say("columns-counted", n=wide, number=words.number(wide))
+        yield paragraph(f"{base_sentence(words, grid)} {words.say('boxes-have', high=rows, wide=columns)}")
     else:
-        yield Listing(base_sentence(grid), tuple(_regions(grid)))
+        yield Listing(base_sentence(words, grid), tuple(_regions(words, grid)))
     for rule in puzzle.puzzle.rules:
-        yield Listing(
-            f"{smart_quotes(rule.title)}: {smart_quotes(rule.sentence())}", tuple(rule.spoken(grid)), rule.key()
-        )
+        title = smart_quotes(title_of(words, type(rule)))
+        said = words.say("rule-titled", title=title, sentence=rule.sentence(words))
+        yield Listing(said, tuple(rule.spoken(words, grid)), rule.key())
     yield Board(puzzle)
     yield from (paragraph(said) for said in (puzzle.note, puzzle.link) if said)
 
 
-def grid_read(puzzle: RuledPuzzle) -> tuple[str, ...]:
+def grid_read(words: Catalogue, puzzle: RuledPuzzle) -> tuple[str, ...]:
     """What a picture of the grid shows beside its digits: irregular regions, and the marks of its rules."""
-    marks = (mark for rule in puzzle.rules for mark in rule.spoken(puzzle.grid))
-    return (*(() if puzzle.grid.box else _regions(puzzle.grid)), *marks)
+    marks = (mark for rule in puzzle.rules for mark in rule.spoken(words, puzzle.grid))
+    return (*(() if puzzle.grid.box else _regions(words, puzzle.grid)), *marks)
 
 
-def hints_read(puzzle: BookPuzzle) -> tuple[str, ...]:
+def hints_read(words: Catalogue, puzzle: BookPuzzle) -> tuple[str, ...]:
     """The three hints of a puzzle, the names of cells in words; none where it has no hints."""
     if puzzle.hints is None:
         return ()
-    return tuple(in_words(hint) for hint in (puzzle.hints.where, puzzle.hints.what, puzzle.hints.how))
+    return tuple(in_words(words, hint) for hint in (puzzle.hints.where, puzzle.hints.what, puzzle.hints.how))
 
 
-def in_words(text: str) -> str:
+def in_words(words: Catalogue, text: str) -> str:
     """Names of cells in words: “r3c5” → “row 3 column 5”."""
-    return _CELL.sub(r"row \1 column \2", text)
+    return _CELL.sub(lambda cell: words.say("cell-at", row=cell[1], column=cell[2]), text)
 
 
-def figure_read(figure: WorkedFigure) -> str:
+def figure_read(words: Catalogue, figure: WorkedFigure) -> str:
     """A figure in words: its marks, then its digits row by row."""
     grid = figure.sample.grid
-    rows = (
-        "row {} holds {}".format(
-            row + 1, ", ".join(symbol(figure.digits[grid.cell(row, c)]) for c in range(figure.columns))
-        )
-        for row in range(figure.rows)
-    )
-    return "; ".join((*figure.sample.rule.spoken(grid), *rows))
+    rows = []
+    for row in range(figure.rows):
+        digits = ", ".join(symbol(figure.digits[grid.cell(row, column)]) for column in range(figure.columns))
+        rows.append(words.say("row-holds", number=str(row + 1), digits=digits))
+    return "; ".join((*figure.sample.rule.spoken(words, grid), *rows))
 
 
-def _regions(grid: Grid) -> Iterator[str]:
+def _regions(words: Catalogue, grid: Grid) -> Iterator[str]:
     """Where irregular regions lie."""
-    return (f"Region {number}: {cells_said(grid, cells)}" for number, cells in enumerate(grid.regions, start=1))
+    return (
+        words.say("region-at", number=str(number), cells=cells_said(words, grid, cells))
+        for number, cells in enumerate(grid.regions, start=1)
+    )
 
 
-def _credit(puzzle: BookPuzzle, permission_said: bool) -> str:
-    shown = f"first shown {puzzle.shown}" if puzzle.shown else ""
+def _credit(words: Catalogue, puzzle: BookPuzzle, permission_said: bool) -> str:
+    shown = words.say("first-shown", date=puzzle.shown) if puzzle.shown else ""
     details = ", ".join(said for said in (puzzle.setter, shown) if said)
     said: Sequence[str] = (puzzle.title, details, "" if permission_said else puzzle.permission.rstrip("."))
-    return ". ".join(words for words in said if words)
+    return ". ".join(part for part in said if part)

@@ -9,19 +9,16 @@ from __future__ import annotations
 from functools import lru_cache
 
 from bookmaker.book.contents import MarkLine, RulesText
-from bookmaker.book.smart_quotes import smart_quotes
+from bookmaker.language import Catalogue
 from bookmaker.puzzle.grid import SYMBOLS, Grid
 from bookmaker.rules.common.contract import RuledPuzzle
 
-_TO = "\u00a0to\u00a0"
-"""Keeps “1 to 9” on one line."""
 
-
-def rules_text(puzzle: RuledPuzzle) -> RulesText:
+def rules_text(words: Catalogue, puzzle: RuledPuzzle) -> RulesText:
     """The rules of a puzzle, every sentence said once."""
-    plain, marks = [base_sentence(puzzle.grid)], []
+    plain, marks = [base_sentence(words, puzzle.grid)], []
     for rule in puzzle.rules:
-        sample, sentence = rule.key(), smart_quotes(rule.sentence())
+        sample, sentence = rule.key(), rule.sentence(words)
         if sample is None:
             plain.append(sentence)
         else:
@@ -30,24 +27,21 @@ def rules_text(puzzle: RuledPuzzle) -> RulesText:
 
 
 @lru_cache
-def base_sentence(grid: Grid) -> str:
+def base_sentence(words: Catalogue, grid: Grid) -> str:
     """What the grid itself asks, in the words that fit its size and its regions."""
-    if not grid.regions:
-        houses = "row and column"
-    else:
-        houses = "row, column and box" if grid.box else "row, column and outlined region"
-    return f"Fill the grid so that every {houses} holds {symbols_named(grid.size)} once each."
+    houses = "boxes" if grid.box else "regions" if grid.regions else "lines"
+    return words.say("grid-asks", houses=houses, symbols=symbols_named(words, grid.size))
 
 
-def symbols_named(size: int) -> str:
+def symbols_named(words: Catalogue, size: int) -> str:
     """“the digits 1 to 6”, “the digits 1 to 9 and the letters A to G”."""
-    if size <= 9:
-        return f"the digits 1{_TO}{size}"
     letters = SYMBOLS[9:size]
     match len(letters):
+        case 0:
+            return words.say("symbols-digits", last=str(size))
         case 1:
-            return f"the digits 1{_TO}9 and the letter {letters}"
+            return words.say("symbols-and-letter", last=letters)
         case 2:
-            return f"the digits 1{_TO}9 and the letters A and B"
+            return words.say("symbols-and-two-letters", first=letters[0], last=letters[1])
         case _:
-            return f"the digits 1{_TO}9 and the letters A{_TO}{letters[-1]}"
+            return words.say("symbols-and-letters", first=letters[0], last=letters[-1])

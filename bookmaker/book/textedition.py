@@ -6,50 +6,45 @@ In: a `Book`. Out: plain text, UTF-8 lines.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
+from functools import cache
 from textwrap import wrap
 from typing import assert_never
 
 from bookmaker.book.contents import Book
 from bookmaker.book.reading import Block, Board, Figure, Found, Heading, Listing, Numbered, Words, read_parts
+from bookmaker.book.wording import edited_by
+from bookmaker.language import Catalogue
 from bookmaker.puzzle.grid import SYMBOLS
 
 CELLS = 40
 """Cells of a line on a braille display (common practice, no source)."""
-
-LEGEND = (
-    f"Lines have at most {CELLS} characters, each of which takes one cell in computer braille. A line that goes on is "
-    "indented. In a grid each character is a cell, with a dot for a blank one; spaces stand between boxes. r is a row, "
-    "c a column: r2 c3 is the cell in row 2, column 3, and r2 c3-5 the three cells from there to column 5."
-)
 
 _PLAIN = str.maketrans(
     {"“": '"', "”": '"', "‘": "'", "’": "'", "–": "-", "—": "-", "×": "x", "…": "...", "\u00a0": " "}
 )
 """Signs that take several cells in computer braille, and those that stand for them."""
 
-_NUMBERED = re.compile(r"\b(?:([rR])ow|([cC])olumn)s? (\d+(?:(?:, | and | to )\d+)*)")
-
 
 def text_edition(book: Book) -> str:
     """The text of a book: what stands before the puzzles, the puzzles by chapters, their keys, the credits."""
-    lines = [line for line in (book.title, book.subtitle, _edited(book), "DRAFT" * book.draft) if line]
+    lines = [line for line in _head(book) if line]
     for _, blocks in read_parts(book):
         lines += [""] * (not isinstance(blocks[0], Heading))
         for block in blocks:
-            lines += _lines(block)
+            lines += _lines(book.words, block)
     return _closed(lines)
 
 
 def braille_edition(book: Book) -> str:
     """The same in lines of at most `CELLS` characters, with a legend."""
     whole: list[str] = []
-    for line in (book.title, book.subtitle, _edited(book), "DRAFT" * book.draft, "", LEGEND):
+    for line in (*_head(book), "", book.words.say("braille-legend", cells=str(CELLS))):
         whole += _short_lines(line)
     for _, blocks in read_parts(book):
         whole += [""] * (not isinstance(blocks[0], Heading))
         for block in blocks:
-            whole += [*_braille(block)]
+            whole += [*_braille(book.words, block)]
     return _closed(whole)
 
 
@@ -57,15 +52,17 @@ def _found(entry: Found) -> str:
     return f"{entry.name}: {', '.join(str(puzzle.number) for puzzle in entry.puzzles)}"
 
 
-def _edited(book: Book) -> str:
-    return f"Edited by {book.editor}" if book.editor else ""
+def _head(book: Book) -> tuple[str, ...]:
+    """What stands at the top; "" for what there is not."""
+    draft = book.words.say("draft") if book.draft else ""
+    return book.title, book.subtitle, edited_by(book.words, book.editor), draft
 
 
 def _closed(lines: list[str]) -> str:
     return "\n".join(lines).replace("\u00a0", " ").strip("\n") + "\n"
 
 
-def _lines(block: Block) -> Iterator[str]:
+def _lines(words: Catalogue, block: Block) -> Iterator[str]:
     match block:
         case Heading():
             yield from ("", "", block.text)
@@ -85,12 +82,13 @@ def _lines(block: Block) -> Iterator[str]:
             yield ""
             for row in range(size):
                 digits = block.digits[row * size : (row + 1) * size]
-                yield f"Row {row + 1}: " + ", ".join(SYMBOLS[digit - 1] if digit else "blank" for digit in digits)
+                said = ", ".join(SYMBOLS[digit - 1] if digit else words.say("blank") for digit in digits)
+                yield words.say("row-digits", number=str(row + 1), digits=said)
         case _ as never:
             assert_never(never)
 
 
-def _braille(block: Block) -> Iterator[str]:
+def _braille(words: Catalogue, block: Block) -> Iterator[str]:
     match block:
         case Heading():
             yield from ("", *_short_lines(block.text))
@@ -99,14 +97,14 @@ def _braille(block: Block) -> Iterator[str]:
         case Listing():
             yield from _short_lines(block.text)
             for item in block.items:
-                yield from _short_lines(in_short(item))
+                yield from _short_lines(in_short(words, item))
         case Figure():
             pass
         case Found():
             yield from _short_lines(_found(block))
         case Numbered():
             for puzzle, text in block.entries:
-                yield from _short_lines(in_short(f"{puzzle.number}: {text}"))
+                yield from _short_lines(in_short(words, f"{puzzle.number}: {text}"))
         case Board():
             grid = block.puzzle.puzzle.grid
             across = grid.box[1] if grid.box else grid.size
@@ -118,9 +116,24 @@ def _braille(block: Block) -> Iterator[str]:
             assert_never(never)
 
 
-def in_short(text: str) -> str:
+def in_short(words: Catalogue, text: str) -> str:
     """Rows and columns by their letters: “row 1 columns 2 to 4” → “r1 c2-4”."""
-    return _NUMBERED.sub(lambda found: (found[1] or found[2]) + found[3].replace(" to ", "-"), text)
+    pattern, letters, to = _numbered(words)
+    return pattern.sub(lambda found: letters[found[1].casefold()] + found[2].replace(to, "-"), text)
+
+
+@cache
+def _numbered(words: Catalogue) -> tuple[re.Pattern[str], Mapping[str, str], str]:
+    """What finds rows and columns with their numbers, the letter for each word, and what stands in a range."""
+    letters = {
+        word.casefold(): words.say(f"short-{line}")
+        for line in ("row", "column")
+        for word in words.say(f"short-{line}-words").split()
+    }
+    to = words.say("spoken-range", first="", last="")
+    between = "|".join(re.escape(words.joined(("\x00", "\x00"), last).strip("\x00")) for last in ("then", "and"))
+    called = "|".join(sorted(map(re.escape, letters), key=len, reverse=True))
+    return re.compile(rf"\b({called}) (\d+(?:(?:{between}|{re.escape(to)})\d+)*)", re.IGNORECASE), letters, to
 
 
 def _short_lines(text: str) -> list[str]:

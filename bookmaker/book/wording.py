@@ -1,6 +1,6 @@
 """The book's own words: headings, the page on how to read it, and what a draft says of a flawed puzzle.
 
-In: plain facts about the book. Out: sentences, ready to set.
+In: plain facts about the book, and the catalogue of its language. Out: sentences, ready to set.
 """
 
 from __future__ import annotations
@@ -11,58 +11,30 @@ from typing import assert_never
 
 from bookmaker.book.contents import BookPuzzle
 from bookmaker.book.smart_quotes import smart_quotes
+from bookmaker.language import Catalogue, capital, date_said
 from bookmaker.manifest.dates import When
 from bookmaker.manifest.entries import Manifest
+from bookmaker.phrases.titles import title_of
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.rules.common.words.wording import listed, sentence_case
 from bookmaker.solve.verdict import NoSolution, Several, Undecided, Unique, Verdict
 
-CONTENTS = "Contents"
-FOREWORD = "Foreword"
-GUIDE = "How to read this book"
-TEXT_GUIDE = "How to read this edition"
-PRIMER = "Primer: the rules, one by one"
-HINTS = "Hints"
-CELL_NAMES = "Cells are named by row and column: r5c2 is in row 5, column 2."
-HOUSES = "A house is a row, a column, a box or region, or any other set of cells in which no digit repeats."
-HINTS_NOTE = (
-    "There are three hints for every puzzle, about the first sticking point. Each gives away more than the one before "
-    f"it, and the next is never in sight. {CELL_NAMES}"
-)
-SHEET_HINTS_NOTE = (
-    "There are three hints for every puzzle, about the first sticking point. Each gives away more than the one before "
-    f"it: cover those below with a sheet of paper. {CELL_NAMES}"
-)
-TEXT_HINTS_NOTE = (
-    "There are three hints for every puzzle, about the first sticking point. Each gives away more than the one before "
-    "it. Open only the one you want."
-)
-HINT_LEVELS = ("Where to look", "What to look for", "The next step")
-KEYS = "Solution keys"
-CREDITS = "Credits"
-INDEX = "Index"
-INDEX_NOTE = "Figures are puzzle numbers."
-BY_SETTER = "By setter"
-BY_RULE = "By rule"
-NOTES = "Notes"
-ANSWER_KEY = "Answer key"
-
-_MONTHS = (
-    *("January", "February", "March", "April", "May", "June"),
-    *("July", "August", "September", "October", "November", "December"),
-)
-"""Not strftime's, which differ from machine to machine."""
+LEVELS = (1, 2, 3)
+"""Of hints, each giving away more."""
 
 
-def date_in_words(day: date | When) -> str:
+def date_in_words(words: Catalogue, day: date | When) -> str:
     """“14 March 2026”, “March 2026” or “2026”, as exact as it is known."""
-    month = _MONTHS[day.month - 1] if day.month else ""
-    return " ".join(str(part) for part in (day.day, month, day.year) if part)
+    return date_said(words, day.year, day.month or 0, day.day or 0)
+
+
+def hint_levels(words: Catalogue) -> tuple[str, ...]:
+    """What each level of hints is called."""
+    return tuple(words.say(f"hint-level-{level}") for level in LEVELS)
 
 
 def as_sentence(text: str) -> str:
     """What an editor typed, with a capital and a full stop, so that it can stand beside other sentences."""
-    return sentence_case(text) + ("." if text[-1:].isalnum() or text[-1:] == ")" else "")
+    return capital(text) + ("." if text[-1:].isalnum() or text[-1:] == ")" else "")
 
 
 def shared_permission(puzzles: Sequence[BookPuzzle]) -> str:
@@ -71,100 +43,75 @@ def shared_permission(puzzles: Sequence[BookPuzzle]) -> str:
     return permissions.pop() if len(permissions) == 1 else ""
 
 
-CREDITED = " After the keys come the credits: when puzzles were first shown, and who gave permission."
-
-
 def with_credits_of_their_own(puzzles: Sequence[BookPuzzle]) -> tuple[BookPuzzle, ...]:
     """The puzzles that were shown before or have a permission that is not that of all."""
     shared = shared_permission(puzzles)
     return tuple(puzzle for puzzle in puzzles if puzzle.shown or (puzzle.permission and not shared))
 
 
-def set_by(setters: Sequence[str]) -> str:
+def edited_by(words: Catalogue, editor: str) -> str:
+    """Who edited the book; nothing where nobody is named."""
+    return words.say("edited-by", editor=editor) if editor else ""
+
+
+def set_by(words: Catalogue, setters: Sequence[str]) -> str:
     """Who set the puzzles of a book."""
-    return as_sentence(f"Puzzles by {listed(setters)}")
+    return as_sentence(words.say("puzzles-by", setters=words.listed(setters)))
 
 
-def kinds(puzzle: RuledPuzzle) -> tuple[str, ...]:
+def kinds(words: Catalogue, puzzle: RuledPuzzle) -> tuple[str, ...]:
     """What a puzzle is: its grid, unless that is the usual one and rules say more, and its rules (“Thermometers”)."""
-    titles = tuple(smart_quotes(rule.title) for rule in puzzle.rules)
-    return titles if puzzle.grid.box and titles else (sentence_case(puzzle.grid.called), *titles)
+    grid = puzzle.grid
+    titles = tuple(smart_quotes(title_of(words, type(rule))) for rule in puzzle.rules)
+    called = words.say("grid-boxes" if grid.box else "grid-regions" if grid.regions else "grid-lines")
+    return titles if grid.box and titles else (called, *titles)
 
 
-def proved(draft: bool) -> str:
+def proved(words: Catalogue, draft: bool) -> str:
     """What is known of the puzzles of a book."""
-    if draft:
-        return "This is a draft: a puzzle in it may have no solution, or several."
-    return (
-        "Every puzzle has exactly one solution: each was checked exhaustively before printing, and its solution was "
-        "then checked against the rules."
-    )
+    return words.say("guide-draft" if draft else "guide-proved")
 
 
-def guide(manifest: Manifest, draft: bool, hinted: bool, credited: bool) -> tuple[str, ...]:
-    """How to read the book, a paragraph each; `hinted` if it has hints, `credited` if it has a page of credits."""
-    first, last = manifest.band_names[0], manifest.band_names[-1]
+def guide(
+    words: Catalogue, manifest: Manifest, draft: bool, hinted: bool, credited: bool, pad: bool = False
+) -> tuple[str, ...]:
+    """How to read the book, a paragraph each; `hinted` if it has hints, `credited` if it has a page of credits, and in
+    a `pad` the key of each puzzle stands on the back of its sheet."""
+    ends = {"first": manifest.band_names[0], "last": manifest.band_names[-1]}
     as_listed = any(chapter.listed for chapter in manifest.chapters)
-    order = {
-        "difficulty": "The puzzles are in order of difficulty, gentlest first.",
-        "listed": "The puzzles are in the order the editor chose.",
-        "chapters": "The puzzles are grouped in chapters, each with the gentlest first.",
-    }["listed" if as_listed else manifest.order]
-    hints = (
-        " If you get stuck, turn to the three hints for each puzzle, before the keys: where to look, what to look for, "
-        "and the next step."
-        if hinted
-        else ""
-    )
+    order = words.say(f"guide-order-{'listed' if as_listed else manifest.order}")
+    where = "-in-pad" if pad else ""
+    last = [proved(words, draft), *([words.say(f"guide-hints{where}")] if hinted else [])]
+    last += [words.say(f"guide-keys{where}"), words.say("guide-profile")]
+    last += [words.say(f"guide-credits{where}")] if credited else []
     return (
-        "Beside each title a ridge of five peaks shows how hard the puzzle is. It fills from the left, peak by peak, "
-        f"from {first} to {last}. The figure with it is the difficulty: the digit before the point counts the peaks, "
-        f"the digit after it shows how close the next one is. {order}",
-        "The rules given with a grid are complete, and all apply at once. Each kind of mark is drawn again beside the "
-        "sentence that explains it. The grids are made for pencil: you can write over every mark.",
-        f"{CELL_NAMES} {HOUSES}",
-        f"{proved(draft)}{hints} The solution keys are at the back, with the givens in bold. The line under each key "
-        "charts the solve, rising where a step takes more searching; arrowheads mark the sticking points."
-        f"{CREDITED if credited else ''}",
+        f"{words.say('guide-ridge', **ends)} {order}",
+        words.say("guide-rules"),
+        f"{words.say('cell-names')} {words.say('houses-explained')}",
+        " ".join(last),
     )
 
 
-IN_A_PAD = (
-    ("for each puzzle, before the keys:", "for each puzzle, after the last sheet:"),
-    ("The solution keys are at the back,", "The solution keys are on the backs of their sheets,"),
-    ("After the keys come the credits:", "At the end come the credits:"),
-)
-"""What the guide says otherwise where each key stands on the back of its puzzle."""
-
-
-def text_guide(band_names: Sequence[str], draft: bool, pictured: bool) -> tuple[str, ...]:
+def text_guide(words: Catalogue, band_names: Sequence[str], draft: bool, pictured: bool) -> tuple[str, ...]:
     """The same for an edition without pages, which tells marks in words; `pictured` if it has pictures as well."""
-    first, last = band_names[0], band_names[-1]
-    where = (
-        "Below its picture each grid is told once more, in words and as a table, to be unfolded."
-        if pictured
-        else "Below each rule stand its marks."
-    )
+    where = words.say("guide-text-pictured" if pictured else "guide-text-below")
     return (
-        proved(draft),
-        "Rows are numbered from top to bottom, columns from left to right, and a blank is a cell to fill. Where rows "
-        "and columns are named together, all cells are meant in which they meet; the cells of a line are named in its "
-        f"order, so that its columns or rows may run backwards. {where}",
-        f"The band of a puzzle, from {first} to {last}, says how hard it is. Its difficulty is a figure: the digit "
-        "before the point counts the bands, the digit after it shows how close the next one is.",
+        proved(words, draft),
+        f"{words.say('guide-text-marks')} {where}",
+        words.say("guide-text-bands", first=band_names[0], last=band_names[-1]),
     )
 
 
-def flaw(verdict: Verdict) -> str:
+def flaw(words: Catalogue, verdict: Verdict) -> str:
     """What a draft prints in place of a key; nothing for a proven puzzle."""
     match verdict:
         case Unique():
             return ""
         case NoSolution():
-            return "No solution"
+            return words.say("flaw-none")
         case Several():
-            return "More than one solution"
+            return words.say("flaw-several")
         case Undecided():
-            return "Not decided"
+            return words.say("flaw-undecided")
         case _ as never:
             assert_never(never)

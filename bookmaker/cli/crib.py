@@ -50,10 +50,10 @@ def crib_command(book: Path, puzzle_id: str, file: Path, layout_name: str) -> No
     manifest = load_book(book)
     proofs = agreed(proven(proofs_of(manifest, (puzzle_id,))))
     (puzzle,) = make_book(manifest, proofs, as_listed=True).puzzles
-    story = tell(proofs[0], manifest.band_names, rules=False, full=True)
-    document = compose_crib(
-        puzzle, story, scenes_of(proofs[0], story), *ends_of(proofs[0], story), load_layout(layout_name)
-    )
+    language = manifest.publication.language
+    story = tell(proofs[0], manifest.band_names, rules=False, full=True, language=language)
+    layout = load_layout(layout_name).speaking(language)
+    document = compose_crib(puzzle, story, scenes_of(proofs[0], story), *ends_of(proofs[0], story), layout)
     with replacing() as beside:
         (pages,) = print_checked([Printing(file, lambda: document, grids=False)], proofs, beside)
     click.echo(f"{file}: {counted(pages, 'page')}")

@@ -39,4 +39,7 @@ def explain_command(book: Path, puzzle_id: str, form: str, full: bool, steps: bo
     """
     manifest = load_book(book)
     (proof,) = proven(proofs_of(manifest, (puzzle_id,)))
-    click.echo(FORMATS[form](tell(proof, manifest.band_names, full=full), steps), nl=False)
+    click.echo(
+        FORMATS[form](tell(proof, manifest.band_names, full=full, language=manifest.publication.language), steps),
+        nl=False,
+    )

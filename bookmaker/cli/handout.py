@@ -156,7 +156,7 @@ def handout_command(
     contents = make_book(manifest, proofs, as_listed=True, store=known(), hinted=hints)
     if title:
         contents = replace(contents, title=smart_quotes(title), place=Place("--title"))
-    occasion = Occasion(date_in_words(day) if day else "", copies, not hide_grade)
+    occasion = Occasion(date_in_words(contents.words, day) if day else "", copies, not hide_grade)
     sheets = file.with_name(f"{file.stem}-fillable{file.suffix}") if on_screen else file
     if contest:
         contents = enter_contest(contents, worth)

@@ -102,7 +102,7 @@ def _at(manifest: Manifest, proof: Proof, step: int, coordinates: bool) -> Page:
 
 def _moments(manifest: Manifest, proof: Proof) -> dict[str, Page]:
     """The pictures of a crib, each with the name of its file, in their order."""
-    story = tell(proof, manifest.band_names, rules=False, full=True)
+    story = tell(proof, manifest.band_names, rules=False, full=True, language=manifest.publication.language)
     start, end = ends_of(proof, story)
     scenes = scenes_of(proof, story).values()
     named = [("start", start), *((f"{scene.label}-step-{scene.steps[0]}", scene) for scene in scenes)]

@@ -12,6 +12,7 @@ from bookmaker.cli.group import main
 from bookmaker.cli.paths import NEW_PDF
 from bookmaker.files import write_whole
 from bookmaker.ink.pdf import pdf_bytes
+from bookmaker.language import catalogue
 from bookmaker.layout.sheets.chart import compose_chart
 from bookmaker.rules import kinds
 from bookmaker.source.diagnostics import nearest
@@ -44,5 +45,5 @@ def rules_command(kind: str | None, chart: Path | None) -> None:
         raise click.BadParameter(f"there is no rule kind “{kind}”; {nearest(kind, kinds())}", param_hint="KIND")
     rule = kinds()[kind]
     click.echo(rule.title + "\n")
-    click.echo(textwrap.fill(rule.primer(), 88) + "\n")
+    click.echo(textwrap.fill(rule.primer(catalogue("en")), 88) + "\n")
     click.echo("paste this into a puzzle:\n\n    rules:\n" + textwrap.indent(rule.example.rstrip(), " " * 6))

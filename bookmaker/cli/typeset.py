@@ -177,7 +177,10 @@ def typeset_command(
     with shared() as executor, replacing() as beside:
         proofs: list[Proof] = []
         regrade = partial(calibrated_proof, calibration=correction) if (correction := calibration()) else None
-        gathered = gather(manifest.entries, manifest.band_names, manifest.publication.hints, known(), executor, regrade)
+        said = manifest.publication
+        gathered = gather(
+            manifest.entries, manifest.band_names, said.hints, known(), executor, regrade, language=said.language
+        )
         contents = bind(manifest, _watched(gathered, len(manifest.entries), proofs), draft)
         by_id = {proof.entry.id: proof for proof in proofs}
         if not draft:

@@ -73,11 +73,11 @@ def _further(tag: Tag) -> Tag:
 Tags: TypeAlias = tuple[Tag, ...]
 """Elements inside each other, the outermost first."""
 
-ENGLISH = "en"
-"""The language of all words that bookmaker itself puts together; an editor's may be in another."""
+OUR_LANGUAGE = "ours"
+"""The language of all words that bookmaker itself puts together: the publication's, if it speaks that one."""
 
 HEADING, PARAGRAPH = Tag(Role.HEADING), Tag(Role.PARAGRAPH)
-OURS = Tag(Role.PARAGRAPH, language=ENGLISH)
+OURS = Tag(Role.PARAGRAPH, language=OUR_LANGUAGE)
 """A paragraph of bookmaker's own words."""
 
 LIST, ENTRY, LABEL, BODY = Tag(Role.LIST, goes_on=True), Tag(Role.ENTRY), Tag(Role.LABEL), Tag(Role.BODY, order=1)

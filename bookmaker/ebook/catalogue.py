@@ -10,8 +10,9 @@ from collections.abc import Iterator
 from pathlib import PurePath
 from xml.etree.ElementTree import indent
 
-from bookmaker.ebook.record import ACCESS_MODES, FEATURES, HAZARD, PAGED, SUBJECT, SUFFICIENT, SUMMARY, Record
+from bookmaker.ebook.record import ACCESS_MODES, FEATURES, HAZARD, PAGED, SUFFICIENT, Record
 from bookmaker.hypertext.elements import element, xml
+from bookmaker.language import catalogue
 
 CATALOGUES = (".json", ".jsonld", ".xml")
 """Ends of names: the first two for JSON-LD, the last for Dublin Core."""
@@ -41,7 +42,7 @@ def _schema(record: Record, ebook: bool, pages: int) -> dict[str, object]:
         "publisher": {"@type": "Organization", "name": record.publisher} if record.publisher else "",
         "datePublished": record.dated.isoformat() if record.dated else "",
         "inLanguage": record.language,
-        "about": SUBJECT,
+        "about": catalogue(record.language).say("subject"),
         "description": record.description,
         "copyrightNotice": record.rights,
     }
@@ -54,7 +55,7 @@ def _schema(record: Record, ebook: bool, pages: int) -> dict[str, object]:
             ],
             "accessibilityFeature": [*FEATURES, *PAGED],
             "accessibilityHazard": [HAZARD],
-            "accessibilitySummary": SUMMARY,
+            "accessibilitySummary": catalogue(record.language).say("accessibility"),
         }
     else:
         said["numberOfPages"] = pages
@@ -83,5 +84,5 @@ def dublin_core(record: Record) -> Iterator[tuple[str, str]]:
     yield "date", record.dated.isoformat() if record.dated else ""
     yield "rights", record.rights
     yield "description", record.description
-    yield "subject", SUBJECT
+    yield "subject", catalogue(record.language).say("subject")
     yield "source", f"urn:isbn:{record.printed}" if record.printed and record.printed != record.isbn else ""

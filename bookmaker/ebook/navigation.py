@@ -9,10 +9,10 @@ import re
 from collections.abc import Iterable, Sequence
 from xml.etree.ElementTree import Element
 
-from bookmaker.book import wording
 from bookmaker.display.items import Page
 from bookmaker.ebook.texts import Text
 from bookmaker.hypertext.elements import element
+from bookmaker.language import Catalogue
 
 
 def mark_pages(texts: Sequence[Text], pages: Iterable[Page], numbers: dict[str, int]) -> list[tuple[str, str]]:
@@ -33,23 +33,24 @@ def mark_pages(texts: Sequence[Text], pages: Iterable[Page], numbers: dict[str, 
     return listed
 
 
-def navigation(texts: Sequence[Text], printed: Iterable[tuple[str, str]]) -> Element:
+def navigation(words: Catalogue, texts: Sequence[Text], printed: Iterable[tuple[str, str]]) -> Element:
     """The body of the navigation document."""
-    entries = [(level, f"{text.file}#{name}", words) for text in texts for level, name, words in text.entries]
+    entries = [(level, f"{text.file}#{name}", said) for text in texts for level, name, said in text.entries]
+    contents = words.say("heading-contents")
     pages = [element("li", element("a", label, href=where)) for label, where in printed]
     first = next(text for text in texts if text.matter == "bodymatter")
     marks = (
-        ("cover", texts[0].file, "Cover"),
-        ("toc", "nav.xhtml#contents", wording.CONTENTS),
-        ("bodymatter", first.file, "Puzzles"),
+        ("cover", texts[0].file, words.say("cover")),
+        ("toc", "nav.xhtml#contents", contents),
+        ("bodymatter", first.file, words.say("puzzles")),
     )
-    landmarks = (element("li", element("a", words, href=where, epub_type=kind)) for kind, where, words in marks)
-    heading = element("h1", wording.CONTENTS)
+    landmarks = (element("li", element("a", said, href=where, epub_type=kind)) for kind, where, said in marks)
+    heading = element("h1", contents)
     return element(
         "body",
         element("nav", heading, _listed(entries), id="contents", epub_type="toc", role="doc-toc"),
-        _unlisted("page-list", "doc-pagelist", "Printed pages", pages) if pages else None,
-        _unlisted("landmarks", "", "Landmarks", landmarks),
+        _unlisted("page-list", "doc-pagelist", words.say("printed-pages"), pages) if pages else None,
+        _unlisted("landmarks", "", words.say("landmarks"), landmarks),
     )
 
 

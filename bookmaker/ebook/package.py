@@ -12,8 +12,9 @@ from pathlib import PurePosixPath
 from xml.etree.ElementTree import Element, indent
 
 from bookmaker.ebook.catalogue import DC, dublin_core
-from bookmaker.ebook.record import ACCESS_MODES, FEATURES, HAZARD, PAGED, SUFFICIENT, SUMMARY, Record
+from bookmaker.ebook.record import ACCESS_MODES, FEATURES, HAZARD, PAGED, SUFFICIENT, Record
 from bookmaker.hypertext.elements import element
+from bookmaker.language import catalogue
 
 MEDIA = {
     ".xhtml": "application/xhtml+xml",
@@ -74,7 +75,7 @@ def _metadata(record: Record, dated: date, printed: str) -> Iterator[Element]:
     said = [("accessMode", mode) for mode in ACCESS_MODES]
     said += [("accessModeSufficient", modes) for modes in SUFFICIENT]
     said += [("accessibilityFeature", feature) for feature in (*FEATURES, *(PAGED if printed else ()))]
-    said += [("accessibilityHazard", HAZARD), ("accessibilitySummary", SUMMARY)]
+    said += [("accessibilityHazard", HAZARD), ("accessibilitySummary", catalogue(record.language).say("accessibility"))]
     yield from (element("meta", text, property=f"schema:{name}") for name, text in said)
     if printed:
         yield element("meta", printed, property="pageBreakSource")

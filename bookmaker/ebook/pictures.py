@@ -15,6 +15,7 @@ from bookmaker.hypertext.elements import allowed, element
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.ink.pixels import page_pictures, png_bytes
 from bookmaker.ink.svg import svg_text
+from bookmaker.language import Catalogue, catalogue
 from bookmaker.layout import Layout, compose_cover
 from bookmaker.layout.art.swatch import figure_size, swatch, swatch_size, worked_figure
 from bookmaker.layout.sheets.single_picture import grid_picture
@@ -34,18 +35,20 @@ MARK, FIGURE = 1.8, 2.3
 class Pictures:
     """Draws pictures as they are asked for and keeps their files."""
 
-    def __init__(self) -> None:
+    def __init__(self, language: str = "en") -> None:
+        self.language = language
+        self.words = catalogue(language)
         self.files: dict[str, bytes] = {}
         self._names: dict[bytes, str] = {}
         self._taken = Counter[str]()
 
     def grid(self, puzzle: BookPuzzle) -> Element:
         """The grid of a puzzle."""
-        page = grid_picture(puzzle.puzzle, f"grid {puzzle.id}")
-        name = f"Puzzle {puzzle.named}"
-        content = svg_text(page, allowed(name), allowed(told(puzzle))).encode()
-        how = "in words and as a table" if grid_read(puzzle.puzzle) else "as a table"
-        alt = f"The grid of puzzle {puzzle.number}, which is told below {how}"
+        page = grid_picture(puzzle.puzzle, f"grid {puzzle.id}", language=self.language)
+        name = self.words.say("puzzle-named", name=puzzle.named)
+        content = svg_text(page, allowed(name), allowed(told(self.words, puzzle))).encode()
+        how = "picture-told-in-words" if grid_read(self.words, puzzle.puzzle) else "picture-told-as-table"
+        alt = self.words.say(how, number=str(puzzle.number))
         file = self._kept(f"puzzle-{puzzle.number}", content)
         return element("img", src=file, alt=alt, class_="paper board")
 
@@ -77,14 +80,15 @@ class Pictures:
         return self._names[content]
 
 
-def told(puzzle: BookPuzzle) -> str:
+def told(words: Catalogue, puzzle: BookPuzzle) -> str:
     """What is on a grid: its regions and marks in words, then its digits row by row."""
     grid = puzzle.puzzle.grid
-    words = [*grid_read(puzzle.puzzle)]
+    said = [*grid_read(words, puzzle.puzzle)]
     for row in range(grid.size):
         digits = puzzle.puzzle.givens[row * grid.size : (row + 1) * grid.size]
-        words.append(f"Row {row + 1}: {', '.join(SYMBOLS[digit - 1] if digit else 'blank' for digit in digits)}")
-    return ". ".join(words) + "."
+        row_said = ", ".join(SYMBOLS[digit - 1] if digit else words.say("blank") for digit in digits)
+        said.append(words.say("row-digits", number=str(row + 1), digits=row_said))
+    return ". ".join(said) + "."
 
 
 def cover_picture(book: Book, layout: Layout, pages: int) -> bytes:

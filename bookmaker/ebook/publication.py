@@ -9,7 +9,6 @@ from collections.abc import Sequence
 from datetime import date
 from importlib.resources import files as package_files
 
-from bookmaker.book import wording
 from bookmaker.book.contents import Book, ImprintPage
 from bookmaker.display.items import Page
 from bookmaker.ebook.container import container
@@ -31,12 +30,12 @@ COVER = "images/cover.png"
 
 def ebook_bytes(book: Book, layout: Layout, pages: Sequence[Page], dated: date) -> bytes:
     """The e-book. `pages` are the printed ones, whose numbers it carries along."""
-    pictures = Pictures()
+    pictures = Pictures(book.language)
     texts = [*texts_of(book, pictures, COVER)]
     numbers = {puzzle.id: puzzle.number for puzzle in book.puzzles}
     printed = mark_pages(texts, pages, numbers)
     record = record_of(book, dated, ebook=True)
-    contents = Text("nav.xhtml", wording.CONTENTS, navigation(texts, printed), ())
+    contents = Text("nav.xhtml", book.words.say("heading-contents"), navigation(book.words, texts, printed), ())
     texts.insert(2 + any(isinstance(part, ImprintPage) for part in book.front), contents)
     language = book.language
     style = stylesheet() + package_files(__package__).joinpath("reader.css").read_text(encoding="utf-8")

@@ -14,8 +14,6 @@ from bookmaker.book.contents import Book
 from bookmaker.book.smart_quotes import smart_quotes
 from bookmaker.manifest.publication import Imprint
 
-SUBJECT = "Number-placement puzzles"
-
 ACCESS_MODES = ("textual", "visual")
 SUFFICIENT = ("textual", "textual,visual")
 """All can be read: tables and words say what pictures show."""
@@ -25,13 +23,6 @@ PAGED = ("pageBreakMarkers", "pageNavigation")
 """Features of an e-book that knows the printed pages (schema.org accessibilityFeature)."""
 
 HAZARD = "none"
-SUMMARY = (
-    "Every grid is a picture and a table with headers for rows and columns. The marks of each puzzle are told in words "
-    "beside it, so that all puzzles can be solved without seeing a picture. Hints open one by one, and links lead from "
-    "each puzzle to its hints and its key and back."
-)
-"""Of the e-book's accessibility (EPUB Accessibility 1.1, schema.org). No conformance is claimed: that takes a person
-who looks at the very book."""
 
 
 @dataclass(frozen=True, slots=True)

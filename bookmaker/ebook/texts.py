@@ -24,6 +24,7 @@ from bookmaker.book.contents import (
     TitlePage,
 )
 from bookmaker.book.reading import Block, Board, Heading, Listing, puzzle_read, read_parts
+from bookmaker.book.wording import edited_by
 from bookmaker.ebook.pictures import Pictures
 from bookmaker.hypertext.blocks import (
     append_all,
@@ -36,14 +37,13 @@ from bookmaker.hypertext.blocks import (
 )
 from bookmaker.hypertext.elements import element
 from bookmaker.hypertext.tables import table_of
+from bookmaker.language import Catalogue
 
 TOGETHER = 24
 """Puzzles whose hints, or keys, stand in one file."""
 
 KEY_BLOCKS = 2
 """Of each key: its heading, and its digits or what is wrong."""
-
-IMPRINT, IN_WORDS, AS_TABLE = "Imprint", "The grid in words", "The grid as a table"
 
 ROLES = {Foreword: ("foreword", "doc-foreword"), Credits: ("credits", "doc-credits"), Index: ("index", "doc-index")}
 """What a part is, in the words of EPUB's structural semantics and of DPUB-ARIA 1.1."""
@@ -74,86 +74,95 @@ def address(name: str) -> str:
 
 def texts_of(book: Book, pictures: Pictures, cover: str) -> Iterator[Text]:
     """All texts, beginning with the cover, a picture of that name."""
-    named = ", ".join(words for words in (book.title, book.subtitle, book.editor) if words)
-    image = element("img", src=cover, alt=f"Cover: {named}", class_="cover")
-    yield Text("cover.xhtml", "Cover", element("body", element("section", image, epub_type="cover")), (), "cover")
+    named = ", ".join(said for said in (book.title, book.subtitle, book.editor) if said)
+    words = book.words
+    image = element("img", src=cover, alt=words.say("cover-of", title=named), class_="cover")
+    yield Text(
+        "cover.xhtml", words.say("cover"), element("body", element("section", image, epub_type="cover")), (), "cover"
+    )
     publisher = next((part.publisher for part in book.front if isinstance(part, TitlePage)), "")
     title = element(
         "section",
-        titled(book.title, book.subtitle, f"Edited by {book.editor}" if book.editor else ""),
-        element("p", "DRAFT") if book.draft else None,
+        titled(book.title, book.subtitle, edited_by(words, book.editor)),
+        element("p", words.say("draft")) if book.draft else None,
         element("p", publisher) if publisher else None,
         id="title",
         epub_type="titlepage",
     )
-    yield Text("title.xhtml", book.title, element("body", title), ((0, "title", "Title page"),), "frontmatter")
+    yield Text(
+        "title.xhtml", book.title, element("body", title), ((0, "title", words.say("title-page")),), "frontmatter"
+    )
     front = set(map(id, book.front))
     for part, blocks in read_parts(book, pictured=True):
         yield from _part(part, blocks, book, pictures, "frontmatter" if id(part) in front else "bodymatter")
 
 
 def _part(part: Part, blocks: Sequence[Block], book: Book, pictures: Pictures, matter: str) -> Iterator[Text]:
+    words = book.words
     match part:
         case ImprintPage():
-            told = (made for block in blocks for made in elements_of(block, address))
-            made = element("section", element("h1", IMPRINT), told, id="imprint", epub_type="copyright-page")
-            yield Text("imprint.xhtml", IMPRINT, element("body", made), ((0, "imprint", IMPRINT),), matter)
+            heading = words.say("heading-imprint")
+            told = (made for block in blocks for made in elements_of(words, block, address))
+            made = element("section", element("h1", heading), told, id="imprint", epub_type="copyright-page")
+            yield Text("imprint.xhtml", heading, element("body", made), ((0, "imprint", heading),), matter)
         case Chapter():
-            yield from _chapter(part, pictures)
+            yield from _chapter(words, part, pictures)
         case HintPages():
             for number, some in _shared_out(puzzle for puzzle in book.puzzles if puzzle.hints):
-                yield _shared("hints", number, part.heading, hint_section(part, some, address, 1))
+                yield _shared("hints", number, part.heading, hint_section(words, part, some, address, 1))
         case Keys():
-            heading, *keys = blocks
+            first, *keys = blocks
             for number, some in _shared_out(book.puzzles):
                 count = KEY_BLOCKS * len(some)
-                (section,) = sections((heading, *keys[:count]), address, 1)
+                (section,) = sections(words, (first, *keys[:count]), address, 1)
                 keys = keys[count:]
                 yield _shared("keys", number, part.heading, section)
         case _:
-            heading = next(block for block in blocks if isinstance(block, Heading))
-            drawn = sections(blocks, address, 1, lambda figure: pictures.figure(figure.figure, figure.text))
+            top = next(block for block in blocks if isinstance(block, Heading))
+            drawn = sections(words, blocks, address, 1, lambda figure: pictures.figure(figure.figure, figure.text))
             body = append_all(element("body"), drawn)
             if type(part) in ROLES:
                 kind, role = ROLES[type(part)]
                 body[0].attrib.update({"epub:type": kind, "role": role})
             last = "backmatter" if isinstance(part, Credits | Index) else matter
-            yield Text(f"{heading.name}.xhtml", heading.text, body, ((0, heading.name, heading.text),), last)
+            yield Text(f"{top.name}.xhtml", top.text, body, ((0, top.name, top.text),), last)
 
 
-def _chapter(chapter: Chapter, pictures: Pictures) -> Iterator[Text]:
+def _chapter(words: Catalogue, chapter: Chapter, pictures: Pictures) -> Iterator[Text]:
     depth = 0
     if chapter.title:
-        name, title = f"chapter-{chapter.number}", f"Chapter {chapter.number}: {chapter.title}"
+        name = f"chapter-{chapter.number}"
+        title = words.say("chapter-titled", number=str(chapter.number), title=chapter.title)
         note = element("p", chapter.note) if chapter.note else None
         opening = element("section", element("h1", title), note, id=name, epub_type="chapter", role="doc-chapter")
         yield Text(f"{name}.xhtml", title, element("body", opening), ((0, name, title),))
         depth = 1
     for puzzle in chapter.puzzles:
-        name, title = f"puzzle-{puzzle.number}", f"Puzzle {puzzle.named}"
-        yield Text(f"{name}.xhtml", title, element("body", _puzzle(puzzle, pictures)), ((depth, name, title),))
+        name, title = f"puzzle-{puzzle.number}", words.say("puzzle-named", name=puzzle.named)
+        yield Text(f"{name}.xhtml", title, element("body", _puzzle(words, puzzle, pictures)), ((depth, name, title),))
 
 
-def _puzzle(puzzle: BookPuzzle, pictures: Pictures) -> Element:
+def _puzzle(words: Catalogue, puzzle: BookPuzzle, pictures: Pictures) -> Element:
     """Rules beside samples of their marks, then the grid as a picture; its marks in words and its digits unfold."""
     section = element("section", id=f"puzzle-{puzzle.number}", class_="puzzle")
-    words: list[Element] = []
-    for block in puzzle_read(puzzle, 2):
+    told: list[Element] = []
+    for block in puzzle_read(words, puzzle, 2):
         match block:
             case Heading():
                 section.append(element("h1", block.text))
             case Listing():
                 sample = (pictures.mark(block.mark), " ") if block.mark else ()
                 section.append(element("p", sample, block.text, class_="rule"))
-                words += [bullets(block.items)] * bool(block.items)
+                told += [bullets(block.items)] * bool(block.items)
             case Board():
                 section.append(element("p", pictures.grid(puzzle)))
-                if words:
-                    section.append(element("details", element("summary", IN_WORDS), words))
-                section.append(element("details", element("summary", AS_TABLE), table_of(block)))
+                if told:
+                    section.append(element("details", element("summary", words.say("grid-in-words")), told))
+                table = table_of(words, block)
+                section.append(element("details", element("summary", words.say("grid-as-table")), table))
             case _:
-                append_all(section, elements_of(block, address))
-    section.append(leading(puzzle, address))
+                append_all(section, elements_of(words, block, address))
+    section.append(leading(words, puzzle, address))
     return section
 
 

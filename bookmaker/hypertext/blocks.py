@@ -25,6 +25,7 @@ from bookmaker.book.reading import (
 )
 from bookmaker.hypertext.elements import Content, add, element
 from bookmaker.hypertext.tables import table_of
+from bookmaker.language import Catalogue
 from bookmaker.manifest.markup import Run
 
 Leads: TypeAlias = Callable[[str], str]
@@ -41,7 +42,9 @@ _ADDRESS = re.compile(rf"https?://{_HOST}(?:/{_STEP})?(?:\?{_STEP})?(?:#{_STEP})
 """Addresses that are sure to be in order (RFC 3986); others stand there as plain words."""
 
 
-def sections(blocks: Iterable[Block], leads: Leads, first: int, drawn: Drawn | None = None) -> Iterator[Element]:
+def sections(
+    words: Catalogue, blocks: Iterable[Block], leads: Leads, first: int, drawn: Drawn | None = None
+) -> Iterator[Element]:
     """Blocks as elements; every heading begins a section. A heading of level 2 has the rank `first`. Figures are left
     out where nothing draws them."""
     open_ones: list[tuple[int, Element]] = []
@@ -57,14 +60,14 @@ def sections(blocks: Iterable[Block], leads: Leads, first: int, drawn: Drawn | N
                 yield section
             open_ones.append((block.level, section))
             continue
-        for made in elements_of(block, leads, drawn):
+        for made in elements_of(words, block, leads, drawn):
             if open_ones:
                 open_ones[-1][1].append(made)
             else:
                 yield made
 
 
-def elements_of(block: Block, leads: Leads, drawn: Drawn | None = None) -> Iterator[Element]:
+def elements_of(words: Catalogue, block: Block, leads: Leads, drawn: Drawn | None = None) -> Iterator[Element]:
     """A block that is no heading; what surrounds a puzzle leads to its hints and its key and back."""
     match block:
         case Heading():
@@ -79,14 +82,14 @@ def elements_of(block: Block, leads: Leads, drawn: Drawn | None = None) -> Itera
             if block.items:
                 yield bullets(block.items)
         case Found():
-            yield element("p", f"{block.name}: ", _figures(block.puzzles, leads))
+            yield element("p", f"{block.name}: ", _figures(words, block.puzzles, leads))
         case Numbered():
             for puzzle, text in block.entries:
-                yield element("p", to_puzzle(puzzle, str(puzzle.number), leads), f": {text}")
+                yield element("p", to_puzzle(words, puzzle, str(puzzle.number), leads), f": {text}")
         case Board():
             puzzle = block.puzzle
-            yield table_of(block)
-            yield leading(puzzle, leads) if block.solution is None else element("p", back(puzzle, leads))
+            yield table_of(words, block)
+            yield leading(words, puzzle, leads) if block.solution is None else element("p", back(words, puzzle, leads))
         case _ as never:
             assert_never(never)
 
@@ -96,40 +99,42 @@ def bullets(items: Iterable[str]) -> Element:
     return element("ul", (element("li", item) for item in items))
 
 
-def leading(puzzle: BookPuzzle, leads: Leads) -> Element:
+def leading(words: Catalogue, puzzle: BookPuzzle, leads: Leads) -> Element:
     """From a puzzle to its hints, if there are any, and to its key."""
-    hints = element("a", f"Hints for puzzle {puzzle.number}", href=leads(f"hints-{puzzle.number}"))
-    key = element("a", f"Key to puzzle {puzzle.number}", href=leads(f"key-{puzzle.number}"))
+    number = str(puzzle.number)
+    hints = element("a", words.say("hints-for", name=number), href=leads(f"hints-{number}"))
+    key = element("a", words.say("key-to", name=number), href=leads(f"key-{number}"))
     return element("p", *((hints, " · ") if puzzle.hints else ()), key, class_="leads")
 
 
-def back(puzzle: BookPuzzle, leads: Leads) -> Element:
+def back(words: Catalogue, puzzle: BookPuzzle, leads: Leads) -> Element:
     """From elsewhere to a puzzle."""
-    return to_puzzle(puzzle, f"Back to puzzle {puzzle.number}", leads)
+    return to_puzzle(words, puzzle, words.say("back-to", number=str(puzzle.number)), leads)
 
 
-def to_puzzle(puzzle: BookPuzzle, text: str, leads: Leads) -> Element:
+def to_puzzle(words: Catalogue, puzzle: BookPuzzle, text: str, leads: Leads) -> Element:
     """A link to a puzzle; one that is only its number is told as what it is."""
-    said = {"aria_label": f"Puzzle {puzzle.number}"} if text == str(puzzle.number) else {}
+    number = str(puzzle.number)
+    said = {"aria_label": words.say("puzzle-numbered", number=number)} if text == number else {}
     return element("a", text, href=leads(f"puzzle-{puzzle.number}"), **said)
 
 
-def hints_unfolding(puzzle: BookPuzzle, leads: Leads, rank: int) -> Element:
+def hints_unfolding(words: Catalogue, puzzle: BookPuzzle, leads: Leads, rank: int) -> Element:
     """The hints of a puzzle, each to be opened by itself."""
     name = f"hints-{puzzle.number}"
     told = (
         element("details", element("summary", title), element("p", hint))
-        for title, hint in zip(wording.HINT_LEVELS, hints_read(puzzle), strict=True)
+        for title, hint in zip(wording.hint_levels(words), hints_read(words, puzzle), strict=True)
     )
-    heading = element(f"h{rank}", f"Hints for puzzle {puzzle.named}")
-    return element("section", heading, told, element("p", back(puzzle, leads)), id=name)
+    heading = element(f"h{rank}", words.say("hints-for", name=puzzle.named))
+    return element("section", heading, told, element("p", back(words, puzzle, leads)), id=name)
 
 
-def hint_section(part: HintPages, puzzles: Iterable[BookPuzzle], leads: Leads, rank: int) -> Element:
+def hint_section(words: Catalogue, part: HintPages, puzzles: Iterable[BookPuzzle], leads: Leads, rank: int) -> Element:
     """The hints of some puzzles under the heading of their part."""
-    told = (hints_unfolding(puzzle, leads, rank + 1) for puzzle in puzzles if puzzle.hints)
+    told = (hints_unfolding(words, puzzle, leads, rank + 1) for puzzle in puzzles if puzzle.hints)
     return element(
-        "section", element(f"h{rank}", part.heading), element("p", wording.TEXT_HINTS_NOTE), told, id="hints"
+        "section", element(f"h{rank}", part.heading), element("p", words.say("hints-note-text")), told, id="hints"
     )
 
 
@@ -140,11 +145,11 @@ def _run(run: Run) -> Content:
     return element("a", run.text, href=run.text) if _ADDRESS.fullmatch(run.text) else run.text
 
 
-def _figures(puzzles: Iterable[BookPuzzle], leads: Leads) -> Iterator[Content]:
+def _figures(words: Catalogue, puzzles: Iterable[BookPuzzle], leads: Leads) -> Iterator[Content]:
     for at, puzzle in enumerate(puzzles):
         if at:
             yield ", "
-        yield to_puzzle(puzzle, str(puzzle.number), leads)
+        yield to_puzzle(words, puzzle, str(puzzle.number), leads)
 
 
 def titled(book_title: str, subtitle: str, edited: str) -> Iterator[Element]:

@@ -9,34 +9,42 @@ from xml.etree.ElementTree import Element
 
 from bookmaker.book.reading import Board
 from bookmaker.hypertext.elements import element, unseen
+from bookmaker.language import Catalogue
 from bookmaker.puzzle.grid import SYMBOLS, Grid
 
 
-def table_of(board: Board) -> Element:
+def table_of(words: Catalogue, board: Board) -> Element:
     """The table, named after its puzzle."""
     puzzle, grid = board.puzzle, board.puzzle.puzzle.grid
-    what = f"Key to puzzle {puzzle.number}" if board.solution else f"Puzzle {puzzle.number}"
-    columns = (element("th", unseen("Column "), str(at + 1), scope="col") for at in range(grid.size))
+    called = words.say("table-of-key" if board.solution else "table-of-puzzle", number=str(puzzle.number))
+    columns = (_head(words, "column", at + 1, "col") for at in range(grid.size))
     rows = (
         element(
             "tr",
-            element("th", unseen("Row "), str(row + 1), scope="row"),
-            (_cell(board, grid, grid.cell(row, column)) for column in range(grid.size)),
+            _head(words, "row", row + 1, "row"),
+            (_cell(words, board, grid, grid.cell(row, column)) for column in range(grid.size)),
         )
         for row in range(grid.size)
     )
     return element(
         "table",
-        element("caption", unseen(f"{what}, the digits")),
+        element("caption", unseen(called)),
         element("thead", element("tr", element("td"), columns)),
         element("tbody", rows),
         class_="grid",
     )
 
 
-def _cell(board: Board, grid: Grid, cell: int) -> Element:
+def _head(words: Catalogue, line: str, number: int, scope: str) -> Element:
+    """The head of a row or column: its number, and for those who do not see the table what it counts."""
+    before, after = words.say(f"head-{line}", number="\x00").split("\x00")
+    around = (unseen(before) if before else None, str(number), unseen(after) if after else None)
+    return element("th", *(part for part in around if part is not None), scope=scope)
+
+
+def _cell(words: Catalogue, board: Board, grid: Grid, cell: int) -> Element:
     digit = board.digits[cell]
-    shown = SYMBOLS[digit - 1] if digit else unseen("blank")
+    shown = SYMBOLS[digit - 1] if digit else unseen(words.say("blank"))
     if board.solution and board.puzzle.puzzle.givens[cell]:
         shown = element("b", shown)
     sides = (("right", cell + 1, grid.column(cell)), ("below", cell + grid.size, grid.row(cell)))

@@ -11,6 +11,7 @@ from xml.etree.ElementTree import Element
 
 from bookmaker.book.contents import Book, HintPages, Part
 from bookmaker.book.reading import Block, Heading, read_parts
+from bookmaker.book.wording import edited_by
 from bookmaker.hypertext.blocks import append_all, hint_section, sections, titled
 from bookmaker.hypertext.elements import element, html
 
@@ -35,12 +36,18 @@ def web_page(book: Book) -> bytes:
         element("title", book.title),
         element("style", stylesheet() + _AROUND),
     )
-    edited = f"Edited by {book.editor}" if book.editor else ""
+    words, edited = book.words, edited_by(book.words, book.editor)
+    contents = words.say("heading-contents")
+    draft = element("p", words.say("draft")) if book.draft else None
     body = element(
         "body",
-        element("a", "Skip to the book", href="#book", class_="skip"),
-        element("header", titled(book.title, book.subtitle, edited), element("p", "DRAFT") if book.draft else None),
-        element("nav", element("h2", "Contents"), element("ul", _contents(parts)), aria_label="Contents"),
+        element("a", words.say("skip-to-book"), href="#book", class_="skip"),
+        element(
+            "header",
+            titled(book.title, book.subtitle, edited),
+            element("p", words.say("draft")) if book.draft else None,
+        ),
+        element("nav", element("h2", contents), element("ul", _contents(parts)), aria_label=contents),
         append_all(element("main", id="book"), (made for part, blocks in parts for made in _part(part, blocks, book))),
     )
     return html(head, body, book.language)
@@ -48,9 +55,9 @@ def web_page(book: Book) -> bytes:
 
 def _part(part: Part, blocks: tuple[Block, ...], book: Book) -> Iterator[Element]:
     if isinstance(part, HintPages):
-        yield hint_section(part, book.puzzles, _here, 2)
+        yield hint_section(book.words, part, book.puzzles, _here, 2)
     else:
-        yield from sections(blocks, _here, 2)
+        yield from sections(book.words, blocks, _here, 2)
 
 
 def _contents(parts: list[tuple[Part, tuple[Block, ...]]]) -> Iterator[Element]:

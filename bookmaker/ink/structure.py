@@ -11,8 +11,9 @@ from array import array
 from collections.abc import Iterator
 from operator import itemgetter
 
-from bookmaker.display.tags import Role, Tag
+from bookmaker.display.tags import OUR_LANGUAGE, Role, Tag
 from bookmaker.ink.pdffile import PdfFile, text_string
+from bookmaker.language import spoken
 
 _TYPES = {
     Role.PART: "Part", Role.SECTION: "Sect", Role.PARAGRAPH: "P", Role.LIST: "L", Role.ENTRY: "LI", Role.LABEL: "Lbl",
@@ -215,8 +216,9 @@ class Structure:
         said = b""
         if tag.said:
             said += (b"/Alt" if tag.role is Role.FIGURE else b"/ActualText") + text_string(tag.said)
-        if tag.language and not _same_language(tag.language, self._file.language):
-            said += b"/Lang" + text_string(tag.language)
+        language = spoken(self._file.language) if tag.language == OUR_LANGUAGE else tag.language
+        if language and not _same_language(language, self._file.language):
+            said += b"/Lang" + text_string(language)
         said += self._scopes.get(tag.role, b"")
         if len(self._said) > _KEPT:
             self._said.clear()

@@ -13,6 +13,7 @@ from collections.abc import Callable, Iterable, Iterator, Mapping
 from functools import cache, cached_property
 from pathlib import Path
 from typing import Any, TypeAlias
+from unicodedata import combining, normalize
 
 from fluent.runtime import FluentBundle, FluentResource
 from fluent.runtime.types import FluentType
@@ -32,14 +33,24 @@ class PhraseFault(Exception):
 class Listed(FluentType):
     """Several names, joined when they are printed; of so many things, where a name may stand for several."""
 
-    def __init__(self, items: Iterable[str], catalogue: Catalogue, last: str = "and", count: int | None = None) -> None:
+    def __init__(
+        self, items: Iterable[str | Named], catalogue: Catalogue, last: str = "and", count: int | None = None
+    ) -> None:
         self.items = tuple(items)
         self.count = len(self.items) if count is None else count
         self.catalogue = catalogue
         self.last = last
 
     def format(self, locale: object) -> str:
-        return self.catalogue.joined(self.items, self.last)
+        return str(self)
+
+    def __str__(self) -> str:
+        return self.catalogue.joined([str(item) for item in self.items], self.last)
+
+    def form(self, word: str) -> Listed:
+        """The list with its names in a case."""
+        items = (item.form(word) if isinstance(item, Named) else item for item in self.items)
+        return Listed(items, self.catalogue, self.last, self.count)
 
 
 class Named(FluentType):
@@ -80,10 +91,12 @@ class Catalogue:
         functions: dict[str, Callable[..., Any]] = {
             "OR": _either,
             "COUNT": lambda listed: listed.count,
-            "CASE": lambda named, word: named.form(word) if isinstance(named, Named) else named,
+            "CASE": lambda named, word: named.form(word) if isinstance(named, Named | Listed) else named,
             "GENDER": lambda named: named.gender if isinstance(named, Named) else "none",
         }
         self.language = language
+        self.locale = LOCALES[language].replace("-", "_")
+        self._plain: dict[str, str] = {}
         self._variables: dict[str, frozenset[str]] = {}
         self.bundle = FluentBundle([LOCALES[language]], functions=functions, use_isolating=False)
         for folder in FOLDERS:
@@ -114,12 +127,19 @@ class Catalogue:
 
     def say(self, name: str, wording: int | str = 0, /, **arguments: Argument) -> str:
         """A message filled in; `wording` is the number of one of its wordings, or the name of an attribute."""
+        if not arguments and not wording:
+            if name not in self._plain:
+                self._plain[name] = self._filled(name, 0, {})
+            return self._plain[name]
+        return self._filled(name, wording, arguments)
+
+    def _filled(self, name: str, wording: int | str, arguments: Mapping[str, Argument]) -> str:
         message = self._message(name)
         if isinstance(wording, str):
             pattern = message.attributes[wording]
         else:
             pattern = [message.value, *message.attributes.values()][wording] if wording else message.value
-        text, faults = self.bundle.format_pattern(pattern, arguments)
+        text, faults = self.bundle.format_pattern(pattern, dict(arguments))
         if faults:
             raise PhraseFault(f"{name}: {'; '.join(map(str, faults))}")
         return str(text)
@@ -136,7 +156,22 @@ class Catalogue:
         """“three”; figures above twelve."""
         return self.say("number", n=count)
 
-    def listed(self, items: Iterable[str], last: str = "and", count: int | None = None) -> Listed:
+    def dictionary(self, name: str) -> tuple[str, str]:
+        """The key that sorts names as a dictionary of the language does: by the letters of its alphabet, accents that
+        make no letter of their own and capitals only between names that are otherwise the same."""
+        places = self._alphabet
+        letters: list[str] = []
+        for letter in name.casefold():
+            bare = letter if letter in places else "".join(c for c in normalize("NFKD", letter) if not combining(c))
+            letters += (chr(places[one]) if one in places else one for one in bare)
+        return "".join(letters), name
+
+    @cached_property
+    def _alphabet(self) -> Mapping[str, int]:
+        """The letters of the alphabet, as characters in their order."""
+        return {letter: ord("a") + at for at, letter in enumerate(self.say("alphabet").split())}
+
+    def listed(self, items: Iterable[str | Named], last: str = "and", count: int | None = None) -> Listed:
         """Names as an argument, of so many things."""
         return Listed(items, self, last, count)
 
@@ -195,7 +230,14 @@ def _either(listed: Listed) -> Listed:
     return Listed(listed.items, listed.catalogue, "or", listed.count)
 
 
+def spoken(language: str) -> str:
+    """The language that bookmaker speaks in a publication of that language: itself, without its country (“de” for
+    “de-AT”), or English."""
+    return next((name for name in (language, language.partition("-")[0]) if name in LOCALES), "en")
+
+
 @cache
 def catalogue(language: str) -> Catalogue:
-    """The messages of a language, read once."""
-    return Catalogue(language)
+    """The messages of a language, read once; of English where bookmaker does not speak it."""
+    known = spoken(language)
+    return Catalogue(known) if known == language else catalogue(known)

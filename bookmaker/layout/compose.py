@@ -27,7 +27,6 @@ from bookmaker.book.contents import (
     TitlePage,
 )
 from bookmaker.book.pad import as_pad
-from bookmaker.book.wording import ANSWER_KEY, NOTES
 from bookmaker.display.items import Anchor, Bookmark, Document, Page
 from bookmaker.display.numerals import roman
 from bookmaker.layout.checks import check
@@ -59,12 +58,13 @@ def compose(book: Book, layout: Layout) -> Document:
     if len(front) % 2:
         front.append(BLANK)
     body = [*_kept_apart(leaf for part in book.body for leaf in _told(part, book, layout))]
+    notes = layout.say("heading-notes")
     short = -(len(front) + len(body)) % book.fold
-    body += as_part(note_pages(short, NOTES, layout))
+    body += as_part(note_pages(short, notes, layout))
     numbered = [*zip(front, map(roman, range(1, len(front) + 1)), strict=True)]
     numbered += zip(body, map(str, range(1, len(body) + 1)), strict=True)
     pages = draw_pages(numbered, layout, book.title, book.draft)
-    bookmarks = [*_bookmarks(book), *([Bookmark(NOTES, "notes")] if short else [])]
+    bookmarks = [*_bookmarks(book), *([Bookmark(notes, "notes")] if short else [])]
     language = book.language
     return Document(book.title, book.editor, book.subtitle, pages, tuple(bookmarks), language)
 
@@ -74,7 +74,7 @@ def compose_key(book: Book, layout: Layout) -> Document:
     check(book, layout, "book")
     language = book.language
     layout = layout.speaking(language)
-    title = f"{book.title}: {ANSWER_KEY}"
+    title = layout.say("titled", title=book.title, what=layout.say("heading-answer-key"))
     leaves = flowing([*heading(title, layout), *key_rows(book.puzzles, layout)], layout, "keys", title)
     numbered = list(zip(leaves, map(str, range(1, len(leaves) + 1)), strict=True))
     pages = draw_pages(numbered, layout, book.title, book.draft)

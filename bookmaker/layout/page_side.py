@@ -136,7 +136,7 @@ def capitals(
 
 def draft_stamp(left: float, layout: Layout) -> Iterator[Item]:
     """A line of its own at the head of a page whose type area begins at `left`: plain to see, clear of every grid."""
-    text, size = "DRAFT", layout.type.label.size * 1.3
+    text, size = layout.say("draft"), layout.type.label.size * 1.3
     middle = left + layout.measure / 2
     y = layout.margins.top * 0.5
     half = size * 3.2

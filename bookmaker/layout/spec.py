@@ -9,6 +9,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 from typing import Literal
 
+from bookmaker.language import Argument, Catalogue, catalogue
 from bookmaker.layout.theme import Theme
 from bookmaker.source.diagnostics import Place
 
@@ -177,6 +178,8 @@ class Layout:
     """How leaves of a pad are torn off."""
     based_on: str = ""
     """The layout that this one says its differences from."""
+    language: str = "en"
+    """What bookmaker's own words are set in."""
     places: Mapping[str, Place] = field(default_factory=dict, compare=False)
     """Where its own file has which value, by “section.field”."""
 
@@ -184,7 +187,16 @@ class Layout:
         """The layout with its running text in a language; titles and headings are never hyphenated."""
         scale = self.type
         roles = {name: replace(getattr(scale, name), language=language) for name in ("text", "note", "small")}
-        return replace(self, type=replace(scale, **roles))
+        return replace(self, type=replace(scale, **roles), language=language)
+
+    @property
+    def words(self) -> Catalogue:
+        """The words of the language that it speaks."""
+        return catalogue(self.language)
+
+    def say(self, name: str, **arguments: Argument) -> str:
+        """A message in that language."""
+        return self.words.say(name, **arguments)
 
     def bound(self, pages: int) -> Layout:
         """The layout of a book of so many pages: a thick book opens less flat, so its type area keeps farther from the

@@ -12,7 +12,7 @@ from typing import cast, get_args
 from bookmaker.manifest.entries import Order
 from bookmaker.manifest.publication import PLAIN, PUBLICATION_KEYS, Publication, read_publication
 from bookmaker.manifest.texts import read_line
-from bookmaker.phrases.bands import BAND_NAMES
+from bookmaker.phrases.bands import BAND_NAMES, band_names
 from bookmaker.source import file_limits as limits
 from bookmaker.source.diagnostics import Collector, Place
 from bookmaker.source.placed import Node, Sequence, Table, Word, read_choice, read_fields, read_items, read_text
@@ -45,7 +45,8 @@ def read_heading(node: Node, collector: Collector) -> Heading:
     title = fields.get("title")
     if isinstance(title, Word) and not title.value.strip():
         collector.error(title.place, "no-value", "the book's title is left empty", "it is printed on the title page")
-    order = fields.get("order")
+    order, publication = fields.get("order"), read_publication(fields, collector)
+    bands = read_bands(fields["bands"], collector) if "bands" in fields else band_names(publication.language)
     return Heading(
         place=title.place if title else node.place,
         title=read_line(fields, "title", collector),
@@ -55,9 +56,9 @@ def read_heading(node: Node, collector: Collector) -> Heading:
         layout_place=fields["layout"].place if "layout" in fields else None,
         order=cast(Order | None, read_choice(order, "“order”", collector, get_args(Order))) if order else None,
         order_place=order.place if order else None,
-        band_names=read_bands(fields["bands"], collector) if "bands" in fields else BAND_NAMES,
         permission=read_line(fields, "permission", collector),
-        publication=read_publication(fields, collector),
+        band_names=bands,
+        publication=publication,
         places={name: value.place for name, value in fields.items()},
         archives=_archives(fields["archive"], collector) if "archive" in fields else (),
     )

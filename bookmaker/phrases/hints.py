@@ -24,7 +24,7 @@ def where_said(words: Phrasebook, where: str, filled: int | None) -> str:
 
 def lines_said(words: Phrasebook, lines: Sequence[HouseRef]) -> str:
     """“rows 2, 5 and 7”."""
-    return words.houses(lines)
+    return str(words.houses(lines))
 
 
 def cells_said(words: Phrasebook, cells: Sequence[int]) -> str:

@@ -9,7 +9,8 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from typing import assert_never
 
-from bookmaker.language import Argument, Listed, capital, catalogue
+from bookmaker.language import Argument, Listed, Named, capital, catalogue
+from bookmaker.phrases.titles import noun_of, nouns_of
 from bookmaker.puzzle.grid import REGION_LETTERS, SYMBOLS, Grid, HouseRef
 from bookmaker.puzzle.position import Candidate
 from bookmaker.reasons import MarkRef, Reason
@@ -87,40 +88,37 @@ class Phrasebook:
         ]
         return self.clauses(parts)
 
-    def house(self, ref: HouseRef) -> str:
+    def house(self, ref: HouseRef) -> Named:
         """“row 3”, “the centre box”, “region D”, “the window at r2c2”."""
         grid = self.grid
         match ref.kind:
             case "row" | "column":
-                return self.say(f"house-{ref.kind}", number=str(ref.number))
+                return self.catalogue.named(f"house-{ref.kind}", number=str(ref.number))
             case "box":
-                return self.say("house-box", place=_box_place(grid, ref.number - 1), cell=self.cell(ref.at))
+                return self.catalogue.named("house-box", place=_box_place(grid, ref.number - 1), cell=self.cell(ref.at))
             case "region":
-                return self.say("house-region", letter=REGION_LETTERS[ref.number - 1])
+                return self.catalogue.named("house-region", letter=REGION_LETTERS[ref.number - 1])
         name = self.first(f"house-{ref.kind}-{ref.key}", f"house-{ref.kind}", "house-of-rule")
         last = ref.number + grid.box[0] - 1 if grid.box else ref.number
         numbers: dict[str, Argument] = {"number": str(ref.number), "n": ref.number, "last": str(last)}
-        return self.say(name, noun=self.noun(ref.kind), cell=self.cell(ref.at), **numbers)
+        return self.catalogue.named(name, noun=self.noun(ref.kind), cell=self.cell(ref.at), **numbers)
 
-    def houses(self, refs: Sequence[HouseRef]) -> str:
+    def houses(self, refs: Sequence[HouseRef]) -> Named | Listed:
         """“rows 2 and 5”; “the centre box”; houses of other kinds by name, one after the other."""
         together = f"houses-{refs[0].kind}"
         if len(refs) > 1 and len({ref.kind for ref in refs}) == 1 and self.catalogue.has(together):
-            return self.say(together, numbers=self.numbers(ref.number for ref in refs))
-        return self.catalogue.joined([self.house(ref) for ref in refs], "and")
+            return self.catalogue.named(together, numbers=self.numbers(ref.number for ref in refs))
+        return self.catalogue.listed(self.house(ref) for ref in refs)
 
-    def noun(self, kind: str) -> str:
+    def noun(self, kind: str) -> Argument:
         """What a mark of a kind of rule is called."""
-        return self.say(f"kind-{kind}") if self.catalogue.has(f"kind-{kind}") else kinds()[kind].noun
+        return noun_of(self.catalogue, kinds()[kind])
 
     def nouns(self, kind: str) -> str:
         """What several are called."""
-        if self.catalogue.has(f"kind-{kind}"):
-            return self.say(f"kind-{kind}", "many")
-        title = kinds()[kind].title
-        return title[:1].lower() + title[1:]
+        return nouns_of(self.catalogue, kinds()[kind])
 
-    def mark(self, mark: MarkRef) -> str:
+    def mark(self, mark: MarkRef) -> Named:
         """A mark by what is printed and where: “the thermometer from r1c1 to r4c1”, “the cage of 17 at r1c2”."""
         said: dict[str, Argument] = {"value": mark.value or "none"}
         match mark.anchor:
@@ -153,7 +151,7 @@ class Phrasebook:
         names = [f"{own}-{mark.variety}"] if mark.variety and anchored != "joined" else []
         names += [f"{own}-{anchored}"] + [own] * (anchored not in ("joined", "whole"))
         names += [f"mark-{anchored}-{mark.variety}"] * bool(mark.variety) + [f"mark-{anchored}"]
-        return self.say(self.first(*names), noun=self.noun(mark.kind), **said)
+        return self.catalogue.named(self.first(*names), noun=self.noun(mark.kind), **said)
 
     def marks(self, kind: str) -> str:
         """All marks of a kind: “the arrows”."""
@@ -161,7 +159,7 @@ class Phrasebook:
 
     def technique(self, reason: Reason) -> str:
         """What a step is called: “naked pair”, or by its mark, “thermometer”."""
-        return self.noun(reason.kind) if reason.technique == MARK else self.say(f"technique-{reason.technique}")
+        return str(self.noun(reason.kind)) if reason.technique == MARK else self.say(f"technique-{reason.technique}")
 
     def steps(self, reasons: Iterable[Reason]) -> str:
         """What steps are taken: “the cages, a naked pair and two what-ifs”, in the order in which they are met."""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bookmaker.language import catalogue
 from bookmaker.puzzle.grid import LARGEST
 from bookmaker.rules import kinds
 from bookmaker.rules.common.contract import Rule
@@ -32,7 +33,7 @@ def rules() -> Shape:
 
 def rule(its: type[Rule]) -> Shape:
     """How marks of a kind are typed, with what it is."""
-    told = f"{its.title}. {its.primer()}\n\nFor example:\n\n{its.example}"
+    told = f"{its.title}. {its.primer(catalogue('en'))}\n\nFor example:\n\n{its.example}"
     return {**_body(its.typed), "description": told}
 
 

@@ -10,6 +10,7 @@ from importlib import resources
 from pathlib import Path
 
 from bookmaker.files import write_whole
+from bookmaker.language import catalogue
 from bookmaker.manifest import MANIFEST_NAMES
 from bookmaker.puzzle.puzzle import digits_text
 from bookmaker.rules import kinds
@@ -58,7 +59,7 @@ def _book_of(kind: type[Rule]) -> str:
     rows = [" ".join(text[at : at + 9]) for at in range(0, 81, 9)]
     spaced = ["  ".join((row[:5], row[6:11], row[12:])) for row in rows]
     givens = "\n".join("\n".join(spaced[at : at + 3]) + "\n" for at in (0, 3, 6))
-    about = textwrap.fill(kind.primer(), 110, initial_indent="  # ", subsequent_indent="  # ")
+    about = textwrap.fill(kind.primer(catalogue("en")), 110, initial_indent="  # ", subsequent_indent="  # ")
     return f"""\
 # A book with one puzzle to start from. Print it as it stands:
 #

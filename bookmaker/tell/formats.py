@@ -6,13 +6,14 @@ import json
 import textwrap
 from typing import Any
 
+from bookmaker.language import catalogue
 from bookmaker.phrases import Phrasebook
 from bookmaker.tell.passages import Mood, Passage, Sentence, Story
 
-HEADINGS = {Mood.CRUX: "The hard moment", Mood.ENDING: "To the end"}
-"""Passages that have a heading in Markdown."""
+HEADINGS = {Mood.CRUX: "story-crux", Mood.ENDING: "story-ending"}
+"""The messages of passages that have a heading in Markdown."""
 
-ONWARDS = "On from there"
+ONWARDS = "story-onwards"
 """The heading of what follows the hard moment, if not the end."""
 
 MARGIN = 9
@@ -22,19 +23,23 @@ MARGIN = 9
 def as_text(story: Story, numbered: bool = False, width: int = 88) -> str:
     """Paragraphs wrapped to a width, under the title. `numbered` gives every sentence a line of its own, the numbers of
     its steps in the margin."""
-    head = story.title + (f", set by {story.setter}" if story.setter else "")
+    words = catalogue(story.language)
+    head = words.say("story-set-by", title=story.title, setter=story.setter) if story.setter else story.title
     paragraph = _numbered if numbered else _wrapped
     return "\n\n".join([head, *(paragraph(passage, width) for passage in story.passages)]) + "\n"
 
 
 def as_markdown(story: Story, numbered: bool = False) -> str:
     """The same with the title, the hard moment, what follows it and the end as headings."""
-    lines = [f"# {story.title}", *([f"*set by {story.setter}*"] if story.setter else [])]
+    words = catalogue(story.language)
+    lines = [f"# {story.title}"]
+    if story.setter:
+        lines.append(f"*{words.say('story-setter', setter=story.setter)}*")
     after_crux = False
     for passage in story.passages:
         heading = HEADINGS.get(passage.mood, ONWARDS if after_crux else "")
         if heading:
-            lines.append(f"## {heading}")
+            lines.append(f"## {words.say(heading)}")
         after_crux = passage.mood is Mood.CRUX
         lines.append(passage.text if not numbered else " ".join(_bracketed(said) for said in passage.sentences))
     return "\n\n".join(lines) + "\n"
@@ -66,7 +71,7 @@ def steps_said(told: tuple[int, ...]) -> str:
 def _steps(story: Story) -> list[dict[str, Any]]:
     if not story.steps:
         return []
-    words = Phrasebook(story.steps[0].before.grid)
+    words = Phrasebook(story.steps[0].before.grid, story.language)
     return [
         {
             "number": told.number,

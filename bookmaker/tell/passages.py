@@ -69,3 +69,4 @@ class Story:
     setter: str
     passages: tuple[Passage, ...]
     steps: tuple[Traced, ...] = ()
+    language: str = "en"

@@ -10,6 +10,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 
 from bookmaker.grade.solve_path import SolvePath
+from bookmaker.language import catalogue
 from bookmaker.logic.state import Ground, ground_of
 from bookmaker.proof.findings import Proof
 from bookmaker.puzzle.bits import board_of
@@ -109,10 +110,11 @@ def ends_of(proof: Proof, story: Story) -> tuple[Scene, Scene]:
     """The board as it is given, and the solution."""
     puzzle = proof.entry.puzzle
     assert proof.solution is not None
+    words = catalogue(story.language)
     bare = Position(puzzle.grid, (0,) * (puzzle.grid.size + 1))
     return (
-        Scene("The start", puzzle.given_count, puzzle.givens, bare, regions=any(map(names_region, story.steps))),
-        Scene("The solution", len(puzzle.grid.cells), proof.solution, bare),
+        Scene(words.say("start"), puzzle.given_count, puzzle.givens, bare, regions=any(map(names_region, story.steps))),
+        Scene(words.say("solution"), len(puzzle.grid.cells), proof.solution, bare),
     )
 
 

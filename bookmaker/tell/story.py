@@ -11,6 +11,7 @@ from itertools import groupby
 from bookmaker.grade.automorphism import Automorphism, automorphisms
 from bookmaker.grade.bottlenecks import Bottleneck
 from bookmaker.grade.solve_path import Grade
+from bookmaker.language import Catalogue
 from bookmaker.logic.state import Ground, ground_of
 from bookmaker.phrases import Phrasebook
 from bookmaker.phrases.bands import BAND_NAMES
@@ -75,7 +76,7 @@ def tell(
     steps = trace(ground, proof.grade.path, mirror)
     words = Phrasebook(puzzle.grid, language)
     teller = _Teller(ground, proof.grade, steps, words, full)
-    opening = [Said(part) for part in _opening(puzzle, mirror, rules)]
+    opening = [Said(part) for part in _opening(words.catalogue, puzzle, mirror, rules)]
     opening.append(Said(teller.introduction(band_names[proof.grade.band - 1])))
     voice = Voice(words)
     passages = [(Mood.OPENING, opening), *teller.passages()]
@@ -83,15 +84,17 @@ def tell(
         Passage(mood, tuple(Sentence(voice.say(said.utterance), said.told, said.utterance) for said in sentences))
         for mood, sentences in passages
     ]
-    return Story(entry.title or entry.id, entry.setter, tuple(spoken), steps)
+    return Story(entry.title or entry.id, entry.setter, tuple(spoken), steps, words.catalogue.language)
 
 
-def _opening(puzzle: RuledPuzzle, mirror: Automorphism | None, rules: bool) -> Iterator[Table | RuleSaid | Symmetry]:
+def _opening(
+    words: Catalogue, puzzle: RuledPuzzle, mirror: Automorphism | None, rules: bool
+) -> Iterator[Table | RuleSaid | Symmetry]:
     """The grid, its rules if they are to be said, its symmetry."""
     grid = puzzle.grid
     yield Table(grid.size, puzzle.given_count, "boxes" if grid.box else "irregular" if grid.regions else "none")
     if rules:
-        yield from (RuleSaid(rule.sentence()) for rule in puzzle.rules)
+        yield from (RuleSaid(rule.sentence(words)) for rule in puzzle.rules)
     if mirror:
         yield Symmetry(mirror.name, mirror.swapped)
 

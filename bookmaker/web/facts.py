@@ -14,6 +14,7 @@ from bookmaker.book.rating import rating_of
 from bookmaker.book.rulestext import rules_text
 from bookmaker.book.smart_quotes import smart_quotes
 from bookmaker.book.wording import date_in_words, kinds
+from bookmaker.language import catalogue
 from bookmaker.phrases import Phrasebook
 from bookmaker.proof import Proof
 from bookmaker.proof.notes_text import editor_notes
@@ -36,12 +37,12 @@ def summary(card: Card, proof: Proof, band_names: Sequence[str], chapter: str = 
     rating = rating_of(entry.puzzle, graded, band_names) if graded else None
     return {
         "id": entry.id,
-        "title": smart_quotes(entry.title) if entry.title else ", ".join(kinds(entry.puzzle)),
+        "title": smart_quotes(entry.title) if entry.title else ", ".join(kinds(catalogue("en"), entry.puzzle)),
         "setter": entry.setter,
-        "shown": date_in_words(entry.shown) if entry.shown else "",
+        "shown": date_in_words(catalogue("en"), entry.shown) if entry.shown else "",
         "when": str(entry.shown or ""),
         "chapter": chapter,
-        "kinds": list(kinds(entry.puzzle)),
+        "kinds": list(kinds(catalogue("en"), entry.puzzle)),
         "size": entry.puzzle.grid.size,
         "givens": entry.puzzle.given_count,
         "verdict": card.verdict,
@@ -68,7 +69,7 @@ def summary(card: Card, proof: Proof, band_names: Sequence[str], chapter: str = 
 def particulars(proof: Proof, with_notes: bool = False) -> dict[str, Any]:
     """What is shown of one open puzzle, but for its picture and its path."""
     entry = proof.entry
-    rules = rules_text(entry.puzzle)
+    rules = rules_text(catalogue("en"), entry.puzzle)
     verdict = proof.verdict
     pair = (verdict.first, verdict.second) if isinstance(verdict, Several) else None
     return {
@@ -77,7 +78,7 @@ def particulars(proof: Proof, with_notes: bool = False) -> dict[str, Any]:
         "link": entry.link,
         "consent": {
             "by": entry.consent.by,
-            "on": date_in_words(entry.consent.on) if entry.consent.on else "",
+            "on": date_in_words(catalogue("en"), entry.consent.on) if entry.consent.on else "",
             "note": entry.consent.note,
         },
         "solution": list(proof.solution) if proof.solution else None,

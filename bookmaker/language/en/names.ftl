@@ -1,5 +1,8 @@
 ### What things are called: cells and digits in lists, houses, marks, techniques.
 
+# The letters in the order of a dictionary.
+alphabet = a b c d e f g h i j k l m n o p q r s t u v w x y z
+
 ## Lists
 
 list-more = { $most }, { $next }

@@ -11,7 +11,8 @@ from dataclasses import replace
 
 from bookmaker.book.reading import grid_read
 from bookmaker.display.items import Group, Item, Rect, tagged
-from bookmaker.display.tags import ENGLISH, Role, Tag
+from bookmaker.display.tags import OUR_LANGUAGE, Role, Tag
+from bookmaker.language import capital, catalogue
 from bookmaker.layout.art.gridart import SHADE, art_of, frame_for, outside
 from bookmaker.layout.setting.text import FONTS
 from bookmaker.puzzle.grid import REGION_LETTERS, Grid
@@ -55,7 +56,7 @@ def lane(cell: float, high: float = LEAST) -> float:
     return max(ROOM.left * cell, 1.7 * high)
 
 
-def miniature(grid: Grid, size: float, pointed: int | None = None) -> tuple[Group, float]:
+def miniature(grid: Grid, size: float, pointed: int | None = None, language: str = "en") -> tuple[Group, float]:
     """An empty grid with its coordinates, no larger than type of this size needs it, from their top left corner: one
     cell shaded, or else each region with its letter. And how high it is."""
     cell, high = AIRY * size, FONTS.figure_height(FONT) * size
@@ -70,9 +71,12 @@ def miniature(grid: Grid, size: float, pointed: int | None = None) -> tuple[Grou
             frame.figures(frame.centre(_middle(grid, region)), REGION_LETTERS[number], high / cell, font=FONT)
             for number, region in enumerate(grid.regions)
         )
-    words = ". ".join(grid_read(bare)) if pointed is None else f"{cell_said(grid, pointed)} is shaded"
+    words = catalogue(language)
+    said = f"{'. '.join(grid_read(words, bare))}."
+    if pointed is not None:
+        said = words.sentence("cell-shaded", cell=cell_said(words, grid, pointed))
     side = grid.size * cell
-    told = Tag(Role.FIGURE, f"{words[:1].upper()}{words[1:]}.", language=ENGLISH, box=(0.0, 0.0, side, side))
+    told = Tag(Role.FIGURE, capital(said), language=OUR_LANGUAGE, box=(0.0, 0.0, side, side))
     return Group((tagged((told,), *items),), beside, beside), beside + side
 
 

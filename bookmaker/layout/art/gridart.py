@@ -13,6 +13,7 @@ from functools import lru_cache
 from typing import TypeAlias
 
 from bookmaker.display.items import Group, Item, Move, Path, Point, Rect, Straight, Stroke, Text
+from bookmaker.language import catalogue
 from bookmaker.layout.art.gridtold import candidates_said, grid_told
 from bookmaker.layout.setting.fonts import FontBook
 from bookmaker.puzzle.grid import SYMBOLS, Grid
@@ -51,12 +52,13 @@ def draw_grid(
     shaded: Sequence[int] = (),
     weight: float = 1.0,
     said: Mapping[int, str] | None = None,
+    language: str = "en",
 ) -> Group:
     """The grid with its givens; with `solution`, the other digits too, lighter than the givens.
 
     `marks` off leaves out the rules' marks. `position` pencils its candidates into the empty cells; `shaded` cells
     have a light ground. The grid's own lines are `weight` times as heavy as usual. `said` is what cells say to a reader
-    who does not see them, if it is not what they hold.
+    who does not see them, if it is not what they hold; the `language` is theirs.
     """
     frame = frame_for(puzzle.grid, cell)
     art = [*art_of(puzzle, cell, marks, weight)]
@@ -64,8 +66,8 @@ def draw_grid(
     items: list[Item] = [Rect(*frame.corner(at), cell, cell, fill=SHADE) for at in shaded]
     items += (item for item, _ in art)
     if position is not None:
-        said = candidates_said(puzzle.grid, position)
-    told = grid_told(puzzle, cell, items, digits, marks=marks, said=said)
+        said = candidates_said(catalogue(language), puzzle.grid, position)
+    told = grid_told(puzzle, cell, items, digits, marks=marks, said=said, language=language)
     pencilled = () if position is None else _candidates(puzzle, frame, position)
     return Group((*told, *pencilled), name=name)
 

@@ -13,7 +13,8 @@ from functools import lru_cache
 from bookmaker.book.contents import BookPuzzle
 from bookmaker.book.reading import grid_read
 from bookmaker.display.items import Group, Item, Tagged, tagged
-from bookmaker.display.tags import ENGLISH, Role, Tag
+from bookmaker.display.tags import OUR_LANGUAGE, Role, Tag
+from bookmaker.language import Catalogue, catalogue
 from bookmaker.puzzle.grid import SYMBOLS, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules import margins_of
@@ -32,52 +33,59 @@ def grid_told(
     order: int = 0,
     marks: bool = True,
     said: Mapping[int, str] | None = None,
+    language: str = "en",
 ) -> tuple[Item, ...]:
     """The items of a grid, `art` and then what is drawn of the digits with the cell of each, in elements of this order.
     The art has no words without `marks`; `said` is what cells say in which nothing is drawn, if they are not empty."""
-    grid = puzzle.grid
+    grid, words = puzzle.grid, catalogue(language)
     beyond, side = margins_of(puzzle.rules, grid), grid.size * cell
-    words = ". ".join(grid_read(puzzle)) if marks else ""
+    told = ". ".join(grid_read(words, puzzle)) if marks else ""
     drawn = tuple(art)
-    if words:
+    if told:
         across, down = side + (beyond.left + beyond.right) * cell, side + (beyond.top + beyond.bottom) * cell
         box = -beyond.left * cell, -beyond.top * cell, across, down
-        drawn = (tagged((Tag(Role.FIGURE, f"{words}.", order, language=ENGLISH, box=box),), *drawn),)
+        drawn = (tagged((Tag(Role.FIGURE, f"{told}.", order, language=OUR_LANGUAGE, box=box),), *drawn),)
     held: dict[int, list[Item]] = {}
     for at, item in digits:
         held.setdefault(at, []).append(item)
-    table = Tag(Role.TABLE, "", order, language=ENGLISH, box=(0.0, 0.0, side, side))
-    return *drawn, tagged((table,), *_rows(puzzle, held, said or {}))
+    table = Tag(Role.TABLE, "", order, language=OUR_LANGUAGE, box=(0.0, 0.0, side, side))
+    return *drawn, tagged((table,), *_rows(words, puzzle, held, said or {}))
 
 
-def check_told(puzzle: BookPuzzle, letters: Group, order: int = 0) -> Tagged:
+def check_told(words: Catalogue, puzzle: BookPuzzle, letters: Group, order: int = 0) -> Tagged:
     """The letters of a check row that are drawn in a grid: which cell has which."""
     grid = puzzle.puzzle.grid
-    cells = "; ".join(f"{letter}: {cell_said(grid, at)}" for letter, at in zip(LETTERS, puzzle.check, strict=False))
-    return tagged((Tag(Role.FIGURE, f"Cells of the check row: {cells}.", order, language=ENGLISH),), letters)
+    cells = "; ".join(
+        f"{letter}: {cell_said(words, grid, at)}" for letter, at in zip(LETTERS, puzzle.check, strict=False)
+    )
+    return tagged((Tag(Role.FIGURE, words.say("check-cells", cells=cells), order, language=OUR_LANGUAGE),), letters)
 
 
-def candidates_said(grid: Grid, position: Position) -> dict[int, str]:
+def candidates_said(words: Catalogue, grid: Grid, position: Position) -> dict[int, str]:
     """For each cell without a digit the candidates that it has."""
     said = {}
     for at in grid.cells:
         if not position.placed >> at & 1:
             left = [SYMBOLS[digit - 1] for digit in grid.digits if position.may(at, digit)]
-            said[at] = f"{'candidate' if len(left) == 1 else 'candidates'} {' '.join(left)}" if left else "empty"
+            said[at] = words.say("cell-empty")
+            if left:
+                said[at] = words.say("cell-candidates", n=len(left), digits=" ".join(left))
     return said
 
 
-def _rows(puzzle: RuledPuzzle, held: Mapping[int, Sequence[Item]], said: Mapping[int, str]) -> Iterator[Tagged]:
+def _rows(
+    words: Catalogue, puzzle: RuledPuzzle, held: Mapping[int, Sequence[Item]], said: Mapping[int, str]
+) -> Iterator[Tagged]:
     grid = puzzle.grid
-    yield _heads(grid.size)
+    yield _heads(words, grid.size)
     at = 0
     for row in range(grid.size):
-        cells = [_head(Role.ROW_HEAD, f"row {row + 1}")]
+        cells = [_head(Role.ROW_HEAD, words.say("row-numbered", number=str(row + 1)))]
         for given in puzzle.givens[at : at + grid.size]:
             if at in held:
-                cells.append(Tagged(tuple(held[at]), tag=_cell(f"given {SYMBOLS[given - 1]}" if given else "")))
+                cells.append(Tagged(tuple(held[at]), tag=_cell(_given(words, given))))
             else:
-                cells.append(_silent(said.get(at, "empty")))
+                cells.append(_silent(said.get(at) or words.say("cell-empty")))
             at += 1
         yield Tagged(tuple(cells), tag=_ROW)
 
@@ -85,10 +93,15 @@ def _rows(puzzle: RuledPuzzle, held: Mapping[int, Sequence[Item]], said: Mapping
 _ROW = Tag(Role.ROW)
 
 
+@lru_cache(maxsize=64)
+def _given(words: Catalogue, digit: int) -> str:
+    return words.say("cell-given", digit=SYMBOLS[digit - 1]) if digit else ""
+
+
 @lru_cache(maxsize=32)
-def _heads(size: int) -> Tagged:
+def _heads(words: Catalogue, size: int) -> Tagged:
     """The row of the columns' heads; the corner over the heads of the rows says nothing."""
-    heads = (_head(Role.COLUMN_HEAD, f"column {column + 1}") for column in range(size))
+    heads = (_head(Role.COLUMN_HEAD, words.say("column-numbered", number=str(column + 1))) for column in range(size))
     return Tagged((_head(Role.COLUMN_HEAD, ""), *heads), tag=_ROW)
 
 

@@ -13,20 +13,19 @@ from math import log1p
 from bookmaker.book.contents import Rating
 from bookmaker.display.items import Group, Item, Point, Stroke
 from bookmaker.display.shapes import polyline
-from bookmaker.rules.common.words.wording import counted, listed, one_or_many
+from bookmaker.language import Catalogue
 
 OUTLINE = Stroke(0.5, join="round")
 GROUND = 0.85
 """Grey of the area under the outline."""
 
 
-def profile_said(rating: Rating) -> str:
+def profile_said(words: Catalogue, rating: Rating) -> str:
     """The profile in words: how many moments it has, and where it is narrow."""
-    words = f"Solve profile of {counted(len(rating.profile), 'moment')}"
-    if rating.narrow:
-        noun = one_or_many(len(rating.narrow), "moment", "moments")
-        words += f", narrow at {noun} {listed(str(at + 1) for at in rating.narrow)}"
-    return words
+    moments = len(rating.profile)
+    at = words.listed(str(at + 1) for at in rating.narrow)
+    name = "profile-narrow" if rating.narrow else "profile-of"
+    return words.say(name, n=moments, number=words.number(moments), at=at)
 
 
 def profile(efforts: Sequence[float], narrow: Sequence[int], wide: float, high: float, ceiling: float) -> Group:

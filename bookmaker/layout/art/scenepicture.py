@@ -13,7 +13,8 @@ from dataclasses import replace
 from math import ceil, sqrt
 
 from bookmaker.display.items import Group, Item, Line, Move, Path, Point, Rect, Segment, Straight, Stroke, Text, tagged
-from bookmaker.display.tags import ENGLISH, Role, Tag
+from bookmaker.display.tags import OUR_LANGUAGE, Role, Tag
+from bookmaker.language import Catalogue, catalogue
 from bookmaker.layout.art.coordinates import coordinates, region_letters
 from bookmaker.layout.art.gridart import SHADE, draw_grid, frame_for
 from bookmaker.layout.art.gridtold import candidates_said
@@ -64,48 +65,52 @@ def _set(digits: Sequence[int], at: int, scene: Scene) -> tuple[int, float]:
     return across, min(FEW, 0.86 * FIELD / max(across, 2))
 
 
-def draw_scene(puzzle: RuledPuzzle, scene: Scene, cell: float, name: str) -> Group:
+def draw_scene(puzzle: RuledPuzzle, scene: Scene, cell: float, name: str, language: str = "en") -> Group:
     """The board with its marks, digits, candidates, and what is pointed out."""
     frame = frame_for(puzzle.grid, cell)
-    board = draw_grid(puzzle, cell, name, scene.digits, shaded=scene.shaded, said=_candidates_told(puzzle.grid, scene))
+    said = _candidates_told(catalogue(language), puzzle.grid, scene)
+    board = draw_grid(puzzle, cell, name, scene.digits, shaded=scene.shaded, said=said, language=language)
     items: list[Item] = [corners(*frame.corner(at), cell) for at in scene.look if at != scene.goes]
     if scene.goes is not None:
         items.append(heavy_frame(*frame.corner(scene.goes), cell))
     items += _candidates(frame, scene)
     items += _what_follows(frame, scene)
-    words = ". ".join(_pointed_out(puzzle.grid, scene))
+    words = ". ".join(_pointed_out(catalogue(language), puzzle.grid, scene))
     if words:
         side = puzzle.grid.size * cell
-        items = [tagged((Tag(Role.FIGURE, f"{words}.", language=ENGLISH, box=(0.0, 0.0, side, side)),), *items)]
+        items = [tagged((Tag(Role.FIGURE, f"{words}.", language=OUR_LANGUAGE, box=(0.0, 0.0, side, side)),), *items)]
     if scene.regions:
         plain = {at for at in puzzle.grid.cells if scene.digits[at]} - {*scene.look, scene.goes, *scene.rounds}
         items += region_letters(puzzle.grid, cell, plain)
     return Group((board, coordinates(puzzle, cell), *items))
 
 
-def _pointed_out(grid: Grid, scene: Scene) -> Iterator[str]:
+def _pointed_out(words: Catalogue, grid: Grid, scene: Scene) -> Iterator[str]:
     """What is pointed out, in words."""
     look = [at for at in scene.look if at != scene.goes]
     if look:
-        yield f"Look at {cells_said(grid, look)}"
+        yield words.say("look-at", cells=cells_said(words, grid, look))
     if scene.shaded:
-        yield f"Look along {cells_said(grid, scene.shaded)}"
+        yield words.say("look-along", cells=cells_said(words, grid, scene.shaded))
     if scene.goes is not None:
-        yield f"Filled next: {cell_said(grid, scene.goes)}"
+        yield words.say("filled-next", cell=cell_said(words, grid, scene.goes))
     struck: dict[int, list[int]] = {}
     for at, digit in sorted(scene.struck):
         struck.setdefault(digit, []).append(at)
     for digit, cells in sorted(struck.items()):
-        yield f"Eliminated: {SYMBOLS[digit - 1]} from {cells_said(grid, cells)}"
+        yield words.say("eliminated", digit=SYMBOLS[digit - 1], cells=cells_said(words, grid, cells))
     rounds = sorted((number, at) for at, numbers in scene.rounds.items() for number in numbers if at in scene.follows)
     for number, at in rounds:
-        digits = " or ".join(SYMBOLS[digit - 1] for digit in scene.follows[at])
-        yield f"{f'In round {number}' if number else 'Supposed'}: {digits} in {cell_said(grid, at)}"
+        digits = words.listed((SYMBOLS[digit - 1] for digit in scene.follows[at]), "or")
+        name = "in-round" if number else "supposed"
+        yield words.say(name, round=str(number), digits=digits, cell=cell_said(words, grid, at))
 
 
-def _candidates_told(grid: Grid, scene: Scene) -> dict[int, str]:
+def _candidates_told(words: Catalogue, grid: Grid, scene: Scene) -> dict[int, str]:
     """What the cells without a digit say of their candidates; where none are drawn, nothing."""
-    return {at: words for at, words in candidates_said(grid, scene.pencil).items() if words != "empty"}
+    return {
+        at: said for at, said in candidates_said(words, grid, scene.pencil).items() if said != words.say("cell-empty")
+    }
 
 
 def corners(x: float, y: float, cell: float) -> Path:

@@ -42,9 +42,6 @@ UNDER, CLOSER = 1.4, 1.0
 SMALLER = 1.3
 """Cells of a grid of fewer than nine rows may be so much larger than the largest of a usual one."""
 
-KEY_POINTER = "Key on page "
-HINT_POINTER = "Hints on page "
-
 POINTERS = 0.45
 """The most of a puzzle's width that pointers take on one line."""
 
@@ -166,10 +163,11 @@ class Block:
         )
         if diagnostics:
             raise BookErrors(diagnostics)
-        told = grid_told(puzzle.puzzle, self.cell, (item for item, _ in art), digits, GRID)
+        language = self.layout.language
+        told = grid_told(puzzle.puzzle, self.cell, (item for item, _ in art), digits, GRID, language=language)
         grid = Group(told, name=f"grid {puzzle.id}")
         corner = x + self.claim.left * self.cell, y + self.claim.top * self.cell
-        told_letters = check_told(puzzle, letters, GRID) if letters else None
+        told_letters = check_told(self.layout.words, puzzle, letters, GRID) if letters else None
         along = coordinates(puzzle.puzzle, self.cell) if self.layout.puzzles.coordinates else None
         return Group(tuple(part for part in (grid, told_letters, along) if part), *corner)
 
@@ -179,10 +177,13 @@ class Block:
             return
         label = self.layout.type.label
         tags = (POINTER,)
-        yield PageNumber(0.0, 0.0, KEY_POINTER, f"key {self.puzzle.id}", label, 0.25, tags=tags), 0.0
+        yield PageNumber(0.0, 0.0, _key_pointer(self.layout), f"key {self.puzzle.id}", label, 0.25, tags=tags), 0.0
         if _points_to_hints(self.puzzle, self.layout, self.width):
-            back = width(f"{KEY_POINTER}000", label) + label.size
-            yield PageNumber(0.0, 0.0, HINT_POINTER, f"hint 1 {self.puzzle.id}", label, 0.25, tags=tags), back
+            back = width(f"{_key_pointer(self.layout)}000", label) + label.size
+            yield (
+                PageNumber(0.0, 0.0, _hint_pointer(self.layout), f"hint 1 {self.puzzle.id}", label, 0.25, tags=tags),
+                back,
+            )
 
 
 def levelled(blocks: Sequence[Block]) -> tuple[Block, ...]:
@@ -223,18 +224,18 @@ def _claim(puzzle: BookPuzzle, layout: Layout) -> Margins:
 def pointers_width(puzzle: BookPuzzle, layout: Layout, wide: float) -> float:
     """Room for the pointers on one line under a puzzle."""
     label = layout.type.label
-    key = width(f"{KEY_POINTER}000", label)
+    key = width(f"{_key_pointer(layout)}000", label)
     return key + (_hint_width(layout) if _points_to_hints(puzzle, layout, wide) else 0.0)
 
 
 def _hint_width(layout: Layout) -> float:
     label = layout.type.label
-    return width(f"{HINT_POINTER}000", label) + label.size
+    return width(f"{_hint_pointer(layout)}000", label) + label.size
 
 
 def _points_to_hints(puzzle: BookPuzzle, layout: Layout, wide: float) -> bool:
     """Is there a pointer to the hints? Not where it would leave a note too little room, as in large print."""
-    key = width(f"{KEY_POINTER}000", layout.type.label)
+    key = width(f"{_key_pointer(layout)}000", layout.type.label)
     return puzzle.hints is not None and key + _hint_width(layout) <= POINTERS * wide
 
 
@@ -268,6 +269,16 @@ def fit_above(
     )
     cell = min(most, tallest, wide / (size + claim.left + claim.right))
     return Block(puzzle, layout, "above", wide, depth, hang, cell, claim, head, note)
+
+
+def _key_pointer(layout: Layout) -> str:
+    """What stands before the page of a key."""
+    return f"{layout.say('key-on-page')} "
+
+
+def _hint_pointer(layout: Layout) -> str:
+    """What stands before the page of the hints."""
+    return f"{layout.say('hints-on-page')} "
 
 
 def _under(layout: Layout) -> float:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from bookmaker.book.contents import Book, Foreword, Guide, ImprintPage, TitlePage
+from bookmaker.book.wording import edited_by
 from bookmaker.display.items import Group, Item, Text, tagged
 from bookmaker.display.tags import OURS, PARAGRAPH, Role, Tag
 from bookmaker.layout.art.ridge import ridge
@@ -44,7 +45,7 @@ def title_leaf(part: TitlePage, book: Book, layout: Layout) -> UnnumberedPage:
         drawn = rise(book.puzzles, worn(layout), wide, min(wide * 0.62, room), CELLS, "title")
         items.append(Group((drawn.art,), sheet.x, base - drawn.high))
         foot = sheet.y + layout.depth - line
-        for order, words in ((1, part.publisher), (0, f"Edited by {book.editor}" if book.editor else "")):
+        for order, words in ((1, part.publisher), (0, edited_by(layout.words, book.editor))):
             if words:
                 told = Tag(Role.PARAGRAPH, words, order)
                 items.append(tagged((told,), capitals(sheet.x, foot, words, layout, layout.measure)))

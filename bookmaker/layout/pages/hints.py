@@ -14,6 +14,7 @@ from functools import partial
 from math import ceil
 
 from bookmaker.book.contents import BookPuzzle, HintPages
+from bookmaker.book.wording import LEVELS
 from bookmaker.display.items import Group, Item, Link, Text, tagged
 from bookmaker.display.tags import BODY, ENTRY, HEADING, LABEL, LINK, LIST, OURS, further
 from bookmaker.layout.art.coordinates import miniature
@@ -30,14 +31,12 @@ EMS = 22
 EXAMPLE = 4, 1
 """The row and the column, from 0, of the cell that the note names and the small grid shows."""
 
-ORDINALS = ("first", "second", "third")
-
 
 def hints_pages(part: HintPages, puzzles: Sequence[BookPuzzle], layout: Layout) -> list[UnnumberedPage]:
     """Pages of hints; each level begins on a page that does not face the level before it."""
     leaves: list[UnnumberedPage] = []
-    for level, title in enumerate(part.levels, start=1):
-        head = [*heading(f"{part.heading}: {title.lower()}", layout)]
+    for level, _ in enumerate(part.levels, start=1):
+        head = [*heading(layout.say(f"hints-level-{level}"), layout)]
         if level == 1:
             measure = min(layout.measure, 40 * layout.type.text.size)
             head += [*paragraph(part.note, layout.type.text, measure, layout.line, tags=(OURS,)), Row(layout.line / 2)]
@@ -98,17 +97,16 @@ def _example(puzzles: Sequence[BookPuzzle], layout: Layout) -> Row:
 
 
 def _miniature(grid: Grid, x: float, layout: Layout, pointed: int | None = None) -> Row:
-    drawn, high = miniature(grid, layout.type.small.size, pointed)
+    drawn, high = miniature(grid, layout.type.small.size, pointed, layout.language)
     return Row(ceil(high / layout.line) * layout.line, (Group((drawn,), x),))
 
 
 def _line(text: str, puzzle: BookPuzzle, level: int, first: bool, layout: Layout, indent: float) -> Iterator[Item]:
     """A line of a hint; the first one has the number of its puzzle before it."""
     small, base = layout.type.small, (1 - DROP) * layout.line
-    if level < len(ORDINALS):
-        target, next_one = f"hint {level + 1} {puzzle.id}", f"{ORDINALS[level]} hint"
-    else:
-        target, next_one = f"key {puzzle.id}", "key"
+    last = level == LEVELS[-1]
+    target = f"key {puzzle.id}" if last else f"hint {level + 1} {puzzle.id}"
+    leads = layout.say(f"hint-leads-{'key' if last else level + 1}", number=str(puzzle.number))
     entry = (LIST, ENTRY, BODY, LINK)
     yield tagged(
         entry if first else further(entry),
@@ -119,17 +117,17 @@ def _line(text: str, puzzle: BookPuzzle, level: int, first: bool, layout: Layout
             width(text, small),
             1.3 * small.size,
             target,
-            f"{next_one} for puzzle {puzzle.number}",
+            leads,
         ),
     )
     if first:
         number = str(puzzle.number)
         edge = indent - 0.7 * small.size
-        wide = width(number, small)
+        wide, leads = width(number, small), layout.say("hint-leads-puzzle", number=number)
         yield tagged(
             (LIST, ENTRY.further, LABEL, LINK),
             Text(edge, base, number, "sans-bold", small.size * 0.95, anchor="end"),
-            Link(edge - wide, base - small.size, wide, 1.3 * small.size, f"puzzle {puzzle.id}", f"puzzle {number}"),
+            Link(edge - wide, base - small.size, wide, 1.3 * small.size, f"puzzle {puzzle.id}", leads),
         )
 
 
@@ -150,7 +148,7 @@ def _plain_line(
 def _between(level: int, layout: Layout) -> UnnumberedPage:
     """What stands beside the last page of a level, so that the next does not."""
     note = layout.type.note
-    words = f"The {ORDINALS[level - 1]} hints are overleaf."
+    words = layout.say(f"hints-overleaf-{level}")
 
     def draw(sheet: PageSide, labels: Labels) -> tuple[Item, ...]:
         middle = sheet.x + layout.measure / 2

@@ -12,7 +12,7 @@ from math import ceil
 
 from bookmaker.book.contents import BookPuzzle
 from bookmaker.display.items import Group, Item, Text, tagged
-from bookmaker.display.tags import ENGLISH, HEADING, PARAGRAPH, SECTION, Role, Tag
+from bookmaker.display.tags import HEADING, OUR_LANGUAGE, PARAGRAPH, SECTION, Role, Tag
 from bookmaker.layout.art.gridart import draw_grid
 from bookmaker.layout.art.profile import profile, profile_said
 from bookmaker.layout.lengths import mm
@@ -90,7 +90,14 @@ def _drawn(keys: Sequence[Key], layout: Layout, gutter: float, ceiling: float) -
     x = 0.0
     for key in keys:
         foot, caption = _depth(key, layout), tagged((title_tag(key.puzzle, HEADING),), *_caption(key, layout, x))
-        drawn = draw_grid(key.puzzle.puzzle, key.cell, f"key {key.puzzle.id}", key.puzzle.solution or (), marks=False)
+        drawn = draw_grid(
+            key.puzzle.puzzle,
+            key.cell,
+            f"key {key.puzzle.id}",
+            key.puzzle.solution or (),
+            marks=False,
+            language=layout.language,
+        )
         grid = Group((drawn,), x, CAPTION * layout.line)
         yield tagged((SECTION,), caption, grid, *_under(key, layout, x, foot, ceiling))
         yield from _foot(key, layout, x, foot + layout.line)
@@ -123,7 +130,7 @@ def _under(key: Key, layout: Layout, x: float, y: float, ceiling: float) -> Iter
     if rating and rating.profile:
         wide = min(key.side, 9 * key.cell)
         drawn = profile(rating.profile, rating.narrow, wide, high, ceiling)
-        told = Tag(Role.FIGURE, profile_said(rating), language=ENGLISH, box=(0.0, -high, wide, high))
+        told = Tag(Role.FIGURE, profile_said(layout.words, rating), language=OUR_LANGUAGE, box=(0.0, -high, wide, high))
         yield Group((tagged((told,), drawn),), x, y)
     for at, words in enumerate(broken(key.puzzle.flaw, label.font, label.size, key.side)):
         text = Text(x, y - high + (at + 1) * layout.line, words, "sans-bold", label.size)
@@ -134,5 +141,15 @@ def _foot(key: Key, layout: Layout, x: float, y: float) -> Iterator[Item | PageN
     """How many steps the profile has, and the way back."""
     label, rating, tags = layout.type.label, key.puzzle.rating, (SECTION.further, PARAGRAPH)
     if rating and rating.profile:
-        yield tagged(tags, Text(x, y, f"{rating.steps} steps", label.font, label.size, 0.25))
-    yield PageNumber(x + key.side, y, "page ", f"puzzle {key.puzzle.id}", label, 0.25, tags=tags)
+        yield tagged(
+            tags,
+            Text(
+                x,
+                y,
+                layout.say("steps-counted", n=rating.steps, number=str(rating.steps)),
+                label.font,
+                label.size,
+                0.25,
+            ),
+        )
+    yield PageNumber(x + key.side, y, f"{layout.say('page')} ", f"puzzle {key.puzzle.id}", label, 0.25, tags=tags)

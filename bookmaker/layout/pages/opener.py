@@ -18,9 +18,8 @@ from bookmaker.layout.page_side import PageSide, UnnumberedPage
 from bookmaker.layout.pages.parts import flowing, heading
 from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.text import DROP, Labels, Row, broken, paragraph
-from bookmaker.layout.spec import Layout, Type
+from bookmaker.layout.spec import Layout
 from bookmaker.layout.themefile import worn
-from bookmaker.rules.common.words.wording import counted
 
 TITLE, GROUND = 0.24, 0.78
 """Where the title begins and where the ridge stands, as shares of the page's depth."""
@@ -82,16 +81,18 @@ def _range(chapter: Chapter, book: Book, layout: Layout, wide: float) -> Iterato
         grey = 0.0 if numbers else 0.45
         named = Text(x, (2 - DROP) * line, name, label.font, label.size, grey, anchor="middle")
         yield tagged((PARAGRAPH,), named)
-        for at, words in enumerate(_numbers(numbers, label, wide / 6)):
+        for at, words in enumerate(_numbers(numbers, layout, wide / 6)):
             text = Text(x, (UNDER - DROP + at) * line, words, "sans-bold", label.size, anchor="middle")
             yield tagged((PARAGRAPH.further,), text)
 
 
-def _numbers(numbers: Sequence[int], label: Type, wide: float) -> tuple[str, ...]:
+def _numbers(numbers: Sequence[int], layout: Layout, wide: float) -> tuple[str, ...]:
     """The numbers in a narrow column: each, or runs of them, or how many there are."""
+    label, words = layout.type.label, layout.words
     each = ", ".join(map(str, numbers))
+    counted = words.say("puzzles-counted", n=len(numbers), number=words.number(len(numbers)))
     lines = broken(each, label.font, label.size, wide)
-    for shorter in (", ".join(_runs(numbers)), counted(len(numbers), "puzzle")):
+    for shorter in (", ".join(_runs(numbers)), counted):
         if len(lines) > MOST:
             lines = broken(shorter, label.font, label.size, wide)
     return lines

@@ -13,7 +13,7 @@ from math import ceil
 from bookmaker.book.contents import Lesson, Primer, WorkedFigure
 from bookmaker.book.reading import figure_read
 from bookmaker.display.items import Tagged, tagged
-from bookmaker.display.tags import ENGLISH, HEADING, OURS, SECTION, Role, Tag
+from bookmaker.display.tags import HEADING, OUR_LANGUAGE, OURS, SECTION, Role, Tag
 from bookmaker.layout.art.swatch import figure_size, legible_cell, worked_figure
 from bookmaker.layout.page_side import UnnumberedPage
 from bookmaker.layout.pages.columned import GUTTER, Columns, columned
@@ -58,12 +58,11 @@ def _lesson(lesson: Lesson, layout: Layout, wide: float) -> Iterator[Row]:
     usual = (CELL if down < LARGE else LARGE_CELL) * line
     cell = min(max(usual, legible_cell(figure.sample, smallest_figure(layout))), wide / across)
     yield Row(0.4 * line)
-    yield Row(ceil(2 * down * cell / line) * line / 2, (_told(figure, cell),), tags=(SECTION.further,))
+    yield Row(ceil(2 * down * cell / line) * line / 2, (_told(layout, figure, cell),), tags=(SECTION.further,))
 
 
-def _told(figure: WorkedFigure, cell: float) -> Tagged:
+def _told(layout: Layout, figure: WorkedFigure, cell: float) -> Tagged:
     """The figure and what it shows, read after its paragraph."""
     box = (0.0, 0.0, *figure_size(figure, cell))
-    return tagged(
-        (Tag(Role.FIGURE, f"{figure_read(figure)}.", 1, language=ENGLISH, box=box),), worked_figure(figure, cell)
-    )
+    told = Tag(Role.FIGURE, f"{figure_read(layout.words, figure)}.", 1, language=OUR_LANGUAGE, box=box)
+    return tagged((told,), worked_figure(figure, cell))

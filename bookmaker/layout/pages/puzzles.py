@@ -160,7 +160,7 @@ def _turn_over(layout: Layout) -> UnnumberedPage:
     """The page before two that face each other, where these would else begin on a right page."""
 
     def draw(sheet: PageSide, labels: Labels) -> tuple[Item, ...]:
-        note, words = layout.type.note, "The rules of the next puzzle face its grid."
+        note, words = layout.type.note, layout.say("rules-face-grid")
         middle = sheet.x + layout.measure / 2
         text = Text(middle, sheet.y + layout.depth * 0.4, words, note.font, note.size, anchor="middle")
         return (tagged((OURS,), text),)

@@ -9,7 +9,6 @@ from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
 from bookmaker.book.contents import BookPuzzle
-from bookmaker.book.wording import ANSWER_KEY
 from bookmaker.display.items import Item
 from bookmaker.layout.page_side import PageSide, UnnumberedPage
 from bookmaker.layout.pages.keys import key_rows
@@ -32,7 +31,7 @@ def torn_leaves(puzzles: Iterable[BookPuzzle], layout: Layout, head: str) -> lis
 
 def _backs(puzzles: Sequence[BookPuzzle], layout: Layout, head: str) -> list[UnnumberedPage]:
     """The keys, usually on one page, and under them lines for notes."""
-    rows = [*heading(ANSWER_KEY, layout), *key_rows(puzzles, layout)]
+    rows = [*heading(layout.say("heading-answer-key"), layout), *key_rows(puzzles, layout)]
     leaves = flowing(rows, layout, f"back {puzzles[0].id}", head)
     if len(leaves) > 1:
         return leaves

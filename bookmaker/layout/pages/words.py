@@ -10,16 +10,17 @@ from dataclasses import replace
 from math import ceil
 
 from bookmaker.book.contents import BookPuzzle, MarkLine
-from bookmaker.book.contest import points_said
 from bookmaker.book.smart_quotes import smart_quotes
 from bookmaker.display.items import Group, Item, Link, Tagged, Text, tagged
-from bookmaker.display.tags import ENGLISH, HEADING, LINK, OURS, PARAGRAPH, Role, Tag
+from bookmaker.display.tags import HEADING, LINK, OUR_LANGUAGE, OURS, PARAGRAPH, Role, Tag
+from bookmaker.language import Catalogue
 from bookmaker.layout.art.codes import qr_code, qr_side
 from bookmaker.layout.art.ridge import ridge
 from bookmaker.layout.art.swatch import legible_cell, swatch, swatch_size
 from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.text import DROP, FONTS, Row, broken, paragraph, width
 from bookmaker.layout.spec import Layout, Type
+from bookmaker.phrases.titles import title_of
 
 SAMPLE, SMALL_SAMPLE = 1.5, 1.2
 """Size of the cells of a sample, in lines of text, and on a crowded page."""
@@ -65,7 +66,9 @@ def head_above(puzzle: BookPuzzle, layout: Layout, measure: float, hang: float) 
         Row(type.title.leading, (_title(axis, _base(type.title, layout), words, layout),), tags=(TITLE.further,))
         for words in lines[1:]
     ]
-    setter = _setter(puzzle, layout, axis, measure - axis - width(_band_words(puzzle), type.label) - layout.line)
+    setter = _setter(
+        puzzle, layout, axis, measure - axis - width(_band_words(layout.words, puzzle), type.label) - layout.line
+    )
     first, *more = setter or (Row(type.note.leading),)
     return (*rows, Row(first.height, (*first.told, *_band(puzzle, layout, measure))), *more)
 
@@ -113,7 +116,7 @@ def rules_beside(puzzle: BookPuzzle, layout: Layout, measure: float) -> Iterator
         cell = _cell(mark, layout, measure)
         high = swatch_size(mark.sample, cell)[1]
         yield Row(layout.line / 2)
-        yield Row(ceil(2 * high / layout.line + 0.6) * layout.line / 2, (sample_told(mark, cell),))
+        yield Row(ceil(2 * high / layout.line + 0.6) * layout.line / 2, (sample_told(layout.words, mark, cell),))
         yield from paragraph(mark.text, layout.type.text, measure, layout.line, tags=(OURS,))
 
 
@@ -132,7 +135,7 @@ def key_entries(puzzle: BookPuzzle, layout: Layout, measure: float) -> list[tupl
     beside: list[tuple[Row, ...]] = []
     indent = max((wide for wide, _ in sizes), default=0.0) + APART[0] * line
     for mark, cell, (_, high) in zip(marks, cells, sizes, strict=True):
-        sample = Row(ceil(2 * high / line + 0.4) * line / 2, (sample_told(mark, cell),), tied=True)
+        sample = Row(ceil(2 * high / line + 0.4) * line / 2, (sample_told(layout.words, mark, cell),), tied=True)
         over.append((sample, *paragraph(mark.text, layout.type.text, measure, line, tags=(OURS,)), Row(line / 2)))
         if measure - indent >= NARROWEST * layout.type.text.size:
             beside.append((_mark_row(mark, cell, layout, indent, measure - indent), Row(line / 2)))
@@ -154,8 +157,8 @@ def note_rows(puzzle: BookPuzzle, layout: Layout, measure: float) -> tuple[Row, 
     x = side + line
     wide = min(measure - x, RULES_EMS * type.size)
     words = paragraph(puzzle.note, type, wide, line, x, tags=said) if puzzle.note else ()
-    code = Tag(Role.FIGURE, f"Code of the link {puzzle.link}", NOTE, box=(0.0, 0.3 * line, side, side))
-    leads = Link(0.0, 0.3 * line, side, side, puzzle.link, f"Link of this puzzle: {puzzle.link}", outward=True)
+    code = Tag(Role.FIGURE, layout.say("code-of-link", link=puzzle.link), NOTE, box=(0.0, 0.3 * line, side, side))
+    leads = Link(0.0, 0.3 * line, side, side, puzzle.link, layout.say("link-of-puzzle", link=puzzle.link), outward=True)
     shown = tagged((replace(code, order=0),), Group((qr_code(puzzle.link),), 0.0, 0.3 * line))
     items: list[Item] = [tagged((replace(PARAGRAPH, order=NOTE), LINK), shown, leads)]
     items += [
@@ -167,10 +170,10 @@ def note_rows(puzzle: BookPuzzle, layout: Layout, measure: float) -> tuple[Row, 
     return (Row(max(ceil((side + 0.6 * line) / line), len(words)) * line, tuple(items)),)
 
 
-def sample_told(mark: MarkLine, cell: float) -> Tagged:
+def sample_told(words: Catalogue, mark: MarkLine, cell: float) -> Tagged:
     """The sample of a mark, a figure by name: what it means is said beside it."""
-    kind = smart_quotes(mark.sample.rule.title)
-    figure = Tag(Role.FIGURE, f"Sample: {kind}", language=ENGLISH, box=(0.0, 0.0, *swatch_size(mark.sample, cell)))
+    said = words.say("sample-of", kind=smart_quotes(title_of(words, type(mark.sample.rule))))
+    figure = Tag(Role.FIGURE, said, language=OUR_LANGUAGE, box=(0.0, 0.0, *swatch_size(mark.sample, cell)))
     return tagged((figure,), swatch(mark.sample, cell))
 
 
@@ -204,7 +207,7 @@ def _mark_row(mark: MarkLine, cell: float, layout: Layout, indent: float, measur
     lead = (tall - len(words) * line) / 2
     middle = lead + (1 - DROP) * line - FONTS.x_height(layout.type.text.font) / 2 * layout.type.text.size
     top = max(0.2 * line, middle - high / 2) if lead == 0 else middle + (len(words) - 1) * line / 2 - high / 2
-    items: list[Item] = [Group((sample_told(mark, cell),), 0.0, top)]
+    items: list[Item] = [Group((sample_told(layout.words, mark, cell),), 0.0, top)]
     items += stacked(words, indent, lead, {})
     return Row(tall, tuple(items))
 
@@ -216,16 +219,17 @@ def _setter(puzzle: BookPuzzle, layout: Layout, x: float, measure: float) -> tup
 
 def _band(puzzle: BookPuzzle, layout: Layout, right: float) -> Iterator[Item]:
     """Band and difficulty, ending at the right; nothing where they are not shown."""
-    if words := _band_words(puzzle):
+    if words := _band_words(layout.words, puzzle):
         label = layout.type.label
         text = Text(right, _base(layout.type.note, layout), words, label.font, label.size, anchor="end")
         yield tagged((BAND,), text)
 
 
-def _band_words(puzzle: BookPuzzle) -> str:
+def _band_words(words: Catalogue, puzzle: BookPuzzle) -> str:
+    points = words.say("points", n=puzzle.points) if puzzle.points else ""
     if puzzle.rating is None:
-        return points_said(puzzle.points) if puzzle.points else puzzle.flaw
-    said = points_said(puzzle.points) if puzzle.points else f"difficulty {puzzle.rating.figure}"
+        return points or puzzle.flaw
+    said = points or words.say("difficulty-of", figure=puzzle.rating.figure)
     return f"{puzzle.rating.band_name}  ·  {said}"
 
 

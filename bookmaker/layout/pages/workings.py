@@ -12,8 +12,6 @@ from bookmaker.display.items import Item, Line, Stroke, Text
 from bookmaker.layout.setting.text import DROP, width
 from bookmaker.layout.spec import Layout
 
-TIME, NOTES = "Time", "Notes"
-
 APART = 2
 """From one line to the next, in lines of text: room to write by hand."""
 
@@ -33,7 +31,8 @@ def workings(layout: Layout, wide: float, top: float, foot: float) -> Iterator[I
     lift = DROP * line
     first = foot - lift - (count - 1) * step
     split = SHARE * wide
-    for words, left, right in ((TIME, 0.0, split - line), (NOTES, split, wide)):
+    time, notes = layout.say("time"), layout.say("heading-notes")
+    for words, left, right in ((time, 0.0, split - line), (notes, split, wide)):
         yield Text(left, first, words, label.font, label.size, 0.25)
         yield Line((left + width(words, label) + 0.6 * label.size, first), (right, first), PEN)
     yield from (Line((0.0, first + at * step), (wide, first + at * step), PEN) for at in range(1, count))

@@ -12,9 +12,10 @@ from collections.abc import Iterator, Sequence
 from math import ceil
 
 from bookmaker.book.contents import BookPuzzle
-from bookmaker.book.contest import CHECK_ROW, MARKER_HELP, MARKER_SHEET, check_digits, points_said
+from bookmaker.book.contest import check_digits
 from bookmaker.display.items import Item, Line, Rect, Stroke, Tagged, Text, tagged
 from bookmaker.display.tags import OURS, PARAGRAPH, Role, Tag
+from bookmaker.language import Catalogue
 from bookmaker.layout.art.gridtold import LETTERS
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.pages.parts import heading
@@ -48,7 +49,7 @@ def strip(puzzles: Sequence[BookPuzzle], layout: Layout) -> tuple[Row, ...]:
     wide = (layout.measure - GUTTER) / 2
     rows = [
         Row(line / 2, (Line((0.0, 0.0), (layout.measure, 0.0), THIN),)),
-        *paragraph(CHECK_ROW, type.note, layout.measure, line, tags=(OURS,)),
+        *paragraph(layout.say("check-row"), type.note, layout.measure, line, tags=(OURS,)),
         Row(line / 2),
     ]
     pitch = ceil((BOX + 0.4 * line) / (line / 2)) * line / 2
@@ -67,8 +68,15 @@ def strip(puzzles: Sequence[BookPuzzle], layout: Layout) -> tuple[Row, ...]:
 def marker_rows(title: str, puzzles: Sequence[BookPuzzle], layout: Layout) -> tuple[Row, ...]:
     """The marker's sheet: the check rows filled in, then a table of names that fills the page."""
     type, line = layout.type, layout.line
-    rows = [*heading(MARKER_SHEET, layout), *paragraph(title, type.title, layout.measure, line), Row(line)]
-    rows += [*paragraph(MARKER_HELP, type.text, layout.measure * 0.8, line, tags=(OURS,)), Row(line)]
+    rows = [
+        *heading(layout.say("marker-sheet"), layout),
+        *paragraph(title, type.title, layout.measure, line),
+        Row(line),
+    ]
+    rows += [
+        *paragraph(layout.say("marker-help"), type.text, layout.measure * 0.8, line, tags=(OURS,)),
+        Row(line),
+    ]
     boxes = max(len(puzzle.check) for puzzle in puzzles) * BOX
     for puzzle in puzzles:
         rows.append(
@@ -87,25 +95,27 @@ def marker_rows(title: str, puzzles: Sequence[BookPuzzle], layout: Layout) -> tu
 def _answer(puzzle: BookPuzzle, layout: Layout, x: float, wide: float) -> Iterator[Item]:
     """Number and empty boxes of a puzzle, and at the right the box for its points."""
     yield from _boxes(puzzle, x, layout)
-    yield from _score(x + wide, _of(puzzle.points), layout)
+    yield from _score(x + wide, _of(layout.words, puzzle.points), layout)
 
 
 def _sums(puzzles: Sequence[BookPuzzle], layout: Layout, x: float, wide: float) -> Iterator[Item]:
     """The box for the time, and for all points where there are several puzzles."""
     label = layout.type.label
     if len(puzzles) > 1:
-        yield from _score(x + wide, f"Total {_of(sum(puzzle.points for puzzle in puzzles))}", layout)
+        yield from _score(
+            x + wide, layout.say("total-of", points=str(sum(puzzle.points for puzzle in puzzles))), layout
+        )
     base = _base(label.size)
     left = x + NUMBER
-    yield Text(left - 0.6 * label.size, base, "Time", label.font, label.size, anchor="end")
+    yield Text(left - 0.6 * label.size, base, layout.say("time"), label.font, label.size, anchor="end")
     yield Rect(left, 0.0, 3 * BOX, BOX, PEN)
-    yield Text(left + 3 * BOX + 0.6 * label.size, base, "minutes", label.font, label.size)
+    yield Text(left + 3 * BOX + 0.6 * label.size, base, layout.say("minutes"), label.font, label.size)
 
 
 def _named(puzzle: BookPuzzle, layout: Layout, boxes: float) -> Iterator[Item]:
     """Title and points of a puzzle after its boxes, which are so wide."""
     text, note, x = layout.type.text, layout.type.note, NUMBER + boxes + 1.5 * layout.line
-    points = points_said(puzzle.points)
+    points = layout.say("points", n=puzzle.points)
     room = layout.measure - x - width(points, note) - 2 * layout.line
     title = broken(puzzle.title, text.font, text.size, room)[0]
     yield Text(x, _base(text.size), title, text.font, text.size)
@@ -137,13 +147,17 @@ def _score(right: float, words: str, layout: Layout) -> Iterator[Item]:
 
 def _names(puzzles: Sequence[BookPuzzle], layout: Layout, count: int) -> Iterator[Row]:
     """A table of `count` empty lines: name, points for each puzzle, time, total, place."""
-    label, line = layout.type.label, layout.line
-    heads = [(str(puzzle.number), _of(puzzle.points)) for puzzle in puzzles]
+    label, line, words = layout.type.label, layout.line, layout.words
+    heads = [(str(puzzle.number), _of(words, puzzle.points)) for puzzle in puzzles]
     total = sum(puzzle.points for puzzle in puzzles)
-    heads += [("Time", "minutes"), ("Total", _of(total)), ("Place", "")]
+    heads += [
+        (words.say("time"), words.say("minutes")),
+        (words.say("total"), _of(words, total)),
+        (words.say("place"), ""),
+    ]
     wide = min(mm(22), layout.measure * 0.7 / len(heads))
     first = layout.measure - wide * len(heads)
-    above: list[Item] = [_column_head(Text(0.0, line, "Name", "sans-bold", label.size))]
+    above: list[Item] = [_column_head(Text(0.0, line, words.say("name"), "sans-bold", label.size))]
     for at, (name, under) in enumerate(heads):
         x = first + (at + 0.5) * wide
         head = [Text(x, line, name, "sans-bold", label.size, anchor="middle")]
@@ -166,8 +180,8 @@ def _column_head(*texts: Text) -> Tagged:
     return tagged((Tag(Role.COLUMN_HEAD),), *texts)
 
 
-def _of(points: int) -> str:
-    return f"of {points}"
+def _of(words: Catalogue, points: int) -> str:
+    return words.say("of-points", points=str(points))
 
 
 def _base(size: float) -> float:

@@ -30,8 +30,8 @@ from bookmaker.layout.spec import Layout, Type
 from bookmaker.layout.theme import Theme
 from bookmaker.layout.themefile import LEGIBLE
 from bookmaker.manifest.publication import Cover
+from bookmaker.phrases.titles import title_of
 from bookmaker.rules.common.contract import Rule, Sample
-from bookmaker.rules.common.words.wording import counted
 
 EDGE = mm(10)
 """Ornament that is left to see around the panel, at least."""
@@ -90,7 +90,8 @@ def _blurb(book: Book, layout: Layout, cover: Cover, measure: float) -> list[Row
     for runs in cover.blurb:
         rows += [*marked_paragraph(runs, type, min(measure, 36 * type.size), line), Row(line / 2)]
     if not cover.blurb:
-        words = f"{counted(len(book.puzzles), 'puzzle').capitalize()}, each with exactly one solution."
+        count = len(book.puzzles)
+        words = layout.words.sentence("cover-count", n=count, number=layout.words.number(count))
         text = Text(0.0, 0.8 * line, words, type.font, type.size)
         rows += [Row(line, (text,), tags=(OURS,)), Row(line / 2)]
     return rows
@@ -107,12 +108,13 @@ def _facts(book: Book, layout: Layout, cover: Cover, box: Box) -> Iterator[Item]
         across, down = size + claim.left + claim.right, size + claim.top + claim.bottom
         cell = side / max(across, down)
         if cell >= LEAST_CELL:
-            grid = draw_grid(puzzle.puzzle, cell, "sample grid")
+            grid = draw_grid(puzzle.puzzle, cell, "sample grid", language=layout.language)
             yield Group(grid.items, box.left + claim.left * cell, box.top + claim.top * cell)
             under = box.top + down * cell + line
             rating = f", {puzzle.rating.band_name} {puzzle.rating.figure}" if puzzle.rating else ""
+            numbered = layout.say("cover-sample", number=str(puzzle.number))
             label = layout.type.label
-            said = cut(f"No. {puzzle.number}: {puzzle.title}{rating}", label, across * cell)
+            said = cut(f"{numbered}: {puzzle.title}{rating}", label, across * cell)
             yield tagged((OURS,), Text(box.left, under, said, label.font, label.size))
             left = box.left + across * cell + 1.6 * line
     top = yield from _figures(book, layout, left, box.top, box.right - left)
@@ -129,11 +131,10 @@ def _facts(book: Book, layout: Layout, cover: Cover, box: Box) -> Iterator[Item]
 def _figures(book: Book, layout: Layout, x: float, y: float, room: float) -> Generator[Item, None, float]:
     """How many puzzles and kinds of rules there are, in large figures; where they end."""
     type, label, kinds = layout.type.title, layout.type.label, len(_kinds(book))
-    said = [(len(book.puzzles), "puzzle", "puzzles"), (kinds, "kind of rule", "kinds of rules")]
-    for count, one, many in said:
+    for count, name in ((len(book.puzzles), "cover-puzzles"), (kinds, "cover-kinds")):
         if not count:
             continue
-        figure, words = str(count), one if count == 1 else many
+        figure, words = str(count), layout.say(name, n=count)
         wide = FONTS.width(figure, "sans-bold", type.size)
         y += 1.05 * type.size
         if wide + 0.4 * type.size + width(words, label) <= room:
@@ -151,7 +152,10 @@ def _scale(book: Book, layout: Layout, counts: Counter[int], x: float, y: float,
     line, label = layout.line, layout.type.label
     base = y + HEIGHT * wide
     yield Group((ridge(max(counts), wide, 0.8),), x, base)
-    said = ", ".join(f"{name} {counts[band]}" for band, name in enumerate(book.band_names, start=1))
+    said = ", ".join(
+        layout.say("band-count", band=name, count=str(counts[band]))
+        for band, name in enumerate(book.band_names, start=1)
+    )
     longest = max(width(name, label) for name in book.band_names)
     size = label.size * min(1.0, wide / 5.4 / max(longest, 0.01))
     items: list[Item] = []
@@ -159,13 +163,13 @@ def _scale(book: Book, layout: Layout, counts: Counter[int], x: float, y: float,
         if size >= FIGURES:
             items.append(Text(x + peak, base + 0.8 * line, name, label.font, size, anchor="middle"))
         items.append(Text(x + peak, base + 1.75 * line, str(counts[band]), "sans-bold", label.size, anchor="middle"))
-    yield tagged((replace(OURS, said=f"Puzzles by difficulty: {said}."),), *items)
+    yield tagged((replace(OURS, said=layout.say("bands-counted", counts=said)),), *items)
 
 
 def _kinds(book: Book) -> list[type[Rule]]:
     """The kinds of rules in the book, the commonest first."""
     counts = Counter(type(rule) for puzzle in book.puzzles for rule in puzzle.puzzle.rules)
-    return sorted(counts, key=lambda kind: (-counts[kind], kind.title))
+    return sorted(counts, key=lambda kind: (-counts[kind], title_of(book.words, kind)))
 
 
 def _icons(book: Book, layout: Layout, box: Box) -> Iterator[Item]:
@@ -178,7 +182,11 @@ def _icons(book: Book, layout: Layout, box: Box) -> Iterator[Item]:
     for kind, sample in kinds:
         cell = max(ICON, legible_cell(sample, SHAPES))
         size = swatch_size(sample, cell)
-        if size[0] <= ICON_WIDE and size[1] <= 1.02 * high and width(kind.title, label) <= wide - ICON_WIDE - mm(3):
+        if (
+            size[0] <= ICON_WIDE
+            and size[1] <= 1.02 * high
+            and width(title_of(layout.words, kind), label) <= wide - ICON_WIDE - mm(3)
+        ):
             shown.append((kind, sample, cell))
     down = max(0, int(box.high // high))
     shown = shown[: across * down]
@@ -189,7 +197,7 @@ def _icons(book: Book, layout: Layout, box: Box) -> Iterator[Item]:
         x, middle = box.left + column * wide, box.top + (row + 0.5) * high
         yield Group((swatch(sample, cell),), x, middle - swatch_size(sample, cell)[1] / 2)
         base = middle + FONTS.x_height(label.font) * label.size / 2
-        yield tagged((OURS,), Text(x + ICON_WIDE + mm(1.5), base, kind.title, label.font, label.size))
+        yield tagged((OURS,), Text(x + ICON_WIDE + mm(1.5), base, title_of(layout.words, kind), label.font, label.size))
 
 
 def _sample(book: Book, cover: Cover) -> BookPuzzle | None:
@@ -228,7 +236,7 @@ def _shop(book: Book, layout: Layout, cover: Cover, box: Box) -> Iterator[Item]:
     if imprint and imprint.isbn:
         x, y = box.right - BARCODE[0] - QUIET[1], box.bottom - BARCODE[1]
         size = min(label.size, 8.0)
-        yield tagged((PARAGRAPH,), Text(x, y - 0.5 * line, f"ISBN {imprint.isbn}", "sans", size))
+        yield tagged((PARAGRAPH,), Text(x, y - 0.5 * line, layout.say("isbn", number=imprint.isbn), "sans", size))
         yield Group((barcode(imprint.isbn.replace("-", "")),), x, y)
         room -= BARCODE[0] + sum(QUIET)
     if link:

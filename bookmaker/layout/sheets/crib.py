@@ -15,6 +15,7 @@ from typing import TypeAlias
 from bookmaker.book.contents import BookPuzzle
 from bookmaker.display.items import Bookmark, Document, Group, Item, Text, tagged
 from bookmaker.display.tags import OURS
+from bookmaker.language import Catalogue
 from bookmaker.layout.art.coordinates import numbered
 from bookmaker.layout.art.scenepicture import (
     cell_for,
@@ -25,7 +26,7 @@ from bookmaker.layout.lengths import mm
 from bookmaker.layout.page_side import PageSide, UnnumberedPage
 from bookmaker.layout.setting.flow import columns, height, stacked
 from bookmaker.layout.setting.text import DROP, Labels, Row
-from bookmaker.layout.sheets.cribhead import CRIB, crib_head
+from bookmaker.layout.sheets.cribhead import crib_head
 from bookmaker.layout.sheets.cribtext import MARGIN, Piece, pieces_of
 from bookmaker.layout.spec import Layout
 from bookmaker.tell.passages import Story
@@ -77,7 +78,9 @@ def compose_crib(
         leaves = [*_in_one_column(puzzle, head, [*pieces, Piece((), end)], layout, measures)]
     labelled = list(zip(leaves, map(str, range(1, len(leaves) + 1)), strict=True))
     pages = draw_pages(labelled, layout, puzzle.title, draft=False)
-    return Document(f"{puzzle.title}: {CRIB}", puzzle.setter, "", pages, (Bookmark(puzzle.title, "crib"),))
+    title = layout.say("titled", title=puzzle.title, what=layout.say("crib"))
+    bookmarks = (Bookmark(puzzle.title, "crib"),)
+    return Document(title, puzzle.setter, "", pages, bookmarks, layout.language)
 
 
 def _measures(puzzle: BookPuzzle, scenes: Sequence[Scene], layout: Layout) -> _Measures:
@@ -188,7 +191,7 @@ def _leaf(
         return tuple(items)
 
     anchors = (("crib", layout.margins.top),) if first else ()
-    return UnnumberedPage(draw, anchors, "" if first else CRIB)
+    return UnnumberedPage(draw, anchors, "" if first else layout.say("crib"))
 
 
 def _captioned(puzzle: BookPuzzle, scene: Scene, layout: Layout, measures: _Measures) -> Iterator[Item]:
@@ -200,13 +203,14 @@ def _captioned(puzzle: BookPuzzle, scene: Scene, layout: Layout, measures: _Meas
     if scene.steps:
         yield tagged((OURS,), Text(x, base, scene.label, "sans-bold", label.size * 1.15))
         x = (1 + 0.7 * len(scene.label)) * label.size
-        words = f"{steps_of(scene)}  ·  {scene.filled} cells filled"
+        filled = layout.say("cells-filled", number=str(scene.filled))
+        words = f"{steps_of(layout.words, scene)}  ·  {filled}"
     yield tagged((OURS.further if x else OURS,), Text(x, base, words, label.font, label.size, 0.25))
-    drawn = draw_scene(puzzle.puzzle, scene, cell, f"scene {scene.label} of {puzzle.id}")
+    drawn = draw_scene(puzzle.puzzle, scene, cell, f"scene {scene.label} of {puzzle.id}", layout.language)
     yield Group((drawn,), claim.left * cell, CAPTION * line + claim.top * cell)
 
 
-def steps_of(scene: Scene) -> str:
+def steps_of(words: Catalogue, scene: Scene) -> str:
     """“step 12”, “steps 12–15”."""
     first, last = scene.steps[0], scene.steps[-1]
-    return f"step {first}" if first == last else f"steps {first}–{last}"
+    return words.say("crib-step" if first == last else "crib-run", first=str(first), last=str(last))

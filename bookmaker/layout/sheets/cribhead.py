@@ -5,10 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
-from bookmaker.book import wording
 from bookmaker.book.contents import BookPuzzle
 from bookmaker.display.items import Group, Item, Rect, Stroke, Text, tagged
-from bookmaker.display.tags import ENGLISH, HEADING, OURS, PARAGRAPH, Role, Tag
+from bookmaker.display.tags import HEADING, OUR_LANGUAGE, OURS, PARAGRAPH, Role, Tag
 from bookmaker.layout.art.gridart import SHADE
 from bookmaker.layout.art.profile import profile, profile_said
 from bookmaker.layout.art.ridge import ridge
@@ -28,17 +27,16 @@ from bookmaker.tell.scenes import Scene
 PROFILE = 3.0
 """Height of the solve profile, in lines of text."""
 
-CRIB = "Presenter’s crib"
-SIGNS = ("look here", "look along here", "filled next", "eliminated")
-SUPPOSED = ("supposed", "what follows, in this order")
-STEPS = "The figures in the margin count the steps of the path."
+SIGNS = ("look", "look-along", "next", "eliminated")
+SUPPOSED = ("supposed", "follows")
 
 
 def crib_head(puzzle: BookPuzzle, scenes: Sequence[Scene], layout: Layout) -> Iterator[Row]:
     """Title, setter, rules, solve profile, how cells are named, and what the pictures' signs mean."""
     line, type, measure = layout.line, layout.type, layout.measure
-    head = capitals(0.0, (1 - DROP) * line, CRIB, layout, measure)
-    yield Row(line, (head,), tags=(replace(OURS, said=CRIB),))
+    crib = layout.say("crib")
+    head = capitals(0.0, (1 - DROP) * line, crib, layout, measure)
+    yield Row(line, (head,), tags=(replace(OURS, said=crib),))
     wide = ridge_width(layout)
     title = broken(puzzle.title, type.heading.font, type.heading.size, measure - wide - line)
     base = type.heading.leading - DROP * line
@@ -49,11 +47,12 @@ def crib_head(puzzle: BookPuzzle, scenes: Sequence[Scene], layout: Layout) -> It
             items.append(Group((ridge(puzzle.rating.band, wide),), measure - wide, base))
         yield Row(type.heading.leading, tuple(items))
     said = [puzzle.setter] if puzzle.setter else []
-    said += [f"first shown {puzzle.shown}"] if puzzle.shown else []
+    said += [layout.say("first-shown", date=puzzle.shown)] if puzzle.shown else []
     text = Text(0.0, (1 - DROP) * line, ", ".join(said), type.note.font, type.note.size)
     items = [tagged((PARAGRAPH,), text)] if said else []
     if puzzle.rating:
-        words = f"{puzzle.rating.band_name}  ·  difficulty {puzzle.rating.figure}"
+        hard = layout.say("difficulty-of", figure=puzzle.rating.figure)
+        words = f"{puzzle.rating.band_name}  ·  {hard}"
         band = Text(measure, (1 - DROP) * line, words, type.label.font, type.label.size, anchor="end")
         items.append(tagged((PARAGRAPH,), band))
     yield Row(line / 4)
@@ -63,7 +62,9 @@ def crib_head(puzzle: BookPuzzle, scenes: Sequence[Scene], layout: Layout) -> It
     if puzzle.rating and puzzle.rating.profile:
         yield Row(line / 2)
         yield from _walk(puzzle, scenes, layout)
-    yield from paragraph(f"{wording.CELL_NAMES} {STEPS}", type.small, measure, line, tags=(OURS,))
+    yield from paragraph(
+        f"{layout.say('cell-names')} {layout.say('crib-steps')}", type.small, measure, line, tags=(OURS,)
+    )
     if scenes:
         yield Row(line / 4)
         yield from _legend(scenes, layout)
@@ -88,7 +89,12 @@ def _walk(puzzle: BookPuzzle, scenes: Sequence[Scene], layout: Layout) -> Iterat
         x = max((group + 0.5) * step, half, right + half + 2.0)
         items.append(Text(x, line * (1 - DROP), text, "sans-bold", label.size, anchor="middle"))
         right = x + half
-    told = Tag(Role.FIGURE, profile_said(rating), language=ENGLISH, box=(0.0, 0.0, layout.measure, high + line))
+    told = Tag(
+        Role.FIGURE,
+        profile_said(layout.words, rating),
+        language=OUR_LANGUAGE,
+        box=(0.0, 0.0, layout.measure, high + line),
+    )
     yield Row(high + 1.6 * line, tuple(items), tags=(told,))
 
 
@@ -100,29 +106,30 @@ def _legend(scenes: Sequence[Scene], layout: Layout) -> Iterator[Row]:
     items: list[Item] = []
     x = 0.0
     tried = any(scene.follows for scene in scenes)
-    for words in (*SIGNS, *(SUPPOSED if tried else ())):
+    for name in (*SIGNS, *(SUPPOSED if tried else ())):
+        words = layout.say(f"crib-{name}")
         wide = cell + gap + width(words, note)
         if items and x + wide > layout.measure:
             yield Row(1.5 * line, tuple(items))
             items, x = [], 0.0
-        sign = Group((*_sign(words, cell),), x)
+        sign = Group((*_sign(name, cell),), x)
         items.append(tagged((OURS,), sign, Text(x + cell + gap, base, words, note.font, note.size)))
         x += wide + 1.8 * note.size
     yield Row(1.5 * line, tuple(items))
 
 
-def _sign(words: str, cell: float) -> Iterator[Item]:
-    yield Rect(0.0, 0.0, cell, cell, Stroke(0.3, 0.45), SHADE if words == "look along here" else None)
+def _sign(name: str, cell: float) -> Iterator[Item]:
+    yield Rect(0.0, 0.0, cell, cell, Stroke(0.3, 0.45), SHADE if name == "look-along" else None)
     high = 0.42 * cell
     size = high / FONTS.figure_height("sans")
-    match words:
-        case "look here":
+    match name:
+        case "look":
             yield corners(0.0, 0.0, cell)
-        case "filled next":
+        case "next":
             yield heavy_frame(0.0, 0.0, cell)
         case "eliminated":
             yield Text(cell / 2, (cell + high) / 2, "4", "sans", size, anchor="middle")
             yield stroke_through((cell / 2, cell / 2), high)
-        case "supposed" | "what follows, in this order":
+        case "supposed" | "follows":
             yield Text(0.4 * cell, 0.6 * cell + high / 2, "4", "sans", size, LIGHT, "middle")
-            yield from round_sign((cell, 0.0), 1.6 * cell, "?" if words == "supposed" else "1")
+            yield from round_sign((cell, 0.0), 1.6 * cell, "?" if name == "supposed" else "1")

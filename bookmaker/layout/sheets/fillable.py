@@ -11,6 +11,7 @@ from dataclasses import replace
 
 from bookmaker.display.items import Document, Field, Group, Item, Page, Tagged, tagged
 from bookmaker.display.tags import FIELD, Role, Tag
+from bookmaker.language import Catalogue, catalogue
 from bookmaker.layout.drawing import Pages
 
 INSET = 0.1
@@ -20,28 +21,30 @@ INSET = 0.1
 def fillable(document: Document) -> Document:
     """The document, each empty cell of a puzzle's grid a field."""
 
+    words = catalogue(document.language)
+
     def draw(at: int) -> Page:
         page = document.pages[at]
-        return replace(page, items=_with_fields(page.items, ""))
+        return replace(page, items=_with_fields(words, page.items, ""))
 
     return replace(document, pages=Pages(len(document.pages), draw))
 
 
-def _with_fields(items: Sequence[Item], puzzle: str) -> tuple[Item, ...]:
+def _with_fields(words: Catalogue, items: Sequence[Item], puzzle: str) -> tuple[Item, ...]:
     """The items; `puzzle` is the id of the grid that they are part of, if any."""
     made: list[Item] = []
     for item in items:
         if isinstance(item, Tagged) and item.tag.role is Role.TABLE:
-            made.append(_table(item, puzzle) if puzzle else item)
+            made.append(_table(words, item, puzzle) if puzzle else item)
         elif isinstance(item, Group):
             kind, _, name = item.name.partition(" ")
-            made.append(replace(item, items=_with_fields(item.items, name if kind == "grid" else puzzle)))
+            made.append(replace(item, items=_with_fields(words, item.items, name if kind == "grid" else puzzle)))
         else:
             made.append(item)
     return tuple(made)
 
 
-def _table(table: Tagged, puzzle: str) -> Tagged:
+def _table(words: Catalogue, table: Tagged, puzzle: str) -> Tagged:
     """The table of a grid: under the heads of its columns a row of cells for each row, after its own head."""
     assert table.tag.box is not None
     heads, *rows = table.items
@@ -50,12 +53,12 @@ def _table(table: Tagged, puzzle: str) -> Tagged:
     for row, line in enumerate(rows):
         assert isinstance(line, Tagged)
         head, *cells = line.items
-        filled = (_cell(one, puzzle, row, column, len(rows), cell) for column, one in enumerate(cells))
+        filled = (_cell(words, one, puzzle, row, column, len(rows), cell) for column, one in enumerate(cells))
         made.append(replace(line, items=(head, *filled)))
     return replace(table, items=tuple(made))
 
 
-def _cell(item: Item, puzzle: str, row: int, column: int, size: int, cell: float) -> Item:
+def _cell(words: Catalogue, item: Item, puzzle: str, row: int, column: int, size: int, cell: float) -> Item:
     assert isinstance(item, Tagged)
     if item.items:
         return item
@@ -67,7 +70,7 @@ def _cell(item: Item, puzzle: str, row: int, column: int, size: int, cell: float
         side,
         puzzle,
         name,
-        f"Row {row + 1}, column {column + 1}",
+        words.say("field-at", row=str(row + 1), column=str(column + 1)),
         size,
     )
     return replace(item, items=(tagged((FIELD,), field),), tag=_CELL)

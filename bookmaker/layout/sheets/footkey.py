@@ -8,7 +8,6 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bookmaker.book.contents import BookPuzzle
-from bookmaker.book.wording import ANSWER_KEY
 from bookmaker.display.items import Group, Item, Line, Stroke, Text, tagged
 from bookmaker.display.tags import OURS, PARAGRAPH
 from bookmaker.layout.art.gridart import draw_grid
@@ -25,8 +24,10 @@ GUTTER = mm(10)
 def foot_key(puzzles: Sequence[BookPuzzle], layout: Layout) -> tuple[Row, ...]:
     """A line across the sheet and under it the keys, turned upside down, with their numbers."""
     line, label = layout.line, layout.type.label
-    caption = width(f"{ANSWER_KEY}  ", label)
-    items: list[Item] = [tagged((OURS,), Text(0.0, label.size, ANSWER_KEY, label.font, label.size))]
+    caption = width(f"{layout.say('heading-answer-key')}  ", label)
+    items: list[Item] = [
+        tagged((OURS,), Text(0.0, label.size, layout.say("heading-answer-key"), label.font, label.size))
+    ]
     x = caption
     deepest = 0.0
     for puzzle in puzzles:
@@ -35,7 +36,9 @@ def foot_key(puzzles: Sequence[BookPuzzle], layout: Layout) -> tuple[Row, ...]:
         x += width(number, label) + 0.8 * label.size
         size = puzzle.puzzle.grid.size
         cell = max(LEAST, min(CELL, CELL * 9 / size))
-        drawn = draw_grid(puzzle.puzzle, cell, f"key {puzzle.id}", puzzle.solution or (), marks=False)
+        drawn = draw_grid(
+            puzzle.puzzle, cell, f"key {puzzle.id}", puzzle.solution or (), marks=False, language=layout.language
+        )
         items.append(Group((drawn,), x, 0.0))
         side = size * cell
         x += side + GUTTER

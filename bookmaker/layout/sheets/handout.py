@@ -11,8 +11,7 @@ from dataclasses import dataclass, replace
 from typing import Literal, TypeAlias
 
 from bookmaker.book.contents import Book, BookPuzzle, HintPages, RulesText
-from bookmaker.book.contest import MARKER_SHEET
-from bookmaker.book.wording import ANSWER_KEY, HINT_LEVELS, HINTS, SHEET_HINTS_NOTE
+from bookmaker.book.wording import hint_levels
 from bookmaker.display.items import Bookmark, Document, Item, Line, Stroke, Text, tagged
 from bookmaker.display.tags import HEADING, OURS
 from bookmaker.layout.checks import check
@@ -82,13 +81,13 @@ def compose_handout(book: Book, layout: Layout, key: KeyPlace = "last", occasion
     after: list[UnnumberedPage] = []
     bookmarks: list[Bookmark] = []
     if any(puzzle.hints for puzzle in book.puzzles):
-        part = HintPages(HINTS, SHEET_HINTS_NOTE, HINT_LEVELS)
+        part = HintPages(layout.say("heading-hints"), layout.say("hints-note-sheet"), hint_levels(layout.words))
         after += as_part(hint_sheet(part, book.puzzles, layout))
-        bookmarks.append(Bookmark(HINTS, "hints"))
+        bookmarks.append(Bookmark(part.heading, "hints"))
     if key == "last":
         after += _key_pages(book.puzzles, layout, "keys", book.title)
     if key in ("last", "reverse"):
-        bookmarks.append(Bookmark(ANSWER_KEY, "keys"))
+        bookmarks.append(Bookmark(layout.say("heading-answer-key"), "keys"))
     begins = 1 if occasion.copies > 1 else len(numbered) + 1
     numbered += zip(after, map(str, range(begins, begins + len(after))), strict=True)
     return _document(book, book.title, layout, numbered, bookmarks)
@@ -98,9 +97,9 @@ def compose_key_sheet(book: Book, layout: Layout) -> Document:
     """The key of a handout by itself. Raises BookErrors for what can't be printed."""
     check(book, layout, "handout")
     layout = layout.speaking(book.language)
-    title = f"{book.title}: {ANSWER_KEY}"
+    title = layout.say("titled", title=book.title, what=layout.say("heading-answer-key"))
     leaves = flowing([*heading(title, layout), *key_rows(book.puzzles, layout)], layout, "keys", title)
-    return _document(book, title, layout, _numbered(leaves), [Bookmark(ANSWER_KEY, "keys")])
+    return _document(book, title, layout, _numbered(leaves), [Bookmark(layout.say("heading-answer-key"), "keys")])
 
 
 def filled_well(
@@ -149,10 +148,10 @@ def compose_marker(book: Book, layout: Layout) -> Document:
     """
     check(book, layout, "handout")
     layout = layout.speaking(book.language)
-    title = f"{book.title}: {MARKER_SHEET}"
+    title = layout.say("titled", title=book.title, what=layout.say("marker-sheet"))
     leaves = flowing(marker_rows(book.title, book.puzzles, layout), layout, "marker", title)
     leaves += _key_pages(book.puzzles, layout, "keys", title)
-    bookmarks = Bookmark(MARKER_SHEET, "marker"), Bookmark(ANSWER_KEY, "keys")
+    bookmarks = Bookmark(layout.say("marker-sheet"), "marker"), Bookmark(layout.say("heading-answer-key"), "keys")
     return _document(book, title, layout, _numbered(leaves), bookmarks)
 
 
@@ -172,7 +171,13 @@ def _numbered(leaves: Iterable[UnnumberedPage]) -> list[tuple[UnnumberedPage, st
 
 
 def _key_pages(puzzles: Sequence[BookPuzzle], layout: Layout, anchor: str, head: str) -> list[UnnumberedPage]:
-    return [*as_part(flowing([*heading(ANSWER_KEY, layout), *key_rows(puzzles, layout)], layout, anchor, head))]
+    return [
+        *as_part(
+            flowing(
+                [*heading(layout.say("heading-answer-key"), layout), *key_rows(puzzles, layout)], layout, anchor, head
+            )
+        )
+    ]
 
 
 def _foot(puzzles: Sequence[BookPuzzle], layout: Layout, key: KeyPlace) -> Foot:
@@ -221,20 +226,21 @@ def _head(book: Book, layout: Layout, occasion: Occasion, copy: int) -> tuple[Ro
     small, pen = layout.type.note, Stroke(0.4)
     left, right = layout.measure - blank, layout.measure
     split = left + blank * 0.7
+    named, dated = (width(layout.say(word), small) + 0.6 * small.size for word in ("name", "date"))
     fields: list[Item] = [
-        tagged((OURS,), Text(left, base, "Name", small.font, small.size, 0.25)),
-        Line((left + 3.2 * small.size, base + 1), (split - small.size, base + 1), pen),
-        tagged((OURS,), Text(split, base, "Date", small.font, small.size, 0.25)),
+        tagged((OURS,), Text(left, base, layout.say("name"), small.font, small.size, 0.25)),
+        Line((left + named, base + 1), (split - small.size, base + 1), pen),
+        tagged((OURS,), Text(split, base, layout.say("date"), small.font, small.size, 0.25)),
     ]
     if occasion.date:
-        dated = Text(right, base, occasion.date, small.font, small.size, anchor="end")
-        fields[2:] = [tagged((OURS,), dated)]
+        day = Text(right, base, occasion.date, small.font, small.size, anchor="end")
+        fields[2:] = [tagged((OURS,), day)]
         end = right - width(occasion.date, small) - small.size
-        fields[1] = Line((left + 3.2 * small.size, base + 1), (end, base + 1), pen)
+        fields[1] = Line((left + named, base + 1), (end, base + 1), pen)
     else:
-        fields.append(Line((split + 2.8 * small.size, base + 1), (right, base + 1), pen))
+        fields.append(Line((split + dated, base + 1), (right, base + 1), pen))
     rows[0] = Row(type.leading, (*rows[0].told, *fields))
-    label, numbered = layout.type.label, f"Copy {copy} of {occasion.copies}"
+    label, numbered = layout.type.label, layout.say("copy-of", number=str(copy), count=str(occasion.copies))
     said = Text(right, 1.1 * line, numbered, label.font, label.size, 0.25, anchor="end")
     return (*rows, Row(1.5 * line, (tagged((OURS,), said),) if occasion.copies > 1 else ()))
 

@@ -13,7 +13,6 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
-from bookmaker.book.wording import NOTES
 from bookmaker.display.items import Document, Group, Item, Link, Page, Rect
 from bookmaker.layout.drawing import Pages
 from bookmaker.layout.page_side import BLANK, PageSide
@@ -52,7 +51,7 @@ def impose(document: Document, layout: Layout) -> Document:
     """The sides of the booklet's sheets. Pages for notes fill the last sheet; the outermost page then stays blank."""
     booklet = sheets_of(layout)
     count = len(document.pages)
-    filling = [*_filling(-count % 4, layout, count)]
+    filling = [*_filling(-count % 4, layout.speaking(document.language), count)]
     listed = [*sides(count + len(filling), booklet.signature)]
 
     def half(number: int, around: int, left: bool) -> Group:
@@ -91,7 +90,7 @@ def _without_links(items: tuple[Item, ...]) -> Iterator[Item]:
 
 def _filling(count: int, layout: Layout, after: int) -> Iterator[Page]:
     """Pages ruled for notes, and a blank one where the booklet ends."""
-    leaves = [*note_pages(count - 1, NOTES, layout), BLANK] if count else []
+    leaves = [*note_pages(count - 1, layout.say("heading-notes"), layout), BLANK] if count else []
     for number, leaf in enumerate(leaves, start=after + 1):
         items = leaf.draw(PageSide(layout, right=number % 2 == 1), {})
         yield Page(layout.width, layout.height, items, "")

@@ -32,10 +32,11 @@ def grid_picture(
     position: Position | None = None,
     shaded: Sequence[int] = (),
     with_coordinates: bool = False,
+    language: str = "en",
 ) -> Page:
     """The grid with its marks, as a group of that name. `digits` fill the cells that have one; `position` pencils its
     candidates into the others; `shaded` cells have a light ground."""
-    grid = draw_grid(puzzle, CELL, name, digits, position=position, shaded=shaded)
+    grid = draw_grid(puzzle, CELL, name, digits, position=position, shaded=shaded, language=language)
     if with_coordinates:
         return _page(puzzle, numbered(puzzle), grid, coordinates(puzzle, CELL))
     return _page(puzzle, outside(puzzle), grid)

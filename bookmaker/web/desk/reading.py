@@ -17,6 +17,7 @@ from bookmaker.book.rulestext import rules_text
 from bookmaker.book.smart_quotes import smart_quotes
 from bookmaker.book.wording import kinds
 from bookmaker.ink.svg import Drawing
+from bookmaker.language import catalogue
 from bookmaker.manifest import load
 from bookmaker.manifest.entries import Entry, Manifest
 from bookmaker.manifest.permission import unprintable
@@ -82,14 +83,14 @@ class Reading:
 
     def _sheet(self, entry: Entry) -> dict[str, Any]:
         picture, about = self.pictures[entry.puzzle]
-        rules = rules_text(entry.puzzle)
+        rules = rules_text(catalogue("en"), entry.puzzle)
         examined = self.known.get(entry.puzzle)
         data: dict[str, Any] = {
             **about,
             "id": entry.id,
-            "title": smart_quotes(entry.title) if entry.title else ", ".join(kinds(entry.puzzle)),
+            "title": smart_quotes(entry.title) if entry.title else ", ".join(kinds(catalogue("en"), entry.puzzle)),
             "setter": entry.setter,
-            "kinds": list(kinds(entry.puzzle)),
+            "kinds": list(kinds(catalogue("en"), entry.puzzle)),
             "note": smart_quotes(entry.note),
             "rules": [rules.plain, *(mark.text for mark in rules.marks)],
             "digits": list(entry.puzzle.givens),

@@ -1,0 +1,21 @@
+"""Dates as a language writes them in words, by the Unicode CLDR (as Babel has it).
+
+In: a date, as exact as it is known. Out: “14 March 2026”, “March 2026” or “2026”.
+"""
+
+from __future__ import annotations
+
+from datetime import date
+
+from babel.dates import format_date, format_skeleton
+
+from bookmaker.language.catalogue import Catalogue
+
+
+def date_said(words: Catalogue, year: int, month: int = 0, day: int = 0) -> str:
+    """A day, a month (no `day`) or a year (no `month`) in words."""
+    if not month:
+        return str(year)
+    if not day:
+        return str(format_skeleton("yMMMM", date(year, month, 1), locale=words.locale))
+    return str(format_date(date(year, month, day), "long", locale=words.locale))
