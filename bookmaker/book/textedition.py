@@ -119,7 +119,12 @@ def _braille(words: Catalogue, block: Block) -> Iterator[str]:
 def in_short(words: Catalogue, text: str) -> str:
     """Rows and columns by their letters: “row 1 columns 2 to 4” → “r1 c2-4”."""
     pattern, letters, to = _numbered(words)
-    return pattern.sub(lambda found: letters[found[1].casefold()] + found[2].replace(to, "-"), text)
+
+    def shortened(found: re.Match[str]) -> str:
+        letter = letters[found[1].casefold()]
+        return (letter.upper() if found[1][0].isupper() else letter) + found[2].replace(to, "-")
+
+    return pattern.sub(shortened, text)
 
 
 @cache

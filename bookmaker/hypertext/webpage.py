@@ -42,11 +42,7 @@ def web_page(book: Book) -> bytes:
     body = element(
         "body",
         element("a", words.say("skip-to-book"), href="#book", class_="skip"),
-        element(
-            "header",
-            titled(book.title, book.subtitle, edited),
-            element("p", words.say("draft")) if book.draft else None,
-        ),
+        element("header", titled(book.title, book.subtitle, edited), draft),
         element("nav", element("h2", contents), element("ul", _contents(parts)), aria_label=contents),
         append_all(element("main", id="book"), (made for part, blocks in parts for made in _part(part, blocks, book))),
     )

@@ -19,8 +19,9 @@ from fluent.runtime import FluentBundle, FluentResource
 from fluent.runtime.types import FluentType
 from fluent.syntax.ast import BaseNode, VariableReference
 
-LOCALES = {"en": "en-GB"}
-"""The languages there are, each with the locale whose plural rules its messages follow."""
+LOCALES = {"en": "en-GB", "en-US": "en-US"}
+"""The languages there are, each with the locale whose plural rules and dates it follows. One with a country has its
+folder over that of the language without it: only what differs."""
 
 FOLDERS = [Path(__file__).parent]
 """Where the folders of languages lie; a kind of rule that lies elsewhere brings a folder for its messages."""
@@ -99,9 +100,11 @@ class Catalogue:
         self._plain: dict[str, str] = {}
         self._variables: dict[str, frozenset[str]] = {}
         self.bundle = FluentBundle([LOCALES[language]], functions=functions, use_isolating=False)
-        for folder in FOLDERS:
-            for file in sorted((folder / language).glob("*.ftl")):
-                self.bundle.add_resource(FluentResource(file.read_text(encoding="utf-8")))
+        for layer in dict.fromkeys((language.partition("-")[0], language)):
+            for folder in FOLDERS:
+                for file in sorted((folder / layer).glob("*.ftl")):
+                    resource = FluentResource(file.read_text(encoding="utf-8"))
+                    self.bundle.add_resource(resource, allow_overrides=layer != language or "-" in language)
 
     def has(self, name: str, attribute: str = "") -> bool:
         """Is there such a message, with such an attribute?"""

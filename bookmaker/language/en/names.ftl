@@ -1,6 +1,9 @@
 ### What things are called: cells and digits in lists, houses, marks, techniques.
 
-# The letters in the order of a dictionary.
+# What the editor’s plain quotation marks become: outer pair, inner pair, with a space between them.
+quotation-marks = “ ” ‘ ’
+# The letters in the order of a dictionary, with a space between them; accented ones only where they have a place of
+# their own.
 alphabet = a b c d e f g h i j k l m n o p q r s t u v w x y z
 
 ## Lists

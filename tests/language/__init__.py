@@ -1,0 +1,1 @@
+"""Languages: complete, whole sentences, nothing left in English."""

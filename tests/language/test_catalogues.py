@@ -1,0 +1,121 @@
+"""Every language says everything: each message, each kind of rule, singular and plural, nothing left in English."""
+
+from __future__ import annotations
+
+import re
+from random import Random
+
+import pytest
+
+from bookmaker.language import catalogue, spoken
+from bookmaker.language.catalogue import LOCALES, Catalogue
+from bookmaker.phrases.bands import BAND_NAMES, band_names
+from bookmaker.puzzle.grid import CLASSIC
+from bookmaker.rules import kinds
+from tests.language.parsed import attributes, messages, texts, variables
+from tests.rules.harness import cases_of, instances, sound_entry
+
+OTHERS = sorted(language for language in LOCALES if language.partition("-")[0] != "en")
+
+NAMED = ("title", "many")
+"""What a language says of a kind of rule besides its noun: its heading, and the noun for several."""
+
+LETTER = re.compile(r"[^\W\d_]")
+
+SAME = {
+    *("{ $most }", "ISBN", "X", "V", "r", "c", "EPUB", "PDF"),
+}
+"""Texts that may be the same as in English."""
+
+
+def own_wording(name: str) -> bool:
+    """A message that says more nicely what a general one says as well."""
+    return "--" in name
+
+
+@pytest.mark.parametrize("language", OTHERS)
+def test_no_message_is_missing_and_none_is_idle(language: str) -> None:
+    english, said = messages("en"), messages(language)
+    needed = {name for name in english if not own_wording(name)} | {f"kind-{kind}" for kind in kinds()}
+    assert needed - said.keys() == set()
+    idle = {name for name in said.keys() - english.keys() - needed if name.partition("--")[0] not in english}
+    assert idle == set()
+
+
+@pytest.mark.parametrize("language", OTHERS)
+def test_a_message_has_the_forms_that_are_asked_for_by_name(language: str) -> None:
+    said = messages(language)
+    for kind in kinds():
+        assert attributes(said[f"kind-{kind}"]) >= set(NAMED), kind
+    for name, message in messages("en").items():
+        if name.startswith("technique-"):
+            assert attributes(said[name]) >= attributes(message), name
+
+
+@pytest.mark.parametrize("language", OTHERS)
+def test_a_message_is_filled_in_with_nothing_that_it_is_not_given(language: str) -> None:
+    english = messages("en")
+    for name, message in messages(language).items():
+        known = english.get(name) or english.get(name.partition("--")[0])
+        if known and not name.startswith("kind-"):
+            assert variables(message) <= variables(known) | {"mark", "noun", "nouns"}, name
+
+
+@pytest.mark.parametrize("language", OTHERS)
+def test_nothing_is_left_in_english(language: str) -> None:
+    """No piece of text of two words or more is that of the same message in English."""
+    english = messages("en")
+    for name, message in messages(language).items():
+        if name in english:
+            both = {text for text in texts(message) if " " in text and LETTER.search(text)} & {*texts(english[name])}
+            assert both <= SAME, (name, both)
+
+
+@pytest.mark.parametrize("language", sorted(LOCALES))
+@pytest.mark.parametrize("kind", kinds())
+def test_a_kind_speaks_every_language(kind: str, language: str) -> None:
+    """Its sentence in each of its known cases, its primer, its marks."""
+    words = catalogue(language)
+    rules = [(sound_entry(entry), CLASSIC) for entry, _ in cases_of(kind).SENTENCES]
+    rules += [(rule, CLASSIC) for _, rule in instances(kind, CLASSIC, Random(f"speak {kind}"), 2)]
+    for rule, grid in rules:
+        said = rule.sentence(words)
+        assert said[0].isupper() or not said[0].isalpha(), said
+        assert said.endswith(".") and "  " not in said and " ." not in said, said
+        for mark in rule.spoken(words, grid):
+            assert mark and not mark.endswith(".") and "  " not in mark, mark
+    assert kinds()[kind].primer(words).endswith(".")
+
+
+@pytest.mark.parametrize("language", sorted(LOCALES))
+def test_names_are_sorted_by_an_alphabet_of_the_language(language: str) -> None:
+    words = catalogue(language)
+    letters = words.say("alphabet").split()
+    assert len(letters) == len({*letters}) and all(len(letter) == 1 for letter in letters)
+    assert sorted(reversed(letters), key=words.dictionary) == letters
+
+
+def test_bands_are_called_the_same_on_the_page_and_in_the_terminal() -> None:
+    assert band_names("en") == BAND_NAMES
+
+
+def test_a_language_without_a_catalogue_is_printed_in_english() -> None:
+    assert spoken("fi") == "en" and spoken("en-GB") == "en" and spoken("en-US") == "en-US"
+    assert isinstance(catalogue("fi"), Catalogue) and catalogue("fi") is catalogue("en")
+
+
+SPELLINGS = {"centre": "center", "neighbour": "neighbor"}
+
+
+def test_american_english_differs_in_spelling_alone() -> None:
+    """Every message with a British spelling is there again, and no other."""
+
+    def american(text: str) -> str:
+        for british, other in SPELLINGS.items():
+            text = text.replace(british, other).replace(british.capitalize(), other.capitalize())
+        return text
+
+    british, said = messages("en"), messages("en-US")
+    assert {name for name, message in british.items() if any(american(t) != t for t in texts(message))} == said.keys()
+    for name, message in said.items():
+        assert texts(message) == [american(text) for text in texts(british[name])], name
