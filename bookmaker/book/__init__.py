@@ -69,12 +69,12 @@ def bind(manifest: Manifest, gathered: Iterable[Gathered], draft: bool = False, 
     chaptered = manifest.order == "chapters" and not as_listed
     homes = [chapter for _, chapter, _ in made]
     chapters = _chapters(manifest, homes, puzzles) if chaptered else (Chapter(1, "", "", puzzles),)
-    said = manifest.publication
+    said, marks = manifest.publication, words.quotation_marks
     return Book(
         place=manifest.place,
-        title=smart_quotes(manifest.title),
-        subtitle=smart_quotes(manifest.subtitle),
-        editor=smart_quotes(manifest.editor),
+        title=smart_quotes(manifest.title, marks),
+        subtitle=smart_quotes(manifest.subtitle, marks),
+        editor=smart_quotes(manifest.editor, marks),
         band_names=manifest.band_names,
         front=tuple(front_parts(manifest, puzzles, draft)),
         body=(
@@ -106,12 +106,13 @@ def _numbered(words: Catalogue, puzzles: Iterable[BookPuzzle]) -> Iterator[BookP
 
 def _chapters(manifest: Manifest, homes: Sequence[int], puzzles: Sequence[BookPuzzle]) -> tuple[Chapter, ...]:
     """The puzzles in the chapters of the manifest that are their homes; chapters without puzzles are left out."""
+    marks = catalogue(manifest.publication.language).quotation_marks
     groups = groupby(zip(homes, puzzles, strict=True), key=lambda pair: pair[0])
     return tuple(
         Chapter(
             number,
-            smart_quotes(manifest.chapters[index].title),
-            smart_quotes(manifest.chapters[index].note),
+            smart_quotes(manifest.chapters[index].title, marks),
+            smart_quotes(manifest.chapters[index].note, marks),
             tuple(puzzle for _, puzzle in pairs),
             manifest.chapters[index].place,
         )

@@ -74,20 +74,21 @@ def gather(
 def book_puzzle(proof: Proof, hints: Hints | None, band_names: Sequence[str], language: str = "en") -> BookPuzzle:
     """The puzzle as a book has it, not yet numbered."""
     entry, grade, words = proof.entry, proof.grade, catalogue(language)
+    marks = words.quotation_marks
     return BookPuzzle(
         number=0,
         id=entry.id,
         puzzle=entry.puzzle,
         place=entry.place,
-        title=smart_quotes(entry.title) or ", ".join(wording.kinds(words, entry.puzzle)),
+        title=smart_quotes(entry.title, marks) or ", ".join(wording.kinds(words, entry.puzzle)),
         untitled=not entry.title,
         rules=rules_text(words, entry.puzzle),
         rating=rating_of(entry.puzzle, grade, band_names) if grade else None,
         solution=proof.solution,
-        setter=smart_quotes(entry.setter),
+        setter=smart_quotes(entry.setter, marks),
         shown=wording.date_in_words(words, entry.shown) if entry.shown else "",
-        permission=wording.as_sentence(smart_quotes(entry.permission)),
-        note=smart_quotes(entry.note),
+        permission=wording.as_sentence(smart_quotes(entry.permission, marks)),
+        note=smart_quotes(entry.note, marks),
         flaw=wording.flaw(words, proof.verdict),
         link=entry.link,
         rule_places=entry.rule_places,

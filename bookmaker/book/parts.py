@@ -35,17 +35,19 @@ def front_parts(manifest: Manifest, puzzles: Sequence[BookPuzzle], draft: bool) 
     said, words = manifest.publication, catalogue(manifest.publication.language)
     if said.half_title:
         yield HalfTitle()
-    yield TitlePage(smart_quotes(said.imprint.publisher) if said.imprint else "")
+    yield TitlePage(smart_quotes(said.imprint.publisher, words.quotation_marks) if said.imprint else "")
     if said.imprint:
         yield ImprintPage(tuple(_imprint(words, manifest, puzzles, said.imprint)))
     if said.contents:
         yield Contents(words.say("heading-contents"))
     if said.foreword:
-        yield Foreword(words.say("heading-foreword"), tuple(map(curled_runs, said.foreword)))
+        yield Foreword(
+            words.say("heading-foreword"), tuple(curled_runs(runs, words.quotation_marks) for runs in said.foreword)
+        )
     hinted = any(puzzle.hints for puzzle in puzzles)
     credited = any(credit_parts(manifest, puzzles))
-    paragraphs, in_a_pad = (wording.guide(words, manifest, draft, hinted, credited, pad) for pad in (False, True))
-    yield Guide(words.say("heading-guide"), paragraphs, in_a_pad)
+    bound, in_a_pad = (wording.guide(words, manifest, draft, hinted, credited, pad) for pad in (False, True))
+    yield Guide(words.say("heading-guide"), bound, in_a_pad)
     if said.primer and (taught := lessons(words, (puzzle.puzzle for puzzle in puzzles))):
         yield Primer(words.say("heading-primer"), taught)
 
@@ -86,12 +88,13 @@ def index_parts(manifest: Manifest, puzzles: Sequence[BookPuzzle]) -> Iterator[P
 
 def _imprint(words: Catalogue, manifest: Manifest, puzzles: Sequence[BookPuzzle], imprint: Imprint) -> Iterator[str]:
     """The lines of the imprint page, each a paragraph."""
-    yield smart_quotes(f"{manifest.title}. {manifest.subtitle}" if manifest.subtitle else manifest.title)
+    marks = words.quotation_marks
+    yield smart_quotes(f"{manifest.title}. {manifest.subtitle}" if manifest.subtitle else manifest.title, marks)
     when = wording.date_in_words(words, imprint.date) if imprint.date else ""
-    issued = [smart_quotes(said) for said in (imprint.edition, imprint.publisher, when) if said]
+    issued = [smart_quotes(said, marks) for said in (imprint.edition, imprint.publisher, when) if said]
     if issued:
         yield ", ".join(issued)
-    yield from (smart_quotes(said) for said in (imprint.rights, imprint.note) if said)
+    yield from (smart_quotes(said, marks) for said in (imprint.rights, imprint.note) if said)
     yield from _thanks(words, puzzles)
     both = bool(imprint.isbn and imprint.ebook_isbn)
     if imprint.isbn:

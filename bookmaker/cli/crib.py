@@ -14,6 +14,7 @@ from bookmaker.cli.loading import (
     agreed,
     book_argument,
     calibration_option,
+    language_option,
     load_book,
     proofs_of,
     proven,
@@ -30,6 +31,7 @@ from bookmaker.tell.scenes import ends_of, scenes_of
 @main.command("crib")
 @book_argument
 @proving_options
+@language_option
 @calibration_option
 @click.argument("puzzle_id", metavar="ID", shell_complete=ids)
 @click.option("--out", "file", required=True, type=NEW_PDF, metavar="FILE", help="Write this PDF file.")

@@ -9,7 +9,15 @@ import click
 
 from bookmaker.cli.completion import ids
 from bookmaker.cli.group import main
-from bookmaker.cli.loading import book_argument, calibration_option, load_book, proofs_of, proven, proving_options
+from bookmaker.cli.loading import (
+    book_argument,
+    calibration_option,
+    language_option,
+    load_book,
+    proofs_of,
+    proven,
+    proving_options,
+)
 from bookmaker.tell import Story, tell
 from bookmaker.tell.formats import as_json, as_markdown, as_text
 
@@ -19,6 +27,7 @@ FORMATS: dict[str, Callable[[Story, bool], str]] = {"text": as_text, "markdown":
 @main.command("explain")
 @book_argument
 @proving_options
+@language_option
 @calibration_option
 @click.argument("puzzle_id", metavar="ID", shell_complete=ids)
 @click.option(

@@ -24,6 +24,7 @@ from bookmaker.cli.loading import (
     calibration_option,
     find_entries,
     known,
+    language_option,
     load_book,
     proving_options,
 )
@@ -53,6 +54,7 @@ MOST_COPIES = 500
 @main.command("handout")
 @book_argument
 @proving_options
+@language_option
 @calibration_option
 @click.option(
     "--pick",
@@ -155,7 +157,7 @@ def handout_command(
     worth = _worth(marks, len(proofs)) if points else ()
     contents = make_book(manifest, proofs, as_listed=True, store=known(), hinted=hints)
     if title:
-        contents = replace(contents, title=smart_quotes(title), place=Place("--title"))
+        contents = replace(contents, title=smart_quotes(title, contents.words.quotation_marks), place=Place("--title"))
     occasion = Occasion(date_in_words(contents.words, day) if day else "", copies, not hide_grade)
     sheets = file.with_name(f"{file.stem}-fillable{file.suffix}") if on_screen else file
     if contest:

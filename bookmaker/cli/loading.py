@@ -17,6 +17,7 @@ from bookmaker.book.order import in_book_order
 from bookmaker.cli.group import KEPT, NOTHING, print_diagnostics
 from bookmaker.cli.paths import Whole
 from bookmaker.cli.progress import Progress
+from bookmaker.language.catalogues import languages
 from bookmaker.manifest import load
 from bookmaker.manifest.entries import Entry, Manifest
 from bookmaker.manifest.permission import demand_permission
@@ -112,6 +113,23 @@ def calibration_option(command: Command) -> Command:
     )(command)
 
 
+def language_option(command: Command) -> Command:
+    """The option of every command that prints words: the language of this printing."""
+    return click.option(
+        "--language",
+        type=click.Choice(languages()),
+        expose_value=False,
+        callback=_note_language,
+        metavar="CODE",
+        help="Print in this language, such as de, instead of the book's own (see “bookmaker languages”).",
+    )(command)
+
+
+def _note_language(ctx: click.Context, _: click.Parameter, language: str | None) -> None:
+    if language:
+        ctx.meta["language"] = language
+
+
 def _read_calibration(ctx: click.Context, _: click.Parameter, path: Path | None) -> None:
     if path:
         ctx.meta["calibration"] = found = read_calibration(path)
@@ -151,7 +169,8 @@ def load_book(path: Path, *, to_print: bool = False, press: bool = False) -> Man
 
     What is to be printed must have its permissions, for the press all of them.
     """
-    manifest = load(path, click.get_current_context().meta.get("archives", ()))
+    asked = click.get_current_context().meta
+    manifest = load(path, asked.get("archives", ()), asked.get("language", ""))
     print_diagnostics(manifest.warnings)
     if to_print:
         demand_permission(manifest.entries, press)

@@ -8,7 +8,15 @@ import click
 
 from bookmaker.cli.completion import ids
 from bookmaker.cli.group import main
-from bookmaker.cli.loading import book_argument, find_entries, load_book, proofs_of, proven, proving_options
+from bookmaker.cli.loading import (
+    book_argument,
+    find_entries,
+    language_option,
+    load_book,
+    proofs_of,
+    proven,
+    proving_options,
+)
 from bookmaker.cli.paths import NEW_PATH, Whole
 from bookmaker.display.items import Page
 from bookmaker.files import write_whole
@@ -27,6 +35,7 @@ from bookmaker.tell.scenes import board_after, ends_of, scenes_of
 @main.command("picture")
 @book_argument
 @proving_options
+@language_option
 @click.argument("puzzle_id", metavar="ID", shell_complete=ids)
 @click.option("--out", "path", required=True, type=NEW_PATH, metavar="FILE", help="Write this picture.")
 @click.option("--solved", is_flag=True, help="Show the solution.")

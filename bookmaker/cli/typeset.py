@@ -24,6 +24,7 @@ from bookmaker.cli.loading import (
     calibration,
     calibration_option,
     known,
+    language_option,
     load_book,
     proving_options,
     say_disguised,
@@ -60,6 +61,7 @@ from bookmaker.times import calibrated_proof
 @main.command("typeset")
 @book_argument
 @proving_options
+@language_option
 @calibration_option
 @click.option("--out", "folder", required=True, type=NEW_FOLDER, metavar="FOLDER", help="Write into this folder.")
 @click.option(

@@ -58,7 +58,7 @@ def record_of(book: Book, dated: date | None, ebook: bool) -> Record:
         printed,
         "ebook" if ebook else "",
     )
-    cover = book.cover
+    cover, marks = book.cover, book.words.quotation_marks
     blurb = [" ".join("".join(run.text for run in runs).split()) for runs in cover.blurb] if cover else []
     return Record(
         title=book.title,
@@ -69,9 +69,9 @@ def record_of(book: Book, dated: date | None, ebook: bool) -> Record:
         identifier=f"urn:isbn:{isbn}" if isbn else f"urn:uuid:{uuid5(NAMESPACE_OID, chr(10).join(named))}",
         isbn=isbn,
         printed=printed,
-        publisher=smart_quotes(imprint.publisher),
-        edition=smart_quotes(imprint.edition),
-        rights=smart_quotes(imprint.rights),
-        description=smart_quotes("\n\n".join(blurb)),
+        publisher=smart_quotes(imprint.publisher, marks),
+        edition=smart_quotes(imprint.edition, marks),
+        rights=smart_quotes(imprint.rights, marks),
+        description=smart_quotes("\n\n".join(blurb), marks),
         dated=dated,
     )

@@ -5,7 +5,28 @@ In: the name of a message and what it is filled in with. Out: text. Sentences ar
 and fills it in. What the program itself says to whoever runs it is English and stands in the code.
 """
 
-from bookmaker.language.catalogue import Argument, Catalogue, Listed, Named, PhraseFault, capital, catalogue, spoken
+from bookmaker.language.catalogues import (
+    FOLDERS,
+    Argument,
+    Catalogue,
+    Listed,
+    Named,
+    PhraseFault,
+    capital,
+    catalogue,
+    spoken,
+)
 from bookmaker.language.dates import date_said
 
-__all__ = ["Argument", "Catalogue", "Listed", "Named", "PhraseFault", "capital", "catalogue", "date_said", "spoken"]
+__all__ = [
+    "FOLDERS",
+    "Argument",
+    "Catalogue",
+    "Listed",
+    "Named",
+    "PhraseFault",
+    "capital",
+    "catalogue",
+    "date_said",
+    "spoken",
+]

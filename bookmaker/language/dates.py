@@ -9,7 +9,7 @@ from datetime import date
 
 from babel.dates import format_date, format_skeleton
 
-from bookmaker.language.catalogue import Catalogue
+from bookmaker.language.catalogues import Catalogue
 
 
 def date_said(words: Catalogue, year: int, month: int = 0, day: int = 0) -> str:

@@ -17,8 +17,11 @@ from bookmaker.manifest.bookfields import Heading, read_heading
 from bookmaker.manifest.classics import read_classics
 from bookmaker.manifest.entries import Chapter, Entry, Manifest
 from bookmaker.manifest.includes import Shelf, Source
+from bookmaker.manifest.publication import PLAIN
 from bookmaker.manifest.puzzlefields import read_entry
 from bookmaker.manifest.texts import read_line, read_note
+from bookmaker.manifest.translations import in_language, language_of
+from bookmaker.phrases.bands import band_names
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.source import file_limits as limits
 from bookmaker.source.diagnostics import Collector, Place, in_file_order, typed
@@ -38,8 +41,9 @@ NAMED = 3
 """So many puzzles are named where something is said of several."""
 
 
-def load(path: Path, archives: tuple[Path, ...] = ()) -> Manifest:
-    """Read the book at a path; it picks from `archives` where it names none itself.
+def load(path: Path, archives: tuple[Path, ...] = (), language: str = "") -> Manifest:
+    """Read the book at a path; it picks from `archives` where it names none itself, and speaks its own language where
+    none is asked for.
 
     Raises `BookErrors` with everything that is wrong, in file order.
     """
@@ -49,9 +53,9 @@ def load(path: Path, archives: tuple[Path, ...] = ()) -> Manifest:
     manifest: Manifest | None = None
     if text is not None:
         manifest = (
-            _from_yaml(text, file, collector, archives)
+            _from_yaml(text, file, collector, archives, language)
             if file.suffix in (".yaml", ".yml")
-            else _from_list(text, file, collector)
+            else _from_list(text, file, collector, language)
         )
     collector.raise_errors()
     assert manifest is not None, "a manifest that cannot be read leaves a diagnostic"
@@ -71,34 +75,50 @@ def manifest_in(folder: Path, collector: Collector) -> Path:
     return found[0]
 
 
-def _from_list(text: str, file: Path, collector: Collector) -> Manifest:
-    heading = Heading(Place(str(file)), file.stem)
+def _from_list(text: str, file: Path, collector: Collector, language: str) -> Manifest:
+    heading = _unheaded(file, language)
     return _manifest(heading, read_classics(text, str(file), collector), (), collector, permissions=False)
 
 
-def _from_yaml(text: str, file: Path, collector: Collector, archives: tuple[Path, ...]) -> Manifest | None:
+def _from_yaml(
+    text: str, file: Path, collector: Collector, archives: tuple[Path, ...], language: str
+) -> Manifest | None:
     tree = parse_yaml(text, str(file), collector)
     if tree is None:
         return None
-    heading, chapters, nodes = puzzles_in(tree, file, collector, archives)
+    heading, chapters, nodes = puzzles_in(tree, file, collector, archives, language)
     ids: dict[str, Place] = {}
     read = (read_entry(node, heading.permission, chapter, ids, collector) for chapter, node in nodes)
     return _manifest(heading, (entry for entry in read if entry is not None), chapters, collector)
 
 
 def puzzles_in(
-    tree: Node, file: Path, collector: Collector, archives: tuple[Path, ...] = ()
+    tree: Node, file: Path, collector: Collector, archives: tuple[Path, ...] = (), language: str = ""
 ) -> tuple[Heading, tuple[Chapter, ...], Iterator[tuple[int, Node]]]:
     """The heading and chapters of a book's tree, and the node of each puzzle with its chapter's number, read from
     included files and archives as they are come to."""
     shelf = Shelf(file.parent.resolve(), collector, {file.resolve(): Place(str(file))})
     source = Source(file, file, (file.resolve(),))
-    heading, chapters, lists = _read_tree(tree, file, collector)
+    spoken = language or language_of(tree)
+    tree = in_language(tree, spoken, renamed=bool(language))
+    heading, chapters, lists = _read_tree(tree, file, collector, language)
     roots = [(_shortened(file.parent / word.value), word.place) for word in heading.archives]
     roots += [(folder, Place("--archive")) for folder in archives if not roots]
     shelf.archive = Archive(tuple(roots), collector) if roots else None
-    nodes = ((chapter, node) for chapter, puzzles in enumerate(lists) for node in shelf.puzzles(puzzles, source))
+    nodes = (
+        (chapter, in_language(node, spoken))
+        for chapter, puzzles in enumerate(lists)
+        for node in shelf.puzzles(puzzles, source)
+    )
     return heading, chapters, nodes
+
+
+def _unheaded(file: Path, language: str) -> Heading:
+    """The heading of a file without one, which is named after the file."""
+    spoken = language or "en"
+    return Heading(
+        Place(str(file)), file.stem, band_names=band_names(spoken), publication=replace(PLAIN, language=spoken)
+    )
 
 
 def _shortened(path: Path) -> Path:
@@ -107,10 +127,12 @@ def _shortened(path: Path) -> Path:
     return short if short.resolve() == path.resolve() else path
 
 
-def _read_tree(tree: Node, file: Path, collector: Collector) -> tuple[Heading, tuple[Chapter, ...], list[Node]]:
+def _read_tree(
+    tree: Node, file: Path, collector: Collector, language: str
+) -> tuple[Heading, tuple[Chapter, ...], list[Node]]:
     """The heading, the chapters, and a list of puzzles for each chapter (one list where there are none)."""
     if isinstance(tree, Sequence) or (isinstance(tree, Table) and (tree.get("id") or tree.get("givens"))):
-        return Heading(Place(str(file)), file.stem), (), [tree]
+        return _unheaded(file, language), (), [tree]
     tree = _lifted(tree, collector)
     fields = read_fields(tree, "a manifest", collector, MANIFEST_KEYS, ("book",))
     heading = read_heading(fields["book"], collector) if "book" in fields else Heading(tree.place)

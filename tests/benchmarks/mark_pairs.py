@@ -19,6 +19,7 @@ from bookmaker.book.contents import BookPuzzle
 from bookmaker.book.rulestext import rules_text
 from bookmaker.display.items import Document, Group, Page
 from bookmaker.ink.pdf import pdf_bytes
+from bookmaker.language import catalogue
 from bookmaker.layout import load_layout
 from bookmaker.layout.art.gridart import draw_grid
 from bookmaker.layout.pages.puzzles import Slot, place_puzzles
@@ -43,7 +44,7 @@ HERE = Place("pairs")
 
 def puzzle_of(number: int, name: str, rules: tuple[Rule, ...]) -> BookPuzzle:
     puzzle = Puzzle(CLASSIC, (0,) * len(CLASSIC.cells), rules)
-    return BookPuzzle(number, f"{number}", puzzle, HERE, name, rules_text(puzzle), None, None)
+    return BookPuzzle(number, f"{number}", puzzle, HERE, name, rules_text(catalogue("en"), puzzle), None, None)
 
 
 def printed(slots: list[Slot], weight: float) -> bytes:

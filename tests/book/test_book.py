@@ -8,6 +8,7 @@ import pytest
 from bookmaker.book import make_book
 from bookmaker.book.contents import Chapter, Contents, Credits, Guide, HintPages, Keys, TitlePage
 from bookmaker.book.wording import date_in_words
+from bookmaker.language import catalogue
 from bookmaker.manifest.entries import Chapter as Listed
 from bookmaker.phrases.bands import BAND_NAMES
 from bookmaker.solve.verdict import NoSolution, Several, Undecided, Verdict
@@ -98,4 +99,4 @@ def test_a_puzzle_that_is_not_proven_is_refused_but_for_a_draft(verdict: Verdict
 
 
 def test_dates_are_written_out() -> None:
-    assert date_in_words(date(2025, 11, 2)) == "2 November 2025"
+    assert date_in_words(catalogue("en"), date(2025, 11, 2)) == "2 November 2025"

@@ -37,9 +37,9 @@ def told(monkeypatch: pytest.MonkeyPatch) -> list[str]:
     """The ids of the puzzles whose hints are told."""
     ids: list[str] = []
 
-    def counted(proof: Proof) -> Hints | None:
+    def counted(proof: Proof, language: str) -> Hints | None:
         ids.append(proof.entry.id)
-        return hints_of(proof)
+        return hints_of(proof, language)
 
     monkeypatch.setattr(room, "hints_of", counted)
     return ids

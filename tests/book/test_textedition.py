@@ -12,6 +12,7 @@ from bookmaker.book import Book, make_book
 from bookmaker.book.reading import hints_read
 from bookmaker.book.smart_quotes import smart_quotes
 from bookmaker.book.textedition import CELLS, braille_edition, in_short, text_edition
+from bookmaker.language import catalogue
 from bookmaker.manifest import load
 from bookmaker.proof import prove_all
 from bookmaker.rules import kinds, problem_of
@@ -21,6 +22,8 @@ from tests.layout.sample_book import chapter_draft, full_book, sample_book
 from tests.listening import listen
 
 DEMO = Path(__file__).resolve().parents[2] / "demo_book"
+
+ENGLISH = catalogue("en")
 
 
 def test_every_puzzle_and_every_key_can_be_heard() -> None:
@@ -53,8 +56,8 @@ def test_every_puzzle_says_its_rules_its_setter_and_its_marks() -> None:
         block = text[text.index(f"\nPuzzle {puzzle.number}: ") :].split("\n\n\n")[0]
         assert puzzle.setter in block and puzzle.note in block
         for rule in puzzle.puzzle.rules:
-            assert block.count(f"{smart_quotes(rule.title)}: {smart_quotes(rule.sentence())}\n") == 1
-            assert all(block.count(f"  {mark}\n") == 1 for mark in rule.spoken(puzzle.puzzle.grid))
+            assert block.count(f"{smart_quotes(rule.title)}: {rule.sentence(ENGLISH)}\n") == 1
+            assert all(block.count(f"  {mark}\n") == 1 for mark in rule.spoken(ENGLISH, puzzle.puzzle.grid))
 
 
 def test_a_draft_says_so_and_what_is_wrong() -> None:
@@ -79,7 +82,7 @@ def test_a_permission_that_holds_for_all_is_said_once(book: Callable[[], Book]) 
 
 
 def test_hints_name_cells_in_words() -> None:
-    hints = [hint for puzzle in sample_book().puzzles for hint in hints_read(puzzle)]
+    hints = [hint for puzzle in sample_book().puzzles for hint in hints_read(ENGLISH, puzzle)]
     assert any(re.search(r"row \d+ column \d+", hint) for hint in hints)
     text = text_edition(sample_book())
     assert all(f": {hint}\n" in text for hint in hints)
@@ -93,7 +96,7 @@ def test_lines_for_braille_fit_a_display_and_say_the_same() -> None:
     one = " ".join(" ".join(lines).split())
     for puzzle in book.puzzles:
         for rule in puzzle.puzzle.rules:
-            assert all(in_short(mark) in one for mark in rule.spoken(puzzle.puzzle.grid))
+            assert all(in_short(ENGLISH, mark) in one for mark in rule.spoken(ENGLISH, puzzle.puzzle.grid))
         size = puzzle.puzzle.grid.size
         first = lines.index(next(line for line in lines if line.startswith(f"Puzzle {puzzle.number}: ")))
         rows = [line.replace(" ", "") for line in lines[first:] if re.fullmatch(r"[1-9A-G.]+( [1-9A-G.]+)*", line)]
@@ -112,7 +115,7 @@ def test_lines_for_braille_fit_a_display_and_say_the_same() -> None:
     ],
 )
 def test_rows_and_columns_by_their_letters(said: str, short: str) -> None:
-    assert in_short(said) == short
+    assert in_short(ENGLISH, said) == short
 
 
 def test_no_kind_is_named_as_another() -> None:

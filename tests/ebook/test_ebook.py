@@ -19,6 +19,7 @@ from bookmaker.book.contents import Book, BookPuzzle
 from bookmaker.book.reading import grid_read
 from bookmaker.ebook import check_ebook, ebook_bytes
 from bookmaker.ebook.texts import TOGETHER, address
+from bookmaker.language import catalogue
 from bookmaker.layout import compose, load_layout
 from bookmaker.manifest.publication import Imprint
 from tests.layout.sample_book import chapter_draft, full_book, sample_book, sample_proofs
@@ -122,8 +123,9 @@ def test_each_puzzle_has_a_picture_that_tells_what_it_is_and_leads_to_hints_and_
         svg = "{http://www.w3.org/2000/svg}"
         told = picture.findtext(f"{svg}desc") or ""
         assert picture.findtext(f"{svg}title") == f"Puzzle {puzzle.number}: {puzzle.title}"
-        words = [*grid_read(puzzle.puzzle)]
-        assert all(mark in words for rule in puzzle.puzzle.rules for mark in rule.spoken(puzzle.puzzle.grid))
+        english, grid = catalogue("en"), puzzle.puzzle.grid
+        words = [*grid_read(english, puzzle.puzzle)]
+        assert all(mark in words for rule in puzzle.puzzle.rules for mark in rule.spoken(english, grid))
         assert all(f"{said}. " in told for said in words)
         assert [item.text for item in root.iterfind(f".//{X}details//{X}li")] == words
         assert len(root.findall(f".//{X}details//{X}table")) == 1

@@ -13,6 +13,7 @@ import pytest
 
 from bookmaker.book.contents import Book
 from bookmaker.hypertext.webpage import web_page
+from bookmaker.language import catalogue
 from bookmaker.puzzle.grid import SYMBOLS
 from tests.layout.sample_book import chapter_draft, full_book, sample_book
 from tests.validators import axe_violations
@@ -87,7 +88,7 @@ def test_marks_and_words_are_those_of_the_text_edition() -> None:
     page = web_page(full_book()).decode()
     for puzzle in full_book().puzzles:
         for rule in puzzle.puzzle.rules:
-            assert all(f"<li>{mark}</li>" in page for mark in rule.spoken(puzzle.puzzle.grid))
+            assert all(f"<li>{mark}</li>" in page for mark in rule.spoken(catalogue("en"), puzzle.puzzle.grid))
     assert "<i>rained</i>" in page and "<b>rained</b>" in page
     assert page.count("<summary>") == 3 * sum(puzzle.hints is not None for puzzle in full_book().puzzles)
 

@@ -32,19 +32,20 @@ def attributes(message: Message) -> set[str]:
 
 def variables(message: Message) -> set[str]:
     """The arguments that some wording prints or chooses by."""
-    return {node.id.name for node in _nodes(message) if isinstance(node, VariableReference)}
+    return {node.id.name for node in nodes(message) if isinstance(node, VariableReference)}
 
 
 def texts(message: Message) -> list[str]:
     """The pieces of text of all wordings."""
-    return [node.value.strip() for node in _nodes(message) if isinstance(node, TextElement)]
+    return [node.value.strip() for node in nodes(message) if isinstance(node, TextElement)]
 
 
-def _nodes(node: object) -> Iterator[BaseNode]:
+def nodes(node: object) -> Iterator[BaseNode]:
+    """A part of a message and all parts of it."""
     if isinstance(node, BaseNode):
         yield node
         for child in vars(node).values():
-            yield from _nodes(child)
+            yield from nodes(child)
     elif isinstance(node, list):
         for child in node:
-            yield from _nodes(child)
+            yield from nodes(child)

@@ -14,9 +14,10 @@ from functools import cache
 from bookmaker.book import Book, make_book
 from bookmaker.book.contents import BookPuzzle, Chapter, HintPages, Hints, Index, IndexEntry, IndexGroup, Part, Rating
 from bookmaker.book.contest import enter_contest
-from bookmaker.book.wording import HINT_LEVELS, HINTS, HINTS_NOTE
+from bookmaker.book.wording import hint_levels
 from bookmaker.display.items import Document, Group
 from bookmaker.grade.solve_path import Grade, SolvePath
+from bookmaker.language import catalogue
 from bookmaker.layout import (
     compose,
     compose_cover,
@@ -35,6 +36,8 @@ from bookmaker.puzzle.position import Position
 from bookmaker.tell.passages import Mood, Passage, Sentence, Story
 from bookmaker.tell.scenes import Scene
 from tests.layout.sample_book import sample_manifest, sample_proofs
+
+ENGLISH = catalogue("en")
 
 RATINGS = {
     "morning": Rating(2, "Ramble", 2.4, (3.0, 2.0, 9.0, 4.0, 2.0, 1.5, 1.0), (2,), 23),
@@ -80,7 +83,7 @@ def pinned_book() -> Book:
     manifest = replace(sample_manifest(), order="chapters", chapters=chapters, publication=PUBLICATION)
     made = make_book(manifest, proofs)
     body = [_told(part) for part in made.body]
-    body.insert(len(chapters), HintPages(HINTS, HINTS_NOTE, HINT_LEVELS))
+    body.insert(len(chapters), HintPages(ENGLISH.say("heading-hints"), ENGLISH.say("hints-note"), hint_levels(ENGLISH)))
     return replace(made, body=tuple(body))
 
 

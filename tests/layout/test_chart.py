@@ -7,6 +7,7 @@ from itertools import pairwise
 
 from bookmaker.book.smart_quotes import smart_quotes
 from bookmaker.display.items import Document, Line, Page, Text
+from bookmaker.language import catalogue
 from bookmaker.layout.sheets.chart import GROUP, GROUPS, MARGIN, NAME, TEXT, compose_chart
 from bookmaker.rules import kinds
 from tests.layout.flat import Box, flat
@@ -44,13 +45,13 @@ def test_every_kind_stands_on_it_once_with_its_sentence() -> None:
     for rule in kinds().values():
         sample, (_, sentence) = rule.sample(), printed[smart_quotes(rule.title)]
         if sample is not None:
-            assert sentence == smart_quotes(sample.rule.sentence())
+            assert sentence == smart_quotes(sample.rule.sentence(catalogue("en")))
         assert sentence.endswith(".")
 
 
 def test_kinds_are_grouped_by_where_they_draw() -> None:
     groups = {title: group for title, (group, _) in entries().items()}
-    assert [*dict.fromkeys(groups.values())] == list(GROUPS)
+    assert [*dict.fromkeys(groups.values())] == [catalogue("en").say(name) for name in GROUPS]
     assert groups["Thermometers"] == groups["Arrows"] == "Along lines"
     assert groups["Cages"] == groups["Even and odd"] == "In cells and areas"
     assert groups["Dots"] == groups["Corner quadruples"] == "Between cells and at corners"

@@ -11,6 +11,7 @@ import pytest
 
 from bookmaker.book.contents import BookPuzzle, Chapter
 from bookmaker.book.rulestext import rules_text
+from bookmaker.language import catalogue
 from bookmaker.layout import compose, load_layout
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.pages.block import Block
@@ -31,7 +32,8 @@ KETTLE = next(puzzle for puzzle in sample_book().puzzles if puzzle.id == "kettle
 def with_kinds(words: tuple[str, ...], name: str = "many") -> BookPuzzle:
     """A puzzle with the examples of these kinds, and a note."""
     puzzle = Puzzle(CLASSIC, KETTLE.puzzle.givens, tuple(example_rule(kinds()[word]) for word in words))
-    return replace(KETTLE, id=name, puzzle=puzzle, rules=rules_text(puzzle), note="Look at the long line first.")
+    rules = rules_text(catalogue("en"), puzzle)
+    return replace(KETTLE, id=name, puzzle=puzzle, rules=rules, note="Look at the long line first.")
 
 
 @cache

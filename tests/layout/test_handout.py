@@ -8,9 +8,10 @@ import pdfplumber
 
 from bookmaker.book import make_book
 from bookmaker.book.contest import check_digits, enter_contest
-from bookmaker.book.wording import HINT_LEVELS
+from bookmaker.book.wording import hint_levels
 from bookmaker.display.items import Document, Line, Link, Page, Rect, Text, untagged
 from bookmaker.ink.pdf import pdf_bytes
+from bookmaker.language import catalogue
 from bookmaker.layout import KeyPlace, Occasion, compose_handout, compose_marker, load_layout
 from bookmaker.layout.sheets.handout import share_rules
 from bookmaker.preflight import inspect
@@ -218,7 +219,7 @@ def test_hints_of_a_sheet_lead_nowhere() -> None:
     book = make_book(sample_manifest(), proofs, as_listed=True, hinted=True)
     *_, hints, _ = compose_handout(book, A4).pages
     said = words(hints)
-    places = [said.index(level) for level in HINT_LEVELS]
+    places = [said.index(level) for level in hint_levels(catalogue("en"))]
     assert places == sorted(places)
     assert not any(isinstance(item.item, Link) for item in flat(hints))
     assert pdf_bytes(compose_handout(book, A4, "none"))

@@ -11,8 +11,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from bookmaker.book.contents import BookPuzzle, Credits, HintPages, Hints, Index, IndexEntry, IndexGroup
-from bookmaker.book.wording import HINT_LEVELS, HINTS, HINTS_NOTE
+from bookmaker.book.wording import hint_levels
 from bookmaker.display.items import Page, Rect, Text
+from bookmaker.language import catalogue
 from bookmaker.layout import Layout, compose, layout_names, load_layout
 from bookmaker.layout.page_side import PageSide, UnnumberedPage
 from bookmaker.layout.pages.credits import credits_pages
@@ -25,6 +26,9 @@ from bookmaker.layout.sheets.crib import ENDING
 from tests.layout.flat import flat
 from tests.layout.pinned import crib
 from tests.layout.sample_book import full_book, sample_book
+
+ENGLISH = catalogue("en")
+HINTS = HintPages(ENGLISH.say("heading-hints"), ENGLISH.say("hints-note"), hint_levels(ENGLISH))
 
 BOOKS = [name for name in layout_names() if load_layout(name).use == "book"]
 LINE = 10.0
@@ -139,7 +143,9 @@ def test_an_index_entry_of_any_length_stays_on_its_pages(name: str, number: int)
 
 def hint_pages(number: int, layout: Layout) -> list[UnnumberedPage]:
     """The pages of the last hints."""
-    leaves = hints_pages(HintPages(HINTS, HINTS_NOTE, HINT_LEVELS), many(number), layout)
+    leaves = hints_pages(
+        HintPages(ENGLISH.say("heading-hints"), ENGLISH.say("hints-note"), hint_levels(ENGLISH)), many(number), layout
+    )
     at = next(at for at, leaf in enumerate(leaves) if any(name == "hints 3" for name, _ in leaf.anchors))
     return leaves[at:]
 

@@ -7,8 +7,8 @@ import re
 import pytest
 
 from bookmaker.book.pad import as_pad
-from bookmaker.book.wording import IN_A_PAD
 from bookmaker.display.items import Document, Line, Rect
+from bookmaker.language import catalogue
 from bookmaker.layout import compose, load_layout
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.specfile import read_layout
@@ -82,10 +82,15 @@ def test_an_edge_needs_its_margin() -> None:
     assert diagnostic.code == "no-room" and "16 mm" in diagnostic.hint and diagnostic.place.line == 2
 
 
+PADDED = ("hints", "keys", "credits")
+"""Of what the guide says otherwise in a pad."""
+
+
 def test_the_guide_speaks_of_the_backs() -> None:
     book = full_book()
     said, meant = (" ".join(p for part in b.front for p in getattr(part, "paragraphs", ()) if isinstance(p, str))
                    for b in (book, as_pad(book)))  # fmt: skip
-    for in_a_book, in_a_pad in IN_A_PAD:
+    words = catalogue("en")
+    for in_a_book, in_a_pad in ((words.say(f"guide-{what}"), words.say(f"guide-{what}-in-pad")) for what in PADDED):
         assert in_a_book in said and in_a_pad not in said
         assert in_a_pad in meant and in_a_book not in meant

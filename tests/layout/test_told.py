@@ -14,6 +14,7 @@ import pytest
 
 from bookmaker.book.contents import BookPuzzle
 from bookmaker.ink.pdf import pdf_bytes
+from bookmaker.language import catalogue
 from bookmaker.layout import compose, compose_handout, compose_key, load_layout
 from bookmaker.layout.lengths import mm
 from bookmaker.puzzle.grid import SYMBOLS
@@ -77,7 +78,7 @@ def test_grids_and_keys_say_their_digits_and_marks() -> None:
             assert tuple(found) == puzzle.puzzle.givens and given == [*map(bool, found)]
             said = [figure.said for figure in section.every("Figure")]
             for rule in puzzle.puzzle.rules:
-                for mark in rule.spoken(puzzle.puzzle.grid):
+                for mark in rule.spoken(catalogue("en"), puzzle.puzzle.grid):
                     assert sum(mark in one for one in said) == 1
         else:
             assert tuple(found) == puzzle.solution and given == [*map(bool, puzzle.puzzle.givens)]

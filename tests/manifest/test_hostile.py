@@ -14,6 +14,7 @@ import yaml
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
+from bookmaker.language import catalogue
 from bookmaker.manifest import load
 from bookmaker.rules import houses_of, kinds, problem_of
 from bookmaker.rules.common.contract import RuledPuzzle
@@ -95,7 +96,7 @@ def use(puzzle: RuledPuzzle) -> None:
     assert problem_of(puzzle).constraints
     assert houses_of(puzzle)
     for rule in puzzle.rules:
-        assert rule.sentence().strip()
+        assert rule.sentence(catalogue("en")).strip()
         assert isinstance(rule.holds(puzzle.grid, [1] * len(puzzle.grid.cells)), bool)
         list(rule.marks(Frame(puzzle.grid, 30.0)))
 

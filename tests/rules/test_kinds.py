@@ -26,6 +26,7 @@ import pytest
 
 from bookmaker.crosscheck import second_opinion
 from bookmaker.display.colour import grey_of
+from bookmaker.language import catalogue
 from bookmaker.puzzle.grid import CLASSIC, SYMBOLS, Grid, boxed_grid
 from bookmaker.puzzle.position import Position
 from bookmaker.puzzle.puzzle import Puzzle
@@ -51,7 +52,7 @@ def test_it_has_words(kind: str) -> None:
     assert rule.title[0].isupper()
     assert rule.noun
     assert rule.noun[0].islower() or rule.noun[1:2].isupper() or rule.noun[1:2] in "- ", rule.noun
-    primer = rule.primer()
+    primer = rule.primer(catalogue("en"))
     assert len(re.findall(r"[.!?](?:\s|$)", primer)) >= 2
     assert primer == " ".join(primer.split())
     assert primer.endswith(".")
@@ -60,7 +61,7 @@ def test_it_has_words(kind: str) -> None:
 def test_its_sentence_fits_one_and_many(kind: str) -> None:
     said = []
     for entry, sentence in cases_of(kind).SENTENCES:
-        words = sound_entry(entry).sentence()
+        words = sound_entry(entry).sentence(catalogue("en"))
         assert words == sentence
         assert words[0].isupper()
         assert words.endswith(".")

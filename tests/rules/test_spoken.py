@@ -10,6 +10,7 @@ from random import Random
 
 import pytest
 
+from bookmaker.language import catalogue
 from bookmaker.puzzle.grid import CLASSIC, Grid, boxed_grid
 from bookmaker.rules import kinds
 from bookmaker.rules.common.drawing.frame import Frame
@@ -29,14 +30,14 @@ def test_a_listener_has_the_same_rule(kind: str) -> None:
     rules = [(sound_entry(entry), CLASSIC) for entry in entries]
     rules += [(rule, grid) for grid in GRIDS for _, rule in instances(kind, grid, rng, 4)]
     for rule, grid in rules:
-        marks = [*rule.spoken(grid)]
+        marks = [*rule.spoken(catalogue("en"), grid)]
         assert bool(marks) == any(True for _ in rule.marks(Frame(grid, 20.0))), rule
         for mark in marks:
             assert mark[0].isupper() and mark[-1].isalnum(), mark
             assert mark == " ".join(mark.split()) and mark.isprintable()
             assert not MANIFEST.search(mark), mark
         assert len(set(marks)) == len(marks)
-        again = heard(rule.title, rule.sentence(), marks, grid)
+        again = heard(rule.title, rule.sentence(catalogue("en")), marks, grid)
         assert type(again) is type(rule)
         assert told(again) == told(rule), (marks, again, rule)
 
@@ -54,7 +55,7 @@ def test_a_listener_has_the_same_rule(kind: str) -> None:
     ],
 )
 def test_cells_in_words(area: list[int], said: str) -> None:
-    assert cells_said(CLASSIC, area[::-1]) == said
+    assert cells_said(catalogue("en"), CLASSIC, area[::-1]) == said
 
 
 @pytest.mark.parametrize(
@@ -68,15 +69,15 @@ def test_cells_in_words(area: list[int], said: str) -> None:
     ],
 )
 def test_lines_in_words(chain: tuple[int, ...], said: str) -> None:
-    assert line_said(CLASSIC, chain) == said
+    assert line_said(catalogue("en"), CLASSIC, chain) == said
 
 
 def test_borders_in_words() -> None:
     pairs = [(3, 4), (1, 0), (9, 18), (10, 11)]
-    assert [*borders_said(CLASSIC, "Dot", "Dots", pairs)] == [
-        "Dots in row 1 between columns 1 and 2, 4 and 5",
-        "Dot in row 2 between columns 2 and 3",
-        "Dot in column 1 between rows 2 and 3",
+    assert [*borders_said(catalogue("en"), CLASSIC, "dots-spoken-white", pairs)] == [
+        "White dots in row 1 between columns 1 and 2, 4 and 5",
+        "White dot in row 2 between columns 2 and 3",
+        "White dot in column 1 between rows 2 and 3",
     ]
 
 
@@ -90,6 +91,6 @@ def test_every_line_through_a_grid_can_be_followed(grid: Grid) -> None:
             if not near:
                 break
             chain.append(rng.choice(near))
-        assert cells(grid, line_said(grid, chain)) == tuple(chain)
+        assert cells(grid, line_said(catalogue("en"), grid, chain)) == tuple(chain)
         some = rng.sample([*grid.cells], 12)
-        assert sorted(cells(grid, cells_said(grid, some))) == sorted(some)
+        assert sorted(cells(grid, cells_said(catalogue("en"), grid, some))) == sorted(some)

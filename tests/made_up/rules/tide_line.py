@@ -23,8 +23,7 @@ from bookmaker.rules.common.deducing.candidates import removed_by
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.drawing.places import Along, PlaceClaim
 from bookmaker.rules.common.drawing.strokes import THIN, middles
-from bookmaker.rules.common.words.speech import lines_said
-from bookmaker.rules.common.words.wording import ends_named, the_or_each
+from bookmaker.rules.common.words.wording import ends_named
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node
@@ -63,16 +62,6 @@ tide-line:
             for chain in self.chains
             for i in range(len(chain) - 1)
         )
-
-    def sentence(self) -> str:
-        return f"Along {the_or_each(len(self.chains), self.noun)}, digits rise and fall by turns from the ring on."
-
-    def spoken(self, grid: Grid) -> Iterator[str]:
-        return lines_said(grid, "Tide line, ring first", self.chains)
-
-    @classmethod
-    def primer(cls) -> str:
-        return "From the ring on, the second digit is greater than the first, the third smaller. Long ones say most."
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         for chain in self.chains:

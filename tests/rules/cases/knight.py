@@ -12,7 +12,7 @@ from tests.rules.harness import grown_with
 SENTENCES = (
     (
         "knight: yes",
-        "Cells a knight's move apart (two steps along a row or column, then one to the side) hold different digits.",
+        "Cells a knight’s move apart (two steps along a row or column, then one to the side) hold different digits.",
     ),
 )
 

@@ -17,7 +17,7 @@ from unicodedata import combining, normalize
 
 from fluent.runtime import FluentBundle, FluentResource
 from fluent.runtime.types import FluentType
-from fluent.syntax.ast import BaseNode, VariableReference
+from fluent.syntax.ast import BaseNode, Message, VariableReference
 
 LOCALES = {"en": "en-GB", "en-US": "en-US"}
 """The languages there are, each with the locale whose plural rules and dates it follows. One with a country has its
@@ -98,12 +98,14 @@ class Catalogue:
         self.language = language
         self.locale = LOCALES[language].replace("-", "_")
         self._plain: dict[str, str] = {}
+        self._names: dict[str, None] = {}
         self._variables: dict[str, frozenset[str]] = {}
         self.bundle = FluentBundle([LOCALES[language]], functions=functions, use_isolating=False)
         for layer in dict.fromkeys((language.partition("-")[0], language)):
             for folder in FOLDERS:
                 for file in sorted((folder / layer).glob("*.ftl")):
                     resource = FluentResource(file.read_text(encoding="utf-8"))
+                    self._names |= dict.fromkeys(entry.id.name for entry in resource.body if isinstance(entry, Message))
                     self.bundle.add_resource(resource, allow_overrides=layer != language or "-" in language)
 
     def has(self, name: str, attribute: str = "") -> bool:
@@ -111,6 +113,10 @@ class Catalogue:
         if not self.bundle.has_message(name):
             return False
         return not attribute or attribute in self._message(name).attributes
+
+    def names(self) -> tuple[str, ...]:
+        """The names of all messages."""
+        return tuple(self._names)
 
     def first(self, *names: str) -> str:
         """The first of these messages that there is; the last where there is none."""
@@ -158,6 +164,12 @@ class Catalogue:
     def number(self, count: int) -> str:
         """“three”; figures above twelve."""
         return self.say("number", n=count)
+
+    @cached_property
+    def quotation_marks(self) -> tuple[str, str, str, str]:
+        """Opening and closing, of a quotation and of one inside it."""
+        opens, closes, inner_opens, inner_closes = self.say("quotation-marks").split(" ")
+        return opens, closes, inner_opens, inner_closes
 
     def dictionary(self, name: str) -> tuple[str, str]:
         """The key that sorts names as a dictionary of the language does: by the letters of its alphabet, accents that
@@ -233,10 +245,23 @@ def _either(listed: Listed) -> Listed:
     return Listed(listed.items, listed.catalogue, "or", listed.count)
 
 
+def languages() -> tuple[str, ...]:
+    """The languages that bookmaker speaks, by their codes."""
+    return tuple(sorted(LOCALES))
+
+
 def spoken(language: str) -> str:
     """The language that bookmaker speaks in a publication of that language: itself, without its country (“de” for
     “de-AT”), or English."""
     return next((name for name in (language, language.partition("-")[0]) if name in LOCALES), "en")
+
+
+def completeness(language: str) -> tuple[int, int]:
+    """How many of the messages that English has a language has as well, and how many these are. Wordings for single
+    kinds of rules, which a language may do without, do not count."""
+    needed = [name for name in catalogue("en").names() if "--" not in name]
+    words = catalogue(language)
+    return sum(map(words.has, needed)), len(needed)
 
 
 @cache
