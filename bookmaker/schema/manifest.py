@@ -19,6 +19,7 @@ from bookmaker.manifest.permission import RECORD_KEYS, STATES
 from bookmaker.manifest.publication import COVER_KEYS, FOCUS, IMPRINT_KEYS, LEAF, LINK, MOST_FOLD
 from bookmaker.manifest.puzzlefields import PUZZLE_KEYS
 from bookmaker.manifest.texts import DATE, ID
+from bookmaker.manifest.translations import TEXTS
 from bookmaker.phrases.bands import BAND_NAMES
 from bookmaker.puzzle.grid import LARGEST, SMALLEST, USUAL_BOXES
 from bookmaker.schema import rules, shapes
@@ -199,4 +200,12 @@ def _in_order(
     """A table of exactly the fields that the reader knows, in its order. Raises KeyError where one has no shape."""
     if extra := set(fields) - set(keys):
         raise KeyError(f"no reader knows {sorted(extra)}")
-    return shapes.table({key: fields[key] for key in keys}, needed, said)
+    shown = {key: _in_several(fields[key]) if key in TEXTS else fields[key] for key in keys}
+    return shapes.table(shown, needed, said)
+
+
+def _in_several(shape: Shape) -> Shape:
+    """A text, or the same in several languages."""
+    codes = {"pattern": "^[a-z]{2,3}([-_][A-Za-z]+)*$"}
+    each = {"type": "object", "propertyNames": codes, "additionalProperties": shape, "minProperties": 1}
+    return shapes.any_of([shape, each])
