@@ -27,6 +27,12 @@ FOLDERS = [Path(__file__).parent]
 """Where the folders of languages lie; a kind of rule that lies elsewhere brings a folder for its messages."""
 
 
+KNOWN = 16_384
+"""So many texts are remembered: a book names the same rows, columns and cells again and again."""
+
+_PLAIN = {str, int}
+
+
 class PhraseFault(Exception):
     """A message that is missing, or can't be filled in."""
 
@@ -97,7 +103,7 @@ class Catalogue:
         }
         self.language = language
         self.locale = LOCALES[language].replace("-", "_")
-        self._plain: dict[str, str] = {}
+        self._known: dict[tuple[object, ...], str] = {}
         self._names: dict[str, None] = {}
         self._variables: dict[str, frozenset[str]] = {}
         self.bundle = FluentBundle([LOCALES[language]], functions=functions, use_isolating=False)
@@ -136,11 +142,14 @@ class Catalogue:
 
     def say(self, name: str, wording: int | str = 0, /, **arguments: Argument) -> str:
         """A message filled in; `wording` is the number of one of its wordings, or the name of an attribute."""
-        if not arguments and not wording:
-            if name not in self._plain:
-                self._plain[name] = self._filled(name, 0, {})
-            return self._plain[name]
-        return self._filled(name, wording, arguments)
+        if not {*map(type, arguments.values())} <= _PLAIN:
+            return self._filled(name, wording, arguments)
+        key = (name, wording, *arguments.items())
+        if (said := self._known.get(key)) is None:
+            if len(self._known) >= KNOWN:
+                self._known.clear()
+            said = self._known[key] = self._filled(name, wording, arguments)
+        return said
 
     def _filled(self, name: str, wording: int | str, arguments: Mapping[str, Argument]) -> str:
         message = self._message(name)
