@@ -208,6 +208,22 @@ class HintPages:
 
 
 @dataclass(frozen=True, slots=True)
+class Term:
+    """A word that solvers use, and what it means."""
+
+    name: str
+    meaning: str
+
+
+@dataclass(frozen=True, slots=True)
+class Glossary:
+    """The words in the hints that may be new to a reader. On paper it stands between the hints."""
+
+    heading: str
+    terms: tuple[Term, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Keys:
     """The solution keys of all puzzles."""
 
@@ -259,6 +275,7 @@ Part: TypeAlias = (
     | Primer
     | Chapter
     | HintPages
+    | Glossary
     | Keys
     | Credits
     | Index

@@ -19,6 +19,7 @@ from bookmaker.book.contents import (
     Contents,
     Credits,
     Foreword,
+    Glossary,
     Guide,
     HalfTitle,
     HintPages,
@@ -154,6 +155,9 @@ def _read(part: Part, book: Book, pictured: bool) -> Iterator[Block]:
             for level, title in enumerate(part.levels):
                 yield Heading(2, f"{part.heading}: {title.lower()}", f"hints-{level + 1}")
                 yield Numbered(tuple((p, hints_read(p)[level]) for p in book.puzzles if p.hints))
+        case Glossary():
+            yield Heading(2, part.heading, "glossary")
+            yield from (Words((Run(f"{term.name}. ", "bold"), Run(term.meaning))) for term in part.terms)
         case Keys():
             yield Heading(2, part.heading, "keys")
             for puzzle in book.puzzles:

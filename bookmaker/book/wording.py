@@ -168,3 +168,145 @@ def flaw(verdict: Verdict) -> str:
             return "Not decided"
         case _ as never:
             assert_never(never)
+
+
+TERMS = "Words in the hints"
+TERMS_POINTER = "Words that may be new are explained on page "
+OVERLEAF = ("The second hints are overleaf.", "The third hints are overleaf.")
+TURN_OVER = "The rules of the next puzzle face its grid."
+TIMES = "Times"
+DATE, TIME = "Date", "Time"
+BELONGS = "This book belongs to"
+BEGUN, FINISHED = "Begun on", "Finished on"
+GLOSSARY = (
+    (
+        "Alternating chain",
+        ("alternating chain",),
+        "Cells and digits linked so that if one fails the next holds. "
+        "Whichever end of the chain is true, a digit that both ends rule out is gone.",
+    ),
+    (
+        "Cell seen by all places of a digit",
+        ("every place of a digit",),
+        "Wherever the digit goes in a house, it rules itself out in one cell outside: that cell cannot hold it.",
+    ),
+    ("Combination", ("combination",), "A set of digits that has the total asked for and may stand in the cells."),
+    (
+        "Contradiction",
+        ("contradiction",),
+        "A cell without a digit, a digit without a place, or a mark that cannot be met. What led there was wrong.",
+    ),
+    (
+        "Eliminate",
+        ("eliminated",),
+        "To rule a digit out for a cell. What is not yet eliminated are the cell’s "
+        "candidates, which many solvers note small in its corner.",
+    ),
+    (
+        "Finned pattern",
+        ("finned",),
+        "An X-wing or a larger fish that is spoilt by a place or two, the fins. What both the "
+        "pattern and each fin rule out is gone all the same.",
+    ),
+    (
+        "Hidden pair, triple, quad",
+        ("same two places", "share three places", "share four places"),
+        "Two digits with the "
+        "same two places in a house need both cells for themselves, whatever else seemed possible there. So do three "
+        "digits with three places, and four with four.",
+    ),
+    (
+        "Hidden single",
+        ("only one place", "only place"),
+        "A digit that fits in one cell of a house only, even if that cell "
+        "could take others. Look where the digit already stands near by.",
+    ),
+    (
+        "House",
+        ("row", "column", "box", "region"),
+        "A row, a column, a box or region, or any other set of cells in which no digit repeats.",
+    ),
+    (
+        "Step beyond the ladder",
+        ("beyond the ladder",),
+        "No pattern that is named here gets any further; the digit is known from the proof that there is one solution.",
+    ),
+    ("Jellyfish", ("jellyfish",), "A swordfish with four rows and four columns."),
+    (
+        "Last empty cell",
+        ("last empty cell",),
+        "Of a house that is full but for one cell, that one takes the digit that is missing.",
+    ),
+    (
+        "Locked candidates",
+        ("all share another",),
+        "Where all places for a digit in one house lie in a second house as "
+        "well, the digit is used up there: it goes nowhere else in the second.",
+    ),
+    (
+        "Mark",
+        ("mark",),
+        "What is printed in a grid, or beside it, for one of its rules: a thermometer, a cage, a dot, a clue outside.",
+    ),
+    (
+        "Naked pair, triple, quad",
+        ("same two digits left", "three digits left", "four digits left"),
+        "Two cells of a house "
+        "with the same two digits left use both of them up, so no other cell of the house takes one. The same goes for "
+        "three cells with three digits, and four with four.",
+    ),
+    (
+        "Naked single",
+        ("only one possible digit", "can only be"),
+        "A cell for which its row, column, box and marks together leave one digit. Count what it sees.",
+    ),
+    (
+        "See",
+        ("sees", "seen"),
+        "Two cells see each other if they cannot hold the same digit, as they share a house or a rule says so.",
+    ),
+    (
+        "Single-digit chain",
+        ("single-digit chain",),
+        "Places of one digit, two to a house, linked end to end. One end or the "
+        "other is true, so a cell that sees both cannot hold the digit.",
+    ),
+    ("Swordfish", ("swordfish",), "An X-wing with three rows and three columns."),
+    (
+        "Whole cages",
+        ("adds up to 45",),
+        "The digits 1 to 9 add up to 45. Take away the cages that lie inside a house, and "
+        "what is left belongs to its other cells.",
+    ),
+    (
+        "W-wing",
+        ("w-wing",),
+        "Two cells with the same two digits left, joined by a house where one of the two has but two "
+        "places, each seen by one of the cells. The other digit is in one of them, so a cell that sees both cannot "
+        "hold it.",
+    ),
+    (
+        "What-if",
+        ("suppose", "what-if", "soon leads"),
+        "Try a digit in the mind, follow what is forced, and strike it if "
+        "that ends in a contradiction. Keep to short ones.",
+    ),
+    (
+        "X-wing",
+        ("x-wing",),
+        "Two rows in which a digit has the same two columns only. It stands in opposite corners, so "
+        "these columns have it nowhere else. Rows and columns may change places.",
+    ),
+    (
+        "XY-wing",
+        ("xy-wing",),
+        "A cell with two digits left that sees two others, each sharing one of its digits and both a "
+        "third. Whatever the first holds, one of the others is the third, so a cell that sees both is not.",
+    ),
+    (
+        "XYZ-wing",
+        ("xyz-wing",),
+        "An XY-wing whose first cell may hold the third digit too. Only cells that see all three lose it.",
+    ),
+)
+"""What solvers' words mean: the name, what hints that need it say, and the meaning."""

@@ -150,7 +150,7 @@ def test_an_index_entry_of_any_length_stays_on_its_pages(name: str, number: int)
 
 def hint_pages(number: int, layout: Layout) -> list[UnnumberedPage]:
     """The pages of the last hints."""
-    leaves = hints_pages(HintPages(HINTS, HINTS_NOTE, HINT_LEVELS), many(number), layout)
+    leaves = hints_pages(HintPages(HINTS, HINTS_NOTE, HINT_LEVELS), None, many(number), layout, True)
     at = next(at for at, leaf in enumerate(leaves) if any(name == "hints 3" for name, _ in leaf.anchors))
     return leaves[at:]
 

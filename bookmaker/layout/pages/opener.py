@@ -1,5 +1,5 @@
-"""The opening page of a chapter: ornament made of its puzzles, its title, a few words, and its puzzles under the five
-peaks of the ridge.
+"""The opening page of a chapter, a right one: ornament made of its puzzles, its title, a few words, its puzzles to tick
+off, and their numbers under the five peaks of the ridge.
 
 Where there are many words they begin higher up, and where they are more than a page they flow on, the ridge after them.
 """
@@ -16,6 +16,7 @@ from bookmaker.layout.art.ridge import HEIGHT, ridge, skyline
 from bookmaker.layout.art.vignette import Vignette, frieze
 from bookmaker.layout.page_side import PageSide, UnnumberedPage
 from bookmaker.layout.pages.parts import flowing, heading
+from bookmaker.layout.pages.ticks import tick_rows
 from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.text import DROP, Labels, Row, broken, paragraph
 from bookmaker.layout.spec import Layout, Type
@@ -47,6 +48,8 @@ def opener_pages(chapter: Chapter, book: Book, layout: Layout) -> list[Unnumbere
     room = ground - HEIGHT * wide - line - height(rows)
     if room >= 0:
         top = min(layout.depth * TITLE, room)
+        ticks = tick_rows(chapter.puzzles, layout, hang, room - top - line)
+        rows += [Row(line), *ticks] if ticks else []
         salt = f"chapter {chapter.number}"
         drawn = frieze(chapter.puzzles, worn(layout), layout.measure, top - 1.5 * line, CELLS, salt)
         return [_leaf(chapter, rows, top, art, ground, layout, drawn)]

@@ -14,12 +14,14 @@ from itertools import groupby
 from math import floor
 
 from bookmaker.book.contents import BookPuzzle
-from bookmaker.display.items import Group, Item, Text, tagged
-from bookmaker.display.tags import OURS, SECTION
+from bookmaker.book.wording import TURN_OVER
+from bookmaker.display.items import Group, Item, tagged
+from bookmaker.display.tags import SECTION
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.page_side import PageSide, UnnumberedPage
 from bookmaker.layout.pages.block import Block, fit_above, fit_beside, in_line, levelled
 from bookmaker.layout.pages.crowded import fit_crowded, fit_spread
+from bookmaker.layout.pages.notes import note_page
 from bookmaker.layout.setting.flow import stacked
 from bookmaker.layout.setting.text import Labels
 from bookmaker.layout.spec import Layout, Shown
@@ -152,20 +154,8 @@ def _leaves(slots: tuple[Slot, ...], layout: Layout, head: str) -> Iterator[Unnu
         def draw(sheet: PageSide, labels: Labels) -> tuple[Item, ...]:
             return (tagged((SECTION,), *stacked(facing, sheet.x, sheet.y, labels)),)
 
-        yield UnnumberedPage(draw, _anchors(slots, layout), head, between=_turn_over(layout))
+        yield UnnumberedPage(draw, _anchors(slots, layout), head, between=note_page(TURN_OVER, layout))
     yield leaf_of(slots, layout, head, not facing)
-
-
-def _turn_over(layout: Layout) -> UnnumberedPage:
-    """The page before two that face each other, where these would else begin on a right page."""
-
-    def draw(sheet: PageSide, labels: Labels) -> tuple[Item, ...]:
-        note, words = layout.type.note, "The rules of the next puzzle face its grid."
-        middle = sheet.x + layout.measure / 2
-        text = Text(middle, sheet.y + layout.depth * 0.4, words, note.font, note.size, anchor="middle")
-        return (tagged((OURS,), text),)
-
-    return UnnumberedPage(draw)
 
 
 def leaf_of(slots: tuple[Slot, ...], layout: Layout, head: str, led_to: bool = True) -> UnnumberedPage:
