@@ -40,10 +40,9 @@ from bookmaker.layout.pages.divider import divider_leaf
 from bookmaker.layout.pages.front import foreword_pages, guide_pages, half_title_leaf, imprint_leaf, title_leaf
 from bookmaker.layout.pages.hints import hints_pages
 from bookmaker.layout.pages.index import index_pages
-from bookmaker.layout.pages.keys import key_rows
+from bookmaker.layout.pages.keys import key_pages
 from bookmaker.layout.pages.notes import note_pages, owner_page, times_page
 from bookmaker.layout.pages.opener import opener_pages
-from bookmaker.layout.pages.parts import flowing, heading
 from bookmaker.layout.pages.primer import primer_pages
 from bookmaker.layout.pages.puzzles import puzzle_pages
 from bookmaker.layout.pages.tearout import torn_leaves
@@ -80,7 +79,7 @@ def compose_key(book: Book, layout: Layout) -> Document:
     language = book.language
     layout = layout.speaking(language)
     title = f"{book.title}: {ANSWER_KEY}"
-    leaves = flowing([*heading(title, layout), *key_rows(book.puzzles, layout)], layout, "keys", title)
+    leaves = key_pages(book.puzzles, layout, title, ANSWER_KEY)
     numbered = list(zip(leaves, map(str, range(1, len(leaves) + 1)), strict=True))
     pages = draw_pages(numbered, layout, book.title, book.draft)
     return Document(title, book.editor, book.subtitle, pages, (Bookmark(title, "keys"),), language)
@@ -96,7 +95,7 @@ def draw_pages(
     def draw(at: int) -> Page:
         leaf, label = numbered[at]
         sheet = PageSide(bound, right=at % 2 == 0)
-        head = leaf.head if sheet.right or not leaf.head else title
+        head = leaf.guide or (leaf.head if sheet.right or not leaf.head else title)
         items = (*furniture(sheet, leaf, head, label, draft), *leaf.draw(sheet, labels))
         anchors = tuple(Anchor(name, 0.0, y) for name, y in leaf.anchors)
         return Page(layout.width, layout.height, items, label, anchors)
@@ -168,8 +167,7 @@ def _leaves(part: Part, book: Book, layout: Layout, right: bool) -> Iterable[Unn
         case Glossary():
             return []  # it stands between the hints
         case Keys():
-            rows = [*heading(part.heading, layout), *key_rows(book.puzzles, layout)]
-            return flowing(rows, layout, "keys", part.heading)
+            return key_pages(book.puzzles, layout, part.heading, part.heading)
         case Credits():
             return credits_pages(part, layout)
         case Index():

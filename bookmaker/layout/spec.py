@@ -88,6 +88,10 @@ class PuzzleSlots:
     """Are rows and columns numbered?"""
     workings: bool = False
     """Is what is left of the page ruled, for the time and for notes?"""
+    figure: float = 6.0
+    """No figure on a grid or in a sample is set in smaller type than so many points."""
+    grid: float = 0.0
+    """A grid that would come out narrower has its rules on the page that faces it, if it is wider then."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -106,10 +110,12 @@ class Shown:
 
 @dataclass(frozen=True, slots=True)
 class KeySlots:
-    """How solution keys stand on a page: `columns` across, cells at most `cell` points wide."""
+    """How solution keys stand on a page: `columns` across, cells at most `cell` points wide; in the order of their
+    numbers or, if they are to stand `apart` from the next one, the odd before the even ones."""
 
     columns: int
     cell: float
+    apart: bool = False
 
 
 @dataclass(frozen=True, slots=True)

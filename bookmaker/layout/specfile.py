@@ -45,6 +45,12 @@ Use: TypeAlias = Literal["book", "handout"]
 
 HOLES = {"none": 0, "two": 2, "three": 3, "four": 4}
 
+ORDERS = ("number", "apart")
+"""Orders of keys, the usual one first."""
+
+LEAST_FIGURE = 6.0
+"""The smallest type of figures on a grid, in points, where nothing is said of it."""
+
 CLEAR = mm(4)
 """White between what is printed and the edge that is torn off, or its holes, at least."""
 
@@ -193,9 +199,9 @@ def layout_from(top: Section, name: str, place: Place) -> Layout:
     roles = tuple(TypeScale.__dataclass_fields__)
     scale = top.section("type", roles)
     needed = ("rows", "columns", "text", "hang", "gap", "least cell", "most cell")
-    puzzles = top.section("puzzles", needed, ("weight", "coordinates", "workings"))
+    puzzles = top.section("puzzles", needed, ("weight", "coordinates", "workings", "least figure", "least grid"))
     least = puzzles.length("least cell", mm(4), mm(40))
-    keys = top.section("keys", ("columns", "most cell"))
+    keys = top.section("keys", ("columns", "most cell"), ("order",))
     press = top.section("press", ("bleed", "marks", "slug"))
     layout = Layout(
         name=name,
@@ -224,8 +230,14 @@ def layout_from(top: Section, name: str, place: Place) -> Layout:
             weight=puzzles.number("weight", 1, 3, usual=1),
             coordinates=puzzles.switch("coordinates"),
             workings=puzzles.switch("workings"),
+            figure=puzzles.length("least figure", 5, 30) if "least figure" in puzzles.fields else LEAST_FIGURE,
+            grid=puzzles.length("least grid", 0, mm(300)),
         ),
-        keys=KeySlots(keys.whole("columns", 1, 8), keys.length("most cell", mm(2), mm(20))),
+        keys=KeySlots(
+            keys.whole("columns", 1, 8),
+            keys.length("most cell", mm(2), mm(20)),
+            "order" in keys.fields and keys.choice("order", ORDERS) == ORDERS[1],
+        ),
         press=Press(press.length("bleed", 0, mm(10)), press.switch("marks"), press.switch("slug"))
         if "press" in top.fields
         else PRESS,

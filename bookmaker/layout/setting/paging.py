@@ -43,19 +43,31 @@ def pages(rows: Sequence[Row], depth: float, step: float, across: int = 1, top: 
     enough = LEAST * depth
     if len(plain) < 2 or filled(plain[-1]) >= enough:
         return plain
-    tight = _laid([_scaled(row, TIGHT) for row in rows], depth, step, across, top)
+    closer = [_scaled(row, TIGHT) for row in rows]
+    tight = _begun(closer, depth, step, across, top)
     if len(tight) < len(plain):
-        return [_relaxed(page, depth if number else depth - top) for number, page in enumerate(tight)]
-    (start, _), _ = begun[-2:]
-    shared = _shared(rows[start:], depth, step, across, 0.0 if plain[:-2] else top)
-    if shared and filled(shared[-1]) >= enough:
-        return [*plain[:-2], *shared]
+        made = [page for _, page in tight]
+        if len(made) > 1 and filled(made[-1]) < enough:
+            made = _sharing(tight, closer, depth, step, across, top) or made
+        return [_relaxed(page, depth if number else depth - top) for number, page in enumerate(made)]
+    if shared := _sharing(begun, rows, depth, step, across, top):
+        return shared
     shorter = depth - step
     while shorter >= depth - enough and len(evened := _laid(rows, shorter, step, across, top)) == len(plain):
         if filled(evened[-1]) >= enough:
             return evened
         shorter -= step
     return plain
+
+
+def _sharing(
+    begun: Sequence[tuple[int, Columns]], rows: Sequence[Row], depth: float, step: float, across: int, top: float
+) -> list[Columns]:
+    """The pages, the last two sharing what they have; none where that does not help."""
+    before = [page for _, page in begun[:-2]]
+    (start, _), _ = begun[-2:]
+    shared = _shared(rows[start:], depth, step, across, 0.0 if before else top)
+    return [*before, *shared] if shared and filled(shared[-1]) >= LEAST * depth else []
 
 
 def _shared(rows: Sequence[Row], depth: float, step: float, across: int, top: float) -> list[Columns]:
