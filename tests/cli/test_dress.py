@@ -10,6 +10,7 @@ from PIL import Image, ImageChops, ImageStat
 
 from bookmaker.layout.lengths import mm
 from tests.cli.running import run
+from tests.makers.shelf import PICTURE, shelf
 from tests.published import WORKED
 
 DEMO = Path(__file__).resolve().parents[2] / "demo_book"
@@ -115,17 +116,27 @@ def test_a_book_is_drawn_in_every_theme(tmp_path: Path) -> None:
     assert run("themes", book(tmp_path)).exit_code == 2
 
 
+def unlike(*files: Image.Image) -> float:
+    """How far two pictures differ when they are small, the channel that differs most on average, of 255."""
+    small = [file.convert("RGB").resize((96, 108), Image.Resampling.BOX) for file in files]
+    return max(ImageStat.Stat(ImageChops.difference(*small)).mean)
+
+
+@pytest.mark.slow
+def test_the_first_picture_in_the_readme_is_up_to_date() -> None:
+    """`python -m tests.makers.shelf` draws it again."""
+    with Image.open(PICTURE) as kept:
+        assert unlike(shelf(), kept) < 2
+    assert PICTURE.stat().st_size < 100_000
+
+
 @pytest.mark.slow
 def test_the_picture_in_the_readme_is_up_to_date(tmp_path: Path) -> None:
     """Small, so that neither its size nor its few colours matter. If covers were meant to change: “bookmaker themes
     demo_book --out covers.png”, made a third smaller, with 128 colours."""
     assert run("themes", DEMO, "--out", tmp_path / "covers.png").exit_code == 0
-    small = []
-    for file in (tmp_path / "covers.png", DEMO / "pictures" / "covers.png"):
-        with Image.open(file) as sheet:
-            small.append(sheet.convert("RGB").resize((96, 108), Image.Resampling.BOX))
-    levels = ImageStat.Stat(ImageChops.difference(*small))
-    assert max(levels.mean) < 3, levels.mean
+    with Image.open(tmp_path / "covers.png") as drawn, Image.open(DEMO / "pictures" / "covers.png") as kept:
+        assert unlike(drawn, kept) < 3
 
 
 def test_themes_are_listed() -> None:
