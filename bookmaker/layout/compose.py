@@ -28,6 +28,7 @@ from bookmaker.book.contents import (
     TitlePage,
 )
 from bookmaker.book.pad import as_pad
+from bookmaker.book.sharedrules import guided, share_rules
 from bookmaker.book.wording import ANSWER_KEY, NOTES
 from bookmaker.display.items import Anchor, Bookmark, Document, Page
 from bookmaker.display.numerals import roman
@@ -55,6 +56,8 @@ def compose(book: Book, layout: Layout) -> Document:
     layout = layout.speaking(book.language)
     if layout.tear_out:
         book = as_pad(book)
+    if not layout.shows.shared_rules and any(share_rules(chapter)[1] for chapter in book.chapters):
+        book = guided(book)
     front = [leaf for part in book.front for leaf in _told(part, book, layout, right=True)]
     if len(front) % 2:
         front += as_part([owner_page(book, layout)])
@@ -156,7 +159,8 @@ def _leaves(part: Part, book: Book, layout: Layout, right: bool) -> Iterable[Unn
         case Contents():
             return contents_pages(part, book, layout)
         case Chapter():
-            opening = opener_pages(part, book, layout) if part.title else []
+            part, shared = (part, None) if layout.shows.shared_rules else share_rules(part)
+            opening = opener_pages(part, book, layout, shared) if part.title else []
             leaves = torn_leaves if layout.tear_out else puzzle_pages
             if layout.tear_out and len(opening) % 2:
                 opening.append(times_page(part.puzzles, layout, part.title))

@@ -106,6 +106,8 @@ class Shown:
     """The code of its link."""
     pointers: bool = True
     """Where its key and its hints are."""
+    shared_rules: bool = True
+    """The rules that all puzzles of its chapter have; else they are said once, where the chapter opens."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -181,6 +183,8 @@ class Layout:
     """How the book is dressed; `themefile.worn` knows what holds where nothing is said."""
     tear_out: TearOut | None = None
     """How leaves of a pad are torn off."""
+    wears: str = ""
+    """The theme that its file names, for books that name none."""
     based_on: str = ""
     """The layout that this one says its differences from."""
     places: Mapping[str, Place] = field(default_factory=dict, compare=False)

@@ -153,7 +153,7 @@ def read_layout(name: str, text: str, file: str) -> Layout:
 
 
 NEEDED = ("about", "use", "paper", "margins", "type", "puzzles", "keys")
-OPTIONAL = (BASED_ON, "shows", "press", "tear-out", "booklet")
+OPTIONAL = (BASED_ON, "theme", "shows", "press", "tear-out", "booklet")
 
 
 class Section:
@@ -244,6 +244,7 @@ def layout_from(top: Section, name: str, place: Place) -> Layout:
         place=place,
         shows=_shown(top),
         based_on=top.choice(BASED_ON, layout_names()) if BASED_ON in top.fields else "",
+        wears=top.choice("theme", _themes()) if "theme" in top.fields else "",
         tear_out=_tear_out(top) if "tear-out" in top.fields else None,
         booklet=_booklet(top, width, height, collector) if "booklet" in top.fields else None,
     )
@@ -259,11 +260,16 @@ def layout_from(top: Section, name: str, place: Place) -> Layout:
     return layout
 
 
+def _themes() -> tuple[str, ...]:
+    return tuple(sorted(path.stem for path in (shipped("layouts") / "themes").glob("*.yaml")))
+
+
 def _shown(top: Section) -> Shown:
     """What a layout does not mention is shown."""
-    names = tuple(Shown.__dataclass_fields__)
-    section = top.section("shows", (), names) if "shows" in top.fields else None
-    return Shown(**{name: section.switch(name) for name in names if name in section.fields}) if section else Shown()
+    names = {name.replace("_", " "): name for name in Shown.__dataclass_fields__}
+    section = top.section("shows", (), tuple(names)) if "shows" in top.fields else None
+    said = {names[name]: section.switch(name) for name in names if name in section.fields} if section else {}
+    return Shown(**said)
 
 
 def _tear_out(top: Section) -> TearOut:

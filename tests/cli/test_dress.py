@@ -142,3 +142,21 @@ def test_the_picture_in_the_readme_is_up_to_date(tmp_path: Path) -> None:
 def test_themes_are_listed() -> None:
     told = run("themes")
     assert told.exit_code == 0 and "harbour-night" in told.stdout and "theme: brick-and-lime" in told.stdout
+
+
+def test_a_layout_dresses_books_that_name_no_theme(tmp_path: Path) -> None:
+    """The book's own theme comes before that of its layout, and one on the command line before both."""
+
+    def ground(lines: str, *options: str) -> bytes:
+        file = book(tmp_path, f"  layout: mine.yaml\n{lines}")
+        assert run("typeset", file, "--out", tmp_path / "out", "--cover", *options).exit_code == 0
+        with pikepdf.open(tmp_path / "out" / "cover.pdf") as pdf:
+            return bytes(pdf.pages[0].Contents.read_bytes())
+
+    (tmp_path / "mine.yaml").write_text("based-on: a5-book\ntheme: eelgrass\n", encoding="utf-8")
+    of_layout, of_book = ground(""), ground("  theme: deckchair\n")
+    assert of_layout == ground("  theme: eelgrass\n") != of_book
+    assert ground("", "--theme", "deckchair") == of_book
+    (tmp_path / "mine.yaml").write_text("based-on: a5-book\ntheme: eelgras\n", encoding="utf-8")
+    told = run("proof", book(tmp_path, "  layout: mine.yaml\n"))
+    assert told.exit_code == 1 and "mine.yaml:2:8" in told.stderr and "eelgrass" in told.stderr

@@ -8,6 +8,7 @@ from itertools import combinations, islice
 import pytest
 
 from bookmaker.book.contents import Book, BookPuzzle, Chapter
+from bookmaker.book.sharedrules import share_rules
 from bookmaker.book.wording import TIMES
 from bookmaker.display.items import Link, Page, Rect, Text
 from bookmaker.layout import compose, layout_names, load_layout
@@ -145,3 +146,31 @@ def test_a_times_page_names_the_puzzles_of_the_chapter_before_it() -> None:
     (opener,) = (at for at, page in enumerate(pages) if any(a.name == "chapter 3" for a in page.anchors))
     ended = chaptered().chapters[1].puzzles
     assert {puzzle.heading for puzzle in ended} <= {text.text for text in texts_of(pages[opener - 1])}
+
+
+def test_rules_that_a_chapter_shares_can_be_said_once_where_it_opens() -> None:
+    plain = load_layout("a5-book")
+    once = replace(plain, shows=replace(plain.shows, shared_rules=False))
+    (said,) = {puzzle.rules.plain for puzzle in chaptered().chapters[1].puzzles}
+    for layout, expected in ((plain, [0, 1, 1]), (once, [1, 0, 0])):
+        pages = tuple(compose(chaptered(), layout).pages)
+        (at,) = (at for at, page in enumerate(pages) if any(a.name == "chapter 2" for a in page.anchors))
+        texts = (" ".join(text.text for text in texts_of(page)) for page in pages[at : at + 3])
+        assert [unspaced(text).count(unspaced(said)) for text in texts] == expected
+    guide = next(page for page in compose(chaptered(), once).pages if any(a.name == "guide" for a in page.anchors))
+    assert unspaced("where its chapter opens") in unspaced(" ".join(text.text for text in texts_of(guide)))
+
+
+def unspaced(text: str) -> str:
+    """Without spaces and hyphens, so that it does not matter where lines end."""
+    return text.replace(" ", "").replace("\u00a0", "").replace("-", "")
+
+
+def test_marks_are_shared_only_where_all_have_them() -> None:
+    first, second, *_ = (puzzle for puzzle in sample_book().puzzles if puzzle.rules.marks)
+    both = replace(second, rules=replace(second.rules, marks=(*first.rules.marks, *second.rules.marks)))
+    chapter, shared = share_rules(Chapter(1, "Lines", "", (first, both)))
+    assert shared is not None and shared.marks == first.rules.marks
+    assert [puzzle.rules.marks for puzzle in chapter.puzzles] == [(), second.rules.marks]
+    alone = Chapter(1, "Lines", "", (first,))
+    assert share_rules(alone) == (alone, None)
