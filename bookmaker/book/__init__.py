@@ -12,8 +12,9 @@ from itertools import groupby
 from math import inf
 
 from bookmaker.book import wording
-from bookmaker.book.contents import Book, BookPuzzle, Chapter, HintPages, Keys
+from bookmaker.book.contents import Book, BookPuzzle, Chapter, Glossary, HintPages, Keys
 from bookmaker.book.gathering import Gathered, book_puzzle
+from bookmaker.book.glossary import terms_in
 from bookmaker.book.kepthints import with_hints
 from bookmaker.book.order import place_in_book
 from bookmaker.book.parts import credit_parts, front_parts, index_parts
@@ -120,10 +121,12 @@ def _chapters(manifest: Manifest, homes: Sequence[int], puzzles: Sequence[BookPu
     )
 
 
-def _hint_pages(words: Catalogue, puzzles: Iterable[BookPuzzle]) -> Iterator[HintPages]:
-    """The pages of hints, where there are any."""
-    if any(puzzle.hints for puzzle in puzzles):
+def _hint_pages(words: Catalogue, puzzles: Iterable[BookPuzzle]) -> Iterator[HintPages | Glossary]:
+    """The pages of hints, where there are any, and what the words in them mean."""
+    if hints := [puzzle.hints for puzzle in puzzles if puzzle.hints]:
         yield HintPages(words.say("heading-hints"), words.say("hints-note"), wording.hint_levels(words))
+        if terms := terms_in(words, hints):
+            yield Glossary(words.say("heading-glossary"), terms)
 
 
 def _unproven(proof: Proof) -> Diagnostic:

@@ -143,11 +143,13 @@ class Foreword:
 
 @dataclass(frozen=True, slots=True)
 class Guide:
-    """How to read the book: paragraphs under a heading, and those of a pad, where they differ."""
+    """How to read the book: paragraphs under a heading, and those of a pad, where they differ. `shared` is what the
+    second says where the rules that a chapter shares are said at its opening."""
 
     heading: str
     paragraphs: tuple[str, ...]
     in_a_pad: tuple[str, ...] = ()
+    shared: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -206,6 +208,22 @@ class HintPages:
 
 
 @dataclass(frozen=True, slots=True)
+class Term:
+    """A word that solvers use, and what it means."""
+
+    name: str
+    meaning: str
+
+
+@dataclass(frozen=True, slots=True)
+class Glossary:
+    """The words in the hints that may be new to a reader. On paper it stands between the hints."""
+
+    heading: str
+    terms: tuple[Term, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Keys:
     """The solution keys of all puzzles."""
 
@@ -257,6 +275,7 @@ Part: TypeAlias = (
     | Primer
     | Chapter
     | HintPages
+    | Glossary
     | Keys
     | Credits
     | Index

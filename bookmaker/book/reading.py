@@ -19,6 +19,7 @@ from bookmaker.book.contents import (
     Contents,
     Credits,
     Foreword,
+    Glossary,
     Guide,
     HalfTitle,
     HintPages,
@@ -159,6 +160,9 @@ def _read(part: Part, book: Book, pictured: bool) -> Iterator[Block]:
             for level in wording.LEVELS:
                 yield Heading(2, words.say(f"hints-level-{level}"), f"hints-{level}")
                 yield Numbered(tuple((p, hints_read(words, p)[level - 1]) for p in book.puzzles if p.hints))
+        case Glossary():
+            yield Heading(2, part.heading, "glossary")
+            yield from (Words((Run(f"{term.name}. ", "bold"), Run(term.meaning))) for term in part.terms)
         case Keys():
             yield Heading(2, part.heading, "keys")
             for puzzle in book.puzzles:

@@ -10,12 +10,14 @@ from bookmaker.manifest.entries import Manifest
 from bookmaker.source.diagnostics import BookErrors, Diagnostic, nearest
 
 
-def theme_of(manifest: Manifest, asked: str | None = None) -> Theme:
-    """The theme asked for on the command line, else the book's own. Raises BookErrors if there is no such one."""
+def theme_of(manifest: Manifest, asked: str | None = None, layout: Layout | None = None) -> Theme:
+    """The theme asked for on the command line, else the book's own, else the one of its layout. Raises BookErrors if
+    there is no such one."""
     if asked:
         return load_theme(asked)
-    named = manifest.publication.theme
-    return load_theme(named, manifest.places.get("theme")) if named else load_theme()
+    if named := manifest.publication.theme:
+        return load_theme(named, manifest.places.get("theme"))
+    return load_theme(layout.wears) if layout and layout.wears else load_theme()
 
 
 def dressed(layout: Layout, theme: Theme, press: bool) -> Layout:

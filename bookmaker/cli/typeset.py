@@ -164,7 +164,6 @@ def typeset_command(
         raise click.UsageError("crop marks and bleed are for a press: add --edition press")
     manifest = load_book(book, to_print=True, press=press)
     check_dress(manifest)
-    theme = theme_of(manifest, theme_name)
     imprint = manifest.publication.imprint
     dated = day.date() if day else imprint.date if imprint else None
     if (press or ebook) and dated is None:
@@ -174,6 +173,7 @@ def typeset_command(
         )
     chosen = layout_name or manifest.layout or ("a5-booklet" if booklet else "a4-book")
     layout = load_layout(chosen, None if layout_name else manifest.layout_place, "book")
+    theme = theme_of(manifest, theme_name, layout)
     layout = _for_press(dressed(layout, theme, press), marks)
     inside = replace(layout, press=replace(layout.press, bleed=0.0)) if no_bleed else layout
     with shared() as executor, replacing() as beside:

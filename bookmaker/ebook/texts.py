@@ -16,6 +16,7 @@ from bookmaker.book.contents import (
     Chapter,
     Credits,
     Foreword,
+    Glossary,
     HintPages,
     ImprintPage,
     Index,
@@ -45,7 +46,12 @@ TOGETHER = 24
 KEY_BLOCKS = 2
 """Of each key: its heading, and its digits or what is wrong."""
 
-ROLES = {Foreword: ("foreword", "doc-foreword"), Credits: ("credits", "doc-credits"), Index: ("index", "doc-index")}
+ROLES = {
+    Foreword: ("foreword", "doc-foreword"),
+    Glossary: ("glossary", "doc-glossary"),
+    Credits: ("credits", "doc-credits"),
+    Index: ("index", "doc-index"),
+}
 """What a part is, in the words of EPUB's structural semantics and of DPUB-ARIA 1.1."""
 
 
@@ -124,7 +130,7 @@ def _part(part: Part, blocks: Sequence[Block], book: Book, pictures: Pictures, m
             if type(part) in ROLES:
                 kind, role = ROLES[type(part)]
                 body[0].attrib.update({"epub:type": kind, "role": role})
-            last = "backmatter" if isinstance(part, Credits | Index) else matter
+            last = "backmatter" if isinstance(part, Glossary | Credits | Index) else matter
             yield Text(f"{top.name}.xhtml", top.text, body, ((0, top.name, top.text),), last)
 
 

@@ -16,6 +16,7 @@ from bookmaker.book.contents import (
     Contents,
     Credits,
     Foreword,
+    Glossary,
     Guide,
     HalfTitle,
     HintPages,
@@ -27,6 +28,7 @@ from bookmaker.book.contents import (
     TitlePage,
 )
 from bookmaker.book.pad import as_pad
+from bookmaker.book.sharedrules import guided, share_rules
 from bookmaker.display.items import Anchor, Bookmark, Document, Page
 from bookmaker.display.numerals import roman
 from bookmaker.layout.checks import check
@@ -38,10 +40,9 @@ from bookmaker.layout.pages.divider import divider_leaf
 from bookmaker.layout.pages.front import foreword_pages, guide_pages, half_title_leaf, imprint_leaf, title_leaf
 from bookmaker.layout.pages.hints import hints_pages
 from bookmaker.layout.pages.index import index_pages
-from bookmaker.layout.pages.keys import key_rows
-from bookmaker.layout.pages.notes import note_pages
+from bookmaker.layout.pages.keys import key_pages
+from bookmaker.layout.pages.notes import note_pages, owner_page, times_page
 from bookmaker.layout.pages.opener import opener_pages
-from bookmaker.layout.pages.parts import flowing, heading
 from bookmaker.layout.pages.primer import primer_pages
 from bookmaker.layout.pages.puzzles import puzzle_pages
 from bookmaker.layout.pages.tearout import torn_leaves
@@ -54,10 +55,16 @@ def compose(book: Book, layout: Layout) -> Document:
     layout = layout.speaking(book.language)
     if layout.tear_out:
         book = as_pad(book)
-    front = [leaf for part in book.front for leaf in _told(part, book, layout)]
+    if not layout.shows.shared_rules and any(share_rules(chapter)[1] for chapter in book.chapters):
+        book = guided(book)
+    front = [leaf for part in book.front for leaf in _told(part, book, layout, right=True)]
     if len(front) % 2:
-        front.append(BLANK)
-    body = [*_kept_apart(leaf for part in book.body for leaf in _told(part, book, layout))]
+        front += as_part([owner_page(book, layout)])
+    body: list[UnnumberedPage] = []
+    for part in book.body:
+        body += _before(part, book, layout, len(body) % 2 == 0)
+        right = len(body) % 2 == 0
+        body += _kept_apart(_told(part, book, layout, right), right)
     notes = layout.say("heading-notes")
     short = -(len(front) + len(body)) % book.fold
     body += as_part(note_pages(short, notes, layout))
@@ -74,8 +81,9 @@ def compose_key(book: Book, layout: Layout) -> Document:
     check(book, layout, "book")
     language = book.language
     layout = layout.speaking(language)
-    title = layout.say("titled", title=book.title, what=layout.say("heading-answer-key"))
-    leaves = flowing([*heading(title, layout), *key_rows(book.puzzles, layout)], layout, "keys", title)
+    called = layout.say("heading-answer-key")
+    title = layout.say("titled", title=book.title, what=called)
+    leaves = key_pages(book.puzzles, layout, title, called)
     numbered = list(zip(leaves, map(str, range(1, len(leaves) + 1)), strict=True))
     pages = draw_pages(numbered, layout, book.title, book.draft)
     return Document(title, book.editor, book.subtitle, pages, (Bookmark(title, "keys"),), language)
@@ -91,7 +99,7 @@ def draw_pages(
     def draw(at: int) -> Page:
         leaf, label = numbered[at]
         sheet = PageSide(bound, right=at % 2 == 0)
-        head = leaf.head if sheet.right or not leaf.head else title
+        head = leaf.guide or (leaf.head if sheet.right or not leaf.head else title)
         items = (*furniture(sheet, leaf, head, label, draft), *leaf.draw(sheet, labels))
         anchors = tuple(Anchor(name, 0.0, y) for name, y in leaf.anchors)
         return Page(layout.width, layout.height, items, label, anchors)
@@ -99,10 +107,18 @@ def draw_pages(
     return Pages(len(numbered), draw)
 
 
-def _kept_apart(leaves: Iterable[UnnumberedPage]) -> Iterator[UnnumberedPage]:
-    """The leaves, the first a right page, with pages put between those that must not face each other, and before those
-    that must be the front of a leaf."""
-    right = True
+def _before(part: Part, book: Book, layout: Layout, right: bool) -> Iterator[UnnumberedPage]:
+    """What stands before a chapter that would else begin on a left page: room for the times of the chapter that ends
+    there."""
+    match part:
+        case Chapter() if part.title and not right:
+            ended = book.chapters[book.chapters.index(part) - 1]
+            yield from as_part([times_page(ended.puzzles, layout, ended.title)])
+
+
+def _kept_apart(leaves: Iterable[UnnumberedPage], right: bool) -> Iterator[UnnumberedPage]:
+    """The leaves, the first a `right` page or a left one, with pages put between those that must not face each other,
+    and before those that must be the front of a leaf."""
     for leaf in leaves:
         if leaf.front and not right:
             yield BLANK
@@ -114,19 +130,20 @@ def _kept_apart(leaves: Iterable[UnnumberedPage]) -> Iterator[UnnumberedPage]:
         right = not right
 
 
-def _told(part: Part, book: Book, layout: Layout) -> Iterable[UnnumberedPage]:
-    """The leaves of a part, to a reader one as well if it has a heading: the title pages and a chapter without a title
-    belong to the book itself."""
-    leaves = _leaves(part, book, layout)
+def _told(part: Part, book: Book, layout: Layout, right: bool) -> Iterable[UnnumberedPage]:
+    """The leaves of a part, the first a `right` page or a left one. They are one to a reader as well if it has a
+    heading: the title pages and a chapter without a title belong to the book itself."""
+    divided = isinstance(part, HintPages | Keys) and any(chapter.title for chapter in book.chapters)
+    leaves = _leaves(part, book, layout, right != divided)
     match part:
         case HalfTitle() | TitlePage() | ImprintPage() | Chapter(title=""):
             return leaves
-        case HintPages() | Keys() if any(chapter.title for chapter in book.chapters):
+        case HintPages() | Keys() if divided:
             return divider_leaf(part.heading, book, layout), *as_part(leaves)
     return as_part(leaves)
 
 
-def _leaves(part: Part, book: Book, layout: Layout) -> Iterable[UnnumberedPage]:
+def _leaves(part: Part, book: Book, layout: Layout, right: bool) -> Iterable[UnnumberedPage]:
     match part:
         case HalfTitle():
             return [half_title_leaf(book, layout), BLANK]
@@ -143,14 +160,19 @@ def _leaves(part: Part, book: Book, layout: Layout) -> Iterable[UnnumberedPage]:
         case Contents():
             return contents_pages(part, book, layout)
         case Chapter():
-            opening = opener_pages(part, book, layout) if part.title else []
+            part, shared = (part, None) if layout.shows.shared_rules else share_rules(part)
+            opening = opener_pages(part, book, layout, shared) if part.title else []
             leaves = torn_leaves if layout.tear_out else puzzle_pages
+            if layout.tear_out and len(opening) % 2:
+                opening.append(times_page(part.puzzles, layout, part.title))
             return opening + leaves(part.puzzles, layout, part.title or book.title)
         case HintPages():
-            return hints_pages(part, book.puzzles, layout)
+            glossary = next((other for other in book.body if isinstance(other, Glossary)), None)
+            return hints_pages(part, glossary, book.puzzles, layout, right)
+        case Glossary():
+            return []  # it stands between the hints
         case Keys():
-            rows = [*heading(part.heading, layout), *key_rows(book.puzzles, layout)]
-            return flowing(rows, layout, "keys", part.heading)
+            return key_pages(book.puzzles, layout, part.heading, part.heading)
         case Credits():
             return credits_pages(part, layout)
         case Index():
@@ -185,6 +207,8 @@ def _bookmarks(book: Book) -> Iterator[Bookmark]:
                 yield Bookmark(part.heading, "hints")
                 for level, title in enumerate(part.levels, start=1):
                     yield Bookmark(title, f"hints {level}", 1)
+            case Glossary():
+                yield Bookmark(part.heading, "glossary", 1)
             case Keys():
                 yield Bookmark(part.heading, "keys")
             case Credits():

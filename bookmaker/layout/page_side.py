@@ -61,6 +61,10 @@ class UnnumberedPage:
     """Has its edge marks to tear it off by?"""
     front: bool = False
     """Must it be the front of its leaf of paper?"""
+    guide: str = ""
+    """What the page has, where that is said on left and right pages alike and in place of a running head."""
+    thumb: float | None = None
+    """Where the mark lies at its outer edge by which it is found, as a share of the way from top to foot."""
 
 
 BLANK = UnnumberedPage(lambda sheet, labels: (), bare=True)
@@ -99,10 +103,24 @@ def furniture(sheet: PageSide, leaf: UnnumberedPage, head: str, label: str, draf
             x = edge - inset if sheet.right else edge + inset
             items.append(capitals(x, foot, head, layout, layout.measure - inset, anchor))
         yield Group(tuple(items), name="folio")
+    if leaf.thumb is not None:
+        yield Group((_thumb(sheet, leaf.thumb),), name="thumb mark")
     if leaf.torn and layout.tear_out:
         yield Group(tuple(_edge(sheet, layout.tear_out)), name="tear-off edge")
     if draft:
         yield from draft_stamp(sheet.x, layout)
+
+
+THUMB, THUMB_HIGH, THUMB_IN = mm(3.5), mm(14), mm(3)
+"""Width and height of a thumb mark, and how far it stays inside the trim, which no knife cuts exactly."""
+
+
+def _thumb(sheet: PageSide, share: float) -> Rect:
+    """A black bar in the outer margin."""
+    layout = sheet.layout
+    x = layout.width - THUMB_IN - THUMB if sheet.right else THUMB_IN
+    y = layout.margins.top + share * (layout.depth - THUMB_HIGH)
+    return Rect(x, y, THUMB, THUMB_HIGH, fill=0.0)
 
 
 APART = {2: mm(80), 3: 4.25 * 72, 4: mm(80)}
@@ -134,11 +152,15 @@ def capitals(
     return Text(x, y, cut(text.upper(), type, room, spacing), type.font, size, 0.25, anchor, letter_space=spacing)
 
 
+STAMP = 0.45
+"""Size of the draft stamp at most, as a share of the margin it stands in."""
+
+
 def draft_stamp(left: float, layout: Layout) -> Iterator[Item]:
     """A line of its own at the head of a page whose type area begins at `left`: plain to see, clear of every grid."""
-    text, size = layout.say("draft"), layout.type.label.size * 1.3
+    text, size = layout.say("draft"), min(layout.type.label.size * 1.3, STAMP * layout.margins.top)
     middle = left + layout.measure / 2
-    y = layout.margins.top * 0.5
+    y = max(layout.margins.top * 0.5, mm(5) + 0.75 * size)
     half = size * 3.2
     rule = Stroke(0.75)
     yield Text(middle, y, text, "sans-bold", size, anchor="middle", letter_space=0.3 * size)

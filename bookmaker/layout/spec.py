@@ -89,6 +89,10 @@ class PuzzleSlots:
     """Are rows and columns numbered?"""
     workings: bool = False
     """Is what is left of the page ruled, for the time and for notes?"""
+    figure: float = 6.0
+    """No figure on a grid or in a sample is set in smaller type than so many points."""
+    grid: float = 0.0
+    """A grid that would come out narrower has its rules on the page that faces it, if it is wider then."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -103,14 +107,18 @@ class Shown:
     """The code of its link."""
     pointers: bool = True
     """Where its key and its hints are."""
+    shared_rules: bool = True
+    """The rules that all puzzles of its chapter have; else they are said once, where the chapter opens."""
 
 
 @dataclass(frozen=True, slots=True)
 class KeySlots:
-    """How solution keys stand on a page: `columns` across, cells at most `cell` points wide."""
+    """How solution keys stand on a page: `columns` across, cells at most `cell` points wide; in the order of their
+    numbers or, if they are to stand `apart` from the next one, the odd before the even ones."""
 
     columns: int
     cell: float
+    apart: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -176,6 +184,8 @@ class Layout:
     """How the book is dressed; `themefile.worn` knows what holds where nothing is said."""
     tear_out: TearOut | None = None
     """How leaves of a pad are torn off."""
+    wears: str = ""
+    """The theme that its file names, for books that name none."""
     based_on: str = ""
     """The layout that this one says its differences from."""
     language: str = "en"

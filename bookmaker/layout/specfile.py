@@ -45,6 +45,12 @@ Use: TypeAlias = Literal["book", "handout"]
 
 HOLES = {"none": 0, "two": 2, "three": 3, "four": 4}
 
+ORDERS = ("number", "apart")
+"""Orders of keys, the usual one first."""
+
+LEAST_FIGURE = 6.0
+"""The smallest type of figures on a grid, in points, where nothing is said of it."""
+
 CLEAR = mm(4)
 """White between what is printed and the edge that is torn off, or its holes, at least."""
 
@@ -147,7 +153,7 @@ def read_layout(name: str, text: str, file: str) -> Layout:
 
 
 NEEDED = ("about", "use", "paper", "margins", "type", "puzzles", "keys")
-OPTIONAL = (BASED_ON, "shows", "press", "tear-out", "booklet")
+OPTIONAL = (BASED_ON, "theme", "shows", "press", "tear-out", "booklet")
 
 
 class Section:
@@ -193,9 +199,9 @@ def layout_from(top: Section, name: str, place: Place) -> Layout:
     roles = tuple(TypeScale.__dataclass_fields__)
     scale = top.section("type", roles)
     needed = ("rows", "columns", "text", "hang", "gap", "least cell", "most cell")
-    puzzles = top.section("puzzles", needed, ("weight", "coordinates", "workings"))
+    puzzles = top.section("puzzles", needed, ("weight", "coordinates", "workings", "least figure", "least grid"))
     least = puzzles.length("least cell", mm(4), mm(40))
-    keys = top.section("keys", ("columns", "most cell"))
+    keys = top.section("keys", ("columns", "most cell"), ("order",))
     press = top.section("press", ("bleed", "marks", "slug"))
     layout = Layout(
         name=name,
@@ -224,14 +230,21 @@ def layout_from(top: Section, name: str, place: Place) -> Layout:
             weight=puzzles.number("weight", 1, 3, usual=1),
             coordinates=puzzles.switch("coordinates"),
             workings=puzzles.switch("workings"),
+            figure=puzzles.length("least figure", 5, 30) if "least figure" in puzzles.fields else LEAST_FIGURE,
+            grid=puzzles.length("least grid", 0, mm(300)),
         ),
-        keys=KeySlots(keys.whole("columns", 1, 8), keys.length("most cell", mm(2), mm(20))),
+        keys=KeySlots(
+            keys.whole("columns", 1, 8),
+            keys.length("most cell", mm(2), mm(20)),
+            "order" in keys.fields and keys.choice("order", ORDERS) == ORDERS[1],
+        ),
         press=Press(press.length("bleed", 0, mm(10)), press.switch("marks"), press.switch("slug"))
         if "press" in top.fields
         else PRESS,
         place=place,
         shows=_shown(top),
         based_on=top.choice(BASED_ON, layout_names()) if BASED_ON in top.fields else "",
+        wears=top.choice("theme", _themes()) if "theme" in top.fields else "",
         tear_out=_tear_out(top) if "tear-out" in top.fields else None,
         booklet=_booklet(top, width, height, collector) if "booklet" in top.fields else None,
     )
@@ -247,11 +260,16 @@ def layout_from(top: Section, name: str, place: Place) -> Layout:
     return layout
 
 
+def _themes() -> tuple[str, ...]:
+    return tuple(sorted(path.stem for path in (shipped("layouts") / "themes").glob("*.yaml")))
+
+
 def _shown(top: Section) -> Shown:
     """What a layout does not mention is shown."""
-    names = tuple(Shown.__dataclass_fields__)
-    section = top.section("shows", (), names) if "shows" in top.fields else None
-    return Shown(**{name: section.switch(name) for name in names if name in section.fields}) if section else Shown()
+    names = {name.replace("_", " "): name for name in Shown.__dataclass_fields__}
+    section = top.section("shows", (), tuple(names)) if "shows" in top.fields else None
+    said = {names[name]: section.switch(name) for name in names if name in section.fields} if section else {}
+    return Shown(**said)
 
 
 def _tear_out(top: Section) -> TearOut:

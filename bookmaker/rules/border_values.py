@@ -171,7 +171,7 @@ border-values:
             text = SIGNS[worth.sort] + str(worth.number)
             wide, high = _wide(worth) * scale * frame.cell, HIGH * scale * frame.cell
             yield Mark(Layer.BORDER, Rect(x - wide / 2, y - high / 2, wide, high, rim, 1.0), of)
-            yield Mark(Layer.BORDER, frame.figures((x, y), text, 0.19 * scale, font=frame.narrow, mark=True), of)
+            yield Mark(Layer.BORDER, frame.figures((x, y), text, 0.2 * scale, font=frame.narrow, mark=True), of)
 
     def claims(self, grid: Grid) -> Iterator[PlaceClaim]:
         for pair, worth in self.values:

@@ -36,6 +36,8 @@ INSET = 0.1
 """How far the outline runs inside the cells' edges, in cells."""
 
 SPOTS = (
+    Box(0.11, 0.64, 0.36, 0.89),
+    Box(0.135, 0.62, 0.385, 0.87),
     Box(0.11, 0.68, 0.32, 0.89),
     Box(0.135, 0.66, 0.345, 0.87),
     Box(0.27, 0.72, 0.48, 0.93),

@@ -39,6 +39,8 @@ LETTERS = "KLMNPQRSTUWYZHJ"
 """For pieces that belong together. None is a digit of a large grid or a sum mark, or looks like a figure."""
 
 SPOTS = (
+    Box(0.64, 0.1, 0.89, 0.35),
+    Box(0.615, 0.135, 0.865, 0.385),
     Box(0.68, 0.1, 0.89, 0.31),
     Box(0.655, 0.135, 0.865, 0.345),
     Box(0.52, 0.07, 0.73, 0.28),

@@ -44,10 +44,10 @@ class Limit:
     forbidden: bool = False
 
 
-WAYS = (1, 0.15), (1, 0.135), (2, 0.14), (2, 0.125), (3, 0.125), (3, 0.105)
+WAYS = (1, 0.2), (1, 0.15), (1, 0.135), (2, 0.14), (2, 0.125), (3, 0.125), (3, 0.105)
 """On how many lines the digits may be written, and how high, in cells, the best first."""
 
-SPOTS = (0.93, 0.935), (0.87, 0.88), (0.73, 0.95), (0.93, 0.05), (0.87, 0.13), (0.73, 0.05)
+SPOTS = (0.93, 0.955), (0.93, 0.935), (0.87, 0.88), (0.73, 0.95), (0.93, 0.05), (0.87, 0.13), (0.73, 0.05)
 """Where they end: at the right, and at the bottom or, where that is taken, how far from the top they begin."""
 
 LEFT, PAD, BETWEEN = 0.06, 0.015, 0.035

@@ -34,8 +34,8 @@ from bookmaker.solve.problem import Allowed, Constraint, Count
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node, Table
 
-RING = 0.24
-"""Radius of a ring in cells."""
+RINGS = {1: 0.24, 2: 0.24, 3: 0.29, 4: 0.29}
+"""Radius of a ring around so many digits, in cells."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -147,8 +147,8 @@ quadruple:
             yield words.say("quadruple-spoken", digits=digits, cells=cells_said(words, grid, ring.cells))
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
-        radius = RING * frame.cell
         for ring in self.rings:
+            radius = RINGS[len(ring.digits)] * frame.cell
             x, y = frame.between(ring.cells[0], ring.cells[3])
             of = (f"the quadruple at {frame.grid.name(ring.cells[0])}-{frame.grid.name(ring.cells[3])}",)
             yield Mark(Layer.BORDER, circle((x, y), radius, Stroke(frame.thin()), 1.0), of)
@@ -158,7 +158,7 @@ quadruple:
                 yield Mark(Layer.BORDER, frame.figures(at, symbol(digit), height, mark=True), of)
 
     def claims(self, grid: Grid) -> Iterator[PlaceClaim]:
-        return (OnCorner(ring.cells, RING + 0.02) for ring in self.rings)
+        return (OnCorner(ring.cells, RINGS[len(ring.digits)] + 0.02) for ring in self.rings)
 
     @classmethod
     def sample(cls) -> Sample:
@@ -201,9 +201,9 @@ quadruple:
 
 _PLACES: dict[int, tuple[float, tuple[Point, ...]]] = {
     1: (0.21, ((0.0, 0.0),)),
-    2: (0.18, ((-0.085, 0.0), (0.085, 0.0))),
-    3: (0.15, ((-0.075, -0.1), (0.075, -0.1), (0.0, 0.1))),
-    4: (0.15, ((-0.075, -0.1), (0.075, -0.1), (-0.075, 0.1), (0.075, 0.1))),
+    2: (0.2, ((-0.085, 0.0), (0.085, 0.0))),
+    3: (0.2, ((-0.085, -0.12), (0.085, -0.12), (0.0, 0.12))),
+    4: (0.2, ((-0.085, -0.12), (0.085, -0.12), (-0.085, 0.12), (0.085, 0.12))),
 }
 """How high one to four digits are and where they stand in their ring, from its middle, in cells."""
 

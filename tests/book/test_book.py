@@ -6,7 +6,7 @@ from datetime import date
 import pytest
 
 from bookmaker.book import make_book
-from bookmaker.book.contents import Chapter, Contents, Credits, Guide, HintPages, Keys, TitlePage
+from bookmaker.book.contents import Chapter, Contents, Credits, Glossary, Guide, HintPages, Keys, TitlePage
 from bookmaker.book.wording import date_in_words
 from bookmaker.language import catalogue
 from bookmaker.manifest.entries import Chapter as Listed
@@ -26,7 +26,7 @@ def test_puzzles_are_numbered_from_one_in_book_order() -> None:
 def test_parts_stand_in_their_order() -> None:
     book = sample_book()
     assert [type(part) for part in book.front] == [TitlePage, Contents, Guide]
-    assert [type(part) for part in book.body] == [Chapter, HintPages, Keys, Credits]
+    assert [type(part) for part in book.body] == [Chapter, HintPages, Glossary, Keys, Credits]
 
 
 def test_what_is_printed_of_a_puzzle() -> None:

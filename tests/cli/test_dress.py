@@ -10,6 +10,7 @@ from PIL import Image, ImageChops, ImageStat
 
 from bookmaker.layout.lengths import mm
 from tests.cli.running import run
+from tests.makers.shelf import PICTURE, shelf
 from tests.published import WORKED
 
 DEMO = Path(__file__).resolve().parents[2] / "demo_book"
@@ -115,19 +116,47 @@ def test_a_book_is_drawn_in_every_theme(tmp_path: Path) -> None:
     assert run("themes", book(tmp_path)).exit_code == 2
 
 
+def unlike(*files: Image.Image) -> float:
+    """How far two pictures differ when they are small, the channel that differs most on average, of 255."""
+    small = [file.convert("RGB").resize((96, 108), Image.Resampling.BOX) for file in files]
+    return max(ImageStat.Stat(ImageChops.difference(*small)).mean)
+
+
+@pytest.mark.slow
+def test_the_first_picture_in_the_readme_is_up_to_date() -> None:
+    """`python -m tests.makers.shelf` draws it again."""
+    with Image.open(PICTURE) as kept:
+        assert unlike(shelf(), kept) < 2
+    assert PICTURE.stat().st_size < 100_000
+
+
 @pytest.mark.slow
 def test_the_picture_in_the_readme_is_up_to_date(tmp_path: Path) -> None:
     """Small, so that neither its size nor its few colours matter. If covers were meant to change: “bookmaker themes
     demo_book --out covers.png”, made a third smaller, with 128 colours."""
     assert run("themes", DEMO, "--out", tmp_path / "covers.png").exit_code == 0
-    small = []
-    for file in (tmp_path / "covers.png", DEMO / "pictures" / "covers.png"):
-        with Image.open(file) as sheet:
-            small.append(sheet.convert("RGB").resize((96, 108), Image.Resampling.BOX))
-    levels = ImageStat.Stat(ImageChops.difference(*small))
-    assert max(levels.mean) < 3, levels.mean
+    with Image.open(tmp_path / "covers.png") as drawn, Image.open(DEMO / "pictures" / "covers.png") as kept:
+        assert unlike(drawn, kept) < 3
 
 
 def test_themes_are_listed() -> None:
     told = run("themes")
     assert told.exit_code == 0 and "harbour-night" in told.stdout and "theme: brick-and-lime" in told.stdout
+
+
+def test_a_layout_dresses_books_that_name_no_theme(tmp_path: Path) -> None:
+    """The book's own theme comes before that of its layout, and one on the command line before both."""
+
+    def ground(lines: str, *options: str) -> bytes:
+        file = book(tmp_path, f"  layout: mine.yaml\n{lines}")
+        assert run("typeset", file, "--out", tmp_path / "out", "--cover", *options).exit_code == 0
+        with pikepdf.open(tmp_path / "out" / "cover.pdf") as pdf:
+            return bytes(pdf.pages[0].Contents.read_bytes())
+
+    (tmp_path / "mine.yaml").write_text("based-on: a5-book\ntheme: eelgrass\n", encoding="utf-8")
+    of_layout, of_book = ground(""), ground("  theme: deckchair\n")
+    assert of_layout == ground("  theme: eelgrass\n") != of_book
+    assert ground("", "--theme", "deckchair") == of_book
+    (tmp_path / "mine.yaml").write_text("based-on: a5-book\ntheme: eelgras\n", encoding="utf-8")
+    told = run("proof", book(tmp_path, "  layout: mine.yaml\n"))
+    assert told.exit_code == 1 and "mine.yaml:2:8" in told.stderr and "eelgrass" in told.stderr

@@ -16,7 +16,7 @@ import zxingcpp
 from PIL import Image as Raster
 
 from bookmaker.book.contents import Book
-from bookmaker.display.items import Group, Image, Item, Page, Rect, Text
+from bookmaker.display.items import Group, Image, Item, Link, Page, Rect, Text
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.layout import (
     compose,
@@ -71,6 +71,15 @@ def groups(items: Iterable[Item]) -> Iterator[Group]:
 def test_both_codes_of_a_cover_are_read_back(name: str) -> None:
     (page,) = compose_cover(full_book(), load_layout(name), 64).pages
     assert sorted(codes_on(page).values()) == ["9780110002224", "https://example.org/attic"]
+
+
+def test_the_code_of_the_books_link_is_a_link_on_a_screen() -> None:
+    (page,) = compose_cover(full_book(), load_layout("a5-book"), 64).pages
+    (link,) = (one for one in flat(page) if isinstance(one.item, Link))
+    assert link.item.outward and link.item.target == full_book().link
+    left, top, right, bottom = link.box
+    square = picture(page, 300).crop([round(edge * 300 / 72) for edge in (left - 6, top - 6, right + 6, bottom + 6)])
+    assert [code.text for code in zxingcpp.read_barcodes(square)] == [full_book().link]
 
 
 def test_a_barcode_has_the_nominal_size_and_bars_of_whole_modules() -> None:

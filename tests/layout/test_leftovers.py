@@ -62,11 +62,22 @@ def test_white_is_halved_only_where_a_page_needs_it() -> None:
 
 def test_where_there_is_no_white_the_last_lines_get_company() -> None:
     one, other = settled([line()] * 41, 400)
-    assert (len(one), len(other)) == (31, 10)
+    assert (len(one), len(other)) == (21, 20)
 
 
-def test_all_pages_but_the_last_give_up_the_same() -> None:
-    assert [len(page) for page in settled([line()] * 122, 400)] == [37, 37, 37, 11]
+def test_only_the_page_before_the_last_gives_up_something() -> None:
+    assert [len(page) for page in settled([line()] * 122, 400)] == [40, 40, 21, 21]
+
+
+def test_the_last_two_pages_of_columns_share_what_is_left() -> None:
+    shared = pages([line()] * 70, 400, LINE, across=2, top=100)
+    assert [[len(column) for column in page] for page in shared] == [[13, 13], [22, 22]]
+
+
+def test_what_is_tied_goes_over_to_the_last_page_whole() -> None:
+    block = [*[line(tied=True)] * 29, line()]
+    rows = [*[line()] * 50, *block, *[line()] * 3]
+    assert [len(page) for page in settled(rows, 400)] == [40, 10, 33]
 
 
 def test_white_under_a_heading_stays() -> None:
@@ -143,9 +154,7 @@ def test_an_index_entry_of_any_length_stays_on_its_pages(name: str, number: int)
 
 def hint_pages(number: int, layout: Layout) -> list[UnnumberedPage]:
     """The pages of the last hints."""
-    leaves = hints_pages(
-        HintPages(ENGLISH.say("heading-hints"), ENGLISH.say("hints-note"), hint_levels(ENGLISH)), many(number), layout
-    )
+    leaves = hints_pages(HINTS, None, many(number), layout, True)
     at = next(at for at, leaf in enumerate(leaves) if any(name == "hints 3" for name, _ in leaf.anchors))
     return leaves[at:]
 

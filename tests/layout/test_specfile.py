@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from bookmaker.display.items import Text
+from bookmaker.display.items import Rect, Text
 from bookmaker.layout import compose, layout_names, load_layout
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.specfile import read_layout
@@ -119,11 +119,29 @@ def test_the_text_of_a_thick_book_keeps_away_from_the_spine_as_it_is() -> None:
         assert bound.margins.outer >= mm(8.99)
 
 
-def test_large_print_has_no_text_under_sixteen_points() -> None:
-    """UKAAF G003 (2019): large print is 16 points at least."""
-    for name in ("a4-large-print", "letter-large-print"):
-        for page in compose(sample_book(), load_layout(name)).pages:
-            for item in flat(page):
-                drawn = any(map(item.inside, ("grid ", "sample ", "ornament")))
-                if isinstance(item.item, Text) and not drawn:
-                    assert item.item.size >= 16, item.item
+LARGE_PRINT = ("a4-large-print", "letter-large-print")
+
+
+@pytest.mark.parametrize("name", LARGE_PRINT)
+def test_large_print_has_text_of_eighteen_points_and_figures_of_fourteen(name: str) -> None:
+    """UKAAF G003 and the RNIB's Clear Print guidelines, from memory: large print is 16 points at least, better 18."""
+    for page in compose(sample_book(), load_layout(name)).pages:
+        for item in flat(page):
+            if isinstance(item.item, Text) and not item.inside("ornament"):
+                drawn = any(map(item.inside, ("grid ", "sample ", "key ", "coordinates")))
+                assert item.item.size >= (14 if drawn else 18) - 0.01, item.item
+
+
+@pytest.mark.parametrize("name", LARGE_PRINT)
+def test_large_print_has_wide_grids_with_firm_lines(name: str) -> None:
+    """165 mm with the clues outside, for nine cells or more; 3 points between regions."""
+    pages = compose(sample_book(), load_layout(name)).pages
+    checked = 0
+    for puzzle in sample_book().puzzles:
+        drawn = [one for page in pages for one in flat(page) if one.inside(f"grid {puzzle.id}")]
+        left, right = min(one.box[0] for one in drawn), max(one.box[2] for one in drawn)
+        pens = [one.item.stroke.width for one in drawn if isinstance(one.item, Rect) and one.item.stroke]
+        if puzzle.puzzle.grid.size >= 9:
+            checked += 1
+            assert right - left >= mm(165) - 0.01 and max(pens) >= 3, puzzle.id
+    assert checked > 5

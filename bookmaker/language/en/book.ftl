@@ -8,6 +8,8 @@ heading-guide = How to read this book
 heading-text-guide = How to read this edition
 heading-primer = Primer: the rules, one by one
 heading-hints = Hints
+heading-glossary = Words in the hints
+heading-times = Times
 heading-keys = Solution keys
 heading-answer-key = Answer key
 heading-credits = Credits
@@ -37,6 +39,8 @@ guide-order-difficulty = The puzzles are in order of difficulty, gentlest first.
 guide-order-listed = The puzzles are in the order the editor chose.
 guide-order-chapters = The puzzles are grouped in chapters, each with the gentlest first.
 guide-rules = The rules given with a grid are complete, and all apply at once. Each kind of mark is drawn again beside the sentence that explains it. The grids are made for pencil: you can write over every mark.
+# Rules that all puzzles of a chapter share are said where it opens.
+guide-rules-shared = The rules given with a grid and where its chapter opens are complete, and all apply at once. Each kind of mark is drawn again beside the sentence that explains it. The grids are made for pencil: you can write over every mark.
 guide-proved = Every puzzle has exactly one solution: each was checked exhaustively before printing, and its solution was then checked against the rules.
 guide-draft = This is a draft: a puzzle in it may have no solution, or several.
 guide-hints = If you get stuck, turn to the three hints for each puzzle, before the keys: where to look, what to look for, and the next step.
@@ -108,6 +112,7 @@ index-note = Figures are puzzle numbers.
 key-on-page = Key on page
 hints-on-page = Hints on page
 page = page
+terms-on-page = Words that may be new are explained on page
 steps-counted = { $n ->
     [1] 1 step
    *[other] { $number } steps
@@ -117,6 +122,12 @@ puzzles-counted = { $n ->
     [1] one puzzle
    *[other] { $number } puzzles
 }
+
+# On the opening page of a chapter, before rules.
+rules-of-chapter = For every puzzle of this chapter:
+belongs-to = This book belongs to
+begun-on = Begun on
+finished-on = Finished on
 
 ## Hints
 

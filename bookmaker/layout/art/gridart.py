@@ -161,6 +161,15 @@ def _runs(walls: set[Wall]) -> Iterator[tuple[tuple[int, int], tuple[int, int]]]
         yield ((line, along), (line, end)) if upright else ((along, line), (end, line))
 
 
+@lru_cache(maxsize=4096)
+def legible(puzzle: RuledPuzzle, least: float) -> float:
+    """The smallest cell at which no figure of the puzzle is set smaller than `least` points."""
+    frame = frame_for(puzzle.grid, 1.0)
+    marks = (mark.item for _, mark in ruled_marks(puzzle.rules, frame))
+    sizes = [DIGIT / frame.figure, *(item.size for item in marks if isinstance(item, Text))]
+    return least / min(sizes)
+
+
 def lines_in(art: Iterable[tuple[Item, Owner]]) -> bool:
     """Are there lines that pass under digits?"""
     return any(owner is not None and owner[1].layer in (Layer.LINE, Layer.TUBE) for _, owner in art)

@@ -15,7 +15,7 @@ from bookmaker.book.contents import BookPuzzle
 from bookmaker.display.items import Group, Item, Text, untagged
 from bookmaker.layout.art.checkletters import check_letters
 from bookmaker.layout.art.coordinates import coordinates, numbered
-from bookmaker.layout.art.gridart import art_of, digits_of, lines_in, outside
+from bookmaker.layout.art.gridart import art_of, digits_of, legible, lines_in, outside
 from bookmaker.layout.art.gridtold import check_told, grid_told
 from bookmaker.layout.art.insight import out_of_sight
 from bookmaker.layout.lengths import mm
@@ -78,9 +78,19 @@ class Block:
     facing: tuple[Row, ...] = ()
 
     @property
+    def least(self) -> float:
+        """The smallest cells that the layout allows this puzzle: as it says, and such that all figures can be read."""
+        return max(self.layout.puzzles.least, legible(self.puzzle.puzzle, self.layout.puzzles.figure))
+
+    @property
     def fits(self) -> bool:
         """Are the cells large enough? A hundredth of a point is forgiven."""
-        return self.cell >= self.layout.puzzles.least - 0.01
+        return self.cell >= self.least - 0.01
+
+    @property
+    def wide(self) -> float:
+        """Width of the grid with the clues outside it."""
+        return (self.puzzle.puzzle.grid.size + self.claim.left + self.claim.right) * self.cell
 
     @property
     def grid_height(self) -> float:

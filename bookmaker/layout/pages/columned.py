@@ -42,19 +42,17 @@ def columned(
     grid: Columns,
     running: str,
     anchors: Sequence[str],
-    between: UnnumberedPage | None = None,
 ) -> Iterator[UnnumberedPage]:
-    """The pages. `anchors` lead to the first, which has no running head; `between` stands where it would face the page
-    before it."""
+    """The pages. `anchors` lead to the first, which has no running head."""
     top = height(head)
     for number, page in enumerate(pages(rows, layout.depth, layout.line, grid.across, top)):
         named = [] if number else [(name, layout.margins.top) for name in anchors]
         above = 0.0 if number else top
         named += [(name, layout.margins.top + above + y) for column in page for name, y in _anchors(column)]
         if number:
-            yield _page((), page, grid, running, tuple(named), None)
+            yield _page((), page, grid, running, tuple(named))
         else:
-            yield _page(head, page, grid, "", tuple(named), between)
+            yield _page(head, page, grid, "", tuple(named))
 
 
 def _anchors(column: Sequence[Row]) -> Iterator[tuple[str, float]]:
@@ -70,7 +68,6 @@ def _page(
     grid: Columns,
     running: str,
     anchors: tuple[tuple[str, float], ...],
-    between: UnnumberedPage | None,
 ) -> UnnumberedPage:
     def draw(sheet: PageSide, labels: Labels) -> tuple[Item, ...]:
         items = [*stacked(head, sheet.x, sheet.y, labels)]
@@ -78,4 +75,4 @@ def _page(
             items += stacked(column, sheet.x + at * (grid.wide + GUTTER), sheet.y + height(head), labels)
         return tuple(items)
 
-    return UnnumberedPage(draw, anchors, running, between=between)
+    return UnnumberedPage(draw, anchors, running)

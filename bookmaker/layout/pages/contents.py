@@ -17,6 +17,7 @@ from bookmaker.book.contents import (
     Contents,
     Credits,
     Foreword,
+    Glossary,
     Guide,
     HintPages,
     Index,
@@ -57,6 +58,8 @@ def contents_pages(part: Contents, book: Book, layout: Layout) -> list[Unnumbere
                 rows += _chapter(section, layout, grid.wide)
             case HintPages():
                 rows += _section_line(section.heading, "hints", layout, grid.wide)
+            case Glossary():
+                rows += _section_line(section.heading, "glossary", layout, grid.wide)
             case Keys():
                 rows += _section_line(section.heading, "keys", layout, grid.wide)
             case Credits():

@@ -10,6 +10,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from bookmaker.book.contents import BookPuzzle
+from bookmaker.display.items import Group
 from bookmaker.layout.art.gridart import outside
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.pages.block import BESIDE, GUTTER, Block, fit_above, pointers_width
@@ -34,7 +35,7 @@ def fit_crowded(puzzle: BookPuzzle, layout: Layout, depth: float, most: float) -
         in_two(key_entries(puzzle, layout, column), column + GUTTER),
     )
     over = fit_above(puzzle, layout, wide, depth, hang, most, rules)
-    least = max(over.cell + STEP, layout.puzzles.least)
+    least = max(over.cell + STEP, over.least)
     around = (fit_around(puzzle, layout, depth, cell) for cell in _sizes(layout, most, least))
     best = next((block for block in around if block is not None), over)
     return best if best.fits else None
@@ -63,14 +64,18 @@ def fit_around(puzzle: BookPuzzle, layout: Layout, depth: float, cell: float) ->
 
 
 def fit_spread(puzzle: BookPuzzle, layout: Layout, depth: float, most: float) -> Block | None:
-    """The puzzle on two pages that face each other, the rules on the left one, what finds no room there under the grid;
-    None where even that is too little."""
+    """The puzzle on two pages that face each other, the rules and the note on the left one, what finds no room there
+    under the grid; None where even that is too little."""
     line, wide, hang = layout.line, layout.measure, layout.puzzles.hang
     head = (*head_above(puzzle, layout, wide, hang), Row(line / 2))
     usual = (*head, *rules_above(puzzle, layout, wide, hang))
     if height(usual) <= depth:
+        note = note_rows(puzzle, layout, wide - hang)
+        if note and height((*usual, *note)) + line <= depth:
+            shifted = (replace(row, items=(Group(row.told, hang),), tags=()) for row in note)
+            usual, puzzle = (*usual, Row(line), *shifted), replace(puzzle, note="", link="")
         block = fit_above(puzzle, layout, wide, depth, hang, most, ())
-        return replace(block, facing=usual) if block.fits else None
+        return replace(block, facing=usual)
     head, column = (*head, *plain_rows(puzzle, layout, wide, hang), Row(line / 2)), (wide - GUTTER) / 2
     entries = key_entries(puzzle, layout, column)
     for count in range(len(entries), 0, -1):
@@ -78,7 +83,7 @@ def fit_spread(puzzle: BookPuzzle, layout: Layout, depth: float, most: float) ->
         if height(facing) <= depth:
             below = (in_two(entries[count:], column + GUTTER), Row(line / 2)) if count < len(entries) else ()
             block = fit_above(puzzle, layout, wide, depth - height(below), hang, most, ())
-            return replace(block, facing=facing, below=below, depth=depth) if block.fits else None
+            return replace(block, facing=facing, below=below, depth=depth)
     return None
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 
 from bookmaker.book.contents import Book, Foreword, Guide, ImprintPage, TitlePage
@@ -9,7 +10,7 @@ from bookmaker.book.wording import edited_by
 from bookmaker.display.items import Group, Item, Text, tagged
 from bookmaker.display.tags import OURS, PARAGRAPH, Role, Tag
 from bookmaker.layout.art.ridge import ridge
-from bookmaker.layout.art.vignette import rise
+from bookmaker.layout.art.vignette import LEAST, frieze, rise
 from bookmaker.layout.page_side import PageSide, UnnumberedPage, capitals
 from bookmaker.layout.pages.parts import flowing, heading, titling
 from bookmaker.layout.setting.flow import height, stacked
@@ -19,7 +20,10 @@ from bookmaker.layout.spec import Layout
 from bookmaker.layout.themefile import worn
 
 CELLS = 18
-"""Cells of the ornament across the title page."""
+"""Cells of ornament across a page."""
+
+FALL = 0.24
+"""How far down the page a short foreword begins, as a share of its depth."""
 
 
 def half_title_leaf(book: Book, layout: Layout) -> UnnumberedPage:
@@ -81,7 +85,20 @@ def foreword_pages(part: Foreword, book: Book, layout: Layout) -> list[Unnumbere
         rows[-1] = replace(rows[-1], tied=True)
         rows[-2] = replace(rows[-2], tied=True)
         rows += paragraph(book.editor, layout.type.note.unparted, wide, line, hang)
+    top = FALL * layout.depth
+    if height(rows) <= layout.depth / 2 and top >= (LEAST + 2) * line:
+        return [_under_art(rows, top, book, layout)]
     return flowing(rows, layout, "foreword", part.heading, book.puzzles)
+
+
+def _under_art(rows: Sequence[Row], top: float, book: Book, layout: Layout) -> UnnumberedPage:
+    """A few words some way down their page, under ornament."""
+    drawn = frieze(book.puzzles, worn(layout), layout.measure, top - 1.5 * layout.line, CELLS, "foreword")
+
+    def draw(sheet: PageSide, labels: Labels) -> tuple[Item, ...]:
+        return Group((drawn.art,), sheet.x, sheet.y), *stacked(rows, sheet.x, sheet.y + top, labels)
+
+    return UnnumberedPage(draw, (("foreword", 0.0),))
 
 
 def guide_pages(part: Guide, book: Book, layout: Layout) -> list[UnnumberedPage]:

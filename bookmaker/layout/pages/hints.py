@@ -13,15 +13,18 @@ from dataclasses import replace
 from functools import partial
 from math import ceil
 
-from bookmaker.book.contents import BookPuzzle, HintPages
+from bookmaker.book.contents import BookPuzzle, Glossary, HintPages
 from bookmaker.book.wording import LEVELS
 from bookmaker.display.items import Group, Item, Link, Text, tagged
-from bookmaker.display.tags import BODY, ENTRY, HEADING, LABEL, LINK, LIST, OURS, further
+from bookmaker.display.tags import BODY, ENTRY, HEADING, LABEL, LINK, LIST, OURS, SECTION, further
 from bookmaker.layout.art.coordinates import miniature
-from bookmaker.layout.page_side import PageSide, UnnumberedPage
+from bookmaker.layout.page_side import UnnumberedPage
 from bookmaker.layout.pages.columned import Columns, columned, columns_of
+from bookmaker.layout.pages.notes import note_page, ruled_under
 from bookmaker.layout.pages.parts import heading
-from bookmaker.layout.setting.text import DROP, Labels, Later, Row, broken, paragraph, width
+from bookmaker.layout.setting.flow import height
+from bookmaker.layout.setting.paging import filled, pages
+from bookmaker.layout.setting.text import DROP, Later, PageNumber, Row, broken, paragraph, width
 from bookmaker.layout.spec import Layout
 from bookmaker.puzzle.grid import Grid
 
@@ -32,20 +35,54 @@ EXAMPLE = 4, 1
 """The row and the column, from 0, of the cell that the note names and the small grid shows."""
 
 
-def hints_pages(part: HintPages, puzzles: Sequence[BookPuzzle], layout: Layout) -> list[UnnumberedPage]:
-    """Pages of hints; each level begins on a page that does not face the level before it."""
+def hints_pages(
+    part: HintPages, glossary: Glossary | None, puzzles: Sequence[BookPuzzle], layout: Layout, right: bool
+) -> list[UnnumberedPage]:
+    """Pages of hints, the first a `right` page or a left one; no level faces the one before it.
+
+    Where a page is needed between them, there stands the glossary, or lines for notes. If none is, it comes last.
+    """
     leaves: list[UnnumberedPage] = []
+    terms = _glossary_pages(glossary, layout) if glossary else []
     for level, _ in enumerate(part.levels, start=1):
         head = [*heading(layout.say(f"hints-level-{level}"), layout)]
         if level == 1:
             measure = min(layout.measure, 40 * layout.type.text.size)
             head += [*paragraph(part.note, layout.type.text, measure, layout.line, tags=(OURS,)), Row(layout.line / 2)]
+            head += [*_to_the_glossary(layout), Row(layout.line / 2)] if terms else []
             head += [_example(puzzles, layout), Row(layout.line / 2)]
+        elif right == (len(leaves) % 2 == 0):
+            leaves += terms
+            if len(terms) % 2 == 0:
+                leaves.append(note_page(layout.say(f"hints-overleaf-{level}"), layout))
+            terms = []
         rows = [row for puzzle in puzzles for row in _entry(puzzle, level, layout)]
         anchors = ("hints", "hints 1") if level == 1 else (f"hints {level}",)
-        between = None if level == 1 else _between(level, layout)
-        leaves += columned(head, rows, layout, _columns(layout), part.heading, anchors, between)
-    return leaves
+        leaves += columned(head, rows, layout, _columns(layout), part.heading, anchors)
+    return leaves + terms
+
+
+def _to_the_glossary(layout: Layout) -> Iterator[Row]:
+    text, base = layout.type.text, (1 - DROP) * layout.line
+    yield Row(
+        layout.line, (PageNumber(0.0, base, f"{layout.say('terms-on-page')} ", "glossary", text, anchor="start"),)
+    )
+
+
+def _glossary_pages(part: Glossary, layout: Layout) -> list[UnnumberedPage]:
+    """The words and what they mean, in columns; on a single page lines for others under them."""
+    text, wide, line = layout.type.text, _columns(layout).wide, layout.line
+    bold = replace(text, font="serif-bold", language="")
+    rows: list[Row] = []
+    for term in part.terms:
+        rows += (replace(row, tied=True) for row in paragraph(term.name, bold, wide, line, tags=(SECTION, HEADING)))
+        rows += [*paragraph(term.meaning, text, wide, line, tags=(SECTION.further, OURS)), Row(0.5 * line)]
+    head = heading(part.heading, layout)
+    leaves = [*columned(head, rows, layout, _columns(layout), part.heading, ("glossary",))]
+    if len(leaves) > 1:
+        return leaves
+    (page,) = pages(rows, layout.depth, line, _columns(layout).across, height(head))
+    return [ruled_under(leaves[0], height(head) + filled(page) + 3 * line)]
 
 
 def hint_sheet(part: HintPages, puzzles: Sequence[BookPuzzle], layout: Layout) -> list[UnnumberedPage]:
@@ -143,16 +180,3 @@ def _plain_line(
         edge = indent - 0.7 * small.size
         number = Text(edge, base, str(puzzle.number), "sans-bold", small.size * 0.95, anchor="end")
         yield tagged((LIST, ENTRY.further, LABEL), number)
-
-
-def _between(level: int, layout: Layout) -> UnnumberedPage:
-    """What stands beside the last page of a level, so that the next does not."""
-    note = layout.type.note
-    words = layout.say(f"hints-overleaf-{level}")
-
-    def draw(sheet: PageSide, labels: Labels) -> tuple[Item, ...]:
-        middle = sheet.x + layout.measure / 2
-        text = Text(middle, sheet.y + layout.depth * 0.4, words, note.font, note.size, anchor="middle")
-        return (tagged((OURS,), Group((text,))),)
-
-    return UnnumberedPage(draw)

@@ -1,6 +1,6 @@
 """The index: names with the numbers of their puzzles, each number a link.
 
-In: an `Index`. Out: its pages, names at the left and figures beside them.
+In: an `Index`. Out: its pages, names at the left and figures beside them, in two columns where these have room.
 """
 
 from __future__ import annotations
@@ -12,27 +12,32 @@ from bookmaker.book.contents import BookPuzzle, Index, IndexEntry
 from bookmaker.display.items import Item, Link, Text, tagged
 from bookmaker.display.tags import BODY, ENTRY, HEADING, LIST, OURS, PARAGRAPH, SECTION, further
 from bookmaker.layout.page_side import UnnumberedPage
-from bookmaker.layout.pages.parts import flowing, heading
+from bookmaker.layout.pages.columned import columned, columns_of
+from bookmaker.layout.pages.parts import heading
 from bookmaker.layout.setting.text import DROP, FONTS, Row, broken, paragraph
 from bookmaker.layout.spec import Layout
 
-NAMES = 0.34
-"""Share of the width that names take."""
+EMS = 21
+"""The narrowest column, in ems of small type."""
+
+NAMES = 0.5
+"""Share of a column that names take."""
 
 
 def index_pages(part: Index, puzzles: tuple[BookPuzzle, ...], layout: Layout) -> list[UnnumberedPage]:
     """Pages of the index."""
-    left, line, small = layout.puzzles.hang, layout.line, layout.type.small
-    rows = [*heading(part.heading, layout, left)]
-    rows += [*paragraph(part.note, layout.type.note, layout.measure - left, line, left, tags=(OURS,)), Row(line)]
+    line, small, grid = layout.line, layout.type.small, columns_of(layout, EMS, 2)
+    head = [*heading(part.heading, layout)]
+    head += [*paragraph(part.note, layout.type.note, layout.measure, line, tags=(OURS,)), Row(line)]
+    rows: list[Row] = []
     for group in part.groups:
         base = (1 - DROP) * line
-        title = Text(left, base, group.heading, "serif-bold", small.size)
+        title = Text(0.0, base, group.heading, "serif-bold", small.size)
         rows.append(Row(line, (title,), tied=True, tags=(SECTION, HEADING)))
         for entry in group.entries:
-            rows += _entry(entry, layout)
+            rows += _entry(entry, layout, grid.wide)
         rows.append(Row(line))
-    return flowing(rows, layout, "index", part.heading, puzzles)
+    return [*columned(head, rows, layout, grid, part.heading, ("index",))]
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,18 +48,18 @@ class _Figures:
     targets: tuple[BookPuzzle, ...]
 
 
-def _entry(entry: IndexEntry, layout: Layout) -> Iterator[Row]:
-    small, line, left = layout.type.small, layout.line, layout.puzzles.hang
-    split = left + NAMES * (layout.measure - left)
-    wide = min(layout.measure - split, 30 * small.size)
-    names = broken(entry.name, small.font, small.size, split - left - small.size)
+def _entry(entry: IndexEntry, layout: Layout, measure: float) -> Iterator[Row]:
+    small, line = layout.type.small, layout.line
+    split = NAMES * measure
+    wide = min(measure - split, 30 * small.size)
+    names = broken(entry.name, small.font, small.size, split - small.size)
     figures = [*_figures(entry, small.font, small.size, wide)]
     count = max(len(names), len(figures))
     base = (1 - DROP) * line
     for at in range(count):
         items: list[Item] = []
         if at < len(names):
-            name = Text(left, base, names[at], small.font, small.size)
+            name = Text(0.0, base, names[at], small.font, small.size)
             items.append(tagged(further(_NAME) if at else _NAME, name))
         if at < len(figures):
             text = figures[at].text

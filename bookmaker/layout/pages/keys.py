@@ -6,7 +6,7 @@ In: the puzzles of a book. Out: rows of keys, for the pages at the back, a key o
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import partial
 from math import ceil
 
@@ -16,6 +16,8 @@ from bookmaker.display.tags import HEADING, OUR_LANGUAGE, PARAGRAPH, SECTION, Ro
 from bookmaker.layout.art.gridart import draw_grid
 from bookmaker.layout.art.profile import profile, profile_said
 from bookmaker.layout.lengths import mm
+from bookmaker.layout.page_side import UnnumberedPage
+from bookmaker.layout.pages.parts import flowing, heading
 from bookmaker.layout.pages.words import title_tag
 from bookmaker.layout.setting.text import DROP, Later, PageNumber, Row, broken, cut, width
 from bookmaker.layout.spec import Layout
@@ -47,6 +49,22 @@ class Key:
     def side(self) -> float:
         """Side of the grid in points."""
         return self.puzzle.puzzle.grid.size * self.cell
+
+
+def key_pages(puzzles: Sequence[BookPuzzle], layout: Layout, title: str, guide: str) -> list[UnnumberedPage]:
+    """Pages of keys as the layout orders them. A mark at the outer edge, the lower the later they come, and the first
+    and the last number after the `guide` at the foot say which keys a page has."""
+    some = sorted(puzzles, key=lambda puzzle: puzzle.number % 2 == 0) if layout.keys.apart else puzzles
+    numbers = {f"key {puzzle.id}": puzzle.number for puzzle in puzzles}
+    order = {f"key {puzzle.id}": at for at, puzzle in enumerate(some)}
+    leaves = []
+    for leaf in flowing([*heading(title, layout), *key_rows(some, layout)], layout, "keys", title):
+        here = [name for name, _ in leaf.anchors if name in numbers]
+        if here:
+            ends = f"{numbers[here[0]]}–{numbers[here[-1]]}" if len(here) > 1 else str(numbers[here[0]])
+            leaf = replace(leaf, guide=f"{guide} {ends}", thumb=order[here[0]] / max(1, len(some) - 1))
+        leaves.append(leaf)
+    return leaves
 
 
 def key_rows(puzzles: Sequence[BookPuzzle], layout: Layout) -> Iterator[Row]:

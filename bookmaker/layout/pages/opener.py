@@ -1,5 +1,5 @@
-"""The opening page of a chapter: ornament made of its puzzles, its title, a few words, and its puzzles under the five
-peaks of the ridge.
+"""The opening page of a chapter, a right one: ornament made of its puzzles, its title, a few words, its puzzles to tick
+off, and their numbers under the five peaks of the ridge.
 
 Where there are many words they begin higher up, and where they are more than a page they flow on, the ridge after them.
 """
@@ -7,15 +7,18 @@ Where there are many words they begin higher up, and where they are more than a 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from itertools import groupby
 
-from bookmaker.book.contents import Book, Chapter
+from bookmaker.book.contents import Book, Chapter, RulesText
 from bookmaker.display.items import Group, Item, Text, tagged
-from bookmaker.display.tags import PARAGRAPH
+from bookmaker.display.tags import OURS, PARAGRAPH
 from bookmaker.layout.art.ridge import HEIGHT, ridge, skyline
 from bookmaker.layout.art.vignette import Vignette, frieze
 from bookmaker.layout.page_side import PageSide, UnnumberedPage
 from bookmaker.layout.pages.parts import flowing, heading
+from bookmaker.layout.pages.ticks import tick_rows
+from bookmaker.layout.pages.words import rules_above
 from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.text import DROP, Labels, Row, broken, paragraph
 from bookmaker.layout.spec import Layout
@@ -34,18 +37,26 @@ MOST = 6
 """Lines of numbers that find room under a peak; where they are more, runs are told by their ends, or counted."""
 
 
-def opener_pages(chapter: Chapter, book: Book, layout: Layout) -> list[UnnumberedPage]:
-    """The page before a chapter's puzzles, or the pages."""
+def opener_pages(chapter: Chapter, book: Book, layout: Layout, shared: RulesText | None = None) -> list[UnnumberedPage]:
+    """The page before a chapter's puzzles, or the pages; with the rules that these have in common, if they are said
+    here."""
     hang, line = layout.puzzles.hang, layout.line
     wide = layout.measure - hang
     rows: list[Row] = [*heading(chapter.title, layout, hang)]
     if chapter.note:
         rows += paragraph(chapter.note, layout.type.text, min(wide, 36 * layout.type.text.size), line, hang)
+    if shared:
+        note = layout.type.note
+        here = paragraph(layout.say("rules-of-chapter"), note, wide, line, hang, tags=(OURS,))
+        rows += [Row(line), *(replace(row, tied=True) for row in here)]
+        rows += rules_above(replace(chapter.puzzles[0], rules=shared), layout, layout.measure, hang)
     art = tuple(_range(chapter, book, layout, wide))
     ground = layout.depth * GROUND
     room = ground - HEIGHT * wide - line - height(rows)
     if room >= 0:
         top = min(layout.depth * TITLE, room)
+        ticks = tick_rows(chapter.puzzles, layout, hang, room - top - line)
+        rows += [Row(line), *ticks] if ticks else []
         salt = f"chapter {chapter.number}"
         drawn = frieze(chapter.puzzles, worn(layout), layout.measure, top - 1.5 * line, CELLS, salt)
         return [_leaf(chapter, rows, top, art, ground, layout, drawn)]

@@ -14,15 +14,18 @@ from itertools import groupby
 from math import floor
 
 from bookmaker.book.contents import BookPuzzle
-from bookmaker.display.items import Group, Item, Text, tagged
-from bookmaker.display.tags import OURS, SECTION
+from bookmaker.display.items import Group, Item, tagged
+from bookmaker.display.tags import SECTION
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.page_side import PageSide, UnnumberedPage
 from bookmaker.layout.pages.block import Block, fit_above, fit_beside, in_line, levelled
 from bookmaker.layout.pages.crowded import fit_crowded, fit_spread
-from bookmaker.layout.setting.flow import stacked
+from bookmaker.layout.pages.notes import note_page
+from bookmaker.layout.pages.workings import workings
+from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.text import Labels
 from bookmaker.layout.spec import Layout, Shown
+from bookmaker.layout.specfile import layout_names, load_layout
 from bookmaker.source.diagnostics import BookErrors, Diagnostic
 
 SMALLEST = 1.0
@@ -113,17 +116,23 @@ def _fit(puzzle: BookPuzzle, layout: Layout, depth: float, spread: bool) -> tupl
         found = fit_beside(puzzle, layout, wide, high)
     else:
         found = fit_above(puzzle, layout, wide, high, hang if across == 1 else 0.0)
-    if found and found.fits:
+    if found and _good(found):
         return found, across
     half = _fit_half(puzzle, layout, depth)
     if half:
         return half, 1
     alone = fit_above(puzzle, layout, layout.measure, depth, hang, ALONE)
-    if alone.fits:
+    if _good(alone):
         return alone, 1
-    crowded = fit_crowded(puzzle, layout, depth, ALONE)
-    facing = fit_spread(puzzle, layout, depth, ALONE) if spread and crowded is None else None
-    return crowded or facing or alone, 1
+    crowded = None if alone.fits else fit_crowded(puzzle, layout, depth, ALONE)
+    one = crowded or alone
+    facing = fit_spread(puzzle, layout, depth, ALONE) if spread and not _good(one) else None
+    return facing if facing and facing.cell > one.cell else one, 1
+
+
+def _good(block: Block) -> bool:
+    """Does the puzzle fit, its grid as wide as the layout wants it?"""
+    return block.fits and block.wide >= block.layout.puzzles.grid
 
 
 def _fit_half(puzzle: BookPuzzle, layout: Layout, depth: float) -> Block | None:
@@ -150,22 +159,14 @@ def _leaves(slots: tuple[Slot, ...], layout: Layout, head: str) -> Iterator[Unnu
     if facing:
 
         def draw(sheet: PageSide, labels: Labels) -> tuple[Item, ...]:
-            return (tagged((SECTION,), *stacked(facing, sheet.x, sheet.y, labels)),)
+            rules = tagged((SECTION,), *stacked(facing, sheet.x, sheet.y, labels))
+            lines = workings(layout, layout.measure, height(facing) + layout.line, layout.depth)
+            return rules, Group(tuple(lines), sheet.x, sheet.y)
 
-        yield UnnumberedPage(draw, _anchors(slots, layout), head, between=_turn_over(layout))
+        yield UnnumberedPage(
+            draw, _anchors(slots, layout), head, between=note_page(layout.say("rules-face-grid"), layout)
+        )
     yield leaf_of(slots, layout, head, not facing)
-
-
-def _turn_over(layout: Layout) -> UnnumberedPage:
-    """The page before two that face each other, where these would else begin on a right page."""
-
-    def draw(sheet: PageSide, labels: Labels) -> tuple[Item, ...]:
-        note, words = layout.type.note, layout.say("rules-face-grid")
-        middle = sheet.x + layout.measure / 2
-        text = Text(middle, sheet.y + layout.depth * 0.4, words, note.font, note.size, anchor="middle")
-        return (tagged((OURS,), text),)
-
-    return UnnumberedPage(draw)
 
 
 def leaf_of(slots: tuple[Slot, ...], layout: Layout, head: str, led_to: bool = True) -> UnnumberedPage:
@@ -205,8 +206,23 @@ def _does_not_fit(block: Block) -> Diagnostic:
     short = f"“{puzzle.title}” does not fit on a page of {layout.name}"
     if got < SMALLEST:
         text = f"{short}: its rules and note leave no room for its {size}×{size} grid"
-    else:
+    elif block.cell < layout.puzzles.least - 0.01:
         cells = f"its {size}×{size} grid would have cells of {got:.1f} mm"
         text = f"{short}: {cells}, and the layout needs at least {least:.1f} mm"
-    hint = "choose a layout with larger paper or smaller cells, or shorten the puzzle's note"
-    return Diagnostic(puzzle.place, "does-not-fit", text, hint)
+    else:
+        figures = floor(10 * layout.puzzles.figure * block.cell / block.least) / 10
+        told = f"figures in its marks would be of {figures:.1f} points"
+        text = f"{short}: {told}, and the layout needs at least {layout.puzzles.figure:g}"
+    fit = _that_can(puzzle, layout)
+    other = f"choose a layout that has room, such as {fit}" if fit else "choose one with larger paper or smaller cells"
+    return Diagnostic(puzzle.place, "does-not-fit", text, f"{other}, or shorten the puzzle's note")
+
+
+def _that_can(puzzle: BookPuzzle, layout: Layout) -> str:
+    """The name of a layout for the same use that can set the puzzle, on the same paper if there is one; "" if none
+    can."""
+    others = [load_layout(name) for name in layout_names() if name != layout.name]
+    others = [other for other in others if other.use == layout.use and not other.tear_out]
+    others.sort(key=lambda other: ((other.width, other.height) != (layout.width, layout.height), other.width))
+    spread = layout.use == "book"
+    return next((other.name for other in others if _fit(puzzle, other, other.depth, spread)[0].fits), "")

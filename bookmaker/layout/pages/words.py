@@ -28,9 +28,8 @@ SAMPLE, SMALL_SAMPLE = 1.5, 1.2
 NARROWEST = 9
 """The narrowest column of words beside a sample, in ems."""
 
-FIGURE, SHARE = 5.0, 0.44
-"""No figure in a sample is set smaller than so many points, nor than this share of the text, which counts in large
-print; cells are larger where they must be."""
+SHARE = 0.44
+"""No figure in a sample is set smaller than this share of the text; cells are larger where they must be."""
 
 APART = 0.5, 0.25
 """White space between a sample and its sentence, in lines: as wished, and the least where figures ask for more room."""
@@ -189,7 +188,7 @@ def _plain(puzzle: BookPuzzle, layout: Layout, measure: float, x: float) -> tupl
 
 def smallest_figure(layout: Layout) -> float:
     """The least size of figures in samples, in points."""
-    return max(FIGURE, SHARE * layout.type.text.size)
+    return max(layout.puzzles.figure, SHARE * layout.type.text.size)
 
 
 def _cell(mark: MarkLine, layout: Layout, room: float, lines: float = SAMPLE) -> float:

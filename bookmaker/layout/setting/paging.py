@@ -9,12 +9,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 from itertools import islice
+from math import floor
 from typing import TypeAlias
 
 from bookmaker.layout.setting.flow import columns, filling, height
 from bookmaker.layout.setting.text import Row
 
-LEAST = 0.25
+LEAST = 1 / 3
 """A last page that is filled to less than this share of its depth is a leftover."""
 
 LARGE = 90.0
@@ -31,24 +32,52 @@ def pages(rows: Sequence[Row], depth: float, step: float, across: int = 1, top: 
     """Rows on pages of `across` columns, `depth` points high and on the first page `top` points less.
 
     The columns of the last page are even. If it would be a leftover, white between the rows is halved if that saves the
-    page, but only on pages that need it; else all pages but the last are made shorter, `step` by `step`, until there is
-    enough on it. Where neither helps, it stays.
+    page, but only on pages that need it; else it shares what it has with the page before it or, where its rows are tied
+    so that this does not help, all pages but the last are made shorter, `step` by `step`, until there is enough on it.
+    Where nothing helps, it stays.
     """
-    plain = _laid(rows, depth, step, across, top)
+    begun = _begun(rows, depth, step, across, top)
+    plain = [page for _, page in begun]
     if across == 1 and len(plain) > 1:
         plain[-2:] = _balanced(plain[-2], plain[-1], depth if len(plain) > 2 else depth - top)
     enough = LEAST * depth
     if len(plain) < 2 or filled(plain[-1]) >= enough:
         return plain
-    tight = _laid([_scaled(row, TIGHT) for row in rows], depth, step, across, top)
+    closer = [_scaled(row, TIGHT) for row in rows]
+    tight = _begun(closer, depth, step, across, top)
     if len(tight) < len(plain):
-        return [_relaxed(page, depth if number else depth - top) for number, page in enumerate(tight)]
+        made = [page for _, page in tight]
+        if len(made) > 1 and filled(made[-1]) < enough:
+            made = _sharing(tight, closer, depth, step, across, top) or made
+        return [_relaxed(page, depth if number else depth - top) for number, page in enumerate(made)]
+    if shared := _sharing(begun, rows, depth, step, across, top):
+        return shared
     shorter = depth - step
     while shorter >= depth - enough and len(evened := _laid(rows, shorter, step, across, top)) == len(plain):
         if filled(evened[-1]) >= enough:
             return evened
         shorter -= step
     return plain
+
+
+def _sharing(
+    begun: Sequence[tuple[int, Columns]], rows: Sequence[Row], depth: float, step: float, across: int, top: float
+) -> list[Columns]:
+    """The pages, the last two sharing what they have; none where that does not help."""
+    before = [page for _, page in begun[:-2]]
+    (start, _), _ = begun[-2:]
+    shared = _shared(rows[start:], depth, step, across, 0.0 if before else top)
+    return [*before, *shared] if shared and filled(shared[-1]) >= LEAST * depth else []
+
+
+def _shared(rows: Sequence[Row], depth: float, step: float, across: int, top: float) -> list[Columns]:
+    """Rows on two pages of one depth, as short as will do; none where that is no shorter than a page."""
+    shorter = max(top, step * floor((height(rows) / across + top) / 2 / step))
+    while shorter < depth:
+        if len(found := _laid(rows, shorter, step, across, top)) == 2:
+            return found
+        shorter += step
+    return []
 
 
 def _balanced(page: Columns, last: Columns, depth: float) -> list[Columns]:
@@ -77,17 +106,22 @@ def filled(page: Columns) -> float:
 
 
 def _laid(rows: Sequence[Row], depth: float, step: float, across: int, top: float) -> list[Columns]:
-    made: list[Columns] = []
+    return [page for _, page in _begun(rows, depth, step, across, top)]
+
+
+def _begun(rows: Sequence[Row], depth: float, step: float, across: int, top: float) -> list[tuple[int, Columns]]:
+    """The pages, each with the row it begins with."""
+    made: list[tuple[int, Columns]] = []
     start, more = 0, bool(rows)
     while more:
         found = [*islice(filling(rows, start, depth if made else depth - top), across + 1)]
-        page = [column for column, _ in found[:across]]
+        page, begins = [column for column, _ in found[:across]], start
         more = len(found) > across
         if more:
             start = found[across - 1][1]
         else:
             page = _even([row for column in page for row in column] if made else rows, step, across)
-        made.append(page)
+        made.append((begins, page))
     return made
 
 

@@ -24,7 +24,7 @@ from bookmaker.layout.spec import Layout, Type
 
 WIDTH, HEIGHT = PAPERS["A4"]
 MARGIN, COLUMN_GAP = mm(15), mm(8)
-ROOM = WIDTH - 2 * MARGIN, mm(104)
+ROOM = WIDTH - 2 * MARGIN, mm(80)
 """Width and height of the drawing."""
 
 TITLE, TEXT = Type("serif", 22, 28), Type("serif", 8, 10)

@@ -14,8 +14,8 @@ from math import ceil
 
 from bookmaker.book.contents import Book, BookPuzzle
 from bookmaker.display.colour import contrast
-from bookmaker.display.items import Group, Item, Text, tagged
-from bookmaker.display.tags import OURS, PARAGRAPH
+from bookmaker.display.items import Group, Item, Link, Text, tagged
+from bookmaker.display.tags import LINK, OURS, PARAGRAPH, Role, Tag
 from bookmaker.layout.art.codes import BARCODE, QUIET, barcode, qr_code, qr_side
 from bookmaker.layout.art.gridart import draw_grid, outside
 from bookmaker.layout.art.pieces import BROAD, pieces_of
@@ -241,7 +241,10 @@ def _shop(book: Book, layout: Layout, cover: Cover, box: Box) -> Iterator[Item]:
         room -= BARCODE[0] + sum(QUIET)
     if link:
         side = qr_side(link)
-        yield Group((qr_code(link),), left, box.bottom - side)
+        top = box.bottom - side
+        told = Tag(Role.FIGURE, f"Code of the link {link}", box=(left, top, side, side))
+        leads = Link(left, top, side, side, link, f"Link of this book: {link}", outward=True)
+        yield tagged((PARAGRAPH, LINK), tagged((told,), Group((qr_code(link),), left, top)), leads)
         left += side + 0.7 * line
         room -= side + 0.7 * line
     words = [(cover.price, "sans-bold", 1.3), (cover.category, label.font, 1.0)]
