@@ -77,7 +77,7 @@ def book_puzzle(proof: Proof, hints: Hints | None, band_names: Sequence[str]) ->
         id=entry.id,
         puzzle=entry.puzzle,
         place=entry.place,
-        title=smart_quotes(entry.title) or ", ".join(wording.kinds(entry.puzzle)),
+        title=smart_quotes(entry.title) or wording.title_of(entry.puzzle),
         untitled=not entry.title,
         rules=rules_text(entry.puzzle),
         rating=rating_of(entry.puzzle, grade, band_names) if grade else None,

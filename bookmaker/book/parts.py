@@ -44,7 +44,9 @@ def front_parts(manifest: Manifest, puzzles: Sequence[BookPuzzle], draft: bool) 
     if said.foreword:
         yield Foreword(wording.FOREWORD, tuple(map(curled_runs, said.foreword)))
     hinted = any(puzzle.hints for puzzle in puzzles)
-    yield Guide(wording.GUIDE, wording.guide(manifest, draft, hinted, any(credit_parts(manifest, puzzles))))
+    grids = [puzzle.puzzle.grid for puzzle in puzzles]
+    credited = any(credit_parts(manifest, puzzles))
+    yield Guide(wording.GUIDE, wording.guide(manifest, grids, draft, hinted, credited))
     if said.primer and (taught := lessons(puzzle.puzzle for puzzle in puzzles)):
         yield Primer(wording.PRIMER, taught)
 

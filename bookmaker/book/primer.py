@@ -11,6 +11,7 @@ from collections.abc import Iterable
 from functools import cache
 from random import Random
 
+from bookmaker.book import wording
 from bookmaker.book.contents import Lesson, WorkedFigure
 from bookmaker.book.smart_quotes import smart_quotes
 from bookmaker.proof import EngineFault
@@ -21,12 +22,14 @@ from bookmaker.solve import solutions
 
 
 def lessons(puzzles: Iterable[RuledPuzzle]) -> tuple[Lesson, ...]:
-    """The kinds of rules of these puzzles in the order of their titles, a lesson each."""
+    """The kinds of rules of these puzzles, and Latin squares, in the order of their titles, a lesson each."""
+    puzzles = list(puzzles)
     found = {type(rule) for puzzle in puzzles for rule in puzzle.rules}
-    return tuple(
-        Lesson(smart_quotes(kind.title), smart_quotes(kind.primer()), worked(kind))
-        for kind in sorted(found, key=lambda kind: kind.title)
-    )
+    latin = {not puzzle.grid.regions for puzzle in puzzles}
+    taught = wording.without_boxes if latin == {True} else str
+    of_kinds = [Lesson(smart_quotes(kind.title), smart_quotes(taught(kind.primer())), worked(kind)) for kind in found]
+    of_grids = [Lesson(wording.LATIN, smart_quotes(wording.LATIN_PRIMER), None)] if True in latin else []
+    return tuple(sorted(of_kinds + of_grids, key=lambda lesson: lesson.title))
 
 
 @cache

@@ -19,8 +19,12 @@ CELLS = 40
 
 LEGEND = (
     f"Lines have at most {CELLS} characters, each of which takes one cell in computer braille. A line that goes on is "
-    "indented. In a grid each character is a cell, with a dot for a blank one; spaces stand between boxes. r is a row, "
-    "c a column: r2 c3 is the cell in row 2, column 3, and r2 c3-5 the three cells from there to column 5."
+    "indented. In a grid each character is a cell, with a dot for a blank one"
+)
+BETWEEN_BOXES = "; spaces stand between boxes"
+NAMES = (
+    ". r is a row, c a column: r2 c3 is the cell in row 2, column 3, and r2 c3-5 the three cells from there to "
+    "column 5."
 )
 
 _PLAIN = str.maketrans(
@@ -44,7 +48,8 @@ def text_edition(book: Book) -> str:
 def braille_edition(book: Book) -> str:
     """The same in lines of at most `CELLS` characters, with a legend."""
     whole: list[str] = []
-    for line in (book.title, book.subtitle, _edited(book), "DRAFT" * book.draft, "", LEGEND):
+    legend = LEGEND + (BETWEEN_BOXES if any(puzzle.puzzle.grid.box for puzzle in book.puzzles) else "") + NAMES
+    for line in (book.title, book.subtitle, _edited(book), "DRAFT" * book.draft, "", legend):
         whole += _short_lines(line)
     for _, blocks in read_parts(book):
         whole += [""] * (not isinstance(blocks[0], Heading))

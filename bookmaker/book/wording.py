@@ -5,7 +5,8 @@ In: plain facts about the book. Out: sentences, ready to set.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+import re
+from collections.abc import Iterable, Sequence
 from datetime import date
 from typing import assert_never
 
@@ -13,6 +14,7 @@ from bookmaker.book.contents import BookPuzzle
 from bookmaker.book.smart_quotes import smart_quotes
 from bookmaker.manifest.dates import When
 from bookmaker.manifest.entries import Manifest
+from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.common.words.wording import listed, sentence_case
 from bookmaker.solve.verdict import NoSolution, Several, Undecided, Unique, Verdict
@@ -24,7 +26,6 @@ TEXT_GUIDE = "How to read this edition"
 PRIMER = "Primer: the rules, one by one"
 HINTS = "Hints"
 CELL_NAMES = "Cells are named by row and column: r5c2 is in row 5, column 2."
-HOUSES = "A house is a row, a column, a box or region, or any other set of cells in which no digit repeats."
 HINTS_NOTE = (
     "There are three hints for every puzzle, about the first sticking point. Each gives away more than the one before "
     f"it, and the next is never in sight. {CELL_NAMES}"
@@ -80,6 +81,52 @@ def with_credits_of_their_own(puzzles: Sequence[BookPuzzle]) -> tuple[BookPuzzle
     return tuple(puzzle for puzzle in puzzles if puzzle.shown or (puzzle.permission and not shared))
 
 
+def houses_said(grids: Iterable[Grid]) -> str:
+    """What a house is on these grids."""
+    named = {True: "box", False: "region"}
+    found = sorted({named[bool(grid.box)] for grid in grids if grid.regions})
+    areas = f", a {' or '.join(found)}" if found else ""
+    return f"A house is a row, a column{areas}, or any other set of cells in which no digit repeats."
+
+
+LATIN = "Latin squares"
+LATIN_PRIMER = (
+    "In a Latin square only rows and columns count: each holds every digit once, and nothing else is asked of the "
+    "grid. So every digit stands in each row once, and no two of its places share a column. Where a digit is missing "
+    "from two rows, and has its places there in the same two columns, it goes nowhere else in these columns. Then see "
+    "what the marks add."
+)
+
+
+def without_boxes(text: str) -> str:
+    """What is taught of a kind of rule, for readers whose grids have no boxes: rows take their part, and sentences that
+    are about boxes alone are left out."""
+    for found, said in _BOXLESS:
+        text = found.sub(said, text)
+    return " ".join(one for one in _SENTENCE.findall(text) if not _OF_BOXES.search(one))
+
+
+_SENTENCE = re.compile(r"\S.*?(?:[.?!](?= |$)|$)")
+_OF_BOXES = re.compile(r"(?<!small )\bbox(?:es)?\b", re.IGNORECASE)
+_BOXLESS = tuple(
+    (re.compile(found), said)
+    for found, said in (
+        ("rows, columns and boxes", "rows and columns"),
+        ("(row|column), column (and|or) box", r"\1 \2 column"),
+        ("a row, a column and a box", "a row and a column"),
+        ("two rows, two columns and two boxes", "two rows and two columns"),
+        ("row or box", "row"),
+        (", even where [a-z ]+ runs through several boxes,?", ""),
+        (", on a 9×9 grid usually the three in the nearest box", ", usually three of them"),
+        ("Cells of one box hold different digits; others may repeat, so .*? the same digit", "Digits on it may repeat"),
+        (", most of them outside its box", ""),
+        ("[Ll]ook for boxes", "Look for rows"),
+        (r"\b(one more|one|a) box\b(?!es)(?! on a border)(?! adds| rules)", r"\1 row"),
+    )
+)
+"""What is said of rows and columns alone, in place of rows, columns and boxes."""
+
+
 def set_by(setters: Sequence[str]) -> str:
     """Who set the puzzles of a book."""
     return as_sentence(f"Puzzles by {listed(setters)}")
@@ -89,6 +136,14 @@ def kinds(puzzle: RuledPuzzle) -> tuple[str, ...]:
     """What a puzzle is: its grid, unless that is the usual one and rules say more, and its rules (“Thermometers”)."""
     titles = tuple(smart_quotes(rule.title) for rule in puzzle.rules)
     return titles if puzzle.grid.box and titles else (sentence_case(puzzle.grid.called), *titles)
+
+
+def title_of(puzzle: RuledPuzzle) -> str:
+    """What an untitled puzzle goes by: “Cages, Arrows”, “Latin square with inequalities”."""
+    grid, *rules = kinds(puzzle)
+    if puzzle.grid.regions or not rules:
+        return ", ".join((grid, *rules))
+    return f"{grid} with {listed(title[:1].lower() + title[1:] if title[1:2].islower() else title for title in rules)}"
 
 
 def proved(draft: bool) -> str:
@@ -101,8 +156,9 @@ def proved(draft: bool) -> str:
     )
 
 
-def guide(manifest: Manifest, draft: bool, hinted: bool, credited: bool) -> tuple[str, ...]:
-    """How to read the book, a paragraph each; `hinted` if it has hints, `credited` if it has a page of credits."""
+def guide(manifest: Manifest, grids: Iterable[Grid], draft: bool, hinted: bool, credited: bool) -> tuple[str, ...]:
+    """How to read the book with these grids, a paragraph each; `hinted` if it has hints, `credited` if it has a page of
+    credits."""
     first, last = manifest.band_names[0], manifest.band_names[-1]
     as_listed = any(chapter.listed for chapter in manifest.chapters)
     order = {
@@ -122,7 +178,7 @@ def guide(manifest: Manifest, draft: bool, hinted: bool, credited: bool) -> tupl
         f"the digit after it shows how close the next one is. {order}",
         "The rules given with a grid are complete, and all apply at once. Each kind of mark is drawn again beside the "
         "sentence that explains it. The grids are made for pencil: you can write over every mark.",
-        f"{CELL_NAMES} {HOUSES}",
+        f"{CELL_NAMES} {houses_said(grids)}",
         f"{proved(draft)}{hints} The solution keys are at the back, with the givens in bold. The line under each key "
         "charts the solve, rising where a step takes more searching; arrowheads mark the sticking points."
         f"{CREDITED if credited else ''}",

@@ -30,7 +30,7 @@ class Phrasebook:
 
     def say(self, name: str, wording: int | str = 0, /, **arguments: Argument) -> str:
         """A message filled in, in one of its wordings."""
-        return self.catalogue.say(name, arguments, wording)
+        return self.catalogue.say(name, {"divided": self.grid.divided, **arguments}, wording)
 
     def sentence(self, name: str, wording: int | str = 0, /, **arguments: Argument) -> str:
         """The same with a capital at its start."""
