@@ -10,12 +10,15 @@ from typing import Any
 from bookmaker.grade.bands import figure
 from bookmaker.manifest.dates import When, when_from
 from bookmaker.phrases.bands import BAND_NAMES
+from bookmaker.puzzle.grid import Grid
 from bookmaker.source.diagnostics import Diagnostic, Place
 from bookmaker.symmetry import Keys
 
 NOTHING_RECORDED = "none"
 """The word for a puzzle whose permission nobody has recorded, where the others say asked, granted, refused or own."""
 
+CLASSIC, LATIN = "classic", "latin-square"
+"""The words for puzzles without rules of their own, with boxes or regions and without, where kinds are named."""
 
 NO_KEYS = Keys("", "", "")
 """Of a puzzle without exactly one solution."""
@@ -64,6 +67,12 @@ class Card:
     def when(self) -> When | None:
         """When it was first shown."""
         return when_from(self.shown) if self.shown else None
+
+    @property
+    def sorts(self) -> tuple[str, ...]:
+        """What the puzzle is, as one asks for it: “latin-square” if it is one, its kinds of rules; else “classic”."""
+        latin = (LATIN,) if self.grid == Grid(self.size, ()).called else ()
+        return (*latin, *self.kinds) or (CLASSIC,)
 
     @property
     def band(self) -> int:

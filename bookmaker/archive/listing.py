@@ -13,7 +13,7 @@ from io import StringIO
 from pathlib import Path
 from typing import Any
 
-from bookmaker.archive.cards import NOTHING_RECORDED, Card, Catalogue
+from bookmaker.archive.cards import CLASSIC, LATIN, NOTHING_RECORDED, Card, Catalogue
 from bookmaker.archive.columns import FIELDS, TOLD, cells_of, told
 from bookmaker.archive.reading import text_of
 from bookmaker.archive.workbook import workbook_bytes
@@ -25,9 +25,6 @@ from bookmaker.source.diagnostics import BookErrors, Collector, Place, nearest
 from bookmaker.source.placed import Table, Word
 
 PERMISSIONS = (*STATES, NOTHING_RECORDED)
-
-CLASSIC = "classic"
-"""The word for puzzles without rules of their own, where kinds are named."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,7 +43,7 @@ def chosen(catalogue: Catalogue, wanted: Wanted) -> tuple[Card, ...]:
     """The cards that are wanted. Raises BookErrors where a word means nothing here."""
     collector = Collector()
     known = {
-        "--kind": (wanted.kinds, (CLASSIC, *kinds())),
+        "--kind": (wanted.kinds, (CLASSIC, LATIN, *kinds())),
         "--band": (wanted.bands, catalogue.band_names),
         "--permission": (wanted.permissions, PERMISSIONS),
         "--setter": (wanted.setters, {card.setter for card in catalogue.cards if card.setter}),
@@ -66,7 +63,7 @@ def chosen(catalogue: Catalogue, wanted: Wanted) -> tuple[Card, ...]:
     return tuple(
         card
         for card in catalogue.cards
-        if fits(wanted.kinds, card.kinds or (CLASSIC,))
+        if fits(wanted.kinds, card.sorts)
         and fits(wanted.bands, (catalogue.band_name(card),))
         and fits(wanted.setters, (card.setter,))
         and fits(wanted.tags, card.tags)

@@ -11,8 +11,8 @@ from pathlib import Path
 from typing import Literal, cast
 
 from bookmaker.archive import Card, Catalogue
-from bookmaker.archive.cards import NOTHING_RECORDED
-from bookmaker.archive.listing import CLASSIC, PERMISSIONS
+from bookmaker.archive.cards import CLASSIC, LATIN, NOTHING_RECORDED
+from bookmaker.archive.listing import PERMISSIONS
 from bookmaker.archive.writing import plain
 from bookmaker.assemble.amounts import MOST, Amount, read_amount
 from bookmaker.assemble.plan import Curve, Demand, Part, Row, called, trait
@@ -99,7 +99,7 @@ def _values(card: Card, sort: str, catalogue: Catalogue) -> tuple[str, ...]:
         case "bands" | "each-band":
             return (catalogue.band_name(card),)
         case "kinds" | "each-kind":
-            return card.kinds or (CLASSIC,)
+            return card.sorts
         case "families":
             return (card.family,)
         case "setters" | "each-setter":
@@ -115,7 +115,7 @@ def _known(brief: Draft, sort: str) -> tuple[str, ...]:
     if sort == "bands":
         return brief.catalogue.band_names
     if sort == "kinds":
-        return (CLASSIC, *kinds())
+        return (CLASSIC, LATIN, *kinds())
     if sort == "families":
         return FAMILIES
     found = {value for card in brief.catalogue.cards for value in _values(card, sort, brief.catalogue)}

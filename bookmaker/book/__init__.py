@@ -123,9 +123,11 @@ def _chapters(manifest: Manifest, homes: Sequence[int], puzzles: Sequence[BookPu
 
 def _hint_pages(words: Catalogue, puzzles: Iterable[BookPuzzle]) -> Iterator[HintPages | Glossary]:
     """The pages of hints, where there are any, and what the words in them mean."""
-    if hints := [puzzle.hints for puzzle in puzzles if puzzle.hints]:
+    hinted = [puzzle for puzzle in puzzles if puzzle.hints]
+    hints = [puzzle.hints for puzzle in hinted if puzzle.hints]
+    if hints:
         yield HintPages(words.say("heading-hints"), words.say("hints-note"), wording.hint_levels(words))
-        if terms := terms_in(words, hints):
+        if terms := terms_in(words, hints, wording.divided(puzzle.puzzle.grid for puzzle in hinted)):
             yield Glossary(words.say("heading-glossary"), terms)
 
 

@@ -80,7 +80,7 @@ def book_puzzle(proof: Proof, hints: Hints | None, band_names: Sequence[str], la
         id=entry.id,
         puzzle=entry.puzzle,
         place=entry.place,
-        title=smart_quotes(entry.title, marks) or ", ".join(wording.kinds(words, entry.puzzle)),
+        title=smart_quotes(entry.title, marks) or wording.title_of_puzzle(words, entry.puzzle),
         untitled=not entry.title,
         rules=rules_text(words, entry.puzzle),
         rating=rating_of(entry.puzzle, grade, band_names) if grade else None,

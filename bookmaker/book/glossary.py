@@ -12,11 +12,12 @@ from bookmaker.book.contents import Hints, Term
 from bookmaker.language import Catalogue
 
 
-def terms_in(words: Catalogue, hints: Iterable[Hints]) -> tuple[Term, ...]:
-    """The terms that some hint uses or relies on."""
+def terms_in(words: Catalogue, hints: Iterable[Hints], divided: str = "boxes") -> tuple[Term, ...]:
+    """The terms that some hint uses or relies on, in a book whose grids are so `divided` (a word of `Grid.divided`, or
+    “both”)."""
     said = "\n".join(text for hint in hints for text in (hint.where, hint.what, hint.how)).casefold()
     found = (
-        Term(words.say(name), words.say(name, "meaning"))
+        Term(words.say(name), words.say(name, "meaning", divided=divided))
         for name in words.names()
         if name.startswith("term-") and re.search(_signs(words.say(name, "signs")), said)
     )

@@ -46,7 +46,8 @@ def front_parts(manifest: Manifest, puzzles: Sequence[BookPuzzle], draft: bool) 
         )
     hinted = any(puzzle.hints for puzzle in puzzles)
     credited = any(credit_parts(manifest, puzzles))
-    bound, in_a_pad = (wording.guide(words, manifest, draft, hinted, credited, pad) for pad in (False, True))
+    grids = [puzzle.puzzle.grid for puzzle in puzzles]
+    bound, in_a_pad = (wording.guide(words, manifest, grids, draft, hinted, credited, pad) for pad in (False, True))
     yield Guide(words.say("heading-guide"), bound, in_a_pad, words.say("guide-rules-shared"))
     if said.primer and (taught := lessons(words, (puzzle.puzzle for puzzle in puzzles))):
         yield Primer(words.say("heading-primer"), taught)

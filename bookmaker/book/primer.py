@@ -23,12 +23,17 @@ from bookmaker.solve import solutions
 
 
 def lessons(words: Catalogue, puzzles: Iterable[RuledPuzzle]) -> tuple[Lesson, ...]:
-    """The kinds of rules of these puzzles in the order of their titles, a lesson each."""
+    """The kinds of rules of these puzzles, and Latin squares, in the order of their titles, a lesson each."""
+    puzzles = list(puzzles)
     found = {type(rule) for puzzle in puzzles for rule in puzzle.rules}
-    return tuple(
-        Lesson(smart_quotes(title_of(words, kind)), kind.primer(words), worked(kind))
-        for kind in sorted(found, key=lambda kind: words.dictionary(title_of(words, kind)))
-    )
+    latin = {not puzzle.grid.regions for puzzle in puzzles}
+    boxes = latin != {True}
+    taught = [
+        Lesson(smart_quotes(title_of(words, kind)), kind.primer(words, boxes=boxes), worked(kind)) for kind in found
+    ]
+    if True in latin:
+        taught.append(Lesson(words.say("heading-latin"), words.say("latin-primer"), None))
+    return tuple(sorted(taught, key=lambda lesson: words.dictionary(lesson.title)))
 
 
 @cache

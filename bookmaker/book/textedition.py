@@ -39,7 +39,9 @@ def text_edition(book: Book) -> str:
 def braille_edition(book: Book) -> str:
     """The same in lines of at most `CELLS` characters, with a legend."""
     whole: list[str] = []
-    for line in (*_head(book), "", book.words.say("braille-legend", cells=str(CELLS))):
+    boxes = "yes" if any(puzzle.puzzle.grid.box for puzzle in book.puzzles) else "no"
+    legend = book.words.say("braille-legend", cells=str(CELLS), boxes=boxes)
+    for line in (*_head(book), "", legend):
         whole += _short_lines(line)
     for _, blocks in read_parts(book):
         whole += [""] * (not isinstance(blocks[0], Heading))

@@ -5,7 +5,7 @@ In: plain facts about the book, and the catalogue of its language. Out: sentence
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from datetime import date
 from typing import assert_never
 
@@ -14,7 +14,8 @@ from bookmaker.book.smart_quotes import smart_quotes
 from bookmaker.language import Catalogue, capital, date_said
 from bookmaker.manifest.dates import When
 from bookmaker.manifest.entries import Manifest
-from bookmaker.phrases.titles import title_of
+from bookmaker.phrases.titles import nouns_of, title_of
+from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.verdict import NoSolution, Several, Undecided, Unique, Verdict
 
@@ -54,6 +55,17 @@ def edited_by(words: Catalogue, editor: str) -> str:
     return words.say("edited-by", editor=editor) if editor else ""
 
 
+def houses_said(words: Catalogue, grids: Iterable[Grid]) -> str:
+    """What a house is on these grids."""
+    return words.say("houses-explained", areas=divided(grids))
+
+
+def divided(grids: Iterable[Grid]) -> str:
+    """What the grids are divided into: “boxes”, “regions”, “both” or “none”."""
+    found = {grid.divided for grid in grids} - {"none"}
+    return "both" if len(found) == 2 else found.pop() if found else "none"
+
+
 def set_by(words: Catalogue, setters: Sequence[str]) -> str:
     """Who set the puzzles of a book."""
     return as_sentence(words.say("puzzles-by", setters=words.listed(setters)))
@@ -67,16 +79,29 @@ def kinds(words: Catalogue, puzzle: RuledPuzzle) -> tuple[str, ...]:
     return titles if grid.box and titles else (called, *titles)
 
 
+def title_of_puzzle(words: Catalogue, puzzle: RuledPuzzle) -> str:
+    """What an untitled puzzle goes by: “Cages, Arrows”, “Latin square with inequalities”."""
+    if puzzle.grid.regions or not puzzle.rules:
+        return ", ".join(kinds(words, puzzle))
+    return words.say("latin-with", rules=words.listed(nouns_of(words, type(rule)) for rule in puzzle.rules))
+
+
 def proved(words: Catalogue, draft: bool) -> str:
     """What is known of the puzzles of a book."""
     return words.say("guide-draft" if draft else "guide-proved")
 
 
 def guide(
-    words: Catalogue, manifest: Manifest, draft: bool, hinted: bool, credited: bool, pad: bool = False
+    words: Catalogue,
+    manifest: Manifest,
+    grids: Iterable[Grid],
+    draft: bool,
+    hinted: bool,
+    credited: bool,
+    pad: bool = False,
 ) -> tuple[str, ...]:
-    """How to read the book, a paragraph each; `hinted` if it has hints, `credited` if it has a page of credits, and in
-    a `pad` the key of each puzzle stands on the back of its sheet."""
+    """How to read the book with these grids, a paragraph each; `hinted` if it has hints, `credited` if it has a page of
+    credits, and in a `pad` the key of each puzzle stands on the back of its sheet."""
     ends = {"first": manifest.band_names[0], "last": manifest.band_names[-1]}
     as_listed = any(chapter.listed for chapter in manifest.chapters)
     order = words.say(f"guide-order-{'listed' if as_listed else manifest.order}")
@@ -87,7 +112,7 @@ def guide(
     return (
         f"{words.say('guide-ridge', **ends)} {order}",
         words.say("guide-rules"),
-        f"{words.say('cell-names')} {words.say('houses-explained')}",
+        f"{words.say('cell-names')} {houses_said(words, grids)}",
         " ".join(last),
     )
 

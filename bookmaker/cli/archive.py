@@ -22,7 +22,9 @@ from bookmaker.rules.common.words.wording import counted
 )
 @archive_options
 @calibration_option
-@click.option("--kind", multiple=True, metavar="KIND", help="Only puzzles of this rule kind, or “classic”.")
+@click.option(
+    "--kind", multiple=True, metavar="KIND", help="Only puzzles of this rule kind, “classic” or “latin-square”."
+)
 @click.option("--band", multiple=True, metavar="BAND", help="Only this band.")
 @click.option("--setter", multiple=True, metavar="NAME", help="Only this setter's.")
 @click.option("--tag", multiple=True, metavar="TAG", help="Only those with this tag.")

@@ -31,7 +31,7 @@ class Phrasebook:
 
     def say(self, name: str, wording: int | str = 0, /, **arguments: Argument) -> str:
         """A message filled in, in one of its wordings."""
-        return self.catalogue.say(name, wording, **arguments)
+        return self.catalogue.say(name, wording, divided=self.grid.divided, **arguments)
 
     def sentence(self, name: str, wording: int | str = 0, /, **arguments: Argument) -> str:
         """The same with a capital at its start."""

@@ -67,6 +67,11 @@ class Grid:
         return "irregular" if self.regions else "Latin square"
 
     @property
+    def divided(self) -> str:
+        """What it is divided into: “boxes”, “regions” or “none”."""
+        return "boxes" if self.box else "regions" if self.regions else "none"
+
+    @property
     def cells(self) -> range:
         return range(self.size * self.size)
 

@@ -13,7 +13,7 @@ from dataclasses import dataclass, replace
 from itertools import product
 
 from bookmaker.archive import Card, Catalogue
-from bookmaker.archive.listing import CLASSIC
+from bookmaker.archive.cards import CLASSIC, LATIN
 from bookmaker.assemble.amounts import Amount
 from bookmaker.assemble.choose import choose
 from bookmaker.assemble.plan import Demand, Plan, Row
@@ -67,7 +67,8 @@ def filled_up(catalogue: Catalogue, plan: Plan) -> Catalogue:
     sizes = [9, *(int(size) for size in wanted["sizes"] if int(size) in USUAL_BOXES and size != "9")]
     tags = dict.fromkeys([(), tuple(wanted["tags"])])
     cards: list[Card] = []
-    for kind, size in product((CLASSIC, *kinds()), sizes):
+    named = (LATIN,) if wanted["kinds"][LATIN] else ()
+    for kind, size in product((CLASSIC, *named, *kinds()), sizes):
         if not _fits(kind, boxed_grid(size, *USUAL_BOXES[size])):
             continue
         family = _family(kind)
@@ -81,9 +82,9 @@ def filled_up(catalogue: Catalogue, plan: Plan) -> Catalogue:
                     column=1,
                     tags=tagged,
                     state="own",
-                    kinds=() if kind == CLASSIC else (kind,),
+                    kinds=() if kind in (CLASSIC, LATIN) else (kind,),
                     family=family,
-                    grid=CLASSIC if size == 9 else f"{size}×{size}",
+                    grid=_called(kind, size),
                     size=size,
                     difficulty=band + 0.5,
                 )
@@ -103,7 +104,7 @@ def lacks_of(plan: Plan) -> tuple[Lack, ...] | None:
     if choice is None:
         return None
     needed = [plan.cards[at] for at in choice.chosen if at in unreal]
-    counts = Counter((card.kinds[0] if card.kinds else CLASSIC, card.band, card.size, card.tags) for card in needed)
+    counts = Counter((card.sorts[0], card.band, card.size, card.tags) for card in needed)
     return tuple(Lack(*what, puzzles) for what, puzzles in sorted(counts.items()))
 
 
@@ -111,8 +112,8 @@ def wishes_for(lacks: Sequence[Lack], seed: int = 1) -> tuple[Wish, ...]:
     """A wish for each lack. Raises KeyError for a kind that there is not."""
     return tuple(
         Wish(
-            grid=(grid := boxed_grid(lack.size, *USUAL_BOXES[lack.size])),
-            rules=() if lack.kind == CLASSIC else (by_chance(kinds()[lack.kind], grid),),
+            grid=(grid := _ground(lack.kind, lack.size)),
+            rules=() if lack.kind in (CLASSIC, LATIN) else (by_chance(kinds()[lack.kind], grid),),
             puzzles=lack.puzzles,
             bands=Span(lack.band, lack.band),
             refused=frozenset({"what-if"}) if lack.band < SUMMIT else frozenset(),
@@ -142,16 +143,27 @@ def _of_real(demand: Demand, unreal: frozenset[int]) -> Demand:
     return replace(demand, rows=tuple(rows))
 
 
+def _ground(kind: str, size: int) -> Grid:
+    """The grid that a puzzle of a kind is drafted on."""
+    return Grid(size, ()) if kind == LATIN else boxed_grid(size, *USUAL_BOXES[size])
+
+
+def _called(kind: str, size: int) -> str:
+    if kind == LATIN:
+        return _ground(kind, size).called
+    return CLASSIC if size == 9 else f"{size}×{size}"
+
+
 def _family(kind: str) -> str:
     """The family of a kind, by its example."""
-    rules = () if kind == CLASSIC else (example_rule(kinds()[kind]),)
+    rules = () if kind in (CLASSIC, LATIN) else (example_rule(kinds()[kind]),)
     puzzle: RuledPuzzle = Puzzle(EVERYDAY, (0,) * len(EVERYDAY.cells), rules)
     return family_of(puzzle)
 
 
 def _fits(kind: str, grid: Grid) -> bool:
     """Can a kind be asked for on a grid? Some that hold in the whole grid need square boxes."""
-    if kind == CLASSIC or kinds()[kind].form is not Form.WHOLE:
+    if kind in (CLASSIC, LATIN) or kinds()[kind].form is not Form.WHOLE:
         return True
     body = node_of(example_rule(kinds()[kind]).written(EVERYDAY), Place(FILE))
     return kinds()[kind].read(body, grid, Collector()) is not None

@@ -163,6 +163,7 @@ def test_every_message_is_used_and_all_its_wordings_can_be_filled_in(monkeypatch
 
 
 ELSEWHERE = {
+    "house-any",  # a part of other messages
     "house-region",  # irregular grids
     "house-disjoint-groups",  # boxes of other sizes
     "note-lone-naked-single",  # an editor's notes, tests/grade/test_notes.py

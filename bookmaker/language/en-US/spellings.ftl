@@ -29,6 +29,7 @@ house-disjoint-groups-of-nine =
 marks-non-consecutive = the ban on consecutive neighbors
 mark-non-consecutive-whole = the ban on consecutive neighbors
 barred-sums-primer = No two cells that share a side add up to one of the numbers that the rule names. Where 10 is barred, there is no 6 beside a 4 and no 9 beside a 1: for each number, a digit rules out one digit in its neighbors, and half of an even number is free. When all places of a digit in a row or box lie beside one cell, that cell cannot hold its partner.
+barred-sums-primer--lines = No two cells that share a side add up to one of the numbers that the rule names. Where 10 is barred, there is no 6 beside a 4 and no 9 beside a 1: for each number, a digit rules out one digit in its neighbors, and half of an even number is free. When all places of a digit in a row lie beside one cell, that cell cannot hold its partner.
 border-values-sentence-all =
     { $n ->
         [1] The number

@@ -16,6 +16,7 @@ heading-credits = Credits
 heading-index = Index
 heading-imprint = Imprint
 heading-notes = Notes
+heading-latin = Latin squares
 heading-by-setter = By setter
 heading-by-rule = By rule
 # A title with what follows from it: “Lanterns: Answer key”.
@@ -33,7 +34,12 @@ band-5 = Summit
 ## How to read the book
 
 cell-names = Cells are named by row and column: r5c2 is in row 5, column 2.
-houses-explained = A house is a row, a column, a box or region, or any other set of cells in which no digit repeats.
+houses-explained = A house is a row, a column{ $areas ->
+    [boxes] , a box
+    [regions] , a region
+    [both] , a box or region
+   *[none] {""}
+}, or any other set of cells in which no digit repeats.
 guide-ridge = Beside each title a ridge of five peaks shows how hard the puzzle is. It fills from the left, peak by peak, from { $first } to { $last }. The figure with it is the difficulty: the digit before the point counts the peaks, the digit after it shows how close the next one is.
 guide-order-difficulty = The puzzles are in order of difficulty, gentlest first.
 guide-order-listed = The puzzles are in the order the editor chose.
@@ -80,6 +86,7 @@ region-at = Region { $number }: { $cells }
 grid-boxes = Classic
 grid-regions = Irregular
 grid-lines = Latin square
+latin-with = Latin square with { $rules }
 rule-titled = { $title }: { $sentence }
 
 ## Around a puzzle

@@ -27,7 +27,12 @@ term-hidden-single = Hidden single
     .meaning = A digit that fits in one cell of a house only, even if that cell could take others. Look where the digit already stands near by.
 term-house = House
     .signs = row | column | box | region
-    .meaning = A row, a column, a box or region, or any other set of cells in which no digit repeats.
+    .meaning = A row, a column{ $divided ->
+        [none] {""}
+        [regions] , a region
+        [boxes] , a box
+       *[both] , a box or region
+    }, or any other set of cells in which no digit repeats.
 term-step-beyond-the-ladder = Step beyond the ladder
     .signs = beyond the ladder
     .meaning = No pattern that is named here gets any further; the digit is known from the proof that there is one solution.
@@ -48,7 +53,11 @@ term-naked-pair-triple-quad = Naked pair, triple, quad
     .meaning = Two cells of a house with the same two digits left use both of them up, so no other cell of the house takes one. The same goes for three cells with three digits, and four with four.
 term-naked-single = Naked single
     .signs = only one possible digit | can only be
-    .meaning = A cell for which its row, column, box and marks together leave one digit. Count what it sees.
+    .meaning = A cell for which its row, column{ $divided ->
+        [none] {""}
+        [regions] , region
+       *[boxes] , box
+    } and marks together leave one digit. Count what it sees.
 term-see = See
     .signs = sees | seen
     .meaning = Two cells see each other if they cannot hold the same digit, as they share a house or a rule says so.

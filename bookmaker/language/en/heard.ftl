@@ -65,7 +65,10 @@ accessibility = Every grid is a picture and a table with headers for rows and co
 ## The edition for braille displays
 
 # r and c are what rows and columns are shortened to, here and in short-row and short-column.
-braille-legend = Lines have at most { $cells } characters, each of which takes one cell in computer braille. A line that goes on is indented. In a grid each character is a cell, with a dot for a blank one; spaces stand between boxes. r is a row, c a column: r2 c3 is the cell in row 2, column 3, and r2 c3-5 the three cells from there to column 5.
+braille-legend = Lines have at most { $cells } characters, each of which takes one cell in computer braille. A line that goes on is indented. In a grid each character is a cell, with a dot for a blank one{ $boxes ->
+    [yes] ; spaces stand between boxes
+   *[no] {""}
+}. r is a row, c a column: r2 c3 is the cell in row 2, column 3, and r2 c3-5 the three cells from there to column 5.
 short-row = r
 short-column = c
 # The words for rows and columns that are so shortened.

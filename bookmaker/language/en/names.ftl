@@ -44,6 +44,12 @@ tried = { OR($digits) } in { OR($cells) }
 
 ## Houses
 
+# Any house of the grid itself, by what the grid is divided into.
+house-any = { $divided ->
+    [none] row or column
+    [regions] row, column or region
+   *[boxes] row, column or box
+}
 house-row = row { $number }
 house-column = column { $number }
 house-region = region { $letter }

@@ -66,6 +66,8 @@ arrow-oval = the oval at { $cells }, read { $way ->
 }
 arrow-spoken = Arrow from { $start }: { $line }
 arrow-primer = The digits along an arrow’s shaft, from beside the circle to the tip, add up to the number in the circle; they may repeat where rows, columns and boxes allow it. Where several shafts leave one circle, each of them adds up to it. An oval over two or three cells holds a number of two or three digits. Three cells in one box total at least 6, so long shafts mean high circles and low digits.
+# Where no grid of the book has boxes.
+arrow-primer--lines = The digits along an arrow’s shaft, from beside the circle to the tip, add up to the number in the circle; they may repeat where rows and columns allow it. Where several shafts leave one circle, each of them adds up to it. An oval over two or three cells holds a number of two or three digits. Three cells in one row total at least 6, so long shafts mean high circles and low digits.
 
 ## Barred sums
 
@@ -74,6 +76,8 @@ barred-sums-sentence = { $touching ->
    *[sides] Cells that share a side never add up to { $sums }.
 }
 barred-sums-primer = No two cells that share a side add up to one of the numbers that the rule names. Where 10 is barred, there is no 6 beside a 4 and no 9 beside a 1: for each number, a digit rules out one digit in its neighbours, and half of an even number is free. When all places of a digit in a row or box lie beside one cell, that cell cannot hold its partner.
+# Where no grid of the book has boxes.
+barred-sums-primer--lines = No two cells that share a side add up to one of the numbers that the rule names. Where 10 is barred, there is no 6 beside a 4 and no 9 beside a 1: for each number, a digit rules out one digit in its neighbours, and half of an even number is free. When all places of a digit in a row lie beside one cell, that cell cannot hold its partner.
 
 ## Border values
 
@@ -119,6 +123,8 @@ bounded-line-sentence = Digits along { $n ->
 } lie strictly between the two bracketed digits at its ends.
 bounded-line-spoken = Bounded line, from end to end: { $line }
 bounded-line-primer = The digits on the line lie between the two bracketed digits at its ends; neither appears between them. So the lowest and the highest digit never lie inside such a line, and if three of its inner cells share a row, column or box, the ends are at least four apart. First work out which end is the higher one.
+# Where no grid of the book has boxes.
+bounded-line-primer--lines = The digits on the line lie between the two bracketed digits at its ends; neither appears between them. So the lowest and the highest digit never lie inside such a line, and if three of its inner cells share a row or column, the ends are at least four apart. First work out which end is the higher one.
 
 ## Cages
 
@@ -143,6 +149,8 @@ cage-spoken = { $total ->
    *[other] Cage of { $total }: { $cells }
 }
 cage-primer = A cage is drawn with dashes. Its digits differ, even where it runs through several boxes, and add up to the small total in its corner. Some totals leave one choice: two cells that make 3 hold 1 and 2, three that make 24 hold 7, 8 and 9. On a 9×9 grid every row, column and box adds up to 45: where cages cover all but one cell of a box, subtract from 45.
+# Where no grid of the book has boxes.
+cage-primer--lines = A cage is drawn with dashes. Its digits differ and add up to the small total in its corner. Some totals leave one choice: two cells that make 3 hold 1 and 2, three that make 24 hold 7, 8 and 9. On a 9×9 grid every row and column adds up to 45: where cages cover all but one cell of a row, subtract from 45.
 
 ## Clones
 
@@ -151,6 +159,8 @@ clone-sentence = The { $number } hatched areas hold the same digits in the same 
 clone-sentence-letters = Hatched areas with the same letter hold the same digits in the same places.
 clone-spoken = Clones { $letter }, cell by cell: { $twins }
 clone-primer = Hatched areas with the same letter are clones: they have the same shape and hold the same digits in the same places. A digit ruled out in one cell is ruled out in its twin as well, so each pair of twins is restricted by two rows, two columns and two boxes. Start with the clones that see the most givens.
+# Where no grid of the book has boxes.
+clone-primer--lines = Hatched areas with the same letter are clones: they have the same shape and hold the same digits in the same places. A digit ruled out in one cell is ruled out in its twin as well, so each pair of twins is restricted by two rows and two columns. Start with the clones that see the most givens.
 
 ## Consecutive bars
 
@@ -172,6 +182,8 @@ consecutive-line-sentence = The digits on { $n ->
 } form a run with no gaps or repeats, in any order.
 consecutive-line-spoken = Consecutive line: { $line }
 consecutive-line-primer = The digits on a beaded line can be put in order to make a run such as 3 4 5 6, but they may stand along the line in any order. They never repeat, even where the line runs through several boxes. On a 9×9 grid five cells always include a 5, six cells also a 4 and a 6; and digits too far from a known one are out.
+# Where no grid of the book has boxes.
+consecutive-line-primer--lines = The digits on a beaded line can be put in order to make a run such as 3 4 5 6, but they may stand along the line in any order. They never repeat. On a 9×9 grid five cells always include a 5, six cells also a 4 and a 6; and digits too far from a known one are out.
 
 ## Counting areas
 
@@ -193,6 +205,8 @@ counting-area-spoken = { $different ->
    *[other] Counting area with { $different } different digits: { $cells }
 }
 counting-area-primer = A dotted line fences off a counting area. Digits in its corner stand inside it exactly as often as they are written: 7 7 means two sevens, and the other digits are anything else. A number with ≠ says how many different digits there are. Three cells in a row always hold three different digits, so ask which cells of an area can be equal at all: those that share no row, column and box.
+# Where no grid of the book has boxes.
+counting-area-primer--lines = A dotted line fences off a counting area. Digits in its corner stand inside it exactly as often as they are written: 7 7 means two sevens, and the other digits are anything else. A number with ≠ says how many different digits there are. Three cells in a row always hold three different digits, so ask which cells of an area can be equal at all: those that share no row and column.
 
 ## Diagonal sums
 
@@ -202,6 +216,8 @@ diagonal-sum-sentence = { $n ->
 } with an arrow outside the grid is the sum of the digits on the diagonal along which the arrow points; they may repeat where the other rules allow it.
 diagonal-sum-spoken = Diagonal sum { $total }: { $line }
 diagonal-sum-primer = An arrow outside the grid points along a diagonal, and its number is the sum of all the digits on it, up to the far edge. Cells of one box hold different digits; others may repeat, so three cells in three boxes can even hold the same digit. Start with short diagonals and with sums that are very small or very large for their length.
+# Where no grid of the book has boxes.
+diagonal-sum-primer--lines = An arrow outside the grid points along a diagonal, and its number is the sum of all the digits on it, up to the far edge. Digits on it may repeat. Start with short diagonals and with sums that are very small or very large for their length.
 
 ## Diagonals
 
@@ -211,6 +227,8 @@ diagonals-sentence = { $n ->
 } holds every digit once.
 diagonals-spoken = Marked diagonal: { $line }
 diagonals-primer = A marked diagonal works like one more row or column: every digit appears on it once. The cell where two diagonals cross belongs to both of them as well as to a row, a column and a box, so look there first; then look along a diagonal for a digit with one place left.
+# Where no grid of the book has boxes.
+diagonals-primer--lines = A marked diagonal works like one more row or column: every digit appears on it once. The cell where two diagonals cross belongs to both of them as well as to a row and a column, so look there first; then look along a diagonal for a digit with one place left.
 
 ## Difference lines
 
@@ -291,6 +309,8 @@ even-step-line-sentence = Along { $n ->
 }.
 even-step-line-spoken = Even-step line: { $line }
 even-step-line-primer = Every step along a studded line has the same size, up or down, and is never zero; unless the size is given, work it out for each line. Large steps soon run out of room: with a step of 4 on a 9×9 grid a line that starts at 1 can only hold 1, 5 and 9; with a step of 5 it alternates between low and high and never holds 5. Three successive cells that share a row, column or box go up twice or down twice.
+# Where no grid of the book has boxes.
+even-step-line-primer--lines = Every step along a studded line has the same size, up or down, and is never zero; unless the size is given, work it out for each line. Large steps soon run out of room: with a step of 4 on a 9×9 grid a line that starts at 1 can only hold 1, 5 and 9; with a step of 5 it alternates between low and high and never holds 5. Three successive cells that share a row or column go up twice or down twice.
 
 ## Extra regions
 
@@ -316,6 +336,8 @@ extra-region-spoken = { $letter ->
    *[other] Shaded region { $letter }: { $cells }
 }
 extra-region-primer = A shaded region works like one more box: no digit appears in it twice. If it has as many cells as the grid has digits, it holds them all, so ask of it what you would ask of a row: where can this digit still go? A smaller one only keeps its digits apart. Start where a region lies across a box that is nearly full.
+# Where no grid of the book has boxes.
+extra-region-primer--lines = A shaded region works like one more row: no digit appears in it twice. If it has as many cells as the grid has digits, it holds them all, so ask of it what you would ask of a row: where can this digit still go? A smaller one only keeps its digits apart. Start where a region lies across a row that is nearly full.
 
 ## First-seen digits
 
@@ -341,6 +363,8 @@ first-seen-side = { $n ->
    *[other] { $side }, beside { $number } small squares
 }
 first-seen-primer = A digit outside a row or column appears in the first cells from that side, as many as small squares stand beside it; where several digits stand together, all of them do, in any order. On a 9×9 grid three squares put the digit in three cells of the nearest box, so strike it from the rest of the row and of the box.
+# Where no grid of the book has boxes.
+first-seen-primer--lines = A digit outside a row or column appears in the first cells from that side, as many as small squares stand beside it; where several digits stand together, all of them do, in any order.
 
 ## Fortress cells
 
@@ -364,6 +388,8 @@ frame-product-spoken = { $n ->
    *[other] Frame products
 } { $side }: { $clues }
 frame-product-primer = The number outside a row or column is the product of its nearest digits, on a 9×9 grid usually the three in the nearest box. Take it apart: a product that ends in 5 or 0 has a 5, one that 7 divides has a 7, and what is divided by neither keeps both away. An odd product has odd digits only.
+# Where no grid of the book has boxes.
+frame-product-primer--lines = The number outside a row or column is the product of its nearest digits, usually three of them. Take it apart: a product that ends in 5 or 0 has a 5, one that 7 divides has a 7, and what is divided by neither keeps both away. An odd product has odd digits only.
 
 ## Frame sums
 
@@ -381,6 +407,8 @@ frame-sum-spoken = { $n ->
    *[other] Frame sums
 } { $side }: { $clues }
 frame-sum-primer = The number outside a row or column is the sum of its nearest digits, on a 9×9 grid usually the three in the nearest box. Three digits that make 6 are 1, 2 and 3, three that make 24 are 7, 8 and 9. A box adds up to 45, so two numbers that look into one box from the same side give the third; and numbers at both ends of a row give the sum of what lies between.
+# Where no grid of the book has boxes.
+frame-sum-primer--lines = The number outside a row or column is the sum of its nearest digits, usually three of them. Three digits that make 6 are 1, 2 and 3, three that make 24 are 7, 8 and 9.
 
 ## Hinge lines
 
@@ -415,11 +443,15 @@ inequality-primer = A sign between two cells opens towards the greater digit and
 
 king-sentence = Cells that touch at a corner hold different digits.
 king-primer = Cells that touch at a corner hold different digits, as if each digit were a chess king that tolerates no twin nearby. Within a box this adds nothing; it works across the borders of boxes. A digit next to a box rules out up to two more cells in it.
+# Where no grid of the book has boxes.
+king-primer--lines = Cells that touch at a corner hold different digits, as if each digit were a chess king that tolerates no twin nearby.
 
 ## Knight's move
 
 knight-sentence = Cells a knight’s move apart (two steps along a row or column, then one to the side) hold different digits.
 knight-primer = Two cells that a chess knight could jump between, two steps along a row or column and one to the side, hold different digits. A digit in the middle of the grid reaches eight cells this way, most of them outside its box. Look for boxes where a digit has two places left, both a knight’s move from the same cell.
+# Where no grid of the book has boxes.
+knight-primer--lines = Two cells that a chess knight could jump between, two steps along a row or column and one to the side, hold different digits. A digit in the middle of the grid reaches eight cells this way. Look for rows where a digit has two places left, both a knight’s move from the same cell.
 
 ## Limits
 
@@ -438,6 +470,8 @@ limits-sentence-both = { $n ->
 limits-spoken-only = Only { $digits }: { $cells }
 limits-spoken-not = Not { $digits }: { $cells }
 limits-primer = Small digits in the bottom right corner of a cell are the only ones it may hold; if they are struck through, they are the ones it may not. Pencil in the candidates before you begin. When as many cells of a row, column or box share the same limit as it has digits, those digits go nowhere else there.
+# Where no grid of the book has boxes.
+limits-primer--lines = Small digits in the bottom right corner of a cell are the only ones it may hold; if they are struck through, they are the ones it may not. Pencil in the candidates before you begin. When as many cells of a row or column share the same limit as it has digits, those digits go nowhere else there.
 
 ## Low-high lines
 
@@ -450,6 +484,8 @@ low-high-line-sentence = Along { $n ->
 }
 low-high-line-spoken = Low-high line: { $line }
 low-high-line-primer = Along a line with battlements, low and high digits alternate; it may begin with either. On a 9×9 grid the low ones are 1 to 4, the high ones 6 to 9, and 5 never stands on such a line. One digit on it settles which cells are low. Four low cells in one row, column or box take all the low digits.
+# Where no grid of the book has boxes.
+low-high-line-primer--lines = Along a line with battlements, low and high digits alternate; it may begin with either. On a 9×9 grid the low ones are 1 to 4, the high ones 6 to 9, and 5 never stands on such a line. One digit on it settles which cells are low. Four low cells in one row or column take all the low digits.
 
 ## No doubles
 
@@ -518,6 +554,8 @@ palindrome-sentence = The digits along { $n ->
 } read the same from both ends.
 palindrome-spoken = Palindrome: { $line }
 palindrome-primer = A palindrome reads the same from both ends: its first and last cells are equal, so are the second and the second-last, and a middle cell is free. A digit ruled out in one cell of such a pair is ruled out in the other, so each pair works in two rows, two columns and two boxes at once.
+# Where no grid of the book has boxes.
+palindrome-primer--lines = A palindrome reads the same from both ends: its first and last cells are equal, so are the second and the second-last, and a middle cell is free. A digit ruled out in one cell of such a pair is ruled out in the other, so each pair works in two rows and two columns at once.
 
 ## Even and odd
 
@@ -545,6 +583,8 @@ parity-spoken-odd = { $n ->
    *[other] Odd digits, each with a circle: { $cells }
 }
 parity-primer = A square marks an even digit, a circle an odd one; cells without a mark may hold either. On a 9×9 grid every row, column and box has four even digits and five odd ones, so count: once four cells of a row are known to be even, all its others are odd.
+# Where no grid of the book has boxes.
+parity-primer--lines = A square marks an even digit, a circle an odd one; cells without a mark may hold either. On a 9×9 grid every row and column has four even digits and five odd ones, so count: once four cells of a row are known to be even, all its others are odd.
 
 ## Parity lines
 
@@ -554,6 +594,8 @@ parity-line-sentence = Along { $n ->
 }, odd and even digits alternate.
 parity-line-spoken = Parity line: { $line }
 parity-line-primer = Along a line with circles and squares between its cells, odd and even digits alternate; it may begin with either. One digit on it settles which cells are odd. Count where it runs through one row or box: on a 9×9 grid there are four even digits, so a line along a whole row begins and ends with an odd one.
+# Where no grid of the book has boxes.
+parity-line-primer--lines = Along a line with circles and squares between its cells, odd and even digits alternate; it may begin with either. One digit on it settles which cells are odd. Count where it runs through one row: on a 9×9 grid there are four even digits, so a line along a whole row begins and ends with an odd one.
 
 ## Parity runs
 
@@ -642,6 +684,8 @@ resting-thermometer-sentence = Along { $n ->
 }, digits never fall from the bulb to the tip; they rise or stay the same.
 resting-thermometer-spoken = Resting thermometer, bulb first: { $line }
 resting-thermometer-primer = A resting thermometer is drawn as an empty tube. From its ringed bulb to the tip, digits rise or stay level: each is at least as high as the one before it. Two of its cells in the same row, column or box can’t be equal, so there the digits do rise: count those steps to find how high the tip must be and how low the bulb.
+# Where no grid of the book has boxes.
+resting-thermometer-primer--lines = A resting thermometer is drawn as an empty tube. From its ringed bulb to the tip, digits rise or stay level: each is at least as high as the one before it. Two of its cells in the same row or column can’t be equal, so there the digits do rise: count those steps to find how high the tip must be and how low the bulb.
 
 ## Rising or falling
 
@@ -760,6 +804,8 @@ square-block-spoken-magic = Magic block: { $cells }
 square-block-spoken-rows = Block with equal rows: { $cells }
 square-block-spoken-columns = Block with equal columns: { $cells }
 square-block-primer = A double line frames a square block, and a sign says which of its lines have the same sum: level bars the rows, upright bars the columns, a star the rows, the columns and both diagonals. Digits may repeat where rows, columns and boxes allow it. The sum of a block with a star is three times its middle digit. Where the block is a whole box of a 9×9 grid, three equal rows make 15 each.
+# Where no grid of the book has boxes.
+square-block-primer--lines = A double line frames a square block, and a sign says which of its lines have the same sum: level bars the rows, upright bars the columns, a star the rows, the columns and both diagonals. Digits may repeat where rows and columns allow it. The sum of a block with a star is three times its middle digit.
 
 ## Sum marks
 
@@ -807,6 +853,8 @@ thermometer-sentence = Along { $n ->
 }, digits rise from the bulb to the tip.
 thermometer-spoken = Thermometer, bulb first: { $line }
 thermometer-primer = Digits rise with every step from the round bulb to the tip, though they may skip some. A long thermometer leaves little room: on a 9×9 grid the third cell of six holds at least 3 and at most 6. Start with the longest, and with those that cross a row or box that already has high or low digits.
+# Where no grid of the book has boxes.
+thermometer-primer--lines = Digits rise with every step from the round bulb to the tip, though they may skip some. A long thermometer leaves little room: on a 9×9 grid the third cell of six holds at least 3 and at most 6. Start with the longest, and with those that cross a row that already has high or low digits.
 
 ## Windows
 
@@ -829,3 +877,7 @@ x-sum-spoken = { $n ->
    *[other] X-sums
 } { $side }: { $clues }
 x-sum-primer = The digit nearest to the number, X, tells how many digits to add, itself included: 3, 8 and 1 in front make 12, whatever follows. Small sums need a small X; 45 needs 9. Start by asking which X can reach the sum at all: on a 9×9 grid 10 needs 2, 3 or 4 in front.
+
+## Latin squares
+
+latin-primer = In a Latin square only rows and columns count: each holds every digit once, and nothing else is asked of the grid. So every digit stands in each row once, and no two of its places share a column. Where a digit is missing from two rows, and has its places there in the same two columns, it goes nowhere else in these columns. Then see what the marks add.

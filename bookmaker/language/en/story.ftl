@@ -12,7 +12,7 @@ table-irregular = A { $size }×{ $size } grid with irregular regions and { $give
     [1] one given
    *[other] { $number } givens
 }. Its regions are lettered from A, in the order in which the rows reach them.
-table-none = A { $size }×{ $size } grid without boxes and with { $givens ->
+table-none = A { $size }×{ $size } Latin square with { $givens ->
     [0] no givens at all
     [1] one given
    *[other] { $number } givens

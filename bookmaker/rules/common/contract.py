@@ -130,9 +130,11 @@ class Rule(ABC):
         return {}
 
     @classmethod
-    def primer(cls, words: Catalogue) -> str:
-        """A paragraph that teaches the kind: how it works and where to start. No heading."""
-        return words.say(f"{cls.kind}-primer")
+    def primer(cls, words: Catalogue, boxes: bool = True) -> str:
+        """A paragraph that teaches the kind: how it works and where to start. No heading. Without `boxes` it is for
+        readers whose grids have none, where the language has it so."""
+        name = f"{cls.kind}-primer"
+        return words.say(name if boxes else words.first(f"{name}--lines", name))
 
     @abstractmethod
     def spoken(self, words: Catalogue, grid: Grid) -> Iterator[str]:
