@@ -95,12 +95,12 @@ claim-beside--barred-sums = Avec le { $known } en { $beside }, { $gone-digits } 
     [one] ferait
    *[other] feraient
 } une somme interdite.
-claim-too-near = { $mark } exclut { $gone-digits } en { $cell }, trop près de ce que peut contenir { $beside }.
+claim-too-near = { $mark } exclut { $gone-digits } en { $cell }, trop près de ce qu’il peut y avoir en { $beside }.
 claim-one-combination = { $mark } ne peut contenir que { $digits } : { $gone }.
 claim-one-combination--quadruple = { $mark } remplit ses quatre cases : { $gone }.
 claim-no-combination = { $mark } n’a aucune combinaison avec { OR($gone-digits) } : { $gone }.
 claim-no-combination--consecutive-line = { $mark } n’a aucune suite avec { OR($gone-digits) } : { $gone }.
-claim-needed = { $mark } doit avoir { $digit }, en { OR($places) } : { $gone }.
+claim-needed = { $mark } doit contenir { $digit }, en { OR($places) } : { $gone }.
 claim-no-filling = { $mark } ne peut pas être rempli{ GENDER($mark) ->
     [feminine] e
    *[masculine] {""}

@@ -86,7 +86,7 @@ border-values-sentence = { $n ->
 border-values-sentence-all = { $n ->
     [1] Le nombre placé entre deux cases
    *[other] Chaque nombre placé entre deux cases
-} est { $results } de leurs deux chiffres ; deux voisines sans nombre n’ont jamais { $never }.
+} est { $results } de leurs deux chiffres ; deux cases voisines sans nombre n’ont jamais { $never }.
 border-values-never-sum = pour somme { $numbers }
 border-values-never-difference = pour différence { $numbers }
 border-values-never-product = pour produit { $numbers }
@@ -154,7 +154,7 @@ clone-primer = Les zones hachurées de même lettre sont des clones : elles ont
 consecutive-bars-sentence = { $n ->
     [1] La barre
    *[other] Une barre
-} relie deux chiffres consécutifs ; deux voisines sans barre entre elles ne sont pas consécutives.
+} relie deux chiffres consécutifs ; deux cases voisines sans barre entre elles n’ont jamais de chiffres consécutifs.
 consecutive-bars-spoken = { $n ->
     [1] Barre
    *[other] Barres
@@ -229,14 +229,14 @@ dots-sentence-white = { $white ->
     [1] Le point blanc
    *[other] Un point blanc
 } relie deux chiffres consécutifs{ $all ->
-    [yes]  ; deux voisines sans point ne contiennent ni chiffres consécutifs, ni un chiffre et son double
+    [yes]  ; deux cases voisines sans point ne contiennent ni chiffres consécutifs, ni un chiffre et son double
    *[no] {""}
 }.
 dots-sentence-black = { $black ->
     [1] Le point noir
    *[other] Un point noir
 } relie un chiffre et son double{ $all ->
-    [yes]  ; deux voisines sans point ne contiennent ni chiffres consécutifs, ni un chiffre et son double
+    [yes]  ; deux cases voisines sans point ne contiennent ni chiffres consécutifs, ni un chiffre et son double
    *[no] {""}
 }.
 dots-sentence-both = { $white ->
@@ -246,7 +246,7 @@ dots-sentence-both = { $white ->
     [1] le point noir
    *[other] un point noir
 } un chiffre et son double (1 et 2 peuvent avoir l’un ou l’autre){ $all ->
-    [yes]  ; deux voisines sans point ne contiennent ni chiffres consécutifs, ni un chiffre et son double
+    [yes]  ; deux cases voisines sans point ne contiennent ni chiffres consécutifs, ni un chiffre et son double
    *[no] {""}
 }.
 dots-sentence-none = Deux cases qui ont un côté commun ne contiennent jamais de chiffres consécutifs, ni un chiffre et son double.
@@ -381,13 +381,13 @@ frame-sum-primer = Le nombre hors d’une ligne ou d’une colonne est la somme 
 hinge-line-sentence = Sur { $n ->
     [1] le tracé à charnière
    *[other] chaque tracé à charnière
-}, deux cases à égale distance du milieu ont toujours la même somme{ $middles ->
-    [all] , qui est le chiffre du milieu
-    [some] , qui est le chiffre de la case du milieu s’il y en a une
+}, la somme de deux cases à égale distance du milieu est toujours la même{ $middles ->
+    [all] , à savoir le chiffre du milieu
+    [some] , à savoir le chiffre de la case du milieu s’il y en a une
    *[none] {""}
 }.
 hinge-line-spoken = { COUNT($middle) ->
-    [one] Tracé à charnière dont le milieu est { $middle } : { $line }
+    [one] Tracé à charnière dont le milieu est en { $middle } : { $line }
    *[other] Tracé à charnière dont le milieu est entre { $middle } : { $line }
 }
 hinge-line-primer = Repliez un tracé à charnière en son milieu : deux cases qui tombent l’une sur l’autre ont toujours la même somme. Si le tracé a une case du milieu, un losange la marque et son chiffre est cette somme ; il est donc grand, et les autres petits. Sinon, cherchez la somme : une paire connue suffit.
@@ -429,7 +429,7 @@ limits-sentence-both = { $n ->
    *[other] Une case
 } qui porte de petits chiffres dans son coin contient l’un d’eux, ou aucun d’eux s’ils sont barrés.
 limits-spoken-only = Seulement { $digits } : { $cells }
-limits-spoken-not = Pas { $digits } : { $cells }
+limits-spoken-not = Jamais { $digits } : { $cells }
 limits-primer = De petits chiffres en bas à droite d’une case sont les seuls qu’elle peut contenir ; barrés, ce sont ceux qu’elle ne peut pas contenir. Notez les candidats avant de commencer. Quand une ligne, une colonne ou un bloc a autant de cases de même limite que cette limite a de chiffres, ces chiffres n’y vont nulle part ailleurs.
 
 ## Low-high lines
@@ -623,7 +623,7 @@ quadruple-sentence = { $several ->
     [yes] , chacun au moins autant de fois qu’il y est écrit
    *[no] {""}
 }.
-quadruple-spoken = Anneau { $digits } au coin commun de { $cells }
+quadruple-spoken = Anneau { $digits } au coin commun : { $cells }
 quadruple-primer = Les petits chiffres d’un anneau sont quelque part dans les quatre cases autour de ce coin, chacun au moins autant de fois qu’il est écrit ; d’autres chiffres peuvent s’y trouver aussi s’il y a de la place. Un anneau de quatre chiffres n’en laisse pas : chacune de ses cases contient l’un d’eux. Un chiffre écrit deux fois est dans deux cases opposées en diagonale.
 
 ## Resting thermometers
@@ -666,8 +666,8 @@ rise-or-fall-spoken = { $n ->
     [1] Pente
    *[other] Pentes
 } { $side } : { $clues }
-rise-or-fall-rises = barres montantes
-rise-or-fall-falls = barres descendantes
+rise-or-fall-rises = des barres montantes
+rise-or-fall-falls = des barres descendantes
 rise-or-fall-primer = Des barres qui grandissent vers la grille veulent dire que les trois chiffres les plus proches sont croissants à partir de ce bord ; des barres qui rapetissent, qu’ils sont décroissants. Plus le chiffre est grand, plus la barre est longue. De trois chiffres croissants, dans une grille 9×9, le premier vaut au plus 7 et le dernier au moins 3 ; deux montées qui partagent une case d’angle la tirent ensemble vers le bas. Quand toutes les barres sont données, un bord qui n’en a pas est un tournant : de ses trois chiffres, celui du milieu est le plus grand ou le plus petit.
 
 ## Rising runs
@@ -679,7 +679,7 @@ rising-run-sentence = { $n ->
     [row] ligne
     [column] colonne
    *[both] ligne ou de sa colonne
-}, à partir de ce bord, sont croissants avant qu’un chiffre diminue, le premier compris.
+} se suivent en ordre croissant à partir de ce bord, celui du bord compris, avant le premier qui diminue.
 rising-run-spoken = { $n ->
     [1] Série croissante
    *[other] Séries croissantes
@@ -691,7 +691,7 @@ rising-run-primer = Regardez le long de la ligne ou de la colonne depuis le nomb
 same-sum-line-sentence = Le long { $n ->
     [1] du tracé à somme constante
    *[other] de chaque tracé à somme constante
-}, { $number } cases successives ont toujours la même somme.
+}, la somme de { $number } cases successives est toujours la même.
 same-sum-line-spoken = Tracé à somme constante : { $line }
 same-sum-line-primer = Le long d’un tracé en voie ferrée, des cases successives, par groupes de trois si la règle ne dit rien d’autre, ont toujours la même somme. Avancez d’une case : un chiffre sort de la somme, un autre y entre, et les deux sont donc égaux. Ainsi la première, la quatrième et la septième case contiennent un même chiffre, la deuxième et la cinquième un autre ; ce qui est exclu de l’une est exclu de toutes.
 
@@ -759,14 +759,14 @@ sum-marks-sentence-five = { $five ->
     [1] Le V
    *[other] Un V
 } relie deux chiffres de somme 5{ $all ->
-    [yes]  ; deux voisines sans marque n’ont pour somme ni 5 ni 10
+    [yes]  ; deux cases voisines sans marque n’ont pour somme ni 5 ni 10
    *[no] {""}
 }.
 sum-marks-sentence-ten = { $ten ->
     [1] Le X
    *[other] Un X
 } relie deux chiffres de somme 10{ $all ->
-    [yes]  ; deux voisines sans marque n’ont pour somme ni 5 ni 10
+    [yes]  ; deux cases voisines sans marque n’ont pour somme ni 5 ni 10
    *[no] {""}
 }.
 sum-marks-sentence-both = { $five ->
@@ -776,7 +776,7 @@ sum-marks-sentence-both = { $five ->
     [1] le X
    *[other] un X
 } deux chiffres de somme 10{ $all ->
-    [yes]  ; deux voisines sans marque n’ont pour somme ni 5 ni 10
+    [yes]  ; deux cases voisines sans marque n’ont pour somme ni 5 ni 10
    *[no] {""}
 }.
 sum-marks-sentence-none = Deux cases qui ont un côté commun n’ont jamais pour somme 5 ni 10.

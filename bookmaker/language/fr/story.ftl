@@ -191,7 +191,7 @@ stuck-long = Avec { $filled } cases remplies, il ne reste aucun singleton ; il 
 stuck-long-at-start = Il n’y a aucun singleton au départ ; il faut { $steps }.
 crux = Voici le passage difficile : avec { $filled } cases remplies, il ne reste aucun singleton, et il faut { $steps }.
 crux-at-start = Voici le passage difficile : il n’y a aucun singleton au départ, et il faut { $steps }.
-aim-hidden-single = Le but est le { $digit } { CASE($house, "de") } : il va en { $cell } dès qu’il disparaît de { $rival-cells }.
+aim-hidden-single = Le but est le { $digit } { CASE($house, "de") } : il va en { $cell } une fois exclu de { $rival-cells }.
 aim-naked-single = Le but est { $cell }, qui contient { $digit } dès que { $rival-digits } en { COUNT($rival-digits) ->
     [one] disparaît
    *[other] disparaissent
