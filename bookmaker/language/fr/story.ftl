@@ -108,8 +108,8 @@ fills = { $house } se remplit avec { $placed }.
 with-image-last-cell = La dernière case { CASE($house, "de") }, { $cell }, reçoit { $digit } et, par symétrie, { $image } reçoit { $other }.
 with-image-naked-single = Il ne reste que { $digit } pour { $cell } et, par symétrie, { $other } pour { $image }.
 with-image-hidden-single = Dans { $house }, seule { $cell } peut recevoir { $digit } et, par symétrie, { $image } reçoit { $other }.
-run-with-images = Plaçons { $count } { $digit } en { $cells } et, par symétrie, les { $other } en { $images }.
-run-with-images-alike = Plaçons { $count } { $digit } en { $cells } et, par symétrie, autant en { $images }.
+run-with-images = Placez { $count } { $digit } en { $cells } et, par symétrie, les { $other } en { $images }.
+run-with-images-alike = Placez { $count } { $digit } en { $cells } et, par symétrie, autant en { $images }.
 
 starts-here = Commencez ici.
 starts-in-house = Commencez par le { $digit } { CASE($house, "de") } : { COUNT($lookers) ->
