@@ -1,7 +1,7 @@
 ### What things are called: cells and digits in lists, houses, marks, techniques.
 ### “le” is a name with its article (“le thermomètre”, “l’anneau”), “de” the same after the preposition (“du thermomètre”).
 
-quotation-marks = « » “ ”
+quotation-marks = «   » “ ”
 alphabet = a b c d e f g h i j k l m n o p q r s t u v w x y z
 
 ## Lists
