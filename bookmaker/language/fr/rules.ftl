@@ -334,7 +334,7 @@ first-seen-side = { $n ->
     [1] { $side }, à côté d’un petit carré
    *[other] { $side }, à côté de { $number } petits carrés
 }
-first-seen-primer = Un chiffre hors d’une ligne ou d’une colonne figure dans ses premières cases à partir de ce bord, autant de cases qu’il y a de petits carrés à côté de lui ; s’il y a là plusieurs chiffres, tous y figurent, dans n’importe quel ordre. Dans une grille 9×9, trois carrés mettent le chiffre dans trois cases du bloc le plus proche : rayez-le du reste de la ligne et du bloc.
+first-seen-primer = Un chiffre hors d’une ligne ou d’une colonne figure dans l’une de ses premières cases à partir de ce bord, autant de cases qu’il y a de petits carrés à côté de lui ; s’il y a là plusieurs chiffres, tous y figurent, dans n’importe quel ordre. Dans une grille 9×9, trois carrés mettent le chiffre dans trois cases du bloc le plus proche : rayez-le du reste de la ligne et du bloc.
 
 ## Fortress cells
 
@@ -606,7 +606,7 @@ pointing-spoken = { $n ->
     [up] vers le haut : { $cells }
    *[down] vers le bas : { $cells }
 }
-pointing-primer = Une petite flèche noire dans une case montre une direction dans sa ligne ou sa colonne, et le chiffre de la case compte les pas de là jusqu’à un chiffre que cite la règle, par exemple 9 : avec 3 dans la case, le 9 est trois pas plus loin. La case n’est donc jamais ce chiffre-là, ni plus grande que le nombre de cases devant elle, et ce chiffre n’est nulle part derrière. Deux flèches dont les chemins se croisent ne laissent souvent qu’une façon de compter.
+pointing-primer = Une petite flèche noire dans une case montre une direction dans sa ligne ou sa colonne, et le chiffre de la case compte les pas de là jusqu’à un chiffre que cite la règle, par exemple 9 : avec 3 dans la case, le 9 est trois pas plus loin. La case n’est donc jamais ce chiffre-là, ni plus grande que le nombre de cases devant elle, et ce chiffre n’est nulle part derrière. Deux flèches qui visent chacune la ligne de l’autre ne laissent souvent qu’une façon de compter.
 
 ## Corner quadruples
 
@@ -720,7 +720,7 @@ skyscraper-sentence = { $n ->
     [row] ligne
     [column] colonne
    *[both] ligne ou de sa colonne
-} sont visibles de ce bord, un chiffre plus haut cachant tous les plus bas derrière lui.
+} sont visibles depuis ce bord, un chiffre plus haut cachant tous les plus bas derrière lui.
 skyscraper-spoken = { $n ->
     [1] Nombre de gratte-ciel
    *[other] Nombres de gratte-ciel
@@ -744,14 +744,14 @@ square-block-sentence-columns = Dans { $n ->
 square-block-sentence = Dans { $n ->
     [1] le carré encadré
    *[other] chaque carré encadré
-}, des rangées ont la même somme : { $lines } ; un chiffre peut s’y répéter.
+}, des alignements ont la même somme : { $lines } ; un chiffre peut s’y répéter.
 square-block-lines-magic = les lignes, les colonnes et les diagonales s’il y a une étoile
 square-block-lines-rows = les lignes s’il y a des barres horizontales
 square-block-lines-columns = les colonnes s’il y a des barres verticales
 square-block-spoken-magic = Carré magique : { $cells }
 square-block-spoken-rows = Carré à lignes égales : { $cells }
 square-block-spoken-columns = Carré à colonnes égales : { $cells }
-square-block-primer = Un double trait encadre un carré, et un signe dit lesquelles de ses rangées ont la même somme : des barres horizontales les lignes, des barres verticales les colonnes, une étoile les lignes, les colonnes et les deux diagonales. Un chiffre peut se répéter là où les lignes, les colonnes et les blocs le permettent. La somme d’un carré à étoile vaut trois fois le chiffre de son centre. Si le carré est tout un bloc d’une grille 9×9, trois lignes égales font 15 chacune.
+square-block-primer = Un double trait encadre un carré, et un signe dit lesquels de ses alignements ont la même somme : des barres horizontales les lignes, des barres verticales les colonnes, une étoile les lignes, les colonnes et les deux diagonales. Un chiffre peut se répéter là où les lignes, les colonnes et les blocs le permettent. La somme d’un carré à étoile vaut trois fois le chiffre de son centre. Si le carré est tout un bloc d’une grille 9×9, trois lignes égales font 15 chacune.
 
 ## Sum marks
 
