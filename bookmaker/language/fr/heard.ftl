@@ -2,7 +2,7 @@
 
 row-numbered = ligne { $number }
 column-numbered = colonne { $number }
-cell-given = donné { $digit }
+cell-given = chiffre donné { $digit }
 cell-empty = vide
 cell-candidates = { $n ->
     [1] candidat { $digits }

@@ -2,7 +2,7 @@
 
 row-numbered = riga { $number }
 column-numbered = colonna { $number }
-cell-given = data { $digit }
+cell-given = cifra data { $digit }
 cell-empty = vuota
 cell-candidates = { $n ->
     [1] candidato { $digits }

@@ -47,7 +47,7 @@ times = { $n ->
 ## Placements
 
 places-last-of-digit = L’ultimo { $digit } va in { $cell }.
-    .b = { $house } riceve l’ultimo { $digit }, in { $cell }.
+    .b = { CASE($house, "in") } l’ultimo { $digit } va in { $cell }.
 places-last-cell = L’ultima casella { CASE($house, "di") }, { $cell }, riceve { $digit }.
     .b = { CASE($house, "in") } manca solo { $digit }: va in { $cell }.
     .c = { $house } si completa con { $digit } in { $cell }.
@@ -57,7 +57,7 @@ places-hidden-single = { CASE($house, "in") } solo { $cell } può contenere { $d
     .b = { $house } ha un solo posto per { $digit }, { $cell }.
     .c = { CASE($house, "in") } la cifra { $digit } va in { $cell }.
 then-last-of-digit = Poi l’ultimo { $digit } va in { $cell }.
-    .b = { $house } riceve l’ultimo { $digit }, in { $cell }.
+    .b = { CASE($house, "in") } l’ultimo { $digit } va in { $cell }.
 then-last-cell = L’ultima casella { CASE($house, "di") }, { $cell }, riceve { $digit }.
     .b = Ora { CASE($house, "in") } manca solo { $digit }: va in { $cell }.
     .c = { $house } si completa con { $digit } in { $cell }.
@@ -86,7 +86,7 @@ opens-hidden-single = Così { $cell } è l’unico posto per { $digit } { CASE($
 
 run-starts = Cominciate dalla cifra { $digit }: { $cells }.
 run-completes = Gli ultimi { $count } { $digit } vanno in { $cells }.
-    .b = Restano { $count } { $digit } da collocare: { $cells }.
+    .b = Restano { $count } { $digit } da scrivere: { $cells }.
     .c = La cifra { $digit } si completa con { $cells }.
 run-chained = Un { $digit } porta al successivo: { $cells }.
     .b = La cifra { $digit } procede a catena: { $cells }.
@@ -108,8 +108,8 @@ fills = { $house } si riempie con { $placed }.
 with-image-last-cell = L’ultima casella { CASE($house, "di") }, { $cell }, riceve { $digit } e, per simmetria, { $image } riceve { $other }.
 with-image-naked-single = Per { $cell } resta solo { $digit } e, per simmetria, { $other } per { $image }.
 with-image-hidden-single = { CASE($house, "in") } solo { $cell } può contenere { $digit } e, per simmetria, { $image } riceve { $other }.
-run-with-images = Collocate { $count } { $digit } in { $cells } e, per simmetria, altrettanti { $other } in { $images }.
-run-with-images-alike = Collocate { $count } { $digit } in { $cells } e, per simmetria, altrettanti in { $images }.
+run-with-images = Scrivete { $count } { $digit } in { $cells } e, per simmetria, altrettanti { $other } in { $images }.
+run-with-images-alike = Scrivete { $count } { $digit } in { $cells } e, per simmetria, altrettanti in { $images }.
 
 starts-here = Cominciate qui.
 starts-in-house = Cominciate dalla cifra { $digit } { CASE($house, "di") }: con { $digit } in { $lookers } resta solo { $cell }.
