@@ -74,7 +74,7 @@ region-at = Région { $number } : { $cells }
 grid-boxes = Classique
 grid-regions = Régions irrégulières
 grid-lines = Carré latin
-rule-titled = { $title } : { $sentence }
+rule-titled = { $title }. { $sentence }
 
 ## Around a puzzle
 

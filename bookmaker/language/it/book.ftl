@@ -22,7 +22,7 @@ chapter-titled = Capitolo { $number }: { $title }
 ## The five bands of difficulty, gentlest first
 
 band-1 = Passeggiata
-band-2 = Camminata
+band-2 = Gita
 band-3 = Escursione
 band-4 = Scalata
 band-5 = Vetta
@@ -74,7 +74,7 @@ region-at = Regione { $number }: { $cells }
 grid-boxes = Classico
 grid-regions = Irregolare
 grid-lines = Quadrato latino
-rule-titled = { $title }: { $sentence }
+rule-titled = { $title }. { $sentence }
 
 ## Around a puzzle
 
