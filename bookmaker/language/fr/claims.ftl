@@ -23,7 +23,7 @@ claim-naked-subset-in-mark = { $mark } ne répète aucun chiffre, et { $cells } 
     [one] contient
    *[other] contiennent
 } { $digits } : { $gone }.
-claim-naked-subset--limits = Dans { $house }, { $cells } sont limitées à { $digits } : { $gone }.
+claim-naked-subset--limits = Dans { $house }, { $cells } n’admettent que { $digits } : { $gone }.
 claim-naked-subset--parity = Dans { $house }, { $cells } épuisent les chiffres { $digits } : { $gone }.
 claim-hidden-subset = Dans { $house }, { $digits } n’ont de place qu’en { $cells } : { $gone }.
 claim-fish = Dans { $base }, toutes les places du { $digit } sont dans { $cover } : { $gone }.
@@ -51,7 +51,7 @@ end-no-place = { $house } n’a plus de place pour { $digit }
 end-no-digit = il ne reste aucun chiffre pour { $cell }
 end-no-digit-by-mark = { $mark } ne laisse aucun chiffre à { $cell }
 end-no-digit-by-marks = les marques ne laissent aucun chiffre à { $cell }
-end-nothing-fits = { $mark } n’admet plus aucun remplissage
+end-nothing-fits = { $mark } devient impossible
 then-in-house = le { $digit } { CASE($house, "de") } va en { $cell }
 then-last = { $cell } ne peut contenir que { $digit }
 then-by-mark = { $mark } ne laisse que { $digit } à { $cell }
@@ -101,11 +101,8 @@ claim-one-combination--quadruple = { $mark } remplit ses quatre cases : { $gone
 claim-no-combination = { $mark } n’a aucune combinaison avec { OR($gone-digits) } : { $gone }.
 claim-no-combination--consecutive-line = { $mark } n’a aucune suite avec { OR($gone-digits) } : { $gone }.
 claim-needed = { $mark } doit contenir { $digit }, en { OR($places) } : { $gone }.
-claim-no-filling = { $mark } ne peut pas être rempli{ GENDER($mark) ->
-    [feminine] e
-   *[masculine] {""}
-} { $impossible }.
-    .b = { $mark } n’admet aucun remplissage { $impossible }.
+claim-no-filling = { $mark } devient impossible { $impossible }.
+    .b = { $mark } ne tient pas { $impossible }.
 claim-no-filling-joined = { $mark } ne s’accordent pas { $impossible }.
 claim-same-digit = { $mark } a le même chiffre en { $cells } : { $gone }.
 claim-reached = { $mark } tient le { $digit } de { $cell } à l’écart de { $gone-cells } : { $gone }.
@@ -118,22 +115,20 @@ claim-limits-meet--arrow = { $mark } a au moins { $least } sur sa tige et au plu
 claim-limits-meet-from-above--arrow = { $mark } a au plus { $most } sur sa tige et au moins { $least } dans son cercle : { $gone }.
 claim-common-sum--square-block = { $mark } doit avoir une somme de { $sums } dans chacun de ses alignements : { $gone }.
 claim-common-sum--open-cage = { $mark } doit avoir un total de { $sums } dans chaque cage : { $gone }.
+claim-common-sum--hinge-line = { $mark } doit avoir une somme de { $sums } dans chaque paire : { $gone }.
 claim-common-sum = { $mark } doit avoir une somme de { $sums } dans chaque partie : { $gone }.
 sums-range = { $least } à { $most }
 claim-left-over = { $houses } { $n ->
     [1] totalise
    *[other] totalisent
-} { $total } et les { $nouns } qui y tiennent en entier { $within }, ce qui laisse { $rest } pour { $cells }{ COUNT($cells) ->
+} { $total }, dont { $within } pour les { $nouns } qui y tiennent en entier ; il reste { $rest } pour { $cells }{ COUNT($cells) ->
     [one] {""}
    *[other] {" "}ensemble
 } : { $gone }.
 claim-left-over-beyond = { $houses } { $n ->
     [1] totalise
    *[other] totalisent
-} { $total } et les { $nouns } qui { $n ->
-    [1] la
-   *[other] les
-} recouvrent { $within }, ce qui laisse { $rest } pour { $cells }{ COUNT($cells) ->
+} { $total } et les { $nouns } qui recouvrent le tout { $within } ; l’excédent de { $rest } est pour { $cells }{ COUNT($cells) ->
     [one] {""}
    *[other] {" "}ensemble
 } : { $gone }.

@@ -26,7 +26,7 @@ claim-naked-subset-in-mark = { $mark } non ripete nessuna cifra, e lì { $cells 
     [one] contiene
    *[other] contengono
 } { $digits }: { $gone }.
-claim-naked-subset--limits = { CASE($house, "in") }, { $cells } sono limitate a { $digits }: { $gone }.
+claim-naked-subset--limits = { CASE($house, "in") }, { $cells } ammettono solo { $digits }: { $gone }.
 claim-naked-subset--parity = { CASE($house, "in") }, { $cells } esauriscono le cifre { $digits }: { $gone }.
 claim-hidden-subset = { CASE($house, "in") }, { $digits } trovano posto solo in { $cells }: { $gone }.
 claim-fish = { CASE($base, "in") } tutti i posti per { $digit } stanno { CASE($cover, "in") }: { $gone }.
@@ -54,7 +54,7 @@ end-no-place = { $house } non ha più posto per { $digit }
 end-no-digit = per { $cell } non resta nessuna cifra
 end-no-digit-by-mark = { $mark } non lascia nessuna cifra a { $cell }
 end-no-digit-by-marks = i segni non lasciano nessuna cifra a { $cell }
-end-nothing-fits = { $mark } non si può più completare
+end-nothing-fits = { $mark } diventa impossibile
 then-in-house = { $house } ha { $digit } in { $cell }
 then-last = { $cell } può contenere solo { $digit }
 then-by-mark = { $mark } lascia solo { $digit } a { $cell }
@@ -104,8 +104,8 @@ claim-one-combination--quadruple = { $mark } riempie le sue quattro caselle: { $
 claim-no-combination = { $mark } non ha combinazioni con { OR($gone-digits) }: { $gone }.
 claim-no-combination--consecutive-line = { $mark } non ha sequenze con { OR($gone-digits) }: { $gone }.
 claim-needed = { $mark } deve contenere { $digit }, che va in { OR($places) }: { $gone }.
-claim-no-filling = { $mark } non si può completare { $impossible }.
-    .b = { $mark } non ammette riempimenti { $impossible }.
+claim-no-filling = { $mark } diventa impossibile { $impossible }.
+    .b = { $mark } non regge { $impossible }.
 claim-no-filling-joined = { $mark } non si accordano { $impossible }.
 claim-same-digit = { $mark } ha la stessa cifra in { $cells }: { $gone }.
 claim-reached = { $mark } tiene la cifra { $digit } in { $cell } lontana da { $gone-cells }: { $gone }.
@@ -118,15 +118,16 @@ claim-limits-meet--arrow = { $mark } ha almeno { $least } lungo l’asta e al ma
 claim-limits-meet-from-above--arrow = { $mark } ha al massimo { $most } lungo l’asta e almeno { $least } nel cerchio: { $gone }.
 claim-common-sum--square-block = { $mark } deve avere somma { $sums } in ciascuna delle sue linee: { $gone }.
 claim-common-sum--open-cage = { $mark } deve avere totale { $sums } in ogni gabbia: { $gone }.
+claim-common-sum--hinge-line = { $mark } deve avere somma { $sums } in ogni coppia: { $gone }.
 claim-common-sum = { $mark } deve avere somma { $sums } in ogni parte: { $gone }.
 sums-range = da { $least } a { $most }
 claim-left-over = { $houses } { $n ->
     [1] somma
    *[other] sommano
-} { $total } e { GENDER($mark) ->
-    [feminine] le { $nouns } che vi stanno per intero
-   *[masculine] i { $nouns } che vi stanno per intero
-} { $within }, il che lascia { $rest } per { $cells }{ COUNT($cells) ->
+} { $total }, di cui { $within } { GENDER($mark) ->
+    [feminine] nelle { $nouns }
+   *[masculine] nei { $nouns }
+} che vi stanno per intero; resta { $rest } per { $cells }{ COUNT($cells) ->
     [one] {""}
    *[other] {" "}insieme
 }: { $gone }.
@@ -134,9 +135,9 @@ claim-left-over-beyond = { $houses } { $n ->
     [1] somma
    *[other] sommano
 } { $total } e { GENDER($mark) ->
-    [feminine] le { $nouns } che coprono tutto
-   *[masculine] i { $nouns } che coprono tutto
-} { $within }, il che lascia { $rest } per { $cells }{ COUNT($cells) ->
+    [feminine] le { $nouns }
+   *[masculine] i { $nouns }
+} che coprono il tutto { $within }; l’eccedenza di { $rest } spetta a { $cells }{ COUNT($cells) ->
     [one] {""}
    *[other] {" "}insieme
 }: { $gone }.
