@@ -1,6 +1,6 @@
 ### Three hints for a puzzle: where to look, what to look for, the step itself.
 
-hint-where = Wypełnione pola: { $filled }. Miejsce: { $where }.
+hint-where = Przy { $filled } wypełnionych polach: { $where }.
 hint-where-at-start = Na początku: { $where }.
 hint-cells = { COUNT($cells) ->
     [one] pole { $cells }
