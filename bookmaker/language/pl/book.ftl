@@ -145,7 +145,7 @@ hint-leads-puzzle = zadanie { $number }
 
 ## Handouts and contests
 
-name = Nazwisko
+name = Imię i nazwisko
 date = Data
 copy-of = Egzemplarz { $number } z { $count }
 check-row = Po rozwiązaniu diagramu przepisz cyfry z pól oznaczonych literami do kratek jego wiersza kontrolnego. Twoja kartka jest oceniana na tej podstawie.
@@ -154,13 +154,13 @@ marker-help = Przyłóż wiersze kontrolne kartki do tych obok. Zgodny wiersz od
 # $points: how many there are to win.
 of-points = z { $points }
 total-of = Razem z { $points }
-minutes = minuty
+minutes = minut
 place = Miejsce
 total = Razem
 
 ## Covers
 
-cover-count = { $number } { $n ->
+cover-count = { CASE($number, "feminine") } { $n ->
     [one] łamigłówka z dokładnie jednym rozwiązaniem.
     [few] łamigłówki, każda z dokładnie jednym rozwiązaniem.
    *[other] łamigłówek, każda z dokładnie jednym rozwiązaniem.
