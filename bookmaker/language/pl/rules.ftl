@@ -89,11 +89,11 @@ border-values-sentence = { $n ->
 border-values-sentence-all = { $n ->
     [1] Liczba
    *[other] Każda liczba
-} na granicy pól to { $results } dwóch cyfr po jej bokach; sąsiednie cyfry bez liczby nigdy nie { $never }.
-border-values-never-sum = dają sumy { $numbers }
-border-values-never-difference = dają różnicy { $numbers }
-border-values-never-product = dają iloczynu { $numbers }
-border-values-never-quotient = dają ilorazu { $numbers }
+} na granicy pól to { $results } dwóch cyfr po jej bokach; sąsiednie cyfry bez liczby między nimi nigdy nie dają { $never }.
+border-values-never-sum = sumy { $numbers }
+border-values-never-difference = różnicy { $numbers }
+border-values-never-product = iloczynu { $numbers }
+border-values-never-quotient = ilorazu { $numbers }
 border-values-spoken-sum = { $n ->
     [one] Suma { $number }
    *[other] Sumy { $number }
@@ -114,10 +114,10 @@ border-values-primer = Liczba w ramce na granicy dwóch pól mówi, co powstaje 
 
 ## Bounded lines
 
-bounded-line-sentence = Każda cyfra wewnątrz { $n ->
-    [1] linii ograniczonej jest większa od jednej i mniejsza od drugiej
-   *[other] linii ograniczonej jest większa od jednej i mniejsza od drugiej
-} z cyfr w nawiasach na jej końcach.
+bounded-line-sentence = Cyfry wewnątrz { $n ->
+    [1] linii ograniczonej
+   *[other] każdej linii ograniczonej
+} leżą co do wielkości ściśle między dwiema cyframi w nawiasach na jej końcach.
 bounded-line-spoken = Linia ograniczona, od końca do końca: { $line }
 bounded-line-primer = Cyfry na linii leżą co do wielkości między dwiema cyframi w nawiasach na jej końcach; żadna z tych dwóch się między nimi nie powtarza. Cyfra najmniejsza i największa nigdy więc nie stoją wewnątrz takiej linii, a jeśli trzy jej wewnętrzne pola są w jednym wierszu, kolumnie lub bloku, końce różnią się co najmniej o 4. Najpierw ustal, na którym końcu stoi większa cyfra.
 
@@ -148,10 +148,10 @@ cage-primer = Klatkę wyznacza linia kreskowana. Cyfry w klatce są różne, naw
 ## Clones
 
 # $n hatched areas, all alike.
-clone-sentence = { $n ->
-    [few] { $number } zakreskowane obszary mają
-   *[other] { $number } zakreskowanych obszarów ma
-} te same cyfry na tych samych miejscach.
+clone-sentence = { COUNT($number) ->
+    [2] Oba zakreskowane obszary
+   *[other] Wszystkie zakreskowane obszary
+} mają te same cyfry na tych samych miejscach.
 clone-sentence-letters = Zakreskowane obszary z tą samą literą mają te same cyfry na tych samych miejscach.
 clone-spoken = Klony { $letter }, pole po polu: { $twins }
 clone-primer = Zakreskowane obszary z tą samą literą to klony: mają ten sam kształt i te same cyfry na tych samych miejscach. Cyfra wykluczona w jednym polu jest wykluczona także w jego bliźniaku, więc każdą parę bliźniaków ograniczają dwa wiersze, dwie kolumny i dwa bloki. Zacznij od klonów, które widzą najwięcej podanych cyfr.
@@ -170,7 +170,7 @@ consecutive-bars-primer = Między każdymi dwoma sąsiednimi polami z kolejnymi 
 consecutive-line-sentence = Cyfry na { $n ->
     [1] linii kolejnych cyfr
    *[other] każdej linii kolejnych cyfr
-} tworzą ciąg bez luk i powtórzeń, w dowolnej kolejności.
+} tworzą, w dowolnej kolejności, ciąg bez luk i powtórzeń.
 consecutive-line-spoken = Linia kolejnych cyfr: { $line }
 consecutive-line-primer = Cyfry na linii z paciorków można ułożyć w ciąg, na przykład 3 4 5 6, ale wzdłuż linii stoją w dowolnej kolejności. Nigdy się nie powtarzają, nawet gdy linia biegnie przez kilka bloków. W diagramie 9×9 wśród pięciu pól zawsze jest 5, wśród sześciu także 4 i 6; cyfry zbyt odległe od znanej odpadają.
 
@@ -219,7 +219,7 @@ diagonals-primer = Zaznaczona przekątna działa jak dodatkowy wiersz lub kolumn
 difference-line-sentence = Wzdłuż { $n ->
     [1] linii różnic
    *[other] każdej linii różnic
-} sąsiednie cyfry różnią się co najmniej o { $least }.
+} sąsiednie cyfry różnią się o co najmniej { $least }.
 difference-line-spoken = Linia różnic: { $line }
 difference-line-primer = Każdy krok wzdłuż zębatej linii to skok co najmniej o podaną różnicę, zwykle o 5. W diagramie 9×9 przy różnicy 5 cyfry na linii są na przemian małe i duże: 5 nigdy na niej nie stoi, 4 stoi tylko obok 9, a 6 tylko obok 1. Dlatego 4 lub 6 stoi na końcu albo między dwoma polami, które mogą być równe.
 
@@ -314,14 +314,17 @@ first-seen-sentence = { $n ->
     [1] Cyfra
    *[other] Każda cyfra
 } { $seen ->
-    [0] obok kwadracików poza diagramem stoi w jednym z tylu pierwszych pól, ile jest kwadracików,
+    [0] obok kwadracików poza diagramem stoi w jednym z tylu pierwszych pól
     [1] obok kwadracika poza diagramem stoi w pierwszym polu
    *[other] obok { CASE($number, "genitive") } kwadracików poza diagramem stoi w jednym z { CASE($number, "genitive") } pierwszych pól
 } { $line ->
     [row] swojego wiersza
     [column] swojej kolumny
    *[both] swojego wiersza lub swojej kolumny
-} z tej strony.
+} z tej strony{ $seen ->
+    [0] , ile jest kwadracików
+   *[other] {""}
+}.
 first-seen-spoken = { $n ->
     [one] Cyfra z brzegu
    *[other] Cyfry z brzegu
@@ -334,7 +337,7 @@ first-seen-primer = Cyfra przy wierszu lub kolumnie stoi w jednym z pierwszych p
 
 ## Fortress cells
 
-fortress-sentence = Cyfra w każdym zacieniowanym polu, za blankami, jest większa od cyfr w niezacieniowanych polach, które stykają się z nim bokiem.
+fortress-sentence = Cyfra w każdym zacieniowanym polu, wewnątrz blanków, jest większa od cyfr w niezacieniowanych polach, które stykają się z nim bokiem.
 fortress-spoken = Twierdza: { $cells }
 fortress-primer = Zacieniowane pola otoczone blankami to twierdza: każda jej cyfra jest większa od cyfr na zewnątrz, z którymi styka się bokiem. Dwóch zacieniowanych pól się nie porównuje. Pole z blankami po dwóch stronach jednego wiersza lub kolumny ma co najmniej 3, a małe cyfry mogą stać w twierdzy tylko tam, gdzie mało boków wychodzi na zewnątrz. W polach między dwiema twierdzami stoją małe cyfry.
 
@@ -378,7 +381,7 @@ frame-sum-primer = Liczba przy wierszu lub kolumnie to suma najbliższych cyfr, 
 hinge-line-sentence = Na { $n ->
     [1] linii zawiasowej
    *[other] każdej linii zawiasowej
-} każde dwa pola jednakowo odległe od jej środka dają tę samą sumę{ $middles ->
+} każda para pól jednakowo odległych od jej środka daje tę samą sumę{ $middles ->
     [all] , równą cyfrze w środkowym polu
     [some] , równą cyfrze w środkowym polu, jeśli takie jest
    *[none] {""}
@@ -462,11 +465,11 @@ non-consecutive-primer = W żadnych dwóch polach stykających się bokiem nie s
 numbered-room-sentence = { $n ->
     [1] Cyfra w drzwiach
    *[other] Każda cyfra w drzwiach
-} poza diagramem stoi w n-tym polu { $line ->
+} poza diagramem trafia do n-tego pola { $line ->
     [row] swojego wiersza
     [column] swojej kolumny
    *[both] swojego wiersza lub swojej kolumny
-} z tej strony, przy czym n to pierwsza cyfra z tej strony.
+} z tej strony, gdzie n to cyfra w pierwszym polu.
 numbered-room-spoken = { $n ->
     [one] Numerowany pokój
    *[other] Numerowane pokoje
@@ -550,11 +553,11 @@ parity-line-primer = Wzdłuż linii z kółkami i kwadracikami między polami cy
 parity-run-sentence = { $n ->
     [1] Liczba
    *[other] Każda liczba
-} po znaku = poza diagramem mówi, ile cyfr { $line ->
+} po znaku = poza diagramem mówi, ile pierwszych cyfr { $line ->
     [row] jej wiersza
     [column] jej kolumny
    *[both] jej wiersza lub kolumny
-}, licząc od tej strony, jest samych parzystych albo samych nieparzystych, zanim parzystość się zmieni.
+} z tej strony ma tę samą parzystość, zanim po raz pierwszy się ona zmieni.
 parity-run-spoken = { $n ->
     [one] Seria parzystości
    *[other] Serie parzystości
@@ -593,7 +596,7 @@ peaks-primer = Mały daszek nad cyfrą oznacza, że jest ona większa od cyfr po
 pointing-sentence = { $n ->
     [1] Cyfra w polu ze strzałką
    *[other] Każda cyfra w polu ze strzałką
-} mówi, na którym polu w kierunku strzałki stoi { $digit }; sąsiednie pole jest pierwsze.
+} mówi, w którym polu stoi { $digit }, licząc wzdłuż strzałki od sąsiedniego.
 pointing-spoken = { $n ->
     [one] Strzałka
    *[other] Strzałki
@@ -635,29 +638,50 @@ resting-thermometer-primer = Termometr z postojami jest rysowany jako pusta rurk
 
 ## Rising or falling
 
-rise-or-fall-sentence-none = Z żadnej strony pierwsze cyfry wiersza lub kolumny ({ $number }) nie są ani ciągiem rosnącym, ani malejącym.
-rise-or-fall-sentence-rise = Tam, gdzie paski poza diagramem ({ $number }) wydłużają się w jego stronę, tyle samo pierwszych cyfr { $line ->
+rise-or-fall-sentence-none = Z żadnej strony { COUNT($number) ->
+    [few] { CASE($number, "feminine") } pierwsze cyfry wiersza lub kolumny nie tworzą
+   *[other] { $number } pierwszych cyfr wiersza lub kolumny nie tworzy
+} ciągu rosnącego ani malejącego.
+rise-or-fall-sentence-rise = Tam, gdzie { COUNT($number) ->
+    [few] { $number } paski poza diagramem wydłużają się w jego stronę, { CASE($number, "feminine") } pierwsze cyfry
+   *[other] { $number } pasków poza diagramem wydłuża się w jego stronę, { $number } pierwszych cyfr
+} { $line ->
     [row] wiersza
     [column] kolumny
    *[both] wiersza lub kolumny
-} rośnie, licząc od tej strony{ $all ->
-    [yes] ; od strony bez pasków tyle samo cyfr ani stale nie rośnie, ani stale nie maleje
+} z tej strony { COUNT($number) ->
+    [few] tworzą
+   *[other] tworzy
+} ciąg rosnący{ $all ->
+    [yes] ; od strony bez pasków nie tworzą one ciągu rosnącego ani malejącego
    *[no] {""}
 }.
-rise-or-fall-sentence-fall = Tam, gdzie paski poza diagramem ({ $number }) skracają się w jego stronę, tyle samo pierwszych cyfr { $line ->
+rise-or-fall-sentence-fall = Tam, gdzie { COUNT($number) ->
+    [few] { $number } paski poza diagramem skracają się w jego stronę, { CASE($number, "feminine") } pierwsze cyfry
+   *[other] { $number } pasków poza diagramem skraca się w jego stronę, { $number } pierwszych cyfr
+} { $line ->
     [row] wiersza
     [column] kolumny
    *[both] wiersza lub kolumny
-} maleje, licząc od tej strony{ $all ->
-    [yes] ; od strony bez pasków tyle samo cyfr ani stale nie rośnie, ani stale nie maleje
+} z tej strony { COUNT($number) ->
+    [few] tworzą
+   *[other] tworzy
+} ciąg malejący{ $all ->
+    [yes] ; od strony bez pasków nie tworzą one ciągu rosnącego ani malejącego
    *[no] {""}
 }.
-rise-or-fall-sentence-both = Tam, gdzie paski poza diagramem ({ $number }) wydłużają się w jego stronę, tyle samo pierwszych cyfr { $line ->
+rise-or-fall-sentence-both = Tam, gdzie { COUNT($number) ->
+    [few] { $number } paski poza diagramem wydłużają się w jego stronę, { CASE($number, "feminine") } pierwsze cyfry
+   *[other] { $number } pasków poza diagramem wydłuża się w jego stronę, { $number } pierwszych cyfr
+} { $line ->
     [row] wiersza
     [column] kolumny
    *[both] wiersza lub kolumny
-} rośnie, licząc od tej strony; gdzie się skracają, maleje{ $all ->
-    [yes] ; od strony bez pasków tyle samo cyfr ani stale nie rośnie, ani stale nie maleje
+} z tej strony { COUNT($number) ->
+    [few] tworzą
+   *[other] tworzy
+} ciąg rosnący, a tam, gdzie się skracają – malejący{ $all ->
+    [yes] ; od strony bez pasków nie tworzą one ciągu rosnącego ani malejącego
    *[no] {""}
 }.
 rise-or-fall-spoken = { $n ->
@@ -673,11 +697,11 @@ rise-or-fall-primer = Paski wydłużające się w stronę diagramu oznaczają, �
 rising-run-sentence = { $n ->
     [1] Liczba
    *[other] Każda liczba
-} po schodkach poza diagramem mówi, ile cyfr { $line ->
+} po schodkach poza diagramem mówi, ile pierwszych cyfr { $line ->
     [row] jej wiersza
     [column] jej kolumny
    *[both] jej wiersza lub kolumny
-} rośnie, licząc od tej strony razem z pierwszą, zanim któraś zmaleje.
+} z tej strony tworzy ciąg rosnący, zanim po raz pierwszy nastąpi mniejsza.
 rising-run-spoken = { $n ->
     [one] Seria rosnąca
    *[other] Serie rosnące
@@ -718,7 +742,7 @@ skyscraper-sentence = { $n ->
     [row] jej wiersza
     [column] jej kolumny
    *[both] jej wiersza lub kolumny
-} widać z tej strony, jeśli wyższa cyfra zasłania każdą niższą stojącą za nią.
+} widać z tej strony, jeśli większa cyfra zasłania każdą mniejszą stojącą za nią.
 skyscraper-spoken = { $n ->
     [one] Liczba wieżowców
    *[other] Liczby wieżowców
