@@ -1,5 +1,5 @@
-### What things are called: cells and digits in lists, houses, marks, techniques, kinds of rules. Cases: genitive, locative,
-### accusative; where one is missing, it is the same as the plain form.
+### What things are called: cells and digits in lists, houses, marks, techniques, kinds of rules. A house has a genitive, an
+### accusative (where it differs from the plain form) and “where”, the locative with its preposition (“w wierszu”, “na przekątnej”).
 
 # What the editor’s plain quotation marks become: outer pair, inner pair, with a space between them.
 quotation-marks = „ ” « »
@@ -9,14 +9,14 @@ alphabet = a ą b c ć d e ę f g h i j k l ł m n ń o ó p q r s ś t u v w x 
 ## Lists
 
 list-more = { $most }, { $next }
-list-and = { $most } i { $last }
+list-and = { $most } i { $last }
 list-or = { $most } lub { $last }
 # Cells that hold the same digit.
-list-alike = { $most } z { $last }
+list-alike = { $most } jak { $last }
 # Clauses that hold commas or “and” themselves.
 clauses-more = { $most }, { $next }
 clauses-or = { $most } albo { $last }
-clauses-and = { $most }, a { $last }
+clauses-and = { $most }, a { $last }
 
 # How many things, in words as far as twelve; neuter, for most of what is counted is “pole”, “zadanie”, “założenie”.
 # The genitive is the locative, too.
@@ -60,22 +60,22 @@ number = { $n ->
 
 # Four digits in a row, or more.
 digits-run = { $first }–{ $last }
-candidate = { $digit } w polu { $cell }
-placed = { $digits } w { $cells }
-tried = { OR($digits) } w polu { OR($cells) }
+candidate = { $digit } w polu { $cell }
+placed = { $digits } w { $cells }
+tried = { OR($digits) } w polu { OR($cells) }
 
 ## Houses
 
 house-row = wiersz { $number }
     .genitive = wiersza { $number }
-    .locative = wierszu { $number }
+    .where = w wierszu { $number }
 house-column = kolumna { $number }
     .genitive = kolumny { $number }
-    .locative = kolumnie { $number }
+    .where = w kolumnie { $number }
     .accusative = kolumnę { $number }
 house-region = obszar { $letter }
     .genitive = obszaru { $letter }
-    .locative = obszarze { $letter }
+    .where = w obszarze { $letter }
 house-box = { $place ->
     [middle-centre] środkowy blok
     [top-left] lewy górny blok
@@ -100,33 +100,33 @@ house-box = { $place ->
         [bottom-right] prawego dolnego bloku
        *[other] bloku od pola { $cell }
     }
-    .locative = { $place ->
-        [middle-centre] środkowym bloku
-        [top-left] lewym górnym bloku
-        [top-centre] środkowym górnym bloku
-        [top-right] prawym górnym bloku
-        [middle-left] lewym środkowym bloku
-        [middle-right] prawym środkowym bloku
-        [bottom-left] lewym dolnym bloku
-        [bottom-centre] środkowym dolnym bloku
-        [bottom-right] prawym dolnym bloku
-       *[other] bloku od pola { $cell }
+    .where = { $place ->
+        [middle-centre] w środkowym bloku
+        [top-left] w lewym górnym bloku
+        [top-centre] w środkowym górnym bloku
+        [top-right] w prawym górnym bloku
+        [middle-left] w lewym środkowym bloku
+        [middle-right] w prawym środkowym bloku
+        [bottom-left] w lewym dolnym bloku
+        [bottom-centre] w środkowym dolnym bloku
+        [bottom-right] w prawym dolnym bloku
+       *[other] w bloku od pola { $cell }
     }
 # Houses that a rule adds.
 house-of-rule = { $noun } od pola { $cell }
     .genitive = { CASE($noun, "genitive") } od pola { $cell }
-    .locative = { CASE($noun, "locative") } od pola { $cell }
+    .where = w { CASE($noun, "locative") } od pola { $cell }
 house-diagonals-falling = przekątna opadająca
     .genitive = przekątnej opadającej
-    .locative = przekątnej opadającej
+    .where = na przekątnej opadającej
     .accusative = przekątną opadającą
 house-diagonals-rising = przekątna wznosząca
     .genitive = przekątnej wznoszącej
-    .locative = przekątnej wznoszącej
+    .where = na przekątnej wznoszącej
     .accusative = przekątną wznoszącą
-house-disjoint-groups = zestaw pól nr { $number } z każdego bloku
-    .genitive = zestawu pól nr { $number } z każdego bloku
-    .locative = zestawie pól nr { $number } z każdego bloku
+house-disjoint-groups = zestaw pól nr { $number } z każdego bloku
+    .genitive = zestawu pól nr { $number } z każdego bloku
+    .where = w zestawie pól nr { $number } z każdego bloku
 house-disjoint-groups-of-nine = zestaw { house-disjoint-groups-of-nine.which } pól bloków
     .which = { $n ->
         [1] lewych górnych
@@ -140,37 +140,37 @@ house-disjoint-groups-of-nine = zestaw { house-disjoint-groups-of-nine.which } p
        *[9] prawych dolnych
     }
     .genitive = zestawu { house-disjoint-groups-of-nine.which } pól bloków
-    .locative = zestawie { house-disjoint-groups-of-nine.which } pól bloków
+    .where = w zestawie { house-disjoint-groups-of-nine.which } pól bloków
 house-windows-rows = część wierszy { $number }–{ $last } poza oknami
     .genitive = części wierszy { $number }–{ $last } poza oknami
-    .locative = części wierszy { $number }–{ $last } poza oknami
+    .where = w części wierszy { $number }–{ $last } poza oknami
 house-windows-columns = część kolumn { $number }–{ $last } poza oknami
     .genitive = części kolumn { $number }–{ $last } poza oknami
-    .locative = części kolumn { $number }–{ $last } poza oknami
-house-windows-crossing = skrzyżowanie wierszy i kolumn między oknami
-    .genitive = skrzyżowania wierszy i kolumn między oknami
-    .locative = skrzyżowaniu wierszy i kolumn między oknami
+    .where = w części kolumn { $number }–{ $last } poza oknami
+house-windows-crossing = skrzyżowanie wierszy i kolumn między oknami
+    .genitive = skrzyżowania wierszy i kolumn między oknami
+    .where = na skrzyżowaniu wierszy i kolumn między oknami
 houses-row = wiersze { $numbers }
     .genitive = wierszy { $numbers }
-    .locative = wierszach { $numbers }
+    .where = w wierszach { $numbers }
 houses-column = kolumny { $numbers }
     .genitive = kolumn { $numbers }
-    .locative = kolumnach { $numbers }
+    .where = w kolumnach { $numbers }
 whole-grid = cały diagram
 
 ## Marks, by where they are anchored. The gender “plural” tells that a verb is in the plural.
 
 mark-line = { $noun } { $first }–{ $last }
 mark-at = { $value ->
-    [none] { $noun } w polu { $cell }
-   *[other] { $noun } { $value } w polu { $cell }
+    [none] { $noun } w polu { $cell }
+   *[other] { $noun } { $value } w polu { $cell }
 }
 mark-between = { $value ->
-    [none] { $noun } między polami { $one } i { $other }
-   *[other] { $noun } { $value } między polami { $one } i { $other }
+    [none] { $noun } między polami { $one } i { $other }
+   *[other] { $noun } { $value } między polami { $one } i { $other }
 }
-mark-between-missing = brak { CASE($noun, "genitive") } między polami { $one } i { $other }
-    .gender = masculine
+mark-between-missing = granica bez { CASE($noun, "genitive") } między polami { $one } i { $other }
+    .gender = feminine
 mark-outside = { $noun } { $value } { $side ->
     [left] na lewo od wiersza { $line }
     [right] na prawo od wiersza { $line }
@@ -178,10 +178,10 @@ mark-outside = { $noun } { $value } { $side ->
    *[bottom] pod kolumną { $line }
 }
 mark-slanting = { $noun } { $value } od pola { $start } { $way ->
-    [down-right] w dół w prawo
-    [down-left] w dół w lewo
-    [up-right] w górę w prawo
-   *[up-left] w górę w lewo
+    [down-right] w dół w prawo
+    [down-left] w dół w lewo
+    [up-right] w górę w prawo
+   *[up-left] w górę w lewo
 }
 mark-lettered = { $noun } { $letter }
 mark-joined = { $nouns } łączące pola { $cells }
@@ -201,32 +201,32 @@ marks = { $nouns }
 marks-king = ruch króla
 marks-knight = ruch skoczka
 marks-non-consecutive = zakaz kolejnych cyfr
-mark-non-consecutive = granica między polami { $one } i { $other }
+mark-non-consecutive = granica między polami { $one } i { $other }
     .gender = feminine
 mark-non-consecutive-whole = zakaz kolejnych cyfr
-mark-border-values-sum = suma { $value } między polami { $one } i { $other }
-mark-border-values-difference = różnica { $value } między polami { $one } i { $other }
-mark-border-values-product = iloczyn { $value } między polami { $one } i { $other }
+mark-border-values-sum = suma { $value } między polami { $one } i { $other }
+mark-border-values-difference = różnica { $value } między polami { $one } i { $other }
+mark-border-values-product = iloczyn { $value } między polami { $one } i { $other }
     .gender = masculine
-mark-border-values-quotient = iloraz { $value } między polami { $one } i { $other }
+mark-border-values-quotient = iloraz { $value } między polami { $one } i { $other }
     .gender = masculine
-mark-border-values-missing = granica bez liczby między polami { $one } i { $other }
-mark-non-consecutive-corner = róg między polami { $one } i { $other }
+mark-border-values-missing = granica bez liczby między polami { $one } i { $other }
+mark-non-consecutive-corner = róg między polami { $one } i { $other }
 marks-no-doubles = zakaz podwojeń
-mark-no-doubles = granica między polami { $one } i { $other }
+mark-no-doubles = granica między polami { $one } i { $other }
     .gender = feminine
-mark-no-doubles-corner = róg między polami { $one } i { $other }
+mark-no-doubles-corner = róg między polami { $one } i { $other }
 mark-no-doubles-whole = zakaz podwojeń
 marks-barred-sums = zakaz sum
-mark-barred-sums = granica między polami { $one } i { $other }
+mark-barred-sums = granica między polami { $one } i { $other }
     .gender = feminine
-mark-barred-sums-corner = róg między polami { $one } i { $other }
+mark-barred-sums-corner = róg między polami { $one } i { $other }
 mark-barred-sums-whole = zakaz sum
-mark-dots-white = biała kropka między polami { $one } i { $other }
-mark-dots-black = czarna kropka między polami { $one } i { $other }
-mark-sum-marks-V = znak V między polami { $one } i { $other }
-mark-sum-marks-X = znak X między polami { $one } i { $other }
-mark-sum-marks-missing = brak V lub X między polami { $one } i { $other }
+mark-dots-white = biała kropka między polami { $one } i { $other }
+mark-dots-black = czarna kropka między polami { $one } i { $other }
+mark-sum-marks-V = znak V między polami { $one } i { $other }
+mark-sum-marks-X = znak X między polami { $one } i { $other }
+mark-sum-marks-missing = granica bez V i X między polami { $one } i { $other }
 mark-rise-or-fall-rise = wzrost { $side ->
     [left] na lewo od wiersza { $line }
     [right] na prawo od wiersza { $line }
@@ -239,7 +239,7 @@ mark-rise-or-fall-fall = spadek { $side ->
     [top] nad kolumną { $line }
    *[bottom] pod kolumną { $line }
 }
-mark-rise-or-fall-missing = brak pasków { $side ->
+mark-rise-or-fall-missing = koniec bez pasków { $side ->
     [left] na lewo od wiersza { $line }
     [right] na prawo od wiersza { $line }
     [top] nad kolumną { $line }
@@ -247,38 +247,38 @@ mark-rise-or-fall-missing = brak pasków { $side ->
 }
 mark-rising-run-joined = serie rosnące sięgające pól { $cells }
     .gender = plural
-mark-parity-run-joined = serie parzystości z obu stron pól { $cells }
+mark-parity-run-joined = serie parzystości z obu stron pól { $cells }
     .gender = plural
-mark-rise-or-fall-joined = wzrosty i spadki sięgające pól { $cells }
+mark-rise-or-fall-joined = wzrosty i spadki sięgające pól { $cells }
     .gender = plural
-mark-inequality = znak między polami { $one } i { $other }
+mark-inequality = znak między polami { $one } i { $other }
 mark-inequality-joined = znaki łączące pola { $cells }
     .gender = plural
-mark-limits-joined = ograniczenia w polach { $cells }
+mark-limits-joined = ograniczenia w polach { $cells }
     .gender = plural
 mark-fortress-joined = twierdze przy polach { $cells }
     .gender = plural
-mark-pointing = strzałka w polu { $cell }
+mark-pointing = strzałka w polu { $cell }
     .gender = feminine
-mark-parity-even = kwadrat w polu { $cell }
+mark-parity-even = kwadrat w polu { $cell }
     .gender = masculine
-mark-parity-odd = koło w polu { $cell }
-mark-parity-joined = pola parzyste i nieparzyste spośród { $cells }
+mark-parity-odd = koło w polu { $cell }
+mark-parity-joined = pola parzyste i nieparzyste spośród { $cells }
     .gender = plural
-mark-peaks-greater = daszek w polu { $cell }
-mark-peaks-smaller = miseczka w polu { $cell }
+mark-peaks-greater = daszek w polu { $cell }
+mark-peaks-smaller = miseczka w polu { $cell }
     .gender = feminine
-mark-peaks-joined = daszki i miseczki w polach { $cells }
+mark-peaks-joined = daszki i miseczki w polach { $cells }
     .gender = plural
 mark-cage-joined = klatki na polach { $cells }
     .gender = plural
-mark-arithmetic-cage = klatka arytmetyczna { $value } w polu { $cell }
+mark-arithmetic-cage = klatka arytmetyczna { $value } w polu { $cell }
 mark-arithmetic-cage-joined = klatki arytmetyczne na polach { $cells }
     .gender = plural
-mark-counting-area = obszar zliczający { $value } w polu { $cell }
-mark-square-block-magic = kwadrat magiczny w polu { $cell }
-mark-open-cage-even = otwarta klatka parzysta w polu { $cell }
-mark-open-cage-odd = otwarta klatka nieparzysta w polu { $cell }
+mark-counting-area = obszar zliczający { $value } w polu { $cell }
+mark-square-block-magic = kwadrat magiczny w polu { $cell }
+mark-open-cage-even = otwarta klatka parzysta w polu { $cell }
+mark-open-cage-odd = otwarta klatka nieparzysta w polu { $cell }
 mark-open-cage-lettered = zestaw klatek { $letter }
     .gender = masculine
 
@@ -362,24 +362,24 @@ technique-jellyfish = meduza
         [few] meduzy
        *[other] meduz
     }
-technique-finned-x-wing = X-wing z płetwą
-    .one = X-wing z płetwą
+technique-finned-x-wing = X-wing z płetwą
+    .one = X-wing z płetwą
     .many = { $count } { COUNT($count) ->
         [few] X-wingi
        *[other] X-wingów
-    } z płetwą
-technique-finned-swordfish = miecznik z płetwą
-    .one = miecznik z płetwą
+    } z płetwą
+technique-finned-swordfish = miecznik z płetwą
+    .one = miecznik z płetwą
     .many = { $count } { COUNT($count) ->
         [few] mieczniki
        *[other] mieczników
-    } z płetwą
-technique-finned-jellyfish = meduza z płetwą
-    .one = meduza z płetwą
+    } z płetwą
+technique-finned-jellyfish = meduza z płetwą
+    .one = meduza z płetwą
     .many = { CASE($count, "feminine") } { COUNT($count) ->
         [few] meduzy
        *[other] meduz
-    } z płetwą
+    } z płetwą
 technique-xy-wing = XY-wing
     .one = XY-wing
     .many = { $count } { COUNT($count) ->
@@ -429,8 +429,8 @@ technique-beyond = krok spoza drabiny technik
        *[other] kroków
     } spoza drabiny technik
 
-## Kinds of rules: one mark, several, the heading. Genitive and locative are for those that houses are named by; “brak
-## kropki”, too.
+## Kinds of rules: one mark, several, the heading. Genitive and locative are for those that houses are named by; “granica
+## bez kropki”, too.
 
 kind-arithmetic-cage = klatka arytmetyczna
     .many = klatki arytmetyczne
@@ -489,7 +489,7 @@ kind-difference-line = linia różnic
     .gender = feminine
 kind-disjoint-groups = zestaw pól
     .many = zestawy pól
-    .title = Te same miejsca w blokach
+    .title = Te same miejsca w blokach
     .gender = masculine
     .genitive = zestawu pól
     .locative = zestawie pól
@@ -512,21 +512,21 @@ kind-extra-region = dodatkowy obszar
     .gender = masculine
     .genitive = dodatkowego obszaru
     .locative = dodatkowym obszarze
-kind-first-seen = cyfra z brzegu
-    .many = cyfry z brzegu
-    .title = Cyfry z brzegu
+kind-first-seen = wskazówka z brzegu
+    .many = wskazówki z brzegu
+    .title = Cyfry z brzegu
     .gender = feminine
 kind-fortress = twierdza
     .many = twierdze
     .title = Twierdze
     .gender = feminine
-kind-frame-product = iloczyn z brzegu
-    .many = iloczyny z brzegu
-    .title = Iloczyny z brzegu
+kind-frame-product = iloczyn z brzegu
+    .many = iloczyny z brzegu
+    .title = Iloczyny z brzegu
     .gender = masculine
-kind-frame-sum = suma z brzegu
-    .many = sumy z brzegu
-    .title = Sumy z brzegu
+kind-frame-sum = suma z brzegu
+    .many = sumy z brzegu
+    .title = Sumy z brzegu
     .gender = feminine
 kind-hinge-line = linia zawiasowa
     .many = linie zawiasowe
@@ -548,9 +548,9 @@ kind-limits = ograniczenie
     .many = ograniczenia
     .title = Ograniczenia
     .gender = neuter
-kind-low-high-line = linia małych i dużych cyfr
-    .many = linie małych i dużych cyfr
-    .title = Linie małych i dużych cyfr
+kind-low-high-line = linia małych i dużych cyfr
+    .many = linie małych i dużych cyfr
+    .title = Linie małych i dużych cyfr
     .gender = feminine
 kind-no-doubles = zakaz podwojeń
     .many = zakazy podwojeń
@@ -573,8 +573,8 @@ kind-palindrome = palindrom
     .title = Palindromy
     .gender = masculine
 kind-parity = pole parzyste lub nieparzyste
-    .many = pola parzyste i nieparzyste
-    .title = Parzyste i nieparzyste
+    .many = pola parzyste i nieparzyste
+    .title = Parzyste i nieparzyste
     .gender = neuter
 kind-parity-line = linia parzystości
     .many = linie parzystości
@@ -585,8 +585,8 @@ kind-parity-run = seria parzystości
     .title = Serie parzystości
     .gender = feminine
 kind-peaks = daszek lub miseczka
-    .many = daszki i miseczki
-    .title = Wzniesienia i dołki
+    .many = daszki i miseczki
+    .title = Wzniesienia i dołki
     .gender = masculine
 kind-pointing = pole ze strzałką
     .many = pola ze strzałkami
@@ -596,13 +596,13 @@ kind-quadruple = pierścień
     .many = pierścienie
     .title = Pierścienie na rogach pól
     .gender = masculine
-kind-resting-thermometer = termometr z postojami
-    .many = termometry z postojami
-    .title = Termometry z postojami
+kind-resting-thermometer = termometr z postojami
+    .many = termometry z postojami
+    .title = Termometry z postojami
     .gender = masculine
 kind-rise-or-fall = wzrost lub spadek
-    .many = wzrosty i spadki
-    .title = Wzrosty i spadki
+    .many = wzrosty i spadki
+    .title = Wzrosty i spadki
     .gender = masculine
 kind-rising-run = seria rosnąca
     .many = serie rosnące

@@ -15,7 +15,7 @@ spoken-crossing = { $rows } { $columns }
 # Stretches of a line, from the first cell to the last.
 spoken-along-row = wiersz { $row } kolumny { $first } do { $last }
 spoken-along-column = wiersze { $first } do { $last } kolumna { $column }
-spoken-diagonally = { $first } na ukos do: { $last }
+spoken-diagonally = { $first } na ukos – { $last }
 # Borders between two cells of one row or column.
 spoken-pair = { $one } i { $other }
 spoken-borders-row = w wierszu { $number } między kolumnami { $between }
