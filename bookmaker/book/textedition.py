@@ -24,7 +24,11 @@ _PLAIN = str.maketrans(
     {
         **dict.fromkeys("“”„«»", '"'),
         **dict.fromkeys("‘’‚‹›", "'"),
-        **{"–": "-", "—": "-", "×": "x", "…": "...", "\u00a0": " "},
+        "–": "-",
+        "—": "-",
+        "×": "x",
+        "…": "...",
+        "\u00a0": " ",
     }
 )
 """Signs that take several cells in computer braille, and those that stand for them."""
