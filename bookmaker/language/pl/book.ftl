@@ -58,7 +58,7 @@ grid-asks = Wypełnij diagram tak, aby { $houses ->
     [lines] w każdym wierszu i każdej kolumnie
     [boxes] w każdym wierszu, każdej kolumnie i każdym bloku
    *[regions] w każdym wierszu, każdej kolumnie i każdym obrysowanym obszarze
-} { $symbols } wystąpiły po jednym razie.
+} wystąpiły po jednym razie { $symbols }.
 # “1 to 9”, kept on one line.
 symbols-digits = cyfry od 1 do { $last }
 symbols-and-letter = cyfry od 1 do 9 i litera { $last }

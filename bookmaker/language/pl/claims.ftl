@@ -14,7 +14,10 @@ gone-first = z { COUNT($cells) ->
 gone-next = z { COUNT($cells) ->
     [one] pola
    *[other] pól
-} { $cells } – { $digits }
+} { $cells } { COUNT($digits) ->
+    [one] odpada
+   *[other] odpadają
+} { $digits }
 impossible = z cyfrą { OR($digits) } w polu { OR($cells) }
 
 ## Singles
@@ -289,14 +292,14 @@ sums-range = od { $least } do { $most }
 claim-left-over = { $houses } { $n ->
     [1] daje
    *[other] dają
-} w sumie { $total }, a mieszczące się tam w całości { $nouns } – { $within }, co na { COUNT($cells) ->
+} w sumie { $total }, a mieszczące się tam w całości { $nouns } dają { $within }, co na { COUNT($cells) ->
     [one] pole { $cells } zostawia
    *[other] pola { $cells } zostawia razem
 } { $rest }, więc { $gone }.
 claim-left-over-beyond = { $houses } { $n ->
     [1] daje
    *[other] dają
-} w sumie { $total }, a pokrywające całość { $nouns } – { $within }, co na { COUNT($cells) ->
+} w sumie { $total }, a pokrywające całość { $nouns } dają { $within }, co na { COUNT($cells) ->
     [one] pole { $cells } zostawia
    *[other] pola { $cells } zostawia razem
 } { $rest }, więc { $gone }.

@@ -25,5 +25,5 @@ spoken-side-left = po lewej
 spoken-side-right = po prawej
 spoken-side-top = u góry
 spoken-side-bottom = u dołu
-spoken-row-has = w wierszu { $number } – { $values }
-spoken-column-has = w kolumnie { $number } – { $values }
+spoken-row-has = wiersz { $number } ma { $values }
+spoken-column-has = kolumna { $number } ma { $values }

@@ -110,8 +110,8 @@ band-right = prawym słupku bloków
 fills = { $house } wypełnia się do końca: { $placed }.
     .b = { CASE($house, "accusative") } uzupełnia { $placed }.
 
-with-image-last-cell = Do ostatniego pola { CASE($house, "genitive") }, { $cell }, trafia { $digit }, a przez symetrię do { $image } – { $other }.
-with-image-naked-single = W { $cell } może stać tylko { $digit }, a przez symetrię w { $image } – { $other }.
+with-image-last-cell = Do ostatniego pola { CASE($house, "genitive") }, { $cell }, trafia { $digit }, a przez symetrię do { $image } trafia { $other }.
+with-image-naked-single = W { $cell } może stać tylko { $digit }, a przez symetrię w { $image } tylko { $other }.
 with-image-hidden-single = { CASE($house, "where") } cyfra { $digit } pasuje tylko do { $cell }, a przez symetrię { $other } trafia do { $image }.
 run-with-images = Cyfra { $digit } trafia do { $cells }, a przez symetrię { $other } do { $images }.
 run-with-images-alike = Cyfra { $digit } trafia do { $cells }, a przez symetrię także do { $images }.
@@ -143,9 +143,9 @@ seen-marked = Znaki zostawiają { CASE($house, "where") } dla { $digit } tylko {
 seen-struck-marked = Znaki i wcześniejsze skreślenia zostawiają { CASE($house, "where") } dla { $digit } tylko { $cell }.
 seen-in-cell = { $held }, więc w { $cell } może stać tylko { $digit }.
 held-first = { $house } ma już { $digits }
-held-next = { $house } – { $digits }
+held-next = { $house } ma { $digits }
 held-first-others = inne widoczne pola mają już { $digits }
-held-next-others = inne widoczne pola – { $digits }
+held-next-others = inne widoczne pola mają { $digits }
 held-struck = wcześniej { COUNT($digits) ->
     [one] odpadła
    *[other] odpadły
