@@ -252,7 +252,7 @@ dots-spoken-black = { $n ->
     [one] Czarna kropka
    *[other] Czarne kropki
 } { $where }
-dots-primer = Biała kropka łączy sąsiednie pola z kolejnymi cyframi, czarna – cyfrę z jej podwojeniem; przy 1 i 2 może być jedna lub druga. W diagramie 9×9 cyfry 5, 7 i 9 nigdy nie stykają się z czarną kropką, a ciąg czarnych kropek biegnie przez 1, 2, 4 i 8 albo przez 3 i 6. Gdy podano wszystkie kropki, wskazówką jest też granica bez kropki: cyfry po jej bokach nie są kolejne i żadna nie jest podwojeniem drugiej.
+dots-primer = Biała kropka łączy sąsiednie pola z kolejnymi cyframi, czarna – cyfrę z jej podwojeniem; przy 1 i 2 może być jedna lub druga. W diagramie 9×9 cyfry 5, 7 i 9 nigdy nie stykają się z czarną kropką, a ciąg czarnych kropek biegnie przez 1, 2, 4 i 8 albo przez 3 i 6. Gdy podano wszystkie kropki, wskazówką jest też granica bez kropki: cyfry po jej bokach nie są kolejne i żadna nie jest podwojeniem drugiej.
 
 ## Equal-part lines
 
@@ -373,7 +373,7 @@ frame-sum-spoken = { $n ->
     [one] Suma z brzegu
    *[other] Sumy z brzegu
 } { $side }: { $clues }
-frame-sum-primer = Liczba przy wierszu lub kolumnie to suma najbliższych cyfr, w diagramie 9×9 zwykle trzech w najbliższym bloku. Trzy cyfry o sumie 6 to 1, 2 i 3, o sumie 24 – 7, 8 i 9. Blok daje w sumie 45, więc dwie liczby patrzące w jeden blok z tej samej strony wyznaczają trzecią, a liczby na obu końcach wiersza – sumę tego, co leży między nimi.
+frame-sum-primer = Liczba przy wierszu lub kolumnie to suma najbliższych cyfr, w diagramie 9×9 zwykle trzech w najbliższym bloku. Trzy cyfry o sumie 6 to 1, 2 i 3, o sumie 24 – 7, 8 i 9. Blok daje w sumie 45, więc dwie liczby patrzące w jeden blok z tej samej strony wyznaczają trzecią, a liczby na obu końcach wiersza – sumę tego, co leży między nimi.
 
 ## Hinge lines
 
@@ -427,7 +427,7 @@ limits-sentence-forbidden = W { $n ->
 limits-sentence-both = W { $n ->
     [1] polu
    *[other] każdym polu
-} z małymi cyframi w rogu stoi jedna z nich, a jeśli są przekreślone – żadna z nich.
+} z małymi cyframi w rogu stoi jedna z nich, a jeśli są przekreślone – żadna z nich.
 limits-spoken-only = Tylko { $digits }: { $cells }
 limits-spoken-not = Nie { $digits }: { $cells }
 limits-primer = W polu może stać tylko jedna z małych cyfr w jego prawym dolnym rogu; jeśli są przekreślone, żadna z nich nie może tam stać. Zanim zaczniesz, wpisz kandydatów ołówkiem. Gdy w wierszu, kolumnie lub bloku tyle pól ma to samo ograniczenie, ile jest w nim cyfr, cyfry te nie stoją tam nigdzie indziej.
@@ -501,7 +501,7 @@ open-cage-spoken = { $value ->
     [odd] Otwarta klatka z nieparzystą sumą: { $cells }
    *[other] Otwarta klatka z sumą { $value }: { $cells }
 }
-open-cage-primer = Cyfry w otwartej klatce są różne, ale ich sumy nie podano. Kwadracik w rogu mówi, że jest parzysta, kółko – że nieparzysta: gdy wypełnione są wszystkie pola prócz jednego, ostatnia cyfra może być już tylko parzysta albo tylko nieparzysta. Klatki z tą samą literą mają tę samą sumę: mała klatka równa dużej ma duże cyfry, a duża małe.
+open-cage-primer = Cyfry w otwartej klatce są różne, ale ich sumy nie podano. Kwadracik w rogu mówi, że jest parzysta, kółko – że nieparzysta: gdy wypełnione są wszystkie pola prócz jednego, ostatnia cyfra może być już tylko parzysta albo tylko nieparzysta. Klatki z tą samą literą mają tę samą sumę: mała klatka równa dużej ma duże cyfry, a duża małe.
 
 ## Palindromes
 
@@ -528,7 +528,7 @@ parity-sentence-both = W { $even ->
 } stoi cyfra parzysta, a w { $odd ->
     [1] polu z kołem
    *[other] każdym polu z kołem
-} – nieparzysta.
+} – nieparzysta.
 parity-spoken-even = { $n ->
     [one] Cyfra parzysta, z kwadratem: { $cells }
    *[other] Cyfry parzyste, każda z kwadratem: { $cells }
@@ -580,7 +580,7 @@ peaks-sentence-both = W { $greater ->
 } stoi cyfra większa niż we wszystkich polach, które stykają się z nim bokiem, a w { $smaller ->
     [1] polu z miseczką
    *[other] każdym polu z miseczką
-} – mniejsza.
+} – mniejsza.
 peaks-spoken-greater = { $n ->
     [one] Wzniesienie, z daszkiem: { $cells }
    *[other] Wzniesienia, każde z daszkiem: { $cells }
@@ -589,7 +589,7 @@ peaks-spoken-smaller = { $n ->
     [one] Dołek, z miseczką: { $cells }
    *[other] Dołki, każdy z miseczką: { $cells }
 }
-peaks-primer = Mały daszek nad cyfrą oznacza, że jest ona większa od cyfr po bokach, nad nią i pod nią; miseczka pod cyfrą – że jest mniejsza. Dwaj sąsiedzi w wierszu są różni, więc z dala od brzegu cyfra pod daszkiem to co najmniej 3, a zwykle znacznie więcej.
+peaks-primer = Mały daszek nad cyfrą oznacza, że jest ona większa od cyfr po bokach, nad nią i pod nią; miseczka pod cyfrą – że jest mniejsza. Dwaj sąsiedzi w wierszu są różni, więc z dala od brzegu cyfra pod daszkiem to co najmniej 3, a zwykle znacznie więcej.
 
 ## Pointing cells
 
@@ -621,7 +621,7 @@ quadruple-sentence = { $several ->
        *[other] każdym pierścieniu
     } występuje wśród cyfr czterech pól wokół niego
 }{ $repeats ->
-    [yes] , a powtórzona – co najmniej tyle razy, ile ją napisano
+    [yes] , a powtórzona – co najmniej tyle razy, ile ją napisano
    *[no] {""}
 }.
 quadruple-spoken = Pierścień { $digits } na wspólnym rogu pól: { $cells }
@@ -680,7 +680,7 @@ rise-or-fall-sentence-both = Tam, gdzie { COUNT($number) ->
 } z tej strony { COUNT($number) ->
     [few] tworzą
    *[other] tworzy
-} ciąg rosnący, a tam, gdzie się skracają – malejący{ $all ->
+} ciąg rosnący, a tam, gdzie się skracają – malejący{ $all ->
     [yes] ; od strony bez pasków nie tworzą one ciągu rosnącego ani malejącego
    *[no] {""}
 }.
@@ -690,7 +690,7 @@ rise-or-fall-spoken = { $n ->
 } { $side }: { $clues }
 rise-or-fall-rises = paski rosnące
 rise-or-fall-falls = paski malejące
-rise-or-fall-primer = Paski wydłużające się w stronę diagramu oznaczają, że trzy najbliższe cyfry rosną, licząc od tej strony, a skracające się – że maleją. Im większa cyfra, tym dłuższy pasek. W diagramie 9×9 z trzech rosnących cyfr pierwsza to najwyżej 7, a ostatnia co najmniej 3; dwa wzrosty o wspólnym polu w rogu razem zmniejszają w nim cyfrę. Gdy podano wszystkie paski, koniec bez nich oznacza zwrot: środkowa z trzech cyfr jest największa albo najmniejsza.
+rise-or-fall-primer = Paski wydłużające się w stronę diagramu oznaczają, że trzy najbliższe cyfry rosną, licząc od tej strony, a skracające się – że maleją. Im większa cyfra, tym dłuższy pasek. W diagramie 9×9 z trzech rosnących cyfr pierwsza to najwyżej 7, a ostatnia co najmniej 3; dwa wzrosty o wspólnym polu w rogu razem zmniejszają w nim cyfrę. Gdy podano wszystkie paski, koniec bez nich oznacza zwrot: środkowa z trzech cyfr jest największa albo najmniejsza.
 
 ## Rising runs
 
@@ -715,7 +715,7 @@ same-sum-line-sentence = Wzdłuż { $n ->
    *[other] każdej linii równych sum
 } cyfry w każdych { CASE($number, "genitive") } kolejnych polach dają tę samą sumę.
 same-sum-line-spoken = Linia równych sum: { $line }
-same-sum-line-primer = Cyfry w każdych kilku kolejnych polach toru kolejowego – w trzech, jeśli reguła nie mówi inaczej – dają tę samą sumę. Przesuń się o jedno pole: jedna cyfra ubywa z sumy, druga przybywa, więc są równe. Przy trzech polach pierwsze, czwarte i siódme mają tę samą cyfrę, drugie i piąte inną; co jest wykluczone w jednym z nich, jest wykluczone we wszystkich.
+same-sum-line-primer = Cyfry w każdych kilku kolejnych polach toru kolejowego – w trzech, jeśli reguła nie mówi inaczej – dają tę samą sumę. Przesuń się o jedno pole: jedna cyfra ubywa z sumy, druga przybywa, więc są równe. Przy trzech polach pierwsze, czwarte i siódme mają tę samą cyfrę, drugie i piąte inną; co jest wykluczone w jednym z nich, jest wykluczone we wszystkich.
 
 ## Sandwich sums
 
@@ -731,7 +731,7 @@ sandwich-spoken = { $n ->
     [one] Suma kanapkowa
    *[other] Sumy kanapkowe
 } { $side }: { $clues }
-sandwich-primer = Liczba przy wierszu lub kolumnie to suma cyfr między najmniejszą a największą cyfrą; w diagramie 9×9 tymi kromkami są 1 i 9, w dowolnej kolejności. Suma 0 znaczy, że stoją obok siebie, suma 35 – że stoją na obu końcach. Zacznij od pytania, ile cyfr może dać tę sumę, bo tyle pól dzieli kromki.
+sandwich-primer = Liczba przy wierszu lub kolumnie to suma cyfr między najmniejszą a największą cyfrą; w diagramie 9×9 tymi kromkami są 1 i 9, w dowolnej kolejności. Suma 0 znaczy, że stoją obok siebie, suma 35 – że stoją na obu końcach. Zacznij od pytania, ile cyfr może dać tę sumę, bo tyle pól dzieli kromki.
 
 ## Skyscrapers
 
@@ -773,7 +773,7 @@ square-block-lines-columns = przy paskach pionowych kolumny
 square-block-spoken-magic = Kwadrat magiczny: { $cells }
 square-block-spoken-rows = Kwadrat o równych wierszach: { $cells }
 square-block-spoken-columns = Kwadrat o równych kolumnach: { $cells }
-square-block-primer = Podwójna linia otacza kwadrat, a znak mówi, co ma w nim tę samą sumę: paski poziome – wiersze, paski pionowe – kolumny, gwiazdka – wiersze, kolumny i obie przekątne. Cyfry mogą się powtarzać, o ile pozwalają na to wiersze, kolumny i bloki diagramu. W kwadracie z gwiazdką suma jest trzy razy większa od środkowej cyfry. Gdy kwadrat jest całym blokiem diagramu 9×9, trzy równe wiersze dają po 15.
+square-block-primer = Podwójna linia otacza kwadrat, a znak mówi, co ma w nim tę samą sumę: paski poziome – wiersze, paski pionowe – kolumny, gwiazdka – wiersze, kolumny i obie przekątne. Cyfry mogą się powtarzać, o ile pozwalają na to wiersze, kolumny i bloki diagramu. W kwadracie z gwiazdką suma jest trzy razy większa od środkowej cyfry. Gdy kwadrat jest całym blokiem diagramu 9×9, trzy równe wiersze dają po 15.
 
 ## Sum marks
 

@@ -77,13 +77,13 @@ leaves-hidden-single = Cyfrze { $digit } { CASE($house, "where") } zostaje więc
     .b = { CASE($house, "where") } zostaje dla { $digit } już tylko { $cell }.
     .c = Zatem cyfra { $digit } { CASE($house, "where") } musi stać w { $cell }.
 
-opens-last-cell = Do ostatniego pola { CASE($house, "genitive") }, { $cell }, trafia { $digit }.
-opens-naked-single = W { $cell } zostaje sama cyfra { $digit }.
-    .b = Teraz w { $cell } może stać tylko { $digit }.
-opens-hidden-single = Jedynym miejscem dla { $digit } { CASE($house, "where") } zostaje { $cell }.
+opens-last-cell = Ostatnie wolne pole { CASE($house, "genitive") } to { $cell }; trafia tam { $digit }.
+opens-naked-single = W polu { $cell } zostaje sama cyfra { $digit }.
+    .b = Teraz w polu { $cell } może stać tylko { $digit }.
+opens-hidden-single = Jedynym miejscem dla { $digit } { CASE($house, "where") } zostaje pole { $cell }.
     .b = Teraz { $house } ma jedno miejsce dla { $digit }: { $cell }.
-    .c = Dzięki temu cyfra { $digit } { CASE($house, "where") } trafia do { $cell }.
-    .d = Tak więc { CASE($house, "where") } cyfra { $digit } stoi w { $cell }.
+    .c = Dzięki temu cyfra { $digit } { CASE($house, "where") } trafia do pola { $cell }.
+    .d = Tak więc { CASE($house, "where") } cyfra { $digit } stoi w polu { $cell }.
 
 run-starts = Na początek cyfra { $digit }: { $cells }.
 run-completes = Ostatnie cyfry { $digit } trafiają do { $cells }.
@@ -118,30 +118,30 @@ run-with-images-alike = Cyfra { $digit } trafia do { $cells }, a przez symetri�
 
 starts-here = Tu jest początek.
 starts-in-house = Na początek cyfra { $digit } { CASE($house, "where") }: { COUNT($lookers) ->
-    [one] cyfra { $digit } w { $lookers } zostawia
-   *[other] cyfry { $digit } w { $lookers } zostawiają
-} tylko { $cell }.
-seen-last-cell = { CASE($house, "where") } brakuje tylko cyfry { $digit }, która trafia do { $cell }.
+    [one] cyfra { $digit } w polu { $lookers } zostawia
+   *[other] cyfry { $digit } w polach { $lookers } zostawiają
+} tylko pole { $cell }.
+seen-last-cell = { CASE($house, "where") } brakuje tylko cyfry { $digit }, która trafia do pola { $cell }.
 seen-lookers = { COUNT($lookers) ->
-    [one] Cyfra { $digit } w { $lookers } zostawia
-   *[other] Cyfry { $digit } w { $lookers } zostawiają
-} { CASE($house, "where") } dla { $digit } tylko { $cell }.
+    [one] Cyfra { $digit } w polu { $lookers } zostawia
+   *[other] Cyfry { $digit } w polach { $lookers } zostawiają
+} { CASE($house, "where") } dla { $digit } tylko pole { $cell }.
 seen-lookers-struck = { COUNT($lookers) ->
-    [one] Cyfra { $digit }
-   *[other] Cyfry { $digit }
-} w { $lookers } oraz wcześniejsze skreślenia zostawiają { CASE($house, "where") } dla { $digit } tylko { $cell }.
+    [one] Cyfra { $digit } w polu
+   *[other] Cyfry { $digit } w polach
+} { $lookers } oraz wcześniejsze skreślenia zostawiają { CASE($house, "where") } dla { $digit } tylko pole { $cell }.
 seen-lookers-marked = { COUNT($lookers) ->
-    [one] Cyfra { $digit }
-   *[other] Cyfry { $digit }
-} w { $lookers } oraz znaki zostawiają { CASE($house, "where") } dla { $digit } tylko { $cell }.
+    [one] Cyfra { $digit } w polu
+   *[other] Cyfry { $digit } w polach
+} { $lookers } oraz znaki zostawiają { CASE($house, "where") } dla { $digit } tylko pole { $cell }.
 seen-lookers-struck-marked = { COUNT($lookers) ->
-    [one] Cyfra { $digit }
-   *[other] Cyfry { $digit }
-} w { $lookers }, znaki i wcześniejsze skreślenia zostawiają { CASE($house, "where") } dla { $digit } tylko { $cell }.
-seen-struck = Wcześniejsze skreślenia zostawiają { CASE($house, "where") } dla { $digit } tylko { $cell }.
-seen-marked = Znaki zostawiają { CASE($house, "where") } dla { $digit } tylko { $cell }.
-seen-struck-marked = Znaki i wcześniejsze skreślenia zostawiają { CASE($house, "where") } dla { $digit } tylko { $cell }.
-seen-in-cell = { $held }, więc w { $cell } może stać tylko { $digit }.
+    [one] Cyfra { $digit } w polu
+   *[other] Cyfry { $digit } w polach
+} { $lookers }, znaki i wcześniejsze skreślenia zostawiają { CASE($house, "where") } dla { $digit } tylko pole { $cell }.
+seen-struck = Wcześniejsze skreślenia zostawiają { CASE($house, "where") } dla { $digit } tylko pole { $cell }.
+seen-marked = Znaki zostawiają { CASE($house, "where") } dla { $digit } tylko pole { $cell }.
+seen-struck-marked = Znaki i wcześniejsze skreślenia zostawiają { CASE($house, "where") } dla { $digit } tylko pole { $cell }.
+seen-in-cell = { $held }, więc w polu { $cell } może stać tylko { $digit }.
 held-first = { $house } ma już { $digits }
 held-next = { $house } ma { $digits }
 held-first-others = inne widoczne pola mają już { $digits }
