@@ -119,6 +119,7 @@ house-box = { $place ->
 # Houses that a rule adds.
 house-of-rule = { $noun } від клітинки { $cell }
     .genitive = { CASE($noun, "genitive") } від клітинки { $cell }
+    .accusative = { CASE($noun, "accusative") } від клітинки { $cell }
     .where = у { CASE($noun, "locative") } від клітинки { $cell }
 house-diagonals-falling = спадна діагональ
     .genitive = спадної діагоналі
@@ -168,7 +169,7 @@ whole-grid = уся сітка
 
 mark-line = { $noun } { $first }–{ $last }
 mark-at = { $value ->
-    [none] { $noun } у клітинці { $cell }
+    [none] { $noun } в клітинці { $cell }
    *[other] { $noun } { $value } у клітинці { $cell }
 }
 mark-between = { $value ->
@@ -439,7 +440,7 @@ technique-beyond = крок поза драбиною прийомів
        *[other] кроків
     } поза драбиною прийомів
 
-## Kinds of rules: one mark, several, the heading. Genitive and locative are for those that houses are named by; “межа без
+## Kinds of rules: one mark, several, the heading. Genitive, accusative and locative are for those that houses are named by; “межа без
 ## крапки”, too.
 
 kind-arithmetic-cage = арифметична рамка
@@ -521,6 +522,7 @@ kind-extra-region = додаткова область
     .title = Додаткові області
     .gender = feminine
     .genitive = додаткової області
+    .accusative = додаткову область
     .locative = додатковій області
 kind-first-seen = підказка з краю
     .many = підказки з краю
