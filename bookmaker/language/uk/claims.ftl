@@ -22,8 +22,8 @@ impossible = з цифрою { OR($digits) } у клітинці { OR($cells) }
 
 ## Singles
 
-claim-last-cell = Остання вільна клітинка { CASE($house, "genitive") } — { $cell }; туди стає { $digit }.
-claim-hidden-single = { CASE($house, "where") } цифра { $digit } пасує тільки до клітинки { $cell }.
+claim-last-cell = Остання вільна клітинка { CASE($house, "genitive") } — { $cell }; туди йде { $digit }.
+claim-hidden-single = { CASE($house, "where") } цифра { $digit } можлива тільки в клітинці { $cell }.
 claim-naked-single = У клітинці { $cell } можлива вже тільки цифра { $digit }.
 claim-fixed = { $mark } не { GENDER($mark) ->
     [plural] лишають
@@ -66,8 +66,8 @@ claim-seen-by-all--knight = { CASE($house, "where") } цифра { $digit } ст
     [one] клітинку
    *[other] клітинки
 } { $gone-cells } в рядку, стовпці чи блоці або ходом коня, тому { $gone }.
-claim-pivot-wing--xy-wing = Хай що стоїть у клітинці { $pivot }, цифра { $digit } стає в клітинку { OR($wings) }, тому { $gone }.
-claim-pivot-wing--xyz-wing = Хай що стоїть у клітинці { $pivot }, цифра { $digit } стає туди або в клітинку { OR($wings) }, тому { $gone }.
+claim-pivot-wing--xy-wing = Хай що стоїть у клітинці { $pivot }, цифра { $digit } йде в клітинку { OR($wings) }, тому { $gone }.
+claim-pivot-wing--xyz-wing = Хай що стоїть у клітинці { $pivot }, цифра { $digit } йде туди або в клітинку { OR($wings) }, тому { $gone }.
 claim-linked-wing = { CASE($house, "where") } цифра { $joined } стоїть у клітинці { OR($link) }, тому клітинки { $pair } не можуть обидві містити { $joined }; в одній із них стоїть { $digit }, тож { $gone }.
 claim-chain = Якщо в клітинці { $start-cell } не стоїть { $start-digit }, то { $trues }. Отже, { $start } або { $end }, а в обох випадках { $gone }.
 claim-chain-to-itself = Якщо в клітинці { $start-cell } не стоїть { $start-digit }, то всупереч цьому { $trues }. Отже, { $start }, тому { $gone }.
@@ -95,7 +95,7 @@ end-nothing-fits = { $mark } вже не { GENDER($mark) ->
     [neuter] може бути доповнене
    *[other] може бути доповнений
 }
-then-in-house = { CASE($house, "where") } цифра { $digit } стає в клітинку { $cell }
+then-in-house = { CASE($house, "where") } цифра { $digit } йде в клітинку { $cell }
 then-last = у клітинці { $cell } може стояти тільки { $digit }
 then-by-mark = { $mark } { GENDER($mark) ->
     [plural] лишають
@@ -316,7 +316,7 @@ claim-steps = { $mark } { GENDER($mark) ->
 claim-first-digits = { $mark } { COUNT($digits) ->
     [one] мусить починатися з цифри { $digits }
    *[other] може починатися тільки з цифри { OR($digits) }
-}, а продовження має до неї пасувати, тому { $gone }.
+}, а продовження має з нею узгоджуватися, тому { $gone }.
 claim-counts-to = { $mark } може вести тільки до місця { OR($places) }, а клітинка { $first } його відлічує, тому { $gone }.
 claim-counts-to--pointing = { $mark } може вести тільки до місця { OR($places) }, тому { $gone }.
 claim-apart = { $mark } { GENDER($mark) ->
@@ -332,5 +332,5 @@ apart-cells = { $number } { $n ->
     [few] клітинки
    *[other] клітинок
 }
-claim-held-by-rest = { CASE($rest, "where") } кожна цифра теж стоїть один раз, а { $digit } пасує там тільки до клітинки { $cell }, тому { $gone }.
+claim-held-by-rest = { CASE($rest, "where") } кожна цифра теж стоїть один раз, а { $digit } можлива там тільки в клітинці { $cell }, тому { $gone }.
 claim-held-by-rest-settled = { CASE($rest, "where") } кожна цифра теж стоїть один раз, а { $digit } вже стоїть там у клітинці { $cell }, тому { $gone }.

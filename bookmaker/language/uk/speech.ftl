@@ -15,7 +15,7 @@ spoken-crossing = { $rows } { $columns }
 # Stretches of a line, from the first cell to the last.
 spoken-along-row = рядок { $row } стовпці { $first } до { $last }
 spoken-along-column = рядки { $first } до { $last } стовпець { $column }
-spoken-diagonally = { $first } навскоси – { $last }
+spoken-diagonally = { $first } навскоси — { $last }
 # Borders between two cells of one row or column.
 spoken-pair = { $one } і { $other }
 spoken-borders-row = у рядку { $number } між стовпцями { $between }

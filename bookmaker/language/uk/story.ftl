@@ -5,17 +5,17 @@
 table-boxes = Сітка { $size }×{ $size } { $givens ->
     [0] без заданих цифр
     [1] з однією заданою цифрою
-   *[other] із заданими цифрами, їх { $givens }
+   *[other] із { $givens } заданими цифрами
 }.
 table-irregular = Сітка { $size }×{ $size } з нерегулярними областями, { $givens ->
     [0] без заданих цифр
     [1] з однією заданою цифрою
-   *[other] із заданими цифрами, їх { $givens }
+   *[other] із { $givens } заданими цифрами
 }. Області позначено літерами від A в тому порядку, у якому вони трапляються в рядках.
 table-none = Сітка { $size }×{ $size } без блоків, { $givens ->
     [0] без заданих цифр
     [1] з однією заданою цифрою
-   *[other] із заданими цифрами, їх { $givens }
+   *[other] із { $givens } заданими цифрами
 }.
 symmetry = { $turn } переводить головоломку саму в себе, тому більшість кроків трапляється парами.
 symmetry-relabelled = { $turn }, причому { $cycles }, переводить головоломку саму в себе, тому більшість кроків трапляється парами.
@@ -49,29 +49,29 @@ times = { $n ->
 
 ## Placements
 
-places-last-of-digit = Остання цифра { $digit } стає в { $cell }.
+places-last-of-digit = Остання цифра { $digit } йде в { $cell }.
     .b = { CASE($house, "where") } остання цифра { $digit } займає { $cell }.
-places-last-cell = В останню клітинку { CASE($house, "genitive") }, { $cell }, стає { $digit }.
-    .b = { CASE($house, "where") } бракує тільки цифри { $digit }, яка стає в { $cell }.
+places-last-cell = В останню клітинку { CASE($house, "genitive") }, { $cell }, йде { $digit }.
+    .b = { CASE($house, "where") } бракує тільки цифри { $digit }, яка йде в { $cell }.
     .c = { CASE($house, "accusative") } замикає { $digit } у { $cell }.
 places-naked-single = У { $cell } може стояти тільки { $digit }.
-    .b = До { $cell } не пасує нічого, крім { $digit }.
-places-hidden-single = { CASE($house, "where") } цифра { $digit } пасує тільки до { $cell }.
+    .b = У { $cell } не підходить нічого, крім { $digit }.
+places-hidden-single = { CASE($house, "where") } цифра { $digit } можлива тільки в { $cell }.
     .b = { $house } має одне місце для { $digit }: { $cell }.
-    .c = Цифра { $digit } { CASE($house, "where") } стає в { $cell }.
+    .c = Цифра { $digit } { CASE($house, "where") } йде в { $cell }.
 # The same where more of the passage stands before it.
-then-last-of-digit = Потім остання цифра { $digit } стає в { $cell }.
+then-last-of-digit = Потім остання цифра { $digit } йде в { $cell }.
     .b = { CASE($house, "where") } остання цифра { $digit } займає { $cell }.
-then-last-cell = В останню клітинку { CASE($house, "genitive") }, { $cell }, стає { $digit }.
-    .b = { CASE($house, "where") } бракує вже тільки цифри { $digit }, яка стає в { $cell }.
+then-last-cell = В останню клітинку { CASE($house, "genitive") }, { $cell }, йде { $digit }.
+    .b = { CASE($house, "where") } бракує вже тільки цифри { $digit }, яка йде в { $cell }.
     .c = { CASE($house, "accusative") } замикає { $digit } у { $cell }.
-    .d = Далі в останню клітинку { CASE($house, "genitive") }, { $cell }, стає { $digit }.
+    .d = Далі в останню клітинку { CASE($house, "genitive") }, { $cell }, йде { $digit }.
 then-naked-single = Тепер у { $cell } може стояти тільки { $digit }.
-    .b = До { $cell } не пасує нічого, крім { $digit }.
-then-hidden-single = { CASE($house, "where") } цифра { $digit } пасує тільки до { $cell }.
+    .b = У { $cell } не підходить нічого, крім { $digit }.
+then-hidden-single = { CASE($house, "where") } цифра { $digit } можлива тільки в { $cell }.
     .b = Тепер { $house } має одне місце для { $digit }: { $cell }.
-    .c = Цифра { $digit } { CASE($house, "where") } стає в { $cell }.
-    .d = Далі { CASE($house, "where") } цифра { $digit } пасує тільки до { $cell }.
+    .c = Цифра { $digit } { CASE($house, "where") } йде в { $cell }.
+    .d = Далі { CASE($house, "where") } цифра { $digit } можлива тільки в { $cell }.
 
 leaves-last-cell = Отже, для { $cell }, останньої клітинки { CASE($house, "genitive") }, лишається { $digit }.
 leaves-naked-single = Отже, у { $cell } лишається тільки { $digit }.
@@ -80,29 +80,29 @@ leaves-hidden-single = Отже, цифрі { $digit } { CASE($house, "where") }
     .b = { CASE($house, "where") } для { $digit } лишається вже тільки { $cell }.
     .c = Тому цифра { $digit } { CASE($house, "where") } мусить стояти в { $cell }.
 
-opens-last-cell = Остання вільна клітинка { CASE($house, "genitive") } — { $cell }; туди стає { $digit }.
+opens-last-cell = Остання вільна клітинка { CASE($house, "genitive") } — { $cell }; туди йде { $digit }.
 opens-naked-single = У клітинці { $cell } лишається сама цифра { $digit }.
     .b = Тепер у клітинці { $cell } може стояти тільки { $digit }.
 opens-hidden-single = Єдиним місцем для { $digit } { CASE($house, "where") } лишається клітинка { $cell }.
     .b = Тепер { $house } має одне місце для { $digit }: { $cell }.
-    .c = Завдяки цьому цифра { $digit } { CASE($house, "where") } стає в клітинку { $cell }.
+    .c = Завдяки цьому цифра { $digit } { CASE($house, "where") } йде в клітинку { $cell }.
     .d = Отже, { CASE($house, "where") } цифра { $digit } стоїть у клітинці { $cell }.
 
 run-starts = Для початку цифра { $digit }: { $cells }.
-run-completes = Останні цифри { $digit } стають у { $cells }.
+run-completes = Останні цифри { $digit } йдуть у { $cells }.
     .b = Бракує ще { COUNT($count) ->
-        [one] однієї цифри { $digit }, яка стає
-       *[other] { CASE($count, "genitive") } цифр { $digit }, які стають
+        [one] однієї цифри { $digit }, яка йде
+       *[other] { CASE($count, "genitive") } цифр { $digit }, які йдуть
     } у { $cells }.
     .c = Усі цифри { $digit } довершують { $cells }.
 run-chained = Одна цифра { $digit } веде до наступної: { $cells }.
     .b = Цифри { $digit } випливають одна з одної: { $cells }.
 run-band = Перегляд цифр { $digit } у { $band } дає { $cells }.
-    .b = У { $band } цифри { $digit } стають у { $cells }.
+    .b = У { $band } цифри { $digit } йдуть у { $cells }.
 run = Далі цифра { $digit }: { $cells }.
     .b = Перегляд цифр { $digit } дає { $cells }.
     .c = Потім цифра { $digit }: { $cells }.
-    .d = Наступні цифри { $digit } стають у { $cells }.
+    .d = Наступні цифри { $digit } йдуть у { $cells }.
 # In the locative, behind “у”.
 band-top = верхній смузі блоків
 band-middle = середній смузі блоків
@@ -113,18 +113,18 @@ band-right = правому стовпчику блоків
 fills = { $house } заповнюється до кінця: { $placed }.
     .b = { CASE($house, "accusative") } доповнює { $placed }.
 
-with-image-last-cell = В останню клітинку { CASE($house, "genitive") }, { $cell }, стає { $digit }, а за симетрією в { $image } стає { $other }.
+with-image-last-cell = В останню клітинку { CASE($house, "genitive") }, { $cell }, йде { $digit }, а за симетрією в { $image } йде { $other }.
 with-image-naked-single = У { $cell } може стояти тільки { $digit }, а за симетрією в { $image } тільки { $other }.
-with-image-hidden-single = { CASE($house, "where") } цифра { $digit } пасує тільки до { $cell }, а за симетрією { $other } стає в { $image }.
-run-with-images = Цифра { $digit } стає в { $cells }, а за симетрією { $other } в { $images }.
-run-with-images-alike = Цифра { $digit } стає в { $cells }, а за симетрією також у { $images }.
+with-image-hidden-single = { CASE($house, "where") } цифра { $digit } можлива тільки в { $cell }, а за симетрією { $other } йде в { $image }.
+run-with-images = Цифра { $digit } йде в { $cells }, а за симетрією { $other } в { $images }.
+run-with-images-alike = Цифра { $digit } йде в { $cells }, а за симетрією також у { $images }.
 
 starts-here = Починаємо тут.
 starts-in-house = Для початку цифра { $digit } { CASE($house, "where") }: { COUNT($lookers) ->
     [one] цифра { $digit } у клітинці { $lookers } лишає
    *[other] цифри { $digit } у клітинках { $lookers } лишають
 } тільки клітинку { $cell }.
-seen-last-cell = { CASE($house, "where") } бракує тільки цифри { $digit }, яка стає в клітинку { $cell }.
+seen-last-cell = { CASE($house, "where") } бракує тільки цифри { $digit }, яка йде в клітинку { $cell }.
 seen-lookers = { COUNT($lookers) ->
     [one] Цифра { $digit } у клітинці { $lookers } лишає
    *[other] Цифри { $digit } у клітинках { $lookers } лишають
@@ -213,8 +213,8 @@ stuck-long = При { $filled } заповнених клітинках не л�
 stuck-long-at-start = На початку немає жодного одинака. Ось що знадобиться: { $steps }.
 crux = Тепер важкий момент: при { $filled } заповнених клітинках одинаків більше немає. Ось що знадобиться: { $steps }.
 crux-at-start = Тепер важкий момент: на початку немає жодного одинака. Ось що знадобиться: { $steps }.
-aim-hidden-single = Мета — цифра { $digit } { CASE($house, "where") }: вона стане в { $cell }, коли зникне з { $rival-cells }.
-aim-naked-single = Мета — { $cell }: там стане { $digit }, коли { COUNT($rival-digits) ->
+aim-hidden-single = Мета — цифра { $digit } { CASE($house, "where") }: вона піде в { $cell }, коли зникне з { $rival-cells }.
+aim-naked-single = Мета — { $cell }: там стоятиме { $digit }, коли { COUNT($rival-digits) ->
     [one] зникне
    *[other] зникнуть
 } { $rival-digits }.
@@ -229,9 +229,9 @@ same-holds = Так само { GENDER($mark) ->
    *[other] діє
 } { $mark }, тому { $gone }.
 by-symmetry = За симетрією { $gone }.
-by-symmetry-places = За симетрією в { $cell } стає { $digit }.
-by-symmetry-opens = За симетрією { $gone }, а в { $cell } стає { $digit }.
-    .b = У відбитті так само: { $gone }, а в { $cell } стає { $digit }.
+by-symmetry-places = За симетрією в { $cell } йде { $digit }.
+by-symmetry-opens = За симетрією { $gone }, а в { $cell } йде { $digit }.
+    .b = У відбитті так само: { $gone }, а в { $cell } йде { $digit }.
 follow-end = Тепер { CASE($number, "neuter") } { COUNT($number) ->
     [few] припущення
    *[other] припущень
