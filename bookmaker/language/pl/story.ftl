@@ -227,8 +227,8 @@ same-holds = Tak samo { GENDER($mark) ->
 } { $mark }, więc { $gone }.
 by-symmetry = Przez symetrię { $gone }.
 by-symmetry-places = Przez symetrię do { $cell } trafia { $digit }.
-by-symmetry-opens = Przez symetrię { $gone }, a do { $cell } trafia { $digit }.
-    .b = W odbiciu jest tak samo: { $gone }, a do { $cell } trafia { $digit }.
+by-symmetry-opens = Przez symetrię { $gone }, więc do { $cell } trafia { $digit }.
+    .b = W odbiciu jest tak samo: { $gone }, więc do { $cell } trafia { $digit }.
 follow-end = Teraz { $number } { COUNT($number) ->
     [few] założenia
    *[other] założeń

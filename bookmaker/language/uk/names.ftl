@@ -9,14 +9,14 @@ alphabet = а б в г ґ д е є ж з и і ї й к л м н о п р с т 
 ## Lists
 
 list-more = { $most }, { $next }
-list-and = { $most } і { $last }
+list-and = { $most } і { $last }
 list-or = { $most } або { $last }
 # Cells that hold the same digit.
 list-alike = { $most } як { $last }
 # Clauses that hold commas or “and” themselves.
 clauses-more = { $most }, { $next }
-clauses-or = { $most } або { $last }
-clauses-and = { $most }, а { $last }
+clauses-or = { $most } чи { $last }
+clauses-and = { $most }, а { $last }
 
 # How many things, in words as far as twelve; feminine, for most of what is counted is “клітинка”, “головоломка”, “цифра”.
 # The genitive is the locative, too.
@@ -65,21 +65,21 @@ number = { $n ->
 
 # Four digits in a row, or more.
 digits-run = { $first }–{ $last }
-candidate = { $digit } у клітинці { $cell }
-placed = { $digits } в { $cells }
-tried = { OR($digits) } у клітинці { OR($cells) }
+candidate = { $digit } у клітинці { $cell }
+placed = { $digits } в { $cells }
+tried = { OR($digits) } у клітинці { OR($cells) }
 
 ## Houses
 
 house-row = рядок { $number }
     .genitive = рядка { $number }
-    .where = у рядку { $number }
+    .where = у рядку { $number }
 house-column = стовпець { $number }
     .genitive = стовпця { $number }
-    .where = у стовпці { $number }
+    .where = у стовпці { $number }
 house-region = область { $letter }
     .genitive = області { $letter }
-    .where = в області { $letter }
+    .where = в області { $letter }
 house-box = { $place ->
     [middle-centre] середній блок
     [top-left] лівий верхній блок
@@ -105,22 +105,22 @@ house-box = { $place ->
        *[other] блока від клітинки { $cell }
     }
     .where = { $place ->
-        [middle-centre] у середньому блоці
-        [top-left] у лівому верхньому блоці
-        [top-centre] у середньому верхньому блоці
-        [top-right] у правому верхньому блоці
-        [middle-left] у лівому середньому блоці
-        [middle-right] у правому середньому блоці
-        [bottom-left] у лівому нижньому блоці
-        [bottom-centre] у середньому нижньому блоці
-        [bottom-right] у правому нижньому блоці
-       *[other] у блоці від клітинки { $cell }
+        [middle-centre] у середньому блоці
+        [top-left] у лівому верхньому блоці
+        [top-centre] у середньому верхньому блоці
+        [top-right] у правому верхньому блоці
+        [middle-left] у лівому середньому блоці
+        [middle-right] у правому середньому блоці
+        [bottom-left] у лівому нижньому блоці
+        [bottom-centre] у середньому нижньому блоці
+        [bottom-right] у правому нижньому блоці
+       *[other] у блоці від клітинки { $cell }
     }
 # Houses that a rule adds.
 house-of-rule = { $noun } від клітинки { $cell }
     .genitive = { CASE($noun, "genitive") } від клітинки { $cell }
     .accusative = { CASE($noun, "accusative") } від клітинки { $cell }
-    .where = у { CASE($noun, "locative") } від клітинки { $cell }
+    .where = у { CASE($noun, "locative") } від клітинки { $cell }
 house-diagonals-falling = спадна діагональ
     .genitive = спадної діагоналі
     .accusative = спадну діагональ
@@ -129,9 +129,9 @@ house-diagonals-rising = висхідна діагональ
     .genitive = висхідної діагоналі
     .accusative = висхідну діагональ
     .where = на висхідній діагоналі
-house-disjoint-groups = набір клітинок № { $number } з кожного блока
-    .genitive = набору клітинок № { $number } з кожного блока
-    .where = у наборі клітинок № { $number } з кожного блока
+house-disjoint-groups = набір клітинок № { $number } з кожного блока
+    .genitive = набору клітинок № { $number } з кожного блока
+    .where = у наборі клітинок № { $number } з кожного блока
 house-disjoint-groups-of-nine = набір { house-disjoint-groups-of-nine.which } клітинок блоків
     .which = { $n ->
         [1] лівих верхніх
@@ -145,38 +145,38 @@ house-disjoint-groups-of-nine = набір { house-disjoint-groups-of-nine.which
        *[9] правих нижніх
     }
     .genitive = набору { house-disjoint-groups-of-nine.which } клітинок блоків
-    .where = у наборі { house-disjoint-groups-of-nine.which } клітинок блоків
+    .where = у наборі { house-disjoint-groups-of-nine.which } клітинок блоків
 house-windows-rows = частина рядків { $number }–{ $last } поза вікнами
     .genitive = частини рядків { $number }–{ $last } поза вікнами
     .accusative = частину рядків { $number }–{ $last } поза вікнами
-    .where = у частині рядків { $number }–{ $last } поза вікнами
+    .where = у частині рядків { $number }–{ $last } поза вікнами
 house-windows-columns = частина стовпців { $number }–{ $last } поза вікнами
     .genitive = частини стовпців { $number }–{ $last } поза вікнами
     .accusative = частину стовпців { $number }–{ $last } поза вікнами
-    .where = у частині стовпців { $number }–{ $last } поза вікнами
-house-windows-crossing = перетин рядків і стовпців між вікнами
-    .genitive = перетину рядків і стовпців між вікнами
-    .where = на перетині рядків і стовпців між вікнами
+    .where = у частині стовпців { $number }–{ $last } поза вікнами
+house-windows-crossing = перетин рядків і стовпців між вікнами
+    .genitive = перетину рядків і стовпців між вікнами
+    .where = на перетині рядків і стовпців між вікнами
 houses-row = рядки { $numbers }
     .genitive = рядків { $numbers }
-    .where = у рядках { $numbers }
+    .where = у рядках { $numbers }
 houses-column = стовпці { $numbers }
     .genitive = стовпців { $numbers }
-    .where = у стовпцях { $numbers }
+    .where = у стовпцях { $numbers }
 whole-grid = уся сітка
 
 ## Marks, by where they are anchored. The gender “plural” tells that a verb is in the plural.
 
 mark-line = { $noun } { $first }–{ $last }
 mark-at = { $value ->
-    [none] { $noun } в клітинці { $cell }
-   *[other] { $noun } { $value } у клітинці { $cell }
+    [none] { $noun } в клітинці { $cell }
+   *[other] { $noun } { $value } у клітинці { $cell }
 }
 mark-between = { $value ->
-    [none] { $noun } між клітинками { $one } і { $other }
-   *[other] { $noun } { $value } між клітинками { $one } і { $other }
+    [none] { $noun } між клітинками { $one } і { $other }
+   *[other] { $noun } { $value } між клітинками { $one } і { $other }
 }
-mark-between-missing = межа без { CASE($noun, "genitive") } між клітинками { $one } і { $other }
+mark-between-missing = межа без { CASE($noun, "genitive") } між клітинками { $one } і { $other }
     .gender = feminine
 mark-outside = { $noun } { $value } { $side ->
     [left] ліворуч від рядка { $line }
@@ -208,35 +208,35 @@ marks = { $nouns }
 marks-king = хід короля
 marks-knight = хід коня
 marks-non-consecutive = заборона послідовних цифр
-mark-non-consecutive = межа між клітинками { $one } і { $other }
+mark-non-consecutive = межа між клітинками { $one } і { $other }
 mark-non-consecutive-whole = заборона послідовних цифр
-mark-border-values-sum = сума { $value } між клітинками { $one } і { $other }
+mark-border-values-sum = сума { $value } між клітинками { $one } і { $other }
     .gender = feminine
-mark-border-values-difference = різниця { $value } між клітинками { $one } і { $other }
+mark-border-values-difference = різниця { $value } між клітинками { $one } і { $other }
     .gender = feminine
-mark-border-values-product = добуток { $value } між клітинками { $one } і { $other }
+mark-border-values-product = добуток { $value } між клітинками { $one } і { $other }
     .gender = masculine
-mark-border-values-quotient = частка { $value } між клітинками { $one } і { $other }
+mark-border-values-quotient = частка { $value } між клітинками { $one } і { $other }
     .gender = feminine
-mark-border-values-missing = межа без числа між клітинками { $one } і { $other }
+mark-border-values-missing = межа без числа між клітинками { $one } і { $other }
     .gender = feminine
-mark-non-consecutive-corner = кут між клітинками { $one } і { $other }
+mark-non-consecutive-corner = кут між клітинками { $one } і { $other }
     .gender = masculine
 marks-no-doubles = заборона подвоєнь
-mark-no-doubles = межа між клітинками { $one } і { $other }
-mark-no-doubles-corner = кут між клітинками { $one } і { $other }
+mark-no-doubles = межа між клітинками { $one } і { $other }
+mark-no-doubles-corner = кут між клітинками { $one } і { $other }
     .gender = masculine
 mark-no-doubles-whole = заборона подвоєнь
 marks-barred-sums = заборона сум
-mark-barred-sums = межа між клітинками { $one } і { $other }
-mark-barred-sums-corner = кут між клітинками { $one } і { $other }
+mark-barred-sums = межа між клітинками { $one } і { $other }
+mark-barred-sums-corner = кут між клітинками { $one } і { $other }
     .gender = masculine
 mark-barred-sums-whole = заборона сум
-mark-dots-white = біла крапка між клітинками { $one } і { $other }
-mark-dots-black = чорна крапка між клітинками { $one } і { $other }
-mark-sum-marks-V = знак V між клітинками { $one } і { $other }
-mark-sum-marks-X = знак X між клітинками { $one } і { $other }
-mark-sum-marks-missing = межа без V і X між клітинками { $one } і { $other }
+mark-dots-white = біла крапка між клітинками { $one } і { $other }
+mark-dots-black = чорна крапка між клітинками { $one } і { $other }
+mark-sum-marks-V = знак V між клітинками { $one } і { $other }
+mark-sum-marks-X = знак X між клітинками { $one } і { $other }
+mark-sum-marks-missing = межа без V і X між клітинками { $one } і { $other }
     .gender = feminine
 mark-rise-or-fall-rise = підйом { $side ->
     [left] ліворуч від рядка { $line }
@@ -258,38 +258,38 @@ mark-rise-or-fall-missing = кінець без смужок { $side ->
 }
 mark-rising-run-joined = висхідні серії через клітинки { $cells }
     .gender = plural
-mark-parity-run-joined = серії парності з обох боків клітинок { $cells }
+mark-parity-run-joined = серії парності з обох боків клітинок { $cells }
     .gender = plural
-mark-rise-or-fall-joined = підйоми й спуски через клітинки { $cells }
+mark-rise-or-fall-joined = підйоми й спуски через клітинки { $cells }
     .gender = plural
-mark-inequality = знак між клітинками { $one } і { $other }
+mark-inequality = знак між клітинками { $one } і { $other }
 mark-inequality-joined = знаки між клітинками { $cells }
     .gender = plural
-mark-limits-joined = обмеження в клітинках { $cells }
+mark-limits-joined = обмеження в клітинках { $cells }
     .gender = plural
 mark-fortress-joined = фортеці при клітинках { $cells }
     .gender = plural
-mark-pointing = стрілка в клітинці { $cell }
-mark-parity-even = квадрат у клітинці { $cell }
+mark-pointing = стрілка в клітинці { $cell }
+mark-parity-even = квадрат у клітинці { $cell }
     .gender = masculine
-mark-parity-odd = круг у клітинці { $cell }
+mark-parity-odd = круг у клітинці { $cell }
     .gender = masculine
-mark-parity-joined = парні й непарні клітинки серед { $cells }
+mark-parity-joined = парні й непарні клітинки серед { $cells }
     .gender = plural
-mark-peaks-greater = дашок у клітинці { $cell }
-mark-peaks-smaller = чаша в клітинці { $cell }
+mark-peaks-greater = дашок у клітинці { $cell }
+mark-peaks-smaller = чаша в клітинці { $cell }
     .gender = feminine
-mark-peaks-joined = дашки й чаші в клітинках { $cells }
+mark-peaks-joined = дашки й чаші в клітинках { $cells }
     .gender = plural
 mark-cage-joined = рамки на клітинках { $cells }
     .gender = plural
-mark-arithmetic-cage = арифметична рамка { $value } у клітинці { $cell }
+mark-arithmetic-cage = арифметична рамка { $value } у клітинці { $cell }
 mark-arithmetic-cage-joined = арифметичні рамки на клітинках { $cells }
     .gender = plural
-mark-counting-area = лічильна ділянка { $value } у клітинці { $cell }
-mark-square-block-magic = магічний квадрат у клітинці { $cell }
-mark-open-cage-even = відкрита парна рамка в клітинці { $cell }
-mark-open-cage-odd = відкрита непарна рамка в клітинці { $cell }
+mark-counting-area = лічильна ділянка { $value } у клітинці { $cell }
+mark-square-block-magic = магічний квадрат у клітинці { $cell }
+mark-open-cage-even = відкрита парна рамка в клітинці { $cell }
+mark-open-cage-odd = відкрита непарна рамка в клітинці { $cell }
 mark-open-cage-lettered = набір рамок { $letter }
     .gender = masculine
 
@@ -373,24 +373,24 @@ technique-jellyfish = медуза
         [few] медузи
        *[other] медуз
     }
-technique-finned-x-wing = X-крило з плавцем
-    .one = X-крило з плавцем
+technique-finned-x-wing = X-крило з плавцем
+    .one = X-крило з плавцем
     .many = { CASE($count, "neuter") } { COUNT($count) ->
         [few] X-крила
        *[other] X-крил
-    } з плавцем
-technique-finned-swordfish = меч-риба з плавцем
-    .one = меч-риба з плавцем
+    } з плавцем
+technique-finned-swordfish = меч-риба з плавцем
+    .one = меч-риба з плавцем
     .many = { $count } { COUNT($count) ->
         [few] меч-риби
        *[other] меч-риб
-    } з плавцем
-technique-finned-jellyfish = медуза з плавцем
-    .one = медуза з плавцем
+    } з плавцем
+technique-finned-jellyfish = медуза з плавцем
+    .one = медуза з плавцем
     .many = { $count } { COUNT($count) ->
         [few] медузи
        *[other] медуз
-    } з плавцем
+    } з плавцем
 technique-xy-wing = XY-крило
     .one = XY-крило
     .many = { CASE($count, "neuter") } { COUNT($count) ->
@@ -421,12 +421,12 @@ technique-alternating-chain = почерговий ланцюжок
         [few] почергові ланцюжки
        *[other] почергових ланцюжків
     }
-technique-seen-by-all-places = клітинка, яку видно з усіх місць цифри
-    .one = клітинка, яку видно з усіх місць цифри
+technique-seen-by-all-places = клітинка, яку видно з усіх місць цифри
+    .one = клітинка, яку видно з усіх місць цифри
     .many = { $count } { COUNT($count) ->
         [few] клітинки
        *[other] клітинок
-    }, які видно з усіх місць цифри
+    }, які видно з усіх місць цифри
 technique-what-if = припущення
     .one = припущення
     .many = { CASE($count, "neuter") } { COUNT($count) ->
@@ -500,7 +500,7 @@ kind-difference-line = лінія різниць
     .gender = feminine
 kind-disjoint-groups = набір клітинок
     .many = набори клітинок
-    .title = Однакові місця в блоках
+    .title = Однакові місця в блоках
     .gender = masculine
     .genitive = набору клітинок
     .locative = наборі клітинок
@@ -524,21 +524,21 @@ kind-extra-region = додаткова область
     .genitive = додаткової області
     .accusative = додаткову область
     .locative = додатковій області
-kind-first-seen = підказка з краю
-    .many = підказки з краю
-    .title = Цифри з краю
+kind-first-seen = підказка з краю
+    .many = підказки з краю
+    .title = Цифри з краю
     .gender = feminine
 kind-fortress = фортеця
     .many = фортеці
     .title = Фортеці
     .gender = feminine
-kind-frame-product = добуток з краю
-    .many = добутки з краю
-    .title = Добутки з краю
+kind-frame-product = добуток з краю
+    .many = добутки з краю
+    .title = Добутки з краю
     .gender = masculine
-kind-frame-sum = сума з краю
-    .many = суми з краю
-    .title = Суми з краю
+kind-frame-sum = сума з краю
+    .many = суми з краю
+    .title = Суми з краю
     .gender = feminine
 kind-hinge-line = шарнірна лінія
     .many = шарнірні лінії
@@ -560,9 +560,9 @@ kind-limits = обмеження
     .many = обмеження
     .title = Обмеження
     .gender = neuter
-kind-low-high-line = лінія малих і великих цифр
-    .many = лінії малих і великих цифр
-    .title = Лінії малих і великих цифр
+kind-low-high-line = лінія малих і великих цифр
+    .many = лінії малих і великих цифр
+    .title = Лінії малих і великих цифр
     .gender = feminine
 kind-no-doubles = заборона подвоєнь
     .many = заборони подвоєнь
@@ -585,8 +585,8 @@ kind-palindrome = паліндром
     .title = Паліндроми
     .gender = masculine
 kind-parity = парна чи непарна клітинка
-    .many = парні й непарні клітинки
-    .title = Парні й непарні
+    .many = парні й непарні клітинки
+    .title = Парні й непарні
     .gender = feminine
 kind-parity-line = лінія парності
     .many = лінії парності
@@ -597,8 +597,8 @@ kind-parity-run = серія парності
     .title = Серії парності
     .gender = feminine
 kind-peaks = дашок або чаша
-    .many = дашки й чаші
-    .title = Горби й западини
+    .many = дашки й чаші
+    .title = Горби й западини
     .gender = masculine
 kind-pointing = клітинка зі стрілкою
     .many = клітинки зі стрілками
@@ -609,12 +609,12 @@ kind-quadruple = кільце
     .title = Кільця на кутах
     .gender = neuter
 kind-resting-thermometer = термометр із перепочинками
-    .many = термометри з перепочинками
-    .title = Термометри з перепочинками
+    .many = термометри з перепочинками
+    .title = Термометри з перепочинками
     .gender = masculine
 kind-rise-or-fall = підйом або спуск
-    .many = підйоми й спуски
-    .title = Підйоми й спуски
+    .many = підйоми й спуски
+    .title = Підйоми й спуски
     .gender = masculine
 kind-rising-run = висхідна серія
     .many = висхідні серії
