@@ -21,7 +21,15 @@ CELLS = 40
 """Cells of a line on a braille display (common practice, no source)."""
 
 _PLAIN = str.maketrans(
-    {"“": '"', "”": '"', "‘": "'", "’": "'", "–": "-", "—": "-", "×": "x", "…": "...", "\u00a0": " "}
+    {
+        **dict.fromkeys("“”„«»", '"'),
+        **dict.fromkeys("‘’‚‹›", "'"),
+        "–": "-",
+        "—": "-",
+        "×": "x",
+        "…": "...",
+        "\u00a0": " ",
+    }
 )
 """Signs that take several cells in computer braille, and those that stand for them."""
 

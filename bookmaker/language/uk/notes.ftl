@@ -1,0 +1,8 @@
+### What an editor is told of a path.
+
+note-lone-naked-single = При { $filled } заповнених клітинках на густо списаній сітці лишається тільки один відкритий одинак.
+note-narrow = При { $filled } заповнених клітинках { $n ->
+    [one] є один хід
+    [few] є { $n } ходи
+   *[other] є { $n } ходів
+}: { $technique }.
