@@ -108,10 +108,10 @@ class BookPuzzle:
         """What stands beside the number: the title, unless that is the number again."""
         return "" if self.numbered else self.title
 
-    @property
-    def named(self) -> str:
+    def named(self, words: Catalogue) -> str:
         """The number with the title, where it has one: “12: Low Tide”."""
-        return f"{self.number}: {self.heading}" if self.heading else str(self.number)
+        number = str(self.number)
+        return words.say("titled", title=number, what=self.heading) if self.heading else number
 
 
 @dataclass(frozen=True, slots=True)

@@ -166,7 +166,7 @@ def _read(part: Part, book: Book, pictured: bool) -> Iterator[Block]:
         case Keys():
             yield Heading(2, part.heading, "keys")
             for puzzle in book.puzzles:
-                yield Heading(3, words.say("key-to", name=puzzle.named), f"key-{puzzle.number}")
+                yield Heading(3, words.say("key-to", name=puzzle.named(words)), f"key-{puzzle.number}")
                 yield Board(puzzle, puzzle.solution) if puzzle.solution else paragraph(puzzle.flaw)
         case Credits():
             yield Heading(2, part.heading, "credits")
@@ -189,7 +189,7 @@ def _read(part: Part, book: Book, pictured: bool) -> Iterator[Block]:
 def puzzle_read(words: Catalogue, puzzle: BookPuzzle, level: int) -> Iterator[Block]:
     """A puzzle: who set it and how hard it is, its rules with their marks, its digits."""
     grid = puzzle.puzzle.grid
-    yield Heading(level, words.say("puzzle-named", name=puzzle.named), f"puzzle-{puzzle.number}")
+    yield Heading(level, words.say("puzzle-named", name=puzzle.named(words)), f"puzzle-{puzzle.number}")
     rating = puzzle.rating
     setter = words.say("set-by", setter=puzzle.setter) if puzzle.setter else ""
     hard = ""

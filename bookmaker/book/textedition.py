@@ -58,8 +58,9 @@ def braille_edition(book: Book) -> str:
     return _closed(whole)
 
 
-def _found(entry: Found) -> str:
-    return f"{entry.name}: {', '.join(str(puzzle.number) for puzzle in entry.puzzles)}"
+def _found(words: Catalogue, entry: Found) -> str:
+    numbers = words.joined([str(puzzle.number) for puzzle in entry.puzzles], "then")
+    return words.say("titled", title=entry.name, what=numbers)
 
 
 def _head(book: Book) -> tuple[str, ...]:
@@ -84,9 +85,12 @@ def _lines(words: Catalogue, block: Block) -> Iterator[str]:
         case Figure():
             pass
         case Found():
-            yield _found(block)
+            yield _found(words, block)
         case Numbered():
-            yield from ("", *(f"{puzzle.number}: {text}" for puzzle, text in block.entries))
+            yield from (
+                "",
+                *(words.say("titled", title=str(puzzle.number), what=text) for puzzle, text in block.entries),
+            )
         case Board():
             size = block.puzzle.puzzle.grid.size
             yield ""
@@ -111,10 +115,10 @@ def _braille(words: Catalogue, block: Block) -> Iterator[str]:
         case Figure():
             pass
         case Found():
-            yield from _short_lines(_found(block))
+            yield from _short_lines(_found(words, block))
         case Numbered():
             for puzzle, text in block.entries:
-                yield from _short_lines(in_short(words, f"{puzzle.number}: {text}"))
+                yield from _short_lines(in_short(words, words.say("titled", title=str(puzzle.number), what=text)))
         case Board():
             grid = block.puzzle.puzzle.grid
             across = grid.box[1] if grid.box else grid.size

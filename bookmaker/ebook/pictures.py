@@ -45,7 +45,7 @@ class Pictures:
     def grid(self, puzzle: BookPuzzle) -> Element:
         """The grid of a puzzle."""
         page = grid_picture(puzzle.puzzle, f"grid {puzzle.id}", language=self.language)
-        name = self.words.say("puzzle-named", name=puzzle.named)
+        name = self.words.say("puzzle-named", name=puzzle.named(self.words))
         content = svg_text(page, allowed(name), allowed(told(self.words, puzzle))).encode()
         how = "picture-told-in-words" if grid_read(self.words, puzzle.puzzle) else "picture-told-as-table"
         alt = self.words.say(how, number=str(puzzle.number))

@@ -144,7 +144,7 @@ def _chapter(words: Catalogue, chapter: Chapter, pictures: Pictures) -> Iterator
         yield Text(f"{name}.xhtml", title, element("body", opening), ((0, name, title),))
         depth = 1
     for puzzle in chapter.puzzles:
-        name, title = f"puzzle-{puzzle.number}", words.say("puzzle-named", name=puzzle.named)
+        name, title = f"puzzle-{puzzle.number}", words.say("puzzle-named", name=puzzle.named(words))
         yield Text(f"{name}.xhtml", title, element("body", _puzzle(words, puzzle, pictures)), ((depth, name, title),))
 
 

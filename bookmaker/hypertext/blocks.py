@@ -85,7 +85,8 @@ def elements_of(words: Catalogue, block: Block, leads: Leads, drawn: Drawn | Non
             yield element("p", f"{block.name}: ", _figures(words, block.puzzles, leads))
         case Numbered():
             for puzzle, text in block.entries:
-                yield element("p", to_puzzle(words, puzzle, str(puzzle.number), leads), f": {text}")
+                after = words.say("titled", title="", what=text)
+                yield element("p", to_puzzle(words, puzzle, str(puzzle.number), leads), after)
         case Board():
             puzzle = block.puzzle
             yield table_of(words, block)
@@ -126,7 +127,7 @@ def hints_unfolding(words: Catalogue, puzzle: BookPuzzle, leads: Leads, rank: in
         element("details", element("summary", title), element("p", hint))
         for title, hint in zip(wording.hint_levels(words), hints_read(words, puzzle), strict=True)
     )
-    heading = element(f"h{rank}", words.say("hints-for", name=puzzle.named))
+    heading = element(f"h{rank}", words.say("hints-for", name=puzzle.named(words)))
     return element("section", heading, told, element("p", back(words, puzzle, leads)), id=name)
 
 
