@@ -87,6 +87,7 @@ def book_puzzle(proof: Proof, hints: Hints | None, band_names: Sequence[str]) ->
         permission=wording.as_sentence(smart_quotes(entry.permission)),
         note=smart_quotes(entry.note),
         flaw=wording.flaw(proof.verdict),
+        word=wording.word_said(entry.word, entry.puzzle.grid) if entry.word and proof.solution else "",
         link=entry.link,
         rule_places=entry.rule_places,
         hints=hints,

@@ -36,7 +36,7 @@ from bookmaker.manifest.markup import Run, Runs
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import RuledPuzzle, Sample
 from bookmaker.rules.common.words.speech import cells_said
-from bookmaker.rules.common.words.wording import counted, symbol
+from bookmaker.rules.common.words.wording import counted, in_letters
 from bookmaker.solve.verdict import Solution
 
 _CELL = re.compile(r"\br(\d+)c(\d+)")
@@ -196,7 +196,9 @@ def puzzle_read(puzzle: BookPuzzle, level: int) -> Iterator[Block]:
         yield Listing(base_sentence(grid), tuple(_regions(grid)))
     for rule in puzzle.puzzle.rules:
         yield Listing(
-            f"{smart_quotes(rule.title)}: {smart_quotes(rule.sentence())}", tuple(rule.spoken(grid)), rule.key()
+            f"{smart_quotes(rule.title)}: {smart_quotes(in_letters(rule.sentence(), grid))}",
+            tuple(rule.spoken(grid)),
+            rule.key(),
         )
     yield Board(puzzle)
     yield from (paragraph(said) for said in (puzzle.note, puzzle.link) if said)
@@ -225,7 +227,7 @@ def figure_read(figure: WorkedFigure) -> str:
     grid = figure.sample.grid
     rows = (
         "row {} holds {}".format(
-            row + 1, ", ".join(symbol(figure.digits[grid.cell(row, c)]) for c in range(figure.columns))
+            row + 1, ", ".join(grid.symbol(figure.digits[grid.cell(row, c)]) for c in range(figure.columns))
         )
         for row in range(figure.rows)
     )
@@ -239,6 +241,6 @@ def _regions(grid: Grid) -> Iterator[str]:
 
 def _credit(puzzle: BookPuzzle, permission_said: bool) -> str:
     shown = f"first shown {puzzle.shown}" if puzzle.shown else ""
-    details = ", ".join(said for said in (puzzle.setter, shown) if said)
+    details = ", ".join(said for said in (puzzle.setter, shown, in_words(puzzle.word)) if said)
     said: Sequence[str] = (puzzle.title, details, "" if permission_said else puzzle.permission.rstrip("."))
     return ". ".join(words for words in said if words)

@@ -12,7 +12,6 @@ from typing import assert_never
 
 from bookmaker.book.contents import Book
 from bookmaker.book.reading import Block, Board, Figure, Found, Heading, Listing, Numbered, Words, read_parts
-from bookmaker.puzzle.grid import SYMBOLS
 
 CELLS = 40
 """Cells of a line on a braille display (common practice, no source)."""
@@ -86,11 +85,12 @@ def _lines(block: Block) -> Iterator[str]:
         case Numbered():
             yield from ("", *(f"{puzzle.number}: {text}" for puzzle, text in block.entries))
         case Board():
-            size = block.puzzle.puzzle.grid.size
+            grid = block.puzzle.puzzle.grid
+            size = grid.size
             yield ""
             for row in range(size):
                 digits = block.digits[row * size : (row + 1) * size]
-                yield f"Row {row + 1}: " + ", ".join(SYMBOLS[digit - 1] if digit else "blank" for digit in digits)
+                yield f"Row {row + 1}: " + ", ".join(grid.symbol(digit) if digit else "blank" for digit in digits)
         case _ as never:
             assert_never(never)
 
@@ -117,7 +117,7 @@ def _braille(block: Block) -> Iterator[str]:
             across = grid.box[1] if grid.box else grid.size
             for row in range(grid.size):
                 digits = block.digits[row * grid.size : (row + 1) * grid.size]
-                line = "".join(SYMBOLS[digit - 1] if digit else "." for digit in digits)
+                line = "".join(grid.symbol(digit) if digit else "." for digit in digits)
                 yield " ".join(line[at : at + across] for at in range(0, grid.size, across))
         case _ as never:
             assert_never(never)

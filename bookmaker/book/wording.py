@@ -13,7 +13,7 @@ from typing import assert_never
 from bookmaker.book.contents import BookPuzzle
 from bookmaker.book.smart_quotes import smart_quotes
 from bookmaker.manifest.dates import When
-from bookmaker.manifest.entries import Manifest
+from bookmaker.manifest.entries import HiddenWord, Manifest
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.common.words.wording import listed, sentence_case
@@ -76,9 +76,9 @@ CREDITED = " After the keys come the credits: when puzzles were first shown, and
 
 
 def with_credits_of_their_own(puzzles: Sequence[BookPuzzle]) -> tuple[BookPuzzle, ...]:
-    """The puzzles that were shown before or have a permission that is not that of all."""
+    """The puzzles that were shown before, spell a word or have a permission that is not that of all."""
     shared = shared_permission(puzzles)
-    return tuple(puzzle for puzzle in puzzles if puzzle.shown or (puzzle.permission and not shared))
+    return tuple(puzzle for puzzle in puzzles if puzzle.shown or puzzle.word or (puzzle.permission and not shared))
 
 
 def houses_said(grids: Iterable[Grid]) -> str:
@@ -127,6 +127,24 @@ _BOXLESS = tuple(
 """What is said of rows and columns alone, in place of rows, columns and boxes."""
 
 
+OFTEN = 16
+"""Grids up to this size have no letter that anyone would miss."""
+
+LARGE = (
+    " In the largest grids letters follow the digit 9: A stands for 10, B for 11 and so on. I and O are left out, "
+    "since they look like 1 and 0."
+)
+
+
+def word_said(word: HiddenWord, grid: Grid) -> str:
+    """What a solution spells, and where: “row 5 spells QUAY”, “r1c1, r2c2 and r3c3 spell TAR”."""
+    for house in grid.rows + grid.columns:
+        if word.cells == house.cells:
+            return f"{house.name} spells {word.text}"
+    first, last = grid.name(word.cells[0]), grid.name(word.cells[-1])
+    return f"the cells from {first} to {last} spell {word.text}"
+
+
 def set_by(setters: Sequence[str]) -> str:
     """Who set the puzzles of a book."""
     return as_sentence(f"Puzzles by {listed(setters)}")
@@ -172,13 +190,14 @@ def guide(manifest: Manifest, grids: Iterable[Grid], draft: bool, hinted: bool, 
         if hinted
         else ""
     )
+    large = any(grid.size > OFTEN and not grid.lettered for grid in grids)
     return (
         "Beside each title a ridge of five peaks shows how hard the puzzle is. It fills from the left, peak by peak, "
         f"from {first} to {last}. The figure with it is the difficulty: the digit before the point counts the peaks, "
         f"the digit after it shows how close the next one is. {order}",
         "The rules given with a grid are complete, and all apply at once. Each kind of mark is drawn again beside the "
         "sentence that explains it. The grids are made for pencil: you can write over every mark.",
-        f"{CELL_NAMES} {houses_said(grids)}",
+        f"{CELL_NAMES} {houses_said(grids)}{LARGE if large else ''}",
         f"{proved(draft)}{hints} The solution keys are at the back, with the givens in bold. The line under each key "
         "charts the solve, rising where a step takes more searching; arrowheads mark the sticking points."
         f"{CREDITED if credited else ''}",

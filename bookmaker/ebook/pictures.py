@@ -18,7 +18,6 @@ from bookmaker.ink.svg import svg_text
 from bookmaker.layout import Layout, compose_cover
 from bookmaker.layout.art.swatch import figure_size, swatch, swatch_size, worked_figure
 from bookmaker.layout.sheets.single_picture import grid_picture
-from bookmaker.puzzle.grid import SYMBOLS
 from bookmaker.rules.common.contract import Sample
 
 COVER_HIGH = 2000
@@ -83,7 +82,7 @@ def told(puzzle: BookPuzzle) -> str:
     words = [*grid_read(puzzle.puzzle)]
     for row in range(grid.size):
         digits = puzzle.puzzle.givens[row * grid.size : (row + 1) * grid.size]
-        words.append(f"Row {row + 1}: {', '.join(SYMBOLS[digit - 1] if digit else 'blank' for digit in digits)}")
+        words.append(f"Row {row + 1}: {', '.join(grid.symbol(digit) if digit else 'blank' for digit in digits)}")
     return ". ".join(words) + "."
 
 

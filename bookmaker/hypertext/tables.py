@@ -9,7 +9,7 @@ from xml.etree.ElementTree import Element
 
 from bookmaker.book.reading import Board
 from bookmaker.hypertext.elements import element, unseen
-from bookmaker.puzzle.grid import SYMBOLS, Grid
+from bookmaker.puzzle.grid import Grid
 
 
 def table_of(board: Board) -> Element:
@@ -36,7 +36,7 @@ def table_of(board: Board) -> Element:
 
 def _cell(board: Board, grid: Grid, cell: int) -> Element:
     digit = board.digits[cell]
-    shown = SYMBOLS[digit - 1] if digit else unseen("blank")
+    shown = grid.symbol(digit) if digit else unseen("blank")
     if board.solution and board.puzzle.puzzle.givens[cell]:
         shown = element("b", shown)
     sides = (("right", cell + 1, grid.column(cell)), ("below", cell + grid.size, grid.row(cell)))

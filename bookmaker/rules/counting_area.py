@@ -159,7 +159,7 @@ counting-area:
 
     def spoken(self, grid: Grid) -> Iterator[str]:
         for cells, tally in self.cages:
-            said = f"exactly {digits_listed(tally.digits)}"
+            said = f"exactly {digits_listed(grid, tally.digits)}"
             if tally.different:
                 said = f"{tally.different} different digit{'s' * (tally.different > 1)}"
             yield f"Counting area with {said}: {cells_said(grid, cells)}"

@@ -85,7 +85,7 @@ numbered-room:
             "the first digit there."
         )
 
-    def clue_said(self, value: int) -> str:
+    def clue_said(self, value: int, grid: Grid) -> str:
         return symbol(value)
 
     @classmethod

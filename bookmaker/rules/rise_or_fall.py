@@ -53,6 +53,7 @@ class RiseOrFall(NearRule):
     noun = "slope"
     typed = ("left: text, right: text, top: text, bottom: text, cells: whole, all-marked: switch",)
     relabels = "reversed"
+    from_zero = True
     example = """\
 rise-or-fall:
   left: rise . . fall . . . . rise
@@ -151,10 +152,10 @@ rise-or-fall:
             said += f"; from a side without bars, {digits} a row or column neither all rise nor all fall"
         return f"{said}."
 
-    def clue_typed(self, value: int) -> str:
+    def clue_typed(self, value: int, grid: Grid) -> str:
         return WORDS[value]
 
-    def clue_said(self, value: int) -> str:
+    def clue_said(self, value: int, grid: Grid) -> str:
         return ("falling bars", "rising bars")[value]
 
     @classmethod

@@ -36,6 +36,8 @@ class Windows(Rule):
     noun = "window"
     typed = ("yes",)
     relabels = "any"
+    from_zero = True
+    lettered = True
     example = "windows: yes\n"
 
     @classmethod

@@ -14,7 +14,7 @@ from bookmaker.book.contents import BookPuzzle
 from bookmaker.book.reading import grid_read
 from bookmaker.display.items import Group, Item, Tagged, tagged
 from bookmaker.display.tags import ENGLISH, Role, Tag
-from bookmaker.puzzle.grid import SYMBOLS, Grid
+from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules import margins_of
 from bookmaker.rules.common.contract import RuledPuzzle
@@ -62,7 +62,7 @@ def candidates_said(grid: Grid, position: Position) -> dict[int, str]:
     said = {}
     for at in grid.cells:
         if not position.placed >> at & 1:
-            left = [SYMBOLS[digit - 1] for digit in grid.digits if position.may(at, digit)]
+            left = [grid.symbol(digit) for digit in grid.digits if position.may(at, digit)]
             said[at] = f"{'candidate' if len(left) == 1 else 'candidates'} {' '.join(left)}" if left else "empty"
     return said
 
@@ -75,7 +75,7 @@ def _rows(puzzle: RuledPuzzle, held: Mapping[int, Sequence[Item]], said: Mapping
         cells = [_head(Role.ROW_HEAD, f"row {row + 1}")]
         for given in puzzle.givens[at : at + grid.size]:
             if at in held:
-                cells.append(Tagged(tuple(held[at]), tag=_cell(f"given {SYMBOLS[given - 1]}" if given else "")))
+                cells.append(Tagged(tuple(held[at]), tag=_cell(f"given {grid.symbol(given)}" if given else "")))
             else:
                 cells.append(_silent(said.get(at, "empty")))
             at += 1
