@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass, fields, is_dataclass
+from dataclasses import dataclass, fields, is_dataclass, replace
 from typing import Any
 
 from bookmaker.puzzle.grid import SYMBOLS, Grid, boxed_grid, irregular_grid
@@ -259,15 +259,15 @@ def listen(text: str) -> Iterator[Heard]:
     """The puzzles of a text edition."""
     keys = {}
     for block in re.split(r"\n\n\n(?=Key to puzzle )", text)[1:]:
-        number, rows = re.match(r"Key to puzzle (\d+): ", block)[1], _rows(block.split("\n\n\n")[0])
-        keys[int(number)] = rows
+        keys[int(re.match(r"Key to puzzle (\d+): ", block)[1])] = block.split("\n\n\n")[0]
     for block in re.split(r"\n\n\n(?=Puzzle \d)", text)[1:]:
         number = int(re.match(r"Puzzle (\d+): ", block)[1])
         lines = block.split("\n\n\n")[0].splitlines()
-        givens = _rows("\n".join(lines))
-        grid = _grid(round(len(givens) ** 0.5), "\n".join(lines))
+        symbols, first = _signs(block)
+        givens = _rows("\n".join(lines), symbols)
+        grid = replace(_grid(round(len(givens) ** 0.5), "\n".join(lines)), symbols=symbols, first=first)
         rules = tuple(_rules(lines, grid))
-        yield Heard(number, Puzzle(grid, givens, rules), keys[number])
+        yield Heard(number, Puzzle(grid, givens, rules), _rows(keys[number], symbols))
 
 
 def _rules(lines: list[str], grid: Grid) -> Iterator[Rule]:
@@ -283,9 +283,20 @@ def _rules(lines: list[str], grid: Grid) -> Iterator[Rule]:
             yield heard(title, sentence, marks, grid)
 
 
-def _rows(text: str) -> tuple[int, ...]:
-    rows = re.findall(r"^Row \d+: ((?:(?:blank|[1-9A-G])(?:, |$))+)$", text, re.MULTILINE)
-    return tuple(0 if cell == "blank" else SYMBOLS.index(cell) + 1 for row in rows for cell in row.split(", "))
+def _signs(text: str) -> tuple[str, int | None]:
+    """What a grid is filled with, and what the first of these is worth."""
+    if found := re.search(r" holds the letters ((?:[A-Z], )+[A-Z] and [A-Z]) once each", text):
+        return "".join(re.findall("[A-Z]", found[1].replace(" and ", " "))), None
+    found = re.search(r" holds the digits (\d) to (\d)(?: and the letters? A(?: (?:to|and) ([A-Z]))?)?", text)
+    signs = [str(digit) for digit in range(int(found[1]), int(found[2]) + 1)]
+    if "letter" in found[0]:
+        signs += [chr(c) for c in range(ord("A"), ord(found[3] or "A") + 1) if chr(c) not in "IO"]
+    return "".join(signs), int(found[1])
+
+
+def _rows(text: str, symbols: str = SYMBOLS) -> tuple[int, ...]:
+    rows = re.findall(r"^Row \d+: ((?:(?:blank|[0-9A-Z])(?:, |$))+)$", text, re.MULTILINE)
+    return tuple(0 if cell == "blank" else symbols.index(cell) + 1 for row in rows for cell in row.split(", "))
 
 
 def _grid(size: int, text: str) -> Grid:

@@ -61,7 +61,11 @@ def likeness_each(
 
 def _key_of(puzzle: RuledPuzzle) -> str:
     grid = puzzle.grid
-    return hash_of("likeness", code_version(*ROOMS), repr((grid.size, grid.regions, puzzle.givens, puzzle.rules)))
+    return hash_of(
+        "likeness",
+        code_version(*ROOMS),
+        repr((grid.size, grid.regions, grid.symbols, grid.first, puzzle.givens, puzzle.rules)),
+    )
 
 
 def _from_text(text: str | None) -> Keys | None:

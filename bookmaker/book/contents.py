@@ -75,6 +75,7 @@ class BookPuzzle:
     """A puzzle with its number and all that is printed about it.
 
     `shown` is the date of its first showing in words. `solution` is None, and `flaw` says why, in a draft only.
+    `word` tells what the solution spells, to be printed after the keys.
     `rule_places` is where each rule stands in the manifest, `places` where its other fields do, to point at in a later
     diagnostic. `untitled` says that it has no title: what stands there are its kinds. Where several would then be
     called the same it is `numbered`, and there is nothing to print beside the number. In a contest `points` is what the
@@ -94,6 +95,7 @@ class BookPuzzle:
     permission: str = ""
     note: str = ""
     flaw: str = ""
+    word: str = ""
     link: str = ""
     rule_places: tuple[Place, ...] = ()
     points: int = 0

@@ -38,8 +38,8 @@ from bookmaker.manifest.markup import Run, Runs
 from bookmaker.phrases.titles import title_of
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import RuledPuzzle, Sample
+from bookmaker.rules.common.words.letters import in_letters
 from bookmaker.rules.common.words.speech import cells_said
-from bookmaker.rules.common.words.wording import symbol
 from bookmaker.solve.verdict import Solution
 
 _CELL = re.compile(r"\br(\d+)c(\d+)")
@@ -208,7 +208,7 @@ def puzzle_read(words: Catalogue, puzzle: BookPuzzle, level: int) -> Iterator[Bl
         yield Listing(base_sentence(words, grid), tuple(_regions(words, grid)))
     for rule in puzzle.puzzle.rules:
         title = smart_quotes(title_of(words, type(rule)))
-        said = words.say("rule-titled", title=title, sentence=rule.sentence(words))
+        said = words.say("rule-titled", title=title, sentence=in_letters(words, rule.sentence(words), grid))
         yield Listing(said, tuple(rule.spoken(words, grid)), rule.key())
     yield Board(puzzle)
     yield from (paragraph(said) for said in (puzzle.note, puzzle.link) if said)
@@ -237,7 +237,7 @@ def figure_read(words: Catalogue, figure: WorkedFigure) -> str:
     grid = figure.sample.grid
     rows = []
     for row in range(figure.rows):
-        digits = ", ".join(symbol(figure.digits[grid.cell(row, column)]) for column in range(figure.columns))
+        digits = ", ".join(grid.symbol(figure.digits[grid.cell(row, column)]) for column in range(figure.columns))
         rows.append(words.say("row-holds", number=str(row + 1), digits=digits))
     return "; ".join((*figure.sample.rule.spoken(words, grid), *rows))
 
@@ -252,6 +252,6 @@ def _regions(words: Catalogue, grid: Grid) -> Iterator[str]:
 
 def _credit(words: Catalogue, puzzle: BookPuzzle, permission_said: bool) -> str:
     shown = words.say("first-shown", date=puzzle.shown) if puzzle.shown else ""
-    details = ", ".join(said for said in (puzzle.setter, shown) if said)
+    details = ", ".join(said for said in (puzzle.setter, shown, in_words(words, puzzle.word)) if said)
     said: Sequence[str] = (puzzle.title, details, "" if permission_said else puzzle.permission.rstrip("."))
     return ". ".join(part for part in said if part)

@@ -15,7 +15,6 @@ from bookmaker.book.contents import Book
 from bookmaker.book.reading import Block, Board, Figure, Found, Heading, Listing, Numbered, Words, read_parts
 from bookmaker.book.wording import edited_by
 from bookmaker.language import Catalogue
-from bookmaker.puzzle.grid import SYMBOLS
 
 CELLS = 40
 """Cells of a line on a braille display (common practice, no source)."""
@@ -92,11 +91,12 @@ def _lines(words: Catalogue, block: Block) -> Iterator[str]:
                 *(words.say("titled", title=str(puzzle.number), what=text) for puzzle, text in block.entries),
             )
         case Board():
-            size = block.puzzle.puzzle.grid.size
+            grid = block.puzzle.puzzle.grid
+            size = grid.size
             yield ""
             for row in range(size):
                 digits = block.digits[row * size : (row + 1) * size]
-                said = ", ".join(SYMBOLS[digit - 1] if digit else words.say("blank") for digit in digits)
+                said = ", ".join(grid.symbol(digit) if digit else words.say("blank") for digit in digits)
                 yield words.say("row-digits", number=str(row + 1), digits=said)
         case _ as never:
             assert_never(never)
@@ -124,7 +124,7 @@ def _braille(words: Catalogue, block: Block) -> Iterator[str]:
             across = grid.box[1] if grid.box else grid.size
             for row in range(grid.size):
                 digits = block.digits[row * grid.size : (row + 1) * grid.size]
-                line = "".join(SYMBOLS[digit - 1] if digit else "." for digit in digits)
+                line = "".join(grid.symbol(digit) if digit else "." for digit in digits)
                 yield " ".join(line[at : at + across] for at in range(0, grid.size, across))
         case _ as never:
             assert_never(never)

@@ -13,7 +13,7 @@ from bookmaker.book.contents import BookPuzzle
 from bookmaker.book.smart_quotes import smart_quotes
 from bookmaker.language import Catalogue, capital, date_said
 from bookmaker.manifest.dates import When
-from bookmaker.manifest.entries import Manifest
+from bookmaker.manifest.entries import HiddenWord, Manifest
 from bookmaker.phrases.titles import nouns_of, title_of
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import RuledPuzzle
@@ -45,9 +45,9 @@ def shared_permission(puzzles: Sequence[BookPuzzle]) -> str:
 
 
 def with_credits_of_their_own(puzzles: Sequence[BookPuzzle]) -> tuple[BookPuzzle, ...]:
-    """The puzzles that were shown before or have a permission that is not that of all."""
+    """The puzzles that were shown before, spell a word or have a permission that is not that of all."""
     shared = shared_permission(puzzles)
-    return tuple(puzzle for puzzle in puzzles if puzzle.shown or (puzzle.permission and not shared))
+    return tuple(puzzle for puzzle in puzzles if puzzle.shown or puzzle.word or (puzzle.permission and not shared))
 
 
 def edited_by(words: Catalogue, editor: str) -> str:
@@ -64,6 +64,20 @@ def divided(grids: Iterable[Grid]) -> str:
     """What the grids are divided into: “boxes”, “regions”, “both” or “none”."""
     found = {grid.divided for grid in grids} - {"none"}
     return "both" if len(found) == 2 else found.pop() if found else "none"
+
+
+OFTEN = 16
+"""Grids up to this size have no letter that anyone would miss."""
+
+
+def word_said(words: Catalogue, word: HiddenWord, grid: Grid) -> str:
+    """What a solution spells, and where: “row 5 spells QUAY”, “the cells from r1c1 to r3c3 spell TAR”."""
+    for line, houses in (("row", grid.rows), ("column", grid.columns)):
+        for number, house in enumerate(houses, start=1):
+            if word.cells == house.cells:
+                return words.say(f"{line}-spells", number=str(number), word=word.text)
+    first, last = grid.name(word.cells[0]), grid.name(word.cells[-1])
+    return words.say("cells-spell", first=first, last=last, word=word.text)
 
 
 def set_by(words: Catalogue, setters: Sequence[str]) -> str:
@@ -109,10 +123,14 @@ def guide(
     last = [proved(words, draft), *([words.say(f"guide-hints{where}")] if hinted else [])]
     last += [words.say(f"guide-keys{where}"), words.say("guide-profile")]
     last += [words.say(f"guide-credits{where}")] if credited else []
+    grids = [*grids]
+    named = [words.say("cell-names"), houses_said(words, grids)]
+    if any(grid.size > OFTEN and not grid.lettered for grid in grids):
+        named.append(words.say("guide-large"))
     return (
         f"{words.say('guide-ridge', **ends)} {order}",
         words.say("guide-rules"),
-        f"{words.say('cell-names')} {houses_said(words, grids)}",
+        " ".join(named),
         " ".join(last),
     )
 

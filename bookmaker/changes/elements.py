@@ -92,7 +92,7 @@ def named(element: Element, grid: Grid) -> str:
     """What a statement is called: “the 5 at r1c1”, “the cage of 12 at r1c1”."""
     match element:
         case Given(cell, digit):
-            return f"the {symbol(digit)} at {grid.name(cell)}"
+            return f"the {grid.symbol(digit)} at {grid.name(cell)}"
         case Besides(rule):
             return f"the rest of “{rule.title}”" if rule.marks_all else f"the rule “{rule.title}”"
         case MarkOf(rule, part):

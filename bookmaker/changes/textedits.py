@@ -119,7 +119,7 @@ def _given_edits(typed: Typed, meant: RuledPuzzle) -> list[Edit] | None:
     changed = [cell for cell in meant.grid.cells if meant.givens[cell] != typed.puzzle.givens[cell]]
     if typed.givens is None:
         return None if changed else []
-    signs = digits_text(meant.givens)
+    signs = digits_text(meant.givens, meant.grid.symbols)
     offset = _offsets(typed.text)
     return [(at := offset(typed.givens.place(cell)), at + 1, signs[cell]) for cell in changed]
 

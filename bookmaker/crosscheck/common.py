@@ -16,6 +16,11 @@ Digits: TypeAlias = "list[cp_model.IntVar]"
 """A variable for the digit of each cell."""
 
 
+def counting(x: Digits, grid: Grid) -> list[cp_model.LinearExprT]:
+    """What the digit of each cell counts for in a sum: one less where digits begin with 0."""
+    return [digit if grid.first else digit - 1 for digit in x]
+
+
 def beside_and_below(grid: Grid) -> Iterator[tuple[int, int]]:
     """Every two cells that share a side, once: each cell with the one to its right and the one below it."""
     for cell in range(grid.size * grid.size):

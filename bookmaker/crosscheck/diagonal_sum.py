@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bookmaker.crosscheck.common import Digits, Model
+from bookmaker.crosscheck.common import Digits, Model, counting
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.diagonal_sum import DiagonalSum
 
@@ -10,10 +10,11 @@ WAYS = {"down-right": (1, 1), "down-left": (1, -1), "up-right": (-1, 1), "up-lef
 
 
 def define(model: Model, x: Digits, rule: DiagonalSum, grid: Grid) -> None:
+    worth = counting(x, grid)
     for diagonal in rule.diagonals:
         down, across = WAYS[diagonal.way]
         row, column, terms = grid.row(diagonal.start), grid.column(diagonal.start), []
         while 0 <= row < grid.size and 0 <= column < grid.size:
-            terms.append(x[row * grid.size + column])
+            terms.append(worth[row * grid.size + column])
             row, column = row + down, column + across
         model.add(sum(terms) == diagonal.total)

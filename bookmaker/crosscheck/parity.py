@@ -9,6 +9,6 @@ from bookmaker.rules.parity import Parity
 
 def define(model: Model, x: Digits, rule: Parity, grid: Grid) -> None:
     for cell in rule.even:
-        model.add_modulo_equality(0, x[cell], 2)
+        model.add_modulo_equality(0 if grid.first else 1, x[cell], 2)
     for cell in rule.odd:
-        model.add_modulo_equality(1, x[cell], 2)
+        model.add_modulo_equality(1 if grid.first else 0, x[cell], 2)

@@ -14,7 +14,6 @@ from zipfile import ZipFile
 from bookmaker.book.contents import BookPuzzle
 from bookmaker.hypertext.elements import XHTML
 from bookmaker.proof import Proof
-from bookmaker.puzzle.grid import SYMBOLS
 from bookmaker.source.diagnostics import Diagnostic, Place
 
 _X = f"{{{XHTML}}}"
@@ -35,7 +34,7 @@ def check_ebook(
             (f"key-{puzzle.number}", proof.solution),
         ):
             section = tables.get(place)
-            if digits and (section is None or _digits(section) != digits):
+            if digits and (section is None or _digits(section, puzzle.puzzle.grid.symbols) != digits):
                 said.append(f"the digits of {place} are not those that were proven")
     for text, root in texts.items():
         for made in root.iter(f"{_X}a"):
@@ -52,11 +51,11 @@ def _texts(file: bytes) -> dict[str, Element]:
         return {name.removeprefix("EPUB/"): fromstring(archive.read(name)) for name in names}
 
 
-def _digits(section: Element) -> tuple[int, ...]:
-    return tuple(_read(section))
+def _digits(section: Element, symbols: str) -> tuple[int, ...]:
+    return tuple(_read(section, symbols))
 
 
-def _read(section: Element) -> Iterator[int]:
+def _read(section: Element, symbols: str) -> Iterator[int]:
     for cell in section.iterfind(f".//{_X}tbody//{_X}td"):
         text = "".join(cell.itertext())
-        yield SYMBOLS.find(text) + 1 if text != "blank" else 0
+        yield symbols.find(text) + 1 if text != "blank" else 0

@@ -19,7 +19,6 @@ from bookmaker.language import Catalogue, catalogue
 from bookmaker.layout import Layout, compose_cover
 from bookmaker.layout.art.swatch import figure_size, swatch, swatch_size, worked_figure
 from bookmaker.layout.sheets.single_picture import grid_picture
-from bookmaker.puzzle.grid import SYMBOLS
 from bookmaker.rules.common.contract import Sample
 
 COVER_HIGH = 2000
@@ -86,7 +85,7 @@ def told(words: Catalogue, puzzle: BookPuzzle) -> str:
     said = [*grid_read(words, puzzle.puzzle)]
     for row in range(grid.size):
         digits = puzzle.puzzle.givens[row * grid.size : (row + 1) * grid.size]
-        row_said = ", ".join(SYMBOLS[digit - 1] if digit else words.say("blank") for digit in digits)
+        row_said = ", ".join(grid.symbol(digit) if digit else words.say("blank") for digit in digits)
         said.append(words.say("row-digits", number=str(row + 1), digits=row_said))
     return ". ".join(said) + "."
 

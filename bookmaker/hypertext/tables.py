@@ -10,7 +10,7 @@ from xml.etree.ElementTree import Element
 from bookmaker.book.reading import Board
 from bookmaker.hypertext.elements import element, unseen
 from bookmaker.language import Catalogue
-from bookmaker.puzzle.grid import SYMBOLS, Grid
+from bookmaker.puzzle.grid import Grid
 
 
 def table_of(words: Catalogue, board: Board) -> Element:
@@ -44,7 +44,7 @@ def _head(words: Catalogue, line: str, number: int, scope: str) -> Element:
 
 def _cell(words: Catalogue, board: Board, grid: Grid, cell: int) -> Element:
     digit = board.digits[cell]
-    shown = SYMBOLS[digit - 1] if digit else unseen(words.say("blank"))
+    shown = grid.symbol(digit) if digit else unseen(words.say("blank"))
     if board.solution and board.puzzle.puzzle.givens[cell]:
         shown = element("b", shown)
     sides = (("right", cell + 1, grid.column(cell)), ("below", cell + grid.size, grid.row(cell)))

@@ -12,10 +12,20 @@ from bookmaker.manifest.givens import Givens
 from bookmaker.manifest.permission import UNRECORDED, Permission
 from bookmaker.manifest.publication import PLAIN, Publication
 from bookmaker.phrases.bands import BAND_NAMES
+from bookmaker.puzzle.grid import SYMBOLS
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.source.diagnostics import Diagnostic, Place
 
 Order: TypeAlias = Literal["difficulty", "listed", "chapters"]
+
+
+@dataclass(frozen=True, slots=True)
+class HiddenWord:
+    """What the solution reads along these cells, in the order of the reader, and where that is said."""
+
+    cells: tuple[int, ...]
+    text: str
+    place: Place = field(compare=False)
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,7 +34,8 @@ class Entry:
 
     `chapter` counts from 0; `shown` is when it was first shown; `place` is where its id stands, `rule_places` where
     each rule does. `permission` is the line that is printed, `consent` the record behind it; `private` is never
-    printed; `solution` is the setter's own, to be compared. `places` are where the puzzle's fields stand, by name.
+    printed; `solution` is the setter's own, to be compared, and `word` what it spells. `places` are where the
+    puzzle's fields stand, by name.
     """
 
     id: str
@@ -42,6 +53,7 @@ class Entry:
     private: str = ""
     consent: Permission = UNRECORDED
     solution: Givens | None = None
+    word: HiddenWord | None = None
     places: Mapping[str, Place] = field(default_factory=dict, compare=False)
     rule_places: tuple[Place, ...] = ()
 
@@ -50,7 +62,8 @@ class Entry:
         """Sixteen hexadecimal digits that tell a puzzle by its grid, givens, rules and marks, whatever it is called."""
         puzzle = self.puzzle
         rules = [(rule.kind, rule.written(puzzle.grid)) for rule in puzzle.rules]
-        told = repr((puzzle.grid.size, puzzle.grid.regions, puzzle.givens_text, rules))
+        own = (puzzle.grid.symbols,) if puzzle.grid.symbols != SYMBOLS[: puzzle.grid.size] else ()
+        told = repr((puzzle.grid.size, puzzle.grid.regions, puzzle.givens_text, rules, *own))
         return sha256(told.encode()).hexdigest()[:16]
 
 

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from bookmaker.puzzle.grid import SYMBOLS, Grid, House
+from bookmaker.puzzle.grid import FROM_ZERO, SYMBOLS, Grid, House
 from bookmaker.source.diagnostics import Collector, Place, quoted
 from bookmaker.source.placed import Node, Word
 from bookmaker.source.textgrid import read_picture
@@ -38,28 +38,39 @@ def read_givens(node: Node, grid: Grid, collector: Collector, what: str = "the g
     picture = read_picture(node, grid.size, what, collector)
     if picture is None:
         return None
-    digits = tuple(_digit(char) for char, _, _ in picture)
+    digits = tuple(_digit(char, grid) for char, _, _ in picture)
     strays: dict[str, list[Place]] = {}
     for digit, (char, line, column) in zip(digits, picture, strict=True):
         if digit is None:
             strays.setdefault(char, []).append(node.at(line, column))
         elif digit > grid.size:
-            said = f"{SYMBOLS[digit - 1]} is too large for a {grid.size}×{grid.size} grid"
-            hint = f"digits here go from 1 to {SYMBOLS[grid.size - 1]}; for a larger grid, set “size:”"
+            said = (
+                f"{(SYMBOLS if grid.first else FROM_ZERO)[digit - 1]} is too large for a {grid.size}×{grid.size} grid"
+            )
+            hint = f"{_told(grid)}; for a larger grid, set “size:”"
             collector.error(node.at(line, column), "digit-large", said, hint)
     for char, (first, *more) in strays.items():
-        hint = f"digits here go from 1 to {SYMBOLS[grid.size - 1]}; an empty cell is a dot"
-        collector.error(first, "not-a-digit", f"{quoted(char)} is not a digit", hint, tuple(more))
+        hint = f"{_told(grid)}; an empty cell is a dot"
+        said = f"{quoted(char)} is not {'one of the letters' if grid.lettered else 'a digit'}"
+        collector.error(first, "not-a-digit", said, hint, tuple(more))
     sound = tuple(digit for digit in digits if digit is not None and digit <= grid.size)
     if len(sound) < len(digits):
         return None
     return Givens(node, sound, tuple((line, column) for _, line, column in picture))
 
 
-def _digit(char: str) -> int | None:
-    if char in ".0":
+def _told(grid: Grid) -> str:
+    """Which signs a grid takes."""
+    if grid.lettered:
+        return f"the letters here are {grid.symbols}"
+    return f"digits here go from {grid.symbols[0]} to {grid.symbols[-1]}"
+
+
+def _digit(char: str, grid: Grid) -> int | None:
+    if char == "." or (char == "0" and grid.first):
         return 0
-    return SYMBOLS.index(char.upper()) + 1 if char.upper() in SYMBOLS else None
+    known = grid.symbols if grid.lettered else SYMBOLS if grid.first else FROM_ZERO
+    return known.index(char.upper()) + 1 if char.upper() in known else None
 
 
 def check_clashes(givens: Givens, houses: Iterable[House], grid: Grid, collector: Collector) -> None:
@@ -77,7 +88,7 @@ def check_clashes(givens: Givens, houses: Iterable[House], grid: Grid, collector
             names = [grid.name(cell) for cell in cells]
             listed = ", ".join(names[:-1]) + " and " + names[-1]
             times = _TIMES.get(len(cells), f"{len(cells)} times")
-            said = f"givens clash: {house.name} has {SYMBOLS[digit - 1]} {times} ({listed})"
+            said = f"givens clash: {house.name} has {grid.symbol(digit)} {times} ({listed})"
             hint = "one of the two is likely a slip" if len(cells) == 2 else "a digit can appear there only once"
             places = [givens.place(cell) for cell in cells]
             collector.error(places[0], "givens-clash", said, hint, tuple(places[1:]))

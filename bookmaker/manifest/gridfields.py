@@ -1,4 +1,4 @@
-"""The grid of a puzzle from its fields `size`, `boxes` and `regions`.
+"""The grid of a puzzle from its fields `size`, `boxes`, `regions`, `digits` and `letters`.
 
 In: the puzzle's fields. Out: a `Grid`. After a diagnostic with boxes or regions the grid is returned without any, so
 that givens and rules can still be checked; only a bad size leaves nothing to check.
@@ -8,8 +8,9 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
+from dataclasses import replace
 
-from bookmaker.puzzle.grid import LARGEST, SMALLEST, USUAL_BOXES, Grid, boxed_grid, irregular_grid
+from bookmaker.puzzle.grid import LARGEST, LETTERS, SMALLEST, USUAL_BOXES, Grid, boxed_grid, irregular_grid
 from bookmaker.source.diagnostics import Collector, Place, quoted
 from bookmaker.source.placed import Node, Word, read_text, read_whole
 from bookmaker.source.textgrid import read_picture
@@ -17,11 +18,55 @@ from bookmaker.source.textgrid import read_picture
 Letters = dict[str, list[int]]
 """The cells of each letter of a picture."""
 
+FROM_ZERO = "from-zero"
+"""How it is said that the first digit is 0."""
+
+WORD = re.compile("[A-Za-z]+")
+"""Letters in place of digits, as they are typed."""
+
 BOXES = re.compile(r"([0-9]{1,2})\s*[x×X]\s*([0-9]{1,2})")
 
 
 def read_grid(fields: Mapping[str, Node], place: Place, collector: Collector) -> Grid | None:
     """The grid; `place` is where to say that something is missing."""
+    grid = _ground(fields, place, collector)
+    if grid is None or not fields.keys() & {"digits", "letters"}:
+        return grid
+    return _signs(fields, grid, collector)
+
+
+def _signs(fields: Mapping[str, Node], grid: Grid, collector: Collector) -> Grid:
+    """The grid with digits from 0, or with letters in their place."""
+    if "digits" in fields and "letters" in fields:
+        said = "the grid has either digits or letters, not both"
+        collector.error(fields["letters"].place, "digits-and-letters", said, "keep one of the two")
+        return grid
+    if "digits" in fields:
+        text = read_text(fields["digits"], "“digits”", collector)
+        if text == FROM_ZERO:
+            return replace(grid, symbols="", first=0)
+        if text is not None:
+            hint = f"write “digits: {FROM_ZERO}”, or leave the line out for digits from 1"
+            collector.error(fields["digits"].place, "bad-digits", f"{quoted(text)} does not say which digits", hint)
+        return grid
+    text = read_text(fields["letters"], "“letters”", collector)
+    if text is None:
+        return grid
+    typed = text.upper()
+    if not WORD.fullmatch(typed):
+        said = "letters should be A to Z, without spaces"
+    elif twice := next((letter for letter in typed if typed.count(letter) > 1), ""):
+        said = f"the letter {twice} stands there twice"
+    elif len(typed) != grid.size:
+        said = f"a {grid.size}×{grid.size} grid takes {grid.size} letters, not {len(typed)}"
+    else:
+        return replace(grid, symbols="".join(sorted(typed)), first=None)
+    collector.error(fields["letters"].place, "bad-letters", said, f"such as “letters: {LETTERS[: grid.size]}”")
+    return grid
+
+
+def _ground(fields: Mapping[str, Node], place: Place, collector: Collector) -> Grid | None:
+    """What is said of size and regions."""
     size: int | None = 9
     if "size" in fields:
         size = read_whole(fields["size"], "“size”", collector, SMALLEST, LARGEST)

@@ -8,11 +8,13 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 
+from bookmaker.manifest.entries import HiddenWord
 from bookmaker.manifest.givens import Givens, read_givens
-from bookmaker.puzzle.grid import SYMBOLS, Grid
+from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.puzzle import Puzzle
+from bookmaker.source.cells import read_cells
 from bookmaker.source.diagnostics import Collector, quoted
-from bookmaker.source.placed import Node, Sequence, Word
+from bookmaker.source.placed import Node, Sequence, Word, read_fields, read_text
 
 _TAG = re.compile(r"\w+(?:[-' ]\w+)*")
 
@@ -65,7 +67,33 @@ def read_solution(
         for cell, (given, digit) in enumerate(zip(puzzle.givens, solution.digits, strict=True)):
             if given and given != digit:
                 said = (
-                    f"the solution has {SYMBOLS[digit - 1]} in {grid.name(cell)}, where {SYMBOLS[given - 1]} is given"
+                    f"the solution has {grid.symbol(digit)} in {grid.name(cell)}, where {grid.symbol(given)} is given"
                 )
                 collector.error(solution.place(cell), "solution-given", said, "one of the two is likely a slip")
     return solution if len(collector.found) == before else None
+
+
+def read_word(node: Node, grid: Grid, collector: Collector) -> HiddenWord | None:
+    """A word that the solution spells, as “{cells: r5c1-r5c9, reads: SHIPWRECK}”; with the proof it is compared
+    later."""
+    fields = read_fields(node, "the word", collector, ("cells", "reads"), ("cells", "reads"))
+    typed, reads = fields.get("cells"), fields.get("reads")
+    if typed is None or reads is None:
+        return None
+    text = read_text(reads, "the word", collector)
+    if not isinstance(typed, Word):
+        collector.error(typed.place, "not-cells", "the cells of the word stand in one line", "such as r5c1-r5c9")
+        return None
+    cells = read_cells(typed, grid, collector)
+    if text is None or cells is None:
+        return None
+    text = text.upper()
+    if strange := [sign for sign in text if sign not in grid.symbols]:
+        said = f"the word has {quoted(strange[0])}, which does not stand in this grid"
+        collector.error(reads.place, "word-sign", said, f"the grid holds {grid.symbols}")
+    elif len(text) != len(cells):
+        said = f"the word has {len(text)} letters for {len(cells)} cells"
+        collector.error(reads.place, "word-length", said, "name a cell for each letter, in their order")
+    else:
+        return HiddenWord(cells, text, node.place)
+    return None

@@ -13,7 +13,7 @@ from bookmaker.manifest.givens import check_clashes, read_givens
 from bookmaker.manifest.gridfields import read_grid
 from bookmaker.manifest.misplaced_keys import parted
 from bookmaker.manifest.permission import read_permission
-from bookmaker.manifest.provenance import read_solution, read_tags
+from bookmaker.manifest.provenance import read_solution, read_tags, read_word
 from bookmaker.manifest.publication import read_link
 from bookmaker.manifest.texts import read_id, read_line, read_note
 from bookmaker.puzzle.grid import Grid
@@ -34,9 +34,12 @@ PUZZLE_KEYS = (
     "size",
     "boxes",
     "regions",
+    "digits",
+    "letters",
     "givens",
     "rules",
     "solution",
+    "word",
     "tags",
     "source",
     "private",
@@ -61,6 +64,7 @@ def read_entry(node: Node, permission: str, chapter: int, ids: dict[str, Place],
     private = read_note(fields, "private", collector)
     puzzle = read_puzzle(fields, node, collector)
     solution = read_solution(fields, puzzle, puzzle.grid, collector) if puzzle else None
+    word = read_word(fields["word"], puzzle.grid, collector) if puzzle and "word" in fields else None
     if name is None or puzzle is None or any(not diagnostic.warning for diagnostic in collector.found[before:]):
         return None
     rules = fields.get("rules")
@@ -81,6 +85,7 @@ def read_entry(node: Node, permission: str, chapter: int, ids: dict[str, Place],
         private=private,
         consent=consent,
         solution=solution,
+        word=word,
         places={field: node.place for field, node in fields.items()},
         rule_places=tuple(kind.place for kind, _ in bodies),
     )
@@ -153,5 +158,10 @@ def _rules(node: Node, grid: Grid, collector: Collector) -> tuple[Rule, ...]:
             said = f"there is no rule kind {quoted(word.value)}"
             collector.error(word.place, "unknown-rule", said, nearest(word.value, kinds()))
         else:
-            read.append(kind.read(body, grid, collector))
+            rule = kind.read(body, grid, collector)
+            if rule is not None and not rule.suits(grid):
+                what = "letters, which are only told apart" if grid.lettered else "digits from 0"
+                hint = f"leave out “{'letters' if grid.lettered else 'digits'}:”, or the rule"
+                collector.error(word.place, "other-signs", f"“{kind.kind}” does not go with {what}", hint)
+            read.append(rule)
     return tuple(rule for rule in read if rule is not None)

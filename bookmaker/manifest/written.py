@@ -44,7 +44,7 @@ def rule_lines(rule: Rule, grid: Grid, indent: int = 0) -> list[str]:
 
 def givens_picture(grid: Grid, digits: Sequence[int]) -> str:
     """Rows of digits with a gap between boxes and an empty line between bands."""
-    text = digits_text(tuple(digits))
+    text = digits_text(tuple(digits), grid.symbols)
     down, across = grid.box or (grid.size, grid.size)
     rows = []
     for row in range(grid.size):
@@ -62,6 +62,10 @@ def _grid(grid: Grid) -> dict[str, Written]:
         said["regions"] = picture(dict(zip(LETTERS, grid.regions, strict=False)), grid)
     elif grid.box != USUAL_BOXES.get(grid.size):
         said["boxes"] = f"{grid.box[0]}x{grid.box[1]}" if grid.box else "none"
+    if grid.lettered:
+        said["letters"] = grid.symbols
+    elif not grid.first:
+        said["digits"] = "from-zero"
     return said
 
 

@@ -20,7 +20,7 @@ from bookmaker.mend.settling import Settled, Settling
 from bookmaker.phrases.bands import BAND_NAMES
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.rules.common.words.wording import listed, number, symbol
+from bookmaker.rules.common.words.wording import listed, number
 from bookmaker.solve.verdict import NoSolution, Several, Solution, Undecided, Unique, Verdict
 
 READABLE = 8
@@ -108,7 +108,7 @@ def change_said(old: RuledPuzzle, new: RuledPuzzle) -> str:
     gone, come = [e for e in before if e not in after], [e for e in after if e not in before]
     match gone, come:
         case [Given(cell, was)], [Given(there, now)] if cell == there:
-            return f"{symbol(now)}, not {symbol(was)}, in {new.grid.name(cell)}"
+            return f"{new.grid.symbol(now)}, not {new.grid.symbol(was)}, in {new.grid.name(cell)}"
     if all(isinstance(element, Given) for element in (*gone, *come)) and len(gone) + len(come) > 4:
         return f"{number(len(gone))} givens elsewhere"
     kinds = [dict.fromkeys(e.rule.kind for e in some if not isinstance(e, Given)) for some in (gone, come)]

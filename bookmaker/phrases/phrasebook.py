@@ -11,12 +11,13 @@ from typing import assert_never
 
 from bookmaker.language import Argument, Listed, Named, capital, catalogue
 from bookmaker.phrases.titles import noun_of, nouns_of
-from bookmaker.puzzle.grid import REGION_LETTERS, SYMBOLS, Grid, HouseRef
+from bookmaker.puzzle.grid import REGION_LETTERS, Grid, HouseRef
 from bookmaker.puzzle.position import Candidate
 from bookmaker.reasons import MarkRef, Reason
 from bookmaker.reasons.marks import At, Between, Joined, Lettered, Line, Outside, Slanting, Whole
 from bookmaker.reasons.reason import MARK
 from bookmaker.rules import kinds
+from bookmaker.rules.common.words.letters import in_letters
 
 LONG = 4
 """So many digits in a row are said by the first and the last."""
@@ -31,7 +32,8 @@ class Phrasebook:
 
     def say(self, name: str, wording: int | str = 0, /, **arguments: Argument) -> str:
         """A message filled in, in one of its wordings."""
-        return self.catalogue.say(name, wording, divided=self.grid.divided, **arguments)
+        text = self.catalogue.say(name, wording, divided=self.grid.divided, **arguments)
+        return in_letters(self.catalogue, text, self.grid)
 
     def sentence(self, name: str, wording: int | str = 0, /, **arguments: Argument) -> str:
         """The same with a capital at its start."""
@@ -51,7 +53,7 @@ class Phrasebook:
 
     def digit(self, digit: int) -> str:
         """A digit as it is printed."""
-        return SYMBOLS[digit - 1]
+        return self.grid.symbol(digit)
 
     def digits(self, digits: Iterable[int]) -> Listed:
         """“1, 2 and 5”; four or more in a row as “2 to 6”."""

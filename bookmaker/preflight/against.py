@@ -10,7 +10,7 @@ from collections.abc import Iterator, Sequence
 from bookmaker.preflight.grids import PrintedGrid
 from bookmaker.preflight.marks import MarksRead
 from bookmaker.proof.findings import Proof
-from bookmaker.puzzle.grid import SYMBOLS, Grid
+from bookmaker.puzzle.grid import Grid
 from bookmaker.rules import keeps_all
 from bookmaker.source.diagnostics import Diagnostic, Place
 
@@ -59,7 +59,7 @@ def _key(printed: PrintedGrid, proof: Proof) -> Iterator[tuple[str, str]]:
     yield from wrong
     if wrong:
         return
-    digits = [SYMBOLS.index(symbol) + 1 for symbol in printed.symbols]
+    digits = [puzzle.grid.symbols.index(symbol) + 1 for symbol in printed.symbols]
     if not keeps_all(puzzle, digits):
         yield "key-breaks-rule", f"{what} breaks a rule of the puzzle"
     given = {font for font, digit in zip(printed.fonts, puzzle.givens, strict=True) if digit}
@@ -74,9 +74,9 @@ def _same(printed: PrintedGrid, grid: Grid, digits: Sequence[int], code: str, wh
         yield code, f"{what} has {seen}, not {grid.size} × {grid.size}"
         return
     wrong = [
-        f"{grid.name(cell)} has {_said(symbol)} for {_said(SYMBOLS[digit - 1] if digit else '')}"
+        f"{grid.name(cell)} has {_said(symbol)} for {_said(grid.symbol(digit) if digit else '')}"
         for cell, symbol, digit in zip(grid.cells, printed.symbols, digits, strict=True)
-        if symbol != (SYMBOLS[digit - 1] if digit else "")
+        if symbol != (grid.symbol(digit) if digit else "")
     ]
     if wrong:
         more = f" and {len(wrong) - 3} more" if len(wrong) > 3 else ""

@@ -17,7 +17,7 @@ from typing import Any
 import pikepdf
 
 from bookmaker.preflight.tokens import DAMAGED
-from bookmaker.puzzle.grid import SYMBOLS, Grid
+from bookmaker.puzzle.grid import Grid
 from bookmaker.source.diagnostics import BookErrors, Diagnostic, Place
 
 _NAME = re.compile(r"r(\d{1,2})c(\d{1,2})")
@@ -66,7 +66,7 @@ def mark(grid: Grid, givens: Sequence[int], solution: Sequence[int], cells: Fill
         answer = cells.get((grid.row(at) + 1, grid.column(at) + 1), "")
         if len(answer) != 1:
             empty.append(at)
-        elif answer.upper() != SYMBOLS[solution[at] - 1]:
+        elif answer.upper() != grid.symbol(solution[at]):
             wrong.append(at)
     return Marked(tuple(wrong), tuple(empty))
 

@@ -194,7 +194,9 @@ def key_of(puzzle: RuledPuzzle, count: int) -> str:
     """The key of a puzzle's findings: a hash of everything they depend on. Rules are frozen values, told by repr."""
     grid = puzzle.grid
     return hash_of(
-        code_version(*ROOMS_THAT_MATTER), learner(), repr((grid.size, grid.regions, puzzle.givens, puzzle.rules, count))
+        code_version(*ROOMS_THAT_MATTER),
+        learner(),
+        repr((grid.size, grid.regions, grid.symbols, grid.first, puzzle.givens, puzzle.rules, count)),
     )
 
 

@@ -51,7 +51,7 @@ def report(manifest: Manifest, proofs: tuple[Proof, ...]) -> dict[str, Any]:
 def puzzle_report(band_names: Sequence[str], proof: Proof, chapter: str = "") -> dict[str, Any]:
     """One puzzle's part of the report; `chapter` is the title of the one it stands in, if the book has chapters."""
     entry, graded = proof.entry, proof.grade
-    first, second = _solutions(proof.verdict)
+    first, second = _solutions(proof.verdict, entry.puzzle.grid.symbols)
     words = Phrasebook(entry.puzzle.grid)
     return {
         "id": entry.id,
@@ -82,14 +82,14 @@ def puzzle_report(band_names: Sequence[str], proof: Proof, chapter: str = "") ->
     }
 
 
-def _solutions(verdict: Verdict) -> tuple[str | None, str | None]:
+def _solutions(verdict: Verdict, symbols: str) -> tuple[str | None, str | None]:
     match verdict:
         case Unique(solution):
-            return digits_text(solution), None
+            return digits_text(solution, symbols), None
         case Several(first, second):
-            return digits_text(first), digits_text(second)
+            return digits_text(first, symbols), digits_text(second, symbols)
         case Undecided(_, found):
-            return (digits_text(found) if found else None), None
+            return (digits_text(found, symbols) if found else None), None
         case NoSolution():
             return None, None
         case _ as never:

@@ -39,7 +39,10 @@ def doubts(proofs: Sequence[Proof], executor: Executor | None = None) -> Iterato
             said = f"{name}: the second prover gave up without an answer"
             yield Diagnostic(entry.place, "no-second-opinion", said, warning=True)
         elif not _agree(proof.verdict, opinion):
-            said = f"{name}: the provers disagree: first {_words(proof.verdict)}, then {_words(opinion)}"
+            symbols = entry.puzzle.grid.symbols
+            said = (
+                f"{name}: the provers disagree: first {_words(proof.verdict, symbols)}, then {_words(opinion, symbols)}"
+            )
             hint = "one of them is wrong, so don't print this puzzle; please report it"
             yield Diagnostic(entry.place, "provers-disagree", said, hint)
 
@@ -54,10 +57,10 @@ def _agree(verdict: Verdict, opinion: Verdict) -> bool:
             return False
 
 
-def _words(verdict: Verdict) -> str:
+def _words(verdict: Verdict, symbols: str) -> str:
     match verdict:
         case Unique(solution):
-            return f"one solution ({digits_text(solution)})"
+            return f"one solution ({digits_text(solution, symbols)})"
         case NoSolution():
             return "no solution"
         case Several():

@@ -1,6 +1,7 @@
 """The grid: its cells, houses and names. Pure geometry, no digits.
 
-Cells are whole numbers from 0, row by row from the top left; digits are whole numbers from 1 to the size.
+Cells are whole numbers from 0, row by row from the top left; digits are whole numbers from 1 to the size, whatever
+they are written as: a grid knows by which signs it writes them, and what they are worth where marks add them.
 """
 
 from __future__ import annotations
@@ -9,16 +10,38 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from functools import cache, cached_property
 
-SYMBOLS = "123456789ABCDEFG"
-"""How the digits 1 to 16 are written."""
+SYMBOLS = "123456789ABCDEFGHJKLMNPQR"
+"""How the digits 1 to 25 are written: without the letters I and O, which look like 1 and 0."""
 
-REGION_LETTERS = "ABCDEFGHIJKLMNOP"
+FROM_ZERO = "0" + SYMBOLS[:-1]
+"""How they are written where the first is 0."""
+
+LETTERS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
+"""Signs that may stand in place of digits."""
+
+REGION_LETTERS = "ABCDEFGHIJKLMNOPQRSTUVWXY"
 """How irregular regions are called, in a text and on the picture beside it."""
 
-SMALLEST, LARGEST = 4, 16
+SMALLEST, LARGEST = 4, 25
 """Sizes of grid that the project carries."""
 
-USUAL_BOXES = {4: (2, 2), 6: (2, 3), 8: (2, 4), 9: (3, 3), 10: (2, 5), 12: (3, 4), 14: (2, 7), 15: (3, 5), 16: (4, 4)}
+USUAL_BOXES = {
+    4: (2, 2),
+    6: (2, 3),
+    8: (2, 4),
+    9: (3, 3),
+    10: (2, 5),
+    12: (3, 4),
+    14: (2, 7),
+    15: (3, 5),
+    16: (4, 4),
+    18: (3, 6),
+    20: (4, 5),
+    21: (3, 7),
+    22: (2, 11),
+    24: (4, 6),
+    25: (5, 5),
+}
 """Box height and width that a grid of a size has unless said otherwise."""
 
 
@@ -52,12 +75,37 @@ _ACROSS = {2: ("left", "right"), 3: ("left", "centre", "right")}
 class Grid:
     """A square grid of `size` rows and columns, divided into `regions` of `size` cells each (none: a Latin square).
 
-    `box` is the height and width of the regions where they are rectangles in rank and file, else None.
+    `box` is the height and width of the regions where they are rectangles in rank and file, else None. `symbols` are
+    the signs of its digits in order, the usual ones where none are said; `first` is what the first of them is worth, 1
+    or 0, and None for letters, which are only told apart.
     """
 
     size: int
     regions: tuple[tuple[int, ...], ...]
     box: tuple[int, int] | None = None
+    symbols: str = ""
+    first: int | None = 1
+
+    def __post_init__(self) -> None:
+        if not self.symbols:
+            object.__setattr__(self, "symbols", (SYMBOLS if self.first else FROM_ZERO)[: self.size])
+
+    @property
+    def lettered(self) -> bool:
+        """Do letters stand in place of digits?"""
+        return self.first is None
+
+    def symbol(self, digit: int) -> str:
+        """How a digit is written."""
+        return self.symbols[digit - 1]
+
+    def worth(self, digit: int) -> int:
+        """What a digit counts for in a sum."""
+        return digit if self.first else digit - 1
+
+    def raised(self, total: int, count: int) -> int:
+        """What `count` digits come to by their own numbers if they are worth `total` together."""
+        return total if self.first else total + count
 
     @property
     def called(self) -> str:

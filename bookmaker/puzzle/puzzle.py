@@ -26,9 +26,9 @@ class Puzzle(Generic[RuleT]):
     @property
     def givens_text(self) -> str:
         """The givens as one line, “.” for an empty cell."""
-        return digits_text(self.givens)
+        return digits_text(self.givens, self.grid.symbols)
 
 
-def digits_text(digits: tuple[int, ...]) -> str:
+def digits_text(digits: tuple[int, ...], symbols: str = SYMBOLS) -> str:
     """Digits as one line of symbols, “.” for 0."""
-    return "".join(SYMBOLS[d - 1] if d else "." for d in digits)
+    return "".join(symbols[d - 1] if d else "." for d in digits)

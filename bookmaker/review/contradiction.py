@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from bookmaker.puzzle.position import Candidate
 from bookmaker.review.shapes import Shape, shapes_of
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.rules.common.words.wording import listed, number, symbol
+from bookmaker.rules.common.words.wording import listed, number
 from bookmaker.solve.problem import Allowed, Constraint, Different, Problem
 from bookmaker.solve.proving import refuted
 
@@ -79,7 +79,7 @@ def contradiction_words(found: Contradiction, puzzle: RuledPuzzle) -> str:
     Where the effort ran out: “what clashes is among the given …”.
     """
     grid = puzzle.grid
-    said = [f"the given {symbol(digit)} at {grid.name(cell)}" for cell, digit in found.givens]
+    said = [f"the given {grid.symbol(digit)} at {grid.name(cell)}" for cell, digit in found.givens]
     for shape in found.shapes:
         ends = dict.fromkeys((shape.cells[0], shape.cells[-1]))
         said.append(f"the {shape.noun} at {'–'.join(grid.name(cell) for cell in ends)}")

@@ -140,7 +140,7 @@ def repair_sentences(found: Repair, grid: Grid) -> Iterator[str]:
     many = f"{found.solutions:,} solutions" if found.complete else f"more than {found.solutions:,} solutions"
     yield f"There are {many}; they differ in {len(found.differing)} cells: {cells_listed(grid, found.differing)}."
     if found.settling:
-        said = " and ".join(f"{symbol(digit)} in {grid.name(cell)}" for cell, digit in found.settling[0])
+        said = " and ".join(f"{grid.symbol(digit)} in {grid.name(cell)}" for cell, digit in found.settling[0])
         more = len(found.settling) - 1
         others = f" (so would {counted(more, 'other choice')})" if more else ""
         yield f"With {said} given, one solution would be left{others}."

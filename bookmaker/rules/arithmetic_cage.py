@@ -96,6 +96,8 @@ arithmetic-cage:
     texture = Texture((0.2, 0.07, 0.04, 0.07))
     bare = Result(0, "")
 
+    from_zero = True
+
     differ: bool = False
 
     @property
@@ -121,7 +123,7 @@ arithmetic-cage:
             if result.sign in (DIFFERENCE, QUOTIENT) and len(cells) != 2:
                 text = f"{name} has a {CALLED[result.sign]}, which takes two cells, not {len(cells)}"
                 collector.error(one.place, "two-cells", text)
-            elif not can_be_filled(grid, cells, _fits(result, len(cells), self.differ)):
+            elif not can_be_filled(grid, cells, _fits(result, len(cells), self.differ, grid.first)):
                 collector.error(one.place, "cage-result", f"no digits make {shown} in {name}", APART)
 
     @classmethod
@@ -137,7 +139,7 @@ arithmetic-cage:
         return f"{value.number}{value.sign}" if value.number else ""
 
     def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
-        inside = [digits[cell] for cell in cells]
+        inside = [grid.worth(digits[cell]) for cell in cells]
         if self.differ and len(set(inside)) < len(inside):
             return
         for sign in Result(0, "").signs(len(inside)):
@@ -152,21 +154,27 @@ arithmetic-cage:
                 if self.differ and len(cells) > 2:
                     yield Different(cells)
             elif len(cells) > 2 and (self.differ or all(sees(grid, *pair) for pair in combinations(cells, 2))):
-                yield Combination(cells, frozenset(_ways(result, len(cells), grid.all_digits, True)))
+                yield Combination(cells, frozenset(_ways(result, len(cells), grid.all_digits, True, grid.first)))
             elif len(cells) == 2:
-                pairs = ((a, b) for a in grid.digits for b in grid.digits if a != b and result.kept((a, b)))
+                pairs = (
+                    (a, b)
+                    for a in grid.digits
+                    for b in grid.digits
+                    if a != b and result.kept((grid.worth(a), grid.worth(b)))
+                )
                 yield relation((cells,), grid.size, pairs)
             elif result.sign == SUM:
-                yield Sum(tuple((cell, 1) for cell in cells), result.number, result.number)
+                total = grid.raised(result.number, len(cells))
+                yield Sum(tuple((cell, 1) for cell in cells), total, total)
             else:
-                yield _machine(result, len(cells), grid.size).over(cells)
+                yield _machine(result, len(cells), grid.size, grid.first).over(cells)
 
     def relabelling(self, grid: Grid) -> Relabelling:
         return "reversed" if all(result.sign in (SUM, DIFFERENCE) for _, result in self.cages) else "none"
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for cells, result in self.cages:
-            inside = [digits[cell] for cell in cells]
+            inside = [grid.worth(digits[cell]) for cell in cells]
             if self.differ and len(set(inside)) < len(inside):
                 return False
             low, high = min(inside), max(inside)
@@ -175,7 +183,7 @@ arithmetic-cage:
                 SUM: sum(inside) == result.number,
                 PRODUCT: prod(inside) == result.number,
                 DIFFERENCE: two and high - low == result.number,
-                QUOTIENT: two and high == low * result.number,
+                QUOTIENT: two and low > 0 and high == low * result.number,
             }
             if result.number and not (makes[result.sign] if result.sign else any(makes.values())):
                 return False
@@ -225,7 +233,11 @@ arithmetic-cage:
         if len(cells) <= MANY:
             open_to = reduce(or_, (masks[cell] for cell in cells))
             differ = self.differ or len(cells) == 2
-            ways = [way for way in _ways(result, len(cells), open_to, differ) if all(masks[c] & way for c in cells)]
+            ways = [
+                way
+                for way in _ways(result, len(cells), open_to, differ, position.grid.first)
+                if all(masks[c] & way for c in cells)
+            ]
             if not ways:
                 return
             some = reduce(or_, ways)
@@ -241,7 +253,7 @@ arithmetic-cage:
                     places = tuple(cell for cell in cells if position.may(cell, digit))
                     yield Deduction(Rung.PAIR, 2, cells, out, mark, Needed(digit, places))
         if not found:
-            yield from tried_out(position, cells, _fits(result, len(cells), self.differ), mark)
+            yield from tried_out(position, cells, _fits(result, len(cells), self.differ, position.grid.first), mark)
 
 
 def _made(sign: str, digits: Sequence[int]) -> int:
@@ -253,30 +265,33 @@ def _made(sign: str, digits: Sequence[int]) -> int:
     low, high = min(digits), max(digits)
     if sign == DIFFERENCE:
         return high - low
-    return high // low if high % low == 0 else 0
+    return high // low if low and high % low == 0 else 0
 
 
 @lru_cache(maxsize=2048)
-def _ways(result: Result, count: int, open_to: int, differ: bool) -> tuple[int, ...]:
+def _ways(result: Result, count: int, open_to: int, differ: bool, first: int | None) -> tuple[int, ...]:
     """The sets of digits, as masks, of all the choices that make a result, digits that repeat told once."""
     chosen = (combinations if differ else combinations_with_replacement)(digits_in(open_to), count)
-    return tuple(dict.fromkeys(mask_of(way) for way in chosen if result.kept(way)))
+    return tuple(
+        dict.fromkeys(mask_of(way) for way in chosen if result.kept([digit - 1 + (first or 0) for digit in way]))
+    )
 
 
 @lru_cache(maxsize=512)
-def _fits(result: Result, count: int, differ: bool) -> Callable[[Sequence[int]], bool]:
+def _fits(result: Result, count: int, differ: bool, first: int | None) -> Callable[[Sequence[int]], bool]:
     """May the digits so far still make the result; do all of them?"""
-    signs = result.signs(count)
+    signs, nought = result.signs(count), 0 if first else 1
 
-    def fits(digits: Sequence[int]) -> bool:
+    def fits(written: Sequence[int]) -> bool:
+        digits = [digit - nought for digit in written]
         if differ and digits[-1] in digits[:-1]:
             return False
         left = count - len(digits)
         if not left:
             return result.kept(digits)
         return (
-            (SUM in signs and sum(digits) + left <= result.number)
-            or (PRODUCT in signs and result.number % prod(digits) == 0)
+            (SUM in signs and sum(digits) + (0 if nought else left) <= result.number)
+            or (PRODUCT in signs and 0 not in digits and result.number % prod(digits) == 0)
             or DIFFERENCE in signs
             or QUOTIENT in signs
         )
@@ -285,16 +300,17 @@ def _fits(result: Result, count: int, differ: bool) -> Callable[[Sequence[int]],
 
 
 @lru_cache(maxsize=512)
-def _machine(result: Result, count: int, size: int) -> Machine:
+def _machine(result: Result, count: int, size: int, first: int | None) -> Machine:
     """Reads the digits of three or more cells: their sum and their product so far, 0 where one can no longer be the
     result. Their order does not matter."""
-    signs = result.signs(count)
+    signs, nought = result.signs(count), 0 if first else 1
     if result.number > count * size:
         signs = PRODUCT  # too much for a sum
     start = int(SUM in signs), int(PRODUCT in signs)  # the sum is kept one too high, so that 0 is free
 
     def step(state: tuple[int, int], digit: int) -> tuple[int, int] | None:
-        total, product = state[0] + digit if state[0] else 0, state[1] * digit
+        worth = digit - nought
+        total, product = state[0] + worth if state[0] else 0, state[1] * worth
         after = total if total <= result.number + 1 else 0, product if product and result.number % product == 0 else 0
         return after if any(after) else None
 

@@ -44,6 +44,7 @@ class BoundedLine(ChainRule):
     noun = "bounded line"
     typed = ("lines",)
     relabels = "reversed"
+    from_zero = True
     example = """\
 bounded-line:
   - r1c1-r1c4 r2c5

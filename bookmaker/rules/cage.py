@@ -62,7 +62,13 @@ cage:
     bare = 0
     needs_figure = False
 
+    from_zero = True
+
     repeats: bool = False
+
+    def suits(self, grid: Grid) -> bool:
+        """Letters have no total."""
+        return super().suits(grid) or (grid.lettered and not any(total for _, total in self.cages))
 
     @property
     def digits_differ(self) -> bool:
@@ -81,10 +87,11 @@ cage:
             if not one.value:
                 continue
             limits = open_limits(grid, one.area.cells) if self.repeats else different_limits(count, grid.size)
+            limits = limits[0] - grid.raised(0, count), limits[1] - grid.raised(0, count)
             if not limits[0] <= one.value <= limits[1]:
                 here = "this one" if self.repeats else f"a cage of {counted(count, 'cell')}"
                 can = f"adds up to {limits[0]} at least and {limits[1]} at most"
-                can = can if count > 1 else f"holds 1 to {grid.size}"
+                can = can if count > 1 else f"holds {limits[0]} to {limits[1]}"
                 text = f"{name} can't add up to {one.value}: {here} {can}"
                 collector.error(one.place, "cage-total", text)
 
@@ -103,14 +110,15 @@ cage:
     def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
         inside = [digits[cell] for cell in cells]
         if self.repeats or len(set(inside)) == len(inside):
-            yield Part(tuple(sorted(cells)), "", (sum(inside),))
+            yield Part(tuple(sorted(cells)), "", (sum(map(grid.worth, inside)),))
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         for cells, total in self.cages:
+            raised = grid.raised(total, len(cells))
             if total and self.repeats:
-                yield Sum(tuple((cell, 1) for cell in cells), total, total)
+                yield Sum(tuple((cell, 1) for cell in cells), raised, raised)
             elif total:
-                yield Combination(cells, frozenset(digit_sets(grid.all_digits, len(cells), total)))
+                yield Combination(cells, frozenset(digit_sets(grid.all_digits, len(cells), raised)))
             elif len(cells) > 1 and not self.repeats:
                 yield Different(cells)
 
@@ -120,7 +128,9 @@ cage:
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for cells, total in self.cages:
             inside = [digits[cell] for cell in cells]
-            if (total and sum(inside) != total) or (not self.repeats and len(set(inside)) < len(inside)):
+            if (total and sum(map(grid.worth, inside)) != total) or (
+                not self.repeats and len(set(inside)) < len(inside)
+            ):
                 return False
         return True
 
@@ -142,7 +152,9 @@ cage:
         for cells, total in self.cages:
             if total and any(position.masks[cell].bit_count() > 1 for cell in cells):
                 mark = self.refer(cells, total)
-                yield from (_limits if self.repeats else _combinations)(position, cells, total, mark)
+                yield from (_limits if self.repeats else _combinations)(
+                    position, cells, position.grid.raised(total, len(cells)), mark
+                )
         blocks = tuple(Block(cells, total) for cells, total in self.cages if total)
         yield from house_sums.steps(position, blocks, self.kind)
 

@@ -58,6 +58,8 @@ class Clone(Rule):
     noun = "clone"
     typed = ("picture", "*: lines")
     relabels = "any"
+    from_zero = True
+    lettered = True
     example = """\
 clone:
   A:

@@ -40,6 +40,7 @@ class ConsecutiveBars(Rule):
     noun = "consecutive bar"
     typed = ("lines",)
     relabels = "reversed"
+    from_zero = True
     example = """\
 consecutive-bars:         # every pair of neighbours with consecutive digits
   - r1c8-r1c9 r2c5-r2c6 r2c8-r3c8 r3c1-r4c1 r3c5-r3c6

@@ -43,6 +43,7 @@ class ConsecutiveLine(ChainRule):
     noun = "consecutive line"
     typed = ("lines",)
     relabels = "reversed"
+    from_zero = True
     example = """\
 consecutive-line:
   - r1c1-r1c4 r2c5

@@ -155,7 +155,7 @@ counting-area:
 
     def spoken(self, words: Catalogue, grid: Grid) -> Iterator[str]:
         for cells, tally in self.cages:
-            digits = words.listed(map(symbol, tally.digits))
+            digits = words.listed(map(grid.symbol, tally.digits))
             said = cells_said(words, grid, cells)
             yield words.say("counting-area-spoken", different=tally.different or 0, digits=digits, cells=said)
 

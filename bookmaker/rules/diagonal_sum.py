@@ -68,6 +68,7 @@ class DiagonalSum(Rule):
     noun = "diagonal sum"
     typed = ("lines",)
     relabels = "reversed"
+    from_zero = True
     example = """\
 diagonal-sum:
   - 23 from r1c3 down-right
@@ -120,15 +121,19 @@ diagonal-sum:
         return tuple(cells for cells in lines if len(cells) > 1)
 
     def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
-        yield Part(tuple(cells), "", (sum(digits[cell] for cell in cells),))
+        yield Part(tuple(cells), "", (sum(grid.worth(digits[cell]) for cell in cells),))
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         for diagonal in self.diagonals:
             terms = tuple((cell, 1) for cell in diagonal.cells(grid))
-            yield Sum(terms, diagonal.total, diagonal.total)
+            total = grid.raised(diagonal.total, len(terms))
+            yield Sum(terms, total, total)
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
-        return all(sum(digits[cell] for cell in diagonal.cells(grid)) == diagonal.total for diagonal in self.diagonals)
+        return all(
+            sum(grid.worth(digits[cell]) for cell in diagonal.cells(grid)) == diagonal.total
+            for diagonal in self.diagonals
+        )
 
     def arguments(self, words: Catalogue) -> dict[str, Argument]:
         return {"n": len(self.diagonals)}
@@ -182,7 +187,8 @@ diagonal-sum:
             kept, spans = {}, []
             for cell in cells:
                 least, most = sum_limits(position, [other for other in cells if other != cell])
-                low, high = max(1, diagonal.total - most), min(grid.size, diagonal.total - least)
+                total = grid.raised(diagonal.total, len(cells))
+                low, high = max(1, total - most), min(grid.size, total - least)
                 kept[cell] = span_mask(low, high)
                 spans.append((cell, low, high))
             removed = removed_by(position, kept)
@@ -226,7 +232,7 @@ def _read_diagonal(node: Node, grid: Grid, collector: Collector) -> Diagonal | N
         said = f"the diagonal from {grid.name(start)} {way} leaves the grid at once: it has one cell"
         collector.error(parts[3].place, "diagonal-short", said, "was another direction from this cell meant?")
         return None
-    least, most = open_limits(grid, cells)
+    least, most = (limit - grid.raised(0, len(cells)) for limit in open_limits(grid, cells))
     if not least <= total <= most:
         said = (
             f"the {len(cells)} cells of this diagonal can add up to {least} at least and {most} at most, not to {total}"

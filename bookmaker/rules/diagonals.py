@@ -40,6 +40,8 @@ class Diagonals(Rule):
     noun = "diagonal"
     typed = ("falling | rising | both",)
     relabels = "any"
+    from_zero = True
+    lettered = True
     example = "diagonals: both\n"
 
     falling: bool

@@ -51,6 +51,7 @@ class DifferenceLine(ChainRule):
     noun = "difference line"
     typed = ("lines", "lines: lines, least: whole")
     relabels = "reversed"
+    from_zero = True
     example = """\
 difference-line:
   lines:

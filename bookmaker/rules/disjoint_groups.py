@@ -46,6 +46,8 @@ class DisjointGroups(WholeGridRule):
     title = "Disjoint groups"
     noun = "disjoint group"
     relabels = "any"
+    from_zero = True
+    lettered = True
     example = "disjoint-groups: yes\n"
 
     @classmethod

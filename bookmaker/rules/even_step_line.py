@@ -45,6 +45,7 @@ class EvenStepLine(ChainRule):
     noun = "even-step line"
     typed = ("lines", "lines: lines, step: whole")
     relabels = "reversed"
+    from_zero = True
     example = """\
 even-step-line:
   - r1c1-r1c4 r2c5

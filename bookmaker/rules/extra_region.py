@@ -58,6 +58,8 @@ class ExtraRegion(Rule):
     noun = "extra region"
     typed = ("lines", "picture")
     relabels = "any"
+    from_zero = True
+    lettered = True
     example = """\
 extra-region:
   - r2c2-r2c4 r3c2-r3c4 r4c2-r4c4

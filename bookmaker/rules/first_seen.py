@@ -31,7 +31,7 @@ from bookmaker.rules.common.outside import (
     lines_seen,
     middle_of,
 )
-from bookmaker.rules.common.words.wording import counted, symbol
+from bookmaker.rules.common.words.wording import counted
 from bookmaker.solve.problem import Allowed, Constraint
 from bookmaker.source.diagnostics import Collector, Place, quoted
 
@@ -44,6 +44,8 @@ class FirstSeen(NearRule):
     title = "First-seen digits"
     noun = "first-seen clue"
     relabels = "any"
+    from_zero = True
+    lettered = True
     example = """\
 first-seen:
   left: 5 . 28 . . . 149 . .
@@ -66,7 +68,7 @@ first-seen:
         """Report clues of more digits than cells are looked at, and those that cannot be true together."""
         for end in self._ends():
             if len(end) > self.seen(end[0]):
-                text = "".join(symbol(clue.value) for clue in end)
+                text = "".join(grid.symbol(clue.value) for clue in end)
                 cells = counted(self.seen(end[0]), "cell is", "cells are")
                 said = f"the clue {quoted(text)} names {counted(len(end), 'digit')}, but only {cells} looked at"
                 collector.error(placed[end[0]], "too-many-digits", said)
@@ -101,8 +103,8 @@ first-seen:
         line = lines_seen(self.clues)
         return words.say("first-seen-sentence", n=len(self.clues), seen=few, number=words.number(few), line=line)
 
-    def clue_said(self, words: Catalogue, value: int) -> str:
-        return symbol(value)
+    def clue_said(self, words: Catalogue, value: int, grid: Grid) -> str:
+        return grid.symbol(value)
 
     def side_said(self, words: Catalogue, clue: Clue) -> str:
         seen = self.seen(clue)
@@ -112,7 +114,7 @@ first-seen:
         pen = Stroke(max(0.6, frame.cell * 0.025), INK)
         for end in self._ends():
             clue = end[0]
-            text = "".join(symbol(clue.value) for clue in end)
+            text = "".join(frame.grid.symbol(clue.value) for clue in end)
             of = (f"the {self.noun} {text} {clue.where}",)
             x, y = middle_of(clue, frame, *self.room)
             aside, count = 0.22 * frame.cell, self.seen(clue)
@@ -154,7 +156,7 @@ first-seen:
 
     def _refer(self, end: Sequence[Clue], grid: Grid) -> MarkRef:
         """What is printed at one end of a line."""
-        return end[0].refer(self.kind, grid, "".join(symbol(clue.value) for clue in end))
+        return end[0].refer(self.kind, grid, "".join(grid.symbol(clue.value) for clue in end))
 
     def _ends(self) -> list[list[Clue]]:
         """The clues that stand together at one end of a line."""
@@ -171,7 +173,7 @@ first-seen:
             here, there = ({*one.cells(grid)[: self.seen(one)]} for one in (clue, other))
             house = next((house for house in grid.houses if here | there <= set(house.cells)), None)
             if house is not None and not here & there:
-                said = f"{symbol(clue.value)} {clue.where} and {other.where} would stand twice in {house.name}"
+                said = f"{grid.symbol(clue.value)} {clue.where} and {other.where} would stand twice in {house.name}"
                 collector.error(
                     placed[clue], "clues-contradict", said, "one of the two is likely a slip", also=(placed[other],)
                 )

@@ -48,6 +48,7 @@ class Fortress(Rule):
     noun = "fortress"
     typed = ("lines", "picture")
     relabels = "none"
+    from_zero = True
     example = """\
 fortress:
   - r2c2-r2c4 r3c3

@@ -7,6 +7,7 @@ as many as the nearest box has there, or three without boxes.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from random import Random
 
 from bookmaker.display.items import Line, Stroke
 from bookmaker.puzzle.grid import Grid
@@ -17,6 +18,7 @@ from bookmaker.rules.common.deducing.house_sums import Block
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.framed import FrameRule
 from bookmaker.rules.common.outside import INK, clue_figures, middle_of
+from bookmaker.rules.common.parts import Part
 
 ARM, GAP = 0.1, 0.05
 """Of the plus: half its length, and white between it and the figures, in cells."""
@@ -29,6 +31,7 @@ class FrameSum(FrameRule):
     title = "Frame sums"
     noun = "frame sum"
     relabels = "reversed"
+    from_zero = True
     result = "sum"
     example = """\
 frame-sum:
@@ -41,10 +44,13 @@ frame-sum:
     def worth(digits: Sequence[int]) -> int:
         return sum(digits)
 
+    def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
+        return super().read_off(cells, grid, [grid.worth(digit) for digit in digits], rng)
+
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for clue in self.clues:
             count = self.in_row if clue.side in ("left", "right") else self.in_column
-            if sum(digits[cell] for cell in clue.cells(grid)[:count]) != clue.value:
+            if sum(grid.worth(digits[cell]) for cell in clue.cells(grid)[:count]) != clue.value:
                 return False
         return True
 

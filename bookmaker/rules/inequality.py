@@ -41,6 +41,7 @@ class Inequality(Rule):
     noun = "inequality sign"
     typed = ("lines",)
     relabels = "reversed"
+    from_zero = True
     example = """\
 inequality:
   - r1c1 > r1c2

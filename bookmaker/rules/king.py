@@ -25,6 +25,8 @@ class King(WholeGridRule):
     title = "King's move"
     noun = "king's move"
     relabels = "any"
+    from_zero = True
+    lettered = True
     example = "king: yes\n"
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:

@@ -26,6 +26,8 @@ class Knight(WholeGridRule):
     title = "Knight's move"
     noun = "knight's move"
     relabels = "any"
+    from_zero = True
+    lettered = True
     example = "knight: yes\n"
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:

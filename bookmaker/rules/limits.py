@@ -16,7 +16,7 @@ from typing import Self
 from bookmaker.display.items import Line, Rect, Stroke
 from bookmaker.language import Catalogue
 from bookmaker.puzzle.bits import digits_in, mask_of
-from bookmaker.puzzle.grid import CLASSIC, SYMBOLS, Grid
+from bookmaker.puzzle.grid import CLASSIC, LETTERS, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import OnlyDigits
@@ -28,7 +28,7 @@ from bookmaker.rules.common.drawing.places import Box, InCell, PlaceClaim
 from bookmaker.rules.common.parts import Form, Part, Written
 from bookmaker.rules.common.reading import parts_of, read_digits
 from bookmaker.rules.common.words.speech import cells_said
-from bookmaker.rules.common.words.wording import cells_listed, digits_listed, symbol
+from bookmaker.rules.common.words.wording import cells_listed, digits_listed
 from bookmaker.solve.problem import Allowed, Constraint
 from bookmaker.source.cells import read_cells
 from bookmaker.source.diagnostics import Collector, Place, nearest, quoted
@@ -56,7 +56,7 @@ LEFT, PAD, BETWEEN = 0.06, 0.015, 0.035
 OPEN = 0.09
 """By how much spaces are wider than the font's own, per em, or “5 8” would be read as 58."""
 
-FIGURE, WIDE = 0.68, {" ": 0.43, "–": 0.76, **dict.fromkeys("ABCDEFG", 0.75)}
+FIGURE, WIDE = 0.68, {" ": 0.43, "–": 0.76, **dict.fromkeys(LETTERS, 0.75)}
 """Widths for the height of a figure, in the narrow font at its boldest."""
 
 _ONE_OF, _NONE_OF = Limit(0, 0b10011), Limit(9, 0b10000, forbidden=True)
@@ -72,6 +72,8 @@ class Limits(Rule):
     noun = "limit"
     typed = ("*: text",)
     relabels = "any"
+    from_zero = True
+    lettered = True
     example = """\
 limits:
   r1c1 r2c2: 1 2 5
@@ -127,7 +129,7 @@ limits:
         lines: dict[str, Written] = {}
         for (digits, forbidden), alike in groupby(self.limits, key=lambda limit: (limit.digits, limit.forbidden)):
             cells = " ".join(grid.name(limit.cell) for limit in alike)
-            lines[cells] = ("not " if forbidden else "") + " ".join(map(symbol, digits_in(digits)))
+            lines[cells] = ("not " if forbidden else "") + " ".join(map(grid.symbol, digits_in(digits)))
         return lines
 
     def places(self, grid: Grid) -> tuple[tuple[int, ...], ...]:
@@ -162,7 +164,7 @@ limits:
         for limit in self.limits:
             alike.setdefault((limit.digits, limit.forbidden), []).append(limit.cell)
         for (digits, forbidden), cells in alike.items():
-            listed = words.listed(map(symbol, digits_in(digits)), "or")
+            listed = words.listed(map(grid.symbol, digits_in(digits)), "or")
             name = f"limits-spoken-{'not' if forbidden else 'only'}"
             yield words.say(name, digits=listed, cells=cells_said(words, grid, cells))
 
@@ -171,7 +173,7 @@ limits:
         for limit in self.limits:
             of = (f"the limit of {frame.grid.name(limit.cell)}",)
             x, y = frame.corner(limit.cell)
-            ways = _ways(limit.digits)
+            ways = _ways(limit.digits, frame.grid.symbols)
             box = frame.box(InCell(limit.cell, tuple(ways)))
             lines, height = ways[box]
             end, top = x + box.right * cell, y + box.top * cell
@@ -191,7 +193,7 @@ limits:
                     yield Mark(Layer.FIGURE, Line(start, tip, Stroke(frame.thin())), of)
 
     def claims(self, grid: Grid) -> Iterator[PlaceClaim]:
-        return (InCell(limit.cell, tuple(_ways(limit.digits))) for limit in self.limits)
+        return (InCell(limit.cell, tuple(_ways(limit.digits, grid.symbols))) for limit in self.limits)
 
     @classmethod
     def sample(cls) -> Sample:
@@ -232,7 +234,7 @@ def _crowded(limits: Mapping[int, Limit], typed: Mapping[int, Place], grid: Grid
         for mask in sorted(set(here.values())):
             cells = [cell for cell, allowed in here.items() if allowed | mask == mask]
             if len(cells) > mask.bit_count():
-                left = f"have only {digits_listed(digits_in(mask))} left among them"
+                left = f"have only {digits_listed(grid, digits_in(mask))} left among them"
                 text = f"{cells_listed(grid, sorted(cells))} of {house.name} {left}"
                 collector.error(
                     typed[cells[-1]], "limits-crowd", text, "cells of one row, column or region hold different digits"
@@ -255,7 +257,7 @@ def _read_written(node: Node, grid: Grid, collector: Collector) -> tuple[int, bo
         listing = Word(node.at_offset(offset), node.value[offset:])
     if len(named) == 1 and len(named[0].value) > 1 and named[0].value.isalpha():
         said, hint = f"the limit can't be {quoted(named[0].value)}", nearest(named[0].value, ("low", "high"))
-        if not set(named[0].value.upper()) <= set(SYMBOLS[: grid.size]):
+        if not set(named[0].value.upper()) <= set(grid.symbols):
             collector.error(named[0].place, "unknown-word", said, hint)
             return None
     digits = read_digits(listing, "the limit", grid, collector)
@@ -276,23 +278,23 @@ def _allowed(limit: Limit, grid: Grid) -> int:
     return grid.all_digits & ~limit.digits if limit.forbidden else limit.digits
 
 
-def _as_written(mask: int) -> list[str]:
+def _as_written(mask: int, symbols: str) -> list[str]:
     """Digits in little room: “1”, “2” and “5”, and “1–4” for three or more in a row."""
     digits, said = digits_in(mask), list[str]()
     while digits:
         run = next(n for n in range(len(digits), 0, -1) if digits[n - 1] - digits[0] == n - 1)
         if run > 2:
-            said.append(f"{symbol(digits[0])}–{symbol(digits[run - 1])}")
+            said.append(f"{symbols[digits[0] - 1]}–{symbols[digits[run - 1] - 1]}")
         else:
-            said += map(symbol, digits[:run])
+            said += (symbols[digit - 1] for digit in digits[:run])
         digits = digits[run:]
     return said
 
 
 @lru_cache(maxsize=1024)
-def _ways(mask: int) -> dict[Box, tuple[tuple[str, ...], float]]:
+def _ways(mask: int, symbols: str) -> dict[Box, tuple[tuple[str, ...], float]]:
     """How these digits may be written, the best way first: for each place its lines and how high they are."""
-    runs, ways = _as_written(mask), dict[Box, tuple[tuple[str, ...], float]]()
+    runs, ways = _as_written(mask, symbols), dict[Box, tuple[tuple[str, ...], float]]()
     for count, height in WAYS:
         lines = _broken(runs, count)
         wide = max(_width(line, height) for line in lines)

@@ -18,6 +18,7 @@ class NonConsecutive(BarredRule):
     title = "Non-consecutive"
     noun = "non-consecutive rule"
     relabels = "reversed"
+    from_zero = True
     example = "non-consecutive: yes\n"
 
     def barred(self, digit: int) -> tuple[int, int]:

@@ -78,7 +78,7 @@ numbered-room:
                 return False
         return True
 
-    def clue_said(self, words: Catalogue, value: int) -> str:
+    def clue_said(self, words: Catalogue, value: int, grid: Grid) -> str:
         return symbol(value)
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

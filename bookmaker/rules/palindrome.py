@@ -46,6 +46,8 @@ class Palindrome(ChainRule):
     noun = "palindrome"
     typed = ("lines",)
     relabels = "any"
+    from_zero = True
+    lettered = True
     example = """\
 palindrome:
   - r3c2 r3c3 r4c4 r5c4

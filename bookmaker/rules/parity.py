@@ -45,6 +45,7 @@ class Parity(SortedRule):
     noun = "even or odd cell"
     typed = ("even: lines, odd: lines",)
     relabels = "reversed"
+    from_zero = True
     example = """\
 parity:
   even: r1c1 r4c4-r4c6
@@ -62,7 +63,7 @@ parity:
         if marks is None:
             return None
         sound = True
-        for name, room in (("even", grid.size // 2), ("odd", (grid.size + 1) // 2)):
+        for name, room in zip(("even", "odd"), map(int.bit_count, _even_and_odd(grid)), strict=True):
             for house in grid.houses:
                 inside = [place for cell, place in marks[name] if cell in house.cells]
                 if len(inside) > room:
@@ -72,7 +73,7 @@ parity:
         return cls(*(tuple(cell for cell, _ in cells) for cells in marks.values())) if sound else None
 
     def true_sorts(self, cells: tuple[int, ...], grid: Grid, digits: Sequence[int]) -> Iterator[str]:
-        yield "odd" if digits[cells[0]] % 2 else "even"
+        yield "odd" if grid.worth(digits[cells[0]]) % 2 else "even"
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         even, odd = _even_and_odd(grid)
@@ -81,7 +82,8 @@ parity:
                 yield Allowed((cell,), mask)
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
-        return all(digits[cell] % 2 == 0 for cell in self.even) and all(digits[cell] % 2 == 1 for cell in self.odd)
+        worth = [grid.worth(digit) for digit in digits]
+        return all(worth[cell] % 2 == 0 for cell in self.even) and all(worth[cell] % 2 == 1 for cell in self.odd)
 
     def sentence(self, words: Catalogue) -> str:
         sorts = "both" if self.even and self.odd else "even" if self.even else "odd"
@@ -146,4 +148,5 @@ parity:
 
 def _even_and_odd(grid: Grid) -> tuple[int, int]:
     """The even digits and the odd digits as masks."""
-    return mask_of(grid.digits[1::2]), mask_of(grid.digits[0::2])
+    halves = mask_of(grid.digits[1::2]), mask_of(grid.digits[0::2])
+    return halves if grid.first else halves[::-1]

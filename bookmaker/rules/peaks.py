@@ -47,6 +47,7 @@ class Peaks(SortedRule):
     noun = "peak"
     typed = ("greater: lines, smaller: lines",)
     relabels = "reversed"
+    from_zero = True
     example = """\
 peaks:
   greater: r2c3 r5c5

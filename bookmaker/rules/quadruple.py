@@ -29,7 +29,7 @@ from bookmaker.rules.common.drawing.places import OnCorner, PlaceClaim
 from bookmaker.rules.common.parts import Form, Part, Written
 from bookmaker.rules.common.reading import read_digits
 from bookmaker.rules.common.words.speech import cells_said
-from bookmaker.rules.common.words.wording import counted, number, symbol
+from bookmaker.rules.common.words.wording import counted, number
 from bookmaker.solve.problem import Allowed, Constraint, Count
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node, Table
@@ -55,6 +55,8 @@ class Quadruple(Rule):
     noun = "corner quadruple"
     typed = ("*: text",)
     relabels = "any"
+    from_zero = True
+    lettered = True
     example = """\
 quadruple:
   r2c3-r3c4: 1 2 5
@@ -104,7 +106,7 @@ quadruple:
 
     def written(self, grid: Grid) -> Written:
         return {
-            f"{grid.name(ring.cells[0])}-{grid.name(ring.cells[-1])}": " ".join(map(symbol, ring.digits))
+            f"{grid.name(ring.cells[0])}-{grid.name(ring.cells[-1])}": " ".join(map(grid.symbol, ring.digits))
             for ring in self.rings
         }
 
@@ -143,7 +145,7 @@ quadruple:
 
     def spoken(self, words: Catalogue, grid: Grid) -> Iterator[str]:
         for ring in self.rings:
-            digits = words.listed(map(symbol, ring.digits))
+            digits = words.listed(map(grid.symbol, ring.digits))
             yield words.say("quadruple-spoken", digits=digits, cells=cells_said(words, grid, ring.cells))
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
@@ -155,7 +157,7 @@ quadruple:
             height, places = _PLACES[len(ring.digits)]
             for digit, (dx, dy) in zip(ring.digits, places, strict=True):
                 at = (x + dx * frame.cell, y + dy * frame.cell)
-                yield Mark(Layer.BORDER, frame.figures(at, symbol(digit), height, mark=True), of)
+                yield Mark(Layer.BORDER, frame.figures(at, frame.grid.symbol(digit), height, mark=True), of)
 
     def claims(self, grid: Grid) -> Iterator[PlaceClaim]:
         return (OnCorner(ring.cells, RINGS[len(ring.digits)] + 0.02) for ring in self.rings)
@@ -167,7 +169,7 @@ quadruple:
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """A full ring; a digit with just room enough; one that must be in the ring; the ring worked through."""
         for ring in self.rings:
-            mark = self._refer(ring)
+            mark = self._refer(ring, position.grid)
             if len(ring.digits) == 4:
                 removed = removed_by(position, dict.fromkeys(ring.cells, mask_of(ring.digits)))
                 if removed:
@@ -193,10 +195,10 @@ quadruple:
             yield from tried_out(position, ring.cells, fits, mark)
 
     def references(self, grid: Grid) -> tuple[MarkRef, ...]:
-        return tuple(map(self._refer, self.rings))
+        return tuple(self._refer(ring, grid) for ring in self.rings)
 
-    def _refer(self, ring: Ring) -> MarkRef:
-        return MarkRef.between(self.kind, ring.cells, "".join(map(symbol, ring.digits)))
+    def _refer(self, ring: Ring, grid: Grid) -> MarkRef:
+        return MarkRef.between(self.kind, ring.cells, "".join(map(grid.symbol, ring.digits)))
 
 
 _PLACES: dict[int, tuple[float, tuple[Point, ...]]] = {
@@ -218,7 +220,10 @@ def _trouble_with(cells: tuple[int, ...], digits: tuple[int, ...], grid: Grid) -
     across = [pair for pair in combinations(cells, 2) if not sees(grid, *pair)]
     for digit, times in Counter(digits).items():
         if times > 2:
-            return "quadruple-repeat", f"{symbol(digit)} fits at most twice around a corner, not {number(times)} times"
+            return (
+                "quadruple-repeat",
+                f"{grid.symbol(digit)} fits at most twice around a corner, not {number(times)} times",
+            )
         if times == 2 and not across:
-            return "quadruple-repeat", f"{symbol(digit)} can't stand twice in four cells of one box"
+            return "quadruple-repeat", f"{grid.symbol(digit)} can't stand twice in four cells of one box"
     return None

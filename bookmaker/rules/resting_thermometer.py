@@ -38,6 +38,7 @@ class RestingThermometer(ChainRule):
     noun = "resting thermometer"
     typed = ("lines",)
     relabels = "reversed"
+    from_zero = True
     example = """\
 resting-thermometer:
   - r1c1 r2c2-r5c5

@@ -53,6 +53,7 @@ class RiseOrFall(NearRule):
     noun = "slope"
     typed = ("left: text, right: text, top: text, bottom: text, cells: whole, all-marked: switch",)
     relabels = "reversed"
+    from_zero = True
     example = """\
 rise-or-fall:
   left: rise . . fall . . . . rise
@@ -146,10 +147,10 @@ rise-or-fall:
         line, every = lines_seen(self.clues), "yes" if self.all_marked else "no"
         return words.say(f"rise-or-fall-sentence-{way}", number=few, line=line, all=every)
 
-    def clue_typed(self, value: int) -> str:
+    def clue_typed(self, value: int, grid: Grid) -> str:
         return WORDS[value]
 
-    def clue_said(self, words: Catalogue, value: int) -> str:
+    def clue_said(self, words: Catalogue, value: int, grid: Grid) -> str:
         return words.say(f"rise-or-fall-{('falls', 'rises')[value]}")
 
     def marks(self, frame: Frame) -> Iterator[Mark]:

@@ -26,6 +26,7 @@ class RisingRun(RunRule):
     title = "Rising runs"
     noun = "rising run"
     relabels = "none"
+    from_zero = True
     example = """\
 rising-run:
   left: 3 . . 1 . . 4 . .

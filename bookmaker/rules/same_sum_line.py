@@ -47,6 +47,7 @@ class SameSumLine(ChainRule):
     noun = "same-sum line"
     typed = ("lines", "lines: lines, stretch: whole")
     relabels = "any"
+    from_zero = True
     example = """\
 same-sum-line:
   lines:

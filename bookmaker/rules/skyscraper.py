@@ -45,6 +45,7 @@ class Skyscraper(OutsideRule):
     title = "Skyscrapers"
     noun = "skyscraper count"
     relabels = "none"
+    from_zero = True
     example = """\
 skyscraper:
   top: 3 . . 2 . . 4 . .

@@ -38,6 +38,7 @@ class Thermometer(ChainRule):
     noun = "thermometer"
     typed = ("lines",)
     relabels = "reversed"
+    from_zero = True
     example = """\
 thermometer:
   - r1c1-r1c4 r2c5

@@ -37,6 +37,8 @@ class Windows(Rule):
     noun = "window"
     typed = ("yes",)
     relabels = "any"
+    from_zero = True
+    lettered = True
     example = "windows: yes\n"
 
     @classmethod

@@ -14,7 +14,7 @@ from bookmaker.manifest import CHAPTER_KEYS, CHAPTER_ORDERS, MANIFEST_KEYS
 from bookmaker.manifest.bookfields import BOOK_KEYS
 from bookmaker.manifest.dates import WHEN
 from bookmaker.manifest.entries import Order
-from bookmaker.manifest.gridfields import BOXES
+from bookmaker.manifest.gridfields import BOXES, FROM_ZERO, WORD
 from bookmaker.manifest.permission import RECORD_KEYS, STATES
 from bookmaker.manifest.publication import COVER_KEYS, FOCUS, IMPRINT_KEYS, LEAF, LINK, MOST_FOLD
 from bookmaker.manifest.puzzlefields import PUZZLE_KEYS
@@ -115,9 +115,12 @@ def puzzle() -> Shape:
         "size": shapes.whole(SMALLEST, LARGEST),
         "boxes": {"type": "string", "pattern": f"^(?:none|{BOXES.pattern})$"},
         "regions": {"type": "string"},
+        "digits": shapes.choice((FROM_ZERO,)),
+        "letters": {"type": "string", "pattern": WORD.pattern},
         "givens": {"type": ["string", "number"]},
         "rules": rules.rules(),
         "solution": {"type": ["string", "number", "null"]},
+        "word": shapes.table({"cells": shapes.SAID, "reads": shapes.SAID}, ("cells", "reads")),
         "tags": shapes.one_or_many(shapes.TEXT),
     }
     of_pick: Mapping[str, Shape] = {
@@ -177,10 +180,11 @@ def _pictures(size: int) -> Shape:
     if size != 9:
         asked["required"] = ["size"]
     drawn: Shape = {
-        "givens": shapes.picture(rules.digits(size), size),
         "regions": {**shapes.picture(r"[^\s|+_.-]", size), "type": "string"},
     }
-    then: Shape = {"properties": drawn}
+    given = {"givens": shapes.picture(rules.digits(size), size)}
+    own_signs: Shape = {"anyOf": [{"required": ["digits"]}, {"required": ["letters"]}]}
+    then: Shape = {"properties": drawn, "if": own_signs, "else": {"properties": given}}
     if size not in USUAL_BOXES:
         then["anyOf"] = [{"required": [name]} for name in ("boxes", "regions", "pick", "include")]
     return {"if": asked, "then": then}

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from bookmaker.language import catalogue
-from bookmaker.puzzle.grid import LARGEST
 from bookmaker.rules import kinds
 from bookmaker.rules.common.contract import Rule
 from bookmaker.schema import shapes
@@ -59,8 +58,5 @@ def _way(way: str, items: Shape = LINES) -> Shape:
 
 def digits(size: int) -> str:
     """A pattern for one cell of a grid of digits: its digits in capitals or small letters, a dot or a nought."""
-    letters = "".join(chr(ord("A") + n) for n in range(size - 9)) if size > 9 else ""
+    letters = SYMBOLS[9:size]
     return f"[.0-{min(size, 9)}{letters}{letters.lower()}]"
-
-
-assert LARGEST == 16  # digits above nine are letters up to G

@@ -6,7 +6,7 @@ from itertools import product
 from typing import get_args
 
 from bookmaker.changes.arrangement import ARRANGEMENTS
-from bookmaker.manifest.gridfields import BOXES
+from bookmaker.manifest.gridfields import BOXES, FROM_ZERO, WORD
 from bookmaker.phrases.bands import BAND_NAMES
 from bookmaker.puzzle.grid import CLASSIC, LARGEST, SMALLEST
 from bookmaker.rules import kinds
@@ -37,6 +37,8 @@ def wish() -> Shape:
         "size": shapes.whole(SMALLEST, LARGEST),
         "boxes": {"type": "string", "pattern": f"^(?:none|{BOXES.pattern})$"},
         "regions": {"type": "string"},
+        "digits": shapes.choice((FROM_ZERO,)),
+        "letters": {"type": "string", "pattern": WORD.pattern},
         "pattern": {"type": "string"},
         "rules": _rules(),
         "arrangement": shapes.choice(ARRANGEMENTS),

@@ -14,13 +14,16 @@ from bookmaker.layout.art.gridart import DIGIT, HALO, PENCIL, SHADE, frame_for, 
 from bookmaker.layout.art.ridge import HEIGHT, ridge
 from bookmaker.layout.art.scenepicture import ARM, FEW, FIELD, HEAVY, INSET
 from bookmaker.layout.sheets.single_picture import CELL, MARGIN, grid_picture
-from bookmaker.puzzle.grid import CLASSIC, SYMBOLS
+from bookmaker.puzzle.grid import CLASSIC, LETTERS, SYMBOLS
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.common.drawing.frame import Layer
 from bookmaker.typeface import typeface
 
 FACES = ("sans", "sans-bold")
 """The faces of digits: those found, and those given."""
+
+SIGNS = "".join(dict.fromkeys("0" + SYMBOLS + LETTERS))
+"""All signs that a grid may be filled with."""
 
 RIDGE = 60.0
 """Width of a ridge, in points."""
@@ -33,6 +36,7 @@ def drawn(puzzle: RuledPuzzle, drawing: Drawing) -> tuple[str, dict[str, Any]]:
     bare = replace(puzzle, givens=(0,) * len(puzzle.givens))
     page = grid_picture(bare, "")
     return "".join(drawing.draw(page.items)), {
+        "symbols": puzzle.grid.symbols,
         "wide": round(page.width, 3),
         "high": round(page.height, 3),
         "left": round(MARGIN + beyond.left * CELL, 3),
@@ -45,7 +49,7 @@ def new_drawing() -> Drawing:
     """A drawing that has the outlines of all digits."""
     drawing = Drawing()
     for face in FACES:
-        for symbol in SYMBOLS:
+        for symbol in SIGNS:
             drawing.glyph(face, symbol)
     return drawing
 
@@ -73,12 +77,11 @@ def measures() -> dict[str, Any]:
     frame = frame_for(CLASSIC, CELL)
     return {
         "cell": CELL,
-        "symbols": SYMBOLS,
         "figure": frame.figure,
         "digit": DIGIT,
         "halo": HALO,
         "pencil": PENCIL,
-        "advances": {face: [round(typeface(face).advance(symbol), 4) for symbol in SYMBOLS] for face in FACES},
+        "advances": {face: {sign: round(typeface(face).advance(sign), 4) for sign in SIGNS} for face in FACES},
         "signs": {"inset": INSET, "arm": ARM, "heavy": HEAVY, "shade": SHADE, "field": FIELD, "few": FEW},
     }
 

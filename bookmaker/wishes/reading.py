@@ -34,6 +34,8 @@ WISH_KEYS = (
     "size",
     "boxes",
     "regions",
+    "digits",
+    "letters",
     "rules",
     "arrangement",
     "pattern",

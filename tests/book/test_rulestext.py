@@ -32,10 +32,11 @@ def test_the_grids_own_rule_fits_its_size_and_regions() -> None:
         (10, "the digits 1 to 9 and the letter A"),
         (11, "the digits 1 to 9 and the letters A and B"),
         (16, "the digits 1 to 9 and the letters A to G"),
+        (25, "the digits 1 to 9 and the letters A to R without I and O"),
     ],
 )
 def test_symbols_are_named(size: int, named: str) -> None:
-    assert plain(symbols_named(catalogue("en"), size)) == named
+    assert plain(symbols_named(catalogue("en"), Grid(size, ()))) == named
 
 
 def test_every_sentence_is_said_once_and_every_mark_has_its_sample() -> None:

@@ -170,7 +170,7 @@ CASES: dict[str, tuple[str, str, int, int, str]] = {
         9,
         "“size” should be a whole number, not “nine”",
     ),
-    "size too large": (HEAD + "- id: a\n  size: 25\n", "out-of-range", 6, 9, "“size” should be from 4 to 16, not 25"),
+    "size too large": (HEAD + "- id: a\n  size: 26\n", "out-of-range", 6, 9, "“size” should be from 4 to 25, not 26"),
     "size beyond all numbers": (
         HEAD + f"- id: a\n  size: {'9' * 5000}\n",
         "not-a-number",

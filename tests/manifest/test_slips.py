@@ -81,7 +81,7 @@ SLIPS: dict[str, tuple[str, str, str, str]] = {
     "an id twice": ("mooring-line", "▸first-light", "same-id", "another id"),
     "an id in curved quotes": ("mooring-line", "▸“mooring”", "bad-id", "such as “mooring”"),
     "no id": ("- id: mooring-line\n    title", "- ▸title", "missing-key", "add a line “id: …”"),
-    "a size with a cross": ("size: 6", "size: ▸6x6", "not-a-number", "write one from 4 to 16"),
+    "a size with a cross": ("size: 6", "size: ▸6x6", "not-a-number", "write one from 4 to 25"),
     "no size": ("    size: 6\n    givens: |\n      .", "    givens: |\n      ▸.", "picture-size", "say “size: 6”"),
     "a row too long": (ROW, "      ▸9 . .  . 8 7  1 . . .\n", "picture-size", "draw 9 rows of 9"),
     "a row too short": (ROW, "      ▸9 . .  . 8 7  1 .\n", "picture-size", "draw 9 rows of 9"),

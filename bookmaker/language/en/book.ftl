@@ -56,6 +56,7 @@ guide-keys-in-pad = The solution keys are on the backs of their sheets, with the
 guide-profile = The line under each key charts the solve, rising where a step takes more searching; arrowheads mark the sticking points.
 guide-credits = After the keys come the credits: when puzzles were first shown, and who gave permission.
 guide-credits-in-pad = At the end come the credits: when puzzles were first shown, and who gave permission.
+guide-large = In the largest grids letters follow the digit 9: A stands for 10, B for 11 and so on. I and O are left out, since they look like 1 and 0.
 guide-text-marks = Rows are numbered from top to bottom, columns from left to right, and a blank is a cell to fill. Where rows and columns are named together, all cells are meant in which they meet; the cells of a line are named in its order, so that its columns or rows may run backwards.
 guide-text-below = Below each rule stand its marks.
 guide-text-pictured = Below its picture each grid is told once more, in words and as a table, to be unfolded.
@@ -69,10 +70,20 @@ grid-asks = Fill the grid so that every { $houses ->
    *[regions] row, column and outlined region
 } holds { $symbols } once each.
 # “1 to 9”, kept on one line.
-symbols-digits = the digits 1 to { $last }
-symbols-and-letter = the digits 1 to 9 and the letter { $last }
-symbols-and-letters = the digits 1 to 9 and the letters { $first } to { $last }
-symbols-and-two-letters = the digits 1 to 9 and the letters { $first } and { $last }
+symbols-digits = the digits { $low } to { $high }
+symbols-and-letter = the digits { $low } to { $high } and the letter { $last }
+symbols-and-two-letters = the digits { $low } to { $high } and the letters { $first } and { $last }
+symbols-and-letters = the digits { $low } to { $high } and the letters { $first } to { $last }
+symbols-and-letters-without = the digits { $low } to { $high } and the letters { $first } to { $last } without { $without }
+symbols-letters = the letters { $letters }
+# What sentences on digits become where a grid has letters: pairs of words. A language in which they would not agree leaves
+# the message out, and the next one is printed under such a grid.
+letters-for-digits = digit letter | digits letters
+letters-stand = Here letters stand in place of digits.
+# A word that a solution spells, told with its key.
+row-spells = row { $number } spells { $word }
+column-spells = column { $number } spells { $word }
+cells-spell = the cells from { $first } to { $last } spell { $word }
 boxes-have = The boxes have { $high } and { $wide }.
 rows-counted = { $n ->
     [1] one row

@@ -16,7 +16,7 @@ from bookmaker.display.items import Group, Item, Move, Path, Point, Rect, Straig
 from bookmaker.language import catalogue
 from bookmaker.layout.art.gridtold import candidates_said, grid_told
 from bookmaker.layout.setting.fonts import FontBook
-from bookmaker.puzzle.grid import SYMBOLS, Grid
+from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules import margins_of, ruled_marks
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
@@ -186,7 +186,7 @@ def digits_of(
         digit = given or (solution[at] if solution else 0)
         if digit:
             font = frame.bold if given and solution is not None else frame.font
-            symbol = SYMBOLS[digit - 1]
+            symbol = puzzle.grid.symbol(digit)
             if halo:
                 yield at, Group((_halo(symbol, font, size),), *seats[at])
             yield at, _digit(seats[at], symbol, font, size)
@@ -220,7 +220,7 @@ def _halo(symbol: str, font: str, size: float) -> Path:
 def _candidates(puzzle: RuledPuzzle, frame: Frame, position: Position) -> Iterator[Item]:
     """Pencil marks: each digit at its own place in the cell, row by row."""
     left, top, wide = PENCIL
-    across = 4 if puzzle.grid.size > 9 else 3
+    across = 5 if puzzle.grid.size > 16 else 4 if puzzle.grid.size > 9 else 3
     step = wide / across
     for at in puzzle.grid.cells:
         if puzzle.givens[at] or position.placed >> at & 1:
@@ -230,4 +230,4 @@ def _candidates(puzzle: RuledPuzzle, frame: Frame, position: Position) -> Iterat
             if position.may(at, digit):
                 row, column = divmod(digit - 1, across)
                 centre = x + (left + (column + 0.5) * step) * frame.cell, y + (top + (row + 0.5) * step) * frame.cell
-                yield frame.figures(centre, SYMBOLS[digit - 1], 0.48 / across)
+                yield frame.figures(centre, puzzle.grid.symbol(digit), 0.48 / across)

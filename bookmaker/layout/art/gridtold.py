@@ -15,7 +15,7 @@ from bookmaker.book.reading import grid_read
 from bookmaker.display.items import Group, Item, Tagged, tagged
 from bookmaker.display.tags import OUR_LANGUAGE, Role, Tag
 from bookmaker.language import Catalogue, catalogue
-from bookmaker.puzzle.grid import SYMBOLS, Grid
+from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules import margins_of
 from bookmaker.rules.common.contract import RuledPuzzle
@@ -66,7 +66,7 @@ def candidates_said(words: Catalogue, grid: Grid, position: Position) -> dict[in
     said = {}
     for at in grid.cells:
         if not position.placed >> at & 1:
-            left = [SYMBOLS[digit - 1] for digit in grid.digits if position.may(at, digit)]
+            left = [grid.symbol(digit) for digit in grid.digits if position.may(at, digit)]
             said[at] = words.say("cell-empty")
             if left:
                 said[at] = words.say("cell-candidates", n=len(left), digits=" ".join(left))
@@ -83,7 +83,7 @@ def _rows(
         cells = [_head(Role.ROW_HEAD, words.say("row-numbered", number=str(row + 1)))]
         for given in puzzle.givens[at : at + grid.size]:
             if at in held:
-                cells.append(Tagged(tuple(held[at]), tag=_cell(_given(words, given))))
+                cells.append(Tagged(tuple(held[at]), tag=_cell(_given(words, grid.symbol(given)) if given else "")))
             else:
                 cells.append(_silent(said.get(at) or words.say("cell-empty")))
             at += 1
@@ -94,8 +94,8 @@ _ROW = Tag(Role.ROW)
 
 
 @lru_cache(maxsize=64)
-def _given(words: Catalogue, digit: int) -> str:
-    return words.say("cell-given", digit=SYMBOLS[digit - 1]) if digit else ""
+def _given(words: Catalogue, digit: str) -> str:
+    return words.say("cell-given", digit=digit)
 
 
 @lru_cache(maxsize=32)

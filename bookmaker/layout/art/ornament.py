@@ -24,7 +24,6 @@ from bookmaker.display.shapes import circle, polyline
 from bookmaker.layout.art.pieces import BROAD, Cell, Piece, Pieces, Shape, pieces_of
 from bookmaker.layout.setting.fonts import FontBook
 from bookmaker.layout.theme import Palette, Theme
-from bookmaker.puzzle.grid import SYMBOLS
 from bookmaker.rules.common.area import loops_around
 
 BOX = 3
@@ -270,7 +269,7 @@ class _Painter:
 
     def _figure(self, piece: Piece) -> Item:
         x, y = self.centre(piece.cells[0])
-        font, symbol = self.theme.digits, SYMBOLS[piece.value - 1]
+        font, symbol = self.theme.digits, piece.sign
         size = FIGURE * self.cell / FontBook().figure_height(font)
         left = FontBook().width(symbol, font, size) / 2
         outline = Path(FontBook().outline(symbol, font, size, -left), None, self._quiet(piece.cells[0]))

@@ -40,13 +40,14 @@ Cell = tuple[int, int]
 
 
 class Piece(NamedTuple):
-    """A shape on some cells. `sort` tells pieces of one kind apart, as their rule does; `value` is a digit, or how high
-    a house is."""
+    """A shape on some cells. `sort` tells pieces of one kind apart, as their rule does; `value` is a digit, written as
+    `sign`, or how high a house is."""
 
     shape: Shape
     cells: tuple[Cell, ...]
     sort: int = 0
     value: int = 0
+    sign: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,7 +85,9 @@ def pieces_of(puzzle: BookPuzzle) -> Pieces:
     free = {at for at in grid.cells if (grid.column(at), grid.row(at)) not in taken}
     found += (Piece(rising, _cells(grid, chain)) for chain in _rising(puzzle, free))
     givens = enumerate(puzzle.puzzle.givens)
-    found += (Piece(Shape.FIGURE, _cells(grid, (at,)), value=digit) for at, digit in givens if digit)
+    found += (
+        Piece(Shape.FIGURE, _cells(grid, (at,)), value=digit, sign=grid.symbol(digit)) for at, digit in givens if digit
+    )
     return Pieces(grid.size, tuple(found))
 
 

@@ -19,7 +19,7 @@ from bookmaker.layout.art.coordinates import coordinates, region_letters
 from bookmaker.layout.art.gridart import SHADE, draw_grid, frame_for
 from bookmaker.layout.art.gridtold import candidates_said
 from bookmaker.layout.setting.fonts import FontBook
-from bookmaker.puzzle.grid import SYMBOLS, Grid
+from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.common.drawing.frame import Frame
 from bookmaker.rules.common.words.speech import cell_said, cells_said
@@ -98,10 +98,10 @@ def _pointed_out(words: Catalogue, grid: Grid, scene: Scene) -> Iterator[str]:
     for at, digit in sorted(scene.struck):
         struck.setdefault(digit, []).append(at)
     for digit, cells in sorted(struck.items()):
-        yield words.say("eliminated", digit=SYMBOLS[digit - 1], cells=cells_said(words, grid, cells))
+        yield words.say("eliminated", digit=grid.symbol(digit), cells=cells_said(words, grid, cells))
     rounds = sorted((number, at) for at, numbers in scene.rounds.items() for number in numbers if at in scene.follows)
     for number, at in rounds:
-        digits = words.listed((SYMBOLS[digit - 1] for digit in scene.follows[at]), "or")
+        digits = words.listed((grid.symbol(digit) for digit in scene.follows[at]), "or")
         name = "in-round" if number else "supposed"
         yield words.say(name, round=str(number), digits=digits, cell=cell_said(words, grid, at))
 
@@ -156,7 +156,7 @@ def _candidates(frame: Frame, scene: Scene) -> Iterator[Item]:
         for number, digit in enumerate(digits):
             row, column = divmod(number, across)
             centre = left + column * right, top + row * below
-            yield frame.figures(centre, SYMBOLS[digit - 1], high)
+            yield frame.figures(centre, frame.grid.symbol(digit), high)
             if (at, digit) in scene.struck:
                 yield stroke_through(centre, high * cell)
 
@@ -181,7 +181,7 @@ def _what_follows(frame: Frame, scene: Scene) -> Iterator[Item]:
             wide, high = 0.75 * shrunk * cell, 1.2 * shrunk * cell
             ground = SHADE if at in scene.shaded else 1.0
             yield Rect(centre[0] - wide / 2, centre[1] - high / 2, wide, high, fill=ground, radius=wide / 2)
-            yield replace(frame.figures(centre, SYMBOLS[digit - 1], shrunk), colour=LIGHT)
+            yield replace(frame.figures(centre, frame.grid.symbol(digit), shrunk), colour=LIGHT)
     for at, rounds in scene.rounds.items():
         x, y = frame.corner(at)
         yield from round_sign((x + cell, y), cell, ",".join(str(number) if number else "?" for number in rounds))

@@ -12,7 +12,6 @@ from functools import lru_cache
 from bookmaker.book.contents import WorkedFigure
 from bookmaker.display.items import Group, Item, Line, Rect, Text
 from bookmaker.layout.art.gridart import DIGIT, cell_pen, frame_for
-from bookmaker.puzzle.grid import SYMBOLS
 from bookmaker.rules.common.contract import Sample
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Margins
 
@@ -74,7 +73,7 @@ def _digits(figure: WorkedFigure, frame: Frame) -> Iterator[Item]:
         for row in range(figure.rows):
             for column in range(figure.columns):
                 at = figure.sample.grid.cell(row, column)
-                yield frame.figures(frame.centre(at), SYMBOLS[figure.digits[at] - 1], DIGIT)
+                yield frame.figures(frame.centre(at), figure.sample.grid.symbol(figure.digits[at]), DIGIT)
 
 
 def _bare(sample: Sample) -> WorkedFigure:

@@ -42,6 +42,7 @@ def _entry(puzzle: BookPuzzle, layout: Layout, permission_said: bool) -> Iterato
     split = left + TITLES * (right - left)
     said = [puzzle.setter] if puzzle.setter else []
     said += [layout.say("first-shown", date=puzzle.shown.replace(" ", NO_BREAK))] if puzzle.shown else []
+    said += [puzzle.word] if puzzle.word else []
     details = ", ".join(said)
     if puzzle.permission and not permission_said:
         details = f"{details}. {puzzle.permission}" if details else puzzle.permission

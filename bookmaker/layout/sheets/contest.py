@@ -21,7 +21,6 @@ from bookmaker.layout.lengths import mm
 from bookmaker.layout.pages.parts import heading
 from bookmaker.layout.setting.text import FONTS, Row, broken, paragraph, width
 from bookmaker.layout.spec import Layout
-from bookmaker.puzzle.grid import SYMBOLS
 
 BOX = mm(7)
 """Side of a box of the check row: a digit in pencil."""
@@ -131,7 +130,7 @@ def _boxes(puzzle: BookPuzzle, x: float, layout: Layout, digits: Sequence[int] =
         middle = left + (at + 0.5) * BOX
         yield Text(left + at * BOX + 2.0, 6.2, letter, type.label.font, 6.0)
         if digits:
-            symbol = SYMBOLS[digits[at] - 1]
+            symbol = puzzle.puzzle.grid.symbol(digits[at])
             yield Text(middle + 1.2, _base(13.0) + 0.6, symbol, type.number.font, 13.0, anchor="middle")
         if at:
             yield Line((left + at * BOX, 0.0), (left + at * BOX, BOX), THIN)

@@ -97,6 +97,12 @@ class Rule(ABC):
     marks, which are renamed too; “reversed” where they are compared or added, with marks turned round. How cells may
     move need not be said: it shows in `meaning`."""
 
+    from_zero: ClassVar[bool] = False
+    """Does it hold alike on a grid whose digits begin with 0? So it does where digits are compared or told apart, and
+    where it asks the grid what they are worth."""
+    lettered: ClassVar[bool] = False
+    """Can letters stand in place of digits, because they are only told apart or named?"""
+
     @classmethod
     @abstractmethod
     def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
@@ -116,6 +122,10 @@ class Rule(ABC):
     def relabelling(self, grid: Grid) -> Relabelling:
         """`relabels`, but where it depends on the marks that are there."""
         return self.relabels
+
+    def suits(self, grid: Grid) -> bool:
+        """Does it go with the signs that stand for the digits of a grid?"""
+        return grid.first == 1 or (self.lettered if grid.lettered else self.from_zero)
 
     @abstractmethod
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:

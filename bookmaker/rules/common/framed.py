@@ -17,7 +17,7 @@ from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.deducing.combinations import combination_steps, sets_worth
 from bookmaker.rules.common.nearest import NearRule
 from bookmaker.rules.common.outside import Clue, Placed, lines_seen, number_clue
-from bookmaker.rules.common.words.wording import number, symbol
+from bookmaker.rules.common.words.wording import number
 from bookmaker.solve.problem import Combination, Constraint
 from bookmaker.source.diagnostics import Collector, Place
 
@@ -50,7 +50,8 @@ class FrameRule(NearRule):
         for clue, place in placed.items():
             count = self.seen(clue)
             if not self._sets(clue, grid):
-                said = f"no {number(count)} different digits from 1 to {symbol(grid.size)} have the {self.result}"
+                digits = f"different digits from {grid.symbols[0]} to {grid.symbols[-1]}"
+                said = f"no {number(count)} {digits} have the {self.result}"
                 collector.error(place, "value-cannot-be", f"{said} {clue.value}")
                 continue
             other = ends.setdefault(clue.house, clue)
@@ -61,7 +62,9 @@ class FrameRule(NearRule):
 
     def _sets(self, clue: Clue, grid: Grid) -> frozenset[int]:
         """The sets of digits that the cells of a clue can hold, as masks."""
-        return sets_worth(grid.size, self.seen(clue), self.worth, clue.value)
+        count = self.seen(clue)
+        value = grid.raised(clue.value, count) if self.from_zero else clue.value
+        return sets_worth(grid.size, count, self.worth, value)
 
     def _both(self, one: Clue, other: Clue, grid: Grid) -> bool:
         """Have two clues at the ends of a line digits enough between them?"""

@@ -20,7 +20,7 @@ from typing import ClassVar, Literal, Self, TypeAlias, cast
 
 from bookmaker.display.items import Point, Text
 from bookmaker.language import Argument, Catalogue
-from bookmaker.puzzle.grid import SYMBOLS, Grid
+from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef
 from bookmaker.reasons.marks import Outside
@@ -30,7 +30,7 @@ from bookmaker.rules.common.deducing.sums import digit_sets
 from bookmaker.rules.common.drawing.frame import Frame, Margins
 from bookmaker.rules.common.parts import Figures, Form, Part, Written
 from bookmaker.rules.common.reading import parts_of
-from bookmaker.rules.common.words.wording import counted, symbol
+from bookmaker.rules.common.words.wording import counted, signs_of, symbol
 from bookmaker.source.diagnostics import Collector, Place, quoted
 from bookmaker.source.placed import Node, Word, read_fields
 
@@ -162,7 +162,7 @@ class OutsideRule(Rule):
     def written(self, grid: Grid) -> Written:
         rows: dict[str, list[str]] = {side: [""] * grid.size for side in SIDES}
         for clue in self.clues:
-            rows[clue.side][clue.line] += self.clue_typed(clue.value)
+            rows[clue.side][clue.line] += self.clue_typed(clue.value, grid)
         return {side: " ".join(text or "." for text in row) for side, row in rows.items() if any(row)}
 
     def places(self, grid: Grid) -> tuple[tuple[int, ...], ...]:
@@ -171,14 +171,14 @@ class OutsideRule(Rule):
     def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
         return (Part(tuple(cells), "", (value,)) for value in self.values_on([digits[cell] for cell in cells]))
 
-    def clue_typed(self, value: int) -> str:
+    def clue_typed(self, value: int, grid: Grid) -> str:
         """A clue as it is typed."""
-        return symbol(value) if self.figures == "digits" else str(value)
+        return grid.symbol(value) if self.figures == "digits" else str(value)
 
     def arguments(self, words: Catalogue) -> dict[str, Argument]:
         return {"n": len(self.clues), "line": lines_seen(self.clues)}
 
-    def clue_said(self, words: Catalogue, value: int) -> str:
+    def clue_said(self, words: Catalogue, value: int, grid: Grid) -> str:
         """A clue as it is printed."""
         return str(value)
 
@@ -194,7 +194,7 @@ class OutsideRule(Rule):
                 ends.setdefault(clue.line, []).append(clue)
             said = []
             for line, clues in ends.items():
-                values = words.listed(self.clue_said(words, clue.value) for clue in clues)
+                values = words.listed(self.clue_said(words, clue.value, grid) for clue in clues)
                 name = f"spoken-{'row' if clues[0].along_row else 'column'}-has"
                 said.append(words.say(name, number=str(line + 1), values=values))
             if said:
@@ -242,12 +242,12 @@ def number_clue(
 
 def digit_clue(text: str, place: Place, grid: Grid, collector: Collector) -> int | None:
     """One clue that is a digit of the grid."""
-    if len(text) == 1 and text.upper() in SYMBOLS[: grid.size]:
-        return SYMBOLS.index(text.upper()) + 1
+    if len(text) == 1 and text.upper() in grid.symbols:
+        return grid.symbols.index(text.upper()) + 1
     collector.error(
         place,
         "not-a-digit",
-        f"{quoted(text)} is not a digit of this grid, whose digits go from 1 to {SYMBOLS[grid.size - 1]}",
+        f"{quoted(text)} does not stand in this grid: {signs_of(grid)}",
     )
     return None
 

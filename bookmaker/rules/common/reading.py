@@ -7,7 +7,8 @@ from __future__ import annotations
 
 import re
 
-from bookmaker.puzzle.grid import SYMBOLS, Grid
+from bookmaker.puzzle.grid import Grid
+from bookmaker.rules.common.words.wording import signs_of
 from bookmaker.source.cells import closed_up
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node, Word, read_text
@@ -67,10 +68,8 @@ def read_digits(node: Node, what: str, grid: Grid, collector: Collector) -> tupl
 def _digit(word: Word, index: int, what: str, grid: Grid, collector: Collector) -> int:
     """The digit at a character of a word; 0 after a diagnostic."""
     character = word.value[index].upper()
-    digit = SYMBOLS.find(character) + 1
-    if 0 < digit <= grid.size:
-        return digit
-    last = SYMBOLS[grid.size - 1]
-    text = f"{what} can't hold “{word.value[index]}”: the digits of this grid run from 1 to {last}"
+    if character in grid.symbols:
+        return grid.symbols.index(character) + 1
+    text = f"{what} can't hold “{word.value[index]}”: {signs_of(grid)}"
     collector.error(word.at_offset(index), "not-a-digit", text)
     return 0

@@ -15,6 +15,7 @@ export class Boards {
   // ([cell, digit]), goes ([cell, digit]), differ (cells).
   draw(puzzle, view, label) {
     const size = Math.round(Math.sqrt(puzzle.digits.length));
+    this.symbols = puzzle.symbols;
     const cell = this.m.cell;
     const box = `${-puzzle.left} ${-puzzle.top} ${puzzle.wide} ${puzzle.high}`;
     const named = label ? { role: "img", "aria-label": label } : { "aria-hidden": "true" };
@@ -64,8 +65,8 @@ export class Boards {
   // A digit centred on a point by its own height, which is a share of the cell.
   figure([x, y], digit, height, face) {
     const size = (height * this.m.cell) / this.m.figure;
-    const left = x - (this.m.advances[face][digit - 1] * size) / 2;
-    const code = this.m.symbols.charCodeAt(digit - 1).toString(16).padStart(4, "0");
+    const left = x - (this.m.advances[face][this.symbols[digit - 1]] * size) / 2;
+    const code = this.symbols.charCodeAt(digit - 1).toString(16).padStart(4, "0");
     const place = `translate(${round(left)} ${round(y + (height * this.m.cell) / 2)})`;
     const scale = (size / 1000).toPrecision(5);
     return svg("use", { href: `#${face}-${code}`, transform: `${place} scale(${scale} -${scale})` });
@@ -96,7 +97,7 @@ export class Boards {
   // Every candidate at its own place in the cell, row by row.
   inRank(board, at, view, size) {
     const [left, top, wide] = this.m.pencil;
-    const across = size > 9 ? 4 : 3;
+    const across = size > 16 ? 5 : size > 9 ? 4 : 3;
     const step = wide / across;
     const high = 0.48 / across;
     const struck = new Set((view.struck ?? []).map(([cell, digit]) => cell * 32 + digit));

@@ -124,7 +124,7 @@ function layer(data, size) {
   const mine = chosen.id === data.id ? chosen.cells : [];
   const first = mine.length ? mine[mine.length - 1] : 0;
   return svg("g", { class: "cells" }, data.digits.map((digit, cell) => {
-    const name = digit ? `${cellName(size, cell)}, ${boards.m.symbols[digit - 1]}` : cellName(size, cell);
+    const name = digit ? `${cellName(size, cell)}, ${data.symbols[digit - 1]}` : cellName(size, cell);
     return svg("rect", { x: (cell % size) * side + 1.5, y: Math.floor(cell / size) * side + 1.5, width: side - 3, height: side - 3,
       role: "button", tabindex: cell === first ? 0 : -1, "aria-label": name, "aria-pressed": String(mine.includes(cell)), "data-cell": cell,
       click: () => choose(data.id, cell) });

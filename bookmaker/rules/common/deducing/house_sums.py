@@ -51,7 +51,9 @@ def steps(position: Position, blocks: tuple[Block, ...], kind: str) -> Iterator[
     for left in _left_over(position.grid, blocks, kind):
         if all(position.masks[cell].bit_count() == 1 for cell in left.cells):
             continue
-        removed = unsupported_candidates(position, left.cells, _comes_to(left.total, len(left.cells)))
+        removed = unsupported_candidates(
+            position, left.cells, _comes_to(position.grid.raised(left.total, len(left.cells)), len(left.cells))
+        )
         if removed:
             yield Deduction(Rung.PAIR, left.held, left.cells, removed, left.mark, left.claim)
 
@@ -91,7 +93,7 @@ def _together(kind: str, blocks: Sequence[Block]) -> MarkRef:
 
 def _stretches(grid: Grid) -> Iterator[tuple[tuple[HouseRef, ...], set[int], int]]:
     """Each house, then two or three rows or columns side by side: which they are, their cells and their sum."""
-    one = grid.size * (grid.size + 1) // 2
+    one = sum(map(grid.worth, grid.digits))
     for house in grid.houses:
         yield (house.ref,), set(house.cells), one
     for lines in (grid.rows, grid.columns):

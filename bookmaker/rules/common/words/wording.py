@@ -42,13 +42,20 @@ def listed(items: Iterable[str], last: str = "and") -> str:
 
 
 def symbol(digit: int) -> str:
-    """A digit as it is printed: 1 to 9, then A to G."""
+    """A digit as it is printed: 1 to 9, then letters, on a grid whose digits begin with 1."""
     return SYMBOLS[digit - 1]
 
 
-def digits_listed(digits: Iterable[int], last: str = "and") -> str:
+def signs_of(grid: Grid) -> str:
+    """What a grid is filled with, for a message: “the digits of this grid run from 1 to 9”."""
+    if grid.lettered:
+        return f"the letters of this grid are {grid.symbols}"
+    return f"the digits of this grid run from {grid.symbols[0]} to {grid.symbols[-1]}"
+
+
+def digits_listed(grid: Grid, digits: Iterable[int], last: str = "and") -> str:
     """“1, 2 and 5”, as printed, in the order given."""
-    return listed((symbol(digit) for digit in digits), last)
+    return listed(map(grid.symbol, digits), last)
 
 
 def cells_listed(grid: Grid, cells: Iterable[int], last: str = "and") -> str:

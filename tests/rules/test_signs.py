@@ -1,0 +1,113 @@
+"""Rule kinds on grids whose digits begin with 0, and those that letters go with.
+
+Whatever a kind says of itself (`from_zero`, `lettered`) is tried: on a filled grid from 0 its marks are read off anew,
+so that sums are sums of what digits are worth; its constraints, its definition for CP-SAT and its plain predicate
+agree, and no step takes away a digit of the solution.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+from itertools import islice
+from random import Random
+
+import pytest
+
+from bookmaker.crosscheck import second_opinion
+from bookmaker.puzzle.grid import CLASSIC, Grid
+from bookmaker.puzzle.puzzle import Puzzle
+from bookmaker.rules import kinds, problem_of
+from bookmaker.rules.common.contract import Rule
+from bookmaker.rules.common.parts import node_of
+from bookmaker.solve import prove
+from bookmaker.solve.verdict import NoSolution, Unique
+from bookmaker.source.diagnostics import Collector, Place
+from tests.rules.grids import GRIDS, MIDDLE, Solution, near_misses, random_solution
+from tests.rules.harness import instances, only_rule
+from tests.rules.test_kinds import _demand_sound, _position
+
+FROM_ZERO = [kind for kind, rule in kinds().items() if rule.from_zero]
+ADDING = {"cage", "arithmetic-cage", "diagonal-sum", "frame-sum", "parity"}
+
+
+def from_zero(kind: str, grid: Grid, rng: Random, wanted: int) -> Iterator[tuple[Grid, Solution, Rule]]:
+    """Filled grids from 0 with true marks of a kind."""
+    there = replace(grid, symbols="", first=0)
+    for solution, rule in instances(kind, grid, rng, wanted):
+        if kind not in ADDING:
+            yield there, solution, rule
+            continue
+        read = [next(rule.read_off(part.cells, there, solution, rng), None) for part in rule.parts(there)]
+        if parts := [part for part in read if part is not None]:
+            yield there, solution, rule.with_parts(parts, there)
+
+
+def test_adding_kinds_are_among_them() -> None:
+    assert set(FROM_ZERO) >= ADDING | {kind for kind, rule in kinds().items() if rule.lettered}
+
+
+@pytest.mark.parametrize("kind", FROM_ZERO)
+def test_constraints_definition_and_predicate_agree_from_zero(kind: str) -> None:
+    rng = Random(f"zero {kind}")
+    answers = {True: 0, False: 0}
+    for plain in GRIDS:
+        for grid, solution, rule in from_zero(kind, plain, rng, 3):
+            assert rule.holds(grid, solution), rule
+            for digits in (solution, random_solution(plain, rng), *islice(near_misses(plain, solution, rng), 8)):
+                said = rule.holds(grid, digits)
+                answers[said] += 1
+                assert isinstance(prove(only_rule(rule, grid, digits)), Unique if said else NoSolution), (rule, digits)
+                theirs = second_opinion(Puzzle(grid, digits, (rule,)))
+                assert isinstance(theirs, Unique if said else NoSolution), (rule, digits)
+    assert min(answers.values()) >= 3
+
+
+@pytest.mark.parametrize("kind", FROM_ZERO)
+def test_steps_are_sound_from_zero(kind: str) -> None:
+    rng = Random(f"zero steps {kind}")
+    for plain in GRIDS:
+        for grid, solution, rule in from_zero(kind, plain, rng, 3):
+            for share in (0.0, 0.1, 0.3, 0.6, 1.0):
+                _demand_sound(rule, _position(grid, solution, rng, share), solution)
+
+
+@pytest.mark.parametrize("kind", FROM_ZERO)
+def test_marks_from_zero_are_read_as_they_are_written(kind: str) -> None:
+    rng = Random(f"zero written {kind}")
+    for grid, _, rule in from_zero(kind, CLASSIC, rng, 2):
+        collector = Collector()
+        again = kinds()[kind].read(node_of(rule.written(grid), Place("rule")), grid, collector)
+        assert not [*collector.errors()]
+        assert again is not None
+        assert set(again.parts(grid)) == set(rule.parts(grid))
+        assert again.suits(grid)
+
+
+@pytest.mark.parametrize("kind", [kind for kind, rule in kinds().items() if rule.lettered])
+def test_letters_stand_wherever_marks_name_them(kind: str) -> None:
+    """No figure is printed, said or typed by a kind that goes with letters, but for the numbers of lines."""
+    grid = replace(CLASSIC, symbols="ABDEGHKNT", first=None)
+    for _, rule in instances(kind, CLASSIC, Random(f"letters {kind}"), 2):
+        again = kinds()[kind].read(node_of(rule.written(grid), Place("rule")), grid, Collector())
+        assert again is not None
+        assert set(again.parts(grid)) == set(rule.parts(grid))
+
+
+@pytest.mark.parametrize("kind", sorted(set(kinds()) - {kind for kind, rule in kinds().items() if rule.lettered}))
+def test_kinds_that_compare_or_add_refuse_letters(kind: str) -> None:
+    grid = replace(MIDDLE, symbols="ABDEGH", first=None)
+    for _, rule in instances(kind, MIDDLE, Random(f"no letters {kind}"), 2):
+        assert not rule.suits(grid) or kind == "cage"
+
+
+def test_a_known_puzzle_from_zero() -> None:
+    """Two cells that make 1 hold 0 and 1, however they are counted."""
+    grid = replace(Grid(4, ()), symbols="", first=0)
+    collector = Collector()
+    cage = kinds()["cage"].read(node_of([{"cells": "r1c1 r1c2", "total": "1"}], Place("rule")), grid, collector)
+    assert cage is not None, collector.found
+    assert cage.holds(grid, (1, 2, *[0] * 14))
+    assert not cage.holds(grid, (2, 3, *[0] * 14))
+    verdict = prove(problem_of(Puzzle(grid, (0, 1, *[0] * 14), (cage,))))
+    assert not isinstance(verdict, NoSolution)
