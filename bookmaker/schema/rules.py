@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from bookmaker.language import catalogue
+from bookmaker.puzzle.grid import SYMBOLS
 from bookmaker.rules import kinds
 from bookmaker.rules.common.contract import Rule
 from bookmaker.schema import shapes

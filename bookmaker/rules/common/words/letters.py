@@ -12,7 +12,7 @@ from bookmaker.puzzle.grid import Grid
 
 
 def in_letters(words: Catalogue, text: str, grid: Grid) -> str:
-    """The sentence for the grid. The message `letters-for-digits` has pairs of words, such as “digit letter”. A language
+    """The sentence for the grid. `letters-for-digits` has pairs of words, such as “digit letter”. A language
     whose sentences would no longer agree has none; there `letters-stand` says what letters are."""
     if not grid.lettered or not words.has("letters-for-digits"):
         return text
