@@ -96,6 +96,7 @@ from bookmaker.reasons.telling import (
     WhatIfsFollow,
     WithImage,
 )
+from bookmaker.reasons.throughmarks import EitherWay, MarkChain
 from bookmaker.reasons.whatif import NoDigit, NoPlace, NothingFits, Refuted, ThenGone, ThenPlaced
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
 from bookmaker.tell.passages import Story
@@ -259,6 +260,9 @@ class _Prover:
         claim, mark = reason.claim, reason.mark
         if isinstance(claim, Refuted):
             return True  # link by link, in `premises`
+        if isinstance(claim, MarkChain | EitherWay):
+            options = {*(claim.options if isinstance(claim, EitherWay) else claim.ends)}
+            return all(self.parted(pair, option, claim.by, claim.seen, state) for option in options)
         domains = self.domains(state, only=pair)
         if mark is not None and not isinstance(claim, SeenByAll | Fish | NakedSubset):
             return not self.possible(domains, self.grid.cells, self.all_houses(), [self.only(mark)])
@@ -271,6 +275,19 @@ class _Prover:
             if isinstance(claim, SeenByAll):
                 return not self.possible(domains, cells, differing, [self.only(mark)])
         return not self.possible(domains, cells, [*houses, *differing])
+
+    def parted(self, one: Candidate, other: Candidate, marks: Sequence[MarkRef], seen: bool, state: State) -> bool:
+        """Can two candidates not both be true, by what they see or by one of the marks?"""
+        if seen and self.seen(one, other):
+            return True
+        domains = self.domains(state, only=one)
+        domains[other[0]] &= {other[1]}
+        return any(not self.possible(domains, self.grid.cells, self.all_houses(), [self.only(mark)]) for mark in marks)
+
+    def seen(self, one: Candidate, other: Candidate) -> bool:
+        """Are they in one cell, or the same digit in cells that see each other?"""
+        (cell, digit), (cell2, digit2) = one, other
+        return one != other and (cell == cell2 or (digit == digit2 and bool(self.ground.peers[cell] >> cell2 & 1)))
 
     def named(self, claim: Any) -> list[HouseRef]:
         match claim:
@@ -373,6 +390,26 @@ class _Prover:
                         digit == also and self.ground.peers[cell] >> other & 1
                     ):
                         yield "is broken"
+            case MarkChain(chained, _, _):
+                for forced in chained:
+                    cell, digit = forced.false
+                    other, same = forced.true
+                    if forced.house:
+                        if digit != same or places(digit, self.houses[forced.house]) != {cell, other}:
+                            yield "has a link that is none"
+                    elif cell != other or digits(cell) != {digit, same}:
+                        yield "has a link that is none"
+                for first, then in pairwise(chained):
+                    if not self.parted(first.true, then.false, (then.by,) if then.by else (), not then.by, state):
+                        yield "is broken"
+            case EitherWay(options, house, _, _):
+                (cell, digit), *_ = options
+                if house:
+                    there = {(at, digit) for at in places(digit, self.houses[house])}
+                else:
+                    there = {(cell, held) for held in digits(cell)}
+                if there != {*options}:
+                    yield "has other ways"
             case Refuted():
                 yield from self.refuted(claim, removed, state)
             case Beside(_, _, beside, known):

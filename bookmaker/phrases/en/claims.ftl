@@ -40,7 +40,16 @@ claim-pivot-wing--xyz-wing = Whatever { $pivot } holds, the { $digit } is there 
 claim-linked-wing = In { $house } the { $joined } is in { OR($link) }, so { $pair } cannot both be { $joined }; one of them is { $digit }, and { $gone }.
 claim-chain = If { $start-cell } is not { $start-digit }, then { $trues }. So { $start } or { $end }, and either way { $gone }.
 claim-chain-to-itself = If { $start-cell } is not { $start-digit }, then { $trues } after all. So { $start }, and { $gone }.
+claim-mark-chain = If { $start-cell } is not { $start-digit }, then { $trues }. So { $start } or { $end }, and either way { $by } rules out { $taken }.
+claim-mark-chain-to-itself = If { $start-cell } is not { $start-digit }, then { $trues } after all. So { $start }, and { $by } rules out { $taken }.
+claim-either-way = In { $house } the { $digit } is in { OR($places) }; { $n ->
+    [2] either way
+   *[other] whichever it is,
+} { $by } rules out { $taken }.
+claim-either-way-in-cell = Whether { $cell } holds { OR($digits) }, { $by } rules out { $taken }.
+in-plain-sight = the digit itself
 true = { $cell } is { $digit }
+true-by-mark = { $mark } rules out { $false }, so { $true }
 
 ## What-ifs
 
