@@ -53,7 +53,7 @@ from bookmaker.reasons.patterns import (
 )
 from bookmaker.reasons.roles import Span
 from bookmaker.reasons.singles import Fixed, FromProof, HiddenSingle, LastCell, NakedSingle
-from bookmaker.reasons.throughmarks import EitherWay, MarkChain, MarkLink
+from bookmaker.reasons.throughmarks import EitherWay, ExtendedChain, ExtendedLink
 from bookmaker.reasons.whatif import End, Link, NoDigit, NoPlace, NothingFits, Refuted, ThenGone, ThenPlaced
 
 FEW_SUMS = 4
@@ -142,12 +142,12 @@ def _message(words: Phrasebook, claim: Claim, removed: Sequence[Candidate]) -> t
             trues = words.catalogue.joined([_true(words, link.true) for link in claim.links], "and")
             more = {"start-cell": words.cell(start[0]), "start-digit": words.digit(start[1]), "trues": trues}
             more |= {"start": _true(words, start), "end": _true(words, end)}
-        case MarkChain(chained, by, seen):
-            start, end = claim.ends
-            name += "-to-itself" * (start == end)
-            links_said = words.catalogue.joined([_mark_link(words, link) for link in chained], "clauses")
-            more = {"start-cell": words.cell(start[0]), "start-digit": words.digit(start[1]), "trues": links_said}
-            more |= {"start": _true(words, start), "end": _true(words, end)}
+        case ExtendedChain(chained, by, seen):
+            first, last = claim.ends
+            name += "-to-itself" * (first == last) + "-seen" * (not by)
+            followed = words.catalogue.joined([_extended_link(words, link) for link in chained], "clauses")
+            more = {"unless": _group(words, "unless", *first), "trues": followed}
+            more |= {"start": _group(words, "true", *first), "end": _group(words, "true", *last)}
             more |= {"by": _by(words, by, seen), "taken": _taken(words, removed)}
         case EitherWay(options, house, by, seen):
             name += "-in-cell" * (house is None)
@@ -211,19 +211,28 @@ def _true(words: Phrasebook, candidate: Candidate) -> str:
     return words.say("true", cell=words.cell(candidate[0]), digit=words.digit(candidate[1]))
 
 
-def _mark_link(words: Phrasebook, link: MarkLink) -> str:
-    """“the cage of 12 rules out 3 in r2c4, so r2c6 is 3”; “r2c6 is 3” where no mark is needed."""
-    true = _true(words, link.true)
-    if link.by is None:
-        return true
-    false = _taken(words, (link.false,))
-    return words.say("true-by-mark", mark=words.mark(link.by), false=false, true=true)
+def _extended_link(words: Phrasebook, link: ExtendedLink) -> str:
+    """“r2c6 is 3”, “the cage of 12 rules out 3 in r2c4, so r2c6 is 3”, “r1c1 and r1c2 hold 2 and 3, so r1c2 is 3”."""
+    said: dict[str, Argument] = {"true": _group(words, "true", link.true, link.true_digit)}
+    name = "true" + "-among" * (len(link.among) > 1) + "-by-mark" * bool(link.by)
+    if name == "true":
+        return str(said["true"])
+    said |= {"among": words.cells(link.among), "digits": words.digits(link.digits)}
+    said |= {"by": _by(words, link.by, link.seen), "taken": _taken(words, [(c, link.false_digit) for c in link.false])}
+    return words.say(name, **said)
+
+
+def _group(words: Phrasebook, name: str, cells: Sequence[int], digit: int) -> str:
+    """“r2c6 is 3”, “3 is in r2c6 or r2c7”."""
+    if len(cells) == 1:
+        return words.say(name, cell=words.cell(cells[0]), digit=words.digit(digit))
+    return words.say(f"{name}-in-group", cells=words.cells(cells), digit=words.digit(digit))
 
 
 def _by(words: Phrasebook, marks: Sequence[MarkRef], seen: bool) -> str:
     """“the cage of 12 or the digit itself”."""
     said = [words.mark(mark) for mark in marks] + [words.say("in-plain-sight")] * seen
-    return words.catalogue.joined(said, "or")
+    return words.catalogue.joined(said, "or") if said else ""
 
 
 def _taken(words: Phrasebook, gone: Sequence[Candidate]) -> str:

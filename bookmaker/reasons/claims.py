@@ -46,7 +46,7 @@ from bookmaker.reasons.patterns import (
     SeenByAll,
 )
 from bookmaker.reasons.singles import Fixed, FromProof, HiddenSingle, LastCell, NakedSingle
-from bookmaker.reasons.throughmarks import EitherWay, MarkChain
+from bookmaker.reasons.throughmarks import EitherWay, ExtendedChain
 from bookmaker.reasons.whatif import Refuted
 
 Single: TypeAlias = LastCell | HiddenSingle | NakedSingle | Fixed | FromProof
@@ -55,7 +55,7 @@ Single: TypeAlias = LastCell | HiddenSingle | NakedSingle | Fixed | FromProof
 Pattern: TypeAlias = Locked | NakedSubset | HiddenSubset | Fish | SeenByAll | PivotWing | LinkedWing | Chain
 """Claims of techniques that look at candidates only; the houses and areas of a rule serve them as well."""
 
-ThroughMarks: TypeAlias = EitherWay | MarkChain
+ThroughMarks: TypeAlias = EitherWay | ExtendedChain
 """Claims about candidates and what one mark at a time says of them."""
 
 ByMark: TypeAlias = (
@@ -130,7 +130,7 @@ def spoken(claim: Claim) -> Spoken:
                     add("houses", *value)
                 case "Spans":
                     add("cells", *(cell for cell, _, _ in value))
-                case "tuple[ChainLink, ...]" | "tuple[MarkLink, ...]" | "tuple[Link, ...]":
+                case "tuple[ChainLink, ...]" | "tuple[ExtendedLink, ...]" | "tuple[Link, ...]":
                     for inner in value:
                         walk(inner)
                 case "End":

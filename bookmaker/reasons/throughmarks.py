@@ -8,6 +8,7 @@ from typing import ClassVar, TypeAlias
 from bookmaker.puzzle.grid import HouseRef
 from bookmaker.puzzle.position import Candidate
 from bookmaker.reasons.marks import MarkRef
+from bookmaker.reasons.roles import Cells, Digit, Digits
 
 Marks: TypeAlias = tuple[MarkRef, ...]
 
@@ -30,28 +31,36 @@ class EitherWay:
 
 
 @dataclass(frozen=True, slots=True)
-class MarkLink:
-    """If the first candidate is false, the second is true, as in a `ChainLink`. What rules the first out is the true
-    one of the link before: by a mark, or without one since they see each other."""
+class ExtendedLink:
+    """If the first digit is in none of its cells, the second is in one of its own. In the house these are all places of
+    the one digit; without one, the cells `among` which both stand then hold all of `digits`, having one digit more than
+    they are. What rules the first out is what was true in the link before: by one of the marks, or in plain sight where
+    `seen`."""
 
-    false: Candidate
-    true: Candidate
+    false: Cells
+    false_digit: Digit
+    true: Cells
+    true_digit: Digit
     house: HouseRef | None
-    by: MarkRef | None
+    among: Cells
+    digits: Digits
+    by: Marks
+    seen: bool
 
 
 @dataclass(frozen=True, slots=True)
-class MarkChain:
-    """If the first candidate is false, the last one is true, link by link. Either of them rules out what goes, by one
+class ExtendedChain:
+    """If what comes first is false, what comes last is true, link by link. Either of them rules out what goes, by one
     of the marks, or in plain sight where `seen`."""
 
     varies: ClassVar[tuple[str, ...]] = ("by", "seen")
     one_digit: ClassVar[bool] = False
-    links: tuple[MarkLink, ...]
+    links: tuple[ExtendedLink, ...]
     by: Marks
     seen: bool
 
     @property
-    def ends(self) -> tuple[Candidate, Candidate]:
-        """The candidates of which one is true."""
-        return self.links[0].false, self.links[-1].true
+    def ends(self) -> tuple[tuple[Cells, Digit], tuple[Cells, Digit]]:
+        """The groups of which one is true."""
+        first, last = self.links[0], self.links[-1]
+        return (first.false, first.false_digit), (last.true, last.true_digit)

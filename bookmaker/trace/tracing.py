@@ -20,7 +20,7 @@ from bookmaker.puzzle.bits import cells_on
 from bookmaker.puzzle.position import Candidate
 from bookmaker.reasons import Reason, Rung
 from bookmaker.reasons.patterns import Chain
-from bookmaker.reasons.throughmarks import EitherWay, MarkChain
+from bookmaker.reasons.throughmarks import EitherWay, ExtendedChain
 from bookmaker.reasons.whatif import Refuted
 from bookmaker.trace.dependencies import Dependencies, dependencies, opening_of, rivals_of
 from bookmaker.trace.rounds import rounds
@@ -305,7 +305,7 @@ def _reach(reason: Reason) -> int | None:
             return rounds
         case Chain(links):
             return len(links) - 1
-        case MarkChain(links, _, _):
+        case ExtendedChain(links, _, _):
             return len(links) - 1
         case EitherWay(options, _, _, _):
             return len(options) - 1

@@ -20,7 +20,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from contextlib import suppress
 from dataclasses import fields, replace
 from functools import lru_cache
-from itertools import combinations, pairwise
+from itertools import combinations, pairwise, product
 from typing import Any, assert_never
 
 from ortools.sat.python import cp_model
@@ -96,7 +96,7 @@ from bookmaker.reasons.telling import (
     WhatIfsFollow,
     WithImage,
 )
-from bookmaker.reasons.throughmarks import EitherWay, MarkChain
+from bookmaker.reasons.throughmarks import EitherWay, ExtendedChain, ExtendedLink
 from bookmaker.reasons.whatif import NoDigit, NoPlace, NothingFits, Refuted, ThenGone, ThenPlaced
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
 from bookmaker.tell.passages import Story
@@ -260,8 +260,11 @@ class _Prover:
         claim, mark = reason.claim, reason.mark
         if isinstance(claim, Refuted):
             return True  # link by link, in `premises`
-        if isinstance(claim, MarkChain | EitherWay):
-            options = {*(claim.options if isinstance(claim, EitherWay) else claim.ends)}
+        if isinstance(claim, ExtendedChain | EitherWay):
+            if isinstance(claim, EitherWay):
+                options = {*claim.options}
+            else:
+                options = {candidate for end in claim.ends for candidate in spread(*end)}
             return all(self.parted(pair, option, claim.by, claim.seen, state) for option in options)
         domains = self.domains(state, only=pair)
         if mark is not None and not isinstance(claim, SeenByAll | Fish | NakedSubset):
@@ -390,18 +393,8 @@ class _Prover:
                         digit == also and self.ground.peers[cell] >> other & 1
                     ):
                         yield "is broken"
-            case MarkChain(chained, _, _):
-                for forced in chained:
-                    cell, digit = forced.false
-                    other, same = forced.true
-                    if forced.house:
-                        if digit != same or places(digit, self.houses[forced.house]) != {cell, other}:
-                            yield "has a link that is none"
-                    elif cell != other or digits(cell) != {digit, same}:
-                        yield "has a link that is none"
-                for first, then in pairwise(chained):
-                    if not self.parted(first.true, then.false, (then.by,) if then.by else (), not then.by, state):
-                        yield "is broken"
+            case ExtendedChain(chained, _, _):
+                yield from self.extended(chained, state)
             case EitherWay(options, house, _, _):
                 (cell, digit), *_ = options
                 if house:
@@ -452,6 +445,32 @@ class _Prover:
                 yield "is a placement"
             case _ as never:
                 assert_never(never)
+
+    def extended(self, chained: Sequence[ExtendedLink], state: State) -> Iterator[str]:
+        """An extended chain link by link."""
+        boards = state.boards
+
+        def places(digit: int, cells: Iterable[int]) -> set[int]:
+            return {cell for cell in cells if boards[digit] >> cell & 1}
+
+        for link in chained:
+            first, then, among = {*link.false}, {*link.true}, link.among
+            if link.house:
+                ways = places(link.false_digit, self.houses[link.house])
+                if link.false_digit != link.true_digit or first & then or ways != first | then:
+                    yield "has a link that is none"
+                continue
+            held = {digit for digit in self.grid.digits if places(digit, among)}
+            if not all(self.ground.peers[one] >> other & 1 for one, other in combinations(among, 2)):
+                yield "has cells that may be equal"
+            if held != {link.false_digit, *link.digits} or len(held) != len(among) + 1:
+                yield "has other digits"
+            if places(link.false_digit, among) != first or places(link.true_digit, among) != then:
+                yield "has a link that is none"
+        for before, after in pairwise(chained):
+            both = product(spread(before.true, before.true_digit), spread(after.false, after.false_digit))
+            if not all(self.parted(one, two, after.by, after.seen, state) for one, two in both):
+                yield "is broken"
 
     def refuted(self, claim: Refuted, removed: Sequence[Candidate], state: State) -> Iterator[str]:
         """A what-if link by link, each proved on the board as the links before it leave it."""
@@ -665,6 +684,11 @@ class _Prover:
             yield "tries other cells"
         if said.tried_house and any(cell not in self.houses[said.tried_house] for cell, _ in pairs):
             yield "tries other cells"
+
+
+def spread(cells: Sequence[int], digit: int) -> list[Candidate]:
+    """A digit in each of some cells."""
+    return [(cell, digit) for cell in cells]
 
 
 def replace_state(prover: _Prover, state: State) -> _Prover:
