@@ -94,59 +94,65 @@ def _by_digits(state: State) -> Iterator[tuple[Group, Group, Why]]:
 
 
 class Network:
-    """The strong links of a state, and what each group rules out, remembered; changes of the state do not reach it."""
+    """The strong links of a state, and what each group rules out, remembered; changes of the state do not reach it.
+
+    Candidates are bits of one number, digit after digit, so that it takes one step to see what two groups rule out.
+    """
 
     def __init__(self, state: State) -> None:
         self.boards = tuple(state.boards)
         self.follows = state.consequences()
         self.strong = group_links(state)
-        self._gone: dict[Group, tuple[int, ...]] = {}
+        self._width = len(state.ground.grid.cells)
+        self._gone: dict[Group, int] = {}
         self._weak: dict[Group, list[Group]] = {}
-        self._of_digit: dict[int, list[Group]] = {}
-        for group in self.strong:
-            self._of_digit.setdefault(group[1], []).append(group)
+        self._bits = {group: self._bit((0, group[1])) * group[0] for group in self.strong}
 
-    def gone(self, group: Group) -> tuple[int, ...]:
-        """By digit the candidates that cannot be true with any cell of a group."""
+    def _bit(self, candidate: Candidate) -> int:
+        cell, digit = candidate
+        return 1 << digit * self._width + cell
+
+    def gone(self, group: Group) -> int:
+        """The candidates that cannot be true with any cell of a group."""
         if group not in self._gone:
             board, digit = group
-            left = self.boards
+            self._gone[group] = -1
             for cell in cells_on(board):
-                left = tuple([a & b for a, b in zip(left, self.follows.of((cell, digit)).gone, strict=True)])
-            self._gone[group] = left
+                boards = self.follows.of((cell, digit)).gone
+                self._gone[group] &= sum(gone << no * self._width for no, gone in enumerate(boards) if gone)
         return self._gone[group]
 
     def weak(self, group: Group) -> list[Group]:
         """The groups that are false if this one is true, as far as they lead on."""
         if group not in self._weak:
-            self._weak[group] = [
-                other
-                for digit, board in enumerate(self.gone(group))
-                if board
-                for other in self._of_digit.get(digit, ())
-                if not other[0] & ~board
-            ]
+            stay = ~self.gone(group)
+            self._weak[group] = [other for other, bits in self._bits.items() if not bits & stay]
         return self._weak[group]
 
     def ruled_out_by_both(self, one: Group, other: Group) -> Iterator[Candidate]:
         """Candidates that stand and cannot be true with either of two groups."""
-        for digit, (first, second) in enumerate(zip(self.gone(one), self.gone(other), strict=True)):
-            for cell in cells_on(first & second):
-                yield cell, digit
+        return self._candidates(self.gone(one) & self.gone(other))
+
+    def _candidates(self, bits: int) -> Iterator[Candidate]:
+        for bit in cells_on(bits):
+            yield bit % self._width, bit // self._width
 
     def shortest(self, target: Candidate | None = None) -> tuple[int, dict[Candidate, tuple[Group, ...]]]:
         """How many strong links the shortest chains have that strike something (`target`, if one is named), and what
         falls with its chain: false, true, false, true …"""
-        trails = [_Trail(self, start) for start in self.strong]
+        wanted = -1 if target is None else self._bit(target)
+        trails = [_Trail(self, start) for start in self.strong if self.gone(start) & wanted]
         for links in range(1, LONGEST + 1):
             fallen: dict[Candidate, tuple[Group, ...]] = {}
-            going = []
+            going, open_still = [], wanted
             for trail in trails:
                 ends = trail.advance()
-                for end in ends if links > 1 else ():
-                    for pair in self.ruled_out_by_both(trail.start, end):
-                        if pair not in fallen and target in (None, pair):
-                            fallen[pair] = trail.to(end)
+                here = self.gone(trail.start) & open_still if links > 1 else 0
+                for end in ends if here else ():
+                    if both := here & self.gone(end):
+                        fallen |= dict.fromkeys(self._candidates(both), trail.to(end))
+                        open_still &= ~both
+                        here &= ~both
                 if ends:
                     going.append(trail)
             if fallen:
