@@ -31,7 +31,7 @@ from bookmaker.rules.common.contract import Rule, RuledPuzzle
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Solution, Unique
 from tests.makers.grow import empty_grid, needed_givens, random_solution
-from tests.rules.harness import cases_of
+from tests.rules.harness import cases_of, lay
 
 BUDGET = 2_000
 """Guesses for a proof that something can be spared; it stays where they run out."""
@@ -48,7 +48,7 @@ def tight(kind: str, seed: int) -> tuple[RuledPuzzle, Solution]:
     rule: Rule | None = None
     while rule is None:
         solution = grow(CLASSIC, rng)
-        rule = None if solution is None else cases.lay(CLASSIC, solution, rng)
+        rule = None if solution is None else lay(kind, CLASSIC, solution, rng)
     bare: RuledPuzzle = Puzzle(CLASSIC, (0,) * 81, (rule,))
     puzzle = replace(bare, givens=needed_givens(problem_of(bare), solution, rng, budget=BUDGET))
     spared = True
