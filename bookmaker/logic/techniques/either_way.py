@@ -27,7 +27,6 @@ class EitherWayTechnique(Technique):
     """Up to four places or digits, which a person can check one after the other; the fewer, the nearer."""
 
     name = "either-way"
-    step_names = (name, MARK)
     rung = Rung.CHAIN
     most = 4
 
