@@ -8,16 +8,14 @@ few links lead there; then every link that can be spared is dropped.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, replace
-from typing import assert_never
+from dataclasses import replace
 
-from bookmaker.logic.mark_readings import Mark
-from bookmaker.logic.state import Area, Ground, State
+from bookmaker.logic.readers import Reader
+from bookmaker.logic.state import Area, State
 from bookmaker.puzzle.bits import cells_on
 from bookmaker.puzzle.position import Candidate
 from bookmaker.reasons import MarkRef
 from bookmaker.reasons.whatif import End, Link, NoDigit, NoPlace, NothingFits, Refuted, ThenGone, ThenPlaced
-from bookmaker.solve.problem import Allowed, Automaton, Combination, Count, Different, Relation, Sum
 
 TRIED = -1
 """The number of the link that is the candidate itself."""
@@ -40,41 +38,6 @@ def refutation(state: State, tried: Candidate, readers: Sequence[Reader]) -> Ref
 def refuted_alike(state: State, tried: Candidate, claim: Refuted, readers: Sequence[Reader]) -> bool:
     """Do the links of one candidate's chain lead another to the same contradiction?"""
     return _Chain(state, tried, readers).holds(claim.links, claim.end)
-
-
-@dataclass(frozen=True)
-class Reader:
-    """One mark as a person reads it: the part of the rule's constraints that is about its cells."""
-
-    ref: MarkRef
-    mark: Mark
-
-    def gone(self, boards: Sequence[int], filled: int) -> list[Candidate] | None:
-        """The candidates that it rules out on these boards; None where nothing fits it, or not what is written."""
-        struck = self.mark.strikes(boards)
-        if struck is None or any(board & filled for board in struck):
-            return None
-        return [(cell, digit) for digit, board in enumerate(struck) for cell in cells_on(board)]
-
-
-def readers_of(ground: Ground) -> tuple[Reader, ...]:
-    """Every mark of a puzzle for itself."""
-    found = []
-    for asked in ground.asked:
-        match asked.constraint:
-            case Relation(pairs, beside):
-                by_mark: dict[MarkRef, list[tuple[int, int]]] = {}
-                for pair in pairs:
-                    by_mark.setdefault(ground.reference(asked.rule, pair), []).append(pair)
-                found += [Reader(ref, Mark(Relation(tuple(own), beside), asked.rule)) for ref, own in by_mark.items()]
-            case Combination() | Sum() | Count() | Automaton() as made:
-                mark = Mark(made, asked.rule)
-                found.append(Reader(ground.reference(asked.rule, mark.cells), mark))
-            case Different() | Allowed():
-                pass  # that cells differ, or what one cell may hold, is pencilled in already
-            case _ as never:
-                assert_never(never)
-    return tuple(found)
 
 
 class _Board:

@@ -11,7 +11,9 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 
+from bookmaker.logic.consequences import Consequences
 from bookmaker.logic.mark_readings import Mark, mark_of
+from bookmaker.logic.readers import Reader, readers_of
 from bookmaker.puzzle.bits import board_of, cells_on, mask_of
 from bookmaker.puzzle.grid import Grid, House, HouseRef
 from bookmaker.puzzle.position import Candidate, Position
@@ -130,6 +132,11 @@ class Ground:
         return tuple(mark for asked in self.asked if (mark := mark_of(asked.constraint, asked.rule)))
 
     @cached_property
+    def readers(self) -> tuple[Reader, ...]:
+        """The same mark by mark, as a person reads them."""
+        return readers_of(((asked.constraint, asked.rule) for asked in self.asked), self.reference)
+
+    @cached_property
     def references(self) -> dict[Rule, tuple[MarkRef, ...]]:
         """How steps refer to the marks of each rule."""
         return {rule: rule.references(self.grid) for rule in self.rules}
@@ -196,7 +203,7 @@ def _only_differ(relation: Relation, grid: Grid) -> bool:
 class State:
     """Pencil marks. Changed in place by `place` and `remove`; techniques only read."""
 
-    __slots__ = ("_deduced", "boards", "empty", "ground", "stood")
+    __slots__ = ("_deduced", "_follows", "boards", "empty", "ground", "stood")
 
     def __init__(self, ground: Ground, boards: list[int], stood: list[int], empty: int) -> None:
         self.ground = ground
@@ -207,6 +214,7 @@ class State:
         self.empty = empty
         """The board of empty cells."""
         self._deduced: tuple[Position, list[Deduction]] | None = None
+        self._follows: Consequences | None = None
 
     def copy(self) -> State:
         """The same pencil marks on a sheet of their own."""
@@ -259,6 +267,13 @@ class State:
         if self._deduced is None or self._deduced[0] != position:
             self._deduced = position, [made for rule in self.ground.rules for made in rule.deductions(position)]
         return self._deduced[1]
+
+    def consequences(self) -> Consequences:
+        """What goes at once with each candidate; remembered until the position changes."""
+        boards, filled = self.with_written(), self.ground.everywhere & ~self.empty
+        if self._follows is None or self._follows.boards != tuple(boards):
+            self._follows = Consequences(boards, filled, self.ground.peers, self.ground.readers)
+        return self._follows
 
 
 def start(ground: Ground) -> State:

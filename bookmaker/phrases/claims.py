@@ -14,7 +14,7 @@ from typing import Any, assert_never
 from bookmaker.language import Argument
 from bookmaker.phrases.phrasebook import Phrasebook, gathered
 from bookmaker.puzzle.position import Candidate
-from bookmaker.reasons import Reason
+from bookmaker.reasons import MarkRef, Reason
 from bookmaker.reasons.bymark import (
     Apart,
     Beside,
@@ -53,6 +53,7 @@ from bookmaker.reasons.patterns import (
 )
 from bookmaker.reasons.roles import Span
 from bookmaker.reasons.singles import Fixed, FromProof, HiddenSingle, LastCell, NakedSingle
+from bookmaker.reasons.throughmarks import EitherWay, ExtendedChain, ExtendedLink
 from bookmaker.reasons.whatif import End, Link, NoDigit, NoPlace, NothingFits, Refuted, ThenGone, ThenPlaced
 
 FEW_SUMS = 4
@@ -141,6 +142,19 @@ def _message(words: Phrasebook, claim: Claim, removed: Sequence[Candidate]) -> t
             trues = words.catalogue.joined([_true(words, link.true) for link in claim.links], "and")
             more = {"start-cell": words.cell(start[0]), "start-digit": words.digit(start[1]), "trues": trues}
             more |= {"start": _true(words, start), "end": _true(words, end)}
+        case ExtendedChain(chained, by, seen):
+            first, last = claim.ends
+            name += "-to-itself" * (first == last) + "-seen" * (not by)
+            followed = words.catalogue.joined([_extended_link(words, link) for link in chained], "clauses")
+            more = {"unless": _group(words, "unless", *first), "trues": followed}
+            more |= {"start": _group(words, "true", *first), "end": _group(words, "true", *last)}
+            more |= {"by": _by(words, by, seen), "taken": _taken(words, removed)}
+        case EitherWay(options, house, by, seen):
+            name += "-in-cell" * (house is None)
+            (cell, digit), *_ = options
+            more = {"cell": words.cell(cell), "digit": words.digit(digit), "n": len(options)}
+            more |= {"places": words.cells(at for at, _ in options), "digits": words.digits(no for _, no in options)}
+            more |= {"by": _by(words, by, seen), "taken": _taken(words, removed)}
         case Refuted(_, rounds, ending, links):
             name += "-linked" if links else "-later" if rounds else ""
             more = {"n": rounds, "rounds": words.number(rounds)}
@@ -197,6 +211,38 @@ def _true(words: Phrasebook, candidate: Candidate) -> str:
     return words.say("true", cell=words.cell(candidate[0]), digit=words.digit(candidate[1]))
 
 
+def _extended_link(words: Phrasebook, link: ExtendedLink) -> str:
+    """“r2c6 is 3”, “the cage of 12 rules out 3 in r2c4, so r2c6 is 3”, “r1c1 and r1c2 hold 2 and 3, so r1c2 is 3”."""
+    said: dict[str, Argument] = {"true": _group(words, "true", link.true, link.true_digit)}
+    name = "true" + "-among" * (len(link.among) > 1) + "-by-mark" * bool(link.by)
+    if name == "true":
+        return str(said["true"])
+    said |= {"among": words.cells(link.among), "digits": words.digits(link.digits)}
+    said |= {"by": _by(words, link.by, link.seen), "taken": _taken(words, [(c, link.false_digit) for c in link.false])}
+    return words.say(name, **said)
+
+
+def _group(words: Phrasebook, name: str, cells: Sequence[int], digit: int) -> str:
+    """“r2c6 is 3”, “3 is in r2c6 or r2c7”."""
+    if len(cells) == 1:
+        return words.say(name, cell=words.cell(cells[0]), digit=words.digit(digit))
+    return words.say(f"{name}-in-group", cells=words.cells(cells), digit=words.digit(digit))
+
+
+def _by(words: Phrasebook, marks: Sequence[MarkRef], seen: bool) -> str:
+    """“the cage of 12 or the digit itself”."""
+    said = [words.mark(mark) for mark in marks] + [words.say("in-plain-sight")] * seen
+    return words.catalogue.joined(said, "or") if said else ""
+
+
+def _taken(words: Phrasebook, gone: Sequence[Candidate]) -> str:
+    """“3 and 5 in r2c4 and 7 in r2c5”."""
+    taken = [
+        words.say("taken", digits=words.digits(digits), cells=words.cells(cells)) for digits, cells in gathered(gone)
+    ]
+    return words.catalogue.joined(taken, "and") if taken else ""
+
+
 def _links(words: Phrasebook, links: Sequence[Link], end: End) -> dict[str, Argument]:
     """What follows, and the end; a mark that was named last is not named once more."""
     said, before = [], None
@@ -234,11 +280,7 @@ def _link(words: Phrasebook, link: Link, again: str) -> str:
             name = "then-in-house" if house else "then-by-mark" if mark else "then-last"
         case ThenGone(_, gone):
             name = "then-gone"
-            taken = [
-                words.say("taken", digits=words.digits(digits), cells=words.cells(cells))
-                for digits, cells in gathered(gone)
-            ]
-            said["taken"] = words.catalogue.joined(taken, "and")
+            said["taken"] = _taken(words, gone)
         case _ as never:
             assert_never(never)
     return words.say(name, **said)

@@ -46,6 +46,7 @@ from bookmaker.reasons.patterns import (
     SeenByAll,
 )
 from bookmaker.reasons.singles import Fixed, FromProof, HiddenSingle, LastCell, NakedSingle
+from bookmaker.reasons.throughmarks import EitherWay, ExtendedChain
 from bookmaker.reasons.whatif import Refuted
 
 Single: TypeAlias = LastCell | HiddenSingle | NakedSingle | Fixed | FromProof
@@ -53,6 +54,9 @@ Single: TypeAlias = LastCell | HiddenSingle | NakedSingle | Fixed | FromProof
 
 Pattern: TypeAlias = Locked | NakedSubset | HiddenSubset | Fish | SeenByAll | PivotWing | LinkedWing | Chain
 """Claims of techniques that look at candidates only; the houses and areas of a rule serve them as well."""
+
+ThroughMarks: TypeAlias = EitherWay | ExtendedChain
+"""Claims about candidates and what one mark at a time says of them."""
 
 ByMark: TypeAlias = (
     Apart
@@ -79,7 +83,7 @@ ByMark: TypeAlias = (
     | TooNear
 )
 
-Claim: TypeAlias = Single | Pattern | Refuted | ByMark
+Claim: TypeAlias = Single | Pattern | ThroughMarks | Refuted | ByMark
 
 
 @dataclass(frozen=True, slots=True)
@@ -126,12 +130,12 @@ def spoken(claim: Claim) -> Spoken:
                     add("houses", *value)
                 case "Spans":
                     add("cells", *(cell for cell, _, _ in value))
-                case "tuple[ChainLink, ...]" | "tuple[Link, ...]":
+                case "tuple[ChainLink, ...]" | "tuple[ExtendedLink, ...]" | "tuple[Link, ...]":
                     for inner in value:
                         walk(inner)
                 case "End":
                     walk(value)
-                case "MarkRef" | "MarkRef | None" | "int" | "bool" | "tuple[int, ...]":
+                case "MarkRef" | "MarkRef | None" | "Marks" | "int" | "bool" | "tuple[int, ...]":
                     pass
                 case _:
                     raise TypeError(f"{type(part).__name__}.{name} has no role in roles.py")

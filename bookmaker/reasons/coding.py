@@ -15,6 +15,7 @@ from bookmaker.puzzle.grid import HouseRef
 from bookmaker.reasons import claims, marks, whatif
 from bookmaker.reasons.patterns import ChainLink
 from bookmaker.reasons.reason import Reason
+from bookmaker.reasons.throughmarks import ExtendedLink
 
 KEPT = 8192
 """Reasons kept by their texts: most steps place a digit in one of few ways, and a book meets them again and again."""
@@ -63,4 +64,4 @@ def _kinds() -> dict[str, type]:
     """All classes that a reason can be made of, by name."""
     unions = (claims.Claim, marks.Anchor, whatif.End, whatif.Link)
     members = [member for union in unions for member in get_args(union)]
-    return {kind.__name__: kind for kind in (Reason, marks.MarkRef, HouseRef, ChainLink, *members)}
+    return {kind.__name__: kind for kind in (Reason, marks.MarkRef, HouseRef, ChainLink, ExtendedLink, *members)}

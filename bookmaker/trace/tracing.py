@@ -12,7 +12,7 @@ from dataclasses import replace
 
 from bookmaker.grade.automorphism import Automorphism
 from bookmaker.grade.solve_path import SolvePath, Step
-from bookmaker.logic.refutation import Reader, readers_of, refutation, refuted_alike
+from bookmaker.logic.refutation import refutation, refuted_alike
 from bookmaker.logic.singles import Opening, openings, single
 from bookmaker.logic.state import Ground, State, start
 from bookmaker.logic.technique import Finding, Technique, ladder
@@ -20,6 +20,7 @@ from bookmaker.puzzle.bits import cells_on
 from bookmaker.puzzle.position import Candidate
 from bookmaker.reasons import Reason, Rung
 from bookmaker.reasons.patterns import Chain
+from bookmaker.reasons.throughmarks import EitherWay, ExtendedChain
 from bookmaker.reasons.whatif import Refuted
 from bookmaker.trace.dependencies import Dependencies, dependencies, opening_of, rivals_of
 from bookmaker.trace.rounds import rounds
@@ -77,7 +78,6 @@ class _Tracer:
         self.ground, self.path, self.needs = ground, path, needs
         self.state = start(ground)
         self.real = _boards(ground, path)
-        self.readers: tuple[Reader, ...] = readers_of(ground)
         self.told: list[Traced] = []
         self.gone: dict[Candidate, int] = {}
         """For each candidate that is gone since the start, the number of the step that took it."""
@@ -186,7 +186,7 @@ class _Tracer:
 
     def _what_if(self, reason: Reason, pair: Candidate) -> None:
         """Tell a what-if link by link, and others that are needed and end in the same way by the same links."""
-        chain = refutation(self.state, pair, self.readers)
+        chain = refutation(self.state, pair, self.ground.readers)
         reason = replace(reason, claim=chain or reason.claim)
         others = [
             other
@@ -196,7 +196,7 @@ class _Tracer:
         alike = [
             other
             for other in self.state.present(others)
-            if chain and refuted_alike(self.state, other, chain, self.readers)
+            if chain and refuted_alike(self.state, other, chain, self.ground.readers)
         ]
         for cell, digit in (pair, *alike):
             told = reason
@@ -305,4 +305,8 @@ def _reach(reason: Reason) -> int | None:
             return rounds
         case Chain(links):
             return len(links) - 1
+        case ExtendedChain(links, _, _):
+            return len(links) - 1
+        case EitherWay(options, _, _, _):
+            return len(options) - 1
     return None

@@ -33,7 +33,7 @@ from bookmaker.puzzle.grid import USUAL_BOXES, Grid, boxed_grid, irregular_grid
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
-from tests.rules.harness import cases_of, read_entry
+from tests.rules.harness import cases_of, lay, read_entry
 
 SIZES = {4: 6, 5: 9, 6: 11, 7: 11, 8: 12, 9: 23, 10: 11, 12: 9, 16: 8}
 """Sizes of grid, each with its share of the puzzles in hundredths."""
@@ -126,7 +126,7 @@ def _as_shown(kind: str, grid: Grid) -> Rule | None:
 def _laid(kind: str, grid: Grid, solution: Solution, rng: Random, everywhere: bool) -> Rule | None:
     """Marks of a kind on a solution; `everywhere` joins the clues of many tries, each line once from each side."""
     rules: list[Rule] = [
-        rule for _ in range(12 if everywhere else 1) if (rule := cases_of(kind).lay(grid, solution, rng)) is not None
+        rule for _ in range(12 if everywhere else 1) if (rule := lay(kind, grid, solution, rng)) is not None
     ]
     if not rules:
         return None

@@ -5,6 +5,8 @@ from __future__ import annotations
 from bookmaker.logic.follow import follow
 from bookmaker.logic.technique import ladder
 from bookmaker.logic.techniques.chains import AlternatingChain, SingleDigitChain
+from bookmaker.logic.techniques.either_way import EitherWayTechnique
+from bookmaker.logic.techniques.extended_chains import ExtendedChainTechnique
 from bookmaker.logic.techniques.finned_fish import FinnedFish
 from bookmaker.logic.techniques.fish import PlainFish
 from bookmaker.logic.techniques.hidden_subset import HiddenPair, HiddenQuad, HiddenTriple
@@ -14,10 +16,13 @@ from bookmaker.logic.techniques.shared_sight import SharedSight
 from bookmaker.logic.techniques.what_if import WhatIf
 from bookmaker.logic.techniques.wings import WWing, XYWing, XYZWing
 from bookmaker.puzzle.grid import CLASSIC
+from bookmaker.reasons.bymark import NoFilling
 from bookmaker.reasons.patterns import Chain
+from bookmaker.reasons.throughmarks import EitherWay, ExtendedChain
 from bookmaker.reasons.whatif import NoDigit, NothingFits
 from bookmaker.rules.cage import Cage
 from bookmaker.rules.knight import Knight
+from bookmaker.rules.non_consecutive import NonConsecutive
 from bookmaker.rules.thermometer import Thermometer
 from tests.grade.positions import cell, empty, holds, only, struck
 
@@ -144,6 +149,76 @@ def test_seen_by_all_places_through_a_knight() -> None:
     state = empty(Knight())
     only(state, 7, "row 1", "r1c2", "r1c6")
     assert struck(state, SharedSight()) == [{("r2c4", 7)}]
+
+
+def test_ruled_out_either_way() -> None:
+    state = empty(NonConsecutive())
+    only(state, 5, "row 1", "r1c2", "r1c4")
+    assert struck(state, EitherWayTechnique()) == [{("r1c3", 4), ("r1c3", 6)}]
+    (finding,) = EitherWayTechnique().find(state)
+    claim = finding.reason().claim
+    assert isinstance(claim, EitherWay)
+    assert {mark.cells for mark in claim.by} == {(cell("r1c2"), cell("r1c3")), (cell("r1c3"), cell("r1c4"))}
+    assert not claim.seen
+    assert finding.again
+    assert finding.again(state)
+    state.remove([(cell("r1c4"), 5)])
+    assert not finding.again(state)
+
+
+def test_ruled_out_by_every_digit_of_a_cell() -> None:
+    state = empty(NonConsecutive())
+    holds(state, "r5c5", 3, 5)
+    around = [{(name, 4)} for name in ("r4c5", "r5c4", "r5c6", "r6c5")]
+    assert struck(state, EitherWayTechnique()) == around
+
+
+def test_a_mark_that_cannot_do_with_a_digit_it_only_sees() -> None:
+    state = empty(Cage(((tuple(cell(name) for name in ("r2c2", "r2c3", "r3c2")), 7),)))
+    (reason,) = {finding.reason() for finding in EitherWayTechnique().find_for(state, ((cell("r1c1"), 1),))}
+    assert isinstance(reason.claim, NoFilling)  # 7 is 1 + 2 + 4 only
+    assert reason.mark == state.ground.reference(state.ground.rules[0], [cell("r2c2")])
+
+
+def test_chain_through_a_mark() -> None:
+    state = empty(NonConsecutive())
+    only(state, 5, "column 1", "r1c1", "r6c1")
+    only(state, 4, "column 2", "r6c2", "r2c2")
+    # No 5 in r1c1 puts it into r6c1, next to which r6c2 is no 4, so that r2c2 is.
+    found = list(ExtendedChainTechnique().find(state))
+    fall = (("r1c1", 4), ("r1c2", 5), ("r2c1", 4), ("r2c2", 5), ("r2c3", 5), ("r3c2", 5))
+    assert {pair for finding in found for pair in finding.removed} == {(cell(name), digit) for name, digit in fall}
+    claim = next(finding.reason().claim for finding in found if (cell("r1c2"), 5) in finding.removed)
+    assert isinstance(claim, ExtendedChain)
+    assert [[mark.cells for mark in link.by] for link in claim.links] == [[], [(cell("r6c1"), cell("r6c2"))]]
+    assert all(finding.again and finding.again(state) for finding in found)
+
+
+def test_chain_of_groups() -> None:
+    state = empty(Knight())
+    only(state, 7, "row 5", "r5c1", "r5c2", "r5c9")
+    only(state, 7, "column 9", "r5c9", "r9c9")
+    only(state, 7, "row 9", "r9c9", "r9c3")
+    # The 7 is in the first two cells of row 5 or in r9c3; the last two cells see the former by a knight's move, too.
+    fallen = {pair for finding in ExtendedChainTechnique().find(state) for pair in finding.removed}
+    assert fallen == {(cell(name), 7) for name in ("r4c3", "r6c3", "r7c1", "r7c2")}
+
+
+def test_chain_through_cells_with_a_digit_more_than_they_are() -> None:
+    state = empty(Knight())
+    holds(state, "r1c1", 1, 2, 3)
+    holds(state, "r1c2", 2, 3)
+    holds(state, "r7c1", 1, 4)
+    holds(state, "r7c9", 4, 3)
+    # With no 3 in the corner r1c1 and r1c2 hold 1 and 2, r7c1 is 4 and r7c9 is 3.
+    assert ("r1c9", 3) in {pair for found in struck(state, ExtendedChainTechnique()) for pair in found}
+
+
+def test_extended_chains_leave_classics_alone() -> None:
+    state = empty()
+    only(state, 4, "column 2", "r1c2", "r6c2")
+    only(state, 4, "column 7", "r2c7", "r6c7")
+    assert not struck(state, ExtendedChainTechnique())
 
 
 def test_what_if_takes_the_shortest() -> None:

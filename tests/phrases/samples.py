@@ -76,6 +76,7 @@ from bookmaker.reasons.telling import (
     WhatIfsFollow,
     WithImage,
 )
+from bookmaker.reasons.throughmarks import EitherWay, ExtendedChain, ExtendedLink
 from bookmaker.reasons.whatif import NoDigit, NoPlace, NothingFits, Refuted, ThenGone, ThenPlaced
 
 ROW, COLUMN, BOX = (houses[1].ref for houses in (CLASSIC.rows, CLASSIC.columns, CLASSIC.region_houses))
@@ -107,6 +108,8 @@ TECHNIQUES: dict[type, tuple[str, ...]] = {
     PivotWing: ("xy-wing", "xyz-wing"),
     LinkedWing: ("w-wing",),
     Chain: ("single-digit-chain", "alternating-chain"),
+    ExtendedChain: ("extended-chain",),
+    EitherWay: ("either-way",),
     Refuted: ("what-if",),
     LastCell: ("last-cell",),
     HiddenSingle: ("hidden-single",),
@@ -129,6 +132,20 @@ def claims() -> Iterator[Claim]:
     links = (ChainLink((0, 4), (9, 4), COLUMN), ChainLink((10, 4), (10, 5), None))
     yield from (Chain(links), Chain((links[0], ChainLink((10, 4), (0, 4), None))))
     mark = MARKS[0]
+    through = (
+        ExtendedLink((0,), 4, (9, 18), 4, COLUMN, (), (), (), False),
+        ExtendedLink((10,), 4, (10,), 5, None, (10,), (5,), (MARKS[1],), False),
+        ExtendedLink((12, 13), 5, (13,), 6, None, (12, 13), (4, 6), (), True),
+        ExtendedLink((12, 13), 5, (13,), 6, None, (12, 13), (4, 6), (MARKS[1], mark), True),
+    )
+    group = ExtendedLink((0, 1), 4, (0,), 4, ROW, (), (), (), False)
+    itself = ExtendedLink((1,), 4, (0,), 4, ROW, (), (), (mark,), False)
+    for by, seen in (((mark,), False), ((mark, MARKS[3]), True), ((), True)):
+        yield from (ExtendedChain(links, by, seen) for links in (through, (group, through[1]), (through[0], itself)))
+        yield from (
+            EitherWay(((10, 5), (11, 5)), ROW, by, seen),
+            EitherWay(((10, 5), (10, 6), (10, 7)), None, by, seen),
+        )
     then = (ThenPlaced(9, 4, ROW), ThenPlaced(9, 4), ThenPlaced(9, 4, None, mark), ThenGone(mark, ((0, 3), (10, 3))))
     for end in (NoPlace(ROW, 4), NoDigit(0), NoDigit(0, mark), NoDigit(0, None, True), NothingFits(mark)):
         yield from (Refuted((0, 4), rounds, end, links) for rounds, links in ((0, ()), (1, ()), (3, ()), (2, then)))

@@ -20,7 +20,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from contextlib import suppress
 from dataclasses import fields, replace
 from functools import lru_cache
-from itertools import combinations, pairwise
+from itertools import combinations, pairwise, product
 from typing import Any, assert_never
 
 from ortools.sat.python import cp_model
@@ -96,6 +96,7 @@ from bookmaker.reasons.telling import (
     WhatIfsFollow,
     WithImage,
 )
+from bookmaker.reasons.throughmarks import EitherWay, ExtendedChain, ExtendedLink
 from bookmaker.reasons.whatif import NoDigit, NoPlace, NothingFits, Refuted, ThenGone, ThenPlaced
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
 from bookmaker.tell.passages import Story
@@ -259,6 +260,12 @@ class _Prover:
         claim, mark = reason.claim, reason.mark
         if isinstance(claim, Refuted):
             return True  # link by link, in `premises`
+        if isinstance(claim, ExtendedChain | EitherWay):
+            if isinstance(claim, EitherWay):
+                options = {*claim.options}
+            else:
+                options = {candidate for end in claim.ends for candidate in spread(*end)}
+            return all(self.parted(pair, option, claim.by, claim.seen, state) for option in options)
         domains = self.domains(state, only=pair)
         if mark is not None and not isinstance(claim, SeenByAll | Fish | NakedSubset):
             return not self.possible(domains, self.grid.cells, self.all_houses(), [self.only(mark)])
@@ -271,6 +278,19 @@ class _Prover:
             if isinstance(claim, SeenByAll):
                 return not self.possible(domains, cells, differing, [self.only(mark)])
         return not self.possible(domains, cells, [*houses, *differing])
+
+    def parted(self, one: Candidate, other: Candidate, marks: Sequence[MarkRef], seen: bool, state: State) -> bool:
+        """Can two candidates not both be true, by what they see or by one of the marks?"""
+        if seen and self.seen(one, other):
+            return True
+        domains = self.domains(state, only=one)
+        domains[other[0]] &= {other[1]}
+        return any(not self.possible(domains, self.grid.cells, self.all_houses(), [self.only(mark)]) for mark in marks)
+
+    def seen(self, one: Candidate, other: Candidate) -> bool:
+        """Are they in one cell, or the same digit in cells that see each other?"""
+        (cell, digit), (cell2, digit2) = one, other
+        return one != other and (cell == cell2 or (digit == digit2 and bool(self.ground.peers[cell] >> cell2 & 1)))
 
     def named(self, claim: Any) -> list[HouseRef]:
         match claim:
@@ -373,6 +393,16 @@ class _Prover:
                         digit == also and self.ground.peers[cell] >> other & 1
                     ):
                         yield "is broken"
+            case ExtendedChain(chained, _, _):
+                yield from self.extended(chained, state)
+            case EitherWay(options, house, _, _):
+                (cell, digit), *_ = options
+                if house:
+                    there = {(at, digit) for at in places(digit, self.houses[house])}
+                else:
+                    there = {(cell, held) for held in digits(cell)}
+                if there != {*options}:
+                    yield "has other ways"
             case Refuted():
                 yield from self.refuted(claim, removed, state)
             case Beside(_, _, beside, known):
@@ -415,6 +445,32 @@ class _Prover:
                 yield "is a placement"
             case _ as never:
                 assert_never(never)
+
+    def extended(self, chained: Sequence[ExtendedLink], state: State) -> Iterator[str]:
+        """An extended chain link by link."""
+        boards = state.boards
+
+        def places(digit: int, cells: Iterable[int]) -> set[int]:
+            return {cell for cell in cells if boards[digit] >> cell & 1}
+
+        for link in chained:
+            first, then, among = {*link.false}, {*link.true}, link.among
+            if link.house:
+                ways = places(link.false_digit, self.houses[link.house])
+                if link.false_digit != link.true_digit or first & then or ways != first | then:
+                    yield "has a link that is none"
+                continue
+            held = {digit for digit in self.grid.digits if places(digit, among)}
+            if not all(self.ground.peers[one] >> other & 1 for one, other in combinations(among, 2)):
+                yield "has cells that may be equal"
+            if held != {link.false_digit, *link.digits} or len(held) != len(among) + 1:
+                yield "has other digits"
+            if places(link.false_digit, among) != first or places(link.true_digit, among) != then:
+                yield "has a link that is none"
+        for before, after in pairwise(chained):
+            both = product(spread(before.true, before.true_digit), spread(after.false, after.false_digit))
+            if not all(self.parted(one, two, after.by, after.seen, state) for one, two in both):
+                yield "is broken"
 
     def refuted(self, claim: Refuted, removed: Sequence[Candidate], state: State) -> Iterator[str]:
         """A what-if link by link, each proved on the board as the links before it leave it."""
@@ -628,6 +684,11 @@ class _Prover:
             yield "tries other cells"
         if said.tried_house and any(cell not in self.houses[said.tried_house] for cell, _ in pairs):
             yield "tries other cells"
+
+
+def spread(cells: Sequence[int], digit: int) -> list[Candidate]:
+    """A digit in each of some cells."""
+    return [(cell, digit) for cell in cells]
 
 
 def replace_state(prover: _Prover, state: State) -> _Prover:

@@ -17,9 +17,11 @@ from bookmaker.rules.thermometer import Thermometer
 from bookmaker.source.diagnostics import Place
 from tests.digits import digits_from
 
-# Grown by this project's makers; the last turns into itself by a half turn with each digit taken from 10.
+# Grown by this project's makers. KNIGHTS has the knight's rule and needs many what-ifs; MIRRORED turns into itself by a
+# half turn with each digit taken from 10.
 EASY = ".89..41...4...63..3....5.4.87...2..4...6.8...2..5...87.2.9....6..74...1...82..59."
 HARDER = "4...3......8...64..21..8.....7.9..86.6.127.3.54..8.7.....7..86..94...1......1...3"
+KNIGHTS = "...6.1..5..7............3..........9.9..........2...4.25..................4...5.."
 MIRRORED = "65..1.8........24..913.....7..9....2....5....8....1..3.....791..68........2.9..54"
 
 

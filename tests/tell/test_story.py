@@ -16,13 +16,14 @@ from bookmaker.logic.state import ground_of, start
 from bookmaker.proof.findings import Proof
 from bookmaker.reasons.telling import Few, Introduction, MoreAlike, Stuck, WhatIfsFollow
 from bookmaker.reasons.whatif import Refuted
+from bookmaker.rules.knight import Knight
 from bookmaker.tell import tell
 from bookmaker.tell.formats import as_json, as_markdown, as_text
 from bookmaker.tell.passages import Mood, Story
 from bookmaker.tell.step_groups import crux
 from bookmaker.trace.dependencies import dependencies
 from tests.tell.proving import faults as wrong
-from tests.tell.stories import EASY, HARDER, MIRRORED, demo_entries, demo_proof, faults, proof_of
+from tests.tell.stories import EASY, HARDER, KNIGHTS, MIRRORED, demo_entries, demo_proof, faults, proof_of
 
 QUICK = ("soundings", "full-hold", "regatta", "cross-bearings")
 """Puzzles that are proved in every run with their what-ifs folded, too."""
@@ -141,7 +142,7 @@ def test_what_ifs_are_spelled_out_and_introduced_by_what_they_share() -> None:
 
 
 def test_many_what_ifs_are_folded_unless_all_are_asked_for() -> None:
-    proof = demo_proof("soundings")
+    proof = proof_of(KNIGHTS, Knight())
     folded, full = story_of(proof), story_of(proof, full=True)
     more = [s.utterance.count for p in folded.passages for s in p.sentences if isinstance(s.utterance, MoreAlike)]
     assert more

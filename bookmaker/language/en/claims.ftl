@@ -40,7 +40,23 @@ claim-pivot-wing--xyz-wing = Whatever { $pivot } holds, the { $digit } is there 
 claim-linked-wing = In { $house } the { $joined } is in { OR($link) }, so { $pair } cannot both be { $joined }; one of them is { $digit }, and { $gone }.
 claim-chain = If { $start-cell } is not { $start-digit }, then { $trues }. So { $start } or { $end }, and either way { $gone }.
 claim-chain-to-itself = If { $start-cell } is not { $start-digit }, then { $trues } after all. So { $start }, and { $gone }.
+claim-extended-chain = If { $unless }, then { $trues }. So { $start }, or { $end }, and either way { $by } rules out { $taken }.
+claim-extended-chain-seen = If { $unless }, then { $trues }. So { $start }, or { $end }, and either way { $gone }.
+claim-extended-chain-to-itself = If { $unless }, then { $trues } after all. So { $start }, and { $by } rules out { $taken }.
+claim-extended-chain-to-itself-seen = If { $unless }, then { $trues } after all. So { $start }, and { $gone }.
+claim-either-way = In { $house } the { $digit } is in { OR($places) }; { $n ->
+    [2] either way
+   *[other] whichever it is,
+} { $by } rules out { $taken }.
+claim-either-way-in-cell = Whether { $cell } holds { OR($digits) }, { $by } rules out { $taken }.
+in-plain-sight = the digit itself
 true = { $cell } is { $digit }
+true-in-group = { $digit } is in { OR($cells) }
+unless = { $cell } is not { $digit }
+unless-in-group = { $digit } is not in { OR($cells) }
+true-by-mark = { $by } rules out { $taken }, so { $true }
+true-among = { $among } hold { $digits }, so { $true }
+true-among-by-mark = { $by } rules out { $taken }, { $among } hold { $digits }, so { $true }
 
 ## What-ifs
 

@@ -29,6 +29,7 @@ hint-what-x-wing = A digit that two rows have in the same two columns only, or t
 hint-what-swordfish = A digit that three rows have in the same three columns only, or the other way round: a swordfish.
 hint-what-jellyfish = A digit that four rows have in the same four columns only, or the other way round: a jellyfish.
 hint-what-seen-by-all-places = A cell that sees every place of a digit.
+hint-what-either-way = A candidate that no choice there leaves standing.
 hint-what-what-if = A digit that soon leads to a contradiction.
 # A pattern that is named by its name alone.
 hint-what = { $technique }.

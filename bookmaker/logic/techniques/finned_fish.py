@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from functools import partial
 from itertools import combinations
 
@@ -11,6 +11,7 @@ from bookmaker.logic.subsets import joined
 from bookmaker.logic.technique import Finding, Technique
 from bookmaker.logic.techniques.fish import NAMES, both_ways, crossing, fish
 from bookmaker.puzzle.bits import cells_on
+from bookmaker.puzzle.position import Candidate
 from bookmaker.reasons import Rung
 
 
@@ -23,8 +24,14 @@ class FinnedFish(Technique):
     fins = 3
 
     def find(self, state: State) -> Iterator[Finding]:
+        return self._of(state, state.ground.grid.digits)
+
+    def find_for(self, state: State, removed: tuple[Candidate, ...]) -> Iterator[Finding]:
+        return self._of(state, sorted({digit for _, digit in removed}))
+
+    def _of(self, state: State, digits: Iterable[int]) -> Iterator[Finding]:
         ground = state.ground
-        for digit in ground.grid.digits:
+        for digit in digits:
             board = state.boards[digit]
             for base, cover, rows in both_ways(ground):
                 met = crossing(board, base, cover)
