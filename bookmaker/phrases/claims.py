@@ -231,7 +231,7 @@ def _group(words: Phrasebook, name: str, cells: Sequence[int], digit: int) -> st
 
 def _by(words: Phrasebook, marks: Sequence[MarkRef], seen: bool) -> str:
     """“the cage of 12 or the digit itself”."""
-    said = [words.mark(mark) for mark in marks] + [words.say("in-plain-sight")] * seen
+    said = [str(words.mark(mark)) for mark in marks] + [words.say("in-plain-sight")] * seen
     return words.catalogue.joined(said, "or") if said else ""
 
 
