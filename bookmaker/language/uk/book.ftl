@@ -66,12 +66,12 @@ symbols-and-letters = цифри від 1 до 9 і літери від { $firs
 symbols-and-two-letters = цифри від 1 до 9 і літери { $first } та { $last }
 boxes-have = Кожен блок має { $high } і { $wide }.
 rows-counted = { $n ->
-    [one] один рядок
+    [1] один рядок
     [few] { CASE($number, "masculine") } рядки
    *[other] { $number } рядків
 }
 columns-counted = { $n ->
-    [one] один стовпець
+    [1] один стовпець
     [few] { CASE($number, "masculine") } стовпці
    *[other] { $number } стовпців
 }
