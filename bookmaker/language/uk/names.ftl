@@ -66,7 +66,7 @@ number = { $n ->
 # Four digits in a row, or more.
 digits-run = { $first }–{ $last }
 candidate = { $digit } у клітинці { $cell }
-placed = { $digits } в { $cells }
+placed = { $digits } в { $cells }
 tried = { OR($digits) } у клітинці { OR($cells) }
 
 ## Houses
