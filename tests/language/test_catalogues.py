@@ -9,7 +9,6 @@ import pytest
 
 from bookmaker.language import catalogue, spoken
 from bookmaker.language.catalogue import LOCALES, Catalogue
-from bookmaker.language.dates import date_said
 from bookmaker.phrases.bands import BAND_NAMES, band_names
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.rules import kinds
@@ -103,27 +102,6 @@ def test_bands_are_called_the_same_on_the_page_and_in_the_terminal() -> None:
 def test_a_language_without_a_catalogue_is_printed_in_english() -> None:
     assert spoken("fi") == "en" and spoken("en-GB") == "en" and spoken("en-US") == "en-US"
     assert isinstance(catalogue("fi"), Catalogue) and catalogue("fi") is catalogue("en")
-
-
-@pytest.mark.parametrize(
-    ("language", "count", "said"),
-    [
-        ("pl", 2, "dwie nagie pary"),
-        ("pl", 5, "pięć nagich par"),
-        ("pl", 22, "22 nagie pary"),
-        ("uk", 2, "дві відкриті пари"),
-        ("uk", 5, "п’ять відкритих пар"),
-        ("uk", 21, "21 відкрита пара"),
-    ],
-)
-def test_what_is_counted_agrees_with_a_number_in_words(language: str, count: int, said: str) -> None:
-    words = catalogue(language)
-    assert words.say("technique-naked-pair", "many", count=words.number(count)) == said
-
-
-def test_a_date_is_written_as_the_language_does_with_signs_that_the_typeface_has() -> None:
-    assert date_said(catalogue("pl"), 2026, 3, 14) == "14 marca 2026"
-    assert date_said(catalogue("uk"), 2026, 3, 14) == "14 березня 2026\u00a0р."
 
 
 SPELLINGS = {"centre": "center", "neighbour": "neighbor"}
