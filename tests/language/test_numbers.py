@@ -1,4 +1,4 @@
-"""Numbers and dates in sentences: what is counted agrees, as the plural rules of the language have it (Unicode CLDR)."""
+"""Numbers and dates in sentences: what is counted agrees, by the plural rules of the language (Unicode CLDR)."""
 
 from __future__ import annotations
 
