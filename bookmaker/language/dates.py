@@ -1,6 +1,7 @@
 """Dates as a language writes them in words, by the Unicode CLDR (as Babel has it).
 
-In: a date, as exact as it is known. Out: “14 March 2026”, “March 2026” or “2026”.
+In: a date, as exact as it is known. Out: “14 March 2026”, “March 2026” or “2026”. Narrow spaces that do not break are
+plain ones that do not break: few typefaces have them.
 """
 
 from __future__ import annotations
@@ -16,6 +17,8 @@ def date_said(words: Catalogue, year: int, month: int = 0, day: int = 0) -> str:
     """A day, a month (no `day`) or a year (no `month`) in words."""
     if not month:
         return str(year)
-    if not day:
-        return str(format_skeleton("yMMMM", date(year, month, 1), locale=words.locale))
-    return str(format_date(date(year, month, day), "long", locale=words.locale))
+    if day:
+        said = format_date(date(year, month, day), "long", locale=words.locale)
+    else:
+        said = format_skeleton("yMMMM", date(year, month, 1), locale=words.locale)
+    return str(said).replace("\u202f", "\u00a0")

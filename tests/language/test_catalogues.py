@@ -105,19 +105,6 @@ def test_a_language_without_a_catalogue_is_printed_in_english() -> None:
     assert isinstance(catalogue("fi"), Catalogue) and catalogue("fi") is catalogue("en")
 
 
-@pytest.mark.parametrize(
-    ("language", "count", "said"),
-    [
-        ("pl", 2, "dwie nagie pary"),
-        ("pl", 5, "pięć nagich par"),
-        ("pl", 22, "22 nagie pary"),
-    ],
-)
-def test_what_is_counted_agrees_with_a_number_in_words(language: str, count: int, said: str) -> None:
-    words = catalogue(language)
-    assert words.say("technique-naked-pair", "many", count=words.number(count)) == said
-
-
 SPELLINGS = {"centre": "center", "neighbour": "neighbor"}
 
 

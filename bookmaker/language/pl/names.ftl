@@ -61,7 +61,7 @@ number = { $n ->
 # Four digits in a row, or more.
 digits-run = { $first }–{ $last }
 candidate = { $digit } w polu { $cell }
-placed = { $digits } w { $cells }
+placed = { $digits } w { $cells }
 tried = { OR($digits) } w polu { OR($cells) }
 
 ## Houses

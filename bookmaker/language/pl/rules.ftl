@@ -381,7 +381,7 @@ frame-sum-primer = Liczba przy wierszu lub kolumnie to suma najbliższych cyfr, 
 hinge-line-sentence = Na { $n ->
     [1] linii zawiasowej
    *[other] każdej linii zawiasowej
-} każda para pól jednakowo odległych od jej środka daje tę samą sumę{ $middles ->
+} każda para pól jednakowo odległych od środka linii daje tę samą sumę{ $middles ->
     [all] , równą cyfrze w środkowym polu
     [some] , równą cyfrze w środkowym polu, jeśli takie jest
    *[none] {""}

@@ -5,17 +5,17 @@
 ## What goes
 
 gone-first = з { COUNT($cells) ->
-    [one] клітинки
+    [1] клітинки
    *[other] клітинок
 } { $cells } { COUNT($digits) ->
-    [one] зникає
+    [1] зникає
    *[other] зникають
 } { $digits }
 gone-next = з { COUNT($cells) ->
-    [one] клітинки
+    [1] клітинки
    *[other] клітинок
 } { $cells } { COUNT($digits) ->
-    [one] зникає
+    [1] зникає
    *[other] зникають
 } { $digits }
 impossible = з цифрою { OR($digits) } у клітинці { OR($cells) }
@@ -39,7 +39,7 @@ claim-naked-subset-in-mark = { $mark } не { GENDER($mark) ->
     [plural] повторюють
    *[other] повторює
 } цифр, а { COUNT($cells) ->
-    [one] клітинка { $cells } займає там
+    [1] клітинка { $cells } займає там
    *[other] клітинки { $cells } займають там
 } { $digits }, тому { $gone }.
 claim-naked-subset--limits = { CASE($house, "where") } клітинки { $cells } обмежено цифрами { $digits }, тому { $gone }.
@@ -48,22 +48,22 @@ claim-hidden-subset = { CASE($house, "where") } цифри { $digits } вміщ�
 claim-fish = { CASE($base, "where") } всі місця для { $digit } лежать { CASE($cover, "where") }, тому { $gone }.
 claim-fish-finned = { CASE($base, "where") } кожне місце для { $digit } лежить { CASE($cover, "where") } або є клітинкою { OR($fins) }; у кожному з цих випадків { $gone }.
 claim-seen-by-all = { CASE($house, "where") } цифра { $digit } стоїть у клітинці { OR($places) }; кожна з них бачить { COUNT($gone-cells) ->
-    [one] клітинку
+    [1] клітинку
    *[other] клітинки
 } { $gone-cells }, тому { $gone }.
 claim-seen-by-all-in-mark = { $mark } { GENDER($mark) ->
     [plural] мають
    *[other] має
 } цифру { $digit } у клітинці { OR($places) }; кожна з них бачить { COUNT($gone-cells) ->
-    [one] клітинку
+    [1] клітинку
    *[other] клітинки
 } { $gone-cells }, тому { $gone }.
 claim-seen-by-all--king = { CASE($house, "where") } цифра { $digit } стоїть у клітинці { OR($places) }; кожна з них { COUNT($gone-cells) ->
-    [one] дотикається до клітинки { $gone-cells } або лежить із нею
+    [1] дотикається до клітинки { $gone-cells } або лежить із нею
    *[other] дотикається до клітинок { $gone-cells } або лежить із ними
 } в одному рядку, стовпці чи блоці, тому { $gone }.
 claim-seen-by-all--knight = { CASE($house, "where") } цифра { $digit } стоїть у клітинці { OR($places) }; кожна з них бачить { COUNT($gone-cells) ->
-    [one] клітинку
+    [1] клітинку
    *[other] клітинки
 } { $gone-cells } в рядку, стовпці чи блоці або ходом коня, тому { $gone }.
 claim-pivot-wing--xy-wing = Хай що стоїть у клітинці { $pivot }, цифра { $digit } йде в клітинку { OR($wings) }, тому { $gone }.
@@ -106,7 +106,7 @@ then-gone = { $mark } { GENDER($mark) ->
    *[other] виключає
 } { $taken }
 taken = { $digits } у { COUNT($cells) ->
-    [one] клітинці
+    [1] клітинці
    *[other] клітинках
 } { $cells }
 
@@ -148,55 +148,55 @@ claim-only-digits--parity-run = { $mark } { GENDER($mark) ->
     [plural] вимагають
    *[other] вимагає
 } в { COUNT($cells) ->
-    [one] клітинці
+    [1] клітинці
    *[other] клітинках
 } { $cells } { COUNT($digits) ->
-    [one] цифри
+    [1] цифри
    *[other] цифр
 } { $digits }, тому { $gone }.
 claim-only-digits--parity-line = { $mark } { GENDER($mark) ->
     [plural] мають
    *[other] має
 } в { COUNT($cells) ->
-    [one] клітинці
+    [1] клітинці
    *[other] клітинках
 } { $cells } цифру { OR($digits) }, тому { $gone }.
 claim-only-digits--low-high-line = { $mark } { GENDER($mark) ->
     [plural] мають
    *[other] має
 } в { COUNT($cells) ->
-    [one] клітинці
+    [1] клітинці
    *[other] клітинках
 } { $cells } цифру { OR($digits) }, тому { $gone }.
 claim-only-in = { $mark } { GENDER($mark) ->
     [plural] допускають
    *[other] допускає
 } { $digits } тільки в { COUNT($digits) ->
-    [one] клітинці { OR($cells) }
+    [1] клітинці { OR($cells) }
    *[other] клітинках { $cells }
 }, тому { $gone }.
 claim-only-in--counting-area = { $mark } { GENDER($mark) ->
     [plural] мають
    *[other] має
 } { $digits } у { COUNT($cells) ->
-    [one] клітинці
+    [1] клітинці
    *[other] клітинках
 } { $cells }, тому { $gone }.
 claim-only-in--quadruple = { $mark } { GENDER($mark) ->
     [plural] вимагають
    *[other] вимагає
 } { COUNT($digits) ->
-    [one] цифри { $digits }, а вона вміщається
+    [1] цифри { $digits }, а вона вміщається
    *[other] цифр { $digits }, а вони вміщаються
 } тільки в { COUNT($cells) ->
-    [one] клітинці
+    [1] клітинці
    *[other] клітинках
 } { $cells }, тому { $gone }.
 claim-no-partner = { $mark } { GENDER($mark) ->
     [plural] виключають
    *[other] виключає
 } { $gone-digits } у клітинці { $cell }, бо для { COUNT($beyond) ->
-    [one] клітинки
+    [1] клітинки
    *[other] клітинок
 } { $beyond } нічого б не лишилося.
 claim-beside = { $mark } разом із цифрою { $known } у клітинці { $beside } { GENDER($mark) ->
@@ -207,14 +207,14 @@ claim-beside--non-consecutive = Цифра { $known } у клітинці { $be
     .b = Поруч із цифрою { $known } у клітинці { $beside } не стоїть цифра, на один менша чи більша, тому { $gone }.
 claim-beside--no-doubles = Поруч із цифрою { $known } у клітинці { $beside } не стоїть ні її половина, ні її подвоєння, тому { $gone }.
 claim-beside--barred-sums = Поруч із цифрою { $known } у клітинці { $beside } { COUNT($gone-digits) ->
-    [one] цифра { $gone-digits } у клітинці { $cell } дала б
+    [1] цифра { $gone-digits } у клітинці { $cell } дала б
    *[other] цифри { $gone-digits } у клітинці { $cell } дали б
 } заборонену суму.
 claim-too-near = { $mark } { GENDER($mark) ->
     [plural] виключають
    *[other] виключає
 } { $gone-digits } у клітинці { $cell }: різниця з { COUNT($beside) ->
-    [one] клітинкою
+    [1] клітинкою
    *[other] клітинками
 } { $beside } завжди була б замала.
 claim-one-combination = { $mark } { GENDER($mark) ->
@@ -254,15 +254,15 @@ claim-reached = { $mark } не { GENDER($mark) ->
     [plural] дають
    *[other] дає
 } повторити цифру { $digit } з клітинки { $cell } у { COUNT($gone-cells) ->
-    [one] клітинці
+    [1] клітинці
    *[other] клітинках
 } { $gone-cells }, тому { $gone }.
 claim-reached--king = Від цифри { $digit } у клітинці { $cell } хід короля веде до { COUNT($gone-cells) ->
-    [one] клітинки
+    [1] клітинки
    *[other] клітинок
 } { $gone-cells }, тому { $digit } не може там стояти.
 claim-reached--knight = Від цифри { $digit } у клітинці { $cell } хід коня веде до { COUNT($gone-cells) ->
-    [one] клітинки
+    [1] клітинки
    *[other] клітинок
 } { $gone-cells }, тому { $digit } не може там стояти.
 claim-beside-all = { CASE($house, "where") } цифра { $digit } стоїть у клітинці { OR($places) }, завжди поруч із клітинкою { $cell }, тому { $gone }.
@@ -299,14 +299,14 @@ claim-left-over = { $houses } { $n ->
     [1] дає
    *[other] дають
 } разом { $total }, а { $nouns }, що вміщаються там цілком, дають { $within }, тож на { COUNT($cells) ->
-    [one] клітинку { $cells } лишається
+    [1] клітинку { $cells } лишається
    *[other] клітинки { $cells } лишається разом
 } { $rest }, і { $gone }.
 claim-left-over-beyond = { $houses } { $n ->
     [1] дає
    *[other] дають
 } разом { $total }, а { $nouns }, що все це покривають, дають { $within }, тож на { COUNT($cells) ->
-    [one] клітинку { $cells } лишається
+    [1] клітинку { $cells } лишається
    *[other] клітинки { $cells } лишається разом
 } { $rest }, і { $gone }.
 claim-steps = { $mark } { GENDER($mark) ->
@@ -314,7 +314,7 @@ claim-steps = { $mark } { GENDER($mark) ->
    *[other] допускає
 } тільки кроки на { OR($steps) }, тому { $gone }.
 claim-first-digits = { $mark } { COUNT($digits) ->
-    [one] мусить починатися з цифри { $digits }
+    [1] мусить починатися з цифри { $digits }
    *[other] може починатися тільки з цифри { OR($digits) }
 }, а продовження має з нею узгоджуватися, тому { $gone }.
 claim-counts-to = { $mark } може бути тільки на місці { OR($places) }, яке відлічує клітинка { $first }, тому { $gone }.
@@ -328,7 +328,7 @@ claim-apart-filled = { $mark } { GENDER($mark) ->
    *[other] означає
 }, що між скоринками { $counts }, і там стоять { $fillings }, тому { $gone }.
 apart-cells = { $number } { $n ->
-    [one] клітинка
+    [1] клітинка
     [few] клітинки
    *[other] клітинок
 }

@@ -5,7 +5,7 @@ column-numbered = стовпець { $number }
 cell-given = задано { $digit }
 cell-empty = порожня
 cell-candidates = { $n ->
-    [one] кандидат { $digits }
+    [1] кандидат { $digits }
    *[other] кандидати { $digits }
 }
 # A cell to fill, in a table read aloud.
@@ -25,7 +25,7 @@ profile-narrow = Профіль розв’язування, { $n ->
     [few] { $n } моменти
    *[other] { $n } моментів
 }, { COUNT($at) ->
-    [one] вузьке місце: момент { $at }
+    [1] вузьке місце: момент { $at }
    *[other] вузькі місця: моменти { $at }
 }
 sample-of = Зразок: { $kind }

@@ -3,7 +3,7 @@
 hint-where = При { $filled } заповнених клітинках: { $where }.
 hint-where-at-start = На початку: { $where }.
 hint-cells = { COUNT($cells) ->
-    [one] клітинка { $cells }
+    [1] клітинка { $cells }
    *[other] клітинки { $cells }
 }
 hint-around = клітинки навколо клітинки { $cell }

@@ -66,7 +66,7 @@ number = { $n ->
 # Four digits in a row, or more.
 digits-run = { $first }–{ $last }
 candidate = { $digit } у клітинці { $cell }
-placed = { $digits } в { $cells }
+placed = { $digits } в { $cells }
 tried = { OR($digits) } у клітинці { OR($cells) }
 
 ## Houses
@@ -298,144 +298,168 @@ mark-open-cage-lettered = набір рамок { $letter }
 technique-last-cell = остання вільна клітинка
     .one = остання вільна клітинка
     .many = { $count } { COUNT($count) ->
+        [one] остання вільна клітинка
         [few] останні вільні клітинки
        *[other] останніх вільних клітинок
     }
 technique-hidden-single = прихований одинак
     .one = прихований одинак
     .many = { CASE($count, "masculine") } { COUNT($count) ->
+        [one] прихований одинак
         [few] приховані одинаки
        *[other] прихованих одинаків
     }
 technique-naked-single = відкритий одинак
     .one = відкритий одинак
     .many = { CASE($count, "masculine") } { COUNT($count) ->
+        [one] відкритий одинак
         [few] відкриті одинаки
        *[other] відкритих одинаків
     }
 technique-locked-candidates = замкнена цифра
     .one = замкнена цифра
     .many = { $count } { COUNT($count) ->
+        [one] замкнена цифра
         [few] замкнені цифри
        *[other] замкнених цифр
     }
 technique-naked-pair = відкрита пара
     .one = відкрита пара
     .many = { $count } { COUNT($count) ->
+        [one] відкрита пара
         [few] відкриті пари
        *[other] відкритих пар
     }
 technique-naked-triple = відкрита трійка
     .one = відкрита трійка
     .many = { $count } { COUNT($count) ->
+        [one] відкрита трійка
         [few] відкриті трійки
        *[other] відкритих трійок
     }
 technique-naked-quad = відкрита четвірка
     .one = відкрита четвірка
     .many = { $count } { COUNT($count) ->
+        [one] відкрита четвірка
         [few] відкриті четвірки
        *[other] відкритих четвірок
     }
 technique-hidden-pair = прихована пара
     .one = прихована пара
     .many = { $count } { COUNT($count) ->
+        [one] прихована пара
         [few] приховані пари
        *[other] прихованих пар
     }
 technique-hidden-triple = прихована трійка
     .one = прихована трійка
     .many = { $count } { COUNT($count) ->
+        [one] прихована трійка
         [few] приховані трійки
        *[other] прихованих трійок
     }
 technique-hidden-quad = прихована четвірка
     .one = прихована четвірка
     .many = { $count } { COUNT($count) ->
+        [one] прихована четвірка
         [few] приховані четвірки
        *[other] прихованих четвірок
     }
 technique-x-wing = X-крило
     .one = X-крило
     .many = { CASE($count, "neuter") } { COUNT($count) ->
+        [one] X-крило
         [few] X-крила
        *[other] X-крил
     }
 technique-swordfish = меч-риба
     .one = меч-риба
     .many = { $count } { COUNT($count) ->
+        [one] меч-риба
         [few] меч-риби
        *[other] меч-риб
     }
 technique-jellyfish = медуза
     .one = медуза
     .many = { $count } { COUNT($count) ->
+        [one] медуза
         [few] медузи
        *[other] медуз
     }
 technique-finned-x-wing = X-крило з плавцем
     .one = X-крило з плавцем
     .many = { CASE($count, "neuter") } { COUNT($count) ->
+        [one] X-крило
         [few] X-крила
        *[other] X-крил
     } з плавцем
 technique-finned-swordfish = меч-риба з плавцем
     .one = меч-риба з плавцем
     .many = { $count } { COUNT($count) ->
+        [one] меч-риба
         [few] меч-риби
        *[other] меч-риб
     } з плавцем
 technique-finned-jellyfish = медуза з плавцем
     .one = медуза з плавцем
     .many = { $count } { COUNT($count) ->
+        [one] медуза
         [few] медузи
        *[other] медуз
     } з плавцем
 technique-xy-wing = XY-крило
     .one = XY-крило
     .many = { CASE($count, "neuter") } { COUNT($count) ->
+        [one] XY-крило
         [few] XY-крила
        *[other] XY-крил
     }
 technique-xyz-wing = XYZ-крило
     .one = XYZ-крило
     .many = { CASE($count, "neuter") } { COUNT($count) ->
+        [one] XYZ-крило
         [few] XYZ-крила
        *[other] XYZ-крил
     }
 technique-w-wing = W-крило
     .one = W-крило
     .many = { CASE($count, "neuter") } { COUNT($count) ->
+        [one] W-крило
         [few] W-крила
        *[other] W-крил
     }
 technique-single-digit-chain = ланцюжок однієї цифри
     .one = ланцюжок однієї цифри
     .many = { CASE($count, "masculine") } { COUNT($count) ->
+        [one] ланцюжок
         [few] ланцюжки
        *[other] ланцюжків
     } однієї цифри
 technique-alternating-chain = почерговий ланцюжок
     .one = почерговий ланцюжок
     .many = { CASE($count, "masculine") } { COUNT($count) ->
+        [one] почерговий ланцюжок
         [few] почергові ланцюжки
        *[other] почергових ланцюжків
     }
 technique-seen-by-all-places = клітинка, яку видно з усіх місць цифри
     .one = клітинка, яку видно з усіх місць цифри
     .many = { $count } { COUNT($count) ->
+        [one] клітинка
         [few] клітинки
        *[other] клітинок
     }, які видно з усіх місць цифри
 technique-what-if = припущення
     .one = припущення
     .many = { CASE($count, "neuter") } { COUNT($count) ->
+        [one] припущення
         [few] припущення
        *[other] припущень
     }
 technique-beyond = крок поза драбиною прийомів
     .one = крок поза драбиною прийомів
     .many = { CASE($count, "masculine") } { COUNT($count) ->
+        [one] крок
         [few] кроки
        *[other] кроків
     } поза драбиною прийомів
@@ -608,9 +632,9 @@ kind-quadruple = кільце
     .many = кільця
     .title = Кільця на кутах
     .gender = neuter
-kind-resting-thermometer = термометр із перепочинками
-    .many = термометри з перепочинками
-    .title = Термометри з перепочинками
+kind-resting-thermometer = термометр із паузами
+    .many = термометри з паузами
+    .title = Термометри з паузами
     .gender = masculine
 kind-rise-or-fall = підйом або спуск
     .many = підйоми й спуски

@@ -1,11 +1,11 @@
 ### Cells, lines and borders in words, for readers who see none. The row always comes first.
 
 spoken-rows = { $n ->
-    [one] рядок { $places }
+    [1] рядок { $places }
    *[other] рядки { $places }
 }
 spoken-columns = { $n ->
-    [one] стовпець { $places }
+    [1] стовпець { $places }
    *[other] стовпці { $places }
 }
 # What stands between the two is shortened to a hyphen in braille.

@@ -91,7 +91,7 @@ opens-hidden-single = Єдиним місцем для { $digit } { CASE($house,
 run-starts = Для початку цифра { $digit }: { $cells }.
 run-completes = Останні цифри { $digit } йдуть у { $cells }.
     .b = Бракує ще { COUNT($count) ->
-        [one] однієї цифри { $digit }, яка йде
+        [1] однієї цифри { $digit }, яка йде
        *[other] { CASE($count, "genitive") } цифр { $digit }, які йдуть
     } у { $cells }.
     .c = Усі цифри { $digit } довершують { $cells }.
@@ -121,24 +121,24 @@ run-with-images-alike = Цифра { $digit } йде в { $cells }, а за с
 
 starts-here = Починаємо тут.
 starts-in-house = Для початку цифра { $digit } { CASE($house, "where") }: { COUNT($lookers) ->
-    [one] цифра { $digit } у клітинці { $lookers } лишає
+    [1] цифра { $digit } у клітинці { $lookers } лишає
    *[other] цифри { $digit } у клітинках { $lookers } лишають
 } тільки клітинку { $cell }.
 seen-last-cell = { CASE($house, "where") } бракує тільки цифри { $digit }, яка йде в клітинку { $cell }.
 seen-lookers = { COUNT($lookers) ->
-    [one] Цифра { $digit } у клітинці { $lookers } лишає
+    [1] Цифра { $digit } у клітинці { $lookers } лишає
    *[other] Цифри { $digit } у клітинках { $lookers } лишають
 } { CASE($house, "where") } для { $digit } тільки клітинку { $cell }.
 seen-lookers-struck = { COUNT($lookers) ->
-    [one] Цифра { $digit } у клітинці
+    [1] Цифра { $digit } у клітинці
    *[other] Цифри { $digit } у клітинках
 } { $lookers } та попередні викреслення лишають { CASE($house, "where") } для { $digit } тільки клітинку { $cell }.
 seen-lookers-marked = { COUNT($lookers) ->
-    [one] Цифра { $digit } у клітинці
+    [1] Цифра { $digit } у клітинці
    *[other] Цифри { $digit } у клітинках
 } { $lookers } та позначки лишають { CASE($house, "where") } для { $digit } тільки клітинку { $cell }.
 seen-lookers-struck-marked = { COUNT($lookers) ->
-    [one] Цифра { $digit } у клітинці
+    [1] Цифра { $digit } у клітинці
    *[other] Цифри { $digit } у клітинках
 } { $lookers }, позначки та попередні викреслення лишають { CASE($house, "where") } для { $digit } тільки клітинку { $cell }.
 seen-struck = Попередні викреслення лишають { CASE($house, "where") } для { $digit } тільки клітинку { $cell }.
@@ -150,7 +150,7 @@ held-next = { $house } має { $digits }
 held-first-others = інші видимі клітинки вже мають { $digits }
 held-next-others = інші видимі клітинки мають { $digits }
 held-struck = раніше { COUNT($digits) ->
-    [one] зникла
+    [1] зникла
    *[other] зникли
 } { $digits } ({ $steps })
 held-marked = позначка цієї клітинки виключає { $digits }
@@ -159,7 +159,8 @@ fixes = { $marks } відразу { $many ->
     [yes] визначають
    *[no] визначає
 } { $count ->
-    [one] одну клітинку
+    [1] одну клітинку
+    [one] { $number } клітинку
     [few] { $number } клітинки
    *[other] { $number } клітинок
 }: { $placed }.
@@ -184,12 +185,12 @@ few-naked = При { $filled } заповнених клітинках { COUNT($
        *[other] { $number } відкритих одинаків — це все, що є
     } при { $filled } заповнених клітинках.
 few = Придивіться: при { $filled } заповнених клітинках { $singles ->
-    [one] є тільки один одинак
+    [1] є тільки один одинак
     [few] є тільки { CASE($number, "masculine") } одинаки
    *[other] є тільки { $number } одинаків
 }.
     .b = При { $filled } заповнених клітинках { $singles ->
-        [one] лишається всього один одинак
+        [1] лишається всього один одинак
         [few] лишаються всього { CASE($number, "masculine") } одинаки
        *[other] лишається всього { $number } одинаків
     }.
@@ -199,7 +200,7 @@ crux-naked = Тепер важкий момент: при { $filled } запов
    *[other] лишається тільки { $number } відкритих одинаків
 }.
 crux-few = Тепер важкий момент: при { $filled } заповнених клітинках { $singles ->
-    [one] є тільки один одинак
+    [1] є тільки один одинак
     [few] є тільки { CASE($number, "masculine") } одинаки
    *[other] є тільки { $number } одинаків
 }.
@@ -215,7 +216,7 @@ crux = Тепер важкий момент: при { $filled } заповнен
 crux-at-start = Тепер важкий момент: на початку немає жодного одинака. Ось що допоможе: { $steps }.
 aim-hidden-single = Мета — цифра { $digit } { CASE($house, "where") }: вона піде в { $cell }, коли зникне з { $rival-cells }.
 aim-naked-single = Мета — { $cell }: там стоятиме { $digit }, коли { COUNT($rival-digits) ->
-    [one] зникне
+    [1] зникне
    *[other] зникнуть
 } { $rival-digits }.
 
@@ -233,10 +234,12 @@ by-symmetry-places = За симетрією в { $cell } йде { $digit }.
 by-symmetry-opens = За симетрією { $gone }, тож у { $cell } йде { $digit }.
     .b = У відбитті так само: { $gone }, тож у { $cell } йде { $digit }.
 follow-end = Тепер { CASE($number, "neuter") } { COUNT($number) ->
+    [one] припущення
     [few] припущення
    *[other] припущень
 }; і за кожного { CASE($house, "where") } бракує місця для { $digit }.
 follow-mark = Тепер { CASE($number, "neuter") } { COUNT($number) ->
+    [one] припущення
     [few] припущення
    *[other] припущень
 }; про кожне { GENDER($mark) ->
@@ -244,27 +247,33 @@ follow-mark = Тепер { CASE($number, "neuter") } { COUNT($number) ->
    *[other] вирішує
 } { $mark }.
 follow-kind = Тепер { CASE($number, "neuter") } { COUNT($number) ->
+    [one] припущення
     [few] припущення
    *[other] припущень
 }; усі відпадають з тієї самої причини: { $marks }.
 follow-tried-digit = Тепер { CASE($number, "neuter") } { COUNT($number) ->
+    [one] припущення
     [few] припущення
    *[other] припущень
 }, усі про цифру { $tried-digit }.
 follow-tried-cell = Тепер { CASE($number, "neuter") } { COUNT($number) ->
+    [one] припущення
     [few] припущення
    *[other] припущень
 }, усі про { $tried-cell }.
 follow-tried-house = Тепер { CASE($number, "neuter") } { COUNT($number) ->
+    [one] припущення
     [few] припущення
    *[other] припущень
 }, усі { CASE($tried-house, "where") }.
 follow = Тепер { CASE($number, "neuter") } { COUNT($number) ->
+    [one] припущення
     [few] припущення
    *[other] припущень
 }.
 more-alike = Так само { $count ->
-    [one] ще одне припущення показує
+    [1] ще одне припущення показує
+    [one] ще { $number } припущення показує
     [few] ще { CASE($number, "neuter") } припущення показують
    *[other] ще { $number } припущень показують
 }, що { $gone }.
