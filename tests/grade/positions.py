@@ -24,7 +24,7 @@ def empty(*rules: Rule) -> State:
 def only(state: State, digit: int, house: str, *names: str) -> None:
     """In a house, the digit can stand in these cells only."""
     words = Phrasebook(CLASSIC)
-    area = next(area for area in state.ground.areas if words.house(area.ref) == house)
+    area = next(area for area in state.ground.areas if str(words.house(area.ref)) == house)
     keep = {cell(name) for name in names}
     state.remove((c, digit) for c in area.cells if c not in keep)
 
