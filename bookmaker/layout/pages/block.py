@@ -83,7 +83,7 @@ class Block:
     @property
     def fits(self) -> bool:
         """Are the cells large enough? A hundredth of a point is forgiven."""
-        return self.cell >= self.layout.puzzles.least - 0.01
+        return self.cell >= self.layout.puzzles.least_for(self.puzzle.puzzle.grid.size) - 0.01
 
     @property
     def grid_height(self) -> float:

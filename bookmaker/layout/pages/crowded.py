@@ -34,7 +34,7 @@ def fit_crowded(puzzle: BookPuzzle, layout: Layout, depth: float, most: float) -
         in_two(key_entries(puzzle, layout, column), column + GUTTER),
     )
     over = fit_above(puzzle, layout, wide, depth, hang, most, rules)
-    least = max(over.cell + STEP, layout.puzzles.least)
+    least = max(over.cell + STEP, layout.puzzles.least_for(puzzle.puzzle.grid.size))
     around = (fit_around(puzzle, layout, depth, cell) for cell in _sizes(layout, most, least))
     best = next((block for block in around if block is not None), over)
     return best if best.fits else None

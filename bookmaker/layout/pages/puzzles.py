@@ -201,7 +201,7 @@ def drawn(slots: tuple[Slot, ...], left: float, top: float, right: bool, labels:
 def _does_not_fit(block: Block) -> Diagnostic:
     puzzle, layout = block.puzzle, block.layout
     size = puzzle.puzzle.grid.size
-    least, got = layout.puzzles.least / mm(1), floor(10 * block.cell / mm(1)) / 10
+    least, got = layout.puzzles.least_for(size) / mm(1), floor(10 * block.cell / mm(1)) / 10
     short = f"“{puzzle.title}” does not fit on a page of {layout.name}"
     if got < SMALLEST:
         text = f"{short}: its rules and note leave no room for its {size}×{size} grid"
