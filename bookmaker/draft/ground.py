@@ -27,9 +27,10 @@ from bookmaker.solve.verdict import Solution
 from bookmaker.wishes.wish import Amount, RuleWish, Wish
 
 GUESSES, RESTARTS = 150, 24
+"""A solution is sought with few guesses and begun again, rather than with many."""
+
 MANY, GUESSES_OF_MANY = 12, 3000
 """Grids of more rows than this take more guesses to fill."""
-"""A solution is sought with few guesses and begun again, rather than with many."""
 
 SPARE = 3
 """So many times the marks wanted are read off a solution, to choose from those that matter."""
