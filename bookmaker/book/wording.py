@@ -83,9 +83,8 @@ def with_credits_of_their_own(puzzles: Sequence[BookPuzzle]) -> tuple[BookPuzzle
 
 def houses_said(grids: Iterable[Grid]) -> str:
     """What a house is on these grids."""
-    named = {True: "box", False: "region"}
-    found = sorted({named[bool(grid.box)] for grid in grids if grid.regions})
-    areas = f", a {' or '.join(found)}" if found else ""
+    divided = {grid.divided for grid in grids}
+    areas = ", a box or region" if "boxes" in divided else ", a region" if "regions" in divided else ""
     return f"A house is a row, a column{areas}, or any other set of cells in which no digit repeats."
 
 
