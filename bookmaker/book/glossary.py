@@ -13,8 +13,7 @@ from bookmaker.language import Catalogue
 
 
 def terms_in(words: Catalogue, hints: Iterable[Hints], divided: str = "boxes") -> tuple[Term, ...]:
-    """The terms that some hint uses or relies on, in a book whose grids are so `divided` (a word of `Grid.divided`, or
-    “both”)."""
+    """The terms that some hint uses or relies on, in a book whose grids are so `divided` (a word of `Grid.divided`)."""
     said = "\n".join(text for hint in hints for text in (hint.where, hint.what, hint.how)).casefold()
     found = (
         Term(words.say(name), words.say(name, "meaning", divided=divided))

@@ -61,9 +61,9 @@ def houses_said(words: Catalogue, grids: Iterable[Grid]) -> str:
 
 
 def divided(grids: Iterable[Grid]) -> str:
-    """What the grids are divided into: “boxes”, “regions”, “both” or “none”."""
-    found = {grid.divided for grid in grids} - {"none"}
-    return "both" if len(found) == 2 else found.pop() if found else "none"
+    """What the grids are divided into: “boxes” if any is, else “regions” if any is, or “none”."""
+    found = {grid.divided for grid in grids}
+    return next((name for name in ("boxes", "regions") if name in found), "none")
 
 
 OFTEN = 16

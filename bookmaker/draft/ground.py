@@ -29,6 +29,9 @@ from bookmaker.wishes.wish import Amount, RuleWish, Wish
 GUESSES, RESTARTS = 150, 24
 """A solution is sought with few guesses and begun again, rather than with many."""
 
+MANY, GUESSES_OF_MANY = 12, 3000
+"""Grids of more rows than this take more guesses to fill."""
+
 SPARE = 3
 """So many times the marks wanted are read off a solution, to choose from those that matter."""
 
@@ -125,7 +128,7 @@ def _solution(wish: Wish, rules: list[Rule], demands: Sequence[Constraint], rng:
     problem = problem_of(bare)
     problem = replace(problem, constraints=(*problem.constraints, *demands, *_facing(wish)))
     for _ in range(RESTARTS):
-        for solution in solutions(problem, rng, GUESSES):
+        for solution in solutions(problem, rng, GUESSES if wish.grid.size <= MANY else GUESSES_OF_MANY):
             # Marks that are read off the solution help too; how much is seen when they are chosen.
             leads = wish.pattern and len(rules) == len(wish.rules)
             return fitted(problem, wish.pattern, solution, rng) if leads else solution

@@ -16,6 +16,9 @@ from bookmaker.source.diagnostics import Place
 LEAST_OUTER = 25.5
 """The outer margin gives way to the spine no further than this: 9 mm, room for a thumb's edge (common practice)."""
 
+USUAL = 16
+"""Rows of a grid up to which the least cell of a layout holds as it is said."""
+
 
 @dataclass(frozen=True, slots=True)
 class Type:
@@ -93,6 +96,11 @@ class PuzzleSlots:
     """No figure on a grid or in a sample is set in smaller type than so many points."""
     grid: float = 0.0
     """A grid that would come out narrower has its rules on the page that faces it, if it is wider then."""
+
+    def least_for(self, size: int) -> float:
+        """The least side of a cell in a grid of so many rows: those of more than 16 may be as small as their number
+        asks, for nobody else could print them."""
+        return self.least * min(1.0, USUAL / size)
 
 
 @dataclass(frozen=True, slots=True)

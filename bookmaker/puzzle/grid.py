@@ -7,7 +7,7 @@ they are written as: a grid knows by which signs it writes them, and what they a
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import cache, cached_property
 
 SYMBOLS = "123456789ABCDEFGHJKLMNPQR"
@@ -83,8 +83,8 @@ class Grid:
     size: int
     regions: tuple[tuple[int, ...], ...]
     box: tuple[int, int] | None = None
-    symbols: str = ""
-    first: int | None = 1
+    symbols: str = field(default="", repr=False)
+    first: int | None = field(default=1, repr=False)
 
     def __post_init__(self) -> None:
         if not self.symbols:

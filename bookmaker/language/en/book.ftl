@@ -35,9 +35,8 @@ band-5 = Summit
 
 cell-names = Cells are named by row and column: r5c2 is in row 5, column 2.
 houses-explained = A house is a row, a column{ $areas ->
-    [boxes] , a box
+    [boxes] , a box or region
     [regions] , a region
-    [both] , a box or region
    *[none] {""}
 }, or any other set of cells in which no digit repeats.
 guide-ridge = Beside each title a ridge of five peaks shows how hard the puzzle is. It fills from the left, peak by peak, from { $first } to { $last }. The figure with it is the difficulty: the digit before the point counts the peaks, the digit after it shows how close the next one is.

@@ -30,8 +30,7 @@ term-house = House
     .meaning = A row, a column{ $divided ->
         [none] {""}
         [regions] , a region
-        [boxes] , a box
-       *[both] , a box or region
+       *[boxes] , a box or region
     }, or any other set of cells in which no digit repeats.
 term-step-beyond-the-ladder = Step beyond the ladder
     .signs = beyond the ladder

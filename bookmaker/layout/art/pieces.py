@@ -49,6 +49,10 @@ class Piece(NamedTuple):
     value: int = 0
     sign: str = ""
 
+    def __repr__(self) -> str:
+        """Without its sign: the ornament of a puzzle, for which this is hashed, is the same however it is written."""
+        return f"Piece(shape={self.shape!r}, cells={self.cells!r}, sort={self.sort!r}, value={self.value!r})"
+
 
 @dataclass(frozen=True, slots=True)
 class Pieces:

@@ -80,7 +80,10 @@ class Block:
     @property
     def least(self) -> float:
         """The smallest cells that the layout allows this puzzle: as it says, and such that all figures can be read."""
-        return max(self.layout.puzzles.least, legible(self.puzzle.puzzle, self.layout.puzzles.figure))
+        return max(
+            self.layout.puzzles.least_for(self.puzzle.puzzle.grid.size),
+            legible(self.puzzle.puzzle, self.layout.puzzles.figure),
+        )
 
     @property
     def fits(self) -> bool:

@@ -202,11 +202,11 @@ def drawn(slots: tuple[Slot, ...], left: float, top: float, right: bool, labels:
 def _does_not_fit(block: Block) -> Diagnostic:
     puzzle, layout = block.puzzle, block.layout
     size = puzzle.puzzle.grid.size
-    least, got = layout.puzzles.least / mm(1), floor(10 * block.cell / mm(1)) / 10
+    least, got = layout.puzzles.least_for(size) / mm(1), floor(10 * block.cell / mm(1)) / 10
     short = f"“{puzzle.title}” does not fit on a page of {layout.name}"
     if got < SMALLEST:
         text = f"{short}: its rules and note leave no room for its {size}×{size} grid"
-    elif block.cell < layout.puzzles.least - 0.01:
+    elif block.cell < layout.puzzles.least_for(puzzle.puzzle.grid.size) - 0.01:
         cells = f"its {size}×{size} grid would have cells of {got:.1f} mm"
         text = f"{short}: {cells}, and the layout needs at least {least:.1f} mm"
     else:
