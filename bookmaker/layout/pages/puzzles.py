@@ -206,7 +206,7 @@ def _does_not_fit(block: Block) -> Diagnostic:
     short = f"“{puzzle.title}” does not fit on a page of {layout.name}"
     if got < SMALLEST:
         text = f"{short}: its rules and note leave no room for its {size}×{size} grid"
-    elif block.cell < layout.puzzles.least_for(puzzle.puzzle.grid.size) - 0.01:
+    elif block.cell < layout.puzzles.least_for(size) - 0.01:
         cells = f"its {size}×{size} grid would have cells of {got:.1f} mm"
         text = f"{short}: {cells}, and the layout needs at least {least:.1f} mm"
     else:
