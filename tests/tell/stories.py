@@ -13,6 +13,7 @@ from bookmaker.proof.findings import Proof
 from bookmaker.puzzle.grid import CLASSIC, boxed_grid
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules.common.contract import Rule
+from bookmaker.rules.knight import Knight
 from bookmaker.rules.thermometer import Thermometer
 from bookmaker.source.diagnostics import Place
 from tests.digits import digits_from
@@ -41,6 +42,12 @@ _DOUBLED = re.compile(r"  |,,|\.\.|;;| [,.;:]|: *[,.;]|None|\(\)|\{|\}")
 def proof_of(givens: str, *rules: Rule) -> Proof:
     puzzle = Puzzle(CLASSIC, digits_from(givens), rules)
     return prove_entry(Entry("x", puzzle, Place("book.yaml"), "Ebb", "Mudlark"))
+
+
+@cache
+def many_what_ifs() -> Proof:
+    """A puzzle with the knight's rule whose story has more what-ifs in a row than are told at once."""
+    return proof_of(KNIGHTS, Knight())
 
 
 @cache

@@ -10,7 +10,7 @@ from bookmaker.reasons.whatif import Refuted, ThenPlaced
 from bookmaker.tell import tell
 from bookmaker.tell.passages import Story
 from bookmaker.tell.scenes import LONG, MOST, STEPS, board_after, ends_of, scenes_of
-from tests.tell.stories import EASY, HARDER, demo_entries, demo_proof, proof_of
+from tests.tell.stories import EASY, HARDER, demo_entries, demo_proof, many_what_ifs, proof_of
 
 
 @pytest.fixture(params=[*[*demo_entries()][::3], "soundings", "regatta"])
@@ -73,7 +73,7 @@ def test_scenes_show_true_boards(proof: Proof) -> None:
 
 
 def test_a_what_if_shows_its_rounds_in_their_order() -> None:
-    proof = demo_proof("soundings")
+    proof = many_what_ifs()
     story = tell(proof, full=True)
     seen = 0
     for number, scene in scenes_of(proof, story).items():
