@@ -1,10 +1,10 @@
 """The messages of a language, read from its Fluent files (projectfluent.org, syntax 1.0).
 
 In: the name of a message and its arguments. Out: text. Arguments that are more than text know how the language treats
-them: of a list `{ $cells }` is joined by “and”, `{ OR($cells) }` by “or”, and `COUNT($cells)` counts; of a name
-`{ CASE($house, "dative") }` is its attribute of that name, or its value where it has none, and `GENDER($house)` its
-attribute “gender”. Raises PhraseFault where a message or an argument is missing: a fault of ours, which the tests look
-for.
+them: of a list `{ $cells }` is joined by “and”, `{ OR($cells) }` by “or”, and `COUNT($cells)` counts, as
+`COUNT($number)` does of a number in words; of a name `{ CASE($house, "dative") }` is its attribute of that name, or its
+value where it has none, and `GENDER($house)` its attribute “gender”. Raises PhraseFault where a message or an argument
+is missing: a fault of ours, which the tests look for.
 """
 
 from __future__ import annotations
@@ -71,6 +71,13 @@ class Named(FluentType):
     def form(self, word: str) -> str:
         """The attribute of that name, or the value where there is none."""
         return self.catalogue.say(self.name, word if self.catalogue.has(self.name, word) else 0, **self.arguments)
+
+    @property
+    def count(self) -> int:
+        """How many, of a number in words."""
+        many = self.arguments["n"]
+        assert isinstance(many, int)
+        return many
 
     @property
     def gender(self) -> str:
@@ -161,9 +168,9 @@ class Catalogue:
         """A name as an argument."""
         return Named(self, name, arguments)
 
-    def number(self, count: int) -> str:
+    def number(self, count: int) -> Named:
         """“three”; figures above twelve."""
-        return self.say("number", n=count)
+        return self.named("number", n=count)
 
     @cached_property
     def quotation_marks(self) -> tuple[str, str, str, str]:

@@ -273,7 +273,7 @@ def _sums(words: Phrasebook, sums: Sequence[int]) -> str:
 
 
 def _apart(words: Phrasebook, counts: Sequence[int], fillings: Sequence[Sequence[int]]) -> dict[str, Argument]:
-    number = words.catalogue.joined([words.number(count) for count in counts], "or")
+    number = words.catalogue.joined([str(words.number(count)) for count in counts], "or")
     said: dict[str, Argument] = {"counts": words.say("apart-cells", number=number, n=counts[-1])}
     if fillings:
         sets = [words.catalogue.joined(tuple(map(words.digit, digits)), "and") for digits in fillings]

@@ -67,9 +67,9 @@ class Phrasebook:
         """“2 and 5”, for numbers that are no digits."""
         return self.catalogue.listed(map(str, numbers))
 
-    def number(self, count: int) -> str:
+    def number(self, count: int) -> Named:
         """“three”; figures above twelve."""
-        return self.say("number", n=count)
+        return self.catalogue.number(count)
 
     def candidate(self, candidate: Candidate) -> str:
         """“4 in r1c2”."""

@@ -130,9 +130,9 @@ def _message(words: Phrasebook, utterance: Utterance) -> Message:
             image = {"image": words.cell(cell), "other": words.digit(digit)}
             return Message(f"with-image-{name_of(single)}", _single(words, single) | image)
         case RunWithImages(digit, cells, other, images):
-            digits = {"digit": words.digit(digit), "other": words.digit(other), "count": words.number(len(cells))}
+            more = {"cells": words.cells(cells), "images": words.cells(images), "count": words.number(len(cells))}
             name = "run-with-images-alike" if digit == other else "run-with-images"
-            return _said(name, cells=words.cells(cells), images=words.cells(images), **digits)
+            return _said(name, digit=words.digit(digit), other=words.digit(other), **more)
         case SeenInHouse():
             return _seen_in_house(words, utterance)
         case SeenInCell(single, _, _):
