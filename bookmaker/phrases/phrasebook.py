@@ -155,7 +155,7 @@ class Phrasebook:
 
     def marks(self, kind: str) -> str:
         """All marks of a kind: “the arrows”."""
-        return self.say(self.first(f"marks-{kind}", "marks"), nouns=self.nouns(kind))
+        return self.say(self.first(f"marks-{kind}", "marks"), noun=self.noun(kind), nouns=self.nouns(kind))
 
     def technique(self, reason: Reason) -> str:
         """What a step is called: “naked pair”, or by its mark, “thermometer”."""
