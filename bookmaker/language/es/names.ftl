@@ -167,8 +167,8 @@ mark-at = { $value ->
        *[masculine] el { $noun } de { $cell }
     }
    *[other] { GENDER($noun) ->
-        [feminine] la { $noun } con { $value } en { $cell }
-       *[masculine] el { $noun } con { $value } en { $cell }
+        [feminine] la { $noun } de { $value } en { $cell }
+       *[masculine] el { $noun } de { $value } en { $cell }
     }
 }
 mark-between = { $value ->
@@ -495,7 +495,7 @@ mark-peaks-greater = el tejado de { $cell }
 mark-peaks-smaller = el cuenco de { $cell }
 mark-peaks-joined = los tejados y cuencos de { $cells }
 mark-cage-joined = las jaulas que cubren { $cells }
-mark-arithmetic-cage = la jaula aritmética con { $value } en { $cell }
+mark-arithmetic-cage = la jaula aritmética de { $value } en { $cell }
 mark-arithmetic-cage-joined = las jaulas aritméticas que cubren { $cells }
 mark-counting-area = la zona de recuento con { $value } en { $cell }
 mark-square-block-magic = el cuadrado mágico de { $cell }
@@ -575,6 +575,6 @@ technique-seen-by-all-places = casilla vista desde todos los lugares de una cifr
 technique-what-if = suposición
     .one = una suposición
     .many = { $count } suposiciones
-technique-beyond = paso fuera de la escalera
-    .one = un paso fuera de la escalera
-    .many = { $count } pasos fuera de la escalera
+technique-beyond = paso fuera de la escala
+    .one = un paso fuera de la escala
+    .many = { $count } pasos fuera de la escala
