@@ -129,14 +129,20 @@ sums-range = entre { $least } y { $most }
 claim-left-over = { $houses } { $n ->
     [1] suma
    *[other] suman
-} { $total }, y las { $nouns } que están enteras ahí, { $within }, lo que deja { $rest } para { $cells }{ COUNT($cells) ->
+} { $total }, y { GENDER($noun) ->
+    [feminine] las
+   *[masculine] los
+} { $nouns } que están ahí por completo, { $within }, lo que deja { $rest } para { $cells }{ COUNT($cells) ->
     [one] {""}
    *[other] {" "}en total
 }, así que { $gone }.
 claim-left-over-beyond = { $houses } { $n ->
     [1] suma
    *[other] suman
-} { $total }, y las { $nouns } que { $n ->
+} { $total }, y { GENDER($noun) ->
+    [feminine] las
+   *[masculine] los
+} { $nouns } que { $n ->
     [1] la
    *[other] las
 } cubren, { $within }, lo que deja { $rest } para { $cells }{ COUNT($cells) ->
