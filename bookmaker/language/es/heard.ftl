@@ -2,11 +2,11 @@
 
 row-numbered = fila { $number }
 column-numbered = columna { $number }
-cell-given = dada { $digit }
+cell-given = cifra dada { $digit }
 cell-empty = vacía
 cell-candidates = { $n ->
-    [one] candidata { $digits }
-   *[other] candidatas { $digits }
+    [one] candidato { $digits }
+   *[other] candidatos { $digits }
 }
 # A cell to fill, in a table read aloud.
 blank = en blanco
