@@ -36,7 +36,7 @@ JOINTS = {
     "alike": ("list-alike", "list-alike"),
 }
 """For each way to join a list, the messages that stand between its members, and before the last. Where what stands
-there depends on how the last begins, `$last` is its first word, and `START($last)` the first letter of that."""
+there depends on how the last begins, `$last` is its first word, and `START($last)` the first letter of that, bare of accents."""
 
 
 class PhraseFault(Exception):
@@ -112,7 +112,7 @@ class Catalogue:
             "OR": _either,
             "COUNT": lambda listed: listed.count,
             "CASE": lambda named, word: named.form(word) if isinstance(named, Named | Listed) else named,
-            "START": lambda text: str(text)[:1].casefold(),
+            "START": lambda text: normalize("NFKD", str(text))[:1].casefold(),
             "GENDER": lambda named: named.gender if isinstance(named, Named) else "none",
         }
         self.language = language

@@ -31,7 +31,7 @@ claim-naked-subset-in-mark = { $mark } no repite ninguna cifra, y ahí { $cells 
 } { $digits }, así que { $gone }.
 claim-naked-subset--limits = En { $house }, { $cells } están limitadas a { $digits }, así que { $gone }.
 claim-naked-subset--parity = En { $house }, { $cells } agotan las cifras { $digits }, así que { $gone }.
-claim-hidden-subset = En { $house }, { $digits } solo caben en { $cells }, así que { $gone }.
+claim-hidden-subset = En { $house }, las cifras { $digits } solo caben en { $cells }, así que { $gone }.
 claim-fish = En { $base }, todos los lugares del { $digit } están en { $cover }, así que { $gone }.
 claim-fish-finned = En { $base }, todos los lugares del { $digit } están en { $cover }, o bien el { $digit } está en { OR($fins) }; en ambos casos { $gone }.
 claim-seen-by-all = En { $house }, el { $digit } está en { OR($places) }; todas ellas ven { $gone-cells }, así que { $gone }.
@@ -41,8 +41,8 @@ claim-seen-by-all--king = En { $house }, el { $digit } está en { OR($places) };
    *[other] ellas
 }, así que { $gone }.
 claim-seen-by-all--knight = En { $house }, el { $digit } está en { OR($places) }; todas ellas ven { $gone-cells }, por fila, columna o bloque o a un salto del caballo, así que { $gone }.
-claim-pivot-wing--xy-wing = Contenga lo que contenga { $pivot }, { OR($wings) } tiene el { $digit }, así que { $gone }.
-claim-pivot-wing--xyz-wing = Contenga lo que contenga { $pivot }, el { $digit } está en ella o en { OR($wings) }, así que { $gone }.
+claim-pivot-wing--xy-wing = Sea cual sea la cifra de { $pivot }, el { $digit } está en { OR($wings) }, así que { $gone }.
+claim-pivot-wing--xyz-wing = Sea cual sea la cifra de { $pivot }, el { $digit } está ahí o en { OR($wings) }, así que { $gone }.
 claim-linked-wing = En { $house }, el { $joined } está en { OR($link) }, así que { $pair } no pueden tener ambas el { $joined }; una de las dos tiene el { $digit }, y { $gone }.
 claim-chain = Si { $start-cell } no es { $start-digit }, entonces { $trues }. Luego { $start } o { $end }, y en ambos casos { $gone }.
 claim-chain-to-itself = Si { $start-cell } no es { $start-digit }, entonces { $trues }, a pesar de todo. Luego { $start }, y { $gone }.
@@ -55,7 +55,7 @@ claim-refuted-later = Con { $tried }, { $end } tras { $n ->
     [1] una ronda
    *[other] { $rounds } rondas
 } de deducciones obligadas, así que { $gone }.
-claim-refuted-linked = Supongamos { $tried }: entonces { $links }, y { $end }. Luego { $gone }.
+claim-refuted-linked = Suponga { $tried }: entonces { $links }, y { $end }. Luego { $gone }.
 end-no-place = { $house } se queda sin lugar para el { $digit }
 end-no-digit = no queda ninguna cifra para { $cell }
 end-no-digit-by-mark = { $mark } no deja ninguna cifra para { $cell }
@@ -104,7 +104,10 @@ claim-beside--non-consecutive = El { $known } de { $beside } no admite en las ca
     .b = Junto al { $known } de { $beside } no hay ninguna cifra una unidad mayor o menor, así que { $gone }.
 claim-beside--no-doubles = Junto al { $known } de { $beside } no están ni su mitad ni su doble, así que { $gone }.
 claim-beside--barred-sums = Con el { $known } de { $beside }, poner { OR($gone-digits) } en { $cell } daría una suma prohibida.
-claim-too-near = { $mark } descarta { $gone-digits } en { $cell }, demasiado cerca de lo que puede contener { $beside }.
+claim-too-near = { $mark } descarta { $gone-digits } en { $cell }, demasiado cerca de lo que { COUNT($beside) ->
+    [one] puede
+   *[other] pueden
+} contener { $beside }.
 claim-one-combination = { $mark } solo puede contener { $digits }, así que { $gone }.
 claim-one-combination--quadruple = { $mark } llena sus cuatro casillas, así que { $gone }.
 claim-no-combination = { $mark } no tiene ninguna combinación con { OR($gone-digits) }, así que { $gone }.

@@ -9,7 +9,6 @@ list-more = { $most }, { $next }
 # “e” before the sound of “i”, “u” before that of “o”: 8 is ocho, 11 is once.
 list-and = { START($last) ->
     [i] { $most } e { $last }
-    [í] { $most } e { $last }
    *[other] { $most } y { $last }
 }
 list-or = { $last ->

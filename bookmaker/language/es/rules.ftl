@@ -245,7 +245,7 @@ dots-sentence-black = { $black ->
 dots-sentence-both = { $white ->
     [one] El punto blanco
    *[other] Cada punto blanco
-} une dos cifras consecutivas y { $black ->
+} une dos cifras consecutivas, y { $black ->
     [one] el punto negro
    *[other] cada punto negro
 }, una cifra y su doble (entre 1 y 2 puede haber cualquiera de los dos){ $all ->
@@ -512,9 +512,9 @@ open-cage-primer = Las cifras de una jaula abierta no se repiten, pero su total 
 
 ## Palindromes
 
-palindrome-sentence = Las cifras de { $n ->
-    [one] el palíndromo
-   *[other] cada palíndromo
+palindrome-sentence = Las cifras { $n ->
+    [one] del palíndromo
+   *[other] de cada palíndromo
 } se leen igual desde ambos extremos.
 palindrome-spoken = Palíndromo: { $line }
 palindrome-primer = Un palíndromo se lee igual desde ambos extremos: la primera casilla y la última son iguales, también la segunda y la penúltima, y la casilla central, si la hay, es libre. Una cifra descartada en una casilla de la pareja queda descartada en la otra, así que cada pareja actúa en dos filas, dos columnas y dos bloques a la vez.
@@ -641,11 +641,11 @@ resting-thermometer-sentence = En { $n ->
    *[other] cada termómetro con pausas
 }, las cifras nunca bajan del bulbo al extremo: suben o se mantienen.
 resting-thermometer-spoken = Termómetro con pausas, desde el bulbo: { $line }
-resting-thermometer-primer = Un termómetro con pausas se dibuja como un tubo vacío. Desde el bulbo, un círculo vacío, hasta el extremo, las cifras suben o se mantienen: ninguna es menor que la anterior. Dos de sus casillas en la misma fila, columna o bloque no pueden ser iguales, así que ahí las cifras sí suben: cuente esos pasos para saber lo alto que tiene que ser el extremo y lo bajo que tiene que ser el bulbo.
+resting-thermometer-primer = Un termómetro con pausas se dibuja como un tubo vacío. Desde el bulbo, rodeado de un anillo, hasta el extremo, las cifras suben o se mantienen: ninguna es menor que la anterior. Dos de sus casillas en la misma fila, columna o bloque no pueden ser iguales, así que ahí las cifras sí suben: cuente esos pasos para saber lo alto que tiene que ser el extremo y lo bajo que tiene que ser el bulbo.
 
 ## Rising or falling
 
-rise-or-fall-sentence-none = Desde ningún lado son todas crecientes, ni todas decrecientes, las { $number } primeras cifras de una fila o columna.
+rise-or-fall-sentence-none = Desde ningún lado las { $number } primeras cifras de una fila o columna crecen todas o decrecen todas.
 rise-or-fall-sentence-rise = Donde { $number } barras fuera de la cuadrícula crecen hacia ella, las { $number } primeras cifras de esa { $line ->
     [row] fila
     [column] columna
@@ -780,7 +780,7 @@ sum-marks-sentence-ten = { $ten ->
 sum-marks-sentence-both = { $five ->
     [one] La V
    *[other] Cada V
-} une dos cifras que suman 5 y { $ten ->
+} une dos cifras que suman 5, y { $ten ->
     [one] la X
    *[other] cada X
 }, dos que suman 10{ $all ->

@@ -88,7 +88,7 @@ opens-hidden-single = Eso deja { $cell } como único lugar para el { $digit } en
 run-starts = Empiece por los { $digit }: { $cells }.
 run-completes = Los últimos { $digit }, { $count } en total, van a { $cells }.
     .b = Quedan { $count } { $digit }, que van a { $cells }.
-    .c = { $cells } completan los { $digit }.
+    .c = Los { $digit } se completan con { $cells }.
 run-chained = Un { $digit } lleva al siguiente: { $cells }.
     .b = Los { $digit } salen uno de otro: { $cells }.
 run-band = El repaso de los { $digit } por { $band } da { $cells }.
@@ -121,22 +121,22 @@ seen-last-cell = A { $house } solo le falta el { $digit }, que va a { $cell }.
 seen-lookers = { COUNT($lookers) ->
     [one] El { $digit } de { $lookers } solo deja
    *[other] Los { $digit } de { $lookers } solo dejan
-} a { $house } { $cell } para el { $digit }.
+} { $cell } para el { $digit } en { $house }.
 seen-lookers-struck = { COUNT($lookers) ->
     [one] El { $digit }
    *[other] Los { $digit }
-} de { $lookers } y lo eliminado antes solo dejan en { $house } { $cell } para el { $digit }.
+} de { $lookers } y lo eliminado antes solo dejan { $cell } para el { $digit } en { $house }.
 seen-lookers-marked = { COUNT($lookers) ->
     [one] El { $digit }
    *[other] Los { $digit }
-} de { $lookers } y las marcas solo dejan en { $house } { $cell } para el { $digit }.
+} de { $lookers } y las marcas solo dejan { $cell } para el { $digit } en { $house }.
 seen-lookers-struck-marked = { COUNT($lookers) ->
     [one] El { $digit }
    *[other] Los { $digit }
-} de { $lookers }, las marcas y lo eliminado antes solo dejan en { $house } { $cell } para el { $digit }.
-seen-struck = Lo eliminado antes solo deja en { $house } { $cell } para el { $digit }.
-seen-marked = Las marcas solo dejan en { $house } { $cell } para el { $digit }.
-seen-struck-marked = Las marcas y lo eliminado antes solo dejan en { $house } { $cell } para el { $digit }.
+} de { $lookers }, las marcas y lo eliminado antes solo dejan { $cell } para el { $digit } en { $house }.
+seen-struck = Lo eliminado antes solo deja { $cell } para el { $digit } en { $house }.
+seen-marked = Las marcas solo dejan { $cell } para el { $digit } en { $house }.
+seen-struck-marked = Las marcas y lo eliminado antes solo dejan { $cell } para el { $digit } en { $house }.
 seen-in-cell = { $held }, así que { $cell } solo puede ser { $digit }.
 held-first = { $house } contiene { $digits }
 held-next = { $house } añade { $digits }
@@ -145,13 +145,10 @@ held-next-others = otras casillas a la vista añaden { $digits }
 held-struck = { $steps } ha eliminado { $digits }
 held-marked = su marca descarta { $digits }
 
-fixes = { $marks } { $many ->
-    [yes] fijan
-   *[no] fija
-} { $count ->
-    [one] una casilla
-   *[other] { $number } casillas
-} de una vez: { $placed }.
+fixes = { $count ->
+    [one] Una casilla queda fijada
+   *[other] { $number } casillas quedan fijadas
+} de una vez por { $marks }: { $placed }.
 taken-from-proof = Aquí acaba la escala de técnicas, y la demostración tiene que ayudar con { $placed }.
 falls-into-place = Desde aquí todo encaja: { $placed }.
     .b = El resto encaja: { $placed }.
