@@ -22,6 +22,7 @@ from fluent.syntax.ast import BaseNode, Message, VariableReference
 LOCALES = {
     "en": "en-GB",
     "en-US": "en-US",
+    "es": "es-ES",
     "fr": "fr-FR",
     "it": "it-IT",
     "pl": "pl-PL",
@@ -32,6 +33,18 @@ folder over that of the language without it: only what differs."""
 
 FOLDERS = [Path(__file__).parent]
 """Where the folders of languages lie; a kind of rule that lies elsewhere brings a folder for its messages."""
+
+JOINTS = {
+    "and": ("list-more", "list-and"),
+    "or": ("list-more", "list-or"),
+    "clauses": ("clauses-more", "clauses-and"),
+    "or-clauses": ("clauses-more", "clauses-or"),
+    "then": ("list-more", "list-more"),
+    "ending": ("ending-more", "ending-last"),
+    "alike": ("list-alike", "list-alike"),
+}
+"""For each way to join a list, the messages that stand between its members, and before the last. Where what stands
+there depends on how the last begins, `$last` is its first word, and `START($last)` the first letter of that, bare of accents."""
 
 
 KNOWN = 16_384
@@ -113,6 +126,7 @@ class Catalogue:
             "OR": _either,
             "COUNT": lambda listed: listed.count,
             "CASE": lambda named, word: named.form(word) if isinstance(named, Named | Listed) else named,
+            "START": lambda text: normalize("NFKD", str(text))[:1].casefold(),
             "GENDER": lambda named: named.gender if isinstance(named, Named) else "none",
         }
         self.language = language
@@ -219,26 +233,19 @@ class Catalogue:
         *most, final = items
         if not most:
             return final
-        more, end = self._joints[last]
+        more, end = self._joints(last, final.partition(" ")[0])
         return more.join(most) + end + final
 
-    @cached_property
-    def _joints(self) -> Mapping[str, tuple[str, str]]:
-        """What stands between the members of a list, and before the last."""
+    def _joints(self, last: str, word: str) -> tuple[str, str]:
+        """What stands between the members of a list, and before the last, which begins with that word."""
+        if (last, word) not in self._joined:
+            more, end = JOINTS[last]
+            self._joined[last, word] = self._between(more), self._between(end, word)
+        return self._joined[last, word]
 
-        def between(name: str) -> str:
-            text = self.say(name, most="\x00", next="\x00", last="\x00")
-            return text.strip("\x00")
-
-        return {
-            "and": (between("list-more"), between("list-and")),
-            "or": (between("list-more"), between("list-or")),
-            "clauses": (between("clauses-more"), between("clauses-and")),
-            "or-clauses": (between("clauses-more"), between("clauses-or")),
-            "then": (between("list-more"), between("list-more")),
-            "ending": (between("ending-more"), between("ending-last")),
-            "alike": (between("list-alike"), between("list-alike")),
-        }
+    def _between(self, name: str, word: str = "\x00") -> str:
+        last = int(word) if word.isdecimal() and len(word) < 4 else word
+        return self.say(name, most="\x00", next="\x00", last=last).strip("\x00").removesuffix(word)
 
     def _message(self, name: str):  # type: ignore[no-untyped-def]
         try:

@@ -83,7 +83,8 @@ def reason_message(words: Phrasebook, reason: Reason, removed: Sequence[Candidat
     if mark := reason.mark:
         many = isinstance(mark.anchor, Joined)
         names[2:2] = [f"{name}-joined"] * many
-        said |= {"mark": words.mark(mark), "value": mark.value, "nouns": words.nouns(mark.kind)}
+        said |= {"mark": words.mark(mark), "value": mark.value}
+        said |= {"noun": words.noun(mark.kind), "nouns": words.nouns(mark.kind)}
         said["many"] = "yes" if many else "no"
     if removed:
         cells, digits = (sorted({pair[part] for pair in removed}) for part in (0, 1))
