@@ -44,8 +44,8 @@ JOINTS = {
     "alike": ("list-alike", "list-alike"),
 }
 """For each way to join a list, the messages that stand between its members, and before the last. Where what stands
-there depends on how the last begins, `$last` is its first word, and `START($last)` the first letter of that, bare of accents."""
-
+there depends on how the last begins, `$last` is its first word, and `START($last)` the first letter of that, bare of
+accents."""
 
 KNOWN = 16_384
 """So many texts are remembered: a book names the same rows, columns and cells again and again."""
@@ -132,6 +132,7 @@ class Catalogue:
         self.language = language
         self.locale = LOCALES[language].replace("-", "_")
         self._known: dict[tuple[object, ...], str] = {}
+        self._joined: dict[tuple[str, str], tuple[str, str]] = {}
         self._names: dict[str, None] = {}
         self._variables: dict[str, frozenset[str]] = {}
         self.bundle = FluentBundle([LOCALES[language]], functions=functions, use_isolating=False)
