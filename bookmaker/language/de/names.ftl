@@ -1,5 +1,5 @@
-### What things are called. A house has `.where` (“im mittleren Block”), `.of` (“des mittleren Blocks”) and `.dative`; kinds
-### of rules have a gender and, as compound nouns, no other case.
+### What things are called. A house has `.where` (“im mittleren Block”), `.of` (“des mittleren Blocks”); kinds of rules
+### have a gender and, as compound nouns, no other case.
 
 # What the editor’s plain quotation marks become: outer pair, inner pair, with a space between them.
 quotation-marks = „ “ ‚ ‘
@@ -47,15 +47,12 @@ tried = { OR($digits) } in { OR($cells) }
 house-row = Zeile { $number }
     .where = in Zeile { $number }
     .of = von Zeile { $number }
-    .dative = Zeile { $number }
 house-column = Spalte { $number }
     .where = in Spalte { $number }
     .of = von Spalte { $number }
-    .dative = Spalte { $number }
 house-region = Gebiet { $letter }
     .where = in Gebiet { $letter }
     .of = von Gebiet { $letter }
-    .dative = Gebiet { $letter }
 house-box = { $place ->
     [middle-centre] der mittlere Block
     [top-left] der Block oben links
@@ -92,18 +89,6 @@ house-box = { $place ->
         [bottom-right] des Blocks unten rechts
        *[other] des Blocks ab { $cell }
     }
-    .dative = { $place ->
-        [middle-centre] dem mittleren Block
-        [top-left] dem Block oben links
-        [top-centre] dem Block oben in der Mitte
-        [top-right] dem Block oben rechts
-        [middle-left] dem Block links in der Mitte
-        [middle-right] dem Block rechts in der Mitte
-        [bottom-left] dem Block unten links
-        [bottom-centre] dem Block unten in der Mitte
-        [bottom-right] dem Block unten rechts
-       *[other] dem Block ab { $cell }
-    }
 # Houses that a rule adds.
 house-of-rule = { GENDER($noun) ->
     [feminine] die
@@ -118,26 +103,18 @@ house-of-rule = { GENDER($noun) ->
         [feminine] der
        *[masculine] dem
     } { $noun } ab { $cell }
-    .dative = { GENDER($noun) ->
-        [feminine] der
-       *[masculine] dem
-    } { $noun } ab { $cell }
 house-diagonals-falling = die fallende Diagonale
     .where = auf der fallenden Diagonale
     .of = der fallenden Diagonale
-    .dative = der fallenden Diagonale
 house-diagonals-rising = die steigende Diagonale
     .where = auf der steigenden Diagonale
     .of = der steigenden Diagonale
-    .dative = der steigenden Diagonale
 house-disjoint-groups = die Gruppe der { $number }. Felder aller Blöcke
     .where = in der Gruppe der { $number }. Felder aller Blöcke
     .of = der Gruppe der { $number }. Felder aller Blöcke
-    .dative = der Gruppe der { $number }. Felder aller Blöcke
 house-disjoint-groups-of-nine = die Gruppe der { house-disjoint-groups-of-nine.place }
     .where = in der Gruppe der { house-disjoint-groups-of-nine.place }
     .of = der Gruppe der { house-disjoint-groups-of-nine.place }
-    .dative = der Gruppe der { house-disjoint-groups-of-nine.place }
     .place = { $n ->
         [1] Blockfelder oben links
         [2] Blockfelder oben in der Mitte
@@ -152,15 +129,12 @@ house-disjoint-groups-of-nine = die Gruppe der { house-disjoint-groups-of-nine.p
 house-windows-rows = der Teil der Zeilen { $number } bis { $last } außerhalb der Fenster
     .where = im Teil der Zeilen { $number } bis { $last } außerhalb der Fenster
     .of = des Teils der Zeilen { $number } bis { $last } außerhalb der Fenster
-    .dative = dem Teil der Zeilen { $number } bis { $last } außerhalb der Fenster
 house-windows-columns = der Teil der Spalten { $number } bis { $last } außerhalb der Fenster
     .where = im Teil der Spalten { $number } bis { $last } außerhalb der Fenster
     .of = des Teils der Spalten { $number } bis { $last } außerhalb der Fenster
-    .dative = dem Teil der Spalten { $number } bis { $last } außerhalb der Fenster
 house-windows-crossing = die Kreuzung der Zeilen und Spalten zwischen den Fenstern
     .where = auf der Kreuzung der Zeilen und Spalten zwischen den Fenstern
     .of = der Kreuzung der Zeilen und Spalten zwischen den Fenstern
-    .dative = der Kreuzung der Zeilen und Spalten zwischen den Fenstern
 houses-row = die Zeilen { $numbers }
     .where = in den Zeilen { $numbers }
 houses-column = die Spalten { $numbers }
