@@ -63,10 +63,10 @@ def test_a_message_is_filled_in_with_nothing_that_it_is_not_given(language: str)
 
 @pytest.mark.parametrize("language", OTHERS)
 def test_nothing_is_left_in_english(language: str) -> None:
-    """No piece of text of two words or more is that of the same message in English."""
+    """No piece of text of two words or more is that of the same message in English; an alphabet may be."""
     english = messages("en")
     for name, message in messages(language).items():
-        if name in english:
+        if name in english and name != "alphabet":
             both = {text for text in texts(message) if " " in text and LETTER.search(text)} & {*texts(english[name])}
             assert both <= SAME, (name, both)
 

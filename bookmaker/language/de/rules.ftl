@@ -73,7 +73,7 @@ barred-sums-sentence = { $touching ->
     [corners] Felder, die sich an einer Seite oder Ecke berühren, haben nie die Summe { $sums }.
    *[sides] Felder mit einer gemeinsamen Seite haben nie die Summe { $sums }.
 }
-barred-sums-primer = Keine zwei Felder mit einer gemeinsamen Seite ergeben zusammen eine der Zahlen, die die Regel nennt. Ist 10 verboten, so steht neben einer 4 keine 6 und neben einer 1 keine 9: Für jede der Zahlen schließt eine Ziffer bei ihren Nachbarn eine Ziffer aus; die Hälfte einer geraden Zahl schließt nichts aus, was dort nicht ohnehin fehlte. Liegen alle Plätze einer Ziffer in einer Zeile oder einem Block neben einem Feld, so kann dort ihr Gegenstück nicht stehen.
+barred-sums-primer = Keine zwei Felder mit einer gemeinsamen Seite ergeben zusammen eine der Zahlen, die die Regel nennt. Ist 10 verboten, so steht neben einer 4 keine 6 und neben einer 1 keine 9: Für jede der Zahlen schließt eine Ziffer bei ihren Nachbarn eine Ziffer aus; nur die Hälfte einer geraden Zahl darf überall stehen. Liegen alle Plätze einer Ziffer in einer Zeile oder einem Block neben einem Feld, so kann dort ihr Gegenstück nicht stehen.
 
 ## Border values
 
