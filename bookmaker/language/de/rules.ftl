@@ -116,27 +116,27 @@ border-values-primer = Eine Zahl in einem Kästchen auf einer Grenze sagt, was d
 bounded-line-sentence = Die Ziffern auf { $n ->
     [1] der Klammerlinie
    *[other] jeder Klammerlinie
-} liegen echt zwischen den beiden eingeklammerten Ziffern an ihren Enden.
+} liegen der Größe nach zwischen den beiden eingeklammerten Ziffern an ihren Enden und gleichen keiner von ihnen.
 bounded-line-spoken = Klammerlinie, von Ende zu Ende: { $line }
 bounded-line-primer = Die Ziffern auf der Linie liegen zwischen den beiden eingeklammerten Ziffern an ihren Enden; keine von diesen kommt dazwischen vor. Die niedrigste und die höchste Ziffer liegen also nie im Inneren einer solchen Linie, und wenn drei innere Felder in einer Zeile, einer Spalte oder einem Block liegen, haben die Enden mindestens den Abstand 4. Finden Sie zuerst heraus, welches Ende das höhere ist.
 
 ## Cages
 
-cage-sentence-totals = In { $n ->
-    [1] dem Käfig
-   *[other] jedem Käfig
+cage-sentence-totals = { $n ->
+    [1] Im Käfig
+   *[other] In jedem Käfig
 } sind die Ziffern verschieden und ergeben zusammen die Summe in seiner Ecke.
-cage-sentence-some = In { $n ->
-    [1] dem Käfig
-   *[other] jedem Käfig
+cage-sentence-some = { $n ->
+    [1] Im Käfig
+   *[other] In jedem Käfig
 } sind die Ziffern verschieden und ergeben zusammen die Summe in seiner Ecke, wenn dort eine steht.
-cage-sentence-none = In { $n ->
-    [1] dem Käfig
-   *[other] jedem Käfig
+cage-sentence-none = { $n ->
+    [1] Im Käfig
+   *[other] In jedem Käfig
 } sind die Ziffern verschieden.
-cage-sentence-repeats = Die Ziffern in { $n ->
-    [1] dem Käfig
-   *[other] jedem Käfig
+cage-sentence-repeats = Die Ziffern { $n ->
+    [1] im Käfig
+   *[other] in jedem Käfig
 } ergeben zusammen die Summe in seiner Ecke und dürfen sich wiederholen.
 cage-spoken = { $total ->
     [none] Käfig ohne Summe: { $cells }
@@ -156,7 +156,7 @@ clone-primer = Schraffierte Flächen mit demselben Buchstaben sind Klone: Sie ha
 
 consecutive-bars-sentence = { $n ->
     [1] Der Balken
-   *[other] Ein Balken
+   *[other] Jeder Balken
 } verbindet aufeinanderfolgende Ziffern; Nachbarn ohne Balken dazwischen folgen nicht aufeinander.
 consecutive-bars-spoken = Balken { $n ->
     [1] { $where }
@@ -175,17 +175,17 @@ consecutive-line-primer = Die Ziffern auf einer Perlenlinie lassen sich zu einer
 
 ## Counting areas
 
-counting-area-sentence-counts = In { $n ->
-    [1] dem Zählgebiet
-   *[other] jedem Zählgebiet
+counting-area-sentence-counts = { $n ->
+    [1] Im Zählgebiet
+   *[other] In jedem Zählgebiet
 } steht jede Ziffer aus der Ecke genau so oft, wie sie dort geschrieben ist.
 counting-area-sentence-different = Die Zahl in der Ecke { $n ->
     [1] des Zählgebiets
    *[other] jedes Zählgebiets
 } sagt, wie viele verschiedene Ziffern es enthält.
-counting-area-sentence-both = In { $n ->
-    [1] dem Zählgebiet
-   *[other] jedem Zählgebiet
+counting-area-sentence-both = { $n ->
+    [1] Im Zählgebiet
+   *[other] In jedem Zählgebiet
 } steht jede Ziffer aus der Ecke genau so oft, wie sie dort geschrieben ist; eine Zahl mit ≠ sagt, wie viele verschiedene Ziffern das Gebiet enthält.
 counting-area-spoken = { $different ->
     [0] Zählgebiet mit genau { $digits }: { $cells }
@@ -199,7 +199,7 @@ counting-area-primer = Eine gepunktete Linie umgrenzt ein Zählgebiet. Die Ziffe
 diagonal-sum-sentence = { $n ->
     [1] Die Zahl
    *[other] Jede Zahl
-} mit einem Pfeil außerhalb des Diagramms ist die Summe der Ziffern auf der Diagonale, auf die der Pfeil weist; sie dürfen sich wiederholen, wo die übrigen Regeln es zulassen.
+} mit einem Pfeil außerhalb des Diagramms ist die Summe der Ziffern auf der Diagonale in Pfeilrichtung; sie dürfen sich wiederholen, wo die übrigen Regeln es zulassen.
 diagonal-sum-spoken = Diagonalsumme { $total }: { $line }
 diagonal-sum-primer = Ein Pfeil außerhalb des Diagramms weist eine Diagonale entlang, und seine Zahl ist die Summe aller Ziffern darauf, bis zum Rand gegenüber. Felder eines Blocks enthalten verschiedene Ziffern; andere dürfen gleich sein, so dass drei Felder in drei Blöcken sogar dieselbe Ziffer enthalten können. Fangen Sie mit kurzen Diagonalen an und mit Summen, die für ihre Länge sehr klein oder sehr groß sind.
 
@@ -230,24 +230,24 @@ disjoint-groups-primer = Nehmen Sie aus jedem Block das Feld oben links: Zusamme
 
 dots-sentence-white = { $white ->
     [1] Der weiße Punkt
-   *[other] Ein weißer Punkt
+   *[other] Jeder weiße Punkt
 } verbindet aufeinanderfolgende Ziffern{ $all ->
     [yes] ; Nachbarn ohne Punkt sind weder aufeinanderfolgend noch eine Ziffer und ihr Doppeltes
    *[no] {""}
 }.
 dots-sentence-black = { $black ->
     [1] Der schwarze Punkt
-   *[other] Ein schwarzer Punkt
+   *[other] Jeder schwarze Punkt
 } verbindet eine Ziffer und ihr Doppeltes{ $all ->
     [yes] ; Nachbarn ohne Punkt sind weder aufeinanderfolgend noch eine Ziffer und ihr Doppeltes
    *[no] {""}
 }.
 dots-sentence-both = { $white ->
     [1] Der weiße Punkt
-   *[other] Ein weißer Punkt
+   *[other] Jeder weiße Punkt
 } verbindet aufeinanderfolgende Ziffern und { $black ->
     [1] der schwarze Punkt
-   *[other] ein schwarzer Punkt
+   *[other] jeder schwarze Punkt
 } eine Ziffer und ihr Doppeltes (1 und 2 können den einen oder den anderen haben){ $all ->
     [yes] ; Nachbarn ohne Punkt sind keines von beiden
    *[no] {""}
@@ -301,7 +301,7 @@ extra-region-sentence = { $full ->
        *[other] Jedes getönte Gebiet enthält jede Ziffer einmal
     }
    *[no] { $n ->
-        [1] In dem getönten Gebiet wiederholt sich keine Ziffer
+        [1] Im getönten Gebiet wiederholt sich keine Ziffer
        *[other] In keinem getönten Gebiet wiederholt sich eine Ziffer
     }
 }{ $pieces ->
@@ -352,7 +352,7 @@ first-seen-primer = Eine Ziffer außerhalb einer Zeile oder Spalte steht, von do
 
 ## Fortress cells
 
-fortress-sentence = Jede Ziffer in einem getönten Feld, innerhalb der Zinnen, ist größer als die in ungetönten Feldern mit einer gemeinsamen Seite.
+fortress-sentence = Jede Ziffer in einem getönten Feld, innerhalb der Zinnen, ist größer als die Ziffern in den ungetönten Feldern, die eine Seite mit ihm gemeinsam haben.
 fortress-spoken = Festung: { $cells }
 fortress-primer = Getönte Felder mit Zinnen ringsum sind eine Festung: Jede ihrer Ziffern ist größer als die Ziffern außerhalb, die sie an einer Seite berühren. Zwei getönte Felder werden nicht verglichen. Ein Feld mit Zinnen an zwei Seiten einer Zeile oder Spalte ist mindestens 3, und niedrige Ziffern können in einer Festung nur stehen, wo wenige ihrer Seiten nach außen zeigen. Felder zwischen zwei Festungen sind niedrig.
 
@@ -361,7 +361,7 @@ fortress-primer = Getönte Felder mit Zinnen ringsum sind eine Festung: Jede ihr
 frame-product-sentence = { $n ->
     [1] Die Zahl
    *[other] Jede Zahl
-} nach einem Punkt außerhalb des Diagramms ist das Produkt { $line ->
+} hinter einem Punkt außerhalb des Diagramms ist das Produkt { $line ->
     [row] der ersten { $number } Ziffern ihrer Zeile
     [column] der ersten { $number } Ziffern ihrer Spalte
     [unlike] der ersten { $number } Ziffern ihrer Zeile oder der ersten { $other } ihrer Spalte
@@ -378,7 +378,7 @@ frame-product-primer = Die Zahl außerhalb einer Zeile oder Spalte ist das Produ
 frame-sum-sentence = { $n ->
     [1] Die Zahl
    *[other] Jede Zahl
-} nach einem kleinen + außerhalb des Diagramms ist die Summe { $line ->
+} hinter einem kleinen + außerhalb des Diagramms ist die Summe { $line ->
     [row] der ersten { $number } Ziffern ihrer Zeile
     [column] der ersten { $number } Ziffern ihrer Spalte
     [unlike] der ersten { $number } Ziffern ihrer Zeile oder der ersten { $other } ihrer Spalte
@@ -433,15 +433,15 @@ knight-primer = Zwei Felder, zwischen denen ein Springer im Schach ziehen könnt
 
 limits-sentence-allowed = { $n ->
     [1] Das Feld
-   *[other] Ein Feld
+   *[other] Jedes Feld
 } mit kleinen Ziffern in der Ecke enthält eine davon.
 limits-sentence-forbidden = { $n ->
     [1] Das Feld
-   *[other] Ein Feld
+   *[other] Jedes Feld
 } mit kleinen durchgestrichenen Ziffern in der Ecke enthält keine davon.
 limits-sentence-both = { $n ->
     [1] Das Feld
-   *[other] Ein Feld
+   *[other] Jedes Feld
 } mit kleinen Ziffern in der Ecke enthält eine davon oder, wenn sie durchgestrichen sind, keine davon.
 limits-spoken-only = Nur { $digits }: { $cells }
 limits-spoken-not = Nicht { $digits }: { $cells }
@@ -493,9 +493,9 @@ numbered-room-primer = Die Ziffer, die der Tür am nächsten steht, ist die Numm
 
 ## Open cages
 
-open-cage-sentence = Die Ziffern in { $n ->
-    [1] dem Blankokäfig
-   *[other] jedem Blankokäfig
+open-cage-sentence = Die Ziffern { $n ->
+    [1] im Blankokäfig
+   *[other] in jedem Blankokäfig
 } sind verschieden{ $parities ->
     [even] { $alone ->
         [yes] ; ihre Summe ist gerade
@@ -568,7 +568,7 @@ parity-line-primer = Entlang einer Linie mit Kreisen und Quadraten zwischen ihre
 parity-run-sentence = { $n ->
     [1] Die Zahl
    *[other] Jede Zahl
-} nach einem kleinen = außerhalb des Diagramms sagt, wie viele Ziffern ihrer { $line ->
+} hinter einem kleinen = außerhalb des Diagramms sagt, wie viele Ziffern ihrer { $line ->
     [row] Zeile
     [column] Spalte
    *[both] Zeile oder Spalte
@@ -627,16 +627,16 @@ pointing-primer = Ein kleiner schwarzer Pfeil in einem Feld weist eine Zeile ode
 
 # $several: does some ring hold more than one digit.
 quadruple-sentence = { $several ->
-    [yes] Die Ziffern in { $n ->
-        [1] dem Ring
-       *[other] jedem Ring
-    } stehen in den vier Feldern ringsum
-   *[no] Die Ziffer in { $n ->
-        [1] dem Ring
-       *[other] jedem Ring
-    } steht in einem der vier Felder ringsum
+    [yes] Die Ziffern { $n ->
+        [1] im Ring
+       *[other] in jedem Ring
+    } kommen in den vier Feldern ringsum vor
+   *[no] Die Ziffer { $n ->
+        [1] im Ring
+       *[other] in jedem Ring
+    } kommt in den vier Feldern ringsum vor
 }{ $repeats ->
-    [yes] , wiederholte auch mehrfach
+    [yes] , wiederholte entsprechend oft
    *[no] {""}
 }.
 quadruple-spoken = Ring mit { $digits } an der Ecke von { $cells }
@@ -653,13 +653,13 @@ resting-thermometer-primer = Ein Ruhethermometer ist als leeres Rohr gezeichnet.
 
 ## Rising or falling
 
-rise-or-fall-sentence-none = Von keiner Seite gesehen steigen oder fallen die ersten { $number } Ziffern einer Zeile oder Spalte sämtlich.
+rise-or-fall-sentence-none = Von keiner Seite aus bilden die ersten { $number } Ziffern einer Zeile oder Spalte eine steigende oder eine fallende Folge.
 rise-or-fall-sentence-rise = Wo { $number } Balken außerhalb zum Diagramm hin wachsen, steigen die ersten { $number } Ziffern dieser { $line ->
     [row] Zeile
     [column] Spalte
    *[both] Zeile oder Spalte
 }, von dort gesehen{ $all ->
-    [yes] ; von einer Seite ohne Balken steigen oder fallen die ersten { $number } Ziffern einer Zeile oder Spalte nicht sämtlich
+    [yes] ; von einer Seite ohne Balken aus bilden die ersten { $number } Ziffern einer Zeile oder Spalte weder eine steigende noch eine fallende Folge
    *[no] {""}
 }.
 rise-or-fall-sentence-fall = Wo { $number } Balken außerhalb zum Diagramm hin schrumpfen, fallen die ersten { $number } Ziffern dieser { $line ->
@@ -667,7 +667,7 @@ rise-or-fall-sentence-fall = Wo { $number } Balken außerhalb zum Diagramm hin s
     [column] Spalte
    *[both] Zeile oder Spalte
 }, von dort gesehen{ $all ->
-    [yes] ; von einer Seite ohne Balken steigen oder fallen die ersten { $number } Ziffern einer Zeile oder Spalte nicht sämtlich
+    [yes] ; von einer Seite ohne Balken aus bilden die ersten { $number } Ziffern einer Zeile oder Spalte weder eine steigende noch eine fallende Folge
    *[no] {""}
 }.
 rise-or-fall-sentence-both = Wo { $number } Balken außerhalb zum Diagramm hin wachsen, steigen die ersten { $number } Ziffern dieser { $line ->
@@ -675,7 +675,7 @@ rise-or-fall-sentence-both = Wo { $number } Balken außerhalb zum Diagramm hin w
     [column] Spalte
    *[both] Zeile oder Spalte
 }, von dort gesehen; wo sie schrumpfen, fallen sie{ $all ->
-    [yes] ; von einer Seite ohne Balken steigen oder fallen die ersten { $number } Ziffern einer Zeile oder Spalte nicht sämtlich
+    [yes] ; von einer Seite ohne Balken aus bilden die ersten { $number } Ziffern einer Zeile oder Spalte weder eine steigende noch eine fallende Folge
    *[no] {""}
 }.
 rise-or-fall-spoken = { $n ->
@@ -691,7 +691,7 @@ rise-or-fall-primer = Balken, die zum Diagramm hin wachsen, bedeuten, dass die n
 rising-run-sentence = { $n ->
     [1] Die Zahl
    *[other] Jede Zahl
-} nach kleinen Stufen außerhalb des Diagramms sagt, wie viele Ziffern ihrer { $line ->
+} hinter kleinen Stufen außerhalb des Diagramms sagt, wie viele Ziffern ihrer { $line ->
     [row] Zeile
     [column] Spalte
    *[both] Zeile oder Spalte
@@ -745,21 +745,21 @@ skyscraper-primer = Denken Sie sich jede Ziffer als Haus mit so vielen Stockwerk
 
 ## Square blocks
 
-square-block-sentence-magic = In { $n ->
-    [1] dem Quadratblock
-   *[other] jedem Quadratblock
+square-block-sentence-magic = { $n ->
+    [1] Im Quadratblock
+   *[other] In jedem Quadratblock
 } haben Zeilen, Spalten und beide Diagonalen dieselbe Summe; Ziffern dürfen sich wiederholen.
-square-block-sentence-rows = In { $n ->
-    [1] dem Quadratblock
-   *[other] jedem Quadratblock
+square-block-sentence-rows = { $n ->
+    [1] Im Quadratblock
+   *[other] In jedem Quadratblock
 } haben alle Zeilen dieselbe Summe; Ziffern dürfen sich wiederholen.
-square-block-sentence-columns = In { $n ->
-    [1] dem Quadratblock
-   *[other] jedem Quadratblock
+square-block-sentence-columns = { $n ->
+    [1] Im Quadratblock
+   *[other] In jedem Quadratblock
 } haben alle Spalten dieselbe Summe; Ziffern dürfen sich wiederholen.
-square-block-sentence = In { $n ->
-    [1] dem Quadratblock
-   *[other] jedem Quadratblock
+square-block-sentence = { $n ->
+    [1] Im Quadratblock
+   *[other] In jedem Quadratblock
 } haben Reihen dieselbe Summe: { $lines }; Ziffern dürfen sich wiederholen.
 square-block-lines-magic = bei einem Stern Zeilen, Spalten und Diagonalen
 square-block-lines-rows = bei waagrechten Strichen die Zeilen
@@ -773,24 +773,24 @@ square-block-primer = Eine Doppellinie rahmt einen Quadratblock, und ein Zeichen
 
 sum-marks-sentence-five = { $five ->
     [1] Das V
-   *[other] Ein V
+   *[other] Jedes V
 } verbindet Ziffern mit der Summe 5{ $all ->
     [yes] ; Nachbarn ohne Zeichen haben weder die Summe 5 noch 10
    *[no] {""}
 }.
 sum-marks-sentence-ten = { $ten ->
     [1] Das X
-   *[other] Ein X
+   *[other] Jedes X
 } verbindet Ziffern mit der Summe 10{ $all ->
     [yes] ; Nachbarn ohne Zeichen haben weder die Summe 5 noch 10
    *[no] {""}
 }.
 sum-marks-sentence-both = { $five ->
     [1] Das V
-   *[other] Ein V
+   *[other] Jedes V
 } verbindet Ziffern mit der Summe 5, { $ten ->
     [1] das X
-   *[other] ein X
+   *[other] jedes X
 } Ziffern mit der Summe 10{ $all ->
     [yes] ; Nachbarn ohne Zeichen haben weder die Summe 5 noch 10
    *[no] {""}
@@ -827,7 +827,7 @@ windows-primer = Die getönten Fenster sind weitere Blöcke, ein Feld vom Rand u
 x-sum-sentence = { $n ->
     [1] Die Zahl
    *[other] Jede Zahl
-} nach einem kleinen × außerhalb des Diagramms ist die Summe der ersten X Ziffern ihrer { $line ->
+} hinter einem kleinen × außerhalb des Diagramms ist die Summe der ersten X Ziffern ihrer { $line ->
     [row] Zeile
     [column] Spalte
    *[both] Zeile oder Spalte
