@@ -83,9 +83,9 @@ claim-only-digits = { $mark } erlaubt nur { $digits }, also { $gone }.
 claim-only-digits--parity-run = { $mark } verlangt { $digits } in { $cells }, also { $gone }.
 claim-only-digits--parity-line = { $mark } hat { OR($digits) } in { $cells }, also { $gone }.
 claim-only-digits--low-high-line = { $mark } hat { OR($digits) } in { $cells }, also { $gone }.
-claim-only-in = { $mark } hält { $digits } in { COUNT($digits) ->
-    [one] { OR($cells) }
-   *[other] { $cells }
+claim-only-in = { $mark } hält { COUNT($digits) ->
+    [one] die { $digits } in { OR($cells) }
+   *[other] { $digits } in { $cells }
 } fest, also { $gone }.
 claim-only-in--counting-area = { $mark } hat { $digits } in { $cells }, also { $gone }.
 claim-only-in--quadruple = { $mark } braucht { $digits }, und dafür kommen nur { $cells } in Frage, also { $gone }.
@@ -97,7 +97,7 @@ claim-beside--barred-sums = Mit der { $known } in { $beside } { COUNT($gone-digi
     [one] ergäbe { $gone-digits }
    *[other] ergäben { $gone-digits }
 } in { $cell } eine verbotene Summe.
-claim-too-near = { $mark } schließt { $gone-digits } in { $cell } aus: zu nah an dem, was { $beside } enthalten kann.
+claim-too-near = { $mark } schließt { $gone-digits } in { $cell } aus: zu nah an den möglichen Ziffern in { $beside }.
 claim-one-combination = { $mark } kann nur { $digits } enthalten, also { $gone }.
 claim-one-combination--quadruple = { $mark } füllt alle vier Felder, also { $gone }.
 claim-no-combination = { $mark } hat keine Kombination mit { OR($gone-digits) }, also { $gone }.
@@ -121,15 +121,15 @@ claim-common-sum = { $mark } muss in jedem Teil die Summe { $sums } haben, also 
 sums-range = { $least } bis { $most }
 claim-left-over = { $houses } { $n ->
     [1] ergibt
-   *[other] ergeben
-} zusammen { $total }, die ganz darin liegenden { $nouns } { $within }; für { $cells } { COUNT($cells) ->
+   *[other] ergeben zusammen
+} { $total }, die ganz darin liegenden { $nouns } { $within }; für { $cells } { COUNT($cells) ->
     [one] bleibt
    *[other] bleibt zusammen
 } { $rest }, also { $gone }.
 claim-left-over-beyond = { $houses } { $n ->
     [1] ergibt
-   *[other] ergeben
-} zusammen { $total }, die { $nouns } darüber { $within }; für { $cells } { COUNT($cells) ->
+   *[other] ergeben zusammen
+} { $total }, die { $nouns } darüber { $within }; für { $cells } { COUNT($cells) ->
     [one] bleibt
    *[other] bleibt zusammen
 } { $rest }, also { $gone }.
