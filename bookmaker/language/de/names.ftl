@@ -46,13 +46,13 @@ tried = { OR($digits) } in { OR($cells) }
 
 house-row = Zeile { $number }
     .where = in Zeile { $number }
-    .of = von Zeile { $number }
+    .of = der Zeile { $number }
 house-column = Spalte { $number }
     .where = in Spalte { $number }
-    .of = von Spalte { $number }
+    .of = der Spalte { $number }
 house-region = Gebiet { $letter }
     .where = in Gebiet { $letter }
-    .of = von Gebiet { $letter }
+    .of = des Gebiets { $letter }
 house-box = { $place ->
     [middle-centre] der mittlere Block
     [top-left] der Block oben links
