@@ -50,7 +50,7 @@ times = { $n ->
 ## Placements
 
 places-last-of-digit = Die letzte { $digit } kommt nach { $cell }.
-    .b = { CASE($house, "where") } steht die letzte { $digit }, in { $cell }.
+    .b = { CASE($house, "where") } findet die letzte { $digit } ihren Platz: { $cell }.
 places-last-cell = Das letzte freie Feld { CASE($house, "of") }, { $cell }, erhält die { $digit }.
     .b = { CASE($house, "where") } fehlt nur noch die { $digit }; sie kommt nach { $cell }.
     .c = { $house } schließt mit der { $digit } in { $cell }.
@@ -61,7 +61,7 @@ places-hidden-single = { CASE($house, "where") } kann die { $digit } nur in { $c
     .c = Die { $digit } { CASE($house, "of") } kommt nach { $cell }.
 # The same where more of the passage stands before it.
 then-last-of-digit = Dann kommt die letzte { $digit } nach { $cell }.
-    .b = { CASE($house, "where") } steht die letzte { $digit }, in { $cell }.
+    .b = { CASE($house, "where") } findet die letzte { $digit } ihren Platz: { $cell }.
 then-last-cell = Das letzte freie Feld { CASE($house, "of") }, { $cell }, erhält die { $digit }.
     .b = Dann fehlt { CASE($house, "where") } nur noch die { $digit }; sie kommt nach { $cell }.
     .c = { $house } schließt mit der { $digit } in { $cell }.
