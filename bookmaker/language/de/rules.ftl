@@ -621,7 +621,7 @@ pointing-spoken = { $n ->
     [up] nach oben: { $cells }
    *[down] nach unten: { $cells }
 }
-pointing-primer = Ein kleiner schwarzer Pfeil in einem Feld weist eine Zeile oder Spalte entlang, und die Ziffer im Feld zählt die Schritte von dort zu einer Ziffer, die die Regel nennt, etwa 9: Steht im Feld eine 3, so steht die 9 drei Schritte weiter. Das Feld ist also nie diese Ziffer selbst und nie mehr als die Zahl der Felder davor, und die Ziffer steht nirgends dahinter. Zwei Pfeile, die einander im Blick haben, lassen oft nur eine Art zu zählen.
+pointing-primer = Ein kleiner schwarzer Pfeil in einem Feld weist eine Zeile oder Spalte entlang, und die Ziffer im Feld zählt die Schritte von dort zu einer Ziffer, die die Regel nennt, etwa 9: Steht im Feld eine 3, so steht die 9 drei Schritte weiter. Im Feld selbst steht also nie diese Ziffer und nie mehr, als Felder vor ihm liegen; hinter dem Pfeil kommt sie nicht vor. Zwei Pfeile, die einander im Blick haben, lassen oft nur eine Art zu zählen.
 
 ## Corner quadruples
 
@@ -684,7 +684,7 @@ rise-or-fall-spoken = { $n ->
 } { $side }: { $clues }
 rise-or-fall-rises = steigende Balken
 rise-or-fall-falls = fallende Balken
-rise-or-fall-primer = Balken, die zum Diagramm hin wachsen, bedeuten, dass die nächsten drei Ziffern von dort steigen; schrumpfende, dass sie fallen. Die Balken sind so lang, wie die Ziffern groß sind. Von drei steigenden Ziffern ist in einem 9×9-Diagramm die erste höchstens 7 und die letzte mindestens 3; zwei Anstiege mit gemeinsamem Eckfeld drücken es herab. Sind alle Balken angegeben, so wendet sich ein Ende ohne Balken: Die mittlere Ziffer ist die größte oder die kleinste von dreien.
+rise-or-fall-primer = Balken, die zum Diagramm hin wachsen, bedeuten, dass die nächsten drei Ziffern von dort steigen; schrumpfende, dass sie fallen. Die Balken sind so lang, wie die Ziffern groß sind. Von drei steigenden Ziffern ist in einem 9×9-Diagramm die erste höchstens 7 und die letzte mindestens 3; zwei Anstiege mit gemeinsamem Eckfeld drücken es herab. Sind alle Balken angegeben, so gilt an einem Ende ohne Balken: Die mittlere der drei Ziffern ist die größte oder die kleinste.
 
 ## Rising runs
 
