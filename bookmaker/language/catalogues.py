@@ -20,6 +20,7 @@ from fluent.runtime.types import FluentType
 from fluent.syntax.ast import BaseNode, Message, VariableReference
 
 LOCALES = {
+    "de": "de-DE",
     "en": "en-GB",
     "en-US": "en-US",
     "es": "es-ES",
