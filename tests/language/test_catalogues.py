@@ -58,7 +58,7 @@ def test_a_message_is_filled_in_with_nothing_that_it_is_not_given(language: str)
     for name, message in messages(language).items():
         known = english.get(name) or english.get(name.partition("--")[0])
         if known and not name.startswith("kind-"):
-            assert variables(message) <= variables(known) | {"mark", "noun", "nouns"}, name
+            assert variables(message) <= variables(known) | {"mark", "noun", "nouns", "divided"}, name
 
 
 @pytest.mark.parametrize("language", OTHERS)

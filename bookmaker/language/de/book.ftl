@@ -8,12 +8,15 @@ heading-guide = Wie dieses Buch zu lesen ist
 heading-text-guide = Wie diese Ausgabe zu lesen ist
 heading-primer = Regelkunde: die Regeln, eine nach der anderen
 heading-hints = Tipps
+heading-glossary = Die Wörter der Tipps
+heading-times = Zeiten
 heading-keys = Lösungen
 heading-answer-key = Lösungsschlüssel
 heading-credits = Nachweise
 heading-index = Register
 heading-imprint = Impressum
 heading-notes = Notizen
+heading-latin = Lateinische Quadrate
 heading-by-setter = Nach Autor
 heading-by-rule = Nach Regel
 # A title with what follows from it: “Lanterns: Answer key”.
@@ -31,12 +34,18 @@ band-5 = Gipfel
 ## How to read the book
 
 cell-names = Felder heißen nach Zeile und Spalte: r5c2 liegt in Zeile 5 (r), Spalte 2 (c).
-houses-explained = Eine Einheit ist eine Zeile, eine Spalte, ein Block oder Gebiet oder sonst eine Gruppe von Feldern, in der sich keine Ziffer wiederholt.
+houses-explained = Eine Einheit ist eine Zeile, eine Spalte{ $areas ->
+    [boxes] , ein Block oder Gebiet
+    [regions] , ein Gebiet
+   *[none] {""}
+} oder sonst eine Gruppe von Feldern, in der sich keine Ziffer wiederholt.
 guide-ridge = Neben jedem Titel zeigt ein Grat mit fünf Gipfeln, wie schwer das Rätsel ist. Er füllt sich von links, Gipfel um Gipfel, von { $first } bis { $last }. Die Zahl dabei ist die Schwierigkeit: Die Ziffer vor dem Punkt zählt die Gipfel, die Ziffer danach sagt, wie nah der nächste ist.
 guide-order-difficulty = Die Rätsel sind nach Schwierigkeit geordnet, die leichtesten zuerst.
 guide-order-listed = Die Rätsel stehen in der Reihenfolge, die der Herausgeber gewählt hat.
 guide-order-chapters = Die Rätsel sind in Kapitel geordnet, in jedem die leichtesten zuerst.
 guide-rules = Die Regeln bei einem Diagramm sind vollständig und gelten alle zugleich. Jede Art von Zeichen ist neben dem Satz, der sie erklärt, noch einmal abgebildet. Die Diagramme sind für den Bleistift gemacht: Über jedes Zeichen lässt sich schreiben.
+# Rules that all puzzles of a chapter share are said where it opens.
+guide-rules-shared = Die Regeln bei einem Diagramm und am Anfang seines Kapitels sind vollständig und gelten alle zugleich. Jede Art von Zeichen ist neben dem Satz, der sie erklärt, noch einmal abgebildet. Die Diagramme sind für den Bleistift gemacht: Über jedes Zeichen lässt sich schreiben.
 guide-proved = Jedes Rätsel hat genau eine Lösung: Vor dem Druck wurden alle Möglichkeiten geprüft und die Lösung dann mit den Regeln verglichen.
 guide-draft = Dies ist ein Entwurf: Ein Rätsel darin kann keine oder mehrere Lösungen haben.
 guide-hints = Wenn Sie nicht weiterkommen, helfen drei Tipps zu jedem Rätsel; sie stehen vor den Lösungen: wohin schauen, wonach suchen und der nächste Schritt.
@@ -46,6 +55,7 @@ guide-keys-in-pad = Die Lösungen stehen auf der Rückseite der Blätter, die Vo
 guide-profile = Die Linie unter jeder Lösung zeichnet den Lösungsweg nach und steigt, wo ein Schritt mehr Suche verlangt; Pfeilspitzen bezeichnen die Stellen, an denen man leicht stecken bleibt.
 guide-credits = Nach den Lösungen folgen die Nachweise: wann Rätsel zuerst erschienen und wer den Abdruck erlaubt hat.
 guide-credits-in-pad = Am Ende folgen die Nachweise: wann Rätsel zuerst erschienen und wer den Abdruck erlaubt hat.
+guide-large = In den größten Diagrammen folgen auf die Ziffer 9 Buchstaben: A steht für 10, B für 11 und so weiter. I und O fehlen, weil sie wie 1 und 0 aussehen.
 guide-text-marks = Die Zeilen sind von oben nach unten nummeriert, die Spalten von links nach rechts; „leer“ ist ein Feld, das zu füllen ist. Werden Zeilen und Spalten zusammen genannt, so sind alle Felder gemeint, in denen sie sich kreuzen. Die Felder einer Linie werden in ihrer Reihenfolge genannt; Spalten oder Zeilen können dabei rückwärts laufen.
 guide-text-below = Unter jeder Regel stehen ihre Zeichen.
 guide-text-pictured = Unter dem Bild ist jedes Diagramm noch einmal in Worten und als Tabelle wiedergegeben, zum Aufklappen.
@@ -59,10 +69,18 @@ grid-asks = Füllen Sie das Diagramm so aus, dass { $houses ->
    *[regions] jede Zeile, jede Spalte und jedes umrandete Gebiet
 } { $symbols } je einmal enthält.
 # “1 to 9”, kept on one line.
-symbols-digits = die Ziffern 1 bis { $last }
-symbols-and-letter = die Ziffern 1 bis 9 und den Buchstaben { $last }
-symbols-and-letters = die Ziffern 1 bis 9 und die Buchstaben { $first } bis { $last }
-symbols-and-two-letters = die Ziffern 1 bis 9 und die Buchstaben { $first } und { $last }
+symbols-digits = die Ziffern { $low } bis { $high }
+symbols-and-letter = die Ziffern { $low } bis { $high } und den Buchstaben { $last }
+symbols-and-two-letters = die Ziffern { $low } bis { $high } und die Buchstaben { $first } und { $last }
+symbols-and-letters = die Ziffern { $low } bis { $high } und die Buchstaben { $first } bis { $last }
+symbols-and-letters-without = die Ziffern { $low } bis { $high } und die Buchstaben { $first } bis { $last } ohne { $without }
+symbols-letters = die Buchstaben { $letters }
+# “Ziffer” and “Buchstabe” differ in gender, so there is no letters-for-digits.
+letters-stand = Hier stehen Buchstaben anstelle von Ziffern.
+# A word that a solution spells, told with its key.
+row-spells = Zeile { $number } ergibt das Wort { $word }
+column-spells = Spalte { $number } ergibt das Wort { $word }
+cells-spell = die Felder von { $first } bis { $last } ergeben das Wort { $word }
 boxes-have = Die Blöcke haben { $high } und { $wide }.
 rows-counted = { $n ->
     [1] eine Zeile
@@ -76,6 +94,8 @@ region-at = Gebiet { $number }: { $cells }
 grid-boxes = Klassisch
 grid-regions = Unregelmäßig
 grid-lines = Lateinisches Quadrat
+# $rules: names of rules, in the nominative; hence the plus sign.
+latin-with = Lateinisches Quadrat + { $rules }
 rule-titled = { $title }: { $sentence }
 
 ## Around a puzzle
@@ -108,6 +128,7 @@ index-note = Die Zahlen sind Rätselnummern.
 key-on-page = Lösung auf Seite
 hints-on-page = Tipps auf Seite
 page = Seite
+terms-on-page = Neue Wörter erklärt auf Seite
 steps-counted = { $n ->
     [1] 1 Schritt
    *[other] { $number } Schritte
@@ -117,6 +138,12 @@ puzzles-counted = { $n ->
     [1] ein Rätsel
    *[other] { $number } Rätsel
 }
+
+# On the opening page of a chapter, before rules.
+rules-of-chapter = Für jedes Rätsel dieses Kapitels:
+belongs-to = Dieses Buch gehört
+begun-on = Begonnen am
+finished-on = Beendet am
 
 ## Hints
 

@@ -36,14 +36,31 @@ claim-fish = { CASE($base, "where") } liegt jeder Platz für die { $digit } { CA
 claim-fish-finned = { CASE($base, "where") } liegt jeder Platz für die { $digit } { CASE($cover, "where") } oder ist { OR($fins) }; so oder so { $gone }.
 claim-seen-by-all = { CASE($house, "where") } steht die { $digit } in { OR($places) }; jedes dieser Felder sieht { $gone-cells }, also { $gone }.
 claim-seen-by-all-in-mark = { $mark } hat die { $digit } in { OR($places) }; jedes dieser Felder sieht { $gone-cells }, also { $gone }.
-claim-seen-by-all--king = { CASE($house, "where") } steht die { $digit } in { OR($places) }; jedes dieser Felder berührt { $gone-cells } oder liegt mit { $gone-cells } in einer Zeile, einer Spalte oder einem Block, also { $gone }.
-claim-seen-by-all--knight = { CASE($house, "where") } steht die { $digit } in { OR($places) }; jedes dieser Felder sieht { $gone-cells }, in Zeile, Spalte oder Block oder durch einen Springerzug, also { $gone }.
+claim-seen-by-all--king = { CASE($house, "where") } steht die { $digit } in { OR($places) }; jedes dieser Felder berührt { $gone-cells } oder liegt mit { $gone-cells } in { house-any }, also { $gone }.
+claim-seen-by-all--knight = { CASE($house, "where") } steht die { $digit } in { OR($places) }; jedes dieser Felder sieht { $gone-cells }, in { house-any } oder durch einen Springerzug, also { $gone }.
 claim-pivot-wing--xy-wing = Was immer in { $pivot } steht, in { OR($wings) } steht die { $digit }, also { $gone }.
 claim-pivot-wing--xyz-wing = Was immer in { $pivot } steht, die { $digit } steht dort oder in { OR($wings) }, also { $gone }.
 claim-linked-wing = { CASE($house, "where") } steht die { $joined } in { OR($link) }, und so kann sie nicht in { $pair } zugleich stehen; in einem der beiden steht die { $digit }, also { $gone }.
 claim-chain = Steht in { $start-cell } keine { $start-digit }, so folgt: { $trues }. Es gilt also { $start } oder { $end }, und so oder so { $gone }.
 claim-chain-to-itself = Steht in { $start-cell } keine { $start-digit }, so folgt am Ende doch: { $trues }. Es gilt also { $start }, und damit { $gone }.
+claim-extended-chain = { $unless }, so folgt: { $trues }. Es gilt also { $start } oder { $end }, und so oder so schließt { $by } { $taken } aus.
+claim-extended-chain-seen = { $unless }, so folgt: { $trues }. Es gilt also { $start } oder { $end }, und so oder so { $gone }.
+claim-extended-chain-to-itself = { $unless }, so folgt am Ende doch: { $trues }. Es gilt also { $start }, und damit schließt { $by } { $taken } aus.
+claim-extended-chain-to-itself-seen = { $unless }, so folgt am Ende doch: { $trues }. Es gilt also { $start }, und damit { $gone }.
+claim-either-way = { CASE($house, "where") } steht die { $digit } in { OR($places) }; { $n ->
+    [2] so oder so
+   *[other] in jedem Fall
+} schließt { $by } { $taken } aus.
+claim-either-way-in-cell = Ob in { $cell } { OR($digits) } steht, { $by } schließt { $taken } aus.
+in-plain-sight = die Ziffer selbst
 true = { $digit } in { $cell }
+true-in-group = { $digit } in { OR($cells) }
+# These begin a sentence: “Steht in r1c1 keine 4, so folgt: …”.
+unless = steht in { $cell } keine { $digit }
+unless-in-group = steht die { $digit } nicht in { OR($cells) }
+true-by-mark = { $true } ({ $by } schließt { $taken } aus)
+true-among = { $true } ({ $among } enthalten { $digits })
+true-among-by-mark = { $true } ({ $by } schließt { $taken } aus, { $among } enthalten dann { $digits })
 
 ## What-ifs
 

@@ -65,7 +65,10 @@ accessibility = Jedes Diagramm ist ein Bild und eine Tabelle mit Überschriften 
 ## The edition for braille displays
 
 # z and s are what rows and columns are shortened to, here and in short-row and short-column.
-braille-legend = Eine Textzeile hat höchstens { $cells } Zeichen, von denen jedes eine Form in Computerbraille belegt. Eine fortgesetzte Textzeile ist eingerückt. In einem Diagramm ist jedes Zeichen ein Feld, ein Punkt ein leeres; zwischen Blöcken stehen Leerzeichen. z ist eine Zeile, s eine Spalte: z2 s3 ist das Feld in Zeile 2, Spalte 3, und z2 s3-5 sind die drei Felder von dort bis Spalte 5.
+braille-legend = Eine Textzeile hat höchstens { $cells } Zeichen, von denen jedes eine Form in Computerbraille belegt. Eine fortgesetzte Textzeile ist eingerückt. In einem Diagramm ist jedes Zeichen ein Feld, ein Punkt ein leeres{ $boxes ->
+    [yes] ; zwischen Blöcken stehen Leerzeichen
+   *[no] {""}
+}. z ist eine Zeile, s eine Spalte: z2 s3 ist das Feld in Zeile 2, Spalte 3, und z2 s3-5 sind die drei Felder von dort bis Spalte 5.
 short-row = z
 short-column = s
 # The words for rows and columns that are so shortened.

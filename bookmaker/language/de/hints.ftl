@@ -22,7 +22,7 @@ hint-what-mark--knight = Ziffern, die ein Springerzug ausschließt.
 hint-what-mark--barred-sums = Ziffern, die mit einem Nachbarn eine verbotene Summe ergäben.
 hint-what-mark--no-doubles = Ziffern, die neben ihrer Hälfte oder ihrem Doppelten stünden.
 hint-what-mark--non-consecutive = Ziffern, die neben der nächstgrößeren oder nächstkleineren stünden.
-hint-what-locked-candidates = Eine Ziffer, deren Plätze dort alle auch in einer anderen Zeile, Spalte oder einem anderen Block liegen.
+hint-what-locked-candidates = Eine Ziffer, deren Plätze dort alle zugleich in { house-any } liegen.
 hint-what-naked-pair = Zwei Felder, in denen nur dieselben zwei Ziffern möglich sind.
 hint-what-naked-triple = Drei Felder, für die zusammen nur drei Ziffern bleiben.
 hint-what-naked-quad = Vier Felder, für die zusammen nur vier Ziffern bleiben.
@@ -33,6 +33,7 @@ hint-what-x-wing = Eine Ziffer, die in zwei Zeilen nur in denselben zwei Spalten
 hint-what-swordfish = Eine Ziffer, die in drei Zeilen nur in denselben drei Spalten Platz hat, oder umgekehrt: ein Schwertfisch.
 hint-what-jellyfish = Eine Ziffer, die in vier Zeilen nur in denselben vier Spalten Platz hat, oder umgekehrt: eine Qualle.
 hint-what-seen-by-all-places = Ein Feld, das alle Plätze einer Ziffer sieht.
+hint-what-either-way = Ein Kandidat, den dort keine Wahl bestehen lässt.
 hint-what-what-if = Eine Ziffer, die schnell zu einem Widerspruch führt.
 # A pattern that is named by its name alone.
 hint-what = { $technique }.

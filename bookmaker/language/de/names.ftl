@@ -44,6 +44,12 @@ tried = { OR($digits) } in { OR($cells) }
 
 ## Houses
 
+# Any house of the grid itself, by what the grid is divided into, in the dative.
+house-any = { $divided ->
+    [none] einer Zeile oder Spalte
+    [regions] einer Zeile, einer Spalte oder einem Gebiet
+   *[boxes] einer Zeile, einer Spalte oder einem Block
+}
 house-row = Zeile { $number }
     .where = in Zeile { $number }
     .of = der Zeile { $number }
@@ -544,6 +550,12 @@ technique-single-digit-chain = Kette einer Ziffer
 technique-alternating-chain = Wechselkette
     .one = eine Wechselkette
     .many = { $count } Wechselketten
+technique-extended-chain = erweiterte Kette
+    .one = eine erweiterte Kette
+    .many = { $count } erweiterte Ketten
+technique-either-way = so oder so ausgeschlossener Kandidat
+    .one = ein so oder so ausgeschlossener Kandidat
+    .many = { $count } so oder so ausgeschlossene Kandidaten
 technique-seen-by-all-places = Feld in Sicht aller Plätze einer Ziffer
     .one = ein Feld in Sicht aller Plätze einer Ziffer
     .many = { $count } Felder in Sicht aller Plätze einer Ziffer

@@ -66,6 +66,8 @@ arrow-oval = Oval bei { $cells }, gelesen { $way ->
 }
 arrow-spoken = Pfeil, { $start }: { $line }
 arrow-primer = Die Ziffern auf dem Schaft eines Pfeils, vom Feld neben dem Kreis bis zur Spitze, ergeben zusammen die Zahl im Kreis; sie dürfen sich wiederholen, wo Zeilen, Spalten und Blöcke es zulassen. Gehen mehrere Schäfte von einem Kreis aus, so ergibt jeder diese Zahl. Ein Oval über zwei oder drei Feldern enthält eine zwei- oder dreistellige Zahl. Drei Felder in einem Block ergeben mindestens 6; lange Schäfte bedeuten also hohe Kreise und niedrige Ziffern.
+# Where no grid of the book has boxes.
+arrow-primer--lines = Die Ziffern auf dem Schaft eines Pfeils, vom Feld neben dem Kreis bis zur Spitze, ergeben zusammen die Zahl im Kreis; sie dürfen sich wiederholen, wo Zeilen und Spalten es zulassen. Gehen mehrere Schäfte von einem Kreis aus, so ergibt jeder diese Zahl. Ein Oval über zwei oder drei Feldern enthält eine zwei- oder dreistellige Zahl. Drei Felder in einer Zeile ergeben mindestens 6; lange Schäfte bedeuten also hohe Kreise und niedrige Ziffern.
 
 ## Barred sums
 
@@ -74,6 +76,8 @@ barred-sums-sentence = { $touching ->
    *[sides] Felder mit einer gemeinsamen Seite haben nie die Summe { $sums }.
 }
 barred-sums-primer = Keine zwei Felder mit einer gemeinsamen Seite ergeben zusammen eine der Zahlen, die die Regel nennt. Ist 10 verboten, so steht neben einer 4 keine 6 und neben einer 1 keine 9: Für jede der Zahlen schließt eine Ziffer bei ihren Nachbarn eine Ziffer aus; nur die Hälfte einer geraden Zahl darf überall stehen. Liegen alle Plätze einer Ziffer in einer Zeile oder einem Block neben einem Feld, so kann dort ihr Gegenstück nicht stehen.
+# Where no grid of the book has boxes.
+barred-sums-primer--lines = Keine zwei Felder mit einer gemeinsamen Seite ergeben zusammen eine der Zahlen, die die Regel nennt. Ist 10 verboten, so steht neben einer 4 keine 6 und neben einer 1 keine 9: Für jede der Zahlen schließt eine Ziffer bei ihren Nachbarn eine Ziffer aus; nur die Hälfte einer geraden Zahl darf überall stehen. Liegen alle Plätze einer Ziffer in einer Zeile neben einem Feld, so kann dort ihr Gegenstück nicht stehen.
 
 ## Border values
 
@@ -119,6 +123,8 @@ bounded-line-sentence = Die Ziffern auf { $n ->
 } liegen der Größe nach zwischen den beiden eingeklammerten Ziffern an ihren Enden und gleichen keiner von ihnen.
 bounded-line-spoken = Klammerlinie, von Ende zu Ende: { $line }
 bounded-line-primer = Die Ziffern auf der Linie liegen zwischen den beiden eingeklammerten Ziffern an ihren Enden; keine von diesen kommt dazwischen vor. Die niedrigste und die höchste Ziffer liegen also nie im Inneren einer solchen Linie, und wenn drei innere Felder in einer Zeile, einer Spalte oder einem Block liegen, haben die Enden mindestens den Abstand 4. Finden Sie zuerst heraus, welches Ende das höhere ist.
+# Where no grid of the book has boxes.
+bounded-line-primer--lines = Die Ziffern auf der Linie liegen zwischen den beiden eingeklammerten Ziffern an ihren Enden; keine von diesen kommt dazwischen vor. Die niedrigste und die höchste Ziffer liegen also nie im Inneren einer solchen Linie, und wenn drei innere Felder in einer Zeile oder Spalte liegen, haben die Enden mindestens den Abstand 4. Finden Sie zuerst heraus, welches Ende das höhere ist.
 
 ## Cages
 
@@ -143,6 +149,8 @@ cage-spoken = { $total ->
    *[other] Käfig mit Summe { $total }: { $cells }
 }
 cage-primer = Ein Käfig ist gestrichelt umrandet. Seine Ziffern sind verschieden, auch wenn er durch mehrere Blöcke läuft, und ergeben zusammen die kleine Zahl in seiner Ecke. Manche Summen lassen nur eine Wahl: Zwei Felder mit Summe 3 enthalten 1 und 2, drei mit Summe 24 enthalten 7, 8 und 9. In einem 9×9-Diagramm ergibt jede Zeile, jede Spalte und jeder Block 45: Wo Käfige alle Felder eines Blocks bis auf eines abdecken, ziehen Sie ihre Summen von 45 ab.
+# Where no grid of the book has boxes.
+cage-primer--lines = Ein Käfig ist gestrichelt umrandet. Seine Ziffern sind verschieden und ergeben zusammen die kleine Zahl in seiner Ecke. Manche Summen lassen nur eine Wahl: Zwei Felder mit Summe 3 enthalten 1 und 2, drei mit Summe 24 enthalten 7, 8 und 9. In einem 9×9-Diagramm ergibt jede Zeile und jede Spalte 45: Wo Käfige alle Felder einer Zeile bis auf eines abdecken, ziehen Sie ihre Summen von 45 ab.
 
 ## Clones
 
@@ -151,6 +159,8 @@ clone-sentence = Die { $number } schraffierten Flächen enthalten dieselben Ziff
 clone-sentence-letters = Schraffierte Flächen mit demselben Buchstaben enthalten dieselben Ziffern an denselben Stellen.
 clone-spoken = Klone { $letter }, Feld für Feld: { $twins }
 clone-primer = Schraffierte Flächen mit demselben Buchstaben sind Klone: Sie haben dieselbe Form und enthalten dieselben Ziffern an denselben Stellen. Was in einem Feld ausgeschlossen ist, ist es auch in seinem Zwilling; jedes Zwillingspaar wird also durch zwei Zeilen, zwei Spalten und zwei Blöcke eingeengt. Fangen Sie bei den Klonen an, die die meisten Vorgaben sehen.
+# Where no grid of the book has boxes.
+clone-primer--lines = Schraffierte Flächen mit demselben Buchstaben sind Klone: Sie haben dieselbe Form und enthalten dieselben Ziffern an denselben Stellen. Was in einem Feld ausgeschlossen ist, ist es auch in seinem Zwilling; jedes Zwillingspaar wird also durch zwei Zeilen und zwei Spalten eingeengt. Fangen Sie bei den Klonen an, die die meisten Vorgaben sehen.
 
 ## Consecutive bars
 
@@ -172,6 +182,8 @@ consecutive-line-sentence = Die Ziffern auf { $n ->
 } bilden eine Folge ohne Lücken und Wiederholungen, in beliebiger Reihenfolge.
 consecutive-line-spoken = Folgelinie: { $line }
 consecutive-line-primer = Die Ziffern auf einer Perlenlinie lassen sich zu einer Folge wie 3 4 5 6 ordnen, dürfen auf der Linie aber in beliebiger Reihenfolge stehen. Sie wiederholen sich nie, auch wenn die Linie durch mehrere Blöcke läuft. In einem 9×9-Diagramm enthalten fünf Felder immer eine 5, sechs auch eine 4 und eine 6; und was zu weit von einer bekannten Ziffer entfernt ist, scheidet aus.
+# Where no grid of the book has boxes.
+consecutive-line-primer--lines = Die Ziffern auf einer Perlenlinie lassen sich zu einer Folge wie 3 4 5 6 ordnen, dürfen auf der Linie aber in beliebiger Reihenfolge stehen. Sie wiederholen sich nie. In einem 9×9-Diagramm enthalten fünf Felder immer eine 5, sechs auch eine 4 und eine 6; und was zu weit von einer bekannten Ziffer entfernt ist, scheidet aus.
 
 ## Counting areas
 
@@ -193,6 +205,8 @@ counting-area-spoken = { $different ->
    *[other] Zählgebiet mit { $different } verschiedenen Ziffern: { $cells }
 }
 counting-area-primer = Eine gepunktete Linie umgrenzt ein Zählgebiet. Die Ziffern in seiner Ecke stehen darin genau so oft, wie sie geschrieben sind: 7 7 bedeutet zwei Siebenen, die übrigen Ziffern sind beliebige andere. Eine Zahl mit ≠ sagt, wie viele verschiedene Ziffern es sind. Drei Felder in einer Zeile enthalten immer drei verschiedene Ziffern; fragen Sie also, welche Felder eines Gebiets überhaupt gleich sein können: die ohne gemeinsame Zeile, Spalte und gemeinsamen Block.
+# Where no grid of the book has boxes.
+counting-area-primer--lines = Eine gepunktete Linie umgrenzt ein Zählgebiet. Die Ziffern in seiner Ecke stehen darin genau so oft, wie sie geschrieben sind: 7 7 bedeutet zwei Siebenen, die übrigen Ziffern sind beliebige andere. Eine Zahl mit ≠ sagt, wie viele verschiedene Ziffern es sind. Drei Felder in einer Zeile enthalten immer drei verschiedene Ziffern; fragen Sie also, welche Felder eines Gebiets überhaupt gleich sein können: die ohne gemeinsame Zeile und Spalte.
 
 ## Diagonal sums
 
@@ -202,6 +216,8 @@ diagonal-sum-sentence = { $n ->
 } mit einem Pfeil außerhalb des Diagramms ist die Summe der Ziffern auf der Diagonale in Pfeilrichtung; sie dürfen sich wiederholen, wo die übrigen Regeln es zulassen.
 diagonal-sum-spoken = Diagonalsumme { $total }: { $line }
 diagonal-sum-primer = Ein Pfeil außerhalb des Diagramms weist eine Diagonale entlang, und seine Zahl ist die Summe aller Ziffern darauf, bis zum Rand gegenüber. Felder eines Blocks enthalten verschiedene Ziffern; andere dürfen gleich sein, so dass drei Felder in drei Blöcken sogar dieselbe Ziffer enthalten können. Fangen Sie mit kurzen Diagonalen an und mit Summen, die für ihre Länge sehr klein oder sehr groß sind.
+# Where no grid of the book has boxes.
+diagonal-sum-primer--lines = Ein Pfeil außerhalb des Diagramms weist eine Diagonale entlang, und seine Zahl ist die Summe aller Ziffern darauf, bis zum Rand gegenüber. Ziffern darauf dürfen sich wiederholen. Fangen Sie mit kurzen Diagonalen an und mit Summen, die für ihre Länge sehr klein oder sehr groß sind.
 
 ## Diagonals
 
@@ -211,6 +227,8 @@ diagonals-sentence = { $n ->
 } enthält jede Ziffer einmal.
 diagonals-spoken = Markierte Diagonale: { $line }
 diagonals-primer = Eine markierte Diagonale wirkt wie eine weitere Zeile oder Spalte: Jede Ziffer steht einmal darauf. Das Feld, in dem sich zwei Diagonalen kreuzen, gehört zu beiden und zu einer Zeile, einer Spalte und einem Block; schauen Sie zuerst dorthin und suchen Sie dann auf einer Diagonale eine Ziffer, die nur noch einen Platz hat.
+# Where no grid of the book has boxes.
+diagonals-primer--lines = Eine markierte Diagonale wirkt wie eine weitere Zeile oder Spalte: Jede Ziffer steht einmal darauf. Das Feld, in dem sich zwei Diagonalen kreuzen, gehört zu beiden und zu einer Zeile und einer Spalte; schauen Sie zuerst dorthin und suchen Sie dann auf einer Diagonale eine Ziffer, die nur noch einen Platz hat.
 
 ## Difference lines
 
@@ -291,6 +309,8 @@ even-step-line-sentence = Entlang { $n ->
 }.
 even-step-line-spoken = Gleichschrittlinie: { $line }
 even-step-line-primer = Alle Schritte auf einer Linie mit Nieten sind gleich groß, aufwärts oder abwärts, und nie null; ist die Größe nicht angegeben, so ist sie für jede Linie herauszufinden. Großen Schritten geht bald der Platz aus: Mit Schritt 4 enthält in einem 9×9-Diagramm eine Linie, die bei 1 beginnt, nur 1, 5 und 9; mit Schritt 5 wechseln niedrige und hohe Ziffern ab, und die 5 kommt nie vor. Drei aufeinanderfolgende Felder in einer Zeile, einer Spalte oder einem Block steigen zweimal oder fallen zweimal.
+# Where no grid of the book has boxes.
+even-step-line-primer--lines = Alle Schritte auf einer Linie mit Nieten sind gleich groß, aufwärts oder abwärts, und nie null; ist die Größe nicht angegeben, so ist sie für jede Linie herauszufinden. Großen Schritten geht bald der Platz aus: Mit Schritt 4 enthält in einem 9×9-Diagramm eine Linie, die bei 1 beginnt, nur 1, 5 und 9; mit Schritt 5 wechseln niedrige und hohe Ziffern ab, und die 5 kommt nie vor. Drei aufeinanderfolgende Felder in einer Zeile oder Spalte steigen zweimal oder fallen zweimal.
 
 ## Extra regions
 
@@ -316,6 +336,8 @@ extra-region-spoken = { $letter ->
    *[other] Getöntes Gebiet { $letter }: { $cells }
 }
 extra-region-primer = Ein getöntes Gebiet wirkt wie ein weiterer Block: Keine Ziffer steht zweimal darin. Hat es so viele Felder, wie das Diagramm Ziffern hat, so enthält es alle; fragen Sie es also, was Sie eine Zeile fragen würden: Wo kann diese Ziffer noch stehen? Ein kleineres hält nur seine Ziffern auseinander. Fangen Sie dort an, wo ein Gebiet über einem fast vollen Block liegt.
+# Where no grid of the book has boxes.
+extra-region-primer--lines = Ein getöntes Gebiet wirkt wie eine weitere Zeile: Keine Ziffer steht zweimal darin. Hat es so viele Felder, wie das Diagramm Ziffern hat, so enthält es alle; fragen Sie es also, was Sie eine Zeile fragen würden: Wo kann diese Ziffer noch stehen? Ein kleineres hält nur seine Ziffern auseinander. Fangen Sie dort an, wo ein Gebiet über einer fast vollen Zeile liegt.
 
 ## First-seen digits
 
@@ -349,6 +371,8 @@ first-seen-side = { $side }, neben { $n ->
    *[other] { $number } kleinen Quadraten
 }
 first-seen-primer = Eine Ziffer außerhalb einer Zeile oder Spalte steht, von dort gesehen, in den ersten Feldern, und zwar in so vielen, wie kleine Quadrate neben ihr stehen; wo mehrere Ziffern beisammen sind, stehen alle dort, in beliebiger Reihenfolge. In einem 9×9-Diagramm legen drei Quadrate die Ziffer in drei Felder des nächsten Blocks; streichen Sie sie also im Rest der Zeile und des Blocks.
+# Where no grid of the book has boxes.
+first-seen-primer--lines = Eine Ziffer außerhalb einer Zeile oder Spalte steht, von dort gesehen, in den ersten Feldern, und zwar in so vielen, wie kleine Quadrate neben ihr stehen; wo mehrere Ziffern beisammen sind, stehen alle dort, in beliebiger Reihenfolge.
 
 ## Fortress cells
 
@@ -372,6 +396,8 @@ frame-product-spoken = { $n ->
    *[other] Randprodukte
 } { $side }: { $clues }
 frame-product-primer = Die Zahl außerhalb einer Zeile oder Spalte ist das Produkt der nächsten Ziffern, in einem 9×9-Diagramm meist der drei im nächsten Block. Zerlegen Sie sie: Ein Produkt, das auf 5 oder 0 endet, enthält eine 5, eines, das durch 7 teilbar ist, eine 7, und was durch keine von beiden teilbar ist, hält beide fern. Ein ungerades Produkt hat nur ungerade Ziffern.
+# Where no grid of the book has boxes.
+frame-product-primer--lines = Die Zahl außerhalb einer Zeile oder Spalte ist das Produkt der nächsten Ziffern, meist von dreien. Zerlegen Sie sie: Ein Produkt, das auf 5 oder 0 endet, enthält eine 5, eines, das durch 7 teilbar ist, eine 7, und was durch keine von beiden teilbar ist, hält beide fern. Ein ungerades Produkt hat nur ungerade Ziffern.
 
 ## Frame sums
 
@@ -389,6 +415,8 @@ frame-sum-spoken = { $n ->
    *[other] Randsummen
 } { $side }: { $clues }
 frame-sum-primer = Die Zahl außerhalb einer Zeile oder Spalte ist die Summe der nächsten Ziffern, in einem 9×9-Diagramm meist der drei im nächsten Block. Drei Ziffern mit Summe 6 sind 1, 2 und 3, drei mit Summe 24 sind 7, 8 und 9. Ein Block ergibt 45; zwei Zahlen, die von derselben Seite in einen Block schauen, ergeben also die dritte, und Zahlen an beiden Enden einer Zeile die Summe dessen, was dazwischen liegt.
+# Where no grid of the book has boxes.
+frame-sum-primer--lines = Die Zahl außerhalb einer Zeile oder Spalte ist die Summe der nächsten Ziffern, meist von dreien. Drei Ziffern mit Summe 6 sind 1, 2 und 3, drei mit Summe 24 sind 7, 8 und 9.
 
 ## Hinge lines
 
@@ -423,11 +451,15 @@ inequality-primer = Ein Zeichen zwischen zwei Feldern öffnet sich zur größere
 
 king-sentence = Felder, die sich an einer Ecke berühren, enthalten verschiedene Ziffern.
 king-primer = Felder, die sich an einer Ecke berühren, enthalten verschiedene Ziffern, als wäre jede Ziffer ein Schachkönig, der keinen Zwilling neben sich duldet. Innerhalb eines Blocks ist das nichts Neues; es wirkt über die Grenzen der Blöcke hinweg. Eine Ziffer neben einem Block schließt darin bis zu zwei weitere Felder aus.
+# Where no grid of the book has boxes.
+king-primer--lines = Felder, die sich an einer Ecke berühren, enthalten verschiedene Ziffern, als wäre jede Ziffer ein Schachkönig, der keinen Zwilling neben sich duldet.
 
 ## Knight's move
 
 knight-sentence = Felder im Abstand eines Springerzugs (zwei Schritte in einer Zeile oder Spalte, dann einer zur Seite) enthalten verschiedene Ziffern.
 knight-primer = Zwei Felder, zwischen denen ein Springer im Schach ziehen könnte, zwei Schritte in einer Zeile oder Spalte und einen zur Seite, enthalten verschiedene Ziffern. Eine Ziffer in der Mitte des Diagramms erreicht so acht Felder, die meisten außerhalb ihres Blocks. Suchen Sie Blöcke, in denen eine Ziffer noch zwei Plätze hat, beide einen Springerzug von demselben Feld entfernt.
+# Where no grid of the book has boxes.
+knight-primer--lines = Zwei Felder, zwischen denen ein Springer im Schach ziehen könnte, zwei Schritte in einer Zeile oder Spalte und einen zur Seite, enthalten verschiedene Ziffern. Eine Ziffer in der Mitte des Diagramms erreicht so acht Felder. Suchen Sie Zeilen, in denen eine Ziffer noch zwei Plätze hat, beide einen Springerzug von demselben Feld entfernt.
 
 ## Limits
 
@@ -446,6 +478,8 @@ limits-sentence-both = { $n ->
 limits-spoken-only = Nur { $digits }: { $cells }
 limits-spoken-not = Nicht { $digits }: { $cells }
 limits-primer = Kleine Ziffern in der rechten unteren Ecke eines Feldes sind die einzigen, die es enthalten darf; sind sie durchgestrichen, so sind es die, die es nicht enthalten darf. Notieren Sie die Kandidaten, bevor Sie anfangen. Wenn so viele Felder einer Zeile, einer Spalte oder eines Blocks dieselbe Einschränkung haben, wie diese Ziffern hat, so stehen die Ziffern dort nirgends sonst.
+# Where no grid of the book has boxes.
+limits-primer--lines = Kleine Ziffern in der rechten unteren Ecke eines Feldes sind die einzigen, die es enthalten darf; sind sie durchgestrichen, so sind es die, die es nicht enthalten darf. Notieren Sie die Kandidaten, bevor Sie anfangen. Wenn so viele Felder einer Zeile oder Spalte dieselbe Einschränkung haben, wie diese Ziffern hat, so stehen die Ziffern dort nirgends sonst.
 
 ## Low-high lines
 
@@ -458,6 +492,8 @@ low-high-line-sentence = Entlang { $n ->
 }
 low-high-line-spoken = Tief-hoch-Linie: { $line }
 low-high-line-primer = Entlang einer Linie mit Zinnen wechseln niedrige und hohe Ziffern ab; sie darf mit beiden beginnen. In einem 9×9-Diagramm sind 1 bis 4 niedrig, 6 bis 9 hoch, und die 5 steht nie auf einer solchen Linie. Eine Ziffer darauf legt fest, welche Felder niedrig sind. Vier niedrige Felder in einer Zeile, einer Spalte oder einem Block nehmen alle niedrigen Ziffern auf.
+# Where no grid of the book has boxes.
+low-high-line-primer--lines = Entlang einer Linie mit Zinnen wechseln niedrige und hohe Ziffern ab; sie darf mit beiden beginnen. In einem 9×9-Diagramm sind 1 bis 4 niedrig, 6 bis 9 hoch, und die 5 steht nie auf einer solchen Linie. Eine Ziffer darauf legt fest, welche Felder niedrig sind. Vier niedrige Felder in einer Zeile oder Spalte nehmen alle niedrigen Ziffern auf.
 
 ## No doubles
 
@@ -526,6 +562,8 @@ palindrome-sentence = Die Ziffern entlang { $n ->
 } lesen sich von beiden Enden gleich.
 palindrome-spoken = Palindrom: { $line }
 palindrome-primer = Ein Palindrom liest sich von beiden Enden gleich: Sein erstes und letztes Feld sind gleich, ebenso das zweite und das vorletzte; ein mittleres Feld ist frei. Was in einem Feld eines solchen Paares ausgeschlossen ist, ist es auch im anderen; jedes Paar wirkt also in zwei Zeilen, zwei Spalten und zwei Blöcken zugleich.
+# Where no grid of the book has boxes.
+palindrome-primer--lines = Ein Palindrom liest sich von beiden Enden gleich: Sein erstes und letztes Feld sind gleich, ebenso das zweite und das vorletzte; ein mittleres Feld ist frei. Was in einem Feld eines solchen Paares ausgeschlossen ist, ist es auch im anderen; jedes Paar wirkt also in zwei Zeilen und zwei Spalten zugleich.
 
 ## Even and odd
 
@@ -553,6 +591,8 @@ parity-spoken-odd = { $n ->
    *[other] Ungerade Ziffern, je mit Kreis: { $cells }
 }
 parity-primer = Ein Quadrat bezeichnet eine gerade Ziffer, ein Kreis eine ungerade; Felder ohne Zeichen können beides enthalten. In einem 9×9-Diagramm hat jede Zeile, jede Spalte und jeder Block vier gerade und fünf ungerade Ziffern. Zählen Sie also: Sind vier Felder einer Zeile als gerade bekannt, so sind alle anderen ungerade.
+# Where no grid of the book has boxes.
+parity-primer--lines = Ein Quadrat bezeichnet eine gerade Ziffer, ein Kreis eine ungerade; Felder ohne Zeichen können beides enthalten. In einem 9×9-Diagramm hat jede Zeile und jede Spalte vier gerade und fünf ungerade Ziffern. Zählen Sie also: Sind vier Felder einer Zeile als gerade bekannt, so sind alle anderen ungerade.
 
 ## Parity lines
 
@@ -562,6 +602,8 @@ parity-line-sentence = Entlang { $n ->
 } wechseln ungerade und gerade Ziffern ab.
 parity-line-spoken = Paritätslinie: { $line }
 parity-line-primer = Entlang einer Linie mit Kreisen und Quadraten zwischen ihren Feldern wechseln ungerade und gerade Ziffern ab; sie darf mit beiden beginnen. Eine Ziffer darauf legt fest, welche Felder ungerade sind. Zählen Sie, wo die Linie durch eine Zeile oder einen Block läuft: In einem 9×9-Diagramm gibt es vier gerade Ziffern, und so beginnt und endet eine Linie über eine ganze Zeile mit einer ungeraden.
+# Where no grid of the book has boxes.
+parity-line-primer--lines = Entlang einer Linie mit Kreisen und Quadraten zwischen ihren Feldern wechseln ungerade und gerade Ziffern ab; sie darf mit beiden beginnen. Eine Ziffer darauf legt fest, welche Felder ungerade sind. Zählen Sie, wo die Linie durch eine Zeile läuft: In einem 9×9-Diagramm gibt es vier gerade Ziffern, und so beginnt und endet eine Linie über eine ganze Zeile mit einer ungeraden.
 
 ## Parity runs
 
@@ -650,6 +692,8 @@ resting-thermometer-sentence = Entlang { $n ->
 } fallen die Ziffern von der Kugel zur Spitze nie; sie steigen oder bleiben gleich.
 resting-thermometer-spoken = Ruhethermometer, Kugel zuerst: { $line }
 resting-thermometer-primer = Ein Ruhethermometer ist als leeres Rohr gezeichnet. Von der umringten Kugel zur Spitze steigen die Ziffern oder bleiben gleich: Jede ist mindestens so hoch wie die vorige. Zwei seiner Felder in derselben Zeile, Spalte oder demselben Block können nicht gleich sein, dort steigen die Ziffern also wirklich: Zählen Sie diese Schritte, um zu sehen, wie hoch die Spitze sein muss und wie niedrig die Kugel.
+# Where no grid of the book has boxes.
+resting-thermometer-primer--lines = Ein Ruhethermometer ist als leeres Rohr gezeichnet. Von der umringten Kugel zur Spitze steigen die Ziffern oder bleiben gleich: Jede ist mindestens so hoch wie die vorige. Zwei seiner Felder in derselben Zeile oder Spalte können nicht gleich sein, dort steigen die Ziffern also wirklich: Zählen Sie diese Schritte, um zu sehen, wie hoch die Spitze sein muss und wie niedrig die Kugel.
 
 ## Rising or falling
 
@@ -768,6 +812,8 @@ square-block-spoken-magic = Magischer Block: { $cells }
 square-block-spoken-rows = Block mit gleichen Zeilen: { $cells }
 square-block-spoken-columns = Block mit gleichen Spalten: { $cells }
 square-block-primer = Eine Doppellinie rahmt einen Quadratblock, und ein Zeichen sagt, was darin dieselbe Summe hat: waagrechte Striche die Zeilen, senkrechte Striche die Spalten, ein Stern die Zeilen, die Spalten und beide Diagonalen. Ziffern dürfen sich wiederholen, wo Zeilen, Spalten und Blöcke es zulassen. Die Summe eines Blocks mit Stern ist das Dreifache seiner mittleren Ziffer. Ist er ein ganzer Block eines 9×9-Diagramms, so ergeben drei gleiche Zeilen je 15.
+# Where no grid of the book has boxes.
+square-block-primer--lines = Eine Doppellinie rahmt einen Quadratblock, und ein Zeichen sagt, was darin dieselbe Summe hat: waagrechte Striche die Zeilen, senkrechte Striche die Spalten, ein Stern die Zeilen, die Spalten und beide Diagonalen. Ziffern dürfen sich wiederholen, wo Zeilen und Spalten es zulassen. Die Summe eines Blocks mit Stern ist das Dreifache seiner mittleren Ziffer.
 
 ## Sum marks
 
@@ -815,6 +861,8 @@ thermometer-sentence = Entlang { $n ->
 } steigen die Ziffern von der Kugel zur Spitze.
 thermometer-spoken = Thermometer, Kugel zuerst: { $line }
 thermometer-primer = Die Ziffern steigen mit jedem Schritt von der runden Kugel zur Spitze, dürfen aber Ziffern überspringen. Ein langes Thermometer lässt wenig Spielraum: In einem 9×9-Diagramm enthält das dritte von sechs Feldern mindestens 3 und höchstens 6. Fangen Sie mit den längsten an und mit denen, die eine Zeile oder einen Block kreuzen, wo schon hohe oder niedrige Ziffern stehen.
+# Where no grid of the book has boxes.
+thermometer-primer--lines = Die Ziffern steigen mit jedem Schritt von der runden Kugel zur Spitze, dürfen aber Ziffern überspringen. Ein langes Thermometer lässt wenig Spielraum: In einem 9×9-Diagramm enthält das dritte von sechs Feldern mindestens 3 und höchstens 6. Fangen Sie mit den längsten an und mit denen, die eine Zeile kreuzen, wo schon hohe oder niedrige Ziffern stehen.
 
 ## Windows
 
@@ -837,3 +885,7 @@ x-sum-spoken = { $n ->
    *[other] X-Summen
 } { $side }: { $clues }
 x-sum-primer = Die Ziffer, die der Zahl am nächsten steht, X, sagt, wie viele Ziffern zu addieren sind, sie selbst eingeschlossen: 3, 8 und 1 vorn ergeben 12, was auch folgt. Kleine Summen brauchen ein kleines X; 45 braucht die 9. Fragen Sie zuerst, mit welchem X die Summe überhaupt zu erreichen ist: In einem 9×9-Diagramm verlangt 10 vorn 2, 3 oder 4.
+
+## Latin squares
+
+latin-primer = In einem lateinischen Quadrat zählen nur Zeilen und Spalten: Jede enthält jede Ziffer einmal, mehr verlangt das Diagramm nicht. Jede Ziffer steht also in jeder Zeile einmal, und keine zwei ihrer Plätze liegen in derselben Spalte. Fehlt eine Ziffer in zwei Zeilen und hat sie dort ihre Plätze in denselben zwei Spalten, so steht sie in diesen Spalten nirgends sonst. Sehen Sie dann, was die Zeichen beitragen.

@@ -12,8 +12,8 @@ table-irregular = Ein Diagramm { $size }×{ $size } mit unregelmäßigen Gebiete
     [1] einer Vorgabe
    *[other] { $number } Vorgaben
 }. Die Gebiete heißen A, B, C und so weiter, in der Reihenfolge, in der die Zeilen sie erreichen.
-table-none = Ein Diagramm { $size }×{ $size } ohne Blöcke { $givens ->
-    [0] und ohne jede Vorgabe
+table-none = Ein lateinisches Quadrat { $size }×{ $size } { $givens ->
+    [0] ohne jede Vorgabe
     [1] mit einer Vorgabe
    *[other] mit { $number } Vorgaben
 }.
