@@ -36,7 +36,8 @@ JOINTS = {
     "alike": ("list-alike", "list-alike"),
 }
 """For each way to join a list, the messages that stand between its members, and before the last. Where what stands
-there depends on how the last begins, `$last` is its first word, and `START($last)` the first letter of that, bare of accents."""
+there depends on how the last begins, `$last` is its first word, and `START($last)` the first letter of that, bare of
+accents."""
 
 
 class PhraseFault(Exception):
