@@ -31,7 +31,7 @@ band-5 = Cumbre
 
 ## How to read the book
 
-cell-names = Las casillas se nombran por su fila y su columna: r5c2 está en la fila 5, columna 2.
+cell-names = Las casillas se nombran por su fila y su columna: r5c2 está en la fila 5, columna 2.
 houses-explained = Una unidad es una fila, una columna, un bloque o región, o cualquier otro conjunto de casillas en el que no se repite ninguna cifra.
 guide-ridge = Junto a cada título, una sierra de cinco picos muestra la dificultad del pasatiempo. Se llena desde la izquierda, pico a pico, de { $first } a { $last }. El número que la acompaña es el grado de dificultad: la cifra anterior al punto cuenta los picos; la posterior indica lo cerca que está el siguiente.
 guide-order-difficulty = Los pasatiempos van por orden de dificultad, del más suave al más duro.
@@ -60,10 +60,10 @@ grid-asks = Complete la cuadrícula de modo que cada { $houses ->
    *[regions] fila, columna y región marcada
 } contenga { $symbols }, sin repetir.
 # “1 to 9”, kept on one line.
-symbols-digits = las cifras del 1 al { $last }
-symbols-and-letter = las cifras del 1 al 9 y la letra { $last }
-symbols-and-letters = las cifras del 1 al 9 y las letras de la { $first } a la { $last }
-symbols-and-two-letters = las cifras del 1 al 9 y las letras { $first } y { $last }
+symbols-digits = las cifras del 1 al { $last }
+symbols-and-letter = las cifras del 1 al 9 y la letra { $last }
+symbols-and-letters = las cifras del 1 al 9 y las letras de la { $first } a la { $last }
+symbols-and-two-letters = las cifras del 1 al 9 y las letras { $first } y { $last }
 boxes-have = Los bloques tienen { $high } y { $wide }.
 rows-counted = { $n ->
     [one] una fila
@@ -121,8 +121,8 @@ puzzles-counted = { $n ->
 
 ## Hints
 
-hints-note = Hay tres pistas para cada pasatiempo, sobre el primer punto difícil. Cada una revela más que la anterior, y la siguiente nunca queda a la vista. Las casillas se nombran por su fila y su columna: r5c2 está en la fila 5, columna 2.
-hints-note-sheet = Hay tres pistas para cada pasatiempo, sobre el primer punto difícil. Cada una revela más que la anterior: tape las de abajo con una hoja de papel. Las casillas se nombran por su fila y su columna: r5c2 está en la fila 5, columna 2.
+hints-note = Hay tres pistas para cada pasatiempo, sobre el primer punto difícil. Cada una revela más que la anterior, y la siguiente nunca queda a la vista. Las casillas se nombran por su fila y su columna: r5c2 está en la fila 5, columna 2.
+hints-note-sheet = Hay tres pistas para cada pasatiempo, sobre el primer punto difícil. Cada una revela más que la anterior: tape las de abajo con una hoja de papel. Las casillas se nombran por su fila y su columna: r5c2 está en la fila 5, columna 2.
 hints-note-text = Hay tres pistas para cada pasatiempo, sobre el primer punto difícil. Cada una revela más que la anterior. Abra solo la que quiera.
 hint-level-1 = Dónde mirar
 hint-level-2 = Qué buscar

@@ -753,9 +753,9 @@ square-block-sentence = En { $n ->
     [one] el cuadrado de sumas
    *[other] cada cuadrado de sumas
 } hay líneas que suman lo mismo: { $lines }; las cifras pueden repetirse.
-square-block-lines-magic = con una estrella, las filas, las columnas y las diagonales
-square-block-lines-rows = con barras horizontales, las filas
-square-block-lines-columns = con barras verticales, las columnas
+square-block-lines-magic = filas, columnas y diagonales con una estrella
+square-block-lines-rows = filas con barras horizontales
+square-block-lines-columns = columnas con barras verticales
 square-block-spoken-magic = Cuadrado mágico: { $cells }
 square-block-spoken-rows = Cuadrado de filas iguales: { $cells }
 square-block-spoken-columns = Cuadrado de columnas iguales: { $cells }

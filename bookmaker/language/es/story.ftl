@@ -142,7 +142,10 @@ held-first = { $house } contiene { $digits }
 held-next = { $house } añade { $digits }
 held-first-others = otras casillas a la vista contienen { $digits }
 held-next-others = otras casillas a la vista añaden { $digits }
-held-struck = { $steps } ha eliminado { $digits }
+held-struck = { COUNT($digits) ->
+    [one] el { $digits } se descarta por
+   *[other] { $digits } se descartan por
+} { $steps }
 held-marked = su marca descarta { $digits }
 
 fixes = { $count ->
@@ -195,7 +198,7 @@ aim-naked-single = El objetivo es { $cell }, que será { $digit } en cuanto { CO
 ## Eliminations
 
 names = Busque { $technique }.
-    .b = Ahora toca { $technique }.
+    .b = Es el turno de { $technique }.
     .c = Esto pide { $technique }.
 same-holds = Lo mismo vale para { $mark }, así que { $gone }.
 by-symmetry = Por simetría, { $gone }.
