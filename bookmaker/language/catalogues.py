@@ -19,7 +19,7 @@ from fluent.runtime import FluentBundle, FluentResource
 from fluent.runtime.types import FluentType
 from fluent.syntax.ast import BaseNode, Message, VariableReference
 
-LOCALES = {"en": "en-GB", "en-US": "en-US", "fr": "fr-FR", "it": "it-IT"}
+LOCALES = {"en": "en-GB", "en-US": "en-US", "fr": "fr-FR", "it": "it-IT", "nl": "nl-NL"}
 """The languages there are, each with the locale whose plural rules and dates it follows. One with a country has its
 folder over that of the language without it: only what differs."""
 
