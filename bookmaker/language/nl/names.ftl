@@ -448,7 +448,7 @@ mark-open-cage-lettered = de groep kooien { $letter }
 ## Techniques: plainly, one of them, several ($count in words)
 
 technique-last-cell = laatste lege vakje
-    .one = een laatste lege vakje
+    .one = een laatste leeg vakje
     .many = { $count } laatste lege vakjes
 technique-hidden-single = verborgen single
     .one = een verborgen single
