@@ -63,17 +63,17 @@ taken = { $digits } in { $cells }
 
 ## What a mark allows
 
-bounds-least = { $cell } niet lager dan { $low }
-bounds-most = { $cell } niet hoger dan { $high }
-bounds-both = { $cell } { $low } t/m { $high }
-bounds-only = { $cell } alleen { $low }
+bounds-least = ten minste { $low } in { $cell }
+bounds-most = ten hoogste { $high } in { $cell }
+bounds-both = { $low } t/m { $high } in { $cell }
+bounds-only = { $low } in { $cell }
 claim-bounds = { $mark } { $many ->
-    [yes] laten
-   *[no] laat
-} maar weinig ruimte: { $bounds }, dus { $gone }.
+    [yes] eisen
+   *[no] eist
+} { $bounds }, dus { $gone }.
 claim-bounds--thermometer = { $mark } moet bij elke stap stijgen, dus { $gone }.
 claim-bounds--resting-thermometer = { $mark } mag niet dalen, dus { $gone }.
-claim-bounds--diagonal-sum = { $mark } vraagt, wat er ook in de andere vakjes staat: { $bounds }, dus { $gone }.
+claim-bounds--diagonal-sum = { $mark } eist { $bounds }, wat er ook in de andere vakjes staat, dus { $gone }.
 claim-enclosed = { $mark } heeft alle cijfers tussen die van de twee uiteinden, dus { $gone }.
 claim-enclosed-ends = { $mark } heeft ruimte nodig tussen de cijfers van de twee uiteinden, dus { $gone }.
 claim-only-digits = { $mark } staat alleen { $digits } toe, dus { $gone }.

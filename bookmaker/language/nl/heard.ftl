@@ -63,7 +63,7 @@ accessibility = Elk diagram is een afbeelding en een tabel met koppen voor rijen
 
 ## The edition for braille displays
 
-braille-legend = Regels hebben ten hoogste { $cells } tekens, die elk één cel van computerbraille beslaan. Een regel die doorloopt, springt in. In een diagram is elk teken een vakje, met een punt voor een leeg vakje{ $boxes ->
+braille-legend = Elke tekstregel heeft ten hoogste { $cells } tekens, die elk één cel in computerbraille beslaan. Een tekstregel die doorloopt, springt in. In een diagram is elk teken een vakje, met een punt voor een leeg vakje{ $boxes ->
     [yes] ; tussen de blokken staan spaties
    *[no] {""}
 }. r is een rij, k een kolom: r2 k3 is het vakje in rij 2, kolom 3, en r2 k3-5 zijn de drie vakjes van daar tot en met kolom 5.
