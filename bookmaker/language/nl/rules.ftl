@@ -804,12 +804,12 @@ sum-marks-sentence-both = { $five ->
 }.
 sum-marks-sentence-none = Twee vakjes met een gemeenschappelijke zijde zijn samen nooit 5 of 10.
 sum-marks-spoken-five = { $n ->
-    [1] Letter V
-   *[other] Letters V
+    [1] Teken V
+   *[other] Tekens V
 } { $where }
 sum-marks-spoken-ten = { $n ->
-    [1] Letter X
-   *[other] Letters X
+    [1] Teken X
+   *[other] Tekens X
 } { $where }
 sum-marks-primer = Als bij Romeinse cijfers is V 5 en X 10: de twee cijfers naast de letter zijn dat samen. Een V verbindt 1 en 4 of 2 en 3, dus niets boven 4 grenst eraan; een 5 grenst nooit aan een X, want dan was er een tweede 5 naast nodig. Staan alle tekens erin, dan is een grens zonder letter ook een aanwijzing: de cijfers zijn samen geen van beide.
 
