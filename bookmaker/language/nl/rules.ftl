@@ -17,7 +17,7 @@ arithmetic-cage-sentence-signs = Het getal in de hoek van { $n ->
    *[none] {""}
 }{ $larger ->
     [differ] ; de cijfers zijn er verschillend
-    [repeat] ; cijfers mogen er vaker voorkomen
+    [repeat] ; cijfers mogen zich herhalen
    *[no] {""}
 }.
 arithmetic-cage-sentence-unsigned = Het getal in de hoek van { $n ->
@@ -28,7 +28,7 @@ arithmetic-cage-sentence-unsigned = Het getal in de hoek van { $n ->
    *[larger] de som of het product van de cijfers erin
 }{ $larger ->
     [differ] ; de cijfers zijn er verschillend
-    [repeat] ; cijfers mogen er vaker voorkomen
+    [repeat] ; cijfers mogen zich herhalen
    *[no] {""}
 }.
 arithmetic-cage-spoken = Rekenkooi met { $sort ->
@@ -42,10 +42,10 @@ arithmetic-cage-primer = Het teken in de hoek van een rekenkooi zegt wat de cijf
 
 ## Arrows
 
-arrow-sentence = De cijfers langs { $n ->
+arrow-sentence = De som van de cijfers langs { $n ->
     [1] de pijl
    *[other] elke pijl
-} vormen samen het cijfer in de cirkel.
+} is het cijfer in de cirkel.
 arrow-sentence-ovals = De som van de cijfers langs { $n ->
     [1] de pijl
    *[other] elke pijl
@@ -69,11 +69,11 @@ arrow-primer--lines = De cijfers langs de schacht van een pijl, van naast de cir
 ## Barred sums
 
 barred-sums-sentence = { $touching ->
-    [corners] Twee vakjes die elkaar met een zijde of een hoek raken, zijn samen nooit { $sums }.
-   *[sides] Twee vakjes met een gemeenschappelijke zijde zijn samen nooit { $sums }.
+    [corners] De som van twee vakjes die elkaar met een zijde of een hoek raken, is nooit { $sums }.
+   *[sides] De som van twee vakjes met een gemeenschappelijke zijde is nooit { $sums }.
 }
-barred-sums-primer = Twee vakjes met een gemeenschappelijke zijde zijn samen nooit een van de getallen die de regel noemt. Is 10 verboden, dan staat er geen 6 naast een 4 en geen 9 naast een 1: elk cijfer sluit bij elk getal één cijfer in de buurvakjes uit, en de helft van een even getal is vrij. Liggen alle plaatsen voor een cijfer in een rij of blok naast één vakje, dan kan de partner van dat cijfer daar niet staan.
-barred-sums-primer--lines = Twee vakjes met een gemeenschappelijke zijde zijn samen nooit een van de getallen die de regel noemt. Is 10 verboden, dan staat er geen 6 naast een 4 en geen 9 naast een 1: elk cijfer sluit bij elk getal één cijfer in de buurvakjes uit, en de helft van een even getal is vrij. Liggen alle plaatsen voor een cijfer in een rij naast één vakje, dan kan de partner van dat cijfer daar niet staan.
+barred-sums-primer = De som van twee vakjes met een gemeenschappelijke zijde is nooit een van de getallen die de regel noemt. Is 10 verboden, dan staat er geen 6 naast een 4 en geen 9 naast een 1: elk cijfer sluit bij elk getal één cijfer in de buurvakjes uit, en de helft van een even getal is vrij. Liggen alle plaatsen voor een cijfer in een rij of blok naast één vakje, dan kan de partner van dat cijfer daar niet staan.
+barred-sums-primer--lines = De som van twee vakjes met een gemeenschappelijke zijde is nooit een van de getallen die de regel noemt. Is 10 verboden, dan staat er geen 6 naast een 4 en geen 9 naast een 1: elk cijfer sluit bij elk getal één cijfer in de buurvakjes uit, en de helft van een even getal is vrij. Liggen alle plaatsen voor een cijfer in een rij naast één vakje, dan kan de partner van dat cijfer daar niet staan.
 
 ## Border values
 
@@ -88,11 +88,11 @@ border-values-sentence = { $n ->
 border-values-sentence-all = { $n ->
     [1] Het getal
    *[other] Elk getal
-} op een grens is { $results } van de twee cijfers ernaast; buurvakjes zonder getal { $never }.
-border-values-never-sum = hebben nooit som { $numbers }
-border-values-never-difference = hebben nooit verschil { $numbers }
-border-values-never-product = hebben nooit product { $numbers }
-border-values-never-quotient = hebben nooit quotiënt { $numbers }
+} op een grens is { $results } van de twee cijfers ernaast; buurvakjes zonder getal hebben nooit { $never }.
+border-values-never-sum = som { $numbers }
+border-values-never-difference = verschil { $numbers }
+border-values-never-product = product { $numbers }
+border-values-never-quotient = quotiënt { $numbers }
 border-values-spoken-sum = { $n ->
     [1] Som { $number }
    *[other] Sommen { $number }
@@ -113,7 +113,7 @@ border-values-primer = Een getal in een hokje op een grens zegt wat de twee cijf
 
 ## Bounded lines
 
-bounded-line-sentence = Alle cijfers langs { $n ->
+bounded-line-sentence = Alle andere cijfers langs { $n ->
     [1] de begrensde lijn
    *[other] elke begrensde lijn
 } liggen strikt tussen de twee cijfers met haken aan de uiteinden.
@@ -126,25 +126,25 @@ bounded-line-primer--lines = De cijfers op de lijn liggen tussen de twee cijfers
 cage-sentence-totals = In { $n ->
     [1] de kooi
    *[other] elke kooi
-} zijn de cijfers verschillend en vormen ze samen het totaal in de hoek.
+} zijn de cijfers verschillend en is hun som het totaal in de hoek.
 cage-sentence-some = In { $n ->
     [1] de kooi
    *[other] elke kooi
-} zijn de cijfers verschillend en vormen ze samen het totaal in de hoek, als dat er staat.
+} zijn de cijfers verschillend en is hun som het totaal in de hoek, als dat er staat.
 cage-sentence-none = In { $n ->
     [1] de kooi
    *[other] elke kooi
 } zijn de cijfers verschillend.
-cage-sentence-repeats = De cijfers in { $n ->
+cage-sentence-repeats = De som van de cijfers in { $n ->
     [1] de kooi
    *[other] elke kooi
-} vormen samen het totaal in de hoek; ze mogen er vaker voorkomen.
+} is het totaal in de hoek; cijfers mogen zich herhalen.
 cage-spoken = { $total ->
     [none] Kooi zonder totaal: { $cells }
    *[other] Kooi met { $total }: { $cells }
 }
-cage-primer = Een kooi is met streepjes omlijnd. De cijfers erin zijn verschillend, ook als de kooi door meer blokken loopt, en samen vormen ze het kleine totaal in de hoek. Sommige totalen laten geen keus: twee vakjes met 3 bevatten 1 en 2, drie met 24 bevatten 7, 8 en 9. In een diagram van 9×9 is elke rij, elke kolom en elk blok samen 45: bedekken kooien alle vakjes van een blok op één na, trek ze dan van 45 af.
-cage-primer--lines = Een kooi is met streepjes omlijnd. De cijfers erin zijn verschillend en vormen samen het kleine totaal in de hoek. Sommige totalen laten geen keus: twee vakjes met 3 bevatten 1 en 2, drie met 24 bevatten 7, 8 en 9. In een diagram van 9×9 is elke rij en elke kolom samen 45: bedekken kooien alle vakjes van een rij op één na, trek ze dan van 45 af.
+cage-primer = Een kooi is met streepjes omlijnd. De cijfers erin zijn verschillend, ook als de kooi door meer blokken loopt, en hun som is het kleine totaal in de hoek. Sommige totalen laten geen keus: twee vakjes met 3 bevatten 1 en 2, drie met 24 bevatten 7, 8 en 9. In een diagram van 9×9 is elke rij, elke kolom en elk blok samen 45: bedekken kooien alle vakjes van een blok op één na, trek ze dan van 45 af.
+cage-primer--lines = Een kooi is met streepjes omlijnd. De cijfers erin zijn verschillend en hun som is het kleine totaal in de hoek. Sommige totalen laten geen keus: twee vakjes met 3 bevatten 1 en 2, drie met 24 bevatten 7, 8 en 9. In een diagram van 9×9 is elke rij en elke kolom samen 45: bedekken kooien alle vakjes van een rij op één na, trek ze dan van 45 af.
 
 ## Clones
 
@@ -223,7 +223,7 @@ diagonals-primer--lines = Een gemarkeerde diagonaal werkt als een extra rij of k
 difference-line-sentence = Langs { $n ->
     [1] de verschillijn
    *[other] elke verschillijn
-} schelen opeenvolgende cijfers minstens { $least }.
+} schelen aangrenzende cijfers minstens { $least }.
 difference-line-spoken = Verschillijn: { $line }
 difference-line-primer = Elke stap langs een zaagtandlijn is een sprong van minstens het genoemde verschil, meestal 5. In een diagram van 9×9 wisselen met 5 lage en hoge cijfers elkaar af: 5 zelf staat er nooit op, 4 alleen naast 9 en 6 alleen naast 1. Een 4 of 6 staat dus aan een uiteinde, of tussen twee vakjes die gelijk mogen zijn.
 
@@ -287,7 +287,7 @@ equal-part-line-primer = De grenzen van de blokken delen een deelsomlijn in stuk
 even-step-line-sentence = Langs { $n ->
     [1] de staplijn
    *[other] elke staplijn
-} schelen opeenvolgende cijfers { $step ->
+} schelen aangrenzende cijfers { $step ->
     [none] steeds evenveel; { $n ->
         [1] hoeveel, moet je zelf vinden
        *[other] hoeveel, moet je per lijn zelf vinden
@@ -306,8 +306,8 @@ extra-region-sentence = { $full ->
        *[other] Elk grijs gebied bevat elk cijfer één keer
     }
    *[no] { $n ->
-        [1] In het grijze gebied komt geen cijfer vaker voor dan één keer
-       *[other] In elk grijs gebied komt geen cijfer vaker voor dan één keer
+        [1] In het grijze gebied komt geen cijfer vaker dan één keer voor
+       *[other] In elk grijs gebied komt geen cijfer vaker dan één keer voor
     }
 }{ $pieces ->
     [yes] { $n ->
@@ -329,14 +329,14 @@ first-seen-sentence = { $n ->
     [1] Het cijfer
    *[other] Elk cijfer
 } buiten het diagram, naast { $seen ->
-    [0] kleine vierkantjes, staat in een van evenveel eerste vakjes
+    [0] kleine vierkantjes, staat in een van de eerste zoveel vakjes
     [1] één klein vierkantje, staat in het eerste vakje
    *[other] { $number } kleine vierkantjes, staat in een van de eerste { $number } vakjes
 } van zijn { $line ->
     [row] rij
     [column] kolom
    *[both] rij of kolom
-}, van die kant af.
+} vanaf die kant.
 first-seen-spoken = { $n ->
     [1] Kopcijfer
    *[other] Kopcijfers
@@ -345,8 +345,8 @@ first-seen-side = { $n ->
     [1] { $side }, naast één klein vierkantje
    *[other] { $side }, naast { $number } kleine vierkantjes
 }
-first-seen-primer = Een cijfer buiten een rij of kolom staat, van die kant af, in een van de eerste vakjes: zoveel als er kleine vierkantjes naast staan. Staan er meer cijfers bij elkaar, dan geldt dat voor alle, in willekeurige volgorde. In een diagram van 9×9 plaatsen drie vierkantjes het cijfer in drie vakjes van het dichtstbijzijnde blok; streep het dus weg in de rest van de rij en van het blok.
-first-seen-primer--lines = Een cijfer buiten een rij of kolom staat, van die kant af, in een van de eerste vakjes: zoveel als er kleine vierkantjes naast staan. Staan er meer cijfers bij elkaar, dan geldt dat voor alle, in willekeurige volgorde.
+first-seen-primer = Een cijfer buiten een rij of kolom staat, vanaf die kant, in een van de eerste vakjes: zoveel als er kleine vierkantjes naast staan. Staan er meer cijfers bij elkaar, dan geldt dat voor alle, in willekeurige volgorde. In een diagram van 9×9 plaatsen drie vierkantjes het cijfer in drie vakjes van het dichtstbijzijnde blok; streep het dus weg in de rest van de rij en van het blok.
+first-seen-primer--lines = Een cijfer buiten een rij of kolom staat, vanaf die kant, in een van de eerste vakjes: zoveel als er kleine vierkantjes naast staan. Staan er meer cijfers bij elkaar, dan geldt dat voor alle, in willekeurige volgorde.
 
 ## Fortress cells
 
@@ -364,7 +364,7 @@ frame-product-sentence = { $n ->
     [column] de eerste { $number } cijfers van zijn kolom
     [unlike] de eerste { $number } cijfers van zijn rij of de eerste { $other } van zijn kolom
    *[both] de eerste { $number } cijfers van zijn rij of kolom
-}, van die kant af.
+} vanaf die kant.
 frame-product-spoken = { $n ->
     [1] Randproduct
    *[other] Randproducten
@@ -382,7 +382,7 @@ frame-sum-sentence = { $n ->
     [column] de eerste { $number } cijfers van zijn kolom
     [unlike] de eerste { $number } cijfers van zijn rij of de eerste { $other } van zijn kolom
    *[both] de eerste { $number } cijfers van zijn rij of kolom
-}, van die kant af.
+} vanaf die kant.
 frame-sum-spoken = { $n ->
     [1] Randsom
    *[other] Randsommen
@@ -395,7 +395,7 @@ frame-sum-primer--lines = Het getal buiten een rij of kolom is de som van de dic
 hinge-line-sentence = Op { $n ->
     [1] de scharnierlijn
    *[other] elke scharnierlijn
-} hebben elke twee vakjes op gelijke afstand van het midden dezelfde som{ $middles ->
+} heeft elk tweetal vakjes op gelijke afstand van het midden dezelfde som{ $middles ->
     [all] , en die som is het cijfer in het midden
     [some] , en die som is het cijfer in het middelste vakje, als dat er is
    *[none] {""}
@@ -487,7 +487,7 @@ numbered-room-sentence = { $n ->
     [row] rij
     [column] kolom
    *[both] rij of kolom
-}, van die kant af; n is het cijfer in het eerste vakje daar.
+} vanaf die kant; n is het cijfer in het eerste vakje daar.
 numbered-room-spoken = { $n ->
     [1] Genummerde kamer
    *[other] Genummerde kamers
@@ -526,7 +526,7 @@ open-cage-primer = De cijfers in een open kooi zijn verschillend, maar hun som s
 palindrome-sentence = De cijfers langs { $n ->
     [1] het palindroom
    *[other] elk palindroom
-} zijn van beide kanten gelezen gelijk.
+} lees je van beide kanten hetzelfde.
 palindrome-spoken = Palindroom: { $line }
 palindrome-primer = Een palindroom lees je van beide kanten hetzelfde: het eerste en het laatste vakje zijn gelijk, het tweede en het op een na laatste ook, en een middelste vakje is vrij. Wat in een van zo’n paar is uitgesloten, is ook in het andere uitgesloten; elk paar werkt dus in twee rijen, twee kolommen en twee blokken tegelijk.
 palindrome-primer--lines = Een palindroom lees je van beide kanten hetzelfde: het eerste en het laatste vakje zijn gelijk, het tweede en het op een na laatste ook, en een middelste vakje is vrij. Wat in een van zo’n paar is uitgesloten, is ook in het andere uitgesloten; elk paar werkt dus in twee rijen en twee kolommen tegelijk.
@@ -578,7 +578,7 @@ parity-run-sentence = { $n ->
     [row] rij
     [column] kolom
    *[both] rij of kolom
-}, van die kant af, allemaal even of allemaal oneven zijn voordat dat wisselt.
+}, vanaf die kant, allemaal even of allemaal oneven zijn voordat dat wisselt.
 parity-run-spoken = { $n ->
     [1] Even-onevenreeks
    *[other] Even-onevenreeksen
@@ -635,7 +635,7 @@ quadruple-sentence = { $several ->
     [yes] De cijfers in { $n ->
         [1] de ring
        *[other] elke ring
-    } staan in de vier vakjes eromheen
+    } staan alle ergens in de vier vakjes eromheen
    *[no] Het cijfer in { $n ->
         [1] de ring
        *[other] elke ring
@@ -659,29 +659,29 @@ resting-thermometer-primer--lines = Een rustende thermometer is getekend als een
 
 ## Rising or falling
 
-rise-or-fall-sentence-none = Van geen enkele kant zijn de eerste { $number } cijfers van een rij of kolom allemaal stijgend of allemaal dalend.
-rise-or-fall-sentence-rise = Waar { $number } balkjes buiten het diagram er naartoe groeien, stijgen de eerste { $number } cijfers van die { $line ->
+rise-or-fall-sentence-none = Vanaf geen enkele kant zijn de eerste { $number } cijfers van een rij of kolom steeds stijgend of steeds dalend.
+rise-or-fall-sentence-rise = Waar { $number } balkjes aan de rand naar het diagram toe groeien, stijgen de eerste { $number } cijfers van die { $line ->
     [row] rij
     [column] kolom
    *[both] rij of kolom
-}, van die kant af{ $all ->
-    [yes] ; van een kant zonder balkjes zijn de eerste { $number } cijfers van een rij of kolom niet allemaal stijgend en niet allemaal dalend
+} vanaf die kant{ $all ->
+    [yes] ; vanaf een kant zonder balkjes zijn de eerste { $number } cijfers van een rij of kolom niet steeds stijgend en niet steeds dalend
    *[no] {""}
 }.
-rise-or-fall-sentence-fall = Waar { $number } balkjes buiten het diagram er naartoe krimpen, dalen de eerste { $number } cijfers van die { $line ->
+rise-or-fall-sentence-fall = Waar { $number } balkjes aan de rand naar het diagram toe krimpen, dalen de eerste { $number } cijfers van die { $line ->
     [row] rij
     [column] kolom
    *[both] rij of kolom
-}, van die kant af{ $all ->
-    [yes] ; van een kant zonder balkjes zijn de eerste { $number } cijfers van een rij of kolom niet allemaal stijgend en niet allemaal dalend
+} vanaf die kant{ $all ->
+    [yes] ; vanaf een kant zonder balkjes zijn de eerste { $number } cijfers van een rij of kolom niet steeds stijgend en niet steeds dalend
    *[no] {""}
 }.
-rise-or-fall-sentence-both = Waar { $number } balkjes buiten het diagram er naartoe groeien, stijgen de eerste { $number } cijfers van die { $line ->
+rise-or-fall-sentence-both = Waar { $number } balkjes aan de rand naar het diagram toe groeien, stijgen de eerste { $number } cijfers van die { $line ->
     [row] rij
     [column] kolom
    *[both] rij of kolom
-}, van die kant af; waar ze krimpen, dalen die{ $all ->
-    [yes] ; van een kant zonder balkjes zijn de eerste { $number } cijfers van een rij of kolom niet allemaal stijgend en niet allemaal dalend
+} vanaf die kant; waar ze krimpen, dalen de cijfers{ $all ->
+    [yes] ; vanaf een kant zonder balkjes zijn de eerste { $number } cijfers van een rij of kolom niet steeds stijgend en niet steeds dalend
    *[no] {""}
 }.
 rise-or-fall-spoken = { $n ->
@@ -690,7 +690,7 @@ rise-or-fall-spoken = { $n ->
 } { $side }: { $clues }
 rise-or-fall-rises = stijgende balkjes
 rise-or-fall-falls = dalende balkjes
-rise-or-fall-primer = Groeien de balkjes naar het diagram toe, dan stijgen de drie dichtstbijzijnde cijfers van die kant af; krimpen ze, dan dalen ze. Hoe hoger het cijfer, hoe langer het balkje. Van drie stijgende cijfers is in een diagram van 9×9 het eerste hoogstens 7 en het laatste minstens 3; twee stijgingen vanuit hetzelfde hoekvakje drukken het samen omlaag. Staan alle balkjes erin, dan is er aan een kant zonder balkjes een keerpunt: het middelste van de drie cijfers is het grootste of het kleinste.
+rise-or-fall-primer = Groeien de balkjes naar het diagram toe, dan stijgen de drie dichtstbijzijnde cijfers vanaf die kant; krimpen ze, dan dalen ze. Hoe hoger het cijfer, hoe langer het balkje. Van drie stijgende cijfers is in een diagram van 9×9 het eerste hoogstens 7 en het laatste minstens 3; twee stijgingen vanuit hetzelfde hoekvakje drukken het samen omlaag. Staan alle balkjes erin, dan is er aan een kant zonder balkjes een keerpunt: het middelste van de drie cijfers is het grootste of het kleinste.
 
 ## Rising runs
 
@@ -701,7 +701,7 @@ rising-run-sentence = { $n ->
     [row] rij
     [column] kolom
    *[both] rij of kolom
-} van die kant af stijgen voordat er een daalt; het eerste telt mee.
+} vanaf die kant stijgen voordat er een daalt; het eerste telt mee.
 rising-run-spoken = { $n ->
     [1] Stijgende reeks
    *[other] Stijgende reeksen
@@ -742,7 +742,7 @@ skyscraper-sentence = { $n ->
     [row] rij
     [column] kolom
    *[both] rij of kolom
-} van die kant af te zien zijn; een hoger cijfer verbergt elk lager cijfer erachter.
+} vanaf die kant te zien zijn; een hoger cijfer verbergt elk lager cijfer erachter.
 skyscraper-spoken = { $n ->
     [1] Wolkenkrabbergetal
    *[other] Wolkenkrabbergetallen
@@ -802,7 +802,7 @@ sum-marks-sentence-both = { $five ->
     [yes] ; buurvakjes zonder teken zijn samen geen 5 en geen 10
    *[no] {""}
 }.
-sum-marks-sentence-none = Twee vakjes met een gemeenschappelijke zijde zijn samen nooit 5 of 10.
+sum-marks-sentence-none = De som van twee vakjes met een gemeenschappelijke zijde is nooit 5 of 10.
 sum-marks-spoken-five = { $n ->
     [1] Teken V
    *[other] Tekens V
@@ -838,7 +838,7 @@ x-sum-sentence = { $n ->
     [row] rij
     [column] kolom
    *[both] rij of kolom
-}, van die kant af; X is het eerste daarvan.
+} vanaf die kant; X is het eerste daarvan.
 x-sum-spoken = { $n ->
     [1] X-som
    *[other] X-sommen

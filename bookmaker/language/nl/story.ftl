@@ -126,7 +126,10 @@ held-first = { $house } heeft { $digits }
 held-next = { $house } voegt { $digits } toe
 held-first-others = andere vakjes in zicht hebben { $digits }
 held-next-others = andere vakjes in zicht voegen { $digits } toe
-held-struck = { $steps } schakelde { $digits } uit
+held-struck = door { $steps } { COUNT($digits) ->
+    [one] verviel
+   *[other] vervielen
+} { $digits }
 held-marked = de markering sluit { $digits } uit
 
 fixes = { $marks } { $many ->
@@ -189,13 +192,13 @@ by-symmetry = De symmetrie geeft: { $gone }.
 by-symmetry-places = De symmetrie geeft: { $cell } wordt { $digit }.
 by-symmetry-opens = De symmetrie geeft: { $gone }, en { $cell } wordt { $digit }.
     .b = Het spiegelbeeld gaat net zo: { $gone }, en { $cell } wordt { $digit }.
-follow-end = Nu volgen { $number } wat-alsen, die { $house } elk zonder plaats voor { $digit } laten.
-follow-mark = Nu volgen { $number } wat-alsen, die alle stuklopen op { $mark }.
-follow-kind = Nu volgen { $number } wat-alsen, die elk stuklopen op { $marks }.
-follow-tried-digit = Nu volgen { $number } wat-alsen, alle over { $tried-digit }.
-follow-tried-cell = Nu volgen { $number } wat-alsen, alle over { $tried-cell }.
-follow-tried-house = Nu volgen { $number } wat-alsen, alle in { $tried-house }.
-follow = Nu volgen { $number } wat-alsen.
+follow-end = Nu volgen { $number } wat-alsvragen, die { $house } elk zonder plaats voor { $digit } laten.
+follow-mark = Nu volgen { $number } wat-alsvragen, die alle stuklopen op { $mark }.
+follow-kind = Nu volgen { $number } wat-alsvragen, die elk stuklopen op { $marks }.
+follow-tried-digit = Nu volgen { $number } wat-alsvragen, alle over { $tried-digit }.
+follow-tried-cell = Nu volgen { $number } wat-alsvragen, alle over { $tried-cell }.
+follow-tried-house = Nu volgen { $number } wat-alsvragen, alle in { $tried-house }.
+follow = Nu volgen { $number } wat-alsvragen.
 more-alike = Op dezelfde manier { $count ->
     [1] laat nog één stap zien
    *[other] laten nog { $number } stappen zien
