@@ -89,7 +89,7 @@ claim-only-in--quadruple = { $mark } vraagt om { $digits } en heeft daarvoor all
     [one] { OR($cells) }
    *[other] { $cells }
 }, dus { $gone }.
-claim-no-partner = { $mark } sluit { $gone-digits } uit in { $cell }: er bleef niets over voor { $beyond }.
+claim-no-partner = { $mark } sluit { $gone-digits } uit in { $cell }: anders bleef er niets over voor { $beyond }.
 claim-beside = { $mark } en de { $known } in { $beside } sluiten { $gone-digits } uit in { $cell }.
 claim-beside--non-consecutive = De { $known } in { $beside } houdt het cijfer erboven en het cijfer eronder weg uit de vakjes ernaast, dus { $gone }.
     .b = Naast de { $known } in { $beside } staat geen cijfer dat één hoger of één lager is, dus { $gone }.

@@ -85,8 +85,8 @@ opens-hidden-single = Daardoor is { $cell } de enige plaats voor { $digit } in {
     .d = Dus staat de { $digit } van { $house } in { $cell }.
 
 run-starts = Begin met de { $digit }: { $cells }.
-run-completes = De { $digit } komt nog { $count } keer voor, in { $cells }.
-    .b = Nog { $count } keer { $digit } is over, voor { $cells }.
+run-completes = De laatste plaatsen voor { $digit } zijn { $cells }.
+    .b = Nog { $count } keer { $digit }, in { $cells }: daarmee is dat cijfer klaar.
     .c = De { $digit } is klaar met { $cells }.
 run-chained = De ene { $digit } leidt naar de volgende: { $cells }.
     .b = Elke { $digit } volgt uit de vorige: { $cells }.
@@ -105,11 +105,11 @@ band-right = rechter blokkenkolom
 fills = { $house } raakt vol met { $placed }.
     .b = { $house } is klaar met { $placed }.
 
-with-image-last-cell = Het laatste vakje van { $house }, { $cell }, wordt { $digit }, en door de symmetrie wordt { $image } { $other }.
+with-image-last-cell = Het laatste vakje van { $house }, { $cell }, wordt { $digit }, en door de symmetrie komt { $other } in { $image }.
 with-image-naked-single = Voor { $cell } blijft alleen { $digit } over, en door de symmetrie { $other } voor { $image }.
 with-image-hidden-single = In { $house } kan { $digit } alleen in { $cell }, en door de symmetrie komt { $other } in { $image }.
-run-with-images = De { $digit } komt { $count } keer voor, in { $cells }, en door de symmetrie komt { $other } in { $images }.
-run-with-images-alike = De { $digit } komt { $count } keer voor, in { $cells }, en door de symmetrie even vaak in { $images }.
+run-with-images = De { $digit } komt in { $cells }, en door de symmetrie komt { $other } in { $images }.
+run-with-images-alike = De { $digit } komt in { $cells }, en door de symmetrie ook in { $images }.
 
 starts-here = Begin hier.
 starts-in-house = Begin met de { $digit } van { $house }: de { $digit } in { $lookers } laat alleen { $cell } over.
@@ -169,7 +169,7 @@ crux-few = Nu komt het lastige moment: bij { $filled } ingevulde vakjes { $singl
 }.
 stuck = Bij { $filled } ingevulde vakjes is er geen single meer.
     .b = Bij { $filled } ingevulde vakjes zijn de singles op.
-    .c = Geen single is er meer bij { $filled } ingevulde vakjes.
+    .c = De singles zijn op bij { $filled } ingevulde vakjes.
 stuck-at-start = Er is geen single om mee te beginnen.
 stuck-long = Bij { $filled } ingevulde vakjes is er geen single meer, en heb je { $steps } nodig.
     .b = Bij { $filled } ingevulde vakjes zijn de singles op; om verder te komen heb je { $steps } nodig.
