@@ -44,8 +44,8 @@ true = { $cell } is { $digit }
 
 ## What-ifs
 
-claim-refuted = Stel { $tried }: { $end }, dus { $gone }.
-claim-refuted-later = Stel { $tried }: { $end }, na { $n ->
+claim-refuted = Stel { $tried }, dan geldt: { $end }, dus { $gone }.
+claim-refuted-later = Stel { $tried }, dan geldt: { $end }, na { $n ->
     [1] een ronde
    *[other] { $rounds } rondes
 } van gedwongen stappen. Dus { $gone }.
@@ -80,7 +80,7 @@ claim-only-digits = { $mark } staat alleen { $digits } toe, dus { $gone }.
 claim-only-digits--parity-run = { $mark } vraagt om { OR($digits) } in { $cells }, dus { $gone }.
 claim-only-digits--parity-line = { $mark } heeft { OR($digits) } in { $cells }, dus { $gone }.
 claim-only-digits--low-high-line = { $mark } heeft { OR($digits) } in { $cells }, dus { $gone }.
-claim-only-in = { $mark } houdt { $digits } in { COUNT($digits) ->
+claim-only-in = { $mark } heeft voor { $digits } alleen plaats in { COUNT($digits) ->
     [one] { OR($cells) }
    *[other] { $cells }
 }, dus { $gone }.
@@ -91,7 +91,7 @@ claim-only-in--quadruple = { $mark } vraagt om { $digits } en heeft daarvoor all
 }, dus { $gone }.
 claim-no-partner = { $mark } sluit { $gone-digits } uit in { $cell }: anders bleef er niets over voor { $beyond }.
 claim-beside = { $mark } en de { $known } in { $beside } sluiten { $gone-digits } uit in { $cell }.
-claim-beside--non-consecutive = De { $known } in { $beside } houdt het cijfer erboven en het cijfer eronder weg uit de vakjes ernaast, dus { $gone }.
+claim-beside--non-consecutive = De { $known } in { $beside } houdt het eerstvolgende lagere en hogere cijfer weg uit de vakjes ernaast, dus { $gone }.
     .b = Naast de { $known } in { $beside } staat geen cijfer dat één hoger of één lager is, dus { $gone }.
 claim-beside--no-doubles = Naast de { $known } in { $beside } staat noch de helft, noch het dubbele ervan, dus { $gone }.
 claim-beside--barred-sums = Met de { $known } in { $beside } zou { OR($gone-digits) } in { $cell } een verboden som geven.
@@ -113,7 +113,7 @@ claim-limits-meet = { $mark } komt op ten minste { $least }, en het totaal is te
 claim-limits-meet-from-above = { $mark } komt op ten hoogste { $most }, en het totaal is ten minste { $least }, dus { $gone }.
 claim-limits-meet--arrow = { $mark } heeft ten minste { $least } langs de schacht en ten hoogste { $most } in de cirkel, dus { $gone }.
 claim-limits-meet-from-above--arrow = { $mark } heeft ten hoogste { $most } langs de schacht en ten minste { $least } in de cirkel, dus { $gone }.
-claim-common-sum--square-block = { $mark } moet in elk van de genoemde richtingen dezelfde som { $sums } hebben, dus { $gone }.
+claim-common-sum--square-block = { $mark } moet in elk van zijn lijnen een som van { $sums } hebben, dus { $gone }.
 claim-common-sum--open-cage = { $mark } moet in elke kooi een totaal van { $sums } hebben, dus { $gone }.
 claim-common-sum--hinge-line = { $mark } moet in elk paar een som van { $sums } hebben, dus { $gone }.
 claim-common-sum = { $mark } moet in elk deel een som van { $sums } hebben, dus { $gone }.
@@ -132,7 +132,7 @@ claim-first-digits = { $mark } { COUNT($digits) ->
    *[other] kan alleen met { OR($digits) } beginnen
 }, en wat volgt, moet daarbij passen, dus { $gone }.
 claim-counts-to = { $mark } kan alleen op plaats { OR($places) } staan, en { $first } geeft die plaats aan, dus { $gone }.
-claim-counts-to--pointing = { $mark } kan langs zijn richting alleen { OR($places) } tellen, dus { $gone }.
+claim-counts-to--pointing = { $mark } kan in zijn richting alleen { OR($places) } tellen, dus { $gone }.
 claim-apart = { $mark } heeft { $counts } tussen de korsten, dus { $gone }.
 claim-apart-filled = { $mark } heeft { $counts } tussen de korsten, gevuld met { $fillings }, dus { $gone }.
 apart-cells = { $number } { $n ->
