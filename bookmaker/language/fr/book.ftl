@@ -8,12 +8,15 @@ heading-guide = Mode d’emploi
 heading-text-guide = Mode d’emploi de cette édition
 heading-primer = Les règles, une par une
 heading-hints = Indices
+heading-glossary = Le vocabulaire des indices
+heading-times = Temps
 heading-keys = Solutions
 heading-answer-key = Solutions
 heading-credits = Crédits
 heading-index = Index
 heading-imprint = Mentions légales
 heading-notes = Notes
+heading-latin = Carrés latins
 heading-by-setter = Par auteur
 heading-by-rule = Par règle
 titled = { $title } : { $what }
@@ -30,12 +33,19 @@ band-5 = Sommet
 ## How to read the book
 
 cell-names = Une case se désigne par sa ligne (r, comme rangée) et sa colonne (c) : r5c2 est dans la ligne 5, colonne 2.
-houses-explained = On appelle unité une ligne, une colonne, un bloc ou une région, ou tout autre groupe de cases où aucun chiffre ne se répète.
+houses-explained = On appelle unité une ligne, une colonne{ $areas ->
+    [boxes] , un bloc
+    [regions] , une région
+    [both] , un bloc ou une région
+   *[none] {""}
+}, ou tout autre groupe de cases où aucun chiffre ne se répète.
 guide-ridge = À côté de chaque titre, une crête de cinq pics indique la difficulté de la grille. Elle se remplit depuis la gauche, pic après pic, du niveau { $first } au niveau { $last }. Le nombre qui l’accompagne est la difficulté : le chiffre avant le point compte les pics, le chiffre après le point dit si le pic suivant est proche.
 guide-order-difficulty = Les grilles se suivent par difficulté croissante.
 guide-order-listed = Les grilles se suivent dans l’ordre choisi par l’éditeur.
 guide-order-chapters = Les grilles sont réunies en chapitres, chacun par difficulté croissante.
 guide-rules = Les règles données avec une grille sont complètes et s’appliquent toutes à la fois. Chaque sorte de marque est dessinée une seconde fois à côté de la phrase qui l’explique. Les grilles sont faites pour le crayon : on peut écrire par-dessus toutes les marques.
+# Rules that all puzzles of a chapter share are said where it opens.
+guide-rules-shared = Les règles données avec une grille et à l’ouverture de son chapitre sont complètes et s’appliquent toutes à la fois. Chaque sorte de marque est dessinée une seconde fois à côté de la phrase qui l’explique. Les grilles sont faites pour le crayon : on peut écrire par-dessus toutes les marques.
 guide-proved = Chaque grille a une solution et une seule : une recherche exhaustive l’a vérifié avant l’impression, puis la solution a été confrontée aux règles.
 guide-draft = Ceci est une épreuve : certaines grilles peuvent n’avoir aucune solution, ou en avoir plusieurs.
 guide-hints = Si vous êtes bloqué, consultez les trois indices de la grille, placés avant les solutions : où regarder, que chercher, et l’étape suivante.
@@ -74,6 +84,7 @@ region-at = Région { $number } : { $cells }
 grid-boxes = Classique
 grid-regions = Régions irrégulières
 grid-lines = Carré latin
+latin-with = Carré latin avec { $rules }
 rule-titled = { $title }. { $sentence }
 
 ## Around a puzzle
@@ -105,6 +116,7 @@ index-note = Les nombres renvoient aux numéros des grilles.
 key-on-page = Solution page
 hints-on-page = Indices page
 page = page
+terms-on-page = Les mots qui peuvent être nouveaux sont expliqués page
 steps-counted = { $n ->
     [1] 1 étape
    *[other] { $number } étapes
@@ -114,6 +126,12 @@ puzzles-counted = { $n ->
     [1] une grille
    *[other] { $number } grilles
 }
+
+# On the opening page of a chapter, before rules.
+rules-of-chapter = Pour toutes les grilles de ce chapitre :
+belongs-to = Ce livre appartient à
+begun-on = Commencé le
+finished-on = Terminé le
 
 ## Hints
 

@@ -63,7 +63,10 @@ accessibility = Chaque grille est une image et un tableau dont les lignes et les
 
 ## The edition for braille displays
 
-braille-legend = Les lignes de texte ont au plus { $cells } caractères, dont chacun occupe une cellule en braille informatique. Une ligne de texte qui se poursuit est en retrait. Dans une grille, chaque caractère est une case, un point pour une case vide ; une espace sépare les blocs. r est une ligne (rangée), c une colonne : r2 c3 est la case de la ligne 2, colonne 3, et r2 c3-5 les trois cases de là jusqu’à la colonne 5.
+braille-legend = Les lignes de texte ont au plus { $cells } caractères, dont chacun occupe une cellule en braille informatique. Une ligne de texte qui se poursuit est en retrait. Dans une grille, chaque caractère est une case, un point pour une case vide{ $boxes ->
+    [yes] {" "}; une espace sépare les blocs
+   *[no] {""}
+}. r est une ligne (rangée), c une colonne : r2 c3 est la case de la ligne 2, colonne 3, et r2 c3-5 les trois cases de là jusqu’à la colonne 5.
 # The names of cells begin with r and c in every language.
 short-row = r
 short-column = c

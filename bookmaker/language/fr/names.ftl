@@ -39,6 +39,21 @@ tried = { OR($digits) } en { OR($cells) }
 
 ## Houses
 
+house-any = { $divided ->
+    [none] ligne ou colonne
+    [regions] ligne, colonne ou région
+   *[boxes] ligne, colonne ou bloc
+}
+    .one = { $divided ->
+        [none] une ligne ou une colonne
+        [regions] une ligne, une colonne ou une région
+       *[boxes] une ligne, une colonne ou un bloc
+    }
+    .other = { $divided ->
+        [none] une autre ligne ou une autre colonne
+        [regions] une autre ligne, une autre colonne ou une autre région
+       *[boxes] une autre ligne, une autre colonne ou un autre bloc
+    }
 house-row = la ligne { $number }
     .de = de la ligne { $number }
     .gender = feminine

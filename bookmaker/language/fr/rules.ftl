@@ -820,3 +820,7 @@ x-sum-spoken = { $n ->
    *[other] Sommes X
 } { $side } : { $clues }
 x-sum-primer = Le chiffre le plus proche du nombre, X, dit combien de chiffres additionner, lui compris : 3, 8 et 1 en tête font 12, quelle que soit la suite. Les petites sommes demandent un petit X ; 45 demande 9. Demandez-vous d’abord quel X peut atteindre la somme : dans une grille 9×9, 10 demande 2, 3 ou 4 en tête.
+
+## Latin squares
+
+latin-primer = Dans un carré latin, seules comptent les lignes et les colonnes : chacune contient une fois chaque chiffre, et la grille ne demande rien d’autre. Chaque chiffre figure donc une fois dans chaque ligne, et jamais deux fois dans une même colonne. Quand un chiffre manque dans deux lignes et n’y a de places que dans les deux mêmes colonnes, il ne va nulle part ailleurs dans ces colonnes. Voyez ensuite ce qu’ajoutent les marques.

@@ -12,7 +12,7 @@ table-irregular = Une grille { $size }×{ $size } à régions irrégulières, { 
     [1] avec un chiffre donné
    *[other] avec { $number } chiffres donnés
 }. Ses régions ont les lettres A, B, C et ainsi de suite, dans l’ordre où on les rencontre ligne après ligne.
-table-none = Une grille { $size }×{ $size } sans blocs, { $givens ->
+table-none = Un carré latin { $size }×{ $size } { $givens ->
     [0] sans aucun chiffre donné
     [1] avec un chiffre donné
    *[other] avec { $number } chiffres donnés

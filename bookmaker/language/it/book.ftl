@@ -8,12 +8,15 @@ heading-guide = Come si usa questo libro
 heading-text-guide = Come si usa questa edizione
 heading-primer = Le regole, una per una
 heading-hints = Aiuti
+heading-glossary = Le parole degli aiuti
+heading-times = Tempi
 heading-keys = Soluzioni
 heading-answer-key = Soluzioni
 heading-credits = Crediti
 heading-index = Indice analitico
 heading-imprint = Colophon
 heading-notes = Note
+heading-latin = Quadrati latini
 heading-by-setter = Per autore
 heading-by-rule = Per regola
 titled = { $title }: { $what }
@@ -30,12 +33,19 @@ band-5 = Vetta
 ## How to read the book
 
 cell-names = Le caselle si indicano con riga (r) e colonna (c): r5c2 è nella riga 5, colonna 2.
-houses-explained = Si chiama unità una riga, una colonna, un riquadro o una regione, o qualsiasi altro gruppo di caselle in cui nessuna cifra si ripete.
+houses-explained = Si chiama unità una riga, una colonna{ $areas ->
+    [boxes] , un riquadro
+    [regions] , una regione
+    [both] , un riquadro o una regione
+   *[none] {""}
+} o qualsiasi altro gruppo di caselle in cui nessuna cifra si ripete.
 guide-ridge = Accanto a ogni titolo una cresta di cinque picchi mostra quanto è difficile lo schema. Si riempie da sinistra, picco dopo picco, dal livello { $first } al livello { $last }. Il numero che l’accompagna è la difficoltà: la cifra prima del punto conta i picchi, quella dopo il punto dice se il picco seguente è vicino.
 guide-order-difficulty = Gli schemi sono in ordine di difficoltà crescente.
 guide-order-listed = Gli schemi sono nell’ordine scelto dal curatore.
 guide-order-chapters = Gli schemi sono raccolti in capitoli, ciascuno in ordine di difficoltà crescente.
 guide-rules = Le regole date con uno schema sono complete e valgono tutte insieme. Ogni tipo di segno è ridisegnato accanto alla frase che lo spiega. Gli schemi sono fatti per la matita: si può scrivere sopra tutti i segni.
+# Rules that all puzzles of a chapter share are said where it opens.
+guide-rules-shared = Le regole date con uno schema e all’inizio del suo capitolo sono complete e valgono tutte insieme. Ogni tipo di segno è ridisegnato accanto alla frase che lo spiega. Gli schemi sono fatti per la matita: si può scrivere sopra tutti i segni.
 guide-proved = Ogni schema ha una e una sola soluzione: una ricerca completa lo ha verificato prima della stampa, e poi la soluzione è stata controllata con le regole.
 guide-draft = Questa è una bozza: qualche schema può non avere soluzioni, o averne più d’una.
 guide-hints = Se siete bloccati, consultate i tre aiuti di ogni schema, prima delle soluzioni: dove guardare, che cosa cercare e il passo seguente.
@@ -74,6 +84,7 @@ region-at = Regione { $number }: { $cells }
 grid-boxes = Classico
 grid-regions = Irregolare
 grid-lines = Quadrato latino
+latin-with = Quadrato latino con { $rules }
 rule-titled = { $title }. { $sentence }
 
 ## Around a puzzle
@@ -105,6 +116,7 @@ index-note = I numeri sono quelli degli schemi.
 key-on-page = Soluzione a pagina
 hints-on-page = Aiuti a pagina
 page = pagina
+terms-on-page = Le parole che possono essere nuove sono spiegate a pagina
 steps-counted = { $n ->
     [1] 1 passo
    *[other] { $number } passi
@@ -114,6 +126,12 @@ puzzles-counted = { $n ->
     [1] uno schema
    *[other] { $number } schemi
 }
+
+# On the opening page of a chapter, before rules.
+rules-of-chapter = Per tutti gli schemi di questo capitolo:
+belongs-to = Questo libro appartiene a
+begun-on = Iniziato il
+finished-on = Finito il
 
 ## Hints
 

@@ -63,7 +63,10 @@ accessibility = Ogni griglia è una figura e una tabella con intestazioni di rig
 
 ## The edition for braille displays
 
-braille-legend = Le righe di testo hanno al massimo { $cells } caratteri, ciascuno dei quali occupa una cella del braille informatico. Una riga di testo che continua è rientrata. In una griglia ogni carattere è una casella, con un punto per una casella vuota; tra i riquadri c’è uno spazio. r è una riga, c una colonna: r2 c3 è la casella nella riga 2, colonna 3, e r2 c3-5 le tre caselle da lì fino alla colonna 5.
+braille-legend = Le righe di testo hanno al massimo { $cells } caratteri, ciascuno dei quali occupa una cella del braille informatico. Una riga di testo che continua è rientrata. In una griglia ogni carattere è una casella, con un punto per una casella vuota{ $boxes ->
+    [yes] ; tra i riquadri c’è uno spazio
+   *[no] {""}
+}. r è una riga, c una colonna: r2 c3 è la casella nella riga 2, colonna 3, e r2 c3-5 le tre caselle da lì fino alla colonna 5.
 short-row = r
 short-column = c
 short-row-words = riga righe

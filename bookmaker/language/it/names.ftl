@@ -40,6 +40,21 @@ tried = { OR($digits) } in { OR($cells) }
 
 ## Houses
 
+house-any = { $divided ->
+    [none] riga o colonna
+    [regions] riga, colonna o regione
+   *[boxes] riga, colonna o riquadro
+}
+    .one = { $divided ->
+        [none] una riga o una colonna
+        [regions] una riga, una colonna o una regione
+       *[boxes] una riga, una colonna o un riquadro
+    }
+    .other = { $divided ->
+        [none] un’altra riga o in un’altra colonna
+        [regions] un’altra riga, in un’altra colonna o in un’altra regione
+       *[boxes] un’altra riga, in un’altra colonna o in un altro riquadro
+    }
 house-row = la riga { $number }
     .in = nella riga { $number }
     .di = della riga { $number }

@@ -820,3 +820,7 @@ x-sum-spoken = { $n ->
    *[other] Somme X
 } { $side }: { $clues }
 x-sum-primer = La cifra più vicina al numero, X, dice quante cifre sommare, essa compresa: 3, 8 e 1 davanti fanno 12, qualunque cosa segua. Le somme piccole vogliono una X piccola; 45 vuole 9. Chiedetevi prima quale X può raggiungere la somma: in una griglia 9×9, 10 vuole 2, 3 o 4 davanti.
+
+## Latin squares
+
+latin-primer = In un quadrato latino contano solo righe e colonne: ciascuna contiene ogni cifra una volta, e la griglia non chiede altro. Ogni cifra sta dunque una volta in ogni riga, e mai due volte in una stessa colonna. Quando una cifra manca in due righe e vi ha posto solo nelle stesse due colonne, in quelle colonne non va da nessun’altra parte. Poi guardate che cosa aggiungono i segni.

@@ -12,7 +12,7 @@ table-irregular = Una griglia { $size }×{ $size } a regioni irregolari, { $give
     [1] con una cifra data
    *[other] con { $number } cifre date
 }. Le sue regioni hanno le lettere A, B, C e così via, nell’ordine in cui si incontrano riga per riga.
-table-none = Una griglia { $size }×{ $size } senza riquadri, { $givens ->
+table-none = Un quadrato latino { $size }×{ $size } { $givens ->
     [0] senza cifre date
     [1] con una cifra data
    *[other] con { $number } cifre date
