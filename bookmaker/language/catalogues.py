@@ -26,6 +26,7 @@ LOCALES = {
     "es": "es-ES",
     "fr": "fr-FR",
     "it": "it-IT",
+    "nl": "nl-NL",
     "pl": "pl-PL",
     "uk": "uk-UA",
 }
