@@ -46,6 +46,7 @@ guide-order-chapters = Les grilles sont réunies en chapitres, chacun par diffic
 guide-rules = Les règles données avec une grille sont complètes et s’appliquent toutes à la fois. Chaque sorte de marque est dessinée une seconde fois à côté de la phrase qui l’explique. Les grilles sont faites pour le crayon : on peut écrire par-dessus toutes les marques.
 # Rules that all puzzles of a chapter share are said where it opens.
 guide-rules-shared = Les règles données avec une grille et à l’ouverture de son chapitre sont complètes et s’appliquent toutes à la fois. Chaque sorte de marque est dessinée une seconde fois à côté de la phrase qui l’explique. Les grilles sont faites pour le crayon : on peut écrire par-dessus toutes les marques.
+guide-large = Dans les plus grandes grilles, des lettres suivent le chiffre 9 : A vaut 10, B vaut 11 et ainsi de suite. I et O n’y figurent pas, car elles ressemblent à 1 et à 0.
 guide-proved = Chaque grille a une solution et une seule : une recherche exhaustive l’a vérifié avant l’impression, puis la solution a été confrontée aux règles.
 guide-draft = Ceci est une épreuve : certaines grilles peuvent n’avoir aucune solution, ou en avoir plusieurs.
 guide-hints = Si vous êtes bloqué, consultez les trois indices de la grille, placés avant les solutions : où regarder, que chercher, et l’étape suivante.
@@ -67,10 +68,17 @@ grid-asks = Remplissez la grille de sorte que { $houses ->
     [boxes] chaque ligne, chaque colonne et chaque bloc contiennent
    *[regions] chaque ligne, chaque colonne et chaque région entourée contiennent
 } { $symbols }, une fois chacun.
-symbols-digits = les chiffres de 1 à { $last }
-symbols-and-letter = les chiffres de 1 à 9 et la lettre { $last }
-symbols-and-letters = les chiffres de 1 à 9 et les lettres de { $first } à { $last }
-symbols-and-two-letters = les chiffres de 1 à 9 et les lettres { $first } et { $last }
+# “1 to 9”, kept on one line.
+symbols-digits = les chiffres de { $low } à { $high }
+symbols-and-letter = les chiffres de { $low } à { $high } et la lettre { $last }
+symbols-and-two-letters = les chiffres de { $low } à { $high } et les lettres { $first } et { $last }
+symbols-and-letters = les chiffres de { $low } à { $high } et les lettres de { $first } à { $last }
+symbols-and-letters-without = les chiffres de { $low } à { $high } et les lettres de { $first } à { $last } sans { $without }
+symbols-letters = les lettres { $letters }
+letters-stand = Ici, des lettres remplacent les chiffres.
+row-spells = la ligne { $number } donne { $word }
+column-spells = la colonne { $number } donne { $word }
+cells-spell = les cases de { $first } à { $last } donnent { $word }
 boxes-have = Les blocs ont { $high } et { $wide }.
 rows-counted = { $n ->
     [1] une ligne

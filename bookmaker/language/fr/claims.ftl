@@ -38,6 +38,22 @@ claim-linked-wing = Dans { $house }, le { $joined } est en { OR($link) } ; { $p
 claim-chain = Si { $start-cell } ne contient pas { $start-digit }, alors { $trues }. Donc { $start } ou { $end }, et dans les deux cas { $gone }.
 claim-chain-to-itself = Si { $start-cell } ne contient pas { $start-digit }, alors { $trues } malgré tout. Donc { $start }, et { $gone }.
 true = { $cell } contient { $digit }
+claim-extended-chain = Si { $unless }, alors { $trues }. Donc { $start } ou { $end }, et dans les deux cas { $by } exclut { $taken }.
+claim-extended-chain-seen = Si { $unless }, alors { $trues }. Donc { $start } ou { $end }, et dans les deux cas { $gone }.
+claim-extended-chain-to-itself = Si { $unless }, alors { $trues } malgré tout. Donc { $start }, et { $by } exclut { $taken }.
+claim-extended-chain-to-itself-seen = Si { $unless }, alors { $trues } malgré tout. Donc { $start }, et { $gone }.
+claim-either-way = Dans { $house }, le { $digit } est en { OR($places) } ; { $n ->
+    [2] dans les deux cas
+   *[other] dans tous les cas
+}, { $by } exclut { $taken }.
+claim-either-way-in-cell = Que { $cell } contienne { OR($digits) }, { $by } exclut { $taken }.
+in-plain-sight = le chiffre lui-même
+true-in-group = le { $digit } est en { OR($cells) }
+unless = { $cell } ne contient pas { $digit }
+unless-in-group = le { $digit } n’est pas en { OR($cells) }
+true-by-mark = { $by } exclut { $taken }, donc { $true }
+true-among = { $among } contiennent { $digits }, donc { $true }
+true-among-by-mark = { $by } exclut { $taken }, { $among } contiennent { $digits }, donc { $true }
 
 ## What-ifs
 

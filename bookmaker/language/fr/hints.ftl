@@ -27,5 +27,6 @@ hint-what-x-wing = Un chiffre qui, dans deux lignes, n’a de places que dans le
 hint-what-swordfish = Un chiffre qui, dans trois lignes, n’a de places que dans les trois mêmes colonnes, ou l’inverse : un espadon.
 hint-what-jellyfish = Un chiffre qui, dans quatre lignes, n’a de places que dans les quatre mêmes colonnes, ou l’inverse : une méduse.
 hint-what-seen-by-all-places = Une case qui voit toutes les places d’un chiffre.
+hint-what-either-way = Un chiffre qu’aucun choix n’y laisse en place.
 hint-what-what-if = Un chiffre qui mène vite à une contradiction.
 hint-what = { $technique }.

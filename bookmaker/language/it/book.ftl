@@ -46,6 +46,7 @@ guide-order-chapters = Gli schemi sono raccolti in capitoli, ciascuno in ordine 
 guide-rules = Le regole date con uno schema sono complete e valgono tutte insieme. Ogni tipo di segno è ridisegnato accanto alla frase che lo spiega. Gli schemi sono fatti per la matita: si può scrivere sopra tutti i segni.
 # Rules that all puzzles of a chapter share are said where it opens.
 guide-rules-shared = Le regole date con uno schema e all’inizio del suo capitolo sono complete e valgono tutte insieme. Ogni tipo di segno è ridisegnato accanto alla frase che lo spiega. Gli schemi sono fatti per la matita: si può scrivere sopra tutti i segni.
+guide-large = Nelle griglie più grandi alla cifra 9 seguono lettere: A vale 10, B vale 11 e così via. I e O mancano, perché somigliano a 1 e 0.
 guide-proved = Ogni schema ha una e una sola soluzione: una ricerca completa lo ha verificato prima della stampa, e poi la soluzione è stata controllata con le regole.
 guide-draft = Questa è una bozza: qualche schema può non avere soluzioni, o averne più d’una.
 guide-hints = Se siete bloccati, consultate i tre aiuti di ogni schema, prima delle soluzioni: dove guardare, che cosa cercare e il passo seguente.
@@ -67,10 +68,18 @@ grid-asks = Riempite la griglia in modo che { $houses ->
     [boxes] ogni riga, ogni colonna e ogni riquadro contengano
    *[regions] ogni riga, ogni colonna e ogni regione contornata contengano
 } { $symbols }, una volta ciascuna.
-symbols-digits = le cifre da 1 a { $last }
-symbols-and-letter = le cifre da 1 a 9 e la lettera { $last }
-symbols-and-letters = le cifre da 1 a 9 e le lettere da { $first } a { $last }
-symbols-and-two-letters = le cifre da 1 a 9 e le lettere { $first } e { $last }
+# “1 to 9”, kept on one line.
+symbols-digits = le cifre da { $low } a { $high }
+symbols-and-letter = le cifre da { $low } a { $high } e la lettera { $last }
+symbols-and-two-letters = le cifre da { $low } a { $high } e le lettere { $first } e { $last }
+symbols-and-letters = le cifre da { $low } a { $high } e le lettere da { $first } a { $last }
+symbols-and-letters-without = le cifre da { $low } a { $high } e le lettere da { $first } a { $last } senza { $without }
+symbols-letters = le lettere { $letters }
+letters-for-digits = cifra lettera | cifre lettere
+letters-stand = Qui al posto delle cifre ci sono lettere.
+row-spells = la riga { $number } dà { $word }
+column-spells = la colonna { $number } dà { $word }
+cells-spell = le caselle da { $first } a { $last } danno { $word }
 boxes-have = I riquadri hanno { $high } e { $wide }.
 rows-counted = { $n ->
     [1] una riga

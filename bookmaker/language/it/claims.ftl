@@ -41,6 +41,22 @@ claim-linked-wing = { CASE($house, "in") } la cifra { $joined } è in { OR($link
 claim-chain = Se { $start-cell } non contiene { $start-digit }, allora { $trues }. Perciò { $start } oppure { $end }, e in entrambi i casi { $gone }.
 claim-chain-to-itself = Se { $start-cell } non contiene { $start-digit }, allora { $trues } lo stesso. Perciò { $start }, e { $gone }.
 true = { $cell } contiene { $digit }
+claim-extended-chain = Se { $unless }, allora { $trues }. Perciò { $start } oppure { $end }, e in entrambi i casi { $by } esclude { $taken }.
+claim-extended-chain-seen = Se { $unless }, allora { $trues }. Perciò { $start } oppure { $end }, e in entrambi i casi { $gone }.
+claim-extended-chain-to-itself = Se { $unless }, allora { $trues } lo stesso. Perciò { $start }, e { $by } esclude { $taken }.
+claim-extended-chain-to-itself-seen = Se { $unless }, allora { $trues } lo stesso. Perciò { $start }, e { $gone }.
+claim-either-way = { CASE($house, "in") } la cifra { $digit } è in { OR($places) }; { $n ->
+    [2] in entrambi i casi
+   *[other] in ogni caso
+} { $by } esclude { $taken }.
+claim-either-way-in-cell = Che { $cell } contenga { OR($digits) }, { $by } esclude { $taken }.
+in-plain-sight = la cifra stessa
+true-in-group = la cifra { $digit } è in { OR($cells) }
+unless = { $cell } non contiene { $digit }
+unless-in-group = la cifra { $digit } non è in { OR($cells) }
+true-by-mark = { $by } esclude { $taken }, perciò { $true }
+true-among = { $among } contengono { $digits }, perciò { $true }
+true-among-by-mark = { $by } esclude { $taken }, { $among } contengono { $digits }, perciò { $true }
 
 ## What-ifs
 

@@ -27,5 +27,6 @@ hint-what-x-wing = Una cifra che due righe hanno solo nelle stesse due colonne, 
 hint-what-swordfish = Una cifra che tre righe hanno solo nelle stesse tre colonne, o viceversa: un pesce spada.
 hint-what-jellyfish = Una cifra che quattro righe hanno solo nelle stesse quattro colonne, o viceversa: una medusa.
 hint-what-seen-by-all-places = Una casella che vede tutti i posti di una cifra.
+hint-what-either-way = Una cifra che nessuna scelta vi lascia al suo posto.
 hint-what-what-if = Una cifra che porta presto a una contraddizione.
 hint-what = { $technique }.

@@ -46,6 +46,7 @@ guide-order-listed = De puzzels staan in de volgorde die de redactie heeft gekoz
 guide-order-chapters = De puzzels zijn in hoofdstukken ingedeeld; in elk hoofdstuk staat de makkelijkste voorop.
 guide-rules = De regels bij een diagram zijn volledig en gelden alle tegelijk. Elk soort markering staat nog eens afgebeeld naast de zin die haar uitlegt. De diagrammen zijn gemaakt voor potlood: je kunt over elke markering heen schrijven.
 guide-rules-shared = De regels bij een diagram en aan het begin van zijn hoofdstuk zijn volledig en gelden alle tegelijk. Elk soort markering staat nog eens afgebeeld naast de zin die haar uitlegt. De diagrammen zijn gemaakt voor potlood: je kunt over elke markering heen schrijven.
+guide-large = In de grootste diagrammen volgen na het cijfer 9 letters: A staat voor 10, B voor 11, enzovoort. I en O ontbreken, omdat ze op 1 en 0 lijken.
 guide-proved = Elke puzzel heeft precies één oplossing: dat is voor het drukken uitputtend nagegaan, en daarna is de oplossing aan de regels getoetst.
 guide-draft = Dit is een proefdruk: een puzzel kan hier geen oplossing hebben, of meer dan één.
 guide-hints = Loop je vast, sla dan de drie hints bij elke puzzel op, vóór de oplossingen: waar je moet kijken, waarnaar je zoekt en wat de volgende stap is.
@@ -67,10 +68,17 @@ grid-asks = Vul het diagram zo in dat { $houses ->
     [boxes] elke rij, elke kolom en elk blok
    *[regions] elke rij, elke kolom en elk omlijnd gebied
 } { $symbols } precies één keer bevat.
-symbols-digits = de cijfers 1 t/m { $last }
-symbols-and-letter = de cijfers 1 t/m 9 en de letter { $last }
-symbols-and-letters = de cijfers 1 t/m 9 en de letters { $first } t/m { $last }
-symbols-and-two-letters = de cijfers 1 t/m 9 en de letters { $first } en { $last }
+# “1 to 9”, kept on one line.
+symbols-digits = de cijfers { $low } t/m { $high }
+symbols-and-letter = de cijfers { $low } t/m { $high } en de letter { $last }
+symbols-and-two-letters = de cijfers { $low } t/m { $high } en de letters { $first } en { $last }
+symbols-and-letters = de cijfers { $low } t/m { $high } en de letters { $first } t/m { $last }
+symbols-and-letters-without = de cijfers { $low } t/m { $high } en de letters { $first } t/m { $last } zonder { $without }
+symbols-letters = de letters { $letters }
+letters-stand = Hier staan letters in plaats van cijfers.
+row-spells = rij { $number } vormt { $word }
+column-spells = kolom { $number } vormt { $word }
+cells-spell = de vakjes van { $first } tot { $last } vormen { $word }
 boxes-have = Een blok heeft { $high } en { $wide }.
 rows-counted = { $n ->
     [1] één rij

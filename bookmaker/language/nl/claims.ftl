@@ -41,6 +41,22 @@ claim-linked-wing = In { $house } staat de { $joined } in { OR($link) }, dus { $
 claim-chain = Als { $start-cell } niet { $start-digit } is, dan geldt: { $trues }. Dus { $start } of { $end }; in beide gevallen geldt: { $gone }.
 claim-chain-to-itself = Als { $start-cell } niet { $start-digit } is, dan geldt toch: { $trues }. Dus { $start }, en { $gone }.
 true = { $cell } is { $digit }
+claim-extended-chain = Als { $unless }, dan geldt: { $trues }. Dus { $start } of { $end }; in beide gevallen sluit { $by } uit: { $taken }.
+claim-extended-chain-seen = Als { $unless }, dan geldt: { $trues }. Dus { $start } of { $end }; in beide gevallen geldt: { $gone }.
+claim-extended-chain-to-itself = Als { $unless }, dan geldt toch: { $trues }. Dus { $start }, en { $by } sluit uit: { $taken }.
+claim-extended-chain-to-itself-seen = Als { $unless }, dan geldt toch: { $trues }. Dus { $start }, en { $gone }.
+claim-either-way = In { $house } staat de { $digit } in { OR($places) }; { $n ->
+    [2] in beide gevallen
+   *[other] in elk geval
+} sluit { $by } uit: { $taken }.
+claim-either-way-in-cell = Of { $cell } nu { OR($digits) } is: { $by } sluit uit: { $taken }.
+in-plain-sight = het cijfer zelf
+true-in-group = { $digit } staat in { OR($cells) }
+unless = { $cell } niet { $digit } is
+unless-in-group = { $digit } niet in { OR($cells) } staat
+true-by-mark = { $by } sluit uit: { $taken }, dus { $true }
+true-among = { $among } bevatten { $digits }, dus { $true }
+true-among-by-mark = { $by } sluit uit: { $taken }, { $among } bevatten { $digits }, dus { $true }
 
 ## What-ifs
 

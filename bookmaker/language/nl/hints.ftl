@@ -32,5 +32,6 @@ hint-what-x-wing = Een cijfer dat twee rijen alleen in dezelfde twee kolommen he
 hint-what-swordfish = Een cijfer dat drie rijen alleen in dezelfde drie kolommen hebben, of andersom: een zwaardvis.
 hint-what-jellyfish = Een cijfer dat vier rijen alleen in dezelfde vier kolommen hebben, of andersom: een kwal.
 hint-what-seen-by-all-places = Een vakje dat alle plaatsen van een cijfer ziet.
+hint-what-either-way = Een cijfer dat daar bij geen enkele keuze blijft staan.
 hint-what-what-if = Een cijfer dat al snel op een tegenspraak uitloopt.
 hint-what = { $technique }.
