@@ -132,6 +132,7 @@ claim-limits-meet-from-above--arrow = { $mark } a au plus { $most } sur sa tige 
 claim-common-sum--square-block = { $mark } doit avoir une somme de { $sums } dans chacun de ses alignements : { $gone }.
 claim-common-sum--open-cage = { $mark } doit avoir un total de { $sums } dans chaque cage : { $gone }.
 claim-common-sum--hinge-line = { $mark } doit avoir une somme de { $sums } dans chaque paire : { $gone }.
+claim-common-sum--equal-part-line = { $mark } doit avoir une somme de { $sums } dans chaque tronçon : { $gone }.
 claim-common-sum = { $mark } doit avoir une somme de { $sums } dans chaque partie : { $gone }.
 sums-range = { $least } à { $most }
 claim-left-over = { $houses } { $n ->

@@ -64,6 +64,8 @@ arrow-oval = de l’ovale en { $cells }, lu { $way ->
 }
 arrow-spoken = Flèche qui part { $start } : { $line }
 arrow-primer = La somme des chiffres sur la tige d’une flèche, du cercle à la pointe, cercle non compris, est le nombre du cercle ; ils peuvent se répéter là où les lignes, les colonnes et les blocs le permettent. Si plusieurs tiges partent du même cercle, chacune donne cette somme. Un ovale sur deux ou trois cases contient un nombre de deux ou trois chiffres. Trois cases d’un même bloc font au moins 6 : les longues tiges veulent donc un grand cercle et de petits chiffres.
+# Where no grid of the book has boxes.
+arrow-primer--lines = La somme des chiffres sur la tige d’une flèche, du cercle à la pointe, cercle non compris, est le nombre du cercle ; ils peuvent se répéter là où les lignes et les colonnes le permettent. Si plusieurs tiges partent du même cercle, chacune donne cette somme. Un ovale sur deux ou trois cases contient un nombre de deux ou trois chiffres. Trois cases d’une même ligne font au moins 6 : les longues tiges veulent donc un grand cercle et de petits chiffres.
 
 ## Barred sums
 
@@ -72,6 +74,8 @@ barred-sums-sentence = La somme de deux cases qui { $touching ->
    *[sides] ont un côté commun ne vaut jamais { $sums }.
 }
 barred-sums-primer = La somme de deux cases qui ont un côté commun n’est jamais l’un des nombres que cite la règle. Si 10 est interdit, il n’y a pas de 6 à côté d’un 4 ni de 9 à côté d’un 1 : pour chaque nombre interdit, un chiffre exclut un seul chiffre de ses voisines, et la moitié d’un nombre pair n’en exclut aucun. Quand toutes les places d’un chiffre dans une ligne ou un bloc sont à côté d’une même case, celle-ci ne peut pas contenir son complément.
+# Where no grid of the book has boxes.
+barred-sums-primer--lines = La somme de deux cases qui ont un côté commun n’est jamais l’un des nombres que cite la règle. Si 10 est interdit, il n’y a pas de 6 à côté d’un 4 ni de 9 à côté d’un 1 : pour chaque nombre interdit, un chiffre exclut un seul chiffre de ses voisines, et la moitié d’un nombre pair n’en exclut aucun. Quand toutes les places d’un chiffre dans une ligne sont à côté d’une même case, celle-ci ne peut pas contenir son complément.
 
 ## Border values
 
@@ -117,6 +121,8 @@ bounded-line-sentence = Le long { $n ->
 }, les chiffres sont strictement compris entre les deux chiffres entre crochets de ses bouts.
 bounded-line-spoken = Tracé borné, d’un bout à l’autre : { $line }
 bounded-line-primer = Les chiffres du tracé sont compris entre les deux chiffres entre crochets de ses bouts ; aucun de ces deux-là ne figure entre eux. Le plus petit et le plus grand chiffre ne sont donc jamais à l’intérieur d’un tel tracé, et si trois de ses cases intérieures partagent une ligne, une colonne ou un bloc, les bouts diffèrent d’au moins quatre. Cherchez d’abord lequel des deux bouts est le plus grand.
+# Where no grid of the book has boxes.
+bounded-line-primer--lines = Les chiffres du tracé sont compris entre les deux chiffres entre crochets de ses bouts ; aucun de ces deux-là ne figure entre eux. Le plus petit et le plus grand chiffre ne sont donc jamais à l’intérieur d’un tel tracé, et si trois de ses cases intérieures partagent une ligne ou une colonne, les bouts diffèrent d’au moins quatre. Cherchez d’abord lequel des deux bouts est le plus grand.
 
 ## Cages
 
@@ -141,6 +147,8 @@ cage-spoken = { $total ->
    *[other] Cage de { $total } : { $cells }
 }
 cage-primer = Une cage est dessinée en pointillé. Ses chiffres sont tous différents, même si elle traverse plusieurs blocs, et leur somme est le petit total de son coin. Certains totaux ne laissent qu’un choix : deux cases qui font 3 contiennent 1 et 2, trois cases qui font 24 contiennent 7, 8 et 9. Dans une grille 9×9, chaque ligne, chaque colonne et chaque bloc totalise 45 : là où des cages couvrent tout un bloc sauf une case, retranchez leurs totaux de 45.
+# Where no grid of the book has boxes.
+cage-primer--lines = Une cage est dessinée en pointillé. Ses chiffres sont tous différents et leur somme est le petit total de son coin. Certains totaux ne laissent qu’un choix : deux cases qui font 3 contiennent 1 et 2, trois cases qui font 24 contiennent 7, 8 et 9. Dans une grille 9×9, chaque ligne et chaque colonne totalise 45 : là où des cages couvrent toute une ligne sauf une case, retranchez leurs totaux de 45.
 
 ## Clones
 
@@ -148,6 +156,8 @@ clone-sentence = Les { $number } zones hachurées contiennent les mêmes chiffre
 clone-sentence-letters = Les zones hachurées de même lettre contiennent les mêmes chiffres aux mêmes places.
 clone-spoken = Clones { $letter }, case par case : { $twins }
 clone-primer = Les zones hachurées de même lettre sont des clones : elles ont la même forme et contiennent les mêmes chiffres aux mêmes places. Un chiffre exclu d’une case l’est aussi de sa jumelle ; chaque paire de jumelles subit donc deux lignes, deux colonnes et deux blocs. Commencez par les clones qui voient le plus de chiffres donnés.
+# Where no grid of the book has boxes.
+clone-primer--lines = Les zones hachurées de même lettre sont des clones : elles ont la même forme et contiennent les mêmes chiffres aux mêmes places. Un chiffre exclu d’une case l’est aussi de sa jumelle ; chaque paire de jumelles subit donc deux lignes et deux colonnes. Commencez par les clones qui voient le plus de chiffres donnés.
 
 ## Consecutive bars
 
@@ -169,6 +179,8 @@ consecutive-line-sentence = Les chiffres { $n ->
 } forment une suite sans trou ni répétition, dans n’importe quel ordre.
 consecutive-line-spoken = Tracé de consécutifs : { $line }
 consecutive-line-primer = Les chiffres d’un tracé perlé, une fois rangés, forment une suite comme 3 4 5 6, mais ils peuvent se présenter dans n’importe quel ordre. Ils ne se répètent jamais, même si le tracé traverse plusieurs blocs. Dans une grille 9×9, cinq cases contiennent toujours un 5, six cases aussi un 4 et un 6 ; et les chiffres trop éloignés d’un chiffre connu sont exclus.
+# Where no grid of the book has boxes.
+consecutive-line-primer--lines = Les chiffres d’un tracé perlé, une fois rangés, forment une suite comme 3 4 5 6, mais ils peuvent se présenter dans n’importe quel ordre. Ils ne se répètent jamais. Dans une grille 9×9, cinq cases contiennent toujours un 5, six cases aussi un 4 et un 6 ; et les chiffres trop éloignés d’un chiffre connu sont exclus.
 
 ## Counting areas
 
@@ -190,6 +202,8 @@ counting-area-spoken = { $different ->
    *[other] Zone de comptage à { $different } chiffres différents : { $cells }
 }
 counting-area-primer = Une ligne de points clôt une zone de comptage. Les chiffres de son coin y figurent exactement autant de fois qu’ils sont écrits : 7 7 veut dire deux 7, et les autres chiffres sont quelconques mais pas des 7. Un nombre accompagné de ≠ dit combien de chiffres différents elle contient. Trois cases d’une même ligne ont toujours trois chiffres différents ; demandez-vous donc quelles cases d’une zone peuvent être égales : celles qui ne partagent ni ligne, ni colonne, ni bloc.
+# Where no grid of the book has boxes.
+counting-area-primer--lines = Une ligne de points clôt une zone de comptage. Les chiffres de son coin y figurent exactement autant de fois qu’ils sont écrits : 7 7 veut dire deux 7, et les autres chiffres sont quelconques mais pas des 7. Un nombre accompagné de ≠ dit combien de chiffres différents elle contient. Trois cases d’une même ligne ont toujours trois chiffres différents ; demandez-vous donc quelles cases d’une zone peuvent être égales : celles qui ne partagent ni ligne ni colonne.
 
 ## Diagonal sums
 
@@ -199,6 +213,8 @@ diagonal-sum-sentence = { $n ->
 } accompagné d’une flèche hors de la grille est la somme des chiffres de la diagonale que montre la flèche ; ils peuvent se répéter là où les autres règles le permettent.
 diagonal-sum-spoken = Somme diagonale { $total } : { $line }
 diagonal-sum-primer = Une flèche hors de la grille montre une diagonale, et son nombre est la somme de tous les chiffres de celle-ci, jusqu’au bord opposé. Les cases d’un même bloc ont des chiffres différents ; les autres peuvent se répéter, si bien que trois cases de trois blocs peuvent même avoir le même chiffre. Commencez par les diagonales courtes et par les sommes très petites ou très grandes pour leur longueur.
+# Where no grid of the book has boxes.
+diagonal-sum-primer--lines = Une flèche hors de la grille montre une diagonale, et son nombre est la somme de tous les chiffres de celle-ci, jusqu’au bord opposé. Un chiffre peut s’y répéter. Commencez par les diagonales courtes et par les sommes très petites ou très grandes pour leur longueur.
 
 ## Diagonals
 
@@ -208,6 +224,8 @@ diagonals-sentence = { $n ->
 } contient une fois chaque chiffre.
 diagonals-spoken = Diagonale marquée : { $line }
 diagonals-primer = Une diagonale marquée s’emploie comme une ligne ou une colonne de plus : chaque chiffre y figure une fois. La case où deux diagonales se croisent appartient à toutes deux, en plus d’une ligne, d’une colonne et d’un bloc : regardez-la d’abord ; puis cherchez le long d’une diagonale un chiffre qui n’a plus qu’une place.
+# Where no grid of the book has boxes.
+diagonals-primer--lines = Une diagonale marquée s’emploie comme une ligne ou une colonne de plus : chaque chiffre y figure une fois. La case où deux diagonales se croisent appartient à toutes deux, en plus d’une ligne et d’une colonne : regardez-la d’abord ; puis cherchez le long d’une diagonale un chiffre qui n’a plus qu’une place.
 
 ## Difference lines
 
@@ -265,13 +283,13 @@ dots-primer = Un point blanc relie deux voisines aux chiffres consécutifs, un p
 equal-part-line-sentence = Sur { $n ->
     [1] le tracé à parts égales
    *[other] chaque tracé à parts égales
-}, les chiffres de chaque partie située dans { $home ->
-    [box] un même bloc
-   *[region] une même région
+}, les chiffres de chaque tronçon compris dans { $home ->
+    [box] un bloc
+   *[region] une région
 } ont la même somme.
-equal-part-line-part = partie { $number }, { $line }
+equal-part-line-part = tronçon { $number }, { $line }
 equal-part-line-spoken = Tracé à parts égales : { $parts }
-equal-part-line-primer = Les bords des blocs découpent un tracé à parts égales, et les chiffres de chaque partie ont la même somme ; un tracé qui revient dans un bloc y a deux parties. Une partie d’une seule case donne la somme d’emblée. S’il n’y en a pas, comparez la plus longue partie à la plus courte : dans une grille 9×9, trois cases d’un bloc font au moins 6, deux cases au plus 17.
+equal-part-line-primer = Les bords des blocs découpent un tracé à parts égales en tronçons, et les chiffres de chaque tronçon ont la même somme ; un tracé qui revient dans un bloc y a deux tronçons. Un tronçon d’une seule case donne la somme d’emblée. S’il n’y en a pas, comparez le plus long tronçon au plus court : dans une grille 9×9, trois cases d’un bloc font au moins 6, deux cases au plus 17.
 
 ## Even-step lines
 
@@ -287,6 +305,8 @@ even-step-line-sentence = Le long { $n ->
 }.
 even-step-line-spoken = Tracé à pas constant : { $line }
 even-step-line-primer = Tous les pas le long d’un tracé clouté ont la même taille, vers le haut ou vers le bas, jamais zéro ; si elle n’est pas donnée, trouvez-la pour chaque tracé. Les grands pas manquent vite de place : avec un pas de 4 dans une grille 9×9, un tracé qui part de 1 ne contient que 1, 5 et 9 ; avec un pas de 5, les chiffres sont tour à tour petits et grands, et 5 n’y figure jamais. Trois cases successives qui partagent une ligne, une colonne ou un bloc montent deux fois ou descendent deux fois.
+# Where no grid of the book has boxes.
+even-step-line-primer--lines = Tous les pas le long d’un tracé clouté ont la même taille, vers le haut ou vers le bas, jamais zéro ; si elle n’est pas donnée, trouvez-la pour chaque tracé. Les grands pas manquent vite de place : avec un pas de 4 dans une grille 9×9, un tracé qui part de 1 ne contient que 1, 5 et 9 ; avec un pas de 5, les chiffres sont tour à tour petits et grands, et 5 n’y figure jamais. Trois cases successives qui partagent une ligne ou une colonne montent deux fois ou descendent deux fois.
 
 ## Extra regions
 
@@ -311,6 +331,8 @@ extra-region-spoken = { $letter ->
    *[other] Région grisée { $letter } : { $cells }
 }
 extra-region-primer = Une région grisée s’emploie comme un bloc de plus : aucun chiffre n’y figure deux fois. Si elle a autant de cases que la grille a de chiffres, elle les contient tous ; demandez-lui donc ce que vous demanderiez à une ligne : où ce chiffre peut-il encore aller ? Plus petite, elle ne fait que séparer ses chiffres. Commencez là où une région traverse un bloc presque plein.
+# Where no grid of the book has boxes.
+extra-region-primer--lines = Une région grisée s’emploie comme une ligne de plus : aucun chiffre n’y figure deux fois. Si elle a autant de cases que la grille a de chiffres, elle les contient tous ; demandez-lui donc ce que vous demanderiez à une ligne : où ce chiffre peut-il encore aller ? Plus petite, elle ne fait que séparer ses chiffres. Commencez là où une région traverse une ligne presque pleine.
 
 ## First-seen digits
 
@@ -335,6 +357,8 @@ first-seen-side = { $n ->
    *[other] { $side }, à côté de { $number } petits carrés
 }
 first-seen-primer = Un chiffre hors d’une ligne ou d’une colonne figure dans l’une de ses premières cases à partir de ce bord, autant de cases qu’il y a de petits carrés à côté de lui ; s’il y a là plusieurs chiffres, tous y figurent, dans n’importe quel ordre. Dans une grille 9×9, trois carrés mettent le chiffre dans trois cases du bloc le plus proche : rayez-le du reste de la ligne et du bloc.
+# Where no grid of the book has boxes.
+first-seen-primer--lines = Un chiffre hors d’une ligne ou d’une colonne figure dans l’une de ses premières cases à partir de ce bord, autant de cases qu’il y a de petits carrés à côté de lui ; s’il y a là plusieurs chiffres, tous y figurent, dans n’importe quel ordre.
 
 ## Fortress cells
 
@@ -358,6 +382,8 @@ frame-product-spoken = { $n ->
    *[other] Produits de bord
 } { $side } : { $clues }
 frame-product-primer = Le nombre hors d’une ligne ou d’une colonne est le produit de ses chiffres les plus proches, en général, dans une grille 9×9, les trois du bloc le plus proche. Décomposez-le : un produit qui finit par 5 ou par 0 a un 5, un produit que 7 divise a un 7, et un produit que ni l’un ni l’autre ne divise exclut les deux. Un produit impair n’a que des chiffres impairs.
+# Where no grid of the book has boxes.
+frame-product-primer--lines = Le nombre hors d’une ligne ou d’une colonne est le produit de ses chiffres les plus proches, en général trois. Décomposez-le : un produit qui finit par 5 ou par 0 a un 5, un produit que 7 divise a un 7, et un produit que ni l’un ni l’autre ne divise exclut les deux. Un produit impair n’a que des chiffres impairs.
 
 ## Frame sums
 
@@ -375,6 +401,8 @@ frame-sum-spoken = { $n ->
    *[other] Sommes de bord
 } { $side } : { $clues }
 frame-sum-primer = Le nombre hors d’une ligne ou d’une colonne est la somme de ses chiffres les plus proches, en général, dans une grille 9×9, les trois du bloc le plus proche. Trois chiffres qui font 6 sont 1, 2 et 3, trois qui font 24 sont 7, 8 et 9. Un bloc totalise 45 : deux nombres qui regardent un bloc du même côté donnent donc le troisième ; et les nombres aux deux bouts d’une ligne donnent la somme de ce qui est entre eux.
+# Where no grid of the book has boxes.
+frame-sum-primer--lines = Le nombre hors d’une ligne ou d’une colonne est la somme de ses chiffres les plus proches, en général trois. Trois chiffres qui font 6 sont 1, 2 et 3, trois qui font 24 sont 7, 8 et 9.
 
 ## Hinge lines
 
@@ -408,11 +436,15 @@ inequality-primer = Un signe entre deux cases s’ouvre vers le plus grand chiff
 
 king-sentence = Deux cases qui se touchent par un coin contiennent des chiffres différents.
 king-primer = Deux cases qui se touchent par un coin contiennent des chiffres différents, comme si chaque chiffre était un roi d’échecs qui ne souffre aucun sosie près de lui. À l’intérieur d’un bloc, cela n’ajoute rien ; la règle agit à travers les bords des blocs. Un chiffre voisin d’un bloc y exclut jusqu’à deux cases de plus.
+# Where no grid of the book has boxes.
+king-primer--lines = Deux cases qui se touchent par un coin contiennent des chiffres différents, comme si chaque chiffre était un roi d’échecs qui ne souffre aucun sosie près de lui.
 
 ## Knight’s move
 
 knight-sentence = Deux cases distantes d’un saut du cavalier (deux pas le long d’une ligne ou d’une colonne, puis un de côté) contiennent des chiffres différents.
 knight-primer = Deux cases entre lesquelles un cavalier d’échecs pourrait sauter, deux pas le long d’une ligne ou d’une colonne et un de côté, contiennent des chiffres différents. Au milieu de la grille, un chiffre atteint ainsi huit cases, la plupart hors de son bloc. Cherchez les blocs où un chiffre n’a plus que deux places, toutes deux à un saut de la même case.
+# Where no grid of the book has boxes.
+knight-primer--lines = Deux cases entre lesquelles un cavalier d’échecs pourrait sauter, deux pas le long d’une ligne ou d’une colonne et un de côté, contiennent des chiffres différents. Au milieu de la grille, un chiffre atteint ainsi huit cases. Cherchez les lignes où un chiffre n’a plus que deux places, toutes deux à un saut de la même case.
 
 ## Limits
 
@@ -431,6 +463,8 @@ limits-sentence-both = { $n ->
 limits-spoken-only = Seulement { $digits } : { $cells }
 limits-spoken-not = Jamais { $digits } : { $cells }
 limits-primer = De petits chiffres en bas à droite d’une case sont les seuls qu’elle peut contenir ; barrés, ce sont ceux qu’elle ne peut pas contenir. Notez les candidats avant de commencer. Quand une ligne, une colonne ou un bloc a autant de cases de même limite que cette limite a de chiffres, ces chiffres n’y vont nulle part ailleurs.
+# Where no grid of the book has boxes.
+limits-primer--lines = De petits chiffres en bas à droite d’une case sont les seuls qu’elle peut contenir ; barrés, ce sont ceux qu’elle ne peut pas contenir. Notez les candidats avant de commencer. Quand une ligne ou une colonne a autant de cases de même limite que cette limite a de chiffres, ces chiffres n’y vont nulle part ailleurs.
 
 ## Low-high lines
 
@@ -443,6 +477,8 @@ low-high-line-sentence = Le long { $n ->
 }
 low-high-line-spoken = Tracé bas-haut : { $line }
 low-high-line-primer = Le long d’un tracé crénelé, les chiffres bas et hauts alternent ; il peut commencer par les uns ou par les autres. Dans une grille 9×9, les bas vont de 1 à 4, les hauts de 6 à 9, et 5 ne figure jamais sur un tel tracé. Un seul chiffre connu dit quelles cases sont basses. Quatre cases basses dans une même ligne, une même colonne ou un même bloc prennent tous les chiffres bas.
+# Where no grid of the book has boxes.
+low-high-line-primer--lines = Le long d’un tracé crénelé, les chiffres bas et hauts alternent ; il peut commencer par les uns ou par les autres. Dans une grille 9×9, les bas vont de 1 à 4, les hauts de 6 à 9, et 5 ne figure jamais sur un tel tracé. Un seul chiffre connu dit quelles cases sont basses. Quatre cases basses dans une même ligne ou une même colonne prennent tous les chiffres bas.
 
 ## No doubles
 
@@ -511,6 +547,8 @@ palindrome-sentence = Les chiffres { $n ->
 } se lisent de la même façon à partir des deux bouts.
 palindrome-spoken = Palindrome : { $line }
 palindrome-primer = Un palindrome se lit de la même façon à partir des deux bouts : sa première et sa dernière case sont égales, la deuxième et l’avant-dernière aussi, et une case du milieu est libre. Un chiffre exclu d’une case d’une telle paire l’est aussi de l’autre ; chaque paire agit donc à la fois dans deux lignes, deux colonnes et deux blocs.
+# Where no grid of the book has boxes.
+palindrome-primer--lines = Un palindrome se lit de la même façon à partir des deux bouts : sa première et sa dernière case sont égales, la deuxième et l’avant-dernière aussi, et une case du milieu est libre. Un chiffre exclu d’une case d’une telle paire l’est aussi de l’autre ; chaque paire agit donc à la fois dans deux lignes et deux colonnes.
 
 ## Even and odd
 
@@ -538,6 +576,8 @@ parity-spoken-odd = { $n ->
    *[other] Chiffres impairs, chacun avec un cercle : { $cells }
 }
 parity-primer = Un carré marque un chiffre pair, un cercle un chiffre impair ; une case sans marque peut être l’un ou l’autre. Dans une grille 9×9, chaque ligne, chaque colonne et chaque bloc a quatre chiffres pairs et cinq impairs : comptez donc, et dès que quatre cases d’une ligne sont connues pour paires, toutes les autres sont impaires.
+# Where no grid of the book has boxes.
+parity-primer--lines = Un carré marque un chiffre pair, un cercle un chiffre impair ; une case sans marque peut être l’un ou l’autre. Dans une grille 9×9, chaque ligne et chaque colonne a quatre chiffres pairs et cinq impairs : comptez donc, et dès que quatre cases d’une ligne sont connues pour paires, toutes les autres sont impaires.
 
 ## Parity lines
 
@@ -547,6 +587,8 @@ parity-line-sentence = Le long { $n ->
 }, les chiffres pairs et impairs alternent.
 parity-line-spoken = Tracé de parité : { $line }
 parity-line-primer = Le long d’un tracé qui porte des cercles et des carrés entre ses cases, les chiffres impairs et pairs alternent ; il peut commencer par les uns ou par les autres. Un seul chiffre connu dit quelles cases sont impaires. Comptez là où il suit une ligne ou traverse un bloc : dans une grille 9×9, il y a quatre chiffres pairs, et un tracé le long d’une ligne entière commence et finit donc par un impair.
+# Where no grid of the book has boxes.
+parity-line-primer--lines = Le long d’un tracé qui porte des cercles et des carrés entre ses cases, les chiffres impairs et pairs alternent ; il peut commencer par les uns ou par les autres. Un seul chiffre connu dit quelles cases sont impaires. Comptez là où il suit une ligne : dans une grille 9×9, il y a quatre chiffres pairs, et un tracé le long d’une ligne entière commence et finit donc par un impair.
 
 ## Parity runs
 
@@ -634,6 +676,8 @@ resting-thermometer-sentence = Le long { $n ->
 }, de la boule à la pointe, les chiffres ne diminuent jamais : ils augmentent ou restent égaux.
 resting-thermometer-spoken = Thermomètre à paliers, à partir de la boule : { $line }
 resting-thermometer-primer = Un thermomètre à paliers est dessiné comme un tube vide. De sa boule cerclée à la pointe, les chiffres augmentent ou restent égaux : chacun vaut au moins autant que le précédent. Deux de ses cases dans une même ligne, une même colonne ou un même bloc ne peuvent pas être égales, et là les chiffres augmentent vraiment : comptez ces pas pour savoir combien la pointe est haute et la boule basse.
+# Where no grid of the book has boxes.
+resting-thermometer-primer--lines = Un thermomètre à paliers est dessiné comme un tube vide. De sa boule cerclée à la pointe, les chiffres augmentent ou restent égaux : chacun vaut au moins autant que le précédent. Deux de ses cases dans une même ligne ou une même colonne ne peuvent pas être égales, et là les chiffres augmentent vraiment : comptez ces pas pour savoir combien la pointe est haute et la boule basse.
 
 ## Rising or falling
 
@@ -752,6 +796,8 @@ square-block-spoken-magic = Carré magique : { $cells }
 square-block-spoken-rows = Carré à lignes égales : { $cells }
 square-block-spoken-columns = Carré à colonnes égales : { $cells }
 square-block-primer = Un double trait encadre un carré, et un signe dit lesquels de ses alignements ont la même somme : des barres horizontales les lignes, des barres verticales les colonnes, une étoile les lignes, les colonnes et les deux diagonales. Un chiffre peut se répéter là où les lignes, les colonnes et les blocs le permettent. La somme d’un carré à étoile vaut trois fois le chiffre de son centre. Si le carré est tout un bloc d’une grille 9×9, trois lignes égales font 15 chacune.
+# Where no grid of the book has boxes.
+square-block-primer--lines = Un double trait encadre un carré, et un signe dit lesquels de ses alignements ont la même somme : des barres horizontales les lignes, des barres verticales les colonnes, une étoile les lignes, les colonnes et les deux diagonales. Un chiffre peut se répéter là où les lignes et les colonnes le permettent. La somme d’un carré à étoile vaut trois fois le chiffre de son centre.
 
 ## Sum marks
 
@@ -798,6 +844,8 @@ thermometer-sentence = Le long { $n ->
 }, les chiffres augmentent de la boule à la pointe.
 thermometer-spoken = Thermomètre, à partir de la boule : { $line }
 thermometer-primer = Les chiffres augmentent à chaque pas, de la boule ronde à la pointe ; ils peuvent en sauter. Un long thermomètre laisse peu de place : dans une grille 9×9, la troisième case sur six vaut au moins 3 et au plus 6. Commencez par les plus longs, et par ceux qui croisent une ligne ou un bloc où de grands ou de petits chiffres sont déjà placés.
+# Where no grid of the book has boxes.
+thermometer-primer--lines = Les chiffres augmentent à chaque pas, de la boule ronde à la pointe ; ils peuvent en sauter. Un long thermomètre laisse peu de place : dans une grille 9×9, la troisième case sur six vaut au moins 3 et au plus 6. Commencez par les plus longs, et par ceux qui croisent une ligne où de grands ou de petits chiffres sont déjà placés.
 
 ## Windows
 

@@ -135,6 +135,7 @@ claim-limits-meet-from-above--arrow = { $mark } ha al massimo { $most } lungo l�
 claim-common-sum--square-block = { $mark } deve avere somma { $sums } in ciascuna delle sue linee: { $gone }.
 claim-common-sum--open-cage = { $mark } deve avere totale { $sums } in ogni gabbia: { $gone }.
 claim-common-sum--hinge-line = { $mark } deve avere somma { $sums } in ogni coppia: { $gone }.
+claim-common-sum--equal-part-line = { $mark } deve avere somma { $sums } in ogni tratto: { $gone }.
 claim-common-sum = { $mark } deve avere somma { $sums } in ogni parte: { $gone }.
 sums-range = da { $least } a { $most }
 claim-left-over = { $houses } { $n ->

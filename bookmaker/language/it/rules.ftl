@@ -64,6 +64,8 @@ arrow-oval = dall’ovale in { $cells }, letto { $way ->
 }
 arrow-spoken = Freccia che parte { $start }: { $line }
 arrow-primer = La somma delle cifre lungo l’asta di una freccia, dalla casella accanto al cerchio fino alla punta, è il numero nel cerchio; le cifre possono ripetersi dove righe, colonne e riquadri lo permettono. Se da un cerchio partono più aste, ciascuna dà quella somma. Un ovale su due o tre caselle contiene un numero di due o tre cifre. Tre caselle di uno stesso riquadro sommano almeno 6: le aste lunghe vogliono perciò cerchi alti e cifre basse.
+# Where no grid of the book has boxes.
+arrow-primer--lines = La somma delle cifre lungo l’asta di una freccia, dalla casella accanto al cerchio fino alla punta, è il numero nel cerchio; le cifre possono ripetersi dove righe e colonne lo permettono. Se da un cerchio partono più aste, ciascuna dà quella somma. Un ovale su due o tre caselle contiene un numero di due o tre cifre. Tre caselle di una stessa riga sommano almeno 6: le aste lunghe vogliono perciò cerchi alti e cifre basse.
 
 ## Barred sums
 
@@ -72,6 +74,8 @@ barred-sums-sentence = { $touching ->
    *[sides] La somma di due caselle con un lato in comune non è mai { $sums }.
 }
 barred-sums-primer = La somma di due caselle con un lato in comune non è mai uno dei numeri che la regola nomina. Se 10 è vietato, non c’è 6 accanto a 4 né 9 accanto a 1: per ogni numero vietato una cifra ne esclude una sola nelle caselle vicine, e la metà di un numero pari è libera. Quando in una riga o in un riquadro tutti i posti di una cifra sono accanto a una stessa casella, questa non può contenere il suo complemento.
+# Where no grid of the book has boxes.
+barred-sums-primer--lines = La somma di due caselle con un lato in comune non è mai uno dei numeri che la regola nomina. Se 10 è vietato, non c’è 6 accanto a 4 né 9 accanto a 1: per ogni numero vietato una cifra ne esclude una sola nelle caselle vicine, e la metà di un numero pari è libera. Quando in una riga tutti i posti di una cifra sono accanto a una stessa casella, questa non può contenere il suo complemento.
 
 ## Border values
 
@@ -117,6 +121,8 @@ bounded-line-sentence = Lungo { $n ->
 } le cifre sono strettamente comprese tra le due cifre fra parentesi ai suoi capi.
 bounded-line-spoken = Linea delimitata, da capo a capo: { $line }
 bounded-line-primer = Le cifre sulla linea sono comprese tra le due cifre fra parentesi ai suoi capi; nessuna di queste due compare in mezzo. La cifra più bassa e la più alta non stanno dunque mai all’interno di una tale linea, e se tre delle sue caselle interne condividono una riga, una colonna o un riquadro, tra i capi c’è una differenza di almeno quattro. Cercate prima quale dei due capi è il più alto.
+# Where no grid of the book has boxes.
+bounded-line-primer--lines = Le cifre sulla linea sono comprese tra le due cifre fra parentesi ai suoi capi; nessuna di queste due compare in mezzo. La cifra più bassa e la più alta non stanno dunque mai all’interno di una tale linea, e se tre delle sue caselle interne condividono una riga o una colonna, tra i capi c’è una differenza di almeno quattro. Cercate prima quale dei due capi è il più alto.
 
 ## Cages
 
@@ -141,6 +147,8 @@ cage-spoken = { $total ->
    *[other] Gabbia da { $total }: { $cells }
 }
 cage-primer = Una gabbia è disegnata a trattini. Le sue cifre sono tutte diverse, anche se attraversa più riquadri, e la loro somma è il piccolo totale nell’angolo. Certi totali lasciano una sola scelta: due caselle che fanno 3 contengono 1 e 2, tre che fanno 24 contengono 7, 8 e 9. In una griglia 9×9 ogni riga, ogni colonna e ogni riquadro somma 45: dove le gabbie coprono tutto un riquadro tranne una casella, sottraete i totali da 45.
+# Where no grid of the book has boxes.
+cage-primer--lines = Una gabbia è disegnata a trattini. Le sue cifre sono tutte diverse e la loro somma è il piccolo totale nell’angolo. Certi totali lasciano una sola scelta: due caselle che fanno 3 contengono 1 e 2, tre che fanno 24 contengono 7, 8 e 9. In una griglia 9×9 ogni riga e ogni colonna somma 45: dove le gabbie coprono tutta una riga tranne una casella, sottraete i totali da 45.
 
 ## Clones
 
@@ -148,6 +156,8 @@ clone-sentence = Le { $number } aree tratteggiate contengono le stesse cifre neg
 clone-sentence-letters = Le aree tratteggiate con la stessa lettera contengono le stesse cifre negli stessi posti.
 clone-spoken = Cloni { $letter }, casella per casella: { $twins }
 clone-primer = Le aree tratteggiate con la stessa lettera sono cloni: hanno la stessa forma e contengono le stesse cifre negli stessi posti. Una cifra esclusa da una casella lo è anche dalla sua gemella, perciò su ogni coppia di gemelle pesano due righe, due colonne e due riquadri. Cominciate dai cloni che vedono più cifre date.
+# Where no grid of the book has boxes.
+clone-primer--lines = Le aree tratteggiate con la stessa lettera sono cloni: hanno la stessa forma e contengono le stesse cifre negli stessi posti. Una cifra esclusa da una casella lo è anche dalla sua gemella, perciò su ogni coppia di gemelle pesano due righe e due colonne. Cominciate dai cloni che vedono più cifre date.
 
 ## Consecutive bars
 
@@ -169,6 +179,8 @@ consecutive-line-sentence = Le cifre { $n ->
 } formano una sequenza senza vuoti né ripetizioni, in qualsiasi ordine.
 consecutive-line-spoken = Linea di consecutivi: { $line }
 consecutive-line-primer = Le cifre di una linea a perline, messe in ordine, formano una sequenza come 3 4 5 6, ma lungo la linea possono stare in qualsiasi ordine. Non si ripetono mai, anche se la linea attraversa più riquadri. In una griglia 9×9 cinque caselle contengono sempre 5, sei caselle anche 4 e 6; e le cifre troppo lontane da una nota sono escluse.
+# Where no grid of the book has boxes.
+consecutive-line-primer--lines = Le cifre di una linea a perline, messe in ordine, formano una sequenza come 3 4 5 6, ma lungo la linea possono stare in qualsiasi ordine. Non si ripetono mai. In una griglia 9×9 cinque caselle contengono sempre 5, sei caselle anche 4 e 6; e le cifre troppo lontane da una nota sono escluse.
 
 ## Counting areas
 
@@ -190,6 +202,8 @@ counting-area-spoken = { $different ->
    *[other] Area di conteggio con { $different } cifre diverse: { $cells }
 }
 counting-area-primer = Una linea di puntini racchiude un’area di conteggio. Le cifre nell’angolo vi compaiono esattamente tante volte quante sono scritte: 7 7 vuol dire due 7, e le altre cifre sono qualsiasi, ma non 7. Un numero con ≠ dice quante cifre diverse ci sono. Tre caselle di una stessa riga hanno sempre tre cifre diverse; chiedetevi dunque quali caselle di un’area possono essere uguali: quelle che non condividono né riga, né colonna, né riquadro.
+# Where no grid of the book has boxes.
+counting-area-primer--lines = Una linea di puntini racchiude un’area di conteggio. Le cifre nell’angolo vi compaiono esattamente tante volte quante sono scritte: 7 7 vuol dire due 7, e le altre cifre sono qualsiasi, ma non 7. Un numero con ≠ dice quante cifre diverse ci sono. Tre caselle di una stessa riga hanno sempre tre cifre diverse; chiedetevi dunque quali caselle di un’area possono essere uguali: quelle che non condividono né riga né colonna.
 
 ## Diagonal sums
 
@@ -199,6 +213,8 @@ diagonal-sum-sentence = { $n ->
 } con una freccia fuori dalla griglia è la somma delle cifre sulla diagonale indicata dalla freccia; le cifre possono ripetersi dove le altre regole lo permettono.
 diagonal-sum-spoken = Somma diagonale { $total }: { $line }
 diagonal-sum-primer = Una freccia fuori dalla griglia indica una diagonale, e il suo numero è la somma di tutte le sue cifre, fino al bordo opposto. Le caselle di uno stesso riquadro hanno cifre diverse; le altre possono ripetersi, perciò tre caselle di tre riquadri possono avere persino la stessa cifra. Cominciate dalle diagonali corte e dalle somme molto piccole o molto grandi per la loro lunghezza.
+# Where no grid of the book has boxes.
+diagonal-sum-primer--lines = Una freccia fuori dalla griglia indica una diagonale, e il suo numero è la somma di tutte le sue cifre, fino al bordo opposto. Le cifre possono ripetersi. Cominciate dalle diagonali corte e dalle somme molto piccole o molto grandi per la loro lunghezza.
 
 ## Diagonals
 
@@ -208,6 +224,8 @@ diagonals-sentence = { $n ->
 } contiene ogni cifra una volta.
 diagonals-spoken = Diagonale segnata: { $line }
 diagonals-primer = Una diagonale segnata vale come una riga o una colonna in più: ogni cifra vi compare una volta. La casella in cui due diagonali si incrociano appartiene a entrambe, oltre che a una riga, a una colonna e a un riquadro, perciò guardate prima lì; poi cercate lungo una diagonale una cifra a cui resta un solo posto.
+# Where no grid of the book has boxes.
+diagonals-primer--lines = Una diagonale segnata vale come una riga o una colonna in più: ogni cifra vi compare una volta. La casella in cui due diagonali si incrociano appartiene a entrambe, oltre che a una riga e a una colonna, perciò guardate prima lì; poi cercate lungo una diagonale una cifra a cui resta un solo posto.
 
 ## Difference lines
 
@@ -265,7 +283,7 @@ dots-primer = Un pallino bianco unisce due caselle vicine con cifre consecutive,
 equal-part-line-sentence = { $n ->
     [1] Sulla linea a parti uguali
    *[other] Su ogni linea a parti uguali
-} le cifre di ogni tratto interno a { $home ->
+} le cifre di ogni tratto compreso in { $home ->
     [box] un riquadro
    *[region] una regione
 } hanno la stessa somma.
@@ -279,7 +297,7 @@ even-step-line-sentence = Lungo { $n ->
     [1] la linea a passo costante
    *[other] ogni linea a passo costante
 } { $step ->
-    [none] tutte le cifre vicine hanno la stessa differenza, { $n ->
+    [none] due cifre vicine hanno sempre la stessa differenza, { $n ->
         [1] da trovare
        *[other] da trovare per ogni linea
     }
@@ -287,6 +305,8 @@ even-step-line-sentence = Lungo { $n ->
 }.
 even-step-line-spoken = Linea a passo costante: { $line }
 even-step-line-primer = Tutti i passi lungo una linea a borchie hanno la stessa ampiezza, in su o in giù, e mai zero; se l’ampiezza non è data, trovatela per ogni linea. I passi grandi finiscono presto lo spazio: con passo 4 in una griglia 9×9 una linea che parte da 1 può contenere solo 1, 5 e 9; con passo 5 le cifre sono a turno basse e alte, e 5 non c’è mai. Tre caselle di seguito che condividono una riga, una colonna o un riquadro salgono due volte o scendono due volte.
+# Where no grid of the book has boxes.
+even-step-line-primer--lines = Tutti i passi lungo una linea a borchie hanno la stessa ampiezza, in su o in giù, e mai zero; se l’ampiezza non è data, trovatela per ogni linea. I passi grandi finiscono presto lo spazio: con passo 4 in una griglia 9×9 una linea che parte da 1 può contenere solo 1, 5 e 9; con passo 5 le cifre sono a turno basse e alte, e 5 non c’è mai. Tre caselle di seguito che condividono una riga o una colonna salgono due volte o scendono due volte.
 
 ## Extra regions
 
@@ -311,6 +331,8 @@ extra-region-spoken = { $letter ->
    *[other] Regione ombreggiata { $letter }: { $cells }
 }
 extra-region-primer = Una regione ombreggiata vale come un riquadro in più: nessuna cifra vi compare due volte. Se ha tante caselle quante sono le cifre della griglia, le contiene tutte; chiedetele allora ciò che chiedereste a una riga: dove può ancora andare questa cifra? Una più piccola tiene soltanto separate le sue cifre. Cominciate dove una regione attraversa un riquadro quasi pieno.
+# Where no grid of the book has boxes.
+extra-region-primer--lines = Una regione ombreggiata vale come una riga in più: nessuna cifra vi compare due volte. Se ha tante caselle quante sono le cifre della griglia, le contiene tutte; chiedetele allora ciò che chiedereste a una riga: dove può ancora andare questa cifra? Una più piccola tiene soltanto separate le sue cifre. Cominciate dove una regione attraversa una riga quasi piena.
 
 ## First-seen digits
 
@@ -335,6 +357,8 @@ first-seen-side = { $n ->
    *[other] { $side }, accanto a { $number } quadratini
 }
 first-seen-primer = Una cifra fuori da una riga o da una colonna compare in una delle prime caselle da quel lato, tante quanti sono i quadratini accanto; dove stanno più cifre insieme, compaiono tutte, in qualsiasi ordine. In una griglia 9×9 tre quadratini mettono la cifra in tre caselle del riquadro più vicino: cancellatela dal resto della riga e del riquadro.
+# Where no grid of the book has boxes.
+first-seen-primer--lines = Una cifra fuori da una riga o da una colonna compare in una delle prime caselle da quel lato, tante quanti sono i quadratini accanto; dove stanno più cifre insieme, compaiono tutte, in qualsiasi ordine.
 
 ## Fortress cells
 
@@ -358,6 +382,8 @@ frame-product-spoken = { $n ->
    *[other] Prodotti di bordo
 } { $side }: { $clues }
 frame-product-primer = Il numero fuori da una riga o da una colonna è il prodotto delle cifre più vicine, in una griglia 9×9 di solito le tre del riquadro più vicino. Scomponetelo: un prodotto che finisce per 5 o per 0 ha un 5, uno divisibile per 7 ha un 7, e uno che non è divisibile per nessuno dei due li esclude entrambi. Un prodotto dispari ha solo cifre dispari.
+# Where no grid of the book has boxes.
+frame-product-primer--lines = Il numero fuori da una riga o da una colonna è il prodotto delle cifre più vicine, di solito tre. Scomponetelo: un prodotto che finisce per 5 o per 0 ha un 5, uno divisibile per 7 ha un 7, e uno che non è divisibile per nessuno dei due li esclude entrambi. Un prodotto dispari ha solo cifre dispari.
 
 ## Frame sums
 
@@ -375,6 +401,8 @@ frame-sum-spoken = { $n ->
    *[other] Somme di bordo
 } { $side }: { $clues }
 frame-sum-primer = Il numero fuori da una riga o da una colonna è la somma delle cifre più vicine, in una griglia 9×9 di solito le tre del riquadro più vicino. Tre cifre che fanno 6 sono 1, 2 e 3, tre che fanno 24 sono 7, 8 e 9. Un riquadro somma 45, perciò due numeri che guardano un riquadro dallo stesso lato danno il terzo; e i numeri ai due capi di una riga danno la somma di ciò che sta in mezzo.
+# Where no grid of the book has boxes.
+frame-sum-primer--lines = Il numero fuori da una riga o da una colonna è la somma delle cifre più vicine, di solito tre. Tre cifre che fanno 6 sono 1, 2 e 3, tre che fanno 24 sono 7, 8 e 9.
 
 ## Hinge lines
 
@@ -408,11 +436,15 @@ inequality-primer = Un segno tra due caselle si apre verso la cifra maggiore e p
 
 king-sentence = Due caselle che si toccano per un angolo contengono cifre diverse.
 king-primer = Due caselle che si toccano per un angolo contengono cifre diverse, come se ogni cifra fosse un re degli scacchi che non tollera sosia vicino a sé. Dentro un riquadro questo non aggiunge nulla; la regola agisce attraverso i confini dei riquadri. Una cifra accanto a un riquadro ne esclude fino a due caselle in più.
+# Where no grid of the book has boxes.
+king-primer--lines = Due caselle che si toccano per un angolo contengono cifre diverse, come se ogni cifra fosse un re degli scacchi che non tollera sosia vicino a sé.
 
 ## Knight’s move
 
 knight-sentence = Due caselle a una mossa del cavallo di distanza (due passi lungo una riga o una colonna, poi uno di lato) contengono cifre diverse.
 knight-primer = Due caselle tra le quali un cavallo degli scacchi potrebbe saltare, due passi lungo una riga o una colonna e uno di lato, contengono cifre diverse. Una cifra al centro della griglia raggiunge così otto caselle, quasi tutte fuori dal suo riquadro. Cercate riquadri in cui a una cifra restano due posti, entrambi a una mossa del cavallo dalla stessa casella.
+# Where no grid of the book has boxes.
+knight-primer--lines = Due caselle tra le quali un cavallo degli scacchi potrebbe saltare, due passi lungo una riga o una colonna e uno di lato, contengono cifre diverse. Una cifra al centro della griglia raggiunge così otto caselle. Cercate righe in cui a una cifra restano due posti, entrambi a una mossa del cavallo dalla stessa casella.
 
 ## Limits
 
@@ -431,6 +463,8 @@ limits-sentence-both = { $n ->
 limits-spoken-only = Solo { $digits }: { $cells }
 limits-spoken-not = Mai { $digits }: { $cells }
 limits-primer = Le cifre piccole nell’angolo in basso a destra di una casella sono le sole che può contenere; se sono barrate, sono quelle che non può contenere. Annotate i candidati prima di cominciare. Quando in una riga, in una colonna o in un riquadro le caselle con lo stesso limite sono tante quante le sue cifre, queste non vanno in nessun altro posto.
+# Where no grid of the book has boxes.
+limits-primer--lines = Le cifre piccole nell’angolo in basso a destra di una casella sono le sole che può contenere; se sono barrate, sono quelle che non può contenere. Annotate i candidati prima di cominciare. Quando in una riga o in una colonna le caselle con lo stesso limite sono tante quante le sue cifre, queste non vanno in nessun altro posto.
 
 ## Low-high lines
 
@@ -443,6 +477,8 @@ low-high-line-sentence = Lungo { $n ->
 }
 low-high-line-spoken = Linea basso-alto: { $line }
 low-high-line-primer = Lungo una linea a merli si alternano cifre basse e alte; può cominciare con le une o con le altre. In una griglia 9×9 le basse vanno da 1 a 4, le alte da 6 a 9, e 5 non sta mai su una tale linea. Una sola cifra nota decide quali caselle sono basse. Quattro caselle basse in una riga, in una colonna o in un riquadro prendono tutte le cifre basse.
+# Where no grid of the book has boxes.
+low-high-line-primer--lines = Lungo una linea a merli si alternano cifre basse e alte; può cominciare con le une o con le altre. In una griglia 9×9 le basse vanno da 1 a 4, le alte da 6 a 9, e 5 non sta mai su una tale linea. Una sola cifra nota decide quali caselle sono basse. Quattro caselle basse in una riga o in una colonna prendono tutte le cifre basse.
 
 ## No doubles
 
@@ -465,7 +501,7 @@ non-consecutive-primer = Due caselle con un lato in comune non contengono mai ci
 numbered-room-sentence = { $n ->
     [1] La cifra
    *[other] Ogni cifra
-} in una porta fuori dalla griglia va nell’ennesima casella della sua { $line ->
+} in una porta fuori dalla griglia va nella n-esima casella della sua { $line ->
     [row] riga
     [column] colonna
    *[both] riga o colonna
@@ -511,6 +547,8 @@ palindrome-sentence = Le cifre lungo { $n ->
 } si leggono allo stesso modo dai due capi.
 palindrome-spoken = Palindromo: { $line }
 palindrome-primer = Un palindromo si legge allo stesso modo dai due capi: la prima e l’ultima casella sono uguali, così la seconda e la penultima, e una casella centrale è libera. Una cifra esclusa da una casella di una tale coppia lo è anche dall’altra, perciò ogni coppia lavora insieme in due righe, due colonne e due riquadri.
+# Where no grid of the book has boxes.
+palindrome-primer--lines = Un palindromo si legge allo stesso modo dai due capi: la prima e l’ultima casella sono uguali, così la seconda e la penultima, e una casella centrale è libera. Una cifra esclusa da una casella di una tale coppia lo è anche dall’altra, perciò ogni coppia lavora insieme in due righe e due colonne.
 
 ## Even and odd
 
@@ -538,6 +576,8 @@ parity-spoken-odd = { $n ->
    *[other] Cifre dispari, ciascuna con un cerchio: { $cells }
 }
 parity-primer = Un quadrato segna una cifra pari, un cerchio una dispari; le caselle senza segno possono contenere le une o le altre. In una griglia 9×9 ogni riga, ogni colonna e ogni riquadro ha quattro cifre pari e cinque dispari; contate dunque: appena si sa che quattro caselle di una riga sono pari, tutte le altre sono dispari.
+# Where no grid of the book has boxes.
+parity-primer--lines = Un quadrato segna una cifra pari, un cerchio una dispari; le caselle senza segno possono contenere le une o le altre. In una griglia 9×9 ogni riga e ogni colonna ha quattro cifre pari e cinque dispari; contate dunque: appena si sa che quattro caselle di una riga sono pari, tutte le altre sono dispari.
 
 ## Parity lines
 
@@ -547,6 +587,8 @@ parity-line-sentence = Lungo { $n ->
 } si alternano cifre dispari e pari.
 parity-line-spoken = Linea di parità: { $line }
 parity-line-primer = Lungo una linea con cerchi e quadrati tra le caselle si alternano cifre dispari e pari; può cominciare con le une o con le altre. Una sola cifra nota decide quali caselle sono dispari. Contate dove attraversa una riga o un riquadro: in una griglia 9×9 ci sono quattro cifre pari, perciò una linea lungo un’intera riga comincia e finisce con una dispari.
+# Where no grid of the book has boxes.
+parity-line-primer--lines = Lungo una linea con cerchi e quadrati tra le caselle si alternano cifre dispari e pari; può cominciare con le une o con le altre. Una sola cifra nota decide quali caselle sono dispari. Contate dove percorre una riga: in una griglia 9×9 ci sono quattro cifre pari, perciò una linea lungo un’intera riga comincia e finisce con una dispari.
 
 ## Parity runs
 
@@ -634,6 +676,8 @@ resting-thermometer-sentence = Lungo { $n ->
 }, dal bulbo alla punta, le cifre non calano mai: crescono o restano uguali.
 resting-thermometer-spoken = Termometro con soste, dal bulbo: { $line }
 resting-thermometer-primer = Un termometro con soste è disegnato come un tubo vuoto. Dal bulbo cerchiato alla punta le cifre crescono o restano uguali: ognuna è almeno pari alla precedente. Due delle sue caselle nella stessa riga, colonna o riquadro non possono essere uguali, e lì le cifre crescono davvero: contate quei passi per sapere quanto dev’essere alta la punta e basso il bulbo.
+# Where no grid of the book has boxes.
+resting-thermometer-primer--lines = Un termometro con soste è disegnato come un tubo vuoto. Dal bulbo cerchiato alla punta le cifre crescono o restano uguali: ognuna è almeno pari alla precedente. Due delle sue caselle nella stessa riga o colonna non possono essere uguali, e lì le cifre crescono davvero: contate quei passi per sapere quanto dev’essere alta la punta e basso il bulbo.
 
 ## Rising or falling
 
@@ -752,6 +796,8 @@ square-block-spoken-magic = Quadrato magico: { $cells }
 square-block-spoken-rows = Quadrato a righe uguali: { $cells }
 square-block-spoken-columns = Quadrato a colonne uguali: { $cells }
 square-block-primer = Una doppia linea incornicia un quadrato, e un segno dice che cosa vi ha la stessa somma: barre orizzontali le righe, barre verticali le colonne, una stella le righe, le colonne e le due diagonali. Le cifre possono ripetersi dove righe, colonne e riquadri lo permettono. La somma di un quadrato con la stella è il triplo della cifra al centro. Se il quadrato è un intero riquadro di una griglia 9×9, tre righe uguali fanno 15 ciascuna.
+# Where no grid of the book has boxes.
+square-block-primer--lines = Una doppia linea incornicia un quadrato, e un segno dice che cosa vi ha la stessa somma: barre orizzontali le righe, barre verticali le colonne, una stella le righe, le colonne e le due diagonali. Le cifre possono ripetersi dove righe e colonne lo permettono. La somma di un quadrato con la stella è il triplo della cifra al centro.
 
 ## Sum marks
 
@@ -798,6 +844,8 @@ thermometer-sentence = Lungo { $n ->
 } le cifre crescono dal bulbo alla punta.
 thermometer-spoken = Termometro, dal bulbo: { $line }
 thermometer-primer = Le cifre crescono a ogni passo dal bulbo tondo alla punta, anche saltandone alcune. Un termometro lungo lascia poco spazio: in una griglia 9×9 la terza casella su sei vale almeno 3 e al massimo 6. Cominciate dai più lunghi, e da quelli che incrociano una riga o un riquadro con cifre alte o basse già al loro posto.
+# Where no grid of the book has boxes.
+thermometer-primer--lines = Le cifre crescono a ogni passo dal bulbo tondo alla punta, anche saltandone alcune. Un termometro lungo lascia poco spazio: in una griglia 9×9 la terza casella su sei vale almeno 3 e al massimo 6. Cominciate dai più lunghi, e da quelli che incrociano una riga con cifre alte o basse già al loro posto.
 
 ## Windows
 
