@@ -67,10 +67,10 @@ grid-asks = Vul het diagram zo in dat { $houses ->
     [boxes] elke rij, elke kolom en elk blok
    *[regions] elke rij, elke kolom en elk omlijnd gebied
 } { $symbols } precies één keer bevat.
-symbols-digits = de cijfers 1 t/m { $last }
-symbols-and-letter = de cijfers 1 t/m 9 en de letter { $last }
-symbols-and-letters = de cijfers 1 t/m 9 en de letters { $first } t/m { $last }
-symbols-and-two-letters = de cijfers 1 t/m 9 en de letters { $first } en { $last }
+symbols-digits = de cijfers 1 t/m { $last }
+symbols-and-letter = de cijfers 1 t/m 9 en de letter { $last }
+symbols-and-letters = de cijfers 1 t/m 9 en de letters { $first } t/m { $last }
+symbols-and-two-letters = de cijfers 1 t/m 9 en de letters { $first } en { $last }
 boxes-have = Een blok heeft { $high } en { $wide }.
 rows-counted = { $n ->
     [1] één rij
