@@ -18,8 +18,8 @@ heading-index = Register
 heading-imprint = Colofon
 heading-notes = Aantekeningen
 heading-latin = Latijnse vierkanten
-heading-by-setter = Op maker
-heading-by-rule = Op regel
+heading-by-setter = Per maker
+heading-by-rule = Per regel
 titled = { $title }: { $what }
 chapter-titled = Hoofdstuk { $number }: { $title }
 

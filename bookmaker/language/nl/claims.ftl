@@ -81,7 +81,7 @@ taken = { $digits } in { $cells }
 
 bounds-least = ten minste { $low } in { $cell }
 bounds-most = ten hoogste { $high } in { $cell }
-bounds-both = { $low } t/m { $high } in { $cell }
+bounds-both = { $low } t/m { $high } in { $cell }
 bounds-only = { $low } in { $cell }
 claim-bounds = { $mark } { $many ->
     [yes] eisen
@@ -105,7 +105,7 @@ claim-only-in--quadruple = { $mark } vraagt om { $digits } en heeft daarvoor all
     [one] { OR($cells) }
    *[other] { $cells }
 }, dus { $gone }.
-claim-no-partner = { $mark } sluit { $gone-digits } uit in { $cell }: anders bleef er niets over voor { $beyond }.
+claim-no-partner = { $mark } sluit { $gone-digits } uit in { $cell }: anders blijft er niets over voor { $beyond }.
 claim-beside = { $mark } en de { $known } in { $beside } sluiten { $gone-digits } uit in { $cell }.
 claim-beside--non-consecutive = De { $known } in { $beside } houdt het eerstvolgende lagere en hogere cijfer weg uit de vakjes ernaast, dus { $gone }.
     .b = Naast de { $known } in { $beside } staat geen cijfer dat één hoger of één lager is, dus { $gone }.
@@ -133,7 +133,7 @@ claim-common-sum--square-block = { $mark } moet in elk van zijn lijnen een som v
 claim-common-sum--open-cage = { $mark } moet in elke kooi een totaal van { $sums } hebben, dus { $gone }.
 claim-common-sum--hinge-line = { $mark } moet in elk paar een som van { $sums } hebben, dus { $gone }.
 claim-common-sum = { $mark } moet in elk deel een som van { $sums } hebben, dus { $gone }.
-sums-range = { $least } t/m { $most }
+sums-range = { $least } t/m { $most }
 claim-left-over = De som van { $houses } is { $total }, en de { $nouns } die daar helemaal in liggen, zijn samen { $within }; voor { $cells } blijft { COUNT($cells) ->
     [one] { $rest }
    *[other] samen { $rest }

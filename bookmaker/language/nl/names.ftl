@@ -31,7 +31,7 @@ number = { $n ->
    *[other] { $n }
 }
 
-digits-run = { $first } t/m { $last }
+digits-run = { $first } t/m { $last }
 candidate = { $digit } in { $cell }
 placed = { $digits } in { $cells }
 tried = { OR($digits) } in { OR($cells) }
@@ -77,8 +77,8 @@ house-disjoint-groups-of-nine = { $n ->
     [8] de groep vakjes middenonder in de blokken
    *[9] de groep vakjes rechtsonder in de blokken
 }
-house-windows-rows = het deel van rij { $number } t/m { $last } buiten de vensters
-house-windows-columns = het deel van kolom { $number } t/m { $last } buiten de vensters
+house-windows-rows = het deel van rij { $number } t/m { $last } buiten de vensters
+house-windows-columns = het deel van kolom { $number } t/m { $last } buiten de vensters
 house-windows-crossing = de kruising van de rijen en kolommen tussen de vensters
 houses-row = de rijen { $numbers }
 houses-column = de kolommen { $numbers }
@@ -168,7 +168,7 @@ kind-clone = kloon
     .gender = common
 kind-consecutive-bars = streepje
     .many = streepjes
-    .title = Opeenvolgend met streepjes
+    .title = Buurstreepjes
     .gender = neuter
 kind-consecutive-line = reekslijn
     .many = reekslijnen

@@ -454,13 +454,13 @@ limits-primer--lines = In een vakje met kleine cijfers in de hoek rechtsonder ka
 low-high-line-sentence = Langs { $n ->
     [1] de laag-hooglijn
    *[other] elke laag-hooglijn
-} wisselen lage (1 t/m { $low }) en hoge cijfers ({ $high } t/m { $most }) elkaar af{ $middle ->
+} wisselen lage (1 t/m { $low }) en hoge cijfers ({ $high } t/m { $most }) elkaar af{ $middle ->
     [none] .
    *[other] ; { $middle } komt er niet voor.
 }
 low-high-line-spoken = Laag-hooglijn: { $line }
-low-high-line-primer = Langs een lijn met kantelen wisselen lage en hoge cijfers elkaar af; ze mag met allebei beginnen. In een diagram van 9×9 zijn 1 t/m 4 laag en 6 t/m 9 hoog, en 5 staat nooit op zo’n lijn. Eén cijfer erop legt vast welke vakjes laag zijn. Vier lage vakjes in één rij, kolom of blok verbruiken alle lage cijfers.
-low-high-line-primer--lines = Langs een lijn met kantelen wisselen lage en hoge cijfers elkaar af; ze mag met allebei beginnen. In een diagram van 9×9 zijn 1 t/m 4 laag en 6 t/m 9 hoog, en 5 staat nooit op zo’n lijn. Eén cijfer erop legt vast welke vakjes laag zijn. Vier lage vakjes in één rij of kolom verbruiken alle lage cijfers.
+low-high-line-primer = Langs een lijn met kantelen wisselen lage en hoge cijfers elkaar af; ze mag met allebei beginnen. In een diagram van 9×9 zijn 1 t/m 4 laag en 6 t/m 9 hoog, en 5 staat nooit op zo’n lijn. Eén cijfer erop legt vast welke vakjes laag zijn. Vier lage vakjes in één rij, kolom of blok verbruiken alle lage cijfers.
+low-high-line-primer--lines = Langs een lijn met kantelen wisselen lage en hoge cijfers elkaar af; ze mag met allebei beginnen. In een diagram van 9×9 zijn 1 t/m 4 laag en 6 t/m 9 hoog, en 5 staat nooit op zo’n lijn. Eén cijfer erop legt vast welke vakjes laag zijn. Vier lage vakjes in één rij of kolom verbruiken alle lage cijfers.
 
 ## No doubles
 
@@ -827,7 +827,7 @@ thermometer-primer--lines = Bij elke stap van de ronde bol naar de punt stijgen 
 
 windows-sentence = Elk grijs venster bevat elk cijfer één keer.
 windows-spoken = Venster: { $cells }
-windows-primer = De grijze vensters zijn extra blokken, één vakje van de rand en één vakje van elkaar: elk bevat elk cijfer één keer. De rijen 2 t/m 4 bevatten elk cijfer drie keer, en de twee vensters erin nemen er twee; de negen vakjes naast de vensters bevatten dus ook elk cijfer één keer. Vijf zulke verborgen negentallen liggen tussen en om de vensters van een diagram van 9×9; daar gaat de puzzel open.
+windows-primer = De grijze vensters zijn extra blokken, één vakje van de rand en één vakje van elkaar: elk bevat elk cijfer één keer. De rijen 2 t/m 4 bevatten elk cijfer drie keer, en de twee vensters erin nemen er twee; de negen vakjes naast de vensters bevatten dus ook elk cijfer één keer. Vijf zulke verborgen negentallen liggen tussen en om de vensters van een diagram van 9×9; daar gaat de puzzel open.
 
 ## X-sums
 

@@ -47,7 +47,7 @@ times = { $n ->
 ## Placements
 
 places-last-of-digit = De laatste { $digit } komt in { $cell }.
-    .b = De laatste { $digit } hoort in { $house }, in { $cell }.
+    .b = In { $house } gaat de laatste { $digit } naar { $cell }.
 places-last-cell = Het laatste vakje van { $house }, { $cell }, wordt { $digit }.
     .b = In { $house } ontbreekt alleen nog { $digit }, en die komt in { $cell }.
     .c = Met { $digit } in { $cell } is { $house } vol.
@@ -57,7 +57,7 @@ places-hidden-single = In { $house } kan { $digit } alleen in { $cell }.
     .b = { $house } heeft één plaats voor { $digit }: { $cell }.
     .c = De { $digit } van { $house } komt in { $cell }.
 then-last-of-digit = Dan komt de laatste { $digit } in { $cell }.
-    .b = De laatste { $digit } hoort in { $house }, in { $cell }.
+    .b = In { $house } gaat de laatste { $digit } naar { $cell }.
 then-last-cell = Het laatste vakje van { $house }, { $cell }, wordt { $digit }.
     .b = Dan ontbreekt in { $house } alleen nog { $digit }, en die komt in { $cell }.
     .c = Met { $digit } in { $cell } is { $house } vol.
