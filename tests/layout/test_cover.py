@@ -78,7 +78,9 @@ def test_the_code_of_the_books_link_is_a_link_on_a_screen() -> None:
     (link,) = (one for one in flat(page) if isinstance(one.item, Link))
     assert link.item.outward and link.item.target == full_book().link
     left, top, right, bottom = link.box
-    square = picture(page, 300).crop([round(edge * 300 / 72) for edge in (left - 6, top - 6, right + 6, bottom + 6)])
+    corners = (left - 6, top - 6), (right + 6, bottom + 6)
+    (x, y), (across, down) = ((round(a * 300 / 72), round(b * 300 / 72)) for a, b in corners)
+    square = picture(page, 300).crop((x, y, across, down))
     assert [code.text for code in zxingcpp.read_barcodes(square)] == [full_book().link]
 
 

@@ -61,7 +61,8 @@ def test_words_and_ridge_stand_clear_of_each_other_and_inside_the_page(name: str
                 min(box[2], other[2]) - max(box[0], other[0]) <= 0.1
                 or min(box[3], other[3]) - max(box[1], other[1]) <= 0.1
             )
-        above = [box for box in texts if ridge and box[1] < max(part[3] for part in ridge)]
+        beside = min((part[0] for part in ridge), default=0.0) if layout.width > layout.height else 0.0
+        above = [box for box in texts if ridge and box[1] < max(part[3] for part in ridge) and box[2] > beside]
         assert all(box[3] <= min(part[1] for part in ridge) for box in above)
     assert ridges == 1
 

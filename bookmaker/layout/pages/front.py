@@ -93,7 +93,8 @@ def foreword_pages(part: Foreword, book: Book, layout: Layout) -> list[Unnumbere
 
 def _under_art(rows: Sequence[Row], top: float, book: Book, layout: Layout) -> UnnumberedPage:
     """A few words some way down their page, under ornament."""
-    drawn = frieze(book.puzzles, worn(layout), layout.measure, top - 1.5 * layout.line, CELLS, "foreword")
+    cells = CELLS * (2 if layout.measure > layout.depth else 1)
+    drawn = frieze(book.puzzles, worn(layout), layout.measure, top - 1.5 * layout.line, cells, "foreword")
 
     def draw(sheet: PageSide, labels: Labels) -> tuple[Item, ...]:
         return Group((drawn.art,), sheet.x, sheet.y), *stacked(rows, sheet.x, sheet.y + top, labels)

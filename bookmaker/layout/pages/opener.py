@@ -27,6 +27,9 @@ from bookmaker.layout.themefile import worn
 TITLE, GROUND = 0.24, 0.78
 """Where the title begins and where the ridge stands, as shares of the page's depth."""
 
+HALF, WIDE_TITLE = 0.55, 0.36
+"""On a page wider than high: how much of its width the words take, and where the title begins."""
+
 CELLS = 18
 """Cells of the ornament across the page."""
 
@@ -40,22 +43,17 @@ MOST = 6
 def opener_pages(chapter: Chapter, book: Book, layout: Layout, shared: RulesText | None = None) -> list[UnnumberedPage]:
     """The page before a chapter's puzzles, or the pages; with the rules that these have in common, if they are said
     here."""
+    if layout.measure > layout.depth and (beside := _beside(chapter, book, layout, shared)):
+        return [beside]
     hang, line = layout.puzzles.hang, layout.line
     wide = layout.measure - hang
-    rows: list[Row] = [*heading(chapter.title, layout, hang)]
-    if chapter.note:
-        rows += paragraph(chapter.note, layout.type.text, min(wide, 36 * layout.type.text.size), line, hang)
-    if shared:
-        note = layout.type.note
-        here = paragraph(layout.say("rules-of-chapter"), note, wide, line, hang, tags=(OURS,))
-        rows += [Row(line), *(replace(row, tied=True) for row in here)]
-        rows += rules_above(replace(chapter.puzzles[0], rules=shared), layout, layout.measure, hang)
+    rows = [*_words(chapter, layout, shared, hang, layout.measure)]
     art = tuple(_range(chapter, book, layout, wide))
     ground = layout.depth * GROUND
     room = ground - HEIGHT * wide - line - height(rows)
     if room >= 0:
         top = min(layout.depth * TITLE, room)
-        ticks = tick_rows(chapter.puzzles, layout, hang, room - top - line)
+        ticks = tick_rows(chapter.puzzles, layout, hang, layout.measure, room - top - line)
         rows += [Row(line), *ticks] if ticks else []
         salt = f"chapter {chapter.number}"
         drawn = frieze(chapter.puzzles, worn(layout), layout.measure, top - 1.5 * line, CELLS, salt)
@@ -63,6 +61,41 @@ def opener_pages(chapter: Chapter, book: Book, layout: Layout, shared: RulesText
     high = HEIGHT * wide + (UNDER + MOST) * line
     rows += [Row(2 * line), Row(high, (Group(art, hang, HEIGHT * wide),))]
     return flowing(rows, layout, f"chapter {chapter.number}", chapter.title)
+
+
+def _words(chapter: Chapter, layout: Layout, shared: RulesText | None, left: float, right: float) -> Iterator[Row]:
+    """The title, the note and the rules, from `left` to `right`."""
+    line, wide = layout.line, right - left
+    yield from heading(chapter.title, layout, left, right)
+    if chapter.note:
+        yield from paragraph(chapter.note, layout.type.text, min(wide, 36 * layout.type.text.size), line, left)
+    if shared:
+        here = paragraph(layout.say("rules-of-chapter"), layout.type.note, wide, line, left, tags=(OURS,))
+        yield Row(line)
+        yield from (replace(row, tied=True) for row in here)
+        yield from rules_above(replace(chapter.puzzles[0], rules=shared), layout, right, left)
+
+
+def _beside(chapter: Chapter, book: Book, layout: Layout, shared: RulesText | None) -> UnnumberedPage | None:
+    """The page where it is wider than high: the ridge at the right of the words; None where these find no room."""
+    line, half, top = layout.line, layout.measure * HALF, layout.depth * WIDE_TITLE
+    wide = layout.measure - half - 2 * line
+    rows = [*_words(chapter, layout, shared, 0.0, half)]
+    ticks = tick_rows(chapter.puzzles, layout, 0.0, half, layout.depth - top - height(rows) - line)
+    rows += [Row(line), *ticks] if ticks else []
+    if top + height(rows) > layout.depth:
+        return None
+    salt = f"chapter {chapter.number}"
+    drawn = frieze(chapter.puzzles, worn(layout), layout.measure, top - 1.5 * line, 2 * CELLS, salt)
+    art = tuple(_range(chapter, book, layout, wide))
+    ground = top + HEIGHT * wide + line
+
+    def draw(sheet: PageSide, labels: Labels) -> tuple[Item, ...]:
+        over = Group((drawn.art,), sheet.x, sheet.y)
+        ridged = Group(art, sheet.x + layout.measure - wide, sheet.y + ground)
+        return over, *stacked(rows, sheet.x, sheet.y + top, labels), ridged
+
+    return UnnumberedPage(draw, ((f"chapter {chapter.number}", 0.0),))
 
 
 def _leaf(

@@ -26,12 +26,14 @@ MOST_LINES = 4
 """Lines of a heading before it is set smaller."""
 
 
-def heading(text: str, layout: Layout, x: float = 0.0) -> tuple[Row, ...]:
-    """A heading with its white space, tied to what follows; a long one, or one with a long word, is set smaller."""
-    for share in _whole(((text, layout.type.heading),), layout.measure - x):
+def heading(text: str, layout: Layout, x: float = 0.0, right: float | None = None) -> tuple[Row, ...]:
+    """A heading with its white space, tied to what follows, from `x` to `right` or over the whole width; a long one, or
+    one with a long word, is set smaller."""
+    wide = (layout.measure if right is None else right) - x
+    for share in _whole(((text, layout.type.heading),), wide):
         type = layout.type.heading
         type = replace(type, size=share * type.size, leading=share * type.leading)
-        lines = broken(text, type.font, type.size, layout.measure - x)
+        lines = broken(text, type.font, type.size, wide)
         if len(lines) <= MOST_LINES:
             break
     rows = [

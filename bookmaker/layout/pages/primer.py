@@ -1,7 +1,7 @@
 """The primer: each kind of rule with a paragraph and a worked figure.
 
-In: a `Primer`. Out: pages of columns in which no lesson is split, unless it is longer than a column. Figures stand
-under their paragraphs.
+In: a `Primer`. Out: pages of columns in which no lesson is split, unless it is longer than a column or the page is
+shallow. Figures stand under their paragraphs.
 """
 
 from __future__ import annotations
@@ -29,6 +29,9 @@ would have figures too small to read, and those too wide for their column."""
 LARGE, LARGE_CELL = 6, 1.35
 """A figure with so many rows has cells of this size."""
 
+SHALLOW = 32
+"""On pages of fewer lines a lesson may go on in the next column."""
+
 EMS = 20
 """The narrowest column of lessons, in ems of text."""
 
@@ -40,8 +43,9 @@ def primer_pages(part: Primer, layout: Layout) -> list[UnnumberedPage]:
     rows: list[Row] = []
     for lesson in part.lessons:
         *whole, last = _lesson(lesson, layout, grid.wide)
-        rows += [replace(row, tied=True) for row in whole]
-        rows += [last, Row(layout.line)]
+        if layout.depth >= SHALLOW * layout.line:
+            whole = [replace(row, tied=True) for row in whole]
+        rows += [*whole, last, Row(layout.line)]
     return [*columned(heading(part.heading, layout), rows, layout, grid, part.heading, ("primer",))]
 
 
@@ -49,15 +53,18 @@ def _lesson(lesson: Lesson, layout: Layout, wide: float) -> Iterator[Row]:
     """Title, paragraph, and the figure under it."""
     line, title = layout.line, replace(layout.type.text, font="serif-bold")
     measure = min(wide, RULES_EMS * layout.type.text.size)
-    yield from paragraph(lesson.title, title, measure, line, tags=(SECTION, HEADING))
-    yield from paragraph(lesson.text, layout.type.text, measure, line, tags=(SECTION.further, OURS))
+    heads = paragraph(lesson.title, title, measure, line, tags=(SECTION, HEADING))
+    yield from (replace(row, tied=True) for row in heads)
+    *said, end = paragraph(lesson.text, layout.type.text, measure, line, tags=(SECTION.further, OURS))
     figure = lesson.figure
+    yield from said
+    yield replace(end, tied=figure is not None)
     if figure is None:
         return
     across, down = figure_size(figure, 1.0)
     usual = (CELL if down < LARGE else LARGE_CELL) * line
     cell = min(max(usual, legible_cell(figure.sample, smallest_figure(layout))), wide / across)
-    yield Row(0.4 * line)
+    yield Row(0.4 * line, tied=True)
     yield Row(ceil(2 * down * cell / line) * line / 2, (_told(layout, figure, cell),), tags=(SECTION.further,))
 
 

@@ -25,9 +25,9 @@ STEP = 1.25
 """From one line to the next, in lines of text: boxes are ticked by hand."""
 
 
-def tick_rows(puzzles: Sequence[BookPuzzle], layout: Layout, x: float, room: float) -> tuple[Row, ...]:
-    """The rows from `x` on, at most `room` points high together."""
-    wide, line = layout.measure - x, STEP * layout.line
+def tick_rows(puzzles: Sequence[BookPuzzle], layout: Layout, x: float, right: float, room: float) -> tuple[Row, ...]:
+    """The rows from `x` to `right`, at most `room` points high together."""
+    wide, line = right - x, STEP * layout.line
     titled = any(puzzle.heading for puzzle in puzzles)
     for ems in (EMS, NARROW) if titled else (NARROW,):
         most = max(1, int(wide / (ems * layout.type.small.size)))
