@@ -9,6 +9,9 @@ heading-guide = Cómo leer este libro
 heading-text-guide = Cómo leer esta edición
 heading-primer = Las reglas, una por una
 heading-hints = Pistas
+heading-glossary = Palabras de las pistas
+heading-times = Tiempos
+heading-latin = Cuadrados latinos
 heading-keys = Soluciones
 heading-answer-key = Soluciones
 heading-credits = Créditos
@@ -32,12 +35,18 @@ band-5 = Cumbre
 ## How to read the book
 
 cell-names = Las casillas se nombran por su fila y su columna: r5c2 está en la fila 5, columna 2.
-houses-explained = Una unidad es una fila, una columna, un bloque o región, o cualquier otro conjunto de casillas en el que no se repite ninguna cifra.
+houses-explained = Una unidad es una fila, una columna{ $areas ->
+    [boxes] , un bloque o región
+    [regions] , una región
+   *[none] {""}
+} o cualquier otro conjunto de casillas en el que no se repite ninguna cifra.
 guide-ridge = Junto a cada título, una sierra de cinco picos muestra la dificultad del pasatiempo. Se llena desde la izquierda, pico a pico, de { $first } a { $last }. El número que la acompaña es el grado de dificultad: la cifra anterior al punto cuenta los picos; la posterior indica lo cerca que está el siguiente.
 guide-order-difficulty = Los pasatiempos van por orden de dificultad, del más suave al más duro.
 guide-order-listed = Los pasatiempos van en el orden que ha elegido el editor.
 guide-order-chapters = Los pasatiempos se agrupan en capítulos, y en cada uno van del más suave al más duro.
 guide-rules = Las reglas que acompañan a cada cuadrícula están completas y se cumplen todas a la vez. Cada tipo de marca se dibuja de nuevo junto a la frase que la explica. Las cuadrículas están pensadas para el lápiz: se puede escribir encima de cualquier marca.
+guide-rules-shared = Las reglas que acompañan a cada cuadrícula y las del comienzo de su capítulo están completas y se cumplen todas a la vez. Cada tipo de marca se dibuja de nuevo junto a la frase que la explica. Las cuadrículas están pensadas para el lápiz: se puede escribir encima de cualquier marca.
+guide-large = En las cuadrículas más grandes, a la cifra 9 le siguen letras: A vale 10, B vale 11 y así sucesivamente. Faltan la I y la O, que se parecen al 1 y al 0.
 guide-proved = Cada pasatiempo tiene una única solución: se ha comprobado exhaustivamente antes de imprimirlo, y después se ha cotejado la solución con las reglas.
 guide-draft = Esto es un borrador: puede contener pasatiempos sin solución o con varias.
 guide-hints = Si se atasca, recurra a las tres pistas de cada pasatiempo, que preceden a las soluciones: dónde mirar, qué buscar y cuál es el paso siguiente.
@@ -60,10 +69,17 @@ grid-asks = Complete la cuadrícula de modo que cada { $houses ->
    *[regions] fila, columna y región marcada
 } contenga { $symbols }, sin repetir.
 # “1 to 9”, kept on one line.
-symbols-digits = las cifras del 1 al { $last }
-symbols-and-letter = las cifras del 1 al 9 y la letra { $last }
-symbols-and-letters = las cifras del 1 al 9 y las letras de la { $first } a la { $last }
-symbols-and-two-letters = las cifras del 1 al 9 y las letras { $first } y { $last }
+symbols-digits = las cifras del { $low } al { $high }
+symbols-and-letter = las cifras del { $low } al { $high } y la letra { $last }
+symbols-and-two-letters = las cifras del { $low } al { $high } y las letras { $first } y { $last }
+symbols-and-letters = las cifras del { $low } al { $high } y las letras de la { $first } a la { $last }
+symbols-and-letters-without = las cifras del { $low } al { $high } y las letras de la { $first } a la { $last } sin { $without }
+symbols-letters = las letras { $letters }
+letters-for-digits = cifra letra | cifras letras
+letters-stand = Aquí las letras ocupan el lugar de las cifras.
+row-spells = en la fila { $number } se lee { $word }
+column-spells = en la columna { $number } se lee { $word }
+cells-spell = en las casillas de { $first } a { $last } se lee { $word }
 boxes-have = Los bloques tienen { $high } y { $wide }.
 rows-counted = { $n ->
     [one] una fila
@@ -77,6 +93,7 @@ region-at = Región { $number }: { $cells }
 grid-boxes = Clásico
 grid-regions = Irregular
 grid-lines = Cuadrado latino
+latin-with = Cuadrado latino con { $rules }
 rule-titled = { $title }: { $sentence }
 
 ## Around a puzzle
@@ -120,6 +137,13 @@ puzzles-counted = { $n ->
 }
 
 ## Hints
+
+terms-on-page = Las palabras que puedan ser nuevas se explican en la página
+# On the opening page of a chapter, before rules.
+rules-of-chapter = Para todos los pasatiempos de este capítulo:
+belongs-to = Este libro es de
+begun-on = Empezado el
+finished-on = Terminado el
 
 hints-note = Hay tres pistas para cada pasatiempo, sobre el primer punto difícil. Cada una revela más que la anterior, y la siguiente nunca queda a la vista. Las casillas se nombran por su fila y su columna: r5c2 está en la fila 5, columna 2.
 hints-note-sheet = Hay tres pistas para cada pasatiempo, sobre el primer punto difícil. Cada una revela más que la anterior: tape las de abajo con una hoja de papel. Las casillas se nombran por su fila y su columna: r5c2 está en la fila 5, columna 2.

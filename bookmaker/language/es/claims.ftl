@@ -36,17 +36,33 @@ claim-fish = En { $base }, todos los lugares del { $digit } están en { $cover }
 claim-fish-finned = En { $base }, todos los lugares del { $digit } están en { $cover }, o bien el { $digit } está en { OR($fins) }; en ambos casos { $gone }.
 claim-seen-by-all = En { $house }, el { $digit } está en { OR($places) }; todas ellas ven { $gone-cells }, así que { $gone }.
 claim-seen-by-all-in-mark = { $mark } tiene su { $digit } en { OR($places) }; todas ellas ven { $gone-cells }, así que { $gone }.
-claim-seen-by-all--king = En { $house }, el { $digit } está en { OR($places) }; todas ellas tocan { $gone-cells } o comparten fila, columna o bloque con { COUNT($gone-cells) ->
+claim-seen-by-all--king = En { $house }, el { $digit } está en { OR($places) }; todas ellas tocan { $gone-cells } o comparten { house-any } con { COUNT($gone-cells) ->
     [one] ella
    *[other] ellas
 }, así que { $gone }.
-claim-seen-by-all--knight = En { $house }, el { $digit } está en { OR($places) }; todas ellas ven { $gone-cells }, por fila, columna o bloque o a un salto del caballo, así que { $gone }.
+claim-seen-by-all--knight = En { $house }, el { $digit } está en { OR($places) }; todas ellas ven { $gone-cells }, por { house-any } o a un salto del caballo, así que { $gone }.
 claim-pivot-wing--xy-wing = Sea cual sea la cifra de { $pivot }, el { $digit } está en { OR($wings) }, así que { $gone }.
 claim-pivot-wing--xyz-wing = Sea cual sea la cifra de { $pivot }, el { $digit } está ahí o en { OR($wings) }, así que { $gone }.
 claim-linked-wing = En { $house }, el { $joined } está en { OR($link) }, así que { $pair } no pueden tener ambas el { $joined }; una de las dos tiene el { $digit }, y { $gone }.
 claim-chain = Si { $start-cell } no es { $start-digit }, entonces { $trues }. Luego { $start } o { $end }, y en ambos casos { $gone }.
 claim-chain-to-itself = Si { $start-cell } no es { $start-digit }, entonces { $trues }, a pesar de todo. Luego { $start }, y { $gone }.
 true = { $cell } es { $digit }
+claim-extended-chain = Si { $unless }, entonces { $trues }. Luego { $start } o { $end }, y en ambos casos { $by } descarta { $taken }.
+claim-extended-chain-seen = Si { $unless }, entonces { $trues }. Luego { $start } o { $end }, y en ambos casos { $gone }.
+claim-extended-chain-to-itself = Si { $unless }, entonces { $trues }, a pesar de todo. Luego { $start }, y { $by } descarta { $taken }.
+claim-extended-chain-to-itself-seen = Si { $unless }, entonces { $trues }, a pesar de todo. Luego { $start }, y { $gone }.
+claim-either-way = En { $house }, el { $digit } está en { OR($places) }; { $n ->
+    [2] en ambos casos
+   *[other] en todos los casos
+} { $by } descarta { $taken }.
+claim-either-way-in-cell = Sea { $cell } lo que sea entre { OR($digits) }, { $by } descarta { $taken }.
+in-plain-sight = la propia cifra
+true-in-group = el { $digit } está en { OR($cells) }
+unless = { $cell } no es { $digit }
+unless-in-group = el { $digit } no está en { OR($cells) }
+true-by-mark = { $by } descarta { $taken }, así que { $true }
+true-among = { $among } contienen { $digits }, así que { $true }
+true-among-by-mark = { $by } descarta { $taken }, { $among } contienen { $digits }, así que { $true }
 
 ## What-ifs
 

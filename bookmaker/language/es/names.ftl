@@ -65,6 +65,12 @@ tried = { OR($digits) } en { OR($cells) }
 
 ## Houses
 
+# Any house of the grid itself, by what the grid is divided into.
+house-any = { $divided ->
+    [none] fila o columna
+    [regions] fila, columna o región
+   *[boxes] fila, columna o bloque
+}
 house-row = la fila { $number }
     .de = de la fila { $number }
     .gender = feminine
@@ -571,6 +577,12 @@ technique-alternating-chain = cadena alterna
 technique-seen-by-all-places = casilla vista desde todos los lugares de una cifra
     .one = una casilla vista desde todos los lugares de una cifra
     .many = { $count } casillas vistas desde todos los lugares de una cifra
+technique-extended-chain = cadena extendida
+    .one = una cadena extendida
+    .many = { $count } cadenas extendidas
+technique-either-way = cifra descartada en todo caso
+    .one = una cifra descartada en todo caso
+    .many = { $count } cifras descartadas en todo caso
 technique-what-if = suposición
     .one = una suposición
     .many = { $count } suposiciones
