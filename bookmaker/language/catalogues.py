@@ -289,10 +289,16 @@ def spoken(language: str) -> str:
     return next((name for name in (language, language.partition("-")[0]) if name in LOCALES), "en")
 
 
+def is_optional(name: str) -> bool:
+    """May a language do without a message: a wording for a single kind of rule or technique, or `letters-for-digits`,
+    which only some can have?"""
+    return "--" in name or name == "letters-for-digits"
+
+
 def completeness(language: str) -> tuple[int, int]:
     """How many of the messages that English has a language has as well, and how many these are. Wordings for single
     kinds of rules, which a language may do without, do not count."""
-    needed = [name for name in catalogue("en").names() if "--" not in name]
+    needed = [name for name in catalogue("en").names() if not is_optional(name)]
     words = catalogue(language)
     return sum(map(words.has, needed)), len(needed)
 

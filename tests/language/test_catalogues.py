@@ -8,7 +8,7 @@ from random import Random
 import pytest
 
 from bookmaker.language import catalogue, spoken
-from bookmaker.language.catalogues import LOCALES, Catalogue
+from bookmaker.language.catalogues import LOCALES, Catalogue, is_optional
 from bookmaker.phrases.bands import BAND_NAMES, band_names
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.rules import kinds
@@ -28,15 +28,10 @@ SAME = {
 """Texts that may be the same as in English."""
 
 
-def own_wording(name: str) -> bool:
-    """A message that says more nicely what a general one says as well, or that a language need not have."""
-    return "--" in name or name == "letters-for-digits"
-
-
 @pytest.mark.parametrize("language", OTHERS)
 def test_no_message_is_missing_and_none_is_idle(language: str) -> None:
     english, said = messages("en"), messages(language)
-    needed = {name for name in english if not own_wording(name)} | {f"kind-{kind}" for kind in kinds()}
+    needed = {name for name in english if not is_optional(name)} | {f"kind-{kind}" for kind in kinds()}
     assert needed - said.keys() == set()
     idle = {name for name in said.keys() - english.keys() - needed if name.partition("--")[0] not in english}
     assert idle == set()

@@ -9,6 +9,9 @@ heading-guide = Jak czytać tę książkę
 heading-text-guide = Jak czytać to wydanie
 heading-primer = Elementarz: reguły po kolei
 heading-hints = Podpowiedzi
+heading-glossary = Słowa z podpowiedzi
+heading-times = Czasy
+heading-latin = Kwadraty łacińskie
 heading-keys = Rozwiązania
 heading-answer-key = Klucz odpowiedzi
 heading-credits = Źródła
@@ -32,12 +35,18 @@ band-5 = Szczyt
 ## How to read the book
 
 cell-names = Pola oznaczamy wierszem (r) i kolumną (c): r5c2 leży w wierszu 5 i kolumnie 2.
-houses-explained = Grupa to wiersz, kolumna, blok lub obszar albo każdy inny zbiór pól, w którym żadna cyfra się nie powtarza.
+houses-explained = Grupa to wiersz, kolumna{ $areas ->
+    [boxes] , blok lub obszar
+    [regions] , obszar
+   *[none] {""}
+} albo każdy inny zbiór pól, w którym żadna cyfra się nie powtarza.
 guide-ridge = Grań o pięciu szczytach przy każdym tytule pokazuje, jak trudne jest zadanie. Wypełnia się od lewej, szczyt po szczycie, od poziomu { $first } do poziomu { $last }. Liczba obok niej to trudność: cyfra przed kropką podaje liczbę szczytów, a cyfra po kropce – jak blisko jest następny.
 guide-order-difficulty = Zadania są ułożone od najłatwiejszego do najtrudniejszego.
 guide-order-listed = Zadania są ułożone w kolejności wybranej przez redaktora.
 guide-order-chapters = Zadania są podzielone na rozdziały, a w każdym ułożone od najłatwiejszego.
 guide-rules = Reguły podane przy diagramie są kompletne i obowiązują wszystkie naraz. Każdy rodzaj znaku jest narysowany jeszcze raz obok zdania, które go objaśnia. Diagramy są przeznaczone do ołówka: można pisać po każdym znaku.
+guide-rules-shared = Reguły podane przy diagramie i na początku jego rozdziału są kompletne i obowiązują wszystkie naraz. Każdy rodzaj znaku jest narysowany jeszcze raz obok zdania, które go objaśnia. Diagramy są przeznaczone do ołówka: można pisać po każdym znaku.
+guide-large = W największych diagramach po cyfrze 9 następują litery: A oznacza 10, B oznacza 11 i tak dalej. Nie ma liter I i O, bo są podobne do 1 i 0.
 guide-proved = Każde zadanie ma dokładnie jedno rozwiązanie: przed drukiem sprawdzono wszystkie możliwości, a potem zgodność rozwiązania z regułami.
 guide-draft = To wersja robocza: zadanie może tu nie mieć rozwiązania albo mieć ich kilka.
 guide-hints = Gdy utkniesz, przed rozwiązaniami znajdziesz po trzy podpowiedzi do każdego zadania: gdzie patrzeć, czego szukać i jaki jest następny krok.
@@ -60,10 +69,17 @@ grid-asks = Wypełnij diagram tak, aby { $houses ->
    *[regions] w każdym wierszu, każdej kolumnie i każdym obrysowanym obszarze
 } wystąpiły po jednym razie { $symbols }.
 # “1 to 9”, kept on one line.
-symbols-digits = cyfry od 1 do { $last }
-symbols-and-letter = cyfry od 1 do 9 i litera { $last }
-symbols-and-letters = cyfry od 1 do 9 i litery od { $first } do { $last }
-symbols-and-two-letters = cyfry od 1 do 9 i litery { $first } i { $last }
+symbols-digits = cyfry od { $low } do { $high }
+symbols-and-letter = cyfry od { $low } do { $high } i litera { $last }
+symbols-and-two-letters = cyfry od { $low } do { $high } i litery { $first } i { $last }
+symbols-and-letters = cyfry od { $low } do { $high } i litery od { $first } do { $last }
+symbols-and-letters-without = cyfry od { $low } do { $high } i litery od { $first } do { $last } bez { $without }
+symbols-letters = litery { $letters }
+letters-for-digits = cyfra litera | cyfry litery | cyfrę literę | cyfr liter | cyfrą literą
+letters-stand = Zamiast cyfr stoją tu litery.
+row-spells = wiersz { $number } tworzy słowo { $word }
+column-spells = kolumna { $number } tworzy słowo { $word }
+cells-spell = pola od { $first } do { $last } tworzą słowo { $word }
 boxes-have = Każdy blok ma { $high } i { $wide }.
 rows-counted = { $n ->
     [one] jeden wiersz
@@ -79,6 +95,7 @@ region-at = Obszar { $number }: { $cells }
 grid-boxes = Klasyczny
 grid-regions = Nieregularny
 grid-lines = Kwadrat łaciński
+latin-with = Kwadrat łaciński: { $rules }
 rule-titled = { $title }: { $sentence }
 
 ## Around a puzzle
@@ -125,6 +142,13 @@ puzzles-counted = { $n ->
 }
 
 ## Hints
+
+terms-on-page = Słowa, które mogą być nowe, są objaśnione na stronie
+# On the opening page of a chapter, before rules.
+rules-of-chapter = W każdym zadaniu tego rozdziału:
+belongs-to = Właściciel książki
+begun-on = Początek
+finished-on = Koniec
 
 hints-note = Do każdego zadania są trzy podpowiedzi, dotyczące pierwszego miejsca, w którym łatwo utknąć. Każda zdradza więcej niż poprzednia, a następnej nigdy nie widać. Pola oznaczamy wierszem (r) i kolumną (c): r5c2 leży w wierszu 5 i kolumnie 2.
 hints-note-sheet = Do każdego zadania są trzy podpowiedzi, dotyczące pierwszego miejsca, w którym łatwo utknąć. Każda zdradza więcej niż poprzednia: dalsze zakryj kartką papieru. Pola oznaczamy wierszem (r) i kolumną (c): r5c2 leży w wierszu 5 i kolumnie 2.

@@ -61,16 +61,32 @@ claim-seen-by-all-in-mark = { $mark } { GENDER($mark) ->
 claim-seen-by-all--king = { CASE($house, "where") } cyfra { $digit } stoi w polu { OR($places) }; każde z nich { COUNT($gone-cells) ->
     [one] styka się z polem { $gone-cells } albo leży z nim
    *[other] styka się z polami { $gone-cells } albo leży z nimi
-} w jednym wierszu, kolumnie lub bloku, więc { $gone }.
+} w jednym { house-any }, więc { $gone }.
 claim-seen-by-all--knight = { CASE($house, "where") } cyfra { $digit } stoi w polu { OR($places) }; każde z nich widzi { COUNT($gone-cells) ->
     [one] pole
    *[other] pola
-} { $gone-cells } w wierszu, kolumnie lub bloku albo ruchem skoczka, więc { $gone }.
+} { $gone-cells } w { house-any } albo ruchem skoczka, więc { $gone }.
 claim-pivot-wing--xy-wing = Cokolwiek stoi w polu { $pivot }, cyfra { $digit } trafia do pola { OR($wings) }, więc { $gone }.
 claim-pivot-wing--xyz-wing = Cokolwiek stoi w polu { $pivot }, cyfra { $digit } trafia tam albo do pola { OR($wings) }, więc { $gone }.
 claim-linked-wing = { CASE($house, "where") } cyfra { $joined } stoi w polu { OR($link) }, więc pola { $pair } nie mogą oba zawierać { $joined }; w jednym z nich stoi { $digit }, dlatego { $gone }.
 claim-chain = Jeśli w polu { $start-cell } nie stoi { $start-digit }, to { $trues }. Zatem { $start } albo { $end }, a w obu wypadkach { $gone }.
 claim-chain-to-itself = Jeśli w polu { $start-cell } nie stoi { $start-digit }, to wbrew temu { $trues }. Zatem { $start }, więc { $gone }.
+claim-extended-chain = Jeśli { $unless }, to { $trues }. Zatem { $start } albo { $end }, a w obu wypadkach { $by } wyklucza { $taken }.
+claim-extended-chain-seen = Jeśli { $unless }, to { $trues }. Zatem { $start } albo { $end }, a w obu wypadkach { $gone }.
+claim-extended-chain-to-itself = Jeśli { $unless }, to wbrew temu { $trues }. Zatem { $start }, a { $by } wyklucza { $taken }.
+claim-extended-chain-to-itself-seen = Jeśli { $unless }, to wbrew temu { $trues }. Zatem { $start }, więc { $gone }.
+claim-either-way = { CASE($house, "where") } cyfra { $digit } stoi w polu { OR($places) }; { $n ->
+    [2] w obu wypadkach
+   *[other] w każdym wypadku
+} { $by } wyklucza { $taken }.
+claim-either-way-in-cell = Niezależnie od tego, czy w polu { $cell } stoi { OR($digits) }, { $by } wyklucza { $taken }.
+in-plain-sight = sama cyfra
+true-in-group = cyfra { $digit } stoi w polu { OR($cells) }
+unless = w polu { $cell } nie stoi { $digit }
+unless-in-group = cyfra { $digit } nie stoi w polu { OR($cells) }
+true-by-mark = { $by } wyklucza { $taken }, więc { $true }
+true-among = pola { $among } zawierają { $digits }, więc { $true }
+true-among-by-mark = { $by } wyklucza { $taken }, pola { $among } zawierają { $digits }, więc { $true }
 true = w polu { $cell } stoi { $digit }
 
 ## What-ifs

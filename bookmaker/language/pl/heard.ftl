@@ -67,7 +67,10 @@ accessibility = Każdy diagram jest podany jako rysunek i jako tabela z nagłów
 ## The edition for braille displays
 
 # w and k are what rows and columns are shortened to, here and in short-row and short-column.
-braille-legend = Wiersze tekstu mają najwyżej { $cells } znaków; każdy zajmuje jedną kratkę brajla komputerowego. Ciąg dalszy wiersza jest wcięty. W diagramie każdy znak to jedno pole, kropka to pole puste; odstępy oddzielają bloki. w to wiersz, k to kolumna: w2 k3 to pole w wierszu 2 i kolumnie 3, a w2 k3-5 to trzy pola od niego do kolumny 5.
+braille-legend = Wiersze tekstu mają najwyżej { $cells } znaków; każdy zajmuje jedną kratkę brajla komputerowego. Ciąg dalszy wiersza jest wcięty. W diagramie każdy znak to jedno pole, kropka to pole puste{ $boxes ->
+    [yes] ; odstępy oddzielają bloki
+   *[no] {""}
+}. w to wiersz, k to kolumna: w2 k3 to pole w wierszu 2 i kolumnie 3, a w2 k3-5 to trzy pola od niego do kolumny 5.
 short-row = w
 short-column = k
 # The words for rows and columns that are so shortened, in all their forms.

@@ -66,6 +66,12 @@ tried = { OR($digits) } w polu { OR($cells) }
 
 ## Houses
 
+# Any house of the grid itself, by what the grid is divided into; after “w jednym”.
+house-any = { $divided ->
+    [none] wierszu lub kolumnie
+    [regions] wierszu, kolumnie lub obszarze
+   *[boxes] wierszu, kolumnie lub bloku
+}
 house-row = wiersz { $number }
     .genitive = wiersza { $number }
     .where = w wierszu { $number }
@@ -416,6 +422,18 @@ technique-seen-by-all-places = pole widziane ze wszystkich miejsc cyfry
         [few] pola widziane
        *[other] pól widzianych
     } ze wszystkich miejsc cyfry
+technique-extended-chain = łańcuch rozszerzony
+    .one = łańcuch rozszerzony
+    .many = { $count } { COUNT($count) ->
+        [few] łańcuchy rozszerzone
+       *[other] łańcuchów rozszerzonych
+    }
+technique-either-way = cyfra wykluczona w każdym wypadku
+    .one = cyfra wykluczona w każdym wypadku
+    .many = { CASE($count, "feminine") } { COUNT($count) ->
+        [few] cyfry wykluczone
+       *[other] cyfr wykluczonych
+    } w każdym wypadku
 technique-what-if = założenie na próbę
     .one = założenie na próbę
     .many = { $count } { COUNT($count) ->

@@ -831,3 +831,7 @@ x-sum-spoken = { $n ->
    *[other] Sumy X
 } { $side }: { $clues }
 x-sum-primer = Cyfra najbliższa liczbie, X, mówi, ile cyfr dodać razem z nią samą: 3, 8 i 1 na przodzie dają 12, cokolwiek stoi dalej. Mała suma wymaga małego X; 45 wymaga 9. Zacznij od pytania, przy którym X suma jest w ogóle możliwa: w diagramie 9×9 liczba 10 wymaga na przodzie 2, 3 lub 4.
+
+## Latin squares
+
+latin-primer = W kwadracie łacińskim liczą się tylko wiersze i kolumny: w każdym i każdej stoją wszystkie cyfry po jednym razie i niczego więcej diagram nie wymaga. Każda cyfra stoi więc w każdym wierszu raz, a żadne dwa jej miejsca nie leżą w jednej kolumnie. Jeśli jakiejś cyfry brakuje w dwóch wierszach i ma tam miejsca w tych samych dwóch kolumnach, nie stoi w tych kolumnach nigdzie indziej. Potem sprawdź, co dodają znaki.

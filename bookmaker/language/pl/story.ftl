@@ -12,7 +12,7 @@ table-irregular = Diagram { $size }×{ $size } o nieregularnych obszarach, { $g
     [1] z jedną podaną cyfrą
    *[other] z { $givens } podanymi cyframi
 }. Obszary są oznaczone literami od A, w kolejności, w jakiej pojawiają się w wierszach.
-table-none = Diagram { $size }×{ $size } bez bloków, { $givens ->
+table-none = Kwadrat łaciński { $size }×{ $size }, { $givens ->
     [0] bez podanych cyfr
     [1] z jedną podaną cyfrą
    *[other] z { $givens } podanymi cyframi

@@ -61,16 +61,32 @@ claim-seen-by-all-in-mark = { $mark } { GENDER($mark) ->
 claim-seen-by-all--king = { CASE($house, "where") } цифра { $digit } стоїть у клітинці { OR($places) }; кожна з них { COUNT($gone-cells) ->
     [1] дотикається до клітинки { $gone-cells } або лежить із нею
    *[other] дотикається до клітинок { $gone-cells } або лежить із ними
-} в одному рядку, стовпці чи блоці, тому { $gone }.
+} в одному { house-any }, тому { $gone }.
 claim-seen-by-all--knight = { CASE($house, "where") } цифра { $digit } стоїть у клітинці { OR($places) }; кожна з них бачить { COUNT($gone-cells) ->
     [1] клітинку
    *[other] клітинки
-} { $gone-cells } в рядку, стовпці чи блоці або ходом коня, тому { $gone }.
+} { $gone-cells } в { house-any } або ходом коня, тому { $gone }.
 claim-pivot-wing--xy-wing = Хай що стоїть у клітинці { $pivot }, цифра { $digit } йде в клітинку { OR($wings) }, тому { $gone }.
 claim-pivot-wing--xyz-wing = Хай що стоїть у клітинці { $pivot }, цифра { $digit } йде туди або в клітинку { OR($wings) }, тому { $gone }.
 claim-linked-wing = { CASE($house, "where") } цифра { $joined } стоїть у клітинці { OR($link) }, тому клітинки { $pair } не можуть обидві містити { $joined }; в одній із них стоїть { $digit }, тож { $gone }.
 claim-chain = Якщо в клітинці { $start-cell } не стоїть { $start-digit }, то { $trues }. Отже, { $start } або { $end }, а в обох випадках { $gone }.
 claim-chain-to-itself = Якщо в клітинці { $start-cell } не стоїть { $start-digit }, то всупереч цьому { $trues }. Отже, { $start }, тому { $gone }.
+claim-extended-chain = Якщо { $unless }, то { $trues }. Отже, { $start } або { $end }, а в обох випадках { $by } виключає { $taken }.
+claim-extended-chain-seen = Якщо { $unless }, то { $trues }. Отже, { $start } або { $end }, а в обох випадках { $gone }.
+claim-extended-chain-to-itself = Якщо { $unless }, то всупереч цьому { $trues }. Отже, { $start }, а { $by } виключає { $taken }.
+claim-extended-chain-to-itself-seen = Якщо { $unless }, то всупереч цьому { $trues }. Отже, { $start }, тому { $gone }.
+claim-either-way = { CASE($house, "where") } цифра { $digit } стоїть у клітинці { OR($places) }; { $n ->
+    [2] в обох випадках
+   *[other] у кожному випадку
+} { $by } виключає { $taken }.
+claim-either-way-in-cell = Незалежно від того, чи в клітинці { $cell } стоїть { OR($digits) }, { $by } виключає { $taken }.
+in-plain-sight = сама цифра
+true-in-group = цифра { $digit } стоїть у клітинці { OR($cells) }
+unless = у клітинці { $cell } не стоїть { $digit }
+unless-in-group = цифра { $digit } не стоїть у клітинці { OR($cells) }
+true-by-mark = { $by } виключає { $taken }, тому { $true }
+true-among = клітинки { $among } містять { $digits }, тому { $true }
+true-among-by-mark = { $by } виключає { $taken }, клітинки { $among } містять { $digits }, тому { $true }
 true = у клітинці { $cell } стоїть { $digit }
 
 ## What-ifs

@@ -71,6 +71,12 @@ tried = { OR($digits) } у клітинці { OR($cells) }
 
 ## Houses
 
+# Any house of the grid itself, by what the grid is divided into; after “в одному”.
+house-any = { $divided ->
+    [none] рядку чи стовпці
+    [regions] рядку, стовпці чи області
+   *[boxes] рядку, стовпці чи блоці
+}
 house-row = рядок { $number }
     .genitive = рядка { $number }
     .where = у рядку { $number }
@@ -449,6 +455,20 @@ technique-seen-by-all-places = клітинка, яку видно з усіх 
         [few] клітинки
        *[other] клітинок
     }, які видно з усіх місць цифри
+technique-extended-chain = розширений ланцюжок
+    .one = розширений ланцюжок
+    .many = { CASE($count, "masculine") } { COUNT($count) ->
+        [one] розширений ланцюжок
+        [few] розширені ланцюжки
+       *[other] розширених ланцюжків
+    }
+technique-either-way = цифра, виключена в кожному випадку
+    .one = цифра, виключена в кожному випадку
+    .many = { $count } { COUNT($count) ->
+        [one] цифра, виключена
+        [few] цифри, виключені
+       *[other] цифр, виключених
+    } в кожному випадку
 technique-what-if = припущення
     .one = припущення
     .many = { CASE($count, "neuter") } { COUNT($count) ->
