@@ -139,7 +139,7 @@ export class Sheet {
     const size = Math.round(Math.sqrt(digits.length));
     const rows = [];
     for (let row = 0; row < size; row += 1) {
-      const cells = digits.slice(row * size, (row + 1) * size).map((digit) => (digit ? this.index.measures.symbols[digit - 1] : "·"));
+      const cells = digits.slice(row * size, (row + 1) * size).map((digit) => (digit ? this.puzzle.symbols[digit - 1] : "·"));
       rows.push(el("li", {}, cells.join(" ")));
     }
     this.words.querySelector("ol").replaceChildren(...rows);
