@@ -30,7 +30,10 @@ FIELDS = (
     "size",
     "boxes",
     "regions",
+    "digits",
+    "letters",
     "givens",
+    "word",
     "solution",
     "rules",
 )

@@ -196,6 +196,8 @@ def _table(
             fields += _permission(texts, where, start)
         elif name == "rules":
             fields += _rules(texts, where, collector)
+        elif name == "word" and text:
+            fields += [(name, tree)] if (tree := _tree(text, where[name], collector)) else []
         elif text:
             place = where.get(name, start)
             if name in PICTURES:
@@ -224,13 +226,10 @@ def _rules(texts: Mapping[str, str], where: Mapping[str, Place], collector: Coll
         text = texts.get(name, "")
         if not text:
             continue
-        own = Collector()
-        tree = parse_yaml(text, "", own)
         place = where[name]
-        collector.found += [replace(t, place=Place(place.file, 0, place.column), also=()) for t in own.found]
+        tree = _tree(text, place, collector)
         if tree is None:
             continue
-        tree = _placed_at(tree, place)
         if name != "rules":
             entries.append((Word(place, name), tree))
         elif isinstance(tree, Table):
@@ -239,6 +238,14 @@ def _rules(texts: Mapping[str, str], where: Mapping[str, Place], collector: Coll
             collector.error(place, "not-a-table", "“rules” should be lines of “kind: what is marked”")
     if entries:
         yield "rules", Table(entries[0][0].place, tuple(entries))
+
+
+def _tree(text: str, place: Place, collector: Collector) -> Node | None:
+    """What is typed in a cell as in a manifest; its faults are told of at the cell."""
+    own = Collector()
+    tree = parse_yaml(text, "", own)
+    collector.found += [replace(t, place=Place(place.file, 0, place.column), also=()) for t in own.found]
+    return None if tree is None else _placed_at(tree, place)
 
 
 def _placed_at(node: Node, place: Place) -> Node:
@@ -301,7 +308,7 @@ def _item(table: Table) -> str:
     """The puzzle as it is written, its pictures drawn as grids."""
     fields = plain(table)
     size = int(fields["size"]) if str(fields.get("size", "")).isdigit() else 9
-    draw = partial(as_picture, size=size)
+    draw = partial(as_picture, size=size, empty=".0" if "digits" not in fields else ".")
     ordered: Sequence[str] = [name for name in PUZZLE_KEYS if name in fields]
     return typed_item((name, draw(fields[name]) if name in PICTURES else fields[name]) for name in ordered)
 

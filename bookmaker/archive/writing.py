@@ -39,9 +39,9 @@ def typed_item(entries: Iterable[tuple[str, Any]]) -> str:
     return "- " + textwrap.indent(text, "  ")[2:]
 
 
-def as_picture(text: str, size: int) -> str:
-    """Rows of characters with a gap between boxes and an empty line between bands; what is no plain row of characters
-    stays as it is."""
+def as_picture(text: str, size: int, empty: str = ".0") -> str:
+    """Rows of characters with a gap between boxes and an empty line between bands, and a dot for the `empty` ones; what
+    is no plain row of characters stays as it is."""
     if len(text) != size * size or any(char.isspace() for char in text):
         return text
     down, across = USUAL_BOXES.get(size, (size, size))
@@ -49,7 +49,7 @@ def as_picture(text: str, size: int) -> str:
     for row in range(size):
         if row and row % down == 0:
             rows.append("")
-        line = text[row * size : (row + 1) * size].replace("0", ".")
+        line = "".join("." if char in empty else char for char in text[row * size : (row + 1) * size])
         rows.append("  ".join(" ".join(line[i : i + across]) for i in range(0, size, across)))
     return "\n".join(rows) + "\n"
 

@@ -29,10 +29,9 @@ def views(size: int) -> tuple[Move, ...]:
 def turned_grid(grid: Grid, move: Move) -> Grid:
     """The grid with its regions moved. Regions keep their order of first cells."""
     regions = tuple(sorted(tuple(sorted(move[cell] for cell in region)) for region in grid.regions))
-    if grid.box is None:
-        return Grid(grid.size, regions)
     upright = move[1] - move[0] in (1, -1)
-    return Grid(grid.size, regions, grid.box if upright else grid.box[::-1])
+    box = grid.box if upright or grid.box is None else grid.box[::-1]
+    return replace(grid, regions=regions, box=box)
 
 
 def turned(puzzle: RuledPuzzle, move: Move) -> RuledPuzzle:
