@@ -65,7 +65,10 @@ accessibility = Cada cuadrícula es una imagen y una tabla con encabezados de fi
 ## The edition for braille displays
 
 # f and c are what rows and columns are shortened to, here and in short-row and short-column.
-braille-legend = Las líneas tienen como máximo { $cells } caracteres, cada uno de los cuales ocupa una celda en braille informático. Una línea que continúa va sangrada. En una cuadrícula cada carácter es una casilla, con un punto para las vacías; los espacios separan los bloques. f es una fila, c una columna: f2 c3 es la casilla de la fila 2, columna 3, y f2 c3-5 las tres casillas desde ahí hasta la columna 5.
+braille-legend = Las líneas tienen como máximo { $cells } caracteres, cada uno de los cuales ocupa una celda en braille informático. Una línea que continúa va sangrada. En una cuadrícula cada carácter es una casilla, con un punto para las vacías{ $boxes ->
+    [yes] ; los espacios separan los bloques
+   *[no] {""}
+}. f es una fila, c una columna: f2 c3 es la casilla de la fila 2, columna 3, y f2 c3-5 las tres casillas desde ahí hasta la columna 5.
 short-row = f
 short-column = c
 # The words for rows and columns that are so shortened.

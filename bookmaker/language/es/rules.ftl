@@ -829,3 +829,7 @@ x-sum-spoken = { $n ->
    *[other] Sumas X
 } { $side }: { $clues }
 x-sum-primer = La cifra más próxima al número, X, dice cuántas cifras se suman, ella incluida: 3, 8 y 1 delante suman 12, siga lo que siga. Las sumas pequeñas exigen una X pequeña; 45 exige un 9. Empiece por preguntarse qué X puede alcanzar la suma: en una cuadrícula de 9×9, un 10 exige 2, 3 o 4 delante.
+
+## Latin squares
+
+latin-primer = En un cuadrado latino solo cuentan las filas y las columnas: cada una contiene cada cifra una sola vez, y no se pide nada más. Toda cifra está, pues, una vez en cada fila, y dos de sus lugares nunca comparten columna. Cuando una cifra falta en dos filas y en ambas tiene sus lugares en las mismas dos columnas, en el resto de esas columnas no puede estar. Después mire qué añaden las marcas.
