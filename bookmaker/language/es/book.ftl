@@ -53,7 +53,7 @@ guide-hints = Si se atasca, recurra a las tres pistas de cada pasatiempo, que pr
 guide-hints-in-pad = Si se atasca, recurra a las tres pistas de cada pasatiempo, que siguen a la última hoja: dónde mirar, qué buscar y cuál es el paso siguiente.
 guide-keys = Las soluciones están al final, con las cifras dadas en negrita.
 guide-keys-in-pad = Cada solución está al dorso de su hoja, con las cifras dadas en negrita.
-guide-profile = La línea bajo cada solución muestra el perfil del recorrido, que sube donde un paso cuesta más de encontrar; las puntas de flecha señalan los puntos difíciles.
+guide-profile = La línea bajo cada solución muestra el perfil del recorrido, que sube donde cuesta más encontrar el paso siguiente; las puntas de flecha señalan los puntos difíciles.
 guide-credits = Tras las soluciones vienen los créditos: cuándo se presentó cada pasatiempo por primera vez y quién ha dado su permiso.
 guide-credits-in-pad = Al final vienen los créditos: cuándo se presentó cada pasatiempo por primera vez y quién ha dado su permiso.
 guide-large = En las cuadrículas más grandes, tras el 9 siguen letras: A vale 10, B vale 11, y así sucesivamente. Se omiten la I y la O, que se confunden con el 1 y el 0.
@@ -182,9 +182,9 @@ total = Total
 
 ## Covers
 
-cover-count = { $number } { $n ->
-    [one] pasatiempo, con una única solución.
-   *[other] pasatiempos, cada uno con una única solución.
+cover-count = { $n ->
+    [one] Un pasatiempo, con una única solución.
+   *[other] { $number } pasatiempos, cada uno con una única solución.
 }
 cover-sample = N.º { $number }
 # After a large figure.

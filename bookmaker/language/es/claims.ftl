@@ -161,10 +161,7 @@ claim-left-over-beyond = { $houses } { $n ->
 } { $total }, y { GENDER($noun) ->
     [feminine] las
    *[masculine] los
-} { $nouns } que { $n ->
-    [1] la
-   *[other] las
-} cubren, { $within }, lo que deja { $rest } para { $cells }{ COUNT($cells) ->
+} { $nouns } que cubren sus casillas, { $within }, lo que deja { $rest } para { $cells }{ COUNT($cells) ->
     [one] {""}
    *[other] {" "}en total
 }, así que { $gone }.

@@ -12,7 +12,7 @@ table-irregular = Una cuadrícula de { $size }×{ $size } con regiones irregular
     [one] con una cifra dada
    *[other] con { $number } cifras dadas
 }. Sus regiones llevan letras desde la A, en el orden en que las alcanzan las filas.
-table-none = Una cuadrícula de { $size }×{ $size } sin bloques y { $givens ->
+table-none = Un cuadrado latino de { $size }×{ $size } { $givens ->
     [0] sin ninguna cifra dada
     [one] con una cifra dada
    *[other] con { $number } cifras dadas
