@@ -11,13 +11,13 @@ heading-primer = Las reglas, una por una
 heading-hints = Pistas
 heading-glossary = Palabras de las pistas
 heading-times = Tiempos
-heading-latin = Cuadrados latinos
 heading-keys = Soluciones
 heading-answer-key = Soluciones
 heading-credits = Créditos
 heading-index = Índice alfabético
 heading-imprint = Pie de imprenta
 heading-notes = Notas
+heading-latin = Cuadrados latinos
 heading-by-setter = Por autor
 heading-by-rule = Por regla
 # A title with what follows from it: “Lanterns: Answer key”.
@@ -34,9 +34,9 @@ band-5 = Cumbre
 
 ## How to read the book
 
-cell-names = Las casillas se nombran por su fila y su columna: r5c2 está en la fila 5, columna 2.
+cell-names = Las casillas se nombran por su fila y su columna: r5c2 está en la fila 5, columna 2.
 houses-explained = Una unidad es una fila, una columna{ $areas ->
-    [boxes] , un bloque o región
+    [boxes] , un bloque o región,
     [regions] , una región
    *[none] {""}
 } o cualquier otro conjunto de casillas en el que no se repite ninguna cifra.
@@ -45,17 +45,18 @@ guide-order-difficulty = Los pasatiempos van por orden de dificultad, del más s
 guide-order-listed = Los pasatiempos van en el orden que ha elegido el editor.
 guide-order-chapters = Los pasatiempos se agrupan en capítulos, y en cada uno van del más suave al más duro.
 guide-rules = Las reglas que acompañan a cada cuadrícula están completas y se cumplen todas a la vez. Cada tipo de marca se dibuja de nuevo junto a la frase que la explica. Las cuadrículas están pensadas para el lápiz: se puede escribir encima de cualquier marca.
-guide-rules-shared = Las reglas que acompañan a cada cuadrícula y las del comienzo de su capítulo están completas y se cumplen todas a la vez. Cada tipo de marca se dibuja de nuevo junto a la frase que la explica. Las cuadrículas están pensadas para el lápiz: se puede escribir encima de cualquier marca.
-guide-large = En las cuadrículas más grandes, a la cifra 9 le siguen letras: A vale 10, B vale 11 y así sucesivamente. Faltan la I y la O, que se parecen al 1 y al 0.
+# Rules that all puzzles of a chapter share are said where it opens.
+guide-rules-shared = Las reglas que acompañan a cada cuadrícula, junto con las que abren su capítulo, están completas y se cumplen todas a la vez. Cada tipo de marca se dibuja de nuevo junto a la frase que la explica. Las cuadrículas están pensadas para el lápiz: se puede escribir encima de cualquier marca.
 guide-proved = Cada pasatiempo tiene una única solución: se ha comprobado exhaustivamente antes de imprimirlo, y después se ha cotejado la solución con las reglas.
 guide-draft = Esto es un borrador: puede contener pasatiempos sin solución o con varias.
 guide-hints = Si se atasca, recurra a las tres pistas de cada pasatiempo, que preceden a las soluciones: dónde mirar, qué buscar y cuál es el paso siguiente.
 guide-hints-in-pad = Si se atasca, recurra a las tres pistas de cada pasatiempo, que siguen a la última hoja: dónde mirar, qué buscar y cuál es el paso siguiente.
 guide-keys = Las soluciones están al final, con las cifras dadas en negrita.
 guide-keys-in-pad = Cada solución está al dorso de su hoja, con las cifras dadas en negrita.
-guide-profile = La línea bajo cada solución muestra el perfil del recorrido, que sube donde un paso cuesta más de encontrar; las puntas de flecha señalan los puntos difíciles.
+guide-profile = La línea bajo cada solución muestra el perfil del recorrido, que sube donde cuesta más encontrar el paso siguiente; las puntas de flecha señalan los puntos difíciles.
 guide-credits = Tras las soluciones vienen los créditos: cuándo se presentó cada pasatiempo por primera vez y quién ha dado su permiso.
 guide-credits-in-pad = Al final vienen los créditos: cuándo se presentó cada pasatiempo por primera vez y quién ha dado su permiso.
+guide-large = En las cuadrículas más grandes, tras el 9 siguen letras: A vale 10, B vale 11, y así sucesivamente. Se omiten la I y la O, que se confunden con el 1 y el 0.
 guide-text-marks = Las filas se numeran de arriba abajo, las columnas de izquierda a derecha, y un espacio en blanco es una casilla por llenar. Cuando se nombran juntas filas y columnas, se entienden todas las casillas en que se cruzan; las casillas de una línea se nombran en su orden, de modo que sus columnas o filas pueden ir hacia atrás.
 guide-text-below = Debajo de cada regla están sus marcas.
 guide-text-pictured = Debajo de su imagen, cada cuadrícula se describe otra vez, en palabras y como tabla desplegable.
@@ -69,14 +70,16 @@ grid-asks = Complete la cuadrícula de modo que cada { $houses ->
    *[regions] fila, columna y región marcada
 } contenga { $symbols }, sin repetir.
 # “1 to 9”, kept on one line.
-symbols-digits = las cifras del { $low } al { $high }
-symbols-and-letter = las cifras del { $low } al { $high } y la letra { $last }
-symbols-and-two-letters = las cifras del { $low } al { $high } y las letras { $first } y { $last }
-symbols-and-letters = las cifras del { $low } al { $high } y las letras de la { $first } a la { $last }
-symbols-and-letters-without = las cifras del { $low } al { $high } y las letras de la { $first } a la { $last } sin { $without }
+symbols-digits = las cifras del { $low } al { $high }
+symbols-and-letter = las cifras del { $low } al { $high } y la letra { $last }
+symbols-and-two-letters = las cifras del { $low } al { $high } y las letras { $first } y { $last }
+symbols-and-letters = las cifras del { $low } al { $high } y las letras de la { $first } a la { $last }
+symbols-and-letters-without = las cifras del { $low } al { $high } y las letras de la { $first } a la { $last }, excepto { $without }
 symbols-letters = las letras { $letters }
+# What sentences on digits become where a grid has letters: pairs of words.
 letters-for-digits = cifra letra | cifras letras
-letters-stand = Aquí las letras ocupan el lugar de las cifras.
+letters-stand = Aquí hay letras en lugar de cifras.
+# A word that a solution spells, told with its key.
 row-spells = en la fila { $number } se lee { $word }
 column-spells = en la columna { $number } se lee { $word }
 cells-spell = en las casillas de { $first } a { $last } se lee { $word }
@@ -126,6 +129,7 @@ index-note = Los números son los de los pasatiempos.
 key-on-page = Solución en la página
 hints-on-page = Pistas en la página
 page = página
+terms-on-page = Las palabras que puedan resultar nuevas se explican en la página
 steps-counted = { $n ->
     [one] 1 paso
    *[other] { $number } pasos
@@ -136,17 +140,16 @@ puzzles-counted = { $n ->
    *[other] { $number } pasatiempos
 }
 
-## Hints
-
-terms-on-page = Las palabras que puedan ser nuevas se explican en la página
 # On the opening page of a chapter, before rules.
-rules-of-chapter = Para todos los pasatiempos de este capítulo:
-belongs-to = Este libro es de
+rules-of-chapter = En todos los pasatiempos de este capítulo:
+belongs-to = Este libro pertenece a
 begun-on = Empezado el
 finished-on = Terminado el
 
-hints-note = Hay tres pistas para cada pasatiempo, sobre el primer punto difícil. Cada una revela más que la anterior, y la siguiente nunca queda a la vista. Las casillas se nombran por su fila y su columna: r5c2 está en la fila 5, columna 2.
-hints-note-sheet = Hay tres pistas para cada pasatiempo, sobre el primer punto difícil. Cada una revela más que la anterior: tape las de abajo con una hoja de papel. Las casillas se nombran por su fila y su columna: r5c2 está en la fila 5, columna 2.
+## Hints
+
+hints-note = Hay tres pistas para cada pasatiempo, sobre el primer punto difícil. Cada una revela más que la anterior, y la siguiente nunca queda a la vista. Las casillas se nombran por su fila y su columna: r5c2 está en la fila 5, columna 2.
+hints-note-sheet = Hay tres pistas para cada pasatiempo, sobre el primer punto difícil. Cada una revela más que la anterior: tape las de abajo con una hoja de papel. Las casillas se nombran por su fila y su columna: r5c2 está en la fila 5, columna 2.
 hints-note-text = Hay tres pistas para cada pasatiempo, sobre el primer punto difícil. Cada una revela más que la anterior. Abra solo la que quiera.
 hint-level-1 = Dónde mirar
 hint-level-2 = Qué buscar
@@ -179,9 +182,9 @@ total = Total
 
 ## Covers
 
-cover-count = { $number } { $n ->
-    [one] pasatiempo, con una única solución.
-   *[other] pasatiempos, cada uno con una única solución.
+cover-count = { $n ->
+    [one] Un pasatiempo, con una única solución.
+   *[other] { $number } pasatiempos, cada uno con una única solución.
 }
 cover-sample = N.º { $number }
 # After a large figure.

@@ -46,23 +46,23 @@ claim-pivot-wing--xyz-wing = Sea cual sea la cifra de { $pivot }, el { $digit } 
 claim-linked-wing = En { $house }, el { $joined } está en { OR($link) }, así que { $pair } no pueden tener ambas el { $joined }; una de las dos tiene el { $digit }, y { $gone }.
 claim-chain = Si { $start-cell } no es { $start-digit }, entonces { $trues }. Luego { $start } o { $end }, y en ambos casos { $gone }.
 claim-chain-to-itself = Si { $start-cell } no es { $start-digit }, entonces { $trues }, a pesar de todo. Luego { $start }, y { $gone }.
-true = { $cell } es { $digit }
-claim-extended-chain = Si { $unless }, entonces { $trues }. Luego { $start } o { $end }, y en ambos casos { $by } descarta { $taken }.
-claim-extended-chain-seen = Si { $unless }, entonces { $trues }. Luego { $start } o { $end }, y en ambos casos { $gone }.
+claim-extended-chain = Si { $unless }, entonces { $trues }. Luego { $start }, o { $end }, y en ambos casos { $by } descarta { $taken }.
+claim-extended-chain-seen = Si { $unless }, entonces { $trues }. Luego { $start }, o { $end }, y en ambos casos { $gone }.
 claim-extended-chain-to-itself = Si { $unless }, entonces { $trues }, a pesar de todo. Luego { $start }, y { $by } descarta { $taken }.
 claim-extended-chain-to-itself-seen = Si { $unless }, entonces { $trues }, a pesar de todo. Luego { $start }, y { $gone }.
 claim-either-way = En { $house }, el { $digit } está en { OR($places) }; { $n ->
     [2] en ambos casos
-   *[other] en todos los casos
+   *[other] en cualquier caso
 } { $by } descarta { $taken }.
-claim-either-way-in-cell = Sea { $cell } lo que sea entre { OR($digits) }, { $by } descarta { $taken }.
+claim-either-way-in-cell = Sea { OR($digits) } la cifra de { $cell }, { $by } descarta { $taken }.
 in-plain-sight = la propia cifra
+true = { $cell } es { $digit }
 true-in-group = el { $digit } está en { OR($cells) }
 unless = { $cell } no es { $digit }
 unless-in-group = el { $digit } no está en { OR($cells) }
 true-by-mark = { $by } descarta { $taken }, así que { $true }
-true-among = { $among } contienen { $digits }, así que { $true }
-true-among-by-mark = { $by } descarta { $taken }, { $among } contienen { $digits }, así que { $true }
+true-among = { $among } se reparten { $digits }, así que { $true }
+true-among-by-mark = { $by } descarta { $taken }, { $among } se reparten { $digits }, así que { $true }
 
 ## What-ifs
 
@@ -117,7 +117,7 @@ claim-only-in--quadruple = { $mark } necesita { $digits }, que solo { COUNT($dig
 claim-no-partner = { $mark } descarta { $gone-digits } en { $cell }: { $beyond } se quedaría sin cifra posible.
 claim-beside = { $mark } y el { $known } de { $beside } descartan { $gone-digits } en { $cell }.
 claim-beside--non-consecutive = El { $known } de { $beside } no admite en las casillas contiguas ni la cifra anterior ni la siguiente, así que { $gone }.
-    .b = Junto al { $known } de { $beside } no hay ninguna cifra una unidad mayor o menor, así que { $gone }.
+    .b = Junto al { $known } de { $beside } no hay ninguna cifra que valga uno más o uno menos, así que { $gone }.
 claim-beside--no-doubles = Junto al { $known } de { $beside } no están ni su mitad ni su doble, así que { $gone }.
 claim-beside--barred-sums = Con el { $known } de { $beside }, poner { OR($gone-digits) } en { $cell } daría una suma prohibida.
 claim-too-near = { $mark } descarta { $gone-digits } en { $cell }, demasiado cerca de lo que { COUNT($beside) ->
@@ -161,10 +161,7 @@ claim-left-over-beyond = { $houses } { $n ->
 } { $total }, y { GENDER($noun) ->
     [feminine] las
    *[masculine] los
-} { $nouns } que { $n ->
-    [1] la
-   *[other] las
-} cubren, { $within }, lo que deja { $rest } para { $cells }{ COUNT($cells) ->
+} { $nouns } que cubren sus casillas, { $within }, lo que deja { $rest } para { $cells }{ COUNT($cells) ->
     [one] {""}
    *[other] {" "}en total
 }, así que { $gone }.

@@ -21,11 +21,7 @@ hint-what-mark--knight = Cifras que descarta el salto del caballo.
 hint-what-mark--barred-sums = Cifras que darían con una vecina una suma prohibida.
 hint-what-mark--no-doubles = Cifras que quedarían junto a su mitad o su doble.
 hint-what-mark--non-consecutive = Cifras que quedarían junto a la anterior o la siguiente.
-hint-what-locked-candidates = Una cifra cuyos lugares ahí coinciden todos en otra { $divided ->
-    [none] fila o columna
-    [regions] fila, columna o región
-   *[boxes] fila, columna o bloque
-}.
+hint-what-locked-candidates = Una cifra cuyos lugares ahí coinciden todos en otra { house-any }.
 hint-what-naked-pair = Dos casillas a las que solo les quedan las mismas dos cifras.
 hint-what-naked-triple = Tres casillas a las que, entre todas, les quedan tres cifras.
 hint-what-naked-quad = Cuatro casillas a las que, entre todas, les quedan cuatro cifras.
@@ -36,7 +32,7 @@ hint-what-x-wing = Una cifra que en dos filas solo cabe en las mismas dos column
 hint-what-swordfish = Una cifra que en tres filas solo cabe en las mismas tres columnas, o al revés: un pez espada.
 hint-what-jellyfish = Una cifra que en cuatro filas solo cabe en las mismas cuatro columnas, o al revés: una medusa.
 hint-what-seen-by-all-places = Una casilla que se ve desde todos los lugares de una cifra.
-hint-what-either-way = Una cifra que ninguna elección deja ahí en pie.
+hint-what-either-way = Un candidato que ahí queda descartado, se elija lo que se elija.
 hint-what-what-if = Una cifra que lleva pronto a una contradicción.
 # A pattern that is named by its name alone.
 hint-what = { $technique }.

@@ -65,7 +65,7 @@ tried = { OR($digits) } en { OR($cells) }
 
 ## Houses
 
-# Any house of the grid itself, by what the grid is divided into.
+# Any house of the grid itself, by what the grid is divided into. Its first word is feminine, without an article.
 house-any = { $divided ->
     [none] fila o columna
     [regions] fila, columna o región
@@ -574,15 +574,15 @@ technique-single-digit-chain = cadena de una sola cifra
 technique-alternating-chain = cadena alterna
     .one = una cadena alterna
     .many = { $count } cadenas alternas
+technique-extended-chain = cadena ampliada
+    .one = una cadena ampliada
+    .many = { $count } cadenas ampliadas
+technique-either-way = candidato descartado en cualquier caso
+    .one = un candidato descartado en cualquier caso
+    .many = { $count } candidatos descartados en cualquier caso
 technique-seen-by-all-places = casilla vista desde todos los lugares de una cifra
     .one = una casilla vista desde todos los lugares de una cifra
     .many = { $count } casillas vistas desde todos los lugares de una cifra
-technique-extended-chain = cadena extendida
-    .one = una cadena extendida
-    .many = { $count } cadenas extendidas
-technique-either-way = cifra descartada en todo caso
-    .one = una cifra descartada en todo caso
-    .many = { $count } cifras descartadas en todo caso
 technique-what-if = suposición
     .one = una suposición
     .many = { $count } suposiciones

@@ -66,6 +66,8 @@ arrow-oval = el óvalo de { $cells }, leído { $way ->
 }
 arrow-spoken = Flecha desde { $start }: { $line }
 arrow-primer = Las cifras del asta de una flecha, desde la contigua al círculo hasta la punta, suman el número del círculo; pueden repetirse si las filas, columnas y bloques lo permiten. Si de un círculo salen varias astas, cada una suma lo mismo. Un óvalo sobre dos o tres casillas contiene un número de dos o tres cifras. Tres casillas de un mismo bloque suman al menos 6, así que las astas largas exigen círculos altos y cifras bajas.
+# Where no grid of the book has boxes.
+arrow-primer--lines = Las cifras del asta de una flecha, desde la contigua al círculo hasta la punta, suman el número del círculo; pueden repetirse si las filas y columnas lo permiten. Si de un círculo salen varias astas, cada una suma lo mismo. Un óvalo sobre dos o tres casillas contiene un número de dos o tres cifras. Tres casillas de una misma fila suman al menos 6, así que las astas largas exigen círculos altos y cifras bajas.
 
 ## Barred sums
 
@@ -74,6 +76,8 @@ barred-sums-sentence = { $touching ->
    *[sides] Dos casillas que comparten un lado nunca suman { $sums }.
 }
 barred-sums-primer = Dos casillas que comparten un lado nunca suman ninguno de los números que nombra la regla. Si se prohíbe el 10, no hay un 6 junto a un 4 ni un 9 junto a un 1: por cada número prohibido, una cifra descarta otra en sus vecinas, y la mitad de un número par queda libre. Cuando todos los lugares de una cifra en una fila o bloque son contiguos a una casilla, en ella no puede estar su pareja.
+# Where no grid of the book has boxes.
+barred-sums-primer--lines = Dos casillas que comparten un lado nunca suman ninguno de los números que nombra la regla. Si se prohíbe el 10, no hay un 6 junto a un 4 ni un 9 junto a un 1: por cada número prohibido, una cifra descarta otra en sus vecinas, y la mitad de un número par queda libre. Cuando todos los lugares de una cifra en una fila son contiguos a una casilla, en ella no puede estar su pareja.
 
 ## Border values
 
@@ -88,7 +92,7 @@ border-values-sentence = { $n ->
 border-values-sentence-all = { $n ->
     [one] El número
    *[other] Cada número
-} entre dos casillas es { $results } de sus cifras; dos casillas vecinas sin número nunca { $never }.
+} entre dos casillas es { $results } de sus cifras; dos casillas vecinas sin número entre ellas nunca { $never }.
 border-values-never-sum = suman { $numbers }
 border-values-never-difference = difieren en { $numbers }
 border-values-never-product = dan el producto { $numbers }
@@ -119,18 +123,20 @@ bounded-line-sentence = Las cifras a lo largo de { $n ->
 } están estrictamente entre las dos cifras con corchete de sus extremos.
 bounded-line-spoken = Línea acotada, de extremo a extremo: { $line }
 bounded-line-primer = Las cifras de la línea están comprendidas entre las dos de sus extremos, marcadas con corchetes; ninguna de estas dos aparece en medio. Por eso la cifra más baja y la más alta nunca están en el interior de la línea, y si tres casillas interiores comparten fila, columna o bloque, los extremos se llevan al menos cuatro. Averigüe primero cuál de los extremos es el mayor.
+# Where no grid of the book has boxes.
+bounded-line-primer--lines = Las cifras de la línea están comprendidas entre las dos de sus extremos, marcadas con corchetes; ninguna de estas dos aparece en medio. Por eso la cifra más baja y la más alta nunca están en el interior de la línea, y si tres casillas interiores comparten fila o columna, los extremos se llevan al menos cuatro. Averigüe primero cuál de los extremos es el mayor.
 
 ## Cages
 
-cage-sentence-totals = En { $n ->
+cage-sentence-totals = Dentro de { $n ->
     [one] la jaula
    *[other] cada jaula
-} no se repite ninguna cifra, y todas suman el total de la esquina.
-cage-sentence-some = En { $n ->
+}, las cifras no se repiten y suman el total de la esquina.
+cage-sentence-some = Dentro de { $n ->
     [one] la jaula
    *[other] cada jaula
-} no se repite ninguna cifra, y todas suman el total de la esquina, si lo hay.
-cage-sentence-none = En { $n ->
+}, las cifras no se repiten y suman el total de la esquina, si lo hay.
+cage-sentence-none = Dentro de { $n ->
     [one] la jaula
    *[other] cada jaula
 } no se repite ninguna cifra.
@@ -143,6 +149,8 @@ cage-spoken = { $total ->
    *[other] Jaula de { $total }: { $cells }
 }
 cage-primer = Una jaula se dibuja con trazos discontinuos. Sus cifras no se repiten, aunque atraviese varios bloques, y suman el total que figura en la esquina. Algunos totales no dejan elección: dos casillas que suman 3 contienen 1 y 2; tres que suman 24, 7, 8 y 9. En una cuadrícula de 9×9, cada fila, columna y bloque suma 45: si las jaulas cubren un bloque salvo una casilla, reste su total de 45.
+# Where no grid of the book has boxes.
+cage-primer--lines = Una jaula se dibuja con trazos discontinuos. Sus cifras no se repiten y suman el total que figura en la esquina. Algunos totales no dejan elección: dos casillas que suman 3 contienen 1 y 2; tres que suman 24, 7, 8 y 9. En una cuadrícula de 9×9, cada fila y cada columna suma 45: si las jaulas cubren una fila salvo una casilla, reste su total de 45.
 
 ## Clones
 
@@ -151,6 +159,8 @@ clone-sentence = Las { $number } zonas rayadas contienen las mismas cifras en lo
 clone-sentence-letters = Las zonas rayadas con la misma letra contienen las mismas cifras en los mismos lugares.
 clone-spoken = Clones { $letter }, casilla a casilla: { $twins }
 clone-primer = Las zonas rayadas con la misma letra son clones: tienen la misma forma y contienen las mismas cifras en los mismos lugares. Una cifra descartada en una casilla queda descartada también en su gemela, así que a cada pareja la limitan dos filas, dos columnas y dos bloques. Empiece por los clones que ven más cifras dadas.
+# Where no grid of the book has boxes.
+clone-primer--lines = Las zonas rayadas con la misma letra son clones: tienen la misma forma y contienen las mismas cifras en los mismos lugares. Una cifra descartada en una casilla queda descartada también en su gemela, así que a cada pareja la limitan dos filas y dos columnas. Empiece por los clones que ven más cifras dadas.
 
 ## Consecutive bars
 
@@ -172,6 +182,8 @@ consecutive-line-sentence = Las cifras de { $n ->
 } forman, en cualquier orden, una serie sin huecos ni repeticiones.
 consecutive-line-spoken = Línea de consecutivas: { $line }
 consecutive-line-primer = Las cifras de una línea con cuentas pueden ordenarse en una serie como 3 4 5 6, pero en la línea pueden estar en cualquier orden. Nunca se repiten, aunque la línea atraviese varios bloques. En una cuadrícula de 9×9, cinco casillas incluyen siempre un 5, y seis también un 4 y un 6; las cifras demasiado alejadas de una conocida quedan fuera.
+# Where no grid of the book has boxes.
+consecutive-line-primer--lines = Las cifras de una línea con cuentas pueden ordenarse en una serie como 3 4 5 6, pero en la línea pueden estar en cualquier orden. Nunca se repiten. En una cuadrícula de 9×9, cinco casillas incluyen siempre un 5, y seis también un 4 y un 6; las cifras demasiado alejadas de una conocida quedan fuera.
 
 ## Counting areas
 
@@ -193,6 +205,8 @@ counting-area-spoken = { $different ->
    *[other] Zona de recuento con { $different } cifras distintas: { $cells }
 }
 counting-area-primer = Una línea de puntos cerca una zona de recuento. Las cifras de su esquina aparecen dentro exactamente tantas veces como están escritas: 7 7 significa dos sietes, y las demás cifras son otras cualesquiera. Un número con ≠ dice cuántas cifras distintas hay. Tres casillas de una misma fila contienen siempre tres cifras distintas; pregúntese, pues, qué casillas de una zona pueden ser iguales: las que no comparten fila, columna ni bloque.
+# Where no grid of the book has boxes.
+counting-area-primer--lines = Una línea de puntos cerca una zona de recuento. Las cifras de su esquina aparecen dentro exactamente tantas veces como están escritas: 7 7 significa dos sietes, y las demás cifras son otras cualesquiera. Un número con ≠ dice cuántas cifras distintas hay. Tres casillas de una misma fila contienen siempre tres cifras distintas; pregúntese, pues, qué casillas de una zona pueden ser iguales: las que no comparten ni fila ni columna.
 
 ## Diagonal sums
 
@@ -202,6 +216,8 @@ diagonal-sum-sentence = { $n ->
 } con flecha fuera de la cuadrícula es la suma de las cifras de la diagonal que señala la flecha; pueden repetirse si las demás reglas lo permiten.
 diagonal-sum-spoken = Suma diagonal { $total }: { $line }
 diagonal-sum-primer = Una flecha fuera de la cuadrícula señala una diagonal, y su número es la suma de todas las cifras que hay en ella hasta el borde opuesto. Las casillas de un mismo bloque tienen cifras distintas; las demás pueden repetirse, de modo que tres casillas de tres bloques pueden incluso tener la misma. Empiece por las diagonales cortas y por las sumas muy pequeñas o muy grandes para su longitud.
+# Where no grid of the book has boxes.
+diagonal-sum-primer--lines = Una flecha fuera de la cuadrícula señala una diagonal, y su número es la suma de todas las cifras que hay en ella hasta el borde opuesto. Sus cifras pueden repetirse. Empiece por las diagonales cortas y por las sumas muy pequeñas o muy grandes para su longitud.
 
 ## Diagonals
 
@@ -211,6 +227,8 @@ diagonals-sentence = { $n ->
 } contiene cada cifra una sola vez.
 diagonals-spoken = Diagonal marcada: { $line }
 diagonals-primer = Una diagonal marcada funciona como una fila o columna más: cada cifra aparece en ella una sola vez. La casilla en que se cruzan dos diagonales pertenece a las dos, y además a una fila, una columna y un bloque: mire ahí primero; después busque en cada diagonal una cifra a la que solo le quede un lugar.
+# Where no grid of the book has boxes.
+diagonals-primer--lines = Una diagonal marcada funciona como una fila o columna más: cada cifra aparece en ella una sola vez. La casilla en que se cruzan dos diagonales pertenece a las dos, y además a una fila y una columna: mire ahí primero; después busque en cada diagonal una cifra a la que solo le quede un lugar.
 
 ## Difference lines
 
@@ -232,14 +250,14 @@ dots-sentence-white = { $white ->
     [one] El punto blanco
    *[other] Cada punto blanco
 } une dos cifras consecutivas{ $all ->
-    [yes] ; dos vecinas sin punto ni son consecutivas ni son una cifra y su doble
+    [yes] ; dos vecinas sin punto entre ellas ni son consecutivas ni son una cifra y su doble
    *[no] {""}
 }.
 dots-sentence-black = { $black ->
     [one] El punto negro
    *[other] Cada punto negro
 } une una cifra y su doble{ $all ->
-    [yes] ; dos vecinas sin punto ni son consecutivas ni son una cifra y su doble
+    [yes] ; dos vecinas sin punto entre ellas ni son consecutivas ni son una cifra y su doble
    *[no] {""}
 }.
 dots-sentence-both = { $white ->
@@ -249,7 +267,7 @@ dots-sentence-both = { $white ->
     [one] el punto negro
    *[other] cada punto negro
 }, una cifra y su doble (entre 1 y 2 puede haber cualquiera de los dos){ $all ->
-    [yes] ; dos vecinas sin punto no son ni lo uno ni lo otro
+    [yes] ; dos vecinas sin punto entre ellas no son ni lo uno ni lo otro
    *[no] {""}
 }.
 # All dots are marked, and there are none.
@@ -273,7 +291,7 @@ equal-part-line-sentence = En { $n ->
     [box] un bloque
    *[region] una región
 } suman el mismo total.
-equal-part-line-part = parte { $number }, { $line }
+equal-part-line-part = tramo { $number }, { $line }
 equal-part-line-spoken = Línea de partes iguales: { $parts }
 equal-part-line-primer = Los bordes de los bloques cortan la línea en tramos, y las cifras de cada tramo suman el mismo total; si la línea vuelve a un bloque, tiene en él dos tramos. Un tramo de una sola casilla da el total enseguida. Si no lo hay, compare el tramo más largo con el más corto: en una cuadrícula de 9×9, tres casillas de un bloque suman al menos 6; dos, como mucho 17.
 
@@ -291,6 +309,8 @@ even-step-line-sentence = En { $n ->
 }.
 even-step-line-spoken = Línea de pasos iguales: { $line }
 even-step-line-primer = Todos los pasos de una línea con tachuelas son igual de grandes, hacia arriba o hacia abajo, y nunca son cero; si el paso no está dado, averígüelo para cada línea. Los pasos grandes agotan pronto el espacio: con un paso de 4 en una cuadrícula de 9×9, una línea que empieza en 1 solo puede contener 1, 5 y 9; con un paso de 5 alterna entre bajas y altas y nunca contiene el 5. Tres casillas seguidas que comparten fila, columna o bloque suben dos veces o bajan dos veces.
+# Where no grid of the book has boxes.
+even-step-line-primer--lines = Todos los pasos de una línea con tachuelas son igual de grandes, hacia arriba o hacia abajo, y nunca son cero; si el paso no está dado, averígüelo para cada línea. Los pasos grandes agotan pronto el espacio: con un paso de 4 en una cuadrícula de 9×9, una línea que empieza en 1 solo puede contener 1, 5 y 9; con un paso de 5 alterna entre bajas y altas y nunca contiene el 5. Tres casillas seguidas que comparten fila o columna suben dos veces o bajan dos veces.
 
 ## Extra regions
 
@@ -316,6 +336,8 @@ extra-region-spoken = { $letter ->
    *[other] Región sombreada { $letter }: { $cells }
 }
 extra-region-primer = Una región sombreada funciona como un bloque más: ninguna cifra aparece en ella dos veces. Si tiene tantas casillas como cifras hay en la cuadrícula, las contiene todas; hágase entonces la misma pregunta que con una fila: ¿dónde cabe aún esta cifra? Si es más pequeña, solo impide que las cifras se repitan. Empiece donde una región atraviesa un bloque casi lleno.
+# Where no grid of the book has boxes.
+extra-region-primer--lines = Una región sombreada funciona como una fila más: ninguna cifra aparece en ella dos veces. Si tiene tantas casillas como cifras hay en la cuadrícula, las contiene todas; hágase entonces la misma pregunta que con cualquier fila: ¿dónde cabe aún esta cifra? Si es más pequeña, solo impide que las cifras se repitan. Empiece donde una región atraviesa una fila casi llena.
 
 ## First-seen digits
 
@@ -324,7 +346,7 @@ first-seen-sentence = { $n ->
     [one] La cifra
    *[other] Cada cifra
 } junto a { $seen ->
-    [0] unos cuadraditos fuera de la cuadrícula aparece en otras tantas casillas primeras
+    [0] unos cuadraditos fuera de la cuadrícula aparece en una de las primeras casillas (tantas como cuadraditos)
     [one] un cuadradito fuera de la cuadrícula aparece en la primera casilla
    *[other] { $number } cuadraditos fuera de la cuadrícula aparece en una de las { $number } primeras casillas
 } de su { $line ->
@@ -341,6 +363,8 @@ first-seen-side = { $n ->
    *[other] { $side }, junto a { $number } cuadraditos
 }
 first-seen-primer = Una cifra fuera de una fila o columna aparece en una de las primeras casillas desde ese lado, tantas como cuadraditos tiene al lado; si hay varias cifras juntas, aparecen todas ellas, en cualquier orden. En una cuadrícula de 9×9, tres cuadraditos sitúan la cifra en tres casillas del bloque más próximo: táchela en el resto de la fila y del bloque.
+# Where no grid of the book has boxes.
+first-seen-primer--lines = Una cifra fuera de una fila o columna aparece en una de las primeras casillas desde ese lado, tantas como cuadraditos tiene al lado; si hay varias cifras juntas, aparecen todas ellas, en cualquier orden.
 
 ## Fortress cells
 
@@ -364,6 +388,8 @@ frame-product-spoken = { $n ->
    *[other] Productos del marco
 } { $side }: { $clues }
 frame-product-primer = El número fuera de una fila o columna es el producto de sus cifras más próximas, por lo general las tres del bloque más cercano en una cuadrícula de 9×9. Descompóngalo: un producto que acaba en 5 o en 0 tiene un 5; uno divisible entre 7 tiene un 7; y el que no es divisible ni entre 5 ni entre 7 excluye esas dos cifras. Un producto impar solo tiene cifras impares.
+# Where no grid of the book has boxes.
+frame-product-primer--lines = El número fuera de una fila o columna es el producto de sus cifras más próximas, por lo general tres. Descompóngalo: un producto que acaba en 5 o en 0 tiene un 5; uno divisible entre 7 tiene un 7; y el que no es divisible ni entre 5 ni entre 7 excluye esas dos cifras. Un producto impar solo tiene cifras impares.
 
 ## Frame sums
 
@@ -381,6 +407,8 @@ frame-sum-spoken = { $n ->
    *[other] Sumas del marco
 } { $side }: { $clues }
 frame-sum-primer = El número fuera de una fila o columna es la suma de sus cifras más próximas, por lo general las tres del bloque más cercano en una cuadrícula de 9×9. Tres cifras que suman 6 son 1, 2 y 3; tres que suman 24 son 7, 8 y 9. Un bloque suma 45, así que dos números que miran a un bloque desde el mismo lado dan el tercero; y los números a ambos extremos de una fila dan la suma de lo que hay en medio.
+# Where no grid of the book has boxes.
+frame-sum-primer--lines = El número fuera de una fila o columna es la suma de sus cifras más próximas, por lo general tres. Tres cifras que suman 6 son 1, 2 y 3; tres que suman 24 son 7, 8 y 9.
 
 ## Hinge lines
 
@@ -415,11 +443,15 @@ inequality-primer = Un signo entre dos casillas se abre hacia la cifra mayor y a
 
 king-sentence = Dos casillas que se tocan por una esquina contienen cifras distintas.
 king-primer = Dos casillas que se tocan por una esquina contienen cifras distintas, como si cada cifra fuera un rey de ajedrez que no tolera un igual a su lado. Dentro de un bloque esto no añade nada; actúa a través de los bordes de los bloques. Una cifra junto a un bloque descarta en él hasta dos casillas más.
+# Where no grid of the book has boxes.
+king-primer--lines = Dos casillas que se tocan por una esquina contienen cifras distintas, como si cada cifra fuera un rey de ajedrez que no tolera un igual a su lado.
 
 ## Knight's move
 
 knight-sentence = Dos casillas a un salto del caballo (dos pasos por una fila o columna y uno de lado) contienen cifras distintas.
 knight-primer = Dos casillas entre las que podría saltar un caballo de ajedrez, dos pasos por una fila o columna y uno de lado, contienen cifras distintas. Una cifra en el centro de la cuadrícula alcanza así ocho casillas, la mayoría fuera de su bloque. Busque bloques en los que a una cifra le queden dos lugares, ambos a un salto del caballo de una misma casilla.
+# Where no grid of the book has boxes.
+knight-primer--lines = Dos casillas entre las que podría saltar un caballo de ajedrez, dos pasos por una fila o columna y uno de lado, contienen cifras distintas. Una cifra en el centro de la cuadrícula alcanza así ocho casillas. Busque filas en las que a una cifra le queden dos lugares, ambos a un salto del caballo de una misma casilla.
 
 ## Limits
 
@@ -438,6 +470,8 @@ limits-sentence-both = { $n ->
 limits-spoken-only = Solo { $digits }: { $cells }
 limits-spoken-not = No { $digits }: { $cells }
 limits-primer = Las cifras pequeñas en la esquina inferior derecha de una casilla son las únicas que puede contener; si están tachadas, son las que no puede contener. Anote los candidatos antes de empezar. Cuando en una fila, columna o bloque comparten el mismo límite tantas casillas como cifras tiene este, esas cifras no caben en ningún otro lugar de ahí.
+# Where no grid of the book has boxes.
+limits-primer--lines = Las cifras pequeñas en la esquina inferior derecha de una casilla son las únicas que puede contener; si están tachadas, son las que no puede contener. Anote los candidatos antes de empezar. Cuando en una fila o columna comparten el mismo límite tantas casillas como cifras tiene este, esas cifras no caben en ningún otro lugar de ahí.
 
 ## Low-high lines
 
@@ -450,6 +484,8 @@ low-high-line-sentence = En { $n ->
 }
 low-high-line-spoken = Línea de altibajos: { $line }
 low-high-line-primer = A lo largo de una línea almenada alternan cifras bajas y altas; puede empezar por cualquiera de las dos. En una cuadrícula de 9×9 son bajas del 1 al 4 y altas del 6 al 9, y el 5 nunca está en una de estas líneas. Una sola cifra decide qué casillas son bajas. Cuatro casillas bajas en una misma fila, columna o bloque se llevan todas las cifras bajas.
+# Where no grid of the book has boxes.
+low-high-line-primer--lines = A lo largo de una línea almenada alternan cifras bajas y altas; puede empezar por cualquiera de las dos. En una cuadrícula de 9×9 son bajas del 1 al 4 y altas del 6 al 9, y el 5 nunca está en una de estas líneas. Una sola cifra decide qué casillas son bajas. Cuatro casillas bajas en una misma fila o columna se llevan todas las cifras bajas.
 
 ## No doubles
 
@@ -476,7 +512,7 @@ numbered-room-sentence = { $n ->
     [row] fila
     [column] columna
    *[both] fila o columna
-} desde ese lado, donde n es la primera cifra que hay ahí.
+} desde ese lado, donde n es la cifra de la primera casilla.
 numbered-room-spoken = { $n ->
     [one] Habitación numerada
    *[other] Habitaciones numeradas
@@ -518,6 +554,8 @@ palindrome-sentence = Las cifras { $n ->
 } se leen igual desde ambos extremos.
 palindrome-spoken = Palíndromo: { $line }
 palindrome-primer = Un palíndromo se lee igual desde ambos extremos: la primera casilla y la última son iguales, también la segunda y la penúltima, y la casilla central, si la hay, es libre. Una cifra descartada en una casilla de la pareja queda descartada en la otra, así que cada pareja actúa en dos filas, dos columnas y dos bloques a la vez.
+# Where no grid of the book has boxes.
+palindrome-primer--lines = Un palíndromo se lee igual desde ambos extremos: la primera casilla y la última son iguales, también la segunda y la penúltima, y la casilla central, si la hay, es libre. Una cifra descartada en una casilla de la pareja queda descartada en la otra, así que cada pareja actúa en dos filas y dos columnas a la vez.
 
 ## Even and odd
 
@@ -545,6 +583,8 @@ parity-spoken-odd = { $n ->
    *[other] Cifras impares, cada una con un círculo: { $cells }
 }
 parity-primer = Un cuadrado marca una cifra par; un círculo, una impar; las casillas sin marca pueden contener cualquiera. En una cuadrícula de 9×9, cada fila, columna y bloque tiene cuatro cifras pares y cinco impares, así que cuente: en cuanto se sabe que cuatro casillas de una fila son pares, todas las demás son impares.
+# Where no grid of the book has boxes.
+parity-primer--lines = Un cuadrado marca una cifra par; un círculo, una impar; las casillas sin marca pueden contener cualquiera. En una cuadrícula de 9×9, cada fila y cada columna tiene cuatro cifras pares y cinco impares, así que cuente: en cuanto se sabe que cuatro casillas de una fila son pares, todas las demás son impares.
 
 ## Parity lines
 
@@ -554,6 +594,8 @@ parity-line-sentence = A lo largo de { $n ->
 } alternan cifras pares e impares.
 parity-line-spoken = Línea de paridad: { $line }
 parity-line-primer = A lo largo de una línea con círculos y cuadrados entre sus casillas alternan cifras impares y pares; puede empezar por cualquiera de las dos. Una sola cifra decide qué casillas son impares. Cuente donde la línea recorre una fila o un bloque: en una cuadrícula de 9×9 hay cuatro cifras pares, así que una línea que ocupa una fila entera empieza y acaba con una impar.
+# Where no grid of the book has boxes.
+parity-line-primer--lines = A lo largo de una línea con círculos y cuadrados entre sus casillas alternan cifras impares y pares; puede empezar por cualquiera de las dos. Una sola cifra decide qué casillas son impares. Cuente donde la línea recorre una fila: en una cuadrícula de 9×9 hay cuatro cifras pares, así que una línea que ocupa una fila entera empieza y acaba con una impar.
 
 ## Parity runs
 
@@ -569,7 +611,7 @@ parity-run-spoken = { $n ->
     [one] Racha de paridad
    *[other] Rachas de paridad
 } { $side }: { $clues }
-parity-run-primer = Recorra la fila o columna desde el número: otras tantas cifras son pares, o bien impares, y la siguiente es de la otra clase. En una cuadrícula de 9×9, una fila tiene cinco cifras impares y cuatro pares, así que una racha de 5 es impar. En cuanto se sabe si una cifra de la racha es par o impar, se sabe de todas, y la que sigue es lo contrario.
+parity-run-primer = Recorra la fila o columna desde el número: tantas cifras como indica son todas pares, o todas impares, y la siguiente es lo contrario. En una cuadrícula de 9×9, una fila tiene cinco cifras impares y cuatro pares, así que una racha de 5 es impar. En cuanto se sabe si una cifra de la racha es par o impar, se sabe de todas, y la que sigue es lo contrario.
 
 ## Peaks and hollows
 
@@ -642,10 +684,12 @@ resting-thermometer-sentence = En { $n ->
 }, las cifras nunca bajan del bulbo al extremo: suben o se mantienen.
 resting-thermometer-spoken = Termómetro con pausas, desde el bulbo: { $line }
 resting-thermometer-primer = Un termómetro con pausas se dibuja como un tubo vacío. Desde el bulbo, rodeado de un anillo, hasta el extremo, las cifras suben o se mantienen: ninguna es menor que la anterior. Dos de sus casillas en la misma fila, columna o bloque no pueden ser iguales, así que ahí las cifras sí suben: cuente esos pasos para saber lo alto que tiene que ser el extremo y lo bajo que tiene que ser el bulbo.
+# Where no grid of the book has boxes.
+resting-thermometer-primer--lines = Un termómetro con pausas se dibuja como un tubo vacío. Desde el bulbo, rodeado de un anillo, hasta el extremo, las cifras suben o se mantienen: ninguna es menor que la anterior. Dos de sus casillas en la misma fila o columna no pueden ser iguales, así que ahí las cifras sí suben: cuente esos pasos para saber lo alto que tiene que ser el extremo y lo bajo que tiene que ser el bulbo.
 
 ## Rising or falling
 
-rise-or-fall-sentence-none = Desde ningún lado las { $number } primeras cifras de una fila o columna crecen todas o decrecen todas.
+rise-or-fall-sentence-none = Las { $number } primeras cifras de una fila o columna, desde cualquiera de sus lados, ni crecen todas ni decrecen todas.
 rise-or-fall-sentence-rise = Donde { $number } barras fuera de la cuadrícula crecen hacia ella, las { $number } primeras cifras de esa { $line ->
     [row] fila
     [column] columna
@@ -740,7 +784,7 @@ skyscraper-primer = Imagine cada cifra como un edificio de otras tantas plantas 
 square-block-sentence-magic = En { $n ->
     [one] el cuadrado de sumas
    *[other] cada cuadrado de sumas
-}, las filas, las columnas y las dos diagonales suman lo mismo; las cifras pueden repetirse.
+}, las filas, las columnas y las dos diagonales suman todas lo mismo; las cifras pueden repetirse.
 square-block-sentence-rows = En { $n ->
     [one] el cuadrado de sumas
    *[other] cada cuadrado de sumas
@@ -753,13 +797,15 @@ square-block-sentence = En { $n ->
     [one] el cuadrado de sumas
    *[other] cada cuadrado de sumas
 } hay líneas que suman lo mismo: { $lines }; las cifras pueden repetirse.
-square-block-lines-magic = filas, columnas y diagonales con una estrella
-square-block-lines-rows = filas con barras horizontales
-square-block-lines-columns = columnas con barras verticales
+square-block-lines-magic = con una estrella, las filas, las columnas y las diagonales
+square-block-lines-rows = con barras horizontales, las filas
+square-block-lines-columns = con barras verticales, las columnas
 square-block-spoken-magic = Cuadrado mágico: { $cells }
 square-block-spoken-rows = Cuadrado de filas iguales: { $cells }
 square-block-spoken-columns = Cuadrado de columnas iguales: { $cells }
 square-block-primer = Una línea doble enmarca un cuadrado de sumas, y un signo dice cuáles de sus líneas suman lo mismo: unas barras horizontales, las filas; unas verticales, las columnas; una estrella, las filas, las columnas y las dos diagonales. Las cifras pueden repetirse si las filas, columnas y bloques lo permiten. La suma de un cuadrado con estrella es el triple de su cifra central. Si el cuadrado es un bloque entero de una cuadrícula de 9×9, tres filas iguales suman 15 cada una.
+# Where no grid of the book has boxes.
+square-block-primer--lines = Una línea doble enmarca un cuadrado de sumas, y un signo dice cuáles de sus líneas suman lo mismo: unas barras horizontales, las filas; unas verticales, las columnas; una estrella, las filas, las columnas y las dos diagonales. Las cifras pueden repetirse si las filas y columnas lo permiten. La suma de un cuadrado con estrella es el triple de su cifra central.
 
 ## Sum marks
 
@@ -767,14 +813,14 @@ sum-marks-sentence-five = { $five ->
     [one] La V
    *[other] Cada V
 } une dos cifras que suman 5{ $all ->
-    [yes] ; dos vecinas sin marca no suman ni 5 ni 10
+    [yes] ; dos vecinas sin marca entre ellas no suman ni 5 ni 10
    *[no] {""}
 }.
 sum-marks-sentence-ten = { $ten ->
     [one] La X
    *[other] Cada X
 } une dos cifras que suman 10{ $all ->
-    [yes] ; dos vecinas sin marca no suman ni 5 ni 10
+    [yes] ; dos vecinas sin marca entre ellas no suman ni 5 ni 10
    *[no] {""}
 }.
 sum-marks-sentence-both = { $five ->
@@ -784,7 +830,7 @@ sum-marks-sentence-both = { $five ->
     [one] la X
    *[other] cada X
 }, dos que suman 10{ $all ->
-    [yes] ; dos vecinas sin marca no suman ni 5 ni 10
+    [yes] ; dos vecinas sin marca entre ellas no suman ni 5 ni 10
    *[no] {""}
 }.
 # All marks are given, and there are none.
@@ -807,19 +853,21 @@ thermometer-sentence = En { $n ->
 }, las cifras crecen del bulbo al extremo.
 thermometer-spoken = Termómetro, desde el bulbo: { $line }
 thermometer-primer = Las cifras crecen a cada paso desde el bulbo redondo hasta el extremo, aunque pueden saltarse algunas. Un termómetro largo deja poco margen: en una cuadrícula de 9×9, la tercera casilla de seis vale al menos 3 y como mucho 6. Empiece por los más largos, y por los que cruzan una fila o un bloque que ya tiene cifras altas o bajas.
+# Where no grid of the book has boxes.
+thermometer-primer--lines = Las cifras crecen a cada paso desde el bulbo redondo hasta el extremo, aunque pueden saltarse algunas. Un termómetro largo deja poco margen: en una cuadrícula de 9×9, la tercera casilla de seis vale al menos 3 y como mucho 6. Empiece por los más largos, y por los que cruzan una fila que ya tiene cifras altas o bajas.
 
 ## Windows
 
 windows-sentence = Cada ventana sombreada contiene cada cifra una sola vez.
 windows-spoken = Ventana: { $cells }
-windows-primer = Las ventanas sombreadas son otros tantos bloques, a una casilla del borde y a una casilla unas de otras: cada una contiene cada cifra una sola vez. Las filas 2 a 4 contienen cada cifra tres veces, y las dos ventanas que hay en ellas se llevan dos, así que las nueve casillas a los lados de las ventanas también contienen cada cifra una sola vez. Hay cinco de estos grupos ocultos de nueve casillas entre las ventanas de una cuadrícula de 9×9 y a su alrededor; ahí se abre el pasatiempo.
+windows-primer = Las ventanas sombreadas son bloques añadidos, a una casilla del borde y a una casilla unas de otras: cada una contiene cada cifra una sola vez. Las filas 2 a 4 contienen cada cifra tres veces, y las dos ventanas que hay en ellas se llevan dos, así que las nueve casillas a los lados de las ventanas también contienen cada cifra una sola vez. Hay cinco de estos grupos ocultos de nueve casillas entre las ventanas de una cuadrícula de 9×9 y a su alrededor; ahí se abre el pasatiempo.
 
 ## X-sums
 
 x-sum-sentence = { $n ->
     [one] El número
    *[other] Cada número
-} tras una pequeña × fuera de la cuadrícula es la suma de las X primeras cifras de su { $line ->
+} tras un pequeño × fuera de la cuadrícula es la suma de las X primeras cifras de su { $line ->
     [row] fila
     [column] columna
    *[both] fila o columna
@@ -832,4 +880,4 @@ x-sum-primer = La cifra más próxima al número, X, dice cuántas cifras se sum
 
 ## Latin squares
 
-latin-primer = En un cuadrado latino solo cuentan las filas y las columnas: cada una contiene todas las cifras una vez, y la cuadrícula no pide nada más. Cada cifra está, pues, una vez en cada fila, y dos de sus lugares nunca comparten columna. Si una cifra falta en dos filas y en ambas solo cabe en las mismas dos columnas, en esas columnas no está en ningún otro sitio. Mire después qué añaden las marcas.
+latin-primer = En un cuadrado latino solo cuentan las filas y las columnas: cada una contiene cada cifra una sola vez, y no se pide nada más. Toda cifra está, pues, una vez en cada fila, y dos de sus lugares nunca comparten columna. Cuando una cifra falta en dos filas y en ambas tiene sus lugares en las mismas dos columnas, en el resto de esas columnas no puede estar. Después mire qué añaden las marcas.
