@@ -25,6 +25,9 @@ from bookmaker.rules.common.drawing.frame import Frame, Layer, Margins, Mark
 DIGIT = 0.46
 """Height of a digit as a share of its cell: read across a table, with room for marks and pencil around it."""
 
+LARGE_DIGIT = 0.5
+"""The same in the largest grids, whose cells are small: they keep digits of 14 points at 7 mm a cell."""
+
 SHADE = 0.88
 """The light ground of cells to look along."""
 
@@ -161,12 +164,17 @@ def _runs(walls: set[Wall]) -> Iterator[tuple[tuple[int, int], tuple[int, int]]]
         yield ((line, along), (line, end)) if upright else ((along, line), (end, line))
 
 
+def digit_height(grid: Grid) -> float:
+    """Height of a digit of the grid as a share of its cell."""
+    return LARGE_DIGIT if grid.size > 16 else DIGIT
+
+
 @lru_cache(maxsize=4096)
 def legible(puzzle: RuledPuzzle, least: float) -> float:
     """The smallest cell at which no figure of the puzzle is set smaller than `least` points."""
     frame = frame_for(puzzle.grid, 1.0)
     marks = (mark.item for _, mark in ruled_marks(puzzle.rules, frame))
-    sizes = [DIGIT / frame.figure, *(item.size for item in marks if isinstance(item, Text))]
+    sizes = [digit_height(puzzle.grid) / frame.figure, *(item.size for item in marks if isinstance(item, Text))]
     return least / min(sizes)
 
 
@@ -202,7 +210,7 @@ def _digit(seat: Point, symbol: str, font: str, size: float) -> Text:
 def _seats(grid: Grid, cell: float) -> tuple[float, tuple[Point, ...]]:
     """The size of digits, and for each cell the point under the middle of its digit."""
     frame = frame_for(grid, cell)
-    texts = [frame.figures(frame.centre(at), "0", DIGIT) for at in grid.cells]
+    texts = [frame.figures(frame.centre(at), "0", digit_height(grid)) for at in grid.cells]
     return texts[0].size, tuple((text.x, text.y) for text in texts)
 
 
