@@ -34,13 +34,25 @@ claim-naked-subset--parity = En { $house }, { $cells } agotan las cifras { $digi
 claim-hidden-subset = En { $house }, las cifras { $digits } solo caben en { $cells }, así que { $gone }.
 claim-fish = En { $base }, todos los lugares del { $digit } están en { $cover }, así que { $gone }.
 claim-fish-finned = En { $base }, todos los lugares del { $digit } están en { $cover }, o bien el { $digit } está en { OR($fins) }; en ambos casos { $gone }.
-claim-seen-by-all = En { $house }, el { $digit } está en { OR($places) }; todas ellas ven { $gone-cells }, así que { $gone }.
-claim-seen-by-all-in-mark = { $mark } tiene su { $digit } en { OR($places) }; todas ellas ven { $gone-cells }, así que { $gone }.
-claim-seen-by-all--king = En { $house }, el { $digit } está en { OR($places) }; todas ellas tocan { $gone-cells } o comparten { house-any } con { COUNT($gone-cells) ->
+claim-seen-by-all = En { $house }, el { $digit } está en { OR($places) }; { COUNT($places) ->
+    [2] ambas
+   *[other] todas ellas
+} ven { $gone-cells }, así que { $gone }.
+claim-seen-by-all-in-mark = { $mark } tiene su { $digit } en { OR($places) }; { COUNT($places) ->
+    [2] ambas
+   *[other] todas ellas
+} ven { $gone-cells }, así que { $gone }.
+claim-seen-by-all--king = En { $house }, el { $digit } está en { OR($places) }; { COUNT($places) ->
+    [2] ambas
+   *[other] todas ellas
+} tocan { $gone-cells } o comparten { house-any } con { COUNT($gone-cells) ->
     [one] ella
    *[other] ellas
 }, así que { $gone }.
-claim-seen-by-all--knight = En { $house }, el { $digit } está en { OR($places) }; todas ellas ven { $gone-cells }, por { house-any } o a un salto del caballo, así que { $gone }.
+claim-seen-by-all--knight = En { $house }, el { $digit } está en { OR($places) }; { COUNT($places) ->
+    [2] ambas
+   *[other] todas ellas
+} ven { $gone-cells }, por { house-any } o a un salto del caballo, así que { $gone }.
 claim-pivot-wing--xy-wing = Sea cual sea la cifra de { $pivot }, el { $digit } está en { OR($wings) }, así que { $gone }.
 claim-pivot-wing--xyz-wing = Sea cual sea la cifra de { $pivot }, el { $digit } está ahí o en { OR($wings) }, así que { $gone }.
 claim-linked-wing = En { $house }, el { $joined } está en { OR($link) }, así que { $pair } no pueden tener ambas el { $joined }; una de las dos tiene el { $digit }, y { $gone }.
@@ -62,7 +74,7 @@ unless = { $cell } no es { $digit }
 unless-in-group = el { $digit } no está en { OR($cells) }
 true-by-mark = { $by } descarta { $taken }, así que { $true }
 true-among = { $among } se reparten { $digits }, así que { $true }
-true-among-by-mark = { $by } descarta { $taken }, { $among } se reparten { $digits }, así que { $true }
+true-among-by-mark = { $by } descarta { $taken }, con lo que { $among } se reparten { $digits } y { $true }
 
 ## What-ifs
 

@@ -58,7 +58,7 @@ term-naked-single = Solitario desnudo
        *[boxes] , su bloque
     } y las marcas, entre todas, le dejan una sola cifra. Repase todas las que ve.
 term-see = Ver
-    .signs = todas ellas ven | se ve
+    .signs = todas ellas ven | ambas ven | se ve
     .meaning = Dos casillas se ven si no pueden contener la misma cifra, porque comparten una unidad o porque lo dice una regla.
 term-single-digit-chain = Cadena de una sola cifra
     .signs = cadena de una sola cifra

@@ -59,8 +59,8 @@ arrow-sentence-ovals = Las cifras a lo largo de { $n ->
     [down] de arriba abajo
    *[both] de izquierda a derecha o de arriba abajo
 }.
-arrow-circle = el círculo de { $cells }
-arrow-oval = el óvalo de { $cells }, leído { $way ->
+arrow-circle = el círculo en { $cells }
+arrow-oval = el óvalo en { $cells }, leído { $way ->
     [across] de izquierda a derecha
    *[down] de arriba abajo
 }
@@ -92,11 +92,11 @@ border-values-sentence = { $n ->
 border-values-sentence-all = { $n ->
     [one] El número
    *[other] Cada número
-} entre dos casillas es { $results } de sus cifras; dos casillas vecinas sin número entre ellas nunca { $never }.
-border-values-never-sum = suman { $numbers }
-border-values-never-difference = difieren en { $numbers }
-border-values-never-product = dan el producto { $numbers }
-border-values-never-quotient = dan el cociente { $numbers }
+} entre dos casillas es { $results } de sus cifras; ninguna pareja de vecinas sin número entre ellas { $never }.
+border-values-never-sum = suma { $numbers }
+border-values-never-difference = difiere en { $numbers }
+border-values-never-product = da el producto { $numbers }
+border-values-never-quotient = da el cociente { $numbers }
 border-values-spoken-sum = { $n ->
     [one] Suma { $number }
    *[other] Sumas { $number }
@@ -673,7 +673,7 @@ quadruple-sentence = { $several ->
     [yes] , repeticiones incluidas
    *[no] {""}
 }.
-quadruple-spoken = Anillo con { $digits } en la esquina de { $cells }
+quadruple-spoken = Anillo con { $digits } en la esquina entre { $cells }
 quadruple-primer = Las cifras pequeñas de un anillo están en las cuatro casillas que rodean esa esquina, cada una al menos tantas veces como está escrita; si hay sitio, puede haber también otras. Un anillo con cuatro cifras no deja sitio: cada una de sus casillas contiene una de ellas. Una cifra escrita dos veces está en dos casillas opuestas en diagonal.
 
 ## Resting thermometers
@@ -797,9 +797,9 @@ square-block-sentence = En { $n ->
     [one] el cuadrado de sumas
    *[other] cada cuadrado de sumas
 } hay líneas que suman lo mismo: { $lines }; las cifras pueden repetirse.
-square-block-lines-magic = con una estrella, las filas, las columnas y las diagonales
-square-block-lines-rows = con barras horizontales, las filas
-square-block-lines-columns = con barras verticales, las columnas
+square-block-lines-magic = las filas, columnas y diagonales si lleva una estrella
+square-block-lines-rows = las filas si lleva barras horizontales
+square-block-lines-columns = las columnas si lleva barras verticales
 square-block-spoken-magic = Cuadrado mágico: { $cells }
 square-block-spoken-rows = Cuadrado de filas iguales: { $cells }
 square-block-spoken-columns = Cuadrado de columnas iguales: { $cells }
