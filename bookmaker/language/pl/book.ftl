@@ -10,7 +10,7 @@ heading-text-guide = Jak czytać to wydanie
 heading-primer = Elementarz: reguły po kolei
 heading-hints = Podpowiedzi
 heading-glossary = Słowa z podpowiedzi
-heading-times = Czasy
+heading-times = Czasy rozwiązań
 heading-latin = Kwadraty łacińskie
 heading-keys = Rozwiązania
 heading-answer-key = Klucz odpowiedzi
@@ -75,7 +75,7 @@ symbols-and-two-letters = cyfry od { $low } do { $high } i litery { $first } i
 symbols-and-letters = cyfry od { $low } do { $high } i litery od { $first } do { $last }
 symbols-and-letters-without = cyfry od { $low } do { $high } i litery od { $first } do { $last } bez { $without }
 symbols-letters = litery { $letters }
-letters-for-digits = cyfra litera | cyfry litery | cyfrę literę | cyfr liter | cyfrą literą
+letters-for-digits = cyfra litera | cyfry litery | cyfrze literze | cyfrę literę | cyfrą literą | cyfr liter | cyfrom literom | cyframi literami | cyfrach literach
 letters-stand = Zamiast cyfr stoją tu litery.
 row-spells = wiersz { $number } tworzy słowo { $word }
 column-spells = kolumna { $number } tworzy słowo { $word }
@@ -129,6 +129,7 @@ index-note = Liczby to numery zadań.
 key-on-page = Rozwiązanie: s.
 hints-on-page = Podpowiedzi: s.
 page = strona
+terms-on-page = Mniej znane słowa objaśniono na stronie
 steps-counted = { $n ->
     [one] 1 krok
     [few] { $number } kroki
@@ -141,14 +142,13 @@ puzzles-counted = { $n ->
    *[other] { $number } zadań
 }
 
-## Hints
-
-terms-on-page = Słowa, które mogą być nowe, są objaśnione na stronie
 # On the opening page of a chapter, before rules.
 rules-of-chapter = W każdym zadaniu tego rozdziału:
-belongs-to = Właściciel książki
-begun-on = Początek
-finished-on = Koniec
+belongs-to = Ta książka należy do
+begun-on = Rozpoczęto dnia
+finished-on = Ukończono dnia
+
+## Hints
 
 hints-note = Do każdego zadania są trzy podpowiedzi, dotyczące pierwszego miejsca, w którym łatwo utknąć. Każda zdradza więcej niż poprzednia, a następnej nigdy nie widać. Pola oznaczamy wierszem (r) i kolumną (c): r5c2 leży w wierszu 5 i kolumnie 2.
 hints-note-sheet = Do każdego zadania są trzy podpowiedzi, dotyczące pierwszego miejsca, w którym łatwo utknąć. Każda zdradza więcej niż poprzednia: dalsze zakryj kartką papieru. Pola oznaczamy wierszem (r) i kolumną (c): r5c2 leży w wierszu 5 i kolumnie 2.
@@ -174,7 +174,7 @@ date = Data
 copy-of = Egzemplarz { $number } z { $count }
 check-row = Po rozwiązaniu diagramu przepisz cyfry z pól oznaczonych literami do kratek jego wiersza kontrolnego. Twoja kartka jest oceniana na tej podstawie.
 marker-sheet = Arkusz sprawdzającego
-marker-help = Przyłóż wiersze kontrolne kartki do tych obok. Zgodny wiersz od razu daje swoje punkty; gdy się różni albo diagram wygląda na nieskończony, porównaj go z kluczem na odwrocie.
+marker-help = Przyłóż wiersze kontrolne kartki do wydrukowanych tutaj. Zgodny wiersz od razu daje swoje punkty; gdy się różni albo diagram wygląda na nieskończony, porównaj go z kluczem na odwrocie.
 # $points: how many there are to win.
 of-points = z { $points }
 total-of = Razem z { $points }

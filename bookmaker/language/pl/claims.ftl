@@ -70,20 +70,23 @@ claim-pivot-wing--xy-wing = Cokolwiek stoi w polu { $pivot }, cyfra { $digit } 
 claim-pivot-wing--xyz-wing = Cokolwiek stoi w polu { $pivot }, cyfra { $digit } trafia tam albo do pola { OR($wings) }, więc { $gone }.
 claim-linked-wing = { CASE($house, "where") } cyfra { $joined } stoi w polu { OR($link) }, więc pola { $pair } nie mogą oba zawierać { $joined }; w jednym z nich stoi { $digit }, dlatego { $gone }.
 claim-chain = Jeśli w polu { $start-cell } nie stoi { $start-digit }, to { $trues }. Zatem { $start } albo { $end }, a w obu wypadkach { $gone }.
-claim-chain-to-itself = Jeśli w polu { $start-cell } nie stoi { $start-digit }, to wbrew temu { $trues }. Zatem { $start }, więc { $gone }.
+claim-chain-to-itself = Jeśli w polu { $start-cell } nie stoi { $start-digit }, to { $trues }, wbrew punktowi wyjścia. Zatem { $start }, więc { $gone }.
 claim-extended-chain = Jeśli { $unless }, to { $trues }. Zatem { $start } albo { $end }, a w obu wypadkach { $by } wyklucza { $taken }.
 claim-extended-chain-seen = Jeśli { $unless }, to { $trues }. Zatem { $start } albo { $end }, a w obu wypadkach { $gone }.
-claim-extended-chain-to-itself = Jeśli { $unless }, to wbrew temu { $trues }. Zatem { $start }, a { $by } wyklucza { $taken }.
-claim-extended-chain-to-itself-seen = Jeśli { $unless }, to wbrew temu { $trues }. Zatem { $start }, więc { $gone }.
+claim-extended-chain-to-itself = Jeśli { $unless }, to { $trues }, wbrew punktowi wyjścia. Zatem { $start }, a { $by } wyklucza { $taken }.
+claim-extended-chain-to-itself-seen = Jeśli { $unless }, to { $trues }, wbrew punktowi wyjścia. Zatem { $start }, więc { $gone }.
 claim-either-way = { CASE($house, "where") } cyfra { $digit } stoi w polu { OR($places) }; { $n ->
     [2] w obu wypadkach
    *[other] w każdym wypadku
 } { $by } wyklucza { $taken }.
-claim-either-way-in-cell = Niezależnie od tego, czy w polu { $cell } stoi { OR($digits) }, { $by } wyklucza { $taken }.
+claim-either-way-in-cell = W polu { $cell } stoi { OR($digits) }; { COUNT($digits) ->
+    [2] w obu wypadkach
+   *[other] w każdym wypadku
+} { $by } wyklucza { $taken }.
 in-plain-sight = sama cyfra
 true-in-group = cyfra { $digit } stoi w polu { OR($cells) }
 unless = w polu { $cell } nie stoi { $digit }
-unless-in-group = cyfra { $digit } nie stoi w polu { OR($cells) }
+unless-in-group = cyfra { $digit } nie stoi w żadnym z pól { $cells }
 true-by-mark = { $by } wyklucza { $taken }, więc { $true }
 true-among = pola { $among } zawierają { $digits }, więc { $true }
 true-among-by-mark = { $by } wyklucza { $taken }, pola { $among } zawierają { $digits }, więc { $true }
@@ -91,11 +94,11 @@ true = w polu { $cell } stoi { $digit }
 
 ## What-ifs
 
-claim-refuted = Przy { $tried } { $end }, więc { $gone }.
-claim-refuted-later = Przy { $tried }, po { $n ->
+claim-refuted = Jeśli wpisać { $tried }, to { $end }, więc { $gone }.
+claim-refuted-later = Jeśli wpisać { $tried }, to po { $n ->
     [1] jednej rundzie
    *[other] { CASE($rounds, "genitive") } rundach
-} wymuszonych wpisów, { $end }, więc { $gone }.
+} wymuszonych wpisów { $end }, więc { $gone }.
 claim-refuted-linked = Załóżmy { $tried }: wtedy { $links }, a w końcu { $end }. Zatem { $gone }.
 end-no-place = { CASE($house, "where") } nie ma już miejsca dla { $digit }
 end-no-digit = dla pola { $cell } nie zostaje żadna cyfra

@@ -18,11 +18,7 @@ hint-what-mark--knight = Cyfry, które wyklucza ruch skoczka.
 hint-what-mark--barred-sums = Cyfry, które z sąsiadem dałyby zakazaną sumę.
 hint-what-mark--no-doubles = Cyfry, które stałyby obok swojej połowy lub swojego podwojenia.
 hint-what-mark--non-consecutive = Cyfry, które stałyby obok cyfry o jeden mniejszej lub większej.
-hint-what-locked-candidates = Cyfra, której wszystkie miejsca leżą zarazem w innym wierszu{ $divided ->
-    [none] {" "}lub kolumnie
-    [regions] , kolumnie lub obszarze
-   *[boxes] , kolumnie lub bloku
-}.
+hint-what-locked-candidates = Cyfra, której wszystkie miejsca leżą zarazem w innym { house-any }.
 hint-what-naked-pair = Dwa pola, którym zostały te same dwie cyfry.
 hint-what-naked-triple = Trzy pola, którym zostały razem trzy cyfry.
 hint-what-naked-quad = Cztery pola, którym zostały razem cztery cyfry.
@@ -33,7 +29,7 @@ hint-what-x-wing = Cyfra, która w dwóch wierszach ma miejsca tylko w tych sa
 hint-what-swordfish = Cyfra, która w trzech wierszach ma miejsca tylko w tych samych trzech kolumnach albo odwrotnie: miecznik.
 hint-what-jellyfish = Cyfra, która w czterech wierszach ma miejsca tylko w tych samych czterech kolumnach albo odwrotnie: meduza.
 hint-what-seen-by-all-places = Pole, które widać z każdego miejsca pewnej cyfry.
-hint-what-either-way = Cyfra, której nie zostawia tam żaden wybór.
+hint-what-either-way = Cyfra, która odpada tam przy każdym wyborze.
 hint-what-what-if = Cyfra, która szybko prowadzi do sprzeczności.
 # A pattern that is named by its name alone.
 hint-what = { $technique }.

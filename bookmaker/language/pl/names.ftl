@@ -66,7 +66,7 @@ tried = { OR($digits) } w polu { OR($cells) }
 
 ## Houses
 
-# Any house of the grid itself, by what the grid is divided into; after “w jednym”.
+# Any house of the grid itself, by what the grid is divided into; in the locative, after “w jednym”, “w innym”.
 house-any = { $divided ->
     [none] wierszu lub kolumnie
     [regions] wierszu, kolumnie lub obszarze

@@ -39,7 +39,7 @@ arithmetic-cage-spoken = Klatka arytmetyczna, { $sort ->
     [quotient] iloraz { $number }
    *[none] { $number } bez znaku
 }: { $cells }
-arithmetic-cage-primer = Znak w rogu klatki arytmetycznej mówi, co powstaje z jej cyfr: suma (+), iloczyn (×), różnica (−) albo iloraz (÷); odejmuje się od większej cyfry i dzieli się większą. Gdy znaku nie ma, trzeba go odgadnąć. Zacznij od iloczynów: niewiele z nich dzieli się przez 5 lub 7, a jeśli liczba się dzieli, cyfra ta musi być w klatce. W diagramie 9×9 w klatce ze znakiem ÷ cyfra 5 lub 7 może stać tylko obok 1, a duża różnica wymaga cyfry małej i dużej.
+arithmetic-cage-primer = Znak w rogu klatki arytmetycznej mówi, co powstaje z jej cyfr: suma (+), iloczyn (×), różnica (−) albo iloraz (÷); odejmuje się od większej cyfry i dzieli się większą. Gdy znaku nie ma, trzeba go ustalić. Zacznij od iloczynów: niewiele z nich dzieli się przez 5 lub 7, a jeśli liczba się dzieli, cyfra ta musi być w klatce. W diagramie 9×9 w klatce ze znakiem ÷ cyfra 5 lub 7 może stać tylko obok 1, a duża różnica wymaga cyfry małej i dużej.
 
 ## Arrows
 
@@ -67,6 +67,8 @@ arrow-oval = owalu ({ $cells }), czytanego { $way ->
 }
 arrow-spoken = Strzałka od { $start }: { $line }
 arrow-primer = Cyfry wzdłuż trzonu strzałki, od pola za kółkiem aż po grot, dają w sumie liczbę w kółku; mogą się powtarzać, o ile pozwalają na to wiersze, kolumny i bloki. Gdy z jednego kółka wychodzi kilka trzonów, każdy z nich daje tę sumę. W owalu na dwóch lub trzech polach stoi liczba dwu- lub trzycyfrowa. Trzy pola jednego bloku dają razem co najmniej 6, więc długi trzon oznacza dużą cyfrę w kółku i małe cyfry na trzonie.
+# Where no grid of the book has boxes.
+arrow-primer--lines = Cyfry wzdłuż trzonu strzałki, od pola za kółkiem aż po grot, dają w sumie liczbę w kółku; mogą się powtarzać, o ile pozwalają na to wiersze i kolumny. Gdy z jednego kółka wychodzi kilka trzonów, każdy z nich daje tę sumę. W owalu na dwóch lub trzech polach stoi liczba dwu- lub trzycyfrowa. Trzy pola jednego wiersza dają razem co najmniej 6, więc długi trzon oznacza dużą cyfrę w kółku i małe cyfry na trzonie.
 
 ## Barred sums
 
@@ -75,6 +77,8 @@ barred-sums-sentence = { $touching ->
    *[sides] Cyfry w polach stykających się bokiem nigdy nie dają sumy { $sums }.
 }
 barred-sums-primer = Cyfry w żadnych dwóch polach stykających się bokiem nie dają sumy podanej w regule. Gdy zakazana jest suma 10, obok 4 nie stoi 6, a obok 1 nie stoi 9: przy każdej takiej sumie cyfra wyklucza u sąsiadów jedną cyfrę, a połowa sumy parzystej jest wolna. Jeśli wszystkie miejsca cyfry w wierszu lub bloku leżą obok jednego pola, nie może w nim stać cyfra dopełniająca ją do zakazanej sumy.
+# Where no grid of the book has boxes.
+barred-sums-primer--lines = Cyfry w żadnych dwóch polach stykających się bokiem nie dają sumy podanej w regule. Gdy zakazana jest suma 10, obok 4 nie stoi 6, a obok 1 nie stoi 9: przy każdej takiej sumie cyfra wyklucza u sąsiadów jedną cyfrę, a połowa sumy parzystej jest wolna. Jeśli wszystkie miejsca cyfry w wierszu leżą obok jednego pola, nie może w nim stać cyfra dopełniająca ją do zakazanej sumy.
 
 ## Border values
 
@@ -120,6 +124,8 @@ bounded-line-sentence = Cyfry wewnątrz { $n ->
 } leżą co do wielkości ściśle między dwiema cyframi w nawiasach na jej końcach.
 bounded-line-spoken = Linia ograniczona, od końca do końca: { $line }
 bounded-line-primer = Cyfry na linii leżą co do wielkości między dwiema cyframi w nawiasach na jej końcach; żadna z tych dwóch się między nimi nie powtarza. Cyfra najmniejsza i największa nigdy więc nie stoją wewnątrz takiej linii, a jeśli trzy jej wewnętrzne pola są w jednym wierszu, kolumnie lub bloku, końce różnią się co najmniej o 4. Najpierw ustal, na którym końcu stoi większa cyfra.
+# Where no grid of the book has boxes.
+bounded-line-primer--lines = Cyfry na linii leżą co do wielkości między dwiema cyframi w nawiasach na jej końcach; żadna z tych dwóch się między nimi nie powtarza. Cyfra najmniejsza i największa nigdy więc nie stoją wewnątrz takiej linii, a jeśli trzy jej wewnętrzne pola są w jednym wierszu lub kolumnie, końce różnią się co najmniej o 4. Najpierw ustal, na którym końcu stoi większa cyfra.
 
 ## Cages
 
@@ -144,6 +150,8 @@ cage-spoken = { $total ->
    *[other] Klatka { $total }: { $cells }
 }
 cage-primer = Klatkę wyznacza linia kreskowana. Cyfry w klatce są różne, nawet gdy biegnie ona przez kilka bloków, a ich suma jest podana małą liczbą w rogu. Niektóre sumy zostawiają jeden wybór: w dwóch polach 3 to 1 i 2, w trzech polach 24 to 7, 8 i 9. W diagramie 9×9 każdy wiersz, kolumna i blok daje w sumie 45: gdy klatki pokrywają cały blok prócz jednego pola, odejmij ich sumy od 45.
+# Where no grid of the book has boxes.
+cage-primer--lines = Klatkę wyznacza linia kreskowana. Cyfry w klatce są różne, a ich suma jest podana małą liczbą w rogu. Niektóre sumy zostawiają jeden wybór: w dwóch polach 3 to 1 i 2, w trzech polach 24 to 7, 8 i 9. W diagramie 9×9 każdy wiersz i każda kolumna daje w sumie 45: gdy klatki pokrywają cały wiersz prócz jednego pola, odejmij ich sumy od 45.
 
 ## Clones
 
@@ -155,6 +163,8 @@ clone-sentence = { COUNT($number) ->
 clone-sentence-letters = Zakreskowane obszary z tą samą literą mają te same cyfry na tych samych miejscach.
 clone-spoken = Klony { $letter }, pole po polu: { $twins }
 clone-primer = Zakreskowane obszary z tą samą literą to klony: mają ten sam kształt i te same cyfry na tych samych miejscach. Cyfra wykluczona w jednym polu jest wykluczona także w jego bliźniaku, więc każdą parę bliźniaków ograniczają dwa wiersze, dwie kolumny i dwa bloki. Zacznij od klonów, które widzą najwięcej podanych cyfr.
+# Where no grid of the book has boxes.
+clone-primer--lines = Zakreskowane obszary z tą samą literą to klony: mają ten sam kształt i te same cyfry na tych samych miejscach. Cyfra wykluczona w jednym polu jest wykluczona także w jego bliźniaku, więc każdą parę bliźniaków ograniczają dwa wiersze i dwie kolumny. Zacznij od klonów, które widzą najwięcej podanych cyfr.
 
 ## Consecutive bars
 
@@ -173,6 +183,8 @@ consecutive-line-sentence = Cyfry na { $n ->
 } tworzą, w dowolnej kolejności, ciąg bez luk i powtórzeń.
 consecutive-line-spoken = Linia kolejnych cyfr: { $line }
 consecutive-line-primer = Cyfry na linii z paciorków można ułożyć w ciąg, na przykład 3 4 5 6, ale wzdłuż linii stoją w dowolnej kolejności. Nigdy się nie powtarzają, nawet gdy linia biegnie przez kilka bloków. W diagramie 9×9 wśród pięciu pól zawsze jest 5, wśród sześciu także 4 i 6; cyfry zbyt odległe od znanej odpadają.
+# Where no grid of the book has boxes.
+consecutive-line-primer--lines = Cyfry na linii z paciorków można ułożyć w ciąg, na przykład 3 4 5 6, ale wzdłuż linii stoją w dowolnej kolejności. Nigdy się nie powtarzają. W diagramie 9×9 wśród pięciu pól zawsze jest 5, wśród sześciu także 4 i 6; cyfry zbyt odległe od znanej odpadają.
 
 ## Counting areas
 
@@ -195,15 +207,19 @@ counting-area-spoken = { $different ->
    *[other] Obszar zliczający, { $different } różnych cyfr: { $cells }
 }
 counting-area-primer = Linia z kropek odgradza obszar zliczający. Cyfry z jego rogu stoją w nim dokładnie tyle razy, ile razy są napisane: 7 7 to dwie siódemki, a pozostałe cyfry są dowolne, byle inne. Liczba ze znakiem ≠ mówi, ile jest różnych cyfr. Trzy pola w jednym rzędzie mają zawsze trzy różne cyfry, więc zapytaj, które pola obszaru mogą być równe: te, które nie leżą w tym samym wierszu, kolumnie ani bloku.
+# Where no grid of the book has boxes.
+counting-area-primer--lines = Linia z kropek odgradza obszar zliczający. Cyfry z jego rogu stoją w nim dokładnie tyle razy, ile razy są napisane: 7 7 to dwie siódemki, a pozostałe cyfry są dowolne, byle inne. Liczba ze znakiem ≠ mówi, ile jest różnych cyfr. Trzy pola w jednym rzędzie mają zawsze trzy różne cyfry, więc zapytaj, które pola obszaru mogą być równe: te, które nie leżą w tym samym wierszu ani kolumnie.
 
 ## Diagonal sums
 
 diagonal-sum-sentence = { $n ->
     [1] Liczba ze strzałką
    *[other] Każda liczba ze strzałką
-} poza diagramem to suma cyfr na ukośnej linii, wzdłuż której wskazuje strzałka; cyfry mogą się powtarzać, o ile pozwalają na to inne reguły.
+} poza diagramem to suma cyfr na ukośnej linii, którą wskazuje strzałka; cyfry mogą się powtarzać, o ile pozwalają na to inne reguły.
 diagonal-sum-spoken = Suma ukośna { $total }: { $line }
-diagonal-sum-primer = Strzałka poza diagramem wskazuje wzdłuż ukośnej linii, a liczba przy niej to suma wszystkich cyfr na tej linii, aż do przeciwległego brzegu. W jednym bloku cyfry są różne, poza tym mogą się powtarzać, więc trzy pola w trzech blokach mogą mieć nawet tę samą cyfrę. Zacznij od krótkich linii oraz od sum bardzo małych lub bardzo dużych jak na ich długość.
+diagonal-sum-primer = Strzałka poza diagramem wskazuje ukośną linię, a liczba przy niej to suma wszystkich cyfr na tej linii, aż do przeciwległego brzegu. W jednym bloku cyfry są różne, poza tym mogą się powtarzać, więc trzy pola w trzech blokach mogą mieć nawet tę samą cyfrę. Zacznij od krótkich linii oraz od sum bardzo małych lub bardzo dużych jak na ich długość.
+# Where no grid of the book has boxes.
+diagonal-sum-primer--lines = Strzałka poza diagramem wskazuje ukośną linię, a liczba przy niej to suma wszystkich cyfr na tej linii, aż do przeciwległego brzegu. Cyfry mogą się na niej powtarzać. Zacznij od krótkich linii oraz od sum bardzo małych lub bardzo dużych jak na ich długość.
 
 ## Diagonals
 
@@ -213,6 +229,8 @@ diagonals-sentence = Na { $n ->
 } każda cyfra występuje raz.
 diagonals-spoken = Zaznaczona przekątna: { $line }
 diagonals-primer = Zaznaczona przekątna działa jak dodatkowy wiersz lub kolumna: każda cyfra występuje na niej raz. Pole, w którym krzyżują się dwie przekątne, należy do obu, a prócz tego do wiersza, kolumny i bloku, więc zacznij od niego; potem szukaj na przekątnej cyfry, której zostało jedno miejsce.
+# Where no grid of the book has boxes.
+diagonals-primer--lines = Zaznaczona przekątna działa jak dodatkowy wiersz lub kolumna: każda cyfra występuje na niej raz. Pole, w którym krzyżują się dwie przekątne, należy do obu, a prócz tego do wiersza i kolumny, więc zacznij od niego; potem szukaj na przekątnej cyfry, której zostało jedno miejsce.
 
 ## Difference lines
 
@@ -281,6 +299,8 @@ even-step-line-sentence = Wzdłuż { $n ->
 }.
 even-step-line-spoken = Linia równych kroków: { $line }
 even-step-line-primer = Każdy krok wzdłuż linii z ćwiekami jest tej samej wielkości, w górę lub w dół, i nigdy nie jest zerem; jeśli jej nie podano, ustal ją dla każdej linii osobno. Przy dużych krokach szybko brakuje miejsca: w diagramie 9×9 przy kroku 4 linia zaczynająca się od 1 może mieć tylko 1, 5 i 9; przy kroku 5 cyfry są na przemian małe i duże, a 5 nie ma wcale. Trzy kolejne pola w jednym wierszu, kolumnie lub bloku dwa razy rosną albo dwa razy maleją.
+# Where no grid of the book has boxes.
+even-step-line-primer--lines = Każdy krok wzdłuż linii z ćwiekami jest tej samej wielkości, w górę lub w dół, i nigdy nie jest zerem; jeśli jej nie podano, ustal ją dla każdej linii osobno. Przy dużych krokach szybko brakuje miejsca: w diagramie 9×9 przy kroku 4 linia zaczynająca się od 1 może mieć tylko 1, 5 i 9; przy kroku 5 cyfry są na przemian małe i duże, a 5 nie ma wcale. Trzy kolejne pola w jednym wierszu lub kolumnie dwa razy rosną albo dwa razy maleją.
 
 ## Extra regions
 
@@ -306,6 +326,8 @@ extra-region-spoken = { $letter ->
    *[other] Zacieniowany obszar { $letter }: { $cells }
 }
 extra-region-primer = Zacieniowany obszar działa jak dodatkowy blok: żadna cyfra nie występuje w nim dwa razy. Jeśli ma tyle pól, ile cyfr jest w diagramie, są w nim wszystkie cyfry, więc pytaj jak przy wierszu: gdzie ta cyfra może jeszcze stać? W mniejszym cyfry są tylko różne. Zacznij tam, gdzie obszar zachodzi na prawie pełny blok.
+# Where no grid of the book has boxes.
+extra-region-primer--lines = Zacieniowany obszar działa jak dodatkowy wiersz: żadna cyfra nie występuje w nim dwa razy. Jeśli ma tyle pól, ile cyfr jest w diagramie, są w nim wszystkie cyfry, więc pytaj jak przy wierszu: gdzie ta cyfra może jeszcze stać? W mniejszym cyfry są tylko różne. Zacznij tam, gdzie obszar zachodzi na prawie pełny wiersz.
 
 ## First-seen digits
 
@@ -334,6 +356,8 @@ first-seen-side = { $n ->
    *[other] { $side }, obok { CASE($number, "genitive") } kwadracików
 }
 first-seen-primer = Cyfra przy wierszu lub kolumnie stoi w jednym z pierwszych pól z tej strony: jest ich tyle, ile kwadracików obok cyfry. Gdy podano razem kilka cyfr, stoją tam wszystkie, w dowolnej kolejności. W diagramie 9×9 trzy kwadraciki umieszczają cyfrę w trzech polach najbliższego bloku, więc skreśl ją w reszcie wiersza i bloku.
+# Where no grid of the book has boxes.
+first-seen-primer--lines = Cyfra przy wierszu lub kolumnie stoi w jednym z pierwszych pól z tej strony: jest ich tyle, ile kwadracików obok cyfry. Gdy podano razem kilka cyfr, stoją tam wszystkie, w dowolnej kolejności.
 
 ## Fortress cells
 
@@ -357,6 +381,8 @@ frame-product-spoken = { $n ->
    *[other] Iloczyny z brzegu
 } { $side }: { $clues }
 frame-product-primer = Liczba przy wierszu lub kolumnie to iloczyn najbliższych cyfr, w diagramie 9×9 zwykle trzech w najbliższym bloku. Rozłóż ją na czynniki: jeśli kończy się na 5 lub 0, jest w niej 5, jeśli dzieli się przez 7, jest w niej 7, a jeśli nie dzieli się przez żadną z nich, nie ma tam żadnej z nich. Iloczyn nieparzysty ma tylko cyfry nieparzyste.
+# Where no grid of the book has boxes.
+frame-product-primer--lines = Liczba przy wierszu lub kolumnie to iloczyn najbliższych cyfr, zwykle trzech. Rozłóż ją na czynniki: jeśli kończy się na 5 lub 0, jest w niej 5, jeśli dzieli się przez 7, jest w niej 7, a jeśli nie dzieli się przez żadną z nich, nie ma tam żadnej z nich. Iloczyn nieparzysty ma tylko cyfry nieparzyste.
 
 ## Frame sums
 
@@ -374,6 +400,8 @@ frame-sum-spoken = { $n ->
    *[other] Sumy z brzegu
 } { $side }: { $clues }
 frame-sum-primer = Liczba przy wierszu lub kolumnie to suma najbliższych cyfr, w diagramie 9×9 zwykle trzech w najbliższym bloku. Trzy cyfry o sumie 6 to 1, 2 i 3, o sumie 24 – 7, 8 i 9. Blok daje w sumie 45, więc dwie liczby patrzące w jeden blok z tej samej strony wyznaczają trzecią, a liczby na obu końcach wiersza – sumę tego, co leży między nimi.
+# Where no grid of the book has boxes.
+frame-sum-primer--lines = Liczba przy wierszu lub kolumnie to suma najbliższych cyfr, zwykle trzech. Trzy cyfry o sumie 6 to 1, 2 i 3, o sumie 24 – 7, 8 i 9.
 
 ## Hinge lines
 
@@ -407,12 +435,16 @@ inequality-primer = Znak między dwoma polami otwiera się w stronę większej 
 ## King's move
 
 king-sentence = W polach stykających się rogiem stoją różne cyfry.
-king-primer = W polach stykających się rogiem stoją różne cyfry, jakby każda była szachowym królem, który nie znosi obok siebie takiej samej. Wewnątrz bloku nic to nie zmienia; reguła działa przez granice bloków. Cyfra obok bloku wyklucza w nim do dwóch dalszych pól.
+king-primer = W polach stykających się rogiem stoją różne cyfry, jakby każda była szachowym królem, który nie znosi obok siebie takiego samego. Wewnątrz bloku nic to nie zmienia; reguła działa przez granice bloków. Cyfra obok bloku wyklucza w nim do dwóch dalszych pól.
+# Where no grid of the book has boxes.
+king-primer--lines = W polach stykających się rogiem stoją różne cyfry, jakby każda była szachowym królem, który nie znosi obok siebie takiego samego.
 
 ## Knight's move
 
 knight-sentence = W polach odległych o ruch skoczka szachowego (dwa pola wzdłuż wiersza lub kolumny i jedno w bok) stoją różne cyfry.
 knight-primer = Dwa pola, między którymi mógłby skoczyć skoczek szachowy, czyli dwa pola wzdłuż wiersza lub kolumny i jedno w bok, mają różne cyfry. Cyfra w środku diagramu sięga w ten sposób ośmiu pól, w większości poza swoim blokiem. Szukaj bloków, w których cyfrze zostały dwa miejsca, oba o ruch skoczka od tego samego pola.
+# Where no grid of the book has boxes.
+knight-primer--lines = Dwa pola, między którymi mógłby skoczyć skoczek szachowy, czyli dwa pola wzdłuż wiersza lub kolumny i jedno w bok, mają różne cyfry. Cyfra w środku diagramu sięga w ten sposób ośmiu pól. Szukaj wierszy, w których cyfrze zostały dwa miejsca, oba o ruch skoczka od tego samego pola.
 
 ## Limits
 
@@ -431,6 +463,8 @@ limits-sentence-both = W { $n ->
 limits-spoken-only = Tylko { $digits }: { $cells }
 limits-spoken-not = Nie { $digits }: { $cells }
 limits-primer = W polu może stać tylko jedna z małych cyfr w jego prawym dolnym rogu; jeśli są przekreślone, żadna z nich nie może tam stać. Zanim zaczniesz, wpisz kandydatów ołówkiem. Gdy w wierszu, kolumnie lub bloku tyle pól ma to samo ograniczenie, ile jest w nim cyfr, cyfry te nie stoją tam nigdzie indziej.
+# Where no grid of the book has boxes.
+limits-primer--lines = W polu może stać tylko jedna z małych cyfr w jego prawym dolnym rogu; jeśli są przekreślone, żadna z nich nie może tam stać. Zanim zaczniesz, wpisz kandydatów ołówkiem. Gdy w wierszu lub kolumnie tyle pól ma to samo ograniczenie, ile jest w nim cyfr, cyfry te nie stoją tam nigdzie indziej.
 
 ## Low-high lines
 
@@ -443,6 +477,8 @@ low-high-line-sentence = Wzdłuż { $n ->
 }
 low-high-line-spoken = Linia małych i dużych cyfr: { $line }
 low-high-line-primer = Wzdłuż linii z blankami cyfry małe i duże stoją na przemian; linia może zaczynać się jednymi lub drugimi. W diagramie 9×9 małe to 1–4, duże to 6–9, a 5 nigdy na takiej linii nie stoi. Jedna cyfra na linii rozstrzyga, które pola są małe. Cztery małe pola w jednym wierszu, kolumnie lub bloku zużywają wszystkie małe cyfry.
+# Where no grid of the book has boxes.
+low-high-line-primer--lines = Wzdłuż linii z blankami cyfry małe i duże stoją na przemian; linia może zaczynać się jednymi lub drugimi. W diagramie 9×9 małe to 1–4, duże to 6–9, a 5 nigdy na takiej linii nie stoi. Jedna cyfra na linii rozstrzyga, które pola są małe. Cztery małe pola w jednym wierszu lub kolumnie zużywają wszystkie małe cyfry.
 
 ## No doubles
 
@@ -511,6 +547,8 @@ palindrome-sentence = Cyfry wzdłuż { $n ->
 } czytane od obu końców są takie same.
 palindrome-spoken = Palindrom: { $line }
 palindrome-primer = Palindrom czyta się tak samo od obu końców: pierwsze i ostatnie pole są równe, podobnie drugie i przedostatnie, a pole środkowe jest dowolne. Cyfra wykluczona w jednym polu takiej pary jest wykluczona i w drugim, więc każda para działa naraz w dwóch wierszach, dwóch kolumnach i dwóch blokach.
+# Where no grid of the book has boxes.
+palindrome-primer--lines = Palindrom czyta się tak samo od obu końców: pierwsze i ostatnie pole są równe, podobnie drugie i przedostatnie, a pole środkowe jest dowolne. Cyfra wykluczona w jednym polu takiej pary jest wykluczona i w drugim, więc każda para działa naraz w dwóch wierszach i dwóch kolumnach.
 
 ## Even and odd
 
@@ -538,6 +576,8 @@ parity-spoken-odd = { $n ->
    *[other] Cyfry nieparzyste, każda z kołem: { $cells }
 }
 parity-primer = Kwadrat oznacza cyfrę parzystą, koło nieparzystą; w polach bez znaku może stać jedna lub druga. W diagramie 9×9 każdy wiersz, kolumna i blok ma cztery cyfry parzyste i pięć nieparzystych, więc licz: gdy w wierszu znane są cztery pola parzyste, wszystkie inne są nieparzyste.
+# Where no grid of the book has boxes.
+parity-primer--lines = Kwadrat oznacza cyfrę parzystą, koło nieparzystą; w polach bez znaku może stać jedna lub druga. W diagramie 9×9 każdy wiersz i każda kolumna ma cztery cyfry parzyste i pięć nieparzystych, więc licz: gdy w wierszu znane są cztery pola parzyste, wszystkie inne są nieparzyste.
 
 ## Parity lines
 
@@ -547,6 +587,8 @@ parity-line-sentence = Wzdłuż { $n ->
 } cyfry nieparzyste i parzyste stoją na przemian.
 parity-line-spoken = Linia parzystości: { $line }
 parity-line-primer = Wzdłuż linii z kółkami i kwadracikami między polami cyfry nieparzyste i parzyste stoją na przemian; linia może zaczynać się jednymi lub drugimi. Jedna cyfra na linii rozstrzyga, które pola są nieparzyste. Licz tam, gdzie linia biegnie przez jeden wiersz lub blok: w diagramie 9×9 są cztery cyfry parzyste, więc linia przez cały wiersz zaczyna się i kończy cyfrą nieparzystą.
+# Where no grid of the book has boxes.
+parity-line-primer--lines = Wzdłuż linii z kółkami i kwadracikami między polami cyfry nieparzyste i parzyste stoją na przemian; linia może zaczynać się jednymi lub drugimi. Jedna cyfra na linii rozstrzyga, które pola są nieparzyste. Licz tam, gdzie linia biegnie przez jeden wiersz: w diagramie 9×9 są cztery cyfry parzyste, więc linia przez cały wiersz zaczyna się i kończy cyfrą nieparzystą.
 
 ## Parity runs
 
@@ -596,7 +638,7 @@ peaks-primer = Mały daszek nad cyfrą oznacza, że jest ona większa od cyfr po
 pointing-sentence = { $n ->
     [1] Cyfra w polu ze strzałką
    *[other] Każda cyfra w polu ze strzałką
-} mówi, w którym polu stoi { $digit }, licząc wzdłuż strzałki od sąsiedniego.
+} mówi, w którym z kolei polu stoi { $digit }, licząc wzdłuż strzałki od sąsiedniego.
 pointing-spoken = { $n ->
     [one] Strzałka
    *[other] Strzałki
@@ -635,6 +677,8 @@ resting-thermometer-sentence = Wzdłuż { $n ->
 } cyfry od bańki do końca nigdy nie maleją: rosną lub pozostają takie same.
 resting-thermometer-spoken = Termometr z postojami, od bańki: { $line }
 resting-thermometer-primer = Termometr z postojami jest rysowany jako pusta rurka. Od bańki z podwójną obwódką aż po koniec cyfry rosną lub pozostają takie same: każda jest nie mniejsza od poprzedniej. Dwa jego pola w tym samym wierszu, kolumnie lub bloku nie mogą być równe, więc tam cyfry naprawdę rosną: policz te kroki, a dowiesz się, jak duży musi być koniec i jak mała bańka.
+# Where no grid of the book has boxes.
+resting-thermometer-primer--lines = Termometr z postojami jest rysowany jako pusta rurka. Od bańki z podwójną obwódką aż po koniec cyfry rosną lub pozostają takie same: każda jest nie mniejsza od poprzedniej. Dwa jego pola w tym samym wierszu lub kolumnie nie mogą być równe, więc tam cyfry naprawdę rosną: policz te kroki, a dowiesz się, jak duży musi być koniec i jak mała bańka.
 
 ## Rising or falling
 
@@ -774,6 +818,8 @@ square-block-spoken-magic = Kwadrat magiczny: { $cells }
 square-block-spoken-rows = Kwadrat o równych wierszach: { $cells }
 square-block-spoken-columns = Kwadrat o równych kolumnach: { $cells }
 square-block-primer = Podwójna linia otacza kwadrat, a znak mówi, co ma w nim tę samą sumę: paski poziome – wiersze, paski pionowe – kolumny, gwiazdka – wiersze, kolumny i obie przekątne. Cyfry mogą się powtarzać, o ile pozwalają na to wiersze, kolumny i bloki diagramu. W kwadracie z gwiazdką suma jest trzy razy większa od środkowej cyfry. Gdy kwadrat jest całym blokiem diagramu 9×9, trzy równe wiersze dają po 15.
+# Where no grid of the book has boxes.
+square-block-primer--lines = Podwójna linia otacza kwadrat, a znak mówi, co ma w nim tę samą sumę: paski poziome – wiersze, paski pionowe – kolumny, gwiazdka – wiersze, kolumny i obie przekątne. Cyfry mogą się powtarzać, o ile pozwalają na to wiersze i kolumny diagramu. W kwadracie z gwiazdką suma jest trzy razy większa od środkowej cyfry.
 
 ## Sum marks
 
@@ -808,7 +854,9 @@ thermometer-sentence = Wzdłuż { $n ->
    *[other] każdego termometru
 } cyfry rosną od bańki do końca.
 thermometer-spoken = Termometr, od bańki: { $line }
-thermometer-primer = Cyfry rosną z każdym krokiem od okrągłej bańki do końca, choć mogą przeskakiwać wartości. Długi termometr zostawia mało swobody: w diagramie 9×9 w trzecim z sześciu pól stoi co najmniej 3 i najwyżej 6. Zacznij od najdłuższych i od tych, które przecinają wiersz lub blok z małymi lub dużymi cyframi.
+thermometer-primer = Cyfry rosną z każdym krokiem od okrągłej bańki do końca, choć mogą przeskakiwać wartości. Długi termometr zostawia mało swobody: w diagramie 9×9 w trzecim z sześciu pól stoi co najmniej 3 i najwyżej 6. Zacznij od najdłuższych i od tych, które przecinają wiersz lub blok, w którym są już małe lub duże cyfry.
+# Where no grid of the book has boxes.
+thermometer-primer--lines = Cyfry rosną z każdym krokiem od okrągłej bańki do końca, choć mogą przeskakiwać wartości. Długi termometr zostawia mało swobody: w diagramie 9×9 w trzecim z sześciu pól stoi co najmniej 3 i najwyżej 6. Zacznij od najdłuższych i od tych, które przecinają wiersz, w którym są już małe lub duże cyfry.
 
 ## Windows
 
@@ -834,4 +882,4 @@ x-sum-primer = Cyfra najbliższa liczbie, X, mówi, ile cyfr dodać razem z ni�
 
 ## Latin squares
 
-latin-primer = W kwadracie łacińskim liczą się tylko wiersze i kolumny: w każdym i każdej stoją wszystkie cyfry po jednym razie i niczego więcej diagram nie wymaga. Każda cyfra stoi więc w każdym wierszu raz, a żadne dwa jej miejsca nie leżą w jednej kolumnie. Jeśli jakiejś cyfry brakuje w dwóch wierszach i ma tam miejsca w tych samych dwóch kolumnach, nie stoi w tych kolumnach nigdzie indziej. Potem sprawdź, co dodają znaki.
+latin-primer = W kwadracie łacińskim liczą się tylko wiersze i kolumny: w każdym wierszu i każdej kolumnie wszystkie cyfry stoją po jednym razie i niczego więcej diagram nie wymaga. Każda cyfra stoi więc w każdym wierszu raz, a żadne dwa jej miejsca nie leżą w jednej kolumnie. Jeśli jakiejś cyfry brakuje w dwóch wierszach, a miejsca ma tam tylko w tych samych dwóch kolumnach, to nigdzie indziej w tych kolumnach nie stoi. Potem sprawdź, co dodają znaki.

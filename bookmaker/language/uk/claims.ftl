@@ -70,20 +70,23 @@ claim-pivot-wing--xy-wing = Хай що стоїть у клітинці { $piv
 claim-pivot-wing--xyz-wing = Хай що стоїть у клітинці { $pivot }, цифра { $digit } йде туди або в клітинку { OR($wings) }, тому { $gone }.
 claim-linked-wing = { CASE($house, "where") } цифра { $joined } стоїть у клітинці { OR($link) }, тому клітинки { $pair } не можуть обидві містити { $joined }; в одній із них стоїть { $digit }, тож { $gone }.
 claim-chain = Якщо в клітинці { $start-cell } не стоїть { $start-digit }, то { $trues }. Отже, { $start } або { $end }, а в обох випадках { $gone }.
-claim-chain-to-itself = Якщо в клітинці { $start-cell } не стоїть { $start-digit }, то всупереч цьому { $trues }. Отже, { $start }, тому { $gone }.
+claim-chain-to-itself = Якщо в клітинці { $start-cell } не стоїть { $start-digit }, то { $trues }, усупереч сказаному. Отже, { $start }, тому { $gone }.
 claim-extended-chain = Якщо { $unless }, то { $trues }. Отже, { $start } або { $end }, а в обох випадках { $by } виключає { $taken }.
 claim-extended-chain-seen = Якщо { $unless }, то { $trues }. Отже, { $start } або { $end }, а в обох випадках { $gone }.
-claim-extended-chain-to-itself = Якщо { $unless }, то всупереч цьому { $trues }. Отже, { $start }, а { $by } виключає { $taken }.
-claim-extended-chain-to-itself-seen = Якщо { $unless }, то всупереч цьому { $trues }. Отже, { $start }, тому { $gone }.
+claim-extended-chain-to-itself = Якщо { $unless }, то { $trues }, усупереч сказаному. Отже, { $start }, а { $by } виключає { $taken }.
+claim-extended-chain-to-itself-seen = Якщо { $unless }, то { $trues }, усупереч сказаному. Отже, { $start }, тому { $gone }.
 claim-either-way = { CASE($house, "where") } цифра { $digit } стоїть у клітинці { OR($places) }; { $n ->
     [2] в обох випадках
    *[other] у кожному випадку
 } { $by } виключає { $taken }.
-claim-either-way-in-cell = Незалежно від того, чи в клітинці { $cell } стоїть { OR($digits) }, { $by } виключає { $taken }.
+claim-either-way-in-cell = У клітинці { $cell } стоїть { OR($digits) }; { COUNT($digits) ->
+    [2] в обох випадках
+   *[other] у кожному випадку
+} { $by } виключає { $taken }.
 in-plain-sight = сама цифра
 true-in-group = цифра { $digit } стоїть у клітинці { OR($cells) }
 unless = у клітинці { $cell } не стоїть { $digit }
-unless-in-group = цифра { $digit } не стоїть у клітинці { OR($cells) }
+unless-in-group = цифра { $digit } не стоїть у жодній із клітинок { $cells }
 true-by-mark = { $by } виключає { $taken }, тому { $true }
 true-among = клітинки { $among } містять { $digits }, тому { $true }
 true-among-by-mark = { $by } виключає { $taken }, клітинки { $among } містять { $digits }, тому { $true }
@@ -91,8 +94,8 @@ true = у клітинці { $cell } стоїть { $digit }
 
 ## What-ifs
 
-claim-refuted = При { $tried } { $end }, тому { $gone }.
-claim-refuted-later = При { $tried } за { $n ->
+claim-refuted = Якщо поставити { $tried }, то { $end }, тому { $gone }.
+claim-refuted-later = Якщо поставити { $tried }, то за { $n ->
     [1] одне коло
     [few] { CASE($rounds, "neuter") } кола
    *[other] { CASE($rounds, "neuter") } кіл

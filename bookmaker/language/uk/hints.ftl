@@ -18,11 +18,7 @@ hint-what-mark--knight = Цифри, які виключає хід коня.
 hint-what-mark--barred-sums = Цифри, які дали б із сусідом заборонену суму.
 hint-what-mark--no-doubles = Цифри, які стояли б поруч зі своєю половиною або подвоєнням.
 hint-what-mark--non-consecutive = Цифри, які стояли б поруч із цифрою, на один меншою чи більшою.
-hint-what-locked-candidates = Цифра, усі місця якої лежать водночас в іншому рядку{ $divided ->
-    [none] {" "}чи стовпці
-    [regions] , стовпці чи області
-   *[boxes] , стовпці чи блоці
-}.
+hint-what-locked-candidates = Цифра, усі місця якої лежать водночас в іншому { house-any }.
 hint-what-naked-pair = Дві клітинки, яким лишилися ті самі дві цифри.
 hint-what-naked-triple = Три клітинки, яким разом лишилися три цифри.
 hint-what-naked-quad = Чотири клітинки, яким разом лишилися чотири цифри.
@@ -33,7 +29,7 @@ hint-what-x-wing = Цифра, що у двох рядках має місця 
 hint-what-swordfish = Цифра, що у трьох рядках має місця тільки в тих самих трьох стовпцях, або навпаки: меч-риба.
 hint-what-jellyfish = Цифра, що в чотирьох рядках має місця тільки в тих самих чотирьох стовпцях, або навпаки: медуза.
 hint-what-seen-by-all-places = Клітинка, яку видно з кожного місця певної цифри.
-hint-what-either-way = Цифра, яку не лишає там жоден вибір.
+hint-what-either-way = Цифра, яка зникає там за будь-якого вибору.
 hint-what-what-if = Цифра, яка швидко веде до суперечності.
 # A pattern that is named by its name alone.
 hint-what = { $technique }.

@@ -71,7 +71,7 @@ tried = { OR($digits) } у клітинці { OR($cells) }
 
 ## Houses
 
-# Any house of the grid itself, by what the grid is divided into; after “в одному”.
+# Any house of the grid itself, by what the grid is divided into; in the locative, after “в одному”, “в іншому”.
 house-any = { $divided ->
     [none] рядку чи стовпці
     [regions] рядку, стовпці чи області
