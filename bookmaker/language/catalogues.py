@@ -28,6 +28,7 @@ LOCALES = {
     "it": "it-IT",
     "nl": "nl-NL",
     "pl": "pl-PL",
+    "pt": "pt-BR",
     "uk": "uk-UA",
 }
 """The languages there are, each with the locale whose plural rules and dates it follows. One with a country has its

@@ -1,0 +1,28 @@
+### Cells, lines and borders in words, for readers who see none. The row always comes first.
+
+spoken-rows = { $n ->
+    [1] linha { $places }
+   *[other] linhas { $places }
+}
+spoken-columns = { $n ->
+    [1] coluna { $places }
+   *[other] colunas { $places }
+}
+spoken-range = { $first } a { $last }
+# All cells in which the rows and the columns meet.
+spoken-crossing = { $rows } { $columns }
+# Stretches of a line, from the first cell to the last.
+spoken-along-row = linha { $row } colunas { $first } a { $last }
+spoken-along-column = linhas { $first } a { $last } coluna { $column }
+spoken-diagonally = { $first } em diagonal até { $last }
+# Borders between two cells of one row or column.
+spoken-pair = { $one } e { $other }
+spoken-borders-row = na linha { $number } entre as colunas { $between }
+spoken-borders-column = na coluna { $number } entre as linhas { $between }
+# Clues outside the grid.
+spoken-side-left = à esquerda
+spoken-side-right = à direita
+spoken-side-top = acima
+spoken-side-bottom = abaixo
+spoken-row-has = a linha { $number } tem { $values }
+spoken-column-has = a coluna { $number } tem { $values }
