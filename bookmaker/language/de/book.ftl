@@ -6,9 +6,9 @@ heading-contents = Inhalt
 heading-foreword = Vorwort
 heading-guide = Wie dieses Buch zu lesen ist
 heading-text-guide = Wie diese Ausgabe zu lesen ist
-heading-primer = Regelkunde: die Regeln, eine nach der anderen
+heading-primer = Regelkunde: Regel für Regel
 heading-hints = Tipps
-heading-glossary = Die Wörter der Tipps
+heading-glossary = Begriffe in den Tipps
 heading-times = Zeiten
 heading-keys = Lösungen
 heading-answer-key = Lösungsschlüssel
@@ -48,8 +48,8 @@ guide-rules = Die Regeln bei einem Diagramm sind vollständig und gelten alle zu
 guide-rules-shared = Die Regeln bei einem Diagramm und am Anfang seines Kapitels sind vollständig und gelten alle zugleich. Jede Art von Zeichen ist neben dem Satz, der sie erklärt, noch einmal abgebildet. Die Diagramme sind für den Bleistift gemacht: Über jedes Zeichen lässt sich schreiben.
 guide-proved = Jedes Rätsel hat genau eine Lösung: Vor dem Druck wurden alle Möglichkeiten geprüft und die Lösung dann mit den Regeln verglichen.
 guide-draft = Dies ist ein Entwurf: Ein Rätsel darin kann keine oder mehrere Lösungen haben.
-guide-hints = Wenn Sie nicht weiterkommen, helfen drei Tipps zu jedem Rätsel; sie stehen vor den Lösungen: wohin schauen, wonach suchen und der nächste Schritt.
-guide-hints-in-pad = Wenn Sie nicht weiterkommen, helfen drei Tipps zu jedem Rätsel; sie stehen nach dem letzten Blatt: wohin schauen, wonach suchen und der nächste Schritt.
+guide-hints = Wenn Sie nicht weiterkommen, helfen drei Tipps zu jedem Rätsel: wohin schauen, wonach suchen und der nächste Schritt. Sie stehen vor den Lösungen.
+guide-hints-in-pad = Wenn Sie nicht weiterkommen, helfen drei Tipps zu jedem Rätsel: wohin schauen, wonach suchen und der nächste Schritt. Sie stehen nach dem letzten Blatt.
 guide-keys = Die Lösungen stehen am Ende, die Vorgaben fett gedruckt.
 guide-keys-in-pad = Die Lösungen stehen auf der Rückseite der Blätter, die Vorgaben fett gedruckt.
 guide-profile = Die Linie unter jeder Lösung zeichnet den Lösungsweg nach und steigt, wo ein Schritt mehr Suche verlangt; Pfeilspitzen bezeichnen die Stellen, an denen man leicht stecken bleibt.
@@ -128,7 +128,7 @@ index-note = Die Zahlen sind Rätselnummern.
 key-on-page = Lösung auf Seite
 hints-on-page = Tipps auf Seite
 page = Seite
-terms-on-page = Neue Wörter erklärt auf Seite
+terms-on-page = Neue Begriffe erklärt auf Seite
 steps-counted = { $n ->
     [1] 1 Schritt
    *[other] { $number } Schritte
@@ -192,8 +192,8 @@ cover-puzzles = { $n ->
    *[other] Rätsel
 }
 cover-kinds = { $n ->
-    [1] Art von Regel
-   *[other] Arten von Regeln
+    [1] Regelart
+   *[other] Regelarten
 }
 
 ## The presenter’s crib
@@ -220,7 +220,7 @@ story-ending = Bis zum Schluss
 ## The chart of all rules
 
 chart = Die Regeln und ihre Zeichen
-chart-subject = Jede Art von Regel mit ihrem Zeichen und ihrem Satz
+chart-subject = Jede Regelart mit ihrem Zeichen und ihrem Satz
 chart-lines = Entlang von Linien
 chart-cells = In Feldern und Flächen
 chart-borders = Zwischen Feldern und an Ecken

@@ -24,8 +24,8 @@ claim-from-proof = Hier endet die Leiter; die { $digit } in { $cell } ist dem Be
 ## Patterns
 
 claim-locked = { CASE($home, "where") } liegen alle Plätze für die { $digit } auch { CASE($other, "where") }, also { $gone }.
-claim-naked-subset = { CASE($house, "where") } nehmen { $cells } zusammen { $digits } auf, also { $gone }.
-claim-naked-subset-in-mark = { $mark } wiederholt keine Ziffer, und { COUNT($cells) ->
+claim-naked-subset = { CASE($house, "where") } enthalten { $cells } zusammen { $digits }, also { $gone }.
+claim-naked-subset-in-mark = { $mark } enthält keine Ziffer zweimal, und { COUNT($cells) ->
     [one] { $cells } enthält
    *[other] { $cells } enthalten
 } dort { $digits }, also { $gone }.
@@ -79,7 +79,10 @@ then-in-house = steht die { $digit } { CASE($house, "where") } in { $cell }
 then-last = bleibt für { $cell } nur die { $digit }
 then-by-mark = lässt { $mark } für { $cell } nur die { $digit }
 then-gone = schließt { $mark } { $taken } aus
-taken = { $digits } in { $cells }
+taken = { COUNT($digits) ->
+    [one] die { $digits }
+   *[other] { $digits }
+} in { $cells }
 
 ## What a mark allows
 
@@ -100,21 +103,30 @@ claim-only-digits = { $mark } erlaubt nur { $digits }, also { $gone }.
 claim-only-digits--parity-run = { $mark } verlangt { $digits } in { $cells }, also { $gone }.
 claim-only-digits--parity-line = { $mark } hat { OR($digits) } in { $cells }, also { $gone }.
 claim-only-digits--low-high-line = { $mark } hat { OR($digits) } in { $cells }, also { $gone }.
-claim-only-in = { $mark } hält { COUNT($digits) ->
-    [one] die { $digits } in { OR($cells) }
-   *[other] { $digits } in { $cells }
+claim-only-in = { $mark } legt { COUNT($digits) ->
+    [one] die { $digits } auf { OR($cells) }
+   *[other] { $digits } auf { $cells }
 } fest, also { $gone }.
 claim-only-in--counting-area = { $mark } hat { $digits } in { $cells }, also { $gone }.
 claim-only-in--quadruple = { $mark } braucht { $digits }, und dafür kommen nur { $cells } in Frage, also { $gone }.
-claim-no-partner = { $mark } schließt { $gone-digits } in { $cell } aus, denn sonst bliebe nichts für { $beyond }.
-claim-beside = { $mark } und die { $known } in { $beside } schließen { $gone-digits } in { $cell } aus.
+claim-no-partner = { $mark } schließt { COUNT($gone-digits) ->
+    [one] die { $gone-digits }
+   *[other] { $gone-digits }
+} in { $cell } aus, denn sonst bliebe nichts für { $beyond }.
+claim-beside = { $mark } und die { $known } in { $beside } schließen { COUNT($gone-digits) ->
+    [one] die { $gone-digits }
+   *[other] { $gone-digits }
+} in { $cell } aus.
 claim-beside--non-consecutive = Neben der { $known } in { $beside } steht keine um eins größere oder kleinere Ziffer, also { $gone }.
 claim-beside--no-doubles = Neben der { $known } in { $beside } steht weder ihre Hälfte noch ihr Doppeltes, also { $gone }.
 claim-beside--barred-sums = Mit der { $known } in { $beside } { COUNT($gone-digits) ->
-    [one] ergäbe { $gone-digits }
+    [one] ergäbe die { $gone-digits }
    *[other] ergäben { $gone-digits }
 } in { $cell } eine verbotene Summe.
-claim-too-near = { $mark } schließt { $gone-digits } in { $cell } aus: zu nah an den möglichen Ziffern in { $beside }.
+claim-too-near = { $mark } schließt { COUNT($gone-digits) ->
+    [one] die { $gone-digits }
+   *[other] { $gone-digits }
+} in { $cell } aus: zu nah an den möglichen Ziffern in { $beside }.
 claim-one-combination = { $mark } kann nur { $digits } enthalten, also { $gone }.
 claim-one-combination--quadruple = { $mark } füllt alle vier Felder, also { $gone }.
 claim-no-combination = { $mark } hat keine Kombination mit { OR($gone-digits) }, also { $gone }.
@@ -124,7 +136,7 @@ claim-no-filling = { $mark } lässt sich { $impossible } nicht vervollständigen
     .b = { $mark } geht { $impossible } nicht auf.
 claim-no-filling-joined = { $mark } lassen sich { $impossible } nicht alle erfüllen.
 claim-same-digit = { $mark } hat dieselbe Ziffer in { $cells }, also { $gone }.
-claim-reached = { $mark } lässt die { $digit } aus { $cell } nicht auch in { $gone-cells } zu, also { $gone }.
+claim-reached = { $mark } lässt neben der { $digit } in { $cell } keine zweite in { $gone-cells } zu, also { $gone }.
 claim-reached--king = Ein Königszug führt von der { $digit } in { $cell } nach { $gone-cells }; dort kann also keine { $digit } stehen.
 claim-reached--knight = Ein Springerzug führt von der { $digit } in { $cell } nach { $gone-cells }; dort kann also keine { $digit } stehen.
 claim-beside-all = { CASE($house, "where") } steht die { $digit } in { OR($places) }, immer neben { $cell }, also { $gone }.
@@ -134,6 +146,8 @@ claim-limits-meet--arrow = { $mark } hat entlang des Schafts mindestens { $least
 claim-limits-meet-from-above--arrow = { $mark } hat entlang des Schafts höchstens { $most } und im Kreis mindestens { $least }, also { $gone }.
 claim-common-sum--square-block = { $mark } muss in jeder gezählten Reihe die Summe { $sums } haben, also { $gone }.
 claim-common-sum--open-cage = { $mark } muss in jedem Käfig die Summe { $sums } haben, also { $gone }.
+claim-common-sum--equal-part-line = { $mark } muss in jedem Abschnitt die Summe { $sums } haben, also { $gone }.
+claim-common-sum--hinge-line = { $mark } muss in jedem Paar die Summe { $sums } haben, also { $gone }.
 claim-common-sum = { $mark } muss in jedem Teil die Summe { $sums } haben, also { $gone }.
 sums-range = { $least } bis { $most }
 claim-left-over = { $houses } { $n ->

@@ -3,7 +3,7 @@
 
 term-alternating-chain = Wechselkette
     .signs = wechselkette
-    .meaning = Felder und Ziffern, so verbunden, dass die nächste gilt, wenn eine ausfällt. Welches Ende der Kette auch gilt: Eine Ziffer, die beide Enden ausschließen, entfällt.
+    .meaning = Kandidaten, so verbunden, dass der nächste gilt, wenn einer entfällt. Welches Ende der Kette auch gilt: Eine Ziffer, die beide Enden ausschließen, entfällt.
 term-cell-seen-by-all-places-of-a-digit = Feld in Sicht aller Plätze einer Ziffer
     .signs = alle plätze einer ziffer
     .meaning = Wo auch immer die Ziffer in einer Einheit steht, sie schließt sich in einem Feld außerhalb aus: Dort kann sie nicht stehen.
@@ -65,7 +65,7 @@ term-naked-single = Nackter Einer
     } und Zeichen zusammen nur eine Ziffer lassen. Zählen Sie, was es sieht.
 term-see = Sehen
     .signs = sieht | sicht
-    .meaning = Zwei Felder sehen einander, wenn sie nicht dieselbe Ziffer enthalten können, weil sie in einer Einheit liegen oder eine Regel es sagt.
+    .meaning = Zwei Felder sehen einander, wenn sie nicht dieselbe Ziffer enthalten können, weil sie in einer Einheit liegen oder eine Regel es verlangt.
 term-single-digit-chain = Kette einer Ziffer
     .signs = kette einer ziffer
     .meaning = Plätze einer Ziffer, je zwei in einer Einheit, Ende an Ende verbunden. Das eine oder das andere Ende gilt; ein Feld, das beide sieht, kann die Ziffer nicht enthalten.
@@ -80,13 +80,13 @@ term-w-wing = W-Wing
     .meaning = Zwei Felder mit denselben zwei möglichen Ziffern, verbunden durch eine Einheit, in der die eine nur zwei Plätze hat, von denen jeder eines der Felder sieht. Die andere Ziffer steht in einem der beiden; ein Feld, das beide sieht, kann sie nicht enthalten.
 term-what-if = Annahme
     .signs = angenommen | annahme | schnell zu einem
-    .meaning = Setzen Sie in Gedanken eine Ziffer, folgen Sie dem, was sich daraus ergibt, und streichen Sie sie, wenn das zu einem Widerspruch führt. Bleiben Sie bei kurzen.
+    .meaning = Setzen Sie in Gedanken eine Ziffer, folgen Sie dem, was sich daraus ergibt, und streichen Sie sie, wenn das zu einem Widerspruch führt. Bleiben Sie bei kurzen Annahmen.
 term-x-wing = X-Wing
     .signs = x-wing
     .meaning = Zwei Zeilen, in denen eine Ziffer nur in denselben zwei Spalten Platz hat. Sie steht in gegenüberliegenden Ecken, also in diesen Spalten nirgends sonst. Zeilen und Spalten können die Rollen tauschen.
 term-xy-wing = XY-Wing
     .signs = xy-wing
-    .meaning = Ein Feld mit zwei möglichen Ziffern sieht zwei andere; jedes teilt eine seiner Ziffern mit ihm und beide eine dritte. Was auch im ersten steht, eines der anderen enthält die dritte; ein Feld, das beide sieht, also nicht.
+    .meaning = Ein Feld mit zwei möglichen Ziffern sieht zwei weitere solche Felder: Jedes hat eine andere dieser Ziffern mit ihm gemeinsam und daneben dieselbe dritte. Was auch im ersten steht, eines der anderen enthält die dritte; ein Feld, das beide sieht, kann sie nicht enthalten.
 term-xyz-wing = XYZ-Wing
     .signs = xyz-wing
-    .meaning = Ein XY-Wing, dessen erstes Feld auch die dritte Ziffer enthalten darf. Nur Felder, die alle drei sehen, verlieren sie.
+    .meaning = Ein XY-Wing, dessen erstes Feld auch die dritte Ziffer enthalten darf. Sie entfällt nur in Feldern, die alle drei sehen.

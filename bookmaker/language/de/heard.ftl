@@ -15,16 +15,16 @@ row-holds = Zeile { $number } enthält { $digits }
 cell-at = Zeile { $row } Spalte { $column }
 cell-shaded = { $cell } ist getönt.
 check-cells = Felder der Kontrollzeile: { $cells }.
-profile-of = Verlauf der Lösung in { $n ->
-    [1] einem Augenblick
-   *[other] { $number } Augenblicken
+profile-of = Verlauf der Lösung zu { $n ->
+    [1] einem Zeitpunkt
+   *[other] { $number } Zeitpunkten
 }
-profile-narrow = Verlauf der Lösung in { $n ->
-    [1] einem Augenblick
-   *[other] { $number } Augenblicken
-}, eng in { COUNT($at) ->
-    [one] Augenblick { $at }
-   *[other] den Augenblicken { $at }
+profile-narrow = Verlauf der Lösung zu { $n ->
+    [1] einem Zeitpunkt
+   *[other] { $number } Zeitpunkten
+}, eng { COUNT($at) ->
+    [one] zum Zeitpunkt { $at }
+   *[other] zu den Zeitpunkten { $at }
 }
 sample-of = Beispiel: { $kind }
 code-of-link = Code des Links { $link }
@@ -65,7 +65,7 @@ accessibility = Jedes Diagramm ist ein Bild und eine Tabelle mit Überschriften 
 ## The edition for braille displays
 
 # z and s are what rows and columns are shortened to, here and in short-row and short-column.
-braille-legend = Eine Textzeile hat höchstens { $cells } Zeichen, von denen jedes eine Form in Computerbraille belegt. Eine fortgesetzte Textzeile ist eingerückt. In einem Diagramm ist jedes Zeichen ein Feld, ein Punkt ein leeres{ $boxes ->
+braille-legend = Eine Textzeile hat höchstens { $cells } Zeichen, von denen jedes in Computerbraille eine Braillezelle belegt. Eine fortgesetzte Textzeile ist eingerückt. In einem Diagramm ist jedes Zeichen ein Feld, ein Punkt ein leeres{ $boxes ->
     [yes] ; zwischen Blöcken stehen Leerzeichen
    *[no] {""}
 }. z ist eine Zeile, s eine Spalte: z2 s3 ist das Feld in Zeile 2, Spalte 3, und z2 s3-5 sind die drei Felder von dort bis Spalte 5.

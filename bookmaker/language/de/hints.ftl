@@ -10,7 +10,7 @@ hint-around = die Felder um { $cell }
 
 hint-what-last-cell = Das letzte freie Feld.
 hint-what-hidden-single = Eine Ziffer, die dort nur einen Platz hat.
-hint-what-naked-single = Ein Feld, in dem dort nur eine Ziffer möglich ist.
+hint-what-naked-single = Ein Feld dort, in dem nur eine Ziffer möglich ist.
 hint-what-fixed = Die Ziffer, die übrig bleibt.
 hint-what-mark = Ziffern, die { GENDER($noun) ->
     [feminine] die
@@ -22,7 +22,7 @@ hint-what-mark--knight = Ziffern, die ein Springerzug ausschließt.
 hint-what-mark--barred-sums = Ziffern, die mit einem Nachbarn eine verbotene Summe ergäben.
 hint-what-mark--no-doubles = Ziffern, die neben ihrer Hälfte oder ihrem Doppelten stünden.
 hint-what-mark--non-consecutive = Ziffern, die neben der nächstgrößeren oder nächstkleineren stünden.
-hint-what-locked-candidates = Eine Ziffer, deren Plätze dort alle zugleich in { house-any } liegen.
+hint-what-locked-candidates = Eine Ziffer, deren Plätze dort alle außerdem gemeinsam in { house-any } liegen.
 hint-what-naked-pair = Zwei Felder, in denen nur dieselben zwei Ziffern möglich sind.
 hint-what-naked-triple = Drei Felder, für die zusammen nur drei Ziffern bleiben.
 hint-what-naked-quad = Vier Felder, für die zusammen nur vier Ziffern bleiben.

@@ -17,8 +17,8 @@ arithmetic-cage-sentence-signs = Die Zahl in der Ecke { $n ->
     [larger] ; ohne Zeichen ist sie Summe oder Produkt seiner Ziffern
    *[none] {""}
 }{ $larger ->
-    [differ] ; Ziffern sind dort verschieden
-    [repeat] ; Ziffern dürfen sich dort wiederholen
+    [differ] ; die Ziffern im Käfig sind verschieden
+    [repeat] ; die Ziffern im Käfig dürfen sich wiederholen
    *[no] {""}
 }.
 arithmetic-cage-sentence-unsigned = Die Zahl in der Ecke { $n ->
@@ -28,8 +28,8 @@ arithmetic-cage-sentence-unsigned = Die Zahl in der Ecke { $n ->
     [pairs] Summe, Produkt, Differenz oder Quotient seiner Ziffern
    *[larger] Summe oder Produkt seiner Ziffern
 }{ $larger ->
-    [differ] ; Ziffern sind dort verschieden
-    [repeat] ; Ziffern dürfen sich dort wiederholen
+    [differ] ; die Ziffern im Käfig sind verschieden
+    [repeat] ; die Ziffern im Käfig dürfen sich wiederholen
    *[no] {""}
 }.
 arithmetic-cage-spoken = Rechenkäfig mit { $sort ->
@@ -39,7 +39,7 @@ arithmetic-cage-spoken = Rechenkäfig mit { $sort ->
     [quotient] dem Quotienten { $number }
    *[none] { $number } ohne Zeichen
 }: { $cells }
-arithmetic-cage-primer = Das Zeichen in der Ecke eines Rechenkäfigs sagt, was seine Ziffern ergeben: ihre Summe (+), ihr Produkt (×), ihre Differenz (−) oder ihren Quotienten (÷), jeweils die größere Ziffer zuerst; fehlt das Zeichen, so ist es herauszufinden. Fangen Sie mit Produkten an: 5 oder 7 teilt nur wenige, und wo eine davon die Zahl teilt, muss sie im Käfig stehen. In einem 9×9-Diagramm steht in einem Käfig mit ÷ eine 5 oder 7 nur neben einer 1, und eine große Differenz verlangt eine niedrige und eine hohe Ziffer.
+arithmetic-cage-primer = Das Zeichen in der Ecke eines Rechenkäfigs sagt, was seine Ziffern ergeben: ihre Summe (+), ihr Produkt (×), ihre Differenz (−) oder ihren Quotienten (÷), jeweils die größere Ziffer zuerst; fehlt das Zeichen, so ist es herauszufinden. Fangen Sie mit Produkten an: Nur wenige sind durch 5 oder 7 teilbar, und ist die Zahl es, so muss diese Ziffer im Käfig stehen. In einem 9×9-Diagramm steht in einem Käfig mit ÷ eine 5 oder 7 nur neben einer 1, und eine große Differenz verlangt eine niedrige und eine hohe Ziffer.
 
 ## Arrows
 
@@ -167,7 +167,7 @@ clone-primer--lines = Schraffierte Flächen mit demselben Buchstaben sind Klone:
 consecutive-bars-sentence = { $n ->
     [1] Der Balken
    *[other] Jeder Balken
-} verbindet aufeinanderfolgende Ziffern; Nachbarn ohne Balken dazwischen folgen nicht aufeinander.
+} verbindet aufeinanderfolgende Ziffern; Nachbarn ohne Balken dazwischen enthalten keine aufeinanderfolgenden Ziffern.
 consecutive-bars-spoken = Balken { $n ->
     [1] { $where }
    *[other] { $where }
@@ -241,7 +241,7 @@ difference-line-primer = Jeder Schritt auf einer gezackten Linie ist ein Sprung 
 
 ## Disjoint groups
 
-disjoint-groups-sentence = Felder an derselben Stelle ihres Blocks, etwa alle oben links, enthalten jede Ziffer einmal.
+disjoint-groups-sentence = Felder an derselben Stelle ihres Blocks, etwa alle oben links, enthalten zusammen jede Ziffer einmal.
 disjoint-groups-primer = Nehmen Sie aus jedem Block das Feld oben links: Zusammen enthalten diese Felder jede Ziffer einmal, und ebenso die Felder an jeder anderen Stelle der Blöcke. Eine Ziffer steht also in jedem Block an einer anderen Stelle. Steht sie schon in einigen Blöcken, so streichen Sie diese Stellen in den anderen, bevor Sie Zeilen und Spalten ansehen.
 
 ## Dots
@@ -250,14 +250,14 @@ dots-sentence-white = { $white ->
     [1] Der weiße Punkt
    *[other] Jeder weiße Punkt
 } verbindet aufeinanderfolgende Ziffern{ $all ->
-    [yes] ; Nachbarn ohne Punkt sind weder aufeinanderfolgend noch eine Ziffer und ihr Doppeltes
+    [yes] ; Nachbarn ohne Punkt enthalten weder aufeinanderfolgende Ziffern noch eine Ziffer und ihr Doppeltes
    *[no] {""}
 }.
 dots-sentence-black = { $black ->
     [1] Der schwarze Punkt
    *[other] Jeder schwarze Punkt
 } verbindet eine Ziffer und ihr Doppeltes{ $all ->
-    [yes] ; Nachbarn ohne Punkt sind weder aufeinanderfolgend noch eine Ziffer und ihr Doppeltes
+    [yes] ; Nachbarn ohne Punkt enthalten weder aufeinanderfolgende Ziffern noch eine Ziffer und ihr Doppeltes
    *[no] {""}
 }.
 dots-sentence-both = { $white ->
@@ -266,8 +266,8 @@ dots-sentence-both = { $white ->
 } verbindet aufeinanderfolgende Ziffern und { $black ->
     [1] der schwarze Punkt
    *[other] jeder schwarze Punkt
-} eine Ziffer und ihr Doppeltes (1 und 2 können den einen oder den anderen haben){ $all ->
-    [yes] ; Nachbarn ohne Punkt sind keines von beiden
+} eine Ziffer und ihr Doppeltes (zwischen 1 und 2 kann der eine oder der andere stehen){ $all ->
+    [yes] ; auf Nachbarn ohne Punkt trifft keines von beiden zu
    *[no] {""}
 }.
 # All dots are marked, and there are none.
@@ -280,17 +280,17 @@ dots-spoken-black = { $n ->
     [1] Schwarzer Punkt
    *[other] Schwarze Punkte
 } { $where }
-dots-primer = Ein weißer Punkt verbindet zwei Nachbarn mit aufeinanderfolgenden Ziffern, ein schwarzer eine Ziffer und ihr Doppeltes; 1 und 2 können den einen oder den anderen haben. In einem 9×9-Diagramm berühren 5, 7 und 9 nie einen schwarzen Punkt, und eine Kette schwarzer Punkte läuft durch 1, 2, 4 und 8 oder durch 3 und 6. Sind alle Punkte angegeben, so ist auch eine Grenze ohne Punkt ein Hinweis: Ihre Ziffern folgen nicht aufeinander, und keine ist das Doppelte der anderen.
+dots-primer = Ein weißer Punkt verbindet zwei Nachbarn mit aufeinanderfolgenden Ziffern, ein schwarzer eine Ziffer und ihr Doppeltes; zwischen 1 und 2 kann der eine oder der andere stehen. In einem 9×9-Diagramm berühren 5, 7 und 9 nie einen schwarzen Punkt, und eine Kette schwarzer Punkte läuft durch 1, 2, 4 und 8 oder durch 3 und 6. Sind alle Punkte angegeben, so ist auch eine Grenze ohne Punkt ein Hinweis: Ihre Ziffern folgen nicht aufeinander, und keine ist das Doppelte der anderen.
 
 ## Equal-part lines
 
-equal-part-line-sentence = Auf { $n ->
-    [1] der Abschnittslinie
-   *[other] jeder Abschnittslinie
-} haben die Ziffern jedes Abschnitts innerhalb { $home ->
-    [box] eines Blocks
-   *[region] eines Gebiets
-} dieselbe Summe.
+equal-part-line-sentence = Die Grenzen der { $home ->
+    [box] Blöcke
+   *[region] Gebiete
+} teilen { $n ->
+    [1] die Abschnittslinie
+   *[other] jede Abschnittslinie
+} in Abschnitte mit gleicher Ziffernsumme.
 equal-part-line-part = Abschnitt { $number }, { $line }
 equal-part-line-spoken = Abschnittslinie: { $parts }
 equal-part-line-primer = Die Grenzen der Blöcke teilen eine Abschnittslinie in Abschnitte, und die Ziffern jedes Abschnitts haben dieselbe Summe; kehrt eine Linie in einen Block zurück, so hat sie dort zwei Abschnitte. Ein Abschnitt aus einem einzigen Feld verrät die Summe sofort. Gibt es keinen, so vergleichen Sie den längsten Abschnitt mit dem kürzesten: In einem 9×9-Diagramm ergeben drei Felder eines Blocks mindestens 6, zwei höchstens 17.
@@ -346,17 +346,17 @@ first-seen-sentence = { $n ->
     [1] Die Ziffer
    *[other] Jede Ziffer
 } { $seen ->
-    [0] neben kleinen Quadraten außerhalb des Diagramms steht, von dort gesehen, in den ersten Feldern ihrer { $line ->
+    [0] neben kleinen Quadraten außerhalb des Diagramms steht, von dort gesehen, in einem der ersten Felder ihrer { $line ->
         [row] Zeile
         [column] Spalte
        *[both] Zeile oder Spalte
-    }, in so vielen, wie es Quadrate sind
+    }; die Zahl der Quadrate sagt, wie viele Felder in Frage kommen
     [1] neben einem kleinen Quadrat außerhalb des Diagramms steht, von dort gesehen, im ersten Feld ihrer { $line ->
         [row] Zeile
         [column] Spalte
        *[both] Zeile oder Spalte
     }
-   *[other] neben { $number } kleinen Quadraten außerhalb des Diagramms steht, von dort gesehen, in den ersten { $number } Feldern ihrer { $line ->
+   *[other] neben { $number } kleinen Quadraten außerhalb des Diagramms steht, von dort gesehen, in einem der ersten { $number } Felder ihrer { $line ->
         [row] Zeile
         [column] Spalte
        *[both] Zeile oder Spalte
@@ -370,15 +370,15 @@ first-seen-side = { $side }, neben { $n ->
     [1] einem kleinen Quadrat
    *[other] { $number } kleinen Quadraten
 }
-first-seen-primer = Eine Ziffer außerhalb einer Zeile oder Spalte steht, von dort gesehen, in den ersten Feldern, und zwar in so vielen, wie kleine Quadrate neben ihr stehen; wo mehrere Ziffern beisammen sind, stehen alle dort, in beliebiger Reihenfolge. In einem 9×9-Diagramm legen drei Quadrate die Ziffer in drei Felder des nächsten Blocks; streichen Sie sie also im Rest der Zeile und des Blocks.
+first-seen-primer = Eine Ziffer außerhalb einer Zeile oder Spalte steht, von dort gesehen, in einem der ersten Felder; wie viele in Frage kommen, sagt die Zahl der kleinen Quadrate neben ihr. Sind mehrere Ziffern beisammen, so stehen alle dort, in beliebiger Reihenfolge. In einem 9×9-Diagramm binden drei Quadrate die Ziffer an drei Felder des nächsten Blocks; streichen Sie sie also im Rest der Zeile und des Blocks.
 # Where no grid of the book has boxes.
-first-seen-primer--lines = Eine Ziffer außerhalb einer Zeile oder Spalte steht, von dort gesehen, in den ersten Feldern, und zwar in so vielen, wie kleine Quadrate neben ihr stehen; wo mehrere Ziffern beisammen sind, stehen alle dort, in beliebiger Reihenfolge.
+first-seen-primer--lines = Eine Ziffer außerhalb einer Zeile oder Spalte steht, von dort gesehen, in einem der ersten Felder; wie viele in Frage kommen, sagt die Zahl der kleinen Quadrate neben ihr. Sind mehrere Ziffern beisammen, so stehen alle dort, in beliebiger Reihenfolge.
 
 ## Fortress cells
 
 fortress-sentence = Jede Ziffer in einem getönten Feld, innerhalb der Zinnen, ist größer als die Ziffern in den ungetönten Feldern, die eine Seite mit ihm gemeinsam haben.
 fortress-spoken = Festung: { $cells }
-fortress-primer = Getönte Felder mit Zinnen ringsum sind eine Festung: Jede ihrer Ziffern ist größer als die Ziffern außerhalb, die sie an einer Seite berühren. Zwei getönte Felder werden nicht verglichen. Ein Feld mit Zinnen an zwei Seiten einer Zeile oder Spalte ist mindestens 3, und niedrige Ziffern können in einer Festung nur stehen, wo wenige ihrer Seiten nach außen zeigen. Felder zwischen zwei Festungen sind niedrig.
+fortress-primer = Getönte Felder mit Zinnen ringsum sind eine Festung: Jede ihrer Ziffern ist größer als die Ziffern außerhalb, die sie an einer Seite berühren. Zwei getönte Felder werden nicht verglichen. Wo ein Feld in seiner Zeile oder Spalte auf beiden Seiten Zinnen hat, steht mindestens eine 3, und niedrige Ziffern können in einer Festung nur stehen, wo wenige ihrer Seiten nach außen zeigen. Felder zwischen zwei Festungen sind niedrig.
 
 ## Frame products
 
@@ -559,11 +559,11 @@ open-cage-primer = Die Ziffern in einem Blankokäfig sind verschieden, aber ihre
 palindrome-sentence = Die Ziffern entlang { $n ->
     [1] des Palindroms
    *[other] jedes Palindroms
-} lesen sich von beiden Enden gleich.
+} lesen sich von beiden Enden aus gleich.
 palindrome-spoken = Palindrom: { $line }
-palindrome-primer = Ein Palindrom liest sich von beiden Enden gleich: Sein erstes und letztes Feld sind gleich, ebenso das zweite und das vorletzte; ein mittleres Feld ist frei. Was in einem Feld eines solchen Paares ausgeschlossen ist, ist es auch im anderen; jedes Paar wirkt also in zwei Zeilen, zwei Spalten und zwei Blöcken zugleich.
+palindrome-primer = Ein Palindrom liest sich von beiden Enden aus gleich: Sein erstes und letztes Feld sind gleich, ebenso das zweite und das vorletzte; ein mittleres Feld ist frei. Was in einem Feld eines solchen Paares ausgeschlossen ist, ist es auch im anderen; jedes Paar wirkt also in zwei Zeilen, zwei Spalten und zwei Blöcken zugleich.
 # Where no grid of the book has boxes.
-palindrome-primer--lines = Ein Palindrom liest sich von beiden Enden gleich: Sein erstes und letztes Feld sind gleich, ebenso das zweite und das vorletzte; ein mittleres Feld ist frei. Was in einem Feld eines solchen Paares ausgeschlossen ist, ist es auch im anderen; jedes Paar wirkt also in zwei Zeilen und zwei Spalten zugleich.
+palindrome-primer--lines = Ein Palindrom liest sich von beiden Enden aus gleich: Sein erstes und letztes Feld sind gleich, ebenso das zweite und das vorletzte; ein mittleres Feld ist frei. Was in einem Feld eines solchen Paares ausgeschlossen ist, ist es auch im anderen; jedes Paar wirkt also in zwei Zeilen und zwei Spalten zugleich.
 
 ## Even and odd
 
@@ -698,7 +698,7 @@ resting-thermometer-primer--lines = Ein Ruhethermometer ist als leeres Rohr geze
 ## Rising or falling
 
 rise-or-fall-sentence-none = Von keiner Seite aus bilden die ersten { $number } Ziffern einer Zeile oder Spalte eine steigende oder eine fallende Folge.
-rise-or-fall-sentence-rise = Wo { $number } Balken außerhalb zum Diagramm hin wachsen, steigen die ersten { $number } Ziffern dieser { $line ->
+rise-or-fall-sentence-rise = Wo { $number } Balken außerhalb des Diagramms zu ihm hin wachsen, steigen die ersten { $number } Ziffern dieser { $line ->
     [row] Zeile
     [column] Spalte
    *[both] Zeile oder Spalte
@@ -706,7 +706,7 @@ rise-or-fall-sentence-rise = Wo { $number } Balken außerhalb zum Diagramm hin w
     [yes] ; von einer Seite ohne Balken aus bilden die ersten { $number } Ziffern einer Zeile oder Spalte weder eine steigende noch eine fallende Folge
    *[no] {""}
 }.
-rise-or-fall-sentence-fall = Wo { $number } Balken außerhalb zum Diagramm hin schrumpfen, fallen die ersten { $number } Ziffern dieser { $line ->
+rise-or-fall-sentence-fall = Wo { $number } Balken außerhalb des Diagramms zu ihm hin schrumpfen, fallen die ersten { $number } Ziffern dieser { $line ->
     [row] Zeile
     [column] Spalte
    *[both] Zeile oder Spalte
@@ -714,7 +714,7 @@ rise-or-fall-sentence-fall = Wo { $number } Balken außerhalb zum Diagramm hin s
     [yes] ; von einer Seite ohne Balken aus bilden die ersten { $number } Ziffern einer Zeile oder Spalte weder eine steigende noch eine fallende Folge
    *[no] {""}
 }.
-rise-or-fall-sentence-both = Wo { $number } Balken außerhalb zum Diagramm hin wachsen, steigen die ersten { $number } Ziffern dieser { $line ->
+rise-or-fall-sentence-both = Wo { $number } Balken außerhalb des Diagramms zu ihm hin wachsen, steigen die ersten { $number } Ziffern dieser { $line ->
     [row] Zeile
     [column] Spalte
    *[both] Zeile oder Spalte
@@ -751,9 +751,9 @@ rising-run-primer = Schauen Sie von der Zahl aus die Zeile oder Spalte entlang: 
 same-sum-line-sentence = Entlang { $n ->
     [1] der Gleichsummenlinie
    *[other] jeder Gleichsummenlinie
-} haben je { $number } Felder in Folge dieselbe Summe.
+} haben beliebige { $number } aufeinanderfolgende Felder stets dieselbe Summe.
 same-sum-line-spoken = Gleichsummenlinie: { $line }
-same-sum-line-primer = Je drei Felder in Folge auf einer Schienenlinie, oder so viele, wie die Regel sagt, haben dieselbe Summe. Rücken Sie um ein Feld weiter: Eine Ziffer verlässt die Summe, eine andere kommt hinzu; also sind die beiden gleich. So enthalten bei drei Feldern das erste, vierte und siebte dieselbe Ziffer, das zweite und fünfte eine andere; was in einem ausgeschlossen ist, ist es in allen.
+same-sum-line-primer = Beliebige drei aufeinanderfolgende Felder einer Schienenlinie, oder so viele, wie die Regel sagt, haben stets dieselbe Summe. Rücken Sie um ein Feld weiter: Eine Ziffer verlässt die Summe, eine andere kommt hinzu; also sind die beiden gleich. So enthalten bei drei Feldern das erste, vierte und siebte dieselbe Ziffer, das zweite und fünfte eine andere; was in einem ausgeschlossen ist, ist es in allen.
 
 ## Sandwich sums
 
@@ -804,16 +804,16 @@ square-block-sentence-columns = { $n ->
 square-block-sentence = { $n ->
     [1] Im Quadratblock
    *[other] In jedem Quadratblock
-} haben Reihen dieselbe Summe: { $lines }; Ziffern dürfen sich wiederholen.
+} haben folgende Reihen dieselbe Summe: { $lines }; Ziffern dürfen sich wiederholen.
 square-block-lines-magic = bei einem Stern Zeilen, Spalten und Diagonalen
-square-block-lines-rows = bei waagrechten Strichen die Zeilen
+square-block-lines-rows = bei waagerechten Strichen die Zeilen
 square-block-lines-columns = bei senkrechten Strichen die Spalten
 square-block-spoken-magic = Magischer Block: { $cells }
 square-block-spoken-rows = Block mit gleichen Zeilen: { $cells }
 square-block-spoken-columns = Block mit gleichen Spalten: { $cells }
-square-block-primer = Eine Doppellinie rahmt einen Quadratblock, und ein Zeichen sagt, was darin dieselbe Summe hat: waagrechte Striche die Zeilen, senkrechte Striche die Spalten, ein Stern die Zeilen, die Spalten und beide Diagonalen. Ziffern dürfen sich wiederholen, wo Zeilen, Spalten und Blöcke es zulassen. Die Summe eines Blocks mit Stern ist das Dreifache seiner mittleren Ziffer. Ist er ein ganzer Block eines 9×9-Diagramms, so ergeben drei gleiche Zeilen je 15.
+square-block-primer = Eine Doppellinie rahmt einen Quadratblock, und ein Zeichen sagt, was darin dieselbe Summe hat: waagerechte Striche die Zeilen, senkrechte Striche die Spalten, ein Stern die Zeilen, die Spalten und beide Diagonalen. Ziffern dürfen sich wiederholen, wo Zeilen, Spalten und Blöcke es zulassen. Die Summe eines Blocks mit Stern ist das Dreifache seiner mittleren Ziffer. Ist ein Quadratblock zugleich ein Block eines 9×9-Diagramms, so ergeben drei gleiche Zeilen je 15.
 # Where no grid of the book has boxes.
-square-block-primer--lines = Eine Doppellinie rahmt einen Quadratblock, und ein Zeichen sagt, was darin dieselbe Summe hat: waagrechte Striche die Zeilen, senkrechte Striche die Spalten, ein Stern die Zeilen, die Spalten und beide Diagonalen. Ziffern dürfen sich wiederholen, wo Zeilen und Spalten es zulassen. Die Summe eines Blocks mit Stern ist das Dreifache seiner mittleren Ziffer.
+square-block-primer--lines = Eine Doppellinie rahmt einen Quadratblock, und ein Zeichen sagt, was darin dieselbe Summe hat: waagerechte Striche die Zeilen, senkrechte Striche die Spalten, ein Stern die Zeilen, die Spalten und beide Diagonalen. Ziffern dürfen sich wiederholen, wo Zeilen und Spalten es zulassen. Die Summe eines Blocks mit Stern ist das Dreifache seiner mittleren Ziffer.
 
 ## Sum marks
 
@@ -884,7 +884,7 @@ x-sum-spoken = { $n ->
     [1] X-Summe
    *[other] X-Summen
 } { $side }: { $clues }
-x-sum-primer = Die Ziffer, die der Zahl am nächsten steht, X, sagt, wie viele Ziffern zu addieren sind, sie selbst eingeschlossen: 3, 8 und 1 vorn ergeben 12, was auch folgt. Kleine Summen brauchen ein kleines X; 45 braucht die 9. Fragen Sie zuerst, mit welchem X die Summe überhaupt zu erreichen ist: In einem 9×9-Diagramm verlangt 10 vorn 2, 3 oder 4.
+x-sum-primer = Die Ziffer, die der Zahl am nächsten steht, X, sagt, wie viele Ziffern zu addieren sind, sie selbst eingeschlossen: 3, 8 und 1 vorn ergeben 12, was auch folgt. Kleine Summen brauchen ein kleines X; 45 braucht die 9. Fragen Sie zuerst, mit welchem X die Summe überhaupt zu erreichen ist: In einem 9×9-Diagramm verlangt die Summe 10 vorn eine 2, 3 oder 4.
 
 ## Latin squares
 
