@@ -126,11 +126,11 @@ bounded-line-primer = Os algarismos do caminho ficam entre os dois das pontas, q
 cage-sentence-totals = { $n ->
     [1] Na gaiola
    *[other] Em cada gaiola
-}, nenhum algarismo se repete, e todos somam o total do canto.
+}, nenhum algarismo se repete, e juntos eles somam o total do canto.
 cage-sentence-some = { $n ->
     [1] Na gaiola
    *[other] Em cada gaiola
-}, nenhum algarismo se repete, e todos somam o total do canto, se houver.
+}, nenhum algarismo se repete, e juntos eles somam o total do canto, se houver.
 cage-sentence-none = { $n ->
     [1] Na gaiola
    *[other] Em cada gaiola
