@@ -13,21 +13,20 @@ from dataclasses import dataclass
 from functools import lru_cache, reduce
 from itertools import combinations, combinations_with_replacement
 from math import prod
-from operator import and_, or_
+from operator import or_
 from random import Random
 
 from bookmaker.language import Catalogue
 from bookmaker.puzzle.bits import digits_in, mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
-from bookmaker.reasons import Rung
-from bookmaker.reasons.bymark import Needed, NoCombination, OneCombination
 from bookmaker.rules.common.caged import CagedRule, Cells
 from bookmaker.rules.common.cagereading import Typed
 from bookmaker.rules.common.contract import Deduction, Relabelling, Sample
 from bookmaker.rules.common.deducing import house_sums
 from bookmaker.rules.common.deducing.automata import Machine, machine
-from bookmaker.rules.common.deducing.candidates import locked_out, removed_by, sees
+from bookmaker.rules.common.deducing.candidates import sees
+from bookmaker.rules.common.deducing.combinations import combination_steps
 from bookmaker.rules.common.deducing.enumeration import APART, can_be_filled, tried_out
 from bookmaker.rules.common.deducing.house_sums import Block
 from bookmaker.rules.common.drawing.fence import Texture
@@ -228,32 +227,14 @@ arithmetic-cage:
         yield from house_sums.steps(position, blocks, self.kind)
 
     def _steps(self, position: Position, cells: Cells, result: Result) -> Iterator[Deduction]:
-        masks, mark = position.masks, self.refer(cells, result)
-        found = False
-        if len(cells) <= MANY:
-            open_to = reduce(or_, (masks[cell] for cell in cells))
-            differ = self.differ or len(cells) == 2
-            ways = [
-                way
-                for way in _ways(result, len(cells), open_to, differ, position.grid.first)
-                if all(masks[c] & way for c in cells)
-            ]
-            if not ways:
-                return
-            some = reduce(or_, ways)
-            removed = removed_by(position, dict.fromkeys(cells, some))
-            if removed:
-                gone = tuple(sorted({digit for _, digit in removed}))
-                claim = OneCombination(digits_in(some)) if len(ways) == 1 else NoCombination(gone)
-                yield Deduction(Rung.SIMPLE, len(cells), cells, removed, mark, claim)
-                found = True
-            for digit in digits_in(reduce(and_, ways)):
-                out = locked_out(position, cells, digit)
-                if out:
-                    places = tuple(cell for cell in cells if position.may(cell, digit))
-                    yield Deduction(Rung.PAIR, 2, cells, out, mark, Needed(digit, places))
-        if not found:
-            yield from tried_out(position, cells, _fits(result, len(cells), self.differ, position.grid.first), mark)
+        grid, mark = position.grid, self.refer(cells, result)
+        fits = _fits(result, len(cells), self.differ, grid.first)
+        if len(cells) > MANY:
+            yield from tried_out(position, cells, fits, mark)
+            return
+        open_to = reduce(or_, (position.masks[cell] for cell in cells))
+        ways = _ways(result, len(cells), open_to, self.differ or len(cells) == 2, grid.first)
+        yield from combination_steps(position, cells, ways, mark, fits)
 
 
 def _made(sign: str, digits: Sequence[int]) -> int:

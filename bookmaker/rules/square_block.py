@@ -217,7 +217,7 @@ square-block:
                     found = True
                     yield step
             if not found and len(cells) == 9:
-                yield from tried_out(position, cells, _whole(sort, total), mark)
+                yield from tried_out(position, cells, _whole(sort, 9, total), mark)
 
 
 def _read_block(word: Word, sort: str, grid: Grid, collector: Collector) -> Cells | None:
@@ -239,7 +239,7 @@ def _read_block(word: Word, sort: str, grid: Grid, collector: Collector) -> Cell
         collector.error(word.place, "block-small", text, "list it under “rows” or “columns”")
         return None
     cells = tuple(grid.cell(row, column) for row in range(rows[0], rows[1] + 1) for column in range(*_upto(columns)))
-    if not can_be_filled(grid, cells, _whole(sort, _told(grid, cells)) if side == 3 else _square(sort)):
+    if not can_be_filled(grid, cells, _whole(sort, side * side, _told(grid, cells))):
         text = f"no digits fit the square block at {grid.name(cells[0])}, even in an empty grid"
         collector.error(word.place, "block-unfillable", text, APART)
         return None
@@ -319,9 +319,9 @@ def _equal(count: int, cells: Cells, one: Cells, other: Cells, total: int) -> Ca
 
 
 @lru_cache(maxsize=64)
-def _whole(sort: str, total: int) -> Callable[[Sequence[int]], bool]:
-    """Of the digits of 3×3 cells so far: have all full lines one sum, and the one that is told?"""
-    lines = _lines(tuple(range(9)), sort)
+def _whole(sort: str, count: int, total: int) -> Callable[[Sequence[int]], bool]:
+    """Of the digits of a block's cells so far: have all full lines one sum, and the one that is told?"""
+    lines = _lines(tuple(range(count)), sort)
 
     def fits(digits: Sequence[int]) -> bool:
         sums = {sum(digits[at] for at in line) for line in lines if max(line) < len(digits)}
@@ -332,13 +332,6 @@ def _whole(sort: str, total: int) -> Callable[[Sequence[int]], bool]:
         return len(sums) < 2
 
     return fits
-
-
-@lru_cache(maxsize=4)
-def _square(sort: str) -> Callable[[Sequence[int]], bool]:
-    """Of the digits of 2×2 cells so far: are both sums equal?"""
-    one, other = _lines((0, 1, 2, 3), sort)
-    return lambda digits: len(digits) < 4 or sum(digits[at] for at in one) == sum(digits[at] for at in other)
 
 
 def _sign(frame: Frame, cell: int, sort: str, pen: Stroke) -> Iterator[Item]:

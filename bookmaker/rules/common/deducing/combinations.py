@@ -21,11 +21,12 @@ from bookmaker.rules.common.deducing.enumeration import Fits, tried_out
 
 
 def combination_steps(
-    position: Position, cells: tuple[int, ...], sets: Iterable[int], mark: MarkRef
+    position: Position, cells: tuple[int, ...], sets: Iterable[int], mark: MarkRef, fits: Fits | None = None
 ) -> Iterator[Deduction]:
     """Digits in no set that fits; digits that all of them hold, which see others away; then the cells worked through.
 
-    A set (a mask of len(cells) digits) fits if every cell has a candidate in it and every digit of it a cell.
+    A set (a mask, of fewer digits than cells where digits repeat) fits if every cell has a candidate in it and every
+    digit of it a cell. `fits` says how the cells may be filled; left out, their digits differ and belong to one set.
     """
     masks = position.masks
     open_to = reduce(or_, (masks[cell] for cell in cells))
@@ -45,7 +46,7 @@ def combination_steps(
             places = tuple(cell for cell in cells if position.may(cell, digit))
             yield Deduction(Rung.PAIR, 2, cells, out, mark, Needed(digit, places))
     if not removed:
-        yield from tried_out(position, cells, one_of(every), mark)
+        yield from tried_out(position, cells, fits or one_of(every), mark)
 
 
 @lru_cache(maxsize=1024)
