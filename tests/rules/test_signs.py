@@ -1,6 +1,6 @@
 """Rule kinds on grids whose digits begin with 0, and those that letters go with.
 
-Whatever a kind says of itself (`from_zero`, `lettered`) is tried: on a filled grid from 0 its marks are read off anew,
+Whatever a kind says of itself (`from_zero`, `lettered`) is tried: on a filled grid from 0 its marks are read off again,
 so that sums are sums of what digits are worth; its constraints, its definition for CP-SAT and its plain predicate
 agree, and no step takes away a digit of the solution.
 """
