@@ -100,13 +100,13 @@ def puzzles_in(
     shelf = Shelf(file.parent.resolve(), collector, {file.resolve(): Place(str(file))})
     source = Source(file, file, (file.resolve(),))
     spoken = language or language_of(tree)
-    tree = in_language(tree, spoken, renamed=bool(language))
+    tree = in_language(tree, spoken, collector, renamed=bool(language))
     heading, chapters, lists = _read_tree(tree, file, collector, language)
     roots = [(_shortened(file.parent / word.value), word.place) for word in heading.archives]
     roots += [(folder, Place("--archive")) for folder in archives if not roots]
     shelf.archive = Archive(tuple(roots), collector) if roots else None
     nodes = (
-        (chapter, in_language(node, spoken))
+        (chapter, in_language(node, spoken, collector))
         for chapter, puzzles in enumerate(lists)
         for node in shelf.puzzles(puzzles, source)
     )

@@ -1,7 +1,7 @@
 """The grid of a puzzle from its fields `size`, `boxes`, `regions`, `digits` and `letters`.
 
 In: the puzzle's fields. Out: a `Grid`. After a diagnostic with boxes or regions the grid is returned without any, so
-that givens and rules can still be checked; only a bad size leaves nothing to check.
+that givens and rules can still be checked; a bad size, and signs that are not known, leave nothing to check.
 """
 
 from __future__ import annotations
@@ -35,12 +35,12 @@ def read_grid(fields: Mapping[str, Node], place: Place, collector: Collector) ->
     return _signs(fields, grid, collector)
 
 
-def _signs(fields: Mapping[str, Node], grid: Grid, collector: Collector) -> Grid:
-    """The grid with digits from 0, or with letters in their place."""
+def _signs(fields: Mapping[str, Node], grid: Grid, collector: Collector) -> Grid | None:
+    """The grid with digits from 0, or with letters in their place; None after a diagnostic."""
     if "digits" in fields and "letters" in fields:
         said = "the grid has either digits or letters, not both"
         collector.error(fields["letters"].place, "digits-and-letters", said, "keep one of the two")
-        return grid
+        return None
     if "digits" in fields:
         text = read_text(fields["digits"], "“digits”", collector)
         if text == FROM_ZERO:
@@ -48,10 +48,10 @@ def _signs(fields: Mapping[str, Node], grid: Grid, collector: Collector) -> Grid
         if text is not None:
             hint = f"write “digits: {FROM_ZERO}”, or leave the line out for digits from 1"
             collector.error(fields["digits"].place, "bad-digits", f"{quoted(text)} does not say which digits", hint)
-        return grid
+        return None
     text = read_text(fields["letters"], "“letters”", collector)
     if text is None:
-        return grid
+        return None
     typed = text.upper()
     if not WORD.fullmatch(typed):
         said = "letters should be A to Z, without spaces"
@@ -62,7 +62,7 @@ def _signs(fields: Mapping[str, Node], grid: Grid, collector: Collector) -> Grid
     else:
         return replace(grid, symbols="".join(sorted(typed)), first=None)
     collector.error(fields["letters"].place, "bad-letters", said, f"such as “letters: {LETTERS[: grid.size]}”")
-    return grid
+    return None
 
 
 def _ground(fields: Mapping[str, Node], place: Place, collector: Collector) -> Grid | None:

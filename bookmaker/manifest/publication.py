@@ -12,6 +12,7 @@ from dataclasses import dataclass, field
 from datetime import date
 
 from bookmaker.hyphenation import languages
+from bookmaker.language.catalogues import languages as spoken_languages
 from bookmaker.manifest.isbn import read_isbn
 from bookmaker.manifest.markup import Runs, read_marked_up
 from bookmaker.manifest.pictures import Picture, read_picture, read_profile
@@ -143,8 +144,8 @@ def _language(node: Node, collector: Collector) -> str:
     text = read_text(node, "“language”", collector)
     if text is None or text in languages():
         return text or "en"
-    hint = nearest(text, languages()) or "give it as a short code, such as en, de or fr"
-    collector.error(node.place, "unknown-language", f"no hyphenation is known for the language {quoted(text)}", hint)
+    said = f"no language is known by the code {quoted(text)}"
+    collector.error(node.place, "unknown-language", said, nearest(text, spoken_languages()))
     return "en"
 
 

@@ -8,6 +8,8 @@ or the first.
 from __future__ import annotations
 
 from bookmaker.hyphenation import languages
+from bookmaker.language.catalogues import languages as spoken_languages
+from bookmaker.source.diagnostics import Collector, nearest, quoted
 from bookmaker.source.placed import Node, Sequence, Table, Word
 
 TEXTS = frozenset(
@@ -23,23 +25,28 @@ def language_of(tree: Node) -> str:
     return named.value if isinstance(named, Word) else "en"
 
 
-def in_language(node: Node, language: str, renamed: bool = False) -> Node:
-    """The tree as it is printed in a language. With `renamed`, its own `language:` says so too, where it names one or
-    has a table `book:` for it."""
+def in_language(node: Node, language: str, collector: Collector, renamed: bool = False) -> Node:
+    """The tree as it is printed in a language; a code that no language has is told of. With `renamed`, its own
+    `language:` says so too, where it names one or has a table `book:` for it."""
     match node:
         case Word():
             return node
         case Sequence():
-            made = tuple(in_language(value, language) for value in node.values)
+            made = tuple(in_language(value, language, collector) for value in node.values)
             return node if made == node.values else Sequence(node.place, made)
         case Table():
-            return Table(node.place, tuple(_field(key, value, language, renamed) for key, value in node.entries))
+            fields = (_field(key, value, language, collector, renamed) for key, value in node.entries)
+            return Table(node.place, tuple(fields))
 
 
-def _field(key: Word, value: Node, language: str, renamed: bool) -> tuple[Word, Node]:
+def _field(key: Word, value: Node, language: str, collector: Collector, renamed: bool) -> tuple[Word, Node]:
     if key.value in TEXTS and isinstance(value, Table) and _in_several(value):
+        for word, _ in value.entries:
+            if word.value not in languages():
+                said = f"no language is known by the code {quoted(word.value)}"
+                collector.error(word.place, "unknown-language", said, nearest(word.value, spoken_languages()))
         return key, _chosen(value, language)
-    value = in_language(value, language)
+    value = in_language(value, language, collector)
     if renamed and key.value == "book" and isinstance(value, Table):
         others = tuple(entry for entry in value.entries if entry[0].value != "language")
         said = Word(value.place, "language"), Word(value.place, language)
@@ -48,7 +55,7 @@ def _field(key: Word, value: Node, language: str, renamed: bool) -> tuple[Word, 
 
 
 def _in_several(value: Table) -> bool:
-    return bool(value.entries) and all(word.value in languages() for word, _ in value.entries)
+    return any(word.value in languages() for word, _ in value.entries)
 
 
 def _chosen(value: Table, language: str) -> Node:

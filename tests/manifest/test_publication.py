@@ -82,7 +82,7 @@ def test_everything_at_once(tmp_path: Path) -> None:
 
 
 CASES = {
-    "language": ("  language: xx\n", "unknown-language", 4, 13, "no hyphenation is known for the language “xx”"),
+    "language": ("  language: xx\n", "unknown-language", 4, 13, "no language is known by the code “xx”"),
     "half title": ("  half-title: maybe\n", "unknown-word", 4, 15, "“half-title” can't be “maybe”"),
     "primer": ("  primer: 3\n", "unknown-word", 4, 11, "“primer” can't be “3”"),
     "index": ("  index: [yes]\n", "not-text", 4, 10, "“index” should be a piece of text"),

@@ -63,3 +63,12 @@ def test_a_table_of_something_else_is_still_a_mistake(tmp_path: Path) -> None:
     (tmp_path / "book.yaml").write_text(BOOK.replace("{en: Low Tide, de: Ebbe}", "{low: tide}"), encoding="utf-8")
     with pytest.raises(BookErrors):
         load(tmp_path)
+
+
+def test_a_mistyped_language_is_one_message_at_its_code(tmp_path: Path) -> None:
+    (tmp_path / "book.yaml").write_text(BOOK.replace("nl: Een", "nll: Een"), encoding="utf-8")
+    with pytest.raises(BookErrors) as found:
+        load(tmp_path)
+    assert [(d.code, d.place.line, d.hint) for d in found.value.diagnostics] == [
+        ("unknown-language", 11, "did you mean “nl”?")
+    ]
