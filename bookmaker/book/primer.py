@@ -23,7 +23,8 @@ from bookmaker.solve import solutions
 
 
 def lessons(words: Catalogue, puzzles: Iterable[RuledPuzzle]) -> tuple[Lesson, ...]:
-    """The kinds of rules of these puzzles, and Latin squares, in the order of their titles, a lesson each."""
+    """The kinds of rules of these puzzles, Latin squares and digits from 0, in the order of their titles, a lesson
+    each."""
     puzzles = list(puzzles)
     found = {type(rule) for puzzle in puzzles for rule in puzzle.rules}
     latin = {not puzzle.grid.regions for puzzle in puzzles}
@@ -33,6 +34,8 @@ def lessons(words: Catalogue, puzzles: Iterable[RuledPuzzle]) -> tuple[Lesson, .
     ]
     if True in latin:
         taught.append(Lesson(words.say("heading-latin"), words.say("latin-primer"), None))
+    if any(puzzle.grid.first == 0 for puzzle in puzzles):
+        taught.append(Lesson(words.say("heading-zero"), words.say("zero-primer"), None))
     return tuple(sorted(taught, key=lambda lesson: words.dictionary(lesson.title)))
 
 

@@ -8,7 +8,9 @@ import pytest
 
 from bookmaker.book import make_book
 from bookmaker.book.contents import Credits
+from bookmaker.book.primer import lessons
 from bookmaker.book.textedition import text_edition
+from bookmaker.language import catalogue
 from bookmaker.manifest import load
 from bookmaker.manifest.entries import Entry
 from bookmaker.manifest.written import puzzle_lines
@@ -95,6 +97,12 @@ def test_digits_from_zero_are_worth_what_they_say(tmp_path: Path) -> None:
     assert entry.puzzle.givens_text[0] == "0"
     heard = [*listen(text_edition(make_book(load(tmp_path / "book.yaml"), [proof])))]
     assert heard[0].puzzle.givens == entry.puzzle.givens
+
+
+@pytest.mark.parametrize(("puzzles", "taught"), [(LETTERS % "TIDE", False), (ZERO, True)])
+def test_the_primer_says_that_its_examples_begin_with_one(tmp_path: Path, puzzles: str, taught: bool) -> None:
+    said = lessons(catalogue("en"), [entry.puzzle for entry in entries(tmp_path, puzzles)])
+    assert ("Digits from 0" in [lesson.title for lesson in said]) == taught
 
 
 @pytest.mark.parametrize("puzzles", [LETTERS % "TIDE", ZERO])

@@ -17,6 +17,7 @@ heading-index = Register
 heading-imprint = Impressum
 heading-notes = Notizen
 heading-latin = Lateinische Quadrate
+heading-zero = Ziffern ab 0
 heading-by-setter = Nach Autor
 heading-by-rule = Nach Regel
 # A title with what follows from it: “Lanterns: Answer key”.

@@ -889,3 +889,4 @@ x-sum-primer = Die Ziffer, die der Zahl am nächsten steht, X, sagt, wie viele Z
 ## Latin squares
 
 latin-primer = In einem lateinischen Quadrat zählen nur Zeilen und Spalten: Jede enthält jede Ziffer einmal, mehr verlangt das Diagramm nicht. Jede Ziffer steht also in jeder Zeile einmal, und keine zwei ihrer Plätze liegen in derselben Spalte. Fehlt eine Ziffer in zwei Zeilen und hat sie dort ihre Plätze in denselben zwei Spalten, so steht sie in diesen Spalten nirgends sonst. Sehen Sie dann, was die Zeichen beitragen.
+zero-primer = Beginnen die Ziffern eines Diagramms mit 0, so gilt jede Regel, wie sie dasteht, und eine 0 trägt zu keiner Summe etwas bei. Die Beispiele auf diesen Seiten gelten für Diagramme mit Ziffern ab 1; ihre Zahlen verschieben sich also: Eine Zeile aus neun Feldern mit 0 bis 8 ergibt 36 statt 45, sie hat fünf gerade und vier ungerade Ziffern, und zwei Felder mit der Summe 3 enthalten 0 und 3 oder 1 und 2.

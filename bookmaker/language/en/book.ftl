@@ -17,6 +17,7 @@ heading-index = Index
 heading-imprint = Imprint
 heading-notes = Notes
 heading-latin = Latin squares
+heading-zero = Digits from 0
 heading-by-setter = By setter
 heading-by-rule = By rule
 # A title with what follows from it: “Lanterns: Answer key”.

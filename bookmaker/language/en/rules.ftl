@@ -878,6 +878,7 @@ x-sum-spoken = { $n ->
 } { $side }: { $clues }
 x-sum-primer = The digit nearest to the number, X, tells how many digits to add, itself included: 3, 8 and 1 in front make 12, whatever follows. Small sums need a small X; 45 needs 9. Start by asking which X can reach the sum at all: on a 9×9 grid 10 needs 2, 3 or 4 in front.
 
-## Latin squares
+## Latin squares, digits from 0
 
 latin-primer = In a Latin square only rows and columns count: each holds every digit once, and nothing else is asked of the grid. So every digit stands in each row once, and no two of its places share a column. Where a digit is missing from two rows, and has its places there in the same two columns, it goes nowhere else in these columns. Then see what the marks add.
+zero-primer = On a grid whose digits begin with 0, every rule means what it says, and a 0 adds nothing to a total. The examples in these pages are for grids whose digits begin with 1, so their figures shift: a row of nine cells that hold 0 to 8 adds up to 36, not 45; it has five even digits and four odd ones; two cells that make 3 hold 0 and 3 or 1 and 2.

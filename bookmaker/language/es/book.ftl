@@ -18,6 +18,7 @@ heading-index = Índice alfabético
 heading-imprint = Pie de imprenta
 heading-notes = Notas
 heading-latin = Cuadrados latinos
+heading-zero = Cifras desde el 0
 heading-by-setter = Por autor
 heading-by-rule = Por regla
 # A title with what follows from it: “Lanterns: Answer key”.

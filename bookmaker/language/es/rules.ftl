@@ -881,3 +881,4 @@ x-sum-primer = La cifra más próxima al número, X, dice cuántas cifras se sum
 ## Latin squares
 
 latin-primer = En un cuadrado latino solo cuentan las filas y las columnas: cada una contiene cada cifra una sola vez, y no se pide nada más. Toda cifra está, pues, una vez en cada fila, y dos de sus lugares nunca comparten columna. Cuando una cifra falta en dos filas y en ambas tiene sus lugares en las mismas dos columnas, en el resto de esas columnas no puede estar. Después mire qué añaden las marcas.
+zero-primer = En una cuadrícula cuyas cifras empiezan por 0, cada regla vale tal como está escrita, y un 0 no añade nada a una suma. Los ejemplos de estas páginas son para cuadrículas con cifras desde el 1, así que sus números cambian: una fila de nueve casillas con las cifras del 0 al 8 suma 36 y no 45; tiene cinco cifras pares y cuatro impares; dos casillas que suman 3 contienen 0 y 3, o bien 1 y 2.

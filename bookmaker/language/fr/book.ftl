@@ -17,6 +17,7 @@ heading-index = Index
 heading-imprint = Mentions légales
 heading-notes = Notes
 heading-latin = Carrés latins
+heading-zero = Chiffres à partir de 0
 heading-by-setter = Par auteur
 heading-by-rule = Par règle
 titled = { $title } : { $what }

@@ -872,3 +872,4 @@ x-sum-primer = Le chiffre le plus proche du nombre, X, dit combien de chiffres a
 ## Latin squares
 
 latin-primer = Dans un carré latin, seules comptent les lignes et les colonnes : chacune contient une fois chaque chiffre, et la grille ne demande rien d’autre. Chaque chiffre figure donc une fois dans chaque ligne, et jamais deux fois dans une même colonne. Quand un chiffre manque dans deux lignes et n’y a de places que dans les deux mêmes colonnes, il ne va nulle part ailleurs dans ces colonnes. Voyez ensuite ce qu’ajoutent les marques.
+zero-primer = Dans une grille dont les chiffres commencent à 0, chaque règle vaut telle qu’elle est énoncée, et un 0 n’ajoute rien à un total. Les exemples de ces pages valent pour des chiffres à partir de 1 ; leurs nombres changent donc : une ligne de neuf cases qui contient les chiffres de 0 à 8 totalise 36 et non 45 ; elle a cinq chiffres pairs et quatre impairs ; deux cases de somme 3 contiennent 0 et 3, ou 1 et 2.

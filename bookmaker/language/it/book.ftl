@@ -17,6 +17,7 @@ heading-index = Indice analitico
 heading-imprint = Colophon
 heading-notes = Note
 heading-latin = Quadrati latini
+heading-zero = Cifre da 0
 heading-by-setter = Per autore
 heading-by-rule = Per regola
 titled = { $title }: { $what }

@@ -872,3 +872,4 @@ x-sum-primer = La cifra più vicina al numero, X, dice quante cifre sommare, ess
 ## Latin squares
 
 latin-primer = In un quadrato latino contano solo righe e colonne: ciascuna contiene ogni cifra una volta, e la griglia non chiede altro. Ogni cifra sta dunque una volta in ogni riga, e mai due volte in una stessa colonna. Quando una cifra manca in due righe e vi ha posto solo nelle stesse due colonne, in quelle colonne non va da nessun’altra parte. Poi guardate che cosa aggiungono i segni.
+zero-primer = In una griglia le cui cifre cominciano da 0, ogni regola vale così com’è scritta, e uno 0 non aggiunge nulla a un totale. Gli esempi di queste pagine valgono per cifre a partire da 1; i loro numeri dunque cambiano: una riga di nove caselle con le cifre da 0 a 8 dà 36 e non 45; ha cinque cifre pari e quattro dispari; due caselle che danno 3 contengono 0 e 3 oppure 1 e 2.

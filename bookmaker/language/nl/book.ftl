@@ -18,6 +18,7 @@ heading-index = Register
 heading-imprint = Colofon
 heading-notes = Aantekeningen
 heading-latin = Latijnse vierkanten
+heading-zero = Cijfers vanaf 0
 heading-by-setter = Per maker
 heading-by-rule = Per regel
 titled = { $title }: { $what }

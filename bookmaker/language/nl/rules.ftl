@@ -848,3 +848,4 @@ x-sum-primer = Het cijfer het dichtst bij het getal, X, zegt hoeveel cijfers je 
 ## Latin squares
 
 latin-primer = In een Latijns vierkant tellen alleen rijen en kolommen: elk bevat elk cijfer één keer, en meer wordt van het diagram niet gevraagd. Elk cijfer staat dus één keer in elke rij, en geen twee van zijn plaatsen liggen in dezelfde kolom. Ontbreekt een cijfer in twee rijen en heeft het daar zijn plaatsen in dezelfde twee kolommen, dan staat het verder nergens in die kolommen. Kijk daarna wat de markeringen toevoegen.
+zero-primer = In een diagram waarvan de cijfers met 0 beginnen, geldt elke regel zoals hij er staat, en een 0 voegt niets aan een som toe. De voorbeelden op deze bladzijden zijn voor cijfers vanaf 1; hun getallen verschuiven dus: een rij van negen vakjes met 0 tot en met 8 komt uit op 36 en niet op 45; ze heeft vijf even en vier oneven cijfers; twee vakjes met som 3 bevatten 0 en 3 of 1 en 2.

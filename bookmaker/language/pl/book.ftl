@@ -12,6 +12,7 @@ heading-hints = Podpowiedzi
 heading-glossary = Słowa z podpowiedzi
 heading-times = Czasy rozwiązań
 heading-latin = Kwadraty łacińskie
+heading-zero = Cyfry od 0
 heading-keys = Rozwiązania
 heading-answer-key = Klucz odpowiedzi
 heading-credits = Źródła

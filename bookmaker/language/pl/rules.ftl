@@ -883,3 +883,4 @@ x-sum-primer = Cyfra najbliższa liczbie, X, mówi, ile cyfr dodać razem z ni�
 ## Latin squares
 
 latin-primer = W kwadracie łacińskim liczą się tylko wiersze i kolumny: w każdym wierszu i każdej kolumnie wszystkie cyfry stoją po jednym razie i niczego więcej diagram nie wymaga. Każda cyfra stoi więc w każdym wierszu raz, a żadne dwa jej miejsca nie leżą w jednej kolumnie. Jeśli jakiejś cyfry brakuje w dwóch wierszach, a miejsca ma tam tylko w tych samych dwóch kolumnach, to nigdzie indziej w tych kolumnach nie stoi. Potem sprawdź, co dodają znaki.
+zero-primer = W diagramie, którego cyfry zaczynają się od 0, każda reguła znaczy to, co mówi, a 0 niczego do sumy nie dodaje. Przykłady na tych stronach dotyczą cyfr od 1, więc ich liczby się przesuwają: wiersz dziewięciu pól z cyframi od 0 do 8 daje w sumie 36, a nie 45; ma pięć cyfr parzystych i cztery nieparzyste; dwa pola o sumie 3 zawierają 0 i 3 albo 1 i 2.

@@ -18,6 +18,7 @@ heading-index = Índice remissivo
 heading-imprint = Ficha técnica
 heading-notes = Notas
 heading-latin = Quadrados latinos
+heading-zero = Algarismos a partir de 0
 heading-by-setter = Por autor
 heading-by-rule = Por regra
 # A title with what follows from it: “Lanterns: Answer key”.

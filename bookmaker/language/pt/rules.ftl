@@ -834,3 +834,4 @@ x-sum-primer = O algarismo mais próximo do número, X, diz quantos algarismos s
 ## Latin squares
 
 latin-primer = Num quadrado latino só contam linhas e colunas: cada uma contém cada algarismo uma única vez, e nada mais se pede da grade. Assim, todo algarismo aparece uma vez em cada linha, e nunca duas vezes na mesma coluna. Quando um algarismo falta em duas linhas e tem nelas os seus lugares nas mesmas duas colunas, não cabe em nenhuma outra casa dessas colunas. Depois veja o que as marcas acrescentam.
+zero-primer = Numa grade cujos algarismos começam em 0, cada regra vale como está escrita, e um 0 não acrescenta nada a uma soma. Os exemplos destas páginas são para grades com algarismos a partir de 1; por isso os números mudam: uma linha de nove casas com os algarismos de 0 a 8 soma 36, e não 45; tem cinco algarismos pares e quatro ímpares; duas casas que somam 3 contêm 0 e 3 ou 1 e 2.

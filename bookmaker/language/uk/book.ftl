@@ -12,6 +12,7 @@ heading-hints = Підказки
 heading-glossary = Слова з підказок
 heading-times = Час розв’язування
 heading-latin = Латинські квадрати
+heading-zero = Цифри від 0
 heading-keys = Розв’язки
 heading-answer-key = Відповіді
 heading-credits = Джерела
