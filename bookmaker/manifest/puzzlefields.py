@@ -159,9 +159,15 @@ def _rules(node: Node, grid: Grid, collector: Collector) -> tuple[Rule, ...]:
             collector.error(word.place, "unknown-rule", said, nearest(word.value, kinds()))
         else:
             rule = kind.read(body, grid, collector)
-            if rule is not None and not rule.suits(grid):
-                what = "letters, which are only told apart" if grid.lettered else "digits from 0"
-                hint = f"leave out “{'letters' if grid.lettered else 'digits'}:”, or the rule"
-                collector.error(word.place, "other-signs", f"“{kind.kind}” does not go with {what}", hint)
+            if rule is not None:
+                check_signs(rule, grid, word.place, collector)
             read.append(rule)
     return tuple(rule for rule in read if rule is not None)
+
+
+def check_signs(rule: Rule, grid: Grid, place: Place, collector: Collector) -> None:
+    """A diagnostic where a rule does not go with what stands for the digits of its grid."""
+    if not rule.suits(grid):
+        what = "letters, which are only told apart" if grid.lettered else "digits from 0"
+        hint = f"leave out “{'letters' if grid.lettered else 'digits'}:”, or the rule"
+        collector.error(place, "other-signs", f"“{rule.kind}” does not go with {what}", hint)

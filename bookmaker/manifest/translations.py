@@ -43,8 +43,8 @@ def _field(key: Word, value: Node, language: str, collector: Collector, renamed:
     if key.value in TEXTS and isinstance(value, Table) and _in_several(value):
         for word, _ in value.entries:
             if word.value not in languages():
-                said = f"no language is known by the code {quoted(word.value)}"
-                collector.error(word.place, "unknown-language", said, nearest(word.value, spoken_languages()))
+                text = f"no language is known by the code {quoted(word.value)}"
+                collector.error(word.place, "unknown-language", text, nearest(word.value, spoken_languages()))
         return key, _chosen(value, language)
     value = in_language(value, language, collector)
     if renamed and key.value == "book" and isinstance(value, Table):

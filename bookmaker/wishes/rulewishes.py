@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from bookmaker.manifest.example import example_rule
+from bookmaker.manifest.puzzlefields import check_signs
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.rules import kinds
 from bookmaker.rules.common.area import read_areas
@@ -71,6 +72,7 @@ def read_rule_wishes(node: Node, grid: Grid, collector: Collector) -> tuple[Rule
             continue
         wish = _read(kind, body, grid, collector)
         if wish is not None:
+            check_signs(wish.rule, grid, word.place, collector)
             found.append(wish)
     return tuple(found)
 
