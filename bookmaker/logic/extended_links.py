@@ -38,7 +38,7 @@ class Why:
         """Does it join these groups in this state?"""
         (board, digit), (board2, digit2) = one, other
         if self.house:
-            home = next(area.board for area in state.ground.areas if area.ref == self.house)
+            home = state.ground.area_called[self.house].board
             return not board & board2 and state.boards[digit] & home == board | board2
         within = board_of(self.among)
         held = sum(1 for places in state.boards if places & within)

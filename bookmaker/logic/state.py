@@ -88,6 +88,11 @@ class Ground:
         return LastCells(area for area in self.areas if not area.box)
 
     @cached_property
+    def area_called(self) -> dict[HouseRef, Area]:
+        """The area of each house."""
+        return {area.ref: area for area in self.areas}
+
+    @cached_property
     def areas_of(self) -> tuple[tuple[int, ...], ...]:
         """For each cell the indices of its areas."""
         homes: list[list[int]] = [[] for _ in self.grid.cells]

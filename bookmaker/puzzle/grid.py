@@ -1,4 +1,4 @@
-"""The grid: its cells, houses and names. Pure geometry, no digits.
+"""The grid: its cells and houses with their names, and the signs of its digits. What is filled in is not its matter.
 
 Cells are whole numbers from 0, row by row from the top left; digits are whole numbers from 1 to the size, whatever
 they are written as: a grid knows by which signs it writes them, and what they are worth where marks add them.

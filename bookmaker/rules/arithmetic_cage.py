@@ -12,7 +12,7 @@ from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache, reduce
 from itertools import combinations, combinations_with_replacement
-from math import prod
+from math import comb, prod
 from operator import or_
 from random import Random
 
@@ -47,8 +47,11 @@ CALLED = {SUM: "sum", PRODUCT: "product", DIFFERENCE: "difference", QUOTIENT: "q
 LARGEST = 99_999
 """The greatest number that has room in a corner."""
 
-MANY = 7
-"""Cells of a cage whose combinations nobody lists."""
+LISTED = 7
+"""So many cells of a cage have their combinations looked through."""
+
+LISTABLE = 5000
+"""So many sets of digits are told to the engine one by one."""
 
 _RESULT = re.compile(r"([0-9]+) ?([+×x*−–/÷-]?)")
 
@@ -122,7 +125,7 @@ arithmetic-cage:
             if result.sign in (DIFFERENCE, QUOTIENT) and len(cells) != 2:
                 text = f"{name} has a {CALLED[result.sign]}, which takes two cells, not {len(cells)}"
                 collector.error(one.place, "two-cells", text)
-            elif not can_be_filled(grid, cells, _fits(result, len(cells), self.differ, grid.first)):
+            elif not can_be_filled(grid, cells, _fits(result, len(cells), self.differ, grid)):
                 collector.error(one.place, "cage-result", f"no digits make {shown} in {name}", APART)
 
     @classmethod
@@ -153,7 +156,7 @@ arithmetic-cage:
                 if self.differ and len(cells) > 2:
                     yield Different(cells)
             elif len(cells) > 2 and (self.differ or all(sees(grid, *pair) for pair in combinations(cells, 2))):
-                yield Combination(cells, frozenset(_ways(result, len(cells), grid.all_digits, True, grid.first)))
+                yield from _combined(cells, result, grid)
             elif len(cells) == 2:
                 pairs = (
                     (a, b)
@@ -162,11 +165,8 @@ arithmetic-cage:
                     if a != b and result.kept((grid.worth(a), grid.worth(b)))
                 )
                 yield relation((cells,), grid.size, pairs)
-            elif result.sign == SUM:
-                total = grid.raised(result.number, len(cells))
-                yield Sum(tuple((cell, 1) for cell in cells), total, total)
             else:
-                yield _machine(result, len(cells), grid.size, grid.first).over(cells)
+                yield _made_by(cells, result, grid)
 
     def relabelling(self, grid: Grid) -> Relabelling:
         return "reversed" if all(result.sign in (SUM, DIFFERENCE) for _, result in self.cages) else "none"
@@ -228,13 +228,30 @@ arithmetic-cage:
 
     def _steps(self, position: Position, cells: Cells, result: Result) -> Iterator[Deduction]:
         grid, mark = position.grid, self.refer(cells, result)
-        fits = _fits(result, len(cells), self.differ, grid.first)
-        if len(cells) > MANY:
+        fits = _fits(result, len(cells), self.differ, grid)
+        if len(cells) > LISTED:
             yield from tried_out(position, cells, fits, mark)
             return
         open_to = reduce(or_, (position.masks[cell] for cell in cells))
-        ways = _ways(result, len(cells), open_to, self.differ or len(cells) == 2, grid.first)
+        ways = _ways(result, len(cells), open_to, self.differ or len(cells) == 2, grid)
         yield from combination_steps(position, cells, ways, mark, fits)
+
+
+def _combined(cells: Cells, result: Result, grid: Grid) -> Iterator[Constraint]:
+    """Different digits that make a result: their sets, where these can be listed."""
+    if comb(grid.size, len(cells)) <= LISTABLE:
+        yield Combination(cells, frozenset(_ways(result, len(cells), grid.all_digits, True, grid)))
+    else:
+        yield Different(cells)
+        yield _made_by(cells, result, grid)
+
+
+def _made_by(cells: Cells, result: Result, grid: Grid) -> Constraint:
+    """Three and more digits that make a result, whether or not they differ."""
+    if result.sign == SUM:
+        total = grid.raised(result.number, len(cells))
+        return Sum(tuple((cell, 1) for cell in cells), total, total)
+    return _machine(result, len(cells), grid).over(cells)
 
 
 def _made(sign: str, digits: Sequence[int]) -> int:
@@ -250,28 +267,26 @@ def _made(sign: str, digits: Sequence[int]) -> int:
 
 
 @lru_cache(maxsize=2048)
-def _ways(result: Result, count: int, open_to: int, differ: bool, first: int | None) -> tuple[int, ...]:
+def _ways(result: Result, count: int, open_to: int, differ: bool, grid: Grid) -> tuple[int, ...]:
     """The sets of digits, as masks, of all the choices that make a result, digits that repeat told once."""
     chosen = (combinations if differ else combinations_with_replacement)(digits_in(open_to), count)
-    return tuple(
-        dict.fromkeys(mask_of(way) for way in chosen if result.kept([digit - 1 + (first or 0) for digit in way]))
-    )
+    return tuple(dict.fromkeys(mask_of(way) for way in chosen if result.kept([*map(grid.worth, way)])))
 
 
 @lru_cache(maxsize=512)
-def _fits(result: Result, count: int, differ: bool, first: int | None) -> Callable[[Sequence[int]], bool]:
+def _fits(result: Result, count: int, differ: bool, grid: Grid) -> Callable[[Sequence[int]], bool]:
     """May the digits so far still make the result; do all of them?"""
-    signs, nought = result.signs(count), 0 if first else 1
+    signs, least = result.signs(count), grid.worth(1)
 
     def fits(written: Sequence[int]) -> bool:
-        digits = [digit - nought for digit in written]
+        digits = [*map(grid.worth, written)]
         if differ and digits[-1] in digits[:-1]:
             return False
         left = count - len(digits)
         if not left:
             return result.kept(digits)
         return (
-            (SUM in signs and sum(digits) + (0 if nought else left) <= result.number)
+            (SUM in signs and sum(digits) + least * left <= result.number)
             or (PRODUCT in signs and 0 not in digits and result.number % prod(digits) == 0)
             or DIFFERENCE in signs
             or QUOTIENT in signs
@@ -281,16 +296,16 @@ def _fits(result: Result, count: int, differ: bool, first: int | None) -> Callab
 
 
 @lru_cache(maxsize=512)
-def _machine(result: Result, count: int, size: int, first: int | None) -> Machine:
+def _machine(result: Result, count: int, grid: Grid) -> Machine:
     """Reads the digits of three or more cells: their sum and their product so far, 0 where one can no longer be the
     result. Their order does not matter."""
-    signs, nought = result.signs(count), 0 if first else 1
-    if result.number > count * size:
+    signs = result.signs(count)
+    if result.number > count * grid.size:
         signs = PRODUCT  # too much for a sum
     start = int(SUM in signs), int(PRODUCT in signs)  # the sum is kept one too high, so that 0 is free
 
     def step(state: tuple[int, int], digit: int) -> tuple[int, int] | None:
-        worth = digit - nought
+        worth = grid.worth(digit)
         total, product = state[0] + worth if state[0] else 0, state[1] * worth
         after = total if total <= result.number + 1 else 0, product if product and result.number % product == 0 else 0
         return after if any(after) else None
@@ -298,4 +313,4 @@ def _machine(result: Result, count: int, size: int, first: int | None) -> Machin
     def accepts(state: tuple[int, int]) -> bool:
         return state[0] == result.number + 1 or state[1] == result.number
 
-    return machine(range(1, size + 1), start, step, accepts)
+    return machine(grid.digits, start, step, accepts)

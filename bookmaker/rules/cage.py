@@ -109,8 +109,9 @@ cage:
 
     def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
         inside = [digits[cell] for cell in cells]
-        if self.repeats or len(set(inside)) == len(inside):
-            yield Part(tuple(sorted(cells)), "", (sum(map(grid.worth, inside)),))
+        total = () if grid.lettered else (sum(map(grid.worth, inside)),)
+        if len(set(inside)) == len(inside) or (self.repeats and total):
+            yield Part(tuple(sorted(cells)), "", total)
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         for cells, total in self.cages:

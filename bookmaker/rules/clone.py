@@ -21,7 +21,7 @@ from bookmaker.reasons.bymark import SameDigit
 from bookmaker.reasons.marks import Lettered
 from bookmaker.rules.common.area import Area, hatching, is_picture, lettered, outline, read_area, read_letters
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
-from bookmaker.rules.common.deducing.candidates import removed_by, sees
+from bookmaker.rules.common.deducing.candidates import alike, sees
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.drawing.places import Box, InCell, Outlined, PlaceClaim
 from bookmaker.rules.common.drawing.strokes import THIN
@@ -173,13 +173,9 @@ clone:
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Twins keep only the digits that each of them can hold."""
-        grid, masks = position.grid, position.masks
         for letter, group in zip(self.letters, self.groups, strict=True):
             for twins in zip(*group, strict=True):
-                common = grid.all_digits
-                for cell in twins:
-                    common &= masks[cell]
-                removed = removed_by(position, dict.fromkeys(twins, common))
+                removed = alike(position, twins)
                 if removed:
                     mark = self._refer(letter, group)
                     yield Deduction(Rung.SIMPLE, len(twins), twins, removed, mark, SameDigit(twins))

@@ -11,6 +11,7 @@ from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from itertools import combinations
+from math import comb
 from random import Random
 
 from bookmaker.language import Catalogue
@@ -38,6 +39,9 @@ DIFFERENT = "different"
 
 TRIED = 6
 """So many cells are tried out as a whole."""
+
+MOST_SETS = 70_000
+"""So many sets of digits are told apart while an area's different ones are counted."""
 
 PLACES = 10
 """So many places of a digit are looked through for all that fit together."""
@@ -99,6 +103,11 @@ counting-area:
                 what = "digits" if tally.digits else "different digits"
                 text = f"{name} can't hold {number(count)} {what}: it has {number(len(cells))} cells"
                 collector.error(one.place, "area-crowd", text.replace("one cells", "one cell"))
+            elif tally.different < len(cells) and not _countable(tally.different, grid.size):
+                most = max(n for n in grid.digits if _countable(n, grid.size))
+                text = f"{name} counts {number(tally.different)} different digits, which is too many in so large a grid"
+                hint = f"an area counts up to {number(most)} here, or as many as it has cells"
+                collector.error(one.place, "area-different", text, hint)
             elif not can_be_filled(grid, cells, _fits(tally, len(cells))):
                 text = f"no digits fit the count of {name}, even in an empty grid"
                 collector.error(one.place, "area-count", text, APART)
@@ -122,7 +131,8 @@ counting-area:
     def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
         """How many digits differ; each digit that is there more than once; one that is there once."""
         inside, at = [digits[cell] for cell in cells], tuple(sorted(cells))
-        yield Part(at, DIFFERENT, (len(set(inside)),))
+        if _countable(differ := len(set(inside)), grid.size) or differ == len(at):
+            yield Part(at, DIFFERENT, (differ,))
         for digit in sorted({digit for digit in inside if inside.count(digit) > 1}):
             yield Part(at, "", (digit,) * inside.count(digit))
         once = [digit for digit in inside if inside.count(digit) == 1]
@@ -251,6 +261,11 @@ def _fits(tally: Tally, count: int) -> Callable[[Sequence[int]], bool]:
         return min(missing) >= 0 and sum(missing) <= left
 
     return fits
+
+
+def _countable(different: int, size: int) -> bool:
+    """Are there few enough sets of so many digits and fewer?"""
+    return sum(comb(size, count) for count in range(different + 1)) <= MOST_SETS
 
 
 @lru_cache(maxsize=64)

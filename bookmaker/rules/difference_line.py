@@ -68,7 +68,7 @@ difference-line:
         lines, option = lines_and_option(body, cls.noun, "least", collector)
         least = USUAL if option is None else read_whole(option, "the least difference", collector, 1, grid.size - 1)
         if option is None and grid.size <= USUAL:
-            text = f"digits from 1 to {grid.size} never differ by {USUAL}, the usual difference"
+            text = f"digits from {grid.symbols[0]} to {grid.symbols[-1]} never differ by {USUAL}, the usual difference"
             collector.error(
                 body.place, "difference-large", text, "write “lines:” and a smaller difference, such as “least: 2”"
             )

@@ -9,7 +9,6 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
-from typing import Self
 
 from bookmaker.display.items import Stroke
 from bookmaker.display.shapes import polyline
@@ -32,7 +31,7 @@ TEETH = 3
 
 @dataclass(frozen=True)
 class LowHighLine(AlternatingRule):
-    """Chains of low and high digits in turn, on a grid of a `size`."""
+    """Chains of low and high digits in turn."""
 
     kind = "low-high-line"
     title = "Low-high lines"
@@ -44,21 +43,9 @@ low-high-line:
   - r9c9-r6c9
 """
 
-    size: int = CLASSIC.size
-
-    @classmethod
-    def blank(cls, grid: Grid) -> Self:
-        return cls((), grid.size)
-
     @staticmethod
     def sides(size: int) -> Sides:
         return span_mask(1, size // 2), span_mask(size - size // 2 + 1, size)
-
-    def leads_on(self, digits: Sequence[int]) -> bool:
-        middle = self.size + 1
-        if 2 * digits[-1] == middle:
-            return False
-        return len(digits) < 2 or (2 * digits[-1] < middle) != (2 * digits[-2] < middle)
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         middle = (grid.size + 1) / 2

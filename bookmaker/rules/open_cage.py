@@ -109,7 +109,7 @@ open-cage:
 
     @classmethod
     def of_part(cls, part: Part) -> str:
-        return part.name if part.name in PARITIES or (part.name and part.name in ascii_uppercase) else ""
+        return part.name if part.name in (*PARITIES, *ascii_uppercase) else ""
 
     @classmethod
     def typed_as(cls, value: str) -> str:

@@ -18,7 +18,7 @@ from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import SameDigit
 from bookmaker.rules.common.chain import Chain, ChainRule, Complaint, read_chains
 from bookmaker.rules.common.contract import Deduction, Sample
-from bookmaker.rules.common.deducing.candidates import removed_by, sees
+from bookmaker.rules.common.deducing.candidates import alike, sees
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.drawing.places import Along, PlaceClaim
 from bookmaker.rules.common.drawing.strokes import THIN, halo, trace, tube
@@ -105,11 +105,9 @@ palindrome:
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Two mirrored cells have the same candidates."""
-        masks = position.masks
         for chain in self.chains:
             for one, other in _mirrored(chain):
-                both = masks[one] & masks[other]
-                removed = removed_by(position, {one: both, other: both})
+                removed = alike(position, (one, other))
                 if removed:
                     mark = MarkRef.line(self.kind, chain)
                     yield Deduction(Rung.SIMPLE, 2, (one, other), removed, mark, SameDigit((one, other)))

@@ -32,6 +32,7 @@ class ParityLine(AlternatingRule):
     title = "Parity lines"
     noun = "parity line"
     typed = ("lines",)
+    from_zero = True
     example = """\
 parity-line:
   - r1c1-r1c4 r2c5
@@ -41,9 +42,6 @@ parity-line:
     @staticmethod
     def sides(size: int) -> Sides:
         return mask_of(range(1, size + 1, 2)), mask_of(range(2, size + 1, 2))
-
-    def leads_on(self, digits: Sequence[int]) -> bool:
-        return len(digits) < 2 or (digits[-1] + digits[-2]) % 2 == 1
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for chain in self.chains:

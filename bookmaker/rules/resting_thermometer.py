@@ -23,7 +23,6 @@ from bookmaker.rules.common.deducing.rising import Step, resting_steps, too_high
 from bookmaker.rules.common.drawing.frame import Frame, Mark
 from bookmaker.rules.common.drawing.glass import glass_claims, thermometers
 from bookmaker.rules.common.drawing.places import PlaceClaim
-from bookmaker.rules.common.words.wording import symbol
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node
@@ -56,7 +55,7 @@ resting-thermometer:
             cell = too_high(steps, grid.size)
             if cell is None:
                 return None
-            above = f"would rise above {symbol(grid.size)} at {grid.name(cell)}"
+            above = f"would rise above {grid.symbols[-1]} at {grid.name(cell)}"
             hint = "digits rise between any two of its cells in one row, column or region"
             if too_high(alone, grid.size) is not None:
                 return "chain-long", f"the resting thermometer {above}", hint

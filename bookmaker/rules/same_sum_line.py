@@ -21,7 +21,7 @@ from bookmaker.reasons.bymark import SameDigit
 from bookmaker.reasons.marks import Line
 from bookmaker.rules.common.chain import Chain, ChainRule, Complaint, lines_and_option, read_chains
 from bookmaker.rules.common.contract import Deduction, Sample
-from bookmaker.rules.common.deducing.candidates import removed_by, sees
+from bookmaker.rules.common.deducing.candidates import alike, sees
 from bookmaker.rules.common.deducing.enumeration import APART
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.drawing.places import Along, PlaceClaim
@@ -68,7 +68,7 @@ same-sum-line:
             return None
 
         def objects(chain: Chain) -> Complaint | None:
-            for group in _alike(chain, stretch):
+            for group in _groups(chain, stretch):
                 for one, other in combinations(group, 2):
                     if sees(grid, one, other):
                         text = f"the {cls.noun} asks for the same digit at {cells_listed(grid, (one, other))}"
@@ -82,7 +82,7 @@ same-sum-line:
         return len(digits) <= self.stretch or digits[-1] == digits[-1 - self.stretch]
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
-        pairs = [pair for chain in self.chains for group in _alike(chain, self.stretch) for pair in pairwise(group)]
+        pairs = [pair for chain in self.chains for group in _groups(chain, self.stretch) for pair in pairwise(group)]
         yield relation(dict.fromkeys(pairs), grid.size, ((digit, digit) for digit in grid.digits))
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
@@ -127,17 +127,13 @@ same-sum-line:
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Cells that hold one digit keep what each of them can hold."""
-        grid, masks = position.grid, position.masks
         for chain in self.chains:
-            for group in _alike(chain, self.stretch):
-                common = grid.all_digits
-                for cell in group:
-                    common &= masks[cell]
-                removed = removed_by(position, dict.fromkeys(group, common))
-                if removed and common:
+            for group in _groups(chain, self.stretch):
+                removed = alike(position, group)
+                if removed:
                     yield Deduction(Rung.SIMPLE, len(group), group, removed, self._refer(chain), SameDigit(group))
 
 
-def _alike(chain: Chain, stretch: int) -> Iterator[Chain]:
+def _groups(chain: Chain, stretch: int) -> Iterator[Chain]:
     """The cells that hold one digit, where there are two or more."""
     return (group for at in range(stretch) if len(group := chain[at::stretch]) > 1)

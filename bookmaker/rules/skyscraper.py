@@ -33,7 +33,6 @@ from bookmaker.rules.common.outside import (
     number_clue,
     whole_line,
 )
-from bookmaker.rules.common.words.wording import symbol
 from bookmaker.solve.problem import Constraint
 from bookmaker.source.diagnostics import Collector, Place
 
@@ -124,11 +123,11 @@ def _facing(placed: Placed, grid: Grid, collector: Collector) -> None:
         if 2 < total <= grid.size + 1:
             continue
         said = f"{clue.house} can't show {other.value} from one end and {clue.value} from the other"
-        one = f"only {symbol(grid.size)} is seen from both ends, so one of the two is at least 2"
+        one = f"only {grid.symbols[-1]} is seen from both ends, so one of the two is at least 2"
         hint = (
             one
             if total == 2
-            else f"the two are together at most {grid.size + 1}, since only {symbol(grid.size)} counts twice"
+            else f"the two are together at most {grid.size + 1}, since only {grid.symbols[-1]} counts twice"
         )
         collector.error(place, "clues-contradict", said, hint, also=(placed[other],))
 

@@ -65,6 +65,7 @@ class SquareBlock(Rule):
     noun = "square block"
     typed = ("magic: lines, rows: lines, columns: lines",)
     relabels = "reversed"
+    from_zero = True
     example = """\
 square-block:
   magic: r2c2-r4c4

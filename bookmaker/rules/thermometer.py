@@ -23,7 +23,6 @@ from bookmaker.rules.common.deducing.rising import Step, strict_steps, too_high
 from bookmaker.rules.common.drawing.frame import Frame, Mark
 from bookmaker.rules.common.drawing.glass import glass_claims, thermometers
 from bookmaker.rules.common.drawing.places import PlaceClaim
-from bookmaker.rules.common.words.wording import symbol
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node
@@ -55,9 +54,7 @@ thermometer:
             cell = too_high(steps, grid.size)
             if cell is None:
                 return None
-            text = (
-                f"with the thermometers before it, this one would rise above {symbol(grid.size)} at {grid.name(cell)}"
-            )
+            text = f"with the thermometers before it, this one would rise above {grid.symbols[-1]} at {grid.name(cell)}"
             return "thermometers-clash", text, "follow the cells they share from bulb to tip"
 
         why = f"only {grid.size} digits can rise along it"

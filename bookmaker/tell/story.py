@@ -296,7 +296,7 @@ class _Teller:
 
     def _rivals(self, told: Traced) -> Candidates:
         """The candidates whose going makes a single of it, as the eliminations before it took them."""
-        house = next((area.cells for area in self.ground.areas if area.ref == told.house), ())
+        house = self.ground.area_called[told.house].cells if told.house else ()
         return tuple(
             (cell, digit)
             for step in self.needed[told.number]

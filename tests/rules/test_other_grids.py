@@ -35,6 +35,17 @@ def test_what_a_grid_cannot_carry_is_said(entry: str, grid: Grid, code: str) -> 
     assert [diagnostic.code for diagnostic in collector.found] == [code]
 
 
+def test_many_different_digits_in_a_large_grid_are_not_counted() -> None:
+    grid, area = boxed_grid(25, 5, 5), "{cells: r1c1-r1c9, count: %s different}"
+    for count in (5, 9):  # few; as many as there are cells, which need only differ
+        assert sound_entry(f"counting-area: {area % count}", grid)
+    rule, collector = read_entry(f"counting-area: {area % 8}", grid)
+    assert rule is None
+    assert [(found.code, found.hint) for found in collector.found] == [
+        ("area-different", "an area counts up to five here, or as many as it has cells")
+    ]
+
+
 def test_small_and_large_grids_have_windows_too() -> None:
     assert [len(sound_entry("windows: yes", grid).houses(grid)) for grid in (SMALL, LARGE)] == [1, 9]
     (window,) = sound_entry("windows: yes", SMALL).houses(SMALL)

@@ -7,6 +7,7 @@ agree, and no step takes away a digit of the solution.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from dataclasses import replace
 from itertools import islice
@@ -15,11 +16,14 @@ from random import Random
 import pytest
 
 from bookmaker.crosscheck import second_opinion
+from bookmaker.display.items import Text
+from bookmaker.language import catalogue
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds, problem_of
 from bookmaker.rules.common.contract import Rule
-from bookmaker.rules.common.parts import node_of
+from bookmaker.rules.common.drawing.frame import Frame
+from bookmaker.rules.common.parts import Written, node_of
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import NoSolution, Unique
 from bookmaker.source.diagnostics import Collector, Place
@@ -28,6 +32,9 @@ from tests.rules.harness import instances, only_rule
 from tests.rules.test_kinds import _demand_sound, _position
 
 FROM_ZERO = [kind for kind, rule in kinds().items() if rule.from_zero]
+LINES = re.compile(r"(row|column)s? [0-9](?:(?:, | and | to )[0-9])*")
+"""How rows and columns are numbered in what is said."""
+
 ADDING = {"cage", "arithmetic-cage", "diagonal-sum", "frame-sum", "parity"}
 
 
@@ -86,19 +93,48 @@ def test_marks_from_zero_are_read_as_they_are_written(kind: str) -> None:
 
 @pytest.mark.parametrize("kind", [kind for kind, rule in kinds().items() if rule.lettered])
 def test_letters_stand_wherever_marks_name_them(kind: str) -> None:
-    """No figure is printed, said or typed by a kind that goes with letters, but for the numbers of lines."""
-    grid = replace(CLASSIC, symbols="ABDEGHKNT", first=None)
+    """What a kind that goes with letters writes reads back, and no digit is printed or said but in names of lines."""
+    grid, english = replace(CLASSIC, symbols="ABDEGHKNT", first=None), catalogue("en")
     for _, rule in instances(kind, CLASSIC, Random(f"letters {kind}"), 2):
         again = kinds()[kind].read(node_of(rule.written(grid), Place("rule")), grid, Collector())
         assert again is not None
         assert set(again.parts(grid)) == set(rule.parts(grid))
+        printed = [mark.item.text for mark in again.marks(Frame(grid, 30.0)) if isinstance(mark.item, Text)]
+        said = [LINES.sub("", text) for text in again.spoken(english, grid)]
+        assert not [text for text in (*printed, *said) if re.search("[0-9]", text)]
 
 
 @pytest.mark.parametrize("kind", sorted(set(kinds()) - {kind for kind, rule in kinds().items() if rule.lettered}))
 def test_kinds_that_compare_or_add_refuse_letters(kind: str) -> None:
     grid = replace(MIDDLE, symbols="ABDEGH", first=None)
     for _, rule in instances(kind, MIDDLE, Random(f"no letters {kind}"), 2):
-        assert not rule.suits(grid) or kind == "cage"
+        assert not rule.suits(grid)
+
+
+def test_cages_go_with_letters_as_long_as_they_have_no_total() -> None:
+    grid, solution = replace(MIDDLE, symbols="ABDEGH", first=None), random_solution(MIDDLE, Random(6))
+    cage = kinds()["cage"].blank(grid)
+    parts = [*cage.read_off((0, 1, 2), grid, solution, Random(1))]
+    assert [part.value for part in parts] == [()]
+    assert cage.with_parts(parts, grid).suits(grid)
+    numbered = cage.with_parts([replace(parts[0], value=(9,))], MIDDLE)
+    assert not numbered.suits(grid)
+    assert numbered.suits(MIDDLE)
+
+
+def test_messages_name_the_digits_of_the_grid() -> None:
+    grid = replace(Grid(4, ()), symbols="", first=0)
+    slips: tuple[tuple[str, Written], ...] = (
+        ("skyscraper", {"left": "1 . . .", "right": "1 . . ."}),
+        ("resting-thermometer", ["r1c1-r1c4 r2c4-r2c1"]),
+        ("thermometer", ["r1c1-r1c4", "r1c4-r3c4"]),
+    )
+    for kind, body in slips:
+        collector = Collector()
+        kinds()[kind].read(node_of(body, Place("rule")), grid, collector)
+        said = [f"{found.text} {found.hint}" for found in collector.found]
+        assert any(re.search(r"\b3\b", text) for text in said), kind
+        assert not [text for text in said if re.search(r"(only|above) 4", text)]
 
 
 def test_a_known_puzzle_from_zero() -> None:

@@ -71,10 +71,10 @@ def _again(state: State, strong: Strong, single: bool, ends: tuple[Candidate, Ca
 def _reason(name: str, state: State, strong: Strong, single: bool, ends: tuple[Candidate, Candidate]) -> Reason:
     chain = chain_between(state, strong, single, ends)
     links = zip(chain[::2], chain[1::2], strict=True)
-    return Reason(name, None, Chain(tuple(ChainLink(*link, house_of_link(state, *link)) for link in links)))
+    return Reason(name, None, Chain(tuple(ChainLink(*link, _house(state, *link)) for link in links)))
 
 
-def house_of_link(state: State, false: Candidate, true: Candidate) -> HouseRef | None:
+def _house(state: State, false: Candidate, true: Candidate) -> HouseRef | None:
     """The house in which the two are the digit's only places; None for the two digits of a cell."""
     if false[0] == true[0]:
         return None

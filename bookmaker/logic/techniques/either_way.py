@@ -107,7 +107,7 @@ def _again(house: HouseRef | None, options: Options, targets: Options, other: St
     """Are these all the options in another state, too, and does each target rule them out?"""
     if house:
         _, digit = options[0]
-        home = next(area.board for area in other.ground.areas if area.ref == house)
+        home = other.ground.area_called[house].board
         there: Iterable[Candidate] = [(cell, digit) for cell in cells_on(other.boards[digit] & home)]
     else:
         cell, _ = options[0]

@@ -15,7 +15,7 @@ from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.deducing.enumeration import APART, Fits, can_be_filled
 from bookmaker.rules.common.neighbours import MarkKind, Pair, strings
 from bookmaker.rules.common.reading import parts_of
-from bookmaker.rules.common.words.wording import cells_listed, symbol
+from bookmaker.rules.common.words.wording import cells_listed
 from bookmaker.source import placed
 from bookmaker.source.cells import read_cell
 from bookmaker.source.diagnostics import Collector, Place
@@ -125,7 +125,8 @@ def crowded(placed: Sequence[tuple[Border, MarkKind]], grid: Grid, collector: Co
             text = f"with the marks before it, {kind.called} between {between} leaves no digits that fit"
             collector.error(border.place, "marks-clash", text, APART)
         else:
-            text = f"no two different digits from 1 to {symbol(grid.size)} fit {kind.called} between {between}"
+            digits = f"digits from {grid.symbols[0]} to {grid.symbols[-1]}"
+            text = f"no two different {digits} fit {kind.called} between {between}"
             collector.error(border.place, "mark-large", text)
         return True
     return False

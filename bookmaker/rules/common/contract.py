@@ -141,8 +141,8 @@ class Rule(ABC):
 
     @classmethod
     def primer(cls, words: Catalogue, boxes: bool = True) -> str:
-        """A paragraph that teaches the kind: how it works and where to start. No heading. Without `boxes` it is for
-        readers whose grids have none, where the language has it so."""
+        """A paragraph that teaches the kind: how it works and where to start. No heading. With `boxes=False`, the
+        wording for books whose grids have no boxes, if the language has one."""
         name = f"{cls.kind}-primer"
         return words.say(name if boxes else words.first(f"{name}--lines", name))
 

@@ -30,7 +30,7 @@ from bookmaker.rules.common.deducing.sums import digit_sets
 from bookmaker.rules.common.drawing.frame import Frame, Margins
 from bookmaker.rules.common.parts import Figures, Form, Part, Written
 from bookmaker.rules.common.reading import parts_of
-from bookmaker.rules.common.words.wording import counted, signs_of, symbol
+from bookmaker.rules.common.words.wording import counted, signs_of
 from bookmaker.source.diagnostics import Collector, Place, quoted
 from bookmaker.source.placed import Node, Word, read_fields
 
@@ -267,7 +267,7 @@ def clashing_first_digits(
             edge = Clue("top" if clue.along_row else "left", 0 if clue.side in ("left", "top") else grid.size - 1, 0)
             said = (
                 f"the {noun}s {clue.value} {clue.where} and {other.value} {other.where} "
-                f"would put {symbol(digit)} into {edge.house} twice"
+                f"would put {grid.symbol(digit)} into {edge.house} twice"
             )
             collector.error(place, "clues-contradict", said, "one of the two is likely a slip", also=(placed[other],))
 

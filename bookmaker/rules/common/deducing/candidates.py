@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
-from functools import lru_cache
+from collections.abc import Iterable, Mapping, Sequence
+from functools import lru_cache, reduce
+from operator import and_
 
 from bookmaker.puzzle.bits import board_of, cells_on, digits_in
 from bookmaker.puzzle.grid import Grid
@@ -13,6 +14,12 @@ from bookmaker.puzzle.position import Candidate, Position
 def removed_by(position: Position, kept: Mapping[int, int]) -> tuple[Candidate, ...]:
     """The candidates (cell, digit) that go when each cell of `kept` keeps only the digits of its mask."""
     return tuple((cell, digit) for cell, mask in kept.items() for digit in digits_in(position.masks[cell] & ~mask))
+
+
+def alike(position: Position, cells: Sequence[int]) -> tuple[Candidate, ...]:
+    """The candidates that go where all these cells hold one digit: what one of them can't hold, none can."""
+    common = reduce(and_, (position.masks[cell] for cell in cells))
+    return removed_by(position, dict.fromkeys(cells, common))
 
 
 @lru_cache(maxsize=64)

@@ -63,16 +63,6 @@ def cells_listed(grid: Grid, cells: Iterable[int], last: str = "and") -> str:
     return listed((grid.name(cell) for cell in cells), last)
 
 
-def bounds_said(low: int, high: int, gone: Iterable[int]) -> str:
-    """“no less than 5 and no more than 8”: those of the two bounds beyond which digits are `gone`; “only 7”."""
-    if low == high:
-        return f"only {symbol(low)}"
-    gone = set(gone)
-    said = [f"no less than {symbol(low)}"] if any(digit < low for digit in gone) else []
-    said += [f"no more than {symbol(high)}"] if any(digit > high for digit in gone) else []
-    return " and ".join(said)
-
-
 def ends_named(grid: Grid, chain: Sequence[int]) -> str:
     """How a step calls a line: “from r1c1 to r4c5”."""
     return f"from {grid.name(chain[0])} to {grid.name(chain[-1])}"
