@@ -64,7 +64,7 @@ def _key_of(puzzle: RuledPuzzle) -> str:
     return hash_of(
         "likeness",
         code_version(*ROOMS),
-        repr((grid.size, grid.regions, grid.symbols, grid.first, puzzle.givens, puzzle.rules)),
+        repr((*grid.shape, grid.symbols, grid.first, puzzle.givens, puzzle.rules)),
     )
 
 

@@ -87,7 +87,7 @@ def _spread(words: Phrasebook, puzzle: RuledPuzzle, cells: Sequence[int]) -> str
     grid = puzzle.grid
     rows, columns = sorted({grid.row(cell) for cell in cells}), sorted({grid.column(cell) for cell in cells})
     lines, houses = (rows, grid.rows) if len(rows) <= len(columns) else (columns, grid.columns)
-    if len(cells) <= len(lines):
+    if len(cells) <= len(lines) or grid.overlaps:
         return cells_said(words, sorted(cells))
     return lines_said(words, [houses[line].ref for line in lines])
 

@@ -34,6 +34,8 @@ def lessons(words: Catalogue, puzzles: Iterable[RuledPuzzle]) -> tuple[Lesson, .
     ]
     if True in latin:
         taught.append(Lesson(words.say("heading-latin"), words.say("latin-primer"), None))
+    if any(puzzle.grid.overlaps for puzzle in puzzles):
+        taught.append(Lesson(words.say("grids-overlap"), words.say("overlap-primer"), None))
     if any(puzzle.grid.first == 0 for puzzle in puzzles):
         taught.append(Lesson(words.say("heading-zero"), words.say("zero-primer"), None))
     return tuple(sorted(taught, key=lambda lesson: words.dictionary(lesson.title)))

@@ -37,6 +37,7 @@ from bookmaker.language import Catalogue
 from bookmaker.manifest.markup import Run, Runs
 from bookmaker.phrases.titles import title_of
 from bookmaker.puzzle.grid import Grid
+from bookmaker.puzzle.overlapping import LETTERS
 from bookmaker.rules.common.contract import RuledPuzzle, Sample
 from bookmaker.rules.common.words.letters import in_letters
 from bookmaker.rules.common.words.speech import cells_said
@@ -199,7 +200,9 @@ def puzzle_read(words: Catalogue, puzzle: BookPuzzle, level: int) -> Iterator[Bl
         yield paragraph(" ".join(said for said in (setter, hard) if said))
     if puzzle.flaw:
         yield paragraph(f"{puzzle.flaw}.")
-    if grid.box:
+    if grid.overlaps:
+        yield Listing(base_sentence(words, grid), grids_read(words, grid))
+    elif grid.box:
         high, wide = grid.box
         rows = words.say("rows-counted", n=high, number=words.number(high))
         columns = words.say("columns-counted", n=wide, number=words.number(wide))
@@ -209,15 +212,30 @@ def puzzle_read(words: Catalogue, puzzle: BookPuzzle, level: int) -> Iterator[Bl
     for rule in puzzle.puzzle.rules:
         title = smart_quotes(title_of(words, type(rule)))
         said = words.say("rule-titled", title=title, sentence=in_letters(words, rule.sentence(words), grid))
-        yield Listing(said, tuple(rule.spoken(words, grid)), rule.key())
+        yield Listing(said, tuple(rule.spoken(words, rule.laid_on(grid))), rule.key())
     yield Board(puzzle)
     yield from (paragraph(said) for said in (puzzle.note, puzzle.link) if said)
 
 
 def grid_read(words: Catalogue, puzzle: RuledPuzzle) -> tuple[str, ...]:
     """What a picture of the grid shows beside its digits: irregular regions, and the marks of its rules."""
-    marks = (mark for rule in puzzle.rules for mark in rule.spoken(words, puzzle.grid))
-    return (*(() if puzzle.grid.box else _regions(words, puzzle.grid)), *marks)
+    marks = (mark for rule in puzzle.rules for mark in rule.spoken(words, rule.laid_on(puzzle.grid)))
+    return (*grids_read(words, puzzle.grid), *(() if puzzle.grid.box else _regions(words, puzzle.grid)), *marks)
+
+
+def grids_read(words: Catalogue, grid: Grid) -> tuple[str, ...]:
+    """Where each of several overlapping grids lies."""
+    return tuple(
+        words.say("grid-at", grid=letter, top=top, left=left, bottom=bottom, right=right)
+        for letter, square in zip(LETTERS, grid.squares, strict=False)
+        for (top, left), (bottom, right) in [[map(_from_one, square.place(square.cells[at])) for at in (0, -1)]]
+        if grid.overlaps
+    )
+
+
+def _from_one(line: int) -> str:
+    """The number of a row or column as it is said."""
+    return str(line + 1)
 
 
 def hints_read(words: Catalogue, puzzle: BookPuzzle) -> tuple[str, ...]:
@@ -240,6 +258,20 @@ def figure_read(words: Catalogue, figure: WorkedFigure) -> str:
         digits = ", ".join(grid.symbol(figure.digits[grid.cell(row, column)]) for column in range(figure.columns))
         rows.append(words.say("row-holds", number=str(row + 1), digits=digits))
     return "; ".join((*figure.sample.rule.spoken(words, grid), *rows))
+
+
+def rows_read(words: Catalogue, grid: Grid, digits: Sequence[int]) -> Iterator[str]:
+    """The digits row by row; `digits` has one for each cell, 0 where it is blank."""
+    for row in range(grid.height):
+        cells = (
+            words.say("cell-none")
+            if cell is None
+            else grid.symbol(digits[cell])
+            if digits[cell]
+            else words.say("blank")
+            for cell in grid.across(row)
+        )
+        yield words.say("row-digits", number=str(row + 1), digits=", ".join(cells))
 
 
 def _regions(words: Catalogue, grid: Grid) -> Iterator[str]:

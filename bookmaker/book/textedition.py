@@ -12,9 +12,21 @@ from textwrap import wrap
 from typing import assert_never
 
 from bookmaker.book.contents import Book
-from bookmaker.book.reading import Block, Board, Figure, Found, Heading, Listing, Numbered, Words, read_parts
+from bookmaker.book.reading import (
+    Block,
+    Board,
+    Figure,
+    Found,
+    Heading,
+    Listing,
+    Numbered,
+    Words,
+    read_parts,
+    rows_read,
+)
 from bookmaker.book.wording import edited_by
 from bookmaker.language import Catalogue
+from bookmaker.source.textgrid import drawn_rows
 
 CELLS = 40
 """Cells of a line on a braille display (common practice, no source)."""
@@ -91,13 +103,8 @@ def _lines(words: Catalogue, block: Block) -> Iterator[str]:
                 *(words.say("titled", title=str(puzzle.number), what=text) for puzzle, text in block.entries),
             )
         case Board():
-            grid = block.puzzle.puzzle.grid
-            size = grid.size
             yield ""
-            for row in range(size):
-                digits = block.digits[row * size : (row + 1) * size]
-                said = ", ".join(grid.symbol(digit) if digit else words.say("blank") for digit in digits)
-                yield words.say("row-digits", number=str(row + 1), digits=said)
+            yield from rows_read(words, block.puzzle.puzzle.grid, block.digits)
         case _ as never:
             assert_never(never)
 
@@ -122,10 +129,9 @@ def _braille(words: Catalogue, block: Block) -> Iterator[str]:
         case Board():
             grid = block.puzzle.puzzle.grid
             across = grid.box[1] if grid.box else grid.size
-            for row in range(grid.size):
-                digits = block.digits[row * grid.size : (row + 1) * grid.size]
-                line = "".join(grid.symbol(digit) if digit else "." for digit in digits)
-                yield " ".join(line[at : at + across] for at in range(0, grid.size, across))
+            signs = [grid.symbol(digit) if digit else "." for digit in block.digits]
+            for line in drawn_rows(grid, signs.__getitem__):
+                yield " ".join(line[at : at + across] for at in range(0, grid.width, across))
         case _ as never:
             assert_never(never)
 

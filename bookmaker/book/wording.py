@@ -88,9 +88,10 @@ def set_by(words: Catalogue, setters: Sequence[str]) -> str:
 def kinds(words: Catalogue, puzzle: RuledPuzzle) -> tuple[str, ...]:
     """What a puzzle is: its grid, unless that is the usual one and rules say more, and its rules (“Thermometers”)."""
     grid = puzzle.grid
-    titles = tuple(smart_quotes(title_of(words, type(rule))) for rule in puzzle.rules)
-    called = words.say("grid-boxes" if grid.box else "grid-regions" if grid.regions else "grid-lines")
-    return titles if grid.box and titles else (called, *titles)
+    titles = tuple(dict.fromkeys(smart_quotes(title_of(words, type(rule))) for rule in puzzle.rules))
+    divided = "boxes" if grid.box else "regions" if grid.regions else "lines"
+    called = words.say("grids-overlap" if grid.overlaps else f"grid-{divided}")
+    return titles if divided == "boxes" and titles and not grid.overlaps else (called, *titles)
 
 
 def title_of_puzzle(words: Catalogue, puzzle: RuledPuzzle) -> str:

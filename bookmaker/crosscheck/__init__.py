@@ -11,12 +11,14 @@ from __future__ import annotations
 
 import importlib
 from collections.abc import Callable
+from dataclasses import replace
 from functools import cache
 from importlib.metadata import PackageNotFoundError, version
 from typing import Any, TypeAlias
 
 from bookmaker.crosscheck.common import Digits, Model
-from bookmaker.puzzle.grid import Grid
+from bookmaker.puzzle.grid import Grid, boxed_grid
+from bookmaker.puzzle.overlapping import Overlapping
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
 from bookmaker.solve.verdict import NoSolution, Prover, Several, Solution, Unique, Verdict
 
@@ -50,16 +52,32 @@ def model_of(puzzle: RuledPuzzle) -> tuple[Model, Digits]:
     from ortools.sat.python import cp_model
 
     grid, model = puzzle.grid, cp_model.CpModel()
-    n = grid.size
-    x = [model.new_int_var(given or 1, given or n, f"x{cell}") for cell, given in enumerate(puzzle.givens)]
-    for line in range(n):
-        model.add_all_different(x[line * n : line * n + n])
-        model.add_all_different(x[line::n])
+    x = [model.new_int_var(given or 1, given or grid.size, f"x{cell}") for cell, given in enumerate(puzzle.givens)]
+    corners = grid.corners if isinstance(grid, Overlapping) else ((0, 0),)
+    for top, left in corners:
+        for line in range(grid.size):
+            model.add_all_different([x[grid.cell(top + line, left + at)] for at in range(grid.size)])
+            model.add_all_different([x[grid.cell(top + at, left + line)] for at in range(grid.size)])
     for region in grid.regions:
         model.add_all_different([x[cell] for cell in region])
     for rule in puzzle.rules:
-        definition_of(type(rule))(model, x, rule, grid)
+        _define(model, x, rule, grid)
     return model, x
+
+
+def _define(model: Model, x: Digits, rule: Rule, grid: Grid) -> None:
+    """What a rule means. Where it stands in one of several overlapping grids, it is told the plain grid that this one
+    would be alone, and its variables."""
+    if not rule.square:
+        definition_of(type(rule))(model, x, rule, grid)
+        return
+    assert grid.box
+    square = grid.square(rule.square)
+    plain = replace(boxed_grid(grid.size, *grid.box), symbols=grid.symbols, first=grid.first)
+    alone = {cell: at for at, cell in enumerate(square.cells)}
+    parts = [replace(part, cells=tuple(alone[cell] for cell in part.cells)) for part in rule.parts(square)]
+    told = rule.with_parts(parts, plain)
+    definition_of(type(rule))(model, [x[cell] for cell in square.cells], told, plain)
 
 
 def second_opinion(puzzle: RuledPuzzle, patience: float = PATIENCE) -> Verdict | None:

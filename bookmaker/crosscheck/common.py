@@ -23,16 +23,20 @@ def counting(x: Digits, grid: Grid) -> list[cp_model.LinearExprT]:
 
 def beside_and_below(grid: Grid) -> Iterator[tuple[int, int]]:
     """Every two cells that share a side, once: each cell with the one to its right and the one below it."""
-    for cell in range(grid.size * grid.size):
-        if cell % grid.size < grid.size - 1:
-            yield cell, cell + 1
-        if cell // grid.size < grid.size - 1:
-            yield cell, cell + grid.size
+    for row, column in _places(grid):
+        for beside in ((row, column + 1), (row + 1, column)):
+            if grid.inside(*beside):
+                yield grid.cell(row, column), grid.cell(*beside)
 
 
 def share_a_side(grid: Grid, one: int, other: int) -> bool:
     """Is one cell right beside, above or below the other?"""
-    return abs(one // grid.size - other // grid.size) + abs(one % grid.size - other % grid.size) == 1
+    return abs(grid.row(one) - grid.row(other)) + abs(grid.column(one) - grid.column(other)) == 1
+
+
+def _places(grid: Grid) -> Iterator[tuple[int, int]]:
+    """Row and column of every cell."""
+    return ((row, column) for row in range(grid.height) for column in range(grid.width) if grid.inside(row, column))
 
 
 def line_from(grid: Grid, side: Literal["left", "right", "top", "bottom"], line: int) -> list[int]:
@@ -52,9 +56,7 @@ def line_from(grid: Grid, side: Literal["left", "right", "top", "bottom"], line:
 def touching(grid: Grid, diagonal: bool) -> Iterator[tuple[int, int]]:
     """Every two cells that share a side and, with `diagonal`, those that share a corner alone; each pair once."""
     yield from beside_and_below(grid)
-    n = grid.size
-    for cell in range(n * n if diagonal else 0):
-        row, column = divmod(cell, n)
+    for row, column in _places(grid) if diagonal else ():
         for left_or_right in (column - 1, column + 1):
-            if row + 1 < n and 0 <= left_or_right < n:
-                yield cell, (row + 1) * n + left_or_right
+            if grid.inside(row + 1, left_or_right):
+                yield grid.cell(row, column), grid.cell(row + 1, left_or_right)

@@ -8,7 +8,7 @@ from bookmaker.rules.fortress import Fortress
 
 
 def define(model: Model, x: Digits, rule: Fortress, grid: Grid) -> None:
-    shaded = [cell in rule.cells for cell in range(grid.size * grid.size)]
+    shaded = [cell in rule.cells for cell in grid.cells]
     for one, other in beside_and_below(grid):
         if shaded[one] and not shaded[other]:
             model.add(x[one] >= x[other] + 1)

@@ -9,9 +9,8 @@ from bookmaker.rules.square_block import SquareBlock
 
 def define(model: Model, x: Digits, rule: SquareBlock, grid: Grid) -> None:
     for cells, sort in rule.blocks:
-        top, left = divmod(min(cells), grid.size)
-        side = {4: 2, 9: 3}[len(cells)]
-        at = [[x[(top + row) * grid.size + left + column] for column in range(side)] for row in range(side)]
+        side, in_order = {4: 2, 9: 3}[len(cells)], sorted(cells)
+        at = [[x[cell] for cell in in_order[row * side : (row + 1) * side]] for row in range(side)]
         total = model.new_int_var(2, 3 * grid.size, "")
         if sort in ("rows", "magic"):
             for row in at:

@@ -9,7 +9,7 @@ from collections import Counter
 from xml.etree.ElementTree import Element
 
 from bookmaker.book.contents import Book, BookPuzzle, WorkedFigure
-from bookmaker.book.reading import grid_read
+from bookmaker.book.reading import grid_read, rows_read
 from bookmaker.display.items import Document, Group, Page, Rect
 from bookmaker.hypertext.elements import allowed, element
 from bookmaker.ink.pdf import pdf_bytes
@@ -83,10 +83,7 @@ def told(words: Catalogue, puzzle: BookPuzzle) -> str:
     """What is on a grid: its regions and marks in words, then its digits row by row."""
     grid = puzzle.puzzle.grid
     said = [*grid_read(words, puzzle.puzzle)]
-    for row in range(grid.size):
-        digits = puzzle.puzzle.givens[row * grid.size : (row + 1) * grid.size]
-        row_said = ", ".join(grid.symbol(digit) if digit else words.say("blank") for digit in digits)
-        said.append(words.say("row-digits", number=str(row + 1), digits=row_said))
+    said += rows_read(words, grid, puzzle.puzzle.givens)
     return ". ".join(said) + "."
 
 

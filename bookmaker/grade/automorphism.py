@@ -16,7 +16,7 @@ from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.verdict import Solution
 from bookmaker.symmetry.forms import Form, forms_of
-from bookmaker.symmetry.moves import TURNS, turned_cells
+from bookmaker.symmetry.moves import TURNS, turned_onto_itself
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,7 +48,9 @@ def automorphisms(puzzle: RuledPuzzle, solution: Solution) -> tuple[Automorphism
     found = []
     asked: frozenset[Form] | None = None
     for name, turn in TURNS.items():
-        cells = turned_cells(turn, grid.size)
+        cells = turned_onto_itself(turn, grid)
+        if cells is None:
+            continue
         digits = _relabelling(grid, solution, cells)
         if digits is None or any(bool(puzzle.givens[cell]) != bool(puzzle.givens[cells[cell]]) for cell in grid.cells):
             continue

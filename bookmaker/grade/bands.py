@@ -65,7 +65,7 @@ LEAST = 1e-6
 
 def family_of(puzzle: RuledPuzzle) -> str:
     """“sums” where a rule adds up or counts, “relations” where rules compare neighbours, else “classic”."""
-    asked = [made for rule in puzzle.rules for made in rule.constraints(puzzle.grid)]
+    asked = [made for rule in puzzle.rules for made in rule.constraints(rule.laid_on(puzzle.grid))]
     if any(isinstance(made, Combination | Sum | Count | Automaton) for made in asked):
         return "sums"
     return "relations" if any(isinstance(made, Relation) for made in asked) else "classic"

@@ -17,14 +17,14 @@ def table_of(words: Catalogue, board: Board) -> Element:
     """The table, named after its puzzle."""
     puzzle, grid = board.puzzle, board.puzzle.puzzle.grid
     called = words.say("table-of-key" if board.solution else "table-of-puzzle", number=str(puzzle.number))
-    columns = (_head(words, "column", at + 1, "col") for at in range(grid.size))
+    columns = (_head(words, "column", at + 1, "col") for at in range(grid.width))
     rows = (
         element(
             "tr",
             _head(words, "row", row + 1, "row"),
-            (_cell(words, board, grid, grid.cell(row, column)) for column in range(grid.size)),
+            (_cell(words, board, grid, cell) for cell in grid.across(row)),
         )
-        for row in range(grid.size)
+        for row in range(grid.height)
     )
     return element(
         "table",
@@ -42,15 +42,17 @@ def _head(words: Catalogue, line: str, number: int, scope: str) -> Element:
     return element("th", *(part for part in around if part is not None), scope=scope)
 
 
-def _cell(words: Catalogue, board: Board, grid: Grid, cell: int) -> Element:
+def _cell(words: Catalogue, board: Board, grid: Grid, cell: int | None) -> Element:
+    if cell is None:
+        return element("td", unseen(words.say("cell-none")), class_="beyond")
     digit = board.digits[cell]
     shown = grid.symbol(digit) if digit else unseen(words.say("blank"))
     if board.solution and board.puzzle.puzzle.givens[cell]:
         shown = element("b", shown)
-    sides = (("right", cell + 1, grid.column(cell)), ("below", cell + grid.size, grid.row(cell)))
+    row, column = grid.place(cell)
     edges = [
         name
-        for name, beside, place in sides
-        if grid.regions and place + 1 < grid.size and grid.region_of[cell] != grid.region_of[beside]
+        for name, beside in (("right", (row, column + 1)), ("below", (row + 1, column)))
+        if grid.regions and grid.inside(*beside) and grid.region_of[cell] != grid.region_of[grid.cell(*beside)]
     ]
     return element("td", shown, **({"class_": " ".join(edges)} if edges else {}))

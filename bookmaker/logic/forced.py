@@ -22,7 +22,10 @@ def forced(puzzle: RuledPuzzle, rule: Rule) -> dict[int, int]:
         for opening in found:
             digits[opening.cell] = opening.digit
             state.place(opening.cell, opening.digit)
-        struck = [state.present(deduction.removed) for deduction in rule.deductions(state.position())]
+        struck = [
+            state.present(deduction.removed)
+            for deduction in rule.deductions(state.position().on(rule.laid_on(puzzle.grid)))
+        ]
         for removed in struck:
             state.remove(removed)
         if not found and not any(struck):

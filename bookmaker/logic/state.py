@@ -33,6 +33,25 @@ class Area:
     box: bool
 
 
+@dataclass(frozen=True, slots=True)
+class Crossed:
+    """Lines of a grid and those that cross them: which they are, and their boards."""
+
+    base: tuple[HouseRef, ...]
+    cover: tuple[HouseRef, ...]
+    base_boards: tuple[int, ...]
+    cover_boards: tuple[int, ...]
+
+
+def crossed_lines(base: Sequence[House], cover: Sequence[House]) -> Crossed:
+    """The same from the houses."""
+    (refs, boards), (other_refs, other_boards) = (
+        (tuple(house.ref for house in lines), tuple(board_of(house.cells) for house in lines))
+        for lines in (base, cover)
+    )
+    return Crossed(refs, other_refs, boards, other_boards)
+
+
 class LastCells(dict[int, list[tuple[int, Area]]]):
     """For a board, of the areas with one cell of it alone: this cell's board and the area. Kept, since a step changes
     the boards of few digits."""
@@ -107,14 +126,10 @@ class Ground:
         return (1 << len(self.grid.cells)) - 1
 
     @cached_property
-    def rows(self) -> tuple[int, ...]:
-        """Boards of the rows from the top."""
-        return tuple(board_of(house.cells) for house in self.grid.rows)
-
-    @cached_property
-    def columns(self) -> tuple[int, ...]:
-        """Boards of the columns from the left."""
-        return tuple(board_of(house.cells) for house in self.grid.columns)
+    def crossed(self) -> tuple[Crossed, ...]:
+        """The rows and columns of each grid, and its columns and rows."""
+        pairs = ((square.rows, square.columns) for square in self.grid.squares)
+        return tuple(crossed_lines(*lines) for pair in pairs for lines in (pair, pair[::-1]))
 
     @cached_property
     def crossings(self) -> tuple[tuple[Area, Area, int], ...]:
@@ -144,7 +159,7 @@ class Ground:
     @cached_property
     def references(self) -> dict[Rule, tuple[MarkRef, ...]]:
         """How steps refer to the marks of each rule."""
-        return {rule: rule.references(self.grid) for rule in self.rules}
+        return {rule: rule.references(rule.laid_on(self.grid)) for rule in self.rules}
 
     def reference(self, rule: Rule, cells: Sequence[int]) -> MarkRef:
         """The mark of a rule that some cells belong to: the smallest that has them all, rather in this order (as clues
@@ -182,7 +197,7 @@ def ground_of(puzzle: RuledPuzzle) -> Ground:
     for house in houses_of(puzzle):
         houses.setdefault(frozenset(house.cells), house)
     areas = tuple(Area(h.ref, h.cells, board_of(key), key in regions) for key, h in houses.items())
-    asked = tuple(Asked(made, rule) for rule in puzzle.rules for made in rule.constraints(grid))
+    asked = tuple(Asked(made, rule) for rule in puzzle.rules for made in rule.constraints(rule.laid_on(grid)))
     groups = [area.board for area in areas]
     groups += [board_of(a.constraint.cells) for a in asked if isinstance(a.constraint, Different | Combination)]
     groups += [board_of(pair) for a in asked if isinstance(a.constraint, Relation) for pair in _differing(a.constraint)]
@@ -270,7 +285,9 @@ class State:
         """What the rules say of the position; remembered until the position changes."""
         position = self.position()
         if self._deduced is None or self._deduced[0] != position:
-            self._deduced = position, [made for rule in self.ground.rules for made in rule.deductions(position)]
+            grid = self.ground.grid
+            seen = ((rule, position.on(rule.laid_on(grid))) for rule in self.ground.rules)
+            self._deduced = position, [made for rule, there in seen for made in rule.deductions(there)]
         return self._deduced[1]
 
     def consequences(self) -> Consequences:

@@ -61,9 +61,12 @@ class Entry:
     def fingerprint(self) -> str:
         """Sixteen hexadecimal digits that tell a puzzle by its grid, givens, rules and marks, whatever it is called."""
         puzzle = self.puzzle
-        rules = [(rule.kind, rule.written(puzzle.grid)) for rule in puzzle.rules]
+        rules = [
+            (rule.kind, rule.written(rule.laid_on(puzzle.grid)), *([rule.square] if rule.square else []))
+            for rule in puzzle.rules
+        ]
         own = (puzzle.grid.symbols,) if puzzle.grid.symbols != SYMBOLS[: puzzle.grid.size] else ()
-        told = repr((puzzle.grid.size, puzzle.grid.regions, puzzle.givens_text, rules, *own))
+        told = repr((*puzzle.grid.shape, puzzle.givens_text, rules, *own))
         return sha256(told.encode()).hexdigest()[:16]
 
 

@@ -35,7 +35,7 @@ def read_givens(node: Node, grid: Grid, collector: Collector, what: str = "the g
         hint = f"begin with “{name}: |” and draw the grid on the lines below, indented further"
         collector.error(node.place, "not-a-picture", f"“{name}” should be a picture of the grid", hint)
         return None
-    picture = read_picture(node, grid.size, what, collector)
+    picture = read_picture(node, grid, what, collector)
     if picture is None:
         return None
     digits = tuple(_digit(char, grid) for char, _, _ in picture)

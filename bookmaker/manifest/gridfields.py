@@ -10,6 +10,7 @@ import re
 from collections.abc import Mapping
 from dataclasses import replace
 
+from bookmaker.manifest.overlapfields import read_overlap
 from bookmaker.puzzle.grid import LARGEST, LETTERS, SMALLEST, USUAL_BOXES, Grid, boxed_grid, irregular_grid
 from bookmaker.source.diagnostics import Collector, Place, quoted
 from bookmaker.source.placed import Node, Word, read_text, read_whole
@@ -66,21 +67,33 @@ def _signs(fields: Mapping[str, Node], grid: Grid, collector: Collector) -> Grid
 
 
 def _ground(fields: Mapping[str, Node], place: Place, collector: Collector) -> Grid | None:
-    """What is said of size and regions."""
+    """What is said of size, regions and grids that overlap."""
     size: int | None = 9
     if "size" in fields:
         size = read_whole(fields["size"], "“size”", collector, SMALLEST, LARGEST)
     if size is None:
         return None
     plain = Grid(size, ())
+    if "grids" in fields and "regions" not in fields:
+        ground = _boxed(fields, size, place, collector)
+        return read_overlap(fields["grids"], size, ground.box, collector) if ground else None
+    if "grids" in fields:
+        said = "grids that overlap share boxes, and these have regions of their own"
+        collector.error(fields["grids"].place, "grids-regions", said, "keep one of the two")
+        return plain
     if "boxes" in fields and "regions" in fields:
         said = "the grid has either boxes or regions, not both"
         collector.error(fields["boxes"].place, "boxes-and-regions", said, "keep one of the two")
         return plain
     if "regions" in fields:
         return _regions(fields["regions"], size, collector) or plain
+    return _boxed(fields, size, place, collector) or plain
+
+
+def _boxed(fields: Mapping[str, Node], size: int, place: Place, collector: Collector) -> Grid | None:
+    """A grid with boxes, or with neither boxes nor regions; None after a diagnostic."""
     if "boxes" in fields:
-        return _boxes(fields["boxes"], size, collector) or plain
+        return _boxes(fields["boxes"], size, collector)
     if size in USUAL_BOXES:
         return boxed_grid(size, *USUAL_BOXES[size])
     said = f"no box fits a {size}×{size} grid"
@@ -90,7 +103,7 @@ def _ground(fields: Mapping[str, Node], place: Place, collector: Collector) -> G
         said,
         "write “boxes: none” or draw “regions: |”",
     )
-    return plain
+    return None
 
 
 def _boxes(node: Node, size: int, collector: Collector) -> Grid | None:
@@ -117,7 +130,7 @@ def _regions(node: Node, size: int, collector: Collector) -> Grid | None:
     if not isinstance(node, Word):
         collector.error(node.place, "not-a-picture", "“regions” should be a picture of letters", _draw("regions"))
         return None
-    picture = read_picture(node, size, "the regions", collector, "a letter for each cell")
+    picture = read_picture(node, Grid(size, ()), "the regions", collector, "a letter for each cell")
     if picture is None:
         return None
     if open_cells := [node.at(line, column) for char, line, column in picture if char == "."]:

@@ -6,9 +6,11 @@ In: a puzzle with its texts, a rule, or any body. Out: lines of YAML.
 from __future__ import annotations
 
 import textwrap
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 
+from bookmaker.manifest.overlapfields import IN
 from bookmaker.puzzle.grid import USUAL_BOXES, Grid
+from bookmaker.puzzle.overlapping import Overlapping
 from bookmaker.puzzle.puzzle import digits_text
 from bookmaker.rules.common.area import LETTERS, picture
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
@@ -16,6 +18,7 @@ from bookmaker.rules.common.parts import Written
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Sequence as Items
 from bookmaker.source.placed import Table, Word
+from bookmaker.source.textgrid import drawn_rows
 from bookmaker.source.yamlfile import parse_yaml
 
 WIDTH = 100
@@ -33,8 +36,19 @@ def puzzle_lines(puzzle: RuledPuzzle, texts: Mapping[str, Written]) -> list[str]
     lines += entry_lines("givens", givens_picture(puzzle.grid, puzzle.givens), 2)
     if puzzle.rules:
         lines.append("  rules:")
-        lines += [line for rule in puzzle.rules for line in rule_lines(rule, puzzle.grid, 4)]
+        lines += _rules(puzzle)
     return ["-" + lines[0][1:], *lines[1:]]
+
+
+def _rules(puzzle: RuledPuzzle) -> Iterator[str]:
+    """The rules, those of one of several grids together."""
+    squares = dict.fromkeys(rule.square for rule in puzzle.rules)
+    for square in squares:
+        if square:
+            yield f"    {IN}{square}:"
+        for rule in puzzle.rules:
+            if rule.square == square:
+                yield from rule_lines(rule, rule.laid_on(puzzle.grid), 6 if square else 4)
 
 
 def rule_lines(rule: Rule, grid: Grid, indent: int = 0) -> list[str]:
@@ -47,11 +61,10 @@ def givens_picture(grid: Grid, digits: Sequence[int]) -> str:
     text = digits_text(tuple(digits), grid.symbols)
     down, across = grid.box or (grid.size, grid.size)
     rows = []
-    for row in range(grid.size):
+    for row, line in enumerate(drawn_rows(grid, text.__getitem__)):
         if row and row % down == 0:
             rows.append("")
-        line = text[row * grid.size : (row + 1) * grid.size]
-        rows.append("  ".join(" ".join(line[i : i + across]) for i in range(0, grid.size, across)))
+        rows.append("  ".join(" ".join(line[i : i + across]) for i in range(0, grid.width, across)))
     return "\n".join(rows)
 
 
@@ -62,6 +75,8 @@ def _grid(grid: Grid) -> dict[str, Written]:
         said["regions"] = picture(dict(zip(LETTERS, grid.regions, strict=False)), grid)
     elif grid.box != USUAL_BOXES.get(grid.size):
         said["boxes"] = f"{grid.box[0]}x{grid.box[1]}" if grid.box else "none"
+    if isinstance(grid, Overlapping):
+        said["grids"] = " ".join(square.name(square.cells[0]) for square in grid.squares)
     if grid.lettered:
         said["letters"] = grid.symbols
     elif not grid.first:

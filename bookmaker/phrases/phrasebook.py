@@ -95,7 +95,7 @@ class Phrasebook:
         grid = self.grid
         match ref.kind:
             case "row" | "column":
-                return self.catalogue.named(f"house-{ref.kind}", number=str(ref.number))
+                return self.catalogue.named(f"house-{ref.kind}", number=self.line(str(ref.number), ref.square))
             case "box":
                 return self.catalogue.named("house-box", place=_box_place(grid, ref.number - 1), cell=self.cell(ref.at))
             case "region":
@@ -105,11 +105,17 @@ class Phrasebook:
         numbers: dict[str, Argument] = {"number": str(ref.number), "n": ref.number, "last": str(last)}
         return self.catalogue.named(name, noun=self.noun(ref.kind), cell=self.cell(ref.at), **numbers)
 
+    def line(self, numbers: str, square: str) -> str:
+        """The number of a row or column, or of several, and of which of the grids that overlap."""
+        return self.say("line-in-grid", number=numbers, grid=square) if square else numbers
+
     def houses(self, refs: Sequence[HouseRef]) -> Named | Listed:
         """“rows 2 and 5”; “the centre box”; houses of other kinds by name, one after the other."""
-        together = f"houses-{refs[0].kind}"
-        if len(refs) > 1 and len({ref.kind for ref in refs}) == 1 and self.catalogue.has(together):
-            return self.catalogue.named(together, numbers=self.numbers(ref.number for ref in refs))
+        together, square = f"houses-{refs[0].kind}", refs[0].square
+        alike = len({(ref.kind, ref.square) for ref in refs}) == 1
+        if len(refs) > 1 and alike and self.catalogue.has(together):
+            numbers = self.numbers(ref.number for ref in refs)
+            return self.catalogue.named(together, numbers=self.line(str(numbers), square) if square else numbers)
         return self.catalogue.listed(self.house(ref) for ref in refs)
 
     def noun(self, kind: str) -> Argument:
@@ -133,9 +139,9 @@ class Phrasebook:
             case Between(one, other):
                 anchored = "between"
                 said |= {"one": self.cell(one), "other": self.cell(other)}
-            case Outside(side, line):
+            case Outside(side, line, square):
                 anchored = "outside"
-                said |= {"side": side, "line": str(line)}
+                said |= {"side": side, "line": self.line(str(line), square)}
             case Slanting(start, way):
                 anchored = "slanting"
                 said |= {"start": self.cell(start), "way": way}
@@ -207,8 +213,10 @@ def _runs(digits: Sequence[int]) -> list[list[int]]:
 
 
 def _box_place(grid: Grid, index: int) -> str:
-    """“top-left” where boxes stand in no more than three rows and columns; “” elsewhere."""
+    """“top-left” where boxes stand in no more than three rows and columns of one grid; “” elsewhere."""
     assert grid.box is not None
+    if grid.overlaps:
+        return ""
     rows, columns = grid.size // grid.box[0], grid.size // grid.box[1]
     down = {2: ("top", "bottom"), 3: ("top", "middle", "bottom")}.get(rows)
     across = {2: ("left", "right"), 3: ("left", "centre", "right")}.get(columns)

@@ -108,8 +108,11 @@ def _alike(words: Phrasebook, one: Told, other: Told, but_for: frozenset[str]) -
 
 def _message(words: Phrasebook, utterance: Utterance) -> Message:
     match utterance:
-        case Table(size, givens, regions):
-            return _said(f"table-{regions}", size=str(size), givens=givens, number=words.number(givens))
+        case Table(size, givens, regions, grids):
+            told: dict[str, Argument] = {"size": str(size), "givens": givens, "number": words.number(givens)}
+            if grids > 1:
+                told |= {"grids": words.number(grids), "n": grids}
+            return _said(f"table-{regions}", **told)
         case Symmetry(turn, cycles):
             cycled = _cycles(words, cycles)
             return _said("symmetry-relabelled" if cycles else "symmetry", turn=words.say(f"turn-{turn}"), cycles=cycled)

@@ -52,35 +52,45 @@ def _grid(printed: PrintedGrid, proof: Proof) -> Iterator[tuple[str, str]]:
 def _key(printed: PrintedGrid, proof: Proof) -> Iterator[tuple[str, str]]:
     puzzle, what = proof.entry.puzzle, f"the key of “{printed.id}”"
     if proof.solution is None:  # a draft shows such a puzzle among its keys with its givens alone
-        if any(symbol and not given for symbol, given in zip(printed.symbols, puzzle.givens, strict=False)):
+        if any(
+            symbol and not given
+            for symbol, given in zip(_in_cells(printed.symbols, puzzle.grid), puzzle.givens, strict=False)
+        ):
             yield "key-unproven", f"{what} is printed, but the puzzle is not proven to have one solution"
         return
     wrong = list(_same(printed, puzzle.grid, proof.solution, "key-differs", what))
     yield from wrong
     if wrong:
         return
-    digits = [puzzle.grid.symbols.index(symbol) + 1 for symbol in printed.symbols]
+    digits = [puzzle.grid.symbols.index(symbol) + 1 for symbol in _in_cells(printed.symbols, puzzle.grid)]
     if not keeps_all(puzzle, digits):
         yield "key-breaks-rule", f"{what} breaks a rule of the puzzle"
-    given = {font for font, digit in zip(printed.fonts, puzzle.givens, strict=True) if digit}
-    filled = {font for font, digit in zip(printed.fonts, puzzle.givens, strict=True) if not digit}
+    fonts = _in_cells(printed.fonts, puzzle.grid)
+    given = {font for font, digit in zip(fonts, puzzle.givens, strict=True) if digit}
+    filled = {font for font, digit in zip(fonts, puzzle.givens, strict=True) if not digit}
     if given & filled:
         yield "key-plain", f"{what} does not distinguish the givens from the other digits"
 
 
 def _same(printed: PrintedGrid, grid: Grid, digits: Sequence[int], code: str, what: str) -> Iterator[tuple[str, str]]:
-    if printed.size != grid.size:
-        seen = f"{printed.size} × {printed.size} cells" if printed.size else "no cells that can be made out"
-        yield code, f"{what} has {seen}, not {grid.size} × {grid.size}"
+    if (printed.rows, printed.columns) != (grid.height, grid.width):
+        seen = f"{printed.rows} × {printed.columns} cells" if printed.rows else "no cells that can be made out"
+        yield code, f"{what} has {seen}, not {grid.height} × {grid.width}"
         return
     wrong = [
         f"{grid.name(cell)} has {_said(symbol)} for {_said(grid.symbol(digit) if digit else '')}"
-        for cell, symbol, digit in zip(grid.cells, printed.symbols, digits, strict=True)
+        for cell, symbol, digit in zip(grid.cells, _in_cells(printed.symbols, grid), digits, strict=True)
         if symbol != (grid.symbol(digit) if digit else "")
     ]
     if wrong:
         more = f" and {len(wrong) - 3} more" if len(wrong) > 3 else ""
         yield code, f"{what} is misprinted: {', '.join(wrong[:3])}{more}"
+
+
+def _in_cells(printed: Sequence[str], grid: Grid) -> list[str]:
+    """What is printed for each place, for the places where the grid has a cell."""
+    at = (cell for row in range(grid.height) for cell in grid.across(row))
+    return [each for each, cell in zip(printed, at, strict=False) if cell is not None]
 
 
 def _said(symbol: str) -> str:

@@ -1,14 +1,15 @@
 """Printed grids read back: which digits stand in which cells, told from positions on paper alone.
 
 In: what is painted on a page. Out: one `PrintedGrid` for each group that is named as a grid or a key. The frame is
-the largest stroked square of the group; the lines that cross it from side to side make the cells; a digit belongs to
-the cell in whose middle it stands, whichever way the page or the grid is turned. Nothing comes from the manifest.
+the largest stroked square of the group, or goes around all of its size; the lines that cross it from side to side make
+the cells; a digit belongs to the cell in whose middle it stands, whichever way the page or the grid is turned. Nothing
+comes from the manifest.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-from dataclasses import dataclass, field
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, field, replace
 from math import hypot
 from typing import Literal
 
@@ -23,8 +24,8 @@ _MIDDLE = 0.25
 
 @dataclass(frozen=True, slots=True)
 class Frame:
-    """The frame of a grid: its top left corner as its digits stand, its sides to the right and down, the width of its
-    pen; and how large a point of the drawing came out."""
+    """The frame of a grid, or around several that overlap: its top left corner as its digits stand, its sides to the
+    right and down, the width of its pen; and how large a point of the drawing came out."""
 
     corner: Point
     right: Point
@@ -37,17 +38,34 @@ class Frame:
         return hypot(*self.right)
 
     @property
+    def end(self) -> Point:
+        """The corner opposite."""
+        return self.corner[0] + self.right[0] + self.down[0], self.corner[1] + self.right[1] + self.down[1]
+
+    @property
     def matrix(self) -> Matrix:
         """Takes points of the drawing, y down from its top left corner, to the page."""
         (a, b), (c, d), (e, f) = self.right, self.down, self.corner
-        side = self.side / self.scale
-        return a / side, b / side, c / side, d / side, e, f
+        wide, high = hypot(a, b) / self.scale, hypot(c, d) / self.scale
+        return a / wide, b / wide, c / high, d / high, e, f
 
     def share(self, point: Point) -> Point:
         """How far right and down a point lies, as shares of the sides."""
         x, y = point[0] - self.corner[0], point[1] - self.corner[1]
-        area = self.right[0] ** 2 + self.right[1] ** 2
-        return (x * self.right[0] + y * self.right[1]) / area, (x * self.down[0] + y * self.down[1]) / area
+        (a, b), (c, d) = self.right, self.down
+        return (x * a + y * b) / (a * a + b * b), (x * c + y * d) / (c * c + d * d)
+
+    def around(self, others: Sequence[Frame]) -> Frame:
+        """The frame around this square and others of the same size that stand the same way."""
+        ends = [share for other in others for share in map(self.share, (other.corner, other.end))]
+        (left, right), (top, bottom) = ((min(along), max(along)) for along in zip(*ends, strict=True))
+        (a, b), (c, d), (x, y) = self.right, self.down, self.corner
+        return replace(
+            self,
+            corner=(x + left * a + top * c, y + left * b + top * d),
+            right=(a * (right - left), b * (right - left)),
+            down=(c * (bottom - top), d * (bottom - top)),
+        )
 
     def cells(self, strokes: Iterable[Stroke]) -> int:
         """Cells along a side: one more than there are lines from the top side to the bottom side."""
@@ -64,13 +82,14 @@ class Frame:
 class PrintedGrid:
     """A grid as printed. `symbols` has a cell's digits in reading order, “” where it is empty; `fonts` how each is set.
 
-    `page` counts from 1. `size` is 0 if the `frame` or its cells could not be made out.
+    `page` counts from 1. `rows` and `columns` are 0 if the `frame` or its cells could not be made out.
     """
 
     kind: Literal["grid", "key"]
     id: str
     page: int
-    size: int
+    rows: int = 0
+    columns: int = 0
     symbols: tuple[str, ...] = ()
     fonts: tuple[str, ...] = ()
     frame: Frame | None = field(default=None, compare=False, repr=False)
@@ -105,23 +124,26 @@ class _Held:
 def _read(name: str, page: int, held: _Held) -> PrintedGrid:
     kind: Literal["grid", "key"] = "key" if name.startswith("key ") else "grid"
     title = name.partition(" ")[2]
-    frame = max(filter(None, map(_square, held.strokes)), key=lambda square: square.side, default=None)
-    if frame is None:
-        return PrintedGrid(kind, title, page, 0)
-    size = frame.cells(held.strokes)
-    least = _TALL * frame.side / size
-    symbols, fonts = [""] * size**2, [""] * size**2
+    squares = [*filter(None, map(_square, held.strokes))]
+    square = max(squares, key=lambda square: square.side, default=None)
+    if square is None:
+        return PrintedGrid(kind, title, page)
+    cell = square.side / square.cells(held.strokes)
+    frame = square.around([other for other in squares if abs(other.side - square.side) < 0.01 * square.side])
+    rows, columns = round(hypot(*frame.down) / cell), round(hypot(*frame.right) / cell)
+    least = _TALL * cell
+    symbols, fonts = [""] * (rows * columns), [""] * (rows * columns)
     for run in held.runs:
         if run.em < least:
             continue
         for character, middle in run.middles():
             across, down = frame.share(middle)
-            row, column = int(down * size), int(across * size)
-            off = max(abs(down * size - row - 0.5), abs(across * size - column - 0.5))
+            row, column = int(down * rows), int(across * columns)
+            off = max(abs(down * rows - row - 0.5), abs(across * columns - column - 0.5))
             if 0 <= across < 1 and 0 <= down < 1 and off <= _MIDDLE:
-                symbols[row * size + column] += character
-                fonts[row * size + column] = run.font.name
-    return PrintedGrid(kind, title, page, size, tuple(symbols), tuple(fonts), frame)
+                symbols[row * columns + column] += character
+                fonts[row * columns + column] = run.font.name
+    return PrintedGrid(kind, title, page, rows, columns, tuple(symbols), tuple(fonts), frame)
 
 
 def _square(stroke: Stroke) -> Frame | None:

@@ -189,7 +189,7 @@ def _cell(shape: Shape, frame: Frame, grid: Grid) -> str:
     """Where on the grid something stands."""
     left, top, right, bottom = shape.box
     across, down = frame.share(((left + right) / 2, (top + bottom) / 2))
-    row, column = floor(down * grid.size), floor(across * grid.size)
+    row, column = floor(down * grid.height), floor(across * grid.width)
     return f"in {grid.name(grid.cell(row, column))}" if grid.inside(row, column) else "outside its frame"
 
 
@@ -198,13 +198,13 @@ def _seen(shape: Shape, printed: PrintedGrid) -> bool:
     assert printed.frame is not None
     em = dist(*shape.anchors[:2]) if shape.letter else 0.0
     dark = shape.solid or (shape.pen is not None and shape.pen <= DARK)
-    return dark and em < DIGIT * printed.frame.side / printed.size
+    return dark and em < DIGIT * printed.frame.side / printed.columns
 
 
 def _wanted(frame: Frame, puzzle: RuledPuzzle) -> Iterator[_Wanted]:
     """What the grid is drawn with, at the size and the place of the printed one."""
     grid, matrix = puzzle.grid, frame.matrix
-    cell = frame.side / frame.scale / grid.size
+    cell = frame.side / frame.scale / grid.width
     weight = frame.pen / frame.scale / region_pen(cell).width
     for item, owned in painted(puzzle, cell, weight=weight):
         of: Names = ()

@@ -74,7 +74,11 @@ def _marks(
 ) -> Iterator[MarksRead]:
     """The marks of the puzzles' grids on one page."""
     meant = [(grid, known[grid.id]) for grid in grids if grid.kind == "grid" and grid.id in known]
-    meant = [(grid, puzzle) for grid, puzzle in meant if grid.frame and grid.size == puzzle.grid.size]
+    meant = [
+        (grid, puzzle)
+        for grid, puzzle in meant
+        if grid.frame and (grid.rows, grid.columns) == (puzzle.grid.height, puzzle.grid.width)
+    ]
     if meant:
         there = shapes_there(items)
         yield from (read_marks(there, grid, puzzle) for grid, puzzle in meant)

@@ -196,7 +196,7 @@ def key_of(puzzle: RuledPuzzle, count: int) -> str:
     return hash_of(
         code_version(*ROOMS_THAT_MATTER),
         learner(),
-        repr((grid.size, grid.regions, grid.symbols, grid.first, puzzle.givens, puzzle.rules, count)),
+        repr((*grid.shape, grid.symbols, grid.first, puzzle.givens, puzzle.rules, count)),
     )
 
 

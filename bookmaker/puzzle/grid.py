@@ -55,6 +55,8 @@ class HouseRef:
     number: int
     at: int
     key: str = ""
+    square: str = ""
+    """The letter of the grid it belongs to, where several overlap and it may be asked in which."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -120,8 +122,56 @@ class Grid:
         return "boxes" if self.box else "regions" if self.regions else "none"
 
     @property
-    def cells(self) -> range:
+    def overlaps(self) -> bool:
+        """Is it made of several that share cells?"""
+        return len(self.squares) > 1
+
+    @property
+    def cells(self) -> Sequence[int]:
+        """Its cells in its order."""
         return range(self.size * self.size)
+
+    @property
+    def numbered(self) -> int:
+        """How many numbers its cells may have: one more than the greatest."""
+        return self.size * self.size
+
+    @property
+    def shape(self) -> tuple[object, ...]:
+        """What tells its cells and houses from those of other grids."""
+        return self.size, self.regions
+
+    @property
+    def height(self) -> int:
+        """How many rows there are, from the first to the last."""
+        return self.size
+
+    @property
+    def width(self) -> int:
+        """How many columns there are."""
+        return self.size
+
+    @property
+    def extent(self) -> int:
+        """The greater of the two: the side of the square that it fits into."""
+        return max(self.height, self.width)
+
+    def place(self, cell: int) -> tuple[int, int]:
+        """Row and column of a cell in all that is printed, from 0."""
+        return self.row(cell), self.column(cell)
+
+    def across(self, row: int) -> tuple[int | None, ...]:
+        """The cells of a row of all that is printed, None where there is none."""
+        return tuple(self.cell(row, column) if self.inside(row, column) else None for column in range(self.width))
+
+    @property
+    def squares(self) -> tuple[Grid, ...]:
+        """The grids that overlap in it; itself where it is only one."""
+        return (self,)
+
+    def square(self, letter: str) -> Grid:
+        """The grid of this letter; the whole where there is none."""
+        return self
 
     @property
     def digits(self) -> range:
@@ -207,6 +257,16 @@ class Grid:
         """Index of the region of each cell; empty where there are no regions."""
         home = {cell: index for index, cells in enumerate(self.regions) for cell in cells}
         return tuple(home[cell] for cell in self.cells) if self.regions else ()
+
+    @cached_property
+    def groupings(self) -> tuple[tuple[int, ...], ...]:
+        """By rows, by columns and, if there are any, by regions: for each cell the number of one that holds it, from 0,
+        among all of them. Where grids overlap, cells of one number share a line, but not the other way round."""
+        found = []
+        for houses in filter(None, (self.rows, self.columns, self.region_houses)):
+            home = {cell: index for index, house in enumerate(houses) for cell in house.cells}
+            found.append(tuple(home.get(cell, -1) for cell in range(self.numbered)))
+        return tuple(found)
 
     def region_name(self, index: int) -> str:
         """“the top left box” where the boxes stand in two or three rows and columns; else by its first cell, since no

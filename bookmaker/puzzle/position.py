@@ -28,7 +28,7 @@ class Position:
     @cached_property
     def masks(self) -> tuple[int, ...]:
         """For each cell the set of its digits as a mask (digit d is bit d - 1)."""
-        masks = [0] * len(self.grid.cells)
+        masks = [0] * self.grid.numbered
         for digit in self.grid.digits:
             board, bit = self.boards[digit], 1 << (digit - 1)
             while board:
@@ -36,6 +36,10 @@ class Position:
                 masks[low.bit_length() - 1] |= bit
                 board ^= low
         return tuple(masks)
+
+    def on(self, grid: Grid) -> Position:
+        """The same as one of several overlapping grids shows it."""
+        return self if grid is self.grid else Position(grid, self.boards, self.placed)
 
     def may(self, cell: int, digit: int) -> bool:
         """May this digit still stand in this cell?"""

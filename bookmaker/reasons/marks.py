@@ -38,10 +38,12 @@ class Between:
 
 @dataclass(frozen=True, slots=True)
 class Outside:
-    """Outside the grid: at the “left” or “right” of a row, at the “top” or “bottom” of a column, counted from 1."""
+    """Outside the grid: at the “left” or “right” of a row, at the “top” or “bottom” of a column, counted from 1.
+    `square` is the letter of the grid where several overlap."""
 
     side: str
     line: int
+    square: str = ""
 
 
 @dataclass(frozen=True, slots=True)

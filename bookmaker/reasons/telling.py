@@ -21,11 +21,13 @@ Seen: TypeAlias = LastCell | HiddenSingle | NakedSingle
 
 @dataclass(frozen=True, slots=True)
 class Table:
-    """The grid and how many givens it has; `regions` are “boxes”, “irregular” or “none”."""
+    """The grid and how many givens it has; `regions` are “boxes”, “irregular” or “none”, and “overlap” where there are
+    several `grids`."""
 
     size: int
     givens: int
     regions: str
+    grids: int = 1
 
 
 @dataclass(frozen=True, slots=True)

@@ -42,8 +42,9 @@ def cells_of(constraint: Constraint) -> tuple[int, ...]:
 def shapes_of(rule: Rule, puzzle: RuledPuzzle) -> tuple[Shape, ...]:
     """The rule's marks, one by one."""
     parts: list[tuple[int, list[Constraint]]] = []
-    marks = [board_of(part.cells) for part in rule.parts(puzzle.grid)]
-    for made in rule.constraints(puzzle.grid):
+    grid = rule.laid_on(puzzle.grid)
+    marks = [board_of(part.cells) for part in rule.parts(grid)]
+    for made in rule.constraints(grid):
         pieces = [replace(made, pairs=(pair,)) for pair in made.pairs] if isinstance(made, Relation) else [made]
         chained = isinstance(made, Relation)
         for piece in pieces:

@@ -45,13 +45,14 @@ def problem_of(puzzle: RuledPuzzle, with_givens: bool = True) -> Problem:
     if with_givens:
         asked.extend(Allowed((cell,), 1 << (digit - 1)) for cell, digit in enumerate(puzzle.givens) if digit)
     for rule in puzzle.rules:
-        asked.extend(rule.constraints(grid))
+        asked.extend(rule.constraints(rule.laid_on(grid)))
     return Problem(len(grid.cells), grid.size, tuple(asked))
 
 
 def houses_of(puzzle: RuledPuzzle) -> tuple[House, ...]:
     """The grid's houses and those that rules add."""
-    return puzzle.grid.houses + tuple(house for rule in puzzle.rules for house in rule.houses(puzzle.grid))
+    added = (house for rule in puzzle.rules for house in rule.houses(rule.laid_on(puzzle.grid)))
+    return puzzle.grid.houses + tuple(added)
 
 
 def keeps_all(puzzle: RuledPuzzle, digits: Sequence[int]) -> bool:
@@ -62,13 +63,27 @@ def keeps_all(puzzle: RuledPuzzle, digits: Sequence[int]) -> bool:
         len(digits) == len(grid.cells)
         and all(given in (0, digit) for given, digit in zip(puzzle.givens, digits, strict=True))
         and all({digits[cell] for cell in house.cells} == everything for house in grid.houses)
-        and all(rule.holds(grid, digits) for rule in puzzle.rules)
+        and all(rule.holds(rule.laid_on(grid), digits) for rule in puzzle.rules)
     )
 
 
 def margins_of(rules: Iterable[Rule], grid: Grid) -> Margins:
     """The room outside the grid, in cells at each side, that all the rules' clues take together."""
-    return sum((rule.margins(grid) for rule in rules), Margins())
+    beyond = Margins()
+    for square, own in _clues_by_square(rules, grid).items():
+        top, left = square.place(square.cells[0])
+        right, bottom = grid.width - left - square.width, grid.height - top - square.height
+        beyond = beyond.covering(Margins(own.top - top, own.right - right, own.bottom - bottom, own.left - left))
+    return beyond
+
+
+def _clues_by_square(rules: Iterable[Rule], grid: Grid) -> dict[Grid, Margins]:
+    """The room that clues take at each of several overlapping grids, or at the only one."""
+    taken: dict[Grid, Margins] = {}
+    for rule in rules:
+        square = rule.laid_on(grid)
+        taken[square] = taken.get(square, Margins()) + rule.margins(square)
+    return taken
 
 
 def marks_of(rules: Sequence[Rule], frame: Frame) -> Iterator[Mark]:
@@ -79,15 +94,16 @@ def marks_of(rules: Sequence[Rule], frame: Frame) -> Iterator[Mark]:
 
 def boxes_beside(rules: Iterable[Rule], grid: Grid, claims: Sequence[InCell]) -> list[Box]:
     """Boxes for what is drawn in cells beside the marks of the rules, which stay where they are."""
-    given = allot(grid, [*([*rule.claims(grid)] for rule in rules), claims])[-1].boxes
+    given = allot(grid, [*([*rule.claims(rule.laid_on(grid))] for rule in rules), claims])[-1].boxes
     return [given.get(claim, claim.boxes[0]) for claim in claims]
 
 
 def ruled_marks(rules: Sequence[Rule], frame: Frame) -> Iterator[tuple[Rule, Mark]]:
     """The same, each with its rule."""
     in_order = sorted(rules, key=lambda rule: not rule.hugs_grid)
-    for rule, places in zip(
-        in_order, allot(frame.grid, [[*rule.claims(frame.grid)] for rule in in_order]), strict=True
-    ):
-        yield from ((rule, mark) for mark in rule.marks(replace(frame, places=places)))
-        frame = replace(frame, outset=frame.outset + rule.margins(frame.grid))
+    claims = [[*rule.claims(rule.laid_on(frame.grid))] for rule in in_order]
+    taken: dict[str, Margins] = {}
+    for rule, places in zip(in_order, allot(frame.grid, claims), strict=True):
+        grid, outset = rule.laid_on(frame.grid), taken.get(rule.square, frame.outset)
+        yield from ((rule, mark) for mark in rule.marks(replace(frame, grid=grid, places=places, outset=outset)))
+        taken[rule.square] = outset + rule.margins(grid)

@@ -132,7 +132,7 @@ arrow:
         for rim in (1, 2):
             part = Part(tuple(cells), "", (rim,))
             way = cells[1] - cells[0] if len(cells) > rim else 0
-            if way and (rim == 1 or way in (1, grid.size)) and self.keeps(part, grid, digits):
+            if way and (rim == 1 or cells[1] in grid.orthogonal(cells[0])) and self.keeps(part, grid, digits):
                 yield part
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
@@ -241,11 +241,11 @@ def _read_circle(node: Node, grid: Grid, collector: Collector) -> tuple[int, ...
     if cells is None:
         return None
     circle = tuple(sorted(cells))
-    steps = {after - before for before, after in pairwise(circle)}
+    joined = all(after in grid.orthogonal(before) for before, after in pairwise(circle))
     in_line = len({grid.row(cell) for cell in circle}) == 1 or len({grid.column(cell) for cell in circle}) == 1
     if len(circle) > LONGEST_OVAL:
         collector.error(node.place, "oval-long", f"an oval covers at most three cells, not {number(len(circle))}")
-    elif len(circle) > 1 and (not in_line or not steps <= {1, grid.size}):
+    elif len(circle) > 1 and not (in_line and joined):
         collector.error(
             node.place, "oval-crooked", "the cells of an oval should follow each other in a row or a column"
         )

@@ -133,8 +133,7 @@ border-values:
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         written = dict(self.values)
         for cell in grid.cells:
-            right, below = cell + 1, cell + grid.size
-            for other in [right] * (grid.column(cell) + 1 < grid.size) + [below] * (grid.row(cell) + 1 < grid.size):
+            for other in (other for other in grid.orthogonal(cell) if other > cell):
                 low, high = sorted((digits[cell], digits[other]))
                 true = [("sum", low + high), ("difference", high - low), ("product", low * high)]
                 if high % low == 0:

@@ -94,7 +94,7 @@ class Diagonals(Rule):
         pen = Stroke(frame.thin() + 0.2, THIN, cap="round")
         reach = REACH * frame.cell
         for house in self.houses(frame.grid):
-            down = 1 if house.cells[0] == 0 else -1
+            down = 1 if house.cells[0] < house.cells[-1] else -1
             of = (house.name,)
             first, last = frame.centre(house.cells[0]), frame.centre(house.cells[-1])
             half = frame.cell / 2

@@ -84,8 +84,7 @@ dots:
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for cell in grid.cells:
-            right, below = cell + 1, cell + grid.size
-            for other in [right] * (grid.column(cell) + 1 < grid.size) + [below] * (grid.row(cell) + 1 < grid.size):
+            for other in (other for other in grid.orthogonal(cell) if other > cell):
                 low, high = sorted((digits[cell], digits[other]))
                 is_consecutive, is_double = high == low + 1, high == low + low
                 if (cell, other) in self.white:

@@ -101,10 +101,10 @@ fortress:
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for cell in self.cells:
-            row, column = divmod(cell, grid.size)
+            row, column = grid.row(cell), grid.column(cell)
             for r, c in ((row - 1, column), (row + 1, column), (row, column - 1), (row, column + 1)):
-                beside = r * grid.size + c
-                if grid.inside(r, c) and beside not in self.cells and digits[beside] >= digits[cell]:
+                beside = grid.cell(r, c) if grid.inside(r, c) else cell
+                if beside not in self.cells and digits[beside] >= digits[cell]:
                     return False
         return True
 

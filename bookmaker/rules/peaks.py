@@ -90,11 +90,11 @@ peaks:
         for cell in grid.cells:
             row, column = grid.row(cell), grid.column(cell)
             for r, c in ((row - 1, column), (row + 1, column), (row, column - 1), (row, column + 1)):
-                if not (0 <= r < grid.size and 0 <= c < grid.size):
+                if not grid.inside(r, c):
                     continue
-                if cell in self.greater and digits[r * grid.size + c] >= digits[cell]:
+                if cell in self.greater and digits[grid.cell(r, c)] >= digits[cell]:
                     return False
-                if cell in self.smaller and digits[r * grid.size + c] <= digits[cell]:
+                if cell in self.smaller and digits[grid.cell(r, c)] <= digits[cell]:
                     return False
         return True
 

@@ -105,6 +105,10 @@ pointing:
             if far <= len(ahead) and digits[ahead[far - 1]] == self.digit:
                 yield way
 
+    @classmethod
+    def in_one_square(cls) -> bool:
+        return True
+
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         """Relations between the cell and each ahead of it: “it counts to here” exactly if “the digit stands here”.
 

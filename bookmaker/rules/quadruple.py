@@ -20,6 +20,7 @@ from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import Needed, OneCombination, OnlyIn
+from bookmaker.rules.common.area import blocks
 from bookmaker.rules.common.border import read_corner
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.deducing.candidates import locked_out, removed_by, sees
@@ -111,12 +112,7 @@ quadruple:
         }
 
     def places(self, grid: Grid) -> tuple[tuple[int, ...], ...]:
-        inner = range(grid.size - 1)
-        return tuple(
-            tuple(grid.cell(row + down, column + across) for down in (0, 1) for across in (0, 1))
-            for row in inner
-            for column in inner
-        )
+        return tuple(blocks(grid, 2))
 
     def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
         """One ring, with some of the digits by chance."""

@@ -24,7 +24,7 @@ from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import CommonSum
-from bookmaker.rules.common.area import outline
+from bookmaker.rules.common.area import blocks, outline
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.deducing.candidates import removed_by
 from bookmaker.rules.common.deducing.enumeration import APART, can_be_filled, tried_out
@@ -253,12 +253,7 @@ def _upto(ends: Sequence[int]) -> tuple[int, int]:
 
 @lru_cache(maxsize=16)
 def _blocks(grid: Grid) -> tuple[Cells, ...]:
-    return tuple(
-        tuple(grid.cell(top + row, left + column) for row in range(side) for column in range(side))
-        for side in (2, 3)
-        for top in range(grid.size - side + 1)
-        for left in range(grid.size - side + 1)
-    )
+    return tuple(block for side in (2, 3) for block in blocks(grid, side))
 
 
 def _lines(cells: Cells, sort: str) -> tuple[Cells, ...]:

@@ -82,17 +82,13 @@ sum-marks:
         return "none" if self.five or self.all_marked or grid.size != 9 else "reversed"
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
-        for row in range(grid.size):
-            for column in range(grid.size):
-                for down, across in ((0, 1), (1, 0)):
-                    if not grid.inside(row + down, column + across):
-                        continue
-                    pair = grid.cell(row, column), grid.cell(row + down, column + across)
-                    total = digits[pair[0]] + digits[pair[1]]
-                    if (pair in self.five and total != 5) or (pair in self.ten and total != 10):
-                        return False
-                    if self.all_marked and pair not in self.five + self.ten and total in (5, 10):
-                        return False
+        for cell in grid.cells:
+            for other in (other for other in grid.orthogonal(cell) if other > cell):
+                pair, total = (cell, other), digits[cell] + digits[other]
+                if (pair in self.five and total != 5) or (pair in self.ten and total != 10):
+                    return False
+                if self.all_marked and pair not in self.five + self.ten and total in (5, 10):
+                    return False
         return True
 
     def sentence(self, words: Catalogue) -> str:

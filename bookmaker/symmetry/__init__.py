@@ -44,7 +44,7 @@ class Keys:
 
 def relabelling_of(puzzle: RuledPuzzle) -> Relabelling:
     """How digits may be renamed so that every rule of the puzzle goes along."""
-    allowed = {rule.relabelling(puzzle.grid) for rule in puzzle.rules}
+    allowed = {rule.relabelling(rule.laid_on(puzzle.grid)) for rule in puzzle.rules}
     return "none" if "none" in allowed else "reversed" if "reversed" in allowed else "any"
 
 
@@ -150,7 +150,7 @@ def _marks_key(puzzle: RuledPuzzle) -> str:
 
 def _has_marks(rule: Rule) -> bool:
     """Has a rule marks of its own, other than that it holds in the whole grid?"""
-    return any(isinstance(getattr(rule, field.name), tuple) for field in fields(rule))  # type: ignore[arg-type]
+    return any(isinstance(getattr(rule, field.name), tuple) for field in fields(rule))
 
 
 def _renaming(its: Solution, others: Solution, cells: tuple[int, ...]) -> tuple[int, ...] | None:

@@ -28,7 +28,7 @@ def forms_of(puzzle: RuledPuzzle, cells: Sequence[int], digits: Sequence[int]) -
     grid = puzzle.grid
     forms: set[Form] = {("different", tuple(sorted(cells[c] for c in region)), ()) for region in grid.regions}
     for rule in puzzle.rules:
-        for asked in rule.meaning(grid):
+        for asked in rule.meaning(rule.laid_on(grid)):
             _add(asked, cells, tuple(digits), forms)
     return frozenset(forms)
 

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from functools import cache
 
 from bookmaker.language import catalogue
-from bookmaker.puzzle.grid import SYMBOLS
+from bookmaker.puzzle.grid import SYMBOLS, Grid
 
 Turn = Callable[[int, int, int], tuple[int, int]]
 """New row and column of a row and column on a grid of a size."""
@@ -41,6 +41,21 @@ def turned_cells(turn: Turn, size: int) -> tuple[int, ...]:
     """The image of each cell under a turn."""
     turned = (turn(row, column, size) for row in range(size) for column in range(size))
     return tuple(row * size + column for row, column in turned)
+
+
+@cache
+def turned_onto_itself(turn: Turn, grid: Grid) -> tuple[int, ...] | None:
+    """The same on any grid; None where grids overlap and the turn does not lay them on themselves."""
+    if not grid.overlaps:
+        return turned_cells(turn, grid.size)
+    places = [turn(grid.row(cell), grid.column(cell), max(grid.height, grid.width)) for cell in grid.cells]
+    top, left = min(row for row, _ in places), min(column for _, column in places)
+    there = [(row - top, column - left) for row, column in places]
+    if not all(grid.inside(*place) for place in there):
+        return None
+    images = tuple(grid.cell(*place) for place in there)
+    squares = {frozenset(square.cells) for square in grid.squares}
+    return images if {frozenset(images[cell] for cell in cells) for cells in squares} == squares else None
 
 
 def unmoved_digits(size: int) -> tuple[int, ...]:

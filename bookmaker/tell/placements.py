@@ -163,7 +163,7 @@ def _told(grid: Grid, unit: Unit, begins: bool) -> Places | Fills | Run | WithIm
 def _band(grid: Grid, cells: Sequence[int]) -> str:
     """“top” to “bottom”, “left” to “right”: the row or column of boxes in which all cells lie, where there are three of
     each."""
-    if grid.box is None or grid.size // grid.box[0] != 3 or grid.size // grid.box[1] != 3:
+    if grid.box is None or grid.overlaps or grid.size // grid.box[0] != 3 or grid.size // grid.box[1] != 3:
         return ""
     bands = {grid.row(cell) // grid.box[0] for cell in cells}
     stacks = {grid.column(cell) // grid.box[1] for cell in cells}

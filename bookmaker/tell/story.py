@@ -92,7 +92,8 @@ def _opening(
 ) -> Iterator[Table | RuleSaid | Symmetry]:
     """The grid, its rules if they are to be said, its symmetry."""
     grid = puzzle.grid
-    yield Table(grid.size, puzzle.given_count, "boxes" if grid.box else "irregular" if grid.regions else "none")
+    parts = "overlap" if grid.overlaps else "boxes" if grid.box else "irregular" if grid.regions else "none"
+    yield Table(grid.size, puzzle.given_count, parts, len(grid.squares))
     if rules:
         yield from (RuleSaid(rule.sentence(words)) for rule in puzzle.rules)
     if mirror:

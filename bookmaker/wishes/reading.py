@@ -203,7 +203,7 @@ def _pattern(fields: Mapping[str, Node], grid: Grid, collector: Collector) -> tu
     node = fields.get("pattern")
     if node is None:
         return ()
-    drawn = read_picture(node, grid.size, "the pattern", collector) if isinstance(node, Word) else None
+    drawn = read_picture(node, grid, "the pattern", collector) if isinstance(node, Word) else None
     if drawn is None:
         if not isinstance(node, Word):
             collector.error(

@@ -69,6 +69,8 @@ grid-asks = Füllen Sie das Diagramm so aus, dass { $houses ->
     [boxes] jede Zeile, jede Spalte und jeder Block
    *[regions] jede Zeile, jede Spalte und jedes umrandete Gebiet
 } { $symbols } je einmal enthält.
+# The same where several grids overlap.
+grids-ask = Füllen Sie alle Diagramme so aus, dass in jedem davon jede Zeile, jede Spalte und jeder Block { $symbols } je einmal enthält. Ein Feld, das zu mehreren Diagrammen gehört, zählt in jedem von ihnen.
 # “1 to 9”, kept on one line.
 symbols-digits = die Ziffern { $low } bis { $high }
 symbols-and-letter = die Ziffern { $low } bis { $high } und den Buchstaben { $last }
@@ -92,12 +94,20 @@ columns-counted = { $n ->
    *[other] { $number } Spalten
 }
 region-at = Gebiet { $number }: { $cells }
+# Where one of several overlapping grids lies.
+grid-at = Diagramm { $grid }: Zeilen { $top } bis { $bottom }, Spalten { $left } bis { $right }
 grid-boxes = Klassisch
 grid-regions = Unregelmäßig
 grid-lines = Lateinisches Quadrat
+grids-overlap = Überlappende Diagramme
 # $rules: names of rules, in the nominative; hence the plus sign.
 latin-with = Lateinisches Quadrat + { $rules }
 rule-titled = { $title }: { $sentence }
+# A rule that holds in some of several grids, $grids being their letters.
+rule-in-grids = { $n ->
+    [1] Diagramm { $grids }
+   *[other] Diagramme { $grids }
+}: { $sentence }
 
 ## Around a puzzle
 

@@ -4,6 +4,8 @@ row-numbered = Zeile { $number }
 column-numbered = Spalte { $number }
 cell-given = Vorgabe { $digit }
 cell-empty = leer
+# Between overlapping grids.
+cell-none = kein Feld
 cell-candidates = { $n ->
     [1] Kandidat { $digits }
    *[other] Kandidaten { $digits }

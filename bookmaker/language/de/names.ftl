@@ -146,6 +146,8 @@ houses-row = die Zeilen { $numbers }
 houses-column = die Spalten { $numbers }
     .where = in den Spalten { $numbers }
 whole-grid = das ganze Diagramm
+# After “row”, “column”, or “rows” with several numbers, where grids overlap.
+line-in-grid = { $number } im Diagramm { $grid }
 
 ## Marks, by where they are anchored; always the subject of their sentence
 

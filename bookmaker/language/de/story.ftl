@@ -17,6 +17,11 @@ table-none = Ein lateinisches Quadrat { $size }×{ $size } { $givens ->
     [1] mit einer Vorgabe
    *[other] mit { $number } Vorgaben
 }.
+table-overlap = { $grids } überlappende Diagramme { $size }×{ $size } { $givens ->
+    [0] ohne jede Vorgabe
+    [1] mit einer Vorgabe
+   *[other] mit { $number } Vorgaben
+}.
 symmetry = { $turn } bildet das Rätsel auf sich selbst ab; die meisten Schritte treten daher paarweise auf.
 symmetry-relabelled = { $turn } bildet das Rätsel auf sich selbst ab, verbunden mit { $cycles }; die meisten Schritte treten daher paarweise auf.
 cycle-swapped = dem Tausch von { $digits }

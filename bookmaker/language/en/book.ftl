@@ -69,6 +69,8 @@ grid-asks = Fill the grid so that every { $houses ->
     [boxes] row, column and box
    *[regions] row, column and outlined region
 } holds { $symbols } once each.
+# The same where several grids overlap.
+grids-ask = Fill all the grids so that every row, column and box of each holds { $symbols } once. A cell that grids share counts in each of them.
 # “1 to 9”, kept on one line.
 symbols-digits = the digits { $low } to { $high }
 symbols-and-letter = the digits { $low } to { $high } and the letter { $last }
@@ -94,11 +96,19 @@ columns-counted = { $n ->
    *[other] { $number } columns
 }
 region-at = Region { $number }: { $cells }
+# Where one of several overlapping grids lies.
+grid-at = grid { $grid }: rows { $top } to { $bottom }, columns { $left } to { $right }
 grid-boxes = Classic
 grid-regions = Irregular
 grid-lines = Latin square
+grids-overlap = Overlapping grids
 latin-with = Latin square with { $rules }
 rule-titled = { $title }: { $sentence }
+# A rule that holds in some of several grids, $grids being their letters.
+rule-in-grids = { $n ->
+    [1] Grid { $grids }
+   *[other] Grids { $grids }
+}: { $sentence }
 
 ## Around a puzzle
 

@@ -4,6 +4,8 @@ row-numbered = row { $number }
 column-numbered = column { $number }
 cell-given = given { $digit }
 cell-empty = empty
+# Between overlapping grids.
+cell-none = no cell
 cell-candidates = { $n ->
     [1] candidate { $digits }
    *[other] candidates { $digits }

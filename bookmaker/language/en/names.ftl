@@ -87,6 +87,8 @@ house-windows-crossing = the crossing of the rows and columns between the window
 houses-row = rows { $numbers }
 houses-column = columns { $numbers }
 whole-grid = the whole grid
+# After “row”, “column”, or “rows” with several numbers, where grids overlap.
+line-in-grid = { $number } in grid { $grid }
 
 ## Marks, by where they are anchored
 

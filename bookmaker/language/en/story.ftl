@@ -17,6 +17,11 @@ table-none = A { $size }×{ $size } Latin square with { $givens ->
     [1] one given
    *[other] { $number } givens
 }.
+table-overlap = { $grids } overlapping { $size }×{ $size } grids with { $givens ->
+    [0] no givens at all
+    [1] one given
+   *[other] { $number } givens
+}.
 symmetry = { $turn } maps the puzzle onto itself, so most of its steps come in pairs.
 symmetry-relabelled = { $turn }, with { $cycles }, maps the puzzle onto itself, so most of its steps come in pairs.
 cycle-swapped = { $digits } exchanged

@@ -70,6 +70,8 @@ grid-asks = Complete la cuadrícula de modo que cada { $houses ->
     [boxes] fila, columna y bloque
    *[regions] fila, columna y región marcada
 } contenga { $symbols }, sin repetir.
+# The same where several grids overlap.
+grids-ask = Complete todas las cuadrículas de modo que, en cada una, cada fila, columna y bloque contenga { $symbols }, sin repetir. Una casilla que comparten varias cuadrículas cuenta en todas ellas.
 # “1 to 9”, kept on one line.
 symbols-digits = las cifras del { $low } al { $high }
 symbols-and-letter = las cifras del { $low } al { $high } y la letra { $last }
@@ -94,11 +96,19 @@ columns-counted = { $n ->
    *[other] { $number } columnas
 }
 region-at = Región { $number }: { $cells }
+# Where one of several overlapping grids lies.
+grid-at = cuadrícula { $grid }: filas { $top } a { $bottom }, columnas { $left } a { $right }
 grid-boxes = Clásico
 grid-regions = Irregular
 grid-lines = Cuadrado latino
+grids-overlap = Cuadrículas superpuestas
 latin-with = Cuadrado latino con { $rules }
 rule-titled = { $title }: { $sentence }
+# A rule that holds in some of several grids, $grids being their letters.
+rule-in-grids = { $n ->
+    [1] Cuadrícula { $grids }
+   *[other] Cuadrículas { $grids }
+}: { $sentence }
 
 ## Around a puzzle
 

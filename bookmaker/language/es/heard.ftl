@@ -4,6 +4,8 @@ row-numbered = fila { $number }
 column-numbered = columna { $number }
 cell-given = cifra dada { $digit }
 cell-empty = vacía
+# Between overlapping grids.
+cell-none = sin casilla
 cell-candidates = { $n ->
     [one] candidato { $digits }
    *[other] candidatos { $digits }

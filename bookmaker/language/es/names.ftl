@@ -159,6 +159,8 @@ houses-row = las filas { $numbers }
 houses-column = las columnas { $numbers }
     .de = de las columnas { $numbers }
 whole-grid = toda la cuadrícula
+# After “row”, “column”, or “rows” with several numbers, where grids overlap.
+line-in-grid = { $number } de la cuadrícula { $grid }
 
 ## Marks, by where they are anchored
 

@@ -17,6 +17,11 @@ table-none = Un cuadrado latino de { $size }×{ $size } { $givens ->
     [one] con una cifra dada
    *[other] con { $number } cifras dadas
 }.
+table-overlap = { $grids } cuadrículas superpuestas de { $size }×{ $size } { $givens ->
+    [0] sin ninguna cifra dada
+    [one] con una cifra dada
+   *[other] con { $number } cifras dadas
+}.
 symmetry = { $turn } deja el pasatiempo igual, de modo que la mayoría de sus pasos van en parejas.
 symmetry-relabelled = { $turn }, con { $cycles }, deja el pasatiempo igual, de modo que la mayoría de sus pasos van en parejas.
 cycle-swapped = { $digits } intercambiadas

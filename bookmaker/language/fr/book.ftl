@@ -69,6 +69,8 @@ grid-asks = Remplissez la grille de sorte que { $houses ->
     [boxes] chaque ligne, chaque colonne et chaque bloc contiennent
    *[regions] chaque ligne, chaque colonne et chaque région entourée contiennent
 } { $symbols }, une fois chacun.
+# The same where several grids overlap.
+grids-ask = Remplissez toutes les grilles de sorte que, dans chacune, chaque ligne, chaque colonne et chaque bloc contiennent { $symbols }, une fois chacun. Une case commune à plusieurs grilles compte dans chacune d’elles.
 # “1 to 9”, kept on one line.
 symbols-digits = les chiffres de { $low } à { $high }
 symbols-and-letter = les chiffres de { $low } à { $high } et la lettre { $last }
@@ -90,11 +92,19 @@ columns-counted = { $n ->
    *[other] { $number } colonnes
 }
 region-at = Région { $number } : { $cells }
+# Where one of several overlapping grids lies.
+grid-at = grille { $grid } : lignes { $top } à { $bottom }, colonnes { $left } à { $right }
 grid-boxes = Classique
 grid-regions = Régions irrégulières
 grid-lines = Carré latin
+grids-overlap = Grilles superposées
 latin-with = Carré latin avec { $rules }
 rule-titled = { $title }. { $sentence }
+# A rule that holds in some of several grids, $grids being their letters.
+rule-in-grids = { $n ->
+    [1] Grille { $grids }
+   *[other] Grilles { $grids }
+} : { $sentence }
 
 ## Around a puzzle
 

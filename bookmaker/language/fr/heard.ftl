@@ -4,6 +4,8 @@ row-numbered = ligne { $number }
 column-numbered = colonne { $number }
 cell-given = chiffre donné { $digit }
 cell-empty = vide
+# Between overlapping grids.
+cell-none = pas de case
 cell-candidates = { $n ->
     [1] candidat { $digits }
    *[other] candidats { $digits }

@@ -136,6 +136,8 @@ houses-row = les lignes { $numbers }
 houses-column = les colonnes { $numbers }
     .de = des colonnes { $numbers }
 whole-grid = toute la grille
+# After “row”, “column”, or “rows” with several numbers, where grids overlap.
+line-in-grid = { $number } de la grille { $grid }
 
 ## Marks, by where they are anchored
 

@@ -17,6 +17,11 @@ table-none = Un carré latin { $size }×{ $size } { $givens ->
     [1] avec un chiffre donné
    *[other] avec { $number } chiffres donnés
 }.
+table-overlap = { $grids } grilles superposées { $size }×{ $size } { $givens ->
+    [0] sans aucun chiffre donné
+    [1] avec un chiffre donné
+   *[other] avec { $number } chiffres donnés
+}.
 symmetry = { $turn } ramène la grille à elle-même, si bien que la plupart des étapes vont par paires.
 symmetry-relabelled = { $turn }, avec { $cycles }, ramène la grille à elle-même, si bien que la plupart des étapes vont par paires.
 cycle-swapped = échange de { $digits }

@@ -69,6 +69,8 @@ grid-asks = Riempite la griglia in modo che { $houses ->
     [boxes] ogni riga, ogni colonna e ogni riquadro contengano
    *[regions] ogni riga, ogni colonna e ogni regione contornata contengano
 } { $symbols }, una volta ciascuna.
+# The same where several grids overlap.
+grids-ask = Riempite tutte le griglie in modo che in ciascuna ogni riga, ogni colonna e ogni riquadro contengano { $symbols }, una volta ciascuna. Una casella comune a più griglie conta in ognuna di esse.
 # “1 to 9”, kept on one line.
 symbols-digits = le cifre da { $low } a { $high }
 symbols-and-letter = le cifre da { $low } a { $high } e la lettera { $last }
@@ -91,11 +93,19 @@ columns-counted = { $n ->
    *[other] { $number } colonne
 }
 region-at = Regione { $number }: { $cells }
+# Where one of several overlapping grids lies.
+grid-at = griglia { $grid }: righe { $top }–{ $bottom }, colonne { $left }–{ $right }
 grid-boxes = Classico
 grid-regions = Irregolare
 grid-lines = Quadrato latino
+grids-overlap = Griglie sovrapposte
 latin-with = Quadrato latino con { $rules }
 rule-titled = { $title }. { $sentence }
+# A rule that holds in some of several grids, $grids being their letters.
+rule-in-grids = { $n ->
+    [1] Griglia { $grids }
+   *[other] Griglie { $grids }
+}: { $sentence }
 
 ## Around a puzzle
 

@@ -4,6 +4,8 @@ row-numbered = riga { $number }
 column-numbered = colonna { $number }
 cell-given = cifra data { $digit }
 cell-empty = vuota
+# Between overlapping grids.
+cell-none = nessuna casella
 cell-candidates = { $n ->
     [1] candidato { $digits }
    *[other] candidati { $digits }

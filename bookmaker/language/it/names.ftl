@@ -172,6 +172,8 @@ houses-column = le colonne { $numbers }
     .in = nelle colonne { $numbers }
     .di = delle colonne { $numbers }
 whole-grid = tutta la griglia
+# After “row”, “column”, or “rows” with several numbers, where grids overlap.
+line-in-grid = { $number } della griglia { $grid }
 
 ## Marks, by where they are anchored
 

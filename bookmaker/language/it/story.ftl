@@ -17,6 +17,11 @@ table-none = Un quadrato latino { $size }×{ $size } { $givens ->
     [1] con una cifra data
    *[other] con { $number } cifre date
 }.
+table-overlap = { $grids } griglie sovrapposte { $size }×{ $size } { $givens ->
+    [0] senza cifre date
+    [1] con una cifra data
+   *[other] con { $number } cifre date
+}.
 symmetry = { $turn } riporta lo schema su sé stesso, perciò i passi vanno quasi tutti a coppie.
 symmetry-relabelled = { $turn }, con { $cycles }, riporta lo schema su sé stesso, perciò i passi vanno quasi tutti a coppie.
 cycle-swapped = lo scambio di { $digits }

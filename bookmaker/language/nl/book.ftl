@@ -69,6 +69,8 @@ grid-asks = Vul het diagram zo in dat { $houses ->
     [boxes] elke rij, elke kolom en elk blok
    *[regions] elke rij, elke kolom en elk omlijnd gebied
 } { $symbols } precies één keer bevat.
+# The same where several grids overlap.
+grids-ask = Vul alle diagrammen zo in dat in elk ervan elke rij, elke kolom en elk blok { $symbols } precies één keer bevat. Een vakje dat diagrammen delen, telt in elk daarvan mee.
 # “1 to 9”, kept on one line.
 symbols-digits = de cijfers { $low } t/m { $high }
 symbols-and-letter = de cijfers { $low } t/m { $high } en de letter { $last }
@@ -90,11 +92,19 @@ columns-counted = { $n ->
    *[other] { $number } kolommen
 }
 region-at = Gebied { $number }: { $cells }
+# Where one of several overlapping grids lies.
+grid-at = diagram { $grid }: rij { $top } t/m { $bottom }, kolom { $left } t/m { $right }
 grid-boxes = Klassiek
 grid-regions = Onregelmatig
 grid-lines = Latijns vierkant
+grids-overlap = Overlappende diagrammen
 latin-with = Latijns vierkant met { $rules }
 rule-titled = { $title }: { $sentence }
+# A rule that holds in some of several grids, $grids being their letters.
+rule-in-grids = { $n ->
+    [1] Diagram { $grids }
+   *[other] Diagrammen { $grids }
+}: { $sentence }
 
 ## Around a puzzle
 

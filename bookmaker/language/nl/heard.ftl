@@ -4,6 +4,8 @@ row-numbered = rij { $number }
 column-numbered = kolom { $number }
 cell-given = gegeven { $digit }
 cell-empty = leeg
+# Between overlapping grids.
+cell-none = geen vakje
 cell-candidates = { $n ->
     [1] kandidaat { $digits }
    *[other] kandidaten { $digits }

@@ -83,6 +83,8 @@ house-windows-crossing = de kruising van de rijen en kolommen tussen de vensters
 houses-row = de rijen { $numbers }
 houses-column = de kolommen { $numbers }
 whole-grid = het hele diagram
+# After “row”, “column”, or “rows” with several numbers, where grids overlap.
+line-in-grid = { $number } van diagram { $grid }
 
 ## Marks, by where they are anchored
 

@@ -69,6 +69,8 @@ grid-asks = Wypełnij diagram tak, aby { $houses ->
     [boxes] w każdym wierszu, każdej kolumnie i każdym bloku
    *[regions] w każdym wierszu, każdej kolumnie i każdym obrysowanym obszarze
 } wystąpiły po jednym razie { $symbols }.
+# The same where several grids overlap.
+grids-ask = Wypełnij wszystkie diagramy tak, aby w każdym z nich w każdym wierszu, każdej kolumnie i każdym bloku wystąpiły po jednym razie { $symbols }. Pole wspólne kilku diagramom liczy się w każdym z nich.
 # “1 to 9”, kept on one line.
 symbols-digits = cyfry od { $low } do { $high }
 symbols-and-letter = cyfry od { $low } do { $high } i litera { $last }
@@ -93,11 +95,19 @@ columns-counted = { $n ->
    *[other] { $number } kolumn
 }
 region-at = Obszar { $number }: { $cells }
+# Where one of several overlapping grids lies.
+grid-at = diagram { $grid }: wiersze { $top }–{ $bottom }, kolumny { $left }–{ $right }
 grid-boxes = Klasyczny
 grid-regions = Nieregularny
 grid-lines = Kwadrat łaciński
+grids-overlap = Nakładające się diagramy
 latin-with = Kwadrat łaciński: { $rules }
 rule-titled = { $title }: { $sentence }
+# A rule that holds in some of several grids, $grids being their letters.
+rule-in-grids = { $n ->
+    [1] Diagram { $grids }
+   *[other] Diagramy { $grids }
+}: { $sentence }
 
 ## Around a puzzle
 

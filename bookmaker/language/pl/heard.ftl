@@ -4,6 +4,8 @@ row-numbered = wiersz { $number }
 column-numbered = kolumna { $number }
 cell-given = podane { $digit }
 cell-empty = puste
+# Between overlapping grids.
+cell-none = brak pola
 cell-candidates = { $n ->
     [one] kandydat { $digits }
    *[other] kandydaci { $digits }

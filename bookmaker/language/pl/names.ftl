@@ -163,6 +163,8 @@ houses-column = kolumny { $numbers }
     .genitive = kolumn { $numbers }
     .where = w kolumnach { $numbers }
 whole-grid = cały diagram
+# After “row”, “column”, or “rows” with several numbers, where grids overlap.
+line-in-grid = { $number } diagramu { $grid }
 
 ## Marks, by where they are anchored. The gender “plural” tells that a verb is in the plural.
 

@@ -17,6 +17,14 @@ table-none = Kwadrat łaciński { $size }×{ $size }, { $givens ->
     [1] z jedną podaną cyfrą
    *[other] z { $givens } podanymi cyframi
 }.
+table-overlap = { $grids } { $n ->
+    [few] nakładające się diagramy
+   *[other] nakładających się diagramów
+} { $size }×{ $size } { $givens ->
+    [0] bez podanych cyfr
+    [1] z jedną podaną cyfrą
+   *[other] z { $givens } podanymi cyframi
+}.
 symmetry = { $turn } przekształca zadanie w nie samo, więc większość kroków występuje parami.
 symmetry-relabelled = { $turn }, przy czym { $cycles }, przekształca zadanie w nie samo, więc większość kroków występuje parami.
 cycle-swapped = { $digits } zamieniają się miejscami

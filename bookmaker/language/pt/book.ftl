@@ -70,6 +70,8 @@ grid-asks = Preencha a grade de modo que cada { $houses ->
     [boxes] linha, coluna e bloco
    *[regions] linha, coluna e região contornada
 } contenha { $symbols }, sem repetição.
+# The same where several grids overlap.
+grids-ask = Preencha todas as grades de modo que, em cada uma, cada linha, coluna e bloco contenha { $symbols }, sem repetição. Uma casa comum a várias grades conta em cada uma delas.
 # “1 a 9”, kept on one line.
 symbols-digits = os algarismos de { $low } a { $high }
 symbols-and-letter = os algarismos de { $low } a { $high } e a letra { $last }
@@ -93,11 +95,19 @@ columns-counted = { $n ->
    *[other] { $number } colunas
 }
 region-at = Região { $number }: { $cells }
+# Where one of several overlapping grids lies.
+grid-at = grade { $grid }: linhas { $top } a { $bottom }, colunas { $left } a { $right }
 grid-boxes = Clássico
 grid-regions = Irregular
 grid-lines = Quadrado latino
+grids-overlap = Grades sobrepostas
 latin-with = Quadrado latino com { $rules }
 rule-titled = { $title }: { $sentence }
+# A rule that holds in some of several grids, $grids being their letters.
+rule-in-grids = { $n ->
+    [1] Grade { $grids }
+   *[other] Grades { $grids }
+}: { $sentence }
 
 ## Around a puzzle
 

@@ -4,6 +4,8 @@ row-numbered = linha { $number }
 column-numbered = coluna { $number }
 cell-given = inicial { $digit }
 cell-empty = vazia
+# Between overlapping grids.
+cell-none = sem casa
 cell-candidates = { $n ->
     [1] candidato { $digits }
    *[other] candidatos { $digits }

@@ -189,6 +189,8 @@ houses-column = as colunas { $numbers }
     .em = nas colunas { $numbers }
     .de = das colunas { $numbers }
 whole-grid = a grade inteira
+# After “row”, “column”, or “rows” with several numbers, where grids overlap.
+line-in-grid = { $number } da grade { $grid }
 
 ## Marks, by where they are anchored
 

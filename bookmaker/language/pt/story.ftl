@@ -17,6 +17,11 @@ table-none = Um quadrado latino { $size }×{ $size } { $givens ->
     [1] com um algarismo inicial
    *[other] com { CASE($number, "masculine") } algarismos iniciais
 }.
+table-overlap = { CASE($grids, "feminine") } grades sobrepostas de { $size }×{ $size } { $givens ->
+    [0] sem nenhum algarismo inicial
+    [1] com um algarismo inicial
+   *[other] com { CASE($number, "masculine") } algarismos iniciais
+}.
 symmetry = { $turn } transforma o passatempo nele mesmo, de modo que a maioria dos seus passos vem aos pares.
 symmetry-relabelled = { $turn }, com { $cycles }, transforma o passatempo nele mesmo, de modo que a maioria dos seus passos vem aos pares.
 cycle-swapped = { $digits } trocados

@@ -69,6 +69,8 @@ grid-asks = Заповніть сітку так, щоб { $houses ->
     [boxes] у кожному рядку, кожному стовпці й кожному блоці
    *[regions] у кожному рядку, кожному стовпці й кожній обведеній області
 } по одному разу стояли { $symbols }.
+# The same where several grids overlap.
+grids-ask = Заповніть усі сітки так, щоб у кожній з них у кожному рядку, кожному стовпці й кожному блоці по одному разу стояли { $symbols }. Клітинка, спільна для кількох сіток, важить у кожній із них.
 # “1 to 9”, kept on one line.
 symbols-digits = цифри від { $low } до { $high }
 symbols-and-letter = цифри від { $low } до { $high } і літера { $last }
@@ -93,11 +95,19 @@ columns-counted = { $n ->
    *[other] { $number } стовпців
 }
 region-at = Область { $number }: { $cells }
+# Where one of several overlapping grids lies.
+grid-at = сітка { $grid }: рядки { $top }–{ $bottom }, стовпці { $left }–{ $right }
 grid-boxes = Класична
 grid-regions = Нерегулярна
 grid-lines = Латинський квадрат
+grids-overlap = Сітки з перекриттям
 latin-with = Латинський квадрат: { $rules }
 rule-titled = { $title }: { $sentence }
+# A rule that holds in some of several grids, $grids being their letters.
+rule-in-grids = { $n ->
+    [1] Сітка { $grids }
+   *[other] Сітки { $grids }
+}: { $sentence }
 
 ## Around a puzzle
 

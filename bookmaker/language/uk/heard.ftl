@@ -4,6 +4,8 @@ row-numbered = рядок { $number }
 column-numbered = стовпець { $number }
 cell-given = задано { $digit }
 cell-empty = порожня
+# Between overlapping grids.
+cell-none = немає клітинки
 cell-candidates = { $n ->
     [1] кандидат { $digits }
    *[other] кандидати { $digits }

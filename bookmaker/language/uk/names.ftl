@@ -170,6 +170,8 @@ houses-column = стовпці { $numbers }
     .genitive = стовпців { $numbers }
     .where = у стовпцях { $numbers }
 whole-grid = уся сітка
+# After “row”, “column”, or “rows” with several numbers, where grids overlap.
+line-in-grid = { $number } сітки { $grid }
 
 ## Marks, by where they are anchored. The gender “plural” tells that a verb is in the plural.
 

@@ -43,11 +43,12 @@ def coordinates(puzzle: RuledPuzzle, cell: float, high: float = LEAST) -> Group:
     """The numbers of the rows at the left, those of the columns above, no lower than `high` points."""
     frame, claim, aside = frame_for(puzzle.grid, cell), outside(puzzle), lane(cell, high) / 2
     items: list[Item] = []
-    for at in range(puzzle.grid.size):
-        middle = (at + 0.5) * cell
-        for point in ((-claim.left * cell - aside, middle), (middle, -claim.top * cell - aside)):
-            figures = frame.figures(point, str(at + 1), max(HIGH, high / cell), font=FONT)
-            items.append(replace(figures, colour=GREY))
+    middles = [(at + 0.5) * cell for at in range(puzzle.grid.extent)]
+    left = (((-claim.left * cell - aside, middle), at) for at, middle in enumerate(middles[: puzzle.grid.height], 1))
+    above = (((middle, -claim.top * cell - aside), at) for at, middle in enumerate(middles[: puzzle.grid.width], 1))
+    for point, number in (*left, *above):
+        figures = frame.figures(point, str(number), max(HIGH, high / cell), font=FONT)
+        items.append(replace(figures, colour=GREY))
     return Group(tuple(items), name="coordinates")
 
 
@@ -66,7 +67,7 @@ def miniature(grid: Grid, size: float, pointed: int | None = None, language: str
     items: list[Item] = [] if pointed is None else [Rect(*frame.corner(pointed), cell, cell, fill=SHADE)]
     items += (item for item, _ in art_of(bare, cell))
     items.append(coordinates(bare, cell, high))
-    if pointed is None:
+    if pointed is None and not grid.box:
         items += (
             frame.figures(frame.centre(_middle(grid, region)), REGION_LETTERS[number], high / cell, font=FONT)
             for number, region in enumerate(grid.regions)
@@ -75,9 +76,9 @@ def miniature(grid: Grid, size: float, pointed: int | None = None, language: str
     said = f"{'. '.join(grid_read(words, bare))}."
     if pointed is not None:
         said = words.sentence("cell-shaded", cell=cell_said(words, grid, pointed))
-    side = grid.size * cell
-    told = Tag(Role.FIGURE, capital(said), language=OUR_LANGUAGE, box=(0.0, 0.0, side, side))
-    return Group((tagged((told,), *items),), beside, beside), beside + side
+    wide, deep = grid.width * cell, grid.height * cell
+    told = Tag(Role.FIGURE, capital(said), language=OUR_LANGUAGE, box=(0.0, 0.0, wide, deep))
+    return Group((tagged((told,), *items),), beside, beside), beside + deep
 
 
 def _middle(grid: Grid, region: Sequence[int]) -> int:

@@ -116,24 +116,26 @@ def region_pen(cell: float) -> Stroke:
 
 @lru_cache(maxsize=256)
 def grid_lines(grid: Grid, cell: float, weight: float = 1.0) -> tuple[Item, ...]:
-    """Lines between cells, then region borders, then the outline."""
-    size, side = grid.size, grid.size * cell
-    walls = set(_walls(grid))
-    thin = [
-        stretch
-        for at in range(1, size)
-        for stretch in (((at * cell, 0.0), (at * cell, side)), ((0.0, at * cell), (side, at * cell)))
-    ]
-    thick = [((x0 * cell, y0 * cell), (x1 * cell, y1 * cell)) for (x0, y0), (x1, y1) in _runs(walls)]
+    """Lines between cells, then region borders, then the outline; of each of several grids that overlap."""
     pen, thin_pen = (replace(pen, width=pen.width * weight) for pen in (region_pen(cell), cell_pen(cell)))
-    items: list[Item] = [_strokes(thin, thin_pen)]
-    if thick:
-        items.append(_strokes(thick, pen))
-    items.append(Rect(0.0, 0.0, side, side, Stroke(pen.width)))
-    return tuple(items)
+    thin, thick, outlines = list[Stretch](), list[Stretch](), list[Item]()
+    for square in grid.squares:
+        row, column = square.place(square.cells[0])
+        side, x, y = square.size * cell, column * cell, row * cell
+        for at in range(1, square.size):
+            upright, level = x + at * cell, y + at * cell
+            thin += (((upright, y), (upright, y + side)), ((x, level), (x + side, level)))
+        for (x0, y0), (x1, y1) in _runs(set(_walls(square))):
+            thick.append(((x + x0 * cell, y + y0 * cell), (x + x1 * cell, y + y1 * cell)))
+        outlines.append(Rect(x, y, side, side, Stroke(pen.width)))
+    return (_strokes(thin, thin_pen), *([_strokes(thick, pen)] if thick else []), *outlines)
 
 
-def _strokes(stretches: Sequence[tuple[Point, Point]], pen: Stroke) -> Path:
+Stretch = tuple[Point, Point]
+"""A straight line from one point to another."""
+
+
+def _strokes(stretches: Sequence[Stretch], pen: Stroke) -> Path:
     return Path(tuple(segment for start, end in stretches for segment in (Move(start), Straight(end))), pen)
 
 

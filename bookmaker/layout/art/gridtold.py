@@ -38,17 +38,17 @@ def grid_told(
     """The items of a grid, `art` and then what is drawn of the digits with the cell of each, in elements of this order.
     The art has no words without `marks`; `said` is what cells say in which nothing is drawn, if they are not empty."""
     grid, words = puzzle.grid, catalogue(language)
-    beyond, side = margins_of(puzzle.rules, grid), grid.size * cell
+    beyond, wide, high = margins_of(puzzle.rules, grid), grid.width * cell, grid.height * cell
     told = ". ".join(grid_read(words, puzzle)) if marks else ""
     drawn = tuple(art)
     if told:
-        across, down = side + (beyond.left + beyond.right) * cell, side + (beyond.top + beyond.bottom) * cell
+        across, down = wide + (beyond.left + beyond.right) * cell, high + (beyond.top + beyond.bottom) * cell
         box = -beyond.left * cell, -beyond.top * cell, across, down
         drawn = (tagged((Tag(Role.FIGURE, f"{told}.", order, language=OUR_LANGUAGE, box=box),), *drawn),)
     held: dict[int, list[Item]] = {}
     for at, item in digits:
         held.setdefault(at, []).append(item)
-    table = Tag(Role.TABLE, "", order, language=OUR_LANGUAGE, box=(0.0, 0.0, side, side))
+    table = Tag(Role.TABLE, "", order, language=OUR_LANGUAGE, box=(0.0, 0.0, wide, high))
     return *drawn, tagged((table,), *_rows(words, puzzle, held, said or {}))
 
 
@@ -77,16 +77,17 @@ def _rows(
     words: Catalogue, puzzle: RuledPuzzle, held: Mapping[int, Sequence[Item]], said: Mapping[int, str]
 ) -> Iterator[Tagged]:
     grid = puzzle.grid
-    yield _heads(words, grid.size)
-    at = 0
-    for row in range(grid.size):
+    yield _heads(words, grid.width)
+    for row in range(grid.height):
         cells = [_head(Role.ROW_HEAD, words.say("row-numbered", number=str(row + 1)))]
-        for given in puzzle.givens[at : at + grid.size]:
-            if at in held:
+        for at in grid.across(row):
+            if at is None:
+                cells.append(_silent(words.say("cell-none")))
+            elif at in held:
+                given = puzzle.givens[at]
                 cells.append(Tagged(tuple(held[at]), tag=_cell(_given(words, grid.symbol(given)) if given else "")))
             else:
                 cells.append(_silent(said.get(at) or words.say("cell-empty")))
-            at += 1
         yield Tagged(tuple(cells), tag=_ROW)
 
 

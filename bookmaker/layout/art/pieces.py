@@ -92,7 +92,7 @@ def pieces_of(puzzle: BookPuzzle) -> Pieces:
     found += (
         Piece(Shape.FIGURE, _cells(grid, (at,)), value=digit, sign=grid.symbol(digit)) for at, digit in givens if digit
     )
-    return Pieces(grid.size, tuple(found))
+    return Pieces(grid.extent, tuple(found))
 
 
 def _of_rule(rule: Rule, grid: Grid) -> Iterator[Piece]:

@@ -77,8 +77,8 @@ def draw_scene(puzzle: RuledPuzzle, scene: Scene, cell: float, name: str, langua
     items += _what_follows(frame, scene)
     words = ". ".join(_pointed_out(catalogue(language), puzzle.grid, scene))
     if words:
-        side = puzzle.grid.size * cell
-        items = [tagged((Tag(Role.FIGURE, f"{words}.", language=OUR_LANGUAGE, box=(0.0, 0.0, side, side)),), *items)]
+        wide, high = puzzle.grid.width * cell, puzzle.grid.height * cell
+        items = [tagged((Tag(Role.FIGURE, f"{words}.", language=OUR_LANGUAGE, box=(0.0, 0.0, wide, high)),), *items)]
     if scene.regions:
         plain = {at for at in puzzle.grid.cells if scene.digits[at]} - {*scene.look, scene.goes, *scene.rounds}
         items += region_letters(puzzle.grid, cell, plain)

@@ -81,7 +81,7 @@ class Block:
     def least(self) -> float:
         """The smallest cells that the layout allows this puzzle: as it says, and such that all figures can be read."""
         return max(
-            self.layout.puzzles.least_for(self.puzzle.puzzle.grid.size),
+            self.layout.puzzles.least_for(self.puzzle.puzzle.grid.extent),
             legible(self.puzzle.puzzle, self.layout.puzzles.figure),
         )
 
@@ -93,12 +93,12 @@ class Block:
     @property
     def wide(self) -> float:
         """Width of the grid with the clues outside it."""
-        return (self.puzzle.puzzle.grid.size + self.claim.left + self.claim.right) * self.cell
+        return (self.puzzle.puzzle.grid.width + self.claim.left + self.claim.right) * self.cell
 
     @property
     def grid_height(self) -> float:
         """Height of the grid with the clues outside it."""
-        return (self.puzzle.puzzle.grid.size + self.claim.top + self.claim.bottom) * self.cell
+        return (self.puzzle.puzzle.grid.height + self.claim.top + self.claim.bottom) * self.cell
 
     @property
     def over(self) -> float:
@@ -131,7 +131,7 @@ class Block:
     def _above(self, labels: Labels) -> Iterator[Item]:
         line, claim = self.layout.line, self.claim
         yield from stacked(self.head, 0.0, 0.0, labels)
-        across = (self.puzzle.puzzle.grid.size + claim.left + claim.right) * self.cell
+        across = (self.puzzle.puzzle.grid.width + claim.left + claim.right) * self.cell
         x = max(0.0, min(self.hang - claim.left * self.cell, self.width - across))
         y = (self.highest if self.frame is None else self.frame) - self.over
         yield self._grid(x, y)
@@ -206,10 +206,10 @@ def levelled(blocks: Sequence[Block]) -> tuple[Block, ...]:
     frame, under = max(block.highest for block in blocks), max(block.under for block in blocks)
     cells: dict[int, float] = {}
     for block in blocks:
-        size = block.puzzle.puzzle.grid.size
+        size = block.puzzle.puzzle.grid.extent
         tallest = (block.depth - frame - under - line) / (size + block.claim.bottom)
         cells[size] = min(cells.get(size, block.cell), block.cell, tallest)
-    made = [replace(block, cell=cells[block.puzzle.puzzle.grid.size]) for block in blocks]
+    made = [replace(block, cell=cells[block.puzzle.puzzle.grid.extent]) for block in blocks]
     if not all(block.fits for block in made):
         return tuple(blocks)
     frame = max(block.highest for block in made)
@@ -219,8 +219,8 @@ def levelled(blocks: Sequence[Block]) -> tuple[Block, ...]:
 def in_line(blocks: Sequence[Block]) -> tuple[Block, ...]:
     """Blocks one below the other, their text beside them: grids of one size with clues outside get the same room for
     these, so that their frames are equal and in one line. They stay as they are where cells would be too small."""
-    size = blocks[0].puzzle.puzzle.grid.size
-    if not all(block.puzzle.puzzle.grid.size == size and block.claim != Margins() for block in blocks):
+    size = blocks[0].puzzle.puzzle.grid.extent
+    if not all(block.puzzle.puzzle.grid.extent == size and block.claim != Margins() for block in blocks):
         return tuple(blocks)
     claim = Margins(*(max(getattr(block.claim, field.name) for block in blocks) for field in fields(Margins)))
     across, down = size + claim.left + claim.right, size + claim.top + claim.bottom
@@ -273,14 +273,14 @@ def fit_above(
         Row(line / 2),
         *(rules_above(puzzle, layout, wide, hang) if rules is None else rules),
     )
-    size = puzzle.puzzle.grid.size
-    most = max(most, slots.most) * (SMALLER if size < CLASSIC.size else 1.0)
+    grid = puzzle.puzzle.grid
+    most = max(most, slots.most) * (SMALLER if grid.extent < CLASSIC.size else 1.0)
     beside_note = pointers_width(puzzle, layout, wide) + line
     note = note_rows(puzzle, layout, wide - max(hang, claim.left * most) - beside_note)
     tallest = (depth - height(head) - max(height(note), line) - (_under(layout) + 1) * line) / (
-        size + claim.top + claim.bottom
+        grid.height + claim.top + claim.bottom
     )
-    cell = min(most, tallest, wide / (size + claim.left + claim.right))
+    cell = min(most, tallest, wide / (grid.width + claim.left + claim.right))
     return Block(puzzle, layout, "above", wide, depth, hang, cell, claim, head, note)
 
 
@@ -310,8 +310,8 @@ def fit_beside(puzzle: BookPuzzle, layout: Layout, wide: float, depth: float) ->
     The text is as wide as it is beside a grid of nine cells, so that the grids of a book begin on one line.
     """
     line, slots, claim = layout.line, layout.puzzles, _claim(puzzle, layout)
-    size = puzzle.puzzle.grid.size
-    across, down = size + claim.left + claim.right, size + claim.top + claim.bottom
+    grid = puzzle.puzzle.grid
+    across, down = grid.width + claim.left + claim.right, grid.height + claim.top + claim.bottom
     column = max(BESIDE, wide - GUTTER - 9 * min(slots.most, depth / 9))
     cell = min(slots.most, depth / down, (wide - GUTTER - column) / across)
     head = (*head_beside(puzzle, layout, column), Row(line), *rules_beside(puzzle, layout, column))

@@ -45,8 +45,8 @@ def fit_around(puzzle: BookPuzzle, layout: Layout, depth: float, cell: float) ->
     """The puzzle with cells of this size, as much of its key beside the grid as goes there, the rest below in two
     columns; None where there is no room for that."""
     line, wide, hang, claim = layout.line, layout.measure, layout.puzzles.hang, outside(puzzle.puzzle)
-    size = puzzle.puzzle.grid.size
-    across, down = (size + claim.left + claim.right) * cell, (size + claim.top + claim.bottom) * cell
+    grid = puzzle.puzzle.grid
+    across, down = (grid.width + claim.left + claim.right) * cell, (grid.height + claim.top + claim.bottom) * cell
     room = wide - across - GUTTER
     if room < max(BESIDE, NARROWEST * layout.type.text.size):
         return None

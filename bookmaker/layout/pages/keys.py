@@ -47,8 +47,8 @@ class Key:
 
     @property
     def side(self) -> float:
-        """Side of the grid in points."""
-        return self.puzzle.puzzle.grid.size * self.cell
+        """Side of the grid in points, the greater where it is no square."""
+        return self.puzzle.puzzle.grid.extent * self.cell
 
 
 def key_pages(puzzles: Sequence[BookPuzzle], layout: Layout, title: str, guide: str) -> list[UnnumberedPage]:
@@ -87,7 +87,7 @@ def key_rows(puzzles: Sequence[BookPuzzle], layout: Layout) -> Iterator[Row]:
 
 def _measured(puzzle: BookPuzzle, layout: Layout, column: float, gutter: float) -> Key:
     """A large grid takes more columns, so that its digits come out about as large as those of the others."""
-    size = puzzle.puzzle.grid.size
+    size = puzzle.puzzle.grid.extent
     wanted = 0.8 * column / 9 * size
     span = min(layout.keys.columns, ceil((wanted + gutter) / (column + gutter)))
     room = span * column + (span - 1) * gutter

@@ -201,13 +201,14 @@ def drawn(slots: tuple[Slot, ...], left: float, top: float, right: bool, labels:
 
 def _does_not_fit(block: Block) -> Diagnostic:
     puzzle, layout = block.puzzle, block.layout
-    size = puzzle.puzzle.grid.size
+    grid = puzzle.puzzle.grid
+    size, called = grid.extent, f"{grid.height}×{grid.width} grid{'s' if grid.overlaps else ''}"
     least, got = layout.puzzles.least_for(size) / mm(1), floor(10 * block.cell / mm(1)) / 10
     short = f"“{puzzle.title}” does not fit on a page of {layout.name}"
     if got < SMALLEST:
-        text = f"{short}: its rules and note leave no room for its {size}×{size} grid"
+        text = f"{short}: its rules and note leave no room for its {called}"
     elif block.cell < layout.puzzles.least_for(size) - 0.01:
-        cells = f"its {size}×{size} grid would have cells of {got:.1f} mm"
+        cells = f"its {called} would have cells of {got:.1f} mm"
         text = f"{short}: {cells}, and the layout needs at least {least:.1f} mm"
     else:
         figures = floor(10 * layout.puzzles.figure * block.cell / block.least) / 10

@@ -104,12 +104,12 @@ def _facts(book: Book, layout: Layout, cover: Cover, box: Box) -> Iterator[Item]
     side = min(0.54 * box.wide, 0.62 * box.high)
     left, under = box.left, box.top
     if puzzle is not None:
-        claim, size = outside(puzzle.puzzle), puzzle.puzzle.grid.size
-        across, down = size + claim.left + claim.right, size + claim.top + claim.bottom
+        claim, grid = outside(puzzle.puzzle), puzzle.puzzle.grid
+        across, down = claim.left + grid.width + claim.right, claim.top + grid.height + claim.bottom
         cell = side / max(across, down)
         if cell >= LEAST_CELL:
-            grid = draw_grid(puzzle.puzzle, cell, "sample grid", language=layout.language)
-            yield Group(grid.items, box.left + claim.left * cell, box.top + claim.top * cell)
+            drawn = draw_grid(puzzle.puzzle, cell, "sample grid", language=layout.language)
+            yield Group(drawn.items, box.left + claim.left * cell, box.top + claim.top * cell)
             under = box.top + down * cell + line
             rating = f", {puzzle.rating.band_name} {puzzle.rating.figure}" if puzzle.rating else ""
             numbered = layout.say("cover-sample", number=str(puzzle.number))

@@ -86,8 +86,8 @@ def compose_crib(
 def _measures(puzzle: BookPuzzle, scenes: Sequence[Scene], layout: Layout) -> _Measures:
     """Cells as large as their candidates need; beyond that as wide as the column allows, and small enough for a page to
     hold three pictures."""
-    claim, size = numbered(puzzle.puzzle), puzzle.puzzle.grid.size
-    across, down = claim.left + size + claim.right, claim.top + size + claim.bottom
+    claim, grid = numbered(puzzle.puzzle), puzzle.puzzle.grid
+    across, down = claim.left + grid.width + claim.right, claim.top + grid.height + claim.bottom
     least, over = cell_for(puzzle.puzzle.grid, scenes), (CAPTION + 1) * layout.line
     usual = min(PICTURES * layout.measure / across, (layout.depth / 3 - over) / down, mm(11))
     room = layout.measure - GUTTER - (EMS + MARGIN) * layout.type.text.size

@@ -34,15 +34,14 @@ def foot_key(puzzles: Sequence[BookPuzzle], layout: Layout) -> tuple[Row, ...]:
         number = str(puzzle.number)
         items.append(tagged((PARAGRAPH,), Text(x, label.size, number, "sans-bold", label.size)))
         x += width(number, label) + 0.8 * label.size
-        size = puzzle.puzzle.grid.size
-        cell = max(LEAST, min(CELL, CELL * 9 / size))
+        grid = puzzle.puzzle.grid
+        cell = max(LEAST, min(CELL, CELL * 9 / grid.extent))
         drawn = draw_grid(
             puzzle.puzzle, cell, f"key {puzzle.id}", puzzle.solution or (), marks=False, language=layout.language
         )
         items.append(Group((drawn,), x, 0.0))
-        side = size * cell
-        x += side + GUTTER
-        deepest = max(deepest, side)
+        x += grid.width * cell + GUTTER
+        deepest = max(deepest, grid.height * cell)
     turned = Group(tuple(items), layout.measure, deepest, turn=180.0)
     rule = Line((0.0, 0.0), (layout.measure, 0.0), Stroke(0.4))
     return (Row(line, (rule,)), Row(deepest, (turned,)))

@@ -48,7 +48,7 @@ def scene_picture(puzzle: RuledPuzzle, scene: Scene, name: str) -> Page:
 
 
 def _page(puzzle: RuledPuzzle, beyond: Margins, *drawn: Group) -> Page:
-    side = puzzle.grid.size * CELL
     placed = Group(drawn, MARGIN + beyond.left * CELL, MARGIN + beyond.top * CELL)
-    width, height = (beyond.left + beyond.right) * CELL + side, (beyond.top + beyond.bottom) * CELL + side
+    width = (beyond.left + puzzle.grid.width + beyond.right) * CELL
+    height = (beyond.top + puzzle.grid.height + beyond.bottom) * CELL
     return Page(width + 2 * MARGIN, height + 2 * MARGIN, (placed,), "")

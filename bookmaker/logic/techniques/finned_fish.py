@@ -9,7 +9,7 @@ from itertools import combinations
 from bookmaker.logic.state import Ground, State
 from bookmaker.logic.subsets import joined
 from bookmaker.logic.technique import Finding, Technique
-from bookmaker.logic.techniques.fish import NAMES, both_ways, crossing, fish
+from bookmaker.logic.techniques.fish import NAMES, crossing, fish
 from bookmaker.puzzle.bits import cells_on
 from bookmaker.puzzle.position import Candidate
 from bookmaker.reasons import Rung
@@ -33,23 +33,24 @@ class FinnedFish(Technique):
         ground = state.ground
         for digit in digits:
             board = state.boards[digit]
-            for base, cover, rows in both_ways(ground):
+            for lines in ground.crossed:
+                base, cover = lines.base_boards, lines.cover_boards
                 met = crossing(board, base, cover)
                 own = {line: board & base[line] for line in met}
                 beyond = {line: board & across for line, across in enumerate(cover)}
                 for size in range(2, min(4, len(met) - 1) + 1):
                     few = [line for line, crossed in met.items() if crossed.bit_count() <= size + self.fins]
-                    for lines in combinations(few, size):
+                    for chosen in combinations(few, size):
                         crossed = 0
-                        for line in lines:
+                        for line in chosen:
                             crossed |= met[line]
                         if size < crossed.bit_count() <= size + self.fins:
-                            places = [own[line] for line in lines]
+                            places = [own[line] for line in chosen]
                             for across, fins, gone in self._with_fins(ground, places, beyond):
                                 at = tuple(cells_on(joined(places)))
                                 removed = tuple((cell, digit) for cell in cells_on(gone))
                                 name, beside = f"finned-{NAMES[size]}", tuple(cells_on(fins))
-                                reason = partial(fish, name, ground, digit, rows, lines, across, at, beside)
+                                reason = partial(fish, name, lines, digit, chosen, across, at, beside)
                                 yield Finding(self.rung, at, removed, reason, size - 1)
 
     def _with_fins(

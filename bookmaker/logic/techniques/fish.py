@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from functools import partial
 
-from bookmaker.logic.state import Ground, State
+from bookmaker.logic.state import Crossed, State
 from bookmaker.logic.subsets import as_many, joined
 from bookmaker.logic.technique import Finding, Technique
 from bookmaker.puzzle.bits import cells_on
@@ -29,24 +29,19 @@ class PlainFish(Technique):
         ground = state.ground
         for digit in ground.grid.digits:
             board = state.boards[digit]
-            for base, cover, rows in both_ways(ground):
+            for lines in ground.crossed:
+                base, cover = lines.base_boards, lines.cover_boards
                 met = crossing(board, base, cover)
                 for size in range(2, min(4, len(met) - 1) + 1):
-                    for lines, crossed in as_many(met, size):
+                    for chosen, crossed in as_many(met, size):
                         across = tuple(cells_on(crossed))
-                        places = board & joined(base[i] for i in lines)
+                        places = board & joined(base[i] for i in chosen)
                         gone = board & joined(cover[i] for i in across) & ~places
                         if gone:
                             removed = tuple((cell, digit) for cell in cells_on(gone))
                             at = tuple(cells_on(places))
-                            reason = partial(fish, NAMES[size], ground, digit, rows, lines, across, at)
+                            reason = partial(fish, NAMES[size], lines, digit, chosen, across, at)
                             yield Finding(self.rung, at, removed, reason, size - 2)
-
-
-def both_ways(ground: Ground) -> Iterator[tuple[Sequence[int], Sequence[int], bool]]:
-    """The lines in which a fish is looked for and those that cross them, as boards; whether the first are rows."""
-    yield ground.rows, ground.columns, True
-    yield ground.columns, ground.rows, False
 
 
 def crossing(board: int, base: Sequence[int], cover: Sequence[int]) -> dict[int, int]:
@@ -60,16 +55,13 @@ def crossing(board: int, base: Sequence[int], cover: Sequence[int]) -> dict[int,
 
 def fish(
     name: str,
-    ground: Ground,
+    lines: Crossed,
     digit: int,
-    rows: bool,
     base: Sequence[int],
     cover: Sequence[int],
     places: tuple[int, ...],
     fins: tuple[int, ...] = (),
 ) -> Reason:
-    """The reason of a fish whose base lines are rows, or columns; lines are counted from 0."""
-    lines = (ground.grid.rows, ground.grid.columns)
-    of_base, of_cover = lines if rows else lines[::-1]
-    houses = tuple(of_base[line].ref for line in base), tuple(of_cover[line].ref for line in cover)
+    """The reason of a fish in some of the lines, by their numbers from 0."""
+    houses = tuple(lines.base[line] for line in base), tuple(lines.cover[line] for line in cover)
     return Reason(name, None, Fish(digit, *houses, places, fins))

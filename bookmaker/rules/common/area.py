@@ -7,9 +7,9 @@ typed at. Drawing: out come paths in the frame's points.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Mapping, Set
+from collections.abc import Iterable, Iterator, Mapping, Set
 from dataclasses import dataclass
-from itertools import pairwise
+from itertools import pairwise, product
 from string import ascii_letters
 
 from bookmaker.display.colour import Grey
@@ -21,7 +21,7 @@ from bookmaker.rules.common.words.wording import counted, number
 from bookmaker.source.cells import read_cells
 from bookmaker.source.diagnostics import Collector, Place
 from bookmaker.source.placed import Node, Sequence, Word, read_items
-from bookmaker.source.textgrid import read_picture
+from bookmaker.source.textgrid import drawn_rows, read_picture
 
 _LEAVE_OUT = "name one, or leave out the whole entry"
 _CELL_NAME = re.compile(r"[rR]\d+[cC]\d+")
@@ -80,13 +80,13 @@ def read_area(node: Node, what: str, grid: Grid, collector: Collector) -> Area |
 def is_picture(word: Word, grid: Grid) -> bool:
     """Is this a drawing of the grid rather than a list of cells?"""
     lines = [line for line in word.value.splitlines() if line.strip()]
-    in_one_line = len("".join(word.value.split())) == len(grid.cells)
+    in_one_line = len("".join(word.value.split())) == grid.height * grid.width
     return not _CELL_NAME.search(word.value) and (len(lines) > 1 or in_one_line)
 
 
 def read_letters(word: Word, what: str, grid: Grid, collector: Collector) -> tuple[Area, ...] | None:
     """One area for each letter of a picture, in the order in which they appear; dots belong to none."""
-    picture = read_picture(word, grid.size, f"the picture of {what.removeprefix('the ')}s", collector)
+    picture = read_picture(word, grid, f"the picture of {what.removeprefix('the ')}s", collector)
     if picture is None:
         return None
     cells: dict[str, list[int]] = {}
@@ -105,11 +105,16 @@ def read_letters(word: Word, what: str, grid: Grid, collector: Collector) -> tup
 
 def picture(areas: Mapping[str, Iterable[int]], grid: Grid) -> str:
     """A drawing of areas that share no cell, each with its letter: what `read_letters` reads."""
-    signs = ["."] * len(grid.cells)
-    for letter, cells in areas.items():
-        for cell in cells:
-            signs[cell] = letter
-    return "\n".join("".join(signs[start : start + grid.size]) for start in range(0, len(signs), grid.size))
+    signs = {cell: letter for letter, cells in areas.items() for cell in cells}
+    return "\n".join(drawn_rows(grid, lambda cell: signs.get(cell, ".")))
+
+
+def blocks(grid: Grid, side: int) -> Iterator[tuple[int, ...]]:
+    """The cells of every square of this side that the grid has, row by row."""
+    for top, left in product(range(grid.height - side + 1), range(grid.width - side + 1)):
+        places = [(top + row, left + column) for row, column in product(range(side), repeat=2)]
+        if all(grid.inside(*place) for place in places):
+            yield tuple(grid.cell(*place) for place in places)
 
 
 def loops(grid: Grid, cells: Iterable[int], inset: float) -> tuple[tuple[Point, ...], ...]:
@@ -117,7 +122,7 @@ def loops(grid: Grid, cells: Iterable[int], inset: float) -> tuple[tuple[Point, 
 
     Cells that touch only at a corner get outlines of their own there.
     """
-    return loops_around({(grid.column(cell), grid.row(cell)) for cell in cells}, inset)
+    return loops_around({grid.place(cell)[::-1] for cell in cells}, inset)
 
 
 def loops_around(inside: Set[tuple[int, int]], inset: float) -> tuple[tuple[Point, ...], ...]:
@@ -179,7 +184,7 @@ def hatching(frame: Frame, cells: Iterable[int], inset: float, stroke: Stroke, l
     """Slanting lines that rise to the right inside an area's outline, `lines` to a cell's side."""
     edges = [edge for corners in loops(frame.grid, cells, inset) for edge in pairwise((*corners, corners[0]))]
     segments: list[Segment] = []
-    for index in range(2 * frame.grid.size * lines):
+    for index in range((frame.grid.height + frame.grid.width) * lines):
         # A line on which x + y is constant crosses each edge at most once, and never meets a corner.
         total = (index + 0.5) / lines
         crossings = sorted(

@@ -9,9 +9,9 @@ from __future__ import annotations
 
 from abc import ABC, abstractmethod
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, fields, replace
+from dataclasses import dataclass, field, fields, replace
 from random import Random
-from typing import ClassVar, Literal, Self, TypeAlias
+from typing import Any, ClassVar, Literal, Self, TypeAlias
 
 from bookmaker.language import Argument, Catalogue
 from bookmaker.puzzle.grid import Grid, House
@@ -64,8 +64,13 @@ class Sample:
     columns: int
 
 
+@dataclass(frozen=True)
 class Rule(ABC):
-    """All the marks of one kind on one puzzle. Concrete kinds are frozen dataclasses."""
+    """All the marks of one kind on one puzzle. Concrete kinds are frozen dataclasses.
+
+    Where grids overlap, a rule stands in all of them (its cells may lie in any) or in one, whose letter is `square`.
+    The grid that its methods are told is the one that it stands in: `laid_on`.
+    """
 
     kind: ClassVar[str]
     """The word under `rules:` in the manifest, such as “thermometer”."""
@@ -102,6 +107,18 @@ class Rule(ABC):
     where it asks the grid what they are worth."""
     lettered: ClassVar[bool] = False
     """Can letters stand in place of digits, because they are only told apart or named?"""
+
+    square: str = field(default="", kw_only=True)
+    """The letter of the grid it stands in, where several overlap and it does not stand in all as in one."""
+
+    @classmethod
+    def in_one_square(cls) -> bool:
+        """Does it speak of the lines, edges or boxes of a grid, so that it can't stand in several as in one?"""
+        return cls.form in (Form.EDGE, Form.WHOLE)
+
+    def laid_on(self, grid: Grid) -> Grid:
+        """The grid of a puzzle, or the one of several that overlap in it, in which the rule stands."""
+        return grid.square(self.square)
 
     @classmethod
     @abstractmethod
@@ -221,14 +238,15 @@ class Rule(ABC):
 
     def said_options(self) -> dict[str, Written]:
         """The options that differ from what holds where nothing is said, as typed."""
-        usual = {field.name: field.default for field in fields(self)}  # type: ignore[arg-type]  # kinds are dataclasses
+        usual = {each.name: each.default for each in fields(self)}
         values = {name: getattr(self, field_of(name)) for name in self.options}
         said = {name: value for name, value in values.items() if value != usual[field_of(name)]}
         return {name: "yes" if value is True else str(value) for name, value in said.items()}
 
     def with_options(self, values: Mapping[str, bool | int]) -> Self:
         """The rule with options set, by their names in the manifest."""
-        return replace(self, **{field_of(name): value for name, value in values.items()})  # type: ignore[type-var]
+        named: dict[str, Any] = {field_of(name): value for name, value in values.items()}
+        return replace(self, **named)
 
     def houses(self, grid: Grid) -> tuple[House, ...]:
         """Further houses that the rule makes (the diagonals), with names for solving steps."""

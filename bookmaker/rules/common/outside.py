@@ -57,7 +57,8 @@ class Clue:
 
     def refer(self, kind: str, grid: Grid, value: str = "") -> MarkRef:
         """The clue as a mark of a rule's kind, printed as `value`, which is its number where nothing is said."""
-        return MarkRef(kind, self.cells(grid), Outside(self.side, self.line + 1), value or str(self.value))
+        line = (grid.rows if self.along_row else grid.columns)[self.line].ref
+        return MarkRef(kind, self.cells(grid), Outside(self.side, line.number, line.square), value or str(self.value))
 
     @property
     def house(self) -> str:
@@ -322,15 +323,17 @@ def lane(clues: Iterable[Clue], across: float, down: float) -> Margins:
 
 def middle_of(clue: Clue, frame: Frame, across: float, down: float) -> Point:
     """The middle of a clue's place in the lane of that size, beyond the room that other clues have taken."""
-    taken = frame.outset
+    taken, sides = frame.outset, frame.sides
     along = (clue.line + 0.5) * frame.cell
-    if clue.side == "left":
-        return -(taken.left + across / 2) * frame.cell, along
-    if clue.side == "right":
-        return frame.side + (taken.right + across / 2) * frame.cell, along
-    if clue.side == "top":
-        return along, -(taken.top + down / 2) * frame.cell
-    return along, frame.side + (taken.bottom + down / 2) * frame.cell
+    match clue.side:
+        case "left":
+            return sides.left - (taken.left + across / 2) * frame.cell, sides.top + along
+        case "right":
+            return sides.right + (taken.right + across / 2) * frame.cell, sides.top + along
+        case "top":
+            return sides.left + along, sides.top - (taken.top + down / 2) * frame.cell
+        case "bottom":
+            return sides.left + along, sides.bottom + (taken.bottom + down / 2) * frame.cell
 
 
 def clue_figures(frame: Frame, at: Point, text: str, width: float, height: float = 0.32, narrow: bool = False) -> Text:

@@ -42,7 +42,7 @@ class SortedRule(Rule):
             at: tuple(part.cells[0] if alone else tuple(sorted(part.cells)) for part in parts if part.name == name)
             for name, at in self.sorts
         }
-        return replace(self, **fields)  # type: ignore[type-var]  # kinds are dataclasses
+        return replace(self, **fields)
 
     def keeps(self, part: Part, grid: Grid, digits: Sequence[int]) -> bool:
         return part.name in self.true_sorts(part.cells, grid, digits)

@@ -36,7 +36,7 @@ def all_differ(grid: Grid, moves: Sequence[Move]) -> Relation:
 @lru_cache(maxsize=32)
 def _reached(grid: Grid, moves: tuple[Move, ...]) -> tuple[int, ...]:
     """For each cell the board of those that a move joins it to."""
-    boards = [0] * len(grid.cells)
+    boards = [0] * grid.numbered
     for one, other in all_differ(grid, moves).pairs:
         boards[one] |= 1 << other
         boards[other] |= 1 << one

@@ -25,7 +25,7 @@ def alike(position: Position, cells: Sequence[int]) -> tuple[Candidate, ...]:
 @lru_cache(maxsize=64)
 def peers(grid: Grid) -> tuple[int, ...]:
     """For each cell the board of cells in its row, column or region, itself left out."""
-    boards = [0] * len(grid.cells)
+    boards = [0] * grid.numbered
     for house in grid.houses:
         board = board_of(house.cells)
         for cell in house.cells:

@@ -96,7 +96,7 @@ def _stretches(grid: Grid) -> Iterator[tuple[tuple[HouseRef, ...], set[int], int
     one = sum(map(grid.worth, grid.digits))
     for house in grid.houses:
         yield (house.ref,), set(house.cells), one
-    for lines in (grid.rows, grid.columns):
+    for lines in (lines for square in grid.squares for lines in (square.rows, square.columns)):
         for count in (2, 3):
             for first in range(grid.size - count + 1):
                 beside = lines[first : first + count]

@@ -6,7 +6,7 @@ column or region hold different digits: three cells of a row add up to at least 
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Iterable, Sequence
 from functools import lru_cache
 from itertools import combinations
 
@@ -40,13 +40,10 @@ def sum_limits(position: Position, cells: Sequence[int]) -> tuple[int, int]:
 def _limits(grid: Grid, cells: Sequence[int], lows: Sequence[int], highs: Sequence[int]) -> tuple[int, int]:
     """The best of three ways to group the cells: by rows, by columns, by regions."""
     least, most = sum(lows), sum(highs)
-    homes: list[Callable[[int], int]] = [grid.row, grid.column]
-    if grid.regions:
-        homes.append(grid.region_of.__getitem__)
-    for home in homes:
+    for home in grid.groupings:
         groups: dict[int, list[int]] = {}
         for index, cell in enumerate(cells):
-            groups.setdefault(home(cell), []).append(index)
+            groups.setdefault(home[cell], []).append(index)
         least = max(least, sum(_rising(lows[i] for i in group) for group in groups.values()))
         top = grid.size + 1
         most = min(most, sum(len(g) * top - _rising(top - highs[i] for i in g) for g in groups.values()))

@@ -72,6 +72,15 @@ class Margins:
             self.top + other.top, self.right + other.right, self.bottom + other.bottom, self.left + other.left
         )
 
+    def covering(self, other: Margins) -> Margins:
+        """Room for either, each beginning at the grid."""
+        return Margins(
+            max(self.top, other.top),
+            max(self.right, other.right),
+            max(self.bottom, other.bottom),
+            max(self.left, other.left),
+        )
+
 
 @dataclass(frozen=True, slots=True)
 class Frame:
@@ -91,13 +100,15 @@ class Frame:
     places: Places = FREE
 
     @property
-    def side(self) -> float:
-        """Side of the whole grid in points."""
-        return self.cell * self.grid.size
+    def sides(self) -> Box:
+        """The sides of the grid, from the origin, or of the one of several that the marks stand in."""
+        x, y = self.corner(self.grid.cells[0])
+        return Box(x, y, x + self.grid.width * self.cell, y + self.grid.height * self.cell)
 
     def corner(self, cell: int) -> Point:
         """Top left corner of a cell."""
-        return self.grid.column(cell) * self.cell, self.grid.row(cell) * self.cell
+        row, column = self.grid.place(cell)
+        return column * self.cell, row * self.cell
 
     def centre(self, cell: int) -> Point:
         """Middle of a cell."""
