@@ -10,9 +10,10 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from functools import cache
 
+from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import Rule
 from bookmaker.rules.common.parts import Form, Part
-from bookmaker.symmetry.moves import TURNS, Turn, turned_cells
+from bookmaker.symmetry.moves import TURNS, Turn, turned_onto_itself
 
 Cells = tuple[int, ...]
 
@@ -76,33 +77,42 @@ def same_mark(part: Part, rule: Rule) -> object:
 
 
 @cache
-def arrangement(name: str, size: int) -> Arrangement:
-    """The arrangement of a name on a grid of a size. Raises KeyError for an unknown name."""
-    turns = [turned_cells(turn, size) for turn in ARRANGEMENTS[name]]
-    moves = [tuple(range(size * size))]
+def arrangement(name: str, grid: Grid) -> Arrangement:
+    """The arrangement of a name on a grid. Raises KeyError for an unknown name, and for one of a turn that does not lay
+    grids that overlap on themselves."""
+    turns = [turned_onto_itself(turn, grid) for turn in ARRANGEMENTS[name]]
+    if None in turns:
+        raise KeyError(name)
+    moves = [tuple(grid.cells)]
     for move in moves:  # grows until no turn adds another
-        moves += [new for turn in turns if (new := tuple(turn[cell] for cell in move)) not in moves]
+        moves += [new for turn in turns if turn and (new := tuple(turn[cell] for cell in move)) not in moves]
     return Arrangement(name, tuple(moves))
 
 
-def arranged_as(cells: Iterable[int], size: int) -> Arrangement:
+@cache
+def arrangements_of(grid: Grid) -> tuple[Arrangement, ...]:
+    """All that there are on a grid, from the one that asks nothing on."""
+    there = (name for name, turns in ARRANGEMENTS.items() if all(turned_onto_itself(turn, grid) for turn in turns))
+    return tuple(arrangement(name, grid) for name in there)
+
+
+def arranged_as(cells: Iterable[int], grid: Grid) -> Arrangement:
     """The arrangement with most images among those that map a set of cells to itself."""
     kept = set(cells)
-    names = (name for name in ARRANGEMENTS if all(kept >= set(arrangement(name, size).orbit(c)) for c in kept))
-    return max((arrangement(name, size) for name in names), key=lambda found: len(found.moves))
+    fitting = (made for made in arrangements_of(grid) if all(kept >= set(made.orbit(c)) for c in kept))
+    return max(fitting, key=lambda found: len(found.moves))
 
 
-def nearly_arranged_as(cells: Sequence[int], size: int, astray: int = 1) -> tuple[Arrangement, ...]:
+def nearly_arranged_as(cells: Sequence[int], grid: Grid, astray: int = 1) -> tuple[Arrangement, ...]:
     """The arrangements that a set of cells would keep but for `astray` of them at most, those kept best first.
 
     A cell is astray if it would have to go, or be joined by others; it is told by the fewer of its orbit.
     """
     kept = set(cells)
     found = []
-    for name in ARRANGEMENTS:
-        made = arrangement(name, size)
+    for made in arrangements_of(grid):
         halves = [(len(kept & set(orbit)), len(orbit)) for orbit in made.orbits]
         broken = sum(min(inside, all_ - inside) for inside, all_ in halves)
-        if name != "none" and broken <= astray:
+        if made.name != "none" and broken <= astray:
             found.append((broken, -len(made.moves), made))
     return tuple(made for _, _, made in sorted(found, key=lambda item: item[:2]))

@@ -47,9 +47,10 @@ def elements_of(puzzle: RuledPuzzle) -> tuple[Element, ...]:
     """All statements, givens first."""
     found: list[Element] = [Given(cell, digit) for cell, digit in enumerate(puzzle.givens) if digit]
     for rule in puzzle.rules:
-        bare = _bare(rule, puzzle.grid)
-        found += [MarkOf(bare, part) for part in rule.parts(puzzle.grid)]
-        if any(True for _ in rule.asked_besides(puzzle.grid)):
+        grid = rule.laid_on(puzzle.grid)
+        bare = _bare(rule, grid)
+        found += [MarkOf(bare, part) for part in rule.parts(grid)]
+        if any(True for _ in rule.asked_besides(grid)):
             found.append(Besides(rule))
     return tuple(found)
 
@@ -64,9 +65,9 @@ def asked_by(element: Element, grid: Grid) -> tuple[Constraint, ...]:
         case Given(cell, digit):
             return (Allowed((cell,), 1 << (digit - 1)),)
         case MarkOf(rule, part):
-            return tuple(rule.asked_by(part, grid))
+            return tuple(rule.asked_by(part, rule.laid_on(grid)))
         case Besides(rule):
-            return tuple(rule.asked_besides(grid))
+            return tuple(rule.asked_besides(rule.laid_on(grid)))
 
 
 def kept_by(element: Element, grid: Grid, digits: Solution) -> bool:
@@ -75,10 +76,10 @@ def kept_by(element: Element, grid: Grid, digits: Solution) -> bool:
         case Given(cell, digit):
             return digits[cell] == digit
         case MarkOf(rule, part):
-            return rule.keeps(part, grid, digits)
+            return rule.keeps(part, rule.laid_on(grid), digits)
         case Besides(rule):
             # Its marks being kept, the rest of the rule is kept where the whole rule is.
-            return rule.holds(grid, digits)
+            return rule.holds(rule.laid_on(grid), digits)
 
 
 def problem_with(elements: Iterable[Element], grid: Grid) -> Problem:

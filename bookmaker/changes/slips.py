@@ -100,6 +100,8 @@ def _shifted(line: Sequence[int]) -> Iterator[list[int]]:
 def _lines_out_of_step(grid: Grid, givens: Digits) -> Iterator[tuple[Digits, bool]]:
     """Two neighbouring rows exchanged; or one left out or doubled, so that all below it stand one too high or low. The
     same with columns. Whole rows are the easier slip."""
+    if grid.overlaps:  # nobody copies a whole line out of step across them
+        return
     size = grid.size
     rows = [givens[row * size : row * size + size] for row in range(size)]
     for lines, upright in ((rows, True), ([tuple(column) for column in zip(*rows, strict=True)], False)):
@@ -125,8 +127,8 @@ def _reordered(lines: list[Digits]) -> Iterator[list[Digits]]:
 
 def slips_in_marks(puzzle: RuledPuzzle) -> Iterator[Slip]:
     """Slips in the marks, but for a mark left out. A manifest would not take all of them: see `as_typed`."""
-    grid = puzzle.grid
     for number, rule in enumerate(puzzle.rules):
+        grid = rule.laid_on(puzzle.grid)
         parts = rule.parts(grid)
         for at, part in enumerate(parts):
             for change in changes_of(part, rule, grid):
@@ -159,20 +161,27 @@ def as_typed(slip: Slip) -> Slip | None:
 def as_read(rule: Rule, grid: Grid) -> Rule | None:
     """The rule as its own reader makes it; None where it objects, or where other marks come out: a picture of two areas
     that overlap loses a cell."""
-    collector = Collector()
-    read = type(rule).read(node_of(rule.written(grid), Place("slip")), grid, collector)
-    if read is None or collector.found:
+    collector, grid = Collector(), rule.laid_on(grid)
+    made = type(rule).read(node_of(rule.written(grid), Place("slip")), grid, collector)
+    if made is None or collector.found:
         return None
+    read = replace(made, square=rule.square)
     marks, wanted = ({(same_mark(p, rule), p.name, p.value) for p in each.parts(grid)} for each in (read, rule))
     return read if marks == wanted else None
 
 
 def _under_another(puzzle: RuledPuzzle, number: int, at: int) -> Iterator[Slip]:
     """A mark that belongs to another of the puzzle's kinds."""
-    grid, rule = puzzle.grid, puzzle.rules[number]
+    rule = puzzle.rules[number]
+    grid = rule.laid_on(puzzle.grid)
     parts = rule.parts(grid)
     for other_number, other in enumerate(puzzle.rules):
-        if other_number != number and other.form is rule.form and other.figures == rule.figures:
+        if (
+            other_number != number
+            and other.square == rule.square
+            and other.form is rule.form
+            and other.figures == rule.figures
+        ):
             left = rule.with_parts([*parts[:at], *parts[at + 1 :]], grid) if len(parts) > 1 else None
             more = other.with_parts([*other.parts(grid), parts[at]], grid)
             yield from _slip("kind", puzzle, {number: left, other_number: more}, close=True)
@@ -180,7 +189,8 @@ def _under_another(puzzle: RuledPuzzle, number: int, at: int) -> Iterator[Slip]:
 
 def _another_kind(puzzle: RuledPuzzle, number: int) -> Iterator[Slip]:
     """The same lines under the word of another kind. Words that have a part in common are close."""
-    grid, rule = puzzle.grid, puzzle.rules[number]
+    rule = puzzle.rules[number]
+    grid = rule.laid_on(puzzle.grid)
     body = node_of(rule.written(grid), Place("slip"))
     taken = {other.kind for other in puzzle.rules}
     for kind, other in kinds().items():
@@ -190,7 +200,7 @@ def _another_kind(puzzle: RuledPuzzle, number: int) -> Iterator[Slip]:
         read = other.read(body, grid, collector)
         if read is not None and not collector.found:
             alike = bool(set(kind.split("-")) & set(rule.kind.split("-")) - {"line"})
-            yield from _slip("kind", puzzle, {number: read}, alike)
+            yield from _slip("kind", puzzle, {number: replace(read, square=rule.square)}, alike)
 
 
 def left_out_by(arranged: Arrangement, puzzle: RuledPuzzle) -> Iterator[tuple[int, Part]]:
@@ -199,7 +209,7 @@ def left_out_by(arranged: Arrangement, puzzle: RuledPuzzle) -> Iterator[tuple[in
     for number, rule in enumerate(puzzle.rules):
         if rule.form is Form.WHOLE:
             continue
-        parts = rule.parts(puzzle.grid)
+        parts = rule.parts(rule.laid_on(puzzle.grid))
         there = {same_mark(part, rule) for part in parts}
         for part in parts:
             for image in arranged.images_of(part, rule):

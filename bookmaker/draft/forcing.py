@@ -12,7 +12,7 @@ from dataclasses import dataclass, replace
 from itertools import islice, pairwise
 from random import Random
 
-from bookmaker.changes.arrangement import ARRANGEMENTS, arrangement
+from bookmaker.changes.arrangement import arrangements_of
 from bookmaker.changes.elements import Given, MarkOf, asked_by, problem_with
 from bookmaker.draft.forced import FINDERS, Forcing
 from bookmaker.draft.ground import Missed, begin
@@ -176,7 +176,7 @@ def _blank(kind: str, grid: Grid) -> Rule:
 def _untidiness(some: Forcings, grid: Grid) -> float:
     """The more turns and shapes, and the fewer marks, the untidier; an arrangement makes up for much."""
     cells = {cell for one in some for cell in one.part.cells}
-    moves = (arrangement(name, grid.size) for name in ARRANGEMENTS if name != "none")
+    moves = (made for made in arrangements_of(grid) if made.name != "none")
     arranged = any(all(cells >= set(found.orbit(cell)) for cell in cells) for found in moves)
     shapes = {_shape(one, grid) for one in some}
     turns = sum(_turns(one, grid) for one in some)

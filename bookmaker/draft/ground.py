@@ -54,7 +54,7 @@ class Begun:
 
 def begin(wish: Wish, rng: Random) -> Begun:
     """Raises Missed where there is no room for the marks, or no grid that keeps them."""
-    grid, arranged = wish.grid, arrangement(wish.arrangement, wish.grid.size)
+    grid, arranged = wish.grid, arrangement(wish.arrangement, wish.grid)
     ground = Ground(grid, arranged, None, wish.mirrored)
     taken = {cell for wanted in wish.rules if not wanted.amount for cell in _covered(wanted.rule, wish)}
     first = [_before(wanted, ground, rng, taken) for wanted in wish.rules]
@@ -128,7 +128,7 @@ def _solution(wish: Wish, rules: list[Rule], demands: Sequence[Constraint], rng:
     problem = problem_of(bare)
     problem = replace(problem, constraints=(*problem.constraints, *demands, *_facing(wish)))
     for _ in range(RESTARTS):
-        for solution in solutions(problem, rng, GUESSES if wish.grid.size <= MANY else GUESSES_OF_MANY):
+        for solution in solutions(problem, rng, GUESSES if len(wish.grid.cells) <= MANY**2 else GUESSES_OF_MANY):
             # Marks that are read off the solution help too; how much is seen when they are chosen.
             leads = wish.pattern and len(rules) == len(wish.rules)
             return fitted(problem, wish.pattern, solution, rng) if leads else solution
@@ -138,7 +138,7 @@ def _solution(wish: Wish, rules: list[Rule], demands: Sequence[Constraint], rng:
 def _facing(wish: Wish) -> Iterator[Relation]:
     """In a mirrored puzzle, digits that face each other add up to one more than the greatest."""
     if wish.mirrored:
-        size, moves = wish.grid.size, arrangement(wish.arrangement, wish.grid.size).moves
+        size, moves = wish.grid.size, arrangement(wish.arrangement, wish.grid).moves
         pairs = {(min(pair), max(pair)) for move in moves[1:] for pair in enumerate(move)}
         yield relation(sorted(pairs), size, ((digit, size + 1 - digit) for digit in wish.grid.digits))
 

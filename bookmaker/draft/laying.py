@@ -131,9 +131,12 @@ def _moved(shape: Cells, grid: Grid, rng: Random) -> Cells:
     down, across = rng.choice((1, -1)), rng.choice((1, -1))
     at = [(down * row, across * column) for row, column in at]
     rows, columns = [row for row, _ in at], [column for _, column in at]
-    room = grid.size - (max(rows) - min(rows)), grid.size - (max(columns) - min(columns))
+    room = grid.height - (max(rows) - min(rows)), grid.width - (max(columns) - min(columns))
+    if min(room) < 1:
+        return ()
     top, left = rng.randrange(room[0]) - min(rows), rng.randrange(room[1]) - min(columns)
-    return tuple(grid.cell(row + top, column + left) for row, column in at)
+    there = [grid.at(row + top, column + left) for row, column in at]
+    return tuple(cell for cell in there if cell is not None) if None not in there else ()
 
 
 def _all_there_are(rule: Rule, ground: Ground, rng: Random) -> Rule | None:
@@ -277,13 +280,8 @@ def _copies(ground: Ground, amount: Amount, rng: Random) -> Iterator[Cells]:
     assert solution is not None
     moves = [(down, across) for down in range(1, grid.size) for across in range(1 - grid.size, grid.size) if across]
     for down, across in rng.sample(moves, len(moves)):
-        step = down * grid.size + across
-        twins = [
-            cell
-            for cell in grid.cells
-            if grid.inside(grid.row(cell) + down, grid.column(cell) + across)
-            and solution[cell] == solution[cell + step]
-        ]
+        moved = {cell: grid.at(grid.row(cell) + down, grid.column(cell) + across) for cell in grid.cells}
+        twins = {cell: to for cell, to in moved.items() if to is not None and solution[cell] == solution[to]}
         for area in grid.pieces(twins):
             if amount.shortest <= len(area) <= amount.longest:
-                yield area + tuple(cell + step for cell in area)
+                yield area + tuple(twins[cell] for cell in area)

@@ -77,7 +77,7 @@ class Sketch:
             if here and here[0].part is None:
                 rules.append(rule)
             elif here:
-                rules.append(rule.with_parts([mark.part for mark in here if mark.part], self.grid))
+                rules.append(rule.with_parts([mark.part for mark in here if mark.part], rule.laid_on(self.grid)))
         return Puzzle(self.grid, givens, tuple(rules))
 
     def numbered(self, board: int) -> Iterator[tuple[int, Mark]]:
@@ -155,12 +155,13 @@ class Sketch:
     def _take_apart(self) -> Iterator[Mark]:
         for number, rule in enumerate(self.rules):
             # Where marks say something together that none says alone, all of them are one choice.
-            together = rule.marks_all or any(True for _ in rule.asked_besides(self.grid))
-            parts = () if together else rule.parts(self.grid)
+            grid = rule.laid_on(self.grid)
+            together = rule.marks_all or any(True for _ in rule.asked_besides(grid))
+            parts = () if together else rule.parts(grid)
             if not parts:
-                yield Mark(number, None, tuple(rule.constraints(self.grid)))
+                yield Mark(number, None, tuple(rule.constraints(grid)))
             for part in parts:
-                yield Mark(number, part, tuple(rule.asked_by(part, self.grid)))
+                yield Mark(number, part, tuple(rule.asked_by(part, grid)))
 
     def _mark_orbits(self) -> Iterator[int]:
         bits = {
@@ -185,6 +186,7 @@ class Sketch:
         board = board_of(cell for cell, digit in enumerate(other) if digit != self.solution[cell])
         for bit, mark in self.numbered(self.everything):
             rule = self.rules[mark.rule]
-            kept = rule.keeps(mark.part, self.grid, other) if mark.part else rule.holds(self.grid, other)
+            grid = rule.laid_on(self.grid)
+            kept = rule.keeps(mark.part, grid, other) if mark.part else rule.holds(grid, other)
             board |= 0 if kept else 1 << bit
         return board

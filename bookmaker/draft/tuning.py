@@ -59,7 +59,8 @@ class Tuning:
         self.arranged = _arrangement(puzzle)
         rules = [_with_others(rule, puzzle.grid, solution, self.arranged) for rule in puzzle.rules]
         self.sketch = Sketch(puzzle.grid, rules, solution, self.arranged)
-        own = {(number, part) for number, rule in enumerate(puzzle.rules) for part in rule.parts(puzzle.grid)}
+        grid = puzzle.grid
+        own = {(number, part) for number, rule in enumerate(puzzle.rules) for part in rule.parts(rule.laid_on(grid))}
         marks = sum(
             1 << bit
             for bit, mark in self.sketch.numbered(self.sketch.everything)
@@ -111,12 +112,13 @@ def _looked_at(puzzle: RuledPuzzle, solution: Solution, wish: Wish) -> tuple[Gra
 def _arrangement(puzzle: RuledPuzzle) -> Arrangement:
     """The arrangement of the givens, if the marks keep it as well; else none."""
     grid = puzzle.grid
-    found = arranged_as((cell for cell, digit in enumerate(puzzle.givens) if digit), grid.size)
+    found = arranged_as((cell for cell, digit in enumerate(puzzle.givens) if digit), grid)
     for rule in puzzle.rules:
-        there = {frozenset(part.cells) for part in rule.parts(grid)}
-        parts = () if rule.form is Form.WHOLE or rule.marks_all else rule.parts(grid)
+        marks = rule.parts(rule.laid_on(grid))
+        there = {frozenset(part.cells) for part in marks}
+        parts = () if rule.form is Form.WHOLE or rule.marks_all else marks
         if any(frozenset(image.cells) not in there for part in parts for image in found.images_of(part, rule)):
-            return arrangement("none", grid.size)
+            return arrangement("none", grid)
     return found
 
 
@@ -124,7 +126,7 @@ def _with_others(rule: Rule, grid: Grid, solution: Solution, arranged: Arrangeme
     """The rule with its own marks and, after them, all true ones that a small change could bring, with their images."""
     if rule.form is Form.WHOLE or rule.marks_all:
         return rule
-    rng = Random(0)
+    rng, grid = Random(0), rule.laid_on(grid)
     own = rule.parts(grid)
     others: dict[Part, None] = {}
     for cells in rule.places(grid):

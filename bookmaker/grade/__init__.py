@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bookmaker.grade.bands import difficulty_of, family_of
+from bookmaker.grade.bands import counted_effort, difficulty_of, family_of
 from bookmaker.grade.effort import WEIGHTS, Weights
 from bookmaker.grade.path import walk
 from bookmaker.grade.solve_path import Grade, SolvePath, Step
@@ -18,4 +18,5 @@ def grade(puzzle: RuledPuzzle, solution: Solution, weights: Weights = WEIGHTS) -
     path = walk(puzzle, solution, weights)
     effort = path.effort
     singles_only = all(step.rung <= Rung.NAKED for step in path.steps)
-    return Grade(path, effort, difficulty_of(effort, family_of(puzzle)), singles_only)
+    difficulty = difficulty_of(counted_effort(effort, puzzle.grid), family_of(puzzle))
+    return Grade(path, effort, difficulty, singles_only)

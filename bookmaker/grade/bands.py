@@ -36,6 +36,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from math import exp, floor, log
 
+from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.problem import Automaton, Combination, Count, Relation, Sum
 
@@ -69,6 +70,12 @@ def family_of(puzzle: RuledPuzzle) -> str:
     if any(isinstance(made, Combination | Sum | Count | Automaton) for made in asked):
         return "sums"
     return "relations" if any(isinstance(made, Relation) for made in asked) else "classic"
+
+
+def counted_effort(effort: float, grid: Grid) -> float:
+    """The part of an effort that cuts are for. Where grids overlap it is that for one of them, as many cells as it has:
+    five easy grids take five times as long, and are no harder."""
+    return effort * grid.size**2 / len(grid.cells)
 
 
 def difficulty_of(effort: float, family: str) -> float:

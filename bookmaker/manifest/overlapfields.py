@@ -10,6 +10,7 @@ from itertools import combinations
 
 from bookmaker.puzzle.grid import LARGEST, Grid
 from bookmaker.puzzle.overlapping import LETTERS, Corner, Overlapping, overlapping_grids
+from bookmaker.rules.common.contract import Rule
 from bookmaker.source.cells import read_placed_cells
 from bookmaker.source.diagnostics import Collector, Place
 from bookmaker.source.placed import Node, Word
@@ -69,13 +70,26 @@ def _mistaken(
         elif down % box[0] or across % box[1]:
             said = "these two grids do not share whole boxes"
             hint = f"move one by {box[0]} rows or {box[1]} columns at a time"
-        elif max(down, across) == size:
-            said, hint = "these two grids touch without sharing a box", "move one of them"
         else:
             continue
         collector.error(places[other], "grids-clash", said, hint, (places[one],))
         return True
     return False
+
+
+def check_clues_free(rule: Rule, grid: Grid, square: str, place: Place, collector: Collector) -> None:
+    """A diagnostic where clues of one grid would stand in cells of another; `place` is that of the rule."""
+    held = grid.square(square)
+    cells = []
+    for part in rule.parts(held):
+        (row, column), (r, c) = map(grid.place, part.cells[:2])
+        beside = 2 * row - r, 2 * column - c
+        if grid.inside(*beside):
+            cells.append(grid.cell(*beside))
+    if cells:
+        names = ", ".join(grid.name(cell) for cell in sorted(set(cells)))
+        said = f"clues of grid {square} would stand in cells of another grid: {names}"
+        collector.error(place, "clue-in-cell", said, "leave these out with a dot; marks in the cells say the same")
 
 
 def square_named(name: str, grid: Grid) -> str:

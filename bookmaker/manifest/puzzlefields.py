@@ -13,7 +13,7 @@ from bookmaker.manifest.entries import Entry
 from bookmaker.manifest.givens import check_clashes, read_givens
 from bookmaker.manifest.gridfields import read_grid
 from bookmaker.manifest.misplaced_keys import parted
-from bookmaker.manifest.overlapfields import IN, square_named
+from bookmaker.manifest.overlapfields import IN, check_clues_free, square_named
 from bookmaker.manifest.permission import read_permission
 from bookmaker.manifest.provenance import read_solution, read_tags, read_word
 from bookmaker.manifest.publication import read_link
@@ -167,7 +167,10 @@ def _rules(node: Node, grid: Grid, collector: Collector) -> tuple[Rule, ...]:
             collector.error(word.place, "which-grid", said, f"put it under “{IN}A:”, or the letter of another grid")
         elif rule := kind.read(listed.body, grid.square(listed.square), collector):
             check_signs(rule, grid, word.place, collector)
-            read.append(replace(rule, square=listed.square if kind.in_one_square() else ""))
+            square = listed.square if kind.in_one_square() else ""
+            if square and kind.form is Form.EDGE:
+                check_clues_free(rule, grid, square, word.place, collector)
+            read.append(replace(rule, square=square))
     return tuple(read)
 
 

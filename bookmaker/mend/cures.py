@@ -13,7 +13,7 @@ from itertools import combinations
 from random import Random
 from time import monotonic
 
-from bookmaker.changes.arrangement import arrangement, nearly_arranged_as
+from bookmaker.changes.arrangement import arrangements_of, nearly_arranged_as
 from bookmaker.changes.elements import Element, Given, elements_of
 from bookmaker.changes.neighbouring import misread
 from bookmaker.changes.slips import Slip, as_typed, left_out_by, slips_in_givens, slips_in_marks
@@ -148,7 +148,7 @@ def _likeliest(puzzle: RuledPuzzle, case: Case, verdict: Verdict) -> list[tuple[
     cells, size = len(puzzle.grid.cells), puzzle.grid.size
     ways["extra given"] = (cells - puzzle.given_count) * size
     ways["left-out given"] = puzzle.given_count + 1
-    ways["left-out mark"] = sum(len(rule.parts(puzzle.grid)) for rule in puzzle.rules) + 1
+    ways["left-out mark"] = sum(len(rule.parts(rule.laid_on(puzzle.grid))) for rule in puzzle.rules) + 1
     close["left-out given"] = close["left-out mark"] = 0
     told = [(slip, slip_likelihood(slip.sort, slip.close, ways[slip.sort], close[slip.sort])) for slip in slips]
     told = [(slip, likely + puzzle_likelihood(slip.meant)) for slip, likely in told]
@@ -168,19 +168,20 @@ def _left_out_marks(puzzle: RuledPuzzle, case: Case) -> Iterator[Slip]:
     """A mark that the arrangement of the others suggests, with figures as the grids that were met would have them."""
     grid, rng = puzzle.grid, Random(0)
     given = [cell for cell, digit in enumerate(puzzle.givens) if digit]
-    names = [found.name for found in nearly_arranged_as(given, grid.size, 2)] or ["half-turn"]
+    named = nearly_arranged_as(given, grid, 2) or arrangements_of(grid)[1:2]
     seen = set()
-    for name in names[:3]:
-        for number, part in left_out_by(arrangement(name, grid.size), puzzle):
+    for arranged in named[:3]:
+        for number, part in left_out_by(arranged, puzzle):
             rule = puzzle.rules[number]
+            laid = rule.laid_on(grid)
             read = [part]
             if rule.figures or rule.form in (Form.BORDER, Form.CELL):
-                read = [made for met in case.met for made in rule.read_off(part.cells, grid, met, rng)]
+                read = [made for met in case.met for made in rule.read_off(part.cells, laid, met, rng)]
             for made in read:
                 if (number, made) not in seen:
                     seen.add((number, made))
                     rules = list(puzzle.rules)
-                    rules[number] = rule.with_parts([*rule.parts(grid), made], grid)
+                    rules[number] = rule.with_parts([*rule.parts(laid), made], laid)
                     yield Slip("left-out mark", Puzzle(grid, puzzle.givens, tuple(rules)), close=True)
 
 

@@ -10,7 +10,7 @@ from collections.abc import Mapping
 from functools import lru_cache
 from math import log
 
-from bookmaker.changes.arrangement import ARRANGEMENTS, Arrangement, arrangement
+from bookmaker.changes.arrangement import Arrangement, arrangements_of
 from bookmaker.grade.solve_path import Grade
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.common.parts import Form
@@ -57,9 +57,7 @@ def slip_likelihood(sort: str, close: bool, ways: int, close_ways: int) -> float
 
 def puzzle_likelihood(puzzle: RuledPuzzle, grade: Grade | None = None) -> float:
     """That a setter means a puzzle to be like this."""
-    told = -ASTRAY * min(
-        _astray(puzzle, arrangement(name, puzzle.grid.size)) for name in ARRANGEMENTS if name != "none"
-    )
+    told = -ASTRAY * min((_astray(puzzle, made) for made in arrangements_of(puzzle.grid)[1:]), default=0.0)
     if grade is not None:
         told -= UNREACHED * (not grade.path.reached) + HARDEST * (grade.band == 5)
     return told
@@ -78,7 +76,7 @@ def _astray(puzzle: RuledPuzzle, arranged: Arrangement) -> float:
     for rule in puzzle.rules:
         if rule.form is Form.WHOLE or rule.marks_all:
             continue
-        parts = rule.parts(puzzle.grid)
+        parts = rule.parts(rule.laid_on(puzzle.grid))
         there = {frozenset(part.cells) for part in parts}  # from whichever end they are told
         missing += sum(any(frozenset(image.cells) not in there for image in arranged.images_of(p, rule)) for p in parts)
     return min(astray, UNARRANGED) + min(missing, UNARRANGED)

@@ -75,10 +75,10 @@ def settling(case: Case, seconds: float = 5.0) -> Settling:
 
 def _arrangement(grid: Grid, cells: Sequence[int]) -> Arrangement | None:
     """The arrangement that the givens keep, or keep but for one."""
-    kept = arranged_as(cells, grid.size)
+    kept = arranged_as(cells, grid)
     if kept.name != "none":
         return kept
-    return next(iter(nearly_arranged_as(cells, grid.size)), None)
+    return next(iter(nearly_arranged_as(cells, grid)), None)
 
 
 def _settled(case: Case, added: Sequence[Element], instead: Element | None = None) -> Settled | None:
@@ -188,11 +188,12 @@ def _arranged(case: Case, kept: Arrangement, until: float) -> tuple[Settled, ...
 def _marks(case: Case, until: float) -> tuple[Settled, ...]:
     """Marks of the puzzle's own kinds, true on one of the solutions met, that shut out all others."""
     found: dict[Part, Settled] = {}
-    grid, rng = case.puzzle.grid, Random(0)
+    rng = Random(0)
     for target in list(case.met):
         for rule in case.puzzle.rules:
             if rule.marks_all:
                 continue
+            grid = rule.laid_on(case.puzzle.grid)
             bare = rule.with_parts((), grid)
             there = {frozenset(part.cells) for part in rule.parts(grid)}
             for part, longer_than in _further(rule, grid, target, rng):

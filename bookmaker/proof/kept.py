@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from math import isclose, isfinite
 
-from bookmaker.grade.bands import difficulty_of, family_of
+from bookmaker.grade.bands import counted_effort, difficulty_of, family_of
 from bookmaker.grade.solve_path import Grade, Step
 from bookmaker.proof.record import Findings, from_text
 from bookmaker.puzzle.position import Candidate
@@ -110,8 +110,12 @@ def _grade_holds(puzzle: RuledPuzzle, solution: Solution, grade: Grade) -> bool:
         and grade.path.reached == all(step.rung != Rung.BEYOND for step in steps)
         and grade.singles_only == all(step.rung <= Rung.NAKED for step in steps)
         and isclose(grade.effort, grade.path.effort)
-        and isclose(grade.difficulty, difficulty_of(grade.effort, family_of(puzzle)))
+        and isclose(grade.difficulty, _difficulty(puzzle, grade.effort))
     )
+
+
+def _difficulty(puzzle: RuledPuzzle, effort: float) -> float:
+    return difficulty_of(counted_effort(effort, puzzle.grid), family_of(puzzle))
 
 
 def _step_holds(puzzle: RuledPuzzle, solution: Solution, step: Step, empty: set[int]) -> bool:

@@ -160,9 +160,13 @@ class Grid:
         """Row and column of a cell in all that is printed, from 0."""
         return self.row(cell), self.column(cell)
 
+    def at(self, row: int, column: int) -> int | None:
+        """The cell at such a place; None where there is none."""
+        return self.cell(row, column) if self.inside(row, column) else None
+
     def across(self, row: int) -> tuple[int | None, ...]:
         """The cells of a row of all that is printed, None where there is none."""
-        return tuple(self.cell(row, column) if self.inside(row, column) else None for column in range(self.width))
+        return tuple(self.at(row, column) for column in range(self.width))
 
     @property
     def squares(self) -> tuple[Grid, ...]:

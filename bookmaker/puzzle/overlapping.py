@@ -145,6 +145,10 @@ class Square(Grid):
     def place(self, cell: int) -> tuple[int, int]:
         return self.whole.place(cell)
 
+    def at(self, row: int, column: int) -> int | None:
+        own = self.inside(row - self.corner[0], column - self.corner[1])
+        return self.whole.at(row, column) if own else None
+
     @cached_property
     def rows(self) -> tuple[House, ...]:
         return self._lines("row", self.corner[0], [self.cells[at : at + self.size] for at in self._starts])
@@ -185,19 +189,17 @@ class Square(Grid):
 def overlapping_grids(size: int, box: tuple[int, int], corners: Sequence[Corner]) -> Overlapping:
     """The grids with these top left corners, counted from the first row and column that one of them has.
 
-    Raises ValueError where they do not share whole boxes, where two touch that share none, or where one shares none.
+    Raises ValueError where they do not share whole boxes, where cells touch by a side that share no grid, or where one
+    of the grids shares no box.
     """
     top, left = min(row for row, _ in corners), min(column for _, column in corners)
     at = sorted((row - top, column - left) for row, column in corners)
     for (r1, c1), (r2, c2) in combinations(at, 2):
         down, across = abs(r1 - r2), abs(c1 - c2)
-        apart = max(down, across)
         if down % box[0] or across % box[1]:
             raise ValueError("the grids do not share whole boxes")
-        if not apart:
+        if not down and not across:
             raise ValueError("two of the grids lie on each other")
-        if apart == size:
-            raise ValueError("two of the grids touch without sharing a box")
     joined, left_over = {at[0]}, set(at[1:])
     while near := {one for one in left_over if any(_share(one, other, size) for other in joined)}:
         joined |= near
@@ -211,7 +213,11 @@ def overlapping_grids(size: int, box: tuple[int, int], corners: Sequence[Corner]
         for row in range(row_0, row_0 + size, box[0])
         for column in range(column_0, column_0 + size, box[1])
     }
-    return Overlapping(size, tuple(sorted(boxes)), box, corners=tuple(at))
+    made = Overlapping(size, tuple(sorted(boxes)), box, corners=tuple(at))
+    homes = [{square for square in made.squares if cell in square.cells} for cell in made.cells]
+    if not all(homes[cell] & homes[other] for cell in made.cells for other in made.orthogonal(cell)):
+        raise ValueError("cells of two grids touch that share no grid")
+    return made
 
 
 def _share(one: Corner, other: Corner, size: int) -> bool:

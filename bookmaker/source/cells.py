@@ -95,14 +95,12 @@ def _run(text: str, word: Word, offset: int, grid: Grid, collector: Collector) -
             collector.error(place, "not-a-cell", said, _HOW)
             return None
         row, column = int(match[1]) - 1, int(match[2]) - 1
-        if not grid.inside(row, column):
-            said = f"{part} is off the grid, which has {grid.size} rows and {grid.size} columns"
-            collector.error(
-                place, "off-grid", said, "" if row >= 0 <= column else "rows and columns are counted from 1"
-            )
+        if grid.at(row, column) is None:
+            said, hint = _off_grid(part, grid), "" if row >= 0 <= column else "rows and columns are counted from 1"
+            collector.error(place, "off-grid", said, hint)
             return None
         ends.append((row, column))
-    cells = [grid.cell(*ends[0])]
+    cells = [grid.at(*ends[0])]
     for one, other in pairwise(ends):
         steps = _straight(one, other)
         if not steps:
@@ -110,8 +108,22 @@ def _run(text: str, word: Word, offset: int, grid: Grid, collector: Collector) -
             collector.error(word.at_offset(offset), "crooked-run", f"{quoted(text)} is not a straight run", hint)
             return None
         down, across = (other[0] - one[0]) // steps, (other[1] - one[1]) // steps
-        cells.extend(grid.cell(one[0] + down * i, one[1] + across * i) for i in range(1, steps + 1))
-    return cells
+        cells.extend(grid.at(one[0] + down * i, one[1] + across * i) for i in range(1, steps + 1))
+    found = [cell for cell in cells if cell is not None]
+    if len(found) < len(cells):
+        said = f"the run {quoted(text)} leaves the grids that overlap here"
+        collector.error(word.at_offset(offset), "off-grid", said, "name its cells one by one")
+        return None
+    return found
+
+
+def _off_grid(cell: str, grid: Grid) -> str:
+    """What is said of a cell that a grid does not have."""
+    if grid.overlaps:
+        return f"{cell} lies in none of the grids that overlap here"
+    if grid.numbered != len(grid.cells):
+        return f"{cell} is off its grid, whose cells go from {grid.name(grid.cells[0])} to {grid.name(grid.cells[-1])}"
+    return f"{cell} is off the grid, which has {grid.size} rows and {grid.size} columns"
 
 
 def _straight(one: tuple[int, int], other: tuple[int, int]) -> int:

@@ -5,25 +5,28 @@ to each other; and the `Move` that carries one puzzle to another, or None.
 
 Rows and columns may be laid out anew in any way that leaves rows, columns, regions and all that the rules ask as they
 are; for a classic that is 3,359,232 ways, for a grid with lines drawn on it mostly the eight turns and reflections of
-the square. Digits may be renamed as far as every rule allows it (`Rule.relabelling`). The solution is the only one, so
-it moves with the puzzle, and most puzzles are told apart by it alone.
+the square. Grids that overlap are only turned and reflected, all together. Digits may be renamed as far as every rule
+allows it (`Rule.relabelling`). The solution is the only one, so it moves with the puzzle, and most puzzles are told
+apart by it alone.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, fields
-from hashlib import sha256
+from dataclasses import fields
 from itertools import product
 
 from bookmaker.puzzle.bits import board_of
 from bookmaker.puzzle.grid import Grid
+from bookmaker.puzzle.overlapping import Overlapping
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules.common.contract import Relabelling, Rule, RuledPuzzle
 from bookmaker.solve.verdict import Solution
 from bookmaker.symmetry.arrangement import Arrangement, arranged, automorphisms
+from bookmaker.symmetry.carrying import Keys, carries, relabelling_of, renaming_of, short
 from bookmaker.symmetry.forms import digest, forms_of
 from bookmaker.symmetry.moves import EIGHT, Move, reversed_digits, turned_cells, unmoved_digits
+from bookmaker.symmetry.overlapping import overlapping_difference, overlapping_keys, overlapping_mapping
 
 __all__ = ["Keys", "Move", "different_givens", "keys_of", "mapping", "relabelling_of"]
 
@@ -31,32 +34,17 @@ FEW_GRIDS = 6
 """On grids up to this size there are so few different solutions that sharing one says nothing (6×6 has 49)."""
 
 
-@dataclass(frozen=True, slots=True)
-class Keys:
-    """`puzzle` is shared by look-alikes. `solution` is shared by puzzles whose solution grids are the same but for a
-    move, whatever their givens and rules; `marks` by puzzles whose marks are the same but for a turn or reflection and
-    digits counted from the other end, whatever their givens. Both are "" where they would say nothing."""
-
-    puzzle: str
-    solution: str
-    marks: str
-
-
-def relabelling_of(puzzle: RuledPuzzle) -> Relabelling:
-    """How digits may be renamed so that every rule of the puzzle goes along."""
-    allowed = {rule.relabelling(rule.laid_on(puzzle.grid)) for rule in puzzle.rules}
-    return "none" if "none" in allowed else "reversed" if "reversed" in allowed else "any"
-
-
 def keys_of(puzzle: RuledPuzzle, solution: Solution) -> Keys:
     """The keys of a puzzle with exactly this solution."""
     grid = puzzle.grid
+    if isinstance(grid, Overlapping):
+        return overlapping_keys(grid, puzzle, solution)
     plain = arranged(grid, solution) if grid.size > FEW_GRIDS else None
     renaming, best = _canonical(puzzle, solution)
-    text = _short(repr((grid.size, renaming)), best.text, _asked(puzzle, best))
+    text = short(repr((grid.size, renaming)), best.text, _asked(puzzle, best))
     return Keys(
         puzzle=text,
-        solution=_short(str(grid.size), plain.text) if plain else "",
+        solution=short(str(grid.size), plain.text) if plain else "",
         marks=_marks_key(puzzle) if any(map(_has_marks, puzzle.rules)) else "",
     )
 
@@ -68,10 +56,12 @@ def mapping(one: RuledPuzzle, its: Solution, other: RuledPuzzle, others: Solutio
     """
     if (one.grid.size, one.given_count) != (other.grid.size, other.given_count):
         return None
+    if one.grid.overlaps or other.grid.overlaps:
+        return overlapping_mapping(one, its, other, others)
     for turn in EIGHT.values():
         cells = turned_cells(turn, one.grid.size)
-        digits = _renaming(its, others, cells)
-        if digits is not None and _carries(move := Move(cells, digits), one, other):
+        digits = renaming_of(its, others, cells)
+        if digits is not None and carries(move := Move(cells, digits), one, other):
             return move
     first, second = _canonical(one, its), _canonical(other, others)
     if first[0] != second[0] or first[1].text != second[1].text:
@@ -81,12 +71,14 @@ def mapping(one: RuledPuzzle, its: Solution, other: RuledPuzzle, others: Solutio
         back[called] = digit
     cells = tuple(second[1].at[place] for place in first[1].images())
     move = Move(cells, tuple(back[called] for called in first[1].digits))
-    return move if _carries(move, one, other) else None
+    return move if carries(move, one, other) else None
 
 
 def different_givens(one: RuledPuzzle, its: Solution, other: RuledPuzzle, others: Solution) -> int | None:
     """In how many cells only one of two puzzles with the same solution grid has a given, where the grids are laid on
     each other so that this is least; None if no move carries the one solution to the other."""
+    if one.grid.overlaps or other.grid.overlaps:
+        return overlapping_difference(one, its, other, others)
     if len({arranged(puzzle.grid, grid).text for puzzle, grid in ((one, its), (other, others))}) > 1:
         return None
     there = arranged(other.grid, others)
@@ -151,32 +143,3 @@ def _marks_key(puzzle: RuledPuzzle) -> str:
 def _has_marks(rule: Rule) -> bool:
     """Has a rule marks of its own, other than that it holds in the whole grid?"""
     return any(isinstance(getattr(rule, field.name), tuple) for field in fields(rule))
-
-
-def _renaming(its: Solution, others: Solution, cells: tuple[int, ...]) -> tuple[int, ...] | None:
-    """Which digit becomes which if the one solution, its cells moved, is to be the other."""
-    digits = [0] * (max(its) + 1)
-    for cell, digit in enumerate(its):
-        image = others[cells[cell]]
-        if digits[digit] not in (0, image):
-            return None
-        digits[digit] = image
-    return tuple(digits)
-
-
-def _carries(move: Move, one: RuledPuzzle, other: RuledPuzzle) -> bool:
-    """Is the one puzzle after the move the other: givens, regions and all that rules ask? Nothing of how the move was
-    found is taken on trust."""
-    regions = {frozenset(move.cells[cell] for cell in region) for region in one.grid.regions}
-    if move.apply(one.givens) != other.givens or regions != {frozenset(region) for region in other.grid.regions}:
-        return False
-    unmoved = forms_of(other, tuple(other.grid.cells), unmoved_digits(other.grid.size))
-    return forms_of(one, move.cells, move.digits) == unmoved
-
-
-def _short(*parts: str | bytes) -> str:
-    total = sha256()
-    for part in parts:
-        data = part.encode() if isinstance(part, str) else part
-        total.update(b"%d:" % len(data) + data)
-    return total.hexdigest()[:32]

@@ -70,10 +70,12 @@ def reversed_digits(size: int) -> tuple[int, ...]:
 
 @dataclass(frozen=True, slots=True)
 class Move:
-    """`cells[c]` is the image of cell c, `digits[d]` that of digit d (member 0 is 0)."""
+    """`cells[c]` is the image of cell c, `digits[d]` that of digit d (member 0 is 0). `turned` is the turn of `EIGHT`
+    that the cells make, where grids overlap and it cannot be told from the numbers of the cells alone."""
 
     cells: tuple[int, ...]
     digits: tuple[int, ...]
+    turned: str | None = None
 
     @property
     def size(self) -> int:
@@ -82,6 +84,8 @@ class Move:
     @property
     def turn(self) -> str | None:
         """The turn of `EIGHT` that the cells make, "" where they stay; None where rows or columns change places."""
+        if self.turned is not None:
+            return self.turned
         return next((name for name, turn in EIGHT.items() if turned_cells(turn, self.size) == self.cells), None)
 
     @property

@@ -9,7 +9,7 @@ from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import cast, get_args
 
-from bookmaker.changes.arrangement import ARRANGEMENTS
+from bookmaker.changes.arrangement import arrangements_of
 from bookmaker.manifest.givens import check_clashes, read_givens
 from bookmaker.manifest.gridfields import read_grid
 from bookmaker.manifest.texts import read_id, read_line, read_note
@@ -34,6 +34,7 @@ WISH_KEYS = (
     "size",
     "boxes",
     "regions",
+    "grids",
     "digits",
     "letters",
     "rules",
@@ -194,9 +195,11 @@ def _switch(fields: Mapping[str, Node], name: str, collector: Collector) -> bool
 
 
 def _arrangement(fields: Mapping[str, Node], grid: Grid, collector: Collector) -> str:
+    names = [made.name for made in arrangements_of(grid)]
     if "arrangement" not in fields:
-        return "none" if "pattern" in fields else "half-turn"
-    return read_choice(fields["arrangement"], "“arrangement”", collector, tuple(ARRANGEMENTS)) or "none"
+        usual = next((name for name in names if name == "half-turn"), "none")
+        return "none" if "pattern" in fields else usual
+    return read_choice(fields["arrangement"], "“arrangement”", collector, tuple(names)) or "none"
 
 
 def _pattern(fields: Mapping[str, Node], grid: Grid, collector: Collector) -> tuple[int, ...]:

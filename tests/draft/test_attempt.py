@@ -74,7 +74,7 @@ def test_a_drafted_puzzle_of_each_kind(kind: str, tmp_path: Path) -> None:
         assert isinstance(opinion, Unique)
         assert opinion.solution == found.solution
     assert keeps_all(puzzle, found.solution)
-    facing = arrangement("half-turn", grid.size)
+    facing = arrangement("half-turn", grid)
     given = {cell for cell, digit in enumerate(puzzle.givens) if digit}
     assert all(other in given for cell in given for other in facing.orbit(cell))
     for rule in puzzle.rules:

@@ -21,7 +21,7 @@ from bookmaker.wishes.span import Span
 from bookmaker.wishes.wish import Wish
 
 SIX = boxed_grid(6, 2, 3)
-FACING = arrangement("half-turn", 6)
+FACING = arrangement("half-turn", SIX)
 
 
 def drafted(seed: int, **wished: Span) -> Drafted:

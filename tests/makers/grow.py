@@ -49,8 +49,8 @@ def needed_givens(
     With `facing`, cells that face each other across the centre go or stay together, as setters by hand like it, and
     none of these pairs is needless. A given stays if the proof without it runs out of `budget`.
     """
-    arranged = arrangement("half-turn" if facing else "none", problem.digits)
     grid = Grid(problem.digits, ())
+    arranged = arrangement("half-turn" if facing else "none", grid)
     sketch = Sketch(grid, (), solution, arranged, problem.constraints, budget)
     cells = rng.sample(range(problem.cells), problem.cells)
     board = sketch.thinned(sketch.cells, [sum(1 << other for other in arranged.orbit(cell)) for cell in cells])

@@ -187,6 +187,7 @@ BOOLS = (False, True)
 def utterances() -> Iterator[Utterance]:
     """Every type of sentence, in each of its varieties."""
     yield from (Table(9, givens, regions) for givens in (0, 1, 24) for regions in ("boxes", "irregular", "none"))
+    yield from (Table(9, givens, "overlap", grids) for givens in (0, 1, 24) for grids in (2, 5))
     yield RuleSaid("Digits rise.")
     for turn in ("half", "left-right", "top-bottom", "falling", "rising", "quarter"):
         yield from (Symmetry(turn, cycles) for cycles in ((), ((1, 9), (2, 8)), ((1, 2, 3),)))

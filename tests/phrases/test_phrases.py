@@ -17,6 +17,7 @@ from bookmaker.phrases.claims import reason_said
 from bookmaker.phrases.hints import around_said, cells_said, lines_said, what_said, where_said
 from bookmaker.phrases.story import Voice
 from bookmaker.puzzle.grid import CLASSIC, Grid, HouseRef, boxed_grid
+from bookmaker.puzzle.overlapping import overlapping_grids
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import Reason
 from bookmaker.reasons.claims import Claim
@@ -115,12 +116,15 @@ def test_every_technique_has_a_name_and_a_hint() -> None:
         assert all(forms) and len(set(forms[::2])) == 2
 
 
+STEPPED = overlapping_grids(9, (3, 3), [(0, 0), (6, 6)])
+
+
 def hints() -> Iterator[str]:
     yield where_said(WORDS, "row 1", 30)
     yield where_said(WORDS, WORDS.say("whole-grid"), None)
     yield from (where_said(WORDS, cells_said(WORDS, cells), None) for cells in ((0,), (0, 10)))
     yield where_said(WORDS, around_said(WORDS, 0), None)
-    for houses in (CLASSIC.rows, CLASSIC.columns):
+    for houses in (CLASSIC.rows, CLASSIC.columns, STEPPED.squares[1].rows):
         yield where_said(WORDS, lines_said(WORDS, [house.ref for house in houses[:2]]), None)
     yield from (what_said(WORDS, reason) for reason, _ in reasons())
 

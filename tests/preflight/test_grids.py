@@ -62,8 +62,8 @@ def codes(file: bytes, *proofs: Proof) -> list[tuple[str, str]]:
 
 def test_a_grid_and_its_key_read_back() -> None:
     grid, key = inspect(printed(*grid_and_key()), "book.pdf").printed
-    assert (grid.kind, grid.id, grid.page, grid.size, text_of(grid)) == ("grid", "pulp", 1, 9, GIVENS)
-    assert (key.kind, key.id, key.page, key.size, text_of(key)) == ("key", "pulp", 1, 9, SOLUTION)
+    assert (grid.kind, grid.id, grid.page, grid.rows, text_of(grid)) == ("grid", "pulp", 1, 9, GIVENS)
+    assert (key.kind, key.id, key.page, key.rows, text_of(key)) == ("key", "pulp", 1, 9, SOLUTION)
     bold = "".join(symbol if "Bold" in font else "." for symbol, font in zip(key.symbols, key.fonts, strict=True))
     assert bold == GIVENS
 
@@ -92,14 +92,14 @@ def test_every_size_and_its_letters(size: int) -> None:
     digits = tuple((cell + cell // size) % (size + 1) for cell in range(size * size))
     puzzle = Puzzle(boxed_grid(size, height, size // height), digits)
     (grid,) = inspect(printed(draw_grid(puzzle, 20, "grid sized")), "book.pdf").printed
-    assert grid.size == size
+    assert grid.rows == size
     assert grid.symbols == tuple(SYMBOLS[digit - 1] if digit else "" for digit in digits)
 
 
 def test_irregular_regions() -> None:
     puzzle = Puzzle(irregular_grid(5, "AAAABABBBBCCCCCDDDDDEEEEE"), tuple(range(1, 6)) * 5)
     (grid,) = inspect(printed(draw_grid(puzzle, 30, "grid odd")), "book.pdf").printed
-    assert (grid.size, text_of(grid)) == (5, "12345" * 5)
+    assert (grid.rows, text_of(grid)) == (5, "12345" * 5)
 
 
 def test_marks_and_pencil_are_no_digits() -> None:
@@ -188,4 +188,4 @@ def test_no_mark_of_any_rule_kind_is_taken_for_a_digit(kind: str, shown: str) ->
     puzzle = Puzzle(CLASSIC, digits_from(shown), (rule,))
     for cell in (18.4, 25.5, 40.0):  # the smallest of a pocket book, a club sheet, large print
         (grid,) = inspect(printed(replace(draw_grid(puzzle, cell, "grid ruled"), dx=100, dy=100)), "book.pdf").printed
-        assert (grid.size, text_of(grid)) == (9, shown)
+        assert (grid.rows, text_of(grid)) == (9, shown)

@@ -59,7 +59,7 @@ def lay(kind: str, grid: Grid, solution: Solution, rng: Random) -> Rule | None:
     places = len(rule.places(grid))
     most = rng.randint(1, max(1, places * 2 // 5)) if places else max(2, grid.size // 2)
     amount = Amount(1, most, min(shortest, grid.size), min(longest, grid.size))
-    return lay_marks(rule, Ground(grid, arrangement("none", grid.size), solution), amount, rng)
+    return lay_marks(rule, Ground(grid, arrangement("none", grid), solution), amount, rng)
 
 
 def read_entry(text: str, grid: Grid = CLASSIC) -> tuple[Rule | None, Collector]:

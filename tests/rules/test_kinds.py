@@ -101,8 +101,8 @@ def test_its_marks_keep_to_their_room_and_greys(kind: str, side: float) -> None:
             for ink in inks(mark.item):
                 assert ink.left >= -room.left * side - slack, ink
                 assert ink.top >= -room.top * side - slack, ink
-                assert ink.right <= frame.side + room.right * side + slack, ink
-                assert ink.bottom <= frame.side + room.bottom * side + slack, ink
+                assert ink.right <= frame.sides.right + room.right * side + slack, ink
+                assert ink.bottom <= frame.sides.bottom + room.bottom * side + slack, ink
                 if ink.stroke is not None:
                     assert ink.stroke.width >= 0.25
                     assert grey_of(ink.stroke.colour) <= 0.55 or grey_of(ink.stroke.colour) >= 0.80, ink

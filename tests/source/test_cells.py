@@ -110,7 +110,7 @@ PICTURES = [
 @pytest.mark.parametrize("picture", PICTURES)
 def test_pictures_with_free_spacing(picture: str) -> None:
     collector = Collector()
-    found = read_picture(Word(HERE, picture), 4, "the givens", collector)
+    found = read_picture(Word(HERE, picture), Grid(4, ()), "the givens", collector)
     assert found is not None and not collector.found
     assert "".join(char for char, _, _ in found) == "1..2..3..4..2..1"
     rows = picture.split("\n")
@@ -122,5 +122,5 @@ def test_pictures_with_free_spacing(picture: str) -> None:
 )
 def test_pictures_of_another_size(picture: str) -> None:
     collector = Collector()
-    assert read_picture(Word(HERE, picture), 4, "the givens", collector) is None
+    assert read_picture(Word(HERE, picture), Grid(4, ()), "the givens", collector) is None
     assert {t.code for t in collector.found} == {"picture-size"}

@@ -14,11 +14,12 @@ from typing import TypeAlias
 
 from bookmaker.display.items import Group, Item, Move, Path, Point, Rect, Straight, Stroke, Text
 from bookmaker.language import catalogue
+from bookmaker.layout.art.gridletters import beyond, grid_letters
 from bookmaker.layout.art.gridtold import candidates_said, grid_told
 from bookmaker.layout.setting.fonts import FontBook
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
-from bookmaker.rules import margins_of, ruled_marks
+from bookmaker.rules import ruled_marks
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Margins, Mark
 
@@ -42,7 +43,7 @@ def frame_for(grid: Grid, cell: float) -> Frame:
 
 def outside(puzzle: RuledPuzzle) -> Margins:
     """Room that the clues of all rules claim at each side of the grid, in cells."""
-    return margins_of(puzzle.rules, puzzle.grid)
+    return beyond(puzzle)
 
 
 def draw_grid(
@@ -102,6 +103,7 @@ def art_of(puzzle: RuledPuzzle, cell: float, marks: bool = True, weight: float =
         yield from ((mark.item, (rule, mark)) for rule, mark in layers[layer])
         if layer is Layer.GRID:
             yield from ((item, None) for item in grid_lines(puzzle.grid, cell, weight))
+            yield from ((item, None) for item in grid_letters(puzzle, frame_for(puzzle.grid, cell)))
 
 
 def cell_pen(cell: float) -> Stroke:

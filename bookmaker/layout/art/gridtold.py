@@ -15,9 +15,9 @@ from bookmaker.book.reading import grid_read
 from bookmaker.display.items import Group, Item, Tagged, tagged
 from bookmaker.display.tags import OUR_LANGUAGE, Role, Tag
 from bookmaker.language import Catalogue, catalogue
+from bookmaker.layout.art.gridletters import beyond
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
-from bookmaker.rules import margins_of
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.common.words.speech import cell_said
 
@@ -38,12 +38,12 @@ def grid_told(
     """The items of a grid, `art` and then what is drawn of the digits with the cell of each, in elements of this order.
     The art has no words without `marks`; `said` is what cells say in which nothing is drawn, if they are not empty."""
     grid, words = puzzle.grid, catalogue(language)
-    beyond, wide, high = margins_of(puzzle.rules, grid), grid.width * cell, grid.height * cell
+    around, wide, high = beyond(puzzle), grid.width * cell, grid.height * cell
     told = ". ".join(grid_read(words, puzzle)) if marks else ""
     drawn = tuple(art)
     if told:
-        across, down = wide + (beyond.left + beyond.right) * cell, high + (beyond.top + beyond.bottom) * cell
-        box = -beyond.left * cell, -beyond.top * cell, across, down
+        across, down = wide + (around.left + around.right) * cell, high + (around.top + around.bottom) * cell
+        box = -around.left * cell, -around.top * cell, across, down
         drawn = (tagged((Tag(Role.FIGURE, f"{told}.", order, language=OUR_LANGUAGE, box=box),), *drawn),)
     held: dict[int, list[Item]] = {}
     for at, item in digits:
