@@ -17,8 +17,11 @@ from bookmaker.symmetry import Keys
 NOTHING_RECORDED = "none"
 """The word for a puzzle whose permission nobody has recorded, where the others say asked, granted, refused or own."""
 
-CLASSIC, LATIN = "classic", "latin-square"
-"""The words for puzzles without rules of their own, with boxes or regions and without, where kinds are named."""
+CLASSIC, LATIN, OVERLAPPING = "classic", "latin-square", "overlapping"
+"""The words for puzzles by their grid, where kinds are named: without rules of their own, with neither boxes nor
+regions, on several grids that overlap."""
+
+BY_GRID = (CLASSIC, LATIN, OVERLAPPING)
 
 NO_KEYS = Keys("", "", "")
 """Of a puzzle without exactly one solution."""
@@ -70,9 +73,11 @@ class Card:
 
     @property
     def sorts(self) -> tuple[str, ...]:
-        """What the puzzle is, as one asks for it: “latin-square” if it is one, its kinds of rules; else “classic”."""
+        """What the puzzle is, as one asks for it: “latin-square” or “overlapping” by its grid, its kinds of rules; else
+        “classic”."""
         latin = (LATIN,) if self.grid == Grid(self.size, ()).called else ()
-        return (*latin, *self.kinds) or (CLASSIC,)
+        own = (OVERLAPPING,) if self.grid == OVERLAPPING else latin
+        return (*own, *self.kinds) or (CLASSIC,)
 
     @property
     def band(self) -> int:

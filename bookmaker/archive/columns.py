@@ -30,6 +30,7 @@ FIELDS = (
     "size",
     "boxes",
     "regions",
+    "grids",
     "digits",
     "letters",
     "givens",

@@ -13,7 +13,7 @@ from io import StringIO
 from pathlib import Path
 from typing import Any
 
-from bookmaker.archive.cards import CLASSIC, LATIN, NOTHING_RECORDED, Card, Catalogue
+from bookmaker.archive.cards import BY_GRID, NOTHING_RECORDED, Card, Catalogue
 from bookmaker.archive.columns import FIELDS, TOLD, cells_of, told
 from bookmaker.archive.reading import text_of
 from bookmaker.archive.workbook import workbook_bytes
@@ -43,7 +43,7 @@ def chosen(catalogue: Catalogue, wanted: Wanted) -> tuple[Card, ...]:
     """The cards that are wanted. Raises BookErrors where a word means nothing here."""
     collector = Collector()
     known = {
-        "--kind": (wanted.kinds, (CLASSIC, LATIN, *kinds())),
+        "--kind": (wanted.kinds, (*BY_GRID, *kinds())),
         "--band": (wanted.bands, catalogue.band_names),
         "--permission": (wanted.permissions, PERMISSIONS),
         "--setter": (wanted.setters, {card.setter for card in catalogue.cards if card.setter}),

@@ -147,7 +147,7 @@ def _card(proof: Proof, keys: Keys | None) -> Card:
         source=entry.source,
         state=entry.consent.state or ("granted" if entry.permission else NOTHING_RECORDED),
         printed=entry.permission,
-        kinds=tuple(rule.kind for rule in entry.puzzle.rules),
+        kinds=tuple(dict.fromkeys(rule.kind for rule in entry.puzzle.rules)),
         family=family_of(entry.puzzle),
         grid=grid.called,
         size=grid.size,

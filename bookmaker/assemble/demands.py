@@ -11,7 +11,7 @@ from pathlib import Path
 from typing import Literal, cast
 
 from bookmaker.archive import Card, Catalogue
-from bookmaker.archive.cards import CLASSIC, LATIN, NOTHING_RECORDED
+from bookmaker.archive.cards import BY_GRID, NOTHING_RECORDED
 from bookmaker.archive.listing import PERMISSIONS
 from bookmaker.archive.writing import plain
 from bookmaker.assemble.amounts import MOST, Amount, read_amount
@@ -115,7 +115,7 @@ def _known(brief: Draft, sort: str) -> tuple[str, ...]:
     if sort == "bands":
         return brief.catalogue.band_names
     if sort == "kinds":
-        return (CLASSIC, LATIN, *kinds())
+        return (*BY_GRID, *kinds())
     if sort == "families":
         return FAMILIES
     found = {value for card in brief.catalogue.cards for value in _values(card, sort, brief.catalogue)}

@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any, Literal, TypeAlias
 
-from bookmaker.archive.cards import LATIN, Card
+from bookmaker.archive.cards import LATIN, OVERLAPPING, Card
 from bookmaker.assemble.amounts import Amount
 from bookmaker.source.diagnostics import Place
 
@@ -144,4 +144,4 @@ def trait(card: Card, sort: str) -> object:
     """What makes two neighbours alike: the setter, or all the rules; None if there is none."""
     if sort == "setters":
         return card.setter or None
-    return (card.grid, *card.kinds) if LATIN in card.sorts else card.kinds or (card.grid,)
+    return (card.grid, *card.kinds) if {LATIN, OVERLAPPING} & {*card.sorts} else card.kinds or (card.grid,)

@@ -35,11 +35,11 @@ from bookmaker.book.rulestext import base_sentence
 from bookmaker.book.smart_quotes import smart_quotes
 from bookmaker.language import Catalogue
 from bookmaker.manifest.markup import Run, Runs
+from bookmaker.phrases.rulesentences import rules_said
 from bookmaker.phrases.titles import title_of
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.overlapping import LETTERS
 from bookmaker.rules.common.contract import RuledPuzzle, Sample
-from bookmaker.rules.common.words.letters import in_letters
 from bookmaker.rules.common.words.speech import cells_said
 from bookmaker.solve.verdict import Solution
 
@@ -209,10 +209,11 @@ def puzzle_read(words: Catalogue, puzzle: BookPuzzle, level: int) -> Iterator[Bl
         yield paragraph(f"{base_sentence(words, grid)} {words.say('boxes-have', high=rows, wide=columns)}")
     else:
         yield Listing(base_sentence(words, grid), tuple(_regions(words, grid)))
-    for rule in puzzle.puzzle.rules:
-        title = smart_quotes(title_of(words, type(rule)))
-        said = words.say("rule-titled", title=title, sentence=in_letters(words, rule.sentence(words), grid))
-        yield Listing(said, tuple(rule.spoken(words, rule.laid_on(grid))), rule.key())
+    for each in rules_said(words, puzzle.puzzle):
+        title = smart_quotes(title_of(words, type(each.rule)))
+        said = words.say("rule-titled", title=title, sentence=each.sentence)
+        marks = (mark for rule in each.squares for mark in rule.spoken(words, rule.laid_on(grid)))
+        yield Listing(said, tuple(marks), each.rule.key())
     yield Board(puzzle)
     yield from (paragraph(said) for said in (puzzle.note, puzzle.link) if said)
 

@@ -6,38 +6,25 @@ something stands in the key to the marks, beside a sample of its mark; one that 
 
 from __future__ import annotations
 
-from dataclasses import replace
 from functools import lru_cache
 
 from bookmaker.book.contents import MarkLine, RulesText
 from bookmaker.language import Catalogue
+from bookmaker.phrases.rulesentences import rules_said
 from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.common.contract import Rule, RuledPuzzle
-from bookmaker.rules.common.words.letters import in_letters
+from bookmaker.rules.common.contract import RuledPuzzle
 
 
 def rules_text(words: Catalogue, puzzle: RuledPuzzle) -> RulesText:
     """The rules of a puzzle, every sentence said once."""
     plain, marks = [base_sentence(words, puzzle.grid)], []
-    for rule, where in rules_once(puzzle):
-        sample, sentence = rule.key(), in_letters(words, rule.sentence(words), puzzle.grid)
-        if where:
-            sentence = words.say("rule-in-grids", n=len(where), grids=words.listed(where), sentence=sentence)
+    for said in rules_said(words, puzzle):
+        sample, sentence = said.rule.key(), said.sentence
         if sample is None:
             plain.append(sentence)
         else:
             marks.append(MarkLine(sample, sentence))
     return RulesText(" ".join(plain), tuple(marks))
-
-
-def rules_once(puzzle: RuledPuzzle) -> list[tuple[Rule, tuple[str, ...]]]:
-    """The rules, those that say the same in several overlapping grids once, with the letters of these; with none where
-    a rule holds in all of them or stands across them."""
-    grids = len(puzzle.grid.squares)
-    where: dict[Rule, list[str]] = {}
-    for rule in puzzle.rules:
-        where.setdefault(replace(rule, square=""), []).extend(rule.square)
-    return [(rule, tuple(letters) if len(letters) < grids else ()) for rule, letters in where.items()]
 
 
 @lru_cache

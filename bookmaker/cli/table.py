@@ -93,8 +93,8 @@ def _row(manifest: Manifest, number: int, proof: Proof) -> tuple[str, ...]:
 
 def _kinds(puzzle: RuledPuzzle) -> str:
     """What the puzzle is: its grid, unless that is the usual one and rules say more, and its rules."""
-    kinds = [rule.kind for rule in puzzle.rules]
-    return ", ".join(kinds if puzzle.grid.box and kinds else [puzzle.grid.called, *kinds])
+    kinds = [*dict.fromkeys(rule.kind for rule in puzzle.rules)]
+    return ", ".join(kinds if puzzle.grid.called == "classic" and kinds else [puzzle.grid.called, *kinds])
 
 
 def _hardest(proof: Proof) -> str:

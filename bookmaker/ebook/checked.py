@@ -13,6 +13,7 @@ from zipfile import ZipFile
 
 from bookmaker.book.contents import BookPuzzle
 from bookmaker.hypertext.elements import XHTML
+from bookmaker.hypertext.tables import BEYOND
 from bookmaker.proof import Proof
 from bookmaker.source.diagnostics import Diagnostic, Place
 
@@ -57,5 +58,7 @@ def _digits(section: Element, symbols: str) -> tuple[int, ...]:
 
 def _read(section: Element, symbols: str) -> Iterator[int]:
     for cell in section.iterfind(f".//{_X}tbody//{_X}td"):
+        if cell.get("class") == BEYOND:
+            continue
         text = "".join(cell.itertext())
         yield symbols.find(text) + 1 if text != "blank" else 0

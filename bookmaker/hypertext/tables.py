@@ -12,6 +12,9 @@ from bookmaker.hypertext.elements import element, unseen
 from bookmaker.language import Catalogue
 from bookmaker.puzzle.grid import Grid
 
+BEYOND = "beyond"
+"""The class of what lies between grids that overlap, where there is no cell."""
+
 
 def table_of(words: Catalogue, board: Board) -> Element:
     """The table, named after its puzzle."""
@@ -44,15 +47,26 @@ def _head(words: Catalogue, line: str, number: int, scope: str) -> Element:
 
 def _cell(words: Catalogue, board: Board, grid: Grid, cell: int | None) -> Element:
     if cell is None:
-        return element("td", unseen(words.say("cell-none")), class_="beyond")
+        return element("td", unseen(words.say("cell-none")), class_=BEYOND)
     digit = board.digits[cell]
     shown = grid.symbol(digit) if digit else unseen(words.say("blank"))
     if board.solution and board.puzzle.puzzle.givens[cell]:
         shown = element("b", shown)
     row, column = grid.place(cell)
-    edges = [
-        name
-        for name, beside in (("right", (row, column + 1)), ("below", (row + 1, column)))
-        if grid.regions and grid.inside(*beside) and grid.region_of[cell] != grid.region_of[grid.cell(*beside)]
-    ]
+    sides = (
+        ("right", row, column + 1),
+        ("below", row + 1, column),
+        ("left", row, column - 1),
+        ("above", row - 1, column),
+    )
+    edges = [name for name, *place in sides if _heavy(grid, cell, name, *place)]
     return element("td", shown, **({"class_": " ".join(edges)} if edges else {}))
+
+
+def _heavy(grid: Grid, cell: int, side: str, row: int, column: int) -> bool:
+    """Is the line between a cell and the place at this side one between regions, or the outline of grids that overlap?
+    That of one grid is drawn by the style, and a line between cells is told by the cell over it or before it."""
+    beside = grid.at(row, column)
+    if beside is None:
+        return grid.overlaps and 0 <= row < grid.height and 0 <= column < grid.width
+    return bool(grid.regions) and side in ("right", "below") and grid.region_of[cell] != grid.region_of[beside]

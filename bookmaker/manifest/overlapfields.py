@@ -5,6 +5,7 @@ In: the field. Out: an `Overlapping` grid; or None after diagnostics at the corn
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from itertools import combinations
 
@@ -16,6 +17,9 @@ from bookmaker.source.diagnostics import Collector, Place
 from bookmaker.source.placed import Node, Word
 
 HINT = "such as “grids: r1c1 r1c13 r7c7 r13c1 r13c13”, the top left cell of each grid, counted over all of them"
+
+CORNERS = re.compile(r"[rR][0-9]+[cC][0-9]+(?:[\s,;]+[rR][0-9]+[cC][0-9]+)+")
+"""Corners as they are typed."""
 
 IN = "in "
 """Begins the name of the rules of one grid: “in A”."""

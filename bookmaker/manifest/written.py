@@ -6,7 +6,9 @@ In: a puzzle with its texts, a rule, or any body. Out: lines of YAML.
 from __future__ import annotations
 
 import textwrap
+from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
 
 from bookmaker.manifest.overlapfields import IN
 from bookmaker.puzzle.grid import USUAL_BOXES, Grid
@@ -14,7 +16,7 @@ from bookmaker.puzzle.overlapping import Overlapping
 from bookmaker.puzzle.puzzle import digits_text
 from bookmaker.rules.common.area import LETTERS, picture
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
-from bookmaker.rules.common.parts import Written
+from bookmaker.rules.common.parts import Form, Written
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Sequence as Items
 from bookmaker.source.placed import Table, Word
@@ -41,14 +43,16 @@ def puzzle_lines(puzzle: RuledPuzzle, texts: Mapping[str, Written]) -> list[str]
 
 
 def _rules(puzzle: RuledPuzzle) -> Iterator[str]:
-    """The rules, those of one of several grids together."""
-    squares = dict.fromkeys(rule.square for rule in puzzle.rules)
-    for square in squares:
+    """The rules; those of one of several grids together, but for a kind that holds in all of them alike."""
+    every = Counter(replace(rule, square="") for rule in puzzle.rules if rule.form is Form.WHOLE)
+    everywhere = {rule for rule, times in every.items() if times == len(puzzle.grid.squares)}
+    said = [replace(rule, square="") if replace(rule, square="") in everywhere else rule for rule in puzzle.rules]
+    for square in dict.fromkeys(rule.square for rule in said):
         if square:
             yield f"    {IN}{square}:"
-        for rule in puzzle.rules:
-            if rule.square == square:
-                yield from rule_lines(rule, rule.laid_on(puzzle.grid), 6 if square else 4)
+        for rule in dict.fromkeys(rule for rule in said if rule.square == square):
+            grid = puzzle.grid.squares[0] if rule in everywhere else rule.laid_on(puzzle.grid)
+            yield from rule_lines(rule, grid, 6 if square else 4)
 
 
 def rule_lines(rule: Rule, grid: Grid, indent: int = 0) -> list[str]:

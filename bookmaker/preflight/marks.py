@@ -209,7 +209,8 @@ def _wanted(frame: Frame, puzzle: RuledPuzzle) -> Iterator[_Wanted]:
     for item, owned in painted(puzzle, cell, weight=weight):
         of: Names = ()
         if isinstance(item, Text):
-            of = (f"the digit in {grid.name(grid.cell(int(item.y // cell), int(item.x // cell)))}",)
+            at = grid.at(int(item.y // cell), int(item.x // cell))
+            of = ("the letter of a grid" if at is None else f"the digit in {grid.name(at)}",)
         elif isinstance(item, Group):
             continue  # the white around a digit
         for shape in shapes((item,), matrix):

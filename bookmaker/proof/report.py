@@ -63,7 +63,7 @@ def puzzle_report(band_names: Sequence[str], proof: Proof, chapter: str = "") ->
         "size": entry.puzzle.grid.size,
         "grid": entry.puzzle.grid.called,
         "givens": entry.puzzle.givens_text,
-        "rules": [rule.kind for rule in entry.puzzle.rules],
+        "rules": [*dict.fromkeys(rule.kind for rule in entry.puzzle.rules)],
         "verdict": verdict_word(proof.verdict),
         "prover": None if isinstance(proof.verdict, Undecided) else str(proof.verdict.prover),
         "solution": first,

@@ -80,8 +80,8 @@ class Diagonals(Rule):
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         size = grid.size
-        down = {digits[row * size + row] for row in range(size)}
-        up = {digits[row * size + size - 1 - row] for row in range(size)}
+        down = {digits[grid.cell(row, row)] for row in range(size)}
+        up = {digits[grid.cell(row, size - 1 - row)] for row in range(size)}
         return (not self.falling or len(down) == size) and (not self.rising or len(up) == size)
 
     def arguments(self, words: Catalogue) -> dict[str, Argument]:

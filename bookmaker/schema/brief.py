@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Mapping
 
-from bookmaker.archive.cards import CLASSIC, LATIN
+from bookmaker.archive.cards import BY_GRID
 from bookmaker.archive.listing import PERMISSIONS
 from bookmaker.assemble.amounts import AMOUNT_KEYS, MOST, PHRASES
 from bookmaker.assemble.brief import BRIEF_KEYS, CHAPTER_KEYS, FILE_KEYS, MOST_TIMES, TAG, WISHES
@@ -61,7 +61,7 @@ def _chosen(
         "puzzles": much,
         **{name: _named(much) for name in BY_NAME},
         **dict.fromkeys(EACH, much),
-        "kinds": _named(much, (CLASSIC, LATIN, *kinds())),
+        "kinds": _named(much, (*BY_GRID, *kinds())),
         "families": _named(much, FAMILIES),
         "sizes": _named(much, map(str, range(SMALLEST, LARGEST + 1))),
         **dict.fromkeys(("must", "never"), ids),

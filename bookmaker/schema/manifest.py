@@ -15,6 +15,7 @@ from bookmaker.manifest.bookfields import BOOK_KEYS
 from bookmaker.manifest.dates import WHEN
 from bookmaker.manifest.entries import Order
 from bookmaker.manifest.gridfields import BOXES, FROM_ZERO, WORD
+from bookmaker.manifest.overlapfields import CORNERS
 from bookmaker.manifest.permission import RECORD_KEYS, STATES
 from bookmaker.manifest.publication import COVER_KEYS, FOCUS, IMPRINT_KEYS, LEAF, LINK, MOST_FOLD
 from bookmaker.manifest.puzzlefields import PUZZLE_KEYS
@@ -115,10 +116,11 @@ def puzzle() -> Shape:
         "size": shapes.whole(SMALLEST, LARGEST),
         "boxes": {"type": "string", "pattern": f"^(?:none|{BOXES.pattern})$"},
         "regions": {"type": "string"},
+        "grids": shapes.matching(CORNERS),
         "digits": shapes.choice((FROM_ZERO,)),
         "letters": {"type": "string", "pattern": WORD.pattern},
         "givens": {"type": ["string", "number"]},
-        "rules": rules.rules(),
+        "rules": {"$ref": "#/$defs/rules"},
         "solution": {"type": ["string", "number", "null"]},
         "word": shapes.table({"cells": shapes.SAID, "reads": shapes.SAID}, ("cells", "reads")),
         "tags": shapes.one_or_many(shapes.TEXT),
@@ -137,7 +139,7 @@ def puzzle() -> Shape:
     either = {"if": {"required": ["pick"]}, "then": {}, "else": {**own, "not": {"required": ["from"]}}}
     alone = {"properties": {"include": True}, "additionalProperties": False}
     shape |= {"if": {"required": ["include"]}, "then": alone, "else": either}
-    shape["not"] = {"required": ["boxes", "regions"]}
+    shape["not"] = {"anyOf": [{"required": ["boxes", "regions"]}, {"required": ["grids", "regions"]}]}
     shape["allOf"] = [_pictures(size) for size in range(SMALLEST, LARGEST + 1)]
     return shape
 
@@ -170,7 +172,7 @@ def manifest() -> Shape:
         "if": {"type": "array"},
         "then": {"$ref": "#/$defs/puzzles"},
         "else": {"if": single, "then": {"$ref": "#/$defs/puzzle"}, "else": whole},
-        "$defs": {"book": book(), "puzzle": puzzle(), "puzzles": puzzles},
+        "$defs": {"book": book(), "puzzle": puzzle(), "puzzles": puzzles, "rules": rules.rules()},
     }
 
 
@@ -183,8 +185,8 @@ def _pictures(size: int) -> Shape:
         "regions": {**shapes.picture(r"[^\s|+_.-]", size), "type": "string"},
     }
     given = {"givens": shapes.picture(rules.digits(size), size)}
-    own_signs: Shape = {"anyOf": [{"required": ["digits"]}, {"required": ["letters"]}]}
-    then: Shape = {"properties": drawn, "if": own_signs, "else": {"properties": given}}
+    otherwise: Shape = {"anyOf": [{"required": [name]} for name in ("digits", "letters", "grids")]}
+    then: Shape = {"properties": drawn, "if": otherwise, "else": {"properties": given}}
     if size not in USUAL_BOXES:
         then["anyOf"] = [{"required": [name]} for name in ("boxes", "regions", "pick", "include")]
     return {"if": asked, "then": then}

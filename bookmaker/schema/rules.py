@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from bookmaker.language import catalogue
+from bookmaker.manifest.overlapfields import IN
 from bookmaker.puzzle.grid import SYMBOLS
+from bookmaker.puzzle.overlapping import LETTERS
 from bookmaker.rules import kinds
 from bookmaker.rules.common.contract import Rule
 from bookmaker.schema import shapes
@@ -28,7 +30,8 @@ WORDS: dict[str, Shape] = {
 def rules() -> Shape:
     """What may stand under `rules:`."""
     found = shapes.table({kind: rule(its) for kind, its in kinds().items()})
-    return {**found, "type": ["object", "null"]}
+    in_grid = {"$ref": "#/$defs/rules", "description": "Rules of one of several grids that overlap."}
+    return {**found, "type": ["object", "null"], "patternProperties": {f"^{IN}[{LETTERS}]$": in_grid}}
 
 
 def rule(its: type[Rule]) -> Shape:

@@ -7,6 +7,7 @@ from typing import get_args
 
 from bookmaker.changes.arrangement import ARRANGEMENTS
 from bookmaker.manifest.gridfields import BOXES, FROM_ZERO, WORD
+from bookmaker.manifest.overlapfields import CORNERS
 from bookmaker.phrases.bands import BAND_NAMES
 from bookmaker.puzzle.grid import CLASSIC, LARGEST, SMALLEST
 from bookmaker.rules import kinds
@@ -37,6 +38,7 @@ def wish() -> Shape:
         "size": shapes.whole(SMALLEST, LARGEST),
         "boxes": {"type": "string", "pattern": f"^(?:none|{BOXES.pattern})$"},
         "regions": {"type": "string"},
+        "grids": shapes.matching(CORNERS),
         "digits": shapes.choice((FROM_ZERO,)),
         "letters": {"type": "string", "pattern": WORD.pattern},
         "pattern": {"type": "string"},
@@ -54,7 +56,7 @@ def wish() -> Shape:
         **{name: NOTE if name == "note" else LINE for name in TEXTS},
     }
     one = shapes.table({key: fields[key] for key in WISH_KEYS}, told=said)
-    one["not"] = {"required": ["boxes", "regions"]}
+    one["not"] = {"anyOf": [{"required": ["boxes", "regions"]}, {"required": ["grids", "regions"]}]}
     either: Shape = {"wish": {"$ref": "#/$defs/wish"}, "wishes": shapes.one_or_many({"$ref": "#/$defs/wish"})}
     return {**shapes.table(either), "minProperties": 1, "$defs": {"wish": one}}
 

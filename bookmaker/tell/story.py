@@ -15,6 +15,7 @@ from bookmaker.language import Catalogue
 from bookmaker.logic.state import Ground, ground_of
 from bookmaker.phrases import Phrasebook
 from bookmaker.phrases.bands import BAND_NAMES
+from bookmaker.phrases.rulesentences import rules_said
 from bookmaker.phrases.story import Voice
 from bookmaker.proof.findings import Proof
 from bookmaker.reasons.telling import (
@@ -95,7 +96,7 @@ def _opening(
     parts = "overlap" if grid.overlaps else "boxes" if grid.box else "irregular" if grid.regions else "none"
     yield Table(grid.size, puzzle.given_count, parts, len(grid.squares))
     if rules:
-        yield from (RuleSaid(rule.sentence(words)) for rule in puzzle.rules)
+        yield from (RuleSaid(each.sentence) for each in rules_said(words, puzzle))
     if mirror:
         yield Symmetry(mirror.name, mirror.swapped)
 

@@ -7,7 +7,7 @@ where they touch at a corner as well.
 from __future__ import annotations
 
 from abc import abstractmethod
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from typing import ClassVar, Self
@@ -127,10 +127,10 @@ def corners(grid: Grid) -> tuple[Pair, ...]:
 
 
 @lru_cache(maxsize=16)
-def _touching(grid: Grid, diagonal: bool) -> tuple[frozenset[int], ...]:
+def _touching(grid: Grid, diagonal: bool) -> Mapping[int, frozenset[int]]:
     """For each cell those that it touches."""
-    near = [set(grid.orthogonal(cell)) for cell in grid.cells]
+    near = {cell: set(grid.orthogonal(cell)) for cell in grid.cells}
     for one, other in corners(grid) if diagonal else ():
         near[one].add(other)
         near[other].add(one)
-    return tuple(map(frozenset, near))
+    return {cell: frozenset(cells) for cell, cells in near.items()}

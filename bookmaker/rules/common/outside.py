@@ -20,7 +20,7 @@ from typing import ClassVar, Literal, Self, TypeAlias, cast
 
 from bookmaker.display.items import Point, Text
 from bookmaker.language import Argument, Catalogue
-from bookmaker.puzzle.grid import Grid
+from bookmaker.puzzle.grid import Grid, House
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef
 from bookmaker.reasons.marks import Outside
@@ -57,8 +57,12 @@ class Clue:
 
     def refer(self, kind: str, grid: Grid, value: str = "") -> MarkRef:
         """The clue as a mark of a rule's kind, printed as `value`, which is its number where nothing is said."""
-        line = (grid.rows if self.along_row else grid.columns)[self.line].ref
+        line = self.looks_along(grid).ref
         return MarkRef(kind, self.cells(grid), Outside(self.side, line.number, line.square), value or str(self.value))
+
+    def looks_along(self, grid: Grid) -> House:
+        """Its row or column."""
+        return (grid.rows if self.along_row else grid.columns)[self.line]
 
     @property
     def house(self) -> str:
@@ -72,7 +76,7 @@ class Clue:
 
     def cells(self, grid: Grid) -> tuple[int, ...]:
         """The whole row or column, beginning with the cell next to the clue."""
-        cells = (grid.rows if self.along_row else grid.columns)[self.line].cells
+        cells = self.looks_along(grid).cells
         return cells if self.side in ("left", "top") else cells[::-1]
 
 
@@ -194,10 +198,10 @@ class OutsideRule(Rule):
             for clue in sorted((clue for clue in self.clues if clue.side == side), key=lambda clue: clue.line):
                 ends.setdefault(clue.line, []).append(clue)
             said = []
-            for line, clues in ends.items():
+            for clues in ends.values():
                 values = words.listed(self.clue_said(words, clue.value, grid) for clue in clues)
                 name = f"spoken-{'row' if clues[0].along_row else 'column'}-has"
-                said.append(words.say(name, number=str(line + 1), values=values))
+                said.append(words.say(name, number=str(clues[0].looks_along(grid).ref.number), values=values))
             if said:
                 first = next(clue for clue in self.clues if clue.side == side)
                 at = self.side_said(words, first)

@@ -15,7 +15,7 @@ from bookmaker.puzzle.grid import Grid
 
 def cell_said(words: Catalogue, grid: Grid, cell: int) -> str:
     """“row 3 column 5”."""
-    return _crossing(words, [grid.row(cell)], [grid.column(cell)])
+    return _crossing(words, [grid.place(cell)[0]], [grid.place(cell)[1]])
 
 
 def cells_said(words: Catalogue, grid: Grid, cells: Iterable[int]) -> str:
@@ -26,7 +26,7 @@ def cells_said(words: Catalogue, grid: Grid, cells: Iterable[int]) -> str:
     """
     by_row: dict[int, list[int]] = {}
     for cell in sorted(cells):
-        by_row.setdefault(grid.row(cell), []).append(grid.column(cell))
+        by_row.setdefault(grid.place(cell)[0], []).append(grid.place(cell)[1])
     groups: list[tuple[list[int], list[int]]] = []
     for row, columns in by_row.items():
         if groups and groups[-1] == ([*range(row - len(groups[-1][0]), row)], columns):
@@ -44,10 +44,10 @@ def line_said(words: Catalogue, grid: Grid, chain: Sequence[int]) -> str:
     while at < len(chain):
         length = _straight(grid, chain[at:])
         first, last = chain[at], chain[at + length - 1]
-        ends = [str(index + 1) for cell in (first, last) for index in (grid.row(cell), grid.column(cell))]
-        if grid.row(first) == grid.row(last) and length > 1:
+        ends = [str(index + 1) for cell in (first, last) for index in grid.place(cell)]
+        if grid.place(first)[0] == grid.place(last)[0] and length > 1:
             pieces.append(words.say("spoken-along-row", row=ends[0], first=ends[1], last=ends[3]))
-        elif grid.column(first) == grid.column(last) and length > 1:
+        elif grid.place(first)[1] == grid.place(last)[1] and length > 1:
             pieces.append(words.say("spoken-along-column", column=ends[1], first=ends[0], last=ends[2]))
         elif length > 2:
             start, end = (cell_said(words, grid, cell) for cell in (first, last))
@@ -73,8 +73,8 @@ def borders_said(
     “White dots in row 1 between columns 1 and 2, 4 and 5”."""
     found: dict[tuple[bool, int], list[int]] = {}
     for first, second in sorted((min(pair), max(pair)) for pair in pairs):
-        along = grid.row(first) == grid.row(second)
-        number, place = (grid.row(first), grid.column(first)) if along else (grid.column(first), grid.row(first))
+        along = grid.place(first)[0] == grid.place(second)[0]
+        number, place = grid.place(first) if along else grid.place(first)[::-1]
         found.setdefault((not along, number), []).append(place)
     for (down, number), places in sorted(found.items()):
         between = [words.say("spoken-pair", one=str(place + 1), other=str(place + 2)) for place in places]
@@ -92,7 +92,7 @@ def joined(pieces: Iterable[str]) -> str:
 def _straight(grid: Grid, chain: Sequence[int]) -> int:
     """How many cells from the first on lie in a straight line."""
     steps = [
-        (grid.row(after) - grid.row(before), grid.column(after) - grid.column(before))
+        (grid.place(after)[0] - grid.place(before)[0], grid.place(after)[1] - grid.place(before)[1])
         for before, after in pairwise(chain)
     ]
     length = 1
