@@ -32,7 +32,7 @@ turn-quarter-left = um quarto de volta para a esquerda
 
 introduction-singles-crux = Nível { $band }: só solitários do começo ao fim, com o momento difícil na altura de { $filled } casas preenchidas.
 introduction-singles-crux-at-start = Nível { $band }: só solitários do começo ao fim, com o momento difícil logo no início.
-introduction-singles-bottlenecks = Nível { $band }: só solitários do começo ao fim, com um ou outro ponto estreito.
+introduction-singles-bottlenecks = Nível { $band }: só solitários do começo ao fim, com um ou outro gargalo.
 introduction-singles-choice = Nível { $band }: só solitários do começo ao fim, e nunca menos de { CASE($choice, "masculine") } à escolha.
 introduction-singles = Nível { $band }: só solitários do começo ao fim, e nenhum difícil de achar.
 introduction-stuck-crux = Nível { $band }: os solitários se esgotam { $times }, e o momento difícil vem na altura de { $filled } casas preenchidas.
@@ -86,8 +86,8 @@ opens-hidden-single = Isso deixa { $cell } como único lugar para o { $digit } {
     .d = Assim, { $house } tem o seu { $digit } em { $cell }.
 
 run-starts = Comece pelos { $digit }: { $cells }.
-run-completes = Os últimos { $digit }, { CASE($count, "masculine") } ao todo, vão para { $cells }.
-    .b = Só faltam os { $digit } de { $cells }.
+run-completes = Os { CASE($count, "masculine") } { $digit } que faltam vão para { $cells }.
+    .b = Dos { $digit }, só faltam os de { $cells }.
     .c = Os { $digit } se completam com { $cells }.
 run-chained = Um { $digit } leva ao outro: { $cells }.
     .b = Os { $digit } saem um do outro: { $cells }.
