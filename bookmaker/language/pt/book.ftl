@@ -97,7 +97,7 @@ grid-boxes = Clássico
 grid-regions = Irregular
 grid-lines = Quadrado latino
 latin-with = Quadrado latino com { $rules }
-rule-titled = { $title }: { $sentence }
+rule-titled = { $title }. { $sentence }
 
 ## Around a puzzle
 

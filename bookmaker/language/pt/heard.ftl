@@ -12,7 +12,13 @@ cell-candidates = { $n ->
 blank = em branco
 row-digits = Linha { $number }: { $digits }
 row-holds = a linha { $number } contém { $digits }
+# Its attributes: the same after these prepositions, with its article.
 cell-at = linha { $row } coluna { $column }
+    .em = na linha { $row } coluna { $column }
+    .de = da linha { $row } coluna { $column }
+    .a = à linha { $row } coluna { $column }
+    .para = para a linha { $row } coluna { $column }
+    .entre = entre as casas linha { $row } coluna { $column }
 cell-shaded = { $cell } está sombreada.
 check-cells = Casas da linha de conferência: { $cells }.
 profile-of = Perfil da resolução, com { $n ->

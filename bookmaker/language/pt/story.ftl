@@ -60,7 +60,7 @@ places-hidden-single = { CASE($house, "em") }, só { $cell } aceita o { $digit }
 then-last-of-digit = Então o último { $digit } vai para { $cell }.
     .b = { $house } recebe o último { $digit }, em { $cell }.
 then-last-cell = A última casa { CASE($house, "de") }, { $cell }, recebe o { $digit }.
-    .b = Agora { CASE($house, "em") } só falta o { $digit }, que vai para { $cell }.
+    .b = Agora, { CASE($house, "em") }, só falta o { $digit }, que vai para { $cell }.
     .c = { $house } se fecha com o { $digit } em { $cell }.
     .d = Em seguida, a última casa { CASE($house, "de") }, { $cell }, recebe o { $digit }.
 then-naked-single = Agora para { $cell } só resta o { $digit }.
@@ -81,7 +81,7 @@ opens-last-cell = A última casa { CASE($house, "de") }, { $cell }, recebe o { $
 opens-naked-single = Isso deixa só o { $digit } em { $cell }.
     .b = Agora { $cell } só pode ser { $digit }.
 opens-hidden-single = Isso deixa { $cell } como único lugar para o { $digit } { CASE($house, "em") }.
-    .b = Agora { CASE($house, "em") } resta um só lugar para o { $digit }: { $cell }.
+    .b = Agora, { CASE($house, "em") }, resta um só lugar para o { $digit }: { $cell }.
     .c = Com isso, o { $digit } { CASE($house, "de") } vai para { $cell }.
     .d = Assim, { $house } tem o seu { $digit } em { $cell }.
 
