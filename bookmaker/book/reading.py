@@ -33,7 +33,7 @@ from bookmaker.book.contents import (
 )
 from bookmaker.book.rulestext import base_sentence
 from bookmaker.book.smart_quotes import smart_quotes
-from bookmaker.language import Catalogue
+from bookmaker.language import Catalogue, capital
 from bookmaker.manifest.markup import Run, Runs
 from bookmaker.phrases.rulesentences import rules_said
 from bookmaker.phrases.titles import title_of
@@ -43,7 +43,7 @@ from bookmaker.rules.common.contract import RuledPuzzle, Sample
 from bookmaker.rules.common.words.speech import cells_said
 from bookmaker.solve.verdict import Solution
 
-_CELL = re.compile(r"\br(\d+)c(\d+)")
+_CELL = re.compile(r"\b(?:(?!r\d+c\d)(\w+)( ))?r(\d+)c(\d+)")
 
 
 @dataclass(frozen=True, slots=True)
@@ -247,8 +247,18 @@ def hints_read(words: Catalogue, puzzle: BookPuzzle) -> tuple[str, ...]:
 
 
 def in_words(words: Catalogue, text: str) -> str:
-    """Names of cells in words: “r3c5” → “row 3 column 5”."""
-    return _CELL.sub(lambda cell: words.say("cell-at", row=cell[1], column=cell[2]), text)
+    """Names of cells in words: “r3c5” → “row 3 column 5”. Where a preposition needs an article before these words,
+    `cell-at` has an attribute of its name for both: in Portuguese “em r3c5” → “na linha 3 coluna 5”."""
+
+    def said(found: re.Match[str]) -> str:
+        before, space, row, column = found.groups(default="")
+        preposition = before.casefold()
+        if preposition and words.has("cell-at", preposition):
+            both = words.say("cell-at", preposition, row=row, column=column)
+            return capital(both) if before[0].isupper() else both
+        return before + space + words.say("cell-at", row=row, column=column)
+
+    return _CELL.sub(said, text)
 
 
 def figure_read(words: Catalogue, figure: WorkedFigure) -> str:

@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 
 from bookmaker.book import Book, make_book
-from bookmaker.book.reading import hints_read
+from bookmaker.book.reading import hints_read, in_words
 from bookmaker.book.smart_quotes import smart_quotes
 from bookmaker.book.textedition import CELLS, braille_edition, in_short, text_edition
 from bookmaker.language import catalogue
@@ -86,6 +86,19 @@ def test_hints_name_cells_in_words() -> None:
     assert any(re.search(r"row \d+ column \d+", hint) for hint in hints)
     text = text_edition(sample_book())
     assert all(f": {hint}\n" in text for hint in hints)
+
+
+@pytest.mark.parametrize(
+    ("language", "hint", "said"),
+    [
+        ("en", "The 3 in r1c2, so r12c4.", "The 3 in row 1 column 2, so row 12 column 4."),
+        ("pt", "O 3 em r1c2 sai de r1c3.", "O 3 na linha 1 coluna 2 sai da linha 1 coluna 3."),
+        ("pt", "Em r1c2 ou r2c2", "Na linha 1 coluna 2 ou linha 2 coluna 2"),
+        ("pt", "r1c2 r1c3", "linha 1 coluna 2 linha 1 coluna 3"),
+    ],
+)
+def test_a_preposition_before_a_cell_takes_its_article_along(language: str, hint: str, said: str) -> None:
+    assert in_words(catalogue(language), hint) == said
 
 
 def test_lines_for_braille_fit_a_display_and_say_the_same() -> None:

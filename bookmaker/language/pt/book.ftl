@@ -55,12 +55,12 @@ guide-hints-in-pad = Se travar, recorra às três dicas de cada passatempo, depo
 guide-keys = As soluções estão no fim, com os algarismos iniciais em negrito.
 guide-keys-in-pad = Cada solução está no verso da sua folha, com os algarismos iniciais em negrito.
 guide-profile = A linha abaixo de cada solução traça o perfil da resolução: sobe onde um passo exige mais procura; pontas de seta assinalam os momentos em que é fácil travar.
-guide-credits = Depois das soluções vêm os créditos: quando cada passatempo foi apresentado pela primeira vez e quem deu permissão.
-guide-credits-in-pad = No fim vêm os créditos: quando cada passatempo foi apresentado pela primeira vez e quem deu permissão.
+guide-credits = Depois das soluções vêm os créditos: quando cada passatempo foi apresentado pela primeira vez e quem deu a permissão.
+guide-credits-in-pad = No fim vêm os créditos: quando cada passatempo foi apresentado pela primeira vez e quem deu a permissão.
 guide-large = Nas grades maiores, depois do algarismo 9 vêm letras: A vale 10, B vale 11 e assim por diante. I e O ficam de fora, porque se parecem com 1 e 0.
 guide-text-marks = As linhas são numeradas de cima para baixo, as colunas da esquerda para a direita, e “em branco” é uma casa a preencher. Quando linhas e colunas são citadas juntas, trata-se de todas as casas em que elas se cruzam; as casas de um caminho são citadas na ordem dele, de modo que as suas colunas ou linhas podem vir em ordem decrescente.
 guide-text-below = Abaixo de cada regra estão as suas marcas.
-guide-text-pictured = Abaixo da imagem, cada grade é descrita outra vez, em palavras e como tabela, que se podem abrir.
+guide-text-pictured = Abaixo da imagem, cada grade é descrita outra vez, em palavras e em forma de tabela; é só abrir.
 guide-text-bands = O nível de um passatempo, de { $first } a { $last }, indica a sua dificuldade. O grau de dificuldade é um número: o algarismo antes do ponto conta os níveis; o que vem depois mostra quanto falta para o nível seguinte.
 
 ## What a grid asks
@@ -102,7 +102,7 @@ grid-regions = Irregular
 grid-lines = Quadrado latino
 grids-overlap = Grades sobrepostas
 latin-with = Quadrado latino com { $rules }
-rule-titled = { $title }: { $sentence }
+rule-titled = { $title }. { $sentence }
 # A rule that holds in some of several grids, $grids being their letters.
 rule-in-grids = { $n ->
     [1] Grade { $grids }
@@ -128,7 +128,7 @@ points = { $n ->
 }
 flaw-none = Sem solução
 flaw-several = Mais de uma solução
-flaw-undecided = Não decidido
+flaw-undecided = Em aberto
 draft = RASCUNHO
 time = Tempo
 isbn = ISBN { $number }
@@ -139,7 +139,7 @@ index-note = Os números são os dos passatempos.
 key-on-page = Solução na página
 hints-on-page = Dicas na página
 page = página
-terms-on-page = As palavras que podem ser novas são explicadas na página
+terms-on-page = Palavras que talvez sejam novas: explicação na página
 steps-counted = { $n ->
     [1] 1 passo
    *[other] { $number } passos
@@ -212,7 +212,7 @@ cover-kinds = { $n ->
 crib = Roteiro do apresentador
 crib-steps = Os números na margem contam os passos da resolução.
 crib-look = olhe aqui
-crib-look-along = olhe ao longo daqui
+crib-look-along = percorra com o olhar
 crib-next = preenchida em seguida
 crib-eliminated = eliminado
 crib-supposed = suposto

@@ -11,7 +11,10 @@ gone-next = { COUNT($digits) ->
     [one] o { $digits }
    *[other] { $digits }
 } de { $cells }
-impossible = com { OR($digits) } em { OR($cells) }
+impossible = com { COUNT($digits) ->
+    [one] o { $digits }
+   *[other] { OR($digits) }
+} em { OR($cells) }
 
 ## Singles
 
@@ -79,13 +82,16 @@ then-in-house = { $house } tem o seu { $digit } em { $cell }
 then-last = { $cell } só pode ser { $digit }
 then-by-mark = { $mark } só deixa o { $digit } para { $cell }
 then-gone = { $mark } descarta { $taken }
-taken = { $digits } em { $cells }
+taken = { COUNT($digits) ->
+    [one] o { $digits }
+   *[other] { $digits }
+} em { $cells }
 
 ## What a mark allows
 
 bounds-least = { $cell } com no mínimo { $low }
 bounds-most = { $cell } com no máximo { $high }
-bounds-both = { $cell } entre { $low } e { $high }
+bounds-both = { $cell } só com { $low } a { $high }
 bounds-only = { $cell } só com { $low }
 claim-bounds = { $mark } { $many ->
     [yes] deixam
@@ -93,7 +99,7 @@ claim-bounds = { $mark } { $many ->
 } { $bounds }, logo { $gone }.
 claim-bounds--thermometer = { $mark } tem de subir a cada passo, logo { $gone }.
 claim-bounds--resting-thermometer = { $mark } não pode descer, logo { $gone }.
-claim-bounds--diagonal-sum = { $mark } deixa { $bounds }, seja o que for que contenham as suas outras casas, logo { $gone }.
+claim-bounds--diagonal-sum = { $mark } deixa { $bounds }, seja o que for que as outras casas contenham, logo { $gone }.
 claim-enclosed = { $mark } tem todos os seus algarismos entre os das duas pontas, logo { $gone }.
 claim-enclosed-ends = { $mark } precisa de espaço para os seus algarismos entre os das duas pontas, logo { $gone }.
 claim-only-digits = { $mark } só admite { $digits }, logo { $gone }.
@@ -108,17 +114,29 @@ claim-only-in--counting-area = { $mark } tem { COUNT($digits) ->
     [one] o seu { $digits }
    *[other] os seus { $digits }
 } em { $cells }, logo { $gone }.
-claim-only-in--quadruple = { $mark } precisa de { $digits }, que só { COUNT($digits) ->
-    [one] pode
-   *[other] podem
+claim-only-in--quadruple = { $mark } precisa { COUNT($digits) ->
+    [one] do { $digits }, que só pode
+   *[other] de { $digits }, que só podem
 } estar em { $cells }, logo { $gone }.
-claim-no-partner = { $mark } descarta { $gone-digits } em { $cell }: nada restaria para { $beyond }.
-claim-beside = { $mark } e o { $known } em { $beside } descartam { $gone-digits } em { $cell }.
+claim-no-partner = { $mark } descarta { COUNT($gone-digits) ->
+    [one] o { $gone-digits }
+   *[other] { $gone-digits }
+} em { $cell }: nada restaria para { $beyond }.
+claim-beside = { $mark } e o { $known } em { $beside } descartam { COUNT($gone-digits) ->
+    [one] o { $gone-digits }
+   *[other] { $gone-digits }
+} em { $cell }.
 claim-beside--non-consecutive = O { $known } em { $beside } não admite nas casas vizinhas nem o algarismo anterior nem o seguinte, logo { $gone }.
-    .b = Ao lado do { $known } em { $beside } não há nenhum algarismo uma unidade maior ou menor, logo { $gone }.
+    .b = Ao lado do { $known } em { $beside } não fica nem o algarismo anterior nem o seguinte, logo { $gone }.
 claim-beside--no-doubles = Ao lado do { $known } em { $beside } não ficam nem a sua metade nem o seu dobro, logo { $gone }.
-claim-beside--barred-sums = Com o { $known } em { $beside }, pôr { OR($gone-digits) } em { $cell } daria uma soma proibida.
-claim-too-near = { $mark } descarta { $gone-digits } em { $cell }, perto demais do que { COUNT($beside) ->
+claim-beside--barred-sums = Com o { $known } em { $beside }, { COUNT($gone-digits) ->
+    [one] o { $gone-digits }
+   *[other] { OR($gone-digits) }
+} em { $cell } daria uma soma proibida.
+claim-too-near = { $mark } descarta { COUNT($gone-digits) ->
+    [one] o { $gone-digits }
+   *[other] { $gone-digits }
+} em { $cell }, perto demais do que { COUNT($beside) ->
     [one] pode
    *[other] podem
 } conter { $beside }.
@@ -142,7 +160,7 @@ claim-limits-meet-from-above--arrow = { $mark } soma no máximo { $most } ao lon
 claim-common-sum--square-block = { $mark } tem de somar { $sums } em cada uma das suas fileiras, logo { $gone }.
 claim-common-sum--open-cage = { $mark } tem de somar { $sums } em cada gaiola, logo { $gone }.
 claim-common-sum = { $mark } tem de somar { $sums } em cada parte, logo { $gone }.
-sums-range = entre { $least } e { $most }
+sums-range = de { $least } a { $most }
 claim-left-over = { $houses } { $n ->
     [1] soma
    *[other] somam

@@ -14,7 +14,13 @@ cell-candidates = { $n ->
 blank = em branco
 row-digits = Linha { $number }: { $digits }
 row-holds = a linha { $number } contém { $digits }
+# Its attributes: the same after these prepositions, with its article.
 cell-at = linha { $row } coluna { $column }
+    .em = na linha { $row } coluna { $column }
+    .de = da linha { $row } coluna { $column }
+    .a = à linha { $row } coluna { $column }
+    .para = para a linha { $row } coluna { $column }
+    .entre = entre as casas linha { $row } coluna { $column }
 cell-shaded = { $cell } está sombreada.
 check-cells = Casas da linha de conferência: { $cells }.
 profile-of = Perfil da resolução, com { $n ->
@@ -24,19 +30,25 @@ profile-of = Perfil da resolução, com { $n ->
 profile-narrow = Perfil da resolução, com { $n ->
     [1] um momento
    *[other] { CASE($number, "masculine") } momentos
-}, estreito { COUNT($at) ->
-    [one] no momento { $at }
-   *[other] nos momentos { $at }
+}, com { COUNT($at) ->
+    [one] gargalo no momento { $at }
+   *[other] gargalos nos momentos { $at }
 }
 sample-of = Exemplo: { $kind }
 code-of-link = Código do link { $link }
 link-of-puzzle = Link deste passatempo: { $link }
-look-at = Olhe para { $cells }
-look-along = Olhe ao longo de { $cells }
+look-at = Olhe aqui: { $cells }
+look-along = Percorra com o olhar: { $cells }
 filled-next = Preenchida em seguida: { $cell }
-eliminated = Eliminado: { $digit } de { $cells }
-supposed = Suposto: { $digits } em { $cell }
-in-round = Na rodada { $round }: { $digits } em { $cell }
+eliminated = Eliminado o { $digit }: { $cells }
+supposed = { COUNT($digits) ->
+    [one] Suposto o { $digits }
+   *[other] Suposto { $digits }
+}: { $cell }
+in-round = Na rodada { $round }, { COUNT($digits) ->
+    [one] o { $digits }
+   *[other] { $digits }
+}: { $cell }
 field-at = Linha { $row }, coluna { $column }
 bands-counted = Passatempos por dificuldade: { $counts }.
 band-count = { $band } { $count }
@@ -58,9 +70,9 @@ puzzles = Passatempos
 printed-pages = Páginas impressas
 landmarks = Pontos de referência
 grid-in-words = A grade em palavras
-grid-as-table = A grade como tabela
-picture-told-in-words = A grade do passatempo { $number }, descrita abaixo em palavras e como tabela
-picture-told-as-table = A grade do passatempo { $number }, descrita abaixo como tabela
+grid-as-table = A grade em forma de tabela
+picture-told-in-words = A grade do passatempo { $number }, descrita abaixo em palavras e em forma de tabela
+picture-told-as-table = A grade do passatempo { $number }, descrita abaixo em forma de tabela
 subject = Passatempos de lógica com algarismos
 accessibility = Cada grade é uma imagem e uma tabela com cabeçalhos de linhas e colunas. As marcas de cada passatempo são descritas em palavras ao lado dele, de modo que todos podem ser resolvidos sem ver imagem alguma. As dicas se abrem uma a uma, e há links de cada passatempo para as suas dicas e a sua solução, e de volta.
 

@@ -52,7 +52,10 @@ number = { $n ->
 digits-run = { $first } a { $last }
 candidate = { $digit } em { $cell }
 placed = { $digits } em { $cells }
-tried = { OR($digits) } em { OR($cells) }
+tried = { COUNT($digits) ->
+    [one] o { $digits }
+   *[other] { OR($digits) }
+} em { OR($cells) }
 
 ## Houses
 
@@ -232,11 +235,11 @@ mark-outside = { GENDER($noun) ->
 mark-slanting = { GENDER($noun) ->
     [feminine] a { $noun } { $value }
    *[masculine] o { $noun } { $value }
-} que parte de { $start } { $way ->
-    [down-right] para baixo à direita
-    [down-left] para baixo à esquerda
-    [up-right] para cima à direita
-   *[up-left] para cima à esquerda
+} { $way ->
+    [down-right] que desce de { $start } para a direita
+    [down-left] que desce de { $start } para a esquerda
+    [up-right] que sobe de { $start } para a direita
+   *[up-left] que sobe de { $start } para a esquerda
 }
 mark-lettered = { GENDER($noun) ->
     [feminine] a { $noun } { $letter }

@@ -60,13 +60,15 @@ arrow-sentence-ovals = Os algarismos ao longo { $n ->
    *[both] da esquerda para a direita ou de cima para baixo
 }.
 # With their preposition, for arrow-spoken.
-arrow-circle = do círculo em { $cells }
-arrow-oval = da elipse em { $cells }, lida { $way ->
+arrow-circle = do círculo na casa { $cells }
+arrow-oval = da elipse nas casas { $cells }, lida { $way ->
     [across] da esquerda para a direita
    *[down] de cima para baixo
 }
 arrow-spoken = Seta a partir { $start }: { $line }
 arrow-primer = Os algarismos ao longo da haste de uma seta, da casa vizinha ao círculo até a ponta, somam o número do círculo; podem se repetir onde linhas, colunas e blocos permitem. Se várias hastes saem do mesmo círculo, cada uma soma esse número. Uma elipse sobre duas ou três casas contém um número de dois ou três algarismos. Três casas de um bloco somam pelo menos 6; por isso hastes longas pedem círculos altos e algarismos baixos.
+# Where no grid of the book has boxes.
+arrow-primer--lines = Os algarismos ao longo da haste de uma seta, da casa vizinha ao círculo até a ponta, somam o número do círculo; podem se repetir onde linhas e colunas permitem. Se várias hastes saem do mesmo círculo, cada uma soma esse número. Uma elipse sobre duas ou três casas contém um número de dois ou três algarismos. Três casas de uma linha somam pelo menos 6; por isso hastes longas pedem círculos altos e algarismos baixos.
 
 ## Barred sums
 
@@ -74,7 +76,9 @@ barred-sums-sentence = { $touching ->
     [corners] Duas casas que se tocam, por um lado ou por um canto, nunca somam { $sums }.
    *[sides] Duas casas com um lado em comum nunca somam { $sums }.
 }
-barred-sums-primer = Duas casas com um lado em comum nunca somam nenhum dos números citados na regra. Se o 10 é proibido, não há 6 ao lado de 4 nem 9 ao lado de 1: para cada número proibido, um algarismo descarta outro nas casas vizinhas, e a metade de um número par fica livre. Quando todos os lugares de um algarismo numa linha ou bloco são vizinhos de uma mesma casa, ela não pode conter o seu par.
+barred-sums-primer = Duas casas com um lado em comum nunca somam nenhum dos números citados na regra. Se o 10 é proibido, não há 6 ao lado de 4 nem 9 ao lado de 1: para cada número proibido, um algarismo descarta outro nas casas vizinhas, e a metade de um número par fica livre. Quando todos os lugares de um algarismo numa linha ou bloco são vizinhos de uma mesma casa, ela não pode conter o algarismo que com ele daria a soma.
+# Where no grid of the book has boxes.
+barred-sums-primer--lines = Duas casas com um lado em comum nunca somam nenhum dos números citados na regra. Se o 10 é proibido, não há 6 ao lado de 4 nem 9 ao lado de 1: para cada número proibido, um algarismo descarta outro nas casas vizinhas, e a metade de um número par fica livre. Quando todos os lugares de um algarismo numa linha são vizinhos de uma mesma casa, ela não pode conter o algarismo que com ele daria a soma.
 
 ## Border values
 
@@ -110,27 +114,29 @@ border-values-spoken-quotient = { $n ->
     [1] Quociente { $number }
    *[other] Quocientes { $number }
 } { $where }
-border-values-primer = Um número num quadrinho entre duas casas diz o que se obtém dos seus algarismos: depois de +, a soma; depois de −, a diferença; depois de ×, o produto; depois de /, o maior dividido pelo menor. Produtos, somas e quocientes grandes são os que deixam menos escolhas: numa grade 9×9, ×35 é 5 e 7, +17 é 8 e 9, /5 é 1 e 5. Onde todos esses números são dados, a falta de um deles entre duas casas também é uma pista.
+border-values-primer = Um número num quadradinho entre duas casas diz o que se obtém dos seus algarismos: depois de +, a soma; depois de −, a diferença; depois de ×, o produto; depois de /, o maior dividido pelo menor. Produtos, somas e quocientes grandes são os que deixam menos escolhas: numa grade 9×9, ×35 é 5 e 7, +17 é 8 e 9, /5 é 1 e 5. Onde todos esses números são dados, a falta de um deles entre duas casas também é uma pista.
 
 ## Bounded lines
 
 bounded-line-sentence = Os algarismos no interior { $n ->
     [1] do caminho limitado
    *[other] de cada caminho limitado
-} valem mais que o menor e menos que o maior dos dois das pontas, que estão entre colchetes.
+} são maiores que o menor e menores que o maior dos dois das pontas, que estão entre colchetes.
 bounded-line-spoken = Caminho limitado, de ponta a ponta: { $line }
 bounded-line-primer = Os algarismos do caminho ficam entre os dois das pontas, que estão entre colchetes; nenhum desses dois aparece no meio. Por isso o algarismo mais baixo e o mais alto nunca ficam no interior de um caminho assim e, se três casas do interior estão na mesma linha, coluna ou bloco, as pontas diferem em pelo menos quatro. Descubra primeiro qual das pontas é a maior.
+# Where no grid of the book has boxes.
+bounded-line-primer--lines = Os algarismos do caminho ficam entre os dois das pontas, que estão entre colchetes; nenhum desses dois aparece no meio. Por isso o algarismo mais baixo e o mais alto nunca ficam no interior de um caminho assim e, se três casas do interior estão na mesma linha ou coluna, as pontas diferem em pelo menos quatro. Descubra primeiro qual das pontas é a maior.
 
 ## Cages
 
 cage-sentence-totals = { $n ->
     [1] Na gaiola
    *[other] Em cada gaiola
-}, nenhum algarismo se repete, e juntos eles somam o total do canto.
+}, nenhum algarismo se repete, e a soma de todos é o total do canto.
 cage-sentence-some = { $n ->
     [1] Na gaiola
    *[other] Em cada gaiola
-}, nenhum algarismo se repete, e juntos eles somam o total do canto, se houver.
+}, nenhum algarismo se repete, e a soma de todos é o total do canto, se houver.
 cage-sentence-none = { $n ->
     [1] Na gaiola
    *[other] Em cada gaiola
@@ -144,6 +150,8 @@ cage-spoken = { $total ->
    *[other] Gaiola de { $total }: { $cells }
 }
 cage-primer = Uma gaiola é desenhada com linha tracejada. Os seus algarismos não se repetem, mesmo que ela passe por vários blocos, e somam o total escrito no canto. Alguns totais não deixam escolha: duas casas que somam 3 contêm 1 e 2; três que somam 24 contêm 7, 8 e 9. Numa grade 9×9, cada linha, coluna e bloco soma 45: se as gaiolas cobrem todas as casas de um bloco menos uma, subtraia de 45.
+# Where no grid of the book has boxes.
+cage-primer--lines = Uma gaiola é desenhada com linha tracejada. Os seus algarismos não se repetem e somam o total escrito no canto. Alguns totais não deixam escolha: duas casas que somam 3 contêm 1 e 2; três que somam 24 contêm 7, 8 e 9. Numa grade 9×9, cada linha e coluna soma 45: se as gaiolas cobrem todas as casas de uma linha menos uma, subtraia de 45.
 
 ## Clones
 
@@ -151,7 +159,9 @@ cage-primer = Uma gaiola é desenhada com linha tracejada. Os seus algarismos n�
 clone-sentence = As { $number } áreas hachuradas contêm os mesmos algarismos nas mesmas posições.
 clone-sentence-letters = Áreas hachuradas com a mesma letra contêm os mesmos algarismos nas mesmas posições.
 clone-spoken = Clones { $letter }, casa por casa: { $twins }
-clone-primer = Áreas hachuradas com a mesma letra são clones: têm a mesma forma e contêm os mesmos algarismos nas mesmas posições. Um algarismo descartado numa casa também é descartado na sua gêmea, de modo que cada par de gêmeas é limitado por duas linhas, duas colunas e dois blocos. Comece pelos clones que veem mais algarismos iniciais.
+clone-primer = Áreas hachuradas com a mesma letra são clones: têm a mesma forma e contêm os mesmos algarismos nas mesmas posições. Um algarismo descartado numa casa também é descartado na casa gêmea, de modo que cada par de gêmeas é limitado por duas linhas, duas colunas e dois blocos. Comece pelos clones que veem mais algarismos iniciais.
+# Where no grid of the book has boxes.
+clone-primer--lines = Áreas hachuradas com a mesma letra são clones: têm a mesma forma e contêm os mesmos algarismos nas mesmas posições. Um algarismo descartado numa casa também é descartado na casa gêmea, de modo que cada par de gêmeas é limitado por duas linhas e duas colunas. Comece pelos clones que veem mais algarismos iniciais.
 
 ## Consecutive bars
 
@@ -163,7 +173,7 @@ consecutive-bars-spoken = { $n ->
     [1] Barra
    *[other] Barras
 } { $where }
-consecutive-bars-primer = Todo par de casas vizinhas com algarismos consecutivos tem uma barra no meio; por isso a falta de uma barra também é uma pista: onde não há barra, um 5 não tem ao lado nem 4 nem 6. Siga as fieiras de barras, ao longo das quais os algarismos sobem ou descem de um em um, e procure casas com poucas barras ao lado de um algarismo conhecido.
+consecutive-bars-primer = Todo par de casas vizinhas com algarismos consecutivos tem uma barra entre elas; por isso a falta de uma barra também é uma pista: onde não há barra, um 5 não tem ao lado nem 4 nem 6. Siga as fieiras de barras, ao longo das quais os algarismos sobem ou descem de um em um, e procure casas com poucas barras ao lado de um algarismo conhecido.
 
 ## Consecutive lines
 
@@ -173,6 +183,8 @@ consecutive-line-sentence = Os algarismos { $n ->
 } formam, em qualquer ordem, uma sequência sem lacunas nem repetições.
 consecutive-line-spoken = Caminho de consecutivos: { $line }
 consecutive-line-primer = Os algarismos de um caminho com contas podem ser postos em ordem numa sequência como 3 4 5 6, mas no caminho podem aparecer em qualquer ordem. Nunca se repetem, mesmo que o caminho passe por vários blocos. Numa grade 9×9, cinco casas sempre incluem um 5, e seis também um 4 e um 6; algarismos distantes demais de um já conhecido ficam de fora.
+# Where no grid of the book has boxes.
+consecutive-line-primer--lines = Os algarismos de um caminho com contas podem ser postos em ordem numa sequência como 3 4 5 6, mas no caminho podem aparecer em qualquer ordem. Nunca se repetem. Numa grade 9×9, cinco casas sempre incluem um 5, e seis também um 4 e um 6; algarismos distantes demais de um já conhecido ficam de fora.
 
 ## Counting areas
 
@@ -193,16 +205,20 @@ counting-area-spoken = { $different ->
     [1] Área de contagem com 1 só algarismo diferente: { $cells }
    *[other] Área de contagem com { $different } algarismos diferentes: { $cells }
 }
-counting-area-primer = Uma linha pontilhada cerca uma área de contagem. Os algarismos do seu canto aparecem lá dentro exatamente tantas vezes quantas estão escritos: 7 7 significa dois setes, e os outros algarismos são quaisquer outros. Um número com ≠ diz quantos algarismos diferentes há. Três casas da mesma linha sempre contêm três algarismos diferentes; pergunte, então, que casas da área podem ser iguais: as que não estão na mesma linha, coluna nem bloco.
+counting-area-primer = Uma linha pontilhada cerca uma área de contagem. Os algarismos do seu canto aparecem lá dentro exatamente tantas vezes quantas estão escritos: 7 7 significa dois setes, e os demais algarismos podem ser quaisquer outros. Um número com ≠ diz quantos algarismos diferentes há. Três casas da mesma linha sempre contêm três algarismos diferentes; pergunte, então, quais casas da área podem ser iguais: as que não estão na mesma linha, coluna nem bloco.
+# Where no grid of the book has boxes.
+counting-area-primer--lines = Uma linha pontilhada cerca uma área de contagem. Os algarismos do seu canto aparecem lá dentro exatamente tantas vezes quantas estão escritos: 7 7 significa dois setes, e os demais algarismos podem ser quaisquer outros. Um número com ≠ diz quantos algarismos diferentes há. Três casas da mesma linha sempre contêm três algarismos diferentes; pergunte, então, quais casas da área podem ser iguais: as que não estão na mesma linha nem na mesma coluna.
 
 ## Diagonal sums
 
 diagonal-sum-sentence = { $n ->
     [1] O número
    *[other] Cada número
-} com uma seta fora da grade é a soma dos algarismos na diagonal para a qual a seta aponta; eles podem se repetir onde as outras regras permitem.
+} com uma seta fora da grade é a soma dos algarismos da diagonal que a seta indica; eles podem se repetir onde as outras regras permitem.
 diagonal-sum-spoken = Soma diagonal { $total }: { $line }
-diagonal-sum-primer = Uma seta fora da grade aponta para uma diagonal, e o seu número é a soma de todos os algarismos dela, até a borda oposta. Casas de um mesmo bloco contêm algarismos diferentes; as outras podem se repetir, de modo que três casas de três blocos podem até ter o mesmo algarismo. Comece pelas diagonais curtas e pelas somas muito pequenas ou muito grandes para o seu comprimento.
+diagonal-sum-primer = Uma seta fora da grade indica uma diagonal, e o seu número é a soma de todos os algarismos dela, até a borda oposta. Casas de um mesmo bloco contêm algarismos diferentes; as outras podem se repetir, de modo que três casas de três blocos podem até ter o mesmo algarismo. Comece pelas diagonais curtas e pelas somas muito pequenas ou muito grandes para o seu comprimento.
+# Where no grid of the book has boxes.
+diagonal-sum-primer--lines = Uma seta fora da grade indica uma diagonal, e o seu número é a soma de todos os algarismos dela, até a borda oposta. Eles podem se repetir. Comece pelas diagonais curtas e pelas somas muito pequenas ou muito grandes para o seu comprimento.
 
 ## Diagonals
 
@@ -212,6 +228,8 @@ diagonals-sentence = { $n ->
 } contém cada algarismo uma única vez.
 diagonals-spoken = Diagonal marcada: { $line }
 diagonals-primer = Uma diagonal marcada funciona como mais uma linha ou coluna: cada algarismo aparece nela uma única vez. A casa em que duas diagonais se cruzam pertence às duas e também a uma linha, uma coluna e um bloco: olhe primeiro ali. Depois procure, ao longo de cada diagonal, um algarismo ao qual só reste um lugar.
+# Where no grid of the book has boxes.
+diagonals-primer--lines = Uma diagonal marcada funciona como mais uma linha ou coluna: cada algarismo aparece nela uma única vez. A casa em que duas diagonais se cruzam pertence às duas e também a uma linha e uma coluna: olhe primeiro ali. Depois procure, ao longo de cada diagonal, um algarismo ao qual só reste um lugar.
 
 ## Difference lines
 
@@ -220,7 +238,7 @@ difference-line-sentence = Ao longo { $n ->
    *[other] de cada caminho de diferenças
 }, algarismos vizinhos diferem em pelo menos { $least }.
 difference-line-spoken = Caminho de diferenças: { $line }
-difference-line-primer = Cada passo por um caminho serrilhado é um salto de pelo menos a diferença indicada, em geral 5. Numa grade 9×9, com 5, os algarismos do caminho alternam entre baixos e altos: o próprio 5 nunca aparece nele, o 4 só ao lado do 9 e o 6 só ao lado do 1. Por isso um 4 ou um 6 fica numa ponta, ou entre duas casas que podem ser iguais.
+difference-line-primer = Cada passo por um caminho serrilhado é um salto igual ou maior que a diferença indicada, em geral 5. Numa grade 9×9, com 5, os algarismos do caminho alternam entre baixos e altos: o próprio 5 nunca aparece nele, o 4 só ao lado do 9 e o 6 só ao lado do 1. Por isso um 4 ou um 6 fica numa ponta, ou entre duas casas que podem ser iguais.
 
 ## Disjoint groups
 
@@ -292,6 +310,8 @@ even-step-line-sentence = Ao longo { $n ->
 }.
 even-step-line-spoken = Caminho de passos iguais: { $line }
 even-step-line-primer = Todos os passos por um caminho com tachas têm o mesmo tamanho, para cima ou para baixo, e nunca são zero; se o tamanho não for dado, descubra-o para cada caminho. Passos grandes logo esgotam o espaço: com um passo de 4 numa grade 9×9, um caminho que começa em 1 só pode conter 1, 5 e 9; com um passo de 5, ele alterna entre baixos e altos e nunca contém o 5. Três casas seguidas que estão na mesma linha, coluna ou bloco sobem duas vezes ou descem duas vezes.
+# Where no grid of the book has boxes.
+even-step-line-primer--lines = Todos os passos por um caminho com tachas têm o mesmo tamanho, para cima ou para baixo, e nunca são zero; se o tamanho não for dado, descubra-o para cada caminho. Passos grandes logo esgotam o espaço: com um passo de 4 numa grade 9×9, um caminho que começa em 1 só pode conter 1, 5 e 9; com um passo de 5, ele alterna entre baixos e altos e nunca contém o 5. Três casas seguidas que estão na mesma linha ou coluna sobem duas vezes ou descem duas vezes.
 
 ## Extra regions
 
@@ -317,6 +337,8 @@ extra-region-spoken = { $letter ->
    *[other] Região sombreada { $letter }: { $cells }
 }
 extra-region-primer = Uma região sombreada funciona como mais um bloco: nenhum algarismo aparece nela duas vezes. Se ela tem tantas casas quantos são os algarismos da grade, contém todos eles; faça então a mesma pergunta que faria a uma linha: onde este algarismo ainda cabe? Uma região menor só impede que os algarismos se repitam. Comece onde uma região atravessa um bloco quase cheio.
+# Where no grid of the book has boxes.
+extra-region-primer--lines = Uma região sombreada funciona como mais uma linha: nenhum algarismo aparece nela duas vezes. Se ela tem tantas casas quantos são os algarismos da grade, contém todos eles; faça então a mesma pergunta que faria a uma linha: onde este algarismo ainda cabe? Uma região menor só impede que os algarismos se repitam. Comece onde uma região atravessa uma linha quase cheia.
 
 ## First-seen digits
 
@@ -341,13 +363,15 @@ first-seen-side = { $n ->
     [1] { $side }, ao lado de um quadradinho
    *[other] { $side }, ao lado de { CASE($number, "masculine") } quadradinhos
 }
-first-seen-primer = Um algarismo fora de uma linha ou coluna aparece numa das primeiras casas a partir desse lado, tantas quantos são os quadradinhos ao lado dele; se há vários algarismos juntos, todos aparecem ali, em qualquer ordem. Numa grade 9×9, três quadradinhos põem o algarismo em três casas do bloco mais próximo; risque-o então no resto da linha e do bloco.
+first-seen-primer = Um algarismo fora de uma linha ou coluna aparece numa das primeiras casas a partir desse lado, tantas quantos são os quadradinhos ao lado dele; se há vários algarismos juntos, todos aparecem ali, em qualquer ordem. Numa grade 9×9, três quadradinhos deixam ao algarismo só três casas do bloco mais próximo; risque-o então no resto da linha e do bloco.
+# Where no grid of the book has boxes.
+first-seen-primer--lines = Um algarismo fora de uma linha ou coluna aparece numa das primeiras casas a partir desse lado, tantas quantos são os quadradinhos ao lado dele; se há vários algarismos juntos, todos aparecem ali, em qualquer ordem.
 
 ## Fortress cells
 
 fortress-sentence = Cada algarismo numa casa sombreada, dentro das ameias, é maior que os das casas não sombreadas com um lado em comum com ela.
 fortress-spoken = Fortaleza: { $cells }
-fortress-primer = Casas sombreadas com ameias em volta são uma fortaleza: cada algarismo dela é maior que os de fora que o tocam por um lado. Duas casas sombreadas não são comparadas. Uma casa com ameias nos dois lados, na mesma linha ou coluna, vale pelo menos 3, e algarismos baixos numa fortaleza só cabem onde poucos dos seus lados dão para fora. Casas entre duas fortalezas são baixas.
+fortress-primer = Casas sombreadas com ameias em volta são uma fortaleza: cada algarismo dela é maior que os de fora que o tocam por um lado. Duas casas sombreadas não são comparadas. Uma casa com ameias dos dois lados, na sua linha ou na sua coluna, vale pelo menos 3, e numa fortaleza os algarismos baixos só cabem em casas com poucos lados voltados para fora. Casas entre duas fortalezas são baixas.
 
 ## Frame products
 
@@ -365,6 +389,8 @@ frame-product-spoken = { $n ->
    *[other] Produtos da moldura
 } { $side }: { $clues }
 frame-product-primer = O número fora de uma linha ou coluna é o produto dos seus algarismos mais próximos, numa grade 9×9 em geral os três do bloco mais próximo. Decomponha-o: um produto que termina em 5 ou 0 tem um 5; um que é divisível por 7 tem um 7; e o que não é divisível por nenhum dos dois afasta ambos. Um produto ímpar só tem algarismos ímpares.
+# Where no grid of the book has boxes.
+frame-product-primer--lines = O número fora de uma linha ou coluna é o produto dos seus algarismos mais próximos, em geral três deles. Decomponha-o: um produto que termina em 5 ou 0 tem um 5; um que é divisível por 7 tem um 7; e o que não é divisível por nenhum dos dois afasta ambos. Um produto ímpar só tem algarismos ímpares.
 
 ## Frame sums
 
@@ -382,6 +408,8 @@ frame-sum-spoken = { $n ->
    *[other] Somas da moldura
 } { $side }: { $clues }
 frame-sum-primer = O número fora de uma linha ou coluna é a soma dos seus algarismos mais próximos, numa grade 9×9 em geral os três do bloco mais próximo. Três algarismos que somam 6 são 1, 2 e 3; três que somam 24 são 7, 8 e 9. Um bloco soma 45, de modo que dois números que olham para um bloco do mesmo lado dão o terceiro; e os números nas duas pontas de uma linha dão a soma do que fica no meio.
+# Where no grid of the book has boxes.
+frame-sum-primer--lines = O número fora de uma linha ou coluna é a soma dos seus algarismos mais próximos, em geral três deles. Três algarismos que somam 6 são 1, 2 e 3; três que somam 24 são 7, 8 e 9.
 
 ## Hinge lines
 
@@ -389,16 +417,16 @@ frame-sum-primer = O número fora de uma linha ou coluna é a soma dos seus alga
 hinge-line-sentence = { $n ->
     [1] No caminho com dobradiça
    *[other] Em cada caminho com dobradiça
-}, quaisquer duas casas à mesma distância do meio somam o mesmo total{ $middles ->
+}, duas casas à mesma distância do meio somam sempre o mesmo total{ $middles ->
     [all] , que é o algarismo do meio
     [some] , que é o algarismo da casa do meio, se houver
    *[none] {""}
 }.
 hinge-line-spoken = { COUNT($middle) ->
-    [one] Caminho com dobradiça, com o meio em { $middle }: { $line }
-   *[other] Caminho com dobradiça, com o meio entre { $middle }: { $line }
+    [one] Caminho com dobradiça, com o meio na casa { $middle }: { $line }
+   *[other] Caminho com dobradiça, com o meio entre as casas { $middle }: { $line }
 }
-hinge-line-primer = Dobre o caminho no meio: quaisquer duas casas que caem uma sobre a outra somam o mesmo total. Se o caminho tem uma casa do meio, um losango a marca e o seu algarismo é o total; por isso ele é alto, e as outras casas são baixas. Senão, descubra o total: basta um par conhecido.
+hinge-line-primer = Dobre o caminho no meio: duas casas que caem uma sobre a outra somam sempre o mesmo total. Se o caminho tem uma casa do meio, um losango a marca, e o algarismo dela é o total; por isso ele é alto, e os das outras casas são baixos. Senão, descubra o total: basta um par conhecido.
 
 ## Inequalities
 
@@ -416,11 +444,15 @@ inequality-primer = Um sinal entre duas casas se abre para o algarismo maior e a
 
 king-sentence = Duas casas que se tocam por um canto contêm algarismos diferentes.
 king-primer = Duas casas que se tocam por um canto contêm algarismos diferentes, como se cada algarismo fosse um rei de xadrez que não tolera um igual por perto. Dentro de um bloco isso não acrescenta nada; a regra age através das bordas dos blocos. Um algarismo junto a um bloco descarta nele até duas casas a mais.
+# Where no grid of the book has boxes.
+king-primer--lines = Duas casas que se tocam por um canto contêm algarismos diferentes, como se cada algarismo fosse um rei de xadrez que não tolera um igual por perto.
 
 ## Knight's move
 
 knight-sentence = Duas casas a um salto do cavalo (dois passos por uma linha ou coluna, depois um para o lado) contêm algarismos diferentes.
-knight-primer = Duas casas entre as quais um cavalo de xadrez poderia saltar, dois passos por uma linha ou coluna e um para o lado, contêm algarismos diferentes. Um algarismo no meio da grade alcança assim oito casas, a maioria fora do seu bloco. Procure blocos em que a um algarismo restam dois lugares, ambos a um salto do cavalo da mesma casa.
+knight-primer = Duas casas entre as quais um cavalo de xadrez poderia saltar, dois passos por uma linha ou coluna e um para o lado, contêm algarismos diferentes. Um algarismo no meio da grade alcança assim oito casas, a maioria fora do seu bloco. Procure blocos em que restem dois lugares para um algarismo, ambos a um salto do cavalo da mesma casa.
+# Where no grid of the book has boxes.
+knight-primer--lines = Duas casas entre as quais um cavalo de xadrez poderia saltar, dois passos por uma linha ou coluna e um para o lado, contêm algarismos diferentes. Um algarismo no meio da grade alcança assim oito casas. Procure linhas em que restem dois lugares para um algarismo, ambos a um salto do cavalo da mesma casa.
 
 ## Limits
 
@@ -437,8 +469,10 @@ limits-sentence-both = { $n ->
    *[other] Cada casa
 } com algarismos pequenos no canto contém um deles, ou nenhum deles se estão riscados.
 limits-spoken-only = Só { $digits }: { $cells }
-limits-spoken-not = Não { $digits }: { $cells }
-limits-primer = Os algarismos pequenos no canto inferior direito de uma casa são os únicos que ela pode conter; se estão riscados, são os que ela não pode conter. Anote os candidatos a lápis antes de começar. Quando, numa linha, coluna ou bloco, o mesmo limite vale para tantas casas quantos são os seus algarismos, estes não cabem em nenhuma outra casa dali.
+limits-spoken-not = Exceto { $digits }: { $cells }
+limits-primer = Os algarismos pequenos no canto inferior direito de uma casa são os únicos que ela pode conter; se estão riscados, são os que ela não pode conter. Anote os candidatos a lápis antes de começar. Quando, numa linha, coluna ou bloco, o mesmo limite vale para tantas casas quantos são os algarismos que admite, estes não cabem em nenhuma outra casa dali.
+# Where no grid of the book has boxes.
+limits-primer--lines = Os algarismos pequenos no canto inferior direito de uma casa são os únicos que ela pode conter; se estão riscados, são os que ela não pode conter. Anote os candidatos a lápis antes de começar. Quando, numa linha ou coluna, o mesmo limite vale para tantas casas quantos são os algarismos que admite, estes não cabem em nenhuma outra casa dali.
 
 ## Low-high lines
 
@@ -450,7 +484,9 @@ low-high-line-sentence = Ao longo { $n ->
    *[other] ; o { $middle } não aparece.
 }
 low-high-line-spoken = Caminho de altos e baixos: { $line }
-low-high-line-primer = Ao longo de um caminho com ameias, alternam-se algarismos baixos e altos; ele pode começar por qualquer um dos dois tipos. Numa grade 9×9, são baixos os de 1 a 4 e altos os de 6 a 9, e o 5 nunca fica num caminho assim. Um só algarismo dele decide que casas são baixas. Quatro casas baixas na mesma linha, coluna ou bloco ficam com todos os algarismos baixos.
+low-high-line-primer = Ao longo de um caminho com ameias, alternam-se algarismos baixos e altos; ele pode começar por qualquer um dos dois tipos. Numa grade 9×9, são baixos os de 1 a 4 e altos os de 6 a 9, e o 5 nunca fica num caminho assim. Um só algarismo dele decide quais casas são baixas. Quatro casas baixas na mesma linha, coluna ou bloco ficam com todos os algarismos baixos.
+# Where no grid of the book has boxes.
+low-high-line-primer--lines = Ao longo de um caminho com ameias, alternam-se algarismos baixos e altos; ele pode começar por qualquer um dos dois tipos. Numa grade 9×9, são baixos os de 1 a 4 e altos os de 6 a 9, e o 5 nunca fica num caminho assim. Um só algarismo dele decide quais casas são baixas. Quatro casas baixas na mesma linha ou coluna ficam com todos os algarismos baixos.
 
 ## No doubles
 
@@ -466,7 +502,7 @@ non-consecutive-sentence = { $touching ->
     [corners] Duas casas que se tocam, por um lado ou por um canto, nunca contêm algarismos consecutivos.
    *[sides] Duas casas com um lado em comum nunca contêm algarismos consecutivos.
 }
-non-consecutive-primer = Duas casas com um lado em comum nunca contêm algarismos consecutivos: ao lado de um 5 não há nem 4 nem 6. Assim, cada algarismo que você escreve descarta dois algarismos em cada casa vizinha. Quando a um algarismo só restam dois lugares numa linha, com uma casa no meio, essa casa não pode conter nem o anterior nem o seguinte.
+non-consecutive-primer = Duas casas com um lado em comum nunca contêm algarismos consecutivos: ao lado de um 5 não há nem 4 nem 6. Assim, cada algarismo que você escreve descarta dois algarismos em cada casa vizinha. Quando só restam dois lugares para um algarismo numa linha, com uma casa no meio, essa casa não pode conter nem o anterior nem o seguinte.
 
 ## Numbered rooms
 
@@ -482,7 +518,7 @@ numbered-room-spoken = { $n ->
     [1] Sala numerada
    *[other] Salas numeradas
 } { $side }: { $clues }
-numbered-room-primer = O algarismo mais próximo da porta é o número de uma sala: com um 4 na frente, o algarismo da porta vai para a quarta casa a partir desse lado. Só um 1 na porta pode ter um 1 na frente, e nenhum número leva a uma sala já ocupada. Comece onde ao algarismo da porta restam poucos lugares na sua linha ou coluna, pois cada um deles pede um determinado algarismo na frente.
+numbered-room-primer = O algarismo mais próximo da porta é o número de uma sala: com um 4 na frente, o algarismo da porta vai para a quarta casa a partir desse lado. Só um 1 na porta pode ter um 1 na frente, e nenhum número leva a uma sala já ocupada. Comece onde restam poucos lugares para o algarismo da porta na sua linha ou coluna, pois cada um deles pede um determinado algarismo na frente.
 
 ## Open cages
 
@@ -509,7 +545,7 @@ open-cage-spoken = { $value ->
     [odd] Gaiola aberta com total ímpar: { $cells }
    *[other] Gaiola aberta com o total { $value }: { $cells }
 }
-open-cage-primer = Os algarismos de uma gaiola aberta não se repetem, mas o seu total não é dito. Um quadradinho no canto diz que ele é par; uma bolinha vazia, que é ímpar: com todas as casas preenchidas menos uma, a última só pode ser par, ou só ímpar. Gaiolas com a mesma letra têm o mesmo total: uma gaiola pequena que iguala uma grande tem algarismos altos, e a grande, baixos.
+open-cage-primer = Os algarismos de uma gaiola aberta não se repetem, mas o seu total não é dito. Um pequeno quadrado no canto diz que ele é par; um pequeno círculo, que é ímpar: com todas as casas preenchidas menos uma, a última só pode ser par, ou só ímpar. Gaiolas com a mesma letra têm o mesmo total: uma gaiola pequena que iguala uma grande tem algarismos altos, e a grande, baixos.
 
 ## Palindromes
 
@@ -519,6 +555,8 @@ palindrome-sentence = Os algarismos ao longo { $n ->
 } se leem do mesmo modo a partir das duas pontas.
 palindrome-spoken = Palíndromo: { $line }
 palindrome-primer = Um palíndromo se lê do mesmo modo a partir das duas pontas: a primeira casa e a última são iguais, a segunda e a penúltima também, e uma casa do meio fica livre. Um algarismo descartado numa casa de um desses pares é descartado na outra, de modo que cada par age em duas linhas, duas colunas e dois blocos ao mesmo tempo.
+# Where no grid of the book has boxes.
+palindrome-primer--lines = Um palíndromo se lê do mesmo modo a partir das duas pontas: a primeira casa e a última são iguais, a segunda e a penúltima também, e uma casa do meio fica livre. Um algarismo descartado numa casa de um desses pares é descartado na outra, de modo que cada par age em duas linhas e duas colunas ao mesmo tempo.
 
 ## Even and odd
 
@@ -546,6 +584,8 @@ parity-spoken-odd = { $n ->
    *[other] Algarismos ímpares, cada um com um círculo: { $cells }
 }
 parity-primer = Um quadrado marca um algarismo par; um círculo, um ímpar; casas sem marca podem conter qualquer um dos dois tipos. Numa grade 9×9, cada linha, coluna e bloco tem quatro algarismos pares e cinco ímpares; conte, portanto: quando já se sabe que quatro casas de uma linha são pares, todas as outras são ímpares.
+# Where no grid of the book has boxes.
+parity-primer--lines = Um quadrado marca um algarismo par; um círculo, um ímpar; casas sem marca podem conter qualquer um dos dois tipos. Numa grade 9×9, cada linha e coluna tem quatro algarismos pares e cinco ímpares; conte, portanto: quando já se sabe que quatro casas de uma linha são pares, todas as outras são ímpares.
 
 ## Parity lines
 
@@ -554,7 +594,9 @@ parity-line-sentence = Ao longo { $n ->
    *[other] de cada caminho de paridade
 }, alternam-se algarismos ímpares e pares.
 parity-line-spoken = Caminho de paridade: { $line }
-parity-line-primer = Ao longo de um caminho com círculos e quadrados entre as casas, alternam-se algarismos ímpares e pares; ele pode começar por qualquer um dos dois tipos. Um só algarismo dele decide que casas são ímpares. Conte onde ele percorre uma linha ou um bloco: numa grade 9×9 há quatro algarismos pares, de modo que um caminho por uma linha inteira começa e termina com um ímpar.
+parity-line-primer = Ao longo de um caminho com círculos e quadrados entre as casas, alternam-se algarismos ímpares e pares; ele pode começar por qualquer um dos dois tipos. Um só algarismo dele decide quais casas são ímpares. Conte onde ele percorre uma linha ou um bloco: numa grade 9×9 há quatro algarismos pares, de modo que um caminho por uma linha inteira começa e termina com um ímpar.
+# Where no grid of the book has boxes.
+parity-line-primer--lines = Ao longo de um caminho com círculos e quadrados entre as casas, alternam-se algarismos ímpares e pares; ele pode começar por qualquer um dos dois tipos. Um só algarismo dele decide quais casas são ímpares. Conte onde ele percorre uma linha: numa grade 9×9 há quatro algarismos pares, de modo que um caminho por uma linha inteira começa e termina com um ímpar.
 
 ## Parity runs
 
@@ -570,7 +612,7 @@ parity-run-spoken = { $n ->
     [1] Sequência de paridade
    *[other] Sequências de paridade
 } { $side }: { $clues }
-parity-run-primer = Percorra a linha ou coluna a partir do número: essa é a quantidade de algarismos pares, ou de ímpares, até que venha um do outro tipo. Numa grade 9×9, uma linha tem cinco algarismos ímpares e quatro pares; uma sequência de 5 é, portanto, ímpar. Quando se sabe que um algarismo da sequência é par ou ímpar, todos são como ele, e o que vem depois não é.
+parity-run-primer = Percorra a linha ou coluna a partir do número: ele diz quantos algarismos seguidos são pares, ou ímpares, até vir um do outro tipo. Numa grade 9×9, uma linha tem cinco algarismos ímpares e quatro pares; uma sequência de 5 é, portanto, ímpar. Quando se sabe que um algarismo da sequência é par ou ímpar, todos são como ele, menos o que vem depois dela.
 
 ## Peaks and hollows
 
@@ -632,7 +674,7 @@ quadruple-sentence = { $several ->
     [yes] , repetições incluídas
    *[no] {""}
 }.
-quadruple-spoken = Anel com { $digits } no canto entre { $cells }
+quadruple-spoken = Anel com { $digits } no canto entre as casas { $cells }
 quadruple-primer = Os algarismos pequenos de um anel ficam nas quatro casas em volta desse canto, cada um pelo menos tantas vezes quantas está escrito; se há espaço, outros algarismos também podem ficar ali. Um anel com quatro algarismos não deixa espaço: cada uma das suas casas contém um deles. Um algarismo escrito duas vezes fica em duas casas opostas na diagonal.
 
 ## Resting thermometers
@@ -640,19 +682,21 @@ quadruple-primer = Os algarismos pequenos de um anel ficam nas quatro casas em v
 resting-thermometer-sentence = Ao longo { $n ->
     [1] do termômetro com pausas
    *[other] de cada termômetro com pausas
-}, os algarismos nunca descem do bulbo à ponta: sobem ou se mantêm.
+}, do bulbo à ponta, os algarismos nunca descem: sobem ou ficam iguais.
 resting-thermometer-spoken = Termômetro com pausas, a partir do bulbo: { $line }
-resting-thermometer-primer = Um termômetro com pausas é desenhado como um tubo vazio. Do bulbo, com um anel, até a ponta, os algarismos sobem ou se mantêm: nenhum é menor que o anterior. Duas das suas casas na mesma linha, coluna ou bloco não podem ser iguais, de modo que ali os algarismos sobem mesmo: conte esses passos para saber o mínimo da ponta e o máximo do bulbo.
+resting-thermometer-primer = Um termômetro com pausas é desenhado como um tubo vazio. Do bulbo, com um anel, até a ponta, os algarismos sobem ou ficam iguais: nenhum é menor que o anterior. Duas das suas casas na mesma linha, coluna ou bloco não podem ser iguais, de modo que ali os algarismos sobem mesmo: conte esses passos para saber o mínimo da ponta e o máximo do bulbo.
+# Where no grid of the book has boxes.
+resting-thermometer-primer--lines = Um termômetro com pausas é desenhado como um tubo vazio. Do bulbo, com um anel, até a ponta, os algarismos sobem ou ficam iguais: nenhum é menor que o anterior. Duas das suas casas na mesma linha ou coluna não podem ser iguais, de modo que ali os algarismos sobem mesmo: conte esses passos para saber o mínimo da ponta e o máximo do bulbo.
 
 ## Rising or falling
 
-rise-or-fall-sentence-none = De nenhum lado os { CASE($number, "masculine") } primeiros algarismos de uma linha ou coluna são todos crescentes ou todos decrescentes.
+rise-or-fall-sentence-none = A partir de nenhum lado os { CASE($number, "masculine") } primeiros algarismos de uma linha ou coluna só sobem ou só descem.
 rise-or-fall-sentence-rise = Onde { $number } barras fora da grade crescem em direção a ela, os { CASE($number, "masculine") } primeiros algarismos dessa { $line ->
     [row] linha
     [column] coluna
    *[both] linha ou coluna
 } sobem a partir desse lado{ $all ->
-    [yes] ; a partir de um lado sem barras, os { CASE($number, "masculine") } primeiros algarismos de uma linha ou coluna nem sobem todos nem descem todos
+    [yes] ; a partir de um lado sem barras, os { CASE($number, "masculine") } primeiros algarismos de uma linha ou coluna nem só sobem nem só descem
    *[no] {""}
 }.
 rise-or-fall-sentence-fall = Onde { $number } barras fora da grade diminuem em direção a ela, os { CASE($number, "masculine") } primeiros algarismos dessa { $line ->
@@ -660,7 +704,7 @@ rise-or-fall-sentence-fall = Onde { $number } barras fora da grade diminuem em d
     [column] coluna
    *[both] linha ou coluna
 } descem a partir desse lado{ $all ->
-    [yes] ; a partir de um lado sem barras, os { CASE($number, "masculine") } primeiros algarismos de uma linha ou coluna nem sobem todos nem descem todos
+    [yes] ; a partir de um lado sem barras, os { CASE($number, "masculine") } primeiros algarismos de uma linha ou coluna nem só sobem nem só descem
    *[no] {""}
 }.
 rise-or-fall-sentence-both = Onde { $number } barras fora da grade crescem em direção a ela, os { CASE($number, "masculine") } primeiros algarismos dessa { $line ->
@@ -668,7 +712,7 @@ rise-or-fall-sentence-both = Onde { $number } barras fora da grade crescem em di
     [column] coluna
    *[both] linha ou coluna
 } sobem a partir desse lado; onde diminuem, eles descem{ $all ->
-    [yes] ; a partir de um lado sem barras, os { CASE($number, "masculine") } primeiros algarismos de uma linha ou coluna nem sobem todos nem descem todos
+    [yes] ; a partir de um lado sem barras, os { CASE($number, "masculine") } primeiros algarismos de uma linha ou coluna nem só sobem nem só descem
    *[no] {""}
 }.
 rise-or-fall-spoken = { $n ->
@@ -677,7 +721,7 @@ rise-or-fall-spoken = { $n ->
 } { $side }: { $clues }
 rise-or-fall-rises = barras crescentes
 rise-or-fall-falls = barras decrescentes
-rise-or-fall-primer = Barras que crescem em direção à grade significam que os três algarismos mais próximos sobem a partir desse lado; barras que diminuem, que eles descem. Quanto maior o algarismo, mais longa a barra. Numa grade 9×9, de três algarismos que sobem, o primeiro vale no máximo 7 e o último pelo menos 3; duas subidas que partem da mesma casa do canto a empurram juntas para baixo. Onde todas as barras são dadas, uma ponta sem elas faz uma curva: o algarismo do meio é o maior ou o menor dos três.
+rise-or-fall-primer = Barras que crescem em direção à grade significam que os três algarismos mais próximos sobem a partir desse lado; barras que diminuem, que eles descem. Quanto maior o algarismo, mais longa a barra. Numa grade 9×9, de três algarismos que sobem, o primeiro vale no máximo 7 e o último pelo menos 3; duas subidas que partem da mesma casa de canto a puxam juntas para baixo. Onde todas as barras são dadas, uma ponta sem elas muda de sentido: o algarismo do meio é o maior ou o menor dos três.
 
 ## Rising runs
 
@@ -700,9 +744,9 @@ rising-run-primer = Percorra a linha ou coluna a partir do número, que diz quan
 same-sum-line-sentence = Ao longo { $n ->
     [1] do caminho de somas iguais
    *[other] de cada caminho de somas iguais
-}, quaisquer { $number } casas seguidas somam sempre o mesmo total.
+}, quaisquer { $number } casas seguidas somam o mesmo total.
 same-sum-line-spoken = Caminho de somas iguais: { $line }
-same-sum-line-primer = Num caminho desenhado como trilho de trem, casas seguidas, de três em três se a regra não disser outra coisa, somam sempre o mesmo total. Avance uma casa: um algarismo sai da soma e outro entra, de modo que os dois são iguais. Por isso a primeira, a quarta e a sétima casas contêm o mesmo algarismo, e a segunda e a quinta, outro; o que é descartado numa é descartado em todas elas.
+same-sum-line-primer = Num caminho desenhado como trilho de trem, quaisquer três casas seguidas (ou tantas quantas a regra disser) somam o mesmo total. Avance uma casa: um algarismo sai da soma e outro entra, de modo que os dois são iguais. Por isso a primeira, a quarta e a sétima casas contêm o mesmo algarismo, e a segunda e a quinta, outro; o que é descartado numa delas é descartado em todas.
 
 ## Sandwich sums
 
@@ -718,7 +762,7 @@ sandwich-spoken = { $n ->
     [1] Soma-sanduíche
    *[other] Somas-sanduíche
 } { $side }: { $clues }
-sandwich-primer = O número fora de uma linha ou coluna é a soma dos algarismos entre o menor e o maior dela; numa grade 9×9, essas fatias são o 1 e o 9, em qualquer ordem. Uma soma 0 significa que elas estão lado a lado; uma soma 35, que estão nas duas pontas. Comece perguntando quantos algarismos podem dar a soma, pois é essa a distância entre as fatias.
+sandwich-primer = O número fora de uma linha ou coluna é a soma dos algarismos entre o menor e o maior dela; numa grade 9×9, essas duas fatias de pão são o 1 e o 9, em qualquer ordem. Uma soma 0 significa que elas estão lado a lado; uma soma 35, que estão nas duas pontas. Comece perguntando quantos algarismos podem dar a soma, pois é essa a distância entre as fatias.
 
 ## Skyscrapers
 
@@ -734,7 +778,7 @@ skyscraper-spoken = { $n ->
     [1] Arranha-céu à vista
    *[other] Arranha-céus à vista
 } { $side }: { $clues }
-skyscraper-primer = Imagine cada algarismo como um prédio com esse número de andares e olhe ao longo da linha ou coluna a partir do número: ele diz quantos prédios se veem, pois um mais alto esconde todos os mais baixos atrás dele. De um 1 só se vê o mais alto, que fica, portanto, logo na frente; de um 9, numa grade 9×9, veem-se todos, em ordem crescente. Comece pelos números maiores, que mantêm longe os algarismos altos, e procure o lugar do prédio mais alto.
+skyscraper-primer = Imagine cada algarismo como um prédio com esse número de andares e olhe ao longo da linha ou coluna a partir do número: ele diz quantos prédios se veem, pois um prédio mais alto esconde todos os mais baixos atrás dele. De um 1 só se vê o mais alto, que fica, portanto, logo na frente; de um 9, numa grade 9×9, veem-se todos, em ordem crescente. Comece pelos números maiores, que mantêm longe os algarismos altos, e procure o lugar do prédio mais alto.
 
 ## Square blocks
 
@@ -758,9 +802,11 @@ square-block-lines-magic = linhas, colunas e diagonais onde há uma estrela
 square-block-lines-rows = linhas onde há barras horizontais
 square-block-lines-columns = colunas onde há barras verticais
 square-block-spoken-magic = Quadrado mágico: { $cells }
-square-block-spoken-rows = Quadrado com linhas iguais: { $cells }
-square-block-spoken-columns = Quadrado com colunas iguais: { $cells }
-square-block-primer = Uma linha dupla emoldura um quadrado de somas, e um sinal diz quais das suas fileiras têm a mesma soma: barras horizontais, as linhas; barras verticais, as colunas; uma estrela, as linhas, as colunas e as duas diagonais. Algarismos podem se repetir onde linhas, colunas e blocos permitem. A soma de um quadrado com estrela é o triplo do seu algarismo do meio. Se o quadrado é um bloco inteiro de uma grade 9×9, três linhas iguais somam 15 cada uma.
+square-block-spoken-rows = Quadrado com linhas de mesma soma: { $cells }
+square-block-spoken-columns = Quadrado com colunas de mesma soma: { $cells }
+square-block-primer = Uma linha dupla emoldura um quadrado de somas, e um sinal diz quais das suas fileiras têm a mesma soma: barras horizontais, as linhas; barras verticais, as colunas; uma estrela, as linhas, as colunas e as duas diagonais. Algarismos podem se repetir onde linhas, colunas e blocos permitem. A soma de um quadrado com estrela é o triplo do seu algarismo do meio. Se o quadrado é um bloco inteiro de uma grade 9×9, três linhas de mesma soma dão 15 cada uma.
+# Where no grid of the book has boxes.
+square-block-primer--lines = Uma linha dupla emoldura um quadrado de somas, e um sinal diz quais das suas fileiras têm a mesma soma: barras horizontais, as linhas; barras verticais, as colunas; uma estrela, as linhas, as colunas e as duas diagonais. Algarismos podem se repetir onde linhas e colunas permitem. A soma de um quadrado com estrela é o triplo do seu algarismo do meio.
 
 ## Sum marks
 
@@ -798,7 +844,7 @@ sum-marks-spoken-ten = { $n ->
     [1] Letra X
    *[other] Letras X
 } { $where }
-sum-marks-primer = Como nos algarismos romanos, V é 5 e X é 10: os dois algarismos ao lado da letra somam esse valor. Um V une 1 e 4 ou 2 e 3, de modo que nada acima de 4 toca nele; o 5 nunca toca um X, pois precisaria de outro 5 ao lado. Onde todas as marcas são dadas, a falta de letra entre duas casas também é uma pista: os seus algarismos não somam nem um nem outro valor.
+sum-marks-primer = Como nos algarismos romanos, V é 5 e X é 10: os dois algarismos ao lado da letra somam esse valor. Um V une 1 e 4 ou 2 e 3, de modo que nada acima de 4 toca um V; o 5 nunca toca um X, pois precisaria de outro 5 ao lado. Onde todas as marcas são dadas, a falta de letra entre duas casas também é uma pista: os seus algarismos não somam nem um nem outro valor.
 
 ## Thermometers
 
@@ -807,13 +853,15 @@ thermometer-sentence = Ao longo { $n ->
    *[other] de cada termômetro
 }, os algarismos sobem do bulbo à ponta.
 thermometer-spoken = Termômetro, a partir do bulbo: { $line }
-thermometer-primer = Os algarismos sobem a cada passo, do bulbo redondo até a ponta, embora possam pular alguns. Um termômetro longo deixa pouco espaço: numa grade 9×9, a terceira casa de seis vale pelo menos 3 e no máximo 6. Comece pelos mais longos e pelos que cruzam uma linha ou bloco que já tem algarismos altos ou baixos.
+thermometer-primer = Os algarismos sobem a cada passo, do bulbo redondo até a ponta, embora possam pular alguns. Um termômetro longo deixa pouco espaço: numa grade 9×9, a terceira de seis casas vale pelo menos 3 e no máximo 6. Comece pelos mais longos e pelos que cruzam uma linha ou bloco que já tem algarismos altos ou baixos.
+# Where no grid of the book has boxes.
+thermometer-primer--lines = Os algarismos sobem a cada passo, do bulbo redondo até a ponta, embora possam pular alguns. Um termômetro longo deixa pouco espaço: numa grade 9×9, a terceira de seis casas vale pelo menos 3 e no máximo 6. Comece pelos mais longos e pelos que cruzam uma linha que já tem algarismos altos ou baixos.
 
 ## Windows
 
 windows-sentence = Cada janela sombreada contém cada algarismo uma única vez.
 windows-spoken = Janela: { $cells }
-windows-primer = As janelas sombreadas são mais alguns blocos, a uma casa da borda e a uma casa umas das outras: cada uma contém cada algarismo uma única vez. As linhas 2 a 4 contêm cada algarismo três vezes, e as duas janelas nelas ficam com duas; por isso as nove casas ao lado das janelas também contêm cada algarismo uma única vez. Cinco desses conjuntos ocultos de nove casas ficam entre as janelas e em volta delas numa grade 9×9; é por eles que o passatempo se abre.
+windows-primer = As janelas sombreadas são blocos adicionais, a uma casa da borda e a uma casa umas das outras: cada uma contém cada algarismo uma única vez. As linhas 2 a 4 contêm cada algarismo três vezes, e as duas janelas que estão nelas ficam com duas dessas vezes; por isso as nove casas ao lado das janelas também contêm cada algarismo uma única vez. Cinco desses conjuntos ocultos de nove casas ficam entre as janelas e em volta delas numa grade 9×9; é por eles que o passatempo se abre.
 
 ## X-sums
 
@@ -831,8 +879,8 @@ x-sum-spoken = { $n ->
 } { $side }: { $clues }
 x-sum-primer = O algarismo mais próximo do número, X, diz quantos algarismos somar, ele mesmo incluído: 3, 8 e 1 na frente dão 12, venha o que vier depois. Somas pequenas pedem um X pequeno; 45 pede um 9. Comece perguntando que X pode alcançar a soma: numa grade 9×9, 10 pede 2, 3 ou 4 na frente.
 
-## Latin squares
+## Latin squares, digits from 0
 
-latin-primer = Num quadrado latino só contam linhas e colunas: cada uma contém cada algarismo uma única vez, e nada mais se pede da grade. Assim, todo algarismo aparece uma vez em cada linha, e nunca duas vezes na mesma coluna. Quando um algarismo falta em duas linhas e tem nelas os seus lugares nas mesmas duas colunas, não cabe em nenhuma outra casa dessas colunas. Depois veja o que as marcas acrescentam.
-zero-primer = Numa grade cujos algarismos começam em 0, cada regra vale como está escrita, e um 0 não acrescenta nada a uma soma. Os exemplos destas páginas são para grades com algarismos a partir de 1; por isso os números mudam: uma linha de nove casas com os algarismos de 0 a 8 soma 36, e não 45; tem cinco algarismos pares e quatro ímpares; duas casas que somam 3 contêm 0 e 3 ou 1 e 2.
+latin-primer = Num quadrado latino só valem linhas e colunas: em cada uma, cada algarismo aparece uma única vez, e a grade não pede mais nada. Assim, todo algarismo aparece uma vez em cada linha, e nunca duas vezes na mesma coluna. Quando um algarismo falta em duas linhas e nelas só cabe nas mesmas duas colunas, não cabe em nenhuma outra casa dessas colunas. Depois, veja o que as marcas acrescentam.
+zero-primer = Numa grade cujos algarismos começam no 0, cada regra vale tal como está escrita, e um 0 não acrescenta nada a um total. Os exemplos destas páginas são para grades com algarismos a partir de 1; por isso, os seus números mudam: uma linha de nove casas com os algarismos de 0 a 8 soma 36, e não 45; tem cinco algarismos pares e quatro ímpares; duas casas que somam 3 contêm 0 e 3 ou 1 e 2.
 overlap-primer = Várias grades formam um só problema: cada uma segue as suas próprias regras e, onde duas se sobrepõem, um algarismo está em ambas. Comece onde houver mais algarismos iniciais e fique numa grade enquanto ela render; depois leve para a seguinte o que encontrou nos blocos comuns. Um bloco que duas grades partilham costuma ser a chave de ambas: os seus algarismos precisam servir às linhas e colunas das duas.

@@ -14,7 +14,7 @@ spoken-crossing = { $rows } { $columns }
 # Stretches of a line, from the first cell to the last.
 spoken-along-row = linha { $row } colunas { $first } a { $last }
 spoken-along-column = linhas { $first } a { $last } coluna { $column }
-spoken-diagonally = { $first } em diagonal até { $last }
+spoken-diagonally = { $first } em diagonal até a { $last }
 # Borders between two cells of one row or column.
 spoken-pair = { $one } e { $other }
 spoken-borders-row = na linha { $number } entre as colunas { $between }
