@@ -12,6 +12,7 @@ from dataclasses import dataclass, fields, is_dataclass, replace
 from typing import Any
 
 from bookmaker.puzzle.grid import SYMBOLS, Grid, boxed_grid, irregular_grid
+from bookmaker.puzzle.overlapping import LETTERS, overlapping_grids
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds
 from bookmaker.rules.arithmetic_cage import Result
@@ -46,16 +47,22 @@ def cells(grid: Grid, text: str) -> tuple[int, ...]:
     for piece in re.split(r"[;,] (?=rows? \d)", text):
         if " diagonally to " in piece:
             (first,), (last,) = (cells(grid, end) for end in piece.split(" diagonally to "))
-            down, across = ((line(last) > line(first)) * 2 - 1 for line in (grid.row, grid.column))
-            count = abs(grid.row(last) - grid.row(first)) + 1
-            found += (first + at * (down * grid.size + across) for at in range(count))
+            (row, column), (end, side) = grid.place(first), grid.place(last)
+            down, across = (end > row) * 2 - 1, (side > column) * 2 - 1
+            found += (_at(grid, row + at * down, column + at * across) for at in range(abs(end - row) + 1))
             continue
         match = re.fullmatch(_PLACE, piece)
         assert match, piece
         found += (
-            grid.cell(row - 1, column - 1) for row in numbers(match["rows"]) for column in numbers(match["columns"])
+            _at(grid, row - 1, column - 1) for row in numbers(match["rows"]) for column in numbers(match["columns"])
         )
     return tuple(found)
+
+
+def _at(grid: Grid, row: int, column: int) -> int:
+    cell = grid.at(row, column)
+    assert cell is not None
+    return cell
 
 
 def borders(grid: Grid, text: str) -> Iterator[tuple[int, ...]]:
@@ -65,7 +72,7 @@ def borders(grid: Grid, text: str) -> Iterator[tuple[int, ...]]:
     for pair in match[3].split(", "):
         one, other = (int(number) - 1 for number in pair.split(" and "))
         line = int(match[2]) - 1
-        yield tuple(grid.cell(line, at) if match[1] == "row" else grid.cell(at, line) for at in (one, other))
+        yield tuple(_at(grid, line, at) if match[1] == "row" else _at(grid, at, line) for at in (one, other))
 
 
 def digits(text: str) -> list[int]:
@@ -73,7 +80,7 @@ def digits(text: str) -> list[int]:
     return [SYMBOLS.index(symbol) + 1 for symbol in re.split(r", | and | or ", text)]
 
 
-def clues(marks: Sequence[str], value: Callable[[str], list[int]]) -> tuple[Clue, ...]:
+def clues(marks: Sequence[str], value: Callable[[str], list[int]], grid: Grid) -> tuple[Clue, ...]:
     """The clues of “… on the left: row 2 has 12; row 5 has 0”."""
     found = []
     for mark in marks:
@@ -82,7 +89,8 @@ def clues(marks: Sequence[str], value: Callable[[str], list[int]]) -> tuple[Clue
         for piece in said.split("; "):
             line, _, figures = piece.partition(" has ")
             assert line.startswith("row" if side in ("left", "right") else "column"), mark
-            found += [Clue(side, int(line.split()[1]) - 1, one) for one in value(figures)]
+            before = grid.place(grid.cells[0])[side in ("top", "bottom")] + 1
+            found += [Clue(side, int(line.split()[1]) - before, one) for one in value(figures)]
     return tuple(found)
 
 
@@ -131,7 +139,8 @@ def heard(title: str, sentence: str, marks: Sequence[str], grid: Grid) -> Rule:
             return kind(tuple(cells(grid, text) for text in after), grid.size)
         case "diagonals":
             lines = [cells(grid, text) for text in after]
-            return kind(any(line[0] == 0 for line in lines), any(line[0] != 0 for line in lines))
+            falling = [grid.row(line[0]) < grid.row(line[-1]) for line in lines]
+            return kind(True in falling, False in falling)
         case "diagonal-sum":
             return kind(
                 tuple(_diagonal(grid, mark, cells(grid, text)) for mark, text in zip(marks, after, strict=True))
@@ -190,7 +199,7 @@ def heard(title: str, sentence: str, marks: Sequence[str], grid: Grid) -> Rule:
             )
             return kind(*pairs, "neighbours without" in sentence or not marks)
         case "first-seen":
-            firsts = clues(marks, digits)
+            firsts = clues(marks, digits, grid)
             seen = {
                 side: word
                 for mark in marks
@@ -203,15 +212,15 @@ def heard(title: str, sentence: str, marks: Sequence[str], grid: Grid) -> Rule:
             return kind(firsts, in_row or in_column, in_column or in_row)
         case "rise-or-fall":
             count = _WORDS[re.search(r"the first (\w+) digits of", sentence)[1]]
-            slopes = clues(marks, lambda text: [["falling bars", "rising bars"].index(text)])
+            slopes = clues(marks, lambda text: [["falling bars", "rising bars"].index(text)], grid)
             return kind(slopes, count, count, "neither" in sentence or not marks)
         case "frame-product" | "frame-sum":
             looked = re.findall(r"the first (\w+) (?:digits )?of its", sentence)
-            return kind(clues(marks, lambda text: [int(text)]), _WORDS[looked[0]], _WORDS[looked[-1]])
+            return kind(clues(marks, lambda text: [int(text)], grid), _WORDS[looked[0]], _WORDS[looked[-1]])
         case "numbered-room":
-            return kind(clues(marks, digits))
+            return kind(clues(marks, digits, grid))
         case "parity-run" | "rising-run" | "sandwich" | "skyscraper" | "x-sum":
-            return kind(clues(marks, lambda text: [int(text)]))
+            return kind(clues(marks, lambda text: [int(text)], grid))
         case "equal-part-line":
             parts = [re.sub(r"; part \d+, ", ", ", text).removeprefix("part 1, ") for text in after]
             return kind(tuple(cells(grid, text) for text in parts), "box" if "inside a box" in sentence else "region")
@@ -280,14 +289,23 @@ def _rules(lines: list[str], grid: Grid) -> Iterator[Rule]:
                 if not mark.startswith("  "):
                     break
                 marks.append(mark.strip())
-            yield heard(title, sentence, marks, grid)
+            named = re.match(r"Grids? ([A-E](?:, [A-E])*(?: and [A-E])?): ", sentence)
+            letters = re.findall("[A-E]", named[1]) if named else LETTERS[: len(grid.squares)]
+            (kind,) = (each for each in kinds().values() if each.title.replace("'", "’") == title)
+            if not grid.overlaps or not kind.in_one_square():
+                yield heard(title, sentence, marks, grid)
+            else:
+                share = len(marks) // len(letters)
+                for number, letter in enumerate(letters):
+                    own = marks[number * share : (number + 1) * share]
+                    yield replace(heard(title, sentence, own, grid.square(letter)), square=letter)
 
 
 def _signs(text: str) -> tuple[str, int | None]:
     """What a grid is filled with, and what the first of these is worth."""
     if found := re.search(r" holds the letters ((?:[A-Z], )+[A-Z] and [A-Z]) once each", text):
         return "".join(re.findall("[A-Z]", found[1].replace(" and ", " "))), None
-    found = re.search(r" holds the digits (\d) to (\d)(?: and the letters? A(?: (?:to|and) ([A-Z]))?)?", text)
+    found = re.search(r" holds? the digits (\d) to (\d)(?: and the letters? A(?: (?:to|and) ([A-Z]))?)?", text)
     signs = [str(digit) for digit in range(int(found[1]), int(found[2]) + 1)]
     if "letter" in found[0]:
         signs += [chr(c) for c in range(ord("A"), ord(found[3] or "A") + 1) if chr(c) not in "IO"]
@@ -295,14 +313,18 @@ def _signs(text: str) -> tuple[str, int | None]:
 
 
 def _rows(text: str, symbols: str = SYMBOLS) -> tuple[int, ...]:
-    rows = re.findall(r"^Row \d+: ((?:(?:blank|[0-9A-Z])(?:, |$))+)$", text, re.MULTILINE)
-    return tuple(0 if cell == "blank" else symbols.index(cell) + 1 for row in rows for cell in row.split(", "))
+    rows = re.findall(r"^Row \d+: ((?:(?:blank|no cell|[0-9A-Z])(?:, |$))+)$", text, re.MULTILINE)
+    cells = [cell for row in rows for cell in row.split(", ") if cell != "no cell"]
+    return tuple(0 if cell == "blank" else symbols.index(cell) + 1 for cell in cells)
 
 
 def _grid(size: int, text: str) -> Grid:
+    grids = re.findall(r"^  grid [A-E]: rows (\d+) to \d+, columns (\d+) to \d+$", text, re.MULTILINE)
     boxes = re.search(r"The boxes have (\w+) rows? and (\w+) columns?", text)
     if boxes:
-        return boxed_grid(size, *(_WORDS[word] for word in boxes.groups()))
+        high, wide = (_WORDS[word] for word in boxes.groups())
+        corners = [(int(row) - 1, int(column) - 1) for row, column in grids]
+        return overlapping_grids(high * wide, (high, wide), corners) if corners else boxed_grid(size, high, wide)
     regions = re.findall(r"^  Region \d+: (.+)$", text, re.MULTILINE)
     latin = Grid(size, ())
     home = {cell: number for number, region in enumerate(regions) for cell in cells(latin, region)}

@@ -200,13 +200,12 @@ def puzzle_read(words: Catalogue, puzzle: BookPuzzle, level: int) -> Iterator[Bl
         yield paragraph(" ".join(said for said in (setter, hard) if said))
     if puzzle.flaw:
         yield paragraph(f"{puzzle.flaw}.")
-    if grid.overlaps:
-        yield Listing(base_sentence(words, grid), grids_read(words, grid))
-    elif grid.box:
+    if grid.box:
         high, wide = grid.box
         rows = words.say("rows-counted", n=high, number=words.number(high))
         columns = words.say("columns-counted", n=wide, number=words.number(wide))
-        yield paragraph(f"{base_sentence(words, grid)} {words.say('boxes-have', high=rows, wide=columns)}")
+        said = f"{base_sentence(words, grid)} {words.say('boxes-have', high=rows, wide=columns)}"
+        yield Listing(said, grids_read(words, grid)) if grid.overlaps else paragraph(said)
     else:
         yield Listing(base_sentence(words, grid), tuple(_regions(words, grid)))
     for each in rules_said(words, puzzle.puzzle):

@@ -16,6 +16,10 @@ BEYOND = "beyond"
 """The class of what lies between grids that overlap, where there is no cell."""
 
 
+SIDES = {"right": (0, 1), "below": (1, 0), "left": (0, -1), "above": (-1, 0)}
+"""The classes of cells with a heavy line at a side: rows down and columns across from the cell."""
+
+
 def table_of(words: Catalogue, board: Board) -> Element:
     """The table, named after its puzzle."""
     puzzle, grid = board.puzzle, board.puzzle.puzzle.grid
@@ -53,13 +57,7 @@ def _cell(words: Catalogue, board: Board, grid: Grid, cell: int | None) -> Eleme
     if board.solution and board.puzzle.puzzle.givens[cell]:
         shown = element("b", shown)
     row, column = grid.place(cell)
-    sides = (
-        ("right", row, column + 1),
-        ("below", row + 1, column),
-        ("left", row, column - 1),
-        ("above", row - 1, column),
-    )
-    edges = [name for name, *place in sides if _heavy(grid, cell, name, *place)]
+    edges = [name for name, (down, across) in SIDES.items() if _heavy(grid, cell, name, row + down, column + across)]
     return element("td", shown, **({"class_": " ".join(edges)} if edges else {}))
 
 

@@ -111,7 +111,7 @@ def _message(words: Phrasebook, utterance: Utterance) -> Message:
         case Table(size, givens, regions, grids):
             told: dict[str, Argument] = {"size": str(size), "givens": givens, "number": words.number(givens)}
             if grids > 1:
-                told |= {"grids": words.number(grids), "n": grids}
+                told["grids"] = words.number(grids)
             return _said(f"table-{regions}", **told)
         case Symmetry(turn, cycles):
             cycled = _cycles(words, cycles)

@@ -17,7 +17,7 @@ table-none = Kwadrat łaciński { $size }×{ $size }, { $givens ->
     [1] z jedną podaną cyfrą
    *[other] z { $givens } podanymi cyframi
 }.
-table-overlap = { $grids } { $n ->
+table-overlap = { $grids } { COUNT($grids) ->
     [few] nakładające się diagramy
    *[other] nakładających się diagramów
 } { $size }×{ $size } { $givens ->

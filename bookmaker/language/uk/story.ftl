@@ -17,7 +17,7 @@ table-none = Латинський квадрат { $size }×{ $size }, { $givens
     [1] з однією заданою цифрою
    *[other] із { $givens } заданими цифрами
 }.
-table-overlap = { $grids } { $n ->
+table-overlap = { $grids } { COUNT($grids) ->
     [few] сітки
    *[other] сіток
 } { $size }×{ $size } з перекриттям, { $givens ->

@@ -43,12 +43,14 @@ def coordinates(puzzle: RuledPuzzle, cell: float, high: float = LEAST) -> Group:
     """The numbers of the rows at the left, those of the columns above, no lower than `high` points."""
     frame, claim, aside = frame_for(puzzle.grid, cell), outside(puzzle), lane(cell, high) / 2
     items: list[Item] = []
-    middles = [(at + 0.5) * cell for at in range(puzzle.grid.extent)]
-    left = (((-claim.left * cell - aside, middle), at) for at, middle in enumerate(middles[: puzzle.grid.height], 1))
-    above = (((middle, -claim.top * cell - aside), at) for at, middle in enumerate(middles[: puzzle.grid.width], 1))
-    for point, number in (*left, *above):
-        figures = frame.figures(point, str(number), max(HIGH, high / cell), font=FONT)
-        items.append(replace(figures, colour=GREY))
+    grid = puzzle.grid
+    for at in range(grid.extent):
+        middle = (at + 0.5) * cell
+        left = [(-claim.left * cell - aside, middle)] if at < grid.height else []
+        above = [(middle, -claim.top * cell - aside)] if at < grid.width else []
+        for point in (*left, *above):
+            figures = frame.figures(point, str(at + 1), max(HIGH, high / cell), font=FONT)
+            items.append(replace(figures, colour=GREY))
     return Group(tuple(items), name="coordinates")
 
 
