@@ -18,6 +18,7 @@ from dataclasses import dataclass, fields, replace
 from pathlib import Path
 from random import Random
 from time import perf_counter
+from typing import Any
 
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
@@ -65,7 +66,7 @@ def tight(kind: str, seed: int) -> tuple[RuledPuzzle, Solution]:
 
 def one_less(rule: Rule) -> Iterator[Rule]:
     """The rule without one of its marks, each in turn, as long as one is left."""
-    every = fields(rule)  # type: ignore[arg-type]
+    every = fields(rule)
     rows = {field.name: value for field in every if isinstance(value := getattr(rule, field.name), tuple)}
     if sum(map(len, rows.values())) < 2:
         return
@@ -75,8 +76,8 @@ def one_less(rule: Rule) -> Iterator[Rule]:
             names = rows if beside else [name]
             if beside and (name != next(iter(rows)) or len(marks) < 2):
                 continue
-            less = {each: rows[each][:at] + rows[each][at + 1 :] for each in names}
-            yield replace(rule, **less)  # type: ignore[type-var]
+            less: dict[str, Any] = {each: rows[each][:at] + rows[each][at + 1 :] for each in names}
+            yield replace(rule, **less)
 
 
 @dataclass

@@ -86,7 +86,7 @@ def stacked(kind: str, twice: bool = False) -> Rule:
     """The kind with marks on all the places; with `twice`, lines run along the twin of the way as well."""
     rule = kinds()[kind]
     if kind == "arrow" and twice:
-        return rule((Arrow(WAY[:1], (WAY[1:],)), Arrow(TWIN[:1], (TWIN[1:],))))  # type: ignore[call-arg]
+        return rule((Arrow(WAY[:1], (WAY[1:],)), Arrow(TWIN[:1], (TWIN[1:],))))  # type: ignore[call-arg, arg-type]
     if kind in _SPECIAL:
         return _SPECIAL[kind](rule)
     if _has_chains(rule):

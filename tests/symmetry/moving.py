@@ -22,7 +22,7 @@ from bookmaker.symmetry.moves import Move, unmoved_digits
 
 def moved(rule: Rule, grid: Grid, move: Move, rng: Random) -> Rule:
     """The same rule after the move."""
-    names = {field.name for field in fields(rule)}  # type: ignore[arg-type]
+    names = {field.name for field in fields(rule)}
     (which,) = [turn for known, turn in _TURNS if known <= names] or [lambda rule, *_: rule]
     return which(rule, grid, move, rng)
 

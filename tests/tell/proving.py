@@ -702,14 +702,14 @@ def replace_state(prover: _Prover, state: State) -> _Prover:
 def _only(rule: Rule, mark: MarkRef, grid: Grid) -> Rule:
     """A rule cut down to one mark: of each of its members that list marks only the one with which the rule still knows
     the mark; the rule as it is where no cut does that."""
-    lists = [field.name for field in fields(rule) if isinstance(getattr(rule, field.name), tuple)]  # type: ignore[arg-type]
+    lists = [field.name for field in fields(rule) if isinstance(getattr(rule, field.name), tuple)]
     longest = max((len(getattr(rule, name)) for name in lists), default=0)
     for at in range(longest):
         for name in lists:
             cut = dict.fromkeys(lists, ()) | {name: getattr(rule, name)[at : at + 1]}
             together = {other: getattr(rule, other)[at : at + 1] for other in lists}
             for kept in (together, cut):
-                small = replace(rule, **kept) if kept[name] else rule  # type: ignore[type-var]
+                small = replace(rule, **kept) if kept[name] else rule
                 with suppress(ValueError):  # members that must be of one length
                     if kept[name] and mark in small.references(grid):
                         return small
