@@ -34,6 +34,7 @@ from bookmaker.book.contents import (
 from bookmaker.book.rulestext import base_sentence
 from bookmaker.book.smart_quotes import smart_quotes
 from bookmaker.language import Catalogue, capital
+from bookmaker.language.figures import decimal_said
 from bookmaker.manifest.markup import Run, Runs
 from bookmaker.phrases.rulesentences import rules_said
 from bookmaker.phrases.titles import title_of
@@ -195,7 +196,9 @@ def puzzle_read(words: Catalogue, puzzle: BookPuzzle, level: int) -> Iterator[Bl
     setter = words.say("set-by", setter=puzzle.setter) if puzzle.setter else ""
     hard = ""
     if rating:
-        hard = words.say("band-said", band=rating.band_name, number=str(rating.band), figure=rating.figure)
+        hard = words.say(
+            "band-said", band=rating.band_name, number=str(rating.band), figure=decimal_said(words, rating.figure)
+        )
     if setter or hard:
         yield paragraph(" ".join(said for said in (setter, hard) if said))
     if puzzle.flaw:

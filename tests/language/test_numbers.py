@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from bookmaker.language import catalogue, date_said
+from bookmaker.language.figures import decimal_said
 
 
 @pytest.mark.parametrize(
@@ -27,3 +28,10 @@ def test_what_is_counted_agrees_with_a_number_in_words(language: str, count: int
 def test_a_date_is_written_as_the_language_does_with_signs_that_the_typeface_has() -> None:
     assert date_said(catalogue("pl"), 2026, 3, 14) == "14 marca 2026"
     assert date_said(catalogue("uk"), 2026, 3, 14) == "14 березня 2026\u00a0р."
+
+
+@pytest.mark.parametrize(
+    ("language", "said"), [("en", "3.4"), ("en-US", "3.4"), ("de", "3,4"), ("fr", "3,4"), ("uk", "3,4")]
+)
+def test_decimals_stand_after_what_the_language_puts_before_them(language: str, said: str) -> None:
+    assert decimal_said(catalogue(language), "3.4") == said

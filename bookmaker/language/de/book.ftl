@@ -40,7 +40,7 @@ houses-explained = Eine Einheit ist eine Zeile, eine Spalte{ $areas ->
     [regions] , ein Gebiet
    *[none] {""}
 } oder sonst eine Gruppe von Feldern, in der sich keine Ziffer wiederholt.
-guide-ridge = Neben jedem Titel zeigt ein Grat mit fünf Gipfeln, wie schwer das Rätsel ist. Er füllt sich von links, Gipfel um Gipfel, von { $first } bis { $last }. Die Zahl dabei ist die Schwierigkeit: Die Ziffer vor dem Punkt zählt die Gipfel, die Ziffer danach sagt, wie nah der nächste ist.
+guide-ridge = Neben jedem Titel zeigt ein Grat mit fünf Gipfeln, wie schwer das Rätsel ist. Er füllt sich von links, Gipfel um Gipfel, von { $first } bis { $last }. Die Zahl dabei ist die Schwierigkeit: Die Ziffer vor dem Komma zählt die Gipfel, die Ziffer danach sagt, wie nah der nächste ist.
 guide-order-difficulty = Die Rätsel sind nach Schwierigkeit geordnet, die leichtesten zuerst.
 guide-order-listed = Die Rätsel stehen in der Reihenfolge, die der Herausgeber gewählt hat.
 guide-order-chapters = Die Rätsel sind in Kapitel geordnet, in jedem die leichtesten zuerst.
@@ -60,7 +60,7 @@ guide-large = In den größten Diagrammen folgen auf die Ziffer 9 Buchstaben: A 
 guide-text-marks = Die Zeilen sind von oben nach unten nummeriert, die Spalten von links nach rechts; „leer“ ist ein Feld, das zu füllen ist. Werden Zeilen und Spalten zusammen genannt, so sind alle Felder gemeint, in denen sie sich kreuzen. Die Felder einer Linie werden in ihrer Reihenfolge genannt; Spalten oder Zeilen können dabei rückwärts laufen.
 guide-text-below = Unter jeder Regel stehen ihre Zeichen.
 guide-text-pictured = Unter dem Bild ist jedes Diagramm noch einmal in Worten und als Tabelle wiedergegeben, zum Aufklappen.
-guide-text-bands = Die Stufe eines Rätsels, von { $first } bis { $last }, sagt, wie schwer es ist. Seine Schwierigkeit ist eine Zahl: Die Ziffer vor dem Punkt zählt die Stufen, die Ziffer danach sagt, wie nah die nächste ist.
+guide-text-bands = Die Stufe eines Rätsels, von { $first } bis { $last }, sagt, wie schwer es ist. Seine Schwierigkeit ist eine Zahl: Die Ziffer vor dem Komma zählt die Stufen, die Ziffer danach sagt, wie nah die nächste ist.
 
 ## What a grid asks
 

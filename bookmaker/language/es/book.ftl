@@ -41,7 +41,7 @@ houses-explained = Una unidad es una fila, una columna{ $areas ->
     [regions] , una región
    *[none] {""}
 } o cualquier otro conjunto de casillas en el que no se repite ninguna cifra.
-guide-ridge = Junto a cada título, una sierra de cinco picos muestra la dificultad del pasatiempo. Se llena desde la izquierda, pico a pico, de { $first } a { $last }. El número que la acompaña es el grado de dificultad: la cifra anterior al punto cuenta los picos; la posterior indica lo cerca que está el siguiente.
+guide-ridge = Junto a cada título, una sierra de cinco picos muestra la dificultad del pasatiempo. Se llena desde la izquierda, pico a pico, de { $first } a { $last }. El número que la acompaña es el grado de dificultad: la cifra anterior a la coma cuenta los picos; la posterior indica lo cerca que está el siguiente.
 guide-order-difficulty = Los pasatiempos van por orden de dificultad, del más suave al más duro.
 guide-order-listed = Los pasatiempos van en el orden que ha elegido el editor.
 guide-order-chapters = Los pasatiempos se agrupan en capítulos, y en cada uno van del más suave al más duro.
@@ -61,7 +61,7 @@ guide-large = En las cuadrículas más grandes, tras el 9 siguen letras: A vale 
 guide-text-marks = Las filas se numeran de arriba abajo, las columnas de izquierda a derecha, y un espacio en blanco es una casilla por llenar. Cuando se nombran juntas filas y columnas, se entienden todas las casillas en que se cruzan; las casillas de una línea se nombran en su orden, de modo que sus columnas o filas pueden ir hacia atrás.
 guide-text-below = Debajo de cada regla están sus marcas.
 guide-text-pictured = Debajo de su imagen, cada cuadrícula se describe otra vez, en palabras y como tabla desplegable.
-guide-text-bands = El nivel de un pasatiempo, de { $first } a { $last }, indica su dificultad. El grado de dificultad es un número: la cifra anterior al punto cuenta los niveles; la posterior indica lo cerca que está el siguiente.
+guide-text-bands = El nivel de un pasatiempo, de { $first } a { $last }, indica su dificultad. El grado de dificultad es un número: la cifra anterior a la coma cuenta los niveles; la posterior indica lo cerca que está el siguiente.
 
 ## What a grid asks
 

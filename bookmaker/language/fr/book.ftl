@@ -40,7 +40,7 @@ houses-explained = On appelle unité une ligne, une colonne{ $areas ->
     [both] , un bloc ou une région
    *[none] {""}
 }, ou tout autre groupe de cases où aucun chiffre ne se répète.
-guide-ridge = À côté de chaque titre, une crête de cinq pics indique la difficulté de la grille. Elle se remplit depuis la gauche, pic après pic, du niveau { $first } au niveau { $last }. Le nombre qui l’accompagne est la difficulté : le chiffre avant le point compte les pics, le chiffre après le point dit si le pic suivant est proche.
+guide-ridge = À côté de chaque titre, une crête de cinq pics indique la difficulté de la grille. Elle se remplit depuis la gauche, pic après pic, du niveau { $first } au niveau { $last }. Le nombre qui l’accompagne est la difficulté : le chiffre avant la virgule compte les pics, le chiffre après la virgule dit si le pic suivant est proche.
 guide-order-difficulty = Les grilles se suivent par difficulté croissante.
 guide-order-listed = Les grilles se suivent dans l’ordre choisi par l’éditeur.
 guide-order-chapters = Les grilles sont réunies en chapitres, chacun par difficulté croissante.
@@ -60,7 +60,7 @@ guide-credits-in-pad = À la fin viennent les crédits : première parution des
 guide-text-marks = Les lignes sont numérotées de haut en bas, les colonnes de gauche à droite ; « vide » est une case à remplir. Quand des lignes et des colonnes sont nommées ensemble, il s’agit de toutes les cases où elles se croisent ; les cases d’un tracé sont nommées dans son ordre, si bien que ses colonnes ou ses lignes peuvent aller à rebours.
 guide-text-below = Sous chaque règle viennent ses marques.
 guide-text-pictured = Sous son image, chaque grille est redite en mots et sous forme de tableau, à déplier.
-guide-text-bands = Le niveau d’une grille, de { $first } à { $last }, dit si elle est difficile. Sa difficulté est un nombre : le chiffre avant le point compte les niveaux, le chiffre après le point dit si le suivant est proche.
+guide-text-bands = Le niveau d’une grille, de { $first } à { $last }, dit si elle est difficile. Sa difficulté est un nombre : le chiffre avant la virgule compte les niveaux, le chiffre après la virgule dit si le suivant est proche.
 
 ## What a grid asks
 

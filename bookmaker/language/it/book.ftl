@@ -40,7 +40,7 @@ houses-explained = Si chiama unità una riga, una colonna{ $areas ->
     [both] , un riquadro o una regione
    *[none] {""}
 } o qualsiasi altro gruppo di caselle in cui nessuna cifra si ripete.
-guide-ridge = Accanto a ogni titolo una cresta di cinque picchi mostra quanto è difficile lo schema. Si riempie da sinistra, picco dopo picco, dal livello { $first } al livello { $last }. Il numero che l’accompagna è la difficoltà: la cifra prima del punto conta i picchi, quella dopo il punto dice se il picco seguente è vicino.
+guide-ridge = Accanto a ogni titolo una cresta di cinque picchi mostra quanto è difficile lo schema. Si riempie da sinistra, picco dopo picco, dal livello { $first } al livello { $last }. Il numero che l’accompagna è la difficoltà: la cifra prima della virgola conta i picchi, quella dopo la virgola dice se il picco seguente è vicino.
 guide-order-difficulty = Gli schemi sono in ordine di difficoltà crescente.
 guide-order-listed = Gli schemi sono nell’ordine scelto dal curatore.
 guide-order-chapters = Gli schemi sono raccolti in capitoli, ciascuno in ordine di difficoltà crescente.
@@ -60,7 +60,7 @@ guide-credits-in-pad = In fondo vengono i crediti: la prima apparizione degli sc
 guide-text-marks = Le righe sono numerate dall’alto in basso, le colonne da sinistra a destra; «vuota» è una casella da riempire. Quando righe e colonne sono nominate insieme, si intendono tutte le caselle in cui si incrociano; le caselle di una linea sono nominate nel suo ordine, perciò le sue colonne o le sue righe possono andare a ritroso.
 guide-text-below = Sotto ogni regola vengono i suoi segni.
 guide-text-pictured = Sotto la sua figura ogni griglia è ripetuta a parole e in forma di tabella, da aprire.
-guide-text-bands = Il livello di uno schema, da { $first } a { $last }, dice quanto è difficile. La sua difficoltà è un numero: la cifra prima del punto conta i livelli, quella dopo il punto dice se il livello seguente è vicino.
+guide-text-bands = Il livello di uno schema, da { $first } a { $last }, dice quanto è difficile. La sua difficoltà è un numero: la cifra prima della virgola conta i livelli, quella dopo la virgola dice se il livello seguente è vicino.
 
 ## What a grid asks
 

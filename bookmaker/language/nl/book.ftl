@@ -41,7 +41,7 @@ houses-explained = Een groep is een rij, een kolom{ $areas ->
     [both] , een blok of gebied
    *[none] {""}
 } of een andere verzameling vakjes waarin geen cijfer twee keer voorkomt.
-guide-ridge = Naast elke titel staat een bergkam van vijf toppen, die laat zien hoe moeilijk de puzzel is. De toppen kleuren van links af, van { $first } tot { $last }. Het getal erbij is de moeilijkheid: het cijfer voor de punt telt de toppen, het cijfer erachter laat zien hoe dichtbij de volgende is.
+guide-ridge = Naast elke titel staat een bergkam van vijf toppen, die laat zien hoe moeilijk de puzzel is. De toppen kleuren van links af, van { $first } tot { $last }. Het getal erbij is de moeilijkheid: het cijfer voor de komma telt de toppen, het cijfer erachter laat zien hoe dichtbij de volgende is.
 guide-order-difficulty = De puzzels staan op volgorde van moeilijkheid, de makkelijkste eerst.
 guide-order-listed = De puzzels staan in de volgorde die de redactie heeft gekozen.
 guide-order-chapters = De puzzels zijn in hoofdstukken ingedeeld; in elk hoofdstuk staat de makkelijkste voorop.
@@ -60,7 +60,7 @@ guide-credits-in-pad = Aan het eind volgt de verantwoording: wanneer puzzels voo
 guide-text-marks = Rijen zijn genummerd van boven naar beneden, kolommen van links naar rechts; een leeg vakje vul je in. Waar rijen en kolommen samen worden genoemd, gaat het om alle vakjes waar ze elkaar kruisen. De vakjes van een lijn staan in de volgorde van de lijn, zodat kolommen of rijen ook terug kunnen lopen.
 guide-text-below = Onder elke regel staan de markeringen die erbij horen.
 guide-text-pictured = Onder de afbeelding wordt elk diagram nog eens weergegeven, in woorden en als tabel, die je kunt openklappen.
-guide-text-bands = Het niveau van een puzzel, van { $first } tot { $last }, zegt hoe moeilijk hij is. De moeilijkheid is een getal: het cijfer voor de punt telt de niveaus, het cijfer erachter laat zien hoe dichtbij het volgende is.
+guide-text-bands = Het niveau van een puzzel, van { $first } tot { $last }, zegt hoe moeilijk hij is. De moeilijkheid is een getal: het cijfer voor de komma telt de niveaus, het cijfer erachter laat zien hoe dichtbij het volgende is.
 
 ## What a grid asks
 

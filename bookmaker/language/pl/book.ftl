@@ -41,7 +41,7 @@ houses-explained = Grupa to wiersz, kolumna{ $areas ->
     [regions] , obszar
    *[none] {""}
 } albo każdy inny zbiór pól, w którym żadna cyfra się nie powtarza.
-guide-ridge = Grań o pięciu szczytach przy każdym tytule pokazuje, jak trudne jest zadanie. Wypełnia się od lewej, szczyt po szczycie, od poziomu { $first } do poziomu { $last }. Liczba obok niej to trudność: cyfra przed kropką podaje liczbę szczytów, a cyfra po kropce – jak blisko jest następny.
+guide-ridge = Grań o pięciu szczytach przy każdym tytule pokazuje, jak trudne jest zadanie. Wypełnia się od lewej, szczyt po szczycie, od poziomu { $first } do poziomu { $last }. Liczba obok niej to trudność: cyfra przed przecinkiem podaje liczbę szczytów, a cyfra po przecinku – jak blisko jest następny.
 guide-order-difficulty = Zadania są ułożone od najłatwiejszego do najtrudniejszego.
 guide-order-listed = Zadania są ułożone w kolejności wybranej przez redaktora.
 guide-order-chapters = Zadania są podzielone na rozdziały, a w każdym ułożone od najłatwiejszego.
@@ -60,7 +60,7 @@ guide-credits-in-pad = Na końcu podano źródła: kiedy zadania ukazały się p
 guide-text-marks = Wiersze są numerowane od góry do dołu, kolumny od lewej do prawej; puste oznacza pole do wypełnienia. Gdy wiersze i kolumny są wymienione razem, chodzi o wszystkie pola, w których się przecinają; pola linii są wymienione w jej kolejności, więc numery kolumn lub wierszy mogą maleć.
 guide-text-below = Pod każdą regułą wymieniono jej znaki.
 guide-text-pictured = Pod rysunkiem każdy diagram jest podany jeszcze raz, słowami i jako tabela, do rozwinięcia.
-guide-text-bands = Każde zadanie ma poziom trudności, od najłatwiejszego ({ $first }) do najtrudniejszego ({ $last }). Trudność jest liczbą: cyfra przed kropką podaje poziom, a cyfra po kropce – jak blisko jest następny.
+guide-text-bands = Każde zadanie ma poziom trudności, od najłatwiejszego ({ $first }) do najtrudniejszego ({ $last }). Trudność jest liczbą: cyfra przed przecinkiem podaje poziom, a cyfra po przecinku – jak blisko jest następny.
 
 ## What a grid asks
 

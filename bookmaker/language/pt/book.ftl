@@ -41,7 +41,7 @@ houses-explained = Uma unidade é uma linha, uma coluna{ $areas ->
     [regions] , uma região
    *[none] {""}
 }, ou qualquer outro conjunto de casas em que nenhum algarismo se repete.
-guide-ridge = Ao lado de cada título, uma serra de cinco picos mostra a dificuldade do passatempo. Ela se enche a partir da esquerda, pico a pico, de { $first } a { $last }. O número que a acompanha é o grau de dificuldade: o algarismo antes do ponto conta os picos; o que vem depois mostra quanto falta para o pico seguinte.
+guide-ridge = Ao lado de cada título, uma serra de cinco picos mostra a dificuldade do passatempo. Ela se enche a partir da esquerda, pico a pico, de { $first } a { $last }. O número que a acompanha é o grau de dificuldade: o algarismo antes da vírgula conta os picos; o que vem depois mostra quanto falta para o pico seguinte.
 guide-order-difficulty = Os passatempos estão em ordem de dificuldade, do mais suave ao mais difícil.
 guide-order-listed = Os passatempos estão na ordem escolhida pelo editor.
 guide-order-chapters = Os passatempos estão reunidos em capítulos e, em cada um, vão do mais suave ao mais difícil.
@@ -61,7 +61,7 @@ guide-large = Nas grades maiores, depois do algarismo 9 vêm letras: A vale 10, 
 guide-text-marks = As linhas são numeradas de cima para baixo, as colunas da esquerda para a direita, e “em branco” é uma casa a preencher. Quando linhas e colunas são citadas juntas, trata-se de todas as casas em que elas se cruzam; as casas de um caminho são citadas na ordem dele, de modo que as suas colunas ou linhas podem vir em ordem decrescente.
 guide-text-below = Abaixo de cada regra estão as suas marcas.
 guide-text-pictured = Abaixo da imagem, cada grade é descrita outra vez, em palavras e em forma de tabela; é só abrir.
-guide-text-bands = O nível de um passatempo, de { $first } a { $last }, indica a sua dificuldade. O grau de dificuldade é um número: o algarismo antes do ponto conta os níveis; o que vem depois mostra quanto falta para o nível seguinte.
+guide-text-bands = O nível de um passatempo, de { $first } a { $last }, indica a sua dificuldade. O grau de dificuldade é um número: o algarismo antes da vírgula conta os níveis; o que vem depois mostra quanto falta para o nível seguinte.
 
 ## What a grid asks
 

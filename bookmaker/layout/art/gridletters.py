@@ -15,8 +15,8 @@ from bookmaker.rules import margins_of
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.common.drawing.frame import Frame, Margins
 
-HIGH, GREY = 0.42, 0.35
-"""Height of a letter as a share of the cell, and its ink."""
+HIGH, MOST, GREY = 0.42, 8.0, 0.35
+"""Height of a letter as a share of the cell, in points at the most, and its ink."""
 
 LANE = 0.75
 """Room for letters over or under all grids, in cells."""
@@ -42,7 +42,7 @@ def grid_letters(puzzle: RuledPuzzle, frame: Frame) -> Iterator[Text]:
         elif row == high:
             middle = high + clues.bottom + LANE / 2
         at = (column + 0.5) * frame.cell, middle * frame.cell
-        text = frame.figures(at, letter, HIGH, bold=True)
+        text = frame.figures(at, letter, min(HIGH, MOST / frame.cell), bold=True)
         yield Text(text.x, text.y, text.text, text.font, text.size, colour=GREY, anchor="middle")
 
 

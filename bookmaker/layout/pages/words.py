@@ -14,6 +14,7 @@ from bookmaker.book.smart_quotes import smart_quotes
 from bookmaker.display.items import Group, Item, Link, Tagged, Text, tagged
 from bookmaker.display.tags import HEADING, LINK, OUR_LANGUAGE, OURS, PARAGRAPH, Role, Tag
 from bookmaker.language import Catalogue
+from bookmaker.language.figures import decimal_said
 from bookmaker.layout.art.codes import qr_code, qr_side
 from bookmaker.layout.art.ridge import ridge
 from bookmaker.layout.art.swatch import legible_cell, swatch, swatch_size
@@ -228,7 +229,7 @@ def _band_words(words: Catalogue, puzzle: BookPuzzle) -> str:
     points = words.say("points", n=puzzle.points) if puzzle.points else ""
     if puzzle.rating is None:
         return points or puzzle.flaw
-    said = points or words.say("difficulty-of", figure=puzzle.rating.figure)
+    said = points or words.say("difficulty-of", figure=decimal_said(words, puzzle.rating.figure))
     return f"{puzzle.rating.band_name}  ·  {said}"
 
 

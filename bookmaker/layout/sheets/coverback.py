@@ -16,6 +16,7 @@ from bookmaker.book.contents import Book, BookPuzzle
 from bookmaker.display.colour import contrast
 from bookmaker.display.items import Group, Item, Link, Text, tagged
 from bookmaker.display.tags import LINK, OURS, PARAGRAPH, Role, Tag
+from bookmaker.language.figures import decimal_said
 from bookmaker.layout.art.codes import BARCODE, QUIET, barcode, qr_code, qr_side
 from bookmaker.layout.art.gridart import draw_grid, outside
 from bookmaker.layout.art.pieces import BROAD, pieces_of
@@ -111,7 +112,11 @@ def _facts(book: Book, layout: Layout, cover: Cover, box: Box) -> Iterator[Item]
             drawn = draw_grid(puzzle.puzzle, cell, "sample grid", language=layout.language)
             yield Group(drawn.items, box.left + claim.left * cell, box.top + claim.top * cell)
             under = box.top + down * cell + line
-            rating = f", {puzzle.rating.band_name} {puzzle.rating.figure}" if puzzle.rating else ""
+            rating = (
+                f", {puzzle.rating.band_name} {decimal_said(layout.words, puzzle.rating.figure)}"
+                if puzzle.rating
+                else ""
+            )
             numbered = layout.say("cover-sample", number=str(puzzle.number))
             label = layout.type.label
             said = cut(f"{numbered}: {puzzle.title}{rating}", label, across * cell)

@@ -8,6 +8,7 @@ from dataclasses import replace
 from bookmaker.book.contents import BookPuzzle
 from bookmaker.display.items import Group, Item, Rect, Stroke, Text, tagged
 from bookmaker.display.tags import HEADING, OUR_LANGUAGE, OURS, PARAGRAPH, Role, Tag
+from bookmaker.language.figures import decimal_said
 from bookmaker.layout.art.gridart import SHADE
 from bookmaker.layout.art.profile import profile, profile_said
 from bookmaker.layout.art.ridge import ridge
@@ -51,7 +52,7 @@ def crib_head(puzzle: BookPuzzle, scenes: Sequence[Scene], layout: Layout) -> It
     text = Text(0.0, (1 - DROP) * line, ", ".join(said), type.note.font, type.note.size)
     items = [tagged((PARAGRAPH,), text)] if said else []
     if puzzle.rating:
-        hard = layout.say("difficulty-of", figure=puzzle.rating.figure)
+        hard = layout.say("difficulty-of", figure=decimal_said(layout.words, puzzle.rating.figure))
         words = f"{puzzle.rating.band_name}  ·  {hard}"
         band = Text(measure, (1 - DROP) * line, words, type.label.font, type.label.size, anchor="end")
         items.append(tagged((PARAGRAPH,), band))
