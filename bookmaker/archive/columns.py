@@ -31,6 +31,7 @@ FIELDS = (
     "boxes",
     "regions",
     "grids",
+    "holes",
     "digits",
     "letters",
     "givens",

@@ -34,6 +34,8 @@ def lessons(words: Catalogue, puzzles: Iterable[RuledPuzzle]) -> tuple[Lesson, .
     ]
     if True in latin:
         taught.append(Lesson(words.say("heading-latin"), words.say("latin-primer"), None))
+    if any(not puzzle.grid.plain and not puzzle.grid.overlaps for puzzle in puzzles):
+        taught.append(Lesson(words.say("grid-holes"), words.say("holes-primer"), None))
     if any(puzzle.grid.overlaps for puzzle in puzzles):
         taught.append(Lesson(words.say("grids-overlap"), words.say("overlap-primer"), None))
     if any(puzzle.grid.first == 0 for puzzle in puzzles):

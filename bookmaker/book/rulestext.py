@@ -36,6 +36,8 @@ def base_sentence(words: Catalogue, grid: Grid) -> str:
         asked = words.say("grids-ask", number=words.number(len(grid.squares)), symbols=symbols)
     else:
         asked = words.say("grid-asks", houses=houses, symbols=symbols)
+    if not grid.plain and not grid.overlaps:
+        asked = f"{asked} {words.say('holes-stand')}"
     told = words.say("letters-stand") if grid.lettered and not words.has("letters-for-digits") else ""
     return " ".join(part for part in (asked, told) if part)
 

@@ -90,13 +90,14 @@ def kinds(words: Catalogue, puzzle: RuledPuzzle) -> tuple[str, ...]:
     grid = puzzle.grid
     titles = tuple(dict.fromkeys(smart_quotes(title_of(words, type(rule))) for rule in puzzle.rules))
     divided = "boxes" if grid.box else "regions" if grid.regions else "lines"
-    called = words.say("grids-overlap" if grid.overlaps else f"grid-{divided}")
-    return titles if divided == "boxes" and titles and not grid.overlaps else (called, *titles)
+    special = "grids-overlap" if grid.overlaps else "" if grid.plain else "grid-holes"
+    called = words.say(special or f"grid-{divided}")
+    return titles if divided == "boxes" and titles and not special else (called, *titles)
 
 
 def title_of_puzzle(words: Catalogue, puzzle: RuledPuzzle) -> str:
     """What an untitled puzzle goes by: “Cages, Arrows”, “Latin square with inequalities”."""
-    if puzzle.grid.regions or not puzzle.rules:
+    if puzzle.grid.regions or not puzzle.rules or not puzzle.grid.plain:
         return ", ".join(kinds(words, puzzle))
     return words.say("latin-with", rules=words.listed(nouns_of(words, type(rule)) for rule in puzzle.rules))
 

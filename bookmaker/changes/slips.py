@@ -100,7 +100,7 @@ def _shifted(line: Sequence[int]) -> Iterator[list[int]]:
 def _lines_out_of_step(grid: Grid, givens: Digits) -> Iterator[tuple[Digits, bool]]:
     """Two neighbouring rows exchanged; or one left out or doubled, so that all below it stand one too high or low. The
     same with columns. Whole rows are the easier slip."""
-    if grid.overlaps:  # nobody copies a whole line out of step across them
+    if not grid.plain:  # nobody copies a whole line out of step there
         return
     size = grid.size
     rows = [givens[row * size : row * size + size] for row in range(size)]

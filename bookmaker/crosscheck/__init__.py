@@ -54,10 +54,13 @@ def model_of(puzzle: RuledPuzzle) -> tuple[Model, Digits]:
     grid, model = puzzle.grid, cp_model.CpModel()
     x = [model.new_int_var(given or 1, given or grid.size, f"x{cell}") for cell, given in enumerate(puzzle.givens)]
     corners = grid.corners if isinstance(grid, Overlapping) else ((0, 0),)
+    side = grid.size if isinstance(grid, Overlapping) else grid.extent
     for top, left in corners:
-        for line in range(grid.size):
-            model.add_all_different([x[grid.cell(top + line, left + at)] for at in range(grid.size)])
-            model.add_all_different([x[grid.cell(top + at, left + line)] for at in range(grid.size)])
+        for line in range(side):
+            row = [grid.at(top + line, left + at) for at in range(side)]
+            column = [grid.at(top + at, left + line) for at in range(side)]
+            model.add_all_different([x[cell] for cell in row if cell is not None])
+            model.add_all_different([x[cell] for cell in column if cell is not None])
     for region in grid.regions:
         model.add_all_different([x[cell] for cell in region])
     for rule in puzzle.rules:

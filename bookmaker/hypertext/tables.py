@@ -66,5 +66,5 @@ def _heavy(grid: Grid, cell: int, side: str, row: int, column: int) -> bool:
     That of one grid is drawn by the style, and a line between cells is told by the cell over it or before it."""
     beside = grid.at(row, column)
     if beside is None:
-        return grid.overlaps and 0 <= row < grid.height and 0 <= column < grid.width
+        return not grid.plain and 0 <= row < grid.height and 0 <= column < grid.width
     return bool(grid.regions) and side in ("right", "below") and grid.region_of[cell] != grid.region_of[beside]

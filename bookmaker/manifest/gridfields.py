@@ -1,4 +1,4 @@
-"""The grid of a puzzle from its fields `size`, `boxes`, `regions`, `digits` and `letters`.
+"""The grid of a puzzle from its fields `size`, `boxes`, `regions`, `grids`, `holes`, `digits` and `letters`.
 
 In: the puzzle's fields. Out: a `Grid`. After a diagnostic with boxes or regions the grid is returned without any, so
 that givens and rules can still be checked; a bad size, and signs that are not known, leave nothing to check.
@@ -10,8 +10,9 @@ import re
 from collections.abc import Mapping
 from dataclasses import replace
 
+from bookmaker.manifest.holefields import read_holes
 from bookmaker.manifest.overlapfields import read_overlap
-from bookmaker.puzzle.grid import LARGEST, LETTERS, SMALLEST, USUAL_BOXES, Grid, boxed_grid, irregular_grid
+from bookmaker.puzzle.grid import LARGEST, LETTERS, SMALLEST, USUAL_BOXES, Grid, boxed_grid
 from bookmaker.source.diagnostics import Collector, Place, quoted
 from bookmaker.source.placed import Node, Word, read_text, read_whole
 from bookmaker.source.textgrid import read_picture
@@ -74,6 +75,8 @@ def _ground(fields: Mapping[str, Node], place: Place, collector: Collector) -> G
     if size is None:
         return None
     plain = Grid(size, ())
+    if "holes" in fields:
+        return _with_holes(fields, size, collector)
     if "grids" in fields and "regions" not in fields:
         ground = _boxed(fields, size, place, collector)
         return read_overlap(fields["grids"], size, ground.box, collector) if ground else None
@@ -86,8 +89,21 @@ def _ground(fields: Mapping[str, Node], place: Place, collector: Collector) -> G
         collector.error(fields["boxes"].place, "boxes-and-regions", said, "keep one of the two")
         return plain
     if "regions" in fields:
-        return _regions(fields["regions"], size, collector) or plain
+        return _regions(fields["regions"], plain, collector) or plain
     return _boxed(fields, size, place, collector) or plain
+
+
+def _with_holes(fields: Mapping[str, Node], size: int, collector: Collector) -> Grid | None:
+    """A grid with black cells, with regions if they are drawn."""
+    for name in ("grids", "boxes"):
+        if name in fields and not (isinstance(node := fields[name], Word) and node.value == "none"):
+            said = f"a grid with holes has no “{name}”"
+            collector.error(fields[name].place, "holes-alone", said, "leave out one of the two, or draw “regions: |”")
+            return None
+    holed = read_holes(fields["holes"], size, collector)
+    if holed is None or "regions" not in fields:
+        return holed
+    return _regions(fields["regions"], holed, collector) or holed
 
 
 def _boxed(fields: Mapping[str, Node], size: int, place: Place, collector: Collector) -> Grid | None:
@@ -126,11 +142,12 @@ def _boxes(node: Node, size: int, collector: Collector) -> Grid | None:
     return boxed_grid(size, height, width)
 
 
-def _regions(node: Node, size: int, collector: Collector) -> Grid | None:
+def _regions(node: Node, plain: Grid, collector: Collector) -> Grid | None:
+    """The same grid divided as in a picture of letters."""
     if not isinstance(node, Word):
         collector.error(node.place, "not-a-picture", "“regions” should be a picture of letters", _draw("regions"))
         return None
-    picture = read_picture(node, Grid(size, ()), "the regions", collector, "a letter for each cell")
+    picture = read_picture(node, plain, "the regions", collector, "a letter for each cell")
     if picture is None:
         return None
     if open_cells := [node.at(line, column) for char, line, column in picture if char == "."]:
@@ -141,31 +158,33 @@ def _regions(node: Node, size: int, collector: Collector) -> Grid | None:
     for cell, (char, _, _) in enumerate(picture):
         members.setdefault(char, []).append(cell)
     places = [node.at(line, column) for _, line, column in picture]
-    sound = _right_sizes(members, places, size, collector) and _connected(members, places, size, collector)
-    return irregular_grid(size, [char for char, _, _ in picture]) if sound else None
+    if not (_right_sizes(members, places, plain, collector) and _connected(members, places, plain, collector)):
+        return None
+    return replace(plain, regions=tuple(map(tuple, members.values())))
 
 
-def _right_sizes(members: Letters, places: list[Place], size: int, collector: Collector) -> bool:
+def _right_sizes(members: Letters, places: list[Place], plain: Grid, collector: Collector) -> bool:
+    size = plain.size
     wrong = {letter: cells for letter, cells in members.items() if len(cells) != size}
-    if _one_slip(wrong, places, size, collector):
+    if _one_slip(wrong, places, plain, collector):
         return False
     for letter, cells in wrong.items():
         first, *rest = (places[cell] for cell in cells)
         said = f"region {letter} has {_counted(cells)} and should have {size}"
-        hint = f"the picture needs {size} letters, {size} cells each"
+        hint = f"the picture needs {plain.height} letters, {size} cells each"
         collector.error(first, "region-size", said, hint, tuple(rest) if len(cells) < 2 * size else ())
     return not wrong
 
 
-def _one_slip(wrong: Letters, places: list[Place], size: int, collector: Collector) -> bool:
+def _one_slip(wrong: Letters, places: list[Place], grid: Grid, collector: Collector) -> bool:
     """A cell with the letter of another region, or of none, makes two letters wrong: one diagnostic, at the cells that
     would mend both. False where no cell would."""
+    size = grid.size
     if len(wrong) != 2:
         return False
     (few, short), (many, long) = sorted(wrong.items(), key=lambda item: len(item[1]) != size - 1)
     if len(short) != size - 1 or len(long) not in (1, size + 1):
         return False
-    grid = Grid(size, ())
 
     def mends(cell: int) -> bool:
         left = [other for other in long if other != cell]
@@ -185,9 +204,8 @@ def _counted(cells: list[int]) -> str:
     return f"{len(cells)} cell" + ("s" if len(cells) > 1 else "")
 
 
-def _connected(members: Letters, places: list[Place], size: int, collector: Collector) -> bool:
+def _connected(members: Letters, places: list[Place], plain: Grid, collector: Collector) -> bool:
     """Solvers find a region by its outline, so its cells must hang together by their sides."""
-    plain = Grid(size, ())
     sound = True
     for letter, cells in members.items():
         pieces = plain.pieces(cells)

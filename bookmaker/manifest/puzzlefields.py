@@ -39,6 +39,7 @@ PUZZLE_KEYS = (
     "boxes",
     "regions",
     "grids",
+    "holes",
     "digits",
     "letters",
     "givens",
@@ -162,6 +163,9 @@ def _rules(node: Node, grid: Grid, collector: Collector) -> tuple[Rule, ...]:
             collector.error(word.place, "unknown-rule", said, nearest(word.value, kinds()))
         elif listed.again:
             read += [replace(rule, square=listed.square) for rule in read[-1:] if rule.kind == word.value]
+        elif not kind.stands_on(grid):
+            said = f"“{word.value}” does not go with a grid that has holes"
+            collector.error(word.place, "holes-rule", said, "leave out the rule, or the holes")
         elif grid.overlaps and not listed.square and kind.in_one_square():
             said = f"“{word.value}” stands at the edges of one grid, and this puzzle has {len(grid.squares)}"
             collector.error(word.place, "which-grid", said, f"put it under “{IN}A:”, or the letter of another grid")

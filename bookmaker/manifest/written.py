@@ -12,6 +12,7 @@ from dataclasses import replace
 
 from bookmaker.manifest.overlapfields import IN
 from bookmaker.puzzle.grid import USUAL_BOXES, Grid
+from bookmaker.puzzle.holed import Holed
 from bookmaker.puzzle.overlapping import Overlapping
 from bookmaker.puzzle.puzzle import digits_text
 from bookmaker.rules.common.area import LETTERS, picture
@@ -63,7 +64,7 @@ def rule_lines(rule: Rule, grid: Grid, indent: int = 0) -> list[str]:
 def givens_picture(grid: Grid, digits: Sequence[int]) -> str:
     """Rows of digits with a gap between boxes and an empty line between bands."""
     text = digits_text(tuple(digits), grid.symbols)
-    down, across = grid.box or (grid.size, grid.size)
+    down, across = grid.box or (grid.extent, grid.extent)
     rows = []
     for row, line in enumerate(drawn_rows(grid, text.__getitem__)):
         if row and row % down == 0:
@@ -77,8 +78,10 @@ def _grid(grid: Grid) -> dict[str, Written]:
     said: dict[str, Written] = {"size": str(grid.size)} if grid.size != 9 else {}
     if grid.regions and grid.box is None:
         said["regions"] = picture(dict(zip(LETTERS, grid.regions, strict=False)), grid)
-    elif grid.box != USUAL_BOXES.get(grid.size):
+    elif grid.box != USUAL_BOXES.get(grid.size) and grid.plain:
         said["boxes"] = f"{grid.box[0]}x{grid.box[1]}" if grid.box else "none"
+    if isinstance(grid, Holed):
+        said["holes"] = givens_picture(grid, (0,) * len(grid.cells))
     if isinstance(grid, Overlapping):
         said["grids"] = " ".join(square.name(square.cells[0]) for square in grid.squares)
     if grid.lettered:

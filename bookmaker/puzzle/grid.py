@@ -122,6 +122,11 @@ class Grid:
         return "boxes" if self.box else "regions" if self.regions else "none"
 
     @property
+    def plain(self) -> bool:
+        """Is it a square without holes?"""
+        return True
+
+    @property
     def overlaps(self) -> bool:
         """Is it made of several that share cells?"""
         return len(self.squares) > 1
@@ -155,6 +160,11 @@ class Grid:
     def extent(self) -> int:
         """The greater of the two: the side of the square that it fits into."""
         return max(self.height, self.width)
+
+    @property
+    def begins(self) -> tuple[int, int]:
+        """The row and the column of all that is printed at which it begins."""
+        return 0, 0
 
     def place(self, cell: int) -> tuple[int, int]:
         """Row and column of a cell in all that is printed, from 0."""

@@ -14,43 +14,34 @@ from functools import cached_property
 from itertools import combinations
 
 from bookmaker.puzzle.grid import Grid, House, HouseRef, boxed_grid
+from bookmaker.puzzle.placed import Place, Placed
 
 LETTERS = "ABCDE"
 """What the grids are called, in the order of their corners."""
 
-Corner = tuple[int, int]
+Corner = Place
 """Row and column of a grid's top left cell in the whole, from 0."""
 
 
 @dataclass(frozen=True)
-class Overlapping(Grid):
+class Overlapping(Placed):
     """`corners` are those of its grids, all of one size and with the same boxes, `regions` all their boxes, each once.
     Made by `overlapping_grids`."""
 
     corners: tuple[Corner, ...] = ()
 
     @cached_property
-    def _at(self) -> dict[Corner, int]:
-        """The number of each cell, by its row and column."""
-        places = {
-            (top + row, left + column)
-            for top, left in self.corners
-            for row in range(self.size)
-            for column in range(self.size)
-        }
-        return {place: cell for cell, place in enumerate(sorted(places))}
-
-    @cached_property
-    def _places(self) -> tuple[Corner, ...]:
-        return tuple(self._at)
-
-    @cached_property
-    def cells(self) -> Sequence[int]:
-        return range(len(self._at))
-
-    @property
-    def numbered(self) -> int:
-        return len(self._at)
+    def places(self) -> tuple[Place, ...]:
+        return tuple(
+            sorted(
+                {
+                    (top + row, left + column)
+                    for top, left in self.corners
+                    for row in range(self.size)
+                    for column in range(self.size)
+                }
+            )
+        )
 
     @property
     def shape(self) -> tuple[object, ...]:
@@ -74,25 +65,13 @@ class Overlapping(Grid):
         plain = boxed_grid(self.size, *self.box)
         squares = []
         for letter, (top, left) in zip(LETTERS, self.corners, strict=False):
-            numbers = tuple(self._at[top + plain.row(cell), left + plain.column(cell)] for cell in plain.cells)
+            numbers = tuple(self.cell(top + plain.row(cell), left + plain.column(cell)) for cell in plain.cells)
             regions = tuple(tuple(numbers[cell] for cell in region) for region in plain.regions)
             squares.append(Square(self.size, regions, self.box, self.symbols, self.first, self, letter, (top, left)))
         return tuple(squares)
 
     def square(self, letter: str) -> Grid:
         return self.squares[LETTERS.index(letter)] if letter else self
-
-    def row(self, cell: int) -> int:
-        return self._places[cell][0]
-
-    def column(self, cell: int) -> int:
-        return self._places[cell][1]
-
-    def cell(self, row: int, column: int) -> int:
-        return self._at[row, column]
-
-    def inside(self, row: int, column: int) -> bool:
-        return (row, column) in self._at
 
     @cached_property
     def rows(self) -> tuple[House, ...]:
@@ -142,7 +121,11 @@ class Square(Grid):
     def name(self, cell: int) -> str:
         return self.whole.name(cell)
 
-    def place(self, cell: int) -> tuple[int, int]:
+    @property
+    def begins(self) -> Place:
+        return self.corner
+
+    def place(self, cell: int) -> Place:
         return self.whole.place(cell)
 
     def at(self, row: int, column: int) -> int | None:

@@ -21,8 +21,8 @@ Seen: TypeAlias = LastCell | HiddenSingle | NakedSingle
 
 @dataclass(frozen=True, slots=True)
 class Table:
-    """The grid and how many givens it has; `regions` are “boxes”, “irregular” or “none”, and “overlap” where there are
-    several `grids`."""
+    """The grid and how many givens it has; `regions` are “boxes”, “irregular” or “none”; “holes” where there are some,
+    “overlap” where there are several `grids`."""
 
     size: int
     givens: int

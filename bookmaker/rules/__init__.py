@@ -71,7 +71,7 @@ def margins_of(rules: Iterable[Rule], grid: Grid) -> Margins:
     """The room outside the grid, in cells at each side, that all the rules' clues take together."""
     beyond = Margins()
     for square, own in _clues_by_square(rules, grid).items():
-        top, left = square.place(square.cells[0])
+        top, left = square.begins
         right, bottom = grid.width - left - square.width, grid.height - top - square.height
         beyond = beyond.covering(Margins(own.top - top, own.right - right, own.bottom - bottom, own.left - left))
     return beyond

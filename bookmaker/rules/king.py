@@ -29,15 +29,18 @@ class King(WholeGridRule):
     lettered = True
     example = "king: yes\n"
 
+    @classmethod
+    def stands_on(cls, grid: Grid) -> bool:
+        return True
+
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         yield all_differ(grid, MOVES)
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
-        for row in range(grid.size - 1):
-            for column in range(grid.size - 1):
-                top_left, top_right = digits[grid.cell(row, column)], digits[grid.cell(row, column + 1)]
-                below_left, below_right = digits[grid.cell(row + 1, column)], digits[grid.cell(row + 1, column + 1)]
-                if top_left == below_right or top_right == below_left:
+        for cell in grid.cells:
+            for beside in (grid.column(cell) - 1, grid.column(cell) + 1):
+                below = grid.row(cell) + 1, beside
+                if grid.inside(*below) and digits[cell] == digits[grid.cell(*below)]:
                     return False
         return True
 

@@ -30,6 +30,10 @@ class Knight(WholeGridRule):
     lettered = True
     example = "knight: yes\n"
 
+    @classmethod
+    def stands_on(cls, grid: Grid) -> bool:
+        return True
+
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         yield all_differ(grid, MOVES)
 

@@ -117,6 +117,7 @@ def puzzle() -> Shape:
         "boxes": {"type": "string", "pattern": f"^(?:none|{BOXES.pattern})$"},
         "regions": {"type": "string"},
         "grids": shapes.matching(CORNERS),
+        "holes": {"type": "string"},
         "digits": shapes.choice((FROM_ZERO,)),
         "letters": {"type": "string", "pattern": WORD.pattern},
         "givens": {"type": ["string", "number"]},
@@ -181,14 +182,13 @@ def _pictures(size: int) -> Shape:
     asked: Shape = {"properties": {"size": {"enum": [size, str(size)]}}}
     if size != 9:
         asked["required"] = ["size"]
-    drawn: Shape = {
-        "regions": {**shapes.picture(r"[^\s|+_.-]", size), "type": "string"},
-    }
-    given = {"givens": shapes.picture(rules.digits(size), size)}
-    otherwise: Shape = {"anyOf": [{"required": [name]} for name in ("digits", "letters", "grids")]}
-    then: Shape = {"properties": drawn, "if": otherwise, "else": {"properties": given}}
+    drawn: Shape = {"regions": {**shapes.picture(r"[^\s|+_.-]", size), "type": "string"}}
+    given: Shape = {"givens": shapes.picture(rules.digits(size), size)}
+    otherwise: Shape = {"anyOf": [{"required": [name]} for name in ("digits", "letters", "grids", "holes")]}
+    holed: Shape = {"if": {"required": ["holes"]}, "else": {"properties": drawn}}
+    then: Shape = {"allOf": [holed], "if": otherwise, "else": {"properties": given}}
     if size not in USUAL_BOXES:
-        then["anyOf"] = [{"required": [name]} for name in ("boxes", "regions", "pick", "include")]
+        then["anyOf"] = [{"required": [name]} for name in ("boxes", "regions", "holes", "pick", "include")]
     return {"if": asked, "then": then}
 
 

@@ -39,6 +39,7 @@ def wish() -> Shape:
         "boxes": {"type": "string", "pattern": f"^(?:none|{BOXES.pattern})$"},
         "regions": {"type": "string"},
         "grids": shapes.matching(CORNERS),
+        "holes": {"type": "string"},
         "digits": shapes.choice((FROM_ZERO,)),
         "letters": {"type": "string", "pattern": WORD.pattern},
         "pattern": {"type": "string"},

@@ -111,7 +111,7 @@ def _run(text: str, word: Word, offset: int, grid: Grid, collector: Collector) -
         cells.extend(grid.at(one[0] + down * i, one[1] + across * i) for i in range(1, steps + 1))
     found = [cell for cell in cells if cell is not None]
     if len(found) < len(cells):
-        said = f"the run {quoted(text)} leaves the grids that overlap here"
+        said = f"the run {quoted(text)} leaves the grid on its way"
         collector.error(word.at_offset(offset), "off-grid", said, "name its cells one by one")
         return None
     return found
@@ -121,6 +121,8 @@ def _off_grid(cell: str, grid: Grid) -> str:
     """What is said of a cell that a grid does not have."""
     if grid.overlaps:
         return f"{cell} lies in none of the grids that overlap here"
+    if not grid.plain:
+        return f"{cell} is a hole of the grid, or off it; it has {grid.height} rows and {grid.width} columns"
     if grid.numbered != len(grid.cells):
         return f"{cell} is off its grid, whose cells go from {grid.name(grid.cells[0])} to {grid.name(grid.cells[-1])}"
     return f"{cell} is off the grid, which has {grid.size} rows and {grid.size} columns"

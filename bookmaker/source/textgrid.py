@@ -27,8 +27,8 @@ def read_picture(
 ) -> tuple[Drawn, ...] | None:
     """What is drawn for each cell, in the grid's order; None after any diagnostic. Spacing is free.
 
-    Rows may also run on in one line if the count is right. `each` says in a hint what stands for a cell. Where grids
-    overlap, `NO_CELL` stands for what belongs to none of them.
+    Rows may also run on in one line if the count is right. `each` says in a hint what stands for a cell.
+    `NO_CELL` stands where a grid with holes, or grids that overlap, have no cell.
     """
     drawn = _all_drawn(word, grid.height, grid.width, what, collector, each)
     if drawn is None or len(drawn) == len(grid.cells):
@@ -45,13 +45,14 @@ def _of_cells(
     for index, each in enumerate(drawn):
         inside, cell_drawn = grid.inside(*divmod(index, grid.width)), each[0] != NO_CELL
         (found if inside and cell_drawn else missing if inside else astray if cell_drawn else []).append(each)
+    off, on = ("in none of the grids", "in one of them") if grid.overlaps else ("on a hole", "on none")
     for wrong, said in (
-        (astray, f"in {what}, this lies in none of the grids and should be “{NO_CELL}”"),
-        (missing, f"in {what}, this is a cell of one of the grids and should not be “{NO_CELL}”"),
+        (astray, f"in {what}, this lies {off} and should be “{NO_CELL}”"),
+        (missing, f"in {what}, this lies {on} and should not be “{NO_CELL}”"),
     ):
         if wrong:
             first, *more = (word.at(line, column) for _, line, column in wrong)
-            hint = f"draw {grid.height} rows of {grid.width}, with {NO_CELL} where no grid has a cell"
+            hint = f"draw {grid.height} rows of {grid.width}, with {NO_CELL} where there is no cell"
             collector.error(first, "picture-outside", said, hint, tuple(more))
     return None if astray or missing else tuple(found)
 

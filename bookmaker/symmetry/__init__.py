@@ -5,7 +5,7 @@ to each other; and the `Move` that carries one puzzle to another, or None.
 
 Rows and columns may be laid out anew in any way that leaves rows, columns, regions and all that the rules ask as they
 are; for a classic that is 3,359,232 ways, for a grid with lines drawn on it mostly the eight turns and reflections of
-the square. Grids that overlap are only turned and reflected, all together. Digits may be renamed as far as every rule
+the square. Grids that overlap or have holes are only turned and reflected. Digits may be renamed as far as every rule
 allows it (`Rule.relabelling`). The solution is the only one, so it moves with the puzzle, and most puzzles are told
 apart by it alone.
 """
@@ -18,7 +18,6 @@ from itertools import product
 
 from bookmaker.puzzle.bits import board_of
 from bookmaker.puzzle.grid import Grid
-from bookmaker.puzzle.overlapping import Overlapping
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules.common.contract import Relabelling, Rule, RuledPuzzle
 from bookmaker.solve.verdict import Solution
@@ -26,7 +25,7 @@ from bookmaker.symmetry.arrangement import Arrangement, arranged, automorphisms
 from bookmaker.symmetry.carrying import Keys, carries, relabelling_of, renaming_of, short
 from bookmaker.symmetry.forms import digest, forms_of
 from bookmaker.symmetry.moves import EIGHT, Move, reversed_digits, turned_cells, unmoved_digits
-from bookmaker.symmetry.overlapping import overlapping_difference, overlapping_keys, overlapping_mapping
+from bookmaker.symmetry.turning import turned_difference, turned_keys, turned_mapping
 
 __all__ = ["Keys", "Move", "different_givens", "keys_of", "mapping", "relabelling_of"]
 
@@ -37,8 +36,8 @@ FEW_GRIDS = 6
 def keys_of(puzzle: RuledPuzzle, solution: Solution) -> Keys:
     """The keys of a puzzle with exactly this solution."""
     grid = puzzle.grid
-    if isinstance(grid, Overlapping):
-        return overlapping_keys(grid, puzzle, solution)
+    if not grid.plain:
+        return turned_keys(grid, puzzle, solution)
     plain = arranged(grid, solution) if grid.size > FEW_GRIDS else None
     renaming, best = _canonical(puzzle, solution)
     text = short(repr((grid.size, renaming)), best.text, _asked(puzzle, best))
@@ -56,8 +55,8 @@ def mapping(one: RuledPuzzle, its: Solution, other: RuledPuzzle, others: Solutio
     """
     if (one.grid.size, one.given_count) != (other.grid.size, other.given_count):
         return None
-    if one.grid.overlaps or other.grid.overlaps:
-        return overlapping_mapping(one, its, other, others)
+    if not (one.grid.plain and other.grid.plain):
+        return turned_mapping(one, its, other, others)
     for turn in EIGHT.values():
         cells = turned_cells(turn, one.grid.size)
         digits = renaming_of(its, others, cells)
@@ -77,8 +76,8 @@ def mapping(one: RuledPuzzle, its: Solution, other: RuledPuzzle, others: Solutio
 def different_givens(one: RuledPuzzle, its: Solution, other: RuledPuzzle, others: Solution) -> int | None:
     """In how many cells only one of two puzzles with the same solution grid has a given, where the grids are laid on
     each other so that this is least; None if no move carries the one solution to the other."""
-    if one.grid.overlaps or other.grid.overlaps:
-        return overlapping_difference(one, its, other, others)
+    if not (one.grid.plain and other.grid.plain):
+        return turned_difference(one, its, other, others)
     if len({arranged(puzzle.grid, grid).text for puzzle, grid in ((one, its), (other, others))}) > 1:
         return None
     there = arranged(other.grid, others)

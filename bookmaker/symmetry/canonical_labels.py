@@ -15,8 +15,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from functools import lru_cache
 
-from bookmaker.puzzle.bits import board_of
-from bookmaker.puzzle.grid import Grid, boxed_grid
+from bookmaker.puzzle.grid import Grid
+from bookmaker.symmetry.turning import turned_names
 
 ROUNDS = 3
 PRIME = (1 << 61) - 1
@@ -27,10 +27,9 @@ _TALLY = [[1 << max(4 * (way * 4 + opposite - 5), 0) for opposite in range(5)] f
 
 def canonical_labels(grid: Grid, solution: Sequence[int], marked: int = 0, seeds: Sequence[int] = ()) -> list[int]:
     """A number below `PRIME` for each cell; cells on the board `marked` start from another name than the others, and
-    so do cells with different `seeds`, if there are any. Where grids overlap, names go along with turns of the whole, a
-    cell of two grids having something of both."""
-    if grid.overlaps:
-        return _over_squares(grid, solution, marked)
+    so do cells with different `seeds`, if there are any. Where a grid is no plain square, only turns keep the names."""
+    if not grid.plain:
+        return turned_names(grid, solution)
     names = _first_names(grid, solution, marked)
     if seeds:
         names = [_mix(name, seed) for name, seed in zip(names, seeds, strict=True)]
@@ -38,17 +37,6 @@ def canonical_labels(grid: Grid, solution: Sequence[int], marked: int = 0, seeds
         names = _mixed(grid, solution, names)
         if len(set(names)) == len(names):
             break
-    return names
-
-
-def _over_squares(grid: Grid, solution: Sequence[int], marked: int) -> list[int]:
-    names = [0] * len(grid.cells)
-    for square in grid.squares:
-        assert square.box
-        given = board_of(at for at, cell in enumerate(square.cells) if marked >> cell & 1)
-        own = canonical_labels(boxed_grid(square.size, *square.box), [solution[cell] for cell in square.cells], given)
-        for cell, name in zip(square.cells, own, strict=True):
-            names[cell] += name
     return names
 
 

@@ -46,7 +46,7 @@ def turned_cells(turn: Turn, size: int) -> tuple[int, ...]:
 @cache
 def turned_onto_itself(turn: Turn, grid: Grid) -> tuple[int, ...] | None:
     """The same on any grid; None where grids overlap and the turn does not lay them on themselves."""
-    if not grid.overlaps:
+    if grid.plain:
         return turned_cells(turn, grid.size)
     places = [turn(grid.row(cell), grid.column(cell), max(grid.height, grid.width)) for cell in grid.cells]
     top, left = min(row for row, _ in places), min(column for _, column in places)

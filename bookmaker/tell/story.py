@@ -93,8 +93,10 @@ def _opening(
 ) -> Iterator[Table | RuleSaid | Symmetry]:
     """The grid, its rules if they are to be said, its symmetry."""
     grid = puzzle.grid
-    parts = "overlap" if grid.overlaps else "boxes" if grid.box else "irregular" if grid.regions else "none"
-    yield Table(grid.size, puzzle.given_count, parts, len(grid.squares))
+    parts = "boxes" if grid.box else "irregular" if grid.regions else "none"
+    if not grid.plain:
+        parts = "overlap" if grid.overlaps else "holes"
+    yield Table(grid.size if grid.overlaps else grid.extent, puzzle.given_count, parts, len(grid.squares))
     if rules:
         yield from (RuleSaid(each.sentence) for each in rules_said(words, puzzle))
     if mirror:

@@ -35,6 +35,7 @@ WISH_KEYS = (
     "boxes",
     "regions",
     "grids",
+    "holes",
     "digits",
     "letters",
     "rules",

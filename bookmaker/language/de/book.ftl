@@ -71,6 +71,7 @@ grid-asks = Füllen Sie das Diagramm so aus, dass { $houses ->
 } { $symbols } je einmal enthält.
 # The same where several grids overlap.
 grids-ask = Füllen Sie alle Diagramme so aus, dass in jedem davon jede Zeile, jede Spalte und jeder Block { $symbols } je einmal enthält. Ein Feld, das zu mehreren Diagrammen gehört, zählt in jedem von ihnen.
+holes-stand = Schwarze Felder bleiben leer.
 # “1 to 9”, kept on one line.
 symbols-digits = die Ziffern { $low } bis { $high }
 symbols-and-letter = die Ziffern { $low } bis { $high } und den Buchstaben { $last }
@@ -100,6 +101,7 @@ grid-boxes = Klassisch
 grid-regions = Unregelmäßig
 grid-lines = Lateinisches Quadrat
 grids-overlap = Überlappende Diagramme
+grid-holes = Schwarze Felder
 # $rules: names of rules, in the nominative; hence the plus sign.
 latin-with = Lateinisches Quadrat + { $rules }
 rule-titled = { $title }: { $sentence }

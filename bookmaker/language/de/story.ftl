@@ -22,6 +22,11 @@ table-overlap = { $grids } überlappende Diagramme { $size }×{ $size } { $given
     [1] mit einer Vorgabe
    *[other] mit { $number } Vorgaben
 }.
+table-holes = Ein Diagramm { $size }×{ $size } mit schwarzen Feldern { $givens ->
+    [0] ohne jede Vorgabe
+    [1] und einer Vorgabe
+   *[other] und { $number } Vorgaben
+}.
 symmetry = { $turn } bildet das Rätsel auf sich selbst ab; die meisten Schritte treten daher paarweise auf.
 symmetry-relabelled = { $turn } bildet das Rätsel auf sich selbst ab, verbunden mit { $cycles }; die meisten Schritte treten daher paarweise auf.
 cycle-swapped = dem Tausch von { $digits }

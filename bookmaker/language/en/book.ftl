@@ -71,6 +71,7 @@ grid-asks = Fill the grid so that every { $houses ->
 } holds { $symbols } once each.
 # The same where several grids overlap.
 grids-ask = Fill all the grids so that every row, column and box of each holds { $symbols } once. A cell that grids share counts in each of them.
+holes-stand = Black cells stay empty.
 # “1 to 9”, kept on one line.
 symbols-digits = the digits { $low } to { $high }
 symbols-and-letter = the digits { $low } to { $high } and the letter { $last }
@@ -102,6 +103,7 @@ grid-boxes = Classic
 grid-regions = Irregular
 grid-lines = Latin square
 grids-overlap = Overlapping grids
+grid-holes = Black cells
 latin-with = Latin square with { $rules }
 rule-titled = { $title }: { $sentence }
 # A rule that holds in some of several grids, $grids being their letters.

@@ -22,6 +22,11 @@ table-overlap = { $grids } overlapping { $size }×{ $size } grids with { $givens
     [1] one given
    *[other] { $number } givens
 }.
+table-holes = A { $size }×{ $size } grid with black cells and { $givens ->
+    [0] no givens at all
+    [1] one given
+   *[other] { $number } givens
+}.
 symmetry = { $turn } maps the puzzle onto itself, so most of its steps come in pairs.
 symmetry-relabelled = { $turn }, with { $cycles }, maps the puzzle onto itself, so most of its steps come in pairs.
 cycle-swapped = { $digits } exchanged

@@ -72,6 +72,7 @@ grid-asks = Complete la cuadrícula de modo que cada { $houses ->
 } contenga { $symbols }, sin repetir.
 # The same where several grids overlap.
 grids-ask = Complete todas las cuadrículas de modo que, en cada una, cada fila, columna y bloque contenga { $symbols }, sin repetir. Una casilla que comparten varias cuadrículas cuenta en todas ellas.
+holes-stand = Las casillas negras quedan vacías.
 # “1 to 9”, kept on one line.
 symbols-digits = las cifras del { $low } al { $high }
 symbols-and-letter = las cifras del { $low } al { $high } y la letra { $last }
@@ -102,6 +103,7 @@ grid-boxes = Clásico
 grid-regions = Irregular
 grid-lines = Cuadrado latino
 grids-overlap = Cuadrículas superpuestas
+grid-holes = Casillas negras
 latin-with = Cuadrado latino con { $rules }
 rule-titled = { $title }: { $sentence }
 # A rule that holds in some of several grids, $grids being their letters.

@@ -71,6 +71,7 @@ grid-asks = Remplissez la grille de sorte que { $houses ->
 } { $symbols }, une fois chacun.
 # The same where several grids overlap.
 grids-ask = Remplissez toutes les grilles de sorte que, dans chacune, chaque ligne, chaque colonne et chaque bloc contiennent { $symbols }, une fois chacun. Une case commune à plusieurs grilles compte dans chacune d’elles.
+holes-stand = Les cases noires restent vides.
 # “1 to 9”, kept on one line.
 symbols-digits = les chiffres de { $low } à { $high }
 symbols-and-letter = les chiffres de { $low } à { $high } et la lettre { $last }
@@ -98,6 +99,7 @@ grid-boxes = Classique
 grid-regions = Régions irrégulières
 grid-lines = Carré latin
 grids-overlap = Grilles superposées
+grid-holes = Cases noires
 latin-with = Carré latin avec { $rules }
 rule-titled = { $title }. { $sentence }
 # A rule that holds in some of several grids, $grids being their letters.

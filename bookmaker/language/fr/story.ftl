@@ -22,6 +22,11 @@ table-overlap = { $grids } grilles superposées { $size }×{ $size } { $givens -
     [1] avec un chiffre donné
    *[other] avec { $number } chiffres donnés
 }.
+table-holes = Une grille { $size }×{ $size } à cases noires, { $givens ->
+    [0] sans aucun chiffre donné
+    [1] avec un chiffre donné
+   *[other] avec { $number } chiffres donnés
+}.
 symmetry = { $turn } ramène la grille à elle-même, si bien que la plupart des étapes vont par paires.
 symmetry-relabelled = { $turn }, avec { $cycles }, ramène la grille à elle-même, si bien que la plupart des étapes vont par paires.
 cycle-swapped = échange de { $digits }

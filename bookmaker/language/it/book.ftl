@@ -71,6 +71,7 @@ grid-asks = Riempite la griglia in modo che { $houses ->
 } { $symbols }, una volta ciascuna.
 # The same where several grids overlap.
 grids-ask = Riempite tutte le griglie in modo che in ciascuna ogni riga, ogni colonna e ogni riquadro contengano { $symbols }, una volta ciascuna. Una casella comune a più griglie conta in ognuna di esse.
+holes-stand = Le caselle nere restano vuote.
 # “1 to 9”, kept on one line.
 symbols-digits = le cifre da { $low } a { $high }
 symbols-and-letter = le cifre da { $low } a { $high } e la lettera { $last }
@@ -99,6 +100,7 @@ grid-boxes = Classico
 grid-regions = Irregolare
 grid-lines = Quadrato latino
 grids-overlap = Griglie sovrapposte
+grid-holes = Caselle nere
 latin-with = Quadrato latino con { $rules }
 rule-titled = { $title }. { $sentence }
 # A rule that holds in some of several grids, $grids being their letters.

@@ -22,6 +22,11 @@ table-overlap = { $grids } griglie sovrapposte { $size }×{ $size } { $givens ->
     [1] con una cifra data
    *[other] con { $number } cifre date
 }.
+table-holes = Una griglia { $size }×{ $size } con caselle nere, { $givens ->
+    [0] senza cifre date
+    [1] con una cifra data
+   *[other] con { $number } cifre date
+}.
 symmetry = { $turn } riporta lo schema su sé stesso, perciò i passi vanno quasi tutti a coppie.
 symmetry-relabelled = { $turn }, con { $cycles }, riporta lo schema su sé stesso, perciò i passi vanno quasi tutti a coppie.
 cycle-swapped = lo scambio di { $digits }

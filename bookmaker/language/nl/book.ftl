@@ -71,6 +71,7 @@ grid-asks = Vul het diagram zo in dat { $houses ->
 } { $symbols } precies één keer bevat.
 # The same where several grids overlap.
 grids-ask = Vul alle diagrammen zo in dat in elk ervan elke rij, elke kolom en elk blok { $symbols } precies één keer bevat. Een vakje dat diagrammen delen, telt in elk daarvan mee.
+holes-stand = Zwarte vakjes blijven leeg.
 # “1 to 9”, kept on one line.
 symbols-digits = de cijfers { $low } t/m { $high }
 symbols-and-letter = de cijfers { $low } t/m { $high } en de letter { $last }
@@ -98,6 +99,7 @@ grid-boxes = Klassiek
 grid-regions = Onregelmatig
 grid-lines = Latijns vierkant
 grids-overlap = Overlappende diagrammen
+grid-holes = Zwarte vakjes
 latin-with = Latijns vierkant met { $rules }
 rule-titled = { $title }: { $sentence }
 # A rule that holds in some of several grids, $grids being their letters.

@@ -22,6 +22,11 @@ table-overlap = { $grids } overlappende diagrammen van { $size }×{ $size } { $g
     [1] met één gegeven cijfer
    *[other] met { $number } gegeven cijfers
 }.
+table-holes = Een diagram van { $size }×{ $size } met zwarte vakjes, { $givens ->
+    [0] zonder gegeven cijfers
+    [1] met één gegeven cijfer
+   *[other] met { $number } gegeven cijfers
+}.
 symmetry = Door { $turn } gaat de puzzel in zichzelf over; daarom komen de meeste stappen in paren.
 symmetry-relabelled = Door { $turn }, met { $cycles }, gaat de puzzel in zichzelf over; daarom komen de meeste stappen in paren.
 cycle-swapped = { $digits } omgewisseld

@@ -71,6 +71,7 @@ grid-asks = Wypełnij diagram tak, aby { $houses ->
 } wystąpiły po jednym razie { $symbols }.
 # The same where several grids overlap.
 grids-ask = Wypełnij wszystkie diagramy tak, aby w każdym z nich w każdym wierszu, każdej kolumnie i każdym bloku wystąpiły po jednym razie { $symbols }. Pole wspólne kilku diagramom liczy się w każdym z nich.
+holes-stand = Czarne pola pozostają puste.
 # “1 to 9”, kept on one line.
 symbols-digits = cyfry od { $low } do { $high }
 symbols-and-letter = cyfry od { $low } do { $high } i litera { $last }
@@ -101,6 +102,7 @@ grid-boxes = Klasyczny
 grid-regions = Nieregularny
 grid-lines = Kwadrat łaciński
 grids-overlap = Nakładające się diagramy
+grid-holes = Czarne pola
 latin-with = Kwadrat łaciński: { $rules }
 rule-titled = { $title }: { $sentence }
 # A rule that holds in some of several grids, $grids being their letters.

@@ -25,6 +25,11 @@ table-overlap = { $grids } { COUNT($grids) ->
     [1] z jedną podaną cyfrą
    *[other] z { $givens } podanymi cyframi
 }.
+table-holes = Diagram { $size }×{ $size } z czarnymi polami, { $givens ->
+    [0] bez podanych cyfr
+    [1] z jedną podaną cyfrą
+   *[other] z { $givens } podanymi cyframi
+}.
 symmetry = { $turn } przekształca zadanie w nie samo, więc większość kroków występuje parami.
 symmetry-relabelled = { $turn }, przy czym { $cycles }, przekształca zadanie w nie samo, więc większość kroków występuje parami.
 cycle-swapped = { $digits } zamieniają się miejscami

@@ -72,6 +72,7 @@ grid-asks = Preencha a grade de modo que cada { $houses ->
 } contenha { $symbols }, sem repetição.
 # The same where several grids overlap.
 grids-ask = Preencha todas as grades de modo que, em cada uma, cada linha, coluna e bloco contenha { $symbols }, sem repetição. Uma casa comum a várias grades conta em cada uma delas.
+holes-stand = As casas pretas ficam vazias.
 # “1 a 9”, kept on one line.
 symbols-digits = os algarismos de { $low } a { $high }
 symbols-and-letter = os algarismos de { $low } a { $high } e a letra { $last }
@@ -101,6 +102,7 @@ grid-boxes = Clássico
 grid-regions = Irregular
 grid-lines = Quadrado latino
 grids-overlap = Grades sobrepostas
+grid-holes = Casas pretas
 latin-with = Quadrado latino com { $rules }
 rule-titled = { $title }. { $sentence }
 # A rule that holds in some of several grids, $grids being their letters.

@@ -71,6 +71,7 @@ grid-asks = Заповніть сітку так, щоб { $houses ->
 } по одному разу стояли { $symbols }.
 # The same where several grids overlap.
 grids-ask = Заповніть усі сітки так, щоб у кожній з них у кожному рядку, кожному стовпці й кожному блоці по одному разу стояли { $symbols }. Клітинка, спільна для кількох сіток, важить у кожній із них.
+holes-stand = Чорні клітинки лишаються порожніми.
 # “1 to 9”, kept on one line.
 symbols-digits = цифри від { $low } до { $high }
 symbols-and-letter = цифри від { $low } до { $high } і літера { $last }
@@ -101,6 +102,7 @@ grid-boxes = Класична
 grid-regions = Нерегулярна
 grid-lines = Латинський квадрат
 grids-overlap = Сітки з перекриттям
+grid-holes = Чорні клітинки
 latin-with = Латинський квадрат: { $rules }
 rule-titled = { $title }: { $sentence }
 # A rule that holds in some of several grids, $grids being their letters.

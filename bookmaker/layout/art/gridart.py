@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
 from functools import lru_cache
+from itertools import product
 from typing import TypeAlias
 
 from bookmaker.display.items import Group, Item, Move, Path, Point, Rect, Straight, Stroke, Text
@@ -118,17 +119,22 @@ def region_pen(cell: float) -> Stroke:
 
 @lru_cache(maxsize=256)
 def grid_lines(grid: Grid, cell: float, weight: float = 1.0) -> tuple[Item, ...]:
-    """Lines between cells, then region borders, then the outline; of each of several grids that overlap."""
+    """Lines between cells, then region borders, black cells, the outline; of each of several grids that overlap."""
     pen, thin_pen = (replace(pen, width=pen.width * weight) for pen in (region_pen(cell), cell_pen(cell)))
     thin, thick, outlines = list[Stretch](), list[Stretch](), list[Item]()
     for square in grid.squares:
-        row, column = square.place(square.cells[0])
-        side, x, y = square.size * cell, column * cell, row * cell
-        for at in range(1, square.size):
+        row, column = square.begins
+        side, x, y = square.extent * cell, column * cell, row * cell
+        for at in range(1, square.extent):
             upright, level = x + at * cell, y + at * cell
             thin += (((upright, y), (upright, y + side)), ((x, level), (x + side, level)))
         for (x0, y0), (x1, y1) in _runs(set(_walls(square))):
             thick.append(((x + x0 * cell, y + y0 * cell), (x + x1 * cell, y + y1 * cell)))
+        outlines += (
+            Rect(x + c * cell, y + r * cell, cell, cell, fill=0.0)
+            for r, c in product(range(square.extent), repeat=2)
+            if not square.inside(r, c)
+        )
         outlines.append(Rect(x, y, side, side, Stroke(pen.width)))
     return (_strokes(thin, thin_pen), *([_strokes(thick, pen)] if thick else []), *outlines)
 
@@ -146,15 +152,13 @@ Wall = tuple[bool, int, int]
 
 
 def _walls(grid: Grid) -> Iterator[Wall]:
-    home, size = grid.region_of, grid.size
-    if not home:
-        return
-    for line in range(1, size):
-        for along in range(size):
-            if home[grid.cell(along, line - 1)] != home[grid.cell(along, line)]:
-                yield True, line, along
-            if home[grid.cell(line - 1, along)] != home[grid.cell(line, along)]:
-                yield False, line, along
+    home, size = grid.region_of, grid.extent
+    for line, along in product(range(1, size), range(size)) if home else ():
+        for upright in (True, False):
+            before, after = ((along, at) if upright else (at, along) for at in (line - 1, line))
+            one, other = grid.at(*before), grid.at(*after)
+            if one is not None and other is not None and home[one] != home[other]:
+                yield upright, line, along
 
 
 def _runs(walls: set[Wall]) -> Iterator[tuple[tuple[int, int], tuple[int, int]]]:

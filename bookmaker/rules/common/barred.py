@@ -60,19 +60,21 @@ class BarredRule(WholeGridRule):
     def written(self, grid: Grid) -> Written:
         return dict(self.said_options()) or "yes"
 
+    @classmethod
+    def stands_on(cls, grid: Grid) -> bool:
+        return True
+
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         for asked, _ in self._asked(grid):
             yield asked
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
-        for row in range(grid.size):
-            for column in range(grid.size):
-                here = digits[grid.cell(row, column)]
-                steps = ((0, 1), (1, 0), (1, 1), (1, -1)) if self.diagonal else ((0, 1), (1, 0))
-                for down, across in steps:
-                    there = row + down, column + across
-                    if grid.inside(*there) and self.clash(here, digits[grid.cell(*there)]):
-                        return False
+        steps = ((0, 1), (1, 0), (1, 1), (1, -1)) if self.diagonal else ((0, 1), (1, 0))
+        for cell in grid.cells:
+            for down, across in steps:
+                there = grid.row(cell) + down, grid.column(cell) + across
+                if grid.inside(*there) and self.clash(digits[cell], digits[grid.cell(*there)]):
+                    return False
         return True
 
     def arguments(self, words: Catalogue) -> dict[str, Argument]:

@@ -116,6 +116,12 @@ class Rule(ABC):
         """Does it speak of the lines, edges or boxes of a grid, so that it can't stand in several as in one?"""
         return cls.form in (Form.EDGE, Form.WHOLE)
 
+    @classmethod
+    def stands_on(cls, grid: Grid) -> bool:
+        """Does the kind know what to do with the shape of a grid? A kind for lines or edges does not where there are
+        holes in them."""
+        return grid.plain or grid.overlaps or not cls.in_one_square()
+
     def laid_on(self, grid: Grid) -> Grid:
         """The grid of a puzzle, or the one of several that overlap in it, in which the rule stands."""
         return grid.square(self.square)

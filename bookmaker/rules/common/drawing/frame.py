@@ -102,7 +102,8 @@ class Frame:
     @property
     def sides(self) -> Box:
         """The sides of the grid, from the origin, or of the one of several that the marks stand in."""
-        x, y = self.corner(self.grid.cells[0])
+        row, column = self.grid.begins
+        x, y = column * self.cell, row * self.cell
         return Box(x, y, x + self.grid.width * self.cell, y + self.grid.height * self.cell)
 
     def corner(self, cell: int) -> Point:
