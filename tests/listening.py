@@ -12,6 +12,7 @@ from dataclasses import dataclass, fields, is_dataclass, replace
 from typing import Any
 
 from bookmaker.puzzle.grid import SYMBOLS, Grid, boxed_grid, irregular_grid
+from bookmaker.puzzle.holed import holed_grid
 from bookmaker.puzzle.overlapping import LETTERS, overlapping_grids
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds
@@ -325,6 +326,10 @@ def _grid(size: int, text: str) -> Grid:
         high, wide = (_WORDS[word] for word in boxes.groups())
         corners = [(int(row) - 1, int(column) - 1) for row, column in grids]
         return overlapping_grids(high * wide, (high, wide), corners) if corners else boxed_grid(size, high, wide)
+    rows = re.findall(r"^Row \d+: (.+)$", text, re.MULTILINE)
+    holes = [(r, c) for r, row in enumerate(rows) for c, cell in enumerate(row.split(", ")) if cell == "no cell"]
+    if holes:
+        return holed_grid(len(rows) - len(holes) // len(rows), len(rows), holes)
     regions = re.findall(r"^  Region \d+: (.+)$", text, re.MULTILINE)
     latin = Grid(size, ())
     home = {cell: number for number, region in enumerate(regions) for cell in cells(latin, region)}

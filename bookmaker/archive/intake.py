@@ -26,7 +26,7 @@ from bookmaker.source.diagnostics import Collector, Diagnostic, Place, nearest, 
 from bookmaker.source.placed import Node, Table, Word
 from bookmaker.source.yamlfile import parse_yaml
 
-PICTURES = ("givens", "solution", "regions")
+PICTURES = ("givens", "solution", "regions", "holes")
 
 SPAN = 1 << 20
 """Places of characters that one cell has to itself."""

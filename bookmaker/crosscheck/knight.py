@@ -8,8 +8,8 @@ from bookmaker.rules.knight import Knight
 
 
 def define(model: Model, x: Digits, rule: Knight, grid: Grid) -> None:
-    for row in range(grid.size):
-        for column in range(grid.size):
-            for r, c in ((row + 1, column + 2), (row + 2, column + 1), (row + 2, column - 1), (row + 1, column - 2)):
-                if r < grid.size and 0 <= c < grid.size:
-                    model.add(x[row * grid.size + column] != x[r * grid.size + c])
+    for cell in grid.cells:
+        row, column = grid.row(cell), grid.column(cell)
+        for r, c in ((row + 1, column + 2), (row + 2, column + 1), (row + 2, column - 1), (row + 1, column - 2)):
+            if grid.inside(r, c):
+                model.add(x[cell] != x[grid.cell(r, c)])

@@ -16,7 +16,7 @@ from bookmaker.source.diagnostics import Collector, Place, quoted
 from bookmaker.source.placed import Node, Word
 from bookmaker.source.textgrid import drawn_in
 
-PICTURES = ("givens", "regions", "solution")
+PICTURES = ("givens", "regions", "solution", "holes")
 
 _NAMED = re.compile(r"(?:- *)?[A-Za-z][\w-]*:(?:\s|$)")
 """The beginning of a line “name: value”, in a picture."""
@@ -116,7 +116,7 @@ def _picture(name: str, lines: list[_Line]) -> tuple[int, str] | None:
     while begin and kinds[-1] and (kinds[begin - 1] == kinds[-1] or not drawn_in(lines[begin - 1].text)):
         begin -= 1
     rows = [row for line in lines[begin:] if (row := drawn_in(line.text))]
-    shows = "givens" if name == "solution" else name
+    shows = "givens" if name in ("solution", "holes") else name
     if len(rows) < SMALLEST or kinds[-1] == shows or (name in PICTURES and not begin):
         return None
     if kinds[-1] == "regions" and any(len(row) != len(rows) for row in rows):  # letters are words as well

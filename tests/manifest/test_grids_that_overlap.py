@@ -153,3 +153,58 @@ def test_the_page_and_the_text_hold_what_was_proven(tmp_path: Path) -> None:
         found = inspect(file, "book.pdf", (proof,))
         assert {(grid.kind, grid.rows, grid.columns) for grid in found.printed} == {("grid", 10, 12), ("key", 10, 12)}
         assert not [each for each in found.diagnostics if not each.warning and each.code != "fold"]
+
+
+HOLED = """\
+  - id: stones
+    size: 4
+    holes: |
+      # . . . .
+      . # . . .
+      . . # . .
+      . . . # .
+      . . . . #
+    givens: |
+      # 1 . . .
+      . # . . .
+      . . # 2 .
+      . . . # .
+      . . . . #
+    rules:
+      knight: yes
+      thermometer: [r2c3-r2c5]
+"""
+
+
+def test_black_cells_are_read_printed_and_heard(tmp_path: Path) -> None:
+    (entry,) = entries(tmp_path, HOLED)
+    assert (len(entry.puzzle.grid.cells), len(entry.puzzle.grid.houses)) == (20, 10)
+    again = "\n".join("  " + line for line in puzzle_lines(entry.puzzle, {"id": "stones"}))
+    assert entries(tmp_path, again)[0].puzzle == entry.puzzle
+    (proof,) = prove_all([entry])
+    book = make_book(load(tmp_path / "book.yaml"), [proof], draft=True)
+    (heard,) = listen(text_edition(book))
+    assert (heard.puzzle.grid, heard.puzzle.givens) == (entry.puzzle.grid, entry.puzzle.givens)
+    found = inspect(pdf_bytes(compose(book, load_layout("a4-book"))), "book.pdf", (proof,))
+    assert {(grid.rows, grid.columns) for grid in found.printed} == {(5, 5)}
+    assert not [each for each in found.diagnostics if each.code in ("givens-differ", "mark-missing", "mark-stranger")]
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "code"),
+    [
+        ("# . . . .\n      . # . . .", "# . . . .\n      # . . . .", "holes-uneven"),
+        ("# . . . .\n      . # . . .", "# . . . .\n      . # . . . .", "picture-size"),
+        ("# . . . .\n      . # . . .", "# . . . .\n      . # . . 1", "not-a-hole"),
+        ("size: 4", "size: 5", "picture-size"),
+        ("# 1 . . .", "2 1 . . .", "picture-outside"),
+        ("r2c3-r2c5", "r2c1-r2c4", "off-grid"),
+        ("knight: yes", "diagonals: both", "holes-rule"),
+        ("size: 4", "size: 4\n    boxes: 2x2", "holes-alone"),
+    ],
+)
+def test_each_mistake_in_a_grid_with_holes_is_told(tmp_path: Path, old: str, new: str, code: str) -> None:
+    assert old in HOLED
+    with pytest.raises(BookErrors) as caught:
+        entries(tmp_path, HOLED.replace(old, new, 1))
+    assert code in [found.code for found in caught.value.diagnostics if not found.warning]

@@ -186,7 +186,9 @@ BOOLS = (False, True)
 
 def utterances() -> Iterator[Utterance]:
     """Every type of sentence, in each of its varieties."""
-    yield from (Table(9, givens, regions) for givens in (0, 1, 24) for regions in ("boxes", "irregular", "none"))
+    yield from (
+        Table(9, givens, regions) for givens in (0, 1, 24) for regions in ("boxes", "irregular", "none", "holes")
+    )
     yield from (Table(9, givens, "overlap", grids) for givens in (0, 1, 24) for grids in (2, 5))
     yield RuleSaid("Digits rise.")
     for turn in ("half", "left-right", "top-bottom", "falling", "rising", "quarter"):

@@ -2,17 +2,32 @@
 
 ## What lies on the table
 
-table-boxes = A { $size }×{ $size } grid with { $givens ->
+table-boxes = { $size ->
+    [8] An
+    [11] An
+    [18] An
+   *[other] A
+} { $size }×{ $size } grid with { $givens ->
     [0] no givens at all
     [1] one given
    *[other] { $number } givens
 }.
-table-irregular = A { $size }×{ $size } grid with irregular regions and { $givens ->
+table-irregular = { $size ->
+    [8] An
+    [11] An
+    [18] An
+   *[other] A
+} { $size }×{ $size } grid with irregular regions and { $givens ->
     [0] no givens at all
     [1] one given
    *[other] { $number } givens
 }. Its regions are lettered from A, in the order in which the rows reach them.
-table-none = A { $size }×{ $size } Latin square with { $givens ->
+table-none = { $size ->
+    [8] An
+    [11] An
+    [18] An
+   *[other] A
+} { $size }×{ $size } Latin square with { $givens ->
     [0] no givens at all
     [1] one given
    *[other] { $number } givens
@@ -22,7 +37,12 @@ table-overlap = { $grids } overlapping { $size }×{ $size } grids with { $givens
     [1] one given
    *[other] { $number } givens
 }.
-table-holes = A { $size }×{ $size } grid with black cells and { $givens ->
+table-holes = { $size ->
+    [8] An
+    [11] An
+    [18] An
+   *[other] A
+} { $size }×{ $size } grid with black cells and { $givens ->
     [0] no givens at all
     [1] one given
    *[other] { $number } givens

@@ -1,4 +1,4 @@
-"""Every rule kind on grids that overlap: engine, predicates and OR-Tools CP-SAT say the same, and steps are sound.
+"""Every rule kind on grids that overlap or have holes: engine, predicates and CP-SAT agree, and steps are sound.
 
 A kind for lines or edges stands in one of the grids, a kind that holds in the whole grid in each; marks in cells may
 lie in any of them.
@@ -15,6 +15,7 @@ import pytest
 from bookmaker.grade import grade
 from bookmaker.logic.state import ground_of, start
 from bookmaker.puzzle.grid import Grid, boxed_grid
+from bookmaker.puzzle.holed import holed_grid
 from bookmaker.puzzle.overlapping import Overlapping, overlapping_grids
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import keeps_all, kinds, problem_of
@@ -95,6 +96,38 @@ def test_engine_and_cp_sat_find_the_same_grids_and_steps_are_sound(kind: str) ->
         stands = {(cell, digit) for each in mine for cell, digit in enumerate(each)}
         for deduction in start(ground_of(puzzle)).deductions():
             assert not stands & {*deduction.removed}, deduction
+
+
+_BARE = holed_grid(5, 7, [(row, (row + aside) % 7) for row in range(7) for aside in (0, 3)])
+
+HOLED = replace(_BARE, regions=tuple(house.cells for house in _BARE.rows))
+"""Two black cells in every row and column; its rows are its regions, too."""
+
+STANDING = [kind for kind in kinds() if kinds()[kind].stands_on(HOLED)]
+
+
+@pytest.mark.parametrize("kind", STANDING)
+def test_engine_and_cp_sat_find_the_same_grids_with_holes(kind: str) -> None:
+    rng, made = Random(kind), 0
+    in_all, _ = read_entry(kinds()[kind].example, HOLED) if kinds()[kind].form is Form.WHOLE else (None, None)
+    for _ in range(60):
+        bare: RuledPuzzle = Puzzle(HOLED, (0,) * len(HOLED.cells), (in_all,) if in_all else ())
+        solution = next(solutions(problem_of(bare), rng, 20_000), None)
+        rule = in_all or (solution and lay(kind, HOLED, solution, rng))
+        if not solution or not rule:
+            continue
+        hidden = set(rng.sample(HOLED.cells, 16))
+        givens = tuple(0 if cell in hidden else digit for cell, digit in enumerate(solution))
+        puzzle: RuledPuzzle = Puzzle(HOLED, givens, (rule,))
+        mine = set(solutions(problem_of(puzzle), Random(0), 50_000))
+        assert solution in mine and all(keeps_all(puzzle, each) for each in mine)
+        assert mine == cp_solutions(puzzle, len(mine) + 1)
+        stands = {(cell, digit) for each in mine for cell, digit in enumerate(each)}
+        assert not [each for each in start(ground_of(puzzle)).deductions() if stands & {*each.removed}]
+        made += 1
+        if made == 3:
+            break
+    assert made, "no puzzle of this kind could be made"
 
 
 def test_a_path_on_overlapping_grids_is_sound() -> None:
