@@ -11,7 +11,7 @@ from collections.abc import Iterator
 
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.pages.block import BESIDE, GUTTER
-from bookmaker.layout.pages.puzzles import share
+from bookmaker.layout.pages.fitting import share
 from bookmaker.layout.spec import Layout
 from bookmaker.source.diagnostics import Diagnostic, Place
 
