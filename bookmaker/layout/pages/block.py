@@ -343,7 +343,7 @@ def _columns(layout: Layout, wide: float, depth: float) -> Iterator[float]:
     usual = max(BESIDE, wide - GUTTER - 9 * min(layout.puzzles.most, depth / 9))
     yield usual
     yield from (usual + at * COLUMN_STEP for at in range(1, floor(WIDER * usual / COLUMN_STEP)))
-    yield from (usual - at * COLUMN_STEP for at in range(1, floor((usual - TIGHT) / COLUMN_STEP) + 1))
+    yield from (usual - at * COLUMN_STEP for at in range(1, floor((usual - TIGHT) / COLUMN_STEP + 1.01)))
 
 
 def _beside(puzzle: BookPuzzle, layout: Layout, wide: float, depth: float, column: float) -> Block:

@@ -53,6 +53,8 @@ def shares(needed: Sequence[float], layout: Layout, depth: float) -> list[float]
 
 def filled(page: Sequence[Slot], layout: Layout, depth: float, spread: bool) -> Sequence[Slot]:
     """A page on which a half or more would be left: the last puzzles on half a page each, one alone on all of it."""
+    if layout.puzzles.rows * layout.puzzles.columns == 1:
+        return page
     if len(page) == 1:
         only = page[0].block
         alone = fit_alone(only.puzzle, layout, depth, spread, LARGEST)

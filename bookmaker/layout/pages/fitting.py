@@ -53,8 +53,8 @@ def fit_half(puzzle: BookPuzzle, layout: Layout, depth: float) -> Block | None:
 
 
 def fit_alone(puzzle: BookPuzzle, layout: Layout, depth: float, spread: bool, most: float = ALONE) -> Block:
-    """A puzzle on a page of its own, its cells of up to `most`; with `spread`, its rules may stand on the page that faces
-    it."""
+    """A puzzle on a page of its own, its cells of up to `most`; with `spread`, its rules may stand on the facing
+    page."""
     alone = fit_above(puzzle, layout, layout.measure, depth, layout.puzzles.hang, most)
     if good(alone):
         return alone
