@@ -102,8 +102,8 @@ class Block:
 
     @property
     def wide(self) -> float:
-        """Width of the grid with the clues outside it."""
-        return (self.puzzle.puzzle.grid.size + self.claim.left + self.claim.right) * self.cell
+        """Width of the grid without the clues outside it."""
+        return self.puzzle.puzzle.grid.size * self.cell
 
     @property
     def grid_height(self) -> float:
@@ -142,7 +142,8 @@ class Block:
         line, claim = self.layout.line, self.claim
         yield from stacked(self.head, 0.0, 0.0, labels)
         across = (self.puzzle.puzzle.grid.size + claim.left + claim.right) * self.cell
-        x = max(0.0, min(self.hang - claim.left * self.cell, self.width - across))
+        out = [min(self.layout.puzzles.beyond, side * self.cell) for side in (claim.left, claim.right)]
+        x = max(-out[0], min(self.hang - claim.left * self.cell, self.width + out[1] - across))
         y = (self.highest if self.frame is None else self.frame) - self.over
         yield self._grid(x, y)
         yield from stacked(self.beside, x + across + GUTTER, y, labels)
@@ -284,14 +285,20 @@ def fit_above(
         *(rules_above(puzzle, layout, wide, hang) if rules is None else rules),
     )
     size = puzzle.puzzle.grid.size
-    most = max(most, slots.most) * (SMALLER if size < CLASSIC.size else 1.0)
+    most = max(max(most, slots.most) * (SMALLER if size < CLASSIC.size else 1.0), slots.grid / size)
     beside_note = pointers_width(puzzle, layout, wide) + line
     note = note_rows(puzzle, layout, wide - max(hang, claim.left * most) - beside_note)
     tallest = (depth - height(head) - max(height(note), line) - (_under(layout) + 1) * line) / (
         size + claim.top + claim.bottom
     )
-    cell = min(most, tallest, wide / (size + claim.left + claim.right))
+    cell = min(most, tallest, _widest(size, claim, wide, slots.beyond))
     return Block(puzzle, layout, "above", wide, depth, hang, cell, claim, head, note)
+
+
+def _widest(size: int, claim: Margins, wide: float, beyond: float) -> float:
+    """The widest cells of a grid on a place that clues may leave by so much at either side."""
+    sides = ((), (claim.left,), (claim.right,), (claim.left, claim.right))
+    return min((wide + len(those) * beyond) / (size + sum(those)) for those in sides)
 
 
 def _key_pointer(layout: Layout) -> str:
