@@ -130,6 +130,8 @@ def _leaves(
         sides = _Sides(layout.depth - top, high, line)
         rows, wished, late = _gathered(waiting, spare, late, sides)
         left, right, spare = _in_columns(rows, sides, len(wished))
+        while not waiting and 0 < _lines(spare) < ENDING < _lines(right or left):
+            left, right, spare = _shorter(left, right, spare, line)
         last = not waiting and not spare and not late
         if last and not sides.ends(left, right, len(wished)) and _lines(left) > ENDING and not right:
             left, *later = columns(left, height(left) - ENDING * line)
@@ -219,6 +221,15 @@ def _in_columns(rows: Sequence[Row], sides: _Sides, pictures: int) -> tuple[Sequ
         return left, (), rest
     right, *more = columns(rest, deep) or [()]
     return left, right, [row for column in more for row in column]
+
+
+def _shorter(
+    left: Sequence[Row], right: Sequence[Row], spare: Sequence[Row], line: float
+) -> tuple[Sequence[Row], Sequence[Row], list[Row]]:
+    """The columns, the last of them a line shorter for the sake of the next page."""
+    kept, *more = columns(right or left, height(right or left) - line)
+    spare = [*(row for column in more for row in column), *spare]
+    return (left, kept, spare) if right else (kept, (), spare)
 
 
 def _lines(rows: Sequence[Row]) -> int:
