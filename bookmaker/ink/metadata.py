@@ -78,10 +78,14 @@ ARCHIVED = {
 """Namespaces of what PDF/A says of a file and of foreign properties, by prefix."""
 
 
-def archived(part: int, conformance: str, foreign: Iterable[Foreign]) -> Iterator[str]:
-    """That a file keeps a part of PDF/A, and what the foreign properties of its packet are."""
+def archived(part: int, conformance: str) -> Iterator[str]:
+    """That a file keeps a part of PDF/A."""
     yield f"<pdfaid:part>{part}</pdfaid:part>"
     yield f"<pdfaid:conformance>{conformance}</pdfaid:conformance>"
+
+
+def described(foreign: Iterable[Foreign]) -> Iterator[str]:
+    """What the foreign properties of a packet are."""
     yield "<pdfaExtension:schemas><rdf:Bag>"
     for each in foreign:
         yield '<rdf:li rdf:parseType="Resource">'

@@ -20,7 +20,7 @@ from bookmaker.ink.conditions import USUAL, Condition
 from bookmaker.ink.content import Area, Content, number
 from bookmaker.ink.form import Form
 from bookmaker.ink.labels import Stretch, stretches
-from bookmaker.ink.metadata import MAKER, add_metadata
+from bookmaker.ink.metadata import ARCHIVED, GREYS, MAKER, ON_SCREEN, add_intent, add_metadata, archived
 from bookmaker.ink.pdffile import PdfFile, text_string
 from bookmaker.ink.pdfua import make_pdfua
 from bookmaker.ink.pdfx import VERSION, make_pdfx
@@ -87,7 +87,8 @@ def write_pdf(
         form.finish()
         make_pdfua(file, document, identity, content.coloured)
     elif not press:
-        add_metadata(file, document, identity)
+        add_intent(file, ON_SCREEN if content.coloured else GREYS, b"/GTS_PDFA1")
+        add_metadata(file, document, identity, ARCHIVED, archived(1, "B"))
     file.finish(identity, _information(document, press, file))
 
 

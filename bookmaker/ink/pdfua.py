@@ -7,7 +7,7 @@ properties of other standards be described in the packet itself.
 from __future__ import annotations
 
 from bookmaker.display.items import Document
-from bookmaker.ink.metadata import ARCHIVED, GREYS, ON_SCREEN, Foreign, add_intent, add_metadata, archived
+from bookmaker.ink.metadata import ARCHIVED, GREYS, ON_SCREEN, Foreign, add_intent, add_metadata, archived, described
 from bookmaker.ink.pdffile import PdfFile
 
 
@@ -21,9 +21,8 @@ _SPACES = {"pdfuaid": "http://www.aiim.org/pdfua/ns/id/", **ARCHIVED}
 
 _PROMISES = (
     "<pdfuaid:part>1</pdfuaid:part>",
-    *archived(
-        2,
-        "U",
+    *archived(2, "U"),
+    *described(
         [
             Foreign(
                 "PDF/UA identification",

@@ -15,7 +15,7 @@ from __future__ import annotations
 
 from bookmaker.display.items import Document
 from bookmaker.ink.conditions import Condition
-from bookmaker.ink.metadata import ARCHIVED, GREYS, PDF, Foreign, add_intent, add_metadata, archived
+from bookmaker.ink.metadata import ARCHIVED, GREYS, PDF, Foreign, add_intent, add_metadata, archived, described
 from bookmaker.ink.pdffile import PdfFile
 
 VERSION = "PDF/X-1a:2003"
@@ -31,10 +31,8 @@ def make_pdfx(file: PdfFile, document: Document, fingerprint: str, condition: Co
     condition = condition or GREYS
     kinds = (b"/GTS_PDFX", b"/GTS_PDFA1") if condition.profile else (b"/GTS_PDFX",)
     add_intent(file, condition, *kinds)
-    if condition.profile:
-        add_metadata(file, document, fingerprint, {"pdfx": _PDFX, **ARCHIVED}, (*_PROMISES, *_ARCHIVED))
-    else:
-        add_metadata(file, document, fingerprint, {"pdfx": _PDFX}, _PROMISES)
+    kept = archived(1, "B") if condition.profile else ()
+    add_metadata(file, document, fingerprint, {"pdfx": _PDFX, **ARCHIVED}, (*_PROMISES, *kept, *_DESCRIBED))
 
 
 _PDFX = "http://ns.adobe.com/pdfx/1.3/"
@@ -44,10 +42,8 @@ _PROMISES = (
     f"<pdfx:GTS_PDFXVersion>{VERSION}</pdfx:GTS_PDFXVersion>",
 )
 
-_ARCHIVED = tuple(
-    archived(
-        1,
-        "B",
+_DESCRIBED = tuple(
+    described(
         [
             Foreign("PDF", PDF, "pdf", "Trapped", "Text", "Whether the file was trapped"),
             Foreign("PDF/X", _PDFX, "pdfx", "GTS_PDFXVersion", "Text", "The version of PDF/X that the file keeps"),

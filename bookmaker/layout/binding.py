@@ -11,15 +11,12 @@ from collections.abc import Iterator
 
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.pages.block import BESIDE, GUTTER
-from bookmaker.layout.pages.puzzles import share
-from bookmaker.layout.spec import Layout
+from bookmaker.layout.pages.fitting import share
+from bookmaker.layout.spec import LEAST_EDGE, Layout
 from bookmaker.source.diagnostics import Diagnostic, Place
 
 LEAST_INNER = ((150, 27.0), (300, 36.0), (500, 45.0), (700, 54.0), (828, 63.0))
 """Up to so many pages the inner margin should be so many points: 3/8 inch, then an eighth more each time."""
-
-LEAST_EDGE = 18.0
-"""The least of the other margins in points: a quarter of an inch."""
 
 MOST_BOUND = 828
 """Pages that bind as one paperback."""
@@ -53,6 +50,10 @@ def _narrow(layout: Layout, pages: int) -> Iterator[Diagnostic]:
         if margin < LEAST_EDGE - 0.01:
             text = f"the {name} margin of {_said(margin)} is narrow: {_said(LEAST_EDGE)} is the usual least"
             yield _warning(_place(layout, f"margins.{name}"), "narrow-margin", text, "it may be cut into")
+    clear, name = margins.outer - layout.puzzles.beyond, "puzzles.clues in margin"
+    if layout.puzzles.beyond and clear < LEAST_EDGE - 0.01:
+        text = f"clues come within {_said(max(clear, 0.0))} of the outer edge: {_said(LEAST_EDGE)} is the usual least"
+        yield _warning(_place(layout, name), "narrow-margin", text, "let them stand less far in the margin")
 
 
 def cramped(layout: Layout) -> Iterator[Diagnostic]:

@@ -8,6 +8,7 @@ that is printed is known.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import replace
 from typing import assert_never
 
 from bookmaker.book.contents import (
@@ -35,7 +36,7 @@ from bookmaker.layout.checks import check
 from bookmaker.layout.drawing import Pages
 from bookmaker.layout.page_side import BLANK, PageSide, UnnumberedPage, as_part, furniture
 from bookmaker.layout.pages.contents import contents_pages
-from bookmaker.layout.pages.credits import credits_pages
+from bookmaker.layout.pages.credits import credits_pages, credits_rows
 from bookmaker.layout.pages.divider import divider_leaf
 from bookmaker.layout.pages.front import foreword_pages, guide_pages, half_title_leaf, imprint_leaf, title_leaf
 from bookmaker.layout.pages.hints import hints_pages
@@ -46,6 +47,9 @@ from bookmaker.layout.pages.opener import opener_pages
 from bookmaker.layout.pages.primer import primer_pages
 from bookmaker.layout.pages.puzzles import puzzle_pages
 from bookmaker.layout.pages.tearout import torn_leaves
+from bookmaker.layout.setting.flow import height
+from bookmaker.layout.setting.paging import LEAST
+from bookmaker.layout.setting.text import Row
 from bookmaker.layout.spec import Layout
 
 
@@ -174,11 +178,22 @@ def _leaves(part: Part, book: Book, layout: Layout, right: bool) -> Iterable[Unn
         case Keys():
             return key_pages(book.puzzles, layout, part.heading, part.heading)
         case Credits():
-            return credits_pages(part, layout)
+            return [] if _above_index(part, book, layout) else credits_pages(part, layout)
         case Index():
-            return index_pages(part, book.puzzles, layout)
+            credits = (other for other in book.body if isinstance(other, Credits))
+            above = next((rows for other in credits if (rows := _above_index(other, book, layout))), [])
+            return index_pages(part, layout, above)
         case _ as never:
             assert_never(never)
+
+
+def _above_index(part: Credits, book: Book, layout: Layout) -> list[Row]:
+    """Credits too short for a page of their own; they stand over the index that follows. Else none."""
+    after = book.body[book.body.index(part) + 1 :]
+    rows = credits_rows(part, layout)
+    if not after or not isinstance(after[0], Index) or height(rows) > LEAST * layout.depth:
+        return []
+    return [replace(rows[0], anchors=("credits",)), *rows[1:]]
 
 
 def _bookmarks(book: Book) -> Iterator[Bookmark]:

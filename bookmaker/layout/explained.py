@@ -22,6 +22,7 @@ USUAL = {
     "puzzles.weight": "1",
     "puzzles.least figure": "6 pt",
     "puzzles.least grid": "0 mm",
+    "puzzles.clues in margin": "0 mm",
     "keys.order": "number",
     "press.bleed": "3 mm",
     "press.marks": "yes",

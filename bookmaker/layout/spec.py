@@ -16,6 +16,9 @@ from bookmaker.source.diagnostics import Place
 LEAST_OUTER = 25.5
 """The outer margin gives way to the spine no further than this: 9 mm, room for a thumb's edge (common practice)."""
 
+LEAST_EDGE = 18.0
+"""Nothing that matters comes nearer to the edge, in points: a quarter of an inch (common practice)."""
+
 USUAL = 16
 """Rows of a grid up to which the least cell of a layout holds as it is said."""
 
@@ -96,6 +99,8 @@ class PuzzleSlots:
     """No figure on a grid or in a sample is set in smaller type than so many points."""
     grid: float = 0.0
     """A grid that would come out narrower has its rules on the page that faces it, if it is wider then."""
+    beyond: float = 0.0
+    """So far clues outside a grid may stand in the margins at its left and right."""
 
     def least_for(self, size: int) -> float:
         """The least side of a cell in a grid of so many rows: those of more than 16 may be as small as their number
@@ -220,7 +225,7 @@ class Layout:
         """The layout of a book of so many pages: a thick book opens less flat, so its type area keeps farther from the
         spine. It moves whole towards the outer edge: no line breaks elsewhere and no grid shrinks as a book grows."""
         margins = self.margins
-        room = max(0.0, margins.outer - LEAST_OUTER)
+        room = max(0.0, margins.outer - max(LEAST_OUTER, self.puzzles.beyond + LEAST_EDGE))
         by = min(pages // 100 * margins.spine, room)
         return replace(self, margins=replace(margins, inner=margins.inner + by, outer=margins.outer - by))
 

@@ -199,7 +199,8 @@ def layout_from(top: Section, name: str, place: Place) -> Layout:
     roles = tuple(TypeScale.__dataclass_fields__)
     scale = top.section("type", roles)
     needed = ("rows", "columns", "text", "hang", "gap", "least cell", "most cell")
-    puzzles = top.section("puzzles", needed, ("weight", "coordinates", "workings", "least figure", "least grid"))
+    more = ("weight", "coordinates", "workings", "least figure", "least grid", "clues in margin")
+    puzzles = top.section("puzzles", needed, more)
     least = puzzles.length("least cell", mm(4), mm(40))
     keys = top.section("keys", ("columns", "most cell"), ("order",))
     press = top.section("press", ("bleed", "marks", "slug"))
@@ -232,6 +233,7 @@ def layout_from(top: Section, name: str, place: Place) -> Layout:
             workings=puzzles.switch("workings"),
             figure=puzzles.length("least figure", 5, 30) if "least figure" in puzzles.fields else LEAST_FIGURE,
             grid=puzzles.length("least grid", 0, mm(300)),
+            beyond=puzzles.length("clues in margin", 0, mm(20)),
         ),
         keys=KeySlots(
             keys.whole("columns", 1, 8),

@@ -22,7 +22,8 @@ from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.language import catalogue
 from bookmaker.layout import load_layout
 from bookmaker.layout.art.gridart import draw_grid
-from bookmaker.layout.pages.puzzles import Slot, place_puzzles
+from bookmaker.layout.pages.filling import Slot
+from bookmaker.layout.pages.puzzles import place_puzzles
 from bookmaker.manifest.entries import Entry
 from bookmaker.preflight import inspect
 from bookmaker.proof.findings import Proof

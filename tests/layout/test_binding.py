@@ -45,6 +45,13 @@ def test_the_other_margins_and_where_they_are_told() -> None:
     assert [each.place.line for each in said(layout, 40)] == [3, 4, 5]
 
 
+def test_clues_in_the_margin_that_come_too_near_to_the_edge() -> None:
+    layout = own("based-on: a5-book\npuzzles:\n  clues in margin: 7 mm\n")
+    (diagnostic,) = said(layout, 40)
+    assert (diagnostic.code, diagnostic.place.line) == ("narrow-margin", 3) and "6 mm" in diagnostic.text
+    assert not said(own("based-on: a5-book\npuzzles:\n  clues in margin: 6 mm\n"), 40)
+
+
 def test_a_booklet_is_not_glued() -> None:
     assert not said(own("based-on: a5-booklet\nmargins: {inner: 8 mm}\n"), 64)
     assert said(own("based-on: a5-book\nmargins: {inner: 8 mm}\n"), 64)

@@ -22,7 +22,7 @@ from bookmaker.display.numerals import roman
 from bookmaker.layout import compose, compose_handout, compose_key, compose_marker, layout_names, load_layout
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.pages.block import SMALLER
-from bookmaker.layout.pages.puzzles import ALONE
+from bookmaker.layout.pages.fitting import ALONE, LARGEST
 from tests.dump import dump
 from tests.layout.flat import Flat, flat
 from tests.layout.sample_book import chapter_draft, full_book, picked, sample_book
@@ -264,7 +264,8 @@ def test_cells_keep_the_layouts_limits(name: str) -> None:
                 puzzle = next(puzzle for puzzle in sample_book().puzzles if f"grid {puzzle.id}" == group.name)
                 side = max(item.width for item in untagged(group.items) if isinstance(item, Rect) and item.stroke)
                 cell = side / puzzle.puzzle.grid.size
-                most = max(slots.most, ALONE) * (SMALLER if puzzle.puzzle.grid.size < 9 else 1)
+                alone = LARGEST if slots.rows * slots.columns > 1 else ALONE
+                most = max(slots.most, alone) * (SMALLER if puzzle.puzzle.grid.size < 9 else 1)
                 assert slots.least - 0.02 <= cell <= most + 0.02
 
 

@@ -8,9 +8,12 @@ from itertools import pairwise
 import pytest
 
 from bookmaker.layout import Layout, layout_names, load_layout
+from bookmaker.layout.pages import filling
 from bookmaker.layout.pages.block import GUTTER, Block, fit_above, fit_beside, in_line, levelled
+from bookmaker.layout.pages.filling import Slot
+from bookmaker.layout.pages.fitting import ALONE
 from bookmaker.layout.pages.keys import key_rows
-from bookmaker.layout.pages.puzzles import ALONE, Slot, place_puzzles
+from bookmaker.layout.pages.puzzles import fill_pages, place_puzzles
 from bookmaker.layout.setting.flow import height
 from bookmaker.rules.common.drawing.frame import Margins
 from tests.layout.sample_book import picked, sample_book
@@ -118,6 +121,42 @@ def test_one_too_large_for_half_a_page_has_a_page_of_its_own() -> None:
     narrow = replace(layout, puzzles=replace(layout.puzzles, least=9.0 * 72 / 25.4))
     ((slot,),) = place_puzzles([ledger], narrow, layout.depth)
     assert slot.block.text == "above" and slot.block.fits
+
+
+def test_a_puzzle_with_more_to_say_has_more_of_the_page() -> None:
+    layout = load_layout("a5-book-two")
+    window, kettle = picked("window", "kettle").puzzles
+    wordy = replace(window, note=" ".join(["A long note."] * 14))
+    ((first, second),) = place_puzzles([kettle, wordy], layout, layout.depth)
+    assert second.block.depth > layout.depth / 2 > first.block.depth
+    assert first.block.depth + layout.puzzles.gap == pytest.approx(second.y)
+    assert second.y + second.block.depth == pytest.approx(layout.depth)
+    for slot in (first, second):
+        assert slot.block.fits and slot.block.grid_height <= slot.block.depth + 0.01
+
+
+@pytest.mark.parametrize("shares", [[], [1.0], [1.0, 500.0], [300.0, 40.0]])
+def test_shares_of_a_page_are_even_but_for_those_that_need_more(shares: list[float]) -> None:
+    layout = load_layout("a5-book-two")
+    found = filling.shares(shares, layout, 510.0 + layout.puzzles.gap)
+    assert all(deep >= needed for deep, needed in zip(found, shares, strict=True))
+    if shares and max(shares) <= 255.0:
+        assert found == pytest.approx([255.0] * len(shares))
+    elif shares == [300.0, 40.0]:
+        assert found == pytest.approx([300.0, 210.0])
+
+
+def test_what_is_left_over_fills_its_page() -> None:
+    """One alone has all of the page, two have halves; three in four places have two places and a half."""
+    layout = load_layout("a4-book-four")
+    kettle, window, morning = picked("kettle", "window", "morning").puzzles
+    (((only,)),) = fill_pages([kettle], layout)
+    assert only.block.depth == layout.depth and only.block.text == "above" and only.block.cell > layout.puzzles.most
+    (two,) = fill_pages([kettle, window], layout)
+    assert [slot.block.text for slot in two] == ["beside", "beside"] and two[1].y > layout.depth / 2
+    (three,) = fill_pages([kettle, window, morning], layout)
+    assert [slot.block.puzzle.id for slot in three] == ["kettle", "window", "morning"]
+    assert [slot.block.text for slot in three] == ["above", "above", "beside"]
 
 
 @pytest.mark.parametrize("name", layout_names())

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, fields, replace
 from itertools import chain, repeat
+from math import floor
 from typing import Literal
 
 from bookmaker.book.contents import BookPuzzle
@@ -47,6 +48,15 @@ POINTERS = 0.45
 
 BESIDE = mm(44)
 """The narrowest column of text beside a grid."""
+
+TIGHT = mm(40)
+"""The narrowest beside one with clues outside it, which have white space around them."""
+
+WIDER = 0.5
+"""A column is wider by less than this share where its text is long."""
+
+COLUMN_STEP = mm(2)
+"""Columns are tried at such steps."""
 
 GUTTER = mm(8)
 """White space between a grid and the text beside it."""
@@ -92,8 +102,8 @@ class Block:
 
     @property
     def wide(self) -> float:
-        """Width of the grid with the clues outside it."""
-        return (self.puzzle.puzzle.grid.width + self.claim.left + self.claim.right) * self.cell
+        """Width of the grid without the clues outside it."""
+        return self.puzzle.puzzle.grid.width * self.cell
 
     @property
     def grid_height(self) -> float:
@@ -132,7 +142,8 @@ class Block:
         line, claim = self.layout.line, self.claim
         yield from stacked(self.head, 0.0, 0.0, labels)
         across = (self.puzzle.puzzle.grid.width + claim.left + claim.right) * self.cell
-        x = max(0.0, min(self.hang - claim.left * self.cell, self.width - across))
+        out = [min(self.layout.puzzles.beyond, side * self.cell) for side in (claim.left, claim.right)]
+        x = max(-out[0], min(self.hang - claim.left * self.cell, self.width + out[1] - across))
         y = (self.highest if self.frame is None else self.frame) - self.over
         yield self._grid(x, y)
         yield from stacked(self.beside, x + across + GUTTER, y, labels)
@@ -157,7 +168,7 @@ class Block:
         yield self._grid(self.hang + GUTTER if right else 0.0, 0.0)
         yield from stacked(self.head, text_x, 0.0, labels)
         pointers = [*self._pointers()]
-        foot = max(self.grid_height, height(self.head) + height(self.note) + (2 + len(pointers)) * line)
+        foot = max(self.grid_height, min(_text_depth(self) + line, self.depth))
         above = foot - (0.5 + len(pointers)) * line + DROP * line
         yield from stacked(self.note, text_x, above - height(self.note), labels)
         for at, (pointer, _) in enumerate(pointers):
@@ -274,14 +285,20 @@ def fit_above(
         *(rules_above(puzzle, layout, wide, hang) if rules is None else rules),
     )
     grid = puzzle.puzzle.grid
-    most = max(most, slots.most) * (SMALLER if grid.extent < CLASSIC.size else 1.0)
+    most = max(max(most, slots.most) * (SMALLER if grid.extent < CLASSIC.size else 1.0), slots.grid / grid.width)
     beside_note = pointers_width(puzzle, layout, wide) + line
     note = note_rows(puzzle, layout, wide - max(hang, claim.left * most) - beside_note)
     tallest = (depth - height(head) - max(height(note), line) - (_under(layout) + 1) * line) / (
         grid.height + claim.top + claim.bottom
     )
-    cell = min(most, tallest, wide / (grid.width + claim.left + claim.right))
+    cell = min(most, tallest, _widest(grid.width, claim, wide, slots.beyond))
     return Block(puzzle, layout, "above", wide, depth, hang, cell, claim, head, note)
+
+
+def _widest(size: int, claim: Margins, wide: float, beyond: float) -> float:
+    """The widest cells of a grid on a place that clues may leave by so much at either side."""
+    sides = ((), (claim.left,), (claim.right,), (claim.left, claim.right))
+    return min((wide + len(those) * beyond) / (size + sum(those)) for those in sides)
 
 
 def _key_pointer(layout: Layout) -> str:
@@ -304,18 +321,49 @@ def _reach(row: Row) -> float:
     return max((width(item.text, Type(item.font, item.size, 0.0)) + item.x for item in texts), default=0.0)
 
 
-def fit_beside(puzzle: BookPuzzle, layout: Layout, wide: float, depth: float) -> Block | None:
+def fit_beside(
+    puzzle: BookPuzzle, layout: Layout, wide: float, depth: float, usual: float | None = None
+) -> Block | None:
     """The puzzle with its text beside the grid; None where its cells would be too small or its text too long.
 
-    The text is as wide as it is beside a grid of nine cells, so that the grids of a book begin on one line.
+    The text is as wide as it is beside a grid of nine cells on a place of the `usual` depth, so that the grids of a
+    book begin on one line; wider where it is too long for that, narrower where clues outside the grid ask for it.
     """
-    line, slots, claim = layout.line, layout.puzzles, _claim(puzzle, layout)
-    grid = puzzle.puzzle.grid
+    columns = _columns(layout, wide, depth if usual is None else usual)
+    blocks = (_beside(puzzle, layout, wide, depth, column) for column in columns)
+    return next((block for block in blocks if block.fits and _text_depth(block) <= depth), None)
+
+
+def depth_beside(puzzle: BookPuzzle, layout: Layout, wide: float, most: float, usual: float) -> float | None:
+    """The least depth, up to `most`, on which `fit_beside` has a place for the puzzle; None where there is none."""
+    blocks = [_beside(puzzle, layout, wide, most, column) for column in _columns(layout, wide, usual)]
+    depths = [
+        max(_text_depth(block), block.grid_height * min(1.0, block.least / block.cell))
+        for block in blocks
+        if block.fits
+    ]
+    return min((depth for depth in depths if depth <= most), default=None)
+
+
+def _columns(layout: Layout, wide: float, depth: float) -> Iterator[float]:
+    """Widths of a column of text beside a grid, the usual one first."""
+    usual = max(BESIDE, wide - GUTTER - 9 * min(layout.puzzles.most, depth / 9))
+    yield usual
+    yield from (usual + at * COLUMN_STEP for at in range(1, floor(WIDER * usual / COLUMN_STEP)))
+    yield from (usual - at * COLUMN_STEP for at in range(1, floor((usual - TIGHT) / COLUMN_STEP + 1.01)))
+
+
+def _beside(puzzle: BookPuzzle, layout: Layout, wide: float, depth: float, column: float) -> Block:
+    """The puzzle with its text in a column of this width, whether it fits or not."""
+    slots, claim, grid = layout.puzzles, _claim(puzzle, layout), puzzle.puzzle.grid
     across, down = grid.width + claim.left + claim.right, grid.height + claim.top + claim.bottom
-    column = max(BESIDE, wide - GUTTER - 9 * min(slots.most, depth / 9))
     cell = min(slots.most, depth / down, (wide - GUTTER - column) / across)
-    head = (*head_beside(puzzle, layout, column), Row(line), *rules_beside(puzzle, layout, column))
+    head = (*head_beside(puzzle, layout, column), Row(layout.line), *rules_beside(puzzle, layout, column))
     note = note_rows(puzzle, layout, column)
-    block = Block(puzzle, layout, "beside", wide, depth, column, cell, claim, head, note)
-    room = (4 if _points_to_hints(puzzle, layout, wide) else 3) * line
-    return block if block.fits and height(head) + height(note) + room <= depth else None
+    return Block(puzzle, layout, "beside", wide, depth, column, cell, claim, head, note)
+
+
+def _text_depth(block: Block) -> float:
+    """How deep the text beside a grid is at least, with its note, its pointers and the white space before them."""
+    pointers = 2 if _points_to_hints(block.puzzle, block.layout, block.width) else 1
+    return height(block.head) + height(block.note) + (1 + pointers) * block.layout.line

@@ -48,6 +48,7 @@ def columned(
     for number, page in enumerate(pages(rows, layout.depth, layout.line, grid.across, top)):
         named = [] if number else [(name, layout.margins.top) for name in anchors]
         above = 0.0 if number else top
+        named += [] if number else [(name, layout.margins.top + y) for name, y in _anchors(head)]
         named += [(name, layout.margins.top + above + y) for column in page for name, y in _anchors(column)]
         if number:
             yield _page((), page, grid, running, tuple(named))

@@ -24,7 +24,12 @@ _DETAIL = replace(PARAGRAPH, order=1)
 
 
 def credits_pages(part: Credits, layout: Layout) -> list[UnnumberedPage]:
-    """Pages of credits: what holds for all at the head, then an entry for each puzzle that has more to say."""
+    """Pages of credits."""
+    return flowing(credits_rows(part, layout), layout, "credits", part.heading, part.puzzles)
+
+
+def credits_rows(part: Credits, layout: Layout) -> list[Row]:
+    """What holds for all at the head, then an entry for each puzzle that has more to say."""
     left = layout.puzzles.hang
     rows = [*heading(part.heading, layout, left)]
     for said in part.said:
@@ -32,7 +37,7 @@ def credits_pages(part: Credits, layout: Layout) -> list[UnnumberedPage]:
         rows.append(Row(layout.line))
     for puzzle in part.puzzles:
         rows += _entry(puzzle, layout, puzzle.permission in part.said)
-    return flowing(rows, layout, "credits", part.heading, part.puzzles)
+    return rows
 
 
 def _entry(puzzle: BookPuzzle, layout: Layout, permission_said: bool) -> Iterator[Row]:

@@ -130,7 +130,7 @@ def _entry(puzzle: BookPuzzle, level: int, layout: Layout, linked: bool = True) 
 def _example(puzzles: Sequence[BookPuzzle], layout: Layout) -> Row:
     """The commonest grid of the book, one cell pointed out."""
     (grid, _), *_ = Counter(puzzle.puzzle.grid for puzzle in puzzles if puzzle.hints).most_common(1)
-    return _miniature(grid, 0.0, layout, grid.cell(*EXAMPLE) if EXAMPLE[0] < grid.size else 0)
+    return _miniature(grid, 0.0, layout, grid.at(*EXAMPLE) or 0)
 
 
 def _miniature(grid: Grid, x: float, layout: Layout, pointed: int | None = None) -> Row:

@@ -5,7 +5,7 @@ In: an `Index`. Out: its pages, names at the left and figures beside them, in tw
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from bookmaker.book.contents import BookPuzzle, Index, IndexEntry
@@ -24,10 +24,11 @@ NAMES = 0.5
 """Share of a column that names take."""
 
 
-def index_pages(part: Index, puzzles: tuple[BookPuzzle, ...], layout: Layout) -> list[UnnumberedPage]:
-    """Pages of the index."""
+def index_pages(part: Index, layout: Layout, above: Sequence[Row] = ()) -> list[UnnumberedPage]:
+    """Pages of the index, which begins under rows of another part if there are any."""
     line, small, grid = layout.line, layout.type.small, columns_of(layout, EMS, 2)
-    head = [*heading(part.heading, layout)]
+    first, *more = heading(part.heading, layout)
+    head = [*above, *([Row(line)] if above else []), replace(first, anchors=("index",)), *more]
     head += [*paragraph(part.note, layout.type.note, layout.measure, line, tags=(OURS,)), Row(line)]
     rows: list[Row] = []
     for group in part.groups:
@@ -37,7 +38,7 @@ def index_pages(part: Index, puzzles: tuple[BookPuzzle, ...], layout: Layout) ->
         for entry in group.entries:
             rows += _entry(entry, layout, grid.wide)
         rows.append(Row(line))
-    return [*columned(head, rows, layout, grid, part.heading, ("index",))]
+    return [*columned(head, rows, layout, grid, part.heading, ())]
 
 
 @dataclass(frozen=True, slots=True)

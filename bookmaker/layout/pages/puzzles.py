@@ -3,13 +3,13 @@
 In: the puzzles of a chapter. Out: an `UnnumberedPage` for each page. A puzzle too large for its share of a page has
 half a page, where it fits and a share is less, or a page of its own; one too large even for that is a diagnostic that
 says what is missing. A page is filled from the top, row by row: above or below a puzzle on half a page stand others in
-their shares.
+their shares. Where text stands beside the grids, one puzzle may have more of a page than the other.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import groupby
 from math import floor
 
@@ -18,8 +18,9 @@ from bookmaker.display.items import Group, Item, tagged
 from bookmaker.display.tags import SECTION
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.page_side import PageSide, UnnumberedPage
-from bookmaker.layout.pages.block import Block, fit_above, fit_beside, in_line, levelled
-from bookmaker.layout.pages.crowded import fit_crowded, fit_spread
+from bookmaker.layout.pages.block import Block, in_line, levelled
+from bookmaker.layout.pages.filling import Slot, filled, shared_out
+from bookmaker.layout.pages.fitting import fit, uneven
 from bookmaker.layout.pages.notes import note_page
 from bookmaker.layout.pages.workings import workings
 from bookmaker.layout.setting.flow import height, stacked
@@ -31,43 +32,42 @@ from bookmaker.source.diagnostics import BookErrors, Diagnostic
 SMALLEST = 1.0
 """Cells of fewer millimetres are as good as none."""
 
-ALONE = mm(13)
-"""A puzzle too large for its share of a page has cells of up to this size on a page of its own."""
-
-
-@dataclass(frozen=True, slots=True)
-class Slot:
-    """A block at its place in the type area."""
-
-    block: Block
-    x: float
-    y: float
-
 
 def puzzle_pages(puzzles: Iterable[BookPuzzle], layout: Layout, head: str) -> list[UnnumberedPage]:
     """Pages of puzzles. Raises BookErrors with every puzzle that fits on no page."""
-    pages = place_puzzles(puzzles, layout, layout.depth, spread=True)
+    pages = fill_pages(puzzles, layout, spread=True)
     return [leaf for slots in pages for leaf in _leaves(slots, layout, head)]
+
+
+def fill_pages(puzzles: Iterable[BookPuzzle], layout: Layout, spread: bool = False) -> list[tuple[Slot, ...]]:
+    """The slots of each page of a book, no half of a page left empty where that can be helped.
+
+    With `spread`, a puzzle whose rules leave no room for its grid has them on the page that faces it. Raises BookErrors
+    with every puzzle that fits on no page.
+    """
+    pages = _placed(puzzles, layout, layout.depth, spread)
+    return [tuple(_in_rows(filled(page, layout, layout.depth, spread))) for page in pages]
 
 
 def place_puzzles(
     puzzles: Iterable[BookPuzzle], layout: Layout, depth: float, spread: bool = False
 ) -> list[tuple[Slot, ...]]:
-    """The slots of each page, `depth` points deep. Raises BookErrors with every puzzle that fits on no page.
+    """The slots of each page, `depth` points deep, each puzzle in its share. Else as `fill_pages`."""
+    return [tuple(_in_rows(page)) for page in _placed(puzzles, layout, depth, spread)]
 
-    With `spread`, one whose rules leave no room for its grid has them on the page that faces it.
-    """
+
+def _placed(puzzles: Iterable[BookPuzzle], layout: Layout, depth: float, spread: bool) -> list[list[Slot]]:
     pages: list[list[Slot]] = []
     diagnostics = []
-    gap = layout.puzzles.gap
+    gap, most = layout.puzzles.gap, layout.puzzles.rows * layout.puzzles.columns
     band, left, top, below = (0, 0.0), 0, 0.0, 0.0
     for puzzle in puzzles:
-        block, across = _fit(_as_shown(puzzle, layout.shows), layout, depth, spread)
+        block, across = fit(_as_shown(puzzle, layout.shows), layout, depth, spread)
         if not block.fits:
             diagnostics.append(_does_not_fit(block))
             continue
         if band != (across, block.depth) or not left:
-            if not pages or below + block.depth > depth + 0.01:
+            if not pages or len(pages[-1]) == most or below + block.depth > depth + 0.01:
                 pages.append([])
                 below = 0.0
             band, left, top = (across, block.depth), across, below
@@ -76,7 +76,7 @@ def place_puzzles(
         left -= 1
     if diagnostics:
         raise BookErrors(diagnostics)
-    return [tuple(_in_rows(page)) for page in pages]
+    return [shared_out(page, layout, depth, spread) for page in pages] if uneven(layout) else pages
 
 
 def _as_shown(puzzle: BookPuzzle, shows: Shown) -> BookPuzzle:
@@ -105,52 +105,6 @@ def _in_rows(page: Sequence[Slot]) -> Iterator[Slot]:
 
 def _with(slots: Sequence[Slot], blocks: Sequence[Block]) -> Iterator[Slot]:
     return (replace(slot, block=block) for slot, block in zip(slots, blocks, strict=True))
-
-
-def _fit(puzzle: BookPuzzle, layout: Layout, depth: float, spread: bool) -> tuple[Block, int]:
-    """The puzzle in its share of a page, or on half of it, all of it or two that face each other; and how many like it
-    stand beside each other. Where it does not even fit there, its block says so."""
-    wide, high = share(layout, depth)
-    across, hang = layout.puzzles.columns, layout.puzzles.hang
-    if layout.puzzles.text == "beside":
-        found = fit_beside(puzzle, layout, wide, high)
-    else:
-        found = fit_above(puzzle, layout, wide, high, hang if across == 1 else 0.0)
-    if found and _good(found):
-        return found, across
-    half = _fit_half(puzzle, layout, depth)
-    if half:
-        return half, 1
-    alone = fit_above(puzzle, layout, layout.measure, depth, hang, ALONE)
-    if _good(alone):
-        return alone, 1
-    crowded = None if alone.fits else fit_crowded(puzzle, layout, depth, ALONE)
-    one = crowded or alone
-    facing = fit_spread(puzzle, layout, depth, ALONE) if spread and not _good(one) else None
-    return facing if facing and facing.cell > one.cell else one, 1
-
-
-def _good(block: Block) -> bool:
-    """Does the puzzle fit, its grid as wide as the layout wants it?"""
-    return block.fits and block.wide >= block.layout.puzzles.grid
-
-
-def _fit_half(puzzle: BookPuzzle, layout: Layout, depth: float) -> Block | None:
-    """A puzzle on half a page, its text beside it, where a share is less than that."""
-    slots = layout.puzzles
-    if slots.rows * slots.columns <= 2:
-        return None
-    large = replace(layout, puzzles=replace(slots, most=ALONE))
-    return fit_beside(puzzle, large, layout.measure, (depth - slots.gap) / 2)
-
-
-def share(layout: Layout, depth: float) -> tuple[float, float]:
-    """Width and depth of one puzzle's share of a page."""
-    slots = layout.puzzles
-    return (
-        (layout.measure - (slots.columns - 1) * slots.gap) / slots.columns,
-        (depth - (slots.rows - 1) * slots.gap) / slots.rows,
-    )
 
 
 def _leaves(slots: tuple[Slot, ...], layout: Layout, head: str) -> Iterator[UnnumberedPage]:
@@ -226,4 +180,4 @@ def _that_can(puzzle: BookPuzzle, layout: Layout) -> str:
     others = [other for other in others if other.use == layout.use and not other.tear_out]
     others.sort(key=lambda other: ((other.width, other.height) != (layout.width, layout.height), other.width))
     spread = layout.use == "book"
-    return next((other.name for other in others if _fit(puzzle, other, other.depth, spread)[0].fits), "")
+    return next((other.name for other in others if fit(puzzle, other, other.depth, spread)[0].fits), "")

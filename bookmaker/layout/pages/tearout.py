@@ -14,7 +14,7 @@ from bookmaker.layout.page_side import PageSide, UnnumberedPage
 from bookmaker.layout.pages.keys import key_rows
 from bookmaker.layout.pages.notes import ruled
 from bookmaker.layout.pages.parts import flowing, heading
-from bookmaker.layout.pages.puzzles import leaf_of, place_puzzles
+from bookmaker.layout.pages.puzzles import fill_pages, leaf_of
 from bookmaker.layout.setting.flow import height
 from bookmaker.layout.setting.text import Labels
 from bookmaker.layout.spec import Layout
@@ -23,7 +23,7 @@ from bookmaker.layout.spec import Layout
 def torn_leaves(puzzles: Iterable[BookPuzzle], layout: Layout, head: str) -> list[UnnumberedPage]:
     """Front and back of every leaf. Raises BookErrors with every puzzle that fits on no page."""
     leaves: list[UnnumberedPage] = []
-    for slots in place_puzzles(puzzles, layout, layout.depth):
+    for slots in fill_pages(puzzles, layout):
         leaves.append(replace(leaf_of(slots, layout, head), torn=True, front=True))
         leaves += (replace(back, torn=True) for back in _backs([slot.block.puzzle for slot in slots], layout, head))
     return leaves

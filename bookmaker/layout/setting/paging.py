@@ -15,7 +15,7 @@ from typing import TypeAlias
 from bookmaker.layout.setting.flow import columns, filling, height
 from bookmaker.layout.setting.text import Row
 
-LEAST = 1 / 3
+LEAST = 0.36
 """A last page that is filled to less than this share of its depth is a leftover."""
 
 LARGE = 90.0

@@ -218,7 +218,7 @@ def _charm(puzzle: BookPuzzle) -> tuple[int, int]:
     grid = puzzle.puzzle.grid
     marks = sum(piece.shape in BROAD for piece in pieces_of(puzzle).all)
     claim = outside(puzzle.puzzle)
-    fit = grid.size == 9 and not (claim.left + claim.right + claim.top + claim.bottom)
+    fit = grid.size == 9 and grid.plain and not (claim.left + claim.right + claim.top + claim.bottom)
     return int(fit) * min(marks, 12), -puzzle.number
 
 

@@ -9,7 +9,7 @@ to. Where cells are too many to leave room for text beside them, pictures stand 
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TypeAlias
 
 from bookmaker.book.contents import BookPuzzle
@@ -35,10 +35,7 @@ from bookmaker.tell.scenes import Scene
 GUTTER = mm(9)
 """White space between text and pictures."""
 
-PICTURES = 0.45
-"""Share of the width that pictures take, more where candidates would be too small."""
-
-EMS = 20
+EMS = 18
 """The narrowest column of text beside pictures, in ems."""
 
 CAPTION = 1.3
@@ -84,18 +81,19 @@ def compose_crib(
 
 
 def _measures(puzzle: BookPuzzle, scenes: Sequence[Scene], layout: Layout) -> _Measures:
-    """Cells as large as their candidates need; beyond that as wide as the column allows, and small enough for a page to
-    hold three pictures."""
+    """Cells as large as their candidates need; beyond that as wide as half the page allows, and small enough for a page
+    to hold three pictures. Text is as wide as that half, so that it can go on under pictures."""
     claim, grid = numbered(puzzle.puzzle), puzzle.puzzle.grid
     across, down = claim.left + grid.width + claim.right, claim.top + grid.height + claim.bottom
     least, over = cell_for(puzzle.puzzle.grid, scenes), (CAPTION + 1) * layout.line
-    usual = min(PICTURES * layout.measure / across, (layout.depth / 3 - over) / down, mm(11))
+    half = (layout.measure - GUTTER) / 2
+    usual = min(half / across, (layout.depth / 3 - over) / down, mm(11))
     room = layout.measure - GUTTER - (EMS + MARGIN) * layout.type.text.size
     beside = least * across <= room
     cell = (
         max(usual, least) if beside else min(max(least, mm(8)), layout.measure / across, (layout.depth - over) / down)
     )
-    text = layout.measure - GUTTER - cell * across if beside else layout.measure
+    text = min(half, layout.measure - GUTTER - cell * across) if beside else layout.measure
     return _Measures(cell, cell * across, over + cell * down, text, beside)
 
 
@@ -107,10 +105,12 @@ def _in_one_column(
     for piece in pieces:
         rows += piece.rows
         if piece.scene:
+            if piece is pieces[-1]:  # the solution takes some lines along to its page
+                rows[-ENDING:] = [replace(row, tied=True) for row in rows[-ENDING:]]
             picture = Group((*_captioned(puzzle, piece.scene, layout, measures),), layout.measure - measures.wide)
             rows.append(Row(measures.high, (picture,)))
     for number, page in enumerate(columns(rows, layout.depth)):
-        yield _leaf(puzzle, (), page, [], [], layout, measures, first=number == 0)
+        yield _leaf(puzzle, (), (page, (), 0.0), [], [], layout, measures, first=number == 0)
 
 
 def _leaves(
@@ -121,38 +121,115 @@ def _leaves(
     layout: Layout,
     measures: _Measures,
 ) -> Iterator[UnnumberedPage]:
-    """Pages: text down the left, and beside it its pictures; text waits for the next page where its picture has to."""
-    high = measures.high
-    waiting = [*pieces]
-    spare: list[Row] = []
+    """Pages: text down the left, and beside it its pictures. Where these are few, text goes on under them;
+    where they are many, further ones stand under the text, and the last sentence may have its picture overleaf."""
+    line, high = layout.line, measures.high
+    waiting, late, spare = [*pieces], list[Scene](), list[Row]()
     top = height(head)
-    while waiting or spare:
-        depth = layout.depth - top
-        rows, wished = spare, list[Placed]()
-        while waiting and height(rows) < depth:
-            piece = waiting[0]
-            if piece.scene and (len(wished) + 1) * high > depth + layout.line and (wished or rows):
-                break
-            if piece.scene:
-                wished.append((piece.scene, height(rows)))
-            rows = [*rows, *waiting.pop(0).rows]
-        column, *later = columns(rows, depth) or [()]
-        spare = [row for more in later for row in more]
-        while not waiting and 0 < _lines(spare) < ENDING < _lines(column):
-            column, *later = columns(rows, height(column) - layout.line)
-            spare = [row for more in later for row in more]
-        last = not waiting and not spare
-        foot = depth + layout.line  # the white under the last picture may hang over
-        beside = _spread(wished, high, foot)
-        under: list[Placed] = []
-        if last and (len(beside) + 1) * high <= depth + layout.line:
-            beside = _spread([*beside, (end, height(column))], high, foot)
-        elif last and height(column) + high <= depth + layout.line:
-            under = [(end, height(column) + layout.line)]
-        yield _leaf(puzzle, head if top else (), column, beside, under, layout, measures, first=bool(top))
-        if last and not under and (not beside or beside[-1][0] is not end):
-            yield _leaf(puzzle, (), (), [(end, 0.0)], [], layout, measures, first=False)
+    while waiting or spare or late:
+        sides = _Sides(layout.depth - top, high, line)
+        rows, wished, late = _gathered(waiting, spare, late, sides)
+        left, right, spare = _in_columns(rows, sides, len(wished))
+        while not waiting and 0 < _lines(spare) < ENDING < _lines(right or left):
+            left, right, spare = _shorter(left, right, spare, line)
+        last = not waiting and not spare and not late
+        if last and not sides.ends(left, right, len(wished)) and _lines(left) > ENDING and not right:
+            left, *later = columns(left, height(left) - ENDING * line)
+            last, spare = False, [row for more in later for row in more]
+        beside, lower = wished[: sides.held], wished[sides.held :]
+        ended = last and sides.ends(left, right, len(wished))
+        if ended and len(wished) < sides.held:
+            beside = [*beside, (end, height(left))]
+        elif ended:
+            lower = [*lower, (end, 0.0)]
+        below = height(left) + line if last else sides.foot - len(lower) * high
+        under = [(scene, below + at * high) for at, (scene, _) in enumerate(lower)]
+        beside = (
+            [(scene, at * high) for at, (scene, _) in enumerate(beside)] if right else _spread(beside, high, sides.foot)
+        )
+        text = (left, right, len(beside) * high)
+        yield _leaf(puzzle, head if top else (), text, beside, under, layout, measures, first=bool(top))
+        if last and not ended:
+            yield _leaf(puzzle, (), ((), (), 0.0), [(end, 0.0)], [], layout, measures, first=False)
         top = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class _Sides:
+    """The two columns of a page, `depth` points deep, with pictures `high` points high."""
+
+    depth: float
+    high: float
+    line: float
+
+    @property
+    def foot(self) -> float:
+        """How far down pictures reach: the white under the last one may hang over."""
+        return self.depth + self.line
+
+    @property
+    def held(self) -> int:
+        """Pictures that find room at the right."""
+        return max(1, int(self.foot / self.high))
+
+    def left(self, pictures: int) -> float:
+        """How deep text at the left may be, over the pictures for which there is no room at the right."""
+        return self.depth - max(0, pictures - self.held) * self.high
+
+    def right(self, pictures: int) -> float:
+        """How deep text may be under the pictures at the right; no less than a few lines."""
+        deep = self.depth - pictures * self.high
+        return deep if deep >= ENDING * self.line else 0.0
+
+    def room(self, pictures: int) -> float:
+        """How deep text may be in both."""
+        return self.left(pictures) + self.right(pictures)
+
+    def ends(self, left: Sequence[Row], right: Sequence[Row], pictures: int) -> bool:
+        """Is there room for one more picture?"""
+        if pictures < self.held:
+            return (pictures + 1) * self.high + height(right) <= self.foot
+        return height(left) + (pictures + 1 - self.held) * self.high <= self.depth
+
+
+def _gathered(
+    waiting: list[Piece], spare: Sequence[Row], late: Sequence[Scene], sides: _Sides
+) -> tuple[list[Row], list[Placed], list[Scene]]:
+    """What goes on a page, taken from what is waiting: rows, perhaps more than have room, pictures with the height at
+    which their sentence stands, and the picture for which there is no room."""
+    rows, wished, few = [*spare], [(scene, 0.0) for scene in late], ENDING * sides.line
+    while waiting and height(rows) < sides.room(len(wished)):
+        scene, more = waiting[0].scene, waiting[0].rows
+        if scene and (wished or rows) and height(rows) + min(few, height(more)) > sides.room(len(wished) + 1):
+            if sides.room(len(wished)) - height(rows) < few:
+                break
+            del waiting[0]
+            return [*rows, *more], wished, [scene]
+        if scene:
+            wished.append((scene, height(rows)))
+        rows += more
+        del waiting[0]
+    return rows, wished, []
+
+
+def _in_columns(rows: Sequence[Row], sides: _Sides, pictures: int) -> tuple[Sequence[Row], Sequence[Row], list[Row]]:
+    """The rows at the left, those at the right, and those for the next page."""
+    left, *more = columns(rows, sides.left(pictures)) or [()]
+    rest = [row for column in more for row in column]
+    deep = sides.right(pictures)
+    if not deep:
+        return left, (), rest
+    right, *more = columns(rest, deep) or [()]
+    return left, right, [row for column in more for row in column]
+
+
+def _shorter(
+    left: Sequence[Row], right: Sequence[Row], spare: Sequence[Row], line: float
+) -> tuple[Sequence[Row], Sequence[Row], list[Row]]:
+    """The columns, the last of them a line shorter for the sake of the next page."""
+    kept, *more = columns(right or left, height(right or left) - line)
+    spare = [*(row for column in more for row in column), *spare]
+    return (left, kept, spare) if right else (kept, (), spare)
 
 
 def _lines(rows: Sequence[Row]) -> int:
@@ -173,17 +250,21 @@ def _spread(wished: Sequence[Placed], high: float, foot: float) -> list[Placed]:
 def _leaf(
     puzzle: BookPuzzle,
     head: tuple[Row, ...],
-    column: Sequence[Row],
+    text: tuple[Sequence[Row], Sequence[Row], float],
     beside: Sequence[Placed],
     under: Sequence[Placed],
     layout: Layout,
     measures: _Measures,
     first: bool,
 ) -> UnnumberedPage:
+    """A page: its head, its text at the left and, from some height on, at the right, and its pictures."""
+
     def draw(sheet: PageSide, labels: Labels) -> tuple[Item, ...]:
         items = [*stacked(head, sheet.x, sheet.y, labels)]
         top = sheet.y + height(head)
-        items += stacked(column, sheet.x, top, labels)
+        left, right, below = text
+        items += stacked(left, sheet.x, top, labels)
+        items += stacked(right, sheet.x + layout.measure - measures.text, top + below, labels)
         for pictures, x in ((beside, layout.measure - measures.wide), (under, 2.0 * layout.type.text.size)):
             items += [
                 Group((*_captioned(puzzle, scene, layout, measures),), sheet.x + x, top + y) for scene, y in pictures

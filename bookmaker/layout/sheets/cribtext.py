@@ -40,8 +40,8 @@ def pieces_of(
                 yield Piece(tuple(rows), scene)
                 rows = []
             scene = mine or scene
-            rows += _paragraph(sentences, mine.label if mine else "", layout, measure)
-        yield Piece((*rows, Row(layout.line / 2)), scene)
+            rows += (*_paragraph(sentences, mine.label if mine else "", layout, measure), Row(layout.line / 2))
+        yield Piece(tuple(rows), scene)
 
 
 def _cut(passage: Passage, scenes: Mapping[int, Scene]) -> Iterator[tuple[list[Sentence], Scene | None]]:

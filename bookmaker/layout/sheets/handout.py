@@ -17,10 +17,11 @@ from bookmaker.display.tags import HEADING, OURS
 from bookmaker.layout.checks import check
 from bookmaker.layout.compose import draw_pages
 from bookmaker.layout.page_side import PageSide, UnnumberedPage, as_part
+from bookmaker.layout.pages.filling import Slot
 from bookmaker.layout.pages.hints import hint_sheet
 from bookmaker.layout.pages.keys import key_rows
 from bookmaker.layout.pages.parts import flowing, heading
-from bookmaker.layout.pages.puzzles import Slot, drawn, place_puzzles
+from bookmaker.layout.pages.puzzles import drawn, place_puzzles
 from bookmaker.layout.pages.words import rules_above
 from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.text import DROP, Labels, Row, broken, width
