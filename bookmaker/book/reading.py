@@ -208,7 +208,7 @@ def puzzle_read(words: Catalogue, puzzle: BookPuzzle, level: int) -> Iterator[Bl
         yield Listing(base_sentence(words, grid), tuple(_regions(words, grid)))
     for rule in puzzle.puzzle.rules:
         title = smart_quotes(title_of(words, type(rule)))
-        said = words.say("rule-titled", title=title, sentence=in_letters(words, rule.sentence(words), grid))
+        said = words.say("rule-titled", title=title, sentence=in_letters(words, rule.sentences(words, grid), grid))
         yield Listing(said, tuple(rule.spoken(words, grid)), rule.key())
     yield Board(puzzle)
     yield from (paragraph(said) for said in (puzzle.note, puzzle.link) if said)

@@ -19,7 +19,7 @@ def rules_text(words: Catalogue, puzzle: RuledPuzzle) -> RulesText:
     """The rules of a puzzle, every sentence said once."""
     plain, marks = [base_sentence(words, puzzle.grid)], []
     for rule in puzzle.rules:
-        sample, sentence = rule.key(), in_letters(words, rule.sentence(words), puzzle.grid)
+        sample, sentence = rule.key(), in_letters(words, rule.sentences(words, puzzle.grid), puzzle.grid)
         if sample is None:
             plain.append(sentence)
         else:

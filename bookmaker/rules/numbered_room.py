@@ -53,7 +53,7 @@ numbered-room:
         return () if digit is None else (digit,)
 
     @classmethod
-    def values_on(cls, line: Sequence[int]) -> Collection[int]:
+    def values_on(cls, line: Sequence[int], grid: Grid) -> Collection[int]:
         return (line[line[0] - 1],)
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:

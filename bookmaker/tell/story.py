@@ -94,7 +94,7 @@ def _opening(
     grid = puzzle.grid
     yield Table(grid.size, puzzle.given_count, "boxes" if grid.box else "irregular" if grid.regions else "none")
     if rules:
-        yield from (RuleSaid(rule.sentence(words)) for rule in puzzle.rules)
+        yield from (RuleSaid(rule.sentences(words, grid)) for rule in puzzle.rules)
     if mirror:
         yield Symmetry(mirror.name, mirror.swapped)
 

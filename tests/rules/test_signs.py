@@ -18,8 +18,12 @@ import pytest
 from bookmaker.crosscheck import second_opinion
 from bookmaker.display.items import Text
 from bookmaker.language import catalogue
+from bookmaker.language.catalogues import LOCALES
+from bookmaker.puzzle.bits import board_of, mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
+from bookmaker.puzzle.position import Position
 from bookmaker.puzzle.puzzle import Puzzle
+from bookmaker.reasons.bymark import CommonSum
 from bookmaker.rules import kinds, problem_of
 from bookmaker.rules.common.contract import Rule
 from bookmaker.rules.common.drawing.frame import Frame
@@ -28,30 +32,25 @@ from bookmaker.solve import prove
 from bookmaker.solve.verdict import NoSolution, Unique
 from bookmaker.source.diagnostics import Collector, Place
 from tests.rules.grids import GRIDS, MIDDLE, Solution, near_misses, random_solution
-from tests.rules.harness import instances, only_rule
-from tests.rules.test_kinds import _demand_sound, _position
+from tests.rules.harness import cases_of, instances, only_rule, read_entry
+from tests.rules.test_kinds import _demand_sound, _position, cells_of
 
 FROM_ZERO = [kind for kind, rule in kinds().items() if rule.from_zero]
+SAID = {"x-sum"}
+"""Kinds whose sentence leaves something open about a 0."""
+
 LINES = re.compile(r"(row|column)s? [0-9](?:(?:, | and | to )[0-9])*")
 """How rows and columns are numbered in what is said."""
 
-ADDING = {"cage", "arithmetic-cage", "diagonal-sum", "frame-sum", "parity"}
 
-
-def from_zero(kind: str, grid: Grid, rng: Random, wanted: int) -> Iterator[tuple[Grid, Solution, Rule]]:
+def from_zero(kind: str, plain: Grid, rng: Random, wanted: int) -> Iterator[tuple[Grid, Solution, Rule]]:
     """Filled grids from 0 with true marks of a kind."""
-    there = replace(grid, symbols="", first=0)
-    for solution, rule in instances(kind, grid, rng, wanted):
-        if kind not in ADDING:
-            yield there, solution, rule
-            continue
-        read = [next(rule.read_off(part.cells, there, solution, rng), None) for part in rule.parts(there)]
-        if parts := [part for part in read if part is not None]:
-            yield there, solution, rule.with_parts(parts, there)
+    grid = replace(plain, symbols="", first=0)
+    return ((grid, solution, rule) for solution, rule in instances(kind, grid, rng, wanted) if rule.suits(grid))
 
 
-def test_adding_kinds_are_among_them() -> None:
-    assert set(FROM_ZERO) >= ADDING | {kind for kind, rule in kinds().items() if rule.lettered}
+def test_what_letters_go_with_goes_with_0() -> None:
+    assert set(FROM_ZERO) >= {kind for kind, rule in kinds().items() if rule.lettered}
 
 
 @pytest.mark.parametrize("kind", FROM_ZERO)
@@ -135,6 +134,53 @@ def test_messages_name_the_digits_of_the_grid() -> None:
         said = [f"{found.text} {found.hint}" for found in collector.found]
         assert any(re.search(r"\b3\b", text) for text in said), kind
         assert not [text for text in said if re.search(r"(only|above) 4", text)]
+
+
+@pytest.mark.parametrize("kind", [kind for kind in kinds() if hasattr(cases_of(kind), "FROM_ZERO")])
+def test_steps_worked_out_from_zero_are_found(kind: str) -> None:
+    grid = replace(CLASSIC, symbols="", first=0)
+    for entry, candidates, expected in cases_of(kind).FROM_ZERO:
+        rule, collector = read_entry(entry, grid)
+        assert rule is not None, collector.found
+        masks = [grid.all_digits for _ in grid.cells]
+        for cells, digits in candidates.items():
+            for cell in cells_of(cells):
+                masks[cell] = mask_of(grid.symbols.index(sign) + 1 for sign in digits)
+        boards = tuple(
+            board_of(cell for cell in grid.cells if digit and masks[cell] >> (digit - 1) & 1) for digit in range(10)
+        )
+        found = {pair for step in rule.deductions(Position(grid, boards)) for pair in step.removed}
+        wanted = {
+            (cell, grid.symbols.index(sign) + 1)
+            for cells, signs in expected.items()
+            for cell in cells_of(cells)
+            for sign in signs
+        }
+        assert wanted
+        assert wanted <= found, (entry, sorted(wanted - found))
+
+
+@pytest.mark.parametrize("language", sorted(LOCALES))
+def test_what_is_said_of_0_follows_the_sentence(language: str) -> None:
+    grid, words = replace(CLASSIC, symbols="", first=0), catalogue(language)
+    told = set()
+    for kind in FROM_ZERO:
+        for _, rule in instances(kind, grid, Random(f"zero said {kind}"), 2):
+            said, plain = rule.sentences(words, grid), rule.sentence(words)
+            assert rule.sentences(words, CLASSIC) == plain
+            assert said.startswith(plain) and said.endswith(".") and said == " ".join(said.split(" "))
+            told |= {kind} if said != plain else set()
+    assert told == SAID
+
+
+def test_sums_in_steps_are_sums_of_what_digits_are_worth() -> None:
+    """A magic box of 0 to 8 has 36 in all, and 12 in a line."""
+    grid = replace(CLASSIC, symbols="", first=0)
+    block, _ = read_entry("square-block: {magic: r4c4-r6c6}", grid)
+    assert block is not None
+    elsewhere = board_of(grid.cells) & ~board_of([30])
+    with_an_8 = Position(grid, (0, *[elsewhere] * 8, board_of(grid.cells)))
+    assert [step.claim for step in block.deductions(with_an_8)] == [CommonSum((12,))]
 
 
 def test_a_known_puzzle_from_zero() -> None:

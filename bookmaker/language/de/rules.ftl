@@ -880,6 +880,7 @@ x-sum-sentence = { $n ->
     [column] Spalte
    *[both] Zeile oder Spalte
 }, von dort gesehen; X ist die erste von ihnen.
+x-sum-zero = Ist X gleich 0, so ist die Summe 0.
 x-sum-spoken = { $n ->
     [1] X-Summe
    *[other] X-Summen

@@ -872,6 +872,8 @@ x-sum-sentence = { $n ->
     [column] column
    *[both] row or column
 } from that side, where X is the first of them.
+# Follows the sentence where digits begin with 0.
+x-sum-zero = If X is 0, the sum is 0.
 x-sum-spoken = { $n ->
     [1] X-sum
    *[other] X-sums

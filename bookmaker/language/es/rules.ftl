@@ -872,6 +872,7 @@ x-sum-sentence = { $n ->
     [column] columna
    *[both] fila o columna
 } desde ese lado, donde X es la primera de ellas.
+x-sum-zero = Si X es 0, la suma es 0.
 x-sum-spoken = { $n ->
     [one] Suma X
    *[other] Sumas X

@@ -863,6 +863,7 @@ x-sum-sentence = { $n ->
     [column] colonne
    *[both] ligne ou de sa colonne
 } à partir de ce bord, X étant le premier d’entre eux.
+x-sum-zero = Si X est 0, la somme est 0.
 x-sum-spoken = { $n ->
     [1] Somme X
    *[other] Sommes X

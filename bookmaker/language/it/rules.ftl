@@ -863,6 +863,7 @@ x-sum-sentence = { $n ->
     [column] colonna
    *[both] riga o colonna
 } da quel lato, dove X è la prima di esse.
+x-sum-zero = Se X è 0, la somma è 0.
 x-sum-spoken = { $n ->
     [1] Somma X
    *[other] Somme X

@@ -839,6 +839,7 @@ x-sum-sentence = { $n ->
     [column] kolom
    *[both] rij of kolom
 } vanaf die kant; X is het eerste daarvan.
+x-sum-zero = Is X 0, dan is de som 0.
 x-sum-spoken = { $n ->
     [1] X-som
    *[other] X-sommen

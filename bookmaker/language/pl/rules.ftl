@@ -874,6 +874,7 @@ x-sum-sentence = { $n ->
     [column] swojej kolumny
    *[both] swojego wiersza lub swojej kolumny
 } z tej strony, przy czym X to pierwsza z nich.
+x-sum-zero = Gdy X to 0, suma wynosi 0.
 x-sum-spoken = { $n ->
     [one] Suma X
    *[other] Sumy X

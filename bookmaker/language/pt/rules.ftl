@@ -825,6 +825,7 @@ x-sum-sentence = { $n ->
     [column] coluna
    *[both] linha ou coluna
 } a partir desse lado, sendo X o primeiro deles.
+x-sum-zero = Se X for 0, a soma é 0.
 x-sum-spoken = { $n ->
     [1] Soma X
    *[other] Somas X
