@@ -28,6 +28,7 @@ from bookmaker.rules import kinds, problem_of
 from bookmaker.rules.common.contract import Rule
 from bookmaker.rules.common.drawing.frame import Frame
 from bookmaker.rules.common.parts import Written, node_of
+from bookmaker.rules.no_doubles import NoDoubles
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import NoSolution, Unique
 from bookmaker.source.diagnostics import Collector, Place
@@ -181,6 +182,21 @@ def test_sums_in_steps_are_sums_of_what_digits_are_worth() -> None:
     elsewhere = board_of(grid.cells) & ~board_of([30])
     with_an_8 = Position(grid, (0, *[elsewhere] * 8, board_of(grid.cells)))
     assert [step.claim for step in block.deductions(with_an_8)] == [CommonSum((12,))]
+
+
+def test_no_two_0s_touch_where_doubles_may_not_touch_at_all() -> None:
+    """A Latin square found by the engine; with the 0 of row 4 in column 5 it touches that above."""
+    grid = replace(Grid(7, ()), symbols="", first=0)
+    apart = "0326145 3250614 2561403 6014532 1645320 4103256 5432061"
+    rule = NoDoubles(diagonal=True)
+    for text, said in ((apart, True), (apart.replace("6014532", "6514032"), False)):
+        digits = tuple(grid.symbols.index(sign) + 1 for sign in text.replace(" ", ""))
+        assert rule.holds(grid, digits) is said
+        assert isinstance(prove(only_rule(rule, grid, digits)), Unique if said else NoSolution)
+    digits = tuple(grid.symbols.index(sign) + 1 for sign in apart.replace(" ", ""))
+    assert isinstance(second_opinion(Puzzle(grid, digits, (rule,))), Unique)
+    assert "no two 0s" in rule.sentences(catalogue("en"), grid)
+    assert "0" not in rule.sentences(catalogue("en"), CLASSIC) + NoDoubles().sentences(catalogue("en"), grid)
 
 
 def test_a_known_puzzle_from_zero() -> None:

@@ -501,6 +501,7 @@ no-doubles-sentence = { $touching ->
     [corners] Felder, die sich an einer Seite oder Ecke berühren, enthalten nie eine Ziffer und ihr Doppeltes.
    *[sides] Felder mit einer gemeinsamen Seite enthalten nie eine Ziffer und ihr Doppeltes.
 }
+no-doubles-zero = Da 0 ihr eigenes Doppeltes ist, berühren sich zwei Nullen nie.
 no-doubles-primer = Keine zwei Felder mit einer gemeinsamen Seite enthalten eine Ziffer und ihr Doppeltes: Neben einer 4 steht weder eine 2 noch eine 8. In einem 9×9-Diagramm dürfen 5, 7 und 9 neben jeder Ziffer stehen; Abstand halten müssen 1, 2, 4 und 8 sowie 3 und 6. Ein Feld neben allen Plätzen einer 4 in einer Zeile kann weder 2 noch 8 sein.
 
 ## Non-consecutive

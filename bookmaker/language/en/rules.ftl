@@ -493,6 +493,8 @@ no-doubles-sentence = { $touching ->
     [corners] Cells that touch, by a side or a corner, never hold a digit and its double.
    *[sides] Cells that share a side never hold a digit and its double.
 }
+# Follows the sentence where digits begin with 0, if cells may not touch at corners either.
+no-doubles-zero = Since 0 is its own double, no two 0s touch.
 no-doubles-primer = No two cells that share a side hold a digit and its double: beside a 4 there is neither a 2 nor an 8. On a 9×9 grid 5, 7 and 9 may stand beside any digit; it is 1, 2, 4 and 8, and 3 and 6, that have to keep apart. A cell beside every place of a 4 in a row can be neither 2 nor 8.
 
 ## Non-consecutive

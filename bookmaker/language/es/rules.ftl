@@ -493,6 +493,7 @@ no-doubles-sentence = { $touching ->
     [corners] Dos casillas que se tocan, por un lado o por una esquina, nunca contienen una cifra y su doble.
    *[sides] Dos casillas que comparten un lado nunca contienen una cifra y su doble.
 }
+no-doubles-zero = Como el 0 es su propio doble, dos ceros nunca se tocan.
 no-doubles-primer = Dos casillas que comparten un lado nunca contienen una cifra y su doble: junto a un 4 no hay ni un 2 ni un 8. En una cuadrícula de 9×9, el 5, el 7 y el 9 pueden estar junto a cualquier cifra; son 1, 2, 4 y 8, y 3 y 6, las que deben separarse. Una casilla contigua a todos los lugares del 4 en una fila no puede ser ni 2 ni 8.
 
 ## Non-consecutive

@@ -486,6 +486,7 @@ no-doubles-sentence = Deux cases qui { $touching ->
     [corners] se touchent, par un côté ou par un coin, ne contiennent jamais un chiffre et son double.
    *[sides] ont un côté commun ne contiennent jamais un chiffre et son double.
 }
+no-doubles-zero = Comme 0 est son propre double, deux 0 ne se touchent jamais.
 no-doubles-primer = Deux cases qui ont un côté commun ne contiennent jamais un chiffre et son double : à côté d’un 4, il n’y a ni 2 ni 8. Dans une grille 9×9, 5, 7 et 9 peuvent être à côté de n’importe quel chiffre ; ce sont 1, 2, 4 et 8, ainsi que 3 et 6, qui doivent s’éviter. Une case à côté de toutes les places d’un 4 dans une ligne n’est ni 2 ni 8.
 
 ## Non-consecutive

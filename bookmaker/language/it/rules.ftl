@@ -486,6 +486,7 @@ no-doubles-sentence = { $touching ->
     [corners] Due caselle che si toccano, per un lato o per un angolo, non contengono mai una cifra e il suo doppio.
    *[sides] Due caselle con un lato in comune non contengono mai una cifra e il suo doppio.
 }
+no-doubles-zero = Poiché 0 è il doppio di sé stesso, due 0 non si toccano mai.
 no-doubles-primer = Due caselle con un lato in comune non contengono mai una cifra e il suo doppio: accanto a 4 non c’è né 2 né 8. In una griglia 9×9 le cifre 5, 7 e 9 possono stare accanto a qualunque cifra; sono 1, 2, 4 e 8, e 3 e 6, che devono stare lontane. Una casella accanto a tutti i posti di 4 in una riga non può essere né 2 né 8.
 
 ## Non-consecutive

@@ -468,6 +468,7 @@ no-doubles-sentence = { $touching ->
     [corners] Vakjes die elkaar met een zijde of een hoek raken, bevatten nooit een cijfer en het dubbele daarvan.
    *[sides] Vakjes met een gemeenschappelijke zijde bevatten nooit een cijfer en het dubbele daarvan.
 }
+no-doubles-zero = Omdat 0 zijn eigen dubbele is, raken twee nullen elkaar nooit.
 no-doubles-primer = Twee vakjes met een gemeenschappelijke zijde bevatten nooit een cijfer en het dubbele daarvan: naast een 4 staat geen 2 en geen 8. In een diagram van 9×9 mogen 5, 7 en 9 naast elk cijfer staan; het zijn 1, 2, 4 en 8, en 3 en 6, die uit elkaar moeten blijven. Een vakje naast elke plaats van een 4 in een rij kan geen 2 of 8 zijn.
 
 ## Non-consecutive

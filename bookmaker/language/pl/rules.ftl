@@ -486,6 +486,7 @@ no-doubles-sentence = { $touching ->
     [corners] W polach stykających się bokiem lub rogiem nigdy nie stoją cyfra i jej podwojenie.
    *[sides] W polach stykających się bokiem nigdy nie stoją cyfra i jej podwojenie.
 }
+no-doubles-zero = Ponieważ podwojone 0 to znów 0, dwa zera nigdy się nie stykają.
 no-doubles-primer = W żadnych dwóch polach stykających się bokiem nie stoją cyfra i jej podwojenie: obok 4 nie ma ani 2, ani 8. W diagramie 9×9 cyfry 5, 7 i 9 mogą stać obok każdej innej; z dala od siebie muszą być 1, 2, 4 i 8 oraz 3 i 6. Pole, które sąsiaduje z każdym miejscem cyfry 4 w wierszu, nie może mieć ani 2, ani 8.
 
 ## Non-consecutive

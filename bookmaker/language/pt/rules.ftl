@@ -458,6 +458,7 @@ no-doubles-sentence = { $touching ->
     [corners] Duas casas que se tocam, por um lado ou por um canto, nunca contêm um algarismo e o seu dobro.
    *[sides] Duas casas com um lado em comum nunca contêm um algarismo e o seu dobro.
 }
+no-doubles-zero = Como 0 é o dobro de si mesmo, dois zeros nunca se tocam.
 no-doubles-primer = Duas casas com um lado em comum nunca contêm um algarismo e o seu dobro: ao lado de um 4 não há nem 2 nem 8. Numa grade 9×9, 5, 7 e 9 podem ficar ao lado de qualquer algarismo; são 1, 2, 4 e 8, e também 3 e 6, que precisam se manter afastados. Uma casa vizinha de todos os lugares do 4 numa linha não pode ser nem 2 nem 8.
 
 ## Non-consecutive
