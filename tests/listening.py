@@ -218,8 +218,8 @@ def heard(title: str, sentence: str, marks: Sequence[str], grid: Grid) -> Rule:
         case "same-sum-line":
             stretch = _WORDS[re.search(r"any (\w+) cells", sentence)[1]]
             return kind(tuple(cells(grid, text) for text in after), stretch)
-        case "low-high-line" | "parity-line":
-            return kind(tuple(cells(grid, text) for text in after), grid.size)
+        case "low-high-line":
+            return kind(tuple(cells(grid, text) for text in after), grid.symbols)
         case "difference-line":
             return kind(tuple(cells(grid, t) for t in after), int(re.search(r"at least (\d+)", sentence)[1]))
         case "even-step-line":

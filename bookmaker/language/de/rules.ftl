@@ -486,7 +486,7 @@ limits-primer--lines = Kleine Ziffern in der rechten unteren Ecke eines Feldes s
 low-high-line-sentence = Entlang { $n ->
     [1] der Tief-hoch-Linie
    *[other] jeder Tief-hoch-Linie
-} wechseln niedrige (1 bis { $low }) und hohe Ziffern ({ $high } bis { $most }) ab{ $middle ->
+} wechseln niedrige ({ $least } bis { $low }) und hohe Ziffern ({ $high } bis { $most }) ab{ $middle ->
     [none] .
    *[other] ; eine { $middle } kommt nicht vor.
 }

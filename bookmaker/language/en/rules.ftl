@@ -478,7 +478,7 @@ limits-primer--lines = Small digits in the bottom right corner of a cell are the
 low-high-line-sentence = Along { $n ->
     [1] the low-high line
    *[other] each low-high line
-}, low (1 to { $low }) and high digits ({ $high } to { $most }) alternate{ $middle ->
+}, low ({ $least } to { $low }) and high digits ({ $high } to { $most }) alternate{ $middle ->
     [none] .
    *[other] ; there is no { $middle }.
 }

@@ -478,7 +478,7 @@ limits-primer--lines = Las cifras pequeñas en la esquina inferior derecha de un
 low-high-line-sentence = En { $n ->
     [one] la línea de altibajos
    *[other] cada línea de altibajos
-} alternan cifras bajas (del 1 al { $low }) y altas (del { $high } al { $most }){ $middle ->
+} alternan cifras bajas (del { $least } al { $low }) y altas (del { $high } al { $most }){ $middle ->
     [none] .
    *[other] ; no hay ningún { $middle }.
 }

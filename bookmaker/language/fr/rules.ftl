@@ -471,7 +471,7 @@ limits-primer--lines = De petits chiffres en bas à droite d’une case sont les
 low-high-line-sentence = Le long { $n ->
     [1] du tracé bas-haut
    *[other] de chaque tracé bas-haut
-}, les chiffres bas (de 1 à { $low }) et hauts (de { $high } à { $most }) alternent{ $middle ->
+}, les chiffres bas (de { $least } à { $low }) et hauts (de { $high } à { $most }) alternent{ $middle ->
     [none] .
    *[other]  ; le { $middle } n’y figure pas.
 }

@@ -471,7 +471,7 @@ limits-primer--lines = Le cifre piccole nell’angolo in basso a destra di una c
 low-high-line-sentence = Lungo { $n ->
     [1] la linea basso-alto
    *[other] ogni linea basso-alto
-} si alternano cifre basse (da 1 a { $low }) e alte (da { $high } a { $most }){ $middle ->
+} si alternano cifre basse (da { $least } a { $low }) e alte (da { $high } a { $most }){ $middle ->
     [none] .
    *[other] ; la cifra { $middle } non vi compare.
 }

@@ -454,7 +454,7 @@ limits-primer--lines = In een vakje met kleine cijfers in de hoek rechtsonder ka
 low-high-line-sentence = Langs { $n ->
     [1] de laag-hooglijn
    *[other] elke laag-hooglijn
-} wisselen lage (1 t/m { $low }) en hoge cijfers ({ $high } t/m { $most }) elkaar af{ $middle ->
+} wisselen lage ({ $least } t/m { $low }) en hoge cijfers ({ $high } t/m { $most }) elkaar af{ $middle ->
     [none] .
    *[other] ; { $middle } komt er niet voor.
 }

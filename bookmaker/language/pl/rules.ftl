@@ -471,7 +471,7 @@ limits-primer--lines = W polu może stać tylko jedna z małych cyfr w jego p
 low-high-line-sentence = Wzdłuż { $n ->
     [1] linii małych i dużych cyfr
    *[other] każdej linii małych i dużych cyfr
-} stoją na przemian cyfry małe (od 1 do { $low }) i duże (od { $high } do { $most }){ $middle ->
+} stoją na przemian cyfry małe (od { $least } do { $low }) i duże (od { $high } do { $most }){ $middle ->
     [none] .
    *[other] ; nie ma na niej { $middle }.
 }

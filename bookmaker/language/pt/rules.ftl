@@ -445,7 +445,7 @@ limits-primer = Os algarismos pequenos no canto inferior direito de uma casa sã
 low-high-line-sentence = Ao longo { $n ->
     [1] do caminho de altos e baixos
    *[other] de cada caminho de altos e baixos
-}, alternam-se algarismos baixos (de 1 a { $low }) e altos (de { $high } a { $most }){ $middle ->
+}, alternam-se algarismos baixos (de { $least } a { $low }) e altos (de { $high } a { $most }){ $middle ->
     [none] .
    *[other] ; o { $middle } não aparece.
 }
