@@ -154,7 +154,7 @@ def heard(title: str, sentence: str, marks: Sequence[str], grid: Grid) -> Rule:
             pointed = {
                 mark.split(":")[0].split()[-1]: cells(grid, text) for mark, text in zip(marks, after, strict=True)
             }
-            return kind(**pointed, digit=digits(re.search(r"the (\w) stands", sentence)[1])[0])
+            return kind(**pointed, digit=digits(re.search(r"the (\w) stands", sentence)[1])[0], symbols=grid.symbols)
         case "fortress":
             return kind(tuple(sorted(cell for text in after for cell in cells(grid, text))))
         case "quadruple":

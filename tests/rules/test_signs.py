@@ -19,6 +19,7 @@ from bookmaker.crosscheck import second_opinion
 from bookmaker.display.items import Text
 from bookmaker.language import catalogue
 from bookmaker.language.catalogues import LOCALES
+from bookmaker.manifest.puzzlefields import check_signs
 from bookmaker.puzzle.bits import board_of, mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
@@ -37,7 +38,7 @@ from tests.rules.harness import cases_of, instances, only_rule, read_entry
 from tests.rules.test_kinds import _demand_sound, _position, cells_of
 
 FROM_ZERO = [kind for kind, rule in kinds().items() if rule.from_zero]
-SAID = {"x-sum"}
+SAID = {"numbered-room", "pointing", "x-sum"}
 """Kinds whose sentence leaves something open about a 0."""
 
 LINES = re.compile(r"(row|column)s? [0-9](?:(?:, | and | to )[0-9])*")
@@ -109,6 +110,15 @@ def test_kinds_that_compare_or_add_refuse_letters(kind: str) -> None:
     grid = replace(MIDDLE, symbols="ABDEGH", first=None)
     for _, rule in instances(kind, MIDDLE, Random(f"no letters {kind}"), 2):
         assert not rule.suits(grid)
+
+
+def test_a_kind_that_does_not_say_so_is_refused_from_zero(monkeypatch: pytest.MonkeyPatch) -> None:
+    grid, collector = replace(CLASSIC, symbols="", first=0), Collector()
+    rule, _ = read_entry("sandwich:\n  left: . 7 . . . . . . .", grid)
+    assert rule is not None and rule.suits(grid)
+    monkeypatch.setattr(type(rule), "from_zero", False)
+    check_signs(rule, grid, Place("rule"), collector)
+    assert [found.code for found in collector.found] == ["other-signs"]
 
 
 def test_cages_go_with_letters_as_long_as_they_have_no_total() -> None:

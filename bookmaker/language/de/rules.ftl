@@ -522,6 +522,7 @@ numbered-room-sentence = { $n ->
     [column] Spalte
    *[both] Zeile oder Spalte
 }, von dort gezählt; n ist die erste Ziffer dort.
+numbered-room-zero = Die Ziffer n ist nie 0.
 numbered-room-spoken = { $n ->
     [1] Nummeriertes Zimmer
    *[other] Nummerierte Zimmer
@@ -655,6 +656,7 @@ pointing-sentence = { $n ->
     [1] Die Ziffer
    *[other] Jede Ziffer
 } in einem Feld mit Pfeil sagt, im wievielten Feld in Pfeilrichtung die { $digit } steht; das nächste Feld ist das erste.
+pointing-zero = In einem Feld mit Pfeil steht nie 0.
 pointing-spoken = { $n ->
     [1] Pfeil
    *[other] Pfeile

@@ -515,6 +515,8 @@ numbered-room-sentence = { $n ->
     [column] column
    *[both] row or column
 } from that side, n being the first digit there.
+# Follows the sentence where digits begin with 0.
+numbered-room-zero = The digit n is never 0.
 numbered-room-spoken = { $n ->
     [1] Numbered room
    *[other] Numbered rooms
@@ -648,6 +650,8 @@ pointing-sentence = { $n ->
     [1] The digit
    *[other] Each digit
 } in a cell with an arrow tells how many cells along the arrow the { $digit } stands, the next cell being the first.
+# Follows the sentence where digits begin with 0.
+pointing-zero = A cell with an arrow never holds 0.
 pointing-spoken = { $n ->
     [1] Arrow
    *[other] Arrows

@@ -514,6 +514,7 @@ numbered-room-sentence = { $n ->
     [column] columna
    *[both] fila o columna
 } desde ese lado, donde n es la cifra de la primera casilla.
+numbered-room-zero = La cifra n nunca es 0.
 numbered-room-spoken = { $n ->
     [one] Habitación numerada
    *[other] Habitaciones numeradas
@@ -647,6 +648,7 @@ pointing-sentence = { $n ->
     [one] La cifra
    *[other] Cada cifra
 } en una casilla con flecha dice a cuántas casillas está el { $digit } en la dirección de la flecha; la contigua es la primera.
+pointing-zero = Una casilla con flecha nunca contiene 0.
 pointing-spoken = { $n ->
     [one] Flecha
    *[other] Flechas

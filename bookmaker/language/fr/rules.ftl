@@ -507,6 +507,7 @@ numbered-room-sentence = { $n ->
     [column] colonne
    *[both] ligne ou de sa colonne
 } à partir de ce bord, n étant le premier chiffre qu’on y trouve.
+numbered-room-zero = Le chiffre n n’est jamais 0.
 numbered-room-spoken = { $n ->
     [1] Chambre numérotée
    *[other] Chambres numérotées
@@ -640,6 +641,7 @@ pointing-sentence = { $n ->
     [1] Le chiffre
    *[other] Chaque chiffre
 } d’une case à flèche dit à combien de cases dans le sens de la flèche se trouve le { $digit }, la case voisine étant la première.
+pointing-zero = Une case à flèche ne contient jamais 0.
 pointing-spoken = { $n ->
     [1] Flèche
    *[other] Flèches

@@ -507,6 +507,7 @@ numbered-room-sentence = { $n ->
     [column] colonna
    *[both] riga o colonna
 } da quel lato, dove n è la prima cifra che vi si trova.
+numbered-room-zero = La cifra n non è mai 0.
 numbered-room-spoken = { $n ->
     [1] Stanza numerata
    *[other] Stanze numerate
@@ -640,6 +641,7 @@ pointing-sentence = { $n ->
     [1] La cifra
    *[other] Ogni cifra
 } in una casella con freccia dice a quante caselle, nella direzione della freccia, si trova la cifra { $digit }, contando come prima la casella vicina.
+pointing-zero = Una casella con freccia non contiene mai 0.
 pointing-spoken = { $n ->
     [1] Freccia
    *[other] Frecce

@@ -489,6 +489,7 @@ numbered-room-sentence = { $n ->
     [column] kolom
    *[both] rij of kolom
 } vanaf die kant; n is het cijfer in het eerste vakje daar.
+numbered-room-zero = Het cijfer n is nooit 0.
 numbered-room-spoken = { $n ->
     [1] Genummerde kamer
    *[other] Genummerde kamers
@@ -619,6 +620,7 @@ pointing-sentence = { $n ->
     [1] Het cijfer
    *[other] Elk cijfer
 } in een vakje met een pijl zegt hoeveel vakjes verder in de richting van de pijl de { $digit } staat; het volgende vakje is het eerste.
+pointing-zero = In een vakje met een pijl staat nooit 0.
 pointing-spoken = { $n ->
     [1] Pijl
    *[other] Pijlen

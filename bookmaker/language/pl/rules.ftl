@@ -507,6 +507,7 @@ numbered-room-sentence = { $n ->
     [column] swojej kolumny
    *[both] swojego wiersza lub swojej kolumny
 } z tej strony, gdzie n to cyfra w pierwszym polu.
+numbered-room-zero = Cyfra n nigdy nie jest zerem.
 numbered-room-spoken = { $n ->
     [one] Numerowany pokój
    *[other] Numerowane pokoje
@@ -640,6 +641,7 @@ pointing-sentence = { $n ->
     [1] Cyfra w polu ze strzałką
    *[other] Każda cyfra w polu ze strzałką
 } mówi, w którym z kolei polu stoi { $digit }, licząc wzdłuż strzałki od sąsiedniego.
+pointing-zero = W polu ze strzałką nigdy nie stoi 0.
 pointing-spoken = { $n ->
     [one] Strzałka
    *[other] Strzałki

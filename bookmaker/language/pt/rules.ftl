@@ -479,6 +479,7 @@ numbered-room-sentence = { $n ->
     [column] coluna
    *[both] linha ou coluna
 } a partir desse lado, sendo n o primeiro algarismo dali.
+numbered-room-zero = O algarismo n nunca é 0.
 numbered-room-spoken = { $n ->
     [1] Sala numerada
    *[other] Salas numeradas
@@ -606,6 +607,7 @@ pointing-sentence = { $n ->
     [1] O algarismo
    *[other] Cada algarismo
 } numa casa com seta diz a quantas casas dali, na direção da seta, está o { $digit }; a casa vizinha conta como a primeira.
+pointing-zero = Uma casa com seta nunca contém 0.
 pointing-spoken = { $n ->
     [1] Seta
    *[other] Setas
