@@ -103,7 +103,7 @@ cage:
         return sum(part.value)
 
     @classmethod
-    def typed_as(cls, value: int) -> str:
+    def typed_as(cls, value: int, grid: Grid) -> str:
         return str(value) if value else ""
 
     def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
@@ -151,7 +151,7 @@ cage:
         """Combinations that fit, what every combination holds, all fillings of a cage, and sums over houses."""
         for cells, total in self.cages:
             if total and any(position.masks[cell].bit_count() > 1 for cell in cells):
-                mark = self.refer(cells, total)
+                mark = self.refer(cells, total, position.grid)
                 yield from (_limits if self.repeats else _combinations)(position, cells, total, mark)
         blocks = tuple(Block(cells, total) for cells, total in self.cages if total)
         yield from house_sums.steps(position, blocks, self.kind)

@@ -114,7 +114,7 @@ open-cage:
         return part.name if part.name in (*PARITIES, *ascii_uppercase) else ""
 
     @classmethod
-    def typed_as(cls, value: str) -> str:
+    def typed_as(cls, value: str, grid: Grid) -> str:
         return value
 
     def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
@@ -221,9 +221,9 @@ open-cage:
 
     def references(self, grid: Grid) -> tuple[MarkRef, ...]:
         groups = (self._refer_all(letter, group) for letter, group in self._lettered())
-        return (*(self.refer(cells, value) for cells, value in self.cages), *groups)
+        return (*(self.refer(cells, value, grid) for cells, value in self.cages), *groups)
 
-    def refer(self, cells: Cells, value: str) -> MarkRef:
+    def refer(self, cells: Cells, value: str, grid: Grid) -> MarkRef:
         return MarkRef.at(self.kind, cells, variety=value if value in PARITIES else "")
 
     def _refer_all(self, letter: str, group: Sequence[Cells]) -> MarkRef:
@@ -242,7 +242,7 @@ open-cage:
         parity = _parity(value, cells, grid)
         odd, even = mask_of(grid.digits[0::2]), mask_of(grid.digits[1::2])
         mixed = [cell for cell in cells if masks[cell] & odd and masks[cell] & even]
-        mark, found = self.refer(cells, value), False
+        mark, found = self.refer(cells, value, grid), False
         if len(mixed) == 1:
             rest = sum(1 for cell in cells if cell not in mixed and masks[cell] & odd)
             kept = even if rest % 2 == parity else odd

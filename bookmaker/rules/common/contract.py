@@ -207,7 +207,7 @@ class Rule(ABC):
         """Do the digits of one of its areas differ, so that whoever draws one has to look for such cells?"""
         return True
 
-    def figure(self, part: Part) -> str:
+    def figure(self, part: Part, grid: Grid) -> str:
         """What is written at a mark, as a person types it."""
         return " ".join(map(str, part.value))
 
