@@ -15,8 +15,9 @@ from bookmaker.puzzle.grid import SYMBOLS, Grid, boxed_grid, irregular_grid
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds
 from bookmaker.rules.arithmetic_cage import Result
-from bookmaker.rules.arrow import Arrow, Arrows
+from bookmaker.rules.arrow import Arrows
 from bookmaker.rules.border_values import Worth
+from bookmaker.rules.common.arrowreading import Arrow
 from bookmaker.rules.common.contract import Rule
 from bookmaker.rules.common.nearest import NearRule
 from bookmaker.rules.common.outside import Clue, Side

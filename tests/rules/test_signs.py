@@ -41,7 +41,7 @@ FROM_ZERO = [kind for kind, rule in kinds().items() if rule.from_zero]
 COUNTS = re.compile(r"[0-9]+(≠| different letters?)")
 """How a number of different letters is printed and said."""
 
-SAID = {"numbered-room", "pointing", "x-sum"}
+SAID = {"arrow", "numbered-room", "pointing", "x-sum"}
 """Kinds whose sentence leaves something open about a 0."""
 
 LINES = re.compile(r"(row|column)s? [0-9](?:(?:, | and | to )[0-9])*")

@@ -59,6 +59,7 @@ arrow-sentence-ovals = Die Ziffern entlang { $n ->
     [down] von oben nach unten
    *[both] von links nach rechts oder von oben nach unten
 }.
+arrow-zero = Die Zahl in einem Oval beginnt nie mit 0.
 arrow-circle = Kreis bei { $cells }
 arrow-oval = Oval bei { $cells }, gelesen { $way ->
     [across] von links nach rechts

@@ -59,6 +59,8 @@ arrow-sentence-ovals = Digits along { $n ->
     [down] from the top down
    *[both] from left to right or from the top down
 }.
+# Follows the sentence where digits begin with 0, if there are ovals.
+arrow-zero = The number in an oval never begins with 0.
 arrow-circle = the circle at { $cells }
 arrow-oval = the oval at { $cells }, read { $way ->
     [across] from left to right

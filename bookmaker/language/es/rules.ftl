@@ -59,6 +59,7 @@ arrow-sentence-ovals = Las cifras a lo largo de { $n ->
     [down] de arriba abajo
    *[both] de izquierda a derecha o de arriba abajo
 }.
+arrow-zero = El número de un óvalo nunca empieza por 0.
 arrow-circle = el círculo en { $cells }
 arrow-oval = el óvalo en { $cells }, leído { $way ->
     [across] de izquierda a derecha

@@ -57,6 +57,7 @@ arrow-sentence-ovals = La somme des chiffres le long de { $n ->
     [down] de haut en bas
    *[both] de gauche à droite ou de haut en bas
 }.
+arrow-zero = Le nombre inscrit dans un ovale ne commence jamais par 0.
 arrow-circle = du cercle en { $cells }
 arrow-oval = de l’ovale en { $cells }, lu { $way ->
     [across] de gauche à droite

@@ -57,6 +57,7 @@ arrow-sentence-ovals = La somma delle cifre lungo { $n ->
     [down] dall’alto in basso
    *[both] da sinistra a destra o dall’alto in basso
 }.
+arrow-zero = Il numero in un ovale non comincia mai con 0.
 arrow-circle = dal cerchio in { $cells }
 arrow-oval = dall’ovale in { $cells }, letto { $way ->
     [across] da sinistra a destra

@@ -57,6 +57,7 @@ arrow-sentence-ovals = De som van de cijfers langs { $n ->
     [down] van boven naar beneden
    *[both] van links naar rechts of van boven naar beneden
 }.
+arrow-zero = Het getal in een ovaal begint nooit met 0.
 arrow-circle = de cirkel in { $cells }
 arrow-oval = het ovaal in { $cells }, gelezen { $way ->
     [across] van links naar rechts

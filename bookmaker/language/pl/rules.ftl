@@ -59,6 +59,7 @@ arrow-sentence-ovals = Suma cyfr wzdłuż { $n ->
     [down] z góry na dół
    *[both] od lewej do prawej lub z góry na dół
 }.
+arrow-zero = Liczba w owalu nigdy nie zaczyna się od 0.
 # In the genitive, behind “od”.
 arrow-circle = kółka ({ $cells })
 arrow-oval = owalu ({ $cells }), czytanego { $way ->

@@ -59,6 +59,7 @@ arrow-sentence-ovals = Os algarismos ao longo { $n ->
     [down] de cima para baixo
    *[both] da esquerda para a direita ou de cima para baixo
 }.
+arrow-zero = O número de uma elipse nunca começa por 0.
 # With their preposition, for arrow-spoken.
 arrow-circle = do círculo em { $cells }
 arrow-oval = da elipse em { $cells }, lida { $way ->

@@ -59,6 +59,7 @@ arrow-sentence-ovals = Сума цифр уздовж { $n ->
     [down] згори вниз
    *[both] зліва направо або згори вниз
 }.
+arrow-zero = Число в овалі ніколи не починається з 0.
 # In the genitive, behind “від”.
 arrow-circle = кружка ({ $cells })
 arrow-oval = овалу ({ $cells }), який читають { $way ->
