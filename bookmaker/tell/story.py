@@ -33,6 +33,7 @@ from bookmaker.reasons.telling import (
     TakenFromProof,
 )
 from bookmaker.rules.common.contract import RuledPuzzle
+from bookmaker.rules.common.words.letters import in_letters
 from bookmaker.tell.eliminations import Eliminations
 from bookmaker.tell.passages import Mood, Passage, Said, Sentence, Story
 from bookmaker.tell.placements import flow, in_full, single_of, units
@@ -94,7 +95,7 @@ def _opening(
     grid = puzzle.grid
     yield Table(grid.size, puzzle.given_count, "boxes" if grid.box else "irregular" if grid.regions else "none")
     if rules:
-        yield from (RuleSaid(rule.sentences(words, grid)) for rule in puzzle.rules)
+        yield from (RuleSaid(in_letters(words, rule.sentences(words, grid), grid)) for rule in puzzle.rules)
     if mirror:
         yield Symmetry(mirror.name, mirror.swapped)
 
