@@ -17,8 +17,9 @@ from bookmaker.puzzle.overlapping import LETTERS, overlapping_grids
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds
 from bookmaker.rules.arithmetic_cage import Result
-from bookmaker.rules.arrow import Arrow, Arrows
+from bookmaker.rules.arrow import Arrows
 from bookmaker.rules.border_values import Worth
+from bookmaker.rules.common.arrowreading import Arrow
 from bookmaker.rules.common.contract import Rule
 from bookmaker.rules.common.nearest import NearRule
 from bookmaker.rules.common.outside import Clue, Side
@@ -164,7 +165,7 @@ def heard(title: str, sentence: str, marks: Sequence[str], grid: Grid) -> Rule:
             pointed = {
                 mark.split(":")[0].split()[-1]: cells(grid, text) for mark, text in zip(marks, after, strict=True)
             }
-            return kind(**pointed, digit=digits(re.search(r"the (\w) stands", sentence)[1])[0])
+            return kind(**pointed, digit=digits(re.search(r"the (\w) stands", sentence)[1])[0], symbols=grid.symbols)
         case "fortress":
             return kind(tuple(sorted(cell for text in after for cell in cells(grid, text))))
         case "quadruple":
@@ -228,8 +229,8 @@ def heard(title: str, sentence: str, marks: Sequence[str], grid: Grid) -> Rule:
         case "same-sum-line":
             stretch = _WORDS[re.search(r"any (\w+) cells", sentence)[1]]
             return kind(tuple(cells(grid, text) for text in after), stretch)
-        case "low-high-line" | "parity-line":
-            return kind(tuple(cells(grid, text) for text in after), grid.size)
+        case "low-high-line":
+            return kind(tuple(cells(grid, text) for text in after), grid.symbols)
         case "difference-line":
             return kind(tuple(cells(grid, t) for t in after), int(re.search(r"at least (\d+)", sentence)[1]))
         case "even-step-line":

@@ -197,7 +197,7 @@ def _drawn_edits(text: str, body: Node, old: Rule, new: Rule, grid: Grid) -> lis
     signs = [found for line in range(len(lines)) for found in drawn_in(lines[line], line)]
     places = [offset(drawn.at(line, column)) for _, line, column in signs]
     edits = [(at, at + 1, after[cell]) for cell, at in enumerate(places) if before[cell] != after[cell]]
-    figures = {letter: new.figure(part) for letter, part in sorted(called.items())}
+    figures = {letter: new.figure(part, grid) for letter, part in sorted(called.items())}
     totals: dict[str, Written] = {letter: figure for letter, figure in figures.items() if figure}
     return edits + _totals_edits(text, body, totals)
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
-from bookmaker.crosscheck.common import Digits, Model
+from bookmaker.crosscheck.common import Digits, Model, counting
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.equal_part_line import EqualPartLine
 
@@ -13,7 +13,7 @@ from bookmaker.rules.equal_part_line import EqualPartLine
 def define(model: Model, x: Digits, rule: EqualPartLine, grid: Grid) -> None:
     for chain in rule.chains:
         total = model.new_int_var(0, grid.size * grid.size, "")
-        for visit in visits(grid, chain, x):
+        for visit in visits(grid, chain, counting(x, grid)):
             model.add(visit == total)
 
 

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from bookmaker.crosscheck.common import Digits, Model, touching
+from bookmaker.crosscheck.common import Digits, Model, counting, touching
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.no_doubles import NoDoubles
 
 
 def define(model: Model, x: Digits, rule: NoDoubles, grid: Grid) -> None:
+    worth = counting(x, grid)
     for one, other in touching(grid, rule.diagonal):
-        model.add(x[one] != 2 * x[other])
-        model.add(x[other] != 2 * x[one])
+        model.add(worth[one] != 2 * worth[other])
+        model.add(worth[other] != 2 * worth[one])

@@ -2,17 +2,17 @@
 
 from __future__ import annotations
 
-from bookmaker.crosscheck.common import Digits, Model
+from bookmaker.crosscheck.common import Digits, Model, counting
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.open_cage import OpenCage
 
 
 def define(model: Model, x: Digits, rule: OpenCage, grid: Grid) -> None:
-    most = grid.size * grid.size
+    most, worth = grid.size * grid.size, counting(x, grid)
     totals: dict[str, object] = {}
     for cells, value in rule.cages:
-        inside = [x[cell] for cell in cells]
-        model.add_all_different(inside)
+        inside = [worth[cell] for cell in cells]
+        model.add_all_different(x[cell] for cell in cells)
         if value in ("even", "odd"):
             half = model.new_int_var(0, most, "")
             model.add(sum(inside) == 2 * half + (1 if value == "odd" else 0))

@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
-from bookmaker.crosscheck.common import Digits, Model, line_from
+from bookmaker.crosscheck.common import Digits, Model, counting, line_from
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.sandwich import Sandwich
 
 
 def define(model: Model, x: Digits, rule: Sandwich, grid: Grid) -> None:
+    worth = counting(x, grid)
+    crusts = (1, grid.size) if grid.first else (0, grid.size - 1)
     for clue in rule.clues:
-        line = [x[cell] for cell in line_from(grid, clue.side, clue.line)]
+        line = [worth[cell] for cell in line_from(grid, clue.side, clue.line)]
         is_crust = [[model.new_bool_var("") for _ in line] for _ in range(2)]
-        for flags, crust in zip(is_crust, (1, grid.size), strict=True):
+        for flags, crust in zip(is_crust, crusts, strict=True):
             for flag, digit in zip(flags, line, strict=True):
                 model.add(digit == crust).only_enforce_if(flag)
                 model.add(digit != crust).only_enforce_if(~flag)

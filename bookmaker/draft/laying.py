@@ -216,7 +216,7 @@ def _chain(rule: Rule, ground: Ground, rng: Random, size: int, taken: set[int]) 
         longer = []
         for more in _steps(grid, ends, slanting):
             grown = [more[0], *chain, more[1]] if len(more) == 2 else [*chain, *more]
-            if len(set(grown)) == len(grown) and taken.isdisjoint(more) and _leads_on(rule, grown, solution):
+            if len(set(grown)) == len(grown) and taken.isdisjoint(more) and _leads_on(rule, grown, ground):
                 longer.append(grown)
         if not longer:
             return ()
@@ -238,10 +238,11 @@ def _steps(grid: Grid, ends: Sequence[int], slanting: bool) -> list[Cells]:
     return [(one,) for one in near[0]] if len(near) == 1 else [(one, other) for one in near[0] for other in near[1]]
 
 
-def _leads_on(rule: Rule, chain: Sequence[int], solution: Solution | None) -> bool:
+def _leads_on(rule: Rule, chain: Sequence[int], ground: Ground) -> bool:
+    solution = ground.solution
     if solution is None or not isinstance(rule, ChainRule):
         return True
-    return rule.leads_on([solution[cell] for cell in chain])
+    return rule.leads_on([solution[cell] for cell in chain], ground.grid)
 
 
 @lru_cache(maxsize=16)

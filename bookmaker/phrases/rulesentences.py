@@ -33,7 +33,7 @@ def rules_said(words: Catalogue, puzzle: RuledPuzzle) -> Iterator[RuleSentence]:
     for rule in puzzle.rules:
         alike.setdefault(replace(rule, square=""), []).append(rule)
     for first, rules in alike.items():
-        sentence = in_letters(words, first.sentence(words), puzzle.grid)
+        sentence = in_letters(words, first.sentences(words, puzzle.grid), puzzle.grid)
         letters = [rule.square for rule in rules if rule.square]
         if letters and len(letters) < len(puzzle.grid.squares):
             sentence = words.say("rule-in-grids", n=len(letters), grids=words.listed(letters), sentence=sentence)

@@ -121,7 +121,7 @@ arithmetic-cage:
     def check(self, typed: Sequence[Typed[Result]], grid: Grid, collector: Collector) -> None:
         for one in typed:
             result, cells = one.value or self.bare, one.area.cells
-            name, shown = one.called(self.noun, grid), self.printed(result)
+            name, shown = one.called(self.noun, grid), self.printed(result, grid)
             if result.sign in (DIFFERENCE, QUOTIENT) and len(cells) != 2:
                 text = f"{name} has a {CALLED[result.sign]}, which takes two cells, not {len(cells)}"
                 collector.error(one.place, "two-cells", text)
@@ -137,7 +137,7 @@ arithmetic-cage:
         return Result(sum(part.value), part.name if part.name in CALLED else "")
 
     @classmethod
-    def typed_as(cls, value: Result) -> str:
+    def typed_as(cls, value: Result, grid: Grid) -> str:
         return f"{value.number}{value.sign}" if value.number else ""
 
     def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
@@ -227,7 +227,8 @@ arithmetic-cage:
         yield from house_sums.steps(position, blocks, self.kind)
 
     def _steps(self, position: Position, cells: Cells, result: Result) -> Iterator[Deduction]:
-        grid, mark = position.grid, self.refer(cells, result)
+        grid = position.grid
+        mark = self.refer(cells, result, grid)
         fits = _fits(result, len(cells), self.differ, grid)
         if len(cells) > LISTED:
             yield from tried_out(position, cells, fits, mark)

@@ -26,6 +26,7 @@ class BarredSums(BarredRule):
     noun = "ban on sums"
     typed = ("lines", "sums: lines, diagonal: switch")
     relabels = "reversed"
+    from_zero = True
     example = "barred-sums: 5 10\n"
     options = ("diagonal", "sums")
 
@@ -41,7 +42,7 @@ class BarredSums(BarredRule):
             if "diagonal" in fields:
                 diagonal = read_switch(fields["diagonal"], "diagonal", collector)
             body = fields["sums"]
-        sums = _read_sums(body, 2 if diagonal else 3, grid, collector)
+        sums = _read_sums(body, bool(diagonal), grid, collector)
         return None if sums is None or diagonal is None else cls(diagonal, sums)
 
     def written(self, grid: Grid) -> Written:
@@ -52,8 +53,8 @@ class BarredSums(BarredRule):
         sums = " ".join(map(str, sorted(self.sums)))
         return {"sums": sums, "diagonal": "yes"} if self.diagonal else {"sums": sums}
 
-    def barred(self, digit: int) -> frozenset[int]:
-        return frozenset(total - digit for total in self.sums)
+    def barred(self, worth: int) -> frozenset[int]:
+        return frozenset(total - worth for total in self.sums)
 
     def clash(self, one: int, other: int) -> bool:
         return one + other in self.sums
@@ -62,9 +63,10 @@ class BarredSums(BarredRule):
         return super().arguments(words) | {"sums": words.listed(map(str, sorted(self.sums)), "or")}
 
 
-def _read_sums(body: Node, least: int, grid: Grid, collector: Collector) -> frozenset[int] | None:
-    """One or more sums that two digits can make."""
-    most = 2 * grid.size + 2 - least
+def _read_sums(body: Node, alike: bool, grid: Grid, collector: Collector) -> frozenset[int] | None:
+    """One or more sums that two digits can make, which may be `alike`."""
+    first, last = grid.worth(1), grid.worth(grid.size)
+    least, most = (2 * first, 2 * last) if alike else (2 * first + 1, 2 * last - 1)
     found: list[int] = []
     errors = sum(1 for _ in collector.errors())
     for item in read_items(body, "the barred sums", collector):

@@ -1,7 +1,8 @@
 """Border values: the sum, difference, product or quotient of the two digits beside a number.
 
 Manifest: what is worked out and what comes of it, a colon, and a list of pairs: `sum 7: r1c1-r1c2 r4c4-r5c4`. With
-`all-marked: yes` every pair that has one of these values is marked, so that absence counts.
+`all-marked: yes` every pair that has one of these values is marked, so that absence counts. A 0 has no quotient with
+any digit, and the product 0.
 """
 
 from __future__ import annotations
@@ -38,7 +39,7 @@ SIGNS = {"sum": "+", "difference": "−", "product": "×", "quotient": "/"}
 WIDTHS, HIGH = (0.38, 0.5), 0.29
 """Of a box with one figure and with two, and its height, in cells."""
 
-_ENTRY = re.compile(rf"({'|'.join(SIGNS)}) ([1-9]\d{{0,3}})")
+_ENTRY = re.compile(rf"product 0|({'|'.join(SIGNS)}) ([1-9]\d{{0,3}})")
 
 
 class Worth(NamedTuple):
@@ -68,6 +69,7 @@ border-values:
     figures = "number"
     sorts = tuple((sort, sort) for sort in SIGNS)
     options = ("all-marked",)
+    from_zero = True
 
     values: tuple[tuple[Pair, Worth], ...]
     all_marked: bool = False
@@ -99,7 +101,7 @@ border-values:
         return replace(self.with_parts((part,), grid), all_marked=False).constraints(grid)
 
     def keeps(self, part: Part, grid: Grid, digits: Sequence[int]) -> bool:
-        one, other = (digits[cell] for cell in part.cells)
+        one, other = (grid.worth(digits[cell]) for cell in part.cells)
         return Worth(part.name, *part.value) in _worths(one, other)
 
     def asked_besides(self, grid: Grid) -> Iterator[Constraint]:
@@ -118,7 +120,7 @@ border-values:
     def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
         """Each value that the two digits have; where all are marked, only the values that the rule has already, or
         those of `usual`."""
-        one, other = (digits[cell] for cell in cells)
+        one, other = (grid.worth(digits[cell]) for cell in cells)
         wanted = self._by_worth() or _usual(grid)
         for worth in _worths(one, other):
             if worth in wanted or not self.all_marked:
@@ -134,9 +136,9 @@ border-values:
         written = dict(self.values)
         for cell in grid.cells:
             for other in (other for other in grid.orthogonal(cell) if other > cell):
-                low, high = sorted((digits[cell], digits[other]))
+                low, high = sorted((grid.worth(digits[cell]), grid.worth(digits[other])))
                 true = [("sum", low + high), ("difference", high - low), ("product", low * high)]
-                if high % low == 0:
+                if low and high % low == 0:
                     true.append(("quotient", high // low))
                 if (cell, other) in written:
                     if written[cell, other] not in true:
@@ -222,30 +224,30 @@ _SHOWN: tuple[tuple[Pair, Worth], ...] = (
 
 @cache
 def _kind(worth: Worth) -> MarkKind:
-    """A value as a mark between two cells, in their candidates' terms."""
+    """A value as a mark between two cells."""
     keeps: dict[str, Callable[[int, int], bool]] = {
         "sum": lambda a, b: a + b == worth.number,
         "difference": lambda a, b: abs(a - b) == worth.number,
         "product": lambda a, b: a * b == worth.number,
-        "quotient": lambda a, b: worth.number in (a / b, b / a),
+        "quotient": lambda a, b: a != b and max(a, b) == min(a, b) * worth.number,
     }
     return MarkKind(f"the {worth.sort} {worth.number}", keeps[worth.sort], worth.sort, str(worth.number))
 
 
 def _worths(one: int, other: int) -> Iterator[Worth]:
-    """Every value of two different digits."""
+    """Every value of two different digits, by what they are worth."""
     low, high = sorted((one, other))
     yield Worth("sum", low + high)
     yield Worth("difference", high - low)
     yield Worth("product", low * high)
-    if high % low == 0:
+    if low and high % low == 0:
         yield Worth("quotient", high // low)
 
 
 def _usual(grid: Grid) -> tuple[Worth, ...]:
     """What is marked where all are to be and no value is named: the sum of lowest and highest digit, and a third of
     them as a difference."""
-    return Worth("sum", grid.size + 1), Worth("difference", max(1, grid.size // 3))
+    return Worth("sum", grid.worth(1) + grid.worth(grid.size)), Worth("difference", max(1, grid.size // 3))
 
 
 def _wide(worth: Worth) -> float:

@@ -86,8 +86,7 @@ cage:
                 collector.error(one.place, "cage-asks-nothing", text, "give it a total, or leave it out")
             if not one.value:
                 continue
-            limits = open_limits(grid, one.area.cells) if self.repeats else different_limits(count, grid.size)
-            limits = limits[0] - grid.raised(0, count), limits[1] - grid.raised(0, count)
+            limits = open_limits(grid, one.area.cells) if self.repeats else different_limits(count, grid)
             if not limits[0] <= one.value <= limits[1]:
                 here = "this one" if self.repeats else f"a cage of {counted(count, 'cell')}"
                 can = f"adds up to {limits[0]} at least and {limits[1]} at most"
@@ -104,7 +103,7 @@ cage:
         return sum(part.value)
 
     @classmethod
-    def typed_as(cls, value: int) -> str:
+    def typed_as(cls, value: int, grid: Grid) -> str:
         return str(value) if value else ""
 
     def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
@@ -152,30 +151,29 @@ cage:
         """Combinations that fit, what every combination holds, all fillings of a cage, and sums over houses."""
         for cells, total in self.cages:
             if total and any(position.masks[cell].bit_count() > 1 for cell in cells):
-                mark = self.refer(cells, total)
-                yield from (_limits if self.repeats else _combinations)(
-                    position, cells, position.grid.raised(total, len(cells)), mark
-                )
+                mark = self.refer(cells, total, position.grid)
+                yield from (_limits if self.repeats else _combinations)(position, cells, total, mark)
         blocks = tuple(Block(cells, total) for cells, total in self.cages if total)
         yield from house_sums.steps(position, blocks, self.kind)
 
 
 def _combinations(position: Position, cells: Cells, total: int, mark: MarkRef) -> Iterator[Deduction]:
-    sets = digit_sets(position.grid.all_digits, len(cells), total)
+    grid = position.grid
+    sets = digit_sets(grid.all_digits, len(cells), grid.raised(total, len(cells)))
     yield from combination_steps(position, cells, sets, mark)
 
 
 def _limits(position: Position, cells: Cells, total: int, mark: MarkRef) -> Iterator[Deduction]:
     """Where digits may repeat: what the other cells leave of the total for each; then all fillings."""
-    spans = []
+    spans, grid = [], position.grid
     for cell in cells:
         least, most = sum_limits(position, [other for other in cells if other != cell])
-        spans.append((cell, max(1, total - most), min(position.grid.size, total - least)))
+        spans.append((cell, max(1, grid.raised(total - most, 1)), min(grid.size, grid.raised(total - least, 1))))
     removed = removed_by(position, {cell: span_mask(low, high) for cell, low, high in spans if low <= high})
     if removed and all(low <= high for _, low, high in spans):
         yield Deduction(Rung.SIMPLE, len(cells), cells, removed, mark, Bounds(tuple(spans)))
     else:
-        yield from tried_out(position, cells, _adds_up(len(cells), total), mark)
+        yield from tried_out(position, cells, _adds_up(len(cells), grid.raised(total, len(cells))), mark)
 
 
 @lru_cache(maxsize=256)

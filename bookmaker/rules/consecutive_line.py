@@ -56,7 +56,7 @@ consecutive-line:
         chains = read_chains(body, cls.noun, grid, collector, most=grid.size, why=why)
         return None if chains is None else cls(chains)
 
-    def leads_on(self, digits: Sequence[int]) -> bool:
+    def leads_on(self, digits: Sequence[int], grid: Grid) -> bool:
         return len(set(digits)) == len(digits) and max(digits) - min(digits) <= len(digits)
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:

@@ -29,8 +29,9 @@ from bookmaker.rules.common.deducing.enumeration import APART, can_be_filled, tr
 from bookmaker.rules.common.drawing.fence import Texture
 from bookmaker.rules.common.parts import Part
 from bookmaker.rules.common.reading import read_digits
+from bookmaker.rules.common.words.letters import in_letters
 from bookmaker.rules.common.words.speech import cells_said
-from bookmaker.rules.common.words.wording import number, symbol
+from bookmaker.rules.common.words.wording import number
 from bookmaker.solve.problem import Constraint, Count, Different
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node, Word
@@ -78,6 +79,9 @@ counting-area:
     texture = Texture((0.0, 0.115), 1.9, "round")
     bare = Tally()
 
+    from_zero = True
+    lettered = True
+
     @property
     def digits_differ(self) -> bool:
         return False
@@ -121,12 +125,12 @@ counting-area:
         return Tally((), sum(part.value)) if part.name == DIFFERENT else Tally(tuple(sorted(part.value)))
 
     @classmethod
-    def typed_as(cls, value: Tally) -> str:
-        return f"{value.different} different" if value.different else " ".join(map(symbol, value.digits))
+    def typed_as(cls, value: Tally, grid: Grid) -> str:
+        return f"{value.different} different" if value.different else " ".join(map(grid.symbol, value.digits))
 
     @classmethod
-    def printed(cls, value: Tally) -> str:
-        return f"{value.different}≠" if value.different else cls.typed_as(value)
+    def printed(cls, value: Tally, grid: Grid) -> str:
+        return f"{value.different}≠" if value.different else cls.typed_as(value, grid)
 
     def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
         """How many digits differ; each digit that is there more than once; one that is there once."""
@@ -167,7 +171,8 @@ counting-area:
         for cells, tally in self.cages:
             digits = words.listed(map(grid.symbol, tally.digits))
             said = cells_said(words, grid, cells)
-            yield words.say("counting-area-spoken", different=tally.different or 0, digits=digits, cells=said)
+            told = words.say("counting-area-spoken", different=tally.different or 0, digits=digits, cells=said)
+            yield in_letters(words, told, grid)
 
     @classmethod
     def sample(cls) -> Sample:
@@ -186,7 +191,7 @@ counting-area:
         for cells, tally in self.cages:
             if all(position.masks[cell].bit_count() == 1 for cell in cells):
                 continue
-            mark = self.refer(cells, tally)
+            mark = self.refer(cells, tally, position.grid)
             found = [*_full(position, cells, tally, mark)]
             for digit in sorted(set(tally.digits)):
                 found += _placed(position, cells, digit, tally.digits.count(digit), mark)

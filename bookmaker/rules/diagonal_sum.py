@@ -187,7 +187,7 @@ diagonal-sum:
             kept, spans = {}, []
             for cell in cells:
                 least, most = sum_limits(position, [other for other in cells if other != cell])
-                total = grid.raised(diagonal.total, len(cells))
+                total = grid.raised(diagonal.total, 1)
                 low, high = max(1, total - most), min(grid.size, total - least)
                 kept[cell] = span_mask(low, high)
                 spans.append((cell, low, high))
@@ -232,7 +232,7 @@ def _read_diagonal(node: Node, grid: Grid, collector: Collector) -> Diagonal | N
         said = f"the diagonal from {grid.name(start)} {way} leaves the grid at once: it has one cell"
         collector.error(parts[3].place, "diagonal-short", said, "was another direction from this cell meant?")
         return None
-    least, most = (limit - grid.raised(0, len(cells)) for limit in open_limits(grid, cells))
+    least, most = open_limits(grid, cells)
     if not least <= total <= most:
         said = (
             f"the {len(cells)} cells of this diagonal can add up to {least} at least and {most} at most, not to {total}"

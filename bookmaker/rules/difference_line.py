@@ -82,7 +82,7 @@ difference-line:
         chains = read_chains(lines, cls.noun, grid, collector, objects=objects)
         return None if chains is None else cls(chains, least)
 
-    def leads_on(self, digits: Sequence[int]) -> bool:
+    def leads_on(self, digits: Sequence[int], grid: Grid) -> bool:
         return len(digits) < 2 or abs(digits[-2] - digits[-1]) >= self.least
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:

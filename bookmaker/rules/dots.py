@@ -1,7 +1,8 @@
 """Dots between neighbours: white where the digits are consecutive, black where one is twice the other.
 
 Manifest: `white` and `black` are lists of pairs; with `all-marked: yes` every such pair has its dot, so that absence
-counts; with no dot anywhere it is the whole rule. The digits 1 and 2 are both, and may carry either.
+counts; with no dot anywhere it is the whole rule. The digits 1 and 2 are both, and may carry either. 0 is its
+own double, and has no black dot anywhere.
 """
 
 from __future__ import annotations
@@ -53,6 +54,7 @@ dots:
     form = Form.BORDER
     sorts = (("white", "white"), ("black", "black"))
     options = ("all-marked",)
+    from_zero = True
 
     white: tuple[Pair, ...] = ()
     black: tuple[Pair, ...] = ()
@@ -73,7 +75,7 @@ dots:
         return self._marked().asked_where_missing(grid)
 
     def true_sorts(self, cells: tuple[int, ...], grid: Grid, digits: Sequence[int]) -> Iterator[str]:
-        one, other = (digits[cell] for cell in cells)
+        one, other = (grid.worth(digits[cell]) for cell in cells)
         return (name for name, kind in (("white", _WHITE), ("black", _BLACK)) if kind.keeps(one, other))
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
@@ -85,7 +87,7 @@ dots:
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for cell in grid.cells:
             for other in (other for other in grid.orthogonal(cell) if other > cell):
-                low, high = sorted((digits[cell], digits[other]))
+                low, high = sorted((grid.worth(digits[cell]), grid.worth(digits[other])))
                 is_consecutive, is_double = high == low + 1, high == low + low
                 if (cell, other) in self.white:
                     kept = is_consecutive

@@ -14,7 +14,6 @@ from typing import Self
 
 from bookmaker.display.items import Item
 from bookmaker.language import Argument, Catalogue
-from bookmaker.puzzle.bits import span_mask
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
@@ -23,7 +22,7 @@ from bookmaker.rules.common.chain import Chain, ChainRule, Complaint, read_chain
 from bookmaker.rules.common.contract import Deduction, Relabelling, Sample
 from bookmaker.rules.common.deducing.candidates import removed_by
 from bookmaker.rules.common.deducing.enumeration import tried_out
-from bookmaker.rules.common.deducing.sums import open_limits, sum_limits
+from bookmaker.rules.common.deducing.sums import open_limits, sum_limits, worth_from
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.drawing.places import Along, PlaceClaim
 from bookmaker.rules.common.drawing.strokes import BODY, Trace, halo, trace, tube
@@ -48,6 +47,7 @@ class EqualPartLine(ChainRule):
     title = "Equal-part lines"
     noun = "equal-part line"
     typed = ("lines",)
+    from_zero = True
     example = """\
 equal-part-line:
   - r2c2-r2c6
@@ -73,7 +73,7 @@ equal-part-line:
             high = min(parts, key=lambda part: open_limits(grid, part)[1])
             least, most = open_limits(grid, low)[0], open_limits(grid, high)[1]
             if least <= most:
-                return unfillable(grid, chain, cls.noun, _equal_sums(tuple(len(part) for part in parts)))
+                return unfillable(grid, chain, cls.noun, _equal_sums(tuple(map(len, parts)), grid.worth(1)))
             text = (
                 f"the sums of the equal-part line can't be equal: its stretch at {grid.name(low[0])} adds up to at "
                 f"least {least}, its stretch at {grid.name(high[0])} to at most {most}"
@@ -90,7 +90,8 @@ equal-part-line:
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         for chain in self.chains:
             for one, other in combinations(_parts(grid, chain), 2):
-                yield Sum((*((cell, 1) for cell in one), *((cell, -1) for cell in other)), 0, 0)
+                apart = grid.raised(0, len(one)) - grid.raised(0, len(other))
+                yield Sum((*((cell, 1) for cell in one), *((cell, -1) for cell in other)), apart, apart)
 
     def relabelling(self, grid: Grid) -> Relabelling:
         alike = all(len({len(part) for part in _parts(grid, chain)}) == 1 for chain in self.chains)
@@ -105,7 +106,7 @@ equal-part-line:
                 if region != home:
                     sums.append(0)
                     home = region
-                sums[-1] += digits[cell]
+                sums[-1] += grid.worth(digits[cell])
             if len(set(sums)) > 1:
                 return False
         return True
@@ -163,14 +164,14 @@ equal-part-line:
             for part in parts:
                 for cell in part:
                     low, high = sum_limits(position, [other for other in part if other != cell])
-                    kept[cell] = span_mask(max(1, least - high), min(grid.size, most - low))
+                    kept[cell] = worth_from(grid, least - high, most - low)
             removed = removed_by(position, kept)
             mark = MarkRef.line(self.kind, chain)
             if removed:
                 claim = CommonSum(tuple(range(least, most + 1)))
                 yield Deduction(Rung.PAIR, len(parts), chain, removed, mark, claim)
             else:
-                yield from tried_out(position, chain, _equal_sums(tuple(len(part) for part in parts)), mark)
+                yield from tried_out(position, chain, _equal_sums(tuple(map(len, parts)), grid.worth(1)), mark)
 
 
 def _dashes(way: Trace, start: float, end: float, gap: float, width: float, rim: float) -> Iterator[Item]:
@@ -189,15 +190,16 @@ def _parts(grid: Grid, chain: Chain) -> list[Chain]:
 
 
 @lru_cache(maxsize=64)
-def _equal_sums(lengths: tuple[int, ...]) -> Callable[[Sequence[int]], bool]:
-    """Of the digits so far along the line, cut into parts of these lengths: may all parts come to one sum?"""
+def _equal_sums(lengths: tuple[int, ...], least: int) -> Callable[[Sequence[int]], bool]:
+    """Of the digits so far along the line, cut into parts of these lengths: may all parts come to one sum? `least` is
+    what the first digit is worth."""
     ends = list(accumulate(lengths))
 
     def fits(digits: Sequence[int]) -> bool:
         if len(digits) <= lengths[0]:
             return True
-        total = sum(digits[: lengths[0]])
         part = bisect_left(ends, len(digits))
+        total = sum(digits[: lengths[0]]) + (lengths[part] - lengths[0]) * (1 - least)
         left = total - sum(digits[ends[part - 1] :])
         return left == 0 if len(digits) == ends[part] else left > 0
 

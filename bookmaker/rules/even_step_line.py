@@ -69,7 +69,7 @@ even-step-line:
         chains = read_chains(lines, cls.noun, grid, collector, least=least, objects=objects)
         return None if chains is None else cls(chains, step)
 
-    def leads_on(self, digits: Sequence[int]) -> bool:
+    def leads_on(self, digits: Sequence[int], grid: Grid) -> bool:
         steps = {abs(one - other) for one, other in pairwise(digits)}
         return len(steps) < 2 and 0 not in steps and (not self.step or steps <= {self.step})
 

@@ -75,7 +75,7 @@ first-seen:
         self._twice_in_a_house(placed, grid, collector)
 
     @classmethod
-    def values_on(cls, line: Sequence[int]) -> Collection[int]:
+    def values_on(cls, line: Sequence[int], grid: Grid) -> Collection[int]:
         return line
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:

@@ -26,6 +26,7 @@ class FrameProduct(FrameRule):
     title = "Frame products"
     noun = "frame product"
     relabels = "none"
+    from_zero = True
     result = "product"
     example = """\
 frame-product:
@@ -42,7 +43,7 @@ frame-product:
         for clue in self.clues:
             product = 1
             for cell in clue.cells(grid)[: self.in_row if clue.side in ("left", "right") else self.in_column]:
-                product *= digits[cell]
+                product *= grid.worth(digits[cell])
             if product != clue.value:
                 return False
         return True

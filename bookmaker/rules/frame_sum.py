@@ -7,7 +7,6 @@ as many as the nearest box has there, or three without boxes.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from random import Random
 
 from bookmaker.display.items import Line, Stroke
 from bookmaker.puzzle.grid import Grid
@@ -18,7 +17,6 @@ from bookmaker.rules.common.deducing.house_sums import Block
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.framed import FrameRule
 from bookmaker.rules.common.outside import INK, clue_figures, middle_of
-from bookmaker.rules.common.parts import Part
 
 ARM, GAP = 0.1, 0.05
 """Of the plus: half its length, and white between it and the figures, in cells."""
@@ -43,9 +41,6 @@ frame-sum:
     @staticmethod
     def worth(digits: Sequence[int]) -> int:
         return sum(digits)
-
-    def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
-        return super().read_off(cells, grid, [grid.worth(digit) for digit in digits], rng)
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for clue in self.clues:

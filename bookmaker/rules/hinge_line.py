@@ -10,12 +10,12 @@ from dataclasses import dataclass
 from functools import lru_cache, reduce
 from itertools import combinations
 from operator import and_
-from typing import Self
+from typing import Self, TypeAlias
 
 from bookmaker.display.items import Point, Stroke
 from bookmaker.display.shapes import polyline
 from bookmaker.language import Argument, Catalogue
-from bookmaker.puzzle.bits import digits_in
+from bookmaker.puzzle.bits import digits_in, mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
@@ -44,6 +44,9 @@ DIAMOND, STUD = 0.42, 0.15
 """Half the diagonal of the diamond around a middle cell's digit, and of the one between two cells, in cells."""
 
 
+State: TypeAlias = tuple[int | None, int | None]
+
+
 @dataclass(frozen=True)
 class HingeLine(ChainRule):
     """Chains from end to end."""
@@ -58,20 +61,21 @@ hinge-line:
   - r9c9-r6c9
 """
     from_the_middle = True
+    from_zero = True
 
     @classmethod
     def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
         chains = read_chains(body, cls.noun, grid, collector, least=3)
         return None if chains is None else cls(chains)
 
-    def leads_on(self, digits: Sequence[int]) -> bool:
-        half = len(digits) // 2
-        middle = digits[half] if len(digits) % 2 else digits[half - 1] + digits[half]
-        return half == 0 or digits[0] + digits[-1] == middle
+    def leads_on(self, digits: Sequence[int], grid: Grid) -> bool:
+        half, worth = len(digits) // 2, [*map(grid.worth, digits)]
+        middle = worth[half] if len(digits) % 2 else worth[half - 1] + worth[half]
+        return half == 0 or worth[0] + worth[-1] == middle
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         for chain in self.chains:
-            yield _machine(grid.size, len(chain) % 2 == 1).over(_from_the_middle(chain))
+            yield _machine(grid, len(chain) % 2 == 1).over(_from_the_middle(chain))
 
     def meaning(self, grid: Grid) -> Iterator[Constraint]:
         """The sums of any two pairs are equal, and equal to the middle cell if there is one."""
@@ -79,7 +83,8 @@ hinge-line:
             pairs = [(chain[i], chain[-1 - i]) for i in range(len(chain) // 2)]
             sums = [*pairs, (chain[len(pairs)],)] if len(chain) % 2 else pairs
             for one, other in combinations(sums, 2):
-                yield Sum((*((cell, 1) for cell in one), *((cell, -1) for cell in other)), 0, 0)
+                apart = grid.raised(0, len(one)) - grid.raised(0, len(other))
+                yield Sum((*((cell, 1) for cell in one), *((cell, -1) for cell in other)), apart, apart)
 
     def relabelling(self, grid: Grid) -> Relabelling:
         return "none" if any(len(chain) % 2 for chain in self.chains) else "reversed"
@@ -87,9 +92,10 @@ hinge-line:
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for chain in self.chains:
             count = len(chain)
-            sums = {digits[chain[i]] + digits[chain[count - 1 - i]] for i in range(count // 2)}
+            worth = [grid.worth(digits[cell]) for cell in chain]
+            sums = {worth[i] + worth[count - 1 - i] for i in range(count // 2)}
             if count % 2 == 1:
-                sums.add(digits[chain[count // 2]])
+                sums.add(worth[count // 2])
             if len(sums) > 1:
                 return False
         return True
@@ -151,22 +157,15 @@ hinge-line:
             sums = [_pair_sums(position, one, other) for one, other in pairs]
             middle = chain[len(chain) // 2]
             if len(chain) % 2:
-                sums.append(set(digits_in(masks[middle])))
+                sums.append({grid.worth(digit) for digit in digits_in(masks[middle])})
             common = reduce(and_, sums)
             if not common:
                 continue
-            kept = {middle: sum(1 << (s - 1) for s in common)} if len(chain) % 2 else {}
+            kept = {middle: mask_of(grid.raised(total, 1) for total in common)} if len(chain) % 2 else {}
             for one, other in pairs:
                 for cell, partner in ((one, other), (other, one)):
-                    kept[cell] = sum(
-                        1 << (digit - 1)
-                        for digit in digits_in(masks[cell])
-                        if any(
-                            0 < s - digit <= grid.size
-                            and masks[partner] >> (s - digit - 1) & 1
-                            and not (2 * digit == s and sees(grid, cell, partner))
-                            for s in common
-                        )
+                    kept[cell] = mask_of(
+                        digit for digit in digits_in(masks[cell]) if common & _sums_with(position, cell, digit, partner)
                     )
             removed = removed_by(position, kept)
             mark = MarkRef.line(self.kind, chain)
@@ -174,7 +173,7 @@ hinge-line:
                 yield Deduction(Rung.PAIR, len(sums), chain, removed, mark, CommonSum(tuple(sorted(common))))
             else:
                 cells = _from_the_middle(chain)
-                yield from tried_out(position, cells, _one_sum(len(chain) % 2), mark)
+                yield from tried_out(position, cells, _one_sum(len(chain) % 2, grid.worth(1)), mark)
 
 
 def _from_the_middle(chain: Chain) -> Chain:
@@ -185,41 +184,46 @@ def _from_the_middle(chain: Chain) -> Chain:
 
 
 @lru_cache(maxsize=64)
-def _machine(size: int, odd: bool) -> Machine:
-    """Reads the line from the middle. State: the sum (0: unknown), the digit that waits for its partner (0: none)."""
+def _machine(grid: Grid, odd: bool) -> Machine:
+    """Reads the line from the middle. State: the sum, and what the digit is worth that waits for its partner, if these
+    are known."""
 
-    def step(state: tuple[int, int], digit: int) -> tuple[int, int] | None:
-        total, waiting = state
-        if odd and not total:
-            return digit, 0
-        if not waiting:
-            return total, digit
-        return (waiting + digit, 0) if total in (0, waiting + digit) else None
+    def step(state: State, digit: int) -> State | None:
+        (total, waiting), worth = state, grid.worth(digit)
+        if odd and total is None:
+            return worth, None
+        if waiting is None:
+            return total, worth
+        return (waiting + worth, None) if total in (None, waiting + worth) else None
 
-    return machine(range(1, size + 1), (0, 0), step, lambda state: state[0] > 0 and not state[1])
+    start: State = (None, None)
+    return machine(grid.digits, start, step, lambda state: state[0] is not None and state[1] is None)
 
 
-@lru_cache(maxsize=2)
-def _one_sum(odd: int) -> Callable[[Sequence[int]], bool]:
-    """The same reading for digits so far: has each whole pair the sum of the first, or of the middle?"""
+@lru_cache(maxsize=4)
+def _one_sum(odd: int, least: int) -> Callable[[Sequence[int]], bool]:
+    """The same reading for digits so far: has each whole pair the sum of the first, or of the middle? `least` is what
+    the first digit is worth."""
 
     def fits(digits: Sequence[int]) -> bool:
         if len(digits) < 2 or (len(digits) - odd) % 2:
-            return not odd or len(digits) < 2 or digits[-1] < digits[0]
-        total = digits[0] if odd else digits[0] + digits[1]
+            return not odd or len(digits) < 2 or digits[-1] + least <= digits[0]
+        total = digits[0] + 1 - least if odd else digits[0] + digits[1]
         return digits[-2] + digits[-1] == total
 
     return fits
 
 
 def _pair_sums(position: Position, one: int, other: int) -> set[int]:
-    apart = sees(position.grid, one, other)
-    return {
-        a + b
-        for a in digits_in(position.masks[one])
-        for b in digits_in(position.masks[other])
-        if not (apart and a == b)
-    }
+    return {total for digit in digits_in(position.masks[one]) for total in _sums_with(position, one, digit, other)}
+
+
+def _sums_with(position: Position, cell: int, digit: int, partner: int) -> set[int]:
+    """What a digit of a cell comes to with those that its partner can hold."""
+    grid = position.grid
+    apart = sees(grid, cell, partner)
+    others = digits_in(position.masks[partner])
+    return {grid.worth(digit) + grid.worth(other) for other in others if not (apart and other == digit)}
 
 
 def _diamond(at: Point, size: float) -> list[Point]:

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
+from typing import Self
 
 from bookmaker.display.items import Stroke
 from bookmaker.display.shapes import polyline
@@ -20,7 +21,7 @@ from bookmaker.rules.common.contract import Sample
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.drawing.places import Along, PlaceClaim
 from bookmaker.rules.common.drawing.strokes import THIN, halo, trace
-from bookmaker.rules.common.words.wording import ends_named, symbol
+from bookmaker.rules.common.words.wording import ends_named
 
 SWING = 0.085
 """How far the battlement swings to either side, in cells."""
@@ -43,6 +44,15 @@ low-high-line:
   - r9c9-r6c9
 """
 
+    from_zero = True
+
+    symbols: str = CLASSIC.symbols
+    """The signs of the grid's digits, of which the rule names some."""
+
+    @classmethod
+    def blank(cls, grid: Grid) -> Self:
+        return cls((), grid.symbols)
+
     @staticmethod
     def sides(size: int) -> Sides:
         return span_mask(1, size // 2), span_mask(size - size // 2 + 1, size)
@@ -57,9 +67,10 @@ low-high-line:
         return True
 
     def arguments(self, words: Catalogue) -> dict[str, Argument]:
-        half = self.size // 2
-        ends = {"low": symbol(half), "high": symbol(self.size - half + 1), "most": symbol(self.size)}
-        return super().arguments(words) | ends | {"middle": symbol(half + 1) if self.size % 2 else "none"}
+        half, odd = divmod(len(self.symbols), 2)
+        low, high = self.symbols[:half], self.symbols[half + odd :]
+        ends = {"least": low[0], "low": low[-1], "high": high[0], "most": high[-1]}
+        return super().arguments(words) | ends | {"middle": self.symbols[half] if odd else "none"}
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.thin() + 0.2, THIN)

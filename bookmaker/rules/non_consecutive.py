@@ -21,8 +21,8 @@ class NonConsecutive(BarredRule):
     from_zero = True
     example = "non-consecutive: yes\n"
 
-    def barred(self, digit: int) -> tuple[int, int]:
-        return digit - 1, digit + 1
+    def barred(self, worth: int) -> tuple[int, int]:
+        return worth - 1, worth + 1
 
     def clash(self, one: int, other: int) -> bool:
         return abs(one - other) == 1

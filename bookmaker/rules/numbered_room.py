@@ -1,6 +1,7 @@
 """Numbered rooms: the digit stands at the place that the first digit from that side counts to.
 
-Manifest: by side, a row of digits with dots for none.
+Manifest: by side, a row of digits with dots for none. No place is counted 0, so where digits begin with 0 the first
+digit is another.
 """
 
 from __future__ import annotations
@@ -27,7 +28,6 @@ from bookmaker.rules.common.outside import (
     digit_clue,
     middle_of,
 )
-from bookmaker.rules.common.words.wording import symbol
 from bookmaker.solve.problem import Allowed, Constraint, Relation
 from bookmaker.source.diagnostics import Collector, Place
 
@@ -39,6 +39,7 @@ class NumberedRoom(OutsideRule):
     title = "Numbered rooms"
     noun = "numbered room"
     relabels = "none"
+    from_zero = True
     example = """\
 numbered-room:
   left: . 5 . . 8 . . . 3
@@ -53,8 +54,9 @@ numbered-room:
         return () if digit is None else (digit,)
 
     @classmethod
-    def values_on(cls, line: Sequence[int]) -> Collection[int]:
-        return (line[line[0] - 1],)
+    def values_on(cls, line: Sequence[int], grid: Grid) -> Collection[int]:
+        place = grid.worth(line[0])
+        return (line[place - 1],) if place else ()
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         """Relations between the first cell and each other: “it counts to here” exactly if “the digit stands here”.
@@ -62,30 +64,39 @@ numbered-room:
         As the digit stands somewhere in the line, these say everything; an automaton that counts down takes longer.
         """
         pairs: dict[tuple[int, int], list[tuple[int, int]]] = {}
+        one = grid.raised(1, 1)
+        counting = mask_of(range(one, grid.size + 1))
         for clue in self.clues:
             first, *others = clue.cells(grid)
-            if clue.value != 1:
-                yield Allowed((first,), grid.all_digits & ~mask_of([1, clue.value]))
+            if clue.value != one:
+                yield Allowed((first,), counting & ~mask_of([one, clue.value]))
+            elif counting != grid.all_digits:
+                yield Allowed((first,), counting)
             for place, cell in enumerate(others, start=2):
                 pairs.setdefault((place, clue.value), []).append((first, cell))
         for (place, digit), between in pairs.items():
-            yield Relation(tuple(between), _counts_to(grid.size, place, digit))
+            yield Relation(tuple(between), _counts_to(grid.size, grid.raised(place, 1), digit))
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for clue in self.clues:
             line = [digits[cell] for cell in clue.cells(grid)]
-            if line[line[0] - 1] != clue.value:
+            place = grid.worth(line[0])
+            if place == 0 or line[place - 1] != clue.value:
                 return False
         return True
 
     def clue_said(self, words: Catalogue, value: int, grid: Grid) -> str:
-        return symbol(value)
+        return grid.symbol(value)
+
+    def of_zero(self, words: Catalogue) -> str:
+        return words.say("numbered-room-zero")
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.cell * 0.035, INK, join="round")
         half, base, spring = (share * frame.cell for share in (0.23, 0.34, -0.1))
         for clue in self.clues:
-            of = (f"the {self.noun} {symbol(clue.value)} {clue.where}",)
+            sign = frame.grid.symbol(clue.value)
+            of = (f"the {self.noun} {sign} {clue.where}",)
             x, y = middle_of(clue, frame, *self.room)
             crown, handle = spring - half, half * ARC
             door = (
@@ -97,7 +108,7 @@ numbered-room:
                 Close(),
             )
             yield Mark(Layer.BORDER, Path(door, pen), of)
-            yield Mark(Layer.BORDER, clue_figures(frame, (x, y + 0.04 * frame.cell), symbol(clue.value), 0.4, 0.32), of)
+            yield Mark(Layer.BORDER, clue_figures(frame, (x, y + 0.04 * frame.cell), sign, 0.4, 0.32), of)
 
     @classmethod
     def sample(cls) -> Sample:
@@ -111,24 +122,28 @@ numbered-room:
             goal = mask_of([clue.value])
             rooms = [
                 place
-                for place in digits_in(masks[cells[0]])
-                if masks[cells[place - 1]] & goal and (place == 1) == (place == clue.value)
+                for digit in digits_in(masks[cells[0]])
+                if (place := grid.worth(digit))
+                and masks[cells[place - 1]] & goal
+                and (place == 1) == (digit == clue.value)
             ]
-            kept = dict.fromkeys(cells[1:], grid.all_digits & ~goal) | {cells[0]: mask_of(rooms)}
+            counted = mask_of(grid.raised(place, 1) for place in rooms)
+            kept = dict.fromkeys(cells[1:], grid.all_digits & ~goal) | {cells[0]: counted}
             kept |= {cells[place - 1]: grid.all_digits for place in rooms if place > 1}
             removed = removed_by(position, kept)
             if removed:
                 claim = CountsTo(cells[0], tuple(rooms))
-                mark = clue.refer(self.kind, grid, symbol(clue.value))
+                mark = clue.refer(self.kind, grid, grid.symbol(clue.value))
                 yield Deduction(Rung.SIMPLE, 2, cells, removed, mark, claim)
 
     def references(self, grid: Grid) -> tuple[MarkRef, ...]:
-        return tuple(clue.refer(self.kind, grid, symbol(clue.value)) for clue in self.clues)
+        return tuple(clue.refer(self.kind, grid, grid.symbol(clue.value)) for clue in self.clues)
 
 
 @cache
-def _counts_to(size: int, place: int, digit: int) -> tuple[int, ...]:
-    """What may stand at a place beside each first digit: the digit if that counts there, else all others."""
+def _counts_to(size: int, counting: int, digit: int) -> tuple[int, ...]:
+    """What may stand at a place beside each first digit: the digit if that is the one `counting` there, else all
+    others."""
     goal = mask_of([digit])
     others = mask_of(range(1, size + 1)) & ~goal
-    return (0, *(goal if first == place else others for first in range(1, size + 1)))
+    return (0, *(goal if first == counting else others for first in range(1, size + 1)))

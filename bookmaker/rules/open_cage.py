@@ -17,7 +17,7 @@ from string import ascii_uppercase
 from bookmaker.display.items import Rect, Stroke
 from bookmaker.display.shapes import circle
 from bookmaker.language import Catalogue
-from bookmaker.puzzle.bits import digits_in, mask_of, span_mask
+from bookmaker.puzzle.bits import digits_in, mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
@@ -29,7 +29,7 @@ from bookmaker.rules.common.contract import Deduction, Relabelling, Sample
 from bookmaker.rules.common.deducing.automata import Machine, machine
 from bookmaker.rules.common.deducing.candidates import removed_by
 from bookmaker.rules.common.deducing.enumeration import tried_out
-from bookmaker.rules.common.deducing.sums import different_limits, sum_limits
+from bookmaker.rules.common.deducing.sums import different_limits, sum_limits, worth_from
 from bookmaker.rules.common.drawing.fence import DASHES, INSET, corner_claim, corner_figures, fence
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.drawing.places import Outlined, PlaceClaim
@@ -68,6 +68,8 @@ open-cage:
     texture = DASHES
     bare = ""
 
+    from_zero = True
+
     @classmethod
     def read_value(cls, node: Node, what: str, grid: Grid, collector: Collector) -> str | None:
         text = read_text(node, what, collector)
@@ -87,7 +89,7 @@ open-cage:
         alone = {one.value: one for one in typed if one.value not in PARITIES}
         for one in typed:
             if one.value in (None, *PARITIES):
-                if len(one.area.cells) == grid.size and grid.size * (grid.size + 1) // 2 % 2 != (one.value == "odd"):
+                if len(one.area.cells) == grid.size and sum(map(grid.worth, grid.digits)) % 2 != (one.value == "odd"):
                     text = f"{one.called(self.noun, grid)} holds every digit, which does not make an {one.value} total"
                     collector.error(one.place, "cage-parity", text)
                 continue
@@ -95,7 +97,7 @@ open-cage:
             other = first.setdefault(letter, one)
             if other is not one:
                 alone.pop(letter, None)
-                limits = [different_limits(len(each.area.cells), grid.size) for each in (one, other)]
+                limits = [different_limits(len(each.area.cells), grid) for each in (one, other)]
                 if max(low for low, _ in limits) > min(high for _, high in limits):
                     text = f"{one.called(self.noun, grid)} can't have the total of {other.called(self.noun, grid)}"
                     collector.error(one.place, "totals-apart", text, f"both are called {letter}")
@@ -112,36 +114,36 @@ open-cage:
         return part.name if part.name in (*PARITIES, *ascii_uppercase) else ""
 
     @classmethod
-    def typed_as(cls, value: str) -> str:
+    def typed_as(cls, value: str, grid: Grid) -> str:
         return value
 
     def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
         """Even or odd, for a letter says nothing of one cage."""
-        inside = [digits[cell] for cell in cells]
+        inside = [grid.worth(digits[cell]) for cell in cells]
         if len(set(inside)) == len(inside):
             yield Part(tuple(sorted(cells)), PARITIES[sum(inside) % 2])
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         for cells, value in self.cages:
             if value in PARITIES and comb(grid.size, len(cells)) <= LISTABLE:
-                yield Combination(cells, _sets(grid.size, len(cells), PARITIES.index(value)))
+                yield Combination(cells, _sets(grid.size, len(cells), _parity(value, cells, grid)))
                 continue
             if len(cells) > 1:
                 yield Different(cells)
             if value in PARITIES:
-                yield _machine(PARITIES.index(value), grid.size).over(cells)
+                yield _machine(_parity(value, cells, grid), grid.size).over(cells)
         yield from self.asked_besides(grid)
 
     def asked_besides(self, grid: Grid) -> Iterator[Constraint]:
         """That cages with one letter have one total."""
         for _, group in self._lettered():
-            yield from (_equal(one, other) for one, other in pairwise(group))
+            yield from (_equal(one, other, grid) for one, other in pairwise(group))
 
     def meaning(self, grid: Grid) -> Iterator[Constraint]:
         """The totals of any two cages with one letter are equal, in whatever order they were typed."""
         yield from self.constraints(grid)
         for _, group in self._lettered():
-            yield from (_equal(one, other) for one, other in combinations(group, 2))
+            yield from (_equal(one, other, grid) for one, other in combinations(group, 2))
 
     def _lettered(self) -> Iterator[tuple[str, list[Cells]]]:
         groups: dict[str, list[Cells]] = {}
@@ -156,7 +158,7 @@ open-cage:
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         totals: dict[str, int] = {}
         for cells, value in self.cages:
-            inside = [digits[cell] for cell in cells]
+            inside = [grid.worth(digits[cell]) for cell in cells]
             if len(set(inside)) < len(inside):
                 return False
             if value == "even" and sum(inside) % 2 == 1:
@@ -219,9 +221,9 @@ open-cage:
 
     def references(self, grid: Grid) -> tuple[MarkRef, ...]:
         groups = (self._refer_all(letter, group) for letter, group in self._lettered())
-        return (*(self.refer(cells, value) for cells, value in self.cages), *groups)
+        return (*(self.refer(cells, value, grid) for cells, value in self.cages), *groups)
 
-    def refer(self, cells: Cells, value: str) -> MarkRef:
+    def refer(self, cells: Cells, value: str, grid: Grid) -> MarkRef:
         return MarkRef.at(self.kind, cells, variety=value if value in PARITIES else "")
 
     def _refer_all(self, letter: str, group: Sequence[Cells]) -> MarkRef:
@@ -231,28 +233,29 @@ open-cage:
         """The parity of the last open cell, fillings of a cage; and limits of totals that are the same."""
         for cells, value in self.cages:
             if value in PARITIES and any(position.masks[cell].bit_count() > 1 for cell in cells):
-                yield from self._parity(position, cells, value)
+                yield from self._by_parity(position, cells, value)
         for letter, group in self._lettered():
             yield from self._same(position, group, self._refer_all(letter, group))
 
-    def _parity(self, position: Position, cells: Cells, value: str) -> Iterator[Deduction]:
+    def _by_parity(self, position: Position, cells: Cells, value: str) -> Iterator[Deduction]:
         masks, grid = position.masks, position.grid
+        parity = _parity(value, cells, grid)
         odd, even = mask_of(grid.digits[0::2]), mask_of(grid.digits[1::2])
         mixed = [cell for cell in cells if masks[cell] & odd and masks[cell] & even]
-        mark, found = self.refer(cells, value), False
+        mark, found = self.refer(cells, value, grid), False
         if len(mixed) == 1:
             rest = sum(1 for cell in cells if cell not in mixed and masks[cell] & odd)
-            kept = even if rest % 2 == PARITIES.index(value) else odd
+            kept = even if rest % 2 == parity else odd
             removed = removed_by(position, {mixed[0]: kept})
             if removed:
                 claim = OnlyDigits((mixed[0],), digits_in(kept))
                 yield Deduction(Rung.SIMPLE, len(cells), cells, removed, mark, claim)
                 found = True
         if not found and len(cells) <= FEWEST:
-            yield from tried_out(position, cells, _parity_fits(len(cells), PARITIES.index(value)), mark)
+            yield from tried_out(position, cells, _parity_fits(len(cells), parity), mark)
 
     def _same(self, position: Position, group: Sequence[Cells], mark: MarkRef) -> Iterator[Deduction]:
-        size = position.grid.size
+        grid = position.grid
         limits = [_limits(position, cells) for cells in group]
         least, most = max(low for low, _ in limits), min(high for _, high in limits)
         if least > most:
@@ -262,7 +265,7 @@ open-cage:
             for cell in cells:
                 others = tuple(other for other in cells if other != cell)
                 low, high = _limits(position, others) if others else (0, 0)
-                kept[cell] = span_mask(max(1, least - high), min(size, most - low)) if least - high <= most - low else 0
+                kept[cell] = worth_from(grid, least - high, most - low)
         removed = removed_by(position, kept)
         if removed and all(kept.values()):
             claim = CommonSum(tuple(range(least, most + 1)))
@@ -270,7 +273,8 @@ open-cage:
             return
         for one, other in combinations(group, 2):
             if len(one) + len(other) <= FEW:
-                yield from tried_out(position, one + other, _same_total(len(one), len(other)), mark)
+                fits = _same_total(len(one), len(other), _apart(one, other, grid))
+                yield from tried_out(position, one + other, fits, mark)
 
 
 def _by_sort(cage: tuple[Cells, str]) -> int:
@@ -278,8 +282,19 @@ def _by_sort(cage: tuple[Cells, str]) -> int:
     return PARITIES.index(cage[1]) if cage[1] in PARITIES else len(PARITIES)
 
 
-def _equal(one: Cells, other: Cells) -> Sum:
-    return Sum((*((cell, 1) for cell in one), *((cell, -1) for cell in other)), 0, 0)
+def _parity(value: str, cells: Cells, grid: Grid) -> int:
+    """0 or 1: what the sum of the digits' own numbers leaves over, divided by 2."""
+    return grid.raised(PARITIES.index(value), len(cells)) % 2
+
+
+def _equal(one: Cells, other: Cells, grid: Grid) -> Sum:
+    apart = _apart(one, other, grid)
+    return Sum((*((cell, 1) for cell in one), *((cell, -1) for cell in other)), apart, apart)
+
+
+def _apart(one: Cells, other: Cells, grid: Grid) -> int:
+    """How far apart the sums of two cages are by the digits' own numbers, if their totals are the same."""
+    return grid.raised(0, len(one)) - grid.raised(0, len(other))
 
 
 _AS_WIDE = "00"
@@ -289,7 +304,7 @@ _AS_WIDE = "00"
 def _limits(position: Position, cells: Cells) -> tuple[int, int]:
     """Least and greatest sum of cells whose digits differ."""
     least, most = sum_limits(position, cells)
-    low, high = different_limits(len(cells), position.grid.size)
+    low, high = different_limits(len(cells), position.grid)
     return max(least, low), min(most, high)
 
 
@@ -313,14 +328,15 @@ def _parity_fits(count: int, parity: int) -> Callable[[Sequence[int]], bool]:
 
 
 @lru_cache(maxsize=64)
-def _same_total(one: int, other: int) -> Callable[[Sequence[int]], bool]:
-    """Of the digits of one cage and then of another: do they differ in each, and may the totals be the same?"""
+def _same_total(one: int, other: int, apart: int) -> Callable[[Sequence[int]], bool]:
+    """Of the digits of one cage and then of another: do they differ in each, and may the totals be the same? The sums
+    of their own numbers are then so far `apart`."""
 
     def fits(digits: Sequence[int]) -> bool:
         if len(digits) <= one:
             return digits[-1] not in digits[:-1]
         rest = digits[one:]
-        left = sum(digits[:one]) - sum(rest)
+        left = sum(digits[:one]) - sum(rest) - apart
         return digits[-1] not in rest[:-1] and (left == 0 if len(rest) == other else left > 0)
 
     return fits

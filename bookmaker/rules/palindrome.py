@@ -67,7 +67,7 @@ palindrome:
         chains = read_chains(body, cls.noun, grid, collector, objects=objects)
         return None if chains is None else cls(chains)
 
-    def leads_on(self, digits: Sequence[int]) -> bool:
+    def leads_on(self, digits: Sequence[int], grid: Grid) -> bool:
         return digits[0] == digits[-1]
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:

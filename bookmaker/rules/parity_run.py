@@ -26,6 +26,7 @@ class ParityRun(RunRule):
     title = "Parity runs"
     noun = "parity run"
     relabels = "reversed"
+    from_zero = True
     example = """\
 parity-run:
   left: 3 . . 1 . . 4 . .

@@ -1,6 +1,7 @@
 """Pointing cells: the digit in a cell with an arrow tells how far along the arrow a named digit stands.
 
-Manifest: `digit` names it (the highest if nothing is said); `left`, `right`, `up` and `down` are lists of cells.
+Manifest: `digit` names it (the highest if nothing is said); `left`, `right`, `up` and `down` are lists of cells. A 0
+counts to no cell ahead, so no pointing cell holds one.
 """
 
 from __future__ import annotations
@@ -26,7 +27,6 @@ from bookmaker.rules.common.outside import digit_clue
 from bookmaker.rules.common.parts import Form, Written
 from bookmaker.rules.common.sorts import SortedRule
 from bookmaker.rules.common.words.speech import cells_said
-from bookmaker.rules.common.words.wording import symbol
 from bookmaker.solve.problem import Allowed, Constraint, Relation
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node, Table, read_text
@@ -50,6 +50,7 @@ class Pointing(SortedRule):
     noun = "pointing cell"
     typed = ("left: lines, right: lines, up: lines, down: lines, digit: whole",)
     relabels = "none"
+    from_zero = True
     example = """\
 pointing:
   digit: 9
@@ -65,6 +66,8 @@ pointing:
     up: tuple[int, ...] = ()
     down: tuple[int, ...] = ()
     digit: int = 9
+    symbols: str = CLASSIC.symbols
+    """The signs of the grid's digits, one of which the rule names."""
 
     @classmethod
     def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
@@ -87,22 +90,22 @@ pointing:
                     collector.error(place, "points-outside", text)
                     sound = False
         left, right, up, down = (tuple(cell for cell, _ in cells) for cells in marks.values())
-        return cls(left, right, up, down, digit) if sound else None
+        return cls(left, right, up, down, digit, grid.symbols) if sound else None
 
     @classmethod
     def blank(cls, grid: Grid) -> Self:
-        return cls(digit=grid.size)
+        return cls(digit=grid.size, symbols=grid.symbols)
 
     def written(self, grid: Grid) -> Written:
         body = super().written(grid)
         assert isinstance(body, dict)
-        return {"digit": symbol(self.digit)} | {name: cells for name, cells in body.items() if name != "digit"}
+        return {"digit": grid.symbol(self.digit)} | {name: cells for name, cells in body.items() if name != "digit"}
 
     def true_sorts(self, cells: tuple[int, ...], grid: Grid, digits: Sequence[int]) -> Iterator[str]:
-        far = digits[cells[0]]
+        far = grid.worth(digits[cells[0]])
         for way in WAYS:
             ahead = _ahead(grid, cells[0], way)
-            if far <= len(ahead) and digits[ahead[far - 1]] == self.digit:
+            if 0 < far <= len(ahead) and digits[ahead[far - 1]] == self.digit:
                 yield way
 
     @classmethod
@@ -117,11 +120,12 @@ pointing:
         pairs: dict[int, list[tuple[int, int]]] = {}
         for cell, way in self._arrows():
             ahead = _ahead(grid, cell, way)
-            yield Allowed((cell,), mask_of(range(1, len(ahead) + 1)) & ~mask_of([self.digit]))
+            counting = range(grid.raised(1, 1), grid.raised(len(ahead), 1) + 1)
+            yield Allowed((cell,), mask_of(counting) & ~mask_of([self.digit]))
             for far, other in enumerate(ahead, start=1):
                 pairs.setdefault(far, []).append((cell, other))
         for far, between in pairs.items():
-            yield Relation(tuple(between), _counts_to(grid.size, far, self.digit))
+            yield Relation(tuple(between), _counts_to(grid.size, grid.raised(far, 1), self.digit))
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for cells, down, across in (
@@ -131,14 +135,17 @@ pointing:
             (self.down, 1, 0),
         ):
             for cell in cells:
-                row = grid.row(cell) + down * digits[cell]
-                column = grid.column(cell) + across * digits[cell]
-                if not grid.inside(row, column) or digits[grid.cell(row, column)] != self.digit:
+                far = grid.worth(digits[cell])
+                row, column = grid.row(cell) + down * far, grid.column(cell) + across * far
+                if far == 0 or not grid.inside(row, column) or digits[grid.cell(row, column)] != self.digit:
                     return False
         return True
 
     def arguments(self, words: Catalogue) -> dict[str, Argument]:
-        return {"n": len(self._arrows()), "digit": symbol(self.digit)}
+        return {"n": len(self._arrows()), "digit": self.symbols[self.digit - 1]}
+
+    def of_zero(self, words: Catalogue) -> str:
+        return words.say("pointing-zero")
 
     def spoken(self, words: Catalogue, grid: Grid) -> Iterator[str]:
         for way in WAYS:
@@ -178,9 +185,10 @@ pointing:
         for cell, way in self._arrows():
             ahead = _ahead(grid, cell, way)
             along = grid.rows[grid.row(cell)] if WAYS[way][0] == 0 else grid.columns[grid.column(cell)]
-            steps = [far for far in digits_in(masks[cell]) if far <= len(ahead) and masks[ahead[far - 1]] & goal]
-            steps = [far for far in steps if far != self.digit]
-            kept = dict.fromkeys(along.cells, grid.all_digits & ~goal) | {cell: mask_of(steps)}
+            steps = [grid.worth(digit) for digit in digits_in(masks[cell] & ~goal)]
+            steps = [far for far in steps if 0 < far <= len(ahead) and masks[ahead[far - 1]] & goal]
+            counting = mask_of(grid.raised(far, 1) for far in steps)
+            kept = dict.fromkeys(along.cells, grid.all_digits & ~goal) | {cell: counting}
             kept |= {ahead[far - 1]: grid.all_digits for far in steps}
             removed = removed_by(position, kept)
             if removed:
@@ -210,11 +218,12 @@ def _ahead(grid: Grid, cell: int, way: str) -> tuple[int, ...]:
 
 
 @cache
-def _counts_to(size: int, far: int, digit: int) -> tuple[int, ...]:
-    """What may stand so far ahead beside each digit of the cell: the digit if that counts there, else all others."""
+def _counts_to(size: int, counting: int, digit: int) -> tuple[int, ...]:
+    """What may stand at a place ahead beside each digit of the cell: the digit if that is the one `counting` there,
+    else all others."""
     goal = mask_of([digit])
     others = mask_of(range(1, size + 1)) & ~goal
-    return (0, *(goal if counted == far else others for counted in range(1, size + 1)))
+    return (0, *(goal if held == counting else others for held in range(1, size + 1)))
 
 
 @cache

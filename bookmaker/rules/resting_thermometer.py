@@ -64,7 +64,7 @@ resting-thermometer:
         chains = read_chains(body, cls.noun, grid, collector, objects=objects)
         return None if chains is None else cls(chains)
 
-    def leads_on(self, digits: Sequence[int]) -> bool:
+    def leads_on(self, digits: Sequence[int], grid: Grid) -> bool:
         return len(digits) < 2 or digits[-2] <= digits[-1]
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:

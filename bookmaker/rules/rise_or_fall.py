@@ -80,7 +80,7 @@ rise-or-fall:
         return ()
 
     @classmethod
-    def values_on(cls, line: Sequence[int]) -> Collection[int]:
+    def values_on(cls, line: Sequence[int], grid: Grid) -> Collection[int]:
         return [value for value in (FALL, RISE) if _goes(value, line)]
 
     def check(self, placed: Placed, grid: Grid, collector: Collector) -> None:

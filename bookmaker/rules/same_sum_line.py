@@ -78,7 +78,7 @@ same-sum-line:
         chains = read_chains(lines, cls.noun, grid, collector, least=stretch + 1, objects=objects)
         return None if chains is None else cls(chains, stretch)
 
-    def leads_on(self, digits: Sequence[int]) -> bool:
+    def leads_on(self, digits: Sequence[int], grid: Grid) -> bool:
         return len(digits) <= self.stretch or digits[-1] == digits[-1 - self.stretch]
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:

@@ -1,7 +1,7 @@
 """Sandwich sums: the sum of the digits between the least and the greatest digit of a row or column.
 
-Manifest: by side, a row of clues with dots for none. The two digits that enclose the sum, its crusts, are 1 and the
-size of the grid; neither counts.
+Manifest: by side, a row of clues with dots for none. The two digits that enclose the sum, its crusts, are the first and
+the last of the grid; neither counts.
 """
 
 from __future__ import annotations
@@ -33,7 +33,6 @@ from bookmaker.rules.common.outside import (
     subset_sums,
     whole_line,
 )
-from bookmaker.rules.common.words.wording import symbol
 from bookmaker.solve.problem import Constraint
 from bookmaker.source.diagnostics import Collector, Place
 
@@ -45,6 +44,7 @@ class Sandwich(OutsideRule):
     title = "Sandwich sums"
     noun = "sandwich sum"
     relabels = "none"
+    from_zero = True
     example = """\
 sandwich:
   left: . 12 . . 0 . . 35 .
@@ -54,10 +54,10 @@ sandwich:
 
     @classmethod
     def read_clue(cls, text: str, place: Place, grid: Grid, collector: Collector) -> Collection[int]:
-        sums = {total for _, total in subset_sums(tuple(range(2, grid.size)))}
+        sums = {total for _, total in subset_sums(tuple(map(grid.worth, grid.digits[1:-1])))}
         value = number_clue(text, place, "a sandwich sum", collector, 0, max(sums))
         if value is not None and value not in sums:
-            inner = f"{symbol(2)} to {symbol(grid.size - 1)}"
+            inner = f"{grid.symbol(2)} to {grid.symbol(grid.size - 1)}"
             collector.error(place, "sum-cannot-be", f"no different digits from {inner} add up to {value}")
             return ()
         return () if value is None else (value,)
@@ -74,19 +74,19 @@ sandwich:
                 )
 
     @classmethod
-    def values_on(cls, line: Sequence[int]) -> Collection[int]:
+    def values_on(cls, line: Sequence[int], grid: Grid) -> Collection[int]:
         first, last = sorted((line.index(1), line.index(len(line))))
-        return (sum(line[first + 1 : last]),)
+        return (sum(map(grid.worth, line[first + 1 : last])),)
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         """An automaton that remembers the first crust and the digits since: it knows how far apart crusts can be."""
         for clue in self.clues:
-            lean = _machine(grid.size, clue.value, lean=True)
-            yield _machine(grid.size, clue.value).over(clue.cells(grid), lean)
+            lean = _machine(grid.size, grid.worth(1), clue.value, lean=True)
+            yield _machine(grid.size, grid.worth(1), clue.value).over(clue.cells(grid), lean)
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for clue in self.clues:
-            line = [digits[cell] for cell in clue.cells(grid)]
+            line = [grid.worth(digits[cell]) for cell in clue.cells(grid)]
             first, last = sorted((line.index(min(line)), line.index(max(line))))
             if sum(line[first + 1 : last]) != clue.value:
                 return False
@@ -112,14 +112,16 @@ sandwich:
 
     def deductions(self, position: Position) -> Iterator[Deduction]:
         """Where the crusts can stand, by how many digits make the sum; what lies between them; every way to fill."""
+        grid = position.grid
         for clue in self.clues:
             yield from _crusts(clue, position)
-            yield from whole_line(clue, position, self.kind, partial(_goes_on, position.grid.size, clue.value))
+            yield from whole_line(clue, position, self.kind, partial(_goes_on, grid, clue.value))
 
 
 @cache
-def _machine(size: int, total: int, lean: bool = False) -> Machine:
-    """States: the crust met last (0 for none, −1 after the second), the sum since, and which digits made it."""
+def _machine(size: int, least: int, total: int, lean: bool = False) -> Machine:
+    """States: the crust met last (0 for none, −1 after the second), the sum since, and which digits made it. `least` is
+    what the first digit is worth."""
 
     def step(state: tuple[int, int, int], digit: int) -> tuple[int, int, int] | None:
         crust, so_far, filling = state
@@ -132,7 +134,8 @@ def _machine(size: int, total: int, lean: bool = False) -> Machine:
         after = met(filling, digit, size, lean)
         if after is None or crust == -1:
             return None if after is None else state
-        return (crust, so_far + digit, after) if so_far + digit <= total else None
+        so_far += digit - 1 + least
+        return (crust, so_far, after) if so_far <= total else None
 
     start: tuple[int, int, int] = (0, 0, 0)
     return machine(range(1, size + 1), start, step, lambda state: state[0] == -1)
@@ -153,7 +156,8 @@ def _crusts(clue: Clue, position: Position) -> Iterator[Deduction]:
         orders = [(a, b) for a, b in ((low, high), (high, low)) if masks[one] & a and masks[other] & b]
         if not orders or not surely <= {one, other}:
             continue
-        sets = list(sets_that_fill(masks, cells[first + 1 : last], inner, clue.value))
+        between = cells[first + 1 : last]
+        sets = list(sets_that_fill(masks, between, inner, position.grid.raised(clue.value, len(between))))
         if not sets:
             continue
         places.append((first, last))
@@ -173,8 +177,9 @@ def _crusts(clue: Clue, position: Position) -> Iterator[Deduction]:
         yield Deduction(rung, len(cells), cells, removed, clue.refer(Sandwich.kind, position.grid), claim)
 
 
-def _goes_on(size: int, total: int, line: Sequence[int]) -> bool:
+def _goes_on(grid: Grid, total: int, line: Sequence[int]) -> bool:
     """Can a row that begins with these digits still have the sum?"""
-    crusts = [at for at, digit in enumerate(line) if digit in (1, size)]
+    crusts = [at for at, digit in enumerate(line) if digit in (1, grid.size)]
     inside = line[crusts[0] + 1 : crusts[1] if len(crusts) == 2 else None] if crusts else []
-    return sum(inside) == total if len(crusts) == 2 else sum(inside) <= total
+    so_far = sum(map(grid.worth, inside))
+    return so_far == total if len(crusts) == 2 else so_far <= total

@@ -64,7 +64,7 @@ skyscraper:
         clashing_first_digits(placed, grid, collector, cls.noun, only.get)
 
     @classmethod
-    def values_on(cls, line: Sequence[int]) -> Collection[int]:
+    def values_on(cls, line: Sequence[int], grid: Grid) -> Collection[int]:
         return (sum(digit == max(line[: at + 1]) for at, digit in enumerate(line)),)
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:

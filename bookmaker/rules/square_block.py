@@ -19,7 +19,7 @@ from typing import Self, TypeAlias
 
 from bookmaker.display.items import Item, Line, Rect, Stroke
 from bookmaker.language import Catalogue
-from bookmaker.puzzle.bits import digits_in, span_mask
+from bookmaker.puzzle.bits import digits_in
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
@@ -28,7 +28,7 @@ from bookmaker.rules.common.area import blocks, outline
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.deducing.candidates import removed_by
 from bookmaker.rules.common.deducing.enumeration import APART, can_be_filled, tried_out
-from bookmaker.rules.common.deducing.sums import sum_limits
+from bookmaker.rules.common.deducing.sums import sum_limits, worth_from
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.drawing.places import Box, InCell, Outlined, PlaceClaim
 from bookmaker.rules.common.drawing.strokes import THIN
@@ -266,33 +266,32 @@ def _lines(cells: Cells, sort: str) -> tuple[Cells, ...]:
 
 
 def _told(grid: Grid, cells: Cells) -> int:
-    """The sum of a line, where the block is a whole region; else 0."""
+    """The sum of a line by the digits' own numbers, where the block is a whole region; else 0."""
     whole = any(set(region) == set(cells) for region in grid.regions)
     return grid.size * (grid.size + 1) // 2 // (3 if len(cells) == 9 else 2) if whole else 0
 
 
 def _sums(position: Position, cells: Cells, sort: str) -> tuple[int, ...]:
-    """The sums that all lines can have."""
-    total = _told(position.grid, cells)
+    """The sums that all lines can have, in what digits are worth."""
+    grid, lines = position.grid, _lines(cells, sort)
+    total = _told(grid, cells)
     if total:
-        return (total,)
-    limits = [sum_limits(position, line) for line in _lines(cells, sort)]
+        return (total - grid.raised(0, len(lines[0])),)
+    limits = [sum_limits(position, line) for line in lines]
     sums = range(max(low for low, _ in limits), min(high for _, high in limits) + 1)
     if sort == MAGIC:
-        thrice = {3 * digit for digit in digits_in(position.masks[cells[4]])}
+        thrice = {3 * grid.worth(digit) for digit in digits_in(position.masks[cells[4]])}
         return tuple(total for total in sums if total in thrice)
     return tuple(sums)
 
 
 def _kept(position: Position, lines: Sequence[Cells], sums: Sequence[int]) -> dict[int, int]:
     """What the sums leave for each cell."""
-    size, kept = position.grid.size, dict[int, int]()
+    grid, kept = position.grid, dict[int, int]()
     for line in lines:
         for cell in line:
             low, high = sum_limits(position, [other for other in line if other != cell])
-            least, most = max(1, sums[0] - high), min(size, sums[-1] - low)
-            span = span_mask(least, most) if least <= most else 0
-            kept[cell] = kept.get(cell, position.grid.all_digits) & span
+            kept[cell] = kept.get(cell, grid.all_digits) & worth_from(grid, sums[0] - high, sums[-1] - low)
     return kept
 
 

@@ -51,6 +51,7 @@ sum-marks:
     form = Form.BORDER
     sorts = (("V", "five"), ("X", "ten"))
     options = ("all-marked",)
+    from_zero = True
 
     five: tuple[Pair, ...] = ()
     ten: tuple[Pair, ...] = ()
@@ -71,20 +72,22 @@ sum-marks:
         return self._marked().asked_where_missing(grid)
 
     def true_sorts(self, cells: tuple[int, ...], grid: Grid, digits: Sequence[int]) -> Iterator[str]:
-        one, other = (digits[cell] for cell in cells)
+        one, other = (grid.worth(digits[cell]) for cell in cells)
         return (name for name, kind in (("V", _FIVE), ("X", _TEN)) if kind.keeps(one, other))
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         return self._marked().asked(grid)
 
     def relabelling(self, grid: Grid) -> Relabelling:
-        """Counted from the other end, 10 stays 10 where digits go up to 9; 5 becomes no sum with a mark of its own."""
-        return "none" if self.five or self.all_marked or grid.size != 9 else "reversed"
+        """Counted from the other end, 10 stays 10 where first and last digit make 10; 5 becomes no sum with a mark of
+        its own."""
+        ends = grid.worth(1) + grid.worth(grid.size)
+        return "none" if self.five or self.all_marked or ends != 10 else "reversed"
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for cell in grid.cells:
             for other in (other for other in grid.orthogonal(cell) if other > cell):
-                pair, total = (cell, other), digits[cell] + digits[other]
+                pair, total = (cell, other), grid.worth(digits[cell]) + grid.worth(digits[other])
                 if (pair in self.five and total != 5) or (pair in self.ten and total != 10):
                     return False
                 if self.all_marked and pair not in self.five + self.ten and total in (5, 10):

@@ -61,7 +61,7 @@ thermometer:
         chains = read_chains(body, cls.noun, grid, collector, most=grid.size, why=why, objects=objects)
         return None if chains is None else cls(chains)
 
-    def leads_on(self, digits: Sequence[int]) -> bool:
+    def leads_on(self, digits: Sequence[int], grid: Grid) -> bool:
         return len(digits) < 2 or digits[-2] < digits[-1]
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:

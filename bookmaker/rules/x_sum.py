@@ -1,6 +1,6 @@
 """X-sums: the sum of the first X digits from that side, X being the first of them.
 
-Manifest: by side, a row of clues with dots for none.
+Manifest: by side, a row of clues with dots for none. Where digits begin with 0, X may be 0: no digits add up to 0.
 """
 
 from __future__ import annotations
@@ -10,6 +10,7 @@ from functools import cache, partial, reduce
 from operator import and_, or_
 
 from bookmaker.display.items import Line, Stroke
+from bookmaker.language import Catalogue
 from bookmaker.puzzle.bits import digits_in, mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
@@ -44,6 +45,7 @@ class XSum(OutsideRule):
     title = "X-sums"
     noun = "X-sum"
     relabels = "none"
+    from_zero = True
     example = """\
 x-sum:
   left: . 23 . . 1 . 10 . .
@@ -53,8 +55,9 @@ x-sum:
 
     @classmethod
     def read_clue(cls, text: str, place: Place, grid: Grid, collector: Collector) -> Collection[int]:
-        value = number_clue(text, place, "an X-sum", collector, 1, grid.size * (grid.size + 1) // 2)
-        if value is not None and not _firsts(grid.size, value):
+        least, most = grid.worth(1), sum(map(grid.worth, grid.digits))
+        value = number_clue(text, place, "an X-sum", collector, least, most)
+        if value is not None and not _firsts(grid, value):
             said = f"no first digit X leads to {value}: no X different digits, X among them, have that sum"
             collector.error(place, "sum-cannot-be", said)
             return ()
@@ -63,27 +66,31 @@ x-sum:
     @classmethod
     def compare(cls, placed: Placed, grid: Grid, collector: Collector) -> None:
         def only_first(total: int) -> int | None:
-            firsts = _firsts(grid.size, total)
+            firsts = _firsts(grid, total)
             return firsts[0] if len(firsts) == 1 else None
 
         clashing_first_digits(placed, grid, collector, cls.noun, only_first)
 
     @classmethod
-    def values_on(cls, line: Sequence[int]) -> Collection[int]:
-        return (sum(line[: line[0]]),)
+    def values_on(cls, line: Sequence[int], grid: Grid) -> Collection[int]:
+        worth = [*map(grid.worth, line)]
+        return (sum(worth[: worth[0]]),)
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         """An automaton that remembers which digits were met, how many are still to be added and what they must make."""
         for clue in self.clues:
-            lean = _machine(grid.size, clue.value, lean=True)
-            yield _machine(grid.size, clue.value).over(clue.cells(grid), lean)
+            lean = _machine(grid, clue.value, lean=True)
+            yield _machine(grid, clue.value).over(clue.cells(grid), lean)
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for clue in self.clues:
-            line = [digits[cell] for cell in clue.cells(grid)]
+            line = [grid.worth(digits[cell]) for cell in clue.cells(grid)]
             if sum(line[: line[0]]) != clue.value:
                 return False
         return True
+
+    def of_zero(self, words: Catalogue) -> str:
+        return words.say("x-sum-zero")
 
     def marks(self, frame: Frame) -> Iterator[Mark]:
         pen = Stroke(frame.cell * 0.045, INK)
@@ -106,56 +113,62 @@ x-sum:
         """Which first digits can reach the sum, and with what; then every way to fill the line."""
         for clue in self.clues:
             yield from _openings(clue, position)
-            yield from whole_line(clue, position, self.kind, partial(_goes_on, clue.value))
+            yield from whole_line(clue, position, self.kind, partial(_goes_on, position.grid, clue.value))
 
 
 @cache
-def _firsts(size: int, total: int) -> tuple[int, ...]:
-    """The first digits X with which X different digits can add up to `total`."""
-    digits = range(1, size + 1)
-    return tuple(x for x in digits if (x - 1, total - x) in subset_sums(tuple(d for d in digits if d != x)))
+def _firsts(grid: Grid, total: int) -> tuple[int, ...]:
+    """The first digits with which so many different digits as they are worth can add up to `total`."""
+    return tuple(
+        first
+        for first in grid.digits
+        if (x := grid.worth(first)) == total == 0
+        or (x - 1, total - x) in subset_sums(tuple(grid.worth(digit) for digit in grid.digits if digit != first))
+    )
 
 
 @cache
-def _machine(size: int, total: int, lean: bool = False) -> Machine:
+def _machine(grid: Grid, total: int, lean: bool = False) -> Machine:
     """States: how many digits are still to be added (−1 at the start), what they must add up to, which were met."""
 
     def step(state: tuple[int, int, int], digit: int) -> tuple[int, int, int] | None:
         count, rest, seen = state
-        after = met(seen, digit, size, lean)
+        after, worth = met(seen, digit, grid.size, lean), grid.worth(digit)
         if after is None or count == 0:
             return None if after is None else state
-        left, rest = (digit if count < 0 else count) - 1, rest - digit
-        least, most = different_limits(left, size)
+        left, rest = max(0, (worth if count < 0 else count) - 1), rest - worth
+        least, most = different_limits(left, grid)
         return (left, rest, after) if least <= rest <= most else None
 
     start: tuple[int, int, int] = (-1, total, 0)
-    return machine(range(1, size + 1), start, step, lambda state: state[0] == 0)
+    return machine(grid.digits, start, step, lambda state: state[0] == 0)
 
 
 def _openings(clue: Clue, position: Position) -> Iterator[Deduction]:
-    """For each X that the nearest cell can hold, the sets of digits that complete the sum."""
+    """For each digit that the nearest cell can hold, the sets of digits that complete the sum."""
     grid, masks = position.grid, position.masks
     cells = clue.cells(grid)
     kept = dict.fromkeys(cells, 0)
     firsts = []
-    for x in digits_in(masks[cells[0]]):
-        others = grid.all_digits & ~mask_of([x])
-        sets = list(sets_that_fill(masks, cells[1:x], others, clue.value - x))
+    for first in digits_in(masks[cells[0]]):
+        others, x = grid.all_digits & ~mask_of([first]), grid.worth(first)
+        added = cells[1 : max(x, 1)]
+        sets = list(sets_that_fill(masks, added, others, grid.raised(clue.value - x, len(added))))
         if not sets:
             continue
-        firsts.append(x)
+        firsts.append(first)
         some, every = reduce(or_, sets), reduce(and_, sets)
-        kept[cells[0]] |= mask_of([x])
-        for at, cell in enumerate(cells[1:], start=1):
-            kept[cell] |= some if at < x else others & ~every
+        kept[cells[0]] |= mask_of([first])
+        for cell in cells[1:]:
+            kept[cell] |= some if cell in added else others & ~every
     removed = removed_by(position, kept)
     if removed:
         rung, claim = Rung.SIMPLE if len(firsts) == 1 else Rung.PAIR, FirstDigits(cells[0], tuple(firsts))
         yield Deduction(rung, len(cells), cells, removed, clue.refer(XSum.kind, grid), claim)
 
 
-def _goes_on(total: int, line: Sequence[int]) -> bool:
+def _goes_on(grid: Grid, total: int, line: Sequence[int]) -> bool:
     """Can a row that begins with these digits still have the sum?"""
-    so_far = sum(line[: line[0]])
-    return so_far == total if len(line) >= line[0] else so_far < total
+    x = grid.worth(line[0])
+    so_far = sum(map(grid.worth, line[:x]))
+    return so_far == total if len(line) >= x else so_far <= total

@@ -17,12 +17,12 @@ from bookmaker.rules.common.area import read_areas
 from bookmaker.rules.common.border import read_borders, read_corner
 from bookmaker.rules.common.chain import read_chains
 from bookmaker.rules.common.contract import Rule
-from bookmaker.rules.common.outside import SIDES, OutsideRule
+from bookmaker.rules.common.outside import SIDES, OutsideRule, digit_clue
 from bookmaker.rules.common.parts import Form, node_of
 from bookmaker.rules.common.reading import parts_of
 from bookmaker.source.cells import read_cells
 from bookmaker.source.diagnostics import Collector, nearest, quoted
-from bookmaker.source.placed import Node, Table, Word, read_fields, read_switch, read_whole
+from bookmaker.source.placed import Node, Table, Word, read_fields, read_switch, read_text, read_whole
 from bookmaker.source.placed import Sequence as Items
 from bookmaker.wishes.span import Span, read_span
 from bookmaker.wishes.wish import Amount, RuleWish
@@ -138,12 +138,14 @@ def _with_options(kind: type[Rule], fields: Mapping[str, Node], grid: Grid, coll
     for name in kind.options:
         if name not in fields:
             continue
-        switch = isinstance(getattr(blank, name.replace("-", "_")), bool)
-        value = (
-            read_switch(fields[name], name, collector)
-            if switch
-            else read_whole(fields[name], name, collector, 1, grid.size - 1)
-        )
+        value: bool | int | None
+        if isinstance(getattr(blank, name.replace("-", "_")), bool):
+            value = read_switch(fields[name], name, collector)
+        elif name == "digit":
+            text = read_text(fields[name], name, collector)
+            value = None if text is None else digit_clue(text, fields[name].place, grid, collector)
+        else:
+            value = read_whole(fields[name], name, collector, 1, grid.size - 1)
         if value is not None:
             values[name] = value
     return blank.with_options(values)

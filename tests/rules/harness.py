@@ -10,6 +10,7 @@ A file of cases, `tests/rules/cases/<file>.py` for `bookmaker/rules/<file>.py`, 
 - `DEDUCTIONS`: triples of an entry; candidates as {"r1c1-r1c3": "123"} on a 9×9 grid that is otherwise open; and the
   removals {"r1c1": "23"} that must be found, each digit written as printed. What a comment says of them is worked out
   by arithmetic unless it says otherwise.
+- `FROM_ZERO`, where a 0 makes a difference: such triples again, on a 9×9 grid of the digits 0 to 8.
 - `SENTENCES`: pairs of an entry and its sentence on the page; with one mark and with several, where marks count.
 - `grow(grid, rng) -> solution | None`, only where a random solution would hardly ever do (the diagonals).
 """

@@ -14,8 +14,8 @@ from typing import Any
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.rules import kinds
 from bookmaker.rules.arithmetic_cage import Result
-from bookmaker.rules.arrow import Arrow
 from bookmaker.rules.border_values import Worth
+from bookmaker.rules.common.arrowreading import Arrow
 from bookmaker.rules.common.contract import Rule
 from bookmaker.rules.common.outside import Clue, OutsideRule
 from bookmaker.rules.counting_area import Tally

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from itertools import permutations, product
 from math import isclose, sqrt
 from random import Random
@@ -109,8 +110,11 @@ def test_cage_combinations_are_the_coefficients_of_a_gaussian_binomial() -> None
 @pytest.mark.parametrize("count", range(1, 10))
 def test_limits_of_different_digits_are_met(count: int) -> None:
     sums = [total for total in range(1, 46) if digit_sets(CLASSIC.all_digits, count, total)]
-    assert different_limits(count, 9) == (sums[0], sums[-1])
+    assert different_limits(count, CLASSIC) == (sums[0], sums[-1])
     assert open_limits(CLASSIC, CLASSIC.rows[4].cells[:count]) == (sums[0], sums[-1])
+    from_zero = replace(CLASSIC, symbols="", first=0)
+    assert different_limits(count, from_zero) == (sums[0] - count, sums[-1] - count)
+    assert open_limits(from_zero, CLASSIC.rows[4].cells[:count]) == (sums[0] - count, sums[-1] - count)
 
 
 def test_limits_group_cells_that_see_each_other() -> None:
@@ -127,8 +131,9 @@ def test_limits_hold_for_every_solution(seed: int) -> None:
     solution = random_solution(SMALL, rng)
     masks = {cell: 1 << (solution[cell] - 1) | rng.randrange(16) for cell in SMALL.cells}
     cells = rng.sample(SMALL.cells, rng.randint(1, 6))
-    least, most = sum_limits(position(SMALL, masks), cells)
-    assert least <= sum(solution[cell] for cell in cells) <= most
+    for grid in (SMALL, replace(SMALL, symbols="", first=0)):
+        least, most = sum_limits(position(grid, masks), cells)
+        assert least <= sum(grid.worth(solution[cell]) for cell in cells) <= most
 
 
 def test_a_digit_that_some_cells_hold_is_locked_out_of_what_sees_them_all() -> None:

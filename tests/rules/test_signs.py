@@ -18,40 +18,44 @@ import pytest
 from bookmaker.crosscheck import second_opinion
 from bookmaker.display.items import Text
 from bookmaker.language import catalogue
+from bookmaker.language.catalogues import LOCALES
+from bookmaker.manifest.puzzlefields import check_signs
+from bookmaker.puzzle.bits import board_of, mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
+from bookmaker.puzzle.position import Position
 from bookmaker.puzzle.puzzle import Puzzle
+from bookmaker.reasons.bymark import CommonSum
 from bookmaker.rules import kinds, problem_of
 from bookmaker.rules.common.contract import Rule
 from bookmaker.rules.common.drawing.frame import Frame
 from bookmaker.rules.common.parts import Written, node_of
+from bookmaker.rules.no_doubles import NoDoubles
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import NoSolution, Unique
 from bookmaker.source.diagnostics import Collector, Place
 from tests.rules.grids import GRIDS, MIDDLE, Solution, near_misses, random_solution
-from tests.rules.harness import instances, only_rule
-from tests.rules.test_kinds import _demand_sound, _position
+from tests.rules.harness import cases_of, instances, only_rule, read_entry
+from tests.rules.test_kinds import _demand_sound, _position, cells_of
 
 FROM_ZERO = [kind for kind, rule in kinds().items() if rule.from_zero]
+COUNTS = re.compile(r"[0-9]+(≠| different letters?)")
+"""How a number of different letters is printed and said."""
+
+SAID = {"arrow", "numbered-room", "pointing", "x-sum"}
+"""Kinds whose sentence leaves something open about a 0."""
+
 LINES = re.compile(r"(row|column)s? [0-9](?:(?:, | and | to )[0-9])*")
 """How rows and columns are numbered in what is said."""
 
-ADDING = {"cage", "arithmetic-cage", "diagonal-sum", "frame-sum", "parity"}
 
-
-def from_zero(kind: str, grid: Grid, rng: Random, wanted: int) -> Iterator[tuple[Grid, Solution, Rule]]:
+def from_zero(kind: str, plain: Grid, rng: Random, wanted: int) -> Iterator[tuple[Grid, Solution, Rule]]:
     """Filled grids from 0 with true marks of a kind."""
-    there = replace(grid, symbols="", first=0)
-    for solution, rule in instances(kind, grid, rng, wanted):
-        if kind not in ADDING:
-            yield there, solution, rule
-            continue
-        read = [next(rule.read_off(part.cells, there, solution, rng), None) for part in rule.parts(there)]
-        if parts := [part for part in read if part is not None]:
-            yield there, solution, rule.with_parts(parts, there)
+    grid = replace(plain, symbols="", first=0)
+    return ((grid, solution, rule) for solution, rule in instances(kind, grid, rng, wanted) if rule.suits(grid))
 
 
-def test_adding_kinds_are_among_them() -> None:
-    assert set(FROM_ZERO) >= ADDING | {kind for kind, rule in kinds().items() if rule.lettered}
+def test_what_letters_go_with_goes_with_0() -> None:
+    assert set(FROM_ZERO) >= {kind for kind, rule in kinds().items() if rule.lettered}
 
 
 @pytest.mark.parametrize("kind", FROM_ZERO)
@@ -93,7 +97,8 @@ def test_marks_from_zero_are_read_as_they_are_written(kind: str) -> None:
 
 @pytest.mark.parametrize("kind", [kind for kind, rule in kinds().items() if rule.lettered])
 def test_letters_stand_wherever_marks_name_them(kind: str) -> None:
-    """What a kind that goes with letters writes reads back, and no digit is printed or said but in names of lines."""
+    """What a kind that goes with letters writes reads back, and no digit is printed or said but in names of lines and
+    where letters are counted."""
     grid, english = replace(CLASSIC, symbols="ABDEGHKNT", first=None), catalogue("en")
     for _, rule in instances(kind, CLASSIC, Random(f"letters {kind}"), 2):
         again = kinds()[kind].read(node_of(rule.written(grid), Place("rule")), grid, Collector())
@@ -101,7 +106,8 @@ def test_letters_stand_wherever_marks_name_them(kind: str) -> None:
         assert set(again.parts(grid)) == set(rule.parts(grid))
         printed = [mark.item.text for mark in again.marks(Frame(grid, 30.0)) if isinstance(mark.item, Text)]
         said = [LINES.sub("", text) for text in again.spoken(english, grid)]
-        assert not [text for text in (*printed, *said) if re.search("[0-9]", text)]
+        assert not [text for text in (*printed, *said) if re.search("[0-9]", COUNTS.sub("", text))]
+        assert not [text for text in said if "digit" in text]
 
 
 @pytest.mark.parametrize("kind", sorted(set(kinds()) - {kind for kind, rule in kinds().items() if rule.lettered}))
@@ -109,6 +115,15 @@ def test_kinds_that_compare_or_add_refuse_letters(kind: str) -> None:
     grid = replace(MIDDLE, symbols="ABDEGH", first=None)
     for _, rule in instances(kind, MIDDLE, Random(f"no letters {kind}"), 2):
         assert not rule.suits(grid)
+
+
+def test_a_kind_that_does_not_say_so_is_refused_from_zero(monkeypatch: pytest.MonkeyPatch) -> None:
+    grid, collector = replace(CLASSIC, symbols="", first=0), Collector()
+    rule, _ = read_entry("sandwich:\n  left: . 7 . . . . . . .", grid)
+    assert rule is not None and rule.suits(grid)
+    monkeypatch.setattr(type(rule), "from_zero", False)
+    check_signs(rule, grid, Place("rule"), collector)
+    assert [found.code for found in collector.found] == ["other-signs"]
 
 
 def test_cages_go_with_letters_as_long_as_they_have_no_total() -> None:
@@ -135,6 +150,68 @@ def test_messages_name_the_digits_of_the_grid() -> None:
         said = [f"{found.text} {found.hint}" for found in collector.found]
         assert any(re.search(r"\b3\b", text) for text in said), kind
         assert not [text for text in said if re.search(r"(only|above) 4", text)]
+
+
+@pytest.mark.parametrize("kind", [kind for kind in kinds() if hasattr(cases_of(kind), "FROM_ZERO")])
+def test_steps_worked_out_from_zero_are_found(kind: str) -> None:
+    grid = replace(CLASSIC, symbols="", first=0)
+    for entry, candidates, expected in cases_of(kind).FROM_ZERO:
+        rule, collector = read_entry(entry, grid)
+        assert rule is not None, collector.found
+        masks = [grid.all_digits for _ in grid.cells]
+        for cells, digits in candidates.items():
+            for cell in cells_of(cells):
+                masks[cell] = mask_of(grid.symbols.index(sign) + 1 for sign in digits)
+        boards = tuple(
+            board_of(cell for cell in grid.cells if digit and masks[cell] >> (digit - 1) & 1) for digit in range(10)
+        )
+        found = {pair for step in rule.deductions(Position(grid, boards)) for pair in step.removed}
+        wanted = {
+            (cell, grid.symbols.index(sign) + 1)
+            for cells, signs in expected.items()
+            for cell in cells_of(cells)
+            for sign in signs
+        }
+        assert wanted
+        assert wanted <= found, (entry, sorted(wanted - found))
+
+
+@pytest.mark.parametrize("language", sorted(LOCALES))
+def test_what_is_said_of_0_follows_the_sentence(language: str) -> None:
+    grid, words = replace(CLASSIC, symbols="", first=0), catalogue(language)
+    told = set()
+    for kind in FROM_ZERO:
+        for _, rule in instances(kind, grid, Random(f"zero said {kind}"), 2):
+            said, plain = rule.sentences(words, grid), rule.sentence(words)
+            assert rule.sentences(words, CLASSIC) == plain
+            assert said.startswith(plain) and said.endswith(".") and said == " ".join(said.split(" "))
+            told |= {kind} if said != plain else set()
+    assert told == SAID
+
+
+def test_sums_in_steps_are_sums_of_what_digits_are_worth() -> None:
+    """A magic box of 0 to 8 has 36 in all, and 12 in a line."""
+    grid = replace(CLASSIC, symbols="", first=0)
+    block, _ = read_entry("square-block: {magic: r4c4-r6c6}", grid)
+    assert block is not None
+    elsewhere = board_of(grid.cells) & ~board_of([30])
+    with_an_8 = Position(grid, (0, *[elsewhere] * 8, board_of(grid.cells)))
+    assert [step.claim for step in block.deductions(with_an_8)] == [CommonSum((12,))]
+
+
+def test_no_two_0s_touch_where_doubles_may_not_touch_at_all() -> None:
+    """A Latin square found by the engine; with the 0 of row 4 in column 5 it touches that above."""
+    grid = replace(Grid(7, ()), symbols="", first=0)
+    apart = "0326145 3250614 2561403 6014532 1645320 4103256 5432061"
+    rule = NoDoubles(diagonal=True)
+    for text, said in ((apart, True), (apart.replace("6014532", "6514032"), False)):
+        digits = tuple(grid.symbols.index(sign) + 1 for sign in text.replace(" ", ""))
+        assert rule.holds(grid, digits) is said
+        assert isinstance(prove(only_rule(rule, grid, digits)), Unique if said else NoSolution)
+    digits = tuple(grid.symbols.index(sign) + 1 for sign in apart.replace(" ", ""))
+    assert isinstance(second_opinion(Puzzle(grid, digits, (rule,))), Unique)
+    assert "no two 0s" in rule.sentences(catalogue("en"), grid)
+    assert "0" not in rule.sentences(catalogue("en"), CLASSIC) + NoDoubles().sentences(catalogue("en"), grid)
 
 
 def test_a_known_puzzle_from_zero() -> None:

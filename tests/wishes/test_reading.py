@@ -9,6 +9,7 @@ import pytest
 from bookmaker.manifest import load
 from bookmaker.puzzle.grid import boxed_grid
 from bookmaker.rules import kinds
+from bookmaker.rules.pointing import Pointing
 from bookmaker.source.diagnostics import BookErrors
 from bookmaker.wishes.reading import load_wishes
 from bookmaker.wishes.span import Span
@@ -61,6 +62,12 @@ def test_a_kind_by_its_name_alone(kind: str, tmp_path: Path) -> None:
     assert [each.rule.kind for each in wish.rules] == [kind]
 
 
+@pytest.mark.parametrize(("signs", "named"), [("", "9"), ("digits: from-zero", "8")])
+def test_a_digit_is_named_by_its_sign(signs: str, named: str, tmp_path: Path) -> None:
+    (wish,) = read(f"wish:\n  rules: {{pointing: {{marks: 2, digit: {named}}}}}\n  {signs}\n", tmp_path)
+    assert wish.rules[0].rule == Pointing(digit=9, symbols=wish.grid.symbols)
+
+
 def test_marks_drawn_as_in_a_manifest(tmp_path: Path) -> None:
     (wish,) = read("wish:\n  rules:\n    thermometer:\n      - r1c2-r1c4 r2c5\n", tmp_path)
     assert wish.rules[0].amount is None
@@ -92,7 +99,6 @@ SLIPS = [
     ("wish:\n  singles-only: yes\n  want: {X-wing: 1}\n", "wish-clash", 2, 17),
     ("wish:\n  refuse: [X-wing]\n  want: {X-wing: 1}\n", "wish-clash", 2, 11),
     ("wish:\n  letters: SHIPWRECK\n  rules: [inequality]\n", "other-signs", 3, 11),
-    ("wish:\n  digits: from-zero\n  rules: [sandwich]\n", "other-signs", 3, 11),
     ("wishes: []\n", "no-wish", 1, 1),
     ("wishes:\n  - {id: a}\n  - {id: a}\n", "same-id", 3, 10),
 ]

@@ -59,6 +59,7 @@ arrow-sentence-ovals = Die Ziffern entlang { $n ->
     [down] von oben nach unten
    *[both] von links nach rechts oder von oben nach unten
 }.
+arrow-zero = Die Zahl in einem Oval beginnt nie mit 0.
 arrow-circle = Kreis bei { $cells }
 arrow-oval = Oval bei { $cells }, gelesen { $way ->
     [across] von links nach rechts
@@ -486,7 +487,7 @@ limits-primer--lines = Kleine Ziffern in der rechten unteren Ecke eines Feldes s
 low-high-line-sentence = Entlang { $n ->
     [1] der Tief-hoch-Linie
    *[other] jeder Tief-hoch-Linie
-} wechseln niedrige (1 bis { $low }) und hohe Ziffern ({ $high } bis { $most }) ab{ $middle ->
+} wechseln niedrige ({ $least } bis { $low }) und hohe Ziffern ({ $high } bis { $most }) ab{ $middle ->
     [none] .
    *[other] ; eine { $middle } kommt nicht vor.
 }
@@ -501,6 +502,7 @@ no-doubles-sentence = { $touching ->
     [corners] Felder, die sich an einer Seite oder Ecke berühren, enthalten nie eine Ziffer und ihr Doppeltes.
    *[sides] Felder mit einer gemeinsamen Seite enthalten nie eine Ziffer und ihr Doppeltes.
 }
+no-doubles-zero = Da 0 ihr eigenes Doppeltes ist, berühren sich zwei Nullen nie.
 no-doubles-primer = Keine zwei Felder mit einer gemeinsamen Seite enthalten eine Ziffer und ihr Doppeltes: Neben einer 4 steht weder eine 2 noch eine 8. In einem 9×9-Diagramm dürfen 5, 7 und 9 neben jeder Ziffer stehen; Abstand halten müssen 1, 2, 4 und 8 sowie 3 und 6. Ein Feld neben allen Plätzen einer 4 in einer Zeile kann weder 2 noch 8 sein.
 
 ## Non-consecutive
@@ -521,6 +523,7 @@ numbered-room-sentence = { $n ->
     [column] Spalte
    *[both] Zeile oder Spalte
 }, von dort gezählt; n ist die erste Ziffer dort.
+numbered-room-zero = Die Ziffer n ist nie 0.
 numbered-room-spoken = { $n ->
     [1] Nummeriertes Zimmer
    *[other] Nummerierte Zimmer
@@ -654,6 +657,7 @@ pointing-sentence = { $n ->
     [1] Die Ziffer
    *[other] Jede Ziffer
 } in einem Feld mit Pfeil sagt, im wievielten Feld in Pfeilrichtung die { $digit } steht; das nächste Feld ist das erste.
+pointing-zero = In einem Feld mit Pfeil steht nie 0.
 pointing-spoken = { $n ->
     [1] Pfeil
    *[other] Pfeile
@@ -880,6 +884,7 @@ x-sum-sentence = { $n ->
     [column] Spalte
    *[both] Zeile oder Spalte
 }, von dort gesehen; X ist die erste von ihnen.
+x-sum-zero = Ist X gleich 0, so ist die Summe 0.
 x-sum-spoken = { $n ->
     [1] X-Summe
    *[other] X-Summen

@@ -59,6 +59,8 @@ arrow-sentence-ovals = Digits along { $n ->
     [down] from the top down
    *[both] from left to right or from the top down
 }.
+# Follows the sentence where digits begin with 0, if there are ovals.
+arrow-zero = The number in an oval never begins with 0.
 arrow-circle = the circle at { $cells }
 arrow-oval = the oval at { $cells }, read { $way ->
     [across] from left to right
@@ -478,7 +480,7 @@ limits-primer--lines = Small digits in the bottom right corner of a cell are the
 low-high-line-sentence = Along { $n ->
     [1] the low-high line
    *[other] each low-high line
-}, low (1 to { $low }) and high digits ({ $high } to { $most }) alternate{ $middle ->
+}, low ({ $least } to { $low }) and high digits ({ $high } to { $most }) alternate{ $middle ->
     [none] .
    *[other] ; there is no { $middle }.
 }
@@ -493,6 +495,8 @@ no-doubles-sentence = { $touching ->
     [corners] Cells that touch, by a side or a corner, never hold a digit and its double.
    *[sides] Cells that share a side never hold a digit and its double.
 }
+# Follows the sentence where digits begin with 0, if cells may not touch at corners either.
+no-doubles-zero = Since 0 is its own double, no two 0s touch.
 no-doubles-primer = No two cells that share a side hold a digit and its double: beside a 4 there is neither a 2 nor an 8. On a 9×9 grid 5, 7 and 9 may stand beside any digit; it is 1, 2, 4 and 8, and 3 and 6, that have to keep apart. A cell beside every place of a 4 in a row can be neither 2 nor 8.
 
 ## Non-consecutive
@@ -513,6 +517,8 @@ numbered-room-sentence = { $n ->
     [column] column
    *[both] row or column
 } from that side, n being the first digit there.
+# Follows the sentence where digits begin with 0.
+numbered-room-zero = The digit n is never 0.
 numbered-room-spoken = { $n ->
     [1] Numbered room
    *[other] Numbered rooms
@@ -646,6 +652,8 @@ pointing-sentence = { $n ->
     [1] The digit
    *[other] Each digit
 } in a cell with an arrow tells how many cells along the arrow the { $digit } stands, the next cell being the first.
+# Follows the sentence where digits begin with 0.
+pointing-zero = A cell with an arrow never holds 0.
 pointing-spoken = { $n ->
     [1] Arrow
    *[other] Arrows
@@ -872,6 +880,8 @@ x-sum-sentence = { $n ->
     [column] column
    *[both] row or column
 } from that side, where X is the first of them.
+# Follows the sentence where digits begin with 0.
+x-sum-zero = If X is 0, the sum is 0.
 x-sum-spoken = { $n ->
     [1] X-sum
    *[other] X-sums

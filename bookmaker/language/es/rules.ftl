@@ -59,6 +59,7 @@ arrow-sentence-ovals = Las cifras a lo largo de { $n ->
     [down] de arriba abajo
    *[both] de izquierda a derecha o de arriba abajo
 }.
+arrow-zero = El número de un óvalo nunca empieza por 0.
 arrow-circle = el círculo en { $cells }
 arrow-oval = el óvalo en { $cells }, leído { $way ->
     [across] de izquierda a derecha
@@ -478,7 +479,7 @@ limits-primer--lines = Las cifras pequeñas en la esquina inferior derecha de un
 low-high-line-sentence = En { $n ->
     [one] la línea de altibajos
    *[other] cada línea de altibajos
-} alternan cifras bajas (del 1 al { $low }) y altas (del { $high } al { $most }){ $middle ->
+} alternan cifras bajas (del { $least } al { $low }) y altas (del { $high } al { $most }){ $middle ->
     [none] .
    *[other] ; no hay ningún { $middle }.
 }
@@ -493,6 +494,7 @@ no-doubles-sentence = { $touching ->
     [corners] Dos casillas que se tocan, por un lado o por una esquina, nunca contienen una cifra y su doble.
    *[sides] Dos casillas que comparten un lado nunca contienen una cifra y su doble.
 }
+no-doubles-zero = Como el 0 es su propio doble, dos ceros nunca se tocan.
 no-doubles-primer = Dos casillas que comparten un lado nunca contienen una cifra y su doble: junto a un 4 no hay ni un 2 ni un 8. En una cuadrícula de 9×9, el 5, el 7 y el 9 pueden estar junto a cualquier cifra; son 1, 2, 4 y 8, y 3 y 6, las que deben separarse. Una casilla contigua a todos los lugares del 4 en una fila no puede ser ni 2 ni 8.
 
 ## Non-consecutive
@@ -513,6 +515,7 @@ numbered-room-sentence = { $n ->
     [column] columna
    *[both] fila o columna
 } desde ese lado, donde n es la cifra de la primera casilla.
+numbered-room-zero = La cifra n nunca es 0.
 numbered-room-spoken = { $n ->
     [one] Habitación numerada
    *[other] Habitaciones numeradas
@@ -646,6 +649,7 @@ pointing-sentence = { $n ->
     [one] La cifra
    *[other] Cada cifra
 } en una casilla con flecha dice a cuántas casillas está el { $digit } en la dirección de la flecha; la contigua es la primera.
+pointing-zero = Una casilla con flecha nunca contiene 0.
 pointing-spoken = { $n ->
     [one] Flecha
    *[other] Flechas
@@ -872,6 +876,7 @@ x-sum-sentence = { $n ->
     [column] columna
    *[both] fila o columna
 } desde ese lado, donde X es la primera de ellas.
+x-sum-zero = Si X es 0, la suma es 0.
 x-sum-spoken = { $n ->
     [one] Suma X
    *[other] Sumas X

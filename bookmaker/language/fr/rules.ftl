@@ -57,6 +57,7 @@ arrow-sentence-ovals = La somme des chiffres le long de { $n ->
     [down] de haut en bas
    *[both] de gauche à droite ou de haut en bas
 }.
+arrow-zero = Le nombre inscrit dans un ovale ne commence jamais par 0.
 arrow-circle = du cercle en { $cells }
 arrow-oval = de l’ovale en { $cells }, lu { $way ->
     [across] de gauche à droite
@@ -471,7 +472,7 @@ limits-primer--lines = De petits chiffres en bas à droite d’une case sont les
 low-high-line-sentence = Le long { $n ->
     [1] du tracé bas-haut
    *[other] de chaque tracé bas-haut
-}, les chiffres bas (de 1 à { $low }) et hauts (de { $high } à { $most }) alternent{ $middle ->
+}, les chiffres bas (de { $least } à { $low }) et hauts (de { $high } à { $most }) alternent{ $middle ->
     [none] .
    *[other]  ; le { $middle } n’y figure pas.
 }
@@ -486,6 +487,7 @@ no-doubles-sentence = Deux cases qui { $touching ->
     [corners] se touchent, par un côté ou par un coin, ne contiennent jamais un chiffre et son double.
    *[sides] ont un côté commun ne contiennent jamais un chiffre et son double.
 }
+no-doubles-zero = Comme 0 est son propre double, deux 0 ne se touchent jamais.
 no-doubles-primer = Deux cases qui ont un côté commun ne contiennent jamais un chiffre et son double : à côté d’un 4, il n’y a ni 2 ni 8. Dans une grille 9×9, 5, 7 et 9 peuvent être à côté de n’importe quel chiffre ; ce sont 1, 2, 4 et 8, ainsi que 3 et 6, qui doivent s’éviter. Une case à côté de toutes les places d’un 4 dans une ligne n’est ni 2 ni 8.
 
 ## Non-consecutive
@@ -506,6 +508,7 @@ numbered-room-sentence = { $n ->
     [column] colonne
    *[both] ligne ou de sa colonne
 } à partir de ce bord, n étant le premier chiffre qu’on y trouve.
+numbered-room-zero = Le chiffre n n’est jamais 0.
 numbered-room-spoken = { $n ->
     [1] Chambre numérotée
    *[other] Chambres numérotées
@@ -639,6 +642,7 @@ pointing-sentence = { $n ->
     [1] Le chiffre
    *[other] Chaque chiffre
 } d’une case à flèche dit à combien de cases dans le sens de la flèche se trouve le { $digit }, la case voisine étant la première.
+pointing-zero = Une case à flèche ne contient jamais 0.
 pointing-spoken = { $n ->
     [1] Flèche
    *[other] Flèches
@@ -863,6 +867,7 @@ x-sum-sentence = { $n ->
     [column] colonne
    *[both] ligne ou de sa colonne
 } à partir de ce bord, X étant le premier d’entre eux.
+x-sum-zero = Si X est 0, la somme est 0.
 x-sum-spoken = { $n ->
     [1] Somme X
    *[other] Sommes X

@@ -57,6 +57,7 @@ arrow-sentence-ovals = La somma delle cifre lungo { $n ->
     [down] dall’alto in basso
    *[both] da sinistra a destra o dall’alto in basso
 }.
+arrow-zero = Il numero in un ovale non comincia mai con 0.
 arrow-circle = dal cerchio in { $cells }
 arrow-oval = dall’ovale in { $cells }, letto { $way ->
     [across] da sinistra a destra
@@ -471,7 +472,7 @@ limits-primer--lines = Le cifre piccole nell’angolo in basso a destra di una c
 low-high-line-sentence = Lungo { $n ->
     [1] la linea basso-alto
    *[other] ogni linea basso-alto
-} si alternano cifre basse (da 1 a { $low }) e alte (da { $high } a { $most }){ $middle ->
+} si alternano cifre basse (da { $least } a { $low }) e alte (da { $high } a { $most }){ $middle ->
     [none] .
    *[other] ; la cifra { $middle } non vi compare.
 }
@@ -486,6 +487,7 @@ no-doubles-sentence = { $touching ->
     [corners] Due caselle che si toccano, per un lato o per un angolo, non contengono mai una cifra e il suo doppio.
    *[sides] Due caselle con un lato in comune non contengono mai una cifra e il suo doppio.
 }
+no-doubles-zero = Poiché 0 è il doppio di sé stesso, due 0 non si toccano mai.
 no-doubles-primer = Due caselle con un lato in comune non contengono mai una cifra e il suo doppio: accanto a 4 non c’è né 2 né 8. In una griglia 9×9 le cifre 5, 7 e 9 possono stare accanto a qualunque cifra; sono 1, 2, 4 e 8, e 3 e 6, che devono stare lontane. Una casella accanto a tutti i posti di 4 in una riga non può essere né 2 né 8.
 
 ## Non-consecutive
@@ -506,6 +508,7 @@ numbered-room-sentence = { $n ->
     [column] colonna
    *[both] riga o colonna
 } da quel lato, dove n è la prima cifra che vi si trova.
+numbered-room-zero = La cifra n non è mai 0.
 numbered-room-spoken = { $n ->
     [1] Stanza numerata
    *[other] Stanze numerate
@@ -639,6 +642,7 @@ pointing-sentence = { $n ->
     [1] La cifra
    *[other] Ogni cifra
 } in una casella con freccia dice a quante caselle, nella direzione della freccia, si trova la cifra { $digit }, contando come prima la casella vicina.
+pointing-zero = Una casella con freccia non contiene mai 0.
 pointing-spoken = { $n ->
     [1] Freccia
    *[other] Frecce
@@ -863,6 +867,7 @@ x-sum-sentence = { $n ->
     [column] colonna
    *[both] riga o colonna
 } da quel lato, dove X è la prima di esse.
+x-sum-zero = Se X è 0, la somma è 0.
 x-sum-spoken = { $n ->
     [1] Somma X
    *[other] Somme X

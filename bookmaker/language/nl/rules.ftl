@@ -57,6 +57,7 @@ arrow-sentence-ovals = De som van de cijfers langs { $n ->
     [down] van boven naar beneden
    *[both] van links naar rechts of van boven naar beneden
 }.
+arrow-zero = Het getal in een ovaal begint nooit met 0.
 arrow-circle = de cirkel in { $cells }
 arrow-oval = het ovaal in { $cells }, gelezen { $way ->
     [across] van links naar rechts
@@ -454,7 +455,7 @@ limits-primer--lines = In een vakje met kleine cijfers in de hoek rechtsonder ka
 low-high-line-sentence = Langs { $n ->
     [1] de laag-hooglijn
    *[other] elke laag-hooglijn
-} wisselen lage (1 t/m { $low }) en hoge cijfers ({ $high } t/m { $most }) elkaar af{ $middle ->
+} wisselen lage ({ $least } t/m { $low }) en hoge cijfers ({ $high } t/m { $most }) elkaar af{ $middle ->
     [none] .
    *[other] ; { $middle } komt er niet voor.
 }
@@ -468,6 +469,7 @@ no-doubles-sentence = { $touching ->
     [corners] Vakjes die elkaar met een zijde of een hoek raken, bevatten nooit een cijfer en het dubbele daarvan.
    *[sides] Vakjes met een gemeenschappelijke zijde bevatten nooit een cijfer en het dubbele daarvan.
 }
+no-doubles-zero = Omdat 0 zijn eigen dubbele is, raken twee nullen elkaar nooit.
 no-doubles-primer = Twee vakjes met een gemeenschappelijke zijde bevatten nooit een cijfer en het dubbele daarvan: naast een 4 staat geen 2 en geen 8. In een diagram van 9×9 mogen 5, 7 en 9 naast elk cijfer staan; het zijn 1, 2, 4 en 8, en 3 en 6, die uit elkaar moeten blijven. Een vakje naast elke plaats van een 4 in een rij kan geen 2 of 8 zijn.
 
 ## Non-consecutive
@@ -488,6 +490,7 @@ numbered-room-sentence = { $n ->
     [column] kolom
    *[both] rij of kolom
 } vanaf die kant; n is het cijfer in het eerste vakje daar.
+numbered-room-zero = Het cijfer n is nooit 0.
 numbered-room-spoken = { $n ->
     [1] Genummerde kamer
    *[other] Genummerde kamers
@@ -618,6 +621,7 @@ pointing-sentence = { $n ->
     [1] Het cijfer
    *[other] Elk cijfer
 } in een vakje met een pijl zegt hoeveel vakjes verder in de richting van de pijl de { $digit } staat; het volgende vakje is het eerste.
+pointing-zero = In een vakje met een pijl staat nooit 0.
 pointing-spoken = { $n ->
     [1] Pijl
    *[other] Pijlen
@@ -839,6 +843,7 @@ x-sum-sentence = { $n ->
     [column] kolom
    *[both] rij of kolom
 } vanaf die kant; X is het eerste daarvan.
+x-sum-zero = Is X 0, dan is de som 0.
 x-sum-spoken = { $n ->
     [1] X-som
    *[other] X-sommen

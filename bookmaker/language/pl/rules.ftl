@@ -59,6 +59,7 @@ arrow-sentence-ovals = Suma cyfr wzdłuż { $n ->
     [down] z góry na dół
    *[both] od lewej do prawej lub z góry na dół
 }.
+arrow-zero = Liczba w owalu nigdy nie zaczyna się od 0.
 # In the genitive, behind “od”.
 arrow-circle = kółka ({ $cells })
 arrow-oval = owalu ({ $cells }), czytanego { $way ->
@@ -471,7 +472,7 @@ limits-primer--lines = W polu może stać tylko jedna z małych cyfr w jego p
 low-high-line-sentence = Wzdłuż { $n ->
     [1] linii małych i dużych cyfr
    *[other] każdej linii małych i dużych cyfr
-} stoją na przemian cyfry małe (od 1 do { $low }) i duże (od { $high } do { $most }){ $middle ->
+} stoją na przemian cyfry małe (od { $least } do { $low }) i duże (od { $high } do { $most }){ $middle ->
     [none] .
    *[other] ; nie ma na niej { $middle }.
 }
@@ -486,6 +487,7 @@ no-doubles-sentence = { $touching ->
     [corners] W polach stykających się bokiem lub rogiem nigdy nie stoją cyfra i jej podwojenie.
    *[sides] W polach stykających się bokiem nigdy nie stoją cyfra i jej podwojenie.
 }
+no-doubles-zero = Ponieważ podwojone 0 to znów 0, dwa zera nigdy się nie stykają.
 no-doubles-primer = W żadnych dwóch polach stykających się bokiem nie stoją cyfra i jej podwojenie: obok 4 nie ma ani 2, ani 8. W diagramie 9×9 cyfry 5, 7 i 9 mogą stać obok każdej innej; z dala od siebie muszą być 1, 2, 4 i 8 oraz 3 i 6. Pole, które sąsiaduje z każdym miejscem cyfry 4 w wierszu, nie może mieć ani 2, ani 8.
 
 ## Non-consecutive
@@ -506,6 +508,7 @@ numbered-room-sentence = { $n ->
     [column] swojej kolumny
    *[both] swojego wiersza lub swojej kolumny
 } z tej strony, gdzie n to cyfra w pierwszym polu.
+numbered-room-zero = Cyfra n nigdy nie jest zerem.
 numbered-room-spoken = { $n ->
     [one] Numerowany pokój
    *[other] Numerowane pokoje
@@ -639,6 +642,7 @@ pointing-sentence = { $n ->
     [1] Cyfra w polu ze strzałką
    *[other] Każda cyfra w polu ze strzałką
 } mówi, w którym z kolei polu stoi { $digit }, licząc wzdłuż strzałki od sąsiedniego.
+pointing-zero = W polu ze strzałką nigdy nie stoi 0.
 pointing-spoken = { $n ->
     [one] Strzałka
    *[other] Strzałki
@@ -874,6 +878,7 @@ x-sum-sentence = { $n ->
     [column] swojej kolumny
    *[both] swojego wiersza lub swojej kolumny
 } z tej strony, przy czym X to pierwsza z nich.
+x-sum-zero = Gdy X to 0, suma wynosi 0.
 x-sum-spoken = { $n ->
     [one] Suma X
    *[other] Sumy X

@@ -59,6 +59,7 @@ arrow-sentence-ovals = Os algarismos ao longo { $n ->
     [down] de cima para baixo
    *[both] da esquerda para a direita ou de cima para baixo
 }.
+arrow-zero = O número de uma elipse nunca começa por 0.
 # With their preposition, for arrow-spoken.
 arrow-circle = do círculo na casa { $cells }
 arrow-oval = da elipse nas casas { $cells }, lida { $way ->
@@ -479,7 +480,7 @@ limits-primer--lines = Os algarismos pequenos no canto inferior direito de uma c
 low-high-line-sentence = Ao longo { $n ->
     [1] do caminho de altos e baixos
    *[other] de cada caminho de altos e baixos
-}, alternam-se algarismos baixos (de 1 a { $low }) e altos (de { $high } a { $most }){ $middle ->
+}, alternam-se algarismos baixos (de { $least } a { $low }) e altos (de { $high } a { $most }){ $middle ->
     [none] .
    *[other] ; o { $middle } não aparece.
 }
@@ -494,6 +495,7 @@ no-doubles-sentence = { $touching ->
     [corners] Duas casas que se tocam, por um lado ou por um canto, nunca contêm um algarismo e o seu dobro.
    *[sides] Duas casas com um lado em comum nunca contêm um algarismo e o seu dobro.
 }
+no-doubles-zero = Como 0 é o dobro de si mesmo, dois zeros nunca se tocam.
 no-doubles-primer = Duas casas com um lado em comum nunca contêm um algarismo e o seu dobro: ao lado de um 4 não há nem 2 nem 8. Numa grade 9×9, 5, 7 e 9 podem ficar ao lado de qualquer algarismo; são 1, 2, 4 e 8, e também 3 e 6, que precisam se manter afastados. Uma casa vizinha de todos os lugares do 4 numa linha não pode ser nem 2 nem 8.
 
 ## Non-consecutive
@@ -514,6 +516,7 @@ numbered-room-sentence = { $n ->
     [column] coluna
    *[both] linha ou coluna
 } a partir desse lado, sendo n o primeiro algarismo dali.
+numbered-room-zero = O algarismo n nunca é 0.
 numbered-room-spoken = { $n ->
     [1] Sala numerada
    *[other] Salas numeradas
@@ -647,6 +650,7 @@ pointing-sentence = { $n ->
     [1] O algarismo
    *[other] Cada algarismo
 } numa casa com seta diz a quantas casas dali, na direção da seta, está o { $digit }; a casa vizinha conta como a primeira.
+pointing-zero = Uma casa com seta nunca contém 0.
 pointing-spoken = { $n ->
     [1] Seta
    *[other] Setas
@@ -873,6 +877,7 @@ x-sum-sentence = { $n ->
     [column] coluna
    *[both] linha ou coluna
 } a partir desse lado, sendo X o primeiro deles.
+x-sum-zero = Se X for 0, a soma é 0.
 x-sum-spoken = { $n ->
     [1] Soma X
    *[other] Somas X

@@ -13,7 +13,7 @@ from itertools import pairwise
 from typing import Self
 
 from bookmaker.puzzle.bits import digits_in
-from bookmaker.puzzle.grid import CLASSIC, Grid
+from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import OnlyDigits
@@ -39,13 +39,6 @@ class AlternatingRule(ChainRule):
 
     relabels = "reversed"
 
-    size: int = CLASSIC.size
-    """Of the grid: which digits are of which sort depends on how many there are."""
-
-    @classmethod
-    def blank(cls, grid: Grid) -> Self:
-        return cls((), grid.size)
-
     @staticmethod
     @abstractmethod
     def sides(size: int) -> Sides:
@@ -68,8 +61,8 @@ class AlternatingRule(ChainRule):
         keeps = [(a, b) for a in one for b in other] + [(b, a) for a in one for b in other]
         yield relation(pairs, grid.size, keeps)
 
-    def leads_on(self, digits: Sequence[int]) -> bool:
-        return _alternate(self.sides(self.size))(digits)
+    def leads_on(self, digits: Sequence[int], grid: Grid) -> bool:
+        return _alternate(self.sides(grid.size))(digits)
 
     def references(self, grid: Grid) -> tuple[MarkRef, ...]:
         return tuple(MarkRef.line(self.kind, chain) for chain in self.chains)

@@ -1,7 +1,7 @@
 """Rules for the whole grid that keep certain digits from touching: consecutive ones, doubles, those of a certain sum.
 
-A kind says which two digits may not touch. They are kept apart where cells share a side and, with `diagonal: yes`,
-where they touch at a corner as well.
+A kind says which two digits may not touch, by what they are worth. They are kept apart where cells share a side and,
+with `diagonal: yes`, where they touch at a corner as well.
 """
 
 from __future__ import annotations
@@ -42,12 +42,12 @@ class BarredRule(WholeGridRule):
     diagonal: bool = False
 
     @abstractmethod
-    def barred(self, digit: int) -> Iterable[int]:
-        """The digits that may not touch one, whether the grid has them or not."""
+    def barred(self, worth: int) -> Iterable[int]:
+        """What may not touch a digit worth so much, whether the grid has such digits or not."""
 
     @abstractmethod
     def clash(self, one: int, other: int) -> bool:
-        """May these two digits not touch? For `holds`, in other words than `barred`."""
+        """May digits worth so much not touch? For `holds`, in other words than `barred`."""
 
     @classmethod
     def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
@@ -73,7 +73,10 @@ class BarredRule(WholeGridRule):
         for cell in grid.cells:
             for down, across in steps:
                 there = grid.row(cell) + down, grid.column(cell) + across
-                if grid.inside(*there) and self.clash(digits[cell], digits[grid.cell(*there)]):
+                if not grid.inside(*there):
+                    continue
+                one, other = grid.worth(digits[cell]), grid.worth(digits[grid.cell(*there)])
+                if self.clash(one, other):
                     return False
         return True
 
@@ -97,14 +100,19 @@ class BarredRule(WholeGridRule):
         yield neighbour_relation(neighbours(grid), grid, lambda a, b: b not in self.barred(a)), ""
         if self.diagonal:
             digits = grid.digits
-            keeps = ((a, b) for a in digits for b in digits if b not in self.barred(a))
+            keeps = ((a, b) for a in digits for b in digits if not self._barred_by(grid, a) >> (b - 1) & 1)
             yield relation(corners(grid), grid.size, keeps), CORNER
+
+    def _barred_by(self, grid: Grid, digit: int) -> int:
+        """The digits that may not touch one, as a mask."""
+        barred = frozenset(self.barred(grid.worth(digit)))
+        return mask_of(other for other in grid.digits if grid.worth(other) in barred)
 
     def _beside_every_place(self, position: Position) -> Iterator[Deduction]:
         grid, mark = position.grid, MarkRef.whole(self.kind)
         near = _touching(grid, self.diagonal)
         for digit in grid.digits:
-            away = mask_of(other for other in self.barred(digit) if other in grid.digits)
+            away = self._barred_by(grid, digit)
             for house in grid.houses if away else ():
                 places = tuple(cell for cell in house.cells if position.may(cell, digit))
                 if not 2 <= len(places) <= 4:

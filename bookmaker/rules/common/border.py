@@ -135,10 +135,10 @@ def crowded(placed: Sequence[tuple[Border, MarkKind]], grid: Grid, collector: Co
 def _leaves_room(marks: Sequence[tuple[Border, MarkKind]], grid: Grid) -> bool:
     """Can the cells of these marks be filled, each string by itself?"""
     keeps = {border.pair: kind.keeps for border, kind in marks}
-    return all(can_be_filled(grid, cells, _joined(cells, keeps)) for cells in strings(list(keeps)))
+    return all(can_be_filled(grid, cells, _joined(grid, cells, keeps)) for cells in strings(list(keeps)))
 
 
-def _joined(cells: Sequence[int], keeps: Mapping[Pair, Callable[[int, int], bool]]) -> Fits:
+def _joined(grid: Grid, cells: Sequence[int], keeps: Mapping[Pair, Callable[[int, int], bool]]) -> Fits:
     """Does the last of the digits so far keep every mark between its cell and an earlier one?"""
     earlier = [
         [
@@ -148,7 +148,12 @@ def _joined(cells: Sequence[int], keeps: Mapping[Pair, Callable[[int, int], bool
         ]
         for last, cell in enumerate(cells)
     ]
-    return lambda digits: all(kept(digits[at], digits[-1]) for at, kept in earlier[len(digits) - 1])
+
+    def fits(digits: Sequence[int]) -> bool:
+        here = grid.worth(digits[-1])
+        return all(kept(grid.worth(digits[at]), here) for at, kept in earlier[len(digits) - 1])
+
+    return fits
 
 
 def _border(word: Word, what: str, grid: Grid, collector: Collector) -> Border | None:

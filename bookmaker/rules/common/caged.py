@@ -92,13 +92,13 @@ class CagedRule(Rule, Generic[Value]):
 
     @classmethod
     @abstractmethod
-    def typed_as(cls, value: Value) -> str:
+    def typed_as(cls, value: Value, grid: Grid) -> str:
         """A corner as a person types it; empty where it says nothing."""
 
     @classmethod
-    def printed(cls, value: Value) -> str:
+    def printed(cls, value: Value, grid: Grid) -> str:
         """A corner as it is printed."""
-        return cls.typed_as(value)
+        return cls.typed_as(value, grid)
 
     @classmethod
     def blank(cls, grid: Grid) -> Self:
@@ -110,8 +110,8 @@ class CagedRule(Rule, Generic[Value]):
     def with_parts(self, parts: Sequence[Part], grid: Grid) -> Self:
         return replace(self, cages=tuple((tuple(sorted(part.cells)), self.of_part(part)) for part in parts))
 
-    def figure(self, part: Part) -> str:
-        return self.typed_as(self.of_part(part))
+    def figure(self, part: Part, grid: Grid) -> str:
+        return self.typed_as(self.of_part(part), grid)
 
     def written(self, grid: Grid) -> Written:
         one, several = self.figure_words
@@ -119,13 +119,13 @@ class CagedRule(Rule, Generic[Value]):
         if DRAWN_FROM <= len(self.cages) <= len(LETTERS):
             letters = dict(zip(LETTERS, sorted(self.cages, key=lambda cage: cage[0]), strict=False))
             figures: dict[str, Written] = {
-                letter: text for letter, (_, v) in letters.items() if (text := self.typed_as(v))
+                letter: text for letter, (_, v) in letters.items() if (text := self.typed_as(v, grid))
             }
             drawn = picture({letter: cells for letter, (cells, _) in letters.items()}, grid)
             if not figures and not options:
                 return drawn
             return {"picture": drawn} | ({several: figures} if figures else {}) | options
-        listed = ((runs(grid, cells, slanting=False), self.typed_as(value)) for cells, value in self.cages)
+        listed = ((runs(grid, cells, slanting=False), self.typed_as(value, grid)) for cells, value in self.cages)
         items: list[Written] = [{"cells": cells, one: text} if text else cells for cells, text in listed]
         return {LISTED: items, **options} if options else items
 
@@ -133,19 +133,19 @@ class CagedRule(Rule, Generic[Value]):
         for cells, value in self.cages:
             of = (f"the {self.noun} at {frame.grid.name(cells[0])}",)
             yield from fence(frame, cells, self.texture, of)
-            if text := self.printed(value):
+            if text := self.printed(value, frame.grid):
                 for item in corner_figures(frame, cells[0], text):
                     yield Mark(Layer.FIGURE, item, of)
 
     def claims(self, grid: Grid) -> Iterator[PlaceClaim]:
         for cells, value in self.cages:
             yield Outlined(cells, INSET, self.firm)
-            if text := self.printed(value):
+            if text := self.printed(value, grid):
                 yield corner_claim(cells[0], text)
 
     def references(self, grid: Grid) -> tuple[MarkRef, ...]:
-        return tuple(self.refer(cells, value) for cells, value in self.cages)
+        return tuple(self.refer(cells, value, grid) for cells, value in self.cages)
 
-    def refer(self, cells: Cells, value: Value) -> MarkRef:
+    def refer(self, cells: Cells, value: Value, grid: Grid) -> MarkRef:
         """A cage as a step refers to it."""
-        return MarkRef.at(self.kind, cells, self.printed(value))
+        return MarkRef.at(self.kind, cells, self.printed(value, grid))

@@ -67,7 +67,7 @@ class ChainRule(Rule):
             if self.with_parts((Part(chain),), grid).holds(grid, digits):
                 yield Part(chain)
 
-    def leads_on(self, digits: Cells[int]) -> bool:
+    def leads_on(self, digits: Cells[int], grid: Grid) -> bool:
         """May a chain that is being drawn hold these digits so far? From its start, or from the middle outwards."""
         return True
 

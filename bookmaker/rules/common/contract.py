@@ -158,6 +158,15 @@ class Rule(ABC):
         """The rule in one sentence for the puzzle page, singular or plural as there are marks, values named."""
         return words.say(f"{self.kind}-sentence", **self.arguments(words))
 
+    def sentences(self, words: Catalogue, grid: Grid) -> str:
+        """`sentence`, with what it leaves open about a 0 on a grid that has one."""
+        more = self.of_zero(words) if grid.first == 0 else ""
+        return f"{self.sentence(words)} {more}".rstrip()
+
+    def of_zero(self, words: Catalogue) -> str:
+        """What has to be said about a 0 where digits begin with it, as a sentence; mostly nothing."""
+        return ""
+
     def arguments(self, words: Catalogue) -> dict[str, Argument]:
         """What the message of the sentence is filled in with: as a rule `n`, how many marks there are."""
         return {}
@@ -221,7 +230,7 @@ class Rule(ABC):
         """Do the digits of one of its areas differ, so that whoever draws one has to look for such cells?"""
         return True
 
-    def figure(self, part: Part) -> str:
+    def figure(self, part: Part, grid: Grid) -> str:
         """What is written at a mark, as a person types it."""
         return " ".join(map(str, part.value))
 

@@ -37,12 +37,13 @@ class FrameRule(NearRule):
 
     @classmethod
     def read_clue(cls, text: str, place: Place, grid: Grid, collector: Collector) -> Collection[int]:
-        value = number_clue(text, place, f"a frame {cls.result}", collector, 1, 999_999)
+        least = cls.worth((grid.worth(1), grid.worth(2)))
+        value = number_clue(text, place, f"a frame {cls.result}", collector, least, 999_999)
         return () if value is None else (value,)
 
     @classmethod
-    def values_on(cls, line: Sequence[int]) -> Collection[int]:
-        return (cls.worth(line),)
+    def values_on(cls, line: Sequence[int], grid: Grid) -> Collection[int]:
+        return (cls.worth([*map(grid.worth, line)]),)
 
     def check(self, placed: Placed, grid: Grid, collector: Collector) -> None:
         """Report what no digits come to, and two ends of a line that ask for one digit twice."""
@@ -62,9 +63,7 @@ class FrameRule(NearRule):
 
     def _sets(self, clue: Clue, grid: Grid) -> frozenset[int]:
         """The sets of digits that the cells of a clue can hold, as masks."""
-        count = self.seen(clue)
-        value = grid.raised(clue.value, count) if self.from_zero else clue.value
-        return sets_worth(grid.size, count, self.worth, value)
+        return sets_worth(grid, self.seen(clue), self.worth, clue.value)
 
     def _both(self, one: Clue, other: Clue, grid: Grid) -> bool:
         """Have two clues at the ends of a line digits enough between them?"""

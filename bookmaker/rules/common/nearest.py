@@ -84,7 +84,8 @@ class NearRule(OutsideRule):
     def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
         """What is true of the nearest cells."""
         seen = self.in_row if grid.row(cells[0]) == grid.row(cells[1]) else self.in_column
-        return (Part(tuple(cells), "", (value,)) for value in self.values_on([digits[cell] for cell in cells[:seen]]))
+        values = self.values_on([digits[cell] for cell in cells[:seen]], grid)
+        return (Part(tuple(cells), "", (value,)) for value in values)
 
     def written(self, grid: Grid) -> Written:
         body = super().written(grid)

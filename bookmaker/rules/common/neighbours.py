@@ -28,8 +28,9 @@ MISSING = "missing"
 
 @dataclass(frozen=True, slots=True)
 class MarkKind:
-    """What a mark is called, with its article (“the white dot”), which digits may stand on its two sides, and the word
-    that tells it from other marks of its kind (“white”), with the figures printed in it, if any."""
+    """What a mark is called, with its article (“the white dot”), which digits may stand on its two sides by what they
+    are worth, and the word that tells it from other marks of its kind (“white”), with the figures printed in it, if
+    any."""
 
     called: str
     keeps: Callable[[int, int], bool]
@@ -100,13 +101,14 @@ def pair_of(part: Part) -> Pair:
 
 
 def neighbour_relation(pairs: Iterable[Pair], grid: Grid, keeps: Callable[[int, int], bool]) -> Relation:
-    """What `keeps` says of the digits on the two sides of a border.
+    """What `keeps` says of the digits on the two sides of a border, by what they are worth.
 
     Cells that share a side share a row or column, so their digits differ: said here once more, it makes the sweep
     stronger (no 5 at an X).
     """
-    digits = grid.digits
-    return relation(pairs, grid.size, ((a, b) for a in digits for b in digits if a != b and keeps(a, b)))
+    digits, worth = grid.digits, grid.worth
+    keep = ((a, b) for a in digits for b in digits if a != b and keeps(worth(a), worth(b)))
+    return relation(pairs, grid.size, keep)
 
 
 def partnerless(

@@ -151,7 +151,7 @@ class OutsideRule(Rule):
 
     @classmethod
     @abstractmethod
-    def values_on(cls, line: Sequence[int]) -> Collection[int]:
+    def values_on(cls, line: Sequence[int], grid: Grid) -> Collection[int]:
         """The clues that are true of a filled line, read from the clue on: one, unless a kind lets one choose."""
 
     @classmethod
@@ -174,7 +174,8 @@ class OutsideRule(Rule):
         return tuple(Clue(cast(Side, side), line, 0).cells(grid) for side in SIDES for line in range(grid.size))
 
     def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
-        return (Part(tuple(cells), "", (value,)) for value in self.values_on([digits[cell] for cell in cells]))
+        values = self.values_on([digits[cell] for cell in cells], grid)
+        return (Part(tuple(cells), "", (value,)) for value in values)
 
     def clue_typed(self, value: int, grid: Grid) -> str:
         """A clue as it is typed."""

@@ -46,7 +46,7 @@ class RunRule(OutsideRule):
         return () if value is None else (value,)
 
     @classmethod
-    def values_on(cls, line: Sequence[int]) -> Collection[int]:
+    def values_on(cls, line: Sequence[int], grid: Grid) -> Collection[int]:
         return (next((at for at, (a, b) in enumerate(pairwise(line), 1) if not cls.goes_on(a, b)), len(line)),)
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:

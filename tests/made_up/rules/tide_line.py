@@ -49,7 +49,7 @@ tide-line:
         chains = read_chains(body, cls.noun, grid, collector)
         return None if chains is None else cls(chains)
 
-    def leads_on(self, digits: Sequence[int]) -> bool:
+    def leads_on(self, digits: Sequence[int], grid: Grid) -> bool:
         return all(a != b and (a < b) == (at % 2 == 0) for at, (a, b) in enumerate(pairwise(digits)))
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:

@@ -5,7 +5,8 @@ from __future__ import annotations
 from random import Random
 
 from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.arrow import Arrow, Arrows
+from bookmaker.rules.arrow import Arrows
+from bookmaker.rules.common.arrowreading import Arrow
 from tests.rules.laying import neighbours
 
 SENTENCES = (
@@ -48,6 +49,14 @@ DEDUCTIONS = (
     ("arrow: r5c5-r5c7", {"r5c5": "456789", "r5c6": "13", "r5c7": "357"}, {"r5c5": "579"}),
 )
 
+FROM_ZERO = (
+    # Three cells of one row add up to 3 at least; with 0 and 1 beside it, the third holds 7 at most.
+    ("arrow: r1c1-r1c4", {}, {"r1c1": "012", "r1c2-r1c4": "8"}),
+    # No number begins with 0, and two cells of a box make 15 at most.
+    ("arrow:\n  - {circle: r1c1 r1c2, shafts: r2c1 r2c2}", {}, {"r1c1": "0"}),
+    ("arrow:\n  - {circle: r1c1 r1c2, shafts: r2c1 r2c2}", {"r1c1": "12345678"}, {"r1c1": "2345678", "r1c2": "678"}),
+)
+
 
 def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Arrows | None:
     arrows: list[Arrow] = []
@@ -56,7 +65,9 @@ def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Arrows | None:
         if len(arrows) >= grid.size // 2 + 1:
             break
         circle = _circle(grid, rng)
-        number = int("".join(str(solution[cell]) for cell in circle))
+        number = int("".join(str(grid.worth(solution[cell])) for cell in circle))
+        if number < 10 ** (len(circle) - 1) > 1:
+            continue
         shafts: list[tuple[int, ...]] = []
         for _ in range(rng.choice((1, 1, 2))):
             used = taken.union(circle, *shafts)
@@ -82,11 +93,11 @@ def _shaft(
 ) -> tuple[int, ...] | None:
     """A random walk from beside the circle that comes to the number exactly, in as few cells as printed ones have."""
     here, shaft, left = rng.choice(circle), list[int](), number
-    while left > 0 and len(shaft) < (0, 5, 6, 20)[len(circle)]:
+    while (left > 0 or not shaft) and len(shaft) < (0, 5, 6, 20)[len(circle)]:
         ways = [n for n in neighbours(grid, here, rng.random() < 0.3) if n not in used and n not in shaft]
         if not ways:
             return None
         here = rng.choice(ways)
         shaft.append(here)
-        left -= solution[here]
+        left -= grid.worth(solution[here])
     return tuple(shaft) if left == 0 else None

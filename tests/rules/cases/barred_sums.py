@@ -30,19 +30,30 @@ DEDUCTIONS = (
     ("barred-sums: 10", {"r5c1-r5c3 r5c5 r5c7-r5c9": "12456789"}, {"r5c5": "7"}),
     ("barred-sums: {sums: 10, diagonal: yes}", {"r5c5": "5"}, {"r4c4 r6c6": "5"}),
 )
+
+FROM_ZERO = (
+    ("barred-sums: 5 10", {"r5c5": "4"}, {"r4c5 r6c5 r5c4 r5c6": "16"}),
+    # In row 5, 0 stands at r5c4 or r5c6, beside r5c5 both.
+    ("barred-sums: 1", {"r5c1-r5c3 r5c5 r5c7-r5c9": "12345678"}, {"r5c5": "1"}),
+)
 CHOICES = ((10,), (5, 10), (3, 17), (7,), (4,))
 
 
 def grow(grid: Grid, rng: Random) -> Solution | None:
-    sums = frozenset(total for total in rng.choice(CHOICES) if 3 <= total <= 2 * grid.size - 1) or frozenset({4})
+    sums = frozenset(total for total in rng.choice(CHOICES) if total in _sums(grid)) or frozenset({4})
     rule = BarredSums(sums == {4} and grid.size == 9, sums)
     return image(rule if found(rule, grid) else BarredSums(False, frozenset({3})), grid, rng, False)
 
 
 def lay(grid: Grid, solution: Solution, rng: Random) -> BarredSums | None:
     """Sums that no neighbours make, one or two of them."""
-    sums = [total for total in range(3, 2 * grid.size) if BarredSums(False, frozenset({total})).holds(grid, solution)]
+    sums = [total for total in _sums(grid) if BarredSums(False, frozenset({total})).holds(grid, solution)]
     if not sums:
         return None
     chosen = frozenset(rng.sample(sums, rng.randint(1, min(2, len(sums)))))
     return BarredSums(BarredSums(True, chosen).holds(grid, solution), chosen)
+
+
+def _sums(grid: Grid) -> range:
+    """What two different digits can add up to."""
+    return range(2 * grid.worth(1) + 1, 2 * grid.worth(grid.size))

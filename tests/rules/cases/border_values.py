@@ -36,6 +36,7 @@ MISUSES = (
     # 9 + 8 is the largest sum; no two digits multiply to 13; 9 / 1 is the largest quotient.
     ("border-values:\n  sum 18: r1c1-r1c2", "mark-large", "r1c1"),
     ("border-values:\n  product 13: r1c1-r1c2", "mark-large", "r1c1"),
+    ("border-values:\n  product 0: r1c1-r1c2", "mark-large", "r1c1"),
     ("border-values:\n  quotient 10: r1c1-r1c2", "mark-large", "r1c1"),
     # 16 is 9 and 7, 17 is 9 and 8: three in a row would be 7, 9, 8 and then 9 once more.
     ("border-values:\n  sum 16: r1c1-r1c2\n  sum 17: r1c2-r1c3 r1c3-r1c4", "marks-clash", "r1c3-r1c4"),
@@ -64,6 +65,12 @@ DEDUCTIONS = (
         {},
         {"r1c9": "12346789"},
     ),
+)
+
+FROM_ZERO = (
+    ("border-values: {product 0: r1c1-r1c2}", {"r1c1": "12345678"}, {"r1c2": "12345678"}),
+    ("border-values: {quotient 3: r1c1-r1c2}", {}, {"r1c1 r1c2": "04578"}),
+    ("border-values: {sum 5: r1c1-r1c2}", {"r1c1": "0"}, {"r1c2": "1234678"}),
 )
 
 

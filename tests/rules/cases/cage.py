@@ -106,6 +106,6 @@ def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Cage | None:
         )
         free -= area
         if len(area) > 1:
-            total = sum(solution[cell] for cell in area) if repeats or rng.random() < 0.85 else 0
+            total = sum(grid.worth(solution[cell]) for cell in area) if repeats or rng.random() < 0.85 else 0
             cages.append((tuple(sorted(area)), total))
     return Cage(tuple(cages), repeats)

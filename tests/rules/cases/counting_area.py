@@ -52,6 +52,11 @@ DEDUCTIONS = (
     ),
 )
 
+FROM_ZERO = (
+    # A zero is counted by its sign; over a corner of two boxes, two of them can only be at the ends.
+    ("counting-area: {cells: r1c3-r1c4 r2c4, count: 0 0}", {}, {"r1c3 r2c4": "12345678"}),
+)
+
 
 def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> CountingArea | None:
     free, parts = set(grid.cells), []

@@ -55,6 +55,11 @@ DEDUCTIONS = (
     ("dots: {black: r1c1-r1c2 r1c2-r1c3}", {}, {"r1c1 r1c3": "35679", "r1c2": "13579"}),
 )
 
+FROM_ZERO = (
+    ("dots: {black: r1c1-r1c2}", {}, {"r1c1 r1c2": "057"}),
+    ("dots: {white: r1c1-r1c2}", {"r1c1": "0"}, {"r1c2": "2345678"}),
+)
+
 
 def options(grid: Grid, rng: Random) -> dict[str, bool]:
     return {"all-marked": rng.random() < 0.5}

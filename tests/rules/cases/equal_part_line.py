@@ -28,4 +28,9 @@ DEDUCTIONS = (
     ("equal-part-line: r1c2-r1c5", {"r1c2": "1", "r1c3": "23"}, {"r1c4 r1c5": "456789"}),
 )
 
+FROM_ZERO = (
+    # Three cells of a box make 3 at least; one of them holds 8 − 1 at most.
+    ("equal-part-line: r1c3-r1c6", {}, {"r1c3": "012", "r1c4-r1c6": "8"}),
+)
+
 CELLS = (2, 7)

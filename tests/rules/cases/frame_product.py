@@ -38,3 +38,5 @@ DEDUCTIONS = (
     ("frame-product:\n  bottom: 72 . . . . . . . .", {}, {"r7c1-r9c1": "57"}),
     ("frame-product:\n  bottom: 72 . . . . . . . .", {"r9c1": "3"}, {"r8c1 r7c1": "125789"}),
 )
+
+FROM_ZERO = (("frame-product:\n  left: 0 . . . . . . . .", {}, {"r1c4-r1c9": "0"}),)

@@ -31,4 +31,10 @@ DEDUCTIONS = (
     ("hinge-line: r1c1-r1c4", {"r1c1": "1", "r1c4": "23", "r1c2": "2"}, {"r1c3": "3456789"}),
 )
 
+FROM_ZERO = (
+    # Two different digits of a row make 1 at least; 0 and 8 make 8.
+    ("hinge-line: r1c1-r1c3", {}, {"r1c2": "0"}),
+    ("hinge-line: r1c1-r1c3", {"r1c2": "7", "r1c1": "0"}, {"r1c3": "0123456"}),
+)
+
 CELLS = (3, 6)

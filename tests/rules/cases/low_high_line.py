@@ -25,4 +25,10 @@ DEDUCTIONS = (
     ("low-high-line: r1c1-r1c4", {"r1c2": "23"}, {"r1c1 r1c3": "12345", "r1c4": "56789"}),
 )
 
+FROM_ZERO = (
+    # 4 is in the middle of 0 to 8.
+    ("low-high-line: r1c1-r1c2", {}, {"r1c1 r1c2": "4"}),
+    ("low-high-line: r1c1-r1c2", {"r1c1": "03"}, {"r1c2": "01234"}),
+)
+
 CELLS = (2, 6)

@@ -28,6 +28,11 @@ DEDUCTIONS = (
     ("no-doubles: {diagonal: yes}", {"r5c5": "3"}, {"r4c4-r4c6 r6c4-r6c6": "6"}),
 )
 
+FROM_ZERO = (
+    ("no-doubles: yes", {"r5c5": "4"}, {"r4c5 r6c5 r5c4 r5c6": "28"}),
+    ("no-doubles: {diagonal: yes}", {"r5c5": "0"}, {"r4c4 r4c6 r6c4 r6c6": "0"}),
+)
+
 
 def grow(grid: Grid, rng: Random) -> Solution | None:
     """Without the option: the middle cell of a box of 2×3 or 3×3 touches all its others, which leaves no grid."""

@@ -35,3 +35,9 @@ DEDUCTIONS = (
         {"r9c1": "345", "r1c1-r4c1": "1"},
     ),
 )
+
+FROM_ZERO = (
+    # The first digit counts from 1 to 8, and neither to itself nor with the digit of the door.
+    ("numbered-room:\n  left: 4 . . . . . . . .", {}, {"r1c1": "014", "r1c9": "4"}),
+    ("numbered-room:\n  left: 1 . . . . . . . .", {"r1c1": "01"}, {"r1c1": "0"}),
+)

@@ -48,6 +48,12 @@ DEDUCTIONS = (
     ),
 )
 
+FROM_ZERO = (
+    # Five cells make 10 at least, and no digit is greater than 8.
+    ("open-cage: [{cells: r1c1 r1c2, total: A}, {cells: r3c1-r3c5, total: A}]", {}, {"r1c1 r1c2": "01"}),
+    ("open-cage: {cells: r1c1 r1c2, total: odd}", {"r1c1": "1"}, {"r1c2": "1357"}),
+)
+
 
 def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> OpenCage | None:
     free, cages = set(grid.cells), []
@@ -58,7 +64,7 @@ def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> OpenCage | None:
         free -= area
         if len(area) > 1:
             cages.append(tuple(sorted(area)))
-    totals = [sum(solution[cell] for cell in cage) for cage in cages]
+    totals = [sum(grid.worth(solution[cell]) for cell in cage) for cage in cages]
     values = ["odd" if total % 2 else "even" for total in totals]
     letters = iter("ABCDEFGHJK")
     for one, other in combinations(range(len(cages)), 2):

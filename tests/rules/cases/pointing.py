@@ -39,6 +39,12 @@ DEDUCTIONS = (
     ("pointing: {left: r1c9, digit: 2}", {"r1c9": "48"}, {"r1c2-r1c4 r1c6-r1c8": "2"}),
 )
 
+FROM_ZERO = (
+    ("pointing: {right: r1c1, digit: 0}", {}, {"r1c1": "0"}),
+    # The 0 stands two cells on, or three.
+    ("pointing: {right: r1c1, digit: 0}", {"r1c1": "023"}, {"r1c1 r1c2 r1c5-r1c9": "0"}),
+)
+
 
 def options(grid: Grid, rng: Random) -> dict[str, int]:
     return {"digit": rng.choice(grid.digits)}

@@ -43,3 +43,8 @@ DEDUCTIONS = (
     ("sandwich:\n  top: 4 . . . . . . . .", {"r1c1": "9"}, {"r2c1": "1", "r4c1-r9c1": "1"}),
     ("sandwich:\n  bottom: 4 . . . . . . . .", {"r9c1": "9", "r7c1": "1"}, {"r8c1": "235678"}),
 )
+
+FROM_ZERO = (
+    # 28 is the sum of 1 to 7: the crusts stand at the ends.
+    ("sandwich:\n  left: 28 . . . . . . . .", {}, {"r1c1 r1c9": "1234567", "r1c2-r1c8": "08"}),
+)

@@ -45,6 +45,11 @@ DEDUCTIONS = (
     ("square-block: {rows: r3c3-r4c4}", {"r3c3": "9", "r3c4": "8", "r4c3": "8"}, {"r4c4": "12345678"}),
 )
 
+FROM_ZERO = (
+    # The digits of a box make 36, so each line makes 12: beside an 8 there is 4 at most.
+    ("square-block: {magic: r4c4-r6c6}", {"r4c4": "8"}, {"r4c5-r4c6 r5c4 r6c4": "567"}),
+)
+
 
 CORNERS = (0, 1, 10, 11)
 """Where magic blocks begin that a first search soon finds: whole boxes, and over two or four of them."""

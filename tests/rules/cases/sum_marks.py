@@ -40,6 +40,12 @@ DEDUCTIONS = (
     ("sum-marks: {V: r1c1-r1c2, X: r1c2-r1c3}", {}, {"r1c3": "12345"}),
 )
 
+FROM_ZERO = (
+    ("sum-marks: {V: r1c1-r1c2}", {}, {"r1c1 r1c2": "678"}),
+    ("sum-marks: {X: r1c1-r1c2}", {}, {"r1c1 r1c2": "015"}),
+    ("sum-marks: {V: r1c1-r1c2}", {"r1c1": "0"}, {"r1c2": "1234678"}),
+)
+
 
 def options(grid: Grid, rng: Random) -> dict[str, bool]:
     return {"all-marked": rng.random() < 0.5}

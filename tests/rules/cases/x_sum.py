@@ -37,3 +37,9 @@ DEDUCTIONS = (
     ("x-sum:\n  bottom: 10 . . . . . . . .", {"r9c1": "2"}, {"r8c1": "1345679"}),
     ("x-sum:\n  left: 45 . . . . . . . .", {}, {"r1c1": "12345678"}),
 )
+
+FROM_ZERO = (
+    # No digits are added, or all but the 0.
+    ("x-sum:\n  left: 0 . . . . . . . .", {}, {"r1c1": "12345678"}),
+    ("x-sum:\n  left: 36 . . . . . . . .", {}, {"r1c1": "01234567", "r1c9": "12345678"}),
+)

@@ -12,6 +12,7 @@ from itertools import combinations
 from operator import and_, or_
 
 from bookmaker.puzzle.bits import digits_in, mask_of
+from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import Needed, NoCombination, OneCombination
@@ -61,14 +62,15 @@ def one_of(sets: frozenset[int]) -> Fits:
 
 
 @lru_cache(maxsize=4096)
-def sets_worth(size: int, count: int, worth: Callable[[Sequence[int]], int], value: int) -> frozenset[int]:
-    """The sets of `count` different digits, as masks, that are worth `value`: sums, products and their like."""
-    return frozenset(_by_worth(size, count, worth).get(value, ()))
+def sets_worth(grid: Grid, count: int, worth: Callable[[Sequence[int]], int], value: int) -> frozenset[int]:
+    """The sets of `count` different digits, as masks, that come to `value`: sums, products and their like."""
+    return frozenset(_by_worth(grid.size, grid.worth(1), count, worth).get(value, ()))
 
 
 @lru_cache(maxsize=256)
-def _by_worth(size: int, count: int, worth: Callable[[Sequence[int]], int]) -> dict[int, set[int]]:
+def _by_worth(size: int, first: int, count: int, worth: Callable[[Sequence[int]], int]) -> dict[int, set[int]]:
+    """All of them, by what they come to; `first` is what the first digit is worth."""
     found: dict[int, set[int]] = {}
-    for digits in combinations(range(1, size + 1), count):
-        found.setdefault(worth(digits), set()).add(mask_of(digits))
+    for digits in combinations(range(first, first + size), count):
+        found.setdefault(worth(digits), set()).add(sum(1 << (digit - first) for digit in digits))
     return found

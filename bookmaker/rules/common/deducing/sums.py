@@ -1,7 +1,7 @@
 """Sums a person can bound in the head: what some cells can add up to, and which digits can share out a total.
 
-In: a position and cells, or sizes and totals. Out: limits that every filling keeps. They use that cells in one row,
-column or region hold different digits: three cells of a row add up to at least 1 + 2 + 3.
+In: a position and cells, or sizes and totals. Out: limits that every filling keeps, in what digits are worth. They use
+that cells in one row, column or region hold different digits: three cells of a row add up to at least 1 + 2 + 3.
 """
 
 from __future__ import annotations
@@ -10,20 +10,26 @@ from collections.abc import Iterable, Sequence
 from functools import lru_cache
 from itertools import combinations
 
-from bookmaker.puzzle.bits import digits_in, highest, lowest, mask_of
+from bookmaker.puzzle.bits import digits_in, highest, lowest, mask_of, span_mask
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
 
 
 @lru_cache(maxsize=4096)
 def digit_sets(available: int, count: int, total: int) -> tuple[int, ...]:
-    """The sets of `count` different digits of a mask that add up to `total`, as masks."""
+    """The sets of `count` different digits of a mask that add up to `total` by their own numbers, as masks."""
     return tuple(mask_of(digits) for digits in combinations(digits_in(available), count) if sum(digits) == total)
 
 
-def different_limits(count: int, digits: int) -> tuple[int, int]:
-    """Least and greatest sum of `count` different digits from 1..`digits`."""
-    return count * (count + 1) // 2, count * (2 * digits + 1 - count) // 2
+def worth_from(grid: Grid, least: int, most: int) -> int:
+    """The digits that are worth `least` to `most`, as a mask."""
+    return span_mask(grid.raised(least, 1), min(grid.size, grid.raised(most, 1)))
+
+
+def different_limits(count: int, grid: Grid) -> tuple[int, int]:
+    """Least and greatest sum of `count` different digits."""
+    less = grid.raised(0, count)
+    return count * (count + 1) // 2 - less, count * (2 * grid.size + 1 - count) // 2 - less
 
 
 def open_limits(grid: Grid, cells: Sequence[int]) -> tuple[int, int]:
@@ -47,7 +53,7 @@ def _limits(grid: Grid, cells: Sequence[int], lows: Sequence[int], highs: Sequen
         least = max(least, sum(_rising(lows[i] for i in group) for group in groups.values()))
         top = grid.size + 1
         most = min(most, sum(len(g) * top - _rising(top - highs[i] for i in g) for g in groups.values()))
-    return least, most
+    return least - grid.raised(0, len(cells)), most - grid.raised(0, len(cells))
 
 
 def _rising(lows: Iterable[int]) -> int:
