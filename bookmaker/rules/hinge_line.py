@@ -165,7 +165,14 @@ hinge-line:
             for one, other in pairs:
                 for cell, partner in ((one, other), (other, one)):
                     kept[cell] = mask_of(
-                        digit for digit in digits_in(masks[cell]) if common & _sums_with(position, cell, digit, partner)
+                        digit
+                        for digit in digits_in(masks[cell])
+                        if any(
+                            0 < (other := grid.raised(total, 2) - digit) <= grid.size
+                            and masks[partner] >> (other - 1) & 1
+                            and not (other == digit and sees(grid, cell, partner))
+                            for total in common
+                        )
                     )
             removed = removed_by(position, kept)
             mark = MarkRef.line(self.kind, chain)
@@ -215,15 +222,13 @@ def _one_sum(odd: int, least: int) -> Callable[[Sequence[int]], bool]:
 
 
 def _pair_sums(position: Position, one: int, other: int) -> set[int]:
-    return {total for digit in digits_in(position.masks[one]) for total in _sums_with(position, one, digit, other)}
-
-
-def _sums_with(position: Position, cell: int, digit: int, partner: int) -> set[int]:
-    """What a digit of a cell comes to with those that its partner can hold."""
-    grid = position.grid
-    apart = sees(grid, cell, partner)
-    others = digits_in(position.masks[partner])
-    return {grid.worth(digit) + grid.worth(other) for other in others if not (apart and other == digit)}
+    apart, less = sees(position.grid, one, other), position.grid.raised(0, 2)
+    return {
+        a + b - less
+        for a in digits_in(position.masks[one])
+        for b in digits_in(position.masks[other])
+        if not (apart and a == b)
+    }
 
 
 def _diamond(at: Point, size: float) -> list[Point]:

@@ -181,5 +181,5 @@ def _goes_on(grid: Grid, total: int, line: Sequence[int]) -> bool:
     """Can a row that begins with these digits still have the sum?"""
     crusts = [at for at, digit in enumerate(line) if digit in (1, grid.size)]
     inside = line[crusts[0] + 1 : crusts[1] if len(crusts) == 2 else None] if crusts else []
-    so_far = sum(map(grid.worth, inside))
+    so_far = sum(inside) - grid.raised(0, len(inside))
     return so_far == total if len(crusts) == 2 else so_far <= total

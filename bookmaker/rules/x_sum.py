@@ -170,5 +170,6 @@ def _openings(clue: Clue, position: Position) -> Iterator[Deduction]:
 def _goes_on(grid: Grid, total: int, line: Sequence[int]) -> bool:
     """Can a row that begins with these digits still have the sum?"""
     x = grid.worth(line[0])
-    so_far = sum(map(grid.worth, line[:x]))
+    added = line[:x]
+    so_far = sum(added) - grid.raised(0, len(added))
     return so_far == total if len(line) >= x else so_far <= total

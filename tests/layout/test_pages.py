@@ -266,6 +266,7 @@ def test_cells_keep_the_layouts_limits(name: str) -> None:
                 cell = side / puzzle.puzzle.grid.size
                 alone = LARGEST if slots.rows * slots.columns > 1 else ALONE
                 most = max(slots.most, alone) * (SMALLER if puzzle.puzzle.grid.size < 9 else 1)
+                most = max(most, slots.grid / puzzle.puzzle.grid.size)
                 assert slots.least - 0.02 <= cell <= most + 0.02
 
 

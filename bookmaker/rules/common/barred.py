@@ -99,8 +99,8 @@ class BarredRule(WholeGridRule):
     def _asked(self, grid: Grid) -> Iterator[tuple[Relation, str]]:
         yield neighbour_relation(neighbours(grid), grid, lambda a, b: b not in self.barred(a)), ""
         if self.diagonal:
-            digits = grid.digits
-            keeps = ((a, b) for a in digits for b in digits if not self._barred_by(grid, a) >> (b - 1) & 1)
+            digits, worth = grid.digits, grid.worth
+            keeps = ((a, b) for a in digits for b in digits if worth(b) not in self.barred(worth(a)))
             yield relation(corners(grid), grid.size, keeps), CORNER
 
     def _barred_by(self, grid: Grid, digit: int) -> int:
