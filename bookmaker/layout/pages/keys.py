@@ -156,18 +156,10 @@ def _under(key: Key, layout: Layout, x: float, y: float, ceiling: float) -> Iter
 
 
 def _foot(key: Key, layout: Layout, x: float, y: float) -> Iterator[Item | PageNumber]:
-    """How many steps the profile has, and the way back."""
+    """How many steps the profile has, if there is room for it, and the way back."""
     label, rating, tags = layout.type.label, key.puzzle.rating, (SECTION.further, PARAGRAPH)
     if rating and rating.profile:
-        yield tagged(
-            tags,
-            Text(
-                x,
-                y,
-                layout.say("steps-counted", n=rating.steps, number=str(rating.steps)),
-                label.font,
-                label.size,
-                0.25,
-            ),
-        )
+        steps = layout.say("steps-counted", n=rating.steps, number=str(rating.steps))
+        if width(f"{steps}  {layout.say('page')} 000", label) <= key.side:
+            yield tagged(tags, Text(x, y, steps, label.font, label.size, 0.25))
     yield PageNumber(x + key.side, y, f"{layout.say('page')} ", f"puzzle {key.puzzle.id}", label, 0.25, tags=tags)
