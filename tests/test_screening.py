@@ -143,3 +143,15 @@ def test_a_worker_of_a_cluster_that_dies_loses_nothing(tmp_path: Path) -> None:
         os.kill(next(iter(cluster.workers.values())).pid, signal.SIGKILL)
         assert screening.wait(timeout=90) == 0
     assert [line["source"] for line in lines(report)] == [f"list.txt:{number}" for number in range(1, 61)]
+
+
+def test_workers_with_another_bookmaker_are_refused(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
+    """They would neither understand the puzzles nor be understood: the command would wait for ever."""
+    distributed = pytest.importorskip("distributed")
+    monkeypatch.setattr("bookmaker.proof.executors.code_version", lambda *_: "another")  # here, not in the worker
+    with distributed.LocalCluster(
+        n_workers=1, threads_per_worker=1, host="127.0.0.1", dashboard_address=None, silence_logs=50
+    ) as cluster:
+        (tmp_path / "list.txt").write_text(f"{UNIQUE}\n")
+        told = run(tmp_path / "list.txt", "--out", tmp_path / "r.jsonl", "--on", cluster.scheduler_address)
+    assert told.exit_code == 1 and "another version of bookmaker" in told.stderr

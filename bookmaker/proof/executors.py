@@ -8,11 +8,12 @@ from __future__ import annotations
 
 import multiprocessing
 from collections import deque
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from concurrent.futures import Executor, Future, ProcessPoolExecutor
 from contextlib import contextmanager, nullcontext
 from typing import ParamSpec, TypeVar
 
+from bookmaker.proof.cache import ROOMS_THAT_MATTER, code_version
 from bookmaker.proof.pulse import heard, speak_up
 from bookmaker.source.diagnostics import BookErrors, Diagnostic, Place
 from bookmaker.stopping import held_back, serving
@@ -102,7 +103,8 @@ def executor_on(address: str) -> Iterator[Executor]:
     """The workers of a running Dask scheduler at `address`, as a standard executor.
 
     A worker that dies loses nothing: the scheduler gives its work to another. Raises BookErrors where the extra
-    “cluster” is not installed or nothing answers at the address.
+    “cluster” is not installed, where nothing answers at the address, or where workers have another bookmaker than this
+    one: neither would understand what the other sends.
     """
     try:
         from distributed import Client
@@ -115,4 +117,19 @@ def executor_on(address: str) -> Iterator[Executor]:
         said = f"no scheduler answers at {address}"
         raise BookErrors([Diagnostic(Place("--on"), "no-scheduler", said, str(error))]) from error
     with client:
+        if strangers := _strangers(client.run):
+            said = f"{strangers} of the workers at {address} have another version of bookmaker, or none"
+            hint = "install the same version there, and start them anew"
+            raise BookErrors([Diagnostic(Place("--on"), "other-version", said, hint)])
         yield client.get_executor(pure=False)
+
+
+def _strangers(ask_all: Callable[..., Mapping[str, object]]) -> int:
+    """How many workers do not have the code that runs here; `ask_all` has a function run by each of them."""
+    answers = ask_all(code_of_this, on_error="return")
+    return sum(answer != code_of_this() for answer in answers.values())
+
+
+def code_of_this() -> str:
+    """A hash of all of bookmaker that a worker needs."""
+    return code_version(*ROOMS_THAT_MATTER)
