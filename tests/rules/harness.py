@@ -18,7 +18,7 @@ from __future__ import annotations
 
 import importlib
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import cos, radians, sin
 from random import Random
 from types import ModuleType
@@ -99,6 +99,22 @@ def instances(kind: str, grid: Grid, rng: Random, wanted: int) -> Iterator[tuple
             yield solution, rule
         if found == wanted:
             return
+
+
+ADDING = {"cage", "arithmetic-cage", "diagonal-sum", "frame-sum", "parity"}
+"""Kinds whose marks say something else where digits begin with 0."""
+
+
+def from_zero(kind: str, grid: Grid, rng: Random, wanted: int) -> Iterator[tuple[Grid, Solution, Rule]]:
+    """Filled grids from 0 with true marks of a kind."""
+    there = replace(grid, symbols="", first=0)
+    for solution, rule in instances(kind, grid, rng, wanted):
+        if kind not in ADDING:
+            yield there, solution, rule
+            continue
+        read = [next(rule.read_off(part.cells, there, solution, rng), None) for part in rule.parts(there)]
+        if parts := [part for part in read if part is not None]:
+            yield there, solution, rule.with_parts(parts, there)
 
 
 def grown_with(rule: Rule, grid: Grid, rng: Random) -> Solution | None:

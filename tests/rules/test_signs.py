@@ -8,7 +8,6 @@ agree, and no step takes away a digit of the solution.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
 from dataclasses import replace
 from itertools import islice
 from random import Random
@@ -21,34 +20,18 @@ from bookmaker.language import catalogue
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds, problem_of
-from bookmaker.rules.common.contract import Rule
 from bookmaker.rules.common.drawing.frame import Frame
 from bookmaker.rules.common.parts import Written, node_of
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import NoSolution, Unique
 from bookmaker.source.diagnostics import Collector, Place
-from tests.rules.grids import GRIDS, MIDDLE, Solution, near_misses, random_solution
-from tests.rules.harness import instances, only_rule
+from tests.rules.grids import GRIDS, MIDDLE, near_misses, random_solution
+from tests.rules.harness import ADDING, from_zero, instances, only_rule
 from tests.rules.test_kinds import _demand_sound, _position
 
 FROM_ZERO = [kind for kind, rule in kinds().items() if rule.from_zero]
 LINES = re.compile(r"(row|column)s? [0-9](?:(?:, | and | to )[0-9])*")
 """How rows and columns are numbered in what is said."""
-
-ADDING = {"cage", "arithmetic-cage", "diagonal-sum", "frame-sum", "parity"}
-
-
-def from_zero(kind: str, grid: Grid, rng: Random, wanted: int) -> Iterator[tuple[Grid, Solution, Rule]]:
-    """Filled grids from 0 with true marks of a kind."""
-    there = replace(grid, symbols="", first=0)
-    for solution, rule in instances(kind, grid, rng, wanted):
-        if kind not in ADDING:
-            yield there, solution, rule
-            continue
-        read = [next(rule.read_off(part.cells, there, solution, rng), None) for part in rule.parts(there)]
-        if parts := [part for part in read if part is not None]:
-            yield there, solution, rule.with_parts(parts, there)
-
 
 def test_adding_kinds_are_among_them() -> None:
     assert set(FROM_ZERO) >= ADDING | {kind for kind, rule in kinds().items() if rule.lettered}
