@@ -23,8 +23,11 @@ import sys
 import tempfile
 import traceback
 from collections.abc import Callable, Iterator
+from contextlib import suppress
+from functools import partial
 from multiprocessing.connection import Connection
 from pathlib import Path
+from threading import active_count
 from time import monotonic, process_time
 from typing import Any
 
@@ -67,8 +70,8 @@ DOORS: dict[str, tuple[int, st.SearchStrategy[Any], Receive]] = {
     "nearly sound books": (130, books.nearly_sound(), doors.book),
     "hostile books": (100, books.HOSTILE, doors.book),
     "heads of books": (80, books.headed(), doors.book),
-    "mixed marks": (10, books.mixed(), doors.whole_book),
-    "large grids": (6, books.sound(books.LARGE, 1), doors.whole_book),
+    "mixed marks": (8, books.mixed(), doors.whole_book),
+    "large grids": (4, books.sound(books.LARGE, 1), doors.whole_book),
     "books printed": (20, books.sound() | books.headed() | books.nearly_sound(), doors.printed_book),
     "books read aloud": (20, books.sound(), doors.spoken_book),
     "books at the desk": (20, st.lists(books.sound() | books.nearly_sound(), max_size=3), doors.desk),
@@ -158,6 +161,21 @@ def _too_long(number: int, _: object) -> None:
     raise AssertionError(f"more than {SECONDS if number == signal.SIGPROF else PATIENCE} seconds")
 
 
+def warm(names: list[str]) -> None:
+    """Go through every door a few times, so that what is read in once is there for all batches."""
+    with tempfile.TemporaryDirectory() as folder:
+        os.environ["BOOKMAKER_CACHE"] = f"{folder}/cache"
+        os.chdir(folder)
+        Path("case").mkdir()
+        for name in names:
+            with suppress(Exception):
+                _drawing(0, 3, DOORS[name][1], partial(DOORS[name][2], Path("case")))
+        os.chdir(ROOT)
+    assert active_count() == 1, "a process with threads must not be split"
+    gc.collect()
+    gc.freeze()
+
+
 def split_off(name: str, number: int, cases: int) -> dict[str, Any]:
     """A batch in a process of its own; one that dies is a finding."""
     fork = multiprocessing.get_context("fork")
@@ -225,7 +243,7 @@ def main() -> int:
     if asked.into and asked.into.exists():
         rows = [json.loads(line) for line in asked.into.read_text("utf-8").splitlines()]
     done = {(row["door"], row["seed"], row["size"]) for row in rows}
-    gc.freeze()
+    warm(asked.door or list(DOORS))
     began = monotonic()
     for step in planned(asked.cases, asked.first, asked.door or list(DOORS)):
         if step in done:

@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 
 from bookmaker.language.catalogues import LOCALES
 from bookmaker.manifest.written import givens_picture, puzzle_lines, rule_lines
+from bookmaker.puzzle.grid import LETTERS as ALPHABET
 from bookmaker.puzzle.grid import USUAL_BOXES, Grid, boxed_grid, irregular_grid
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds
@@ -18,7 +19,7 @@ from bookmaker.rules.common.contract import Rule
 from tests.hostile import shaped
 from tests.manifest.test_hostile import SCRAPS
 from tests.rules.grids import Solution
-from tests.rules.harness import from_zero, instances
+from tests.rules.harness import ADDING, cases_of, from_zero, instances, lay
 
 MIDDLE, FULL = boxed_grid(6, 2, 3), boxed_grid(9, 3, 3)
 
@@ -68,23 +69,46 @@ RARE = {"barred-sums", "disjoint-groups", "king", "no-doubles", "non-consecutive
 """Kinds that few solutions keep to: to find one on a large or an irregular grid takes seconds."""
 
 
+ON_BORDERS = {"border-values", "consecutive-bars", "dots", "inequality", "sum-marks"}
+"""Kinds that have room for so many marks on the largest grids that to lay them takes seconds."""
+
+
 def laid_on(kind: str, plain: Grid, rng: Random) -> tuple[Grid, Solution, Rule] | None:
     """A solution with true marks of a kind on a grid, on which digits may begin with 0 or be letters where the kind
     says that it goes with them; None where there is none."""
     its, signs = kinds()[kind], rng.random()
-    if kind in RARE and (plain.size > 6 or plain.called == "irregular"):
+    if plain.size > 9:
+        return _laid_on_large(kind, plain, rng)
+    if kind in RARE and (plain.size > 6 or plain.box is None):
         plain = boxed_grid(6, 2, 3)
-    if kind in ("diagonals", "windows") and plain.size > 12:
-        plain = boxed_grid(12, 3, 4)
     if kind == "equal-part-line" and not plain.regions:
         return None
     if signs < 0.2 and its.from_zero:
         return next(from_zero(kind, plain, rng, 1), None)
     laid = next(iter(instances(kind, plain, rng, 1)), None)
     if laid and signs > 0.8 and its.lettered:
-        letters = "".join(rng.sample("ABCDEFGHIJKLMNOPQRSTUVWXYZ", plain.size))
-        return replace(plain, symbols=letters, first=None), *laid
+        return replace(plain, symbols="".join(rng.sample(ALPHABET, plain.size)), first=None), *laid
     return (plain, *laid) if laid else None
+
+
+def _laid_on_large(kind: str, plain: Grid, rng: Random) -> tuple[Grid, Solution, Rule] | None:
+    """The same where a solution is not searched for: rows are the first one moved along, digits then exchanged."""
+    if kind in RARE or hasattr(cases_of(kind), "grow") or (kind == "equal-part-line" and not plain.regions):
+        return None
+    if kind in ON_BORDERS and plain.size > 16:
+        return None
+    down, across = plain.box or (1, plain.size)
+    digits = rng.sample(plain.digits, plain.size)
+    moved = [across * (row % down) + row // down for row in range(plain.size)]
+    solution = tuple(digits[(moved[plain.row(cell)] + plain.column(cell)) % plain.size] for cell in plain.cells)
+    rule, its, signs = lay(kind, plain, solution, rng), kinds()[kind], rng.random()
+    if rule is None:
+        return None
+    if signs < 0.2 and its.from_zero and kind not in ADDING:
+        return replace(plain, symbols="", first=0), solution, rule
+    if signs > 0.8 and its.lettered:
+        return replace(plain, symbols="".join(rng.sample(ALPHABET, plain.size)), first=None), solution, rule
+    return plain, solution, rule
 
 
 LANGUAGES = (*LOCALES, "en-GB", "xx", "de-CH", "zh", "uk")
