@@ -20,6 +20,7 @@ from bookmaker.reasons.bymark import Apart
 from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.deducing.automata import Machine, machine, met
 from bookmaker.rules.common.deducing.candidates import removed_by
+from bookmaker.rules.common.deducing.sums import too_many
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.outside import (
     INK,
@@ -153,6 +154,8 @@ def _crusts(clue: Clue, position: Position) -> Iterator[Deduction]:
         orders = [(a, b) for a, b in ((low, high), (high, low)) if masks[one] & a and masks[other] & b]
         if not orders or not surely <= {one, other}:
             continue
+        if too_many(inner, last - first - 1):
+            return
         sets = list(sets_that_fill(masks, cells[first + 1 : last], inner, clue.value))
         if not sets:
             continue

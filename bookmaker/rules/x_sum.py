@@ -18,7 +18,7 @@ from bookmaker.reasons.bymark import FirstDigits
 from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.deducing.automata import Machine, machine, met
 from bookmaker.rules.common.deducing.candidates import removed_by
-from bookmaker.rules.common.deducing.sums import different_limits
+from bookmaker.rules.common.deducing.sums import different_limits, too_many
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.outside import (
     INK,
@@ -141,6 +141,8 @@ def _openings(clue: Clue, position: Position) -> Iterator[Deduction]:
     firsts = []
     for x in digits_in(masks[cells[0]]):
         others = grid.all_digits & ~mask_of([x])
+        if too_many(others, x - 1):
+            return
         sets = list(sets_that_fill(masks, cells[1:x], others, clue.value - x))
         if not sets:
             continue
