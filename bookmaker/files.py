@@ -1,8 +1,10 @@
 """Files written whole or not at all, and all of them or none.
 
 In: paths, and what goes into them. Out: the files, each replaced in one go. On any failure, also an interrupt, the old
-files are as they were. A process killed at any moment leaves each file whole, old or new, and at worst a hidden one
-beside them. Of two processes that write into one folder, the files of the one or of the other are there at the end.
+files are as they were. A process killed at any moment leaves each file whole, old or new, and at worst hidden ones
+beside them; killed between two files of a set, it leaves a note (`halfway.py`), and the next process that writes into
+the folder puts the old ones back. Of two processes that write into one folder, the files of the one or of the other are
+there at the end.
 """
 
 from __future__ import annotations
@@ -10,11 +12,12 @@ from __future__ import annotations
 import os
 import shutil
 import tempfile
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from contextlib import ExitStack, contextmanager
 from errno import EINVAL
 from pathlib import Path
 
+from bookmaker import halfway
 from bookmaker.alone import alone_in
 from bookmaker.stopping import held_back
 
@@ -32,6 +35,10 @@ def ordinary(path: Path) -> Path:
 
 written: list[Path] = []
 """All that this process has written."""
+
+
+undone: list[Path] = []
+"""Files that this process found in a set that was half new, and put back as they were before that."""
 
 
 class Unwritten(OSError):
@@ -58,12 +65,13 @@ class Beside:
         if path not in self.moves:
             with _named(path):
                 place = _place_of(path)
-                self.moves[path] = place, self._fresh(place)
+                self.moves[path] = place, self.fresh(place)
         return self.moves[path][1]
 
-    def _fresh(self, place: Path) -> Path:
+    def fresh(self, place: Path) -> Path:
+        """An empty hidden file beside a place, gone at the end."""
         place.parent.mkdir(parents=True, exist_ok=True)
-        handle, name = tempfile.mkstemp(prefix=".bookmaker-", dir=place.parent)
+        handle, name = tempfile.mkstemp(prefix=halfway.HIDDEN, dir=place.parent)
         self._tidy.callback(Path(name).unlink, missing_ok=True)
         os.close(handle)
         return Path(name)
@@ -78,17 +86,48 @@ def replacing() -> Iterator[Beside]:
         for path, (_, fresh) in beside.moves.items():
             with _named(path):
                 _settle(fresh)
-        for folder in sorted({place.parent for place, _ in beside.moves.values()}):
+        folders = sorted({place.parent for place, _ in beside.moves.values()})
+        for folder in folders:
             tidy.enter_context(alone_in(folder))
         with held_back():
-            with ExitStack() as undo:
-                for path, (place, fresh) in beside.moves.items():
-                    with _named(path):
-                        undo.callback(_restore, place, _kept(place, fresh, tidy))
-                        fresh.replace(place)
-                undo.pop_all()
+            for folder in folders:
+                with _named(folder):
+                    undone.extend(halfway.undo(folder))
+            _move_all(beside, folders, tidy)
             written.extend(beside.moves)
             tidy.close()
+
+
+def _move_all(beside: Beside, folders: Sequence[Path], tidy: ExitStack) -> None:
+    """Move each file into its place; where there are several, with notes by which all is undone if one move fails."""
+    if len(beside.moves) == 1:
+        for path, (place, fresh) in beside.moves.items():
+            with _named(path):
+                fresh.replace(place)
+        return
+    moves: dict[Path, halfway.Move] = {}
+    for path, (place, fresh) in beside.moves.items():
+        with _named(path):
+            moves[path] = halfway.Move(place, fresh, _kept(place, fresh, tidy))
+    try:
+        for folder in folders:
+            mine = [move for move in moves.values() if move.place.parent == folder]
+            with _named(mine[0].place):
+                halfway.note(folder, mine, beside.fresh(mine[0].place))
+        for path, move in moves.items():
+            with _named(path):
+                move.fresh.replace(move.place)
+        for folder in folders:
+            with _named(folder):
+                (folder / halfway.NOTE).unlink()
+    except BaseException:
+        try:
+            for folder in folders:
+                halfway.undo(folder)
+        except OSError:
+            tidy.pop_all()  # what is hidden is still needed
+            raise
+        raise
 
 
 @contextmanager
@@ -136,13 +175,6 @@ def _kept(place: Path, fresh: Path, tidy: ExitStack) -> Path | None:
     except OSError:  # not every file system has links
         shutil.copy2(place, second)
     return second
-
-
-def _restore(place: Path, old: Path | None) -> None:
-    if old is None:
-        place.unlink(missing_ok=True)
-    else:
-        old.replace(place)
 
 
 def _umask() -> int:

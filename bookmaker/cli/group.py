@@ -12,7 +12,7 @@ from typing import Any, TextIO, cast
 
 import click
 
-from bookmaker.files import Unwritten, written
+from bookmaker.files import Unwritten, undone, written
 from bookmaker.proof import EngineFault
 from bookmaker.source.diagnostic_text import shown
 from bookmaker.source.diagnostics import BookErrors, Diagnostic
@@ -98,6 +98,16 @@ class ReportingGroup(click.Group):
             if isinstance(error, Unwritten):
                 click.echo("    nothing was changed; files already there are as they were", err=True)
             ctx.exit(1)
+        finally:
+            if undone:
+                _tell_undone()
+
+
+def _tell_undone() -> None:
+    """Say what an earlier run that was killed has left half new, and what became of it."""
+    names = ", ".join(map(str, dict.fromkeys(undone)))
+    click.echo(f"an earlier run was killed while it put new files in place, so these were put back: {names}", err=True)
+    undone.clear()
 
 
 def _speak_utf8() -> None:

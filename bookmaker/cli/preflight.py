@@ -11,11 +11,13 @@ import click
 from bookmaker.cli.group import main, print_diagnostics
 from bookmaker.cli.loading import load_book, proofs_in_order, proving_options, shared
 from bookmaker.cli.progress import Progress
+from bookmaker.halfway import halfway
 from bookmaker.preflight import Report, inspect
 from bookmaker.proof import Proof
 from bookmaker.rules.common.words.wording import counted, listed
 from bookmaker.solve.learning import learner
 from bookmaker.solve.verdict import Prover, Undecided
+from bookmaker.source.diagnostics import Diagnostic, Place
 
 
 @main.command("preflight")
@@ -36,15 +38,26 @@ def preflight_command(ctx: click.Context, file: Path, book: Path | None) -> None
     metadata. With --against, every printed grid and key is read from the page and compared with the book, digit by
     digit and mark by mark. Ends with exit code 1 if more than warnings are found.
     """
+    half_new = _half_new(file)
     proofs = proofs_in_order(load_book(book)) if book else None
     with shared() as executor:
         report = inspect(file, str(file), proofs, executor=executor, watch=Progress("read", "pages"))
-    print_diagnostics(report.diagnostics)
-    if not report.sound:
+    print_diagnostics((*report.diagnostics, *half_new))
+    if not report.sound or half_new:
         ctx.exit(1)
     click.echo(f"{file}: {_summary(report, compared=proofs is not None)}")
     if proofs is not None:
         click.echo(f"compared: {report.edition}, with {book}, proven {_provers(proofs)}")
+
+
+def _half_new(file: Path) -> tuple[Diagnostic, ...]:
+    """That it is one of several files of which some are new and some old."""
+    if not (places := halfway(file)):
+        return ()
+    names = listed([place.name for place in places])
+    said = f"a run was killed while it put new files in place: some of {names} are new and some old"
+    hint = "print them again; whatever bookmaker writes into this folder next puts the old ones back first"
+    return (Diagnostic(Place(str(file)), "half-new", said, hint),)
 
 
 def _provers(proofs: Sequence[Proof]) -> str:

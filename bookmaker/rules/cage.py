@@ -25,7 +25,7 @@ from bookmaker.rules.common.deducing.candidates import removed_by
 from bookmaker.rules.common.deducing.combinations import combination_steps
 from bookmaker.rules.common.deducing.enumeration import tried_out
 from bookmaker.rules.common.deducing.house_sums import Block
-from bookmaker.rules.common.deducing.sums import different_limits, digit_sets, open_limits, sum_limits
+from bookmaker.rules.common.deducing.sums import different_limits, digit_sets, open_limits, sum_limits, too_many
 from bookmaker.rules.common.drawing.fence import DASHES
 from bookmaker.rules.common.parts import Part
 from bookmaker.rules.common.words.speech import cells_said
@@ -115,11 +115,12 @@ cage:
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         for cells, total in self.cages:
             raised = grid.raised(total, len(cells))
-            if total and self.repeats:
-                yield Sum(tuple((cell, 1) for cell in cells), raised, raised)
-            elif total:
+            if total and not self.repeats and not too_many(grid.all_digits, len(cells)):
                 yield Combination(cells, frozenset(digit_sets(grid.all_digits, len(cells), raised)))
-            elif len(cells) > 1 and not self.repeats:
+                continue
+            if total:
+                yield Sum(tuple((cell, 1) for cell in cells), raised, raised)
+            if len(cells) > 1 and not self.repeats:
                 yield Different(cells)
 
     def relabelling(self, grid: Grid) -> Relabelling:
@@ -152,7 +153,8 @@ cage:
         for cells, total in self.cages:
             if total and any(position.masks[cell].bit_count() > 1 for cell in cells):
                 mark = self.refer(cells, total, position.grid)
-                yield from (_limits if self.repeats else _combinations)(position, cells, total, mark)
+                limited = self.repeats or too_many(position.grid.all_digits, len(cells))
+                yield from (_limits if limited else _combinations)(position, cells, total, mark)
         blocks = tuple(Block(cells, total) for cells, total in self.cages if total)
         yield from house_sums.steps(position, blocks, self.kind)
 

@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
+from functools import lru_cache
 from itertools import combinations
 from random import Random
 from typing import Self
@@ -24,7 +25,7 @@ from bookmaker.rules.common.area import blocks
 from bookmaker.rules.common.border import read_corner
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.deducing.candidates import locked_out, removed_by, sees
-from bookmaker.rules.common.deducing.enumeration import tried_out
+from bookmaker.rules.common.deducing.enumeration import Fits, tried_out
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.drawing.places import OnCorner, PlaceClaim
 from bookmaker.rules.common.parts import Form, Part, Written
@@ -181,14 +182,7 @@ quadruple:
                 if places and removed:
                     yield Deduction(Rung.PAIR, len(places), ring.cells, removed, mark, Needed(digit, places))
 
-            def fits(digits: Sequence[int], wanted: tuple[int, ...] = ring.digits) -> bool:
-                missing = list(wanted)
-                for digit in digits:
-                    if digit in missing:
-                        missing.remove(digit)
-                return len(missing) <= 4 - len(digits)
-
-            yield from tried_out(position, ring.cells, fits, mark)
+            yield from tried_out(position, ring.cells, _holding(ring.digits), mark)
 
     def references(self, grid: Grid) -> tuple[MarkRef, ...]:
         return tuple(self._refer(ring, grid) for ring in self.rings)
@@ -223,3 +217,17 @@ def _trouble_with(cells: tuple[int, ...], digits: tuple[int, ...], grid: Grid) -
         if times == 2 and not across:
             return "quadruple-repeat", f"{grid.symbol(digit)} can't stand twice in four cells of one box"
     return None
+
+
+@lru_cache(maxsize=1024)
+def _holding(wanted: tuple[int, ...]) -> Fits:
+    """Can four cells that begin with these digits still hold all that are wanted?"""
+
+    def fits(digits: Sequence[int]) -> bool:
+        missing = list(wanted)
+        for digit in digits:
+            if digit in missing:
+                missing.remove(digit)
+        return len(missing) <= 4 - len(digits)
+
+    return fits

@@ -20,6 +20,7 @@ from bookmaker.reasons.bymark import Apart
 from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.deducing.automata import Machine, machine, met
 from bookmaker.rules.common.deducing.candidates import removed_by
+from bookmaker.rules.common.deducing.sums import too_many
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.outside import (
     INK,
@@ -157,6 +158,8 @@ def _crusts(clue: Clue, position: Position) -> Iterator[Deduction]:
         if not orders or not surely <= {one, other}:
             continue
         between = cells[first + 1 : last]
+        if too_many(inner, len(between)):
+            return
         sets = list(sets_that_fill(masks, between, inner, position.grid.raised(clue.value, len(between))))
         if not sets:
             continue

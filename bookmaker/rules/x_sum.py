@@ -19,7 +19,7 @@ from bookmaker.reasons.bymark import FirstDigits
 from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.deducing.automata import Machine, machine, met
 from bookmaker.rules.common.deducing.candidates import removed_by
-from bookmaker.rules.common.deducing.sums import different_limits
+from bookmaker.rules.common.deducing.sums import different_limits, too_many
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.outside import (
     INK,
@@ -153,6 +153,8 @@ def _openings(clue: Clue, position: Position) -> Iterator[Deduction]:
     for first in digits_in(masks[cells[0]]):
         others, x = grid.all_digits & ~mask_of([first]), grid.worth(first)
         added = cells[1 : max(x, 1)]
+        if too_many(others, len(added)):
+            return
         sets = list(sets_that_fill(masks, added, others, grid.raised(clue.value - x, len(added))))
         if not sets:
             continue

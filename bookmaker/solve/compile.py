@@ -29,7 +29,7 @@ from bookmaker.solve.relations import (
     relation_propagator,
     reverse,
 )
-from bookmaker.solve.sets import ANY_SET, OneOfTheSets, set_of_sets, sets_by_sum
+from bookmaker.solve.sets import ANY_SET, MOST_DIGITS, OneOfFewSets, OneOfTheSets, set_of_sets, sets_by_sum
 from bookmaker.solve.sums import SumWithin, in_parts
 
 Cells = tuple[int, ...]
@@ -97,6 +97,10 @@ class _Frame:
 
     def all_different(self, placement: Mapping[int, int]) -> tuple[Local, ...]:
         """What looks after the cells that hold different digits and belong to no family of houses."""
+        if self.layout.digits > MOST_DIGITS:
+            any_set: Filter = OneOfFewSets(frozenset({self.layout.full}))
+            full = [cells for cells in self.different if len(cells) == self.layout.digits]
+            return tuple(Filtered(self.layout, cells, any_set, placement) for cells in full)
         any_set = OneOfTheSets(self.layout.digits, ANY_SET)
         return tuple(Filtered(self.layout, cells, any_set, placement) for cells in self.different)
 
@@ -163,7 +167,7 @@ def _locals(
     def adds_up(factors: dict[int, int], least: int, most: int) -> Local:
         """A sum; where its cells differ from each other and count alike, as the sets of digits with that sum."""
         parts = in_parts(layout, factors, peers)
-        if len(parts) == 1 and set(factors.values()) == {1}:
+        if len(parts) == 1 and set(factors.values()) == {1} and digits <= MOST_DIGITS:
             cells = tuple(parts[0])
             return filtered(cells, OneOfTheSets(digits, _sets_with_sum(digits, len(cells), least, most)))
         return SumWithin(layout, parts, factors, least, most)
@@ -172,7 +176,8 @@ def _locals(
     for constraint in others:
         match constraint:
             case Combination(cells, sets):
-                yield filtered(cells, OneOfTheSets(digits, set_of_sets(sets)))
+                many = digits > MOST_DIGITS
+                yield filtered(cells, OneOfFewSets(sets) if many else OneOfTheSets(digits, set_of_sets(sets)))
                 total = _common_sum(sets)
                 if total is not None:
                     totals.append(Total(_board(cells), 0, total))

@@ -10,12 +10,15 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cache
-from itertools import combinations
 
 from bookmaker.solve.candidates import replicate
 
 ANY_SET = -1
 """All sets of digits."""
+
+MOST_DIGITS = 20
+"""With more digits than this, a set of all sets takes megabytes, and each step with it milliseconds: `OneOfFewSets` and
+sums whose digits may be alike take its place. They rule out less, and are as exact where the cells are filled."""
 
 Moves = tuple[tuple[int, int, int], ...]
 """For each digit of a mask: the sets that lack it, how far placement it moves them, and its bit."""
@@ -33,17 +36,33 @@ def set_of_sets(sets: frozenset[int]) -> int:
 @cache
 def sets_by_sum(digits: int, size: int) -> tuple[tuple[int, int], ...]:
     """Each sum that so many different digits can have, with all the sets that have it."""
-    by_sum: dict[int, int] = {}
-    for chosen in combinations(range(1, digits + 1), size):
-        total = sum(chosen)
-        by_sum[total] = by_sum.get(total, 0) | 1 << sum(1 << digit - 1 for digit in chosen)
-    return tuple(sorted(by_sum.items()))
+    least = size * (size + 1) // 2
+    return tuple((total, _with_sum(digits, size, total)) for total in range(least, least + size * (digits - size) + 1))
+
+
+@cache
+def _with_sum(digits: int, size: int, total: int) -> int:
+    """The sets that have a sum: those without the greatest digit, and those with it."""
+    least = size * (size + 1) // 2
+    if not 0 <= size <= digits or not least <= total <= least + size * (digits - size):
+        return 0
+    if not digits:
+        return 1
+    without, rest = _with_sum(digits - 1, size, total), _with_sum(digits - 1, size - 1, total - digits)
+    return without | rest << (1 << digits - 1)
 
 
 @cache
 def _sets_without(digits: int) -> tuple[int, ...]:
-    """For each digit, from 1 at index 0, the set of all sets of digits that lack it."""
-    return tuple(replicate((1 << (1 << bit)) - 1, range(0, 1 << digits, 2 << bit)) for bit in range(digits))
+    """For each digit, from 1 at index 0, the set of all sets of digits that lack it: a pattern that comes again with
+    every set of the greater digits, so it is doubled for each of these."""
+    found = []
+    for bit in range(digits):
+        lacking = (1 << (1 << bit)) - 1
+        for greater in range(bit + 1, digits):
+            lacking |= lacking << (1 << greater)
+        found.append(lacking)
+    return tuple(found)
 
 
 @cache
@@ -99,3 +118,21 @@ class OneOfTheSets:
             if not live & lacking:
                 needed |= 1 << bit
         return narrowed(passed, live), needed
+
+
+@dataclass(frozen=True, slots=True)
+class OneOfFewSets:
+    """All different, and together one of these sets; found by trying each of them."""
+
+    sets: frozenset[int]
+
+    def narrow(self, masks: Sequence[int]) -> tuple[list[int], int] | None:
+        found = 0
+        for mask in masks:
+            found |= mask
+        either, needed = 0, -1
+        for allowed in self.sets:
+            if not allowed & ~found and all(mask & allowed for mask in masks):
+                either |= allowed
+                needed &= allowed
+        return ([mask & either for mask in masks], needed) if either else None

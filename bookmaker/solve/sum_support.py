@@ -4,17 +4,19 @@ In: the number of cells, and the factor of their sum. Out: a `SumSupport`, two f
 their possible sums, and from sums back to the digits that take part in one of them. A set of sums is an int, in which
 bit 0 stands for the least sum that this many different digits can have. For up to three cells each digit of the first
 is combined with those of the others: a mask multiplied by a digit's bit has that digit added to each of its digits.
-More cells go through the sets of digits that fill them (`sets.py`).
+More cells go through the sets of digits that fill them (`sets.py`), or, where there are too many sets, through sums of
+digits that may be alike.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from functools import cache, lru_cache, partial
+from functools import cache, lru_cache, partial, reduce
+from itertools import accumulate
 from typing import NamedTuple
 
 from bookmaker.solve.candidates import each_bit, replicate, units_in
-from bookmaker.solve.sets import fill, narrowed, sets_by_sum
+from bookmaker.solve.sets import MOST_DIGITS, fill, narrowed, sets_by_sum
 
 
 class SumSupport(NamedTuple):
@@ -48,7 +50,12 @@ def mirrored(sums: int, span: int) -> int:
 def sum_support(digits: int, count: int, factor: int) -> SumSupport:
     """The support of sums over `count` cells of a grid with digits 1 to `digits`, each digit times `factor`."""
     few = {1: SumSupport(_one, _of_one), 2: SumSupport(_two, _of_two), 3: SumSupport(_three, _of_three)}
-    plain = few.get(count) or SumSupport(partial(_many, digits), partial(_of_many, digits))
+    many = (
+        (partial(_any, digits), _of_any)
+        if digits > MOST_DIGITS
+        else (partial(_many, digits), partial(_of_many, digits))
+    )
+    plain = few.get(count) or SumSupport(*many)
     if factor == 1:
         return plain
     step, span = abs(factor), count * (digits - count) * abs(factor)
@@ -141,3 +148,23 @@ def _of_many(digits: int, masks: Sequence[int], sums: int) -> Sequence[int]:
             live |= sets
         sums >>= 1
     return narrowed(passed, live)
+
+
+def _any(digits: int, masks: Sequence[int]) -> int:
+    """Sums of digits that may be alike, as far as different ones could have them."""
+    count = len(masks)
+    sums = reduce(added, masks, 1) >> count * (count - 1) // 2
+    return sums & (1 << count * (digits - count) + 1) - 1
+
+
+def _of_any(masks: Sequence[int], sums: int) -> Sequence[int]:
+    """A digit stays if the other cells have digits, perhaps the same, with which it makes one of the sums."""
+    count = len(masks)
+    sums <<= count * (count - 1) // 2
+    before = list(accumulate(masks, added, initial=1))
+    after = list(accumulate(reversed(masks), added, initial=1))[::-1]
+    kept = []
+    for at, mask in enumerate(masks):
+        others = added(before[at], after[at + 1])
+        kept.append(sum(digit for digit in units_in(mask) if others * digit & sums))
+    return kept

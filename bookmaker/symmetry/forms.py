@@ -65,9 +65,15 @@ def _add(asked: Constraint, cells: Sequence[int], digits: tuple[int, ...], forms
             line = tuple(cells[c] for c in over)
             line = tuple(sorted(line)) if _in_any_order(steps) else line
             onward_words, back_words = _both_ways(len(line), steps, accept, digits)
-            forms.add(("line", line, (onward_words,)) if line <= line[::-1] else ("line", line[::-1], (back_words,)))
+            as_told = line <= line[::-1] or not back_words
+            forms.add(("line", line, (onward_words,)) if as_told else ("line", line[::-1], (back_words,)))
         case _ as never:
             assert_never(never)
+
+
+MOST_STEPS = 50_000
+"""Steps of an automaton read from the other end that are worked out, a tenth of a second; more come of clues on grids
+of 12 and more digits only."""
 
 
 @lru_cache(maxsize=1 << 14)
@@ -122,7 +128,8 @@ def _both_ways(
     length: int, steps: tuple[tuple[int, ...], ...], accept: frozenset[int], digits: tuple[int, ...]
 ) -> tuple[str, str]:
     """The accepted words of one length as the smallest layered automaton, read from either end; a short text for each,
-    since tables of clues are large."""
+    since tables of clues are large. The second is empty where it would be too large: then the line is told as it is
+    read, and only its twin that is typed from the other end is not known again."""
     reached: list[set[int]] = [{0}]
     for _ in range(length):
         reached.append({s for at in reached[-1] for s in steps[at][1:] if s >= 0})
@@ -131,7 +138,8 @@ def _both_ways(
         for i in range(length)
     ]
     words = _smallest(edges, reached[-1] & accept)
-    return _short(words), _short(_reversed(words))
+    back = _reversed(words)
+    return _short(words), _short(back) if back is not None else ""
 
 
 def _smallest(edges: Sequence[set[tuple[int, int, int]]], last: set[int]) -> Words:
@@ -154,17 +162,28 @@ def _smallest(edges: Sequence[set[tuple[int, int, int]]], last: set[int]) -> Wor
     )
 
 
-def _reversed(words: Words) -> Words:
-    """The same words read from the other end: steps turned round, then made deterministic and small again."""
+def _reversed(words: Words) -> Words | None:
+    """The same words read from the other end: steps turned round, then made deterministic and small again. None where
+    that takes too many steps; they may double with every cell."""
+    left = MOST_STEPS
     edges: list[set[tuple[int, int, int]]] = []
     here: dict[frozenset[int], int] = {frozenset({0}): 0}
     for layer in reversed(words):
         there: dict[frozenset[int], int] = {}
         made = set()
+        into: dict[int, list[tuple[int, int]]] = {}
+        for at, digit, to in layer:
+            into.setdefault(to, []).append((digit, at))
         for states, number in here.items():
-            for digit in {d for _, d, to in layer if to in states}:
-                target = frozenset(at for at, d, to in layer if d == digit and to in states)
-                made.add((number, digit, there.setdefault(target, len(there))))
+            targets: dict[int, set[int]] = {}
+            for to in states:
+                for digit, at in into.get(to, ()):
+                    targets.setdefault(digit, set()).add(at)
+            for digit, target in targets.items():
+                made.add((number, digit, there.setdefault(frozenset(target), len(there))))
+            left -= len(targets)
+            if left < 0:
+                return None
         edges.append(made)
         here = there
     return _smallest(edges, set(here.values()))

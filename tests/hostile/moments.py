@@ -6,8 +6,8 @@ once and splits off a copy for each moment:
 
     python -m tests.hostile.moments FOLDER kill 8 typeset . --out out
 
-It prints a line of JSON for the command undisturbed, and one for each moment: exit code, what was said, and the files
-that are there afterwards.
+It prints a line of JSON for the command undisturbed, and one for each moment: exit code, what was said, the files
+that are there afterwards, and those that are there after the next run.
 """
 
 from __future__ import annotations
@@ -46,6 +46,8 @@ class Ending:
     """Hidden files that are left."""
     moments: int
     """How many came."""
+    mended: dict[str, str]
+    """What is in the folder once another process has begun to write beside each file."""
 
 
 def every(words: Iterable[str], before: Path, act: str, most: int) -> tuple[Ending, list[Ending]]:
@@ -116,7 +118,17 @@ def ending(words: list[str], before: Path, act: str, moment: int) -> Ending:
     code = os.waitstatus_to_exitcode(os.waitpid(child, 0)[1])
     said = told.read_text(encoding="utf-8", errors="replace")
     moments = int(said.split()[-2]) if moment == LATE else moment
-    return Ending(code, said, files_in(case), [path.name for path in case.rglob(".*")], moments)
+    files, hidden = files_in(case), [path.name for path in case.rglob(".*")]
+    return Ending(code, said, files, hidden, moments, _mended(case))
+
+
+def _mended(case: Path) -> dict[str, str]:
+    from bookmaker.files import write_whole
+
+    for folder in {path.parent for path in case.rglob("*") if path.is_file()}:
+        write_whole({folder / "another": b""})
+        (folder / "another").unlink()
+    return files_in(case)
 
 
 def _run(words: list[str], case: Path, told: Path, act: str, moment: int) -> NoReturn:

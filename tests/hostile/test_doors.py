@@ -55,7 +55,7 @@ def test_spoken_books(tmp_path: Path, text: str) -> None:
 
 @settings(STEADY, max_examples=15)
 @given(st.sampled_from(sorted(commands.WORDS)).flatmap(commands.typed))
-def test_commands(tmp_path: Path, found: tuple[str, str]) -> None:
+def test_commands(tmp_path: Path, found: commands.Case) -> None:
     commands.command(tmp_path, found)
 
 

@@ -76,7 +76,7 @@ def laid_out(folder: Path) -> Path:
 @dataclass(frozen=True)
 class Judged:
     """How a command took it: at how many moments it was disturbed, what was wrong after that, and how often new files
-    stood beside old ones."""
+    stood beside old ones, until the next run."""
 
     moments: int
     findings: list[str]
@@ -110,7 +110,8 @@ def _wrong(name: str, act: str, old: dict[str, str], new: dict[str, str], ending
     if ending.code != {"kill": -9, "stop": 130, "refuse": 1}[act] and not (act == "refuse" and ending.code == 0):
         return "another exit code"
     if act == "kill":
-        return ""
+        mixed = name not in GROWING and ending.mended not in (old, new)
+        return "new files beside old ones, which the next run left so" if mixed else ""
     if ending.hidden and act == "stop":
         return "something hidden is left"
     if name not in GROWING and not all_new and (ending.code == 0 or not all_old):

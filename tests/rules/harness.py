@@ -19,7 +19,7 @@ from __future__ import annotations
 
 import importlib
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import cos, radians, sin
 from random import Random
 from types import ModuleType
@@ -100,6 +100,12 @@ def instances(kind: str, grid: Grid, rng: Random, wanted: int) -> Iterator[tuple
             yield solution, rule
         if found == wanted:
             return
+
+
+def from_zero(kind: str, plain: Grid, rng: Random, wanted: int) -> Iterator[tuple[Grid, Solution, Rule]]:
+    """Filled grids from 0 with true marks of a kind."""
+    grid = replace(plain, symbols="", first=0)
+    return ((grid, solution, rule) for solution, rule in instances(kind, grid, rng, wanted) if rule.suits(grid))
 
 
 def grown_with(rule: Rule, grid: Grid, rng: Random) -> Solution | None:

@@ -8,7 +8,6 @@ agree, and no step takes away a digit of the solution.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
 from dataclasses import replace
 from itertools import islice
 from random import Random
@@ -26,15 +25,14 @@ from bookmaker.puzzle.position import Position
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.reasons.bymark import CommonSum
 from bookmaker.rules import kinds, problem_of
-from bookmaker.rules.common.contract import Rule
 from bookmaker.rules.common.drawing.frame import Frame
 from bookmaker.rules.common.parts import Written, node_of
 from bookmaker.rules.no_doubles import NoDoubles
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import NoSolution, Unique
 from bookmaker.source.diagnostics import Collector, Place
-from tests.rules.grids import GRIDS, MIDDLE, Solution, near_misses, random_solution
-from tests.rules.harness import cases_of, instances, only_rule, read_entry
+from tests.rules.grids import GRIDS, MIDDLE, near_misses, random_solution
+from tests.rules.harness import cases_of, from_zero, instances, only_rule, read_entry
 from tests.rules.test_kinds import _demand_sound, _position, cells_of
 
 FROM_ZERO = [kind for kind, rule in kinds().items() if rule.from_zero]
@@ -46,12 +44,6 @@ SAID = {"arrow", "numbered-room", "pointing", "x-sum"}
 
 LINES = re.compile(r"(row|column)s? [0-9](?:(?:, | and | to )[0-9])*")
 """How rows and columns are numbered in what is said."""
-
-
-def from_zero(kind: str, plain: Grid, rng: Random, wanted: int) -> Iterator[tuple[Grid, Solution, Rule]]:
-    """Filled grids from 0 with true marks of a kind."""
-    grid = replace(plain, symbols="", first=0)
-    return ((grid, solution, rule) for solution, rule in instances(kind, grid, rng, wanted) if rule.suits(grid))
 
 
 def test_what_letters_go_with_goes_with_0() -> None:

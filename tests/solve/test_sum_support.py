@@ -8,6 +8,7 @@ from itertools import product
 from hypothesis import given
 from hypothesis import strategies as st
 
+from bookmaker.solve.sets import MOST_DIGITS
 from bookmaker.solve.sum_support import added, sum_support
 
 DIGITS = 7
@@ -57,3 +58,24 @@ def test_digits_are_those_of_the_choices_that_give_one_of_the_sums(
 def test_sums_are_added_each_to_each(one: set[int], other: set[int]) -> None:
     both = {a + b for a in one for b in other}
     assert added(sum(1 << a for a in one), sum(1 << b for b in other)) == sum(1 << total for total in both)
+
+
+LARGE = MOST_DIGITS + 5
+
+
+@given(st.lists(st.integers(1, LARGE), min_size=4, max_size=7, unique=True), st.data())
+def test_with_many_digits_no_choice_is_lost_and_filled_cells_are_judged_right(
+    chosen: list[int], data: st.DataObject
+) -> None:
+    count = len(chosen)
+    there, back = sum_support(LARGE, count, 1)
+    place = sum(chosen) - sum(range(1, count + 1))
+    filled = [1 << digit - 1 for digit in chosen]
+    assert there(filled) == 1 << place
+    assert list(back(filled, 1 << place)) == filled
+    assert list(back(filled, 2 << place)) == [0] * count
+    masks = [mask | data.draw(st.integers(0, (1 << LARGE) - 1)) for mask in filled]
+    assert there(masks) >> place & 1
+    kept = list(back(masks, 1 << place))
+    assert all(mask & digit for mask, digit in zip(kept, filled, strict=True))
+    assert list(back(kept, 1 << place)) == kept

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import TypeAlias
 
 from bookmaker.puzzle.bits import digits_in, highest
@@ -15,7 +16,7 @@ from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import Beside, NoFilling, NoPartner
 from bookmaker.rules.common.contract import Deduction
-from bookmaker.rules.common.deducing.enumeration import unsupported_candidates
+from bookmaker.rules.common.deducing.enumeration import Fits, unsupported_candidates
 from bookmaker.rules.common.parts import Part
 from bookmaker.solve.problem import Relation, relation
 
@@ -134,12 +135,20 @@ def _worked_through(position: Position, asked: Sequence[Relation], kind: str) ->
 
     The relations are symmetric.
     """
-    beside = {pair: made.allowed for made in asked for pair in made.pairs}
-    for cells in strings(list(beside)):
-        if not 3 <= len(cells) <= 6:
-            continue
+    for cells, fits in _short_strings(tuple(asked)):
+        removed = unsupported_candidates(position, cells, fits)
+        if removed:
+            mark = MarkRef.joined(kind, cells)
+            yield Deduction(Rung.WHOLE, len(cells), cells, removed, mark, NoFilling(cells))
 
-        def fits(digits: Sequence[int], cells: Sequence[int] = cells) -> bool:
+
+@lru_cache(maxsize=256)
+def _short_strings(asked: tuple[Relation, ...]) -> tuple[tuple[tuple[int, ...], Fits], ...]:
+    """The strings of three to six cells, each with what its relations ask; made once, as `enumeration.py` asks."""
+    beside = {pair: made.allowed for made in asked for pair in made.pairs}
+
+    def fitting(cells: tuple[int, ...]) -> Fits:
+        def fits(digits: Sequence[int]) -> bool:
             last = len(digits) - 1
             return all(
                 beside[min(pair), max(pair)][digits[last]] >> (digits[at] - 1) & 1
@@ -147,10 +156,9 @@ def _worked_through(position: Position, asked: Sequence[Relation], kind: str) ->
                 if (min(pair := (cells[at], cells[last])), max(pair)) in beside
             )
 
-        removed = unsupported_candidates(position, cells, fits)
-        if removed:
-            mark = MarkRef.joined(kind, cells)
-            yield Deduction(Rung.WHOLE, len(cells), cells, removed, mark, NoFilling(cells))
+        return fits
+
+    return tuple((cells, fitting(cells)) for cells in strings(list(beside)) if 3 <= len(cells) <= 6)
 
 
 def strings(pairs: Sequence[Pair]) -> Iterator[tuple[int, ...]]:

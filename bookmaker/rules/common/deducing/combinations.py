@@ -46,8 +46,12 @@ def combination_steps(
         if out:
             places = tuple(cell for cell in cells if position.may(cell, digit))
             yield Deduction(Rung.PAIR, 2, cells, out, mark, Needed(digit, places))
-    if not removed:
+    if not removed and (fits or len(every) <= MOST_SETS):
         yield from tried_out(position, cells, fits or one_of(every), mark)
+
+
+MOST_SETS = 1000
+"""With more sets than this, more than any cage on a 16×16 grid has, nobody goes through them, and no process should."""
 
 
 @lru_cache(maxsize=1024)

@@ -9,15 +9,25 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from functools import lru_cache
 from itertools import combinations
+from math import comb
 
 from bookmaker.puzzle.bits import digits_in, highest, lowest, mask_of, span_mask
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
 
+MOST_WAYS = 50_000
+"""Sets of digits that are gone through, as many as there are of nine of 18 digits."""
+
+
+def too_many(available: int, count: int) -> bool:
+    """Are there too many sets of `count` digits of a mask to go through all of them?"""
+    return comb(available.bit_count(), count) > MOST_WAYS
+
 
 @lru_cache(maxsize=4096)
 def digit_sets(available: int, count: int, total: int) -> tuple[int, ...]:
-    """The sets of `count` different digits of a mask that add up to `total` by their own numbers, as masks."""
+    """The sets of `count` different digits of a mask that add up to `total` by their own numbers, as masks; not to be
+    asked where there are `too_many`."""
     return tuple(mask_of(digits) for digits in combinations(digits_in(available), count) if sum(digits) == total)
 
 

@@ -1,0 +1,91 @@
+"""What `tests/benchmarks/fuzz.py` once found, held from then on."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from random import Random
+from time import process_time
+
+import pytest
+
+from bookmaker.manifest import load
+from bookmaker.manifest.written import puzzle_lines
+from bookmaker.proof import prove_all
+from bookmaker.puzzle.grid import CLASSIC, Grid, boxed_grid
+from bookmaker.puzzle.position import Position
+from bookmaker.puzzle.puzzle import Puzzle
+from bookmaker.rules import problem_of
+from bookmaker.rules.common.deducing.enumeration import _never_stand
+from bookmaker.solve import prove
+from bookmaker.solve.verdict import Unique
+from bookmaker.symmetry.forms import forms_of
+from bookmaker.symmetry.moves import TURNS, turned_cells
+from tests.hostile.books import laid_on
+from tests.rules.harness import sound_entry
+
+
+@pytest.mark.parametrize("size", [5, 7, 9, 11])
+def test_a_latin_square_is_written_as_it_is_read(tmp_path: Path, size: int) -> None:
+    """Where no boxes fit, “boxes: none” was left out, and what `draft` had written could not be read."""
+    puzzle = Puzzle(Grid(size, ()), (0,) * size**2, ())
+    (tmp_path / "a.yaml").write_text("\n".join(puzzle_lines(puzzle, {"id": "a"})) + "\n", encoding="utf-8")
+    assert [entry.puzzle for entry in load(tmp_path / "a.yaml").entries] == [puzzle]
+
+
+@pytest.mark.parametrize("kind", ["cage", "arithmetic-cage", "diagonal-sum", "equal-part-line", "consecutive-line"])
+def test_sums_on_the_largest_grid_are_proven_at_once(kind: str) -> None:
+    """Sets of all sets of 21 digits took 19 seconds to make, of 24 they took half a gigabyte."""
+    rng = Random(3)
+    laid = laid_on(kind, boxed_grid(25, 5, 5), rng)
+    assert laid is not None
+    grid, solution, rule = laid
+    givens = tuple(digit if rng.random() < 0.9 else 0 for digit in solution)
+    began = process_time()
+    verdict = prove(problem_of(Puzzle(grid, givens, (rule,))))
+    assert process_time() - began < 5
+    assert isinstance(verdict, Unique) and verdict.solution == solution
+
+
+def test_a_long_cage_on_the_largest_grid_is_proven_and_graded_at_once(tmp_path: Path) -> None:
+    """All sets of 13 of 25 digits were gone through at every step: half a minute, and all the memory there was."""
+    plain = boxed_grid(25, 5, 5)
+    laid = laid_on("thermometer", plain, Random(2))
+    assert laid is not None
+    grid, solution, _ = laid
+    cells, rng = tuple(range(13)), Random(1)
+    givens = tuple(0 if cell in cells or rng.random() < 0.1 else digit for cell, digit in enumerate(solution))
+    total = sum(grid.worth(solution[cell]) for cell in cells)
+    lines = puzzle_lines(Puzzle(grid, givens, ()), {"id": "a"})
+    lines += ["  rules:", f"    cage: [{{cells: r1c1-r1c13, total: {total}}}]"]
+    (tmp_path / "a.yaml").write_text("\n".join(lines) + "\n", encoding="utf-8")
+    began = process_time()
+    (proof,) = prove_all(load(tmp_path / "a.yaml").entries)
+    assert process_time() - began < 5
+    assert proof.solution == solution and proof.grade is not None
+
+
+def test_an_automaton_is_not_read_backwards_without_end() -> None:
+    """An X-sum on a 15×15 grid, read from the other end, has states without number: a minute, and two gigabytes."""
+    grid = boxed_grid(15, 3, 5)
+    rule = sound_entry("x-sum: {left: 65 . . . . 73 . . . . . . . . 120}", grid)
+    puzzle = Puzzle(grid, (0,) * 225, (rule,))
+    began = process_time()
+    forms = forms_of(puzzle, tuple(grid.cells), tuple(range(16)))
+    assert process_time() - began < 5
+    turned = turned_cells(TURNS["half"], 15)
+    other = sound_entry("x-sum: {right: 120 . . . . . . . . 73 . . . . 65}", grid)
+    moved = forms_of(puzzle, turned, tuple(range(16)))
+    assert moved == forms_of(Puzzle(grid, (0,) * 225, (other,)), tuple(grid.cells), tuple(range(16))) != forms
+
+
+def test_what_dots_ask_is_made_once() -> None:
+    """It was made anew at every look, so that no filling was ever remembered: 18 seconds for one hard puzzle."""
+    rule = sound_entry("dots: {white: r1c1-r1c2 r1c2-r1c3 r1c3-r1c4}")
+    everywhere, string = (1 << 81) - 1, 0b1111
+    boards = (0, *(everywhere if digit in (4, 5, 6, 7) else everywhere & ~string for digit in CLASSIC.digits))
+    position = Position(CLASSIC, boards)
+    first = list(rule.deductions(position))
+    before = _never_stand.cache_info()
+    assert list(rule.deductions(position)) == first
+    after = _never_stand.cache_info()
+    assert after.hits > before.hits and after.misses == before.misses
