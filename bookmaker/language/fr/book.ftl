@@ -50,8 +50,8 @@ guide-rules-shared = Les règles données avec une grille et à l’ouverture de
 guide-large = Dans les plus grandes grilles, des lettres suivent le chiffre 9 : A vaut 10, B vaut 11 et ainsi de suite. I et O n’y figurent pas, car elles ressemblent à 1 et à 0.
 guide-proved = Chaque grille a une solution et une seule : une recherche exhaustive l’a vérifié avant l’impression, puis la solution a été confrontée aux règles.
 guide-draft = Ceci est une épreuve : certaines grilles peuvent n’avoir aucune solution, ou en avoir plusieurs.
-guide-hints = Si vous êtes bloqué, consultez les trois indices de la grille, placés avant les solutions : où regarder, que chercher, et l’étape suivante.
-guide-hints-in-pad = Si vous êtes bloqué, consultez les trois indices de la grille, placés après la dernière feuille : où regarder, que chercher, et l’étape suivante.
+guide-hints = En cas de blocage, consultez les trois indices de la grille, placés avant les solutions : où regarder, que chercher, et l’étape suivante.
+guide-hints-in-pad = En cas de blocage, consultez les trois indices de la grille, placés après la dernière feuille : où regarder, que chercher, et l’étape suivante.
 guide-keys = Les solutions sont à la fin ; les chiffres donnés y sont en gras.
 guide-keys-in-pad = Les solutions sont au dos des feuilles ; les chiffres donnés y sont en gras.
 guide-profile = La courbe sous chaque solution retrace la résolution : elle monte quand une étape demande plus de recherche, et des pointes de flèche marquent les passages difficiles.
@@ -59,8 +59,8 @@ guide-credits = Après les solutions viennent les crédits : première parution
 guide-credits-in-pad = À la fin viennent les crédits : première parution des grilles et autorisations.
 guide-text-marks = Les lignes sont numérotées de haut en bas, les colonnes de gauche à droite ; « vide » est une case à remplir. Quand des lignes et des colonnes sont nommées ensemble, il s’agit de toutes les cases où elles se croisent ; les cases d’un tracé sont nommées dans son ordre, si bien que ses colonnes ou ses lignes peuvent aller à rebours.
 guide-text-below = Sous chaque règle viennent ses marques.
-guide-text-pictured = Sous son image, chaque grille est redite en mots et sous forme de tableau, à déplier.
-guide-text-bands = Le niveau d’une grille, de { $first } à { $last }, dit si elle est difficile. Sa difficulté est un nombre : le chiffre avant la virgule compte les niveaux, le chiffre après la virgule dit si le suivant est proche.
+guide-text-pictured = Sous son image, chaque grille est décrite une seconde fois, en mots et sous forme de tableau, à déplier.
+guide-text-bands = Le niveau d’une grille, de { $first } à { $last }, dit à quel point elle est difficile. Sa difficulté est un nombre : le chiffre avant la virgule compte les niveaux, le chiffre après la virgule dit si le suivant est proche.
 
 ## What a grid asks
 
@@ -68,9 +68,9 @@ grid-asks = Remplissez la grille de sorte que { $houses ->
     [lines] chaque ligne et chaque colonne contiennent
     [boxes] chaque ligne, chaque colonne et chaque bloc contiennent
    *[regions] chaque ligne, chaque colonne et chaque région entourée contiennent
-} { $symbols }, une fois chacun.
+} une fois et une seule { $symbols }.
 # The same where several grids overlap.
-grids-ask = Remplissez toutes les grilles de sorte que, dans chacune, chaque ligne, chaque colonne et chaque bloc contiennent { $symbols }, une fois chacun. Une case commune à plusieurs grilles compte dans chacune d’elles.
+grids-ask = Remplissez toutes les grilles de sorte que, dans chacune, chaque ligne, chaque colonne et chaque bloc contiennent une fois et une seule { $symbols }. Une case commune à plusieurs grilles compte dans chacune d’elles.
 holes-stand = Les cases noires restent vides.
 # “1 to 9”, kept on one line.
 symbols-digits = les chiffres de { $low } à { $high }
@@ -98,7 +98,7 @@ grid-at = grille { $grid } : lignes { $top } à { $bottom }, colonnes { $left }
 grid-boxes = Classique
 grid-regions = Régions irrégulières
 grid-lines = Carré latin
-grids-overlap = Grilles superposées
+grids-overlap = Grilles qui se chevauchent
 grid-holes = Cases noires
 latin-with = Carré latin avec { $rules }
 rule-titled = { $title }. { $sentence }
@@ -119,7 +119,7 @@ difficulty-of = difficulté { $figure }
 band-said = { $band }, niveau { $number } sur 5, difficulté { $figure }.
 set-by = Auteur : { $setter }.
 puzzles-by = Grilles de { $setters }
-edited-by = Édité par { $editor }
+edited-by = Recueil établi par { $editor }
 first-shown = première parution : { $date }
 points = { $n ->
     [1] 1 point
@@ -137,7 +137,7 @@ index-note = Les nombres renvoient aux numéros des grilles.
 key-on-page = Solution page
 hints-on-page = Indices page
 page = page
-terms-on-page = Les mots qui peuvent être nouveaux sont expliqués page
+terms-on-page = Les termes nouveaux sont expliqués page
 steps-counted = { $n ->
     [1] 1 étape
    *[other] { $number } étapes
@@ -179,7 +179,7 @@ date = Date
 copy-of = Exemplaire { $number } sur { $count }
 check-row = Une fois la grille terminée, recopiez les chiffres des cases marquées d’une lettre dans les cases de sa bande de contrôle. C’est elle que l’on corrige.
 marker-sheet = Feuille de correction
-marker-help = Posez les bandes de contrôle d’une feuille à côté de celles-ci. Une bande identique vaut ses points au premier coup d’œil ; si une bande diffère ou si une grille paraît inachevée, vérifiez-la avec la solution au verso.
+marker-help = Posez les bandes de contrôle d’une feuille à côté de celles-ci. Une bande identique vaut ses points au premier coup d’œil ; si une bande diffère ou si une grille paraît inachevée, reportez-vous à la solution au verso.
 of-points = sur { $points }
 total-of = Total sur { $points }
 minutes = minutes

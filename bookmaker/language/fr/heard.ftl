@@ -58,10 +58,10 @@ printed-pages = Pages imprimées
 landmarks = Repères
 grid-in-words = La grille en mots
 grid-as-table = La grille en tableau
-picture-told-in-words = La grille { $number }, redite ci-dessous en mots et en tableau
-picture-told-as-table = La grille { $number }, redite ci-dessous en tableau
+picture-told-in-words = La grille { $number }, décrite ci-dessous en mots et sous forme de tableau
+picture-told-as-table = La grille { $number }, décrite ci-dessous sous forme de tableau
 subject = Grilles de chiffres à compléter
-accessibility = Chaque grille est une image et un tableau dont les lignes et les colonnes ont leurs en-têtes. Les marques de chaque grille sont décrites en mots à côté d’elle, si bien que toutes les grilles peuvent se résoudre sans voir d’image. Les indices s’ouvrent un par un, et des liens mènent de chaque grille à ses indices et à sa solution, et en ramènent.
+accessibility = Chaque grille est une image et un tableau dont les lignes et les colonnes ont leurs en-têtes. Les marques de chaque grille sont décrites en mots à côté d’elle, si bien que toutes les grilles peuvent se résoudre sans voir d’image. Les indices s’ouvrent un par un, et des liens mènent de chaque grille à ses indices et à sa solution, et inversement.
 
 ## The edition for braille displays
 

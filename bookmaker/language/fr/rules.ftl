@@ -64,9 +64,9 @@ arrow-oval = de l’ovale en { $cells }, lu { $way ->
    *[down] de haut en bas
 }
 arrow-spoken = Flèche qui part { $start } : { $line }
-arrow-primer = La somme des chiffres sur la tige d’une flèche, du cercle à la pointe, cercle non compris, est le nombre du cercle ; ils peuvent se répéter là où les lignes, les colonnes et les blocs le permettent. Si plusieurs tiges partent du même cercle, chacune donne cette somme. Un ovale sur deux ou trois cases contient un nombre de deux ou trois chiffres. Trois cases d’un même bloc font au moins 6 : les longues tiges veulent donc un grand cercle et de petits chiffres.
+arrow-primer = La somme des chiffres sur la tige d’une flèche, du cercle à la pointe, cercle non compris, est le nombre du cercle ; les chiffres peuvent se répéter là où les lignes, les colonnes et les blocs le permettent. Si plusieurs tiges partent du même cercle, chacune donne cette somme. Un ovale sur deux ou trois cases contient un nombre de deux ou trois chiffres. Trois cases d’un même bloc font au moins 6 : les longues tiges demandent donc un grand nombre dans le cercle et de petits chiffres.
 # Where no grid of the book has boxes.
-arrow-primer--lines = La somme des chiffres sur la tige d’une flèche, du cercle à la pointe, cercle non compris, est le nombre du cercle ; ils peuvent se répéter là où les lignes et les colonnes le permettent. Si plusieurs tiges partent du même cercle, chacune donne cette somme. Un ovale sur deux ou trois cases contient un nombre de deux ou trois chiffres. Trois cases d’une même ligne font au moins 6 : les longues tiges veulent donc un grand cercle et de petits chiffres.
+arrow-primer--lines = La somme des chiffres sur la tige d’une flèche, du cercle à la pointe, cercle non compris, est le nombre du cercle ; les chiffres peuvent se répéter là où les lignes et les colonnes le permettent. Si plusieurs tiges partent du même cercle, chacune donne cette somme. Un ovale sur deux ou trois cases contient un nombre de deux ou trois chiffres. Trois cases d’une même ligne font au moins 6 : les longues tiges demandent donc un grand nombre dans le cercle et de petits chiffres.
 
 ## Barred sums
 
@@ -119,11 +119,11 @@ border-values-primer = Un nombre dans un petit cadre entre deux cases dit ce que
 bounded-line-sentence = Le long { $n ->
     [1] du tracé borné
    *[other] de chaque tracé borné
-}, les chiffres sont strictement compris entre les deux chiffres entre crochets de ses bouts.
+}, les chiffres sont strictement compris entre les deux chiffres à crochets de ses bouts.
 bounded-line-spoken = Tracé borné, d’un bout à l’autre : { $line }
-bounded-line-primer = Les chiffres du tracé sont compris entre les deux chiffres entre crochets de ses bouts ; aucun de ces deux-là ne figure entre eux. Le plus petit et le plus grand chiffre ne sont donc jamais à l’intérieur d’un tel tracé, et si trois de ses cases intérieures partagent une ligne, une colonne ou un bloc, les bouts diffèrent d’au moins quatre. Cherchez d’abord lequel des deux bouts est le plus grand.
+bounded-line-primer = Les chiffres du tracé sont compris entre les deux chiffres à crochets de ses bouts ; ni l’un ni l’autre ne figure entre les deux. Le plus petit et le plus grand chiffre ne sont donc jamais à l’intérieur d’un tel tracé, et si trois de ses cases intérieures partagent une ligne, une colonne ou un bloc, les bouts diffèrent d’au moins quatre. Cherchez d’abord lequel des deux bouts est le plus grand.
 # Where no grid of the book has boxes.
-bounded-line-primer--lines = Les chiffres du tracé sont compris entre les deux chiffres entre crochets de ses bouts ; aucun de ces deux-là ne figure entre eux. Le plus petit et le plus grand chiffre ne sont donc jamais à l’intérieur d’un tel tracé, et si trois de ses cases intérieures partagent une ligne ou une colonne, les bouts diffèrent d’au moins quatre. Cherchez d’abord lequel des deux bouts est le plus grand.
+bounded-line-primer--lines = Les chiffres du tracé sont compris entre les deux chiffres à crochets de ses bouts ; ni l’un ni l’autre ne figure entre les deux. Le plus petit et le plus grand chiffre ne sont donc jamais à l’intérieur d’un tel tracé, et si trois de ses cases intérieures partagent une ligne ou une colonne, les bouts diffèrent d’au moins quatre. Cherchez d’abord lequel des deux bouts est le plus grand.
 
 ## Cages
 
@@ -147,9 +147,9 @@ cage-spoken = { $total ->
     [none] Cage sans total : { $cells }
    *[other] Cage de { $total } : { $cells }
 }
-cage-primer = Une cage est dessinée en pointillé. Ses chiffres sont tous différents, même si elle traverse plusieurs blocs, et leur somme est le petit total de son coin. Certains totaux ne laissent qu’un choix : deux cases qui font 3 contiennent 1 et 2, trois cases qui font 24 contiennent 7, 8 et 9. Dans une grille 9×9, chaque ligne, chaque colonne et chaque bloc totalise 45 : là où des cages couvrent tout un bloc sauf une case, retranchez leurs totaux de 45.
+cage-primer = Une cage est dessinée en tirets. Ses chiffres sont tous différents, même si elle traverse plusieurs blocs, et leur somme est le petit total de son coin. Certains totaux ne laissent qu’un choix : deux cases qui font 3 contiennent 1 et 2, trois cases qui font 24 contiennent 7, 8 et 9. Dans une grille 9×9, chaque ligne, chaque colonne et chaque bloc totalise 45 : là où des cages couvrent tout un bloc sauf une case, retranchez leurs totaux de 45.
 # Where no grid of the book has boxes.
-cage-primer--lines = Une cage est dessinée en pointillé. Ses chiffres sont tous différents et leur somme est le petit total de son coin. Certains totaux ne laissent qu’un choix : deux cases qui font 3 contiennent 1 et 2, trois cases qui font 24 contiennent 7, 8 et 9. Dans une grille 9×9, chaque ligne et chaque colonne totalise 45 : là où des cages couvrent toute une ligne sauf une case, retranchez leurs totaux de 45.
+cage-primer--lines = Une cage est dessinée en tirets. Ses chiffres sont tous différents et leur somme est le petit total de son coin. Certains totaux ne laissent qu’un choix : deux cases qui font 3 contiennent 1 et 2, trois cases qui font 24 contiennent 7, 8 et 9. Dans une grille 9×9, chaque ligne et chaque colonne totalise 45 : là où des cages couvrent toute une ligne sauf une case, retranchez leurs totaux de 45.
 
 ## Clones
 
@@ -331,9 +331,9 @@ extra-region-spoken = { $letter ->
     [none] Région grisée : { $cells }
    *[other] Région grisée { $letter } : { $cells }
 }
-extra-region-primer = Une région grisée s’emploie comme un bloc de plus : aucun chiffre n’y figure deux fois. Si elle a autant de cases que la grille a de chiffres, elle les contient tous ; demandez-lui donc ce que vous demanderiez à une ligne : où ce chiffre peut-il encore aller ? Plus petite, elle ne fait que séparer ses chiffres. Commencez là où une région traverse un bloc presque plein.
+extra-region-primer = Une région grisée s’emploie comme un bloc de plus : aucun chiffre n’y figure deux fois. Si elle a autant de cases que la grille a de chiffres, elle les contient tous ; demandez-lui donc ce que vous demanderiez à une ligne : où ce chiffre peut-il encore aller ? Plus petite, elle demande seulement des chiffres différents. Commencez là où une région traverse un bloc presque plein.
 # Where no grid of the book has boxes.
-extra-region-primer--lines = Une région grisée s’emploie comme une ligne de plus : aucun chiffre n’y figure deux fois. Si elle a autant de cases que la grille a de chiffres, elle les contient tous ; demandez-lui donc ce que vous demanderiez à une ligne : où ce chiffre peut-il encore aller ? Plus petite, elle ne fait que séparer ses chiffres. Commencez là où une région traverse une ligne presque pleine.
+extra-region-primer--lines = Une région grisée s’emploie comme une ligne de plus : aucun chiffre n’y figure deux fois. Si elle a autant de cases que la grille a de chiffres, elle les contient tous ; demandez-lui donc ce que vous demanderiez à une ligne : où ce chiffre peut-il encore aller ? Plus petite, elle demande seulement des chiffres différents. Commencez là où une région traverse une ligne presque pleine.
 
 ## First-seen digits
 
@@ -341,7 +341,7 @@ first-seen-sentence = { $n ->
     [1] Le chiffre
    *[other] Chaque chiffre
 } placé hors de la grille à côté { $seen ->
-    [0] de petits carrés figure dans l’une des premières cases, autant de cases que de carrés,
+    [0] de petits carrés figure dans l’une des premières cases (autant de cases que de carrés)
     [1] d’un petit carré figure dans la première case
    *[other] de { $number } petits carrés figure dans l’une des { $number } premières cases
 } de sa { $line ->
@@ -442,7 +442,7 @@ king-primer--lines = Deux cases qui se touchent par un coin contiennent des chif
 
 ## Knight’s move
 
-knight-sentence = Deux cases distantes d’un saut du cavalier (deux pas le long d’une ligne ou d’une colonne, puis un de côté) contiennent des chiffres différents.
+knight-sentence = Deux cases distantes d’un saut de cavalier (deux pas le long d’une ligne ou d’une colonne, puis un de côté) contiennent des chiffres différents.
 knight-primer = Deux cases entre lesquelles un cavalier d’échecs pourrait sauter, deux pas le long d’une ligne ou d’une colonne et un de côté, contiennent des chiffres différents. Au milieu de la grille, un chiffre atteint ainsi huit cases, la plupart hors de son bloc. Cherchez les blocs où un chiffre n’a plus que deux places, toutes deux à un saut de la même case.
 # Where no grid of the book has boxes.
 knight-primer--lines = Deux cases entre lesquelles un cavalier d’échecs pourrait sauter, deux pas le long d’une ligne ou d’une colonne et un de côté, contiennent des chiffres différents. Au milieu de la grille, un chiffre atteint ainsi huit cases. Cherchez les lignes où un chiffre n’a plus que deux places, toutes deux à un saut de la même case.
@@ -496,7 +496,7 @@ non-consecutive-sentence = Deux cases qui { $touching ->
     [corners] se touchent, par un côté ou par un coin, ne contiennent jamais de chiffres consécutifs.
    *[sides] ont un côté commun ne contiennent jamais de chiffres consécutifs.
 }
-non-consecutive-primer = Deux cases qui ont un côté commun ne contiennent jamais de chiffres consécutifs : à côté d’un 5, il n’y a ni 4 ni 6. Chaque chiffre que vous écrivez en exclut donc deux dans chacune de ses voisines. Quand un chiffre n’a plus que deux places dans une ligne, séparées par une seule case, celle-ci ne contient ni le chiffre juste au-dessus ni le chiffre juste au-dessous.
+non-consecutive-primer = Deux cases qui ont un côté commun ne contiennent jamais de chiffres consécutifs : à côté d’un 5, il n’y a ni 4 ni 6. Chaque chiffre que vous écrivez en exclut donc deux dans chacune de ses voisines. Quand un chiffre n’a plus que deux places dans une ligne, séparées par une seule case, celle-ci ne contient ni le chiffre précédent ni le chiffre suivant.
 
 ## Numbered rooms
 
@@ -578,9 +578,9 @@ parity-spoken-odd = { $n ->
     [1] Chiffre impair, avec un cercle : { $cells }
    *[other] Chiffres impairs, chacun avec un cercle : { $cells }
 }
-parity-primer = Un carré marque un chiffre pair, un cercle un chiffre impair ; une case sans marque peut être l’un ou l’autre. Dans une grille 9×9, chaque ligne, chaque colonne et chaque bloc a quatre chiffres pairs et cinq impairs : comptez donc, et dès que quatre cases d’une ligne sont connues pour paires, toutes les autres sont impaires.
+parity-primer = Un carré marque un chiffre pair, un cercle un chiffre impair ; une case sans marque peut être l’un ou l’autre. Dans une grille 9×9, chaque ligne, chaque colonne et chaque bloc a quatre chiffres pairs et cinq impairs : comptez donc, et dès qu’on sait que quatre cases d’une ligne sont paires, toutes les autres sont impaires.
 # Where no grid of the book has boxes.
-parity-primer--lines = Un carré marque un chiffre pair, un cercle un chiffre impair ; une case sans marque peut être l’un ou l’autre. Dans une grille 9×9, chaque ligne et chaque colonne a quatre chiffres pairs et cinq impairs : comptez donc, et dès que quatre cases d’une ligne sont connues pour paires, toutes les autres sont impaires.
+parity-primer--lines = Un carré marque un chiffre pair, un cercle un chiffre impair ; une case sans marque peut être l’un ou l’autre. Dans une grille 9×9, chaque ligne et chaque colonne a quatre chiffres pairs et cinq impairs : comptez donc, et dès qu’on sait que quatre cases d’une ligne sont paires, toutes les autres sont impaires.
 
 ## Parity lines
 
@@ -652,7 +652,7 @@ pointing-spoken = { $n ->
     [up] vers le haut : { $cells }
    *[down] vers le bas : { $cells }
 }
-pointing-primer = Une petite flèche noire dans une case montre une direction dans sa ligne ou sa colonne, et le chiffre de la case compte les pas de là jusqu’à un chiffre que cite la règle, par exemple 9 : avec 3 dans la case, le 9 est trois pas plus loin. La case n’est donc jamais ce chiffre-là, ni plus grande que le nombre de cases devant elle, et ce chiffre n’est nulle part derrière. Deux flèches qui visent chacune la ligne de l’autre ne laissent souvent qu’une façon de compter.
+pointing-primer = Une petite flèche noire dans une case montre une direction dans sa ligne ou sa colonne, et le chiffre de la case compte les pas de là jusqu’à un chiffre que cite la règle, par exemple 9 : avec 3 dans la case, le 9 est trois pas plus loin. La case n’est donc jamais ce chiffre-là, ni plus grande que le nombre de cases devant elle, et ce chiffre n’est nulle part derrière. Deux flèches qui visent chacune la ligne ou la colonne de l’autre ne laissent souvent qu’une façon de compter.
 
 ## Corner quadruples
 
@@ -748,7 +748,7 @@ same-sum-line-primer = Le long d’un tracé en voie ferrée, des cases successi
 sandwich-sentence = { $n ->
     [1] Le nombre
    *[other] Chaque nombre
-} entre deux barres hors de la grille est la somme des chiffres compris entre le plus petit et le plus grand chiffre de sa { $line ->
+} entre deux barres hors de la grille est la somme des chiffres placés entre le plus petit et le plus grand chiffre de sa { $line ->
     [row] ligne
     [column] colonne
    *[both] ligne ou de sa colonne
@@ -838,7 +838,7 @@ sum-marks-spoken-ten = { $n ->
     [1] Lettre X
    *[other] Lettres X
 } { $where }
-sum-marks-primer = Comme en chiffres romains, V vaut 5 et X vaut 10 : c’est la somme des deux chiffres de part et d’autre de la lettre. Un V relie 1 et 4 ou 2 et 3, et rien au-dessus de 4 ne le touche ; 5 ne touche jamais un X, car il lui faudrait un second 5 pour voisin. Quand toutes les marques sont données, une frontière sans lettre est un indice aussi : la somme de ses chiffres n’est ni 5 ni 10.
+sum-marks-primer = Comme en chiffres romains, V vaut 5 et X vaut 10 : c’est la somme des deux chiffres de part et d’autre de la lettre. Un V relie 1 et 4 ou 2 et 3, et aucun chiffre supérieur à 4 ne le touche ; 5 ne touche jamais un X, car il lui faudrait un second 5 pour voisin. Quand toutes les marques sont données, une frontière sans lettre est un indice aussi : la somme de ses chiffres n’est ni 5 ni 10.
 
 ## Thermometers
 
@@ -867,7 +867,7 @@ x-sum-sentence = { $n ->
     [column] colonne
    *[both] ligne ou de sa colonne
 } à partir de ce bord, X étant le premier d’entre eux.
-x-sum-zero = Si X est 0, la somme est 0.
+x-sum-zero = Si X vaut 0, la somme est 0.
 x-sum-spoken = { $n ->
     [1] Somme X
    *[other] Sommes X
@@ -877,6 +877,6 @@ x-sum-primer = Le chiffre le plus proche du nombre, X, dit combien de chiffres a
 ## Latin squares
 
 latin-primer = Dans un carré latin, seules comptent les lignes et les colonnes : chacune contient une fois chaque chiffre, et la grille ne demande rien d’autre. Chaque chiffre figure donc une fois dans chaque ligne, et jamais deux fois dans une même colonne. Quand un chiffre manque dans deux lignes et n’y a de places que dans les deux mêmes colonnes, il ne va nulle part ailleurs dans ces colonnes. Voyez ensuite ce qu’ajoutent les marques.
-zero-primer = Dans une grille dont les chiffres commencent à 0, chaque règle vaut telle qu’elle est énoncée, et un 0 n’ajoute rien à un total. Les exemples de ces pages valent pour des chiffres à partir de 1 ; leurs nombres changent donc : une ligne de neuf cases qui contient les chiffres de 0 à 8 totalise 36 et non 45 ; elle a cinq chiffres pairs et quatre impairs ; deux cases qui font 3 contiennent 0 et 3, ou 1 et 2.
-overlap-primer = Plusieurs grilles forment un seul problème : chacune suit ses propres règles et, là où deux se recouvrent, un chiffre figure dans les deux. Commencez là où les chiffres donnés sont les plus serrés et restez dans une grille tant qu’elle livre quelque chose ; puis emportez dans la suivante ce que vous avez trouvé dans les blocs communs. Un bloc que deux grilles partagent est souvent la clé des deux : ses chiffres doivent convenir aux lignes et aux colonnes de l’une et de l’autre.
-holes-primer = Une case noire ne porte aucun chiffre et n’appartient à aucune ligne ni colonne. Dans les autres cases, chaque ligne et chaque colonne contient toujours une fois chaque chiffre ; quand il reste peu de places à un chiffre, il est vite trouvé. Les chiffres placés de part et d’autre d’une case noire se voient le long de la ligne, mais ne se touchent pas.
+zero-primer = Dans une grille dont les chiffres commencent à 0, chaque règle vaut telle qu’elle est énoncée, et un 0 n’ajoute rien à un total. Les exemples de ces pages valent pour des chiffres à partir de 1 ; leurs nombres changent donc : une ligne de neuf cases qui contient les chiffres de 0 à 8 totalise 36 et non 45 ; elle a cinq chiffres pairs et quatre impairs ; deux cases qui font 3 contiennent 0 et 3, ou 1 et 2.
+overlap-primer = Plusieurs grilles forment un seul problème : chacune suit ses propres règles et, là où deux se chevauchent, un même chiffre compte pour les deux. Commencez là où les chiffres donnés sont les plus serrés et restez dans une grille tant qu’elle avance ; reportez ensuite dans la suivante ce que vous avez trouvé dans les blocs communs. Un bloc que deux grilles partagent est souvent la clé des deux : ses chiffres doivent convenir aux lignes et aux colonnes de l’une et de l’autre.
+holes-primer = Une case noire ne contient aucun chiffre et n’appartient à aucune ligne ni colonne. Dans les autres cases, chaque ligne et chaque colonne contient toujours une fois chaque chiffre ; un chiffre qui n’y a plus que peu de places est donc vite trouvé. Les chiffres placés de part et d’autre d’une case noire se voient le long de la ligne ou de la colonne, mais ne se touchent pas.

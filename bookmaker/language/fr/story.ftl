@@ -17,7 +17,7 @@ table-none = Un carré latin { $size }×{ $size } { $givens ->
     [1] avec un chiffre donné
    *[other] avec { $number } chiffres donnés
 }.
-table-overlap = { $grids } grilles superposées { $size }×{ $size } { $givens ->
+table-overlap = { $grids } grilles { $size }×{ $size } qui se chevauchent, { $givens ->
     [0] sans aucun chiffre donné
     [1] avec un chiffre donné
    *[other] avec { $number } chiffres donnés
@@ -27,8 +27,8 @@ table-holes = Une grille { $size }×{ $size } à cases noires, { $givens ->
     [1] avec un chiffre donné
    *[other] avec { $number } chiffres donnés
 }.
-symmetry = { $turn } ramène la grille à elle-même, si bien que la plupart des étapes vont par paires.
-symmetry-relabelled = { $turn }, avec { $cycles }, ramène la grille à elle-même, si bien que la plupart des étapes vont par paires.
+symmetry = { $turn } ramène la grille sur elle-même, si bien que la plupart des étapes vont par paires.
+symmetry-relabelled = { $turn }, avec { $cycles }, ramène la grille sur elle-même, si bien que la plupart des étapes vont par paires.
 cycle-swapped = échange de { $digits }
 cycle-round = permutation circulaire de { $digits }
 turn-half = un demi-tour
@@ -45,10 +45,10 @@ introduction-singles-crux-at-start = Niveau { $band } : des singletons de bout 
 introduction-singles-bottlenecks = Niveau { $band } : des singletons de bout en bout, avec un ou deux passages étroits.
 introduction-singles-choice = Niveau { $band } : des singletons de bout en bout, et jamais moins de { $choice } au choix.
 introduction-singles = Niveau { $band } : des singletons de bout en bout, tous faciles à trouver.
-introduction-stuck-crux = Niveau { $band } : les singletons manquent { $times }, et le passage difficile vient à { $filled } cases remplies.
-introduction-stuck-crux-at-start = Niveau { $band } : les singletons manquent { $times }, et le passage difficile vient dès le départ.
-introduction-stuck = Niveau { $band } : les singletons manquent { $times }.
-introduction-stuck-briefly = Niveau { $band } : les singletons manquent { $times }, mais jamais pour longtemps.
+introduction-stuck-crux = Niveau { $band } : les singletons viennent à manquer { $times }, et le passage difficile vient à { $filled } cases remplies.
+introduction-stuck-crux-at-start = Niveau { $band } : les singletons viennent à manquer { $times }, et le passage difficile vient dès le départ.
+introduction-stuck = Niveau { $band } : les singletons viennent à manquer { $times }.
+introduction-stuck-briefly = Niveau { $band } : les singletons viennent à manquer { $times }, mais jamais pour longtemps.
 times = { $n ->
     [1] une fois
    *[other] { $number } fois

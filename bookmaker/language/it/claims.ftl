@@ -107,7 +107,7 @@ claim-only-in--quadruple = { $mark } richiede { $digits }, che { COUNT($digits) 
 }: { $gone }.
 claim-no-partner = { $mark } esclude { $gone-digits } in { $cell }: non resterebbe nulla per { $beyond }.
 claim-beside = { $mark } e la cifra { $known } in { $beside } escludono { $gone-digits } in { $cell }.
-claim-beside--non-consecutive = La cifra { $known } in { $beside } vieta alle vicine la cifra subito sopra e quella subito sotto: { $gone }.
+claim-beside--non-consecutive = La cifra { $known } in { $beside } vieta alle vicine la cifra precedente e la successiva: { $gone }.
     .b = Accanto alla cifra { $known } in { $beside } nessuna cifra vale uno in più o uno in meno: { $gone }.
 claim-beside--no-doubles = Accanto alla cifra { $known } in { $beside } non c’è né la sua metà né il suo doppio: { $gone }.
 claim-beside--barred-sums = Con { $known } in { $beside }, { $gone-digits } in { $cell } { COUNT($gone-digits) ->
@@ -132,7 +132,7 @@ claim-limits-meet = { $mark } somma almeno { $least }, e il suo totale è al mas
 claim-limits-meet-from-above = { $mark } somma al massimo { $most }, e il suo totale è almeno { $least }: { $gone }.
 claim-limits-meet--arrow = { $mark } ha almeno { $least } lungo l’asta e al massimo { $most } nel cerchio: { $gone }.
 claim-limits-meet-from-above--arrow = { $mark } ha al massimo { $most } lungo l’asta e almeno { $least } nel cerchio: { $gone }.
-claim-common-sum--square-block = { $mark } deve avere somma { $sums } in ciascuna delle sue linee: { $gone }.
+claim-common-sum--square-block = { $mark } deve avere somma { $sums } in ciascuno dei suoi allineamenti: { $gone }.
 claim-common-sum--open-cage = { $mark } deve avere totale { $sums } in ogni gabbia: { $gone }.
 claim-common-sum--hinge-line = { $mark } deve avere somma { $sums } in ogni coppia: { $gone }.
 claim-common-sum--equal-part-line = { $mark } deve avere somma { $sums } in ogni tratto: { $gone }.

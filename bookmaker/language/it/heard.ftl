@@ -61,7 +61,7 @@ grid-as-table = La griglia in tabella
 picture-told-in-words = La griglia dello schema { $number }, ripetuta qui sotto a parole e in tabella
 picture-told-as-table = La griglia dello schema { $number }, ripetuta qui sotto in tabella
 subject = Schemi di cifre da completare
-accessibility = Ogni griglia è una figura e una tabella con intestazioni di righe e colonne. I segni di ogni schema sono descritti a parole accanto ad esso, così che tutti gli schemi si possono risolvere senza vedere una figura. Gli aiuti si aprono uno per uno, e i link portano da ogni schema ai suoi aiuti e alla sua soluzione, e indietro.
+accessibility = Ogni griglia è una figura e una tabella con intestazioni di righe e colonne. I segni di ogni schema sono descritti a parole accanto a esso, perciò tutti gli schemi si possono risolvere senza vedere una figura. Gli aiuti si aprono uno per uno, e i link portano da ogni schema ai suoi aiuti e alla sua soluzione, e viceversa.
 
 ## The edition for braille displays
 

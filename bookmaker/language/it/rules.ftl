@@ -64,9 +64,9 @@ arrow-oval = dall’ovale in { $cells }, letto { $way ->
    *[down] dall’alto in basso
 }
 arrow-spoken = Freccia che parte { $start }: { $line }
-arrow-primer = La somma delle cifre lungo l’asta di una freccia, dalla casella accanto al cerchio fino alla punta, è il numero nel cerchio; le cifre possono ripetersi dove righe, colonne e riquadri lo permettono. Se da un cerchio partono più aste, ciascuna dà quella somma. Un ovale su due o tre caselle contiene un numero di due o tre cifre. Tre caselle di uno stesso riquadro sommano almeno 6: le aste lunghe vogliono perciò cerchi alti e cifre basse.
+arrow-primer = La somma delle cifre lungo l’asta di una freccia, dalla casella accanto al cerchio fino alla punta, è il numero nel cerchio; le cifre possono ripetersi dove righe, colonne e riquadri lo permettono. Se da un cerchio partono più aste, ciascuna dà quella somma. Un ovale su due o tre caselle contiene un numero di due o tre cifre. Tre caselle di uno stesso riquadro sommano almeno 6: le aste lunghe vogliono perciò un numero alto nel cerchio e cifre basse.
 # Where no grid of the book has boxes.
-arrow-primer--lines = La somma delle cifre lungo l’asta di una freccia, dalla casella accanto al cerchio fino alla punta, è il numero nel cerchio; le cifre possono ripetersi dove righe e colonne lo permettono. Se da un cerchio partono più aste, ciascuna dà quella somma. Un ovale su due o tre caselle contiene un numero di due o tre cifre. Tre caselle di una stessa riga sommano almeno 6: le aste lunghe vogliono perciò cerchi alti e cifre basse.
+arrow-primer--lines = La somma delle cifre lungo l’asta di una freccia, dalla casella accanto al cerchio fino alla punta, è il numero nel cerchio; le cifre possono ripetersi dove righe e colonne lo permettono. Se da un cerchio partono più aste, ciascuna dà quella somma. Un ovale su due o tre caselle contiene un numero di due o tre cifre. Tre caselle di una stessa riga sommano almeno 6: le aste lunghe vogliono perciò un numero alto nel cerchio e cifre basse.
 
 ## Barred sums
 
@@ -112,18 +112,18 @@ border-values-spoken-quotient = { $n ->
     [1] Quoziente { $number }
    *[other] Quozienti { $number }
 } { $where }
-border-values-primer = Un numero in un piccolo riquadro tra due caselle dice che cosa danno le loro cifre: dopo + la somma, dopo − la differenza, dopo × il prodotto, dopo / la maggiore divisa per la minore. Prodotti, somme e quozienti grandi lasciano meno scelta: in una griglia 9×9, ×35 è 5 e 7, +17 è 8 e 9, /5 è 1 e 5. Quando tutti questi numeri sono dati, anche un confine che non ne ha è un indizio.
+border-values-primer = Un numero in una piccola cornice tra due caselle dice che cosa danno le loro cifre: dopo + la somma, dopo − la differenza, dopo × il prodotto, dopo / la maggiore divisa per la minore. Prodotti, somme e quozienti grandi lasciano meno scelta: in una griglia 9×9, ×35 è 5 e 7, +17 è 8 e 9, /5 è 1 e 5. Quando tutti questi numeri sono dati, anche un confine che non ne ha è un indizio.
 
 ## Bounded lines
 
 bounded-line-sentence = Lungo { $n ->
     [1] la linea delimitata
    *[other] ogni linea delimitata
-} le cifre sono strettamente comprese tra le due cifre fra parentesi ai suoi capi.
+} le cifre sono strettamente comprese tra le due cifre fra parentesi quadre ai suoi capi.
 bounded-line-spoken = Linea delimitata, da capo a capo: { $line }
-bounded-line-primer = Le cifre sulla linea sono comprese tra le due cifre fra parentesi ai suoi capi; nessuna di queste due compare in mezzo. La cifra più bassa e la più alta non stanno dunque mai all’interno di una tale linea, e se tre delle sue caselle interne condividono una riga, una colonna o un riquadro, tra i capi c’è una differenza di almeno quattro. Cercate prima quale dei due capi è il più alto.
+bounded-line-primer = Le cifre sulla linea sono comprese tra le due cifre fra parentesi quadre ai suoi capi; nessuna di queste due compare in mezzo. La cifra più bassa e la più alta non stanno dunque mai all’interno di una tale linea, e se tre delle sue caselle interne condividono una riga, una colonna o un riquadro, tra i capi c’è una differenza di almeno quattro. Cercate prima quale dei due capi è il più alto.
 # Where no grid of the book has boxes.
-bounded-line-primer--lines = Le cifre sulla linea sono comprese tra le due cifre fra parentesi ai suoi capi; nessuna di queste due compare in mezzo. La cifra più bassa e la più alta non stanno dunque mai all’interno di una tale linea, e se tre delle sue caselle interne condividono una riga o una colonna, tra i capi c’è una differenza di almeno quattro. Cercate prima quale dei due capi è il più alto.
+bounded-line-primer--lines = Le cifre sulla linea sono comprese tra le due cifre fra parentesi quadre ai suoi capi; nessuna di queste due compare in mezzo. La cifra più bassa e la più alta non stanno dunque mai all’interno di una tale linea, e se tre delle sue caselle interne condividono una riga o una colonna, tra i capi c’è una differenza di almeno quattro. Cercate prima quale dei due capi è il più alto.
 
 ## Cages
 
@@ -305,9 +305,9 @@ even-step-line-sentence = Lungo { $n ->
    *[other] due cifre vicine differiscono esattamente di { $step }
 }.
 even-step-line-spoken = Linea a passo costante: { $line }
-even-step-line-primer = Tutti i passi lungo una linea a borchie hanno la stessa ampiezza, in su o in giù, e mai zero; se l’ampiezza non è data, trovatela per ogni linea. I passi grandi finiscono presto lo spazio: con passo 4 in una griglia 9×9 una linea che parte da 1 può contenere solo 1, 5 e 9; con passo 5 le cifre sono a turno basse e alte, e 5 non c’è mai. Tre caselle di seguito che condividono una riga, una colonna o un riquadro salgono due volte o scendono due volte.
+even-step-line-primer = Tutti i passi lungo una linea a borchie hanno la stessa ampiezza, in su o in giù, e mai zero; se l’ampiezza non è data, trovatela per ogni linea. Ai passi grandi lo spazio manca presto: con passo 4 in una griglia 9×9 una linea che parte da 1 può contenere solo 1, 5 e 9; con passo 5 le cifre sono a turno basse e alte, e 5 non c’è mai. Tre caselle di seguito che condividono una riga, una colonna o un riquadro salgono due volte o scendono due volte.
 # Where no grid of the book has boxes.
-even-step-line-primer--lines = Tutti i passi lungo una linea a borchie hanno la stessa ampiezza, in su o in giù, e mai zero; se l’ampiezza non è data, trovatela per ogni linea. I passi grandi finiscono presto lo spazio: con passo 4 in una griglia 9×9 una linea che parte da 1 può contenere solo 1, 5 e 9; con passo 5 le cifre sono a turno basse e alte, e 5 non c’è mai. Tre caselle di seguito che condividono una riga o una colonna salgono due volte o scendono due volte.
+even-step-line-primer--lines = Tutti i passi lungo una linea a borchie hanno la stessa ampiezza, in su o in giù, e mai zero; se l’ampiezza non è data, trovatela per ogni linea. Ai passi grandi lo spazio manca presto: con passo 4 in una griglia 9×9 una linea che parte da 1 può contenere solo 1, 5 e 9; con passo 5 le cifre sono a turno basse e alte, e 5 non c’è mai. Tre caselle di seguito che condividono una riga o una colonna salgono due volte o scendono due volte.
 
 ## Extra regions
 
@@ -331,9 +331,9 @@ extra-region-spoken = { $letter ->
     [none] Regione ombreggiata: { $cells }
    *[other] Regione ombreggiata { $letter }: { $cells }
 }
-extra-region-primer = Una regione ombreggiata vale come un riquadro in più: nessuna cifra vi compare due volte. Se ha tante caselle quante sono le cifre della griglia, le contiene tutte; chiedetele allora ciò che chiedereste a una riga: dove può ancora andare questa cifra? Una più piccola tiene soltanto separate le sue cifre. Cominciate dove una regione attraversa un riquadro quasi pieno.
+extra-region-primer = Una regione ombreggiata vale come un riquadro in più: nessuna cifra vi compare due volte. Se ha tante caselle quante sono le cifre della griglia, le contiene tutte; chiedetele allora ciò che chiedereste a una riga: dove può ancora andare questa cifra? Una più piccola chiede soltanto cifre diverse. Cominciate dove una regione attraversa un riquadro quasi pieno.
 # Where no grid of the book has boxes.
-extra-region-primer--lines = Una regione ombreggiata vale come una riga in più: nessuna cifra vi compare due volte. Se ha tante caselle quante sono le cifre della griglia, le contiene tutte; chiedetele allora ciò che chiedereste a una riga: dove può ancora andare questa cifra? Una più piccola tiene soltanto separate le sue cifre. Cominciate dove una regione attraversa una riga quasi piena.
+extra-region-primer--lines = Una regione ombreggiata vale come una riga in più: nessuna cifra vi compare due volte. Se ha tante caselle quante sono le cifre della griglia, le contiene tutte; chiedetele allora ciò che chiedereste a una riga: dove può ancora andare questa cifra? Una più piccola chiede soltanto cifre diverse. Cominciate dove una regione attraversa una riga quasi piena.
 
 ## First-seen digits
 
@@ -341,7 +341,7 @@ first-seen-sentence = { $n ->
     [1] La cifra
    *[other] Ogni cifra
 } fuori dalla griglia accanto a { $seen ->
-    [0] quadratini compare in una delle prime caselle, tante quanti sono i quadratini,
+    [0] quadratini compare in una delle prime caselle (tante quanti sono i quadratini)
     [1] un quadratino compare nella prima casella
    *[other] { $number } quadratini compare in una delle prime { $number } caselle
 } della sua { $line ->
@@ -436,7 +436,7 @@ inequality-primer = Un segno tra due caselle si apre verso la cifra maggiore e p
 ## King’s move
 
 king-sentence = Due caselle che si toccano per un angolo contengono cifre diverse.
-king-primer = Due caselle che si toccano per un angolo contengono cifre diverse, come se ogni cifra fosse un re degli scacchi che non tollera sosia vicino a sé. Dentro un riquadro questo non aggiunge nulla; la regola agisce attraverso i confini dei riquadri. Una cifra accanto a un riquadro ne esclude fino a due caselle in più.
+king-primer = Due caselle che si toccano per un angolo contengono cifre diverse, come se ogni cifra fosse un re degli scacchi che non tollera sosia vicino a sé. Dentro un riquadro questo non aggiunge nulla; la regola agisce attraverso i confini dei riquadri. Una cifra accanto a un riquadro vi esclude fino a due caselle in più.
 # Where no grid of the book has boxes.
 king-primer--lines = Due caselle che si toccano per un angolo contengono cifre diverse, come se ogni cifra fosse un re degli scacchi che non tollera sosia vicino a sé.
 
@@ -488,7 +488,7 @@ no-doubles-sentence = { $touching ->
    *[sides] Due caselle con un lato in comune non contengono mai una cifra e il suo doppio.
 }
 no-doubles-zero = Poiché 0 è il doppio di sé stesso, due 0 non si toccano mai.
-no-doubles-primer = Due caselle con un lato in comune non contengono mai una cifra e il suo doppio: accanto a 4 non c’è né 2 né 8. In una griglia 9×9 le cifre 5, 7 e 9 possono stare accanto a qualunque cifra; sono 1, 2, 4 e 8, e 3 e 6, che devono stare lontane. Una casella accanto a tutti i posti di 4 in una riga non può essere né 2 né 8.
+no-doubles-primer = Due caselle con un lato in comune non contengono mai una cifra e il suo doppio: accanto a 4 non c’è né 2 né 8. In una griglia 9×9 le cifre 5, 7 e 9 possono stare accanto a qualunque cifra; sono 1, 2, 4 e 8, come pure 3 e 6, a doversi evitare. Una casella accanto a tutti i posti di 4 in una riga non può essere né 2 né 8.
 
 ## Non-consecutive
 
@@ -496,7 +496,7 @@ non-consecutive-sentence = { $touching ->
     [corners] Due caselle che si toccano, per un lato o per un angolo, non contengono mai cifre consecutive.
    *[sides] Due caselle con un lato in comune non contengono mai cifre consecutive.
 }
-non-consecutive-primer = Due caselle con un lato in comune non contengono mai cifre consecutive: accanto a 5 non c’è né 4 né 6. Ogni cifra che scrivete ne esclude perciò due in ciascuna delle caselle vicine. Quando a una cifra restano solo due posti in una riga, con una casella in mezzo, quella casella non può contenere né la cifra subito sopra né quella subito sotto.
+non-consecutive-primer = Due caselle con un lato in comune non contengono mai cifre consecutive: accanto a 5 non c’è né 4 né 6. Ogni cifra che scrivete ne esclude perciò due in ciascuna delle caselle vicine. Quando a una cifra restano solo due posti in una riga, con una casella in mezzo, quella casella non può contenere né la cifra precedente né la successiva.
 
 ## Numbered rooms
 
@@ -549,9 +549,9 @@ palindrome-sentence = Le cifre lungo { $n ->
    *[other] ogni palindromo
 } si leggono allo stesso modo dai due capi.
 palindrome-spoken = Palindromo: { $line }
-palindrome-primer = Un palindromo si legge allo stesso modo dai due capi: la prima e l’ultima casella sono uguali, così la seconda e la penultima, e una casella centrale è libera. Una cifra esclusa da una casella di una tale coppia lo è anche dall’altra, perciò ogni coppia lavora insieme in due righe, due colonne e due riquadri.
+palindrome-primer = Un palindromo si legge allo stesso modo dai due capi: la prima e l’ultima casella sono uguali, così come la seconda e la penultima, e una casella centrale è libera. Una cifra esclusa da una casella di una tale coppia lo è anche dall’altra, perciò ogni coppia agisce insieme in due righe, due colonne e due riquadri.
 # Where no grid of the book has boxes.
-palindrome-primer--lines = Un palindromo si legge allo stesso modo dai due capi: la prima e l’ultima casella sono uguali, così la seconda e la penultima, e una casella centrale è libera. Una cifra esclusa da una casella di una tale coppia lo è anche dall’altra, perciò ogni coppia lavora insieme in due righe e due colonne.
+palindrome-primer--lines = Un palindromo si legge allo stesso modo dai due capi: la prima e l’ultima casella sono uguali, così come la seconda e la penultima, e una casella centrale è libera. Una cifra esclusa da una casella di una tale coppia lo è anche dall’altra, perciò ogni coppia agisce insieme in due righe e due colonne.
 
 ## Even and odd
 
@@ -652,7 +652,7 @@ pointing-spoken = { $n ->
     [up] verso l’alto: { $cells }
    *[down] verso il basso: { $cells }
 }
-pointing-primer = Una piccola freccia nera in una casella indica una direzione lungo la sua riga o colonna, e la cifra nella casella conta i passi da lì a una cifra che la regola nomina, per esempio 9: con 3 nella casella, 9 è tre passi più avanti. La casella non contiene dunque mai quella cifra, né un numero maggiore delle caselle che ha davanti, e la cifra non sta mai dietro. Due frecce che guardano ciascuna la linea dell’altra lasciano spesso un solo modo di contare.
+pointing-primer = Una piccola freccia nera in una casella indica una direzione lungo la sua riga o colonna, e la cifra nella casella conta i passi da lì a una cifra che la regola nomina, per esempio 9: con 3 nella casella, 9 è tre passi più avanti. La casella non contiene dunque mai quella cifra, né una cifra maggiore del numero di caselle che ha davanti, e la cifra non sta mai dietro. Due frecce che guardano ciascuna la riga o la colonna dell’altra lasciano spesso un solo modo di contare.
 
 ## Corner quadruples
 
@@ -660,11 +660,11 @@ quadruple-sentence = { $several ->
     [yes] Le cifre { $n ->
         [1] nell’anello
        *[other] in ogni anello
-    } compaiono nelle quattro caselle intorno ad esso
+    } compaiono nelle quattro caselle intorno a esso
    *[no] La cifra { $n ->
         [1] nell’anello
        *[other] in ogni anello
-    } compare in una delle quattro caselle intorno ad esso
+    } compare in una delle quattro caselle intorno a esso
 }{ $repeats ->
     [yes] , ciascuna almeno tante volte quante vi è scritta
    *[no] {""}
@@ -809,14 +809,14 @@ sum-marks-sentence-five = { $five ->
     [1] La V
    *[other] Una V
 } unisce due cifre con somma 5{ $all ->
-    [yes] ; due caselle vicine senza segno non hanno somma né 5 né 10
+    [yes] ; due caselle vicine senza segno non hanno per somma né 5 né 10
    *[no] {""}
 }.
 sum-marks-sentence-ten = { $ten ->
     [1] La X
    *[other] Una X
 } unisce due cifre con somma 10{ $all ->
-    [yes] ; due caselle vicine senza segno non hanno somma né 5 né 10
+    [yes] ; due caselle vicine senza segno non hanno per somma né 5 né 10
    *[no] {""}
 }.
 sum-marks-sentence-both = { $five ->
@@ -826,10 +826,10 @@ sum-marks-sentence-both = { $five ->
     [1] la X
    *[other] una X
 } due cifre con somma 10{ $all ->
-    [yes] ; due caselle vicine senza segno non hanno somma né 5 né 10
+    [yes] ; due caselle vicine senza segno non hanno per somma né 5 né 10
    *[no] {""}
 }.
-sum-marks-sentence-none = Due caselle con un lato in comune non hanno mai somma 5 né 10.
+sum-marks-sentence-none = Due caselle con un lato in comune non hanno mai per somma né 5 né 10.
 sum-marks-spoken-five = { $n ->
     [1] Lettera V
    *[other] Lettere V
@@ -838,7 +838,7 @@ sum-marks-spoken-ten = { $n ->
     [1] Lettera X
    *[other] Lettere X
 } { $where }
-sum-marks-primer = Come nei numeri romani, V vale 5 e X vale 10: tanto sommano le due cifre ai lati della lettera. Una V unisce 1 e 4 o 2 e 3, perciò nulla sopra 4 la tocca; 5 non tocca mai una X, perché accanto gli servirebbe un secondo 5. Quando tutti i segni sono dati, anche un confine senza lettera è un indizio: le sue cifre non sommano né 5 né 10.
+sum-marks-primer = Come nei numeri romani, V vale 5 e X vale 10: tanto sommano le due cifre ai lati della lettera. Una V unisce 1 e 4 o 2 e 3, perciò nessuna cifra maggiore di 4 la tocca; 5 non tocca mai una X, perché accanto gli servirebbe un secondo 5. Quando tutti i segni sono dati, anche un confine senza lettera è un indizio: le sue cifre non sommano né 5 né 10.
 
 ## Thermometers
 
@@ -855,7 +855,7 @@ thermometer-primer--lines = Le cifre crescono a ogni passo dal bulbo tondo alla 
 
 windows-sentence = Ogni finestra ombreggiata contiene ogni cifra una volta.
 windows-spoken = Finestra: { $cells }
-windows-primer = Le finestre ombreggiate sono riquadri in più, a una casella dal bordo e a una casella l’una dall’altra: ciascuna contiene ogni cifra una volta. Le righe da 2 a 4 contengono ogni cifra tre volte, e le due finestre che vi stanno ne prendono due, perciò anche le nove caselle accanto alle finestre contengono ogni cifra una volta. Cinque di questi gruppi nascosti di nove stanno tra le finestre di una griglia 9×9 e intorno ad esse; è lì che lo schema si apre.
+windows-primer = Le finestre ombreggiate sono riquadri in più, a una casella dal bordo e a una casella l’una dall’altra: ciascuna contiene ogni cifra una volta. Le righe da 2 a 4 contengono ogni cifra tre volte, e le due finestre che vi stanno ne prendono due, perciò anche le nove caselle accanto alle finestre contengono ogni cifra una volta. Cinque di questi gruppi nascosti di nove stanno tra le finestre di una griglia 9×9 e intorno a esse; è lì che lo schema si apre.
 
 ## X-sums
 
@@ -867,7 +867,7 @@ x-sum-sentence = { $n ->
     [column] colonna
    *[both] riga o colonna
 } da quel lato, dove X è la prima di esse.
-x-sum-zero = Se X è 0, la somma è 0.
+x-sum-zero = Se X vale 0, la somma è 0.
 x-sum-spoken = { $n ->
     [1] Somma X
    *[other] Somme X
@@ -876,7 +876,7 @@ x-sum-primer = La cifra più vicina al numero, X, dice quante cifre sommare, ess
 
 ## Latin squares
 
-latin-primer = In un quadrato latino contano solo righe e colonne: ciascuna contiene ogni cifra una volta, e la griglia non chiede altro. Ogni cifra sta dunque una volta in ogni riga, e mai due volte in una stessa colonna. Quando una cifra manca in due righe e vi ha posto solo nelle stesse due colonne, in quelle colonne non va da nessun’altra parte. Poi guardate che cosa aggiungono i segni.
+latin-primer = In un quadrato latino contano solo righe e colonne: ciascuna contiene ogni cifra una volta, e la griglia non chiede altro. Ogni cifra sta dunque una volta in ogni riga, e mai due volte in una stessa colonna. Quando una cifra manca in due righe e lì ha posto solo nelle stesse due colonne, in quelle colonne non va da nessun’altra parte. Poi guardate che cosa aggiungono i segni.
 zero-primer = In una griglia le cui cifre cominciano da 0, ogni regola vale così com’è scritta, e uno 0 non aggiunge nulla a un totale. Gli esempi di queste pagine valgono per cifre a partire da 1; i loro numeri dunque cambiano: una riga di nove caselle con le cifre da 0 a 8 somma 36 e non 45; ha cinque cifre pari e quattro dispari; due caselle che fanno 3 contengono 0 e 3 oppure 1 e 2.
-overlap-primer = Più griglie formano un solo gioco: ciascuna segue le proprie regole e, dove due si sovrappongono, una cifra sta in entrambe. Cominciate dove le cifre date sono più fitte e restate in una griglia finché dà qualcosa; poi portate nella successiva ciò che avete trovato nei riquadri comuni. Un riquadro che due griglie condividono è spesso la chiave di entrambe: le sue cifre devono andare d’accordo con le righe e le colonne dell’una e dell’altra.
-holes-primer = Una casella nera non contiene cifre e non appartiene a nessuna riga né colonna. Nelle altre caselle ogni riga e ogni colonna contiene ancora ogni cifra una volta; quando a una cifra restano pochi posti, la si trova presto. Le cifre ai due lati di una casella nera si vedono lungo la linea, ma non si toccano.
+overlap-primer = Più griglie formano un solo schema: ciascuna segue le proprie regole e, dove due si sovrappongono, una stessa cifra vale per entrambe. Cominciate dove le cifre date sono più fitte e restate in una griglia finché si procede; poi riportate nella successiva ciò che avete trovato nei riquadri comuni. Un riquadro che due griglie condividono è spesso la chiave di entrambe: le sue cifre devono andar bene per le righe e le colonne dell’una e dell’altra.
+holes-primer = Una casella nera non contiene cifre e non appartiene a nessuna riga né colonna. Nelle altre caselle ogni riga e ogni colonna contiene ancora ogni cifra una volta; perciò una cifra a cui vi restano pochi posti si colloca presto. Le cifre ai due lati di una casella nera si vedono lungo la riga o la colonna, ma non si toccano.

@@ -17,7 +17,7 @@ table-none = Un quadrato latino { $size }×{ $size } { $givens ->
     [1] con una cifra data
    *[other] con { $number } cifre date
 }.
-table-overlap = { $grids } griglie sovrapposte { $size }×{ $size } { $givens ->
+table-overlap = { $grids } griglie { $size }×{ $size } sovrapposte, { $givens ->
     [0] senza cifre date
     [1] con una cifra data
    *[other] con { $number } cifre date
@@ -196,7 +196,7 @@ aim-naked-single = L’obiettivo è { $cell }, che contiene { $digit } una volta
 
 names = Cercate { $technique }.
     .b = Ecco { $technique }.
-    .c = Qui serve { $technique }.
+    .c = Qui bisogna trovare { $technique }.
 same-holds = Lo stesso vale per { $mark }: { $gone }.
 by-symmetry = Per simmetria { $gone }.
 by-symmetry-places = Per simmetria { $cell } riceve { $digit }.
