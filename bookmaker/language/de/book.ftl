@@ -70,7 +70,7 @@ grid-asks = Füllen Sie das Diagramm so aus, dass { $houses ->
    *[regions] jede Zeile, jede Spalte und jedes umrandete Gebiet
 } { $symbols } je einmal enthält.
 # The same where several grids overlap.
-grids-ask = Füllen Sie alle Diagramme so aus, dass in jedem davon jede Zeile, jede Spalte und jeder Block { $symbols } je einmal enthält. Ein Feld, das zu mehreren Diagrammen gehört, zählt in jedem von ihnen.
+grids-ask = Füllen Sie alle Diagramme so aus, dass jede Zeile, jede Spalte und jeder Block jedes Diagramms { $symbols } je einmal enthält. Ein Feld, das zu mehreren Diagrammen gehört, zählt in jedem davon.
 holes-stand = Schwarze Felder bleiben leer.
 # “1 to 9”, kept on one line.
 symbols-digits = die Ziffern { $low } bis { $high }

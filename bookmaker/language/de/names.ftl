@@ -147,7 +147,7 @@ houses-column = die Spalten { $numbers }
     .where = in den Spalten { $numbers }
 whole-grid = das ganze Diagramm
 # After “row”, “column”, or “rows” with several numbers, where grids overlap.
-line-in-grid = { $number } im Diagramm { $grid }
+line-in-grid = { $number } von Diagramm { $grid }
 
 ## Marks, by where they are anchored; always the subject of their sentence
 

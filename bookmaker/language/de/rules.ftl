@@ -502,7 +502,7 @@ no-doubles-sentence = { $touching ->
     [corners] Felder, die sich an einer Seite oder Ecke berühren, enthalten nie eine Ziffer und ihr Doppeltes.
    *[sides] Felder mit einer gemeinsamen Seite enthalten nie eine Ziffer und ihr Doppeltes.
 }
-no-doubles-zero = Da 0 ihr eigenes Doppeltes ist, berühren sich zwei Nullen nie.
+no-doubles-zero = Da das Doppelte von 0 wieder 0 ist, berühren sich zwei Nullen nie.
 no-doubles-primer = Keine zwei Felder mit einer gemeinsamen Seite enthalten eine Ziffer und ihr Doppeltes: Neben einer 4 steht weder eine 2 noch eine 8. In einem 9×9-Diagramm dürfen 5, 7 und 9 neben jeder Ziffer stehen; Abstand halten müssen 1, 2, 4 und 8 sowie 3 und 6. Ein Feld neben allen Plätzen einer 4 in einer Zeile kann weder 2 noch 8 sein.
 
 ## Non-consecutive
@@ -657,7 +657,7 @@ pointing-sentence = { $n ->
     [1] Die Ziffer
    *[other] Jede Ziffer
 } in einem Feld mit Pfeil sagt, im wievielten Feld in Pfeilrichtung die { $digit } steht; das nächste Feld ist das erste.
-pointing-zero = In einem Feld mit Pfeil steht nie 0.
+pointing-zero = In einem Feld mit Pfeil steht nie eine 0.
 pointing-spoken = { $n ->
     [1] Pfeil
    *[other] Pfeile
@@ -895,5 +895,5 @@ x-sum-primer = Die Ziffer, die der Zahl am nächsten steht, X, sagt, wie viele Z
 
 latin-primer = In einem lateinischen Quadrat zählen nur Zeilen und Spalten: Jede enthält jede Ziffer einmal, mehr verlangt das Diagramm nicht. Jede Ziffer steht also in jeder Zeile einmal, und keine zwei ihrer Plätze liegen in derselben Spalte. Fehlt eine Ziffer in zwei Zeilen und hat sie dort ihre Plätze in denselben zwei Spalten, so steht sie in diesen Spalten nirgends sonst. Sehen Sie dann, was die Zeichen beitragen.
 zero-primer = Beginnen die Ziffern eines Diagramms mit 0, so gilt jede Regel, wie sie dasteht, und eine 0 trägt zu einer Summe nichts bei. Die Beispiele auf diesen Seiten gelten für Ziffern ab 1; ihre Zahlen ändern sich also: Eine Zeile aus neun Feldern mit 0 bis 8 ergibt 36 statt 45; sie hat fünf gerade und vier ungerade Ziffern; zwei Felder mit der Summe 3 enthalten 0 und 3 oder 1 und 2.
-overlap-primer = Mehrere Diagramme bilden ein Rätsel: Jedes folgt seinen eigenen Regeln, und wo zwei sich überlappen, steht eine Ziffer in beiden. Beginnen Sie dort, wo die meisten Vorgaben stehen, und bleiben Sie in einem Diagramm, solange es etwas hergibt; nehmen Sie dann mit ins nächste, was Sie in den gemeinsamen Blöcken gefunden haben. Ein Block, den zwei Diagramme teilen, ist oft der Schlüssel zu beiden: Seine Ziffern müssen zu den Zeilen und Spalten beider passen.
-holes-primer = Ein schwarzes Feld enthält keine Ziffer und gehört zu keiner Zeile und keiner Spalte. In den übrigen Feldern enthält jede Zeile und jede Spalte weiterhin jede Ziffer einmal; wo eine Ziffer nur noch wenige Plätze hat, ist sie bald gefunden. Ziffern zu beiden Seiten eines schwarzen Feldes sehen sich entlang der Linie, berühren sich aber nicht.
+overlap-primer = Mehrere Diagramme bilden ein Rätsel: Jedes folgt seinen eigenen Regeln, und wo sich zwei überlappen, gehört eine Ziffer zu beiden. Beginnen Sie dort, wo die Vorgaben am dichtesten stehen, und bleiben Sie in einem Diagramm, solange es etwas hergibt; nehmen Sie dann mit ins nächste, was Sie in den gemeinsamen Blöcken gefunden haben. Ein Block, den zwei Diagramme teilen, ist oft der Schlüssel zu beiden: Seine Ziffern müssen zu den Zeilen und Spalten beider passen.
+holes-primer = Ein schwarzes Feld enthält keine Ziffer und gehört zu keiner Zeile und keiner Spalte. In den übrigen Feldern enthält jede Zeile und jede Spalte weiterhin jede Ziffer einmal; wo eine Ziffer nur noch wenige Plätze hat, ist sie bald gefunden. Ziffern zu beiden Seiten eines schwarzen Feldes sehen sich in ihrer Zeile oder Spalte, berühren sich aber nicht.

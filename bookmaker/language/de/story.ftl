@@ -22,10 +22,10 @@ table-overlap = { $grids } überlappende Diagramme { $size }×{ $size } { $given
     [1] mit einer Vorgabe
    *[other] mit { $number } Vorgaben
 }.
-table-holes = Ein Diagramm { $size }×{ $size } mit schwarzen Feldern { $givens ->
+table-holes = Ein Diagramm { $size }×{ $size } mit schwarzen Feldern und { $givens ->
     [0] ohne jede Vorgabe
-    [1] und einer Vorgabe
-   *[other] und { $number } Vorgaben
+    [1] einer Vorgabe
+   *[other] { $number } Vorgaben
 }.
 symmetry = { $turn } bildet das Rätsel auf sich selbst ab; die meisten Schritte treten daher paarweise auf.
 symmetry-relabelled = { $turn } bildet das Rätsel auf sich selbst ab, verbunden mit { $cycles }; die meisten Schritte treten daher paarweise auf.

@@ -5,7 +5,7 @@ column-numbered = columna { $number }
 cell-given = cifra dada { $digit }
 cell-empty = vacía
 # Between overlapping grids.
-cell-none = sin casilla
+cell-none = ninguna casilla
 cell-candidates = { $n ->
     [one] candidato { $digits }
    *[other] candidatos { $digits }

@@ -22,10 +22,10 @@ table-overlap = { $grids } cuadrículas superpuestas de { $size }×{ $size } { $
     [one] con una cifra dada
    *[other] con { $number } cifras dadas
 }.
-table-holes = Una cuadrícula de { $size }×{ $size } con casillas negras { $givens ->
+table-holes = Una cuadrícula de { $size }×{ $size } con casillas negras y { $givens ->
     [0] sin ninguna cifra dada
-    [one] y una cifra dada
-   *[other] y { $number } cifras dadas
+    [one] con una cifra dada
+   *[other] con { $number } cifras dadas
 }.
 symmetry = { $turn } deja el pasatiempo igual, de modo que la mayoría de sus pasos van en parejas.
 symmetry-relabelled = { $turn }, con { $cycles }, deja el pasatiempo igual, de modo que la mayoría de sus pasos van en parejas.

@@ -70,7 +70,7 @@ grid-asks = Wypełnij diagram tak, aby { $houses ->
    *[regions] w każdym wierszu, każdej kolumnie i każdym obrysowanym obszarze
 } wystąpiły po jednym razie { $symbols }.
 # The same where several grids overlap.
-grids-ask = Wypełnij wszystkie diagramy tak, aby w każdym z nich w każdym wierszu, każdej kolumnie i każdym bloku wystąpiły po jednym razie { $symbols }. Pole wspólne kilku diagramom liczy się w każdym z nich.
+grids-ask = Wypełnij wszystkie diagramy tak, aby w każdym z nich w każdym wierszu, każdej kolumnie i każdym bloku wystąpiły po jednym razie { $symbols }. Pole wspólne dla kilku diagramów liczy się w każdym z nich.
 holes-stand = Czarne pola pozostają puste.
 # “1 to 9”, kept on one line.
 symbols-digits = cyfry od { $low } do { $high }

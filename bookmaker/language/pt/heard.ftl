@@ -5,7 +5,7 @@ column-numbered = coluna { $number }
 cell-given = inicial { $digit }
 cell-empty = vazia
 # Between overlapping grids.
-cell-none = sem casa
+cell-none = nenhuma casa
 cell-candidates = { $n ->
     [1] candidato { $digits }
    *[other] candidatos { $digits }

@@ -59,7 +59,7 @@ arrow-sentence-ovals = Os algarismos ao longo { $n ->
     [down] de cima para baixo
    *[both] da esquerda para a direita ou de cima para baixo
 }.
-arrow-zero = O número de uma elipse nunca começa por 0.
+arrow-zero = O número de uma elipse nunca começa com 0.
 # With their preposition, for arrow-spoken.
 arrow-circle = do círculo na casa { $cells }
 arrow-oval = da elipse nas casas { $cells }, lida { $way ->
@@ -887,6 +887,6 @@ x-sum-primer = O algarismo mais próximo do número, X, diz quantos algarismos s
 ## Latin squares, digits from 0
 
 latin-primer = Num quadrado latino só valem linhas e colunas: em cada uma, cada algarismo aparece uma única vez, e a grade não pede mais nada. Assim, todo algarismo aparece uma vez em cada linha, e nunca duas vezes na mesma coluna. Quando um algarismo falta em duas linhas e nelas só cabe nas mesmas duas colunas, não cabe em nenhuma outra casa dessas colunas. Depois, veja o que as marcas acrescentam.
-zero-primer = Numa grade cujos algarismos começam no 0, cada regra vale tal como está escrita, e um 0 não acrescenta nada a um total. Os exemplos destas páginas são para grades com algarismos a partir de 1; por isso, os seus números mudam: uma linha de nove casas com os algarismos de 0 a 8 soma 36, e não 45; tem cinco algarismos pares e quatro ímpares; duas casas que somam 3 contêm 0 e 3 ou 1 e 2.
-overlap-primer = Várias grades formam um só problema: cada uma segue as suas próprias regras e, onde duas se sobrepõem, um algarismo está em ambas. Comece onde houver mais algarismos iniciais e fique numa grade enquanto ela render; depois leve para a seguinte o que encontrou nos blocos comuns. Um bloco que duas grades partilham costuma ser a chave de ambas: os seus algarismos precisam servir às linhas e colunas das duas.
-holes-primer = Uma casa preta não leva algarismo e não pertence a nenhuma linha nem coluna. Nas demais casas, cada linha e cada coluna ainda contém todos os algarismos uma vez; onde restam poucos lugares para um algarismo, ele logo se decide. Os algarismos dos dois lados de uma casa preta se veem ao longo da linha, mas não se tocam.
+zero-primer = Numa grade cujos algarismos começam em 0, cada regra vale tal como está escrita, e um 0 não acrescenta nada a um total. Os exemplos destas páginas são para grades com algarismos a partir de 1; por isso, seus números mudam: uma linha de nove casas com os algarismos de 0 a 8 soma 36, e não 45; tem cinco algarismos pares e quatro ímpares; duas casas que somam 3 contêm 0 e 3 ou 1 e 2.
+overlap-primer = Várias grades formam um só passatempo: cada uma segue suas próprias regras e, onde duas se sobrepõem, cada algarismo pertence a ambas. Comece onde houver mais algarismos iniciais e fique numa grade enquanto ela render; depois leve para a seguinte o que encontrou nos blocos comuns. Um bloco comum a duas grades costuma ser a chave de ambas: seus algarismos precisam caber nas linhas e colunas das duas.
+holes-primer = Uma casa preta não leva algarismo e não pertence a nenhuma linha nem coluna. Nas demais casas, cada linha e cada coluna ainda contém todos os algarismos uma vez; quando restam poucos lugares para um algarismo, ele logo se decide. Os algarismos dos dois lados de uma casa preta se veem na sua linha ou coluna, mas não se tocam.

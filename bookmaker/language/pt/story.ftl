@@ -22,10 +22,10 @@ table-overlap = { CASE($grids, "feminine") } grades sobrepostas de { $size }×{ 
     [1] com um algarismo inicial
    *[other] com { CASE($number, "masculine") } algarismos iniciais
 }.
-table-holes = Uma grade { $size }×{ $size } com casas pretas { $givens ->
-    [0] sem nenhum algarismo inicial
-    [1] e um algarismo inicial
-   *[other] e { CASE($number, "masculine") } algarismos iniciais
+table-holes = Uma grade { $size }×{ $size } com casas pretas e { $givens ->
+    [0] nenhum algarismo inicial
+    [1] um algarismo inicial
+   *[other] { CASE($number, "masculine") } algarismos iniciais
 }.
 symmetry = { $turn } transforma o passatempo nele mesmo, de modo que a maioria dos seus passos vem aos pares.
 symmetry-relabelled = { $turn }, com { $cycles }, transforma o passatempo nele mesmo, de modo que a maioria dos seus passos vem aos pares.
