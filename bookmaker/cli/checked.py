@@ -26,7 +26,8 @@ class Printing:
     """A PDF file to be: its path, and what makes its document, which another process may be asked to do.
 
     A file for the `press` is PDF/X, its colours for a printing `condition`. `folded` sheets need a page count that is a
-    multiple of four. Where there are `grids`, they are read back and compared with the proofs.
+    multiple of four. Where there are `grids`, they are read back and compared with the proofs; no figure on them may be
+    of fewer points than `figure`.
     """
 
     path: Path
@@ -35,6 +36,7 @@ class Printing:
     folded: bool = False
     grids: bool = True
     condition: Condition = USUAL
+    figure: float = 0.0
 
 
 def print_checked(
@@ -63,4 +65,5 @@ def _printed(printing: Printing, file: Path, proofs: Sequence[Proof], executor: 
     with naming(printing.path, Unwritten), file.open("wb") as stream:
         write_pdf(printing.make(), stream, printing.press, Progress("drew", pages), printing.condition)
     known = proofs if printing.grids else None
-    return inspect(file, str(printing.path), known, printing.folded, executor, Progress("read back", pages))
+    watch = Progress("read back", pages)
+    return inspect(file, str(printing.path), known, printing.folded, executor, watch, printing.figure)

@@ -213,6 +213,7 @@ def typeset_command(
                 folded=press and name == "book",
                 grids=name != "cover",
                 condition=condition_of(manifest),
+                figure=0.0 if name == "booklet" else layout.puzzles.figure,
             )
             for name, make in makers.items()
         ]

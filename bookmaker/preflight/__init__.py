@@ -54,11 +54,13 @@ def inspect(
     folded: bool = True,
     executor: Executor | None = None,
     watch: Callable[[int, int], None] = lambda done, of: None,
+    figure: float = 0.0,
 ) -> Report:
     """Look at a PDF that is, or will be, the file of that name; with `proofs`, compare its grids and marks with them.
 
     `folded` sheets need a page count that is a multiple of four. An `executor` shares the pages out, and wants the file
-    by its path; `watch` is told how many are read, of how many.
+    by its path; `watch` is told how many are read, of how many. No figure on a grid may be set in fewer points than
+    `figure`, and should not be in a key.
     """
     findings, printed, workers = Findings(), list[PrintedGrid](), executor or InProcess()
     marks: list[tuple[int, MarksRead]] = []
@@ -89,4 +91,22 @@ def inspect(
         opened.cache_clear()
     differing = () if proofs is None else compare(printed, marks, proofs, file)
     counted = sum((read.found for _, read in marks), Counter[str]())
-    return Report(pages, tuple(printed), (*findings.diagnostics(file), *differing), counted, edition)
+    small = _too_small(printed, figure, Place(file))
+    return Report(pages, tuple(printed), (*findings.diagnostics(file), *small, *differing), counted, edition)
+
+
+def _too_small(printed: Sequence[PrintedGrid], figure: float, place: Place) -> tuple[Diagnostic, ...]:
+    """Grids and keys with letters or figures of a smaller type size; a twentieth of a point is forgiven."""
+    hint = "larger cells make room for them: fewer puzzles or keys beside each other"
+    return tuple(
+        Diagnostic(
+            place,
+            "figure-small",
+            f"page {grid.page}: the {grid.kind} of “{grid.id}” has figures of {grid.smallest:.1f} points; "
+            f"{figure:g} are asked for",
+            hint,
+            warning=grid.kind == "key",
+        )
+        for grid in printed
+        if 0 < grid.smallest < figure - 0.05
+    )

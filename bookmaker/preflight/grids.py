@@ -92,6 +92,8 @@ class PrintedGrid:
     columns: int = 0
     symbols: tuple[str, ...] = ()
     fonts: tuple[str, ...] = ()
+    smallest: float = 0.0
+    """The type size of its smallest letters or figures, in points; 0 where it has none."""
     frame: Frame | None = field(default=None, compare=False, repr=False)
 
 
@@ -143,7 +145,8 @@ def _read(name: str, page: int, held: _Held) -> PrintedGrid:
             if 0 <= across < 1 and 0 <= down < 1 and off <= _MIDDLE:
                 symbols[row * columns + column] += character
                 fonts[row * columns + column] = run.font.name
-    return PrintedGrid(kind, title, page, rows, columns, tuple(symbols), tuple(fonts), frame)
+    smallest = min((run.em for run in held.runs), default=0.0)
+    return PrintedGrid(kind, title, page, rows, columns, tuple(symbols), tuple(fonts), smallest, frame)
 
 
 def _square(stroke: Stroke) -> Frame | None:

@@ -189,3 +189,12 @@ def test_no_mark_of_any_rule_kind_is_taken_for_a_digit(kind: str, shown: str) ->
     for cell in (18.4, 25.5, 40.0):  # the smallest of a pocket book, a club sheet, large print
         (grid,) = inspect(printed(replace(draw_grid(puzzle, cell, "grid ruled"), dx=100, dy=100)), "book.pdf").printed
         assert (grid.rows, text_of(grid)) == (9, shown)
+
+
+@pytest.mark.parametrize(("figure", "told"), [(6.0, []), (7.0, ["key"]), (18.0, ["grid", "key"])])
+def test_figures_smaller_than_asked_are_told(figure: float, told: list[str]) -> None:
+    """At cells of 25 points the digits of the grid are of 16 points, at 10 points those of its key of 6.6."""
+    found = inspect(printed(*grid_and_key()), "book.pdf", (PROOF,), figure=figure).diagnostics
+    small = [each for each in found if each.code == "figure-small"]
+    assert [each.warning for each in small] == [kind == "key" for kind in told]
+    assert all(f"the {kind} of “pulp”" in each.text for kind, each in zip(told, small, strict=True))

@@ -15,7 +15,7 @@ from bookmaker.rules import margins_of
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.common.drawing.frame import Frame, Margins
 
-HIGH, MOST, GREY = 0.42, 8.0, 0.35
+HIGH, MOST, GREY = 0.46, 10.0, 0.35
 """Height of a letter as a share of the cell, in points at the most, and its ink."""
 
 LANE = 0.75
