@@ -13,6 +13,7 @@ from difflib import SequenceMatcher
 from bookmaker.changes.typed import BEARABLE, Typed, indent_of
 from bookmaker.manifest.archives import holding_of
 from bookmaker.manifest.givens import read_givens
+from bookmaker.manifest.gridfields import GRID_KEYS
 from bookmaker.manifest.puzzlefields import read_puzzle
 from bookmaker.manifest.written import entry_lines, puzzle_lines, rule_lines, scalar
 from bookmaker.puzzle.grid import Grid
@@ -314,7 +315,7 @@ def _written_afresh(typed: Typed, meant: RuledPuzzle) -> str:
     """The puzzle's whole item written again, its other fields as they were typed."""
     texts: dict[str, Written] = {"id": typed.id}
     for word, value in typed.node.entries if typed.node else ():
-        if isinstance(value, Word) and word.value not in ("givens", "rules", "size", "boxes", "regions"):
+        if isinstance(value, Word) and word.value not in ("givens", "rules", *GRID_KEYS):
             texts[word.value] = value.value.strip()
     lines = typed.text.split("\n")
     indent = " " * indent_of(lines[typed.first])

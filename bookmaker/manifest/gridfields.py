@@ -1,4 +1,4 @@
-"""The grid of a puzzle from its fields `size`, `boxes`, `regions`, `grids`, `holes`, `digits` and `letters`.
+"""The grid of a puzzle from its fields (`GRID_KEYS`).
 
 In: the puzzle's fields. Out: a `Grid`. After a diagnostic with boxes or regions the grid is returned without any, so
 that givens and rules can still be checked; a bad size, and signs that are not known, leave nothing to check.
@@ -19,6 +19,9 @@ from bookmaker.source.textgrid import read_picture
 
 Letters = dict[str, list[int]]
 """The cells of each letter of a picture."""
+
+GRID_KEYS = ("size", "boxes", "regions", "grids", "holes", "digits", "letters")
+"""The fields that say what a grid is."""
 
 FROM_ZERO = "from-zero"
 """How it is said that the first digit is 0."""

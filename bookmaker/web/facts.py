@@ -19,6 +19,7 @@ from bookmaker.phrases import Phrasebook
 from bookmaker.proof import Proof
 from bookmaker.proof.notes_text import editor_notes
 from bookmaker.proof.remarks import remark
+from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.review.notes import narrow_sentence
 from bookmaker.solve.verdict import Several
@@ -66,6 +67,13 @@ def summary(card: Card, proof: Proof, band_names: Sequence[str], chapter: str = 
     }
 
 
+def shape_told(grid: Grid) -> dict[str, Any]:
+    """Where the cells of a grid lie that is no plain square."""
+    if grid.plain:
+        return {}
+    return {"extent": [grid.height, grid.width], "places": [[*grid.place(cell)] for cell in grid.cells]}
+
+
 def particulars(proof: Proof, with_notes: bool = False) -> dict[str, Any]:
     """What is shown of one open puzzle, but for its picture and its path."""
     entry = proof.entry
@@ -74,6 +82,7 @@ def particulars(proof: Proof, with_notes: bool = False) -> dict[str, Any]:
     pair = (verdict.first, verdict.second) if isinstance(verdict, Several) else None
     return {
         "digits": list(entry.puzzle.givens),
+        **shape_told(entry.puzzle.grid),
         "rules": [rules.plain, *(mark.text for mark in rules.marks)],
         "link": entry.link,
         "consent": {

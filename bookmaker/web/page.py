@@ -25,7 +25,7 @@ from bookmaker.web.kept import with_tellings
 from bookmaker.web.pictures import Pictures, measures, ridges
 from bookmaker.web.proposals import PUZZLES, proposals
 
-SCRIPTS = ("dom.js", "board.js", "walk.js", "shelf.js", "spread.js", "list.js", "sheet.js", "review.js")
+SCRIPTS = ("dom.js", "shape.js", "board.js", "walk.js", "shelf.js", "spread.js", "list.js", "sheet.js", "review.js")
 STYLES = ("paper.css", "review.css")
 
 Watch = Callable[[int, int], None]

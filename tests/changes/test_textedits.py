@@ -19,7 +19,10 @@ IDS = [entry.id for entry in load(DEMO).entries]
 
 def told(puzzle: RuledPuzzle) -> object:
     """Givens and marks, in whatever order these are typed."""
-    rules = {(rule.kind, frozenset(rule.parts(puzzle.grid)), *rule.said_options()) for rule in puzzle.rules}
+    rules = {
+        (rule.kind, rule.square, frozenset(rule.parts(rule.laid_on(puzzle.grid))), *rule.said_options())
+        for rule in puzzle.rules
+    }
     return puzzle.grid, puzzle.givens, rules
 
 

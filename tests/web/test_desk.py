@@ -168,7 +168,9 @@ def test_cells_that_are_clicked_are_text_for_the_manifest(serve: Opened, pages: 
             cells.append(rng.choice(near) if rng.random() < 0.8 else rng.randrange(81))
         cells = list(dict.fromkeys(cells))
         line = page.evaluate(
-            "([size, cells]) => import('./static/cells.js').then((m) => m.asLine(size, cells))", [9, cells]
+            "async (cells) => (await import('./static/cells.js')).asLine("
+            "(await import('./static/shape.js')).shapeOf({ digits: Array(81) }), cells)",
+            cells,
         )
         collector = Collector()
         assert read_cells(Word(Place(""), line), CLASSIC, collector) == tuple(cells), line

@@ -26,6 +26,7 @@ from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.source.diagnostic_text import shown
 from bookmaker.source.diagnostics import LINE_BREAK, BookErrors, Diagnostic, Place, in_file_order
 from bookmaker.web.desk.proving import Examined
+from bookmaker.web.facts import shape_told
 from bookmaker.web.pictures import drawn, new_drawing
 
 _ID = re.compile(r"""^\s*(?:-\s+)?["']?(?:id|pick)["']?\s*:\s*["']?([A-Za-z0-9-]+)""")
@@ -94,6 +95,7 @@ class Reading:
             "note": smart_quotes(entry.note),
             "rules": [rules.plain, *(mark.text for mark in rules.marks)],
             "digits": list(entry.puzzle.givens),
+            **shape_told(entry.puzzle.grid),
             "picture": picture,
             "known": {**examined.said, "name": self._band(examined)} if examined else None,
         }

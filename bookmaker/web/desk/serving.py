@@ -38,6 +38,7 @@ from bookmaker.web.pictures import measures
 
 STATIC = {
     "dom.js": "text/javascript",
+    "shape.js": "text/javascript",
     "board.js": "text/javascript",
     "cells.js": "text/javascript",
     "desk.js": "text/javascript",

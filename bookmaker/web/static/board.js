@@ -3,6 +3,7 @@
 // The ground (lines and marks) comes drawn; digits stand where the page's measures say they stand in print.
 
 import { svg } from "./dom.js";
+import { shapeOf } from "./shape.js";
 
 export class Boards {
   constructor(measures, grounds) {
@@ -14,13 +15,13 @@ export class Boards {
   // `view`: digits; and perhaps given, masks (all candidates), pencil ([cell, mask] of some cells), look, shade, struck
   // ([cell, digit]), goes ([cell, digit]), differ (cells).
   draw(puzzle, view, label) {
-    const size = Math.round(Math.sqrt(puzzle.digits.length));
+    const shape = shapeOf(puzzle);
     this.symbols = puzzle.symbols;
     const cell = this.m.cell;
     const box = `${-puzzle.left} ${-puzzle.top} ${puzzle.wide} ${puzzle.high}`;
     const named = label ? { role: "img", "aria-label": label } : { "aria-hidden": "true" };
     const board = svg("svg", { class: "board", viewBox: box, ...named });
-    const at = (number) => [(number % size) * cell, Math.floor(number / size) * cell];
+    const at = (number) => shape.place(number).map((line) => line * cell).reverse();
     board.append(svg("rect", { x: -puzzle.left, y: -puzzle.top, width: puzzle.wide, height: puzzle.high, fill: "#fff" }));
     for (const number of [...(view.shade ?? []), ...(view.differ ?? [])]) {
       const [x, y] = at(number);
@@ -35,7 +36,7 @@ export class Boards {
       if (number !== goes) board.append(this.corners(at(number)));
     }
     if (goes >= 0) board.append(this.frame(at(goes)));
-    if (view.masks) this.inRank(board, at, view, size);
+    if (view.masks) this.inRank(board, at, view, puzzle.symbols.length);
     else this.inSight(board, at, view);
     return board;
   }

@@ -3,6 +3,7 @@
 import { Boards } from "./board.js";
 import { asCage, asLine, asPicture, cellName } from "./cells.js";
 import { counted, el, svg } from "./dom.js";
+import { shapeOf } from "./shape.js";
 
 const VERDICTS = { none: "No solution", several: "Several solutions", undecided: "Not decided" };
 
@@ -96,16 +97,15 @@ function refresh(data) {
 function draw(id) {
   const [data, item] = [puzzles.get(id), cards.get(id)];
   if (!data || (item.drawn === data.version && item.litAs === key(id))) return;
-  const size = Math.round(Math.sqrt(data.digits.length));
-  const within = lit.id === id ? lit.cells.filter(([row, column]) => row < size && column < size) : [];
-  const cells = within.map(([row, column]) => row * size + column);
+  const shape = shapeOf(data);
+  const cells = (lit.id === id ? lit.cells : []).map(([row, column]) => shape.at(row, column)).filter((cell) => cell !== undefined);
   const view = { digits: data.digits, look: cells, shade: cells };
   if (data.known?.pair.length) view.differ = data.digits.flatMap((_, cell) => (data.known.pair[0][cell] === data.known.pair[1][cell] ? [] : [cell]));
   const board = boards.draw(data, view, "");
   board.removeAttribute("aria-hidden");
   board.setAttribute("role", "group");
   board.setAttribute("aria-label", `${data.title}: cells`);
-  board.append(layer(data, size));
+  board.append(layer(data, shape));
   const held = item.contains(document.activeElement) ? document.activeElement.dataset.cell : null;
   item.querySelector(".paper").replaceChildren(board);
   if (held) board.querySelector(`[data-cell="${held}"]`)?.focus({ preventScroll: true });
@@ -119,13 +119,14 @@ function key(id) {
 
 // -- cells
 
-function layer(data, size) {
+function layer(data, shape) {
   const side = boards.m.cell;
   const mine = chosen.id === data.id ? chosen.cells : [];
   const first = mine.length ? mine[mine.length - 1] : 0;
   return svg("g", { class: "cells" }, data.digits.map((digit, cell) => {
-    const name = digit ? `${cellName(size, cell)}, ${data.symbols[digit - 1]}` : cellName(size, cell);
-    return svg("rect", { x: (cell % size) * side + 1.5, y: Math.floor(cell / size) * side + 1.5, width: side - 3, height: side - 3,
+    const name = digit ? `${cellName(shape, cell)}, ${data.symbols[digit - 1]}` : cellName(shape, cell);
+    const [row, column] = shape.place(cell);
+    return svg("rect", { x: column * side + 1.5, y: row * side + 1.5, width: side - 3, height: side - 3,
       role: "button", tabindex: cell === first ? 0 : -1, "aria-label": name, "aria-pressed": String(mine.includes(cell)), "data-cell": cell,
       click: () => choose(data.id, cell) });
   }));
@@ -143,13 +144,14 @@ function choose(id, cell) {
 function moved(event, id) {
   const cell = Number(event.target.dataset?.cell ?? NaN);
   if (Number.isNaN(cell)) return;
-  const size = Math.round(Math.sqrt(puzzles.get(id).digits.length));
-  const [row, column] = [Math.floor(cell / size), cell % size];
+  const shape = shapeOf(puzzles.get(id));
+  const [row, column] = shape.place(cell);
   const to = { ArrowUp: [row - 1, column], ArrowDown: [row + 1, column], ArrowLeft: [row, column - 1], ArrowRight: [row, column + 1] }[event.key];
   if (to) {
     event.preventDefault();
-    if (to.every((at) => at >= 0 && at < size)) {
-      const next = event.currentTarget.querySelector(`[data-cell="${to[0] * size + to[1]}"]`);
+    const beside = shape.at(...to);
+    if (beside !== undefined) {
+      const next = event.currentTarget.querySelector(`[data-cell="${beside}"]`);
       for (const one of event.currentTarget.querySelectorAll('[tabindex="0"]')) one.setAttribute("tabindex", "-1");
       next.setAttribute("tabindex", "0");
       next.focus();
@@ -187,11 +189,11 @@ function showCells() {
 function fill() {
   const data = puzzles.get(chosen.id);
   if (!data || !chosen.cells.length) return;
-  const size = Math.round(Math.sqrt(data.digits.length));
-  outputs.line.value = asLine(size, chosen.cells);
-  outputs.cage.value = asCage(size, chosen.cells, total.valueAsNumber || 0);
-  outputs.picture.value = asPicture(size, chosen.cells);
-  outputs.picture.rows = size;
+  const shape = shapeOf(data);
+  outputs.line.value = asLine(shape, chosen.cells);
+  outputs.cage.value = asCage(shape, chosen.cells, total.valueAsNumber || 0);
+  outputs.picture.value = asPicture(shape, chosen.cells);
+  outputs.picture.rows = shape.rows;
 }
 
 async function copy(output) {

@@ -2,6 +2,7 @@
 
 import { counted, el, svg } from "./dom.js";
 import { UNPROVEN } from "./list.js";
+import { shapeOf } from "./shape.js";
 import { Walk, outline } from "./walk.js";
 
 const BESIDE = window.matchMedia("(min-width: 52rem)");
@@ -136,10 +137,14 @@ export class Sheet {
   }
 
   inWords(digits) {
-    const size = Math.round(Math.sqrt(digits.length));
+    const shape = shapeOf(this.puzzle);
     const rows = [];
-    for (let row = 0; row < size; row += 1) {
-      const cells = digits.slice(row * size, (row + 1) * size).map((digit) => (digit ? this.puzzle.symbols[digit - 1] : "·"));
+    for (let row = 0; row < shape.rows; row += 1) {
+      const cells = [];
+      for (let column = 0; column < shape.columns; column += 1) {
+        const digit = digits[shape.at(row, column)];
+        cells.push(digit ? this.puzzle.symbols[digit - 1] : digit === undefined ? "–" : "·");
+      }
       rows.push(el("li", {}, cells.join(" ")));
     }
     this.words.querySelector("ol").replaceChildren(...rows);
