@@ -106,3 +106,13 @@ def test_mend_may_try_cells_that_no_mark_of_the_kind_has(kind: str) -> None:
     for part in rule.parts(grid):
         for cells in ((0,), (0, 1), (0, 9, 10), (0, 1, 2, 11, 10), tuple(range(9)), tuple(range(10))):
             assert rule.keeps(replace(part, cells=cells), grid, solution) in (True, False)
+
+
+@pytest.mark.parametrize(("size", "circles"), [(9, [1, 2]), (12, [1])])
+def test_an_oval_is_laid_only_where_every_digit_is_one_figure(size: int, circles: list[int]) -> None:
+    """On 12×12, what `draft` had written with an oval was refused by whatever read it."""
+    grid = Grid(size, ())
+    blank, across = kinds()["arrow"].blank(grid), (0, 1, 2, 3)
+    oval = blank.read_off(across, grid, (1, 2, 8, 4, *(1,) * size**2), Random(1))
+    circle = blank.read_off(across, grid, (9, 2, 3, 4, *(1,) * size**2), Random(1))
+    assert sorted(part.value[0] for part in (*oval, *circle)) == circles
