@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, fields, is_dataclass, replace
+from functools import partial
 from typing import Any
 
 from bookmaker.puzzle.grid import SYMBOLS, Grid, boxed_grid, irregular_grid
@@ -77,9 +78,9 @@ def borders(grid: Grid, text: str) -> Iterator[tuple[int, ...]]:
         yield tuple(_at(grid, line, at) if match[1] == "row" else _at(grid, at, line) for at in (one, other))
 
 
-def digits(text: str) -> list[int]:
-    """“1, 2 and A” → 1, 2, 10."""
-    return [SYMBOLS.index(symbol) + 1 for symbol in re.split(r", | and | or ", text)]
+def digits(grid: Grid, text: str) -> list[int]:
+    """“1, 2 and A” → 1, 2, 10 where the grid's digits begin with 1."""
+    return [grid.symbols.index(symbol) + 1 for symbol in re.split(r", | and | or ", text)]
 
 
 def clues(marks: Sequence[str], value: Callable[[str], list[int]], grid: Grid) -> tuple[Clue, ...]:
@@ -126,7 +127,7 @@ def heard(title: str, sentence: str, marks: Sequence[str], grid: Grid) -> Rule:
             tallies = []
             for mark, text in zip(marks, after, strict=True):
                 said = re.match(r"Counting area with (?:exactly ([^:]+)|(\d+) different digits?):", mark)
-                tally = Tally(tuple(digits(said[1]))) if said[1] else Tally((), int(said[2]))
+                tally = Tally(tuple(digits(grid, said[1]))) if said[1] else Tally((), int(said[2]))
                 tallies.append((cells(grid, text), tally))
             return kind(tuple(tallies))
         case "square-block":
@@ -158,19 +159,20 @@ def heard(title: str, sentence: str, marks: Sequence[str], grid: Grid) -> Rule:
             limits = []
             for mark, text in zip(marks, after, strict=True):
                 head = mark.partition(": ")[0]
-                mask = sum(1 << (digit - 1) for digit in digits(head.partition(" ")[2]))
+                mask = sum(1 << (digit - 1) for digit in digits(grid, head.partition(" ")[2]))
                 limits += [Limit(cell, mask, head.startswith("Not ")) for cell in cells(grid, text)]
             return kind(tuple(limits))
         case "pointing":
             pointed = {
                 mark.split(":")[0].split()[-1]: cells(grid, text) for mark, text in zip(marks, after, strict=True)
             }
-            return kind(**pointed, digit=digits(re.search(r"the (\w) stands", sentence)[1])[0], symbols=grid.symbols)
+            digit = digits(grid, re.search(r"the (\w) stands", sentence)[1])[0]
+            return kind(**pointed, digit=digit, symbols=grid.symbols)
         case "fortress":
             return kind(tuple(sorted(cell for text in after for cell in cells(grid, text))))
         case "quadruple":
             rings = [re.fullmatch(r"Ring with (.+) at the corner of (.+)", mark) for mark in marks]
-            return kind(tuple(Ring(cells(grid, ring[2]), tuple(digits(ring[1]))) for ring in rings))
+            return kind(tuple(Ring(cells(grid, ring[2]), tuple(digits(grid, ring[1]))) for ring in rings))
         case "inequality":
             signed: list[tuple[int, ...]] = []
             for mark in marks:
@@ -201,7 +203,7 @@ def heard(title: str, sentence: str, marks: Sequence[str], grid: Grid) -> Rule:
             )
             return kind(*pairs, "neighbours without" in sentence or not marks)
         case "first-seen":
-            firsts = clues(marks, digits, grid)
+            firsts = clues(marks, partial(digits, grid), grid)
             seen = {
                 side: word
                 for mark in marks
@@ -220,7 +222,7 @@ def heard(title: str, sentence: str, marks: Sequence[str], grid: Grid) -> Rule:
             looked = re.findall(r"the first (\w+) (?:digits )?of its", sentence)
             return kind(clues(marks, lambda text: [int(text)], grid), _WORDS[looked[0]], _WORDS[looked[-1]])
         case "numbered-room":
-            return kind(clues(marks, digits, grid))
+            return kind(clues(marks, partial(digits, grid), grid))
         case "parity-run" | "rising-run" | "sandwich" | "skyscraper" | "x-sum":
             return kind(clues(marks, lambda text: [int(text)], grid))
         case "equal-part-line":

@@ -114,8 +114,9 @@ arrow:
         return [_written(arrow, grid) for arrow in self.arrows]
 
     def read_off(self, cells: Sequence[int], grid: Grid, digits: Sequence[int], rng: Random) -> Iterator[Part]:
-        """With a circle of one cell, or of the two that a row or a column begins with."""
-        for rim in (1, 2):
+        """With a circle of one cell, or of the two that a row or a column begins with; an oval of two can be read where
+        every digit is one figure."""
+        for rim in (1, 2) if grid.size <= 9 else (1,):
             part = Part(tuple(cells), "", (rim,))
             way = cells[1] - cells[0] if len(cells) > rim else 0
             if way and (rim == 1 or cells[1] in grid.orthogonal(cells[0])) and self.keeps(part, grid, digits):

@@ -148,6 +148,8 @@ square-block:
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for cells, sort in self.blocks:
+            if len(cells) not in self.usual_cells:
+                return False  # a block that is no square, as `mend` tries it
             side = 3 if len(cells) == 9 else 2
             block = [[digits[cells[side * row + column]] for column in range(side)] for row in range(side)]
             rows = [sum(row) for row in block]

@@ -2,8 +2,9 @@
 
     python tests/benchmarks/moments.py [COMMAND ...]
 
-After a kill, every file must be the old one or the new one; after Ctrl-C or on a full disk all of them the old ones or
-all the new ones, and what is said true. Exit code 1 if anything was otherwise.
+After a kill, every file must be the old one or the new one, and after the next run all of them the old ones or all the
+new ones; after Ctrl-C or on a full disk they must be so at once, and what is said true. “mixed” counts the kills that
+left new files beside old ones for the next run. Exit code 1 if anything was otherwise.
 """
 
 from __future__ import annotations

@@ -92,7 +92,7 @@ def printed_book(folder: Path, text: str) -> None:
     after = {path: path.read_bytes() for path in folder.rglob("*") if path.is_file() and "out" not in path.parts}
     assert before == after
     if (folder / "out").exists():
-        assert {path.name for path in (folder / "out").iterdir()} <= {"book.pdf", "key.pdf"}
+        assert {path.name for path in (folder / "out").iterdir()} <= {"book.pdf", "key.pdf", "cover.pdf"}
 
 
 def spoken_book(folder: Path, text: str) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 from random import Random
 from time import process_time
@@ -14,14 +15,15 @@ from bookmaker.proof import prove_all
 from bookmaker.puzzle.grid import CLASSIC, Grid, boxed_grid
 from bookmaker.puzzle.position import Position
 from bookmaker.puzzle.puzzle import Puzzle
-from bookmaker.rules import problem_of
+from bookmaker.rules import kinds, problem_of
 from bookmaker.rules.common.deducing.enumeration import _never_stand
+from bookmaker.rules.common.parts import Form
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Unique
 from bookmaker.symmetry.forms import forms_of
 from bookmaker.symmetry.moves import TURNS, turned_cells
 from tests.hostile.books import laid_on
-from tests.rules.harness import sound_entry
+from tests.rules.harness import instances, sound_entry
 
 
 @pytest.mark.parametrize("size", [5, 7, 9, 11])
@@ -89,3 +91,28 @@ def test_what_dots_ask_is_made_once() -> None:
     assert list(rule.deductions(position)) == first
     after = _never_stand.cache_info()
     assert after.hits > before.hits and after.misses == before.misses
+
+
+FREE = [kind for kind, rule in sorted(kinds().items()) if rule.form in (Form.CHAIN, Form.AREA)]
+
+
+@pytest.mark.parametrize("kind", FREE)
+def test_mend_may_try_cells_that_no_mark_of_the_kind_has(kind: str) -> None:
+    """An extra region tried as a square block was an IndexError: a slip is tried before it is known to be typed so."""
+    grid, rng = boxed_grid(9, 3, 3), Random(5)
+    laid = next(iter(instances(kind, grid, rng, 1)), None)
+    assert laid is not None
+    solution, rule = laid
+    for part in rule.parts(grid):
+        for cells in ((0,), (0, 1), (0, 9, 10), (0, 1, 2, 11, 10), tuple(range(9)), tuple(range(10))):
+            assert rule.keeps(replace(part, cells=cells), grid, solution) in (True, False)
+
+
+@pytest.mark.parametrize(("size", "circles"), [(9, [1, 2]), (12, [1])])
+def test_an_oval_is_laid_only_where_every_digit_is_one_figure(size: int, circles: list[int]) -> None:
+    """On 12×12, what `draft` had written with an oval was refused by whatever read it."""
+    grid = Grid(size, ())
+    blank, across = kinds()["arrow"].blank(grid), (0, 1, 2, 3)
+    oval = blank.read_off(across, grid, (1, 2, 8, 4, *(1,) * size**2), Random(1))
+    circle = blank.read_off(across, grid, (9, 2, 3, 4, *(1,) * size**2), Random(1))
+    assert sorted(part.value[0] for part in (*oval, *circle)) == circles

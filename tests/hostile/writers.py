@@ -54,8 +54,11 @@ WRITERS: dict[str, list[str]] = {
     "mend": ["mend", "slip.yaml", "calm", "--write", "out/mended.yaml"],
     "tune": ["tune", "small.yaml", "calm", "--fewer-givens", "--show", "1", "--write", "out/tuned.yaml"],
     "rules": ["rules", "--chart", "out/file.pdf"],
+    "layouts": ["layouts", "a5-book", "--out", "out/file.pdf"],
+    "themes": ["themes", ".", "--out", "out/themes.png"],
 }
-"""`screen` is not among them: it adds to its report line by line."""
+"""`screen` is not among them: it adds to its report line by line. Nor is `times`, which wants ten puzzles and a club's
+table; it writes its two files as `archive` does."""
 
 GROWING = {"draft", "proof"}
 """Of these a file may be neither the old one nor the new one of another run: a draft is written several times, each

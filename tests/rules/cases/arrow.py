@@ -82,6 +82,7 @@ def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Arrows | None:
 
 def _circle(grid: Grid, rng: Random) -> tuple[int, ...]:
     cell, length = rng.choice(grid.cells), rng.choice((1,) * 12 + (2,) * 4 + (3,))
+    length = length if grid.size <= 9 else 1
     step = rng.choice((1, grid.size))
     cells = tuple(cell + step * i for i in range(length))
     room = grid.size - (grid.column(cell) if step == 1 else grid.row(cell))
