@@ -12,7 +12,7 @@ from dataclasses import replace
 
 from bookmaker.manifest.holefields import read_holes
 from bookmaker.manifest.overlapfields import read_overlap
-from bookmaker.puzzle.grid import LARGEST, LETTERS, SMALLEST, USUAL_BOXES, Grid, boxed_grid
+from bookmaker.puzzle.grid import LARGEST, LETTERS, SMALLEST, USUAL_BOXES, Grid, boxed_grid, irregular_grid
 from bookmaker.source.diagnostics import Collector, Place, quoted
 from bookmaker.source.placed import Node, Word, read_text, read_whole
 from bookmaker.source.textgrid import read_picture
@@ -163,6 +163,8 @@ def _regions(node: Node, plain: Grid, collector: Collector) -> Grid | None:
     places = [node.at(line, column) for _, line, column in picture]
     if not (_right_sizes(members, places, plain, collector) and _connected(members, places, plain, collector)):
         return None
+    if plain.plain:
+        return irregular_grid(plain.size, [char for char, _, _ in picture])
     return replace(plain, regions=tuple(map(tuple, members.values())))
 
 
