@@ -65,8 +65,8 @@ def _add(asked: Constraint, cells: Sequence[int], digits: tuple[int, ...], forms
             line = tuple(cells[c] for c in over)
             line = tuple(sorted(line)) if _in_any_order(steps) else line
             onward_words, back_words = _both_ways(len(line), steps, accept, digits)
-            onward = line <= line[::-1] or not back_words
-            forms.add(("line", line, (onward_words,)) if onward else ("line", line[::-1], (back_words,)))
+            as_read = line <= line[::-1] or not back_words
+            forms.add(("line", line, (onward_words,)) if as_read else ("line", line[::-1], (back_words,)))
         case _ as never:
             assert_never(never)
 
