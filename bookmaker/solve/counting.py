@@ -21,7 +21,7 @@ BUDGET = 120_000
 """Guesses after which a count says “at least”."""
 
 EFFORT = 6_000_000
-"""Effort (`Meter.effort`) after which it says so too: four seconds where guesses are dear, such as in sums of cells that
+"""Effort (`Meter.effort`) after which it says so too: four seconds where guesses are dear, as in sums of cells that
 may be alike."""
 
 FEW_CELLS = 40
