@@ -111,6 +111,7 @@ def _next(model: Model, x: Digits, patience: float) -> Solution | None:
     solver = cp_model.CpSolver()
     solver.parameters.num_workers = 1
     solver.parameters.max_deterministic_time = patience
+    solver.parameters.catch_sigint_signal = False  # it would leave Ctrl-C without an answer for the rest of the command
     match solver.solve(model):
         case cp_model.OPTIMAL | cp_model.FEASIBLE:
             return tuple(solver.value(variable) for variable in x)

@@ -10,7 +10,9 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass, field
 from itertools import islice
+from math import inf
 from random import Random
+from time import monotonic
 
 from bookmaker.changes.elements import Element, elements_of, kept_by, problem_with
 from bookmaker.rules.common.contract import RuledPuzzle
@@ -88,13 +90,14 @@ class Case:
         self.proofs += 1
         return isinstance(prove(problem_with(elements, self.puzzle.grid), BUDGET), NoSolution)
 
-    def core_of(self, elements: Iterable[Element]) -> Elements:
-        """Statements among these, which clash, that clash and of which none could be spared; it is remembered."""
+    def core_of(self, elements: Iterable[Element], until: float = inf) -> Elements:
+        """Statements among these, which clash, that clash and of which none could be spared; later than `until`
+        (`time.monotonic`), more of them. They are remembered."""
         core = list(elements)
         size = len(core) // 2
-        while size:
+        while size and monotonic() < until:
             at = 0
-            while at < len(core):
+            while at < len(core) and monotonic() < until:
                 if self.clash(core[:at] + core[at + size :]):
                     del core[at : at + size]
                 else:

@@ -56,7 +56,7 @@ def conflicts(case: Case, seconds: float = 5.0) -> Conflicts:
     rng = Random(0)
     for _ in range(CORES):
         if monotonic() < began + seconds / 4:
-            case.core_of(rng.sample(order, len(order)))
+            case.core_of(rng.sample(order, len(order)), began + seconds / 2)
     gone, least = _least(case, order, board, began + seconds / 2)
     cores, smallest = _smallest(case, order, board, began + seconds)
     return Conflicts(told(cores), smallest, told(gone), least)
@@ -79,7 +79,7 @@ def _least(case: Case, order: Sequence[Element], board: Board, until: float) -> 
             if case.solutions_of(rest):
                 found.append(gone)
             else:
-                case.core_of(rng.sample(rest, len(rest)))
+                case.core_of(rng.sample(rest, len(rest)), until)
                 if len(case.cores) > known:
                     break
         else:
@@ -103,7 +103,7 @@ def _smallest(case: Case, order: Sequence[Element], board: Board, until: float) 
             some = [element for element in order if board([element]) & clash]
             if case.clash(some):
                 found.append(clash)
-            elif _meet_one_more(case, some, order):
+            elif _meet_one_more(case, some, order, until):
                 break
             if len(found) == MOST:
                 break
@@ -116,8 +116,8 @@ def _smallest(case: Case, order: Sequence[Element], board: Board, until: float) 
     return cores, False
 
 
-def _meet_one_more(case: Case, some: Sequence[Element], order: Sequence[Element]) -> bool:
-    """Meet a grid that keeps some statements and, one after the other, as many of the others as it can."""
+def _meet_one_more(case: Case, some: Sequence[Element], order: Sequence[Element], until: float) -> bool:
+    """Meet a grid that keeps some statements and, one after the other, as many of the others as it can in the time."""
     kept: Elements = frozenset(some)
     before = len(case.met)
     for _ in range(len(order)):
@@ -126,7 +126,8 @@ def _meet_one_more(case: Case, some: Sequence[Element], order: Sequence[Element]
             return False
         broken = case.met[found[0]]
         kept = frozenset(order) - broken
-        further = next((e for e in order if e in broken and not case.clash([*kept, e])), None)
+        left = (e for e in order if e in broken and monotonic() < until)
+        further = next((e for e in left if not case.clash([*kept, e])), None)
         if further is None:
             break
         kept |= {further}

@@ -129,13 +129,13 @@ def _find_cores(case: Case, until: float) -> None:
     rng = Random(0)
     for _ in range(CORES):
         if monotonic() < until:
-            case.core_of(rng.sample(sorted(case.elements, key=repr), len(case.elements)))
+            case.core_of(rng.sample(sorted(case.elements, key=repr), len(case.elements)), until)
     for element in sorted(frozenset.intersection(*case.cores), key=repr) if case.cores else ():
         if monotonic() > until or any(element not in core for core in case.cores):
             continue
         rest = case.elements - {element}
         if not case.solutions_of(rest, SEEN) and case.clash(rest):
-            case.core_of(rng.sample(sorted(rest, key=repr), len(rest)))
+            case.core_of(rng.sample(sorted(rest, key=repr), len(rest)), until)
 
 
 def _likeliest(puzzle: RuledPuzzle, case: Case, verdict: Verdict) -> list[tuple[Slip, float]]:

@@ -78,5 +78,8 @@ def _astray(puzzle: RuledPuzzle, arranged: Arrangement) -> float:
             continue
         parts = rule.parts(rule.laid_on(puzzle.grid))
         there = {frozenset(part.cells) for part in parts}  # from whichever end they are told
-        missing += sum(any(frozenset(image.cells) not in there for image in arranged.images_of(p, rule)) for p in parts)
+        missing += sum(
+            any(frozenset([move[cell] for cell in part.cells]) not in there for move in arranged.moves)
+            for part in parts
+        )
     return min(astray, UNARRANGED) + min(missing, UNARRANGED)

@@ -20,8 +20,9 @@ from bookmaker.solve.verdict import Tally
 BUDGET = 120_000
 """Guesses after which a count says “at least”."""
 
-EFFORT = 10_000_000
-"""Effort (`Meter.effort`) after which it says so too: about four seconds, where guesses are dear."""
+EFFORT = 6_000_000
+"""Effort (`Meter.effort`) after which it says so too: four seconds where guesses are dear, as in sums of cells that
+may be alike."""
 
 FEW_CELLS = 40
 """With more undecided cells than this, they hardly ever fall into groups, and are not looked at for it."""

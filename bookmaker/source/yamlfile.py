@@ -192,7 +192,9 @@ class _Reader:
             self.collector.error(key.place, "comma", said, UNPARTED)
             self.parted = name
         if isinstance(before, Word) and len(before.value) < LONGEST_PARTED:
-            origins = (*(before.origins or ((0, before.place),)), (len(before.value) + 1, key.place))
+            at = len(before.value) + 1
+            more = ((at + offset, place) for offset, place in key.origins or ((0, key.place),))
+            origins = (*(before.origins or ((0, before.place),)), *more)
             found[-1] = name, Word(before.place, f"{before.value} {key.value}", origins)
         return True
 

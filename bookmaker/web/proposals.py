@@ -20,7 +20,7 @@ from bookmaker.proof import Proof
 from bookmaker.rules.common.words.wording import listed, sentence_case
 from bookmaker.solve.verdict import NoSolution, Several
 
-SECONDS = 6.0
+SECONDS = 4.0
 """How long cures of one puzzle are looked for, and half of it what else there is to say."""
 
 CURES = 3

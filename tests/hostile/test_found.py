@@ -2,15 +2,21 @@
 
 from __future__ import annotations
 
+import signal
 from dataclasses import replace
+from functools import partial
 from pathlib import Path
 from random import Random
 from time import process_time
 
 import pytest
 
+from bookmaker.crosscheck import second_opinion
 from bookmaker.manifest import load
 from bookmaker.manifest.written import puzzle_lines
+from bookmaker.mend.case import Case
+from bookmaker.mend.conflicts import conflicts
+from bookmaker.mend.cures import search
 from bookmaker.proof import prove_all
 from bookmaker.puzzle.grid import CLASSIC, Grid, boxed_grid
 from bookmaker.puzzle.position import Position
@@ -19,7 +25,10 @@ from bookmaker.rules import kinds, problem_of
 from bookmaker.rules.common.deducing.enumeration import _never_stand
 from bookmaker.rules.common.parts import Form
 from bookmaker.solve import prove
-from bookmaker.solve.verdict import Unique
+from bookmaker.solve.verdict import Several, Unique
+from bookmaker.source.diagnostics import Collector
+from bookmaker.source.placed import Table, Word
+from bookmaker.source.yamlfile import parse_yaml
 from bookmaker.symmetry.forms import forms_of
 from bookmaker.symmetry.moves import TURNS, turned_cells
 from tests.hostile.books import laid_on
@@ -116,3 +125,37 @@ def test_an_oval_is_laid_only_where_every_digit_is_one_figure(size: int, circles
     oval = blank.read_off(across, grid, (1, 2, 8, 4, *(1,) * size**2), Random(1))
     circle = blank.read_off(across, grid, (9, 2, 3, 4, *(1,) * size**2), Random(1))
     assert sorted(part.value[0] for part in (*oval, *circle)) == circles
+
+
+def test_a_mistake_after_a_lost_comma_is_placed_on_its_own_line() -> None:
+    """What was split off from a value began on one line and went on on the next; the column lay beyond the first."""
+    collector = Collector()
+    tree = parse_yaml("{h: 3, i\n  different}", "a.yaml", collector)
+    assert isinstance(tree, Table)
+    ((_, value),) = tree.entries
+    assert isinstance(value, Word) and value.value == "3 i different"
+    places = [value.at_offset(value.value.index(word)) for word in ("3", "i d", "diff")]
+    assert [(place.line, place.column) for place in places] == [(1, 5), (1, 8), (2, 3)]
+
+
+def test_ctrl_c_is_answered_after_a_second_opinion() -> None:
+    """CP-SAT took the signal for itself and gave it back to the system: the command died without a word."""
+    pytest.importorskip("ortools")
+    before = signal.getsignal(signal.SIGINT)
+    met: list[int] = []
+    signal.signal(signal.SIGINT, lambda number, _: met.append(number))
+    try:
+        assert isinstance(second_opinion(Puzzle(boxed_grid(4, 2, 2), (0,) * 16, ())), Several)
+        signal.raise_signal(signal.SIGINT)
+    finally:
+        signal.signal(signal.SIGINT, before)
+    assert met == [signal.SIGINT]
+
+
+def test_time_to_mend_is_kept_where_every_small_clash_is_hard() -> None:
+    """One second asked for took 15 until a clash was as small as can be, and 16 more to say what clashes."""
+    (entry,) = load(Path(__file__).with_name("slow_clash.yaml")).entries
+    for look in (partial(search, entry.puzzle, None, 1.0), partial(conflicts, Case(entry.puzzle), 1.0)):
+        began = process_time()
+        look()
+        assert process_time() - began < 5
