@@ -79,11 +79,12 @@ def _onto(
 def _turned(grid: Grid) -> Iterator[tuple[str, Grid, Cells]]:
     """Each turn, what it makes of the grid, and the image of each cell there; none for a grid that is plain."""
     for name, turn in EIGHT.items() if not grid.plain else ():
-        laid, cells = _laid(grid, turn)
+        laid, cells = turned_grid(grid, turn)
         yield name, laid, cells
 
 
-def _laid(grid: Grid, turn: Turn) -> tuple[Grid, Cells]:
+def turned_grid(grid: Grid, turn: Turn) -> tuple[Grid, Cells]:
+    """A grid that is no plain square after a turn, and the image of each cell there."""
     around = grid.extent
     places = [turn(grid.row(cell), grid.column(cell), around) for cell in grid.cells]
     laid: Grid

@@ -75,8 +75,8 @@ def write_book(folder: Path, count: int) -> None:
     for at in range(count):
         copy, number = divmod(at, len(entries))
         entry = entries[number]
-        moves = [move for move in views(entry.puzzle.grid.size) if is_seen_alike(entry.puzzle, move)]
-        puzzle = turned(entry.puzzle, moves[copy % len(moves)])
+        alike = [view for view in views(entry.puzzle.grid) if is_seen_alike(entry.puzzle, view)]
+        puzzle = turned(entry.puzzle, alike[copy % len(alike)])
         texts = {"id": f"{entry.id}-{copy}", "title": f"{entry.title} {copy + 1}", "setter": entry.setter}
         listed += puzzle_lines(puzzle, texts | {"note": entry.note})
     (folder / "many.yaml").write_text("\n".join(listed) + "\n", encoding="utf-8")

@@ -8,7 +8,7 @@ import pytest
 
 from bookmaker.grade import grade
 from bookmaker.manifest import load
-from bookmaker.puzzle.grid import CLASSIC, boxed_grid
+from bookmaker.puzzle.grid import CLASSIC, Grid, boxed_grid
 from bookmaker.rules import keeps_all, problem_of
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Unique
@@ -19,7 +19,7 @@ DEMO = Path(__file__).resolve().parents[2] / "demo_book"
 
 def test_eight_views_all_different_and_the_first_as_it_is() -> None:
     for size in (4, 6, 9):
-        seen = views(size)
+        seen = [view.move for view in views(Grid(size, ()))]
         assert len(set(seen)) == 8
         assert seen[0] == tuple(range(size * size))
         assert {tuple(a[b] for b in c) for a in seen for c in seen} == set(seen)  # a group
@@ -30,13 +30,13 @@ def test_each_demo_puzzle_is_the_same_seen_another_way() -> None:
     for number, entry in enumerate(load(DEMO).entries):
         before = prove(problem_of(entry.puzzle))
         assert isinstance(before, Unique)
-        moves = [move for move in views(entry.puzzle.grid.size) if is_seen_alike(entry.puzzle, move)]
-        move = moves[number % len(moves)]
-        puzzle = turned(entry.puzzle, move)
+        alike = [view for view in views(entry.puzzle.grid) if is_seen_alike(entry.puzzle, view)]
+        view = alike[number % len(alike)]
+        puzzle = turned(entry.puzzle, view)
         moved += puzzle != entry.puzzle
         after = prove(problem_of(puzzle))
         assert isinstance(after, Unique), entry.title
-        assert after.solution == as_seen(before.solution, move), entry.title
+        assert after.solution == as_seen(before.solution, view), entry.title
         assert keeps_all(puzzle, after.solution)
         if number % 3 == 0:
             one, other = grade(entry.puzzle, before.solution), grade(puzzle, after.solution)
@@ -48,14 +48,14 @@ def test_arrows_in_cells_point_another_way_in_each_view() -> None:
     puzzle = next(
         entry.puzzle for entry in load(DEMO).entries if any(rule.kind == "pointing" for rule in entry.puzzle.rules)
     )
-    seen = [turned(puzzle, move) for move in views(puzzle.grid.size)]
-    assert all(isinstance(prove(problem_of(view)), Unique) for view in seen)
+    seen = [turned(puzzle, view) for view in views(puzzle.grid)]
+    assert all(isinstance(prove(problem_of(other)), Unique) for other in seen)
 
 
 def test_boxes_stand_the_other_way_round_where_the_grid_is_laid_on_its_side() -> None:
     from bookmaker.puzzle.puzzle import Puzzle
 
     grid = boxed_grid(6, 2, 3)
-    boxes = {turned(Puzzle(grid, (0,) * 36), move).grid.box for move in views(6)}
+    boxes = {turned(Puzzle(grid, (0,) * 36), view).grid.box for view in views(grid)}
     assert boxes == {(2, 3), (3, 2)}
-    assert turned(Puzzle(CLASSIC, (0,) * 81), views(9)[3]).grid == CLASSIC
+    assert turned(Puzzle(CLASSIC, (0,) * 81), views(CLASSIC)[3]).grid == CLASSIC

@@ -280,11 +280,16 @@ class _Prover:
         return not self.possible(domains, cells, [*houses, *differing])
 
     def parted(self, one: Candidate, other: Candidate, marks: Sequence[MarkRef], seen: bool, state: State) -> bool:
-        """Can two candidates not both be true, by what they see or by one of the marks?"""
+        """Can two candidates not both be true, by what they see (on a diagonal, too) or what one of the marks then
+        leaves no room for?"""
         if seen and self.seen(one, other):
             return True
         domains = self.domains(state, only=one)
         domains[other[0]] &= {other[1]}
+        for cell, digit in (one, other):
+            for peer in self.grid.cells:
+                if self.ground.peers[cell] >> peer & 1:
+                    domains[peer].discard(digit)
         return any(not self.possible(domains, self.grid.cells, self.all_houses(), [self.only(mark)]) for mark in marks)
 
     def seen(self, one: Candidate, other: Candidate) -> bool:
