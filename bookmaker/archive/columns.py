@@ -10,6 +10,7 @@ from typing import Any
 
 from bookmaker.archive.cards import Card, Catalogue
 from bookmaker.archive.writing import plain, typed
+from bookmaker.manifest.gridfields import GRID_KEYS
 from bookmaker.source.placed import Table
 
 FIELDS = (
@@ -27,13 +28,7 @@ FIELDS = (
     "note",
     "link",
     "private",
-    "size",
-    "boxes",
-    "regions",
-    "grids",
-    "holes",
-    "digits",
-    "letters",
+    *GRID_KEYS,
     "givens",
     "word",
     "solution",

@@ -39,7 +39,6 @@ from bookmaker.manifest.markup import Run, Runs
 from bookmaker.phrases.rulesentences import rules_said
 from bookmaker.phrases.titles import title_of
 from bookmaker.puzzle.grid import Grid
-from bookmaker.puzzle.overlapping import LETTERS
 from bookmaker.rules.common.contract import RuledPuzzle, Sample
 from bookmaker.rules.common.words.speech import cells_said
 from bookmaker.solve.verdict import Solution
@@ -230,7 +229,7 @@ def grids_read(words: Catalogue, grid: Grid) -> tuple[str, ...]:
     """Where each of several overlapping grids lies."""
     return tuple(
         words.say("grid-at", grid=letter, top=top, left=left, bottom=bottom, right=right)
-        for letter, square in zip(LETTERS, grid.squares, strict=False)
+        for letter, square in zip(grid.square_letters, grid.squares, strict=True)
         for (top, left), (bottom, right) in [[map(_from_one, square.place(square.cells[at])) for at in (0, -1)]]
         if grid.overlaps
     )

@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from itertools import combinations
 
 from bookmaker.puzzle.grid import LARGEST, Grid
-from bookmaker.puzzle.overlapping import LETTERS, Corner, Overlapping, overlapping_grids
+from bookmaker.puzzle.overlapping import LETTERS, Corner, overlapping_grids
 from bookmaker.rules.common.contract import Rule
 from bookmaker.source.cells import read_placed_cells
 from bookmaker.source.diagnostics import Collector, Place
@@ -20,9 +20,6 @@ HINT = "such as “grids: r1c1 r1c13 r7c7 r13c1 r13c13”, the top left cell of 
 
 CORNERS = re.compile(r"[rR][0-9]+[cC][0-9]+(?:[\s,;]+[rR][0-9]+[cC][0-9]+)+")
 """Corners as they are typed."""
-
-IN = "in "
-"""Begins the name of the rules of one grid: “in A”."""
 
 
 def read_overlap(node: Node, size: int, box: tuple[int, int] | None, collector: Collector) -> Grid | None:
@@ -94,10 +91,3 @@ def check_clues_free(rule: Rule, grid: Grid, square: str, place: Place, collecto
         names = ", ".join(grid.name(cell) for cell in sorted(set(cells)))
         said = f"clues of grid {square} would stand in cells of another grid: {names}"
         collector.error(place, "clue-in-cell", said, "leave these out with a dot; marks in the cells say the same")
-
-
-def square_named(name: str, grid: Grid) -> str:
-    """The letter of the grid that the name of some rules tells: “A” of “in A”; none if it tells no such grid."""
-    letter = name.removeprefix(IN).strip().upper()
-    known = LETTERS[: len(grid.squares)] if isinstance(grid, Overlapping) else ""
-    return letter if name.startswith(IN) and len(letter) == 1 and letter in known else ""

@@ -5,26 +5,22 @@ In: the table of a puzzle. Out: the entry, or None with all that is wrong in the
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, replace
+from collections.abc import Mapping
 
 from bookmaker.manifest.dates import read_when
 from bookmaker.manifest.entries import Entry
 from bookmaker.manifest.givens import check_clashes, read_givens
-from bookmaker.manifest.gridfields import read_grid
+from bookmaker.manifest.gridfields import GRID_KEYS, read_grid
 from bookmaker.manifest.misplaced_keys import parted
-from bookmaker.manifest.overlapfields import IN, check_clues_free, square_named
 from bookmaker.manifest.permission import read_permission
 from bookmaker.manifest.provenance import read_solution, read_tags, read_word
 from bookmaker.manifest.publication import read_link
+from bookmaker.manifest.rulefields import read_rules, rule_places
 from bookmaker.manifest.texts import read_id, read_line, read_note
-from bookmaker.puzzle.grid import Grid
-from bookmaker.puzzle.overlapping import LETTERS
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import houses_of, kinds
-from bookmaker.rules.common.contract import Rule, RuledPuzzle
-from bookmaker.rules.common.parts import Form
-from bookmaker.source.diagnostics import Collector, Place, nearest, quoted
+from bookmaker.rules.common.contract import RuledPuzzle
+from bookmaker.source.diagnostics import Collector, Place
 from bookmaker.source.placed import Node, Table, Word, read_fields
 
 PUZZLE_KEYS = (
@@ -35,13 +31,7 @@ PUZZLE_KEYS = (
     "permission",
     "note",
     "link",
-    "size",
-    "boxes",
-    "regions",
-    "grids",
-    "holes",
-    "digits",
-    "letters",
+    *GRID_KEYS,
     "givens",
     "rules",
     "solution",
@@ -91,7 +81,7 @@ def read_entry(node: Node, permission: str, chapter: int, ids: dict[str, Place],
         solution=solution,
         word=word,
         places={field: node.place for field, node in fields.items()},
-        rule_places=tuple(each.word.place for each in _listed(fields.get("rules"), puzzle.grid)),
+        rule_places=rule_places(fields.get("rules"), puzzle.grid),
     )
 
 
@@ -133,7 +123,7 @@ def read_puzzle(fields: Mapping[str, Node], node: Table, collector: Collector) -
     if grid is None:
         return None
     before = len(collector.found)
-    rules = _rules(fields["rules"], grid, collector) if "rules" in fields else ()
+    rules = read_rules(fields["rules"], grid, collector) if "rules" in fields else ()
     if "givens" not in fields:
         if not rules and len(collector.found) == before:  # and not where rules have mistakes of their own
             collector.error(
@@ -146,66 +136,3 @@ def read_puzzle(fields: Mapping[str, Node], node: Table, collector: Collector) -
     puzzle = Puzzle(grid, givens.digits, rules)
     check_clashes(givens, houses_of(puzzle), grid, collector)
     return puzzle
-
-
-def _rules(node: Node, grid: Grid, collector: Collector) -> tuple[Rule, ...]:
-    if isinstance(node, Word) and not node.value:
-        return ()
-    if not isinstance(node, Table):
-        hint = "a line for each kind, such as “diagonals: both”; “bookmaker rules” lists the kinds"
-        collector.error(node.place, "not-a-table", "“rules” should be lines of “kind: what is marked”", hint)
-        return ()
-    read: list[Rule] = []
-    for listed in _listed(node, grid):
-        word, kind = listed.word, kinds().get(listed.word.value)
-        if kind is None:
-            said = f"there is no rule kind {quoted(word.value)}"
-            collector.error(word.place, "unknown-rule", said, nearest(word.value, kinds()))
-        elif listed.again:
-            read += [replace(rule, square=listed.square) for rule in read[-1:] if rule.kind == word.value]
-        elif not kind.stands_on(grid):
-            said = f"“{word.value}” does not go with a grid that has holes"
-            collector.error(word.place, "holes-rule", said, "leave out the rule, or the holes")
-        elif grid.overlaps and not listed.square and kind.in_one_square():
-            said = f"“{word.value}” stands at the edges of one grid, and this puzzle has {len(grid.squares)}"
-            collector.error(word.place, "which-grid", said, f"put it under “{IN}A:”, or the letter of another grid")
-        elif rule := kind.read(listed.body, grid.square(listed.square), collector):
-            check_signs(rule, grid, word.place, collector)
-            square = listed.square if kind.in_one_square() else ""
-            if square and kind.form is Form.EDGE:
-                check_clues_free(rule, grid, square, word.place, collector)
-            read.append(replace(rule, square=square))
-    return tuple(read)
-
-
-@dataclass(frozen=True, slots=True)
-class _Listed:
-    """A rule's kind and body as typed, with the letter of the grid that it is for; `again` if it was read for another
-    one already."""
-
-    word: Word
-    body: Node
-    square: str = ""
-    again: bool = False
-
-
-def _listed(node: Node | None, grid: Grid) -> Iterator[_Listed]:
-    """The rules in their order. Where grids overlap, those under “in A” are for that grid, and a rule for the whole of
-    a grid is for each of them."""
-    for word, body in node.entries if isinstance(node, Table) else ():
-        kind, square = kinds().get(word.value), square_named(word.value, grid)
-        if square and isinstance(body, Table):
-            yield from (_Listed(inner, inside, square) for inner, inside in body.entries)
-        elif grid.overlaps and kind and kind.form is Form.WHOLE:
-            for number, letter in enumerate(LETTERS[: len(grid.squares)]):
-                yield _Listed(word, body, letter, again=number > 0)
-        else:
-            yield _Listed(word, body)
-
-
-def check_signs(rule: Rule, grid: Grid, place: Place, collector: Collector) -> None:
-    """A diagnostic where a rule does not go with what stands for the digits of its grid."""
-    if not rule.suits(grid):
-        what = "letters, which are only told apart" if grid.lettered else "digits from 0"
-        hint = f"leave out “{'letters' if grid.lettered else 'digits'}:”, or the rule"
-        collector.error(place, "other-signs", f"“{rule.kind}” does not go with {what}", hint)

@@ -10,7 +10,7 @@ from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 
-from bookmaker.manifest.overlapfields import IN
+from bookmaker.manifest.rulefields import IN
 from bookmaker.puzzle.grid import USUAL_BOXES, Grid
 from bookmaker.puzzle.holed import Holed
 from bookmaker.puzzle.overlapping import Overlapping

@@ -183,6 +183,11 @@ class Grid:
         """The grids that overlap in it; itself where it is only one."""
         return (self,)
 
+    @property
+    def square_letters(self) -> tuple[str, ...]:
+        """What these are called; "" where it is only one."""
+        return ("",)
+
     def square(self, letter: str) -> Grid:
         """The grid of this letter; the whole where there is none."""
         return self

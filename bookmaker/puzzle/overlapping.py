@@ -64,11 +64,15 @@ class Overlapping(Placed):
         assert self.box
         plain = boxed_grid(self.size, *self.box)
         squares = []
-        for letter, (top, left) in zip(LETTERS, self.corners, strict=False):
+        for letter, (top, left) in zip(self.square_letters, self.corners, strict=True):
             numbers = tuple(self.cell(top + plain.row(cell), left + plain.column(cell)) for cell in plain.cells)
             regions = tuple(tuple(numbers[cell] for cell in region) for region in plain.regions)
             squares.append(Square(self.size, regions, self.box, self.symbols, self.first, self, letter, (top, left)))
         return tuple(squares)
+
+    @property
+    def square_letters(self) -> tuple[str, ...]:
+        return tuple(LETTERS[: len(self.corners)])
 
     def square(self, letter: str) -> Grid:
         return self.squares[LETTERS.index(letter)] if letter else self

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bookmaker.language import catalogue
-from bookmaker.manifest.overlapfields import IN
+from bookmaker.manifest.rulefields import IN
 from bookmaker.puzzle.grid import SYMBOLS
 from bookmaker.puzzle.overlapping import LETTERS
 from bookmaker.rules import kinds

@@ -11,7 +11,7 @@ from typing import cast, get_args
 
 from bookmaker.changes.arrangement import arrangements_of
 from bookmaker.manifest.givens import check_clashes, read_givens
-from bookmaker.manifest.gridfields import read_grid
+from bookmaker.manifest.gridfields import GRID_KEYS, read_grid
 from bookmaker.manifest.texts import read_id, read_line, read_note
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import Rule
@@ -31,13 +31,7 @@ TEXTS = ("id", "title", "setter", "shown", "permission", "note", "link")
 
 WISH_KEYS = (
     "puzzles",
-    "size",
-    "boxes",
-    "regions",
-    "grids",
-    "holes",
-    "digits",
-    "letters",
+    *GRID_KEYS,
     "rules",
     "arrangement",
     "pattern",

@@ -9,9 +9,8 @@ from collections.abc import Mapping
 from dataclasses import replace
 
 from bookmaker.manifest.example import example_rule
-from bookmaker.manifest.puzzlefields import check_signs
+from bookmaker.manifest.rulefields import check_signs
 from bookmaker.puzzle.grid import CLASSIC, Grid
-from bookmaker.puzzle.overlapping import LETTERS
 from bookmaker.rules import kinds
 from bookmaker.rules.common.area import read_areas
 from bookmaker.rules.common.border import read_borders, read_corner
@@ -73,13 +72,13 @@ def read_rule_wishes(node: Node, grid: Grid, collector: Collector) -> tuple[Rule
             collector.error(word.place, "unknown-rule", said, nearest(word.value, kinds()))
             continue
         if grid.overlaps and kind.in_one_square() and kind.form is not Form.WHOLE:
-            said = f"“{word.value}” stands at the edges of one grid, and can't be wished for where several overlap"
+            said = f"“{word.value}” stands in one grid, and can't be wished for where several overlap"
             collector.error(word.place, "which-grid", said, "draft without it, and add its clues by hand")
             continue
         wish = _read(kind, body, grid.squares[0] if kind.in_one_square() else grid, collector)
         if wish is not None:
             check_signs(wish.rule, grid, word.place, collector)
-            squares = LETTERS[: len(grid.squares)] if grid.overlaps and kind.in_one_square() else [""]
+            squares = grid.square_letters if kind.in_one_square() else ("",)
             found += [replace(wish, rule=replace(wish.rule, square=square)) for square in squares]
     return tuple(found)
 

@@ -93,6 +93,7 @@ def test_they_are_read_as_they_are_written(tmp_path: Path) -> None:
 def test_a_kind_for_the_whole_grid_holds_in_each_and_is_written_once(tmp_path: Path) -> None:
     (entry,) = entries(tmp_path, STEPPED[: STEPPED.index("    rules:")] + "    rules:\n      king: yes\n")
     assert [rule.square for rule in entry.puzzle.rules] == ["A", "B", "C"]
+    assert len(entry.rule_places) == 3 and len({*entry.rule_places}) == 1
     lines = puzzle_lines(entry.puzzle, {"id": "stepped"})
     assert lines[-2:] == ["  rules:", "    king: yes"]
 
@@ -114,7 +115,9 @@ def test_a_kind_for_the_whole_grid_holds_in_each_and_is_written_once(tmp_path: P
         ("|\n      . . .  . . .  # # #", "|\n      . . .  . . #  # # #", "picture-outside"),
         ("r2c1-r1c1 r1c2-r1c3", "r2c1-r1c1 r1c2-r1c7", "off-grid"),
         ("r2c1-r1c1 r1c2-r1c3", "r2c6-r1c7", "off-grid"),
-        ("in B:", "in D:", "unknown-rule"),
+        ("in B:", "in D:", "unknown-grid"),
+        ("in B:\n        diagonals: falling", "in B: diagonals", "not-a-table"),
+        ("    grids: r1c1 r3c4 r5c7\n", "", "unknown-grid"),
         ("      in C:\n", "      x-sum: {right: . . . 4 10 .}\n      in C:\n", "which-grid"),
         ("right: . . . 4 10 .", "left: . . . 4 10 .", "clue-in-cell"),
         ("9 from r6c3 up-right", "9 from r6c7 up-right", "off-grid"),

@@ -18,7 +18,7 @@ from bookmaker.crosscheck import second_opinion
 from bookmaker.display.items import Text
 from bookmaker.language import catalogue
 from bookmaker.language.catalogues import LOCALES
-from bookmaker.manifest.puzzlefields import check_signs
+from bookmaker.manifest.rulefields import check_signs
 from bookmaker.puzzle.bits import board_of, mask_of
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position

@@ -10,7 +10,6 @@ from collections.abc import Iterator
 
 from bookmaker.display.items import Text
 from bookmaker.puzzle.grid import Grid
-from bookmaker.puzzle.overlapping import LETTERS
 from bookmaker.rules import margins_of
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.common.drawing.frame import Frame, Margins
@@ -35,7 +34,7 @@ def beyond(puzzle: RuledPuzzle) -> Margins:
 def grid_letters(puzzle: RuledPuzzle, frame: Frame) -> Iterator[Text]:
     """The letters; none where there is only one grid."""
     clues, high = margins_of(puzzle.rules, puzzle.grid), puzzle.grid.height
-    for letter, (row, column) in zip(LETTERS, letter_places(puzzle.grid), strict=False):
+    for letter, (row, column) in zip(puzzle.grid.square_letters, letter_places(puzzle.grid), strict=False):
         middle = row + 0.5
         if row == -1:
             middle = -clues.top - LANE / 2
