@@ -23,8 +23,9 @@ from bookmaker.reasons.marks import Slanting
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.deducing.candidates import removed_by
 from bookmaker.rules.common.deducing.sums import open_limits, sum_limits
+from bookmaker.rules.common.drawing.clueplaces import INK, clue_figures
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Margins, Mark
-from bookmaker.rules.common.outside import INK, clue_figures, number_clue
+from bookmaker.rules.common.outside import number_clue
 from bookmaker.rules.common.parts import Form, Part, Written
 from bookmaker.rules.common.reading import parts_of
 from bookmaker.rules.common.words.speech import line_said

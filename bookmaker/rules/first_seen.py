@@ -17,20 +17,13 @@ from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import OnlyIn
+from bookmaker.rules.common.clue import Clue, Placed, Side, lines_seen
 from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.deducing.candidates import removed_by
+from bookmaker.rules.common.drawing.clueplaces import INK, clue_figures, middle_of
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.nearest import NearRule
-from bookmaker.rules.common.outside import (
-    INK,
-    Clue,
-    Placed,
-    Side,
-    clue_figures,
-    digit_clue,
-    lines_seen,
-    middle_of,
-)
+from bookmaker.rules.common.outside import digit_clue
 from bookmaker.rules.common.words.wording import counted
 from bookmaker.solve.problem import Allowed, Constraint
 from bookmaker.source.diagnostics import Collector, Place, quoted

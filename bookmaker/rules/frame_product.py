@@ -11,9 +11,9 @@ from math import prod
 
 from bookmaker.display.shapes import circle
 from bookmaker.puzzle.grid import Grid
+from bookmaker.rules.common.drawing.clueplaces import INK, clue_figures, middle_of
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.framed import FrameRule
-from bookmaker.rules.common.outside import INK, clue_figures, middle_of
 
 RADIUS, GAP = 0.065, 0.05
 """Of the dot, and white between it and the figures, in cells."""

@@ -14,9 +14,9 @@ from bookmaker.puzzle.position import Position
 from bookmaker.rules.common.contract import Deduction
 from bookmaker.rules.common.deducing import house_sums
 from bookmaker.rules.common.deducing.house_sums import Block
+from bookmaker.rules.common.drawing.clueplaces import INK, clue_figures, middle_of
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.framed import FrameRule
-from bookmaker.rules.common.outside import INK, clue_figures, middle_of
 
 ARM, GAP = 0.1, 0.05
 """Of the plus: half its length, and white between it and the figures, in cells."""

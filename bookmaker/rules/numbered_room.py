@@ -17,17 +17,12 @@ from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import CountsTo
+from bookmaker.rules.common.clue import Clue
 from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.deducing.candidates import removed_by
+from bookmaker.rules.common.drawing.clueplaces import INK, clue_figures, middle_of
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
-from bookmaker.rules.common.outside import (
-    INK,
-    Clue,
-    OutsideRule,
-    clue_figures,
-    digit_clue,
-    middle_of,
-)
+from bookmaker.rules.common.outside import OutsideRule, digit_clue
 from bookmaker.solve.problem import Allowed, Constraint, Relation
 from bookmaker.source.diagnostics import Collector, Place
 

@@ -13,9 +13,9 @@ from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import NoFilling, OnlyDigits
+from bookmaker.rules.common.clue import Clue
 from bookmaker.rules.common.contract import Deduction
 from bookmaker.rules.common.deducing.candidates import removed_by
-from bookmaker.rules.common.outside import Clue
 from bookmaker.rules.common.runs_from_side import RunRule
 
 

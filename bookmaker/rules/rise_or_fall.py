@@ -20,14 +20,15 @@ from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import NoFilling
+from bookmaker.rules.common.clue import Clue, Placed, Side, clue_along, lines_seen
 from bookmaker.rules.common.comparison import bounds, trouble_together
 from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.deducing.automata import Machine, machine
 from bookmaker.rules.common.deducing.enumeration import unsupported_candidates
+from bookmaker.rules.common.drawing.clueplaces import INK, middle_of
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.nearest import NearRule
 from bookmaker.rules.common.neighbours import MISSING, Pair
-from bookmaker.rules.common.outside import INK, Clue, Placed, Side, clue_along, lines_seen, middle_of
 from bookmaker.rules.common.parts import Part
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.source.diagnostics import Collector, Place, quoted

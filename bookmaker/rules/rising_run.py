@@ -11,10 +11,10 @@ from itertools import pairwise
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef
+from bookmaker.rules.common.clue import Clue, Placed
 from bookmaker.rules.common.comparison import bounds, trouble_together
 from bookmaker.rules.common.contract import Deduction
 from bookmaker.rules.common.neighbours import Pair
-from bookmaker.rules.common.outside import Clue, Placed
 from bookmaker.rules.common.runs_from_side import RunRule
 from bookmaker.source.diagnostics import Collector
 

@@ -18,21 +18,13 @@ from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import Rung
 from bookmaker.reasons.bymark import Bounds
+from bookmaker.rules.common.clue import Clue, Placed
 from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.deducing.automata import Machine, machine, met
 from bookmaker.rules.common.deducing.candidates import removed_by
+from bookmaker.rules.common.drawing.clueplaces import INK, clue_figures, middle_of
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
-from bookmaker.rules.common.outside import (
-    INK,
-    Clue,
-    OutsideRule,
-    Placed,
-    clashing_first_digits,
-    clue_figures,
-    middle_of,
-    number_clue,
-    whole_line,
-)
+from bookmaker.rules.common.outside import OutsideRule, clashing_first_digits, number_clue, whole_line
 from bookmaker.solve.problem import Constraint
 from bookmaker.source.diagnostics import Collector, Place
 

@@ -16,19 +16,16 @@ from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import Rung
 from bookmaker.reasons.bymark import FirstDigits
+from bookmaker.rules.common.clue import Clue, Placed
 from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.deducing.automata import Machine, machine, met
 from bookmaker.rules.common.deducing.candidates import removed_by
 from bookmaker.rules.common.deducing.sums import different_limits, too_many
+from bookmaker.rules.common.drawing.clueplaces import INK, clue_figures, middle_of
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.outside import (
-    INK,
-    Clue,
     OutsideRule,
-    Placed,
     clashing_first_digits,
-    clue_figures,
-    middle_of,
     number_clue,
     sets_that_fill,
     subset_sums,

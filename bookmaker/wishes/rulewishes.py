@@ -15,8 +15,9 @@ from bookmaker.rules import kinds
 from bookmaker.rules.common.area import read_areas
 from bookmaker.rules.common.border import read_borders, read_corner
 from bookmaker.rules.common.chain import read_chains
+from bookmaker.rules.common.clue import SIDES
 from bookmaker.rules.common.contract import Rule
-from bookmaker.rules.common.outside import SIDES, OutsideRule, digit_clue
+from bookmaker.rules.common.outside import OutsideRule, digit_clue
 from bookmaker.rules.common.parts import Form, node_of
 from bookmaker.rules.common.reading import parts_of
 from bookmaker.source.cells import read_cells

@@ -16,8 +16,9 @@ from bookmaker.rules import kinds
 from bookmaker.rules.arithmetic_cage import Result
 from bookmaker.rules.border_values import Worth
 from bookmaker.rules.common.arrowreading import Arrow
+from bookmaker.rules.common.clue import Clue
 from bookmaker.rules.common.contract import Rule
-from bookmaker.rules.common.outside import Clue, OutsideRule
+from bookmaker.rules.common.outside import OutsideRule
 from bookmaker.rules.counting_area import Tally
 from bookmaker.rules.diagonal_sum import Diagonal
 from bookmaker.rules.limits import Limit

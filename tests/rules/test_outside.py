@@ -13,9 +13,10 @@ from bookmaker.display.items import Text
 from bookmaker.puzzle.grid import CLASSIC, Grid, boxed_grid
 from bookmaker.puzzle.position import Position
 from bookmaker.rules import kinds, margins_of, marks_of
+from bookmaker.rules.common.clue import SIDES, Clue
 from bookmaker.rules.common.contract import Rule
 from bookmaker.rules.common.drawing.frame import Frame, Margins
-from bookmaker.rules.common.outside import SIDES, Clue, whole_line
+from bookmaker.rules.common.outside import whole_line
 from bookmaker.rules.diagonal_sum import Diagonal, DiagonalSum
 from bookmaker.typeface import typeface
 from tests.rules.grids import MIDDLE, random_solution

@@ -13,8 +13,8 @@ from typing import Any, get_args
 from bookmaker.puzzle.bits import digits_in, mask_of
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.arithmetic_cage import Result
+from bookmaker.rules.common.clue import Clue, Side
 from bookmaker.rules.common.contract import Rule
-from bookmaker.rules.common.outside import Clue, Side
 from bookmaker.rules.counting_area import Tally
 from bookmaker.rules.diagonal_sum import WAYS, Diagonal
 from bookmaker.symmetry.moves import Move, unmoved_digits

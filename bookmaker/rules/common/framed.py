@@ -13,10 +13,11 @@ from typing import ClassVar
 from bookmaker.language import Argument, Catalogue
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
+from bookmaker.rules.common.clue import Clue, Placed, lines_seen
 from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.deducing.combinations import combination_steps, sets_worth
 from bookmaker.rules.common.nearest import NearRule
-from bookmaker.rules.common.outside import Clue, Placed, lines_seen, number_clue
+from bookmaker.rules.common.outside import number_clue
 from bookmaker.rules.common.words.wording import number
 from bookmaker.solve.problem import Combination, Constraint
 from bookmaker.source.diagnostics import Collector, Place

@@ -13,7 +13,8 @@ from random import Random
 from typing import ClassVar, Self
 
 from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.common.outside import Clue, OutsideRule, Placed, read_clues
+from bookmaker.rules.common.clue import Clue, Placed
+from bookmaker.rules.common.outside import OutsideRule, read_clues
 from bookmaker.rules.common.parts import Part, Written
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node, Table, read_switch, read_whole

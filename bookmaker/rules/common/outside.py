@@ -1,87 +1,37 @@
-"""Clues outside the grid: reading them side by side, the line each of them looks along, and where it is drawn.
+"""Kinds whose clues stand outside the grid: reading the clues side by side, and what such kinds have in common.
 
 In: a table of sides, each a row of clues with dots for none, as in
 
     left: . 12 . . 0 . . 35 .
     top:  . . 7 . . . . . .
 
-read from top to bottom and from left to right. Out: `Clue` values with their places, or diagnostics at the exact clue;
-the cells that a clue looks along; and points of the frame. Each kind draws its own sign around the figures.
+read from top to bottom and from left to right. Out: `Clue` values with their places, or diagnostics at the exact clue.
 """
 
 from __future__ import annotations
 
 from abc import abstractmethod
-from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterator, Sequence
 from dataclasses import dataclass, replace
 from functools import cache, partial
 from random import Random
-from typing import ClassVar, Literal, Self, TypeAlias, cast
+from typing import ClassVar, Self, TypeAlias, cast
 
-from bookmaker.display.items import Point, Text
 from bookmaker.language import Argument, Catalogue
-from bookmaker.puzzle.grid import Grid, House
+from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef
-from bookmaker.reasons.marks import Outside
+from bookmaker.rules.common.clue import SIDES, Clue, Placed, Side, clue_along, lines_seen
 from bookmaker.rules.common.contract import Deduction, Rule
 from bookmaker.rules.common.deducing.enumeration import tried_out
 from bookmaker.rules.common.deducing.sums import digit_sets
-from bookmaker.rules.common.drawing.frame import Frame, Margins
+from bookmaker.rules.common.drawing.clueplaces import lane
+from bookmaker.rules.common.drawing.frame import Margins
 from bookmaker.rules.common.parts import Figures, Form, Part, Written
 from bookmaker.rules.common.reading import parts_of
 from bookmaker.rules.common.words.wording import counted, signs_of
 from bookmaker.source.diagnostics import Collector, Place, quoted
 from bookmaker.source.placed import Node, Word, read_fields
-
-Side: TypeAlias = Literal["left", "right", "top", "bottom"]
-
-SIDES = ("left", "right", "top", "bottom")
-
-INK = 0.2
-"""Grey of the signs around outside clues: a little lighter than their figures."""
-
-
-@dataclass(frozen=True, slots=True)
-class Clue:
-    """A number or digit at a side; `line` is its row (left, right) or column (top, bottom), from 0."""
-
-    side: Side
-    line: int
-    value: int
-
-    @property
-    def along_row(self) -> bool:
-        """Does it look along a row, not along a column?"""
-        return self.side in ("left", "right")
-
-    def refer(self, kind: str, grid: Grid, value: str = "") -> MarkRef:
-        """The clue as a mark of a rule's kind, printed as `value`, which is its number where nothing is said."""
-        line = self.looks_along(grid).ref
-        return MarkRef(kind, self.cells(grid), Outside(self.side, line.number, line.square), value or str(self.value))
-
-    def looks_along(self, grid: Grid) -> House:
-        """Its row or column."""
-        return (grid.rows if self.along_row else grid.columns)[self.line]
-
-    @property
-    def house(self) -> str:
-        """The house that it looks along: “row 3”."""
-        return f"{'row' if self.along_row else 'column'} {self.line + 1}"
-
-    @property
-    def where(self) -> str:
-        """How a step tells where it stands: “left of row 3”, “above column 4”."""
-        return {"left": "left of ", "right": "right of ", "top": "above ", "bottom": "below "}[self.side] + self.house
-
-    def cells(self, grid: Grid) -> tuple[int, ...]:
-        """The whole row or column, beginning with the cell next to the clue."""
-        cells = self.looks_along(grid).cells
-        return cells if self.side in ("left", "top") else cells[::-1]
-
-
-Placed: TypeAlias = Mapping[Clue, Place]
-"""Clues in the order of the file, each with the place it was typed at."""
 
 ReadValue: TypeAlias = Callable[[str, Place], Collection[int]]
 """From the text of one clue to its values (one, but for kinds that take several digits); none after a diagnostic."""
@@ -215,15 +165,6 @@ class OutsideRule(Rule):
         return tuple(clue.refer(self.kind, grid) for clue in self.clues)
 
 
-def clue_along(cells: Sequence[int], value: int, grid: Grid) -> Clue:
-    """The clue that looks along these cells."""
-    first, second = cells[:2]
-    row, column = grid.row(first), grid.column(first)
-    if grid.row(second) == row:
-        return Clue("left" if first < second else "right", row, value)
-    return Clue("top" if first < second else "bottom", column, value)
-
-
 _ROW_HINT = "one clue for each row or column, with a dot where there is none, such as “left: . 12 . . 0 . . 35 .”"
 
 
@@ -307,46 +248,3 @@ def whole_line(clue: Clue, position: Position, kind: str, fits: Callable[[Sequen
 
 FEW = 3
 """Candidates a cell, on average, up to which a person would write down all ways to fill a line."""
-
-
-def lines_seen(clues: Iterable[Clue]) -> str:
-    """What the clues look along, for a message: “row”, “column” or “both”."""
-    rows = {clue.along_row for clue in clues}
-    return "both" if len(rows) == 2 else "row" if True in rows else "column"
-
-
-def lane(clues: Iterable[Clue], across: float, down: float) -> Margins:
-    """Room for clues that are `across` wide at the left and right and `down` high at the top and bottom, in cells."""
-    sides = {clue.side for clue in clues}
-    return Margins(
-        down if "top" in sides else 0.0,
-        across if "right" in sides else 0.0,
-        down if "bottom" in sides else 0.0,
-        across if "left" in sides else 0.0,
-    )
-
-
-def middle_of(clue: Clue, frame: Frame, across: float, down: float) -> Point:
-    """The middle of a clue's place in the lane of that size, beyond the room that other clues have taken."""
-    taken, sides = frame.outset, frame.sides
-    along = (clue.line + 0.5) * frame.cell
-    match clue.side:
-        case "left":
-            return sides.left - (taken.left + across / 2) * frame.cell, sides.top + along
-        case "right":
-            return sides.right + (taken.right + across / 2) * frame.cell, sides.top + along
-        case "top":
-            return sides.left + along, sides.top - (taken.top + down / 2) * frame.cell
-        case "bottom":
-            return sides.left + along, sides.bottom + (taken.bottom + down / 2) * frame.cell
-
-
-def clue_figures(frame: Frame, at: Point, text: str, width: float, height: float = 0.32, narrow: bool = False) -> Text:
-    """Figures centred on a point, as high as asked unless they would be wider than `width`, both in cells."""
-    per_height = NARROW_FIGURE if narrow else FIGURE
-    size = min(height, width / (len(text) * per_height))
-    return frame.figures(at, text, size, font=frame.narrow if narrow else frame.font)
-
-
-FIGURE, NARROW_FIGURE = 0.78, 0.65
-"""Width of a figure for its height, in the plain and the narrow font."""

@@ -13,9 +13,11 @@ from typing import ClassVar
 from bookmaker.display.items import Path, Point, Stroke
 from bookmaker.display.shapes import polyline
 from bookmaker.puzzle.grid import CLASSIC, Grid
+from bookmaker.rules.common.clue import Clue
 from bookmaker.rules.common.contract import Sample
+from bookmaker.rules.common.drawing.clueplaces import INK, clue_figures, middle_of
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
-from bookmaker.rules.common.outside import INK, Clue, OutsideRule, clue_figures, middle_of, number_clue
+from bookmaker.rules.common.outside import OutsideRule, number_clue
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.source.diagnostics import Collector, Place
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from random import Random
 
 from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.common.outside import Clue
+from bookmaker.rules.common.clue import Clue
 from bookmaker.rules.first_seen import FirstSeen
 from tests.rules.ends import clues_at_ends
 
