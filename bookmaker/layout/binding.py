@@ -10,8 +10,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from bookmaker.layout.lengths import mm
-from bookmaker.layout.pages.block import BESIDE, GUTTER
+from bookmaker.layout.pages.block import GUTTER
 from bookmaker.layout.pages.fitting import share
+from bookmaker.layout.pages.sizing import BESIDE
 from bookmaker.layout.spec import LEAST_EDGE, Layout
 from bookmaker.source.diagnostics import Diagnostic, Place
 

@@ -21,8 +21,8 @@ from bookmaker.display.items import Document, Group, Line, Link, Path, Rect, Tex
 from bookmaker.display.numerals import roman
 from bookmaker.layout import compose, compose_handout, compose_key, compose_marker, layout_names, load_layout
 from bookmaker.layout.lengths import mm
-from bookmaker.layout.pages.block import SMALLER
 from bookmaker.layout.pages.fitting import ALONE, LARGEST
+from bookmaker.layout.pages.sizing import SMALLER
 from tests.dump import dump
 from tests.layout.flat import Flat, flat
 from tests.layout.sample_book import chapter_draft, full_book, picked, sample_book

@@ -9,11 +9,12 @@ import pytest
 
 from bookmaker.layout import Layout, layout_names, load_layout
 from bookmaker.layout.pages import filling
-from bookmaker.layout.pages.block import GUTTER, Block, fit_above, fit_beside, in_line, levelled
+from bookmaker.layout.pages.block import GUTTER, Block
 from bookmaker.layout.pages.filling import Slot
 from bookmaker.layout.pages.fitting import ALONE
 from bookmaker.layout.pages.keys import key_rows
 from bookmaker.layout.pages.puzzles import fill_pages, place_puzzles
+from bookmaker.layout.pages.sizing import fit_above, fit_beside, in_line, levelled
 from bookmaker.layout.setting.flow import height
 from bookmaker.rules.common.drawing.frame import Margins
 from tests.layout.sample_book import picked, sample_book

@@ -8,7 +8,7 @@ import pytest
 from bookmaker.book.contents import MarkLine, RulesText
 from bookmaker.display.items import Group, Item, Page, Text, untagged
 from bookmaker.layout import load_layout
-from bookmaker.layout.pages.block import BESIDE
+from bookmaker.layout.pages.sizing import BESIDE
 from bookmaker.layout.pages.words import rules_above, rules_beside
 from bookmaker.layout.setting.text import Row
 from bookmaker.layout.spec import Layout

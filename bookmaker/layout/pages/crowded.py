@@ -13,7 +13,9 @@ from bookmaker.book.contents import BookPuzzle
 from bookmaker.display.items import Group
 from bookmaker.layout.art.gridart import outside
 from bookmaker.layout.lengths import mm
-from bookmaker.layout.pages.block import BESIDE, GUTTER, Block, fit_above, pointers_width
+from bookmaker.layout.pages.block import GUTTER, Block
+from bookmaker.layout.pages.pointers import pointers_width
+from bookmaker.layout.pages.sizing import BESIDE, fit_above
 from bookmaker.layout.pages.words import NARROWEST, head_above, key_entries, note_rows, plain_rows, rules_above
 from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.text import Row

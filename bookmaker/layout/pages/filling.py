@@ -8,8 +8,9 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from bookmaker.layout.pages.block import Block, fit_beside
+from bookmaker.layout.pages.block import Block
 from bookmaker.layout.pages.fitting import LARGEST, fit_alone, fit_half, good, share
+from bookmaker.layout.pages.sizing import fit_beside
 from bookmaker.layout.spec import Layout
 
 

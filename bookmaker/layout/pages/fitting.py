@@ -9,8 +9,9 @@ from dataclasses import replace
 
 from bookmaker.book.contents import BookPuzzle
 from bookmaker.layout.lengths import mm
-from bookmaker.layout.pages.block import Block, depth_beside, fit_above, fit_beside
+from bookmaker.layout.pages.block import Block
 from bookmaker.layout.pages.crowded import fit_crowded, fit_spread
+from bookmaker.layout.pages.sizing import depth_beside, fit_above, fit_beside
 from bookmaker.layout.spec import Layout
 
 ALONE = mm(13)

@@ -18,10 +18,11 @@ from bookmaker.display.items import Group, Item, tagged
 from bookmaker.display.tags import SECTION
 from bookmaker.layout.lengths import mm
 from bookmaker.layout.page_side import PageSide, UnnumberedPage
-from bookmaker.layout.pages.block import Block, in_line, levelled
+from bookmaker.layout.pages.block import Block
 from bookmaker.layout.pages.filling import Slot, filled, shared_out
 from bookmaker.layout.pages.fitting import fit, uneven
 from bookmaker.layout.pages.notes import note_page
+from bookmaker.layout.pages.sizing import in_line, levelled
 from bookmaker.layout.pages.workings import workings
 from bookmaker.layout.setting.flow import height, stacked
 from bookmaker.layout.setting.text import Labels

@@ -15,9 +15,10 @@ from bookmaker.display.tags import HEADING, OURS, Role, Tag
 from bookmaker.layout.explained import Value
 from bookmaker.layout.lengths import PAPERS, mm
 from bookmaker.layout.page_side import PageSide, UnnumberedPage, furniture
-from bookmaker.layout.pages.block import BESIDE, GUTTER
+from bookmaker.layout.pages.block import GUTTER
 from bookmaker.layout.pages.keys import CAPTION, FOOT, PROFILE, TALLEST, WHITE
 from bookmaker.layout.pages.keys import GUTTER as KEY_GUTTER
+from bookmaker.layout.pages.sizing import BESIDE
 from bookmaker.layout.setting.flow import columns, height, stacked
 from bookmaker.layout.setting.text import DROP, Row, broken, paragraph
 from bookmaker.layout.spec import Layout, Type
