@@ -112,14 +112,11 @@ def _facts(book: Book, layout: Layout, cover: Cover, box: Box) -> Iterator[Item]
             drawn = draw_grid(puzzle.puzzle, cell, "sample grid", language=layout.language)
             yield Group(drawn.items, box.left + claim.left * cell, box.top + claim.top * cell)
             under = box.top + down * cell + line
-            rating = (
-                f", {puzzle.rating.band_name} {decimal_said(layout.words, puzzle.rating.figure)}"
-                if puzzle.rating
-                else ""
-            )
-            numbered = layout.say("cover-sample", number=str(puzzle.number))
+            said = f"{layout.say('cover-sample', number=str(puzzle.number))}: {puzzle.title}"
+            if (rating := puzzle.rating) is not None:
+                said += f", {rating.band_name} {decimal_said(layout.words, rating.figure)}"
             label = layout.type.label
-            said = cut(f"{numbered}: {puzzle.title}{rating}", label, across * cell)
+            said = cut(said, label, across * cell)
             yield tagged((OURS,), Text(box.left, under, said, label.font, label.size))
             left = box.left + across * cell + 1.6 * line
     top = yield from _figures(book, layout, left, box.top, box.right - left)
