@@ -12,7 +12,8 @@ from functools import cached_property
 from typing import TypeAlias
 
 from bookmaker.grade.bands import figure
-from bookmaker.language import Catalogue, catalogue
+from bookmaker.language import Catalogue, Manner, catalogue
+from bookmaker.manifest.entries import HiddenWord
 from bookmaker.manifest.markup import Runs
 from bookmaker.manifest.publication import Cover, Imprint
 from bookmaker.rules.common.contract import RuledPuzzle, Sample
@@ -61,13 +62,20 @@ class Rating:
 class Hints:
     """Three hints at the point where a solver first gets stuck: where to look, what to look for, how it goes on.
 
-    `lettered` are those of the three (0, 1, 2) that name an irregular region by its letter.
+    `lettered` are those of the three (0, 1, 2) that name an irregular region by its letter. `heard` and `short` are the
+    three as they are said in those manners, where that is otherwise.
     """
 
     where: str
     what: str
     how: str
     lettered: tuple[int, ...] = ()
+    heard: tuple[str, ...] = ()
+    short: tuple[str, ...] = ()
+
+    def said(self, manner: Manner) -> tuple[str, ...]:
+        """The three in a manner."""
+        return {"heard": self.heard, "short": self.short}.get(manner) or (self.where, self.what, self.how)
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,7 +83,7 @@ class BookPuzzle:
     """A puzzle with its number and all that is printed about it.
 
     `shown` is the date of its first showing in words. `solution` is None, and `flaw` says why, in a draft only.
-    `word` tells what the solution spells, to be printed after the keys.
+    `word` is what the solution spells, to be printed after the keys.
     `rule_places` is where each rule stands in the manifest, `places` where its other fields do, to point at in a later
     diagnostic. `untitled` says that it has no title: what stands there are its kinds. Where several would then be
     called the same it is `numbered`, and there is nothing to print beside the number. In a contest `points` is what the
@@ -95,7 +103,7 @@ class BookPuzzle:
     permission: str = ""
     note: str = ""
     flaw: str = ""
-    word: str = ""
+    word: HiddenWord | None = None
     link: str = ""
     rule_places: tuple[Place, ...] = ()
     points: int = 0

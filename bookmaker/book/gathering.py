@@ -90,7 +90,7 @@ def book_puzzle(proof: Proof, hints: Hints | None, band_names: Sequence[str], la
         permission=wording.as_sentence(smart_quotes(entry.permission, marks)),
         note=smart_quotes(entry.note, marks),
         flaw=wording.flaw(words, proof.verdict),
-        word=wording.word_said(words, entry.word, entry.puzzle.grid) if entry.word and proof.solution else "",
+        word=entry.word if proof.solution else None,
         link=entry.link,
         rule_places=entry.rule_places,
         hints=hints,

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bookmaker.book.contents import Hints
+from bookmaker.language import Manner
 from bookmaker.phrases import Phrasebook
 from bookmaker.phrases.hints import around_said, cells_said, lines_said, what_said, where_said
 from bookmaker.phrases.story import Voice
@@ -36,19 +37,22 @@ def hints_of(proof: Proof, language: str = "en") -> Hints | None:
     point = first_bottleneck(puzzle, proof.grade.path)
     if point is None:
         return None
-    words = Phrasebook(puzzle.grid, language)
-    first = point.eliminations[0] if point.eliminations else point.placement
     where = _where(puzzle, point)
-    place = str(words.house(where)) if isinstance(where, HouseRef) else _place(words, puzzle, point)
-    deduction = _how(words, point)
     told = (*point.eliminations, point.placement)
     by_letter = (isinstance(where, HouseRef) and where.kind == "region", False, any(map(names_region, told)))
-    return Hints(
-        where=where_said(words, place, point.filled if point.filled > puzzle.given_count else None),
-        what=what_said(words, first.reason),
-        how=" ".join(map(Voice(words).say, deduction)),
-        lettered=tuple(level for level, named in enumerate(by_letter) if named),
-    )
+    deduction = _how(Phrasebook(puzzle.grid, language), point)
+
+    def said(manner: Manner) -> tuple[str, str, str]:
+        words = Phrasebook(puzzle.grid, language, manner)
+        place = str(words.house(where)) if isinstance(where, HouseRef) else _place(words, puzzle, point)
+        return (
+            where_said(words, place, point.filled if point.filled > puzzle.given_count else None),
+            what_said(words, told[0].reason),
+            " ".join(map(Voice(words).say, deduction)),
+        )
+
+    lettered = tuple(level for level, named in enumerate(by_letter) if named)
+    return Hints(*said("printed"), lettered, said("heard"), said("short"))
 
 
 def _where(puzzle: RuledPuzzle, point: FirstBottleneck) -> HouseRef | None:

@@ -11,7 +11,7 @@ from collections.abc import Iterable, Iterator
 
 from bookmaker.book.contents import Hints
 from bookmaker.book.hints import hints_of
-from bookmaker.language import spoken
+from bookmaker.language import Manner, spoken
 from bookmaker.proof import KEEP_AFTER
 from bookmaker.proof.cache import Store, code_version, hash_of, key_of
 from bookmaker.proof.findings import Proof
@@ -20,6 +20,10 @@ from bookmaker.visible import HIDDEN
 
 CODE_THAT_WORDS = ("language", "phrases", "tell", "book/hints.py")
 """Any change in these, or in what a proof depends on, makes every kept hint stale."""
+
+
+MANNERS: tuple[Manner, ...] = ("printed", "heard", "short")
+"""In which they are kept."""
 
 
 def with_hints(proofs: Iterable[Proof], store: Store, language: str = "en") -> Iterator[tuple[Proof, Hints | None]]:
@@ -46,17 +50,27 @@ def hint_key(puzzle: RuledPuzzle, language: str = "en") -> str:
 
 
 def _record(hints: Hints) -> str:
-    return json.dumps([hints.where, hints.what, hints.how, *hints.lettered], ensure_ascii=False)
+    texts = [[*hints.said(manner)] for manner in MANNERS]
+    return json.dumps([texts, [*hints.lettered]], ensure_ascii=False)
 
 
 def _known(kept: str | None) -> Hints | None:
     """The hints in a record that was kept, if it is one."""
     try:
         match json.loads(kept or "null"):
-            case [str(where), str(what), str(how), *lettered] if all(
-                type(n) is int and n in (0, 1, 2) for n in lettered
-            ):
-                return Hints(where, what, how, tuple(lettered)) if not HIDDEN.search(where + what + how) else None
+            case [[[where, what, how] as printed, heard, short], [*levels]] if all(
+                map(_three_texts, (printed, heard, short))
+            ) and all(type(level) is int and level in (0, 1, 2) for level in levels):
+                return Hints(where, what, how, tuple(levels), tuple(heard), tuple(short))
     except (ValueError, RecursionError):
         pass
     return None
+
+
+def _three_texts(said: object) -> bool:
+    """Are these the three hints in one manner, without signs that nobody sees?"""
+    return (
+        isinstance(said, list)
+        and len(said) == 3
+        and all(isinstance(text, str) and not HIDDEN.search(text) for text in said)
+    )

@@ -6,7 +6,6 @@ puzzle are said by its rules. Exporters decide how a block looks, never what it 
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from typing import TypeAlias, assert_never
@@ -33,7 +32,7 @@ from bookmaker.book.contents import (
 )
 from bookmaker.book.rulestext import base_sentence
 from bookmaker.book.smart_quotes import smart_quotes
-from bookmaker.language import Catalogue, capital
+from bookmaker.language import Catalogue, Manner
 from bookmaker.language.figures import decimal_said
 from bookmaker.manifest.markup import Run, Runs
 from bookmaker.phrases.rulesentences import rules_said
@@ -42,8 +41,6 @@ from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import RuledPuzzle, Sample
 from bookmaker.rules.common.words.speech import cells_said
 from bookmaker.solve.verdict import Solution
-
-_CELL = re.compile(r"\b(?:(?!r\d+c\d)(\w+)( ))?r(\d+)c(\d+)")
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,11 +111,14 @@ class Board:
 Block: TypeAlias = Heading | Words | Listing | Figure | Found | Numbered | Board
 
 
-def read_parts(book: Book, pictured: bool = False) -> Iterator[tuple[Part, tuple[Block, ...]]]:
+def read_parts(
+    book: Book, manner: Manner = "heard", pictured: bool = False
+) -> Iterator[tuple[Part, tuple[Block, ...]]]:
     """The parts that have something to say besides their own name, with their blocks; `pictured` if the reader has
     pictures as well."""
+    words = book.words.in_manner(manner)
     for part in (*book.front, *book.body):
-        blocks = tuple(_read(part, book, pictured))
+        blocks = tuple(_read(part, book, words, pictured))
         if blocks:
             yield part, blocks
 
@@ -128,8 +128,7 @@ def paragraph(text: str) -> Words:
     return Words((Run(text),))
 
 
-def _read(part: Part, book: Book, pictured: bool) -> Iterator[Block]:
-    words = book.words
+def _read(part: Part, book: Book, words: Catalogue, pictured: bool) -> Iterator[Block]:
     match part:
         case HalfTitle() | TitlePage() | Contents():
             pass  # the title again, and a list of pages
@@ -160,7 +159,7 @@ def _read(part: Part, book: Book, pictured: bool) -> Iterator[Block]:
         case HintPages():
             for level in wording.LEVELS:
                 yield Heading(2, words.say(f"hints-level-{level}"), f"hints-{level}")
-                yield Numbered(tuple((p, hints_read(words, p)[level - 1]) for p in book.puzzles if p.hints))
+                yield Numbered(tuple((p, hints_read(p, words.manner)[level - 1]) for p in book.puzzles if p.hints))
         case Glossary():
             yield Heading(2, part.heading, "glossary")
             yield from (Words((Run(f"{term.name}. ", "bold"), Run(term.meaning))) for term in part.terms)
@@ -240,26 +239,9 @@ def _from_one(line: int) -> str:
     return str(line + 1)
 
 
-def hints_read(words: Catalogue, puzzle: BookPuzzle) -> tuple[str, ...]:
-    """The three hints of a puzzle, the names of cells in words; none where it has no hints."""
-    if puzzle.hints is None:
-        return ()
-    return tuple(in_words(words, hint) for hint in (puzzle.hints.where, puzzle.hints.what, puzzle.hints.how))
-
-
-def in_words(words: Catalogue, text: str) -> str:
-    """Names of cells in words: “r3c5” → “row 3 column 5”. Where a preposition needs an article before these words,
-    `cell-at` has an attribute of its name for both: in Portuguese “em r3c5” → “na linha 3 coluna 5”."""
-
-    def said(found: re.Match[str]) -> str:
-        before, space, row, column = found.groups(default="")
-        preposition = before.casefold()
-        if preposition and words.has("cell-at", preposition):
-            both = words.say("cell-at", preposition, row=row, column=column)
-            return capital(both) if before[0].isupper() else both
-        return before + space + words.say("cell-at", row=row, column=column)
-
-    return _CELL.sub(said, text)
+def hints_read(puzzle: BookPuzzle, manner: Manner = "heard") -> tuple[str, ...]:
+    """The three hints of a puzzle; none where it has no hints."""
+    return puzzle.hints.said(manner) if puzzle.hints else ()
 
 
 def figure_read(words: Catalogue, figure: WorkedFigure) -> str:
@@ -296,6 +278,7 @@ def _regions(words: Catalogue, grid: Grid) -> Iterator[str]:
 
 def _credit(words: Catalogue, puzzle: BookPuzzle, permission_said: bool) -> str:
     shown = words.say("first-shown", date=puzzle.shown) if puzzle.shown else ""
-    details = ", ".join(said for said in (puzzle.setter, shown, in_words(words, puzzle.word)) if said)
+    word = wording.word_said(words, puzzle.word, puzzle.puzzle.grid) if puzzle.word else ""
+    details = ", ".join(said for said in (puzzle.setter, shown, word) if said)
     said: Sequence[str] = (puzzle.title, details, "" if permission_said else puzzle.permission.rstrip("."))
     return ". ".join(part for part in said if part)

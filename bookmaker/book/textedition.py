@@ -5,9 +5,7 @@ In: a `Book`. Out: plain text, UTF-8 lines.
 
 from __future__ import annotations
 
-import re
-from collections.abc import Iterator, Mapping
-from functools import cache
+from collections.abc import Iterator
 from textwrap import wrap
 from typing import assert_never
 
@@ -62,7 +60,7 @@ def braille_edition(book: Book) -> str:
     legend = book.words.say("braille-legend", cells=str(CELLS), boxes=boxes)
     for line in (*_head(book), "", legend):
         whole += _short_lines(line)
-    for _, blocks in read_parts(book):
+    for _, blocks in read_parts(book, "short"):
         whole += [""] * (not isinstance(blocks[0], Heading))
         for block in blocks:
             whole += [*_braille(book.words, block)]
@@ -118,14 +116,14 @@ def _braille(words: Catalogue, block: Block) -> Iterator[str]:
         case Listing():
             yield from _short_lines(block.text)
             for item in block.items:
-                yield from _short_lines(in_short(words, item))
+                yield from _short_lines(item)
         case Figure():
             pass
         case Found():
             yield from _short_lines(_found(words, block))
         case Numbered():
             for puzzle, text in block.entries:
-                yield from _short_lines(in_short(words, words.say("titled", title=str(puzzle.number), what=text)))
+                yield from _short_lines(words.say("titled", title=str(puzzle.number), what=text))
         case Board():
             grid = block.puzzle.puzzle.grid
             across = grid.box[1] if grid.box else grid.size
@@ -134,31 +132,6 @@ def _braille(words: Catalogue, block: Block) -> Iterator[str]:
                 yield " ".join(line[at : at + across] for at in range(0, grid.width, across))
         case _ as never:
             assert_never(never)
-
-
-def in_short(words: Catalogue, text: str) -> str:
-    """Rows and columns by their letters: “row 1 columns 2 to 4” → “r1 c2-4”."""
-    pattern, letters, to = _numbered(words)
-
-    def shortened(found: re.Match[str]) -> str:
-        letter = letters[found[1].casefold()]
-        return (letter.upper() if found[1][0].isupper() else letter) + found[2].replace(to, "-")
-
-    return pattern.sub(shortened, text)
-
-
-@cache
-def _numbered(words: Catalogue) -> tuple[re.Pattern[str], Mapping[str, str], str]:
-    """What finds rows and columns with their numbers, the letter for each word, and what stands in a range."""
-    letters = {
-        word.casefold(): words.say(f"short-{line}")
-        for line in ("row", "column")
-        for word in words.say(f"short-{line}-words").split()
-    }
-    to = words.say("spoken-range", first="", last="")
-    between = "|".join(re.escape(words.joined(("\x00", "\x00"), last).strip("\x00")) for last in ("then", "and"))
-    called = "|".join(sorted(map(re.escape, letters), key=len, reverse=True))
-    return re.compile(rf"\b({called}) (\d+(?:(?:{between}|{re.escape(to)})\d+)*)", re.IGNORECASE), letters, to
 
 
 def _short_lines(text: str) -> list[str]:

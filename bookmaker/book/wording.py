@@ -14,6 +14,7 @@ from bookmaker.book.smart_quotes import smart_quotes
 from bookmaker.language import Catalogue, capital, date_said
 from bookmaker.manifest.dates import When
 from bookmaker.manifest.entries import HiddenWord, Manifest
+from bookmaker.phrases import Phrasebook
 from bookmaker.phrases.titles import nouns_of, title_of
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import RuledPuzzle
@@ -76,7 +77,7 @@ def word_said(words: Catalogue, word: HiddenWord, grid: Grid) -> str:
         for number, house in enumerate(houses, start=1):
             if word.cells == house.cells:
                 return words.say(f"{line}-spells", number=str(number), word=word.text)
-    first, last = grid.name(word.cells[0]), grid.name(word.cells[-1])
+    first, last = map(Phrasebook(grid, words.language, words.manner).cell, (word.cells[0], word.cells[-1]))
     return words.say("cells-spell", first=first, last=last, word=word.text)
 
 

@@ -125,7 +125,7 @@ def hints_unfolding(words: Catalogue, puzzle: BookPuzzle, leads: Leads, rank: in
     name = f"hints-{puzzle.number}"
     told = (
         element("details", element("summary", title), element("p", hint))
-        for title, hint in zip(wording.hint_levels(words), hints_read(words, puzzle), strict=True)
+        for title, hint in zip(wording.hint_levels(words), hints_read(puzzle), strict=True)
     )
     heading = element(f"h{rank}", words.say("hints-for", name=puzzle.named(words)))
     return element("section", heading, told, element("p", back(words, puzzle, leads)), id=name)

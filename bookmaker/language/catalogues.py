@@ -10,9 +10,10 @@ is missing: a fault of ours, which the tests look for.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
+from copy import copy
 from functools import cache, cached_property
 from pathlib import Path
-from typing import Any, TypeAlias
+from typing import Any, Literal, TypeAlias
 from unicodedata import combining, normalize
 
 from fluent.runtime import FluentBundle, FluentResource
@@ -50,6 +51,9 @@ JOINTS = {
 there depends on how the last begins, `$last` is its first word, and `START($last)` the first letter of that, bare of
 accents."""
 
+Manner: TypeAlias = Literal["printed", "heard", "short"]
+"""For the eye; for the ear, cells by their rows and columns; for a braille display, these by single letters."""
+
 KNOWN = 16_384
 """So many texts are remembered: a book names the same rows, columns and cells again and again."""
 
@@ -77,6 +81,11 @@ class Listed(FluentType):
     def __str__(self) -> str:
         return self.catalogue.joined([str(item) for item in self.items], self.last)
 
+    def after(self, preposition: str) -> str:
+        """The list after a preposition."""
+        first, *others = self.items
+        return self.catalogue.joined([after(preposition, first), *map(str, others)], self.last)
+
     def form(self, word: str) -> Listed:
         """The list with its names in a case."""
         items = (item.form(word) if isinstance(item, Named) else item for item in self.items)
@@ -100,6 +109,13 @@ class Named(FluentType):
     def form(self, word: str) -> str:
         """The attribute of that name, or the value where there is none."""
         return self.catalogue.say(self.name, word if self.catalogue.has(self.name, word) else 0, **self.arguments)
+
+    def after(self, preposition: str) -> str:
+        """The name after a preposition, as one where the language joins them."""
+        joined = preposition.casefold()
+        if not self.catalogue.has(self.name, joined):
+            return f"{preposition} {self}"
+        return self.form(joined) if preposition == joined else capital(self.form(joined))
 
     @property
     def count(self) -> int:
@@ -129,11 +145,14 @@ class Catalogue:
             "OR": _either,
             "COUNT": lambda listed: listed.count,
             "CASE": lambda named, word: named.form(word) if isinstance(named, Named | Listed) else named,
+            "AFTER": after,
             "START": lambda text: normalize("NFKD", str(text))[:1].casefold(),
             "GENDER": lambda named: named.gender if isinstance(named, Named) else "none",
         }
         self.language = language
         self.locale = LOCALES[language].replace("-", "_")
+        self.manner: Manner = "printed"
+        self._manners: dict[Manner, Catalogue] = {"printed": self}
         self._known: dict[tuple[object, ...], str] = {}
         self._joined: dict[tuple[str, str], tuple[str, str]] = {}
         self._names: dict[str, None] = {}
@@ -145,6 +164,14 @@ class Catalogue:
                     resource = FluentResource(file.read_text(encoding="utf-8"))
                     self._names |= dict.fromkeys(entry.id.name for entry in resource.body if isinstance(entry, Message))
                     self.bundle.add_resource(resource, allow_overrides=layer != language or "-" in language)
+
+    def in_manner(self, manner: Manner) -> Catalogue:
+        """The same messages, said in a manner."""
+        if manner not in self._manners:
+            made = copy(self)
+            made.manner, made._known, made._joined = manner, {}, {}
+            self._manners[manner] = made
+        return self._manners[manner]
 
     def has(self, name: str, attribute: str = "") -> bool:
         """Is there such a message, with such an attribute?"""
@@ -185,7 +212,10 @@ class Catalogue:
 
     def _filled(self, name: str, wording: int | str, arguments: Mapping[str, Argument]) -> str:
         message = self._message(name)
-        if isinstance(wording, str):
+        own = f"{wording}-{self.manner}" if isinstance(wording, str) else self.manner
+        if own in message.attributes:
+            pattern = message.attributes[own]
+        elif isinstance(wording, str):
             pattern = message.attributes[wording]
         else:
             pattern = [message.value, *message.attributes.values()][wording] if wording else message.value
@@ -261,6 +291,11 @@ class Catalogue:
 def capital(text: str) -> str:
     """The text with a capital at its start, the rest as it is."""
     return text[:1].upper() + text[1:]
+
+
+def after(preposition: str, named: Argument) -> str:
+    """A preposition and a name, or the first of several."""
+    return named.after(str(preposition)) if isinstance(named, Named | Listed) else f"{preposition} {named}"
 
 
 def _variables_in(node: object) -> Iterator[str]:

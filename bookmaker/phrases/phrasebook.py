@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from typing import assert_never
 
-from bookmaker.language import Argument, Listed, Named, capital, catalogue
+from bookmaker.language import Argument, Listed, Manner, Named, capital, catalogue
 from bookmaker.phrases.titles import noun_of, nouns_of
 from bookmaker.puzzle.grid import REGION_LETTERS, Grid, HouseRef
 from bookmaker.puzzle.position import Candidate
@@ -24,11 +24,11 @@ LONG = 4
 
 
 class Phrasebook:
-    """The words of one language for one grid."""
+    """The words of one language for one grid, said in one manner."""
 
-    def __init__(self, grid: Grid, language: str = "en") -> None:
+    def __init__(self, grid: Grid, language: str = "en", manner: Manner = "printed") -> None:
         self.grid = grid
-        self.catalogue = catalogue(language)
+        self.catalogue = catalogue(language).in_manner(manner)
 
     def say(self, name: str, wording: int | str = 0, /, **arguments: Argument) -> str:
         """A message filled in, in one of its wordings."""
@@ -43,13 +43,16 @@ class Phrasebook:
         """The first of these messages that there is; the last where there is none."""
         return self.catalogue.first(*names)
 
-    def cell(self, cell: int) -> str:
-        """“r1c2”."""
-        return self.grid.name(cell)
+    def cell(self, cell: int) -> str | Named:
+        """“r1c2”; for the ear “row 1 column 2”."""
+        if self.catalogue.manner == "printed":
+            return self.grid.name(cell)
+        row, column = self.grid.place(cell)
+        return self.catalogue.named("cell-at", row=str(row + 1), column=str(column + 1))
 
     def cells(self, cells: Iterable[int]) -> Listed:
         """“r1c2, r1c5 and r3c4”."""
-        return self.catalogue.listed(map(self.grid.name, cells))
+        return self.catalogue.listed(map(self.cell, cells))
 
     def digit(self, digit: int) -> str:
         """A digit as it is printed."""
@@ -141,7 +144,7 @@ class Phrasebook:
                 said |= {"one": self.cell(one), "other": self.cell(other)}
             case Outside(side, line, square):
                 anchored = "outside"
-                said |= {"side": side, "line": self.line(str(line), square)}
+                said["where"] = self.catalogue.named("beside-line", side=side, line=self.line(str(line), square))
             case Slanting(start, way):
                 anchored = "slanting"
                 said |= {"start": self.cell(start), "way": way}

@@ -77,8 +77,8 @@ def _steps(story: Story) -> list[dict[str, Any]]:
             "number": told.number,
             "in_path": told.index + 1,
             "technique": words.technique(told.reason),
-            "placed": [[words.cell(cell), digit] for cell, digit in told.placed],
-            "removed": [[words.cell(cell), digit] for cell, digit in told.removed],
+            "placed": [[words.grid.name(cell), digit] for cell, digit in told.placed],
+            "removed": [[words.grid.name(cell), digit] for cell, digit in told.removed],
         }
         for told in story.steps
     ]

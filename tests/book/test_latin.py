@@ -52,7 +52,7 @@ def test_they_are_named_by_what_they_are() -> None:
 def test_nothing_in_their_book_speaks_of_boxes() -> None:
     (guide,) = (part for part in squares().front if isinstance(part, Guide))
     said = [*guide.paragraphs, text_edition(squares()), braille_edition(squares())]
-    said += chain.from_iterable(hints_read(ENGLISH, puzzle) for puzzle in squares().puzzles)
+    said += chain.from_iterable(hints_read(puzzle) for puzzle in squares().puzzles)
     for proof in prove_all(load(SQUARES).entries):
         said.append(as_text(tell(proof)))
     assert not [text for text in said if OF_BOXES.search(text)]

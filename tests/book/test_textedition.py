@@ -9,13 +9,18 @@ from pathlib import Path
 import pytest
 
 from bookmaker.book import Book, make_book
-from bookmaker.book.reading import hints_read, in_words
+from bookmaker.book.reading import hints_read
 from bookmaker.book.smart_quotes import smart_quotes
-from bookmaker.book.textedition import CELLS, braille_edition, in_short, text_edition
-from bookmaker.language import catalogue
+from bookmaker.book.textedition import CELLS, braille_edition, text_edition
+from bookmaker.language import Manner, catalogue
 from bookmaker.manifest import load
+from bookmaker.phrases import Phrasebook
 from bookmaker.proof import prove_all
+from bookmaker.puzzle.grid import CLASSIC
+from bookmaker.reasons import MarkRef
+from bookmaker.reasons.marks import At
 from bookmaker.rules import kinds, problem_of
+from bookmaker.rules.common.words.speech import cells_said, line_said
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import Unique
 from tests.layout.sample_book import chapter_draft, full_book, sample_book
@@ -24,6 +29,8 @@ from tests.listening import listen
 DEMO = Path(__file__).resolve().parents[2] / "demo_book"
 
 ENGLISH = catalogue("en")
+
+SHORT = ENGLISH.in_manner("short")
 
 
 def test_every_puzzle_and_every_key_can_be_heard() -> None:
@@ -82,23 +89,32 @@ def test_a_permission_that_holds_for_all_is_said_once(book: Callable[[], Book]) 
 
 
 def test_hints_name_cells_in_words() -> None:
-    hints = [hint for puzzle in sample_book().puzzles for hint in hints_read(ENGLISH, puzzle)]
+    hints = [hint for puzzle in sample_book().puzzles for hint in hints_read(puzzle)]
     assert any(re.search(r"row \d+ column \d+", hint) for hint in hints)
     text = text_edition(sample_book())
     assert all(f": {hint}\n" in text for hint in hints)
 
 
 @pytest.mark.parametrize(
-    ("language", "hint", "said"),
+    ("manner", "said"),
     [
-        ("en", "The 3 in r1c2, so r12c4.", "The 3 in row 1 column 2, so row 12 column 4."),
-        ("pt", "O 3 em r1c2 sai de r1c3.", "O 3 na linha 1 coluna 2 sai da linha 1 coluna 3."),
-        ("pt", "Em r1c2 ou r2c2", "Na linha 1 coluna 2 ou linha 2 coluna 2"),
-        ("pt", "r1c2 r1c3", "linha 1 coluna 2 linha 1 coluna 3"),
+        ("printed", "a seta em r1c2; na linha 1: Para r1c2 só resta o 3."),
+        ("heard", "a seta na linha 1 coluna 2; na linha 1: Para a linha 1 coluna 2 só resta o 3."),
+        ("short", "a seta na l1 c2; na l1: Para a l1 c2 só resta o 3."),
     ],
 )
-def test_a_preposition_before_a_cell_takes_its_article_along(language: str, hint: str, said: str) -> None:
-    assert in_words(catalogue(language), hint) == said
+def test_a_preposition_before_a_cell_takes_its_article_along(manner: Manner, said: str) -> None:
+    words = Phrasebook(CLASSIC, "pt", manner)
+    arrow = words.mark(MarkRef("pointing", (1,), At(1)))
+    row = words.house(CLASSIC.rows[0].ref).form("em")
+    single = words.say("claim-naked-single", cell=words.cell(1), digit="3")
+    assert f"{arrow}; {row}: {single}" == said
+
+
+def test_only_the_first_of_several_cells_takes_it() -> None:
+    printed, heard = Phrasebook(CLASSIC, "pt"), Phrasebook(CLASSIC, "pt", "heard")
+    said = [words.say("placed", digits="4", cells=words.cells((1, 10))) for words in (printed, heard)]
+    assert said == ["4 em r1c2 e r2c2", "4 na linha 1 coluna 2 e linha 2 coluna 2"]
 
 
 def test_lines_for_braille_fit_a_display_and_say_the_same() -> None:
@@ -109,7 +125,7 @@ def test_lines_for_braille_fit_a_display_and_say_the_same() -> None:
     one = " ".join(" ".join(lines).split())
     for puzzle in book.puzzles:
         for rule in puzzle.puzzle.rules:
-            assert all(in_short(ENGLISH, mark) in one for mark in rule.spoken(ENGLISH, puzzle.puzzle.grid))
+            assert all(mark in one for mark in rule.spoken(SHORT, puzzle.puzzle.grid))
         size = puzzle.puzzle.grid.size
         first = lines.index(next(line for line in lines if line.startswith(f"Puzzle {puzzle.number}: ")))
         rows = [line.replace(" ", "") for line in lines[first:] if re.fullmatch(r"[1-9A-G.]+( [1-9A-G.]+)*", line)]
@@ -117,18 +133,23 @@ def test_lines_for_braille_fit_a_display_and_say_the_same() -> None:
 
 
 @pytest.mark.parametrize(
-    ("said", "short"),
+    ("cells", "said"),
     [
-        ("Cage of 12: row 1 columns 1 to 3, row 2 column 1", "Cage of 12: r1 c1-3, r2 c1"),
-        ("row 1 columns 1 to 3 and 5 to 7", "r1 c1-3 and 5-7"),
-        ("rows 9 to 5 column 9", "r9-5 c9"),
-        ("Row 1 column 1 is greater than row 1 column 2", "R1 c1 is greater than r1 c2"),
-        ("row 1 column 1 diagonally to row 3 column 3", "r1 c1 diagonally to r3 c3"),
-        ("every row, column and box", "every row, column and box"),
+        ((0, 1, 2, 9), "r1 c1-3, r2 c1"),
+        ((0, 1, 2, 4, 5, 6), "r1 c1-3 and 5-7"),
+        ((0, 9), "r1 and 2 c1"),
     ],
 )
-def test_rows_and_columns_by_their_letters(said: str, short: str) -> None:
-    assert in_short(ENGLISH, said) == short
+def test_rows_and_columns_by_their_letters(cells: tuple[int, ...], said: str) -> None:
+    assert cells_said(SHORT, CLASSIC, cells) == said
+
+
+@pytest.mark.parametrize(
+    ("chain", "said"),
+    [((80, 71, 62, 53, 44), "r9-5 c9"), ((0, 10, 20), "r1 c1 diagonally to r3 c3"), ((0, 1, 2), "r1 c1-3")],
+)
+def test_lines_by_their_letters(chain: tuple[int, ...], said: str) -> None:
+    assert line_said(SHORT, CLASSIC, chain) == said
 
 
 def test_no_kind_is_named_as_another() -> None:

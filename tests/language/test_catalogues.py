@@ -20,10 +20,10 @@ OTHERS = sorted(language for language in LOCALES if language.partition("-")[0] !
 NAMED = ("title", "many")
 """What a language says of a kind of rule besides its noun: its heading, and the noun for several."""
 
-LETTER = re.compile(r"[^\W\d_]")
+WORD = re.compile(r"[^\W\d_]{2}")
 
 SAME = {
-    *("{ $most }", "ISBN", "X", "V", "r", "c", "EPUB", "PDF"),
+    *("{ $most }", "ISBN", "X", "V", "r", "c", "in r", "EPUB", "PDF"),
 }
 """Texts that may be the same as in English."""
 
@@ -62,8 +62,18 @@ def test_nothing_is_left_in_english(language: str) -> None:
     english = messages("en")
     for name, message in messages(language).items():
         if name in english and name != "alphabet":
-            both = {text for text in texts(message) if " " in text and LETTER.search(text)} & {*texts(english[name])}
+            both = {text for text in texts(message) if " " in text and WORD.search(text)} & {*texts(english[name])}
             assert both <= SAME, (name, both)
+
+
+@pytest.mark.parametrize("language", OTHERS)
+def test_what_is_shortened_is_so_in_every_language_and_form(language: str) -> None:
+    shortened = {name for name, message in messages("en").items() if "short" in attributes(message)}
+    said = messages(language)
+    assert {name for name, message in said.items() if "short" in attributes(message)} == shortened
+    for name in shortened:
+        forms = attributes(said[name]) - {"short", "gender"}
+        assert {f"{form}-short" for form in forms if not form.endswith("-short")} <= forms, name
 
 
 @pytest.mark.parametrize("language", sorted(LOCALES))

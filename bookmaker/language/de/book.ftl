@@ -83,7 +83,9 @@ symbols-letters = die Buchstaben { $letters }
 letters-stand = Hier stehen Buchstaben anstelle von Ziffern.
 # A word that a solution spells, told with its key.
 row-spells = Zeile { $number } ergibt das Wort { $word }
+    .short = z{ $number } ergibt das Wort { $word }
 column-spells = Spalte { $number } ergibt das Wort { $word }
+    .short = s{ $number } ergibt das Wort { $word }
 cells-spell = die Felder von { $first } bis { $last } ergeben das Wort { $word }
 boxes-have = Die Blöcke haben { $high } und { $wide }.
 rows-counted = { $n ->
@@ -97,6 +99,7 @@ columns-counted = { $n ->
 region-at = Gebiet { $number }: { $cells }
 # Where one of several overlapping grids lies.
 grid-at = Diagramm { $grid }: Zeilen { $top } bis { $bottom }, Spalten { $left } bis { $right }
+    .short = Diagramm { $grid }: z{ $top }-{ $bottom }, s{ $left }-{ $right }
 grid-boxes = Klassisch
 grid-regions = Unregelmäßig
 grid-lines = Lateinisches Quadrat

@@ -15,6 +15,7 @@ blank = leer
 row-digits = Zeile { $number }: { $digits }
 row-holds = Zeile { $number } enthält { $digits }
 cell-at = Zeile { $row } Spalte { $column }
+    .short = z{ $row } s{ $column }
 cell-shaded = { $cell } ist getönt.
 check-cells = Felder der Kontrollzeile: { $cells }.
 profile-of = Verlauf der Lösung zu { $n ->
@@ -66,13 +67,8 @@ accessibility = Jedes Diagramm ist ein Bild und eine Tabelle mit Überschriften 
 
 ## The edition for braille displays
 
-# z and s are what rows and columns are shortened to, here and in short-row and short-column.
+# z and s are what rows and columns are shortened to here, and in all attributes “short”, which are for braille.
 braille-legend = Eine Textzeile hat höchstens { $cells } Zeichen, von denen jedes in Computerbraille eine Braillezelle belegt. Eine fortgesetzte Textzeile ist eingerückt. In einem Diagramm ist jedes Zeichen ein Feld, ein Punkt ein leeres{ $boxes ->
     [yes] ; zwischen Blöcken stehen Leerzeichen
    *[no] {""}
 }. z ist eine Zeile, s eine Spalte: z2 s3 ist das Feld in Zeile 2, Spalte 3, und z2 s3-5 sind die drei Felder von dort bis Spalte 5.
-short-row = z
-short-column = s
-# The words for rows and columns that are so shortened.
-short-row-words = Zeile Zeilen
-short-column-words = Spalte Spalten

@@ -53,9 +53,15 @@ house-any = { $divided ->
 house-row = Zeile { $number }
     .where = in Zeile { $number }
     .of = der Zeile { $number }
+    .short = z{ $number }
+    .where-short = in z{ $number }
+    .of-short = der z{ $number }
 house-column = Spalte { $number }
     .where = in Spalte { $number }
     .of = der Spalte { $number }
+    .short = s{ $number }
+    .where-short = in s{ $number }
+    .of-short = der s{ $number }
 house-region = Gebiet { $letter }
     .where = in Gebiet { $letter }
     .of = des Gebiets { $letter }
@@ -135,16 +141,26 @@ house-disjoint-groups-of-nine = die Gruppe der { house-disjoint-groups-of-nine.p
 house-windows-rows = der Teil der Zeilen { $number } bis { $last } außerhalb der Fenster
     .where = im Teil der Zeilen { $number } bis { $last } außerhalb der Fenster
     .of = des Teils der Zeilen { $number } bis { $last } außerhalb der Fenster
+    .short = der Teil der z{ $number }-{ $last } außerhalb der Fenster
+    .where-short = im Teil der z{ $number }-{ $last } außerhalb der Fenster
+    .of-short = des Teils der z{ $number }-{ $last } außerhalb der Fenster
 house-windows-columns = der Teil der Spalten { $number } bis { $last } außerhalb der Fenster
     .where = im Teil der Spalten { $number } bis { $last } außerhalb der Fenster
     .of = des Teils der Spalten { $number } bis { $last } außerhalb der Fenster
+    .short = der Teil der s{ $number }-{ $last } außerhalb der Fenster
+    .where-short = im Teil der s{ $number }-{ $last } außerhalb der Fenster
+    .of-short = des Teils der s{ $number }-{ $last } außerhalb der Fenster
 house-windows-crossing = die Kreuzung der Zeilen und Spalten zwischen den Fenstern
     .where = auf der Kreuzung der Zeilen und Spalten zwischen den Fenstern
     .of = der Kreuzung der Zeilen und Spalten zwischen den Fenstern
 houses-row = die Zeilen { $numbers }
     .where = in den Zeilen { $numbers }
+    .short = die z{ $numbers }
+    .where-short = in den z{ $numbers }
 houses-column = die Spalten { $numbers }
     .where = in den Spalten { $numbers }
+    .short = die s{ $numbers }
+    .where-short = in den s{ $numbers }
 whole-grid = das ganze Diagramm
 # After “row”, “column”, or “rows” with several numbers, where grids overlap.
 line-in-grid = { $number } von Diagramm { $grid }
@@ -177,16 +193,24 @@ mark-between-missing = { GENDER($noun) ->
     [neuter] das fehlende
    *[masculine] der fehlende
 } { $noun } zwischen { $one } und { $other }
-mark-outside = { GENDER($noun) ->
-    [feminine] die
-    [neuter] das
-   *[masculine] der
-} { $noun } { $value } { $side ->
+# Where a clue outside the grid stands.
+beside-line = { $side ->
     [left] links von Zeile { $line }
     [right] rechts von Zeile { $line }
     [top] über Spalte { $line }
    *[bottom] unter Spalte { $line }
 }
+    .short = { $side ->
+        [left] links von z{ $line }
+        [right] rechts von z{ $line }
+        [top] über s{ $line }
+       *[bottom] unter s{ $line }
+    }
+mark-outside = { GENDER($noun) ->
+    [feminine] die
+    [neuter] das
+   *[masculine] der
+} { $noun } { $value } { $where }
 mark-slanting = { GENDER($noun) ->
     [feminine] die
     [neuter] das
@@ -446,24 +470,9 @@ mark-dots-black = der schwarze Punkt zwischen { $one } und { $other }
 mark-sum-marks-V = das V zwischen { $one } und { $other }
 mark-sum-marks-X = das X zwischen { $one } und { $other }
 mark-sum-marks-missing = das fehlende V oder X zwischen { $one } und { $other }
-mark-rise-or-fall-rise = der Anstieg { $side ->
-    [left] links von Zeile { $line }
-    [right] rechts von Zeile { $line }
-    [top] über Spalte { $line }
-   *[bottom] unter Spalte { $line }
-}
-mark-rise-or-fall-fall = der Abstieg { $side ->
-    [left] links von Zeile { $line }
-    [right] rechts von Zeile { $line }
-    [top] über Spalte { $line }
-   *[bottom] unter Spalte { $line }
-}
-mark-rise-or-fall-missing = das Ende ohne Balken { $side ->
-    [left] links von Zeile { $line }
-    [right] rechts von Zeile { $line }
-    [top] über Spalte { $line }
-   *[bottom] unter Spalte { $line }
-}
+mark-rise-or-fall-rise = der Anstieg { $where }
+mark-rise-or-fall-fall = der Abstieg { $where }
+mark-rise-or-fall-missing = das Ende ohne Balken { $where }
 mark-rising-run-joined = die Steigfolgen über { $cells }
 mark-parity-run-joined = die Paritätsfolgen an beiden Enden von { $cells }
 mark-rise-or-fall-joined = die An- und Abstiege über { $cells }

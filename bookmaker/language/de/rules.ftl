@@ -443,9 +443,13 @@ inequality-sentence = { $n ->
    *[other] Jedes Zeichen
 } zwischen zwei Feldern öffnet sich zur größeren Ziffer.
 inequality-row = Zeile { $number }: { $signs }
+    .short = z{ $number }: { $signs }
 inequality-row-sign = Spalte { $more } ist größer als Spalte { $less }
+    .short = s{ $more } ist größer als s{ $less }
 inequality-column = Spalte { $number }: { $signs }
+    .short = s{ $number }: { $signs }
 inequality-column-sign = Zeile { $more } ist größer als Zeile { $less }
+    .short = z{ $more } ist größer als z{ $less }
 inequality-primer = Ein Zeichen zwischen zwei Feldern öffnet sich zur größeren Ziffer und zeigt auf die kleinere. Mehrere hintereinander bilden eine Treppe: An ihrem Fuß haben nur niedrige Ziffern Platz, oben nur hohe. Fangen Sie mit den längsten Treppen an und mit Feldern, die größer oder kleiner sind als alles ringsum.
 
 ## King's move

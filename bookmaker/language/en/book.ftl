@@ -85,7 +85,9 @@ letters-for-digits = digit letter | digits letters
 letters-stand = Here letters stand in place of digits.
 # A word that a solution spells, told with its key.
 row-spells = row { $number } spells { $word }
+    .short = r{ $number } spells { $word }
 column-spells = column { $number } spells { $word }
+    .short = c{ $number } spells { $word }
 cells-spell = the cells from { $first } to { $last } spell { $word }
 boxes-have = The boxes have { $high } and { $wide }.
 rows-counted = { $n ->
@@ -99,6 +101,7 @@ columns-counted = { $n ->
 region-at = Region { $number }: { $cells }
 # Where one of several overlapping grids lies.
 grid-at = grid { $grid }: rows { $top } to { $bottom }, columns { $left } to { $right }
+    .short = grid { $grid }: r{ $top }-{ $bottom }, c{ $left }-{ $right }
 grid-boxes = Classic
 grid-regions = Irregular
 grid-lines = Latin square

@@ -15,6 +15,7 @@ blank = blank
 row-digits = Row { $number }: { $digits }
 row-holds = row { $number } holds { $digits }
 cell-at = row { $row } column { $column }
+    .short = r{ $row } c{ $column }
 cell-shaded = { $cell } is shaded.
 check-cells = Cells of the check row: { $cells }.
 profile-of = Solve profile of { $n ->
@@ -66,13 +67,8 @@ accessibility = Every grid is a picture and a table with headers for rows and co
 
 ## The edition for braille displays
 
-# r and c are what rows and columns are shortened to, here and in short-row and short-column.
+# r and c are what rows and columns are shortened to here, and in all attributes “short”, which are for braille.
 braille-legend = Lines have at most { $cells } characters, each of which takes one cell in computer braille. A line that goes on is indented. In a grid each character is a cell, with a dot for a blank one{ $boxes ->
     [yes] ; spaces stand between boxes
    *[no] {""}
 }. r is a row, c a column: r2 c3 is the cell in row 2, column 3, and r2 c3-5 the three cells from there to column 5.
-short-row = r
-short-column = c
-# The words for rows and columns that are so shortened.
-short-row-words = row rows
-short-column-words = column columns

@@ -51,7 +51,9 @@ house-any = { $divided ->
    *[boxes] row, column or box
 }
 house-row = row { $number }
+    .short = r{ $number }
 house-column = column { $number }
+    .short = c{ $number }
 house-region = region { $letter }
 house-box = { $place ->
     [middle-centre] the centre box
@@ -82,10 +84,14 @@ house-disjoint-groups-of-nine = { $n ->
    *[9] the bottom right cells of the boxes
 }
 house-windows-rows = the part of rows { $number } to { $last } outside the windows
+    .short = the part of r{ $number }-{ $last } outside the windows
 house-windows-columns = the part of columns { $number } to { $last } outside the windows
+    .short = the part of c{ $number }-{ $last } outside the windows
 house-windows-crossing = the crossing of the rows and columns between the windows
 houses-row = rows { $numbers }
+    .short = r{ $numbers }
 houses-column = columns { $numbers }
+    .short = c{ $numbers }
 whole-grid = the whole grid
 # After “row”, “column”, or “rows” with several numbers, where grids overlap.
 line-in-grid = { $number } in grid { $grid }
@@ -102,12 +108,20 @@ mark-between = { $value ->
    *[other] the { $noun } { $value } between { $one } and { $other }
 }
 mark-between-missing = the missing { $noun } between { $one } and { $other }
-mark-outside = the { $noun } { $value } { $side ->
+# Where a clue outside the grid stands.
+beside-line = { $side ->
     [left] left of row { $line }
     [right] right of row { $line }
     [top] above column { $line }
    *[bottom] below column { $line }
 }
+    .short = { $side ->
+        [left] left of r{ $line }
+        [right] right of r{ $line }
+        [top] above c{ $line }
+       *[bottom] below c{ $line }
+    }
+mark-outside = the { $noun } { $value } { $where }
 mark-slanting = the { $noun } { $value } from { $start } { $way ->
     [down-right] down to the right
     [down-left] down to the left
@@ -158,24 +172,9 @@ mark-dots-black = the black dot between { $one } and { $other }
 mark-sum-marks-V = the V between { $one } and { $other }
 mark-sum-marks-X = the X between { $one } and { $other }
 mark-sum-marks-missing = the missing V or X between { $one } and { $other }
-mark-rise-or-fall-rise = the rise { $side ->
-    [left] left of row { $line }
-    [right] right of row { $line }
-    [top] above column { $line }
-   *[bottom] below column { $line }
-}
-mark-rise-or-fall-fall = the fall { $side ->
-    [left] left of row { $line }
-    [right] right of row { $line }
-    [top] above column { $line }
-   *[bottom] below column { $line }
-}
-mark-rise-or-fall-missing = the end without bars { $side ->
-    [left] left of row { $line }
-    [right] right of row { $line }
-    [top] above column { $line }
-   *[bottom] below column { $line }
-}
+mark-rise-or-fall-rise = the rise { $where }
+mark-rise-or-fall-fall = the fall { $where }
+mark-rise-or-fall-missing = the end without bars { $where }
 mark-rising-run-joined = the rising runs that reach { $cells }
 mark-parity-run-joined = the parity runs at both ends of { $cells }
 mark-rise-or-fall-joined = the rises and falls that reach { $cells }

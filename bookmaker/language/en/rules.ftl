@@ -436,9 +436,13 @@ inequality-sentence = { $n ->
    *[other] Each sign
 } between two cells opens towards the greater digit.
 inequality-row = Row { $number }: { $signs }
+    .short = R{ $number }: { $signs }
 inequality-row-sign = column { $more } is greater than column { $less }
+    .short = c{ $more } is greater than c{ $less }
 inequality-column = Column { $number }: { $signs }
+    .short = C{ $number }: { $signs }
 inequality-column-sign = row { $more } is greater than row { $less }
+    .short = r{ $more } is greater than r{ $less }
 inequality-primer = A sign between two cells opens towards the greater digit and points at the smaller. Signs one after another make a staircase: its foot has room only for low digits, its top only for high ones. Start with the longest staircases, and with cells that are greater, or smaller, than everything around them.
 
 ## King's move

@@ -85,7 +85,9 @@ letters-for-digits = cifra letra | cifras letras
 letters-stand = Aquí hay letras en lugar de cifras.
 # A word that a solution spells, told with its key.
 row-spells = en la fila { $number } se lee { $word }
+    .short = en la f{ $number } se lee { $word }
 column-spells = en la columna { $number } se lee { $word }
+    .short = en la c{ $number } se lee { $word }
 cells-spell = en las casillas de { $first } a { $last } se lee { $word }
 boxes-have = Los bloques tienen { $high } y { $wide }.
 rows-counted = { $n ->
@@ -99,6 +101,7 @@ columns-counted = { $n ->
 region-at = Región { $number }: { $cells }
 # Where one of several overlapping grids lies.
 grid-at = cuadrícula { $grid }: filas { $top } a { $bottom }, columnas { $left } a { $right }
+    .short = cuadrícula { $grid }: f{ $top }-{ $bottom }, c{ $left }-{ $right }
 grid-boxes = Clásico
 grid-regions = Irregular
 grid-lines = Cuadrado latino

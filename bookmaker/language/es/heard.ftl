@@ -15,6 +15,7 @@ blank = en blanco
 row-digits = Fila { $number }: { $digits }
 row-holds = la fila { $number } contiene { $digits }
 cell-at = fila { $row } columna { $column }
+    .short = f{ $row } c{ $column }
 cell-shaded = { $cell } está sombreada.
 check-cells = Casillas de la fila de control: { $cells }.
 profile-of = Perfil del recorrido, con { $n ->
@@ -66,13 +67,8 @@ accessibility = Cada cuadrícula es una imagen y una tabla con encabezados de fi
 
 ## The edition for braille displays
 
-# f and c are what rows and columns are shortened to, here and in short-row and short-column.
+# f and c are what rows and columns are shortened to here, and in all attributes “short”, which are for braille.
 braille-legend = Las líneas tienen como máximo { $cells } caracteres, cada uno de los cuales ocupa una celda en braille informático. Una línea que continúa va sangrada. En una cuadrícula cada carácter es una casilla, con un punto para las vacías{ $boxes ->
     [yes] ; los espacios separan los bloques
    *[no] {""}
 }. f es una fila, c una columna: f2 c3 es la casilla de la fila 2, columna 3, y f2 c3-5 las tres casillas desde ahí hasta la columna 5.
-short-row = f
-short-column = c
-# The words for rows and columns that are so shortened.
-short-row-words = fila filas
-short-column-words = columna columnas

@@ -74,9 +74,13 @@ house-any = { $divided ->
 house-row = la fila { $number }
     .de = de la fila { $number }
     .gender = feminine
+    .short = la f{ $number }
+    .de-short = de la f{ $number }
 house-column = la columna { $number }
     .de = de la columna { $number }
     .gender = feminine
+    .short = la c{ $number }
+    .de-short = de la c{ $number }
 house-region = la región { $letter }
     .de = de la región { $letter }
     .gender = feminine
@@ -148,16 +152,24 @@ house-disjoint-groups-of-nine = { $n ->
 house-windows-rows = la parte de las filas { $number } a { $last } fuera de las ventanas
     .de = de la parte de las filas { $number } a { $last } fuera de las ventanas
     .gender = feminine
+    .short = la parte de las f{ $number }-{ $last } fuera de las ventanas
+    .de-short = de la parte de las f{ $number }-{ $last } fuera de las ventanas
 house-windows-columns = la parte de las columnas { $number } a { $last } fuera de las ventanas
     .de = de la parte de las columnas { $number } a { $last } fuera de las ventanas
     .gender = feminine
+    .short = la parte de las c{ $number }-{ $last } fuera de las ventanas
+    .de-short = de la parte de las c{ $number }-{ $last } fuera de las ventanas
 house-windows-crossing = el cruce de las filas y columnas que pasan entre las ventanas
     .de = del cruce de las filas y columnas que pasan entre las ventanas
     .gender = masculine
 houses-row = las filas { $numbers }
     .de = de las filas { $numbers }
+    .short = las f{ $numbers }
+    .de-short = de las f{ $numbers }
 houses-column = las columnas { $numbers }
     .de = de las columnas { $numbers }
+    .short = las c{ $numbers }
+    .de-short = de las c{ $numbers }
 whole-grid = toda la cuadrícula
 # After “row”, “column”, or “rows” with several numbers, where grids overlap.
 line-in-grid = { $number } de la cuadrícula { $grid }
@@ -190,15 +202,23 @@ mark-between = { $value ->
 }
 mark-between-missing = la falta de { $noun } entre { $one } y { $other }
     .gender = feminine
-mark-outside = { GENDER($noun) ->
-    [feminine] la { $noun } { $value }
-   *[masculine] el { $noun } { $value }
-} { $side ->
+# Where a clue outside the grid stands.
+beside-line = { $side ->
     [left] a la izquierda de la fila { $line }
     [right] a la derecha de la fila { $line }
     [top] encima de la columna { $line }
    *[bottom] debajo de la columna { $line }
 }
+    .short = { $side ->
+        [left] a la izquierda de la f{ $line }
+        [right] a la derecha de la f{ $line }
+        [top] encima de la c{ $line }
+       *[bottom] debajo de la c{ $line }
+    }
+mark-outside = { GENDER($noun) ->
+    [feminine] la { $noun } { $value }
+   *[masculine] el { $noun } { $value }
+} { $where }
 mark-slanting = { GENDER($noun) ->
     [feminine] la { $noun } { $value }
    *[masculine] el { $noun } { $value }
@@ -467,24 +487,9 @@ mark-dots-black = el punto negro entre { $one } y { $other }
 mark-sum-marks-V = la V entre { $one } y { $other }
 mark-sum-marks-X = la X entre { $one } y { $other }
 mark-sum-marks-missing = la falta de V o X entre { $one } y { $other }
-mark-rise-or-fall-rise = la subida { $side ->
-    [left] a la izquierda de la fila { $line }
-    [right] a la derecha de la fila { $line }
-    [top] encima de la columna { $line }
-   *[bottom] debajo de la columna { $line }
-}
-mark-rise-or-fall-fall = la bajada { $side ->
-    [left] a la izquierda de la fila { $line }
-    [right] a la derecha de la fila { $line }
-    [top] encima de la columna { $line }
-   *[bottom] debajo de la columna { $line }
-}
-mark-rise-or-fall-missing = la falta de barras { $side ->
-    [left] a la izquierda de la fila { $line }
-    [right] a la derecha de la fila { $line }
-    [top] encima de la columna { $line }
-   *[bottom] debajo de la columna { $line }
-}
+mark-rise-or-fall-rise = la subida { $where }
+mark-rise-or-fall-fall = la bajada { $where }
+mark-rise-or-fall-missing = la falta de barras { $where }
 mark-rising-run-joined = las rachas crecientes que llegan a { $cells }
 mark-parity-run-joined = las rachas de paridad a ambos extremos de { $cells }
 mark-rise-or-fall-joined = las subidas y bajadas que llegan a { $cells }

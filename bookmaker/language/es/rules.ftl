@@ -435,9 +435,13 @@ inequality-sentence = { $n ->
    *[other] Cada signo
 } entre dos casillas se abre hacia la cifra mayor.
 inequality-row = Fila { $number }: { $signs }
+    .short = F{ $number }: { $signs }
 inequality-row-sign = la columna { $more } es mayor que la columna { $less }
+    .short = la c{ $more } es mayor que la c{ $less }
 inequality-column = Columna { $number }: { $signs }
+    .short = C{ $number }: { $signs }
 inequality-column-sign = la fila { $more } es mayor que la fila { $less }
+    .short = la f{ $more } es mayor que la f{ $less }
 inequality-primer = Un signo entre dos casillas se abre hacia la cifra mayor y apunta a la menor. Varios signos seguidos forman una escalera: al pie solo caben cifras bajas, y arriba solo altas. Empiece por las escaleras más largas y por las casillas que son mayores, o menores, que todo lo que las rodea.
 
 ## King's move

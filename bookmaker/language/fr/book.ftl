@@ -81,7 +81,9 @@ symbols-and-letters-without = les chiffres de { $low } à { $high } et les lett
 symbols-letters = les lettres { $letters }
 letters-stand = Ici, des lettres remplacent les chiffres.
 row-spells = la ligne { $number } donne { $word }
+    .short = la r{ $number } donne { $word }
 column-spells = la colonne { $number } donne { $word }
+    .short = la c{ $number } donne { $word }
 cells-spell = les cases de { $first } à { $last } donnent { $word }
 boxes-have = Les blocs ont { $high } et { $wide }.
 rows-counted = { $n ->
@@ -95,6 +97,7 @@ columns-counted = { $n ->
 region-at = Région { $number } : { $cells }
 # Where one of several overlapping grids lies.
 grid-at = grille { $grid } : lignes { $top } à { $bottom }, colonnes { $left } à { $right }
+    .short = grille { $grid } : r{ $top }-{ $bottom }, c{ $left }-{ $right }
 grid-boxes = Classique
 grid-regions = Régions irrégulières
 grid-lines = Carré latin

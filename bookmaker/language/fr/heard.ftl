@@ -14,6 +14,7 @@ blank = vide
 row-digits = Ligne { $number } : { $digits }
 row-holds = la ligne { $number } contient { $digits }
 cell-at = ligne { $row } colonne { $column }
+    .short = r{ $row } c{ $column }
 cell-shaded = { $cell } est grisée.
 check-cells = Cases de la bande de contrôle : { $cells }.
 profile-of = Profil de la résolution, { $n ->
@@ -70,7 +71,3 @@ braille-legend = Les lignes de texte ont au plus { $cells } caractères, dont ch
    *[no] {""}
 }. r est une ligne (rangée), c une colonne : r2 c3 est la case de la ligne 2, colonne 3, et r2 c3-5 les trois cases de là jusqu’à la colonne 5.
 # The names of cells begin with r and c in every language.
-short-row = r
-short-column = c
-short-row-words = ligne lignes
-short-column-words = colonne colonnes

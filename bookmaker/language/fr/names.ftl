@@ -57,9 +57,13 @@ house-any = { $divided ->
 house-row = la ligne { $number }
     .de = de la ligne { $number }
     .gender = feminine
+    .short = la r{ $number }
+    .de-short = de la r{ $number }
 house-column = la colonne { $number }
     .de = de la colonne { $number }
     .gender = feminine
+    .short = la c{ $number }
+    .de-short = de la c{ $number }
 house-region = la région { $letter }
     .de = de la région { $letter }
     .gender = feminine
@@ -125,16 +129,24 @@ house-disjoint-groups-of-nine = { $n ->
 house-windows-rows = la partie des lignes { $number } à { $last } hors des fenêtres
     .de = de la partie des lignes { $number } à { $last } hors des fenêtres
     .gender = feminine
+    .short = la partie des r{ $number }-{ $last } hors des fenêtres
+    .de-short = de la partie des r{ $number }-{ $last } hors des fenêtres
 house-windows-columns = la partie des colonnes { $number } à { $last } hors des fenêtres
     .de = de la partie des colonnes { $number } à { $last } hors des fenêtres
     .gender = feminine
+    .short = la partie des c{ $number }-{ $last } hors des fenêtres
+    .de-short = de la partie des c{ $number }-{ $last } hors des fenêtres
 house-windows-crossing = le croisement des lignes et des colonnes qui passent entre les fenêtres
     .de = du croisement des lignes et des colonnes qui passent entre les fenêtres
     .gender = masculine
 houses-row = les lignes { $numbers }
     .de = des lignes { $numbers }
+    .short = les r{ $numbers }
+    .de-short = des r{ $numbers }
 houses-column = les colonnes { $numbers }
     .de = des colonnes { $numbers }
+    .short = les c{ $numbers }
+    .de-short = des c{ $numbers }
 whole-grid = toute la grille
 # After “row”, “column”, or “rows” with several numbers, where grids overlap.
 line-in-grid = { $number } de la grille { $grid }
@@ -152,12 +164,20 @@ mark-between = { $value ->
 }
 mark-between-missing = la frontière sans { $noun } entre { $one } et { $other }
     .gender = feminine
-mark-outside = { CASE($noun, "le") } { $value } { $side ->
+# Where a clue outside the grid stands.
+beside-line = { $side ->
     [left] à gauche de la ligne { $line }
     [right] à droite de la ligne { $line }
     [top] au-dessus de la colonne { $line }
    *[bottom] au-dessous de la colonne { $line }
 }
+    .short = { $side ->
+        [left] à gauche de la r{ $line }
+        [right] à droite de la r{ $line }
+        [top] au-dessus de la c{ $line }
+       *[bottom] au-dessous de la c{ $line }
+    }
+mark-outside = { CASE($noun, "le") } { $value } { $where }
 mark-slanting = { CASE($noun, "le") } { $value } qui part de { $start } { $way ->
     [down-right] vers le bas à droite
     [down-left] vers le bas à gauche
@@ -517,24 +537,9 @@ mark-sum-marks-X = le X entre { $one } et { $other }
     .gender = masculine
 mark-sum-marks-missing = la frontière sans V ni X entre { $one } et { $other }
     .gender = feminine
-mark-rise-or-fall-rise = la montée { $side ->
-    [left] à gauche de la ligne { $line }
-    [right] à droite de la ligne { $line }
-    [top] au-dessus de la colonne { $line }
-   *[bottom] au-dessous de la colonne { $line }
-}
-mark-rise-or-fall-fall = la descente { $side ->
-    [left] à gauche de la ligne { $line }
-    [right] à droite de la ligne { $line }
-    [top] au-dessus de la colonne { $line }
-   *[bottom] au-dessous de la colonne { $line }
-}
-mark-rise-or-fall-missing = le bord sans barres { $side ->
-    [left] à gauche de la ligne { $line }
-    [right] à droite de la ligne { $line }
-    [top] au-dessus de la colonne { $line }
-   *[bottom] au-dessous de la colonne { $line }
-}
+mark-rise-or-fall-rise = la montée { $where }
+mark-rise-or-fall-fall = la descente { $where }
+mark-rise-or-fall-missing = le bord sans barres { $where }
     .gender = masculine
 mark-rising-run-joined = les séries croissantes qui atteignent { $cells }
 mark-parity-run-joined = les séries de parité aux deux bouts de { $cells }

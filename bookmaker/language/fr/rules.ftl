@@ -428,9 +428,13 @@ inequality-sentence = { $n ->
    *[other] Chaque signe
 } entre deux cases s’ouvre vers le plus grand chiffre.
 inequality-row = Ligne { $number } : { $signs }
+    .short = R{ $number } : { $signs }
 inequality-row-sign = la colonne { $more } est plus grande que la colonne { $less }
+    .short = la c{ $more } est plus grande que la c{ $less }
 inequality-column = Colonne { $number } : { $signs }
+    .short = C{ $number } : { $signs }
 inequality-column-sign = la ligne { $more } est plus grande que la ligne { $less }
+    .short = la r{ $more } est plus grande que la r{ $less }
 inequality-primer = Un signe entre deux cases s’ouvre vers le plus grand chiffre et montre de sa pointe le plus petit. Des signes à la file font un escalier : en bas il n’y a de place que pour de petits chiffres, en haut que pour de grands. Commencez par les plus longs escaliers, et par les cases plus grandes, ou plus petites, que tout ce qui les entoure.
 
 ## King’s move

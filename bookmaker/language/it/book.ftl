@@ -82,7 +82,9 @@ symbols-letters = le lettere { $letters }
 letters-for-digits = cifra lettera | cifre lettere
 letters-stand = Qui al posto delle cifre ci sono lettere.
 row-spells = la riga { $number } dà { $word }
+    .short = la r{ $number } dà { $word }
 column-spells = la colonna { $number } dà { $word }
+    .short = la c{ $number } dà { $word }
 cells-spell = le caselle da { $first } a { $last } danno { $word }
 boxes-have = I riquadri hanno { $high } e { $wide }.
 rows-counted = { $n ->
@@ -96,6 +98,7 @@ columns-counted = { $n ->
 region-at = Regione { $number }: { $cells }
 # Where one of several overlapping grids lies.
 grid-at = griglia { $grid }: righe { $top }–{ $bottom }, colonne { $left }–{ $right }
+    .short = griglia { $grid }: r{ $top }–{ $bottom }, c{ $left }–{ $right }
 grid-boxes = Classico
 grid-regions = Irregolare
 grid-lines = Quadrato latino

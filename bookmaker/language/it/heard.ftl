@@ -14,6 +14,7 @@ blank = vuota
 row-digits = Riga { $number }: { $digits }
 row-holds = la riga { $number } contiene { $digits }
 cell-at = riga { $row } colonna { $column }
+    .short = r{ $row } c{ $column }
 cell-shaded = { $cell } è ombreggiata.
 check-cells = Caselle della striscia di controllo: { $cells }.
 profile-of = Profilo della soluzione, { $n ->
@@ -69,7 +70,3 @@ braille-legend = Le righe di testo hanno al massimo { $cells } caratteri, ciascu
     [yes] ; tra i riquadri c’è uno spazio
    *[no] {""}
 }. r è una riga, c una colonna: r2 c3 è la casella nella riga 2, colonna 3, e r2 c3-5 le tre caselle da lì fino alla colonna 5.
-short-row = r
-short-column = c
-short-row-words = riga righe
-short-column-words = colonna colonne

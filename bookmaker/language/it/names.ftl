@@ -59,10 +59,16 @@ house-row = la riga { $number }
     .in = nella riga { $number }
     .di = della riga { $number }
     .gender = feminine
+    .short = la r{ $number }
+    .in-short = nella r{ $number }
+    .di-short = della r{ $number }
 house-column = la colonna { $number }
     .in = nella colonna { $number }
     .di = della colonna { $number }
     .gender = feminine
+    .short = la c{ $number }
+    .in-short = nella c{ $number }
+    .di-short = della c{ $number }
 house-region = la regione { $letter }
     .in = nella regione { $letter }
     .di = della regione { $letter }
@@ -157,10 +163,16 @@ house-windows-rows = la parte delle righe { $number }–{ $last } fuori dalle fi
     .in = nella parte delle righe { $number }–{ $last } fuori dalle finestre
     .di = della parte delle righe { $number }–{ $last } fuori dalle finestre
     .gender = feminine
+    .short = la parte delle r{ $number }–{ $last } fuori dalle finestre
+    .in-short = nella parte delle r{ $number }–{ $last } fuori dalle finestre
+    .di-short = della parte delle r{ $number }–{ $last } fuori dalle finestre
 house-windows-columns = la parte delle colonne { $number }–{ $last } fuori dalle finestre
     .in = nella parte delle colonne { $number }–{ $last } fuori dalle finestre
     .di = della parte delle colonne { $number }–{ $last } fuori dalle finestre
     .gender = feminine
+    .short = la parte delle c{ $number }–{ $last } fuori dalle finestre
+    .in-short = nella parte delle c{ $number }–{ $last } fuori dalle finestre
+    .di-short = della parte delle c{ $number }–{ $last } fuori dalle finestre
 house-windows-crossing = l’incrocio delle righe e delle colonne che passano tra le finestre
     .in = nell’incrocio delle righe e delle colonne che passano tra le finestre
     .di = dell’incrocio delle righe e delle colonne che passano tra le finestre
@@ -168,9 +180,15 @@ house-windows-crossing = l’incrocio delle righe e delle colonne che passano tr
 houses-row = le righe { $numbers }
     .in = nelle righe { $numbers }
     .di = delle righe { $numbers }
+    .short = le r{ $numbers }
+    .in-short = nelle r{ $numbers }
+    .di-short = delle r{ $numbers }
 houses-column = le colonne { $numbers }
     .in = nelle colonne { $numbers }
     .di = delle colonne { $numbers }
+    .short = le c{ $numbers }
+    .in-short = nelle c{ $numbers }
+    .di-short = delle c{ $numbers }
 whole-grid = tutta la griglia
 # After “row”, “column”, or “rows” with several numbers, where grids overlap.
 line-in-grid = { $number } della griglia { $grid }
@@ -188,12 +206,20 @@ mark-between = { $value ->
 }
 mark-between-missing = il confine senza { $noun } tra { $one } e { $other }
     .gender = masculine
-mark-outside = { CASE($noun, "il") } { $value } { $side ->
+# Where a clue outside the grid stands.
+beside-line = { $side ->
     [left] a sinistra della riga { $line }
     [right] a destra della riga { $line }
     [top] sopra la colonna { $line }
    *[bottom] sotto la colonna { $line }
 }
+    .short = { $side ->
+        [left] a sinistra della r{ $line }
+        [right] a destra della r{ $line }
+        [top] sopra la c{ $line }
+       *[bottom] sotto la c{ $line }
+    }
+mark-outside = { CASE($noun, "il") } { $value } { $where }
 mark-slanting = { CASE($noun, "il") } { $value } che parte da { $start } { $way ->
     [down-right] verso il basso a destra
     [down-left] verso il basso a sinistra
@@ -703,26 +729,11 @@ mark-sum-marks-X = la X tra { $one } e { $other }
     .gender = feminine
 mark-sum-marks-missing = il confine senza V né X tra { $one } e { $other }
     .gender = masculine
-mark-rise-or-fall-rise = la salita { $side ->
-    [left] a sinistra della riga { $line }
-    [right] a destra della riga { $line }
-    [top] sopra la colonna { $line }
-   *[bottom] sotto la colonna { $line }
-}
+mark-rise-or-fall-rise = la salita { $where }
     .gender = feminine
-mark-rise-or-fall-fall = la discesa { $side ->
-    [left] a sinistra della riga { $line }
-    [right] a destra della riga { $line }
-    [top] sopra la colonna { $line }
-   *[bottom] sotto la colonna { $line }
-}
+mark-rise-or-fall-fall = la discesa { $where }
     .gender = feminine
-mark-rise-or-fall-missing = il bordo senza barre { $side ->
-    [left] a sinistra della riga { $line }
-    [right] a destra della riga { $line }
-    [top] sopra la colonna { $line }
-   *[bottom] sotto la colonna { $line }
-}
+mark-rise-or-fall-missing = il bordo senza barre { $where }
     .gender = masculine
 mark-rising-run-joined = le serie crescenti che raggiungono { $cells }
 mark-parity-run-joined = le serie di parità ai due capi di { $cells }

@@ -428,9 +428,13 @@ inequality-sentence = { $n ->
    *[other] Ogni segno
 } tra due caselle si apre verso la cifra maggiore.
 inequality-row = Riga { $number }: { $signs }
+    .short = R{ $number }: { $signs }
 inequality-row-sign = la colonna { $more } è maggiore della colonna { $less }
+    .short = la c{ $more } è maggiore della c{ $less }
 inequality-column = Colonna { $number }: { $signs }
+    .short = C{ $number }: { $signs }
 inequality-column-sign = la riga { $more } è maggiore della riga { $less }
+    .short = la r{ $more } è maggiore della r{ $less }
 inequality-primer = Un segno tra due caselle si apre verso la cifra maggiore e punta verso la minore. Più segni di seguito fanno una scala: in basso c’è posto solo per cifre basse, in cima solo per cifre alte. Cominciate dalle scale più lunghe, e dalle caselle maggiori, o minori, di tutto ciò che le circonda.
 
 ## King’s move

@@ -81,7 +81,9 @@ symbols-and-letters-without = de cijfers { $low } t/m { $high } en de letters 
 symbols-letters = de letters { $letters }
 letters-stand = Hier staan letters in plaats van cijfers.
 row-spells = rij { $number } vormt { $word }
+    .short = r{ $number } vormt { $word }
 column-spells = kolom { $number } vormt { $word }
+    .short = k{ $number } vormt { $word }
 cells-spell = de vakjes van { $first } tot { $last } vormen { $word }
 boxes-have = Een blok heeft { $high } en { $wide }.
 rows-counted = { $n ->
@@ -95,6 +97,7 @@ columns-counted = { $n ->
 region-at = Gebied { $number }: { $cells }
 # Where one of several overlapping grids lies.
 grid-at = diagram { $grid }: rij { $top } t/m { $bottom }, kolom { $left } t/m { $right }
+    .short = diagram { $grid }: r{ $top }-{ $bottom }, k{ $left }-{ $right }
 grid-boxes = Klassiek
 grid-regions = Onregelmatig
 grid-lines = Latijns vierkant

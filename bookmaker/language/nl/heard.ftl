@@ -14,6 +14,7 @@ blank = leeg
 row-digits = Rij { $number }: { $digits }
 row-holds = rij { $number } bevat { $digits }
 cell-at = rij { $row } kolom { $column }
+    .short = r{ $row } k{ $column }
 cell-shaded = { $cell } is grijs.
 check-cells = Vakjes van de controlerij: { $cells }.
 profile-of = Verloop van de oplossing in { $n ->
@@ -69,7 +70,3 @@ braille-legend = Elke tekstregel heeft ten hoogste { $cells } tekens, die elk é
     [yes] ; tussen de blokken staan spaties
    *[no] {""}
 }. r is een rij, k een kolom: r2 k3 is het vakje in rij 2, kolom 3, en r2 k3-5 zijn de drie vakjes van daar tot en met kolom 5.
-short-row = r
-short-column = k
-short-row-words = rij rijen
-short-column-words = kolom kolommen

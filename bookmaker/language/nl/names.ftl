@@ -44,7 +44,9 @@ house-any = { $divided ->
    *[boxes] rij, kolom of blok
 }
 house-row = rij { $number }
+    .short = r{ $number }
 house-column = kolom { $number }
+    .short = k{ $number }
 house-region = gebied { $letter }
 house-box = { $place ->
     [middle-centre] het middelste blok
@@ -78,10 +80,14 @@ house-disjoint-groups-of-nine = { $n ->
    *[9] de groep vakjes rechtsonder in de blokken
 }
 house-windows-rows = het deel van rij { $number } t/m { $last } buiten de vensters
+    .short = het deel van r{ $number } t/m { $last } buiten de vensters
 house-windows-columns = het deel van kolom { $number } t/m { $last } buiten de vensters
+    .short = het deel van k{ $number } t/m { $last } buiten de vensters
 house-windows-crossing = de kruising van de rijen en kolommen tussen de vensters
 houses-row = de rijen { $numbers }
+    .short = de r{ $numbers }
 houses-column = de kolommen { $numbers }
+    .short = de k{ $numbers }
 whole-grid = het hele diagram
 # After “row”, “column”, or “rows” with several numbers, where grids overlap.
 line-in-grid = { $number } van diagram { $grid }
@@ -108,15 +114,23 @@ mark-between = { GENDER($noun) ->
 }
 mark-between-missing = de grens zonder { $noun } tussen { $one } en { $other }
     .gender = common
-mark-outside = { GENDER($noun) ->
-    [neuter] het { $noun }
-   *[common] de { $noun }
-} { $value } { $side ->
+# Where a clue outside the grid stands.
+beside-line = { $side ->
     [left] links van rij { $line }
     [right] rechts van rij { $line }
     [top] boven kolom { $line }
    *[bottom] onder kolom { $line }
 }
+    .short = { $side ->
+        [left] links van r{ $line }
+        [right] rechts van r{ $line }
+        [top] boven k{ $line }
+       *[bottom] onder k{ $line }
+    }
+mark-outside = { GENDER($noun) ->
+    [neuter] het { $noun }
+   *[common] de { $noun }
+} { $value } { $where }
 mark-slanting = { GENDER($noun) ->
     [neuter] het { $noun }
    *[common] de { $noun }
@@ -391,26 +405,11 @@ mark-sum-marks-X = de X tussen { $one } en { $other }
     .gender = common
 mark-sum-marks-missing = de grens zonder V of X tussen { $one } en { $other }
     .gender = common
-mark-rise-or-fall-rise = de stijging { $side ->
-    [left] links van rij { $line }
-    [right] rechts van rij { $line }
-    [top] boven kolom { $line }
-   *[bottom] onder kolom { $line }
-}
+mark-rise-or-fall-rise = de stijging { $where }
     .gender = common
-mark-rise-or-fall-fall = de daling { $side ->
-    [left] links van rij { $line }
-    [right] rechts van rij { $line }
-    [top] boven kolom { $line }
-   *[bottom] onder kolom { $line }
-}
+mark-rise-or-fall-fall = de daling { $where }
     .gender = common
-mark-rise-or-fall-missing = de kant zonder balkjes { $side ->
-    [left] links van rij { $line }
-    [right] rechts van rij { $line }
-    [top] boven kolom { $line }
-   *[bottom] onder kolom { $line }
-}
+mark-rise-or-fall-missing = de kant zonder balkjes { $where }
     .gender = common
 mark-rising-run-joined = de stijgende reeksen die { $cells } bereiken
 mark-parity-run-joined = de even-onevenreeksen aan beide kanten van { $cells }

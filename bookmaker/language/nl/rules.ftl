@@ -414,9 +414,13 @@ inequality-sentence = { $n ->
    *[other] Elk teken
 } tussen twee vakjes opent zich naar het grootste cijfer.
 inequality-row = Rij { $number }: { $signs }
+    .short = R{ $number }: { $signs }
 inequality-row-sign = kolom { $more } is groter dan kolom { $less }
+    .short = k{ $more } is groter dan k{ $less }
 inequality-column = Kolom { $number }: { $signs }
+    .short = K{ $number }: { $signs }
 inequality-column-sign = rij { $more } is groter dan rij { $less }
+    .short = r{ $more } is groter dan r{ $less }
 inequality-primer = Een teken tussen twee vakjes opent zich naar het grootste cijfer en wijst naar het kleinste. Tekens achter elkaar vormen een trap: onderaan is alleen plaats voor lage cijfers, bovenaan alleen voor hoge. Begin met de langste trappen, en met vakjes die groter of kleiner zijn dan alles eromheen.
 
 ## King's move

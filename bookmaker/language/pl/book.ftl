@@ -82,7 +82,9 @@ symbols-letters = litery { $letters }
 letters-for-digits = cyfra litera | cyfry litery | cyfrze literze | cyfrę literę | cyfrą literą | cyfr liter | cyfrom literom | cyframi literami | cyfrach literach
 letters-stand = Zamiast cyfr stoją tu litery.
 row-spells = wiersz { $number } tworzy słowo { $word }
+    .short = w{ $number } tworzy słowo { $word }
 column-spells = kolumna { $number } tworzy słowo { $word }
+    .short = k{ $number } tworzy słowo { $word }
 cells-spell = pola od { $first } do { $last } tworzą słowo { $word }
 boxes-have = Każdy blok ma { $high } i { $wide }.
 rows-counted = { $n ->
@@ -98,6 +100,7 @@ columns-counted = { $n ->
 region-at = Obszar { $number }: { $cells }
 # Where one of several overlapping grids lies.
 grid-at = diagram { $grid }: wiersze { $top }–{ $bottom }, kolumny { $left }–{ $right }
+    .short = diagram { $grid }: w{ $top }–{ $bottom }, k{ $left }–{ $right }
 grid-boxes = Klasyczny
 grid-regions = Nieregularny
 grid-lines = Kwadrat łaciński

@@ -15,6 +15,7 @@ blank = puste
 row-digits = Wiersz { $number }: { $digits }
 row-holds = wiersz { $number } zawiera { $digits }
 cell-at = wiersz { $row } kolumna { $column }
+    .short = w{ $row } k{ $column }
 cell-shaded = Zacieniowane pole: { $cell }.
 check-cells = Pola wiersza kontrolnego: { $cells }.
 profile-of = Profil rozwiązywania, { $n ->
@@ -68,13 +69,8 @@ accessibility = Każdy diagram jest podany jako rysunek i jako tabela z nagłów
 
 ## The edition for braille displays
 
-# w and k are what rows and columns are shortened to, here and in short-row and short-column.
+# w and k are what rows and columns are shortened to here, and in all attributes “short”, which are for braille.
 braille-legend = Wiersze tekstu mają najwyżej { $cells } znaków; każdy zajmuje jedną kratkę brajla komputerowego. Ciąg dalszy wiersza jest wcięty. W diagramie każdy znak to jedno pole, kropka to pole puste{ $boxes ->
     [yes] ; odstępy oddzielają bloki
    *[no] {""}
 }. w to wiersz, k to kolumna: w2 k3 to pole w wierszu 2 i kolumnie 3, a w2 k3-5 to trzy pola od niego do kolumny 5.
-short-row = w
-short-column = k
-# The words for rows and columns that are so shortened, in all their forms.
-short-row-words = wiersz wiersza wierszu wiersze wierszy wierszach wierszami
-short-column-words = kolumna kolumny kolumnie kolumn kolumnach kolumnami

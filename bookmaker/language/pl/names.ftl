@@ -75,10 +75,17 @@ house-any = { $divided ->
 house-row = wiersz { $number }
     .genitive = wiersza { $number }
     .where = w wierszu { $number }
+    .short = w{ $number }
+    .genitive-short = w{ $number }
+    .where-short = w w{ $number }
 house-column = kolumna { $number }
     .genitive = kolumny { $number }
     .where = w kolumnie { $number }
     .accusative = kolumnę { $number }
+    .short = k{ $number }
+    .genitive-short = k{ $number }
+    .where-short = w k{ $number }
+    .accusative-short = k{ $number }
 house-region = obszar { $letter }
     .genitive = obszaru { $letter }
     .where = w obszarze { $letter }
@@ -150,18 +157,30 @@ house-disjoint-groups-of-nine = zestaw { house-disjoint-groups-of-nine.which } p
 house-windows-rows = część wierszy { $number }–{ $last } poza oknami
     .genitive = części wierszy { $number }–{ $last } poza oknami
     .where = w części wierszy { $number }–{ $last } poza oknami
+    .short = część w{ $number }–{ $last } poza oknami
+    .genitive-short = części w{ $number }–{ $last } poza oknami
+    .where-short = w części w{ $number }–{ $last } poza oknami
 house-windows-columns = część kolumn { $number }–{ $last } poza oknami
     .genitive = części kolumn { $number }–{ $last } poza oknami
     .where = w części kolumn { $number }–{ $last } poza oknami
+    .short = część k{ $number }–{ $last } poza oknami
+    .genitive-short = części k{ $number }–{ $last } poza oknami
+    .where-short = w części k{ $number }–{ $last } poza oknami
 house-windows-crossing = skrzyżowanie wierszy i kolumn między oknami
     .genitive = skrzyżowania wierszy i kolumn między oknami
     .where = na skrzyżowaniu wierszy i kolumn między oknami
 houses-row = wiersze { $numbers }
     .genitive = wierszy { $numbers }
     .where = w wierszach { $numbers }
+    .short = w{ $numbers }
+    .genitive-short = w{ $numbers }
+    .where-short = w w{ $numbers }
 houses-column = kolumny { $numbers }
     .genitive = kolumn { $numbers }
     .where = w kolumnach { $numbers }
+    .short = k{ $numbers }
+    .genitive-short = k{ $numbers }
+    .where-short = w k{ $numbers }
 whole-grid = cały diagram
 # After “row”, “column”, or “rows” with several numbers, where grids overlap.
 line-in-grid = { $number } diagramu { $grid }
@@ -179,12 +198,20 @@ mark-between = { $value ->
 }
 mark-between-missing = granica bez { CASE($noun, "genitive") } między polami { $one } i { $other }
     .gender = feminine
-mark-outside = { $noun } { $value } { $side ->
+# Where a clue outside the grid stands.
+beside-line = { $side ->
     [left] na lewo od wiersza { $line }
     [right] na prawo od wiersza { $line }
     [top] nad kolumną { $line }
    *[bottom] pod kolumną { $line }
 }
+    .short = { $side ->
+        [left] na lewo od w{ $line }
+        [right] na prawo od w{ $line }
+        [top] nad k{ $line }
+       *[bottom] pod k{ $line }
+    }
+mark-outside = { $noun } { $value } { $where }
 mark-slanting = { $noun } { $value } od pola { $start } { $way ->
     [down-right] w dół w prawo
     [down-left] w dół w lewo
@@ -235,24 +262,9 @@ mark-dots-black = czarna kropka między polami { $one } i { $other }
 mark-sum-marks-V = znak V między polami { $one } i { $other }
 mark-sum-marks-X = znak X między polami { $one } i { $other }
 mark-sum-marks-missing = granica bez V i X między polami { $one } i { $other }
-mark-rise-or-fall-rise = wzrost { $side ->
-    [left] na lewo od wiersza { $line }
-    [right] na prawo od wiersza { $line }
-    [top] nad kolumną { $line }
-   *[bottom] pod kolumną { $line }
-}
-mark-rise-or-fall-fall = spadek { $side ->
-    [left] na lewo od wiersza { $line }
-    [right] na prawo od wiersza { $line }
-    [top] nad kolumną { $line }
-   *[bottom] pod kolumną { $line }
-}
-mark-rise-or-fall-missing = koniec bez pasków { $side ->
-    [left] na lewo od wiersza { $line }
-    [right] na prawo od wiersza { $line }
-    [top] nad kolumną { $line }
-   *[bottom] pod kolumną { $line }
-}
+mark-rise-or-fall-rise = wzrost { $where }
+mark-rise-or-fall-fall = spadek { $where }
+mark-rise-or-fall-missing = koniec bez pasków { $where }
 mark-rising-run-joined = serie rosnące sięgające pól { $cells }
     .gender = plural
 mark-parity-run-joined = serie parzystości z obu stron pól { $cells }

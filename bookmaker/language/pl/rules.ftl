@@ -428,9 +428,13 @@ inequality-sentence = { $n ->
    *[other] Każdy znak
 } między dwoma polami otwiera się w stronę większej cyfry.
 inequality-row = Wiersz { $number }: { $signs }
+    .short = W{ $number }: { $signs }
 inequality-row-sign = kolumna { $more } większa niż kolumna { $less }
+    .short = k{ $more } większa niż k{ $less }
 inequality-column = Kolumna { $number }: { $signs }
+    .short = K{ $number }: { $signs }
 inequality-column-sign = wiersz { $more } większy niż wiersz { $less }
+    .short = w{ $more } większy niż w{ $less }
 inequality-primer = Znak między dwoma polami otwiera się w stronę większej cyfry, a ostrzem wskazuje mniejszą. Znaki jeden za drugim tworzą schody: na dole mieszczą się tylko małe cyfry, na górze tylko duże. Zacznij od najdłuższych schodów i od pól większych lub mniejszych od wszystkiego dookoła.
 
 ## King's move

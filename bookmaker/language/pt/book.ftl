@@ -84,8 +84,10 @@ symbols-letters = as letras { $letters }
 letters-stand = Aqui, letras ocupam o lugar dos algarismos.
 # A word that a solution spells, told with its key.
 row-spells = na linha { $number } se lê { $word }
+    .short = na l{ $number } se lê { $word }
 column-spells = na coluna { $number } se lê { $word }
-cells-spell = nas casas de { $first } a { $last } se lê { $word }
+    .short = na c{ $number } se lê { $word }
+cells-spell = nas casas { AFTER("de", $first) } { AFTER("a", $last) } se lê { $word }
 boxes-have = Os blocos têm { $high } e { $wide }.
 rows-counted = { $n ->
     [1] uma linha
@@ -98,6 +100,7 @@ columns-counted = { $n ->
 region-at = Região { $number }: { $cells }
 # Where one of several overlapping grids lies.
 grid-at = grade { $grid }: linhas { $top } a { $bottom }, colunas { $left } a { $right }
+    .short = grade { $grid }: l{ $top }-{ $bottom }, c{ $left }-{ $right }
 grid-boxes = Clássico
 grid-regions = Irregular
 grid-lines = Quadrado latino

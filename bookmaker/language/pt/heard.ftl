@@ -21,6 +21,12 @@ cell-at = linha { $row } coluna { $column }
     .a = à linha { $row } coluna { $column }
     .para = para a linha { $row } coluna { $column }
     .entre = entre as casas linha { $row } coluna { $column }
+    .short = l{ $row } c{ $column }
+    .em-short = na l{ $row } c{ $column }
+    .de-short = da l{ $row } c{ $column }
+    .a-short = à l{ $row } c{ $column }
+    .para-short = para a l{ $row } c{ $column }
+    .entre-short = entre as casas l{ $row } c{ $column }
 cell-shaded = { $cell } está sombreada.
 check-cells = Casas da linha de conferência: { $cells }.
 profile-of = Perfil da resolução, com { $n ->
@@ -78,13 +84,8 @@ accessibility = Cada grade é uma imagem e uma tabela com cabeçalhos de linhas 
 
 ## The edition for braille displays
 
-# l and c are what rows and columns are shortened to, here and in short-row and short-column.
+# l and c are what rows and columns are shortened to here, and in all attributes “short”, which are for braille.
 braille-legend = As linhas do texto têm no máximo { $cells } caracteres, e cada um ocupa uma cela no braille de computador. Uma linha de texto que continua é recuada. Numa grade, cada caractere é uma casa, com um ponto para as vazias{ $boxes ->
     [yes] ; espaços separam os blocos
    *[no] {""}
 }. l é uma linha, c uma coluna: l2 c3 é a casa na linha 2, coluna 3, e l2 c3-5 as três casas dali até a coluna 5.
-short-row = l
-short-column = c
-# The words for rows and columns that are so shortened.
-short-row-words = linha linhas
-short-column-words = coluna colunas

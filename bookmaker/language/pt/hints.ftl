@@ -6,7 +6,7 @@ hint-cells = { COUNT($cells) ->
     [one] a casa { $cells }
    *[other] as casas { $cells }
 }
-hint-around = as casas em volta de { $cell }
+hint-around = as casas em volta { AFTER("de", $cell) }
 
 hint-what-last-cell = A última casa vazia.
 hint-what-hidden-single = Um algarismo que ali só tem um lugar.

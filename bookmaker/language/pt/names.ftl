@@ -50,12 +50,12 @@ number = { $n ->
 }
 
 digits-run = { $first } a { $last }
-candidate = { $digit } em { $cell }
-placed = { $digits } em { $cells }
+candidate = { $digit } { AFTER("em", $cell) }
+placed = { $digits } { AFTER("em", $cells) }
 tried = { COUNT($digits) ->
     [one] o { $digits }
    *[other] { OR($digits) }
-} em { OR($cells) }
+} { AFTER("em", OR($cells)) }
 
 ## Houses
 
@@ -69,10 +69,16 @@ house-row = a linha { $number }
     .em = na linha { $number }
     .de = da linha { $number }
     .gender = feminine
+    .short = a l{ $number }
+    .em-short = na l{ $number }
+    .de-short = da l{ $number }
 house-column = a coluna { $number }
     .em = na coluna { $number }
     .de = da coluna { $number }
     .gender = feminine
+    .short = a c{ $number }
+    .em-short = na c{ $number }
+    .de-short = da c{ $number }
 house-region = a região { $letter }
     .em = na região { $letter }
     .de = da região { $letter }
@@ -87,7 +93,7 @@ house-box = { $place ->
     [bottom-left] o bloco inferior esquerdo
     [bottom-centre] o bloco inferior central
     [bottom-right] o bloco inferior direito
-   *[other] o bloco que começa em { $cell }
+   *[other] o bloco que começa { AFTER("em", $cell) }
 }
     .em = { $place ->
     [middle-centre] no bloco central
@@ -99,7 +105,7 @@ house-box = { $place ->
     [bottom-left] no bloco inferior esquerdo
     [bottom-centre] no bloco inferior central
     [bottom-right] no bloco inferior direito
-   *[other] no bloco que começa em { $cell }
+   *[other] no bloco que começa { AFTER("em", $cell) }
 }
     .de = { $place ->
     [middle-centre] do bloco central
@@ -111,21 +117,21 @@ house-box = { $place ->
     [bottom-left] do bloco inferior esquerdo
     [bottom-centre] do bloco inferior central
     [bottom-right] do bloco inferior direito
-   *[other] do bloco que começa em { $cell }
+   *[other] do bloco que começa { AFTER("em", $cell) }
 }
     .gender = masculine
 # Houses that a rule adds.
 house-of-rule = { GENDER($noun) ->
-    [feminine] a { $noun } em { $cell }
-   *[masculine] o { $noun } em { $cell }
+    [feminine] a { $noun } { AFTER("em", $cell) }
+   *[masculine] o { $noun } { AFTER("em", $cell) }
 }
     .em = { GENDER($noun) ->
-    [feminine] na { $noun } em { $cell }
-   *[masculine] no { $noun } em { $cell }
+    [feminine] na { $noun } { AFTER("em", $cell) }
+   *[masculine] no { $noun } { AFTER("em", $cell) }
 }
     .de = { GENDER($noun) ->
-    [feminine] da { $noun } em { $cell }
-   *[masculine] do { $noun } em { $cell }
+    [feminine] da { $noun } { AFTER("em", $cell) }
+   *[masculine] do { $noun } { AFTER("em", $cell) }
 }
 house-diagonals-falling = a diagonal descendente
     .em = na diagonal descendente
@@ -177,10 +183,16 @@ house-windows-rows = a parte das linhas { $number } a { $last } fora das janelas
     .em = na parte das linhas { $number } a { $last } fora das janelas
     .de = da parte das linhas { $number } a { $last } fora das janelas
     .gender = feminine
+    .short = a parte das l{ $number }-{ $last } fora das janelas
+    .em-short = na parte das l{ $number }-{ $last } fora das janelas
+    .de-short = da parte das l{ $number }-{ $last } fora das janelas
 house-windows-columns = a parte das colunas { $number } a { $last } fora das janelas
     .em = na parte das colunas { $number } a { $last } fora das janelas
     .de = da parte das colunas { $number } a { $last } fora das janelas
     .gender = feminine
+    .short = a parte das c{ $number }-{ $last } fora das janelas
+    .em-short = na parte das c{ $number }-{ $last } fora das janelas
+    .de-short = da parte das c{ $number }-{ $last } fora das janelas
 house-windows-crossing = o cruzamento das linhas e colunas que passam entre as janelas
     .em = no cruzamento das linhas e colunas que passam entre as janelas
     .de = do cruzamento das linhas e colunas que passam entre as janelas
@@ -188,9 +200,15 @@ house-windows-crossing = o cruzamento das linhas e colunas que passam entre as j
 houses-row = as linhas { $numbers }
     .em = nas linhas { $numbers }
     .de = das linhas { $numbers }
+    .short = as l{ $numbers }
+    .em-short = nas l{ $numbers }
+    .de-short = das l{ $numbers }
 houses-column = as colunas { $numbers }
     .em = nas colunas { $numbers }
     .de = das colunas { $numbers }
+    .short = as c{ $numbers }
+    .em-short = nas c{ $numbers }
+    .de-short = das c{ $numbers }
 whole-grid = a grade inteira
 # After “row”, “column”, or “rows” with several numbers, where grids overlap.
 line-in-grid = { $number } da grade { $grid }
@@ -198,48 +216,56 @@ line-in-grid = { $number } da grade { $grid }
 ## Marks, by where they are anchored
 
 mark-line = { GENDER($noun) ->
-    [feminine] a { $noun } de { $first } a { $last }
-   *[masculine] o { $noun } de { $first } a { $last }
+    [feminine] a { $noun } { AFTER("de", $first) } { AFTER("a", $last) }
+   *[masculine] o { $noun } { AFTER("de", $first) } { AFTER("a", $last) }
 }
 mark-at = { $value ->
     [none] { GENDER($noun) ->
-        [feminine] a { $noun } em { $cell }
-       *[masculine] o { $noun } em { $cell }
+        [feminine] a { $noun } { AFTER("em", $cell) }
+       *[masculine] o { $noun } { AFTER("em", $cell) }
     }
    *[other] { GENDER($noun) ->
-        [feminine] a { $noun } de { $value } em { $cell }
-       *[masculine] o { $noun } de { $value } em { $cell }
+        [feminine] a { $noun } de { $value } { AFTER("em", $cell) }
+       *[masculine] o { $noun } de { $value } { AFTER("em", $cell) }
     }
 }
 mark-between = { $value ->
     [none] { GENDER($noun) ->
-        [feminine] a { $noun } entre { $one } e { $other }
-       *[masculine] o { $noun } entre { $one } e { $other }
+        [feminine] a { $noun } { AFTER("entre", $one) } e { $other }
+       *[masculine] o { $noun } { AFTER("entre", $one) } e { $other }
     }
    *[other] { GENDER($noun) ->
-        [feminine] a { $noun } { $value } entre { $one } e { $other }
-       *[masculine] o { $noun } { $value } entre { $one } e { $other }
+        [feminine] a { $noun } { $value } { AFTER("entre", $one) } e { $other }
+       *[masculine] o { $noun } { $value } { AFTER("entre", $one) } e { $other }
     }
 }
-mark-between-missing = a falta de { $noun } entre { $one } e { $other }
+mark-between-missing = a falta de { $noun } { AFTER("entre", $one) } e { $other }
     .gender = feminine
-mark-outside = { GENDER($noun) ->
-    [feminine] a { $noun } { $value }
-   *[masculine] o { $noun } { $value }
-} { $side ->
+# Where a clue outside the grid stands.
+beside-line = { $side ->
     [left] à esquerda da linha { $line }
     [right] à direita da linha { $line }
     [top] acima da coluna { $line }
    *[bottom] abaixo da coluna { $line }
 }
+    .short = { $side ->
+        [left] à esquerda da l{ $line }
+        [right] à direita da l{ $line }
+        [top] acima da c{ $line }
+       *[bottom] abaixo da c{ $line }
+    }
+mark-outside = { GENDER($noun) ->
+    [feminine] a { $noun } { $value }
+   *[masculine] o { $noun } { $value }
+} { $where }
 mark-slanting = { GENDER($noun) ->
     [feminine] a { $noun } { $value }
    *[masculine] o { $noun } { $value }
 } { $way ->
-    [down-right] que desce de { $start } para a direita
-    [down-left] que desce de { $start } para a esquerda
-    [up-right] que sobe de { $start } para a direita
-   *[up-left] que sobe de { $start } para a esquerda
+    [down-right] que desce { AFTER("de", $start) } para a direita
+    [down-left] que desce { AFTER("de", $start) } para a esquerda
+    [up-right] que sobe { AFTER("de", $start) } para a direita
+   *[up-left] que sobe { AFTER("de", $start) } para a esquerda
 }
 mark-lettered = { GENDER($noun) ->
     [feminine] a { $noun } { $letter }
@@ -472,80 +498,65 @@ kind-x-sum = soma X
 marks-king = o movimento do rei
 marks-knight = o salto do cavalo
 marks-non-consecutive = a proibição de vizinhos consecutivos
-mark-non-consecutive = o lado comum de { $one } e { $other }
+mark-non-consecutive = o lado comum { AFTER("de", $one) } e { $other }
     .gender = masculine
 mark-non-consecutive-whole = a proibição de vizinhos consecutivos
-mark-border-values-sum = a soma { $value } entre { $one } e { $other }
+mark-border-values-sum = a soma { $value } { AFTER("entre", $one) } e { $other }
     .gender = feminine
-mark-border-values-difference = a diferença { $value } entre { $one } e { $other }
+mark-border-values-difference = a diferença { $value } { AFTER("entre", $one) } e { $other }
     .gender = feminine
-mark-border-values-product = o produto { $value } entre { $one } e { $other }
-mark-border-values-quotient = o quociente { $value } entre { $one } e { $other }
-mark-border-values-missing = a falta de número entre { $one } e { $other }
+mark-border-values-product = o produto { $value } { AFTER("entre", $one) } e { $other }
+mark-border-values-quotient = o quociente { $value } { AFTER("entre", $one) } e { $other }
+mark-border-values-missing = a falta de número { AFTER("entre", $one) } e { $other }
     .gender = feminine
-mark-non-consecutive-corner = o canto comum de { $one } e { $other }
+mark-non-consecutive-corner = o canto comum { AFTER("de", $one) } e { $other }
     .gender = masculine
 marks-no-doubles = a proibição de dobros
-mark-no-doubles = o lado comum de { $one } e { $other }
+mark-no-doubles = o lado comum { AFTER("de", $one) } e { $other }
     .gender = masculine
-mark-no-doubles-corner = o canto comum de { $one } e { $other }
+mark-no-doubles-corner = o canto comum { AFTER("de", $one) } e { $other }
     .gender = masculine
 mark-no-doubles-whole = a proibição de dobros
 marks-barred-sums = a proibição de somas
-mark-barred-sums = o lado comum de { $one } e { $other }
+mark-barred-sums = o lado comum { AFTER("de", $one) } e { $other }
     .gender = masculine
-mark-barred-sums-corner = o canto comum de { $one } e { $other }
+mark-barred-sums-corner = o canto comum { AFTER("de", $one) } e { $other }
     .gender = masculine
 mark-barred-sums-whole = a proibição de somas
-mark-dots-white = a bolinha branca entre { $one } e { $other }
-mark-dots-black = a bolinha preta entre { $one } e { $other }
-mark-sum-marks-V = o V entre { $one } e { $other }
+mark-dots-white = a bolinha branca { AFTER("entre", $one) } e { $other }
+mark-dots-black = a bolinha preta { AFTER("entre", $one) } e { $other }
+mark-sum-marks-V = o V { AFTER("entre", $one) } e { $other }
     .gender = masculine
-mark-sum-marks-X = o X entre { $one } e { $other }
+mark-sum-marks-X = o X { AFTER("entre", $one) } e { $other }
     .gender = masculine
-mark-sum-marks-missing = a falta de V ou X entre { $one } e { $other }
-mark-rise-or-fall-rise = a subida { $side ->
-    [left] à esquerda da linha { $line }
-    [right] à direita da linha { $line }
-    [top] acima da coluna { $line }
-   *[bottom] abaixo da coluna { $line }
-}
-mark-rise-or-fall-fall = a descida { $side ->
-    [left] à esquerda da linha { $line }
-    [right] à direita da linha { $line }
-    [top] acima da coluna { $line }
-   *[bottom] abaixo da coluna { $line }
-}
-mark-rise-or-fall-missing = a falta de barras { $side ->
-    [left] à esquerda da linha { $line }
-    [right] à direita da linha { $line }
-    [top] acima da coluna { $line }
-   *[bottom] abaixo da coluna { $line }
-}
-mark-rising-run-joined = as sequências crescentes que chegam a { $cells }
-mark-parity-run-joined = as sequências de paridade nas duas pontas de { $cells }
-mark-rise-or-fall-joined = as subidas e descidas que chegam a { $cells }
-mark-inequality = o sinal entre { $one } e { $other }
+mark-sum-marks-missing = a falta de V ou X { AFTER("entre", $one) } e { $other }
+mark-rise-or-fall-rise = a subida { $where }
+mark-rise-or-fall-fall = a descida { $where }
+mark-rise-or-fall-missing = a falta de barras { $where }
+mark-rising-run-joined = as sequências crescentes que chegam { AFTER("a", $cells) }
+mark-parity-run-joined = as sequências de paridade nas duas pontas { AFTER("de", $cells) }
+mark-rise-or-fall-joined = as subidas e descidas que chegam { AFTER("a", $cells) }
+mark-inequality = o sinal { AFTER("entre", $one) } e { $other }
 mark-inequality-joined = os sinais que unem { $cells }
-mark-limits-joined = os limites de { $cells }
-mark-fortress-joined = as fortalezas em { $cells }
-mark-pointing = a seta em { $cell }
-mark-parity-even = o quadrado em { $cell }
+mark-limits-joined = os limites { AFTER("de", $cells) }
+mark-fortress-joined = as fortalezas { AFTER("em", $cells) }
+mark-pointing = a seta { AFTER("em", $cell) }
+mark-parity-even = o quadrado { AFTER("em", $cell) }
     .gender = masculine
-mark-parity-odd = o círculo em { $cell }
+mark-parity-odd = o círculo { AFTER("em", $cell) }
     .gender = masculine
-mark-parity-joined = as casas pares e ímpares entre { $cells }
-mark-peaks-greater = o telhado em { $cell }
-mark-peaks-smaller = a tigela em { $cell }
+mark-parity-joined = as casas pares e ímpares { AFTER("entre", $cells) }
+mark-peaks-greater = o telhado { AFTER("em", $cell) }
+mark-peaks-smaller = a tigela { AFTER("em", $cell) }
     .gender = feminine
-mark-peaks-joined = os telhados e tigelas em { $cells }
+mark-peaks-joined = os telhados e tigelas { AFTER("em", $cells) }
 mark-cage-joined = as gaiolas que cobrem { $cells }
-mark-arithmetic-cage = a gaiola aritmética { $value } em { $cell }
+mark-arithmetic-cage = a gaiola aritmética { $value } { AFTER("em", $cell) }
 mark-arithmetic-cage-joined = as gaiolas aritméticas que cobrem { $cells }
-mark-counting-area = a área de contagem com { $value } em { $cell }
-mark-square-block-magic = o quadrado mágico em { $cell }
-mark-open-cage-even = a gaiola par em { $cell }
-mark-open-cage-odd = a gaiola ímpar em { $cell }
+mark-counting-area = a área de contagem com { $value } { AFTER("em", $cell) }
+mark-square-block-magic = o quadrado mágico { AFTER("em", $cell) }
+mark-open-cage-even = a gaiola par { AFTER("em", $cell) }
+mark-open-cage-odd = a gaiola ímpar { AFTER("em", $cell) }
 mark-open-cage-lettered = o conjunto de gaiolas { $letter }
     .gender = masculine
 

@@ -436,9 +436,13 @@ inequality-sentence = { $n ->
    *[other] Cada sinal
 } entre duas casas se abre para o algarismo maior.
 inequality-row = Linha { $number }: { $signs }
+    .short = L{ $number }: { $signs }
 inequality-row-sign = a coluna { $more } é maior que a coluna { $less }
+    .short = a c{ $more } é maior que a c{ $less }
 inequality-column = Coluna { $number }: { $signs }
+    .short = C{ $number }: { $signs }
 inequality-column-sign = a linha { $more } é maior que a linha { $less }
+    .short = a l{ $more } é maior que a l{ $less }
 inequality-primer = Um sinal entre duas casas se abre para o algarismo maior e aponta para o menor. Sinais um depois do outro formam uma escada: no pé só cabem algarismos baixos, no alto só altos. Comece pelas escadas mais longas e pelas casas que são maiores, ou menores, que tudo à sua volta.
 
 ## King's move

@@ -56,53 +56,53 @@ times = { $n ->
 
 ## Placements
 
-places-last-of-digit = O último { $digit } vai para { $cell }.
-    .b = { $house } recebe o último { $digit }, em { $cell }.
+places-last-of-digit = O último { $digit } vai { AFTER("para", $cell) }.
+    .b = { $house } recebe o último { $digit }, { AFTER("em", $cell) }.
 places-last-cell = A última casa { CASE($house, "de") }, { $cell }, recebe o { $digit }.
-    .b = { CASE($house, "em") } só falta o { $digit }, que vai para { $cell }.
-    .c = { $house } se fecha com o { $digit } em { $cell }.
-places-naked-single = Para { $cell } só resta o { $digit }.
-    .b = Em { $cell } só cabe o { $digit }.
+    .b = { CASE($house, "em") } só falta o { $digit }, que vai { AFTER("para", $cell) }.
+    .c = { $house } se fecha com o { $digit } { AFTER("em", $cell) }.
+places-naked-single = { AFTER("Para", $cell) } só resta o { $digit }.
+    .b = { AFTER("Em", $cell) } só cabe o { $digit }.
 places-hidden-single = { CASE($house, "em") }, só { $cell } aceita o { $digit }.
     .b = { $house } tem um só lugar para o { $digit }: { $cell }.
-    .c = O { $digit } { CASE($house, "de") } vai para { $cell }.
+    .c = O { $digit } { CASE($house, "de") } vai { AFTER("para", $cell) }.
 # The same where more of the passage stands before it.
-then-last-of-digit = Então o último { $digit } vai para { $cell }.
-    .b = { $house } recebe o último { $digit }, em { $cell }.
+then-last-of-digit = Então o último { $digit } vai { AFTER("para", $cell) }.
+    .b = { $house } recebe o último { $digit }, { AFTER("em", $cell) }.
 then-last-cell = A última casa { CASE($house, "de") }, { $cell }, recebe o { $digit }.
-    .b = Agora, { CASE($house, "em") }, só falta o { $digit }, que vai para { $cell }.
-    .c = { $house } se fecha com o { $digit } em { $cell }.
+    .b = Agora, { CASE($house, "em") }, só falta o { $digit }, que vai { AFTER("para", $cell) }.
+    .c = { $house } se fecha com o { $digit } { AFTER("em", $cell) }.
     .d = Em seguida, a última casa { CASE($house, "de") }, { $cell }, recebe o { $digit }.
-then-naked-single = Agora para { $cell } só resta o { $digit }.
-    .b = Em { $cell } só cabe o { $digit }.
+then-naked-single = Agora { AFTER("para", $cell) } só resta o { $digit }.
+    .b = { AFTER("Em", $cell) } só cabe o { $digit }.
 then-hidden-single = { CASE($house, "em") }, só { $cell } aceita o { $digit }.
     .b = Agora { $house } tem um só lugar para o { $digit }: { $cell }.
-    .c = O { $digit } { CASE($house, "de") } vai para { $cell }.
+    .c = O { $digit } { CASE($house, "de") } vai { AFTER("para", $cell) }.
     .d = Em seguida, { CASE($house, "em") }, só { $cell } aceita o { $digit }.
 
-leaves-last-cell = Isso deixa o { $digit } para { $cell }, a última casa { CASE($house, "de") }.
-leaves-naked-single = Com isso, em { $cell } só cabe o { $digit }.
+leaves-last-cell = Isso deixa o { $digit } { AFTER("para", $cell) }, a última casa { CASE($house, "de") }.
+leaves-naked-single = Com isso, { AFTER("em", $cell) } só cabe o { $digit }.
     .b = Então { $cell } tem de ser { $digit }.
 leaves-hidden-single = Isso só deixa { $cell } para o { $digit } { CASE($house, "de") }.
     .b = Com isso, { CASE($house, "em") } só resta { $cell } para o { $digit }.
-    .c = Portanto, o { $digit } { CASE($house, "de") } tem de estar em { $cell }.
+    .c = Portanto, o { $digit } { CASE($house, "de") } tem de estar { AFTER("em", $cell) }.
 
 opens-last-cell = A última casa { CASE($house, "de") }, { $cell }, recebe o { $digit }.
-opens-naked-single = Isso deixa só o { $digit } em { $cell }.
+opens-naked-single = Isso deixa só o { $digit } { AFTER("em", $cell) }.
     .b = Agora { $cell } só pode ser { $digit }.
 opens-hidden-single = Isso deixa { $cell } como único lugar para o { $digit } { CASE($house, "em") }.
     .b = Agora, { CASE($house, "em") }, resta um só lugar para o { $digit }: { $cell }.
-    .c = Com isso, o { $digit } { CASE($house, "de") } vai para { $cell }.
-    .d = Assim, { $house } tem o seu { $digit } em { $cell }.
+    .c = Com isso, o { $digit } { CASE($house, "de") } vai { AFTER("para", $cell) }.
+    .d = Assim, { $house } tem o seu { $digit } { AFTER("em", $cell) }.
 
 run-starts = Comece pelos { $digit }: { $cells }.
-run-completes = Os { CASE($count, "masculine") } { $digit } que faltam vão para { $cells }.
-    .b = Dos { $digit }, só faltam os de { $cells }.
+run-completes = Os { CASE($count, "masculine") } { $digit } que faltam vão { AFTER("para", $cells) }.
+    .b = Dos { $digit }, só faltam os { AFTER("de", $cells) }.
     .c = Os { $digit } se completam com { $cells }.
 run-chained = Um { $digit } leva ao outro: { $cells }.
     .b = Os { $digit } saem um do outro: { $cells }.
 run-band = Uma varredura dos { $digit } { $band } dá { $cells }.
-    .b = { $band }, os { $digit } ficam em { $cells }.
+    .b = { $band }, os { $digit } ficam { AFTER("em", $cells) }.
 run = Seguem-se { CASE($count, "masculine") } algarismos { $digit }: { $cells }.
     .b = A varredura dos { $digit } dá { $cells }.
     .c = Depois, os { $digit }: { $cells }.
@@ -118,32 +118,32 @@ fills = { $house } se enche com { $placed }.
     .b = { $house } se completa com { $placed }.
 
 with-image-last-cell = A última casa { CASE($house, "de") }, { $cell }, recebe o { $digit } e, por simetria, { $image } recebe o { $other }.
-with-image-naked-single = Para { $cell } só resta o { $digit } e, por simetria, o { $other } para { $image }.
+with-image-naked-single = { AFTER("Para", $cell) } só resta o { $digit } e, por simetria, o { $other } { AFTER("para", $image) }.
 with-image-hidden-single = { CASE($house, "em") }, só { $cell } aceita o { $digit } e, por simetria, { $image } recebe o { $other }.
-run-with-images = O { $digit } vai para { $cells } e, por simetria, o { $other } para { $images }.
-run-with-images-alike = O { $digit } vai para { $cells } e, por simetria, também para { $images }.
+run-with-images = O { $digit } vai { AFTER("para", $cells) } e, por simetria, o { $other } { AFTER("para", $images) }.
+run-with-images-alike = O { $digit } vai { AFTER("para", $cells) } e, por simetria, também { AFTER("para", $images) }.
 
 starts-here = Comece aqui.
 starts-in-house = Comece pelo { $digit } { CASE($house, "de") }: { COUNT($lookers) ->
-    [one] o { $digit } em { $lookers } só deixa
-   *[other] os { $digit } em { $lookers } só deixam
+    [one] o { $digit } { AFTER("em", $lookers) } só deixa
+   *[other] os { $digit } { AFTER("em", $lookers) } só deixam
 } { $cell }.
-seen-last-cell = { CASE($house, "em") } só falta o { $digit }, que vai para { $cell }.
+seen-last-cell = { CASE($house, "em") } só falta o { $digit }, que vai { AFTER("para", $cell) }.
 seen-lookers = { COUNT($lookers) ->
-    [one] O { $digit } em { $lookers } só deixa
-   *[other] Os { $digit } em { $lookers } só deixam
+    [one] O { $digit } { AFTER("em", $lookers) } só deixa
+   *[other] Os { $digit } { AFTER("em", $lookers) } só deixam
 } { $cell } para o { $digit } { CASE($house, "de") }.
 seen-lookers-struck = { COUNT($lookers) ->
-    [one] O { $digit } em { $lookers }
-   *[other] Os { $digit } em { $lookers }
+    [one] O { $digit } { AFTER("em", $lookers) }
+   *[other] Os { $digit } { AFTER("em", $lookers) }
 } e o que já foi eliminado só deixam { $cell } para o { $digit } { CASE($house, "de") }.
 seen-lookers-marked = { COUNT($lookers) ->
-    [one] O { $digit } em { $lookers }
-   *[other] Os { $digit } em { $lookers }
+    [one] O { $digit } { AFTER("em", $lookers) }
+   *[other] Os { $digit } { AFTER("em", $lookers) }
 } e as marcas só deixam { $cell } para o { $digit } { CASE($house, "de") }.
 seen-lookers-struck-marked = { COUNT($lookers) ->
-    [one] O { $digit } em { $lookers }
-   *[other] Os { $digit } em { $lookers }
+    [one] O { $digit } { AFTER("em", $lookers) }
+   *[other] Os { $digit } { AFTER("em", $lookers) }
 }, as marcas e o que já foi eliminado só deixam { $cell } para o { $digit } { CASE($house, "de") }.
 seen-struck = O que já foi eliminado só deixa { $cell } para o { $digit } { CASE($house, "de") }.
 seen-marked = As marcas só deixam { $cell } para o { $digit } { CASE($house, "de") }.
@@ -200,7 +200,7 @@ stuck-long = Com { $filled } casas preenchidas, não resta nenhum solitário, e 
 stuck-long-at-start = Não há nenhum solitário para começar, e você precisa de outros meios: { $steps }.
 crux = Chega o momento difícil: com { $filled } casas preenchidas, não resta nenhum solitário, e você precisa de outros meios: { $steps }.
 crux-at-start = Chega o momento difícil: não há nenhum solitário para começar, e você precisa de outros meios: { $steps }.
-aim-hidden-single = O objetivo é o { $digit } { CASE($house, "de") }: ele vai para { $cell } assim que sair de { $rival-cells }.
+aim-hidden-single = O objetivo é o { $digit } { CASE($house, "de") }: ele vai { AFTER("para", $cell) } assim que sair { AFTER("de", $rival-cells) }.
 aim-naked-single = O objetivo é { $cell }, que será { $digit } assim que { COUNT($rival-digits) ->
     [one] o { $rival-digits } sair
    *[other] { $rival-digits } saírem

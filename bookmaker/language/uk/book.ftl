@@ -82,7 +82,9 @@ symbols-letters = літери { $letters }
 letters-for-digits = цифра літера | цифри літери | цифрі літері | цифру літеру | цифрою літерою | цифр літер | цифрам літерам | цифрами літерами | цифрах літерах
 letters-stand = Замість цифр тут стоять літери.
 row-spells = рядок { $number } утворює слово { $word }
+    .short = р{ $number } утворює слово { $word }
 column-spells = стовпець { $number } утворює слово { $word }
+    .short = с{ $number } утворює слово { $word }
 cells-spell = клітинки від { $first } до { $last } утворюють слово { $word }
 boxes-have = Кожен блок має { $high } і { $wide }.
 rows-counted = { $n ->
@@ -98,6 +100,7 @@ columns-counted = { $n ->
 region-at = Область { $number }: { $cells }
 # Where one of several overlapping grids lies.
 grid-at = сітка { $grid }: рядки { $top }–{ $bottom }, стовпці { $left }–{ $right }
+    .short = сітка { $grid }: р{ $top }–{ $bottom }, с{ $left }–{ $right }
 grid-boxes = Класична
 grid-regions = Нерегулярна
 grid-lines = Латинський квадрат

@@ -15,6 +15,7 @@ blank = порожньо
 row-digits = Рядок { $number }: { $digits }
 row-holds = рядок { $number } містить { $digits }
 cell-at = рядок { $row } стовпець { $column }
+    .short = р{ $row } с{ $column }
 cell-shaded = Затінена клітинка: { $cell }.
 check-cells = Клітинки контрольного рядка: { $cells }.
 profile-of = Профіль розв’язування, { $n ->
@@ -68,13 +69,8 @@ accessibility = Кожну сітку подано малюнком і табл�
 
 ## The edition for braille displays
 
-# р and с are what rows and columns are shortened to, here and in short-row and short-column.
+# р and с are what rows and columns are shortened to here, and in all attributes “short”, which are for braille.
 braille-legend = Рядки тексту мають щонайбільше { $cells } знаків; кожен займає одну комірку комп’ютерного брайля. Продовження рядка подано з відступом. У сітці кожен знак є клітинкою, крапка — порожньою{ $boxes ->
     [yes] ; пропуски відділяють блоки
    *[no] {""}
 }. р означає рядок, с — стовпець: р2 с3 — клітинка в рядку 2 і стовпці 3, а р2 с3-5 — три клітинки від неї до стовпця 5.
-short-row = р
-short-column = с
-# The words for rows and columns that are so shortened, in all their forms.
-short-row-words = рядок рядка рядку рядком рядки рядків рядках рядками
-short-column-words = стовпець стовпця стовпці стовпцем стовпців стовпцях стовпцями

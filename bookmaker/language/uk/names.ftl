@@ -80,9 +80,15 @@ house-any = { $divided ->
 house-row = рядок { $number }
     .genitive = рядка { $number }
     .where = у рядку { $number }
+    .short = р{ $number }
+    .genitive-short = р{ $number }
+    .where-short = у р{ $number }
 house-column = стовпець { $number }
     .genitive = стовпця { $number }
     .where = у стовпці { $number }
+    .short = с{ $number }
+    .genitive-short = с{ $number }
+    .where-short = у с{ $number }
 house-region = область { $letter }
     .genitive = області { $letter }
     .where = в області { $letter }
@@ -156,19 +162,33 @@ house-windows-rows = частина рядків { $number }–{ $last } поз�
     .genitive = частини рядків { $number }–{ $last } поза вікнами
     .accusative = частину рядків { $number }–{ $last } поза вікнами
     .where = у частині рядків { $number }–{ $last } поза вікнами
+    .short = частина р{ $number }–{ $last } поза вікнами
+    .genitive-short = частини р{ $number }–{ $last } поза вікнами
+    .accusative-short = частину р{ $number }–{ $last } поза вікнами
+    .where-short = у частині р{ $number }–{ $last } поза вікнами
 house-windows-columns = частина стовпців { $number }–{ $last } поза вікнами
     .genitive = частини стовпців { $number }–{ $last } поза вікнами
     .accusative = частину стовпців { $number }–{ $last } поза вікнами
     .where = у частині стовпців { $number }–{ $last } поза вікнами
+    .short = частина с{ $number }–{ $last } поза вікнами
+    .genitive-short = частини с{ $number }–{ $last } поза вікнами
+    .accusative-short = частину с{ $number }–{ $last } поза вікнами
+    .where-short = у частині с{ $number }–{ $last } поза вікнами
 house-windows-crossing = перетин рядків і стовпців між вікнами
     .genitive = перетину рядків і стовпців між вікнами
     .where = на перетині рядків і стовпців між вікнами
 houses-row = рядки { $numbers }
     .genitive = рядків { $numbers }
     .where = у рядках { $numbers }
+    .short = р{ $numbers }
+    .genitive-short = р{ $numbers }
+    .where-short = у р{ $numbers }
 houses-column = стовпці { $numbers }
     .genitive = стовпців { $numbers }
     .where = у стовпцях { $numbers }
+    .short = с{ $numbers }
+    .genitive-short = с{ $numbers }
+    .where-short = у с{ $numbers }
 whole-grid = уся сітка
 # After “row”, “column”, or “rows” with several numbers, where grids overlap.
 line-in-grid = { $number } сітки { $grid }
@@ -186,12 +206,20 @@ mark-between = { $value ->
 }
 mark-between-missing = межа без { CASE($noun, "genitive") } між клітинками { $one } і { $other }
     .gender = feminine
-mark-outside = { $noun } { $value } { $side ->
+# Where a clue outside the grid stands.
+beside-line = { $side ->
     [left] ліворуч від рядка { $line }
     [right] праворуч від рядка { $line }
     [top] над стовпцем { $line }
    *[bottom] під стовпцем { $line }
 }
+    .short = { $side ->
+        [left] ліворуч від р{ $line }
+        [right] праворуч від р{ $line }
+        [top] над с{ $line }
+       *[bottom] під с{ $line }
+    }
+mark-outside = { $noun } { $value } { $where }
 mark-slanting = { $noun } { $value } від клітинки { $start } { $way ->
     [down-right] униз праворуч
     [down-left] униз ліворуч
@@ -246,24 +274,9 @@ mark-sum-marks-V = знак V між клітинками { $one } і { $other 
 mark-sum-marks-X = знак X між клітинками { $one } і { $other }
 mark-sum-marks-missing = межа без V і X між клітинками { $one } і { $other }
     .gender = feminine
-mark-rise-or-fall-rise = підйом { $side ->
-    [left] ліворуч від рядка { $line }
-    [right] праворуч від рядка { $line }
-    [top] над стовпцем { $line }
-   *[bottom] під стовпцем { $line }
-}
-mark-rise-or-fall-fall = спуск { $side ->
-    [left] ліворуч від рядка { $line }
-    [right] праворуч від рядка { $line }
-    [top] над стовпцем { $line }
-   *[bottom] під стовпцем { $line }
-}
-mark-rise-or-fall-missing = кінець без смужок { $side ->
-    [left] ліворуч від рядка { $line }
-    [right] праворуч від рядка { $line }
-    [top] над стовпцем { $line }
-   *[bottom] під стовпцем { $line }
-}
+mark-rise-or-fall-rise = підйом { $where }
+mark-rise-or-fall-fall = спуск { $where }
+mark-rise-or-fall-missing = кінець без смужок { $where }
 mark-rising-run-joined = висхідні серії через клітинки { $cells }
     .gender = plural
 mark-parity-run-joined = серії парності з обох боків клітинок { $cells }

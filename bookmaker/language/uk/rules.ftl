@@ -428,9 +428,13 @@ inequality-sentence = { $n ->
    *[other] Кожен знак
 } між двома клітинками розкритий у бік більшої цифри.
 inequality-row = Рядок { $number }: { $signs }
+    .short = Р{ $number }: { $signs }
 inequality-row-sign = стовпець { $more } більший за стовпець { $less }
+    .short = с{ $more } більший за с{ $less }
 inequality-column = Стовпець { $number }: { $signs }
+    .short = С{ $number }: { $signs }
 inequality-column-sign = рядок { $more } більший за рядок { $less }
+    .short = р{ $more } більший за р{ $less }
 inequality-primer = Знак між двома клітинками розкритий у бік більшої цифри, а вістрям показує на меншу. Знаки один за одним утворюють сходи: унизу є місце тільки для малих цифр, угорі — тільки для великих. Почніть із найдовших сходів і з клітинок, більших чи менших за все довкола.
 
 ## King's move

@@ -7,6 +7,7 @@ from dataclasses import replace
 from itertools import zip_longest
 
 from bookmaker.book.contents import BookPuzzle, Credits
+from bookmaker.book.wording import word_said
 from bookmaker.display.items import Item, tagged
 from bookmaker.display.tags import BODY, ENTRY, LIST, PARAGRAPH, REFERENCE, further
 from bookmaker.layout.page_side import UnnumberedPage
@@ -47,7 +48,7 @@ def _entry(puzzle: BookPuzzle, layout: Layout, permission_said: bool) -> Iterato
     split = left + TITLES * (right - left)
     said = [puzzle.setter] if puzzle.setter else []
     said += [layout.say("first-shown", date=puzzle.shown.replace(" ", NO_BREAK))] if puzzle.shown else []
-    said += [puzzle.word] if puzzle.word else []
+    said += [word_said(layout.words, puzzle.word, puzzle.puzzle.grid)] if puzzle.word else []
     details = ", ".join(said)
     if puzzle.permission and not permission_said:
         details = f"{details}. {puzzle.permission}" if details else puzzle.permission
