@@ -6,9 +6,16 @@ from dataclasses import replace
 
 import pytest
 
+from bookmaker.book.contents import BookPuzzle
 from bookmaker.display.items import Page, Rect, Text
 from bookmaker.layout import compose, layout_names, load_layout
+from bookmaker.layout.pages import keys
+from bookmaker.layout.pages.keys import key_rows
+from bookmaker.layout.pages.parts import heading
+from bookmaker.layout.setting.paging import pages
 from bookmaker.layout.spec import LEAST_OUTER, Layout
+from bookmaker.puzzle.grid import USUAL_BOXES, boxed_grid
+from bookmaker.puzzle.puzzle import Puzzle
 from tests.layout.flat import flat
 from tests.layout.sample_book import full_book
 
@@ -18,9 +25,9 @@ BOOKS = [name for name in layout_names() if load_layout(name).use == "book" and 
 def key_pages(layout: Layout) -> list[tuple[bool, Page, list[int]]]:
     """The pages of keys: is it a right one, the page, the numbers of its keys."""
     numbers = {f"key {puzzle.id}": puzzle.number for puzzle in full_book().puzzles}
-    pages = tuple(compose(full_book(), layout).pages)
-    found = [[numbers[a.name] for a in page.anchors if a.name in numbers] for page in pages]
-    return [(at % 2 == 0, page, here) for at, (page, here) in enumerate(zip(pages, found, strict=True)) if here]
+    made = tuple(compose(full_book(), layout).pages)
+    found = [[numbers[a.name] for a in page.anchors if a.name in numbers] for page in made]
+    return [(at % 2 == 0, page, here) for at, (page, here) in enumerate(zip(made, found, strict=True)) if here]
 
 
 @pytest.mark.parametrize("name", BOOKS)
@@ -52,3 +59,28 @@ def test_a_layout_may_keep_the_next_key_out_of_sight() -> None:
     count = len(full_book().puzzles)
     assert order == [*range(1, count + 1, 2), *range(2, count + 1, 2)]
     assert [number for _, _, here in key_pages(layout) for number in here] == [*range(1, count + 1)]
+
+
+def large(size: int, name: str) -> BookPuzzle:
+    """A puzzle of which only the key counts, on a large grid."""
+    high, wide = USUAL_BOXES[size]
+    lines = range(size)
+    key = tuple((wide * (row % high) + row // high + column) % size + 1 for row in lines for column in lines)
+    puzzle = Puzzle(boxed_grid(size, high, wide), (0,) * size**2)
+    return replace(full_book().puzzles[0], id=name, puzzle=puzzle, solution=key)
+
+
+@pytest.mark.parametrize(("sizes", "usual", "made", "same"), [((25, 25, 12), 3, 2, False), ((25, 12, 12), 2, 2, True)])
+def test_keys_of_large_grids_are_a_little_smaller_where_that_spares_a_page(
+    sizes: tuple[int, ...], usual: int, made: int, same: bool
+) -> None:
+    layout = load_layout("a4-book")
+    puzzles = [large(size, str(at)) for at, size in enumerate(sizes)]
+    rows = [*heading("Keys", layout), *key_rows(puzzles, layout)]
+    assert len(pages(rows, layout.depth, layout.line)) == usual
+    leaves = keys.key_pages(puzzles, layout, "Keys", "KEYS")
+    assert len(leaves) == made
+    (_, upper), (_, lower) = leaves[-1].anchors
+    row, white, *_ = key_rows(puzzles[1:2], layout)
+    assert (lower - upper == pytest.approx(row.height + white.height)) == same
+    assert lower - upper > 0.9 * row.height

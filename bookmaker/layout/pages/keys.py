@@ -19,6 +19,8 @@ from bookmaker.layout.lengths import mm
 from bookmaker.layout.page_side import UnnumberedPage
 from bookmaker.layout.pages.parts import flowing, heading
 from bookmaker.layout.pages.words import title_tag
+from bookmaker.layout.setting.flow import height
+from bookmaker.layout.setting.paging import pages
 from bookmaker.layout.setting.text import DROP, Later, PageNumber, Row, broken, cut, width
 from bookmaker.layout.spec import Layout
 
@@ -31,6 +33,9 @@ CAPTION = 1.4
 PROFILE, TALLEST = 2.0, mm(8.5)
 """Height of the solve profile under a key, in lines of text, and the most in points: it grows with the text no further,
 so that large print has room for two rows of keys."""
+
+TIGHTER, LITTLE = 0.94, 0.4
+"""So much smaller may keys of large grids be where that spares a last page filled less than this."""
 
 FOOT, WHITE = 1.3, 0.8
 """Height of the line under the profile, and the least white between two rows of keys, in lines of text."""
@@ -46,9 +51,14 @@ class Key:
     cell: float
 
     @property
-    def side(self) -> float:
-        """Side of the grid in points, the greater where it is no square."""
-        return self.puzzle.puzzle.grid.extent * self.cell
+    def wide(self) -> float:
+        """Width of the grid in points."""
+        return self.puzzle.puzzle.grid.width * self.cell
+
+    @property
+    def high(self) -> float:
+        """Height of the grid in points."""
+        return self.puzzle.puzzle.grid.height * self.cell
 
 
 def key_pages(puzzles: Sequence[BookPuzzle], layout: Layout, title: str, guide: str) -> list[UnnumberedPage]:
@@ -57,8 +67,12 @@ def key_pages(puzzles: Sequence[BookPuzzle], layout: Layout, title: str, guide: 
     some = sorted(puzzles, key=lambda puzzle: puzzle.number % 2 == 0) if layout.keys.apart else puzzles
     numbers = {f"key {puzzle.id}": puzzle.number for puzzle in puzzles}
     order = {f"key {puzzle.id}": at for at, puzzle in enumerate(some)}
+    usual, tighter = ([*heading(title, layout), *key_rows(some, layout, share)] for share in (1.0, TIGHTER))
+    *full, last = pages(usual, layout.depth, layout.line)
+    little = height(last[0]) < LITTLE * layout.depth
+    spared = little and len(pages(tighter, layout.depth, layout.line)) == len(full)
     leaves = []
-    for leaf in flowing([*heading(title, layout), *key_rows(some, layout)], layout, "keys", title):
+    for leaf in flowing(tighter if spared else usual, layout, "keys", title):
         here = [name for name, _ in leaf.anchors if name in numbers]
         if here:
             ends = f"{numbers[here[0]]}–{numbers[here[-1]]}" if len(here) > 1 else str(numbers[here[0]])
@@ -67,16 +81,16 @@ def key_pages(puzzles: Sequence[BookPuzzle], layout: Layout, title: str, guide: 
     return leaves
 
 
-def key_rows(puzzles: Sequence[BookPuzzle], layout: Layout) -> Iterator[Row]:
+def key_rows(puzzles: Sequence[BookPuzzle], layout: Layout, share: float = 1.0) -> Iterator[Row]:
     """Keys in order, as many across as the layout says, each row of them one `Row` with white after it. Profiles share
-    one scale."""
+    one scale. Large grids have a `share` of their size."""
     across = layout.keys.columns
     column = min((layout.measure - (across - 1) * GUTTER) / across, 9 * layout.keys.cell)
     gutter = (layout.measure - across * column) / (across - 1) if across > 1 else 0.0
     ceiling = max((step for puzzle in puzzles if puzzle.rating for step in puzzle.rating.profile), default=1.0)
     row: list[Key] = []
     for puzzle in puzzles:
-        key = _measured(puzzle, layout, column, gutter)
+        key = _measured(puzzle, layout, column, gutter, share)
         if sum(other.span for other in row) + key.span > across:
             yield from _row(row, layout, gutter, ceiling)
             row = []
@@ -85,13 +99,13 @@ def key_rows(puzzles: Sequence[BookPuzzle], layout: Layout) -> Iterator[Row]:
         yield from _row(row, layout, gutter, ceiling)
 
 
-def _measured(puzzle: BookPuzzle, layout: Layout, column: float, gutter: float) -> Key:
+def _measured(puzzle: BookPuzzle, layout: Layout, column: float, gutter: float, share: float) -> Key:
     """A large grid takes more columns, so that its digits come out about as large as those of the others."""
-    size = puzzle.puzzle.grid.extent
+    size = puzzle.puzzle.grid.width
     wanted = 0.8 * column / 9 * size
     span = min(layout.keys.columns, ceil((wanted + gutter) / (column + gutter)))
     room = span * column + (span - 1) * gutter
-    return Key(puzzle, span, room, min(layout.keys.cell, room / size))
+    return Key(puzzle, span, room, min(layout.keys.cell, room / size) * (share if span > 1 else 1.0))
 
 
 def _row(keys: Sequence[Key], layout: Layout, gutter: float, ceiling: float) -> Iterator[Row]:
@@ -124,7 +138,7 @@ def _drawn(keys: Sequence[Key], layout: Layout, gutter: float, ceiling: float) -
 
 def _depth(key: Key, layout: Layout) -> float:
     """Where the profile under a key stands."""
-    return CAPTION * layout.line + key.side + 0.3 * layout.line + _profile_height(layout)
+    return CAPTION * layout.line + key.high + 0.3 * layout.line + _profile_height(layout)
 
 
 def _profile_height(layout: Layout) -> float:
@@ -146,11 +160,11 @@ def _under(key: Key, layout: Layout, x: float, y: float, ceiling: float) -> Iter
     """The solve profile, standing on `y`; in a draft what is wrong with the puzzle."""
     rating, label, high = key.puzzle.rating, layout.type.label, _profile_height(layout)
     if rating and rating.profile:
-        wide = min(key.side, 9 * key.cell)
+        wide = min(key.wide, 9 * key.cell)
         drawn = profile(rating.profile, rating.narrow, wide, high, ceiling)
         told = Tag(Role.FIGURE, profile_said(layout.words, rating), language=OUR_LANGUAGE, box=(0.0, -high, wide, high))
         yield Group((tagged((told,), drawn),), x, y)
-    for at, words in enumerate(broken(key.puzzle.flaw, label.font, label.size, key.side)):
+    for at, words in enumerate(broken(key.puzzle.flaw, label.font, label.size, key.wide)):
         text = Text(x, y - high + (at + 1) * layout.line, words, "sans-bold", label.size)
         yield tagged((PARAGRAPH.further if at else PARAGRAPH,), text)
 
@@ -160,6 +174,6 @@ def _foot(key: Key, layout: Layout, x: float, y: float) -> Iterator[Item | PageN
     label, rating, tags = layout.type.label, key.puzzle.rating, (SECTION.further, PARAGRAPH)
     if rating and rating.profile:
         steps = layout.say("steps-counted", n=rating.steps, number=str(rating.steps))
-        if width(f"{steps}  {layout.say('page')} 000", label) <= key.side:
+        if width(f"{steps}  {layout.say('page')} 000", label) <= key.wide:
             yield tagged(tags, Text(x, y, steps, label.font, label.size, 0.25))
-    yield PageNumber(x + key.side, y, f"{layout.say('page')} ", f"puzzle {key.puzzle.id}", label, 0.25, tags=tags)
+    yield PageNumber(x + key.wide, y, f"{layout.say('page')} ", f"puzzle {key.puzzle.id}", label, 0.25, tags=tags)
