@@ -14,6 +14,7 @@ from bookmaker.puzzle.grid import Grid
 from bookmaker.rules import kinds
 from bookmaker.rules.common.contract import Rule
 from bookmaker.rules.common.parts import Form
+from bookmaker.rules.common.words.wording import listed
 from bookmaker.source.diagnostics import Collector, Place, nearest, quoted
 from bookmaker.source.placed import Node, Table, Word
 
@@ -32,13 +33,13 @@ def read_rules(node: Node, grid: Grid, collector: Collector) -> tuple[Rule, ...]
         hint = "a line for each kind, such as “diagonals: both”; “bookmaker rules” lists the kinds"
         collector.error(node.place, "not-a-table", "“rules” should be lines of “kind: what is marked”", hint)
         return ()
-    return tuple(rule for listed in _listed(node, grid, collector) for rule in _read(listed, grid, collector))
+    return tuple(rule for each in _listed(node, grid, collector) for rule in _read(each, grid, collector))
 
 
 def rule_places(node: Node | None, grid: Grid) -> tuple[Place, ...]:
     """Where each of the rules read is typed, in the same order; for a field without mistakes."""
-    listed = _listed(node, grid, Collector()) if isinstance(node, Table) else ()
-    return tuple(each.word.place for each in listed for _ in each.squares)
+    found = _listed(node, grid, Collector()) if isinstance(node, Table) else ()
+    return tuple(each.word.place for each in found for _ in each.squares)
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,8 +70,8 @@ def _of_one_grid(word: Word, body: Node, grid: Grid, collector: Collector) -> It
         said = f"{quoted(word.value)} is for one of several grids that overlap, and this puzzle has one"
         collector.error(word.place, "unknown-grid", said, "leave out the line, and indent its rules less")
     elif letter not in grid.square_letters:
-        named = ", ".join(f"“{IN}{known}”" for known in grid.square_letters)
-        collector.error(word.place, "unknown-grid", f"the puzzle has no grid {quoted(letter)}", f"it has {named}")
+        hint = f"its grids are {listed(grid.square_letters)}"
+        collector.error(word.place, "unknown-grid", f"the puzzle has no grid {quoted(letter)}", hint)
     elif not isinstance(body, Table):
         said = f"“{word.value}” should have lines of “kind: what is marked” below it"
         collector.error(body.place, "not-a-table", said, "such as “diagonals: both”, indented")
@@ -80,21 +81,21 @@ def _of_one_grid(word: Word, body: Node, grid: Grid, collector: Collector) -> It
             yield _Listed(inner, inside, letter, (letter if kind and kind.in_one_square() else ANYWHERE,))
 
 
-def _read(listed: _Listed, grid: Grid, collector: Collector) -> Iterator[Rule]:
+def _read(typed: _Listed, grid: Grid, collector: Collector) -> Iterator[Rule]:
     """The rule for each grid in which it stands."""
-    word, kind = listed.word, kinds().get(listed.word.value)
+    word, kind = typed.word, kinds().get(typed.word.value)
     if kind is None:
         said = f"there is no rule kind {quoted(word.value)}"
         collector.error(word.place, "unknown-rule", said, nearest(word.value, kinds()))
     elif not kind.stands_on(grid):
         said = f"“{word.value}” does not go with a grid that has holes"
         collector.error(word.place, "holes-rule", said, "leave out the rule, or the holes")
-    elif grid.overlaps and kind.in_one_square() and listed.within == ANYWHERE:
+    elif grid.overlaps and kind.in_one_square() and typed.within == ANYWHERE:
         said = f"“{word.value}” stands in one grid, and this puzzle has {len(grid.squares)}"
         collector.error(word.place, "which-grid", said, f"put it under “{IN}A:”, or the letter of another grid")
-    elif rule := kind.read(listed.body, grid.square(listed.within), collector):
+    elif rule := kind.read(typed.body, grid.square(typed.within), collector):
         check_signs(rule, grid, word.place, collector)
-        for square in listed.squares:
+        for square in typed.squares:
             if square and kind.form is Form.EDGE:
                 check_clues_free(rule, grid, square, word.place, collector)
             yield replace(rule, square=square)
