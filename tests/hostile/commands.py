@@ -12,6 +12,7 @@ from bookmaker.visible import HIDDEN
 from tests.cli.running import run
 from tests.hostile import books, doors, shaped
 from tests.hostile.damage import damaged
+from tests.hostile.slips import wishes
 
 ID = "p0"
 """The first puzzle of a book from the grammar."""
@@ -66,7 +67,7 @@ BESIDE = {
 
 DRAWN: dict[str, st.SearchStrategy[str]] = {
     "brief.yaml": shaped.files("brief").map(lambda text: f"archive: .\n{text}"),
-    "wish.yaml": shaped.files("wish"),
+    "wish.yaml": shaped.files("wish") | wishes(),
     "own.yaml": shaped.files("layout"),
     "archive.yaml": shaped.files("archive"),
 }
@@ -84,7 +85,10 @@ ROOMS = st.one_of(
 )
 """None, or a file of another room with what is in it."""
 
-MANIFESTS = books.sound() | books.sound() | books.headed() | books.mixed() | books.nearly_sound() | books.HOSTILE
+MANIFESTS = st.one_of(
+    *(books.sound(), books.sound(), books.of_other_shapes(), books.headed(), books.mixed(), books.clashing_shapes()),
+    *(books.nearly_sound(), books.SLIPPED, books.HOSTILE),
+)
 
 Case = tuple[str, str, tuple[str, str] | None]
 """A manifest, what is typed, and a file beside it."""
