@@ -159,10 +159,13 @@ def _marks(kind: str, grid: Grid, solution: Solution, rng: Random) -> list[Rule]
     for letter in rng.sample(grid.square_letters, rng.choice([1, 1, 2])):
         square = grid.square(letter)
         rule = lay(kind, plain, tuple(solution[cell] for cell in square.cells), rng)
-        if rule and (kinds()[kind].form is Form.EDGE or square.begins == (0, 0)):  # cells are named as in the whole
-            read = kinds()[kind].read(node_of(rule.written(plain), Place("test")), square, Collector())
-            parts = [part for part in read.parts(square) if _stands_free(read, part, grid, letter)] if read else ()
-            found += [replace(read.with_parts(parts, square), square=letter)] if read and parts else []
+        read = rule and kinds()[kind].read(node_of(rule.written(plain), Place("test")), square, Collector())
+        if read and (parts := [part for part in read.parts(square) if _stands_free(read, part, grid, letter)]):
+            stood = replace(read.with_parts(parts, square), square=letter)
+            if stood.holds(
+                square, solution
+            ):  # cells are named as in the whole, and with some clues left out it may not
+                found.append(stood)
     return found
 
 
