@@ -126,7 +126,7 @@ def heard(title: str, sentence: str, marks: Sequence[str], grid: Grid) -> Rule:
         case "counting-area":
             tallies = []
             for mark, text in zip(marks, after, strict=True):
-                said = re.match(r"Counting area with (?:exactly ([^:]+)|(\d+) different digits?):", mark)
+                said = re.match(r"Counting area with (?:exactly ([^:]+)|(\d+) different (?:digit|letter)s?):", mark)
                 tally = Tally(tuple(digits(grid, said[1]))) if said[1] else Tally((), int(said[2]))
                 tallies.append((cells(grid, text), tally))
             return kind(tuple(tallies))
