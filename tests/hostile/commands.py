@@ -8,6 +8,7 @@ from shutil import rmtree
 
 from hypothesis import strategies as st
 
+from bookmaker.manifest import load
 from bookmaker.visible import HIDDEN
 from tests.cli.running import run
 from tests.hostile import books, doors, shaped
@@ -90,6 +91,9 @@ MANIFESTS = st.one_of(
     *(books.nearly_sound(), books.SLIPPED, books.HOSTILE),
 )
 
+WISHED = st.tuples(st.just("wish.yaml"), DRAWN["wish.yaml"])
+"""What `draft` needs most."""
+
 Case = tuple[str, str, tuple[str, str] | None]
 """A manifest, what is typed, and a file beside it."""
 
@@ -100,7 +104,7 @@ def typed(draw: st.DrawFn, door: str, manifests: st.SearchStrategy[str] = MANIFE
     words = draw(st.sampled_from(WORDS[door]))
     if door in SPOKEN and draw(st.booleans()):
         words += f" --language {draw(st.sampled_from(books.LANGUAGES))}"
-    return draw(manifests), words, draw(ROOMS)
+    return draw(manifests), words, draw(WISHED if door == "draft" else ROOMS)
 
 
 def command(folder: Path, found: Case) -> None:
@@ -125,6 +129,8 @@ def command(folder: Path, found: Case) -> None:
     assert not HIDDEN.search(result.output), (words, result.output)
     assert result.exit_code == 0 or result.output.strip(), words
     assert _files(folder) == before, words
+    if words.startswith("draft") and result.exit_code == 0:
+        assert load(folder / words.split()[-1]).entries, "what was drafted can be read"
 
 
 def _files(folder: Path) -> dict[str, bytes]:
