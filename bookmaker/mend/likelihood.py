@@ -12,7 +12,8 @@ from math import log
 
 from bookmaker.changes.arrangement import Arrangement, arrangements_of
 from bookmaker.grade.solve_path import Grade
-from bookmaker.rules.common.contract import RuledPuzzle
+from bookmaker.puzzle.grid import Grid
+from bookmaker.rules.common.contract import Rule, RuledPuzzle
 from bookmaker.rules.common.parts import Form
 
 OFTEN: Mapping[str, float] = {
@@ -72,14 +73,17 @@ def _astray(puzzle: RuledPuzzle, arranged: Arrangement) -> float:
         min(len(given.intersection(orbit)), len(orbit) - len(given.intersection(orbit)))
         for orbit in {tuple(sorted(orbit)) for orbit in orbits}
     )
-    missing = 0
-    for rule in puzzle.rules:
-        if rule.form is Form.WHOLE or rule.marks_all:
-            continue
-        parts = rule.parts(rule.laid_on(puzzle.grid))
-        there = {frozenset(part.cells) for part in parts}  # from whichever end they are told
-        missing += sum(
-            any(frozenset([move[cell] for cell in part.cells]) not in there for move in arranged.moves)
-            for part in parts
-        )
+    missing = sum(_missing(rule, puzzle.grid, arranged) for rule in puzzle.rules)
     return min(astray, UNARRANGED) + min(missing, UNARRANGED)
+
+
+@lru_cache(maxsize=4096)
+def _missing(rule: Rule, grid: Grid, arranged: Arrangement) -> int:
+    """Marks of a rule that lack an image. A slip leaves all rules but one as they are."""
+    if rule.form is Form.WHOLE or rule.marks_all:
+        return 0
+    parts = rule.parts(rule.laid_on(grid))
+    there = {frozenset(part.cells) for part in parts}  # from whichever end they are told
+    return sum(
+        any(frozenset([move[cell] for cell in part.cells]) not in there for move in arranged.moves) for part in parts
+    )

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import signal
 from dataclasses import replace
-from functools import partial
 from pathlib import Path
 from random import Random
 from time import process_time
@@ -17,6 +16,7 @@ from bookmaker.manifest.written import puzzle_lines
 from bookmaker.mend.case import Case
 from bookmaker.mend.conflicts import conflicts
 from bookmaker.mend.cures import search
+from bookmaker.mend.limit import Effort, Seconds
 from bookmaker.proof import prove_all
 from bookmaker.puzzle.grid import CLASSIC, Grid, boxed_grid
 from bookmaker.puzzle.position import Position
@@ -173,7 +173,19 @@ def test_ctrl_c_is_answered_after_a_second_opinion() -> None:
 def test_time_to_mend_is_kept_where_every_small_clash_is_hard() -> None:
     """One second asked for took 15 until a clash was as small as can be, and 16 more to say what clashes."""
     (entry,) = load(Path(__file__).with_name("slow_clash.yaml")).entries
-    for look in (partial(search, entry.puzzle, None, 1.0), partial(conflicts, Case(entry.puzzle), 1.0)):
+    for look in (search, conflicts):
         began = process_time()
-        look()
+        look(Case(entry.puzzle, Seconds(1.0)))
         assert process_time() - began < 5
+
+
+def test_cures_for_the_review_page_are_looked_for_with_a_counted_effort() -> None:
+    """They were timed: four seconds and more on every machine, other cures on each, ten seconds for the whole page."""
+    (entry,) = load(Path(__file__).with_name("slow_clash.yaml")).entries
+    looks = []
+    for look in (search, conflicts) * 2:
+        limit = Effort(400_000)
+        told = look(Case(entry.puzzle, limit))
+        looks.append((limit.spent, str(told)))
+    assert looks[:2] == looks[2:]
+    assert all(400_000 < spent < 1_200_000 for spent, _ in looks)
