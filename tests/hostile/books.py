@@ -215,6 +215,20 @@ def mixed(draw: st.DrawFn) -> str:
 
 
 @st.composite
+def fit_for_print(draw: st.DrawFn) -> str:
+    """A manifest of one puzzle, on grids that overlap or on one with holes, with one solution and plain words, so that
+    every command does with it what it is there for."""
+    rng = Random(draw(st.integers(0, 2**40)))
+    few = draw(st.lists(st.sampled_from(KINDS), min_size=1, max_size=2, unique=True))
+    grid, solution, rules = other_shapes.laid(rng, few, False) or (FULL, (0,) * 81, ())
+    puzzle = other_shapes.with_one_solution(Puzzle(grid, (0,) * len(solution), rules), solution, rng)
+    lines = puzzle_lines(puzzle, {"id": "p0", "title": "Low Tide"})
+    item = textwrap.indent("\n".join(lines) + "\n", "  ")
+    language = draw(st.sampled_from(["en", "en", *sorted(LOCALES)]))
+    return f"book:\n  title: Tides\n  permission: given\n  language: {language}\npuzzles:\n{item}"
+
+
+@st.composite
 def clashing_shapes(draw: st.DrawFn) -> str:
     """One puzzle on grids that overlap or on one with holes, some of its givens or figures wrong."""
     text = draw(of_other_shapes())

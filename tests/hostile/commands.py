@@ -88,6 +88,7 @@ ROOMS = st.one_of(
 
 MANIFESTS = st.one_of(
     *(books.sound(), books.sound(), books.of_other_shapes(), books.headed(), books.mixed(), books.clashing_shapes()),
+    *(books.fit_for_print(), books.fit_for_print(), books.fit_for_print()),
     *(books.nearly_sound(), books.SLIPPED, books.HOSTILE),
 )
 

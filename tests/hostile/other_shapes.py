@@ -16,7 +16,8 @@ from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds, problem_of
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
 from bookmaker.rules.common.parts import Form, Part, node_of
-from bookmaker.solve import solutions
+from bookmaker.solve import prove, solutions
+from bookmaker.solve.verdict import Several, Undecided
 from bookmaker.source.diagnostics import Collector, Place
 from tests.rules.grids import Solution
 from tests.rules.harness import lay, read_entry
@@ -126,6 +127,21 @@ def laid(rng: Random, few: Sequence[str], large: bool) -> Filled | None:
         return None
     marks = [rule for kind in standing for rule in _marks(kind, grid, solution, rng)]
     return grid, solution, tuple(rule for rule in (*whole, *marks) if rule.suits(grid.square(rule.square)))
+
+
+def with_one_solution(puzzle: RuledPuzzle, solution: Solution, rng: Random) -> RuledPuzzle:
+    """The puzzle with some givens of its solution, and with those more that shut out all others."""
+    givens = [digit if rng.random() < 0.3 else 0 for digit in solution]
+    while True:
+        match prove(problem_of(replace(puzzle, givens=tuple(givens))), GUESSES):
+            case Several(first, second):
+                differing = [at for at, digits in enumerate(zip(first, second, strict=True)) if len({*digits}) > 1]
+                for cell in rng.sample(differing, min(3, len(differing))):
+                    givens[cell] = solution[cell]
+            case Undecided():
+                givens = list(solution)
+            case _:
+                return replace(puzzle, givens=tuple(givens))
 
 
 def _with_other_signs(grid: Grid, few: Sequence[str], rng: Random) -> Grid:
