@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 from random import Random
 from textwrap import indent
 
 import pytest
 
+from bookmaker.changes.textedits import changed_text
+from bookmaker.changes.typed import find_typed
 from bookmaker.manifest import load
 from bookmaker.manifest.written import givens_picture, puzzle_lines
 from bookmaker.puzzle.grid import Grid
@@ -52,3 +55,33 @@ def test_no_clues_outside_are_wished_for_where_there_are_holes(tmp_path: Path) -
     with pytest.raises(BookErrors) as raised:
         load_wishes(tmp_path / "a.yaml")
     assert [found.code for found in raised.value.diagnostics] == ["holes-rule"]
+
+
+def test_marks_drawn_around_black_cells_are_changed_in_the_picture(tmp_path: Path) -> None:
+    """Black cells were counted as cells: `mend` and `tune` ended in a KeyError, or changed another sign."""
+    holes = givens_picture(alone(), (0,) * 24)
+    drawn = ".##...\n##aa..\n#b.#..\n.b##..\n....##\n....##"
+    (tmp_path / "a.yaml").write_text(
+        f"- id: a\n  size: 4\n  holes: |\n{indent(holes, '    ')}\n  rules:\n    open-cage:\n      picture: |\n"
+        f"{indent(drawn, '        ')}\n      totals: {{a: even, b: odd}}\n",
+        encoding="utf-8",
+    )
+    typed = find_typed(tmp_path / "a.yaml", "a")
+    (rule,) = typed.puzzle.rules
+    grid = typed.puzzle.grid
+    first, second = rule.parts(grid)
+    longer = replace(second, cells=(*second.cells, grid.cell(4, 1)))
+    text = changed_text(typed, replace(typed.puzzle, rules=(rule.with_parts((first, longer), grid),)))
+    changed = [line for line in text.splitlines() if line not in typed.text.splitlines()]
+    assert [line.strip() for line in changed] == [".b..##"]
+
+
+@pytest.mark.parametrize(
+    ("line", "code"), [("tags: 39.22", "not-a-tag"), ("shown: Spring", "bad-date"), ("link: no page", "bad-link")]
+)
+def test_a_wish_has_only_lines_that_can_be_read_again(tmp_path: Path, line: str, code: str) -> None:
+    """They were copied into what was drafted, which could then not be read."""
+    (tmp_path / "a.yaml").write_text(f"wish:\n  size: 4\n  {line}\n", encoding="utf-8")
+    with pytest.raises(BookErrors) as raised:
+        load_wishes(tmp_path / "a.yaml")
+    assert [found.code for found in raised.value.diagnostics] == [code]
