@@ -9,6 +9,8 @@ from textwrap import indent
 
 import pytest
 
+from bookmaker.changes.arrangement import arrangements_of
+from bookmaker.changes.slips import left_out_by
 from bookmaker.changes.textedits import changed_text
 from bookmaker.changes.typed import find_typed
 from bookmaker.manifest import load
@@ -74,6 +76,21 @@ def test_marks_drawn_around_black_cells_are_changed_in_the_picture(tmp_path: Pat
     text = changed_text(typed, replace(typed.puzzle, rules=(rule.with_parts((first, longer), grid),)))
     changed = [line for line in text.splitlines() if line not in typed.text.splitlines()]
     assert [line.strip() for line in changed] == [".b..##"]
+
+
+def test_a_clue_is_not_looked_for_in_another_grid() -> None:
+    """Its image lay along a line of the other grid: `mend` ended in an IndexError."""
+    grid = overlapping_grids(4, (2, 2), [(0, 0), (2, 2)])
+    rule, _ = read_entry("skyscraper: {right: 1 . . .}", grid.square("A"))
+    assert rule is not None
+    puzzle = Puzzle(grid, (0,) * len(grid.cells), (replace(rule, square="A"),))
+    images = [
+        image for made in arrangements_of(grid) for image in made.images_of(rule.parts(grid.square("A"))[0], rule)
+    ]
+    assert any(not {*image.cells} <= {*grid.square("A").cells} for image in images)
+    for made in arrangements_of(grid):
+        for _, part in left_out_by(made, puzzle):
+            assert rule.with_parts((part,), grid.square("A")).parts(grid.square("A")) == (part,)
 
 
 @pytest.mark.parametrize(
