@@ -13,6 +13,7 @@ from bookmaker.changes.arrangement import arrangements_of
 from bookmaker.changes.slips import left_out_by
 from bookmaker.changes.textedits import changed_text
 from bookmaker.changes.typed import find_typed
+from bookmaker.language import catalogue
 from bookmaker.manifest import load
 from bookmaker.manifest.written import givens_picture, puzzle_lines
 from bookmaker.puzzle.grid import Grid
@@ -91,6 +92,15 @@ def test_a_clue_is_not_looked_for_in_another_grid() -> None:
     for made in arrangements_of(grid):
         for _, part in left_out_by(made, puzzle):
             assert rule.with_parts((part,), grid.square("A")).parts(grid.square("A")) == (part,)
+
+
+def test_an_oval_between_black_cells_is_read_from_the_top_down() -> None:
+    """Numbers that follow each other were taken for a row: here r1c4 is the last of its row, r2c4 the first."""
+    rows = ["....###", "###....", "#....##", ".##.#..", "##.#...", "..##.#.", "...##.#"]
+    holes = [(row, column) for row, line in enumerate(rows) for column, each in enumerate(line) if each == "#"]
+    rule, collector = read_entry("arrow: [{circle: r1c4 r2c4, shafts: r3c5-r3c2 r4c1}]", holed_grid(4, 7, holes))
+    assert rule is not None, collector.found
+    assert "top down" in rule.sentence(catalogue("en"))
 
 
 @pytest.mark.parametrize(

@@ -6,7 +6,7 @@ from random import Random
 
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.arrow import Arrows
-from bookmaker.rules.common.arrowreading import Arrow
+from bookmaker.rules.common.arrowreading import Arrow, arrow_on
 from tests.rules.laying import neighbours
 
 SENTENCES = (
@@ -75,7 +75,7 @@ def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Arrows | None:
             if shaft is not None:
                 shafts.append(shaft)
         if shafts and not taken.intersection(circle):
-            arrows.append(Arrow(circle, tuple(shafts)))
+            arrows.append(arrow_on(grid, circle, shafts))
             taken.update(circle, *shafts)
     return Arrows(tuple(arrows)) if arrows else None
 
