@@ -16,6 +16,7 @@ from bookmaker.puzzle.grid import USUAL_BOXES, Grid, boxed_grid, irregular_grid
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds
 from bookmaker.rules.common.contract import Rule
+from bookmaker.visible import HIDDEN
 from tests.hostile import other_shapes, shaped
 from tests.hostile.slips import slipped
 from tests.manifest.test_hostile import SCRAPS
@@ -28,8 +29,10 @@ TEXTS = ("Tides", "“Low–High”", "Ümläut", "日本", "x" * 200, "{a}", "-
 
 LETTERS = st.characters(exclude_categories=("Cs", "Cc"))
 
-WORDS = st.sampled_from(TEXTS) | st.text(LETTERS, min_size=1, max_size=20).filter(lambda text: text.strip())
-"""Texts that a title may hold; not only blanks."""
+WORDS = st.sampled_from(TEXTS) | st.text(LETTERS, min_size=1, max_size=20).filter(
+    lambda text: text.strip() and not HIDDEN.search(text)
+)
+"""Texts that a title may hold; not only blanks, and nothing that cannot be seen."""
 
 
 KINDS = sorted(kinds())
