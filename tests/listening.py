@@ -20,7 +20,7 @@ from bookmaker.rules import kinds
 from bookmaker.rules.arithmetic_cage import Result
 from bookmaker.rules.arrow import Arrows
 from bookmaker.rules.border_values import Worth
-from bookmaker.rules.common.arrowreading import Arrow
+from bookmaker.rules.common.arrowreading import arrow_on
 from bookmaker.rules.common.clue import Clue, Side
 from bookmaker.rules.common.contract import Rule
 from bookmaker.rules.common.nearest import NearRule
@@ -108,7 +108,7 @@ def heard(title: str, sentence: str, marks: Sequence[str], grid: Grid) -> Rule:
             for mark, shaft in zip(marks, after, strict=True):
                 start = re.match(r"Arrow from the (?:circle|oval) at ([^:]+?)(, read .*)?:", mark)
                 arrows.setdefault(cells(grid, start[1]), []).append(cells(grid, shaft))
-            return Arrows(tuple(Arrow(circle, tuple(shafts)) for circle, shafts in arrows.items()))
+            return Arrows(tuple(arrow_on(grid, circle, shafts) for circle, shafts in arrows.items()))
         case "cage":
             totals = [re.match(r"Cage of (\d+):", mark) for mark in marks]
             cages = tuple((cells(grid, t), int(n[1]) if n else 0) for t, n in zip(after, totals, strict=True))
@@ -126,7 +126,7 @@ def heard(title: str, sentence: str, marks: Sequence[str], grid: Grid) -> Rule:
         case "counting-area":
             tallies = []
             for mark, text in zip(marks, after, strict=True):
-                said = re.match(r"Counting area with (?:exactly ([^:]+)|(\d+) different digits?):", mark)
+                said = re.match(r"Counting area with (?:exactly ([^:]+)|(\d+) different (?:digit|letter)s?):", mark)
                 tally = Tally(tuple(digits(grid, said[1]))) if said[1] else Tally((), int(said[2]))
                 tallies.append((cells(grid, text), tally))
             return kind(tuple(tallies))

@@ -205,14 +205,17 @@ def _another_kind(puzzle: RuledPuzzle, number: int) -> Iterator[Slip]:
 
 def left_out_by(arranged: Arrangement, puzzle: RuledPuzzle) -> Iterator[tuple[int, Part]]:
     """Marks that would have to be there if all were arranged so: the number of the rule, and the mark without figures
-    of its own. Those of an image are a guess."""
+    of its own. Those of an image are a guess. An image in another of several grids is none of this rule's."""
     for number, rule in enumerate(puzzle.rules):
         if rule.form is Form.WHOLE:
             continue
-        parts = rule.parts(rule.laid_on(puzzle.grid))
+        laid = rule.laid_on(puzzle.grid)
+        parts, own = rule.parts(laid), {*laid.cells}
         there = {same_mark(part, rule) for part in parts}
         for part in parts:
             for image in arranged.images_of(part, rule):
+                if not own.issuperset(image.cells):
+                    continue
                 back = replace(image, cells=image.cells[::-1])
                 if not {same_mark(image, rule), same_mark(back, rule)} & there:
                     yield number, image

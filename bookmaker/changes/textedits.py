@@ -23,7 +23,7 @@ from bookmaker.rules.common.contract import Rule, RuledPuzzle
 from bookmaker.rules.common.parts import Form, Part, Written
 from bookmaker.source.diagnostics import Collector, Place
 from bookmaker.source.placed import Node, Sequence, Table, Word
-from bookmaker.source.textgrid import drawn_in
+from bookmaker.source.textgrid import NO_CELL, drawn_in
 
 
 def changed_text(typed: Typed, meant: RuledPuzzle) -> str:
@@ -196,7 +196,7 @@ def _drawn_edits(text: str, body: Node, old: Rule, new: Rule, grid: Grid) -> lis
     after = dict.fromkeys(grid.cells, ".") | {cell: letter for letter, part in called.items() for cell in part.cells}
     offset, lines = _offsets(text), drawn.value.splitlines()
     signs = [found for line in range(len(lines)) for found in drawn_in(lines[line], line)]
-    places = [offset(drawn.at(line, column)) for _, line, column in signs]
+    places = [offset(drawn.at(line, column)) for sign, line, column in signs if sign != NO_CELL]
     edits = [(at, at + 1, after[cell]) for cell, at in enumerate(places) if before[cell] != after[cell]]
     figures = {letter: new.figure(part, grid) for letter, part in sorted(called.items())}
     totals: dict[str, Written] = {letter: figure for letter, figure in figures.items() if figure}

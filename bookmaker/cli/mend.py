@@ -19,6 +19,7 @@ from bookmaker.mend import telling
 from bookmaker.mend.case import Case
 from bookmaker.mend.conflicts import conflicts
 from bookmaker.mend.cures import Search, Watch, search
+from bookmaker.mend.limit import Seconds
 from bookmaker.mend.settling import settling
 from bookmaker.solve.verdict import NoSolution, Several, Unique
 
@@ -44,7 +45,7 @@ def mend_command(
     """
     typed = find_typed(book, puzzle_id)
     wanted = typed.setters_solution
-    found = search(typed.puzzle, wanted, 0.6 * seconds, _progress())
+    found = search(Case(typed.puzzle, Seconds(0.6 * seconds)), wanted, _progress())
     click.echo(telling.verdict_line(puzzle_id, found.verdict, wanted))
     if isinstance(found.verdict, Unique) and wanted in (None, found.verdict.solution):
         return
@@ -65,9 +66,9 @@ def _say_more(typed: Typed, found: Search, seconds: float) -> None:
     grid = typed.puzzle.grid
     match found.verdict:
         case NoSolution():
-            lines = telling.conflict_lines(conflicts(Case(typed.puzzle), seconds), grid)
+            lines = telling.conflict_lines(conflicts(Case(typed.puzzle, Seconds(seconds))), grid)
         case Several():
-            lines = telling.settling_lines(settling(Case(typed.puzzle), seconds), grid)
+            lines = telling.settling_lines(settling(Case(typed.puzzle, Seconds(seconds))), grid)
         case _:
             return
     click.echo("\n" + "\n".join(lines))

@@ -107,6 +107,11 @@ class Network:
         self._gone: dict[Group, int] = {}
         self._weak: dict[Group, list[Group]] = {}
         self._bits = {group: self._bit((0, group[1])) * group[0] for group in self.strong}
+        self._with_first: dict[int, list[tuple[int, int, Group]]] = {}
+        """For the first candidate of groups, by its bit, each group with its number and all its candidates."""
+        for number, (group, bits) in enumerate(self._bits.items()):
+            self._with_first.setdefault((bits & -bits).bit_length() - 1, []).append((number, bits, group))
+        self._firsts = joined(bits & -bits for bits in self._bits.values())
 
     def _bit(self, candidate: Candidate) -> int:
         cell, digit = candidate
@@ -125,8 +130,10 @@ class Network:
     def weak(self, group: Group) -> list[Group]:
         """The groups that are false if this one is true, as far as they lead on."""
         if group not in self._weak:
-            stay = ~self.gone(group)
-            self._weak[group] = [other for other, bits in self._bits.items() if not bits & stay]
+            gone = self.gone(group)
+            near = (each for at in cells_on(gone & self._firsts) for each in self._with_first[at])
+            ruled_out = sorted((number, other) for number, bits, other in near if not bits & ~gone)
+            self._weak[group] = [other for _, other in ruled_out]
         return self._weak[group]
 
     def ruled_out_by_both(self, one: Group, other: Group) -> Iterator[Candidate]:

@@ -87,9 +87,8 @@ def _read(typed: _Listed, grid: Grid, collector: Collector) -> Iterator[Rule]:
     if kind is None:
         said = f"there is no rule kind {quoted(word.value)}"
         collector.error(word.place, "unknown-rule", said, nearest(word.value, kinds()))
-    elif not kind.stands_on(grid):
-        said = f"“{word.value}” does not go with a grid that has holes"
-        collector.error(word.place, "holes-rule", said, "leave out the rule, or the holes")
+    elif not stands_on(kind, grid, word.place, collector):
+        return
     elif grid.overlaps and kind.in_one_square() and typed.within == ANYWHERE:
         said = f"“{word.value}” stands in one grid, and this puzzle has {len(grid.squares)}"
         collector.error(word.place, "which-grid", said, f"put it under “{IN}A:”, or the letter of another grid")
@@ -99,6 +98,15 @@ def _read(typed: _Listed, grid: Grid, collector: Collector) -> Iterator[Rule]:
             if square and kind.form is Form.EDGE:
                 check_clues_free(rule, grid, square, word.place, collector)
             yield replace(rule, square=square)
+
+
+def stands_on(kind: type[Rule], grid: Grid, place: Place, collector: Collector) -> bool:
+    """Does a kind go with the shape of the grid? A diagnostic where it does not."""
+    if kind.stands_on(grid):
+        return True
+    said = f"“{kind.kind}” does not go with a grid that has holes"
+    collector.error(place, "holes-rule", said, "leave out the rule, or the holes")
+    return False
 
 
 def check_signs(rule: Rule, grid: Grid, place: Place, collector: Collector) -> None:

@@ -78,7 +78,7 @@ def _grid(grid: Grid) -> dict[str, Written]:
     said: dict[str, Written] = {"size": str(grid.size)} if grid.size != 9 else {}
     if grid.regions and grid.box is None:
         said["regions"] = picture(dict(zip(LETTERS, grid.regions, strict=False)), grid)
-    elif grid.plain and (grid.box is None or grid.box != USUAL_BOXES.get(grid.size)):
+    elif not isinstance(grid, Holed) and (grid.box is None or grid.box != USUAL_BOXES.get(grid.size)):
         said["boxes"] = f"{grid.box[0]}x{grid.box[1]}" if grid.box else "none"
     if isinstance(grid, Holed):
         said["holes"] = givens_picture(grid, (0,) * len(grid.cells))

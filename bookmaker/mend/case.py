@@ -8,22 +8,27 @@ questions are answered by these. Every other answer is proven.
 from __future__ import annotations
 
 from collections.abc import Iterable
+from contextlib import suppress
 from dataclasses import dataclass, field
 from itertools import islice
 from math import inf
 from random import Random
-from time import monotonic
 
 from bookmaker.changes.elements import Element, elements_of, kept_by, problem_with
+from bookmaker.mend.limit import Limit, Seconds
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.solve import prove, solutions
-from bookmaker.solve.verdict import NoSolution, Several, Solution, Undecided, Unique
+from bookmaker.solve.proving import proven
+from bookmaker.solve.search import OutOfBudget, Search
+from bookmaker.solve.verdict import NoSolution, Several, Solution, Undecided, Unique, Verdict
 
 BUDGET = 500
 """Guesses for the proof that statements clash."""
 
 GUESSES = 2_000
 """Guesses for the proof that a change mends a puzzle."""
+
+SETTING_UP = 10_000
+"""Effort that each proof is charged before it begins, for its problem has to be compiled."""
 
 Elements = frozenset[Element]
 
@@ -33,6 +38,8 @@ class Case:
     """A puzzle and what is known of it."""
 
     puzzle: RuledPuzzle
+    limit: Limit = field(default_factory=lambda: Seconds(inf))
+    """What all that is asked of it may take together."""
     elements: Elements = field(init=False)
     cores: list[Elements] = field(default_factory=list)
     """Statements that cannot hold together."""
@@ -52,9 +59,13 @@ class Case:
 
     def solutions_of(self, left: Iterable[Element], most: int = 1, order: Random | None = None) -> list[Solution]:
         """Up to so many grids that keep some statements, of which each is remembered."""
-        found = list(islice(solutions(problem_with(left, self.puzzle.grid), order, most * GUESSES), most))
-        for solution in found:
-            self.meet(solution)
+        search = Search(problem_with(left, self.puzzle.grid), most * GUESSES, order=order)
+        found = []
+        with suppress(OutOfBudget):
+            for solution in islice(search, most):
+                found.append(solution)
+                self.meet(solution)
+        self.limit.spend(SETTING_UP + search.spent)
         return found
 
     def may_be_unique(self, gone: Elements, new: Elements) -> bool:
@@ -74,8 +85,7 @@ class Case:
         the proof takes too long."""
         if not self.may_be_unique(gone, new):
             return None
-        self.proofs += 1
-        match prove(problem_with((self.elements - gone) | new, self.puzzle.grid), GUESSES):
+        match self._proven((self.elements - gone) | new, GUESSES):
             case Unique(solution):
                 return solution
             case Several(first, second):
@@ -87,17 +97,23 @@ class Case:
 
     def clash(self, elements: Iterable[Element]) -> bool:
         """Is it proven that these cannot hold together?"""
-        self.proofs += 1
-        return isinstance(prove(problem_with(elements, self.puzzle.grid), BUDGET), NoSolution)
+        return isinstance(self._proven(elements, BUDGET), NoSolution)
 
-    def core_of(self, elements: Iterable[Element], until: float = inf) -> Elements:
-        """Statements among these, which clash, that clash and of which none could be spared; later than `until`
-        (`time.monotonic`), more of them. They are remembered."""
+    def _proven(self, elements: Iterable[Element], budget: int) -> Verdict:
+        """What so many guesses prove of some statements."""
+        self.proofs += 1
+        verdict, spent = proven(problem_with(elements, self.puzzle.grid), budget)
+        self.limit.spend(SETTING_UP + spent)
+        return verdict
+
+    def core_of(self, elements: Iterable[Element], share: float = 1.0) -> Elements:
+        """Statements among these, which clash, that clash and of which none could be spared; once this share of the
+        limit is used up, more of them. They are remembered."""
         core = list(elements)
         size = len(core) // 2
-        while size and monotonic() < until:
+        while size and not self.limit.over(share):
             at = 0
-            while at < len(core) and monotonic() < until:
+            while at < len(core) and not self.limit.over(share):
                 if self.clash(core[:at] + core[at + size :]):
                     del core[at : at + size]
                 else:

@@ -12,7 +12,6 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from random import Random
-from time import monotonic
 
 from bookmaker.changes.elements import Element
 from bookmaker.mend.case import Case, Elements
@@ -41,8 +40,8 @@ class Conflicts:
     least: bool
 
 
-def conflicts(case: Case, seconds: float = 5.0) -> Conflicts:
-    """Look for both kinds of set, half of the time for each."""
+def conflicts(case: Case) -> Conflicts:
+    """Look for both kinds of set, with half of the case's limit for each."""
     order = sorted(case.elements, key=repr)
     bits = {element: 1 << number for number, element in enumerate(order)}
 
@@ -52,34 +51,33 @@ def conflicts(case: Case, seconds: float = 5.0) -> Conflicts:
     def told(boards: Sequence[int]) -> tuple[tuple[Element, ...], ...]:
         return tuple(tuple(element for element in order if bits[element] & one) for one in boards[:MOST])
 
-    began = monotonic()
     rng = Random(0)
     for _ in range(CORES):
-        if monotonic() < began + seconds / 4:
-            case.core_of(rng.sample(order, len(order)), began + seconds / 2)
-    gone, least = _least(case, order, board, began + seconds / 2)
-    cores, smallest = _smallest(case, order, board, began + seconds)
+        if not case.limit.over(1 / 4):
+            case.core_of(rng.sample(order, len(order)), 1 / 2)
+    gone, least = _least(case, order, board)
+    cores, smallest = _smallest(case, order, board)
     return Conflicts(told(cores), smallest, told(gone), least)
 
 
 Board = Callable[[Iterable[Element]], int]
 
 
-def _least(case: Case, order: Sequence[Element], board: Board, until: float) -> tuple[list[int], bool]:
+def _least(case: Case, order: Sequence[Element], board: Board) -> tuple[list[int], bool]:
     """The smallest sets without which the rest has a solution: hitting sets of all clashes, tried one after the other;
     one without which the rest still clashes shows a clash that was not known."""
     rng = Random(0)
     size = 1
     found: list[int] = []
-    while monotonic() < until and not found:
+    while not case.limit.over(1 / 2) and not found:
         known = len(case.cores)
         size = max(size, lower_bound([board(core) for core in case.cores]))
-        for gone in hitting_sets([board(core) for core in case.cores], size, lambda: monotonic() > until):
+        for gone in hitting_sets([board(core) for core in case.cores], size, lambda: case.limit.over(1 / 2)):
             rest = [element for element in order if not board([element]) & gone]
             if case.solutions_of(rest):
                 found.append(gone)
             else:
-                case.core_of(rng.sample(rest, len(rest)), until)
+                case.core_of(rng.sample(rest, len(rest)), 1 / 2)
                 if len(case.cores) > known:
                     break
         else:
@@ -87,37 +85,37 @@ def _least(case: Case, order: Sequence[Element], board: Board, until: float) -> 
             continue
         if len(case.cores) > known:
             found = []
-    return sorted(found, key=int.bit_count), bool(found) and monotonic() < until
+    return sorted(found, key=int.bit_count), bool(found) and not case.limit.over(1 / 2)
 
 
-def _smallest(case: Case, order: Sequence[Element], board: Board, until: float) -> tuple[list[int], bool]:
+def _smallest(case: Case, order: Sequence[Element], board: Board) -> tuple[list[int], bool]:
     """The smallest clashes: hitting sets of what the grids met break; one that does not clash shows another grid."""
     best = min(map(len, case.cores), default=0)
     size = 1
-    while size <= min(best, LARGEST) and monotonic() < until:
+    while size <= min(best, LARGEST) and not case.limit.over():
         broken = [board(statements) for statements in case.met.values()]
         size = max(size, lower_bound(broken))
         met = len(case.met)
         found = []
-        for clash in hitting_sets(broken, size, lambda: monotonic() > until):
+        for clash in hitting_sets(broken, size, case.limit.over):
             some = [element for element in order if board([element]) & clash]
             if case.clash(some):
                 found.append(clash)
-            elif _meet_one_more(case, some, order, until):
+            elif _meet_one_more(case, some, order):
                 break
             if len(found) == MOST:
                 break
         if len(case.met) > met:
             continue
-        if found and monotonic() < until:
+        if found and not case.limit.over():
             return found, True
         size += 1
     cores = sorted({board(core) for core in case.cores}, key=int.bit_count)
     return cores, False
 
 
-def _meet_one_more(case: Case, some: Sequence[Element], order: Sequence[Element], until: float) -> bool:
-    """Meet a grid that keeps some statements and, one after the other, as many of the others as it can in the time."""
+def _meet_one_more(case: Case, some: Sequence[Element], order: Sequence[Element]) -> bool:
+    """Meet a grid that keeps some statements and, one after the other, as many of the others as the limit allows."""
     kept: Elements = frozenset(some)
     before = len(case.met)
     for _ in range(len(order)):
@@ -126,7 +124,7 @@ def _meet_one_more(case: Case, some: Sequence[Element], order: Sequence[Element]
             return False
         broken = case.met[found[0]]
         kept = frozenset(order) - broken
-        left = (e for e in order if e in broken and monotonic() < until)
+        left = (e for e in order if e in broken and not case.limit.over())
         further = next((e for e in left if not case.clash([*kept, e])), None)
         if further is None:
             break

@@ -11,7 +11,6 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
 from itertools import combinations
 from random import Random
-from time import monotonic
 
 from bookmaker.changes.arrangement import arrangements_of, nearly_arranged_as
 from bookmaker.changes.elements import Element, Given, elements_of
@@ -71,24 +70,20 @@ class Search:
     """Were pairs of digits tried, because nothing single helps?"""
 
 
-def search(
-    puzzle: RuledPuzzle, solution: Solution | None = None, seconds: float = 10.0, watch: Watch = lambda done, of: None
-) -> Search:
-    """Look for cures of a puzzle; `solution` is its setter's, if he gave one. `watch` is told how many changes are
-    tried, of how many."""
-
-    until = monotonic() + seconds
+def search(case: Case, solution: Solution | None = None, watch: Watch = lambda done, of: None) -> Search:
+    """Look for cures of a puzzle within the limit of its case; `solution` is its setter's, if he gave one. `watch` is
+    told how many changes are tried, of how many."""
+    puzzle = case.puzzle
     verdict = prove(problem_of(puzzle))
-    case = Case(puzzle)
     found = Search(verdict)
     if isinstance(verdict, NoSolution):
-        _find_cores(case, until)
+        _find_cores(case)
     else:
         case.solutions_of(case.elements, SEEN)
     slips = _likeliest(puzzle, case, verdict)
     cures: list[tuple[Slip, Solution, float]] = []
     for number, (slip, likely) in enumerate(slips):
-        if monotonic() > until:
+        if case.limit.over():
             found.untried.update(slip.sort for slip, _ in slips[number:])
             break
         found.tried += 1
@@ -99,7 +94,7 @@ def search(
             cures.append((solved[0], solved[1], likely))
     if not cures and not found.untried:
         found.pairs = True
-        cures = list(_pairs(case, until, found))
+        cures = list(_pairs(case, found))
     found.undecided = case.undecided
     found.cures = _ranked(cures, solution)
     return found
@@ -124,18 +119,18 @@ def _solved(
     return (typed, solution) if typed is not None and solution is not None else None
 
 
-def _find_cores(case: Case, until: float) -> None:
+def _find_cores(case: Case) -> None:
     """Clashes, until those statements are known without which the rest can hold; and grids that keep the rest."""
     rng = Random(0)
     for _ in range(CORES):
-        if monotonic() < until:
-            case.core_of(rng.sample(sorted(case.elements, key=repr), len(case.elements)), until)
+        if not case.limit.over():
+            case.core_of(rng.sample(sorted(case.elements, key=repr), len(case.elements)))
     for element in sorted(frozenset.intersection(*case.cores), key=repr) if case.cores else ():
-        if monotonic() > until or any(element not in core for core in case.cores):
+        if case.limit.over() or any(element not in core for core in case.cores):
             continue
         rest = case.elements - {element}
         if not case.solutions_of(rest, SEEN) and case.clash(rest):
-            case.core_of(rng.sample(sorted(rest, key=repr), len(rest)), until)
+            case.core_of(rng.sample(sorted(rest, key=repr), len(rest)))
 
 
 def _likeliest(puzzle: RuledPuzzle, case: Case, verdict: Verdict) -> list[tuple[Slip, float]]:
@@ -185,7 +180,7 @@ def _left_out_marks(puzzle: RuledPuzzle, case: Case) -> Iterator[Slip]:
                     yield Slip("left-out mark", Puzzle(grid, puzzle.givens, tuple(rules)), close=True)
 
 
-def _pairs(case: Case, until: float, found: Search) -> Iterator[tuple[Slip, Solution, float]]:
+def _pairs(case: Case, found: Search) -> Iterator[tuple[Slip, Solution, float]]:
     """Two digits misread, easy slips first."""
     puzzle = case.puzzle
     filled = [cell for cell, digit in enumerate(puzzle.givens) if digit]
@@ -198,7 +193,7 @@ def _pairs(case: Case, until: float, found: Search) -> Iterator[tuple[Slip, Solu
                 for second, also in misread(puzzle.givens[other], puzzle.grid.digits):
                     if (close and also) != easy:
                         continue
-                    if monotonic() > until:
+                    if case.limit.over():
                         found.untried["digit"] += 1
                         return
                     found.tried += 1

@@ -12,7 +12,8 @@ from math import log
 
 from bookmaker.changes.arrangement import Arrangement, arrangements_of
 from bookmaker.grade.solve_path import Grade
-from bookmaker.rules.common.contract import RuledPuzzle
+from bookmaker.puzzle.grid import Grid
+from bookmaker.rules.common.contract import Rule, RuledPuzzle
 from bookmaker.rules.common.parts import Form
 
 OFTEN: Mapping[str, float] = {
@@ -63,23 +64,28 @@ def puzzle_likelihood(puzzle: RuledPuzzle, grade: Grade | None = None) -> float:
     return told
 
 
-@lru_cache(maxsize=4096)
 def _astray(puzzle: RuledPuzzle, arranged: Arrangement) -> float:
-    """Givens and marks that lack an image, up to `UNARRANGED` of each."""
-    given = {cell for cell, digit in enumerate(puzzle.givens) if digit}
-    orbits = {arranged.orbit(cell) if cell in given else () for cell in given}
-    astray = sum(
-        min(len(given.intersection(orbit)), len(orbit) - len(given.intersection(orbit)))
-        for orbit in {tuple(sorted(orbit)) for orbit in orbits}
-    )
-    missing = 0
-    for rule in puzzle.rules:
-        if rule.form is Form.WHOLE or rule.marks_all:
-            continue
-        parts = rule.parts(rule.laid_on(puzzle.grid))
-        there = {frozenset(part.cells) for part in parts}  # from whichever end they are told
-        missing += sum(
-            any(frozenset([move[cell] for cell in part.cells]) not in there for move in arranged.moves)
-            for part in parts
-        )
+    """Givens and marks that lack an image, up to `UNARRANGED` of each. A slip leaves most of them as they are, so that
+    each sort is looked at by itself, once."""
+    astray = _lone_givens(frozenset(cell for cell, digit in enumerate(puzzle.givens) if digit), arranged)
+    missing = sum(_lone_marks(rule, puzzle.grid, arranged) for rule in puzzle.rules)
     return min(astray, UNARRANGED) + min(missing, UNARRANGED)
+
+
+@lru_cache(maxsize=4096)
+def _lone_givens(given: frozenset[int], arranged: Arrangement) -> int:
+    """Cells without an image, or the images that lack, where these are fewer."""
+    orbits = {tuple(sorted(arranged.orbit(cell))) for cell in given}
+    return sum(min(len(given.intersection(orbit)), len(orbit) - len(given.intersection(orbit))) for orbit in orbits)
+
+
+@lru_cache(maxsize=4096)
+def _lone_marks(rule: Rule, grid: Grid, arranged: Arrangement) -> int:
+    """Marks of a rule that lack an image."""
+    if rule.form is Form.WHOLE or rule.marks_all:
+        return 0
+    parts = rule.parts(rule.laid_on(grid))
+    there = {frozenset(part.cells) for part in parts}  # from whichever end they are told
+    return sum(
+        any(frozenset([move[cell] for cell in part.cells]) not in there for move in arranged.moves) for part in parts
+    )

@@ -14,7 +14,6 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from itertools import combinations
 from random import Random
-from time import monotonic
 
 from bookmaker.changes.arrangement import Arrangement, arranged_as, nearly_arranged_as
 from bookmaker.changes.elements import Element, Given, MarkOf
@@ -34,6 +33,9 @@ MOST = 12
 
 PAIRS = 2
 """Up to so many givens, all choices are tried; beyond, those that lead to the solutions met."""
+
+FIRST, GIVENS, ARRANGED = 0.25, 0.6, 0.8
+"""By these shares of the limit, solutions have been met, givens found, and those found that keep the arrangement."""
 
 Givens = tuple[Candidate, ...]
 
@@ -59,18 +61,17 @@ class Settling:
     marks: tuple[Settled, ...]
 
 
-def settling(case: Case, seconds: float = 5.0) -> Settling:
-    """What settles a puzzle that has several solutions."""
-    began = monotonic()
+def settling(case: Case) -> Settling:
+    """What settles a puzzle that has several solutions, as far as its limit allows."""
     rng = Random(0)
     for _ in range(STARTS):
-        if monotonic() < began + seconds / 4:
+        if not case.limit.over(FIRST):
             case.solutions_of(case.elements, SEEN, rng)
-    fewest, proven = _fewest(case, began + 0.6 * seconds)
+    fewest, proven = _fewest(case)
     cells = [cell for cell, digit in enumerate(case.puzzle.givens) if digit]
     kept = _arrangement(case.puzzle.grid, cells)
-    arranged = _arranged(case, kept, began + 0.8 * seconds) if kept is not None else ()
-    return Settling(fewest, proven, arranged, kept.name if kept else "", _marks(case, began + seconds))
+    arranged = _arranged(case, kept) if kept is not None else ()
+    return Settling(fewest, proven, arranged, kept.name if kept else "", _marks(case))
 
 
 def _arrangement(grid: Grid, cells: Sequence[int]) -> Arrangement | None:
@@ -86,13 +87,13 @@ def _settled(case: Case, added: Sequence[Element], instead: Element | None = Non
     return None if solution is None else Settled(tuple(added), solution, instead)
 
 
-def _fewest(case: Case, until: float) -> tuple[tuple[Settled, ...], bool]:
+def _fewest(case: Case) -> tuple[tuple[Settled, ...], bool]:
     """All smallest sets of one or two givens, by trying; larger ones by way of the solutions that were met."""
     for size in range(1, PAIRS + 1):
         found: list[Settled] = []
         undecided = case.undecided
         for added in _choices(case, size):
-            if monotonic() > until:
+            if case.limit.over(GIVENS):
                 return tuple(found), False
             done = _settled(case, [Given(*candidate) for candidate in added])
             if done is not None:
@@ -101,7 +102,7 @@ def _fewest(case: Case, until: float) -> tuple[tuple[Settled, ...], bool]:
                 break
         if found or case.undecided > undecided:
             return tuple(found), case.undecided == undecided
-    return _by_targets(case, until)
+    return _by_targets(case)
 
 
 def _choices(case: Case, size: int) -> Iterator[Givens]:
@@ -132,13 +133,13 @@ def _choices(case: Case, size: int) -> Iterator[Givens]:
             yield chosen
 
 
-def _by_targets(case: Case, until: float) -> tuple[tuple[Settled, ...], bool]:
+def _by_targets(case: Case) -> tuple[tuple[Settled, ...], bool]:
     """The smallest sets that lead to one of the solutions met: proven to be the smallest only if they have three."""
     best: list[Settled] = []
     for target in list(case.met)[:MOST]:
         size = PAIRS + 1
-        while monotonic() < until and (not best or size <= len(best[0].added)):
-            done = _to_target(case, target, size, until)
+        while not case.limit.over(GIVENS) and (not best or size <= len(best[0].added)):
+            done = _to_target(case, target, size)
             if done is not None:
                 best = [*(b for b in best if len(b.added) <= len(done.added)), done]
                 best = [b for b in best if len(b.added) == len(done.added)]
@@ -147,15 +148,15 @@ def _by_targets(case: Case, until: float) -> tuple[tuple[Settled, ...], bool]:
     return tuple(best), bool(best) and len(best[0].added) == PAIRS + 1
 
 
-def _to_target(case: Case, target: Solution, size: int, until: float) -> Settled | None:
+def _to_target(case: Case, target: Solution, size: int) -> Settled | None:
     """A set of so many of a solution's digits that shuts out all others."""
-    while monotonic() < until:
+    while not case.limit.over(GIVENS):
         differing = [
             sum(1 << cell for cell, digit in enumerate(other) if digit != target[cell])
             for other in case.met
             if other != target
         ]
-        cells = next(hitting_sets(differing, size, lambda: monotonic() > until), None)
+        cells = next(hitting_sets(differing, size, lambda: case.limit.over(GIVENS)), None)
         if cells is None:
             return None
         added = [Given(cell, target[cell]) for cell in case.puzzle.grid.cells if cells >> cell & 1]
@@ -166,7 +167,7 @@ def _to_target(case: Case, target: Solution, size: int, until: float) -> Settled
     return None
 
 
-def _arranged(case: Case, kept: Arrangement, until: float) -> tuple[Settled, ...]:
+def _arranged(case: Case, kept: Arrangement) -> tuple[Settled, ...]:
     """Orbits of empty cells that leave one solution when they are filled from it: one orbit, else two."""
     givens = case.puzzle.givens
     orbits = [[cell for cell in orbit if not givens[cell]] for orbit in kept.orbits]
@@ -175,7 +176,7 @@ def _arranged(case: Case, kept: Arrangement, until: float) -> tuple[Settled, ...
     for count in (1, 2):
         for target in list(case.met):
             for some in combinations(orbits, count):
-                if monotonic() > until or len(found) == MOST:
+                if case.limit.over(ARRANGED) or len(found) == MOST:
                     return tuple(found.values())
                 done = _settled(case, [Given(cell, target[cell]) for orbit in some for cell in orbit])
                 if done is not None:
@@ -185,7 +186,7 @@ def _arranged(case: Case, kept: Arrangement, until: float) -> tuple[Settled, ...
     return tuple(found.values())
 
 
-def _marks(case: Case, until: float) -> tuple[Settled, ...]:
+def _marks(case: Case) -> tuple[Settled, ...]:
     """Marks of the puzzle's own kinds, true on one of the solutions met, that shut out all others."""
     found: dict[Part, Settled] = {}
     rng = Random(0)
@@ -197,7 +198,7 @@ def _marks(case: Case, until: float) -> tuple[Settled, ...]:
             bare = rule.with_parts((), grid)
             there = {frozenset(part.cells) for part in rule.parts(grid)}
             for part, longer_than in _further(rule, grid, target, rng):
-                if monotonic() > until or len(found) == MOST:
+                if case.limit.over() or len(found) == MOST:
                     return tuple(found.values())
                 if frozenset(part.cells) not in there and part not in found:
                     done = _settled(case, [MarkOf(bare, part)], MarkOf(bare, longer_than) if longer_than else None)

@@ -22,7 +22,7 @@ from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
 from bookmaker.reasons.bymark import LimitsMeet, OnlyDigits
-from bookmaker.rules.common.arrowreading import Arrow, numbers_in, read_arrow
+from bookmaker.rules.common.arrowreading import Arrow, arrow_on, numbers_in, read_arrow
 from bookmaker.rules.common.chain import Chain
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.deducing.candidates import removed_by
@@ -108,7 +108,7 @@ arrow:
         for part in parts:
             rim = sum(part.value)
             shafts.setdefault(tuple(sorted(part.cells[:rim])), []).append(part.cells[rim:])
-        return replace(self, arrows=tuple(Arrow(circle, tuple(found)) for circle, found in shafts.items()))
+        return replace(self, arrows=tuple(arrow_on(grid, circle, found) for circle, found in shafts.items()))
 
     def written(self, grid: Grid) -> Written:
         return [_written(arrow, grid) for arrow in self.arrows]

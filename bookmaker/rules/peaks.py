@@ -68,6 +68,10 @@ peaks:
         for name, cells in marks.items():
             taken: list[int] = []
             for cell, place in cells:
+                if not grid.orthogonal(cell):
+                    said = f"no cell shares a side with {grid.name(cell)}, so it is not {name} than any"
+                    collector.error(place, "peaks-alone", said, "leave it out")
+                    sound = False
                 beside = next((other for other in taken if other in grid.orthogonal(cell)), None)
                 if beside is not None:
                     text = f"{grid.name(beside)} and {grid.name(cell)} share a side, so they can't both be {name}"
@@ -78,6 +82,8 @@ peaks:
 
     def true_sorts(self, cells: tuple[int, ...], grid: Grid, digits: Sequence[int]) -> Iterator[str]:
         near = [digits[other] for other in grid.orthogonal(cells[0])]
+        if not near:
+            return  # black cells all around it
         if digits[cells[0]] > max(near):
             yield "greater"
         elif digits[cells[0]] < min(near):

@@ -19,7 +19,7 @@ from bookmaker.reasons import Rung
 from bookmaker.reasons.bymark import Apart
 from bookmaker.rules.common.clue import Clue, Placed
 from bookmaker.rules.common.contract import Deduction, Sample
-from bookmaker.rules.common.deducing.automata import Machine, machine, met
+from bookmaker.rules.common.deducing.automata import Machine, machine, met, remembers
 from bookmaker.rules.common.deducing.candidates import removed_by
 from bookmaker.rules.common.deducing.sums import too_many
 from bookmaker.rules.common.drawing.clueplaces import INK, clue_figures, middle_of
@@ -73,7 +73,7 @@ sandwich:
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         """An automaton that remembers the first crust and the digits since: it knows how far apart crusts can be."""
         for clue in self.clues:
-            lean = _machine(grid.size, grid.worth(1), clue.value, lean=True)
+            lean = _machine(grid.size, grid.worth(1), clue.value, lean=True) if remembers(grid.size) else None
             yield _machine(grid.size, grid.worth(1), clue.value).over(clue.cells(grid), lean)
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:

@@ -20,7 +20,7 @@ from bookmaker.reasons import Rung
 from bookmaker.reasons.bymark import Bounds
 from bookmaker.rules.common.clue import Clue, Placed
 from bookmaker.rules.common.contract import Deduction, Sample
-from bookmaker.rules.common.deducing.automata import Machine, machine, met
+from bookmaker.rules.common.deducing.automata import Machine, machine, met, remembers
 from bookmaker.rules.common.deducing.candidates import removed_by
 from bookmaker.rules.common.drawing.clueplaces import INK, clue_figures, middle_of
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
@@ -62,7 +62,7 @@ skyscraper:
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         """An automaton that remembers the tallest digit so far, how many were seen, and which were met."""
         for clue in self.clues:
-            lean = _machine(grid.size, clue.value, lean=True)
+            lean = _machine(grid.size, clue.value, lean=True) if remembers(grid.size) else None
             yield _machine(grid.size, clue.value).over(clue.cells(grid), lean)
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:

@@ -18,7 +18,7 @@ from bookmaker.reasons import Rung
 from bookmaker.reasons.bymark import FirstDigits
 from bookmaker.rules.common.clue import Clue, Placed
 from bookmaker.rules.common.contract import Deduction, Sample
-from bookmaker.rules.common.deducing.automata import Machine, machine, met
+from bookmaker.rules.common.deducing.automata import Machine, machine, met, remembers
 from bookmaker.rules.common.deducing.candidates import removed_by
 from bookmaker.rules.common.deducing.sums import different_limits, too_many
 from bookmaker.rules.common.drawing.clueplaces import INK, clue_figures, middle_of
@@ -76,7 +76,7 @@ x-sum:
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         """An automaton that remembers which digits were met, how many are still to be added and what they must make."""
         for clue in self.clues:
-            lean = _machine(grid, clue.value, lean=True)
+            lean = _machine(grid, clue.value, lean=True) if remembers(grid.size) else None
             yield _machine(grid, clue.value).over(clue.cells(grid), lean)
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:

@@ -27,6 +27,20 @@ def prove(problem: Problem, budget: int | None = None, effort: int = EFFORT) -> 
     the search more than the `effort`; `Undecided` only if the learning prover runs out of its own budget too.
     """
     search = Search(problem, budget, effort if budget is None else None, learns=True)
+    verdict = _searched(search)
+    if budget is None and isinstance(verdict, Undecided):
+        return _handed_over(problem, search, verdict.found) or verdict
+    return verdict
+
+
+def proven(problem: Problem, budget: int) -> tuple[Verdict, int]:
+    """What search alone finds with so many guesses, and the effort it took (`Meter.effort`)."""
+    search = Search(problem, budget, learns=True)
+    return _searched(search), search.spent
+
+
+def _searched(search: Search) -> Verdict:
+    """Two solutions, one, none; `Undecided` where it runs out of its budget."""
     found: list[Solution] = []
     try:
         for solution in search:
@@ -34,8 +48,7 @@ def prove(problem: Problem, budget: int | None = None, effort: int = EFFORT) -> 
             if len(found) == 2:
                 return Several(found[0], found[1], search.nodes)
     except OutOfBudget:
-        known = found[0] if found else None
-        return (budget is None and _handed_over(problem, search, known)) or Undecided(search.nodes, known)
+        return Undecided(search.nodes, found[0] if found else None)
     return Unique(found[0], search.nodes) if found else NoSolution(search.nodes)
 
 
@@ -48,7 +61,7 @@ def refuted(problem: Problem, effort: int) -> tuple[bool | None, int]:
     answer: bool | None = None
     with suppress(OutOfBudget):
         answer = next(iter(search), None) is None
-    return answer, search.engine.meter.effort(search.nodes, search.engine.layout.cells)
+    return answer, search.spent
 
 
 def _handed_over(problem: Problem, search: Search, known: Solution | None) -> Verdict | None:

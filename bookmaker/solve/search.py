@@ -69,7 +69,7 @@ class Search:
             if not choice:
                 yield layout.filled(state)
                 continue
-            if self._spent():
+            if self._over():
                 self.open = [*(entry[:3] for entry in stack), settled]
                 raise OutOfBudget
             self.nodes += 1
@@ -78,9 +78,14 @@ class Search:
                 self.order.shuffle(bits)
             stack.extend([(state & placement[bit], unplaced ^ units[bit], seen, bit) for bit in bits])
 
-    def _spent(self) -> bool:
+    @property
+    def spent(self) -> int:
+        """The effort so far (`Meter.effort`)."""
+        return self.engine.meter.effort(self.nodes, self.engine.layout.cells)
+
+    def _over(self) -> bool:
         if self.effort is not None:
-            return self.engine.meter.effort(self.nodes, self.engine.layout.cells) >= self.effort
+            return self.spent >= self.effort
         return self.budget is not None and self.nodes >= self.budget
 
     def _note(self, cell: int) -> None:

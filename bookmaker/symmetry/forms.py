@@ -19,6 +19,9 @@ from bookmaker.solve.problem import Allowed, Automaton, Combination, Constraint,
 Form: TypeAlias = tuple[str, tuple[int, ...], tuple[Any, ...]]
 """A word for what is asked, the images of its cells, and its digits and numbers. Forms of one word can be ordered."""
 
+Steps: TypeAlias = tuple[tuple[int, ...], ...]
+"""For each state of an automaton the next one for each digit, as in `Automaton`."""
+
 Words: TypeAlias = tuple[tuple[tuple[int, int, int], ...], ...]
 """For each place of a line its steps (from, digit, to) between numbered states; equal lines have equal numbers."""
 
@@ -64,16 +67,21 @@ def _add(asked: Constraint, cells: Sequence[int], digits: tuple[int, ...], forms
         case Automaton(over, steps, accept):
             line = tuple(cells[c] for c in over)
             line = tuple(sorted(line)) if _in_any_order(steps) else line
-            onward_words, back_words = _both_ways(len(line), steps, accept, digits)
-            as_told = line <= line[::-1] or not back_words
-            forms.add(("line", line, (onward_words,)) if as_told else ("line", line[::-1], (back_words,)))
+            if line > line[::-1] and (from_end := _read_back(len(line), steps, accept, digits)):
+                forms.add(("line", line[::-1], (from_end,)))
+            else:
+                forms.add(("line", line, (_read(len(line), steps, accept, digits),)))
         case _ as never:
             assert_never(never)
 
 
-MOST_STEPS = 50_000
-"""Steps of an automaton read from the other end that are worked out, a tenth of a second; more come of clues on grids
-of 12 and more digits only."""
+MOST_STEPS = 10_000
+"""Steps of an automaton read from the other end that are worked out; more come of clues on grids of ten and more digits
+only."""
+
+LAID_OUT = 40_000
+"""Steps of an automaton, times the cells of its line, that are laid out cell by cell; more come of clues on grids of 16
+and more digits only, and take half a second for each."""
 
 
 @lru_cache(maxsize=1 << 14)
@@ -115,7 +123,7 @@ def _sum(
 
 
 @lru_cache(maxsize=1024)
-def _in_any_order(steps: tuple[tuple[int, ...], ...]) -> bool:
+def _in_any_order(steps: Steps) -> bool:
     """Do two digits lead to the same state whichever comes first? Then the line is a set of cells."""
     last = (-1,) * len(steps[0])
     table = (*steps, last)  # a refused digit leads to the last one
@@ -124,12 +132,47 @@ def _in_any_order(steps: tuple[tuple[int, ...], ...]) -> bool:
 
 
 @lru_cache(maxsize=1024)
-def _both_ways(
-    length: int, steps: tuple[tuple[int, ...], ...], accept: frozenset[int], digits: tuple[int, ...]
-) -> tuple[str, str]:
-    """The accepted words of one length as the smallest layered automaton, read from either end; a short text for each,
-    since tables of clues are large. The second is empty where it would be too large: then the line is told as it is
-    read, and only its twin that is typed from the other end is not known again."""
+def _read(length: int, steps: Steps, accept: frozenset[int], digits: tuple[int, ...]) -> str:
+    """A short text for what an automaton accepts along a line, since tables of clues are large: alike for those that
+    accept the same words of this length. A very large one is told by its own table; then only lines that are asked the
+    same in the same way are known again."""
+    if _large(length, steps):
+        return _short(_renumbered(steps, accept, digits))
+    return _short(_words(length, steps, accept, digits))
+
+
+@lru_cache(maxsize=1024)
+def _read_back(length: int, steps: Steps, accept: frozenset[int], digits: tuple[int, ...]) -> str:
+    """The same for the line read from its other end. Empty where that would be too large: then the line is told as it
+    is read, and only its twin that is typed from the other end is not known again."""
+    if _large(length, steps):
+        return ""
+    back = _reversed(_words(length, steps, accept, digits))
+    return _short(back) if back is not None else ""
+
+
+def _large(length: int, steps: Steps) -> bool:
+    return length * sum(after >= 0 for row in steps for after in row) > LAID_OUT
+
+
+def _renumbered(steps: Steps, accept: frozenset[int], digits: tuple[int, ...]) -> tuple[Steps, tuple[int, ...]]:
+    """The table and the accepting states, numbered as they are met by way of the images of the digits."""
+    in_order = sorted(range(1, len(digits)), key=digits.__getitem__)
+    number, met = {0: 0}, [0]
+    table = []
+    for at in met:
+        row = []
+        for after in (steps[at][digit] for digit in in_order):
+            if after >= 0 and after not in number:
+                number[after] = len(met)
+                met.append(after)
+            row.append(number.get(after, -1))
+        table.append(tuple(row))
+    return tuple(table), tuple(sorted(number[at] for at in accept if at in number))
+
+
+def _words(length: int, steps: Steps, accept: frozenset[int], digits: tuple[int, ...]) -> Words:
+    """The accepted words of one length as the smallest layered automaton."""
     reached: list[set[int]] = [{0}]
     for _ in range(length):
         reached.append({s for at in reached[-1] for s in steps[at][1:] if s >= 0})
@@ -137,9 +180,7 @@ def _both_ways(
         {(at, digits[d], steps[at][d]) for at in reached[i] for d in range(1, len(digits)) if steps[at][d] >= 0}
         for i in range(length)
     ]
-    words = _smallest(edges, reached[-1] & accept)
-    back = _reversed(words)
-    return _short(words), _short(back) if back is not None else ""
+    return _smallest(edges, reached[-1] & accept)
 
 
 def _smallest(edges: Sequence[set[tuple[int, int, int]]], last: set[int]) -> Words:

@@ -14,14 +14,16 @@ from bookmaker.changes.slips import SLIPS
 from bookmaker.mend.case import Case
 from bookmaker.mend.conflicts import conflicts
 from bookmaker.mend.cures import search
+from bookmaker.mend.limit import Effort
 from bookmaker.mend.settling import settling
 from bookmaker.mend.telling import READABLE, change_said, cured_said
 from bookmaker.proof import Proof
 from bookmaker.rules.common.words.wording import listed, sentence_case
 from bookmaker.solve.verdict import NoSolution, Several
 
-SECONDS = 4.0
-"""How long cures of one puzzle are looked for, and half of it what else there is to say."""
+EFFORT = 2_000_000
+"""Effort (`Meter.effort`) to look for cures of one puzzle, about a second and a half; half of it to look for what else
+there is to say."""
 
 CURES = 3
 """So many cures of a puzzle are told."""
@@ -38,15 +40,15 @@ def proposals(proof: Proof) -> tuple[str, ...]:
 def _said(proof: Proof) -> Iterator[str]:
     puzzle = proof.entry.puzzle
     digits = proof.entry.solution.digits if proof.entry.solution else None
-    found = search(puzzle, digits, SECONDS)
+    found = search(Case(puzzle, Effort(EFFORT)), digits)
     for cure in found.cures[:CURES]:
         change = sentence_case(change_said(puzzle, cure.puzzle))
         yield f"{sentence_case(SLIPS[cure.slip.sort])}? {change}; {cured_said(cure.grade)}."
     if isinstance(proof.verdict, Several):
-        fewest = settling(Case(puzzle), SECONDS / 2).fewest
+        fewest = settling(Case(puzzle, Effort(EFFORT // 2))).fewest
         if fewest:
             yield f"Or add {listed(named(added, puzzle.grid) for added in fewest[0].added)}."
     elif not found.cures:
-        clashing = [some for some in conflicts(Case(puzzle), SECONDS / 2).clashing if len(some) <= READABLE]
+        clashing = [some for some in conflicts(Case(puzzle, Effort(EFFORT // 2))).clashing if len(some) <= READABLE]
         for some in clashing[:1]:
             yield sentence_case(f"{listed(named(one, puzzle.grid) for one in some)} cannot stand together.")

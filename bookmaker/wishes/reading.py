@@ -10,8 +10,11 @@ from pathlib import Path
 from typing import cast, get_args
 
 from bookmaker.changes.arrangement import arrangements_of
+from bookmaker.manifest.dates import read_when
 from bookmaker.manifest.givens import check_clashes, read_givens
 from bookmaker.manifest.gridfields import GRID_KEYS, read_grid
+from bookmaker.manifest.provenance import read_tags
+from bookmaker.manifest.publication import read_link
 from bookmaker.manifest.texts import read_id, read_line, read_note
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import Rule
@@ -136,7 +139,7 @@ def _read_wish(node: Node, collector: Collector) -> Wish | None:
         mirrored=_switch(fields, "mirrored", collector),
         idle_marks=_switch(fields, "idle-marks", collector),
         texts=_texts(fields, collector),
-        tags=_tags(fields, collector),
+        tags=read_tags(fields, collector),
         seed=_whole(fields, "seed", 1, Span(0, 999_999_999), collector),
         place=fields["id"].place if "id" in fields else node.place,
     )
@@ -279,16 +282,18 @@ def _techniques(node: Node, what: str, rules: tuple[RuleWish, ...], collector: C
 
 
 def _texts(fields: Mapping[str, Node], collector: Collector) -> dict[str, str]:
+    """The lines as typed, which are what a manifest can hold under these names."""
+    before = len(collector.found)
     texts = {
         name: read_note(fields, name, collector) if name == "note" else read_line(fields, name, collector)
         for name in TEXTS
         if name in fields
     }
+    if len(collector.found) > before:
+        return texts
     if "id" in texts:
         read_id(Word(fields["id"].place, texts["id"].replace(NUMBER, "1")), collector)
+    if "shown" in texts:
+        read_when(fields["shown"], "shown", collector)
+    read_link(fields, collector)
     return texts
-
-
-def _tags(fields: Mapping[str, Node], collector: Collector) -> tuple[str, ...]:
-    words = read_items(fields["tags"], "“tags”", collector) if "tags" in fields else ()
-    return tuple(read_line({"tags": word}, "tags", collector) for word in words)

@@ -9,7 +9,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 
 from bookmaker.manifest.example import example_rule
-from bookmaker.manifest.rulefields import check_signs
+from bookmaker.manifest.rulefields import check_signs, stands_on
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.rules import kinds
 from bookmaker.rules.common.area import read_areas
@@ -71,6 +71,8 @@ def read_rule_wishes(node: Node, grid: Grid, collector: Collector) -> tuple[Rule
         if kind is None:
             said = f"there is no rule kind {quoted(word.value)}"
             collector.error(word.place, "unknown-rule", said, nearest(word.value, kinds()))
+            continue
+        if not stands_on(kind, grid, word.place, collector):
             continue
         if grid.overlaps and kind.in_one_square() and kind.form is not Form.WHOLE:
             said = f"“{word.value}” stands in one grid, and can't be wished for where several overlap"

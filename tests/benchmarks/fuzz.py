@@ -39,6 +39,7 @@ from hypothesis import strategies as st
 
 from tests.hostile import books, commands, doors, shaped
 from tests.hostile.damage import damaged, swapped
+from tests.hostile.slips import wishes
 
 ROUNDS = 50
 """In so many batches each door takes its cases, all doors in turn."""
@@ -75,14 +76,21 @@ DOORS: dict[str, tuple[int, st.SearchStrategy[Any], Receive]] = {
     "nearly sound books": (120, books.nearly_sound(), doors.book),
     "hostile books": (100, books.HOSTILE, doors.book),
     "heads of books": (80, books.headed(), doors.book),
+    "other shapes": (60, books.of_other_shapes() | books.fit_for_print(), doors.sound_book),
+    "slips with them": (60, books.SLIPPED, doors.book),
+    "clashes on them": (10, books.clashing_shapes(), doors.whole_book),
     "mixed marks": (4, books.mixed(), doors.whole_book),
     "large grids": (3, books.sound(books.LARGE, 1), doors.whole_book),
-    "books printed": (20, books.sound() | books.headed() | books.nearly_sound(), doors.printed_book),
-    "books read aloud": (15, books.sound(), doors.spoken_book),
-    "books at the desk": (15, st.lists(books.sound() | books.nearly_sound(), max_size=3), doors.desk),
+    "books printed": (
+        20,
+        books.sound() | books.fit_for_print() | books.headed() | books.nearly_sound(),
+        doors.printed_book,
+    ),
+    "books read aloud": (15, books.sound() | books.fit_for_print(), doors.spoken_book),
+    "books at the desk": (15, st.lists(books.sound() | books.nearly_sound() | books.SLIPPED, max_size=3), doors.desk),
     "spreadsheets": (80, _harmed(doors.tables), doors.table),
     "briefs": (90, _harmed(doors.briefs) | shaped.files("brief"), _brief),
-    "wishes": (90, shaped.files("wish"), doors.wish),
+    "wishes": (90, shaped.files("wish") | wishes(), doors.wish),
     "layouts": (
         30,
         _harmed(_layouts).map(lambda raw: raw.decode(errors="replace")) | shaped.files("layout"),

@@ -16,7 +16,9 @@ from bookmaker.puzzle.grid import USUAL_BOXES, Grid, boxed_grid, irregular_grid
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds
 from bookmaker.rules.common.contract import Rule
-from tests.hostile import shaped
+from bookmaker.visible import HIDDEN
+from tests.hostile import other_shapes, shaped
+from tests.hostile.slips import slipped
 from tests.manifest.test_hostile import SCRAPS
 from tests.rules.grids import Solution
 from tests.rules.harness import cases_of, from_zero, instances, lay
@@ -27,8 +29,10 @@ TEXTS = ("Tides", "“Low–High”", "Ümläut", "日本", "x" * 200, "{a}", "-
 
 LETTERS = st.characters(exclude_categories=("Cs", "Cc"))
 
-WORDS = st.sampled_from(TEXTS) | st.text(LETTERS, min_size=1, max_size=20).filter(lambda text: text.strip())
-"""Texts that a title may hold; not only blanks."""
+WORDS = st.sampled_from(TEXTS) | st.text(LETTERS, min_size=1, max_size=20).filter(
+    lambda text: text.strip() and not HIDDEN.search(text)
+)
+"""Texts that a title may hold; not only blanks, and nothing that cannot be seen."""
 
 
 KINDS = sorted(kinds())
@@ -41,6 +45,9 @@ def _quoted(text: str) -> str:
 
 SIZES = (4,) * 30 + (6,) * 30 + (5,) * 10 + (7, 8) * 4 + (9,) * 12 + (10,) * 2 + (12,)
 """Sizes of grids as often as they are drawn: small ones mostly, which are read, proven and printed at once."""
+
+OTHER_SHAPES = 0.25
+"""How often a grid is not a square without holes."""
 
 LARGE = (12, 15, 16, 16, 18, 20, 21, 24, 25)
 
@@ -130,26 +137,54 @@ def titled(draw: st.DrawFn) -> str:
 def puzzles(draw: st.DrawFn, name: str, sizes: Sequence[int] = SIZES) -> str:
     """An item of the list of puzzles: marks that are true on a random solution, and some of its digits given."""
     rng = Random(draw(st.integers(0, 2**40)))
+    if rng.random() < OTHER_SHAPES:
+        return draw(on_other_shapes(name, sizes is LARGE))
     plain = grid_of(rng, sizes)
     kind = draw(st.sampled_from(KINDS))
     grid, solution, *rules = laid_on(kind, plain, rng) or (plain, (0,) * len(plain.cells))
     share = rng.choice([0.2, 0.4, 0.6, 1.0] if grid.size < 8 else [0.6, 0.7, 0.8, 1.0])
     shown = tuple(digit if rng.random() < share else 0 for digit in solution)
-    lines = puzzle_lines(Puzzle(grid, shown, tuple(rules)), {"id": name})
+    return _item(draw, name, Puzzle(grid, shown, tuple(rules)))
+
+
+@st.composite
+def on_other_shapes(draw: st.DrawFn, name: str, large: bool = False) -> str:
+    """The same on grids that overlap or have holes, with one kind or two."""
+    rng = Random(draw(st.integers(0, 2**40)))
+    few = draw(st.lists(st.sampled_from(KINDS), max_size=2, unique=True))
+    grid, solution, rules = other_shapes.laid(rng, few, large) or (FULL, (0,) * 81, ())
+    share = rng.choice([0.2, 0.4, 0.6, 1.0] if len(solution) < 64 else [0.6, 0.7, 0.8, 1.0])
+    shown = tuple(digit if rng.random() < share else 0 for digit in solution)
+    return _item(draw, name, Puzzle(grid, shown, rules))
+
+
+def _item(draw: st.DrawFn, name: str, puzzle: Puzzle[Rule]) -> str:
+    """The puzzle as an item of a list, with a title and more."""
+    lines = puzzle_lines(puzzle, {"id": name})
     said = [f"  title: {titled(draw)}"]
     said += [f"  setter: {_quoted(draw(WORDS))}"] if draw(st.booleans()) else []
     said += [f"  note: {_quoted(draw(WORDS))}"] if draw(st.booleans()) else []
     return "\n".join([lines[0], *said, *lines[1:]]) + "\n"
 
 
-@st.composite
-def sound(draw: st.DrawFn, sizes: Sequence[int] = SIZES, most: int = 3) -> str:
-    """A manifest without a mistake; titles may hold what no font can print."""
-    count = draw(st.integers(1, most))
+def _whole(draw: st.DrawFn, items: Sequence[str]) -> str:
+    """A list of puzzles under a head."""
     order = draw(st.sampled_from(["", "  order: difficulty\n", "  order: listed\n"]))
     spoken = f"  language: {draw(st.sampled_from(sorted(LOCALES)))}\n" if not draw(st.integers(0, 3)) else ""
     head = f"book:\n  title: {titled(draw)}\n  permission: given\n{order}{spoken}puzzles:\n"
-    return head + "".join(textwrap.indent(draw(puzzles(f"p{i}", sizes)), "  ") for i in range(count))
+    return head + "".join(textwrap.indent(item, "  ") for item in items)
+
+
+@st.composite
+def sound(draw: st.DrawFn, sizes: Sequence[int] = SIZES, most: int = 3) -> str:
+    """A manifest without a mistake; titles may hold what no font can print."""
+    return _whole(draw, [draw(puzzles(f"p{i}", sizes)) for i in range(draw(st.integers(1, most)))])
+
+
+@st.composite
+def of_other_shapes(draw: st.DrawFn) -> str:
+    """A manifest without a mistake of one puzzle, on grids that overlap or on one with holes."""
+    return _whole(draw, [draw(on_other_shapes("p0"))])
 
 
 @st.composite
@@ -180,6 +215,36 @@ def mixed(draw: st.DrawFn) -> str:
         lines += ["  rules:", *(line for _, rule in laid for line in rule_lines(rule, grid, 4))]
     puzzle = textwrap.indent("\n".join(lines) + "\n", "  ")
     return f"book:\n  title: {_quoted(draw(WORDS))}\n  permission: given\npuzzles:\n{puzzle}"
+
+
+@st.composite
+def fit_for_print(draw: st.DrawFn) -> str:
+    """A manifest of one puzzle, on grids that overlap or on one with holes, with one solution and plain words, so that
+    every command does with it what it is there for."""
+    rng = Random(draw(st.integers(0, 2**40)))
+    few = draw(st.lists(st.sampled_from(KINDS), min_size=1, max_size=2, unique=True))
+    grid, solution, rules = other_shapes.laid(rng, few, False) or (FULL, (0,) * 81, ())
+    puzzle = other_shapes.with_one_solution(Puzzle(grid, (0,) * len(solution), rules), solution, rng)
+    lines = puzzle_lines(puzzle, {"id": "p0", "title": "Low Tide"})
+    item = textwrap.indent("\n".join(lines) + "\n", "  ")
+    language = draw(st.sampled_from(["en", "en", *sorted(LOCALES)]))
+    return f"book:\n  title: Tides\n  permission: given\n  language: {language}\npuzzles:\n{item}"
+
+
+@st.composite
+def clashing_shapes(draw: st.DrawFn) -> str:
+    """One puzzle on grids that overlap or on one with holes, some of its givens or figures wrong."""
+    text = draw(of_other_shapes())
+    for _ in range(draw(st.integers(1, 2))):
+        digits = [at for at, sign in enumerate(text) if sign.isdigit() and at > text.index("givens:")]
+        if digits:
+            at = draw(st.sampled_from(digits))
+            text = text[:at] + draw(st.sampled_from("1234.")) + text[at + 1 :]
+    return text
+
+
+SLIPPED = slipped(of_other_shapes())
+"""Books with slips that are made with such grids."""
 
 
 @st.composite

@@ -8,10 +8,12 @@ from shutil import rmtree
 
 from hypothesis import strategies as st
 
+from bookmaker.manifest import load
 from bookmaker.visible import HIDDEN
 from tests.cli.running import run
 from tests.hostile import books, doors, shaped
 from tests.hostile.damage import damaged
+from tests.hostile.slips import wishes
 
 ID = "p0"
 """The first puzzle of a book from the grammar."""
@@ -66,7 +68,7 @@ BESIDE = {
 
 DRAWN: dict[str, st.SearchStrategy[str]] = {
     "brief.yaml": shaped.files("brief").map(lambda text: f"archive: .\n{text}"),
-    "wish.yaml": shaped.files("wish"),
+    "wish.yaml": shaped.files("wish") | wishes(),
     "own.yaml": shaped.files("layout"),
     "archive.yaml": shaped.files("archive"),
 }
@@ -84,7 +86,14 @@ ROOMS = st.one_of(
 )
 """None, or a file of another room with what is in it."""
 
-MANIFESTS = books.sound() | books.sound() | books.headed() | books.mixed() | books.nearly_sound() | books.HOSTILE
+MANIFESTS = st.one_of(
+    *(books.sound(), books.sound(), books.of_other_shapes(), books.headed(), books.mixed(), books.clashing_shapes()),
+    *(books.fit_for_print(), books.fit_for_print(), books.fit_for_print()),
+    *(books.nearly_sound(), books.SLIPPED, books.HOSTILE),
+)
+
+WISHED = st.tuples(st.just("wish.yaml"), DRAWN["wish.yaml"])
+"""What `draft` needs most."""
 
 Case = tuple[str, str, tuple[str, str] | None]
 """A manifest, what is typed, and a file beside it."""
@@ -96,7 +105,7 @@ def typed(draw: st.DrawFn, door: str, manifests: st.SearchStrategy[str] = MANIFE
     words = draw(st.sampled_from(WORDS[door]))
     if door in SPOKEN and draw(st.booleans()):
         words += f" --language {draw(st.sampled_from(books.LANGUAGES))}"
-    return draw(manifests), words, draw(ROOMS)
+    return draw(manifests), words, draw(WISHED if door == "draft" else ROOMS)
 
 
 def command(folder: Path, found: Case) -> None:
@@ -121,6 +130,8 @@ def command(folder: Path, found: Case) -> None:
     assert not HIDDEN.search(result.output), (words, result.output)
     assert result.exit_code == 0 or result.output.strip(), words
     assert _files(folder) == before, words
+    if words.startswith("draft") and result.exit_code == 0:
+        assert load(folder / words.split()[-1]).entries, "what was drafted can be read"
 
 
 def _files(folder: Path) -> dict[str, bytes]:

@@ -18,6 +18,7 @@ from bookmaker.source.placed import Word
 from bookmaker.typeface import Typeface
 from tests.hostile import books, commands, doors
 from tests.hostile.damage import damaged, swapped
+from tests.hostile.slips import wishes
 
 STEADY = settings(
     deadline=None,
@@ -39,6 +40,30 @@ def test_sound_books(tmp_path: Path, text: str) -> None:
 @given(books.nearly_sound() | books.HOSTILE)
 def test_other_books(tmp_path: Path, text: str) -> None:
     doors.book(tmp_path, text)
+
+
+@STEADY
+@given(books.of_other_shapes())
+def test_sound_books_on_other_shapes(tmp_path: Path, text: str) -> None:
+    doors.sound_book(tmp_path, text)
+
+
+@STEADY
+@given(books.SLIPPED)
+def test_slips_on_other_shapes(tmp_path: Path, text: str) -> None:
+    doors.book(tmp_path, text)
+
+
+@settings(STEADY, max_examples=8)
+@given(books.clashing_shapes())
+def test_clashes_on_other_shapes(tmp_path: Path, text: str) -> None:
+    doors.whole_book(tmp_path, text)
+
+
+@STEADY
+@given(wishes())
+def test_wishes_for_other_shapes(tmp_path: Path, text: str) -> None:
+    doors.wish(tmp_path, text)
 
 
 @settings(STEADY, max_examples=4)

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import signal
 from dataclasses import replace
-from functools import partial
 from pathlib import Path
 from random import Random
 from time import process_time
@@ -17,6 +16,7 @@ from bookmaker.manifest.written import puzzle_lines
 from bookmaker.mend.case import Case
 from bookmaker.mend.conflicts import conflicts
 from bookmaker.mend.cures import search
+from bookmaker.mend.limit import Effort, Seconds
 from bookmaker.proof import prove_all
 from bookmaker.puzzle.grid import CLASSIC, Grid, boxed_grid
 from bookmaker.puzzle.position import Position
@@ -89,6 +89,24 @@ def test_an_automaton_is_not_read_backwards_without_end() -> None:
     assert moved == forms_of(Puzzle(grid, (0,) * 225, (other,)), tuple(grid.cells), tuple(range(16))) != forms
 
 
+def test_clues_on_the_largest_grid_are_compared_with_their_images_at_once(tmp_path: Path) -> None:
+    """A solution that a turn maps to itself: each of its X-sums was laid out cell by cell, twice, and from both ends.
+    Fourteen clues took ten seconds."""
+    grid = boxed_grid(25, 5, 5)
+    solution = tuple(
+        (5 * (grid.row(cell) % 5) + grid.row(cell) // 5 + grid.column(cell)) % 25 + 1 for cell in grid.cells
+    )
+    rows = [solution[at : at + 25] for at in range(0, 625, 25)]
+    totals = [sum(line[: line[0]]) for line in rows]
+    lines = puzzle_lines(Puzzle(grid, solution), {"id": "a"})
+    lines += ["  rules:", f"    x-sum: {{left: {' '.join(map(str, totals))}}}"]
+    (tmp_path / "a.yaml").write_text("\n".join(lines) + "\n", encoding="utf-8")
+    began = process_time()
+    (proof,) = prove_all(load(tmp_path / "a.yaml").entries)
+    assert process_time() - began < 7
+    assert proof.solution == solution and proof.grade is not None
+
+
 def test_what_dots_ask_is_made_once() -> None:
     """It was made anew at every look, so that no filling was ever remembered: 18 seconds for one hard puzzle."""
     rule = sound_entry("dots: {white: r1c1-r1c2 r1c2-r1c3 r1c3-r1c4}")
@@ -155,7 +173,19 @@ def test_ctrl_c_is_answered_after_a_second_opinion() -> None:
 def test_time_to_mend_is_kept_where_every_small_clash_is_hard() -> None:
     """One second asked for took 15 until a clash was as small as can be, and 16 more to say what clashes."""
     (entry,) = load(Path(__file__).with_name("slow_clash.yaml")).entries
-    for look in (partial(search, entry.puzzle, None, 1.0), partial(conflicts, Case(entry.puzzle), 1.0)):
+    for look in (search, conflicts):
         began = process_time()
-        look()
+        look(Case(entry.puzzle, Seconds(1.0)))
         assert process_time() - began < 5
+
+
+def test_cures_for_the_review_page_are_looked_for_with_a_counted_effort() -> None:
+    """They were timed: four seconds and more on every machine, other cures on each, ten seconds for the whole page."""
+    (entry,) = load(Path(__file__).with_name("slow_clash.yaml")).entries
+    looks = []
+    for look in (search, conflicts) * 2:
+        limit = Effort(400_000)
+        told = look(Case(entry.puzzle, limit))
+        looks.append((limit.spent, str(told)))
+    assert looks[:2] == looks[2:]
+    assert all(400_000 < spent < 1_200_000 for spent, _ in looks)

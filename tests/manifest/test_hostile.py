@@ -97,8 +97,8 @@ def use(puzzle: RuledPuzzle) -> None:
     assert houses_of(puzzle)
     for rule in puzzle.rules:
         assert rule.sentence(catalogue("en")).strip()
-        assert isinstance(rule.holds(puzzle.grid, [1] * len(puzzle.grid.cells)), bool)
-        list(rule.marks(Frame(puzzle.grid, 30.0)))
+        assert isinstance(rule.holds(rule.laid_on(puzzle.grid), [1] * len(puzzle.grid.cells)), bool)
+        list(rule.marks(Frame(rule.laid_on(puzzle.grid), 30.0)))
 
 
 @pytest.fixture

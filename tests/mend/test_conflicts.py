@@ -12,6 +12,7 @@ from bookmaker.changes.elements import Element, MarkOf, elements_of, named, prob
 from bookmaker.mend.case import Case
 from bookmaker.mend.conflicts import MOST, conflicts
 from bookmaker.mend.hitting import hitting_sets, lower_bound
+from bookmaker.mend.limit import Seconds
 from bookmaker.puzzle.grid import CLASSIC, Grid, boxed_grid
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules.common.contract import RuledPuzzle
@@ -54,7 +55,7 @@ def smallest(puzzle: RuledPuzzle, wanted: Callable[[Sequence[Element]], bool]) -
 @pytest.mark.parametrize("puzzle", list(broken_puzzles(12)), ids=lambda puzzle: puzzle.givens_text)
 def test_the_smallest_clashes_and_the_least_to_take_away(puzzle: RuledPuzzle) -> None:
     elements = elements_of(puzzle)
-    found = conflicts(Case(puzzle), 30.0)
+    found = conflicts(Case(puzzle, Seconds(30.0)))
     clashes = smallest(puzzle, lambda some: clash(some, SMALL))
     assert found.smallest
     assert len(found.clashing) == min(MOST, len(clashes))

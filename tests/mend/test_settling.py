@@ -10,6 +10,7 @@ import pytest
 
 from bookmaker.changes.elements import Given, MarkOf
 from bookmaker.mend.case import Case
+from bookmaker.mend.limit import Seconds
 from bookmaker.mend.settling import MOST, settling
 from bookmaker.puzzle.grid import CLASSIC, boxed_grid
 from bookmaker.puzzle.puzzle import Puzzle
@@ -51,7 +52,7 @@ def smallest(puzzle: RuledPuzzle) -> set[frozenset[tuple[int, int]]]:
 @pytest.mark.parametrize("puzzle", list(open_puzzles(10)), ids=lambda puzzle: puzzle.givens_text)
 def test_the_fewest_givens(puzzle: RuledPuzzle) -> None:
     wanted = smallest(puzzle)
-    found = settling(Case(puzzle), 60.0)
+    found = settling(Case(puzzle, Seconds(60.0)))
     sets = {frozenset((given.cell, given.digit) for given in one.added) for one in found.fewest}
     assert sets
     assert {len(one) for one in sets} == {len(one) for one in wanted}
@@ -64,7 +65,7 @@ def test_the_fewest_givens(puzzle: RuledPuzzle) -> None:
 def test_givens_that_keep_the_arrangement() -> None:
     # Two of four givens that faced each other in pairs are gone.
     puzzle = Puzzle(SMALL, digits_from("1..." + "..3." + ".2.." + "...4"))
-    found = settling(Case(puzzle), 20.0)
+    found = settling(Case(puzzle, Seconds(60.0)))
     assert found.arrangement
     for one in found.arranged:
         assert len(one.added) % 2 == 0
@@ -79,7 +80,7 @@ def test_marks_of_its_own_kinds() -> None:
     puzzle = Puzzle(CLASSIC, givens, (Dots(white=((1, 2),)),))
     other = tuple(4 - digit if cell in hidden else digit for cell, digit in enumerate(solution))
     assert sorted(solutions(problem_of(puzzle))) == sorted([solution, other])
-    found = settling(Case(puzzle), 20.0)
+    found = settling(Case(puzzle, Seconds(60.0)))
     assert {one.added for one in found.fewest} == {(Given(c, d),) for c in hidden for d in (1, 3)}
     rule = Dots()
     wanted = {

@@ -70,9 +70,8 @@ class FinnedFish(Technique):
             for line in across:
                 inside |= crossed[line]
             fins = places & ~inside
-            gone = inside & ~places & ground.peers[fins.bit_length() - 1]
-            if not gone or fins.bit_count() > self.fins:
+            if fins.bit_count() > self.fins:
                 continue
-            gone &= ground.sees_all(fins)
-            if gone and all(line & inside for line in lines):
+            gone = inside & ~places & ground.peers[fins.bit_length() - 1]
+            if gone and (gone := gone & ground.sees_all(fins)) and all(line & inside for line in lines):
                 yield across, fins, gone

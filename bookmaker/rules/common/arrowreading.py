@@ -6,7 +6,7 @@ their places.
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from functools import reduce
 from itertools import dropwhile, pairwise, product
@@ -29,6 +29,8 @@ class Arrow:
 
     circle: tuple[int, ...]
     shafts: tuple[Chain, ...]
+    down: bool = False
+    """Do several cells of its circle lie in a column?"""
 
     @property
     def weights(self) -> tuple[int, ...]:
@@ -38,7 +40,12 @@ class Arrow:
     @property
     def way(self) -> str:
         """How the number in an oval is read, for a message; nothing where the circle is one cell."""
-        return "" if len(self.circle) == 1 else "across" if self.circle[1] - self.circle[0] == 1 else "down"
+        return "" if len(self.circle) == 1 else "down" if self.down else "across"
+
+
+def arrow_on(grid: Grid, circle: tuple[int, ...], shafts: Iterable[Chain]) -> Arrow:
+    """The arrow with these cells on a grid."""
+    return Arrow(circle, tuple(shafts), len(circle) > 1 and grid.column(circle[0]) == grid.column(circle[1]))
 
 
 def read_arrow(node: Node, grid: Grid, collector: Collector) -> Arrow | None:
@@ -56,7 +63,7 @@ def read_arrow(node: Node, grid: Grid, collector: Collector) -> Arrow | None:
     if circle is None or placed is None:
         return None
     fits = [_can_add_up(circle, shaft, shaft_node, grid, collector) for shaft, shaft_node in placed]
-    return Arrow(circle, tuple(shaft for shaft, _ in placed)) if all(fits) else None
+    return arrow_on(grid, circle, (shaft for shaft, _ in placed)) if all(fits) else None
 
 
 def _read_circle(node: Node, grid: Grid, collector: Collector) -> tuple[int, ...] | None:

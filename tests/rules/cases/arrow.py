@@ -6,7 +6,7 @@ from random import Random
 
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.arrow import Arrows
-from bookmaker.rules.common.arrowreading import Arrow
+from bookmaker.rules.common.arrowreading import Arrow, arrow_on
 from tests.rules.laying import neighbours
 
 SENTENCES = (
@@ -75,7 +75,7 @@ def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Arrows | None:
             if shaft is not None:
                 shafts.append(shaft)
         if shafts and not taken.intersection(circle):
-            arrows.append(Arrow(circle, tuple(shafts)))
+            arrows.append(arrow_on(grid, circle, shafts))
             taken.update(circle, *shafts)
     return Arrows(tuple(arrows)) if arrows else None
 
@@ -83,10 +83,9 @@ def lay(grid: Grid, solution: tuple[int, ...], rng: Random) -> Arrows | None:
 def _circle(grid: Grid, rng: Random) -> tuple[int, ...]:
     cell, length = rng.choice(grid.cells), rng.choice((1,) * 12 + (2,) * 4 + (3,))
     length = length if grid.size <= 9 else 1
-    step = rng.choice((1, grid.size))
-    cells = tuple(cell + step * i for i in range(length))
-    room = grid.size - (grid.column(cell) if step == 1 else grid.row(cell))
-    return cells if length <= room else (cell,)
+    down, across = rng.choice(((0, 1), (1, 0)))
+    cells = [grid.at(grid.row(cell) + down * i, grid.column(cell) + across * i) for i in range(length)]
+    return tuple(each for each in cells if each is not None) if None not in cells else (cell,)
 
 
 def _shaft(

@@ -55,13 +55,18 @@ def machine(
     return _smallest(_without_dead_ends(steps, accept), accept)
 
 
+def remembers(size: int) -> bool:
+    """Do machines on the lines of such a grid remember which digits they met? Else a lean one is no other."""
+    return size <= REMEMBERED
+
+
 def met(seen: int, digit: int, size: int, lean: bool = False) -> int | None:
     """The set of digits met on a line, as a mask, with one more; None if it was there already. A lean machine forgets.
 
     A machine on a row or column that remembers it takes far fewer guesses of the engine, for it knows that two 4s never
     make an 8. Beyond `REMEMBERED` digits there would be too many sets: it stays empty, and houses alone see to it.
     """
-    if lean or size > REMEMBERED:
+    if lean or not remembers(size):
         return seen
     bit = 1 << (digit - 1)
     return None if seen & bit else seen | bit
