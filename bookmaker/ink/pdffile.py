@@ -46,7 +46,8 @@ _UP = b"\2"
 """PNG's filter for a line told by its difference from the one above (7.4.4.4)."""
 
 _BUNDLE = 2000
-"""Objects in one object stream: the more, the smaller; readers unpack all of them to get one."""
+"""Objects in one object stream: the more, the smaller; readers unpack all of them to get one. So what only says how
+pages are read aloud is bundled apart from the pages, which most readers want alone."""
 
 
 class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
@@ -62,6 +63,7 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
         self._places = array("Q")
         self._bundles = array("Q")
         self._bundle: list[tuple[int, bytes]] = []
+        self._aside: list[tuple[int, bytes]] = []
         self._pages = array("Q")
         self._destinations: dict[str, str] = {}
         self._bookmarks = 0
@@ -75,11 +77,18 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
 
     def put(self, body: bytes, number: int = 0) -> int:
         """Write an object, the one of that number if it was reserved; its number."""
+        return self._put(body, number, self._bundle)
+
+    def put_aside(self, body: bytes, number: int = 0) -> int:
+        """The same with an object that nobody needs who looks at a page."""
+        return self._put(body, number, self._aside)
+
+    def _put(self, body: bytes, number: int, bundle: list[tuple[int, bytes]]) -> int:
         number = number or self.reserve()
         if self._packed:
-            self._bundle.append((number, body))
-            if len(self._bundle) == _BUNDLE:
-                self._put_bundle()
+            bundle.append((number, body))
+            if len(bundle) == _BUNDLE:
+                self._put_bundle(bundle)
         else:
             self._object(number, body)
         return number
@@ -190,17 +199,17 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
         else:
             self.put(body, number)
 
-    def _put_bundle(self) -> None:
+    def _put_bundle(self, waiting: list[tuple[int, bytes]]) -> None:
         """Write the objects that wait for it as an object stream."""
         bundle = self.reserve()
         heads, bodies, at = [], [], 0
-        for index, (number, body) in enumerate(self._bundle):
+        for index, (number, body) in enumerate(waiting):
             self._place(number, bundle, index)
             heads.append(b"%d %d" % (number, at))
             bodies.append(body)
             at += len(body) + 1
-        head, count = b" ".join(heads) + b"\n", len(self._bundle)
-        self._bundle.clear()
+        head, count = b" ".join(heads) + b"\n", len(waiting)
+        waiting.clear()
         packed = zlib.compress(head + b"\n".join(bodies))
         said = b"<< /Type /ObjStm /N %d /First %d /Filter /FlateDecode /Length %d >>" % (count, len(head), len(packed))
         self._object(bundle, said + b"\nstream\n" + packed + b"\nendstream")
@@ -217,8 +226,8 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
     def _put_table(self, trailer: bytes) -> int:
         """The same, as a stream (7.5.8): a line says of each object its kind, its place and its index in a bundle. Each
         line is written as what it differs by from the one before it."""
-        if self._bundle:
-            self._put_bundle()
+        for waiting in filter(None, (self._bundle, self._aside)):
+            self._put_bundle(waiting)
         number, table = self.reserve(), self._written
         self._place(number)
         lines, before = [], 0

@@ -70,7 +70,7 @@ class Structure:
         self._on_page: list[int] = []
         self._page = 0
         self._pages = array("Q")
-        scopes = {role: file.put(b"<< /O /Table /Scope /%s >>" % scope) for role, scope in _SCOPES.items()}
+        scopes = {role: file.put_aside(b"<< /O /Table /Scope /%s >>" % scope) for role, scope in _SCOPES.items()}
         self._scopes = {role: b"/A %d 0 R" % scope for role, scope in scopes.items()}  # shared by all tables
         self._said: dict[Tag, bytes] = {}
 
@@ -136,7 +136,7 @@ class Structure:
     def end_page(self) -> int:
         """All that belongs to a page is drawn; its key in the parent tree."""
         listed = b"[%s]" % b" ".join([b"%d 0 R" % number for number in self._on_page])
-        self._parents.append(self._file.put(listed))
+        self._parents.append(self._file.put_aside(listed))
         self._on_page.clear()
         self._page += 1
         return len(self._parents) - 1
@@ -146,7 +146,7 @@ class Structure:
         self._pages.append(page)
         for number, parent, content, tag in self._cells:
             said = _TYPES[tag.role].encode(), parent, page, content, self._words(tag)
-            self._file.put(b"<</S/%s/P %d 0 R/Pg %d 0 R/K %d%s>>" % said, number)
+            self._file.put_aside(b"<</S/%s/P %d 0 R/Pg %d 0 R/K %d%s>>" % said, number)
         self._cells.clear()
         for element in self._done:
             self._write(element)
@@ -159,9 +159,9 @@ class Structure:
         for element in self._done:
             self._write(element)
         leaves = [*self._leaves()]
-        tree = self._file.put(b"<< /Kids [%s] >>" % b" ".join(b"%d 0 R" % leaf for leaf in leaves))
+        tree = self._file.put_aside(b"<< /Kids [%s] >>" % b" ".join(b"%d 0 R" % leaf for leaf in leaves))
         said = b"<< /Type /StructTreeRoot /K %d 0 R /ParentTree %d 0 R /ParentTreeNextKey %d >>"
-        self._file.put(said % (self._document.number, tree, len(self._parents)), self._root)
+        self._file.put_aside(said % (self._document.number, tree, len(self._parents)), self._root)
         self._file.catalogue("StructTreeRoot", f"{self._root} 0 R")
         self._file.catalogue("MarkInfo", "<< /Marked true >>")
 
@@ -169,7 +169,7 @@ class Structure:
         for start in range(0, len(self._parents), _LEAF):
             held = self._parents[start : start + _LEAF]
             listed = b" ".join(b"%d %d 0 R" % pair for pair in enumerate(held, start=start))
-            yield self._file.put(b"<< /Limits [%d %d] /Nums [%s] >>" % (start, start + len(held) - 1, listed))
+            yield self._file.put_aside(b"<< /Limits [%d %d] /Nums [%s] >>" % (start, start + len(held) - 1, listed))
 
     def _end(self, element: Element) -> None:
         """Nothing more belongs to an element, nor to those in it."""
@@ -198,7 +198,7 @@ class Structure:
             said += b"/A<</O/Layout/BBox[%.2f %.2f %.2f %.2f]>>" % element.box
         if element.type == "L":
             said += b"/A<</O/List/ListNumbering/%s>>" % (b"Decimal" if element.labelled else b"None")
-        self._file.put(b"<</S/%s/P %d 0 R%s%s>>" % (element.type.encode(), parent, held, said), element.number)
+        self._file.put_aside(b"<</S/%s/P %d 0 R%s%s>>" % (element.type.encode(), parent, held, said), element.number)
 
     def _kid(self, kid: tuple[int, int, int, int], home: int) -> bytes:
         _, what, value, page = kid

@@ -144,3 +144,14 @@ def test_a_long_document_has_many_leaves_in_its_parent_tree() -> None:
     assert_marked(file)
     with pikepdf.open(BytesIO(file)) as pdf:
         assert len(pdf.Root.StructTreeRoot.ParentTree.Kids) == 2 and len(pdf.Root.StructTreeRoot.K.K) == 2100
+
+
+def test_whoever_wants_a_page_alone_unpacks_no_structure() -> None:
+    """An object stream is unpacked whole for one object in it."""
+    file = made(*[(tagged((PARAGRAPH,), text("Words")),)] * 3)
+    with pikepdf.open(BytesIO(file)) as pdf:
+        streams = [each for each in pdf.objects if isinstance(each, pikepdf.Stream)]
+        bundles = [each.read_bytes() for each in streams if each.get("/Type") == "/ObjStm"]
+    assert sum(b"/Type /Page " in bundle for bundle in bundles) == 1
+    assert sum(b"/StructTreeRoot" in bundle and b"/S/P" in bundle for bundle in bundles) == 1
+    assert not [bundle for bundle in bundles if b"/Type /Page " in bundle and b"/S/P" in bundle]
