@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterable, Iterator
+from typing import get_args
 
 from bookmaker.book.contents import Hints
 from bookmaker.book.hints import hints_of
@@ -21,8 +22,7 @@ from bookmaker.visible import HIDDEN
 CODE_THAT_WORDS = ("language", "phrases", "tell", "book/hints.py")
 """Any change in these, or in what a proof depends on, makes every kept hint stale."""
 
-
-MANNERS: tuple[Manner, ...] = ("printed", "heard", "short")
+MANNERS: tuple[Manner, ...] = get_args(Manner)
 """In which they are kept."""
 
 

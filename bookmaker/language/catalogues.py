@@ -84,7 +84,7 @@ class Listed(FluentType):
     def after(self, preposition: str) -> str:
         """The list after a preposition."""
         first, *others = self.items
-        return self.catalogue.joined([after(preposition, first), *map(str, others)], self.last)
+        return self.catalogue.joined([_after(preposition, first), *map(str, others)], self.last)
 
     def form(self, word: str) -> Listed:
         """The list with its names in a case."""
@@ -145,7 +145,7 @@ class Catalogue:
             "OR": _either,
             "COUNT": lambda listed: listed.count,
             "CASE": lambda named, word: named.form(word) if isinstance(named, Named | Listed) else named,
-            "AFTER": after,
+            "AFTER": _after,
             "START": lambda text: normalize("NFKD", str(text))[:1].casefold(),
             "GENDER": lambda named: named.gender if isinstance(named, Named) else "none",
         }
@@ -293,7 +293,7 @@ def capital(text: str) -> str:
     return text[:1].upper() + text[1:]
 
 
-def after(preposition: str, named: Argument) -> str:
+def _after(preposition: str, named: Argument) -> str:
     """A preposition and a name, or the first of several."""
     return named.after(str(preposition)) if isinstance(named, Named | Listed) else f"{preposition} {named}"
 

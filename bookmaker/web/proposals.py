@@ -21,9 +21,9 @@ from bookmaker.proof import Proof
 from bookmaker.rules.common.words.wording import listed, sentence_case
 from bookmaker.solve.verdict import NoSolution, Several
 
-EFFORT = 2_000_000
-"""Effort (`Meter.effort`) to look for cures of one puzzle, about a second and a half; half of it to look for what else
-there is to say."""
+EFFORT = 4_000_000
+"""Effort (`Meter.effort`) to look for cures of one puzzle, about three seconds; half of it to look for what else there
+is to say."""
 
 CURES = 3
 """So many cures of a puzzle are told."""

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import signal
+from collections.abc import Callable
 from dataclasses import replace
+from itertools import count
 from pathlib import Path
 from random import Random
-from time import process_time
 
 import pytest
 
@@ -32,6 +33,7 @@ from bookmaker.source.yamlfile import parse_yaml
 from bookmaker.symmetry.forms import forms_of
 from bookmaker.symmetry.moves import TURNS, turned_cells
 from tests.hostile.books import laid_on
+from tests.hostile.counted import at_most
 from tests.rules.harness import instances, sound_entry
 
 
@@ -51,9 +53,8 @@ def test_sums_on_the_largest_grid_are_proven_at_once(kind: str) -> None:
     assert laid is not None
     grid, solution, rule = laid
     givens = tuple(digit if rng.random() < 0.9 else 0 for digit in solution)
-    began = process_time()
-    verdict = prove(problem_of(Puzzle(grid, givens, (rule,))))
-    assert process_time() - began < 5
+    with at_most(2_000_000):
+        verdict = prove(problem_of(Puzzle(grid, givens, (rule,))))
     assert isinstance(verdict, Unique) and verdict.solution == solution
 
 
@@ -69,9 +70,8 @@ def test_a_long_cage_on_the_largest_grid_is_proven_and_graded_at_once(tmp_path: 
     lines = puzzle_lines(Puzzle(grid, givens, ()), {"id": "a"})
     lines += ["  rules:", f"    cage: [{{cells: r1c1-r1c13, total: {total}}}]"]
     (tmp_path / "a.yaml").write_text("\n".join(lines) + "\n", encoding="utf-8")
-    began = process_time()
-    (proof,) = prove_all(load(tmp_path / "a.yaml").entries)
-    assert process_time() - began < 5
+    with at_most(1_000_000):
+        (proof,) = prove_all(load(tmp_path / "a.yaml").entries)
     assert proof.solution == solution and proof.grade is not None
 
 
@@ -80,9 +80,8 @@ def test_an_automaton_is_not_read_backwards_without_end() -> None:
     grid = boxed_grid(15, 3, 5)
     rule = sound_entry("x-sum: {left: 65 . . . . 73 . . . . . . . . 120}", grid)
     puzzle = Puzzle(grid, (0,) * 225, (rule,))
-    began = process_time()
-    forms = forms_of(puzzle, tuple(grid.cells), tuple(range(16)))
-    assert process_time() - began < 5
+    with at_most(1_000_000):
+        forms = forms_of(puzzle, tuple(grid.cells), tuple(range(16)))
     turned = turned_cells(TURNS["half"], 15)
     other = sound_entry("x-sum: {right: 120 . . . . . . . . 73 . . . . 65}", grid)
     moved = forms_of(puzzle, turned, tuple(range(16)))
@@ -97,13 +96,12 @@ def test_clues_on_the_largest_grid_are_compared_with_their_images_at_once(tmp_pa
         (5 * (grid.row(cell) % 5) + grid.row(cell) // 5 + grid.column(cell)) % 25 + 1 for cell in grid.cells
     )
     rows = [solution[at : at + 25] for at in range(0, 625, 25)]
-    totals = [sum(line[: line[0]]) for line in rows]
+    clues = " ".join("." if at % 3 else str(sum(line[: line[0]])) for at, line in enumerate(rows))
     lines = puzzle_lines(Puzzle(grid, solution), {"id": "a"})
-    lines += ["  rules:", f"    x-sum: {{left: {' '.join(map(str, totals))}}}"]
+    lines += ["  rules:", f"    x-sum: {{left: {clues}}}"]
     (tmp_path / "a.yaml").write_text("\n".join(lines) + "\n", encoding="utf-8")
-    began = process_time()
-    (proof,) = prove_all(load(tmp_path / "a.yaml").entries)
-    assert process_time() - began < 7
+    with at_most(20_000_000):
+        (proof,) = prove_all(load(tmp_path / "a.yaml").entries)
     assert proof.solution == solution and proof.grade is not None
 
 
@@ -170,13 +168,15 @@ def test_ctrl_c_is_answered_after_a_second_opinion() -> None:
     assert met == [signal.SIGINT]
 
 
-def test_time_to_mend_is_kept_where_every_small_clash_is_hard() -> None:
-    """One second asked for took 15 until a clash was as small as can be, and 16 more to say what clashes."""
+@pytest.mark.parametrize("look", [search, conflicts])
+def test_time_to_mend_is_kept_where_every_small_clash_is_hard(look: Callable[[Case], object]) -> None:
+    """One second asked for took 15 until a clash was as small as can be, and 16 more to say what clashes. Here a
+    hundredth of a second goes by from one look at the clock to the next."""
     (entry,) = load(Path(__file__).with_name("slow_clash.yaml")).entries
-    for look in (search, conflicts):
-        began = process_time()
-        look(Case(entry.puzzle, Seconds(1.0)))
-        assert process_time() - began < 5
+    asked = count()
+    case = Case(entry.puzzle, Seconds(0.2, lambda: next(asked) / 100))
+    look(case)
+    assert case.proofs < next(asked) < 100
 
 
 def test_cures_for_the_review_page_are_looked_for_with_a_counted_effort() -> None:

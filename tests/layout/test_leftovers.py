@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import replace
-from itertools import count
+from itertools import count, pairwise
 
 import pytest
 from hypothesis import given, settings
@@ -72,6 +72,16 @@ def test_only_the_page_before_the_last_gives_up_something() -> None:
 def test_the_last_two_pages_of_columns_share_what_is_left() -> None:
     shared = pages([line()] * 70, 400, LINE, across=2, top=100)
     assert [[len(column) for column in page] for page in shared] == [[13, 13], [22, 22]]
+
+
+def test_white_at_the_foot_of_a_column_is_there_again_where_the_columns_of_the_last_page_are_evened() -> None:
+    """Two columns of the last page are filled before they are made even: what ended the first may then stand within."""
+    entries = [row for _ in range(40) for row in (line(), Row(4.0))]
+    *_, last = pages(entries, 94.0, 10.0, across=2)
+    assert len(last) == 2
+    for column in last:
+        shown = [bool(row.items) for row in column]
+        assert (True, True) not in pairwise(shown), "no two entries without white between them"
 
 
 def test_what_is_tied_goes_over_to_the_last_page_whole() -> None:

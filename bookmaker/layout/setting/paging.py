@@ -120,7 +120,7 @@ def _begun(rows: Sequence[Row], depth: float, step: float, across: int, top: flo
         if more:
             start = found[across - 1][1]
         else:
-            page = _even([row for column in page for row in column] if made else rows, step, across)
+            page = _even(rows[begins:], step, across)  # with the white at the foot of columns, which is not in `page`
         made.append((begins, page))
     return made
 
