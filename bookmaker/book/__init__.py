@@ -14,7 +14,7 @@ from math import inf
 from bookmaker.book import wording
 from bookmaker.book.contents import Book, BookPuzzle, Chapter, Glossary, HintPages, Keys
 from bookmaker.book.gathering import Gathered, book_puzzle
-from bookmaker.book.glossary import terms_in
+from bookmaker.book.glossary import terms_of
 from bookmaker.book.kepthints import with_hints
 from bookmaker.book.order import place_in_book
 from bookmaker.book.parts import credit_parts, front_parts, index_parts
@@ -127,7 +127,7 @@ def _hint_pages(words: Catalogue, puzzles: Iterable[BookPuzzle]) -> Iterator[Hin
     hints = [puzzle.hints for puzzle in hinted if puzzle.hints]
     if hints:
         yield HintPages(words.say("heading-hints"), words.say("hints-note"), wording.hint_levels(words))
-        if terms := terms_in(words, hints, wording.divided(puzzle.puzzle.grid for puzzle in hinted)):
+        if terms := terms_of(words, hints, wording.divided(puzzle.puzzle.grid for puzzle in hinted)):
             yield Glossary(words.say("heading-glossary"), terms)
 
 

@@ -63,7 +63,8 @@ class Hints:
     """Three hints at the point where a solver first gets stuck: where to look, what to look for, how it goes on.
 
     `lettered` are those of the three (0, 1, 2) that name an irregular region by its letter. `heard` and `short` are the
-    three as they are said in those manners, where that is otherwise.
+    three as they are said in those manners, where that is otherwise. `concepts` are what one has to know to follow them
+    (`tell/concepts.py`).
     """
 
     where: str
@@ -72,6 +73,7 @@ class Hints:
     lettered: tuple[int, ...] = ()
     heard: tuple[str, ...] = ()
     short: tuple[str, ...] = ()
+    concepts: frozenset[str] = frozenset()
 
     def said(self, manner: Manner) -> tuple[str, ...]:
         """The three in a manner."""

@@ -20,10 +20,11 @@ from bookmaker.reasons.reason import MARK
 from bookmaker.reasons.telling import Names, Opens, Utterance
 from bookmaker.rules import houses_of
 from bookmaker.rules.common.contract import RuledPuzzle
+from bookmaker.tell.concepts import concepts_of
 from bookmaker.tell.eliminations import Eliminations
 from bookmaker.tell.first_bottleneck import FirstBottleneck, first_bottleneck
 from bookmaker.tell.placements import in_full, single_of
-from bookmaker.trace import names_region
+from bookmaker.trace import Traced, names_region
 
 LONGEST = 3
 """Where more eliminations than this are needed, the last hint tells only the first of them."""
@@ -38,9 +39,9 @@ def hints_of(proof: Proof, language: str = "en") -> Hints | None:
     if point is None:
         return None
     where = _where(puzzle, point)
-    told = (*point.eliminations, point.placement)
+    told = _told(point)
     by_letter = (isinstance(where, HouseRef) and where.kind == "region", False, any(map(names_region, told)))
-    deduction = _how(Phrasebook(puzzle.grid, language), point)
+    deduction = _how(Phrasebook(puzzle.grid, language), told)
 
     def said(manner: Manner) -> tuple[str, str, str]:
         words = Phrasebook(puzzle.grid, language, manner)
@@ -52,7 +53,8 @@ def hints_of(proof: Proof, language: str = "en") -> Hints | None:
         )
 
     lettered = tuple(level for level, named in enumerate(by_letter) if named)
-    return Hints(*said("printed"), lettered, said("heard"), said("short"))
+    looked_at = {"house"} if isinstance(where, HouseRef) else set[str]()
+    return Hints(*said("printed"), lettered, said("heard"), said("short"), concepts_of(told) | looked_at)
 
 
 def _where(puzzle: RuledPuzzle, point: FirstBottleneck) -> HouseRef | None:
@@ -96,11 +98,16 @@ def _spread(words: Phrasebook, puzzle: RuledPuzzle, cells: Sequence[int]) -> str
     return lines_said(words, [houses[line].ref for line in lines])
 
 
-def _how(words: Phrasebook, point: FirstBottleneck) -> list[Utterance]:
-    if not point.eliminations:
-        return [in_full(point.placement)]
+def _told(point: FirstBottleneck) -> tuple[Traced, ...]:
+    """The steps that the last hint tells."""
     whole = len(point.eliminations) <= LONGEST
-    told = point.eliminations if whole else point.eliminations[:1]
-    said = [part.utterance for part in Eliminations(words, full=True).told(told)]
+    return (*point.eliminations, point.placement) if whole else point.eliminations[:1]
+
+
+def _how(words: Phrasebook, told: Sequence[Traced]) -> list[Utterance]:
+    eliminations = [step for step in told if step.removed]
+    if not eliminations:
+        return [in_full(told[-1])]
+    said = [part.utterance for part in Eliminations(words, full=True).told(eliminations)]
     said = [utterance for utterance in said if not isinstance(utterance, Names)]  # the second hint has named it
-    return [*said, Opens(single_of(point.placement))] if whole else said
+    return [*said, *(Opens(single_of(step)) for step in told if step.placed)]

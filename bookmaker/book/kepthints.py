@@ -51,17 +51,18 @@ def hint_key(puzzle: RuledPuzzle, language: str = "en") -> str:
 
 def _record(hints: Hints) -> str:
     texts = [[*hints.said(manner)] for manner in MANNERS]
-    return json.dumps([texts, [*hints.lettered]], ensure_ascii=False)
+    return json.dumps([texts, [*hints.lettered], sorted(hints.concepts)], ensure_ascii=False)
 
 
 def _known(kept: str | None) -> Hints | None:
     """The hints in a record that was kept, if it is one."""
     try:
         match json.loads(kept or "null"):
-            case [[[where, what, how] as printed, heard, short], [*levels]] if all(
+            case [[[where, what, how] as printed, heard, short], [*levels], [*concepts]] if all(
                 map(_three_texts, (printed, heard, short))
             ) and all(type(level) is int and level in (0, 1, 2) for level in levels):
-                return Hints(where, what, how, tuple(levels), tuple(heard), tuple(short))
+                names = frozenset(name for name in concepts if isinstance(name, str))
+                return Hints(where, what, how, tuple(levels), tuple(heard), tuple(short), names)
     except (ValueError, RecursionError):
         pass
     return None

@@ -31,6 +31,7 @@ from bookmaker.reasons.bymark import (
     NoCombination,
     NoFilling,
     NoPartner,
+    NoRun,
     OneCombination,
     OnlyDigits,
     OnlyIn,
@@ -192,6 +193,7 @@ def _message(words: Phrasebook, claim: Claim, removed: Sequence[Candidate]) -> t
             | Needed()
             | NoCombination()
             | NoPartner()
+            | NoRun()
             | OneCombination()
             | OnlyDigits()
             | OnlyIn()

@@ -87,6 +87,15 @@ class OneCombination:
 class NoCombination:
     """No choice of digits for the mark's cells has one of these."""
 
+    concepts: ClassVar[tuple[str, ...]] = ("combination",)
+    varies: ClassVar[tuple[str, ...]] = ("digits",)
+    digits: Digits
+
+
+@dataclass(frozen=True, slots=True)
+class NoRun:
+    """No digits in sequence that fit the mark's cells have one of these."""
+
     varies: ClassVar[tuple[str, ...]] = ("digits",)
     digits: Digits
 

@@ -27,6 +27,7 @@ from bookmaker.reasons.bymark import (
     NoCombination,
     NoFilling,
     NoPartner,
+    NoRun,
     OneCombination,
     OnlyDigits,
     OnlyIn,
@@ -74,6 +75,7 @@ ByMark: TypeAlias = (
     | NoCombination
     | NoFilling
     | NoPartner
+    | NoRun
     | OneCombination
     | OnlyDigits
     | OnlyIn

@@ -9,6 +9,9 @@ from bookmaker.puzzle.grid import HouseRef
 from bookmaker.puzzle.position import Candidate
 from bookmaker.reasons.roles import Cell, Cells, Digit, Digits, Houses
 
+FISH = {2: "x-wing", 3: "swordfish", 4: "jellyfish"}
+"""What fish are called by their size; each is explained by the one before it."""
+
 
 @dataclass(frozen=True, slots=True)
 class Locked:
@@ -54,6 +57,11 @@ class Fish:
     places: Cells
     fins: Cells = ()
 
+    @property
+    def concepts(self) -> tuple[str, ...]:
+        """Smaller fish, as far as there are names, and fins."""
+        return (*(name for size, name in FISH.items() if size <= len(self.base)), *["fins"] * bool(self.fins))
+
 
 @dataclass(frozen=True, slots=True)
 class SeenByAll:
@@ -61,6 +69,7 @@ class SeenByAll:
 
     varies: ClassVar[tuple[str, ...]] = ("places",)
     one_digit: ClassVar[bool] = True
+    concepts: ClassVar[tuple[str, ...]] = ("sight",)
     digit: Digit
     house: HouseRef | None
     places: Cells
@@ -71,6 +80,7 @@ class PivotWing:
     """Whatever the pivot holds, it or one of its two wings holds the digit."""
 
     one_digit: ClassVar[bool] = False
+    concepts: ClassVar[tuple[str, ...]] = ("sight",)
     pivot: Cell
     wings: Cells
     digit: Digit
@@ -80,6 +90,7 @@ class PivotWing:
 class LinkedWing:
     """A digit (`joined`) has two places in a house, one seen by each cell of a pair that holds it and another."""
 
+    concepts: ClassVar[tuple[str, ...]] = ("sight",)
     pair: Cells
     joined: Digit
     house: HouseRef
@@ -102,6 +113,7 @@ class Chain:
     """If the first candidate is false, so that the first link's second is true, and so on, the last one is true: one of
     the two ends holds either way. Each link begins with a candidate that the one before rules out."""
 
+    concepts: ClassVar[tuple[str, ...]] = ("sight",)
     links: tuple[ChainLink, ...]
 
     @property

@@ -29,6 +29,11 @@ class EitherWay:
         """Are they places of one digit?"""
         return self.house is not None
 
+    @property
+    def concepts(self) -> tuple[str, ...]:
+        """What the marks do is a mark's doing, the rest is sight."""
+        return ("mark",) * bool(self.by) + ("sight",) * self.seen
+
 
 @dataclass(frozen=True, slots=True)
 class ExtendedLink:
@@ -58,6 +63,13 @@ class ExtendedChain:
     links: tuple[ExtendedLink, ...]
     by: Marks
     seen: bool
+
+    @property
+    def concepts(self) -> tuple[str, ...]:
+        """That an extended chain is an alternating one; and what rules something out along it."""
+        marked = bool(self.by) or any(link.by for link in self.links)
+        seen = self.seen or any(link.seen for link in self.links)
+        return ("alternating-chain", *("mark",) * marked, *("sight",) * seen)
 
     @property
     def ends(self) -> tuple[tuple[Cells, Digit], tuple[Cells, Digit]]:

@@ -66,6 +66,7 @@ class Refuted:
     by what came before it."""
 
     one_digit: ClassVar[bool] = False
+    concepts: ClassVar[tuple[str, ...]] = ("contradiction",)
     tried: Candidate
     rounds: int
     end: End

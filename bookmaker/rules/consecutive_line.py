@@ -17,7 +17,7 @@ from bookmaker.puzzle.bits import digits_in, span_mask
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
-from bookmaker.reasons.bymark import Needed, NoCombination
+from bookmaker.reasons.bymark import Needed, NoRun
 from bookmaker.rules.common.chain import ChainRule, read_chains
 from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.deducing.candidates import locked_out, removed_by
@@ -105,7 +105,7 @@ consecutive-line:
                 continue
             removed = removed_by(position, dict.fromkeys(chain, reduce(or_, fitting)))
             if removed:
-                gone = NoCombination(tuple(sorted({digit for _, digit in removed})))
+                gone = NoRun(tuple(sorted({digit for _, digit in removed})))
                 yield Deduction(Rung.SIMPLE, len(chain), chain, removed, mark, gone)
             for digit in digits_in(reduce(and_, fitting)):
                 out = locked_out(position, chain, digit)

@@ -1,4 +1,4 @@
-"""The glossary has every technique that a hint can be about, and nothing that the hints do not say."""
+"""The glossary explains what the hints ask a reader to know, every technique among it, and nothing else."""
 
 from __future__ import annotations
 
@@ -7,32 +7,57 @@ import re
 import pytest
 
 from bookmaker.book.contents import Glossary, Hints
-from bookmaker.book.glossary import terms_in
+from bookmaker.book.glossary import terms_of
 from bookmaker.language import catalogue
 from bookmaker.language.catalogues import LOCALES
 from bookmaker.logic.technique import ladder
-from bookmaker.phrases import Phrasebook
-from bookmaker.puzzle.grid import CLASSIC
+from bookmaker.reasons import MarkRef, Reason
+from bookmaker.reasons.bymark import LeftOver
+from bookmaker.reasons.marks import At
+from bookmaker.reasons.patterns import Fish
 from bookmaker.reasons.reason import MARK
+from bookmaker.reasons.singles import Fixed, FromProof
+from bookmaker.tell.concepts import concepts_behind
 from tests.layout.sample_book import sample_book
+from tests.phrases.samples import COLUMN, ROW, reasons
 
-ENGLISH = catalogue("en")
+REASONS = [reason for reason, _ in reasons()]
+OF_A_BOARD = {"eliminate", "house", "mark"}
 
-TECHNIQUES = {name for rung in ladder() for technique in rung for name in technique.step_names or (technique.name,)}
+
+def explained(*told: Reason, language: str = "en") -> set[str]:
+    """The terms of a glossary for hints with these reasons."""
+    hints = [Hints("", "", "", concepts=frozenset(concepts_behind(reason))) for reason in told]
+    return {term.name for term in terms_of(catalogue(language), hints)}
+
+
+def test_every_technique_is_explained() -> None:
+    techniques = {name for rung in ladder() for technique in rung for name in technique.names}
+    assert techniques <= {reason.technique for reason in REASONS}
+    for reason in REASONS:
+        if not isinstance(reason.claim, Fixed | FromProof):  # no hint is about these
+            assert explained(reason), reason
 
 
 @pytest.mark.parametrize("language", sorted(LOCALES))
-@pytest.mark.parametrize("technique", sorted(TECHNIQUES - {MARK}))
-def test_every_technique_of_a_second_hint_is_explained(technique: str, language: str) -> None:
-    words, own = Phrasebook(CLASSIC, language), f"hint-what-{technique}"
-    said = words.say(own) if words.catalogue.has(own) else words.say(f"technique-{technique}", "one")
-    assert terms_in(words.catalogue, [Hints("", said, "")]), said
+def test_every_term_is_asked_for_by_some_reason(language: str) -> None:
+    words = catalogue(language)
+    asked = {f"term-{concept}" for reason in REASONS for concept in concepts_behind(reason)}
+    terms = {name for name in words.names() if name.startswith("term-")}
+    assert terms == {name for name in asked | {f"term-{concept}" for concept in OF_A_BOARD} if words.has(name)}
+    assert terms == {name for name in catalogue("en").names() if name.startswith("term-")}
 
 
-def test_only_what_the_hints_say_is_explained() -> None:
-    assert terms_in(ENGLISH, [Hints("At the start: the whole grid.", "The digit that is left.", "It is 4.")]) == ()
-    (term,) = terms_in(ENGLISH, [Hints("", "A digit with only one place there.", "")])
-    assert term.name == "Hidden single"
+def test_only_what_a_reason_rests_on_is_explained() -> None:
+    assert explained(Reason(MARK, MarkRef("cage", (0, 1), At(0), "9"), Fixed(0, 4))) == {"Mark"}
+    fish = Fish(4, (ROW, ROW, ROW), (COLUMN, COLUMN, COLUMN), (0, 10, 20))
+    assert explained(Reason("swordfish", None, fish)) == {"Swordfish", "X-wing", "House"}
+
+
+def test_a_term_may_be_for_one_kind_of_rule() -> None:
+    claim = LeftOver((ROW,), 45, 40, False, (0,))
+    cage, frame = (Reason(MARK, MarkRef(kind, (0, 1), At(0), "9"), claim) for kind in ("cage", "frame-sum"))
+    assert explained(cage) - explained(frame) == {"Whole cages"}
 
 
 def test_the_glossary_of_a_book_is_in_the_order_of_the_alphabet() -> None:

@@ -24,6 +24,7 @@ from bookmaker.reasons.bymark import (
     NoCombination,
     NoFilling,
     NoPartner,
+    NoRun,
     OneCombination,
     OnlyDigits,
     OnlyIn,
@@ -153,7 +154,14 @@ def claims() -> Iterator[Claim]:
     yield from (Enclosed(ends, (20,)) for ends in ((0, 10), (30, 40)))
     yield from (OnlyDigits(CELLS, (1, 2)), OnlyIn((4,), CELLS), OnlyIn((4, 5), CELLS))
     yield from (NoPartner(0, (4, 5), (10,)), Beside(0, (4,), 1, 5), TooNear(0, (4,), (1, 2)))
-    yield from (OneCombination((1, 2)), NoCombination((4, 5)), Needed(4, CELLS), NoFilling(CELLS), SameDigit((0, 10)))
+    yield from (
+        OneCombination((1, 2)),
+        NoCombination((4, 5)),
+        NoRun((4, 5)),
+        Needed(4, CELLS),
+        NoFilling(CELLS),
+        SameDigit((0, 10)),
+    )
     yield from (Reached(0, 4), BesideAll(0, 4, ROW, (10, 11)))
     yield from (LimitsMeet(5, 9, from_above) for from_above in (False, True))
     yield from (CommonSum((10,)), CommonSum((10, 11)), CommonSum((10, 11, 12, 13)))

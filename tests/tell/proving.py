@@ -47,6 +47,7 @@ from bookmaker.reasons.bymark import (
     NoCombination,
     NoFilling,
     NoPartner,
+    NoRun,
     OneCombination,
     OnlyDigits,
     OnlyIn,
@@ -438,6 +439,7 @@ class _Prover:
                 | LeftOver()
                 | LimitsMeet()
                 | NoCombination()
+                | NoRun()
                 | NoFilling()
                 | OneCombination()
                 | OnlyDigits()

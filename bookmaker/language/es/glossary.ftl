@@ -1,92 +1,63 @@
-### What solvers’ words mean, for readers of hints. `.signs`: what hints that need the word say, with bars between them; what
-### these begin with is enough, and capitals do not matter. A term whose meaning names another has its signs there as well.
+### What solvers’ words mean, for readers of hints. A term is named for the technique, claim or concept that asks for it
+### (`tell/concepts.py`).
 
 term-alternating-chain = Cadena alterna
-    .signs = cadena alterna | cadena ampliada
     .meaning = Casillas y cifras enlazadas de modo que, si una falla, se cumple la siguiente. Uno de los dos extremos de la cadena es cierto: la cifra que ambos descartan queda eliminada.
-term-cell-seen-by-all-places-of-a-digit = Casilla vista desde todos los lugares de una cifra
-    .signs = todos los lugares de una cifra
+term-seen-by-all = Casilla vista desde todos los lugares de una cifra
     .meaning = Esté donde esté la cifra dentro de una unidad, la descarta en una misma casilla de fuera: esa casilla no puede contenerla.
 term-combination = Combinación
-    .signs = combinación
     .meaning = Un conjunto de cifras que suma el total pedido y que puede estar en las casillas.
 term-contradiction = Contradicción
-    .signs = contradicción
     .meaning = Una casilla sin cifra posible, una cifra sin lugar o una marca que no se puede cumplir. Lo que llevó a ella era falso.
 term-eliminate = Eliminar
-    .signs = se elimina
     .meaning = Descartar una cifra en una casilla. Las cifras aún no eliminadas son los candidatos de la casilla, que muchos aficionados anotan en pequeño en una esquina.
-term-finned-pattern = Figura con aleta
-    .signs = con aleta
+term-fins = Figura con aleta
     .meaning = Un ala X o un pez mayor que no llega a formarse por uno o dos lugares de más: las aletas. Aun así, lo que descartan tanto la figura como cada aleta queda eliminado.
-term-hidden-pair-triple-quad = Par, trío y cuarteto ocultos
-    .signs = mismos dos lugares | comparten tres lugares | comparten cuatro lugares
+term-hidden-subset = Par, trío y cuarteto ocultos
     .meaning = Dos cifras que en una unidad tienen los mismos dos lugares necesitan ambas casillas para sí, por más candidatos que hubiera en ellas. Lo mismo vale para tres cifras con tres lugares y para cuatro con cuatro.
 term-hidden-single = Solitario oculto
-    .signs = solo tiene un lugar
     .meaning = Una cifra que en una unidad cabe en una sola casilla, aunque esa casilla admita otras. Mire dónde está ya la cifra en los alrededores.
 term-house = Unidad
-    .signs = fila | columna | bloque | región
     .meaning = Una fila, una columna{ $divided ->
         [none] {""}
         [regions] , una región
        *[boxes] , un bloque o región,
     } o cualquier otro conjunto de casillas en el que no se repite ninguna cifra.
-term-step-beyond-the-ladder = Paso fuera de la escala
-    .signs = fuera de la escala | escala de técnicas
-    .meaning = Ninguna de las figuras que aquí se nombran permite avanzar; la cifra se toma de la demostración de que la solución es única.
 term-jellyfish = Medusa
-    .signs = medusa
     .meaning = Un pez espada de cuatro filas y cuatro columnas.
-term-last-empty-cell = Última casilla vacía
-    .signs = última casilla vacía
+term-last-cell = Última casilla vacía
     .meaning = Cuando en una unidad solo queda una casilla por llenar, en ella va la cifra que falta.
-term-locked-candidates = Candidatos bloqueados
-    .signs = coinciden todos en otra
+term-locked = Candidatos bloqueados
     .meaning = Si todos los lugares de una cifra en una unidad están también en una segunda unidad, la cifra se gasta ahí: en el resto de la segunda no puede estar.
 term-mark = Marca
-    .signs = marca
     .meaning = Lo que se imprime en una cuadrícula, o junto a ella, para una de sus reglas: un termómetro, una jaula, un punto, un número exterior.
-term-naked-pair-triple-quad = Par, trío y cuarteto desnudos
-    .signs = quedan las mismas dos cifras | quedan tres cifras | quedan cuatro cifras
+term-naked-subset = Par, trío y cuarteto desnudos
     .meaning = Dos casillas de una unidad a las que solo les quedan las mismas dos cifras las gastan, así que ninguna otra casilla de la unidad puede contenerlas. Lo mismo vale para tres casillas con tres cifras y para cuatro con cuatro.
 term-naked-single = Solitario desnudo
-    .signs = sola cifra posible | solo puede ser
     .meaning = Una casilla a la que su fila, su columna{ $divided ->
         [none] {""}
         [regions] , su región
        *[boxes] , su bloque
     } y las marcas, entre todas, le dejan una sola cifra. Repase todas las que ve.
-term-see = Ver
-    .signs = todas ellas ven | ambas ven | se ve
+term-sight = Ver
     .meaning = Dos casillas se ven si no pueden contener la misma cifra, porque comparten una unidad o porque lo dice una regla.
 term-single-digit-chain = Cadena de una sola cifra
-    .signs = cadena de una sola cifra
     .meaning = Lugares de una misma cifra, dos por unidad, enlazados uno tras otro. En uno de los dos extremos está la cifra, así que la casilla que ve ambos no puede contenerla.
 term-swordfish = Pez espada
-    .signs = pez espada | medusa
     .meaning = Un ala X de tres filas y tres columnas.
-term-whole-cages = Jaulas enteras
-    .signs = suma 45
+term-left-over--cage = Jaulas enteras
     .meaning = Las cifras del 1 al 9 suman 45. Reste las jaulas que están enteras dentro de una unidad: lo que queda es la suma de sus demás casillas.
 term-w-wing = Ala W
-    .signs = ala w
     .meaning = Dos casillas con las mismas dos cifras posibles, unidas por una unidad en la que una de las dos cifras solo tiene dos lugares, cada uno a la vista de una de las casillas. La otra cifra está en una de ellas, así que la casilla que ve ambas no puede contenerla.
 term-what-if = Suposición
-    .signs = suponga | suposición | lleva pronto
     .meaning = Pruebe mentalmente una cifra, siga lo que obliga a poner y táchela si se llega a una contradicción. Que sean cortas.
 term-x-wing = Ala X
-    .signs = ala x. | ala x con | pez espada | medusa
     .meaning = Dos filas en las que una cifra solo cabe en las mismas dos columnas. La cifra está en dos esquinas opuestas, así que en el resto de esas columnas no puede estar. Filas y columnas pueden intercambiarse.
 term-xy-wing = Ala XY
-    .signs = ala xy
     .meaning = Una casilla con dos cifras posibles que ve otras dos; cada una de estas tiene una de esas cifras, y ambas una tercera. Sea cual sea la cifra de la primera, una de las otras dos contiene la tercera, así que la casilla que ve ambas no la admite.
 term-xyz-wing = Ala XYZ
-    .signs = ala xyz
     .meaning = Un ala XY cuya primera casilla admite también la tercera cifra. Esta solo se elimina en las casillas que ven las tres.
 term-extended-chain = Cadena ampliada
-    .signs = cadena ampliada
     .meaning = Una cadena alterna cuyos eslabones pueden ser también grupos de casillas, o lo que una marca permite. Lo que ambos extremos descartan queda eliminado.
 term-either-way = Candidato descartado en cualquier caso
-    .signs = se elija lo que se elija | descartado en cualquier caso
     .meaning = Tome una casilla con pocas cifras posibles, o una cifra con pocos lugares, y examine cada opción por separado. Lo que descartan todas, a la vista o por medio de una marca, queda eliminado.

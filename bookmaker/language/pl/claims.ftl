@@ -242,7 +242,7 @@ claim-no-combination = { $mark } nie { GENDER($mark) ->
     [plural] mają
    *[other] ma
 } żadnej kombinacji z cyfrą { OR($gone-digits) }, więc { $gone }.
-claim-no-combination--consecutive-line = { $mark } nie { GENDER($mark) ->
+claim-no-run = { $mark } nie { GENDER($mark) ->
     [plural] mają
    *[other] ma
 } żadnego ciągu z cyfrą { OR($gone-digits) }, więc { $gone }.

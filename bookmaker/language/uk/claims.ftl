@@ -248,7 +248,7 @@ claim-no-combination = { $mark } не { GENDER($mark) ->
     [plural] мають
    *[other] має
 } жодної комбінації з цифрою { OR($gone-digits) }, тому { $gone }.
-claim-no-combination--consecutive-line = { $mark } не { GENDER($mark) ->
+claim-no-run = { $mark } не { GENDER($mark) ->
     [plural] мають
    *[other] має
 } жодного ряду з цифрою { OR($gone-digits) }, тому { $gone }.

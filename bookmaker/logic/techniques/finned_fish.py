@@ -9,17 +9,18 @@ from itertools import combinations
 from bookmaker.logic.state import Ground, State
 from bookmaker.logic.subsets import joined
 from bookmaker.logic.technique import Finding, Technique
-from bookmaker.logic.techniques.fish import NAMES, crossing, fish
+from bookmaker.logic.techniques.fish import crossing, fish
 from bookmaker.puzzle.bits import cells_on
 from bookmaker.puzzle.position import Candidate
 from bookmaker.reasons import Rung
+from bookmaker.reasons.patterns import FISH
 
 
 class FinnedFish(Technique):
     """Sizes 2 to 4 with at most three fins."""
 
     name = "finned-fish"
-    step_names = tuple(f"finned-{name}" for name in NAMES.values())
+    step_names = tuple(f"finned-{name}" for name in FISH.values())
     rung = Rung.WING
     fins = 3
 
@@ -49,7 +50,7 @@ class FinnedFish(Technique):
                             for across, fins, gone in self._with_fins(ground, places, beyond):
                                 at = tuple(cells_on(joined(places)))
                                 removed = tuple((cell, digit) for cell in cells_on(gone))
-                                name, beside = f"finned-{NAMES[size]}", tuple(cells_on(fins))
+                                name, beside = f"finned-{FISH[size]}", tuple(cells_on(fins))
                                 reason = partial(fish, name, lines, digit, chosen, across, at, beside)
                                 yield Finding(self.rung, at, removed, reason, size - 1)
 

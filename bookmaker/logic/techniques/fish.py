@@ -13,16 +13,14 @@ from bookmaker.logic.subsets import as_many, joined
 from bookmaker.logic.technique import Finding, Technique
 from bookmaker.puzzle.bits import cells_on
 from bookmaker.reasons import Reason, Rung
-from bookmaker.reasons.patterns import Fish
-
-NAMES = {2: "x-wing", 3: "swordfish", 4: "jellyfish"}
+from bookmaker.reasons.patterns import FISH, Fish
 
 
 class PlainFish(Technique):
     """Sizes 2 to 4 without fins."""
 
     name = "fish"
-    step_names = tuple(NAMES.values())
+    step_names = tuple(FISH.values())
     rung = Rung.FISH
 
     def find(self, state: State) -> Iterator[Finding]:
@@ -40,7 +38,7 @@ class PlainFish(Technique):
                         if gone:
                             removed = tuple((cell, digit) for cell in cells_on(gone))
                             at = tuple(cells_on(places))
-                            reason = partial(fish, NAMES[size], lines, digit, chosen, across, at)
+                            reason = partial(fish, FISH[size], lines, digit, chosen, across, at)
                             yield Finding(self.rung, at, removed, reason, size - 2)
 
 
