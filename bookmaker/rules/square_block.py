@@ -36,7 +36,7 @@ from bookmaker.rules.common.parts import Form, Part, Written
 from bookmaker.rules.common.reading import parts_of
 from bookmaker.rules.common.words.speech import cells_said
 from bookmaker.solve.problem import Constraint, Sum
-from bookmaker.source.cells import read_cell
+from bookmaker.source.cells import read_cell, read_rectangle
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node, Table, Word, read_fields, read_items
 
@@ -241,16 +241,14 @@ def _read_block(word: Word, sort: str, grid: Grid, collector: Collector) -> Cell
         text = "a block of 2×2 cells can't be magic: its cells would all be equal"
         collector.error(word.place, "block-small", text, "list it under “rows” or “columns”")
         return None
-    cells = tuple(grid.cell(row, column) for row in range(rows[0], rows[1] + 1) for column in range(*_upto(columns)))
+    cells = read_rectangle(word, one, other, grid, collector)
+    if cells is None:
+        return None
     if not can_be_filled(grid, cells, _whole(sort, side * side, _told(grid, cells))):
         text = f"no digits fit the square block at {grid.name(cells[0])}, even in an empty grid"
         collector.error(word.place, "block-unfillable", text, APART)
         return None
     return cells
-
-
-def _upto(ends: Sequence[int]) -> tuple[int, int]:
-    return ends[0], ends[1] + 1
 
 
 @lru_cache(maxsize=16)

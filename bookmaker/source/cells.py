@@ -6,7 +6,7 @@ In: a `Word` with its place. Out: cells, or a diagnostic at the exact character.
 from __future__ import annotations
 
 import re
-from itertools import pairwise
+from itertools import pairwise, product
 
 from bookmaker.puzzle.grid import Grid
 from bookmaker.source.diagnostics import Collector, Place, quoted
@@ -61,6 +61,19 @@ def read_placed_cells(word: Word, grid: Grid, collector: Collector) -> tuple[tup
         collector.error(word.place, "no-cells", "no cell is named here", _HOW)
         return None
     return tuple(cells) if sound else None
+
+
+def read_rectangle(word: Word, one: int, other: int, grid: Grid, collector: Collector) -> tuple[int, ...] | None:
+    """All cells of the rectangle between two corners, row by row; `word` is what names them."""
+    rows, columns = (sorted(ends) for ends in zip(grid.place(one), grid.place(other), strict=True))
+    places = product(range(rows[0], rows[1] + 1), range(columns[0], columns[1] + 1))
+    cells = {place: grid.at(*place) for place in places}
+    for (row, column), cell in cells.items():
+        if cell is None:
+            text = f"{quoted(word.value)} would lie over r{row + 1}c{column + 1}, where the grid has no cell"
+            collector.error(word.place, "off-grid", text)
+            return None
+    return tuple(cell for cell in cells.values() if cell is not None)
 
 
 def closed_up(word: Word) -> Word:

@@ -112,3 +112,11 @@ def test_a_wish_has_only_lines_that_can_be_read_again(tmp_path: Path, line: str,
     with pytest.raises(BookErrors) as raised:
         load_wishes(tmp_path / "a.yaml")
     assert [found.code for found in raised.value.diagnostics] == [code]
+
+
+@pytest.mark.parametrize("typed", ["square-block: {rows: [r1c2-r2c1]}", "quadruple: {r1c2-r2c1: 1 2}"])
+def test_a_mark_does_not_lie_over_a_black_cell(typed: str) -> None:
+    """What lay between the two corners was looked up, and ended in a KeyError."""
+    grid = holed_grid(4, 5, [(0, 4), (1, 1), (2, 2), (3, 3), (4, 0)])
+    _, collector = read_entry(typed, grid)
+    assert [found.code for found in collector.found] == ["off-grid"] and "no cell" in collector.found[0].text

@@ -17,7 +17,7 @@ from bookmaker.rules.common.neighbours import MarkKind, Pair, strings
 from bookmaker.rules.common.reading import parts_of
 from bookmaker.rules.common.words.wording import cells_listed
 from bookmaker.source import placed
-from bookmaker.source.cells import read_cell
+from bookmaker.source.cells import read_cell, read_rectangle
 from bookmaker.source.diagnostics import Collector, Place
 from bookmaker.source.placed import Node, Table, Word, read_fields, read_items, read_switch
 
@@ -175,8 +175,7 @@ def read_corner(word: Word, what: str, grid: Grid, collector: Collector) -> tupl
         return None
     one, other = ends
     if grid.touching(one, other) and other not in grid.orthogonal(one):
-        rows, columns = (grid.row(one), grid.row(other)), (grid.column(one), grid.column(other))
-        return tuple(sorted(grid.cell(row, column) for row in rows for column in columns))
+        return read_rectangle(word, one, other, grid, collector)
     text = f"{what} can't stand between {cells_listed(grid, (one, other))}, which do not touch across a corner"
     collector.error(word.place, "not-a-corner", text, "name two cells that touch only at the corner: r2c3-r3c4")
     return None
