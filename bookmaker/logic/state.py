@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from functools import cached_property
+from typing import Any
 
 from bookmaker.logic.consequences import Consequences
 from bookmaker.logic.mark_readings import Mark, mark_of
@@ -105,6 +106,11 @@ class Ground:
     def alone_in_lines(self) -> LastCells:
         """What stands alone in rows, columns and the houses that rules add."""
         return LastCells(area for area in self.areas if not area.box)
+
+    @cached_property
+    def on_boards(self) -> dict[tuple[str, int], Any]:
+        """What a technique, by its name, found on the board of one digit. Kept, since a step changes the boards of few."""
+        return {}
 
     @cached_property
     def area_called(self) -> dict[HouseRef, Area]:
