@@ -10,10 +10,12 @@ on as long as a round finds anything.
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from bookmaker.logic.mark_readings import Mark, Strikes
 from bookmaker.logic.state import Area, Ground, State
+from bookmaker.puzzle.position import Candidate
 from bookmaker.reasons.whatif import End, NoDigit, NoPlace, NothingFits
 
 
@@ -55,10 +57,19 @@ class Follower:
         trial = _Trial(self, cell, digit)
         while limit is None or trial.rounds <= limit:
             clash = trial.round()
-            if clash or not (trial.struck or any(trial.forced)):
+            if clash or not trial.goes_on:
                 return clash
-            trial.rounds += 1
         return None
+
+    def nearest(self, tried: Iterable[Candidate]) -> list[tuple[Candidate, Clash]]:
+        """Of many candidates those that clash after the fewest rounds. All are followed at the same pace."""
+        going = [(pair, _Trial(self, *pair)) for pair in tried]
+        while going:
+            ended = [(pair, clash) for pair, trial in going if (clash := trial.round())]
+            if ended:
+                return ended
+            going = [(pair, trial) for pair, trial in going if trial.goes_on]
+        return []
 
 
 class _Trial:
@@ -81,14 +92,18 @@ class _Trial:
         """What the marks struck in this round."""
         self.rounds = 0
 
+    @property
+    def goes_on(self) -> bool:
+        """Did the last round find anything?"""
+        return bool(self.struck) or any(self.forced)
+
     def round(self) -> Clash | None:
         """Write what is forced, read the marks, look for singles; the clash that shows, if one does."""
         self.write()
-        if self.follower.marks:
-            unfit = self.read_marks()
-            if unfit:
-                return Clash(self.rounds, mark=unfit)
-        return self.singles()
+        unfit = self.read_marks() if self.follower.marks else None
+        clash = Clash(self.rounds, mark=unfit) if unfit else self.singles()
+        self.rounds += 1
+        return clash
 
     def write(self) -> None:
         """What is forced goes from its peers, and other digits from its cells."""
@@ -130,7 +145,8 @@ class _Trial:
 
     def singles(self) -> Clash | None:
         """Singles are forced next, all that are open now; the clash where a cell or a house has nothing left."""
-        ground, boards, known, areas = self.ground, self.boards, self.known, self.ground.area_boards
+        ground, boards, known = self.ground, self.boards, self.known
+        everywhere, by_cell = ground.area_boards, ground.boards_of
         once = twice = 0
         for d in self.digits:
             twice |= once & boards[d]
@@ -141,13 +157,14 @@ class _Trial:
         for d in self.digits:
             board = boards[d]
             found = board & naked
-            if board != known[d]:
+            if gone := known[d] & ~board:
                 known[d] = board
-                for area in areas:
+                lone = not gone & (gone - 1)
+                for area in by_cell[gone.bit_length() - 1] if lone else everywhere:
                     x = board & area
                     if not x & (x - 1):
                         if not x:
-                            return Clash(self.rounds, area=ground.areas[areas.index(area)], digit=d)
+                            return Clash(self.rounds, area=ground.areas[everywhere.index(area)], digit=d)
                         found |= x & ~self.done
             self.forced[d] = found
         return None

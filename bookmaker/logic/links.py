@@ -71,7 +71,10 @@ def shortest_to(
     state: State, strong: Strong, single: bool, target: Candidate
 ) -> tuple[int, tuple[Candidate, Candidate]] | None:
     """How many strong links the shortest chain has that strikes one candidate, and its ends; None if there is none."""
-    trails = [_Trail(state, strong, start, single) for start in strong]
+    cell, digit = target
+    seen = state.ground.peers[cell]
+    starts = (start for start in strong if (seen >> start[0] & 1 if start[1] == digit else start[0] == cell))
+    trails = [_Trail(state, strong, start, single) for start in starts]
     for links in range(1, LONGEST + 1):
         going = []
         for trail in trails:

@@ -109,7 +109,7 @@ class Ground:
 
     @cached_property
     def on_boards(self) -> dict[tuple[str, int], Any]:
-        """What a technique, by its name, found on the board of one digit. Kept, since a step changes the boards of few."""
+        """What a technique, by its name, found on the board of a digit; kept, since few boards change."""
         return {}
 
     @cached_property
@@ -151,6 +151,11 @@ class Ground:
     def area_boards(self) -> tuple[int, ...]:
         """The areas' boards."""
         return tuple(area.board for area in self.areas)
+
+    @cached_property
+    def boards_of(self) -> tuple[tuple[int, ...], ...]:
+        """For each cell the boards of its areas."""
+        return tuple(tuple(self.areas[index].board for index in indices) for indices in self.areas_of)
 
     @cached_property
     def marks(self) -> tuple[Mark, ...]:

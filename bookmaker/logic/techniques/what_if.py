@@ -25,19 +25,9 @@ class WhatIf(Technique):
     rung = Rung.WHAT_IF
 
     def find(self, state: State) -> Iterator[Finding]:
-        follower = Follower(state)
-        tries = [(cell, digit) for digit in state.ground.grid.digits for cell in cells_on(state.boards[digit])]
-        least: int | None = None
-        fallen: list[tuple[Candidate, Clash]] = []
-        for cell, digit in tries:
-            clash = follower.follow(cell, digit, least)
-            if clash is None:
-                continue
-            if least is None or clash.rounds < least:
-                least, fallen = clash.rounds, []
-            fallen.append(((cell, digit), clash))
-        for tried, clash in fallen:
-            yield self._finding(state.ground, tried, clash)
+        tried = ((cell, digit) for digit in state.ground.grid.digits for cell in cells_on(state.boards[digit]))
+        for pair, clash in Follower(state).nearest(tried):
+            yield self._finding(state.ground, pair, clash)
 
     def find_for(self, state: State, removed: tuple[Candidate, ...]) -> Iterator[Finding]:
         """The candidate tried for itself, however long it takes."""
