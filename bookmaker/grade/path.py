@@ -28,9 +28,17 @@ from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.verdict import Solution
 from bookmaker.symmetry.canonical_labels import canonical_labels
 
+WHAT_IFS = 8_000_000
+"""Cells of boards that what-ifs are followed through, at most: about five seconds' work, and thirty times what a hard
+classic takes. Then they are not looked for any more."""
 
-def walk(puzzle: RuledPuzzle, solution: Solution, weights: Weights = WEIGHTS) -> SolvePath:
-    """The path; `reached` is False where a step was taken from the solution."""
+A_MARK = 200
+"""Reading a mark takes as long as looking at so many cells."""
+
+
+def walk(puzzle: RuledPuzzle, solution: Solution, weights: Weights = WEIGHTS, what_ifs: int = WHAT_IFS) -> SolvePath:
+    """The path; `reached` is False where a step was taken from the solution. What-ifs are looked for until so many
+    cells have been gone through."""
     state = start(ground_of(puzzle))
     everyone = solvers(_labels(puzzle, solution))
     mirror = next(iter(automorphisms(puzzle, solution)), None)
@@ -40,7 +48,9 @@ def walk(puzzle: RuledPuzzle, solution: Solution, weights: Weights = WEIGHTS) ->
     while state.empty:
         if openings(state):
             steps.extend(_stretch(state, solution, everyone, weights, mirror))
-        elif findings := _lowest(state):
+        elif findings := _lowest(state, what_ifs > 0):
+            if findings[0].rung is Rung.WHAT_IF:
+                what_ifs -= _followed(state)
             steps.extend(_striking(state, findings, weights, practice))
         else:
             reached = False
@@ -111,9 +121,17 @@ def _stretch(
     return steps
 
 
-def _lowest(state: State) -> list[Finding]:
+def _followed(state: State) -> int:
+    """The cells that are gone through where each candidate is followed for a round, marks reckoned as cells."""
+    ground = state.ground
+    return sum(board.bit_count() for board in state.boards) * (len(ground.peers) + A_MARK * len(ground.marks))
+
+
+def _lowest(state: State, what_ifs: bool) -> list[Finding]:
     """The findings of the lowest rung that has some, of these the nearest; one for each set of candidates that go."""
     for techniques in ladder():
+        if techniques[0].rung is Rung.WHAT_IF and not what_ifs:
+            continue
         found: dict[tuple[Candidate, ...], Finding] = {}
         for technique in techniques:
             for finding in technique.find(state):

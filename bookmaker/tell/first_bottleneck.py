@@ -12,7 +12,7 @@ from bookmaker.logic.state import ground_of
 from bookmaker.reasons import Rung
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.tell.step_groups import LAST_ROWS, bottlenecks
-from bookmaker.trace import Traced, trace_to
+from bookmaker.trace import TooMuch, Traced, trace_to
 
 
 @dataclass(frozen=True)
@@ -29,11 +29,15 @@ class FirstBottleneck:
 
 
 def first_bottleneck(puzzle: RuledPuzzle, path: SolvePath) -> FirstBottleneck | None:
-    """The first bottleneck, or the single that takes longest where there is none; None for a path without singles."""
+    """The first bottleneck, or the single that takes longest where there is none; None for a path without singles, and
+    where it takes too much effort to find out what the single rests on."""
     at = _target(puzzle, path)
     if at is None:
         return None
-    *eliminations, placement = trace_to(ground_of(puzzle), path, at)
+    try:
+        *eliminations, placement = trace_to(ground_of(puzzle), path, at)
+    except TooMuch:
+        return None
     return FirstBottleneck(tuple(eliminations), placement)
 
 

@@ -13,25 +13,32 @@ from dataclasses import replace
 from bookmaker.grade.automorphism import Automorphism
 from bookmaker.grade.solve_path import SolvePath, Step
 from bookmaker.logic.refutation import refutation, refuted_alike
-from bookmaker.logic.singles import Opening, openings, single
+from bookmaker.logic.singles import openings
 from bookmaker.logic.state import Ground, State, start
 from bookmaker.logic.technique import Finding, Technique, ladder
-from bookmaker.puzzle.bits import cells_on
 from bookmaker.puzzle.position import Candidate
 from bookmaker.reasons import Reason, Rung
 from bookmaker.reasons.patterns import Chain
 from bookmaker.reasons.throughmarks import EitherWay, ExtendedChain
 from bookmaker.reasons.whatif import Refuted
 from bookmaker.trace.dependencies import Dependencies, dependencies, opening_of, rivals_of
+from bookmaker.trace.effort import Effort, TooMuch
 from bookmaker.trace.rounds import rounds
+from bookmaker.trace.telling import Telling, as_found
 from bookmaker.trace.traced import Traced
-from bookmaker.trace.views import view_of
 
 
 def trace(ground: Ground, path: SolvePath, mirror: Automorphism | None = None) -> tuple[Traced, ...]:
     """All placements of a path with what they need; each right before its mirror image where there is one. Nothing is
-    eliminated while there are singles."""
-    tracer = _Tracer(ground, path, dependencies(ground, path))
+    eliminated while there are singles. All steps as found where it takes too much effort to find out what is needed."""
+    try:
+        return _needed(ground, path, mirror, Effort())
+    except TooMuch:
+        return as_found(ground, path)
+
+
+def _needed(ground: Ground, path: SolvePath, mirror: Automorphism | None, effort: Effort) -> tuple[Traced, ...]:
+    tracer = _Tracer(ground, path, dependencies(ground, path, effort), effort)
     images = _images(path, mirror)
     after = {index: this.after for this in rounds(path) if this.places for index in range(this.first, this.after)}
     pending = list(after)
@@ -47,9 +54,9 @@ def trace(ground: Ground, path: SolvePath, mirror: Automorphism | None = None) -
 
 def trace_to(ground: Ground, path: SolvePath, target: int) -> tuple[Traced, ...]:
     """One placement of a path with what it needs, on a board on which those before it are written and nothing else is
-    eliminated."""
-    so_far = replace(path, steps=path.steps[: target + 1])
-    tracer = _Tracer(ground, so_far, dependencies(ground, so_far, target))
+    eliminated. Raises TooMuch where it takes too much effort to find that out."""
+    so_far, effort = replace(path, steps=path.steps[: target + 1]), Effort()
+    tracer = _Tracer(ground, so_far, dependencies(ground, so_far, effort, target), effort)
     for step in path.steps[:target]:
         for cell, digit in step.placed:
             tracer.state.place(cell, digit)
@@ -71,20 +78,19 @@ def _images(path: SolvePath, mirror: Automorphism | None) -> dict[int, int]:
     return images
 
 
-class _Tracer:
-    """The board as it stands in the telling, on which only what was told is eliminated."""
+class _Tracer(Telling):
+    """Tells what is needed, argued on the board as it then stands."""
 
-    def __init__(self, ground: Ground, path: SolvePath, needs: Dependencies) -> None:
-        self.ground, self.path, self.needs = ground, path, needs
-        self.state = start(ground)
+    def __init__(self, ground: Ground, path: SolvePath, needs: Dependencies, effort: Effort) -> None:
+        super().__init__(ground, path)
+        self.needs, self.effort = needs, effort
         self.real = _boards(ground, path)
-        self.told: list[Traced] = []
-        self.gone: dict[Candidate, int] = {}
-        """For each candidate that is gone since the start, the number of the step that took it."""
         self.seen: dict[tuple[str, Candidate | None], Sequence[Finding]] = {}
         """What techniques find on the board as it stands."""
-        self.written: dict[int, int] = {}
-        """For each cell that was filled the number of the step that did it."""
+
+    def tell(self, told: Traced) -> None:
+        super().tell(told)
+        self.seen.clear()
 
     def ready(self, pending: Sequence[int], here: int) -> int | None:
         """The first of the placements that wait for nothing. Digits that marks or the proof give wait for their round:
@@ -109,15 +115,7 @@ class _Tracer:
                 self.eliminate(self.state.present(rivals_of(self.ground, wanted)), pending)
             index = self.ready(pending, here)
         index = pending[0] if index is None else index
-        step = self.path.steps[index]
-        opening = opening_of(self.state, step)
-        number = self._next
-        self.told[first:] = [replace(told, opens=number) for told in self.told[first:]]
-        told = Traced(number, index, step.reason, step.rung, self.state.position(), step.cells, step.placed)
-        if opening:
-            told = self._single(told, opening)
-            told = replace(told, choice=len(found), naked=all(other.kind is Rung.NAKED for other in found))
-        self._tell(replace(told, mirrors=mirrors))
+        self.write(index, first, found, mirrors)
         return index, self.told[first:]
 
     def place_image(self, index: int, like: Sequence[Traced], mirror: Automorphism) -> bool:
@@ -182,7 +180,7 @@ class _Tracer:
         struck = finding.removed if finding else step.removed
         removed = self.state.present(other for other in struck if other in wanted)
         cells, rung = (finding.cells, finding.rung) if finding else (step.cells, step.rung)
-        self._tell(Traced(self._next, index, reason, rung, self.state.position(), cells, removed=removed))
+        self.tell(Traced(self.next, index, reason, rung, self.state.position(), cells, removed=removed))
 
     def _what_if(self, reason: Reason, pair: Candidate) -> None:
         """Tell a what-if link by link, and others that are needed and end in the same way by the same links."""
@@ -204,11 +202,7 @@ class _Tracer:
                 told = replace(reason, claim=replace(chain, tried=(cell, digit)))
             striker = self.needs.striker[cell, digit]
             board = self.state.position()
-            self._tell(Traced(self._next, striker, told, Rung.WHAT_IF, board, (cell,), removed=((cell, digit),)))
-
-    @property
-    def _next(self) -> int:
-        return len(self.told) + 1
+            self.tell(Traced(self.next, striker, told, Rung.WHAT_IF, board, (cell,), removed=((cell, digit),)))
 
     def _found(self, pair: Candidate, longest: int | None, beyond: bool = False) -> Finding | None:
         """A technique that takes a candidate on the board as it stands: that of the path's step, no longer than it was
@@ -239,6 +233,7 @@ class _Tracer:
         else:
             key, find = (technique.name, None), technique.find(self.state)
         if key not in self.seen:
+            self.effort.spend(self.ground)
             self.seen[key] = tuple(find)
         return self.seen[key]
 
@@ -250,41 +245,6 @@ class _Tracer:
         """Rather the path's own argument, then one that takes more of what is wanted, then the nearer one."""
         same = finding.rung == step.rung and finding.reason().argues_as(step.reason)
         return not same, -len(wanted.intersection(finding.removed)), finding.reach
-
-    def _tell(self, told: Traced) -> None:
-        before = self.state.boards[:]
-        for cell, digit in told.placed:
-            self.state.place(cell, digit)
-            self.written[cell] = told.number
-        self.state.remove(told.removed)
-        for digit in self.ground.grid.digits:
-            for cell in cells_on(before[digit] & ~self.state.boards[digit]):
-                self.gone[cell, digit] = told.number
-        self.told.append(told)
-        self.seen.clear()
-
-    def _single(self, told: Traced, opening: Opening) -> Traced:
-        """A placement with what is seen at it."""
-        ground, bit = self.ground, 1 << opening.cell
-        since = max((self.gone.get(rival, 0) for rival in rivals_of(ground, opening)), default=0)
-        if opening.kind is Rung.LAST and opening.area:
-            since = max(self.written.get(cell, 0) for cell in opening.area.cells if cell != opening.cell)
-        return replace(
-            told,
-            reason=single(opening),
-            rung=opening.kind,
-            kind=opening.kind,
-            house=opening.area.ref if opening.area else None,
-            since=since,
-            closes=tuple(area.ref for area in ground.areas if area.board & self.state.empty == bit),
-            of_digit=self.state.stood[opening.digit].bit_count() + 1,
-            view=view_of(opening, self.state, self._by_elimination),
-        )
-
-    def _by_elimination(self, pair: Candidate) -> Reason | None:
-        """The reason of the told elimination that took a candidate."""
-        number = self.gone.get(pair, 0)
-        return self.told[number - 1].reason if number and not self.told[number - 1].placed else None
 
 
 def _boards(ground: Ground, path: SolvePath) -> list[State]:

@@ -1,0 +1,28 @@
+"""How much is done to find out what a path rests on, counted, so that it is the same on every machine."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from bookmaker.logic.state import Ground
+
+MOST = 1_000_000
+"""Cells of boards that are looked through: two to five seconds' work, and four times what the hardest puzzle of the
+demo book takes. Puzzles on five grids, or full of marks, with nothing to spare may want more."""
+
+
+class TooMuch(Exception):
+    """The effort is spent."""
+
+
+@dataclass
+class Effort:
+    """What is left of it."""
+
+    left: int = field(default_factory=lambda: MOST)
+
+    def spend(self, ground: Ground) -> None:
+        """A board is looked through. Raises TooMuch where nothing is left."""
+        self.left -= len(ground.peers)
+        if self.left < 0:
+            raise TooMuch
