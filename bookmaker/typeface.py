@@ -31,18 +31,24 @@ class Typeface:
     """A TrueType font. Raises OSError, with the file's name, where it is not there or damaged."""
 
     def __init__(self, name: str, file: Path) -> None:
+        damaged = OSError(EBADMSG, "this font is damaged: install bookmaker again", str(file))
         try:
             whole = _is_whole(file.read_bytes())
         except FileNotFoundError:
             raise OSError(ENOENT, "this font is missing: install bookmaker again", str(file)) from None
         if not whole:
-            raise OSError(EBADMSG, "this font is damaged: install bookmaker again", str(file))
+            raise damaged
         self.name = name
         self.file = file
-        self._font = TTFont(file, lazy=True)
-        self._em: int = self._font["head"].unitsPerEm
-        self._glyphs: Any = self._font.getGlyphSet()
-        self._names: dict[int, str] = self._font.getBestCmap()
+        try:
+            self._font = TTFont(file, lazy=True, checkChecksums=2)
+            self._em: int = self._font["head"].unitsPerEm
+            self._glyphs: Any = self._font.getGlyphSet()
+            self._names: dict[int, str] = self._font.getBestCmap()
+        except (
+            Exception
+        ):  # words that have changed places leave the sum as it was; what fontTools says then is manifold
+            raise damaged from None
         self._advances: dict[str, float] = {}
         self._kerns: dict[tuple[str, str], float] = {}
         self._outlines: dict[str, tuple[Segment, ...]] = {}

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from itertools import pairwise
+from pathlib import Path
 
 import pytest
 from PIL import ImageFont, features
 
 from bookmaker.display.items import Close, Move
 from bookmaker.layout.setting.fonts import FontBook
-from bookmaker.typeface import font_files, typeface
+from bookmaker.typeface import Typeface, font_files, typeface
 
 FONTS = tuple(font_files())
 WORDS = ("AVATAR", "Tomorrow,", "“Wyvern.”", "L’été:", "Übergröße", "r.v—Ty", "flüffig", "Żółć")
@@ -74,3 +75,16 @@ def test_outlines_are_closed_and_per_em() -> None:
     ends = [segment.to for segment in segments if not isinstance(segment, Close)]
     assert max(y for _, y in ends) < 1.2 and min(y for _, y in ends) > -0.1
     assert typeface("sans").outline(" ") == ()
+
+
+@pytest.mark.parametrize("tag", [b"post", b"cmap", b"glyf"])
+def test_words_that_have_changed_places_are_noticed(tmp_path: Path, tag: bytes) -> None:
+    """Such damage leaves the sum over the whole font as it was; that of the table differs."""
+    whole = font_files()["sans"].read_bytes()
+    entry = whole.index(tag)
+    table = int.from_bytes(whole[entry + 8 : entry + 12], "big")
+    harmed = bytearray(whole)
+    harmed[table : table + 4], harmed[entry + 4 : entry + 8] = whole[entry + 4 : entry + 8], whole[table : table + 4]
+    (tmp_path / "font.ttf").write_bytes(harmed)
+    with pytest.raises(OSError, match="damaged"):
+        Typeface("harmed", tmp_path / "font.ttf")
