@@ -84,8 +84,10 @@ def _lone_marks(rule: Rule, grid: Grid, arranged: Arrangement) -> int:
     """Marks of a rule that lack an image."""
     if rule.form is Form.WHOLE or rule.marks_all:
         return 0
-    parts = rule.parts(rule.laid_on(grid))
+    laid = rule.laid_on(grid)
+    parts, own = rule.parts(laid), {*laid.cells}  # an image in another of several grids is none of this rule's
     there = {frozenset(part.cells) for part in parts}  # from whichever end they are told
     return sum(
-        any(frozenset([move[cell] for cell in part.cells]) not in there for move in arranged.moves) for part in parts
+        any(own.issuperset(image) and image not in there for image in map(frozenset, arranged.images(part.cells)))
+        for part in parts
     )
