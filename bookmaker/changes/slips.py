@@ -145,7 +145,7 @@ def _another_kind(puzzle: RuledPuzzle, number: int) -> Iterator[Slip]:
     body = node_of(rule.written(grid), Place("slip"))
     taken = {other.kind for other in puzzle.rules}
     for kind, other in kinds().items():
-        if kind in taken or other.form is not rule.form:
+        if kind in taken or other.form is not rule.form or not other.stands_on(grid):
             continue
         collector = Collector()
         read = other.read(body, grid, collector)

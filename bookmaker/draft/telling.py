@@ -31,6 +31,7 @@ REASONS = {
     "no room": ("the marks found no room", "ask for fewer or smaller ones, or say “arrangement: none”"),
     "no grid": ("no filled grid keeps the marks", "ask for fewer or shorter ones"),
     "idle": ("some mark would be idle", "ask for fewer, or say “arrangement: none” or “idle-marks: yes”"),
+    "long": ("it took too long to look into", "ask for fewer marks, or for more givens"),
     "several": ("there was more than one solution", "ask for more givens or marks"),
     "pattern": ("the pattern’s givens left several solutions", "give it more cells, or the puzzle more marks"),
     "look-alike": ("it looks like a puzzle that is there already", "another “seed” leads elsewhere"),
@@ -67,6 +68,8 @@ def missed_lines(progress: Progress) -> Iterator[str]:
     wish, missed = progress.wish, progress.missed
     puzzles, attempts = counted(wish.puzzles, "puzzle"), counted(progress.attempts, "attempt")
     yield f"{wish.place}: {progress.found} of {puzzles} after {attempts}"
+    if not missed:
+        yield "    the time was up before an attempt came to its end; give it more with “--for”"
     reasons = Counter(reason for result in missed for reason in _reasons(result))
     for (what, found), times in reasons.most_common(MOST_REASONS):
         said, hint = REASONS[what]

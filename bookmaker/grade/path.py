@@ -17,7 +17,7 @@ from bookmaker.grade.simulation import SimulatedSolver, mean_looks, solvers
 from bookmaker.grade.solve_path import SolvePath, Step
 from bookmaker.logic.forced import forced
 from bookmaker.logic.singles import openings, single
-from bookmaker.logic.state import State, ground_of, start
+from bookmaker.logic.state import Look, State, ground_of, start
 from bookmaker.logic.technique import Finding, ladder
 from bookmaker.puzzle.bits import board_of, cells_on
 from bookmaker.puzzle.position import Candidate
@@ -28,10 +28,17 @@ from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.verdict import Solution
 from bookmaker.symmetry.canonical_labels import canonical_labels
 
+SEARCHED, LINKED, FOUND = 6, 100, 6
+"""Effort for each technique looked for, one that goes from link to link, and each finding, for each cell of the grid;
+fitted to times."""
 
-def walk(puzzle: RuledPuzzle, solution: Solution, weights: Weights = WEIGHTS) -> SolvePath:
-    """The path; `reached` is False where a step was taken from the solution."""
-    state = start(ground_of(puzzle))
+
+def walk(
+    puzzle: RuledPuzzle, solution: Solution, weights: Weights = WEIGHTS, look: Look = lambda effort: None
+) -> SolvePath:
+    """The path; `reached` is False where a step was taken from the solution. `look` is told what work was done, and may
+    end it by raising."""
+    state = start(ground_of(puzzle, look))
     everyone = solvers(_labels(puzzle, solution))
     mirror = next(iter(automorphisms(puzzle, solution)), None)
     steps = _filling(state, puzzle)
@@ -113,10 +120,13 @@ def _stretch(
 
 def _lowest(state: State) -> list[Finding]:
     """The findings of the lowest rung that has some, of these the nearest; one for each set of candidates that go."""
+    cells = len(state.ground.grid.cells)
     for techniques in ladder():
         found: dict[tuple[Candidate, ...], Finding] = {}
         for technique in techniques:
+            state.ground.look((LINKED if technique.rung >= Rung.CHAIN else SEARCHED) * cells)
             for finding in technique.find(state):
+                state.ground.look(FOUND * cells)
                 key = tuple(sorted(finding.removed))
                 if key not in found or finding.reach < found[key].reach:
                     found[key] = finding

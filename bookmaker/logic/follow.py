@@ -16,6 +16,9 @@ from bookmaker.logic.mark_readings import Mark, Strikes
 from bookmaker.logic.state import Area, Ground, State
 from bookmaker.reasons.whatif import End, NoDigit, NoPlace, NothingFits
 
+FOLLOWED = 4
+"""Effort for each candidate followed and each cell of the grid, fitted to times."""
+
 
 @dataclass(frozen=True, slots=True)
 class Clash:
@@ -52,6 +55,7 @@ class Follower:
 
     def follow(self, cell: int, digit: int, limit: int | None = None) -> Clash | None:
         """The clash that a candidate leads to within `limit` rounds (None: however many it takes), or None."""
+        self.ground.look(FOLLOWED * len(self.ground.grid.cells))
         trial = _Trial(self, cell, digit)
         while limit is None or trial.rounds <= limit:
             clash = trial.round()

@@ -21,11 +21,14 @@ from bookmaker.solve.proving import proven
 from bookmaker.solve.search import OutOfBudget, Search
 from bookmaker.solve.verdict import NoSolution, Several, Solution, Undecided, Unique, Verdict
 
-BUDGET = 500
-"""Guesses for the proof that statements clash."""
+CLASH = 60_000
+"""Effort (`Meter.effort`) for the proof that statements clash, about 40 ms."""
 
-GUESSES = 2_000
-"""Guesses for the proof that a change mends a puzzle."""
+QUICK, THOROUGH = 40_000, 800_000
+"""Effort for the proof that a change mends a puzzle: when all are gone through, and for those left undecided then."""
+
+FILLING = 400_000
+"""Effort to meet grids."""
 
 SETTING_UP = 10_000
 """Effort that each proof is charged before it begins, for its problem has to be compiled."""
@@ -59,7 +62,7 @@ class Case:
 
     def solutions_of(self, left: Iterable[Element], most: int = 1, order: Random | None = None) -> list[Solution]:
         """Up to so many grids that keep some statements, of which each is remembered."""
-        search = Search(problem_with(left, self.puzzle.grid), most * GUESSES, order=order)
+        search = Search(problem_with(left, self.puzzle.grid), effort=FILLING, order=order)
         found = []
         with suppress(OutOfBudget):
             for solution in islice(search, most):
@@ -80,12 +83,12 @@ class Case:
                     return False
         return True
 
-    def solution_with(self, gone: Elements, new: Elements) -> Solution | None:
+    def solution_with(self, gone: Elements, new: Elements, effort: int = THOROUGH) -> Solution | None:
         """The one solution of the puzzle with some statements for others; None where it has none, several, or where
-        the proof takes too long."""
+        the proof takes more than the effort, which is counted in `undecided`."""
         if not self.may_be_unique(gone, new):
             return None
-        match self._proven((self.elements - gone) | new, GUESSES):
+        match self._proven((self.elements - gone) | new, effort):
             case Unique(solution):
                 return solution
             case Several(first, second):
@@ -97,12 +100,12 @@ class Case:
 
     def clash(self, elements: Iterable[Element]) -> bool:
         """Is it proven that these cannot hold together?"""
-        return isinstance(self._proven(elements, BUDGET), NoSolution)
+        return isinstance(self._proven(elements, CLASH), NoSolution)
 
-    def _proven(self, elements: Iterable[Element], budget: int) -> Verdict:
-        """What so many guesses prove of some statements."""
+    def _proven(self, elements: Iterable[Element], effort: int) -> Verdict:
+        """What so much effort proves of some statements."""
         self.proofs += 1
-        verdict, spent = proven(problem_with(elements, self.puzzle.grid), budget)
+        verdict, spent = proven(problem_with(elements, self.puzzle.grid), effort)
         self.limit.spend(SETTING_UP + spent)
         return verdict
 

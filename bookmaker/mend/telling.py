@@ -124,7 +124,9 @@ def _names(elements: Sequence[Element], grid: Grid) -> str:
     return listed(dict.fromkeys(named(element, grid) for element in elements[:4]))
 
 
-def cured_said(grade: Grade) -> str:
+def cured_said(grade: Grade | None) -> str:
     """What the puzzle is after a cure."""
+    if grade is None:
+        return "then one solution; no time was left to grade it"
     reached = "" if grade.path.reached else ", beyond the ladder"
     return f"then one solution: {BAND_NAMES[grade.band - 1]}, difficulty {figure(grade.difficulty)}{reached}"
