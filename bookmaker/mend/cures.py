@@ -13,15 +13,15 @@ from dataclasses import dataclass, field, replace
 from itertools import combinations
 from random import Random
 
-from bookmaker.changes.elements import Element, Given, elements_of
+from bookmaker.changes.elements import Element, Given, MarkOf, elements_of
 from bookmaker.changes.neighbouring import misread
 from bookmaker.changes.slips import Slip, as_typed
 from bookmaker.grade import grade
 from bookmaker.grade.solve_path import Grade
+from bookmaker.logic.state import Look
 from bookmaker.mend.candidates import likeliest
 from bookmaker.mend.case import QUICK, THOROUGH, Case, Elements
-from bookmaker.mend.likelihood import puzzle_likelihood
-from bookmaker.mend.limit import Limit
+from bookmaker.mend.likelihood import idle_cost, puzzle_likelihood
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import keeps_all, problem_of
 from bookmaker.rules.common.contract import RuledPuzzle
@@ -98,7 +98,7 @@ def search(
     if not cures and not found.untried:
         found.pairs = True
         cures = list(_pairs(case, found))
-    found.cures = _ranked(cures, solution, first, case.limit)
+    found.cures = _ranked(case, cures, solution, first)
     return found
 
 
@@ -182,9 +182,9 @@ def _pairs(case: Case, found: Search) -> Iterator[Proven]:
                         yield slip, solution, -10.0 + easy
 
 
-def _ranked(cures: list[Proven], wanted: Solution | None, first: int, limit: Limit) -> list[Cure]:
-    """The likeliest cures first; of two that come to the same puzzle the likelier. A grade makes none likelier, so it
-    needs to be known only of those that may come first."""
+def _ranked(case: Case, cures: list[Proven], wanted: Solution | None, first: int) -> list[Cure]:
+    """The likeliest cures first; of two that come to the same puzzle the likelier. A closer look makes none likelier,
+    so it is needed only for those that may come first."""
     best: dict[RuledPuzzle, Cure] = {}
     for slip, solution, likely in sorted(cures, key=lambda cure: -cure[2]):
         likely += AGREES if solution == wanted else 0.0
@@ -194,7 +194,7 @@ def _ranked(cures: list[Proven], wanted: Solution | None, first: int, limit: Lim
     with suppress(_TooLate):
         while at < min(first, len(ranked)):
             if ranked[at].grade is None:
-                ranked[at] = _graded(ranked[at], limit)
+                ranked[at] = _looked_at(case, ranked[at])
                 ranked[at:] = sorted(ranked[at:], key=lambda cure: -cure.likelihood)
             else:
                 at += 1
@@ -205,12 +205,28 @@ class _TooLate(Exception):
     """The limit is used up."""
 
 
-def _graded(cure: Cure, limit: Limit) -> Cure:
+def _looked_at(case: Case, cure: Cure) -> Cure:
+    """The cure with its grade, and what that and idle marks make of its likelihood."""
+
     def look(effort: int) -> None:
-        limit.spend(effort)
-        if limit.over():
+        case.limit.spend(effort)
+        if case.limit.over():
             raise _TooLate
 
+    idle = list(_idle(case, cure.puzzle, look))
     graded = grade(cure.puzzle, cure.solution, look=look)
     likely = cure.likelihood + puzzle_likelihood(cure.puzzle, graded) - puzzle_likelihood(cure.puzzle)
-    return replace(cure, grade=graded, likelihood=likely)
+    marks = sum(isinstance(element, MarkOf) for element in idle)
+    return replace(cure, grade=graded, likelihood=likely - idle_cost(marks, len(idle) - marks))
+
+
+def _idle(case: Case, puzzle: RuledPuzzle, look: Look) -> Iterator[Element]:
+    """The marks of a puzzle that can be spared, each for itself, and the givens that have come with a change."""
+    elements = frozenset(elements_of(puzzle))
+    for element in sorted(elements, key=repr):
+        marked = isinstance(element, MarkOf) and not element.rule.marks_all
+        if marked or (isinstance(element, Given) and element not in case.elements):
+            look(0)
+            left = elements - {element}
+            if case.solution_with(case.elements - left, left - case.elements, QUICK) is not None:
+                yield element

@@ -48,6 +48,12 @@ arranges a puzzle arranges all of it."""
 UNARRANGED = 4
 """From so many on, a puzzle counts as one without arrangement."""
 
+IDLE, MOST_IDLE = 1.2, 2
+"""What a mark costs that could be left out of the puzzle without loss, up to so many: marks are drawn to be needed."""
+
+SPARED = 0.7
+"""The same of a given that comes with the change. Of others nothing is said: many are there for the arrangement."""
+
 UNREACHED, HARDEST = 2.5, 0.7
 """What it costs if logic does not reach the end; if the puzzle lies in the hardest band."""
 
@@ -61,13 +67,18 @@ def slip_likelihood(sort: str, close: bool, ways: int, close_ways: int) -> float
 def puzzle_likelihood(puzzle: RuledPuzzle, grade: Grade | None = None) -> float:
     """That a setter means a puzzle to be like this; less, if anything, once its grade is known."""
     given = board_of(cell for cell, digit in enumerate(puzzle.givens) if digit)
-    told = -min((_unlikely(puzzle, given, made) for made in arrangements_of(puzzle.grid)[1:]), default=0.0)
+    told = -min((unlikely(puzzle, given, made) for made in arrangements_of(puzzle.grid)[1:]), default=0.0)
     if grade is not None:
         told -= UNREACHED * (not grade.path.reached) + HARDEST * (grade.band == 5)
     return told
 
 
-def _unlikely(puzzle: RuledPuzzle, given: int, arranged: Arrangement) -> float:
+def idle_cost(marks: int, givens: int) -> float:
+    """What it costs if so many marks of a puzzle could be spared, and so many of the givens that a change brings."""
+    return IDLE * min(marks, MOST_IDLE) + SPARED * bool(givens)
+
+
+def unlikely(puzzle: RuledPuzzle, given: int, arranged: Arrangement) -> float:
     """What the givens and marks cost that lack an image. A slip leaves most of them as they are, so that each sort is
     looked at by itself, once."""
     missing = sum(_lone_marks(rule, puzzle.grid, arranged) for rule in puzzle.rules)
