@@ -48,6 +48,8 @@ class Case:
     """Statements that cannot hold together."""
     met: dict[Solution, Elements] = field(default_factory=dict)
     """Grids with full houses, each with the statements that it breaks."""
+    tight: set[Elements] = field(default_factory=set)
+    """Those of which it is proven that none of their statements could be spared."""
     proofs: int = 0
     undecided: int = 0
 
@@ -98,9 +100,10 @@ class Case:
                 self.undecided += 1
         return None
 
-    def clash(self, elements: Iterable[Element]) -> bool:
-        """Is it proven that these cannot hold together?"""
-        return isinstance(self._proven(elements, CLASH), NoSolution)
+    def clash(self, elements: Iterable[Element]) -> bool | None:
+        """Is it proven that these cannot hold together? None where that takes too long."""
+        verdict = self._proven(elements, CLASH)
+        return None if isinstance(verdict, Undecided) else isinstance(verdict, NoSolution)
 
     def _proven(self, elements: Iterable[Element], effort: int) -> Verdict:
         """What so much effort proves of some statements."""
@@ -113,16 +116,21 @@ class Case:
         """Statements among these, which clash, that clash and of which none could be spared; once this share of the
         limit is used up, more of them. They are remembered."""
         core = list(elements)
-        size = len(core) // 2
+        size, tight = len(core) // 2, True
         while size and not self.limit.over(share):
             at = 0
             while at < len(core) and not self.limit.over(share):
-                if self.clash(core[:at] + core[at + size :]):
+                clash = self.clash(core[:at] + core[at + size :])
+                if clash:
                     del core[at : at + size]
                 else:
+                    tight = tight and (size > 1 or clash is False)
                     at += size
+            tight = tight and at >= len(core)
             size //= 2
         found = frozenset(core)
         if found not in self.cores:
             self.cores.append(found)
+        if tight and not size:
+            self.tight.add(found)
         return found

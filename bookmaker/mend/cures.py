@@ -115,6 +115,7 @@ def _tried(
                 found.undecided = len(undecided)
                 found.untried.update(slip.sort for slip, _ in left[at:])
                 return cures
+            found.tried += effort == QUICK
             before = case.undecided
             solved = _solved(case, slip, wanted, effort)
             if solved is not None:
