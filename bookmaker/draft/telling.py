@@ -6,7 +6,7 @@ In: puzzles found, and the progress of a wish. Out: lines of text, what stood in
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from bookmaker.changes.textedits import changed_text, edit_lines
 from bookmaker.changes.typed import Typed
@@ -48,6 +48,9 @@ REASONS = {
 }
 """For each thing that may stand in the way: how it is told, and what to do about it."""
 
+COUNTED = ("wanted", "givens", "openings", "bottlenecks", "difficulty")
+"""Of these it is told what came nearest: so far the wish must be widened at least."""
+
 MOST_REASONS = 3
 
 
@@ -73,6 +76,8 @@ def missed_lines(progress: Progress) -> Iterator[str]:
     reasons = Counter(reason for result in missed for reason in _reasons(result))
     for (what, found), times in reasons.most_common(MOST_REASONS):
         said, hint = REASONS[what]
+        if what in COUNTED:
+            said = f"{said} ({_nearest(what, missed)} at the nearest)"
         if what == "band":
             said, hint = f"{said}, {found}", f"widen the span: “band: {_widened(wish, found)}”"
         yield f"    {number(times)} of {counted(len(missed), 'attempt')}: {said}; {hint}"
@@ -127,6 +132,12 @@ def _reasons(result: Drafted | Missing) -> list[tuple[str, str]]:
     if isinstance(result, Missing):
         return [(result.why, "")]
     return [(one.what, one.found if one.what == "band" else "") for one in result.amiss] or [("look-alike", "")]
+
+
+def _nearest(what: str, missed: Sequence[Drafted | Missing]) -> str:
+    """What came nearest to this part of a wish."""
+    found = (one for result in missed if isinstance(result, Drafted) for one in result.amiss if one.what == what)
+    return min(found, key=lambda one: one.off).found
 
 
 def _widened(wish: Wish, found: str) -> str:

@@ -16,7 +16,7 @@ from bookmaker.grade.bands import figure
 from bookmaker.grade.solve_path import Grade
 from bookmaker.mend.conflicts import Conflicts
 from bookmaker.mend.cures import Cure, Search
-from bookmaker.mend.settling import Settled, Settling
+from bookmaker.mend.settling import MOST, Settled, Settling
 from bookmaker.phrases.bands import BAND_NAMES
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import RuledPuzzle
@@ -103,7 +103,8 @@ def _choices(found: Sequence[Settled], grid: Grid) -> Iterator[str]:
         instead = f" in place of {named(one.instead, grid)}" if one.instead else ""
         yield f"  {listed(named(added, grid) for added in one.added)}{instead}"
     if len(found) > CHOICES:
-        yield f"  and {number(len(found) - CHOICES)} more"
+        least = "at least " if len(found) == MOST else ""
+        yield f"  and {least}{number(len(found) - CHOICES)} more"
 
 
 def change_said(old: RuledPuzzle, new: RuledPuzzle) -> str:

@@ -9,7 +9,7 @@ from random import Random
 import pytest
 
 from bookmaker.changes.neighbouring import changes_of
-from bookmaker.changes.slips import Slip, slips_in_givens
+from bookmaker.changes.slips import Slip, slips_in_givens, slips_in_marks
 from bookmaker.draft.laying import lines_cross
 from bookmaker.puzzle.grid import CLASSIC, Grid, irregular_grid
 from bookmaker.puzzle.holed import holed_grid
@@ -117,3 +117,12 @@ def test_lines_that_cross_between_cells(grid: Grid) -> None:
         assert lines_cross([(corner[0], corner[3]), (corner[2], corner[1])], grid)
         assert not lines_cross([(corner[0], corner[1]), (corner[2], corner[3])], grid)
         assert not lines_cross([(corner[0], corner[3]), (corner[0], corner[1])], grid)
+
+
+def test_a_line_on_a_grid_without_regions_is_not_taken_for_one_that_needs_them() -> None:
+    grid = Grid(6, ())
+    rule, collector = read_entry("palindrome: r1c1-r1c4 r2c5", grid)
+    assert rule is not None, collector.found
+    meant = {other.kind for slip in slips_in_marks(Puzzle(grid, (0,) * 36, (rule,))) for other in slip.meant.rules}
+    assert "thermometer" in meant
+    assert "equal-part-line" not in meant
