@@ -111,11 +111,16 @@ def _moved(part: Part, rule: Rule, grid: Grid) -> Iterator[tuple[int, ...]]:
 def _near(one: tuple[int, ...], other: tuple[int, ...], form: Form, grid: Grid) -> bool:
     """Are two places next to each other? Lines that clues look along are if they begin so and run the same way."""
     if form is Form.EDGE:
-        return other[0] in grid.orthogonal(one[0]) and (one[1] - one[0]) == (other[1] - other[0])
+        return other[0] in grid.orthogonal(one[0]) and _way(one, grid) == _way(other, grid)
     (row, column), (other_row, other_column) = (
         (sum(map(grid.row, cells)) / len(cells), sum(map(grid.column, cells)) / len(cells)) for cells in (one, other)
     )
     return abs(row - other_row) <= 1 and abs(column - other_column) <= 1
+
+
+def _way(line: tuple[int, ...], grid: Grid) -> tuple[int, int]:
+    """How many rows down and columns across a line goes with each step."""
+    return grid.row(line[1]) - grid.row(line[0]), grid.column(line[1]) - grid.column(line[0])
 
 
 def _chains(part: Part, rule: Rule, grid: Grid) -> Iterator[Change]:

@@ -5,11 +5,12 @@ In: a puzzle. Out: `Slip`s: the puzzle as it may have been meant, and which sort
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from bookmaker.changes.arrangement import Arrangement, same_mark
+from bookmaker.changes.lines import lines_out_of_step, shifted_lines
 from bookmaker.changes.neighbouring import changes_of, misread
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.puzzle import Puzzle
@@ -17,8 +18,6 @@ from bookmaker.rules import kinds
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
 from bookmaker.rules.common.parts import Form, Part, node_of
 from bookmaker.source.diagnostics import Collector, Place
-
-Digits = tuple[int, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,13 +62,11 @@ def slips_in_givens(puzzle: RuledPuzzle) -> Iterator[Slip]:
         for near in grid.orthogonal(cell):
             if near > cell and givens[cell] != givens[near]:
                 sort = "swapped" if givens[cell] and givens[near] else "beside"
-                yield Slip(sort, _with(puzzle, {cell: givens[near], near: givens[cell]}), near == cell + 1)
-    for house in (*grid.rows, *grid.columns):
-        line = [givens[cell] for cell in house.cells]
-        for shifted in _shifted(line):
-            along = house.cells[1] - house.cells[0] == 1
-            yield Slip("shifted", _with(puzzle, dict(zip(house.cells, shifted, strict=True))), along)
-    for digits, close in _lines_out_of_step(grid, givens):
+                along = grid.row(near) == grid.row(cell)
+                yield Slip(sort, _with(puzzle, {cell: givens[near], near: givens[cell]}), along)
+    for digits, close in shifted_lines(grid, givens):
+        yield Slip("shifted", replace(puzzle, givens=digits), close)
+    for digits, close in lines_out_of_step(grid, givens):
         yield Slip("lines", replace(puzzle, givens=digits), close)
     for cell in filled:
         yield Slip("extra given", _with(puzzle, {cell: 0}))
@@ -77,52 +74,6 @@ def slips_in_givens(puzzle: RuledPuzzle) -> Iterator[Slip]:
 
 def _with(puzzle: RuledPuzzle, changed: dict[int, int]) -> RuledPuzzle:
     return replace(puzzle, givens=tuple(changed.get(cell, digit) for cell, digit in enumerate(puzzle.givens)))
-
-
-def _shifted(line: Sequence[int]) -> Iterator[list[int]]:
-    """A line moved by one cell, where what falls off is empty; and a stretch of it from its start or end."""
-    size = len(line)
-    found = []
-    for start in range(size):
-        for end in range(start + 2, size + 1):
-            if start and end < size:
-                continue
-            part = list(line[start:end])
-            if not any(part):
-                continue
-            if part[0] == 0:
-                found.append([*line[:start], *part[1:], 0, *line[end:]])
-            if part[-1] == 0:
-                found.append([*line[:start], 0, *part[:-1], *line[end:]])
-    return (list(one) for one in dict.fromkeys(map(tuple, found)) if list(one) != list(line))
-
-
-def _lines_out_of_step(grid: Grid, givens: Digits) -> Iterator[tuple[Digits, bool]]:
-    """Two neighbouring rows exchanged; or one left out or doubled, so that all below it stand one too high or low. The
-    same with columns. Whole rows are the easier slip."""
-    if not grid.plain:  # nobody copies a whole line out of step there
-        return
-    size = grid.size
-    rows = [givens[row * size : row * size + size] for row in range(size)]
-    for lines, upright in ((rows, True), ([tuple(column) for column in zip(*rows, strict=True)], False)):
-        for moved in _reordered(lines):
-            if moved != lines:
-                flat = moved if upright else list(zip(*moved, strict=True))
-                yield tuple(digit for line in flat for digit in line), upright
-
-
-def _reordered(lines: list[Digits]) -> Iterator[list[Digits]]:
-    size = len(lines)
-    empty = (0,) * size
-    for at in range(size):
-        if at + 1 < size:
-            yield [*lines[:at], lines[at + 1], lines[at], *lines[at + 2 :]]
-            if lines[at] == lines[at + 1] and lines[at] != empty:
-                yield [*lines[:at], *lines[at + 1 :], empty]
-        if lines[-1] == empty:
-            yield [*lines[:at], empty, *lines[at:-1]]
-        if lines[at] == empty:
-            yield [*lines[:at], *lines[at + 1 :], empty]
 
 
 def slips_in_marks(puzzle: RuledPuzzle) -> Iterator[Slip]:
@@ -194,7 +145,7 @@ def _another_kind(puzzle: RuledPuzzle, number: int) -> Iterator[Slip]:
     body = node_of(rule.written(grid), Place("slip"))
     taken = {other.kind for other in puzzle.rules}
     for kind, other in kinds().items():
-        if kind in taken or other.form is not rule.form:
+        if kind in taken or other.form is not rule.form or not other.stands_on(grid):
             continue
         collector = Collector()
         read = other.read(body, grid, collector)

@@ -25,6 +25,9 @@ from bookmaker.source.diagnostics import Collector, Place
 from bookmaker.source.placed import Node, Sequence, Table, Word
 from bookmaker.source.textgrid import NO_CELL, drawn_in
 
+WIDE = 110
+"""An item that would make its line longer than this begins another."""
+
 
 def changed_text(typed: Typed, meant: RuledPuzzle) -> str:
     """The file's text with the puzzle changed; nothing else changes, and comments stay where that can be."""
@@ -255,7 +258,7 @@ def _list_edits(text: str, nodes: tuple[Node, ...], old: list[Written], new: lis
     offset = _offsets(text)
     lines = [(text.rfind("\n", 0, offset(node.place)) + 1, offset(node.place)) for node in nodes]
     if any(text[start:at].strip() != "-" for start, at in lines):
-        return None  # not a list with an item on each line
+        return _flow_edits(text, nodes, old, new)
     if len(new) == len(old) - 1:
         at = next((i for i, item in enumerate(new) if item != old[i]), len(new))
         if new != old[:at] + old[at + 1 :]:
@@ -268,6 +271,31 @@ def _list_edits(text: str, nodes: tuple[Node, ...], old: list[Written], new: lis
         end = text.find("\n", start) + 1 or len(text)
         return [(end, end, f"{text[start:at]}{scalar(new[-1])}\n")]
     return None
+
+
+def _flow_edits(text: str, nodes: tuple[Node, ...], old: list[Written], new: list[Written]) -> list[Edit] | None:
+    """An item that goes from a list in brackets, or comes to its end; what is said behind it stays."""
+    offset = _offsets(text)
+    words = [(offset(node.place), node.value) for node in nodes if isinstance(node, Word)]
+    ends = [at + len(value) for at, value in words]
+    if len(words) < max(len(nodes), 2) or any(text[at : at + len(value)] != value for at, value in words):
+        return None
+    if not all("," in text[end:at] for end, (at, _) in zip(ends, words[1:], strict=False)):
+        return None  # words in a line, without brackets
+    if new[:-1] == old and isinstance(new[-1], str):
+        fits = ends[-1] - text.rfind("\n", 0, ends[-1]) + len(new[-1]) < WIDE
+        indent = " " * (words[-1][0] - text.rfind("\n", 0, words[-1][0]) - 1 if not fits else 0)
+        return [(ends[-1], ends[-1], f", {new[-1]}" if fits else f",\n{indent}{new[-1]}")]
+    gone = next((at for at, item in enumerate(new) if item != old[at]), len(new))
+    if new != old[:gone] + old[gone + 1 :]:
+        return None
+    start, end = words[gone][0], ends[gone]
+    if gone == len(new):
+        comma = text.index(",", ends[gone - 1])
+        return [(comma, comma + 1, ""), (start, end, "")]
+    comma = text.index(",", end)
+    after = comma + 1 + (text[comma + 1 : comma + 2] == " " != text[comma + 2 : comma + 3])
+    return [(start, after, "")]
 
 
 def _word_edit(text: str, word: Word, new: str) -> list[Edit] | None:

@@ -45,7 +45,7 @@ def mend_command(
     """
     typed = find_typed(book, puzzle_id)
     wanted = typed.setters_solution
-    found = search(Case(typed.puzzle, Seconds(0.6 * seconds)), wanted, _progress())
+    found = search(Case(typed.puzzle, Seconds(0.6 * seconds)), wanted, _progress(), max(show, choice))
     click.echo(telling.verdict_line(puzzle_id, found.verdict, wanted))
     if isinstance(found.verdict, Unique) and wanted in (None, found.verdict.solution):
         return

@@ -12,9 +12,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 from random import Random
 
-from bookmaker.draft.ground import Missed, begin
+from bookmaker.draft.ground import begin
 from bookmaker.draft.logic import Run, Rungs, rungs_without
 from bookmaker.draft.needs import Counts, chosen, room_for_givens
+from bookmaker.draft.patience import Missed, OutOfTime, Patience
 from bookmaker.draft.sketch import Sketch
 from bookmaker.grade import grade
 from bookmaker.grade.solve_path import Grade
@@ -53,13 +54,21 @@ class Missing:
     why: str
 
 
-def attempt(wish: Wish, number: int) -> Drafted | Missing:
-    """What comes of the attempt of that number."""
+def attempt(wish: Wish, number: int, patience: Patience | None = None) -> Drafted | Missing:
+    """What comes of the attempt of that number. Raises OutOfTime where the patience given has an end by the clock."""
     rng = Random(f"{wish.seed} {number}")
     try:
-        return _Attempt(wish, number, rng).result()
+        return _Attempt(wish, number, rng, patience or Patience()).result()
     except Missed as missed:
         return Missing(number, missed.why)
+
+
+def attempt_within(wish: Wish, number: int, seconds: float) -> Drafted | Missing | None:
+    """The same, begun now; None where it takes longer than so many seconds."""
+    try:
+        return attempt(wish, number, Patience(seconds))
+    except OutOfTime:
+        return None
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,9 +89,9 @@ class _State:
 
 
 class _Attempt:
-    def __init__(self, wish: Wish, number: int, rng: Random) -> None:
-        self.wish, self.number, self.rng = wish, number, rng
-        begun = begin(wish, rng)
+    def __init__(self, wish: Wish, number: int, rng: Random, patience: Patience) -> None:
+        self.wish, self.number, self.rng, self.patience = wish, number, rng, patience
+        begun = begin(wish, rng, patience)
         self.sketch: Sketch = begun.sketch
         self.rungs: Rungs | None = None
         if wish.refused or wish.singles_only:
@@ -134,7 +143,7 @@ class _Attempt:
     def _state(self, givens: int) -> _State:
         board = givens | self.marks
         puzzle = self.sketch.puzzle(board)
-        graded = grade(puzzle, self.sketch.solution)
+        graded = grade(puzzle, self.sketch.solution, look=self.patience.look)
         return _State(board, graded, amiss(self.wish, puzzle, self.sketch.solution, graded))
 
     def _thinned(self, givens: int) -> int:
@@ -149,6 +158,7 @@ class _Attempt:
         sketch, rng = self.sketch, self.rng
         run = Run.of(sketch.puzzle(givens | self.marks), self.rungs)
         while not run.go_on():
+            self.patience.look()
             open_ = [orbit for orbit in self._addable(givens) if orbit & run.state.empty]
             if not open_:
                 return None

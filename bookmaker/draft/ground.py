@@ -13,6 +13,7 @@ from random import Random
 from bookmaker.changes.arrangement import arrangement
 from bookmaker.draft.laying import Ground, drawn_first, lay, lay_at, lay_shapes
 from bookmaker.draft.needs import Counts
+from bookmaker.draft.patience import Missed, Patience
 from bookmaker.draft.patterned import fitted
 from bookmaker.draft.sketch import Sketch
 from bookmaker.puzzle.bits import board_of
@@ -36,14 +37,6 @@ SPARE = 3
 """So many times the marks wanted are read off a solution, to choose from those that matter."""
 
 
-class Missed(Exception):
-    """A draft that came to nothing; `why` is one of the keys of `telling.REASONS`."""
-
-    def __init__(self, why: str) -> None:
-        super().__init__(why)
-        self.why = why
-
-
 @dataclass(frozen=True, slots=True)
 class Begun:
     """A sketch and the numbers of marks wanted."""
@@ -52,14 +45,14 @@ class Begun:
     counts: Counts
 
 
-def begin(wish: Wish, rng: Random) -> Begun:
-    """Raises Missed where there is no room for the marks, or no grid that keeps them."""
+def begin(wish: Wish, rng: Random, patience: Patience) -> Begun:
+    """Raises Missed where there is no room for the marks, or no grid that keeps them; and what `patience` raises."""
     grid, arranged = wish.grid, arrangement(wish.arrangement, wish.grid)
     ground = Ground(grid, arranged, None, wish.mirrored)
     taken = {cell for wanted in wish.rules if not wanted.amount for cell in _covered(wanted.rule, wish)}
     first = [_before(wanted, ground, rng, taken) for wanted in wish.rules]
     demands = [made for wanted in wish.rules for made in _demands(wanted, ground, rng)]
-    solution = _solution(wish, [made for made in first if made is not None], demands, rng)
+    solution = _solution(wish, [made for made in first if made is not None], demands, rng, patience)
     ground = replace(ground, solution=solution)
     rules = [
         made if made is not None and not wanted.places else _after(wanted, ground, rng, taken, wish.idle_marks)
@@ -71,7 +64,8 @@ def begin(wish: Wish, rng: Random) -> Begun:
         for number, wanted in enumerate(wish.rules)
         if wanted.amount and not wanted.places and rules[number].form is not Form.WHOLE and not rules[number].marks_all
     }
-    sketch = Sketch(grid, rules, solution, arranged)
+    patience.look()
+    sketch = Sketch(grid, rules, solution, arranged, patience=patience)
     sketch.kept = sketch.closed(kept) | board_of(wish.pattern)
     if wish.pattern:
         sketch.open = sketch.kept
@@ -123,12 +117,15 @@ def _after(wanted: RuleWish, ground: Ground, rng: Random, taken: set[int], idle:
     return rule
 
 
-def _solution(wish: Wish, rules: list[Rule], demands: Sequence[Constraint], rng: Random) -> Solution:
+def _solution(
+    wish: Wish, rules: list[Rule], demands: Sequence[Constraint], rng: Random, patience: Patience
+) -> Solution:
     bare: RuledPuzzle = Puzzle(wish.grid, wish.fixed or (0,) * len(wish.grid.cells), tuple(rules))
     problem = problem_of(bare)
     problem = replace(problem, constraints=(*problem.constraints, *demands, *_facing(wish)))
+    guesses = GUESSES if len(wish.grid.cells) <= MANY**2 else GUESSES_OF_MANY
     for _ in range(RESTARTS):
-        for solution in solutions(problem, rng, GUESSES if len(wish.grid.cells) <= MANY**2 else GUESSES_OF_MANY):
+        for solution in solutions(problem, rng, guesses, patience.look):
             # Marks that are read off the solution help too; how much is seen when they are chosen.
             leads = wish.pattern and len(rules) == len(wish.rules)
             return fitted(problem, wish.pattern, solution, rng) if leads else solution

@@ -101,7 +101,9 @@ def _laid(
         orbit = _orbit(rule, ground, cells, rng) if cells else []
         here = {frozenset(part.cells) for part in orbit}
         covered = [cell for part in orbit for cell in part.cells]
-        free = len(here) == len(orbit) and here.isdisjoint(places) and not _cross([*parts, *orbit], rule)
+        free = len(here) == len(orbit) and here.isdisjoint(places)
+        if rule.form is Form.CHAIN:
+            free = free and not lines_cross([part.cells for part in (*parts, *orbit)], ground.grid)
         if rule.form not in _SHARING:
             free = free and len(set(covered)) == len(covered) and taken.isdisjoint(covered)
         if not orbit or not free or len(parts) + len(orbit) > amount.most:
@@ -115,12 +117,15 @@ def _laid(
     return rule.with_parts(parts, ground.grid) if parts and enough else None
 
 
-def _cross(parts: Sequence[Part], rule: Rule) -> bool:
+def lines_cross(chains: Sequence[Cells], grid: Grid) -> bool:
     """Do chains cross between cells, at a corner where one goes from the upper left and one from the upper right?"""
-    chains = [part.cells for part in parts] if rule.form is Form.CHAIN else []
-    steps = {(min(step), max(step)) for chain in chains for step in pairwise(chain)}
-    # A step to the lower right crosses that to the lower left from the cell beside its start.
-    return any(other - one > 1 and (one + 1, other - 1) in steps for one, other in steps)
+    steps = {frozenset(step) for chain in chains for step in pairwise(chain)}
+    slanting = (step for chain in chains for step in pairwise(chain) if step[1] not in grid.orthogonal(step[0]))
+    across = (
+        frozenset({grid.at(grid.row(one), grid.column(other)), grid.at(grid.row(other), grid.column(one))})
+        for one, other in slanting
+    )
+    return any(step in steps for step in across)
 
 
 def _moved(shape: Cells, grid: Grid, rng: Random) -> Cells:

@@ -13,10 +13,11 @@ from concurrent.futures import Executor, Future
 from dataclasses import dataclass, field, replace
 from hashlib import sha256
 from itertools import count
+from math import inf
 from pathlib import Path
 from time import monotonic
 
-from bookmaker.draft.attempt import Drafted, Missing, attempt
+from bookmaker.draft.attempt import Drafted, Missing, attempt_within
 from bookmaker.files import ordinary, write_whole
 from bookmaker.manifest.written import puzzle_lines
 from bookmaker.proof.executors import in_order
@@ -87,11 +88,14 @@ class Run:
     def _work_off(
         self, number: int, progress: Progress, executor: Executor, ahead: int, until: float | None
     ) -> Iterator[Found | Progress]:
-        def begin(attempt_number: int) -> Future[Drafted | Missing]:
-            return executor.submit(attempt, progress.wish, attempt_number)
+        def begin(attempt_number: int) -> Future[Drafted | Missing | None]:
+            left = inf if until is None else until - monotonic()
+            return executor.submit(attempt_within, progress.wish, attempt_number, left)
 
         saved, last = monotonic(), progress.attempts
         for attempt_number, result in in_order(count(progress.attempts), begin, ahead):
+            if result is None:  # the time was up, and the attempt is made again when the run goes on
+                return
             progress.attempts = attempt_number + 1
             key = ""
             if isinstance(result, Drafted) and not result.amiss:

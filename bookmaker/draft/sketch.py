@@ -12,13 +12,14 @@ from dataclasses import dataclass, replace
 from random import Random
 
 from bookmaker.changes.arrangement import Arrangement, same_mark
+from bookmaker.draft.patience import Patience, endless
 from bookmaker.puzzle.bits import board_of, cells_on
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
 from bookmaker.rules.common.parts import Form, Part
-from bookmaker.solve import prove
 from bookmaker.solve.problem import Allowed, Constraint, Different, Problem
+from bookmaker.solve.proving import proven
 from bookmaker.solve.verdict import NoSolution, Several, Solution, Undecided, Unique
 
 GUESSES = 60
@@ -45,9 +46,12 @@ class Sketch:
         arranged: Arrangement,
         besides: Sequence[Constraint] = (),
         guesses: int = GUESSES,
+        patience: Patience | None = None,
     ) -> None:
-        """`besides` is asked whatever is chosen, as the houses are; a proof may take so many guesses."""
+        """`besides` is asked whatever is chosen, as the houses are; a proof may take so many guesses, and `patience` is
+        told what it has cost."""
         self.grid, self.rules, self.solution, self.arranged = grid, tuple(rules), solution, arranged
+        self.patience = patience or endless()
         self.guesses = guesses
         self.marks = tuple(self._take_apart())
         cells = len(grid.cells)
@@ -89,7 +93,9 @@ class Sketch:
         """Does a choice leave a grid other than the solution? None where the proof takes too long."""
         if any(not broken & board for broken in self._met):
             return True
-        match prove(self._problem(board), self.guesses):
+        verdict, spent = proven(self._problem(board), budget=self.guesses)
+        self.patience.look(spent)
+        match verdict:
             case Several(first, second):
                 self._met += [self._broken_by(other) for other in (first, second) if other != self.solution]
                 return True

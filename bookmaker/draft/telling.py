@@ -6,7 +6,7 @@ In: puzzles found, and the progress of a wish. Out: lines of text, what stood in
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from bookmaker.changes.textedits import changed_text, edit_lines
 from bookmaker.changes.typed import Typed
@@ -31,6 +31,7 @@ REASONS = {
     "no room": ("the marks found no room", "ask for fewer or smaller ones, or say “arrangement: none”"),
     "no grid": ("no filled grid keeps the marks", "ask for fewer or shorter ones"),
     "idle": ("some mark would be idle", "ask for fewer, or say “arrangement: none” or “idle-marks: yes”"),
+    "long": ("it took too long to look into", "ask for fewer marks, or for more givens"),
     "several": ("there was more than one solution", "ask for more givens or marks"),
     "pattern": ("the pattern’s givens left several solutions", "give it more cells, or the puzzle more marks"),
     "look-alike": ("it looks like a puzzle that is there already", "another “seed” leads elsewhere"),
@@ -46,6 +47,9 @@ REASONS = {
     "difficulty": ("its difficulty was another", "widen “difficulty”"),
 }
 """For each thing that may stand in the way: how it is told, and what to do about it."""
+
+COUNTED = ("wanted", "givens", "openings", "bottlenecks", "difficulty")
+"""Of these it is told what came nearest: so far the wish must be widened at least."""
 
 MOST_REASONS = 3
 
@@ -67,9 +71,13 @@ def missed_lines(progress: Progress) -> Iterator[str]:
     wish, missed = progress.wish, progress.missed
     puzzles, attempts = counted(wish.puzzles, "puzzle"), counted(progress.attempts, "attempt")
     yield f"{wish.place}: {progress.found} of {puzzles} after {attempts}"
+    if not missed:
+        yield "    the time was up before an attempt came to its end; give it more with “--for”"
     reasons = Counter(reason for result in missed for reason in _reasons(result))
     for (what, found), times in reasons.most_common(MOST_REASONS):
         said, hint = REASONS[what]
+        if what in COUNTED:
+            said = f"{said} ({_nearest(what, missed)} at the nearest)"
         if what == "band":
             said, hint = f"{said}, {found}", f"widen the span: “band: {_widened(wish, found)}”"
         yield f"    {number(times)} of {counted(len(missed), 'attempt')}: {said}; {hint}"
@@ -124,6 +132,12 @@ def _reasons(result: Drafted | Missing) -> list[tuple[str, str]]:
     if isinstance(result, Missing):
         return [(result.why, "")]
     return [(one.what, one.found if one.what == "band" else "") for one in result.amiss] or [("look-alike", "")]
+
+
+def _nearest(what: str, missed: Sequence[Drafted | Missing]) -> str:
+    """What came nearest to this part of a wish."""
+    found = (one for result in missed if isinstance(result, Drafted) for one in result.amiss if one.what == what)
+    return min(found, key=lambda one: one.off).found
 
 
 def _widened(wish: Wish, found: str) -> str:

@@ -17,7 +17,7 @@ from bookmaker.grade.simulation import SimulatedSolver, mean_looks, solvers
 from bookmaker.grade.solve_path import SolvePath, Step
 from bookmaker.logic.forced import forced
 from bookmaker.logic.singles import openings, single
-from bookmaker.logic.state import State, ground_of, start
+from bookmaker.logic.state import Look, State, ground_of, start
 from bookmaker.logic.technique import Finding, ladder
 from bookmaker.puzzle.bits import board_of, cells_on
 from bookmaker.puzzle.position import Candidate
@@ -28,6 +28,10 @@ from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve.verdict import Solution
 from bookmaker.symmetry.canonical_labels import canonical_labels
 
+SEARCHED, LINKED, FOUND = 6, 100, 6
+"""Effort for each technique looked for, one that goes from link to link, and each finding, for each cell of the grid;
+fitted to times."""
+
 WHAT_IFS = 8_000_000
 """Cells of boards that what-ifs are followed through, at most: about five seconds' work, and thirty times what a hard
 classic takes. Then they are not looked for any more."""
@@ -36,10 +40,16 @@ A_MARK = 200
 """Reading a mark takes as long as looking at so many cells."""
 
 
-def walk(puzzle: RuledPuzzle, solution: Solution, weights: Weights = WEIGHTS, what_ifs: int = WHAT_IFS) -> SolvePath:
-    """The path; `reached` is False where a step was taken from the solution. What-ifs are looked for until so many
-    cells have been gone through."""
-    state = start(ground_of(puzzle))
+def walk(
+    puzzle: RuledPuzzle,
+    solution: Solution,
+    weights: Weights = WEIGHTS,
+    look: Look = lambda effort: None,
+    what_ifs: int = WHAT_IFS,
+) -> SolvePath:
+    """The path; `reached` is False where a step was taken from the solution. `look` is told what work was done, and may
+    end it by raising; what-ifs are looked for until so many cells have been gone through."""
+    state = start(ground_of(puzzle, look))
     everyone = solvers(_labels(puzzle, solution))
     mirror = next(iter(automorphisms(puzzle, solution)), None)
     steps = _filling(state, puzzle)
@@ -129,12 +139,15 @@ def _followed(state: State) -> int:
 
 def _lowest(state: State, what_ifs: bool) -> list[Finding]:
     """The findings of the lowest rung that has some, of these the nearest; one for each set of candidates that go."""
+    cells = len(state.ground.grid.cells)
     for techniques in ladder():
         if techniques[0].rung is Rung.WHAT_IF and not what_ifs:
             continue
         found: dict[tuple[Candidate, ...], Finding] = {}
         for technique in techniques:
+            state.ground.look((LINKED if technique.rung >= Rung.CHAIN else SEARCHED) * cells)
             for finding in technique.find(state):
+                state.ground.look(FOUND * cells)
                 key = tuple(sorted(finding.removed))
                 if key not in found or finding.reach < found[key].reach:
                     found[key] = finding

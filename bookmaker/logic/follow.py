@@ -18,6 +18,9 @@ from bookmaker.logic.state import Area, Ground, State
 from bookmaker.puzzle.position import Candidate
 from bookmaker.reasons.whatif import End, NoDigit, NoPlace, NothingFits
 
+FOLLOWED = 4
+"""Effort for each candidate followed and each cell of the grid, fitted to times."""
+
 
 @dataclass(frozen=True, slots=True)
 class Clash:
@@ -54,6 +57,7 @@ class Follower:
 
     def follow(self, cell: int, digit: int, limit: int | None = None) -> Clash | None:
         """The clash that a candidate leads to within `limit` rounds (None: however many it takes), or None."""
+        self.ground.look(FOLLOWED * len(self.ground.grid.cells))
         trial = _Trial(self, cell, digit)
         while limit is None or trial.rounds <= limit:
             clash = trial.round()
@@ -64,6 +68,7 @@ class Follower:
     def nearest(self, tried: Iterable[Candidate]) -> list[tuple[Candidate, Clash]]:
         """Of many candidates those that clash after the fewest rounds. All are followed at the same pace."""
         going = [(pair, _Trial(self, *pair)) for pair in tried]
+        self.ground.look(FOLLOWED * len(self.ground.grid.cells) * len(going))
         while going:
             ended = [(pair, clash) for pair, trial in going if (clash := trial.round())]
             if ended:

@@ -7,8 +7,8 @@ written down never looks like an opening.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass, field
 from functools import cached_property
 from typing import Any
 
@@ -78,6 +78,14 @@ class Asked:
     rule: Rule
 
 
+Look = Callable[[int], None]
+"""Is told an effort, in the measure of the prover (`Meter.effort`)."""
+
+
+def _going_on(effort: int) -> None:
+    """Nobody asks how long it takes."""
+
+
 @dataclass(frozen=True)
 class Ground:
     """What stays the same from the first step to the last."""
@@ -86,6 +94,8 @@ class Ground:
     areas: tuple[Area, ...]
     asked: tuple[Asked, ...]
     peers: tuple[int, ...]
+    look: Look = field(default=_going_on, compare=False, repr=False)
+    """Is told now and then what work was done, and may end it by raising."""
 
     @property
     def grid(self) -> Grid:
@@ -200,7 +210,7 @@ class Ground:
         return seen
 
 
-def ground_of(puzzle: RuledPuzzle) -> Ground:
+def ground_of(puzzle: RuledPuzzle, look: Look = _going_on) -> Ground:
     """Houses without doubles, the rules' constraints, and which cells see each other."""
     grid = puzzle.grid
     regions = {frozenset(house.cells) for house in grid.region_houses}
@@ -217,7 +227,7 @@ def ground_of(puzzle: RuledPuzzle) -> Ground:
         for cell in cells_on(group):
             peers[cell] |= group
     asked = tuple(a for a in asked if not (isinstance(a.constraint, Relation) and _only_differ(a.constraint, grid)))
-    return Ground(puzzle, areas, asked, tuple(board & ~(1 << cell) for cell, board in enumerate(peers)))
+    return Ground(puzzle, areas, asked, tuple(board & ~(1 << cell) for cell, board in enumerate(peers)), look)
 
 
 def _differing(relation: Relation) -> tuple[tuple[int, int], ...]:

@@ -104,6 +104,10 @@ def stands_on(kind: type[Rule], grid: Grid, place: Place, collector: Collector) 
     """Does a kind go with the shape of the grid? A diagnostic where it does not."""
     if kind.stands_on(grid):
         return True
+    if kind.needs_regions and not grid.regions:
+        said = f"“{kind.kind}” needs boxes or other regions, and this grid has none"
+        collector.error(place, "no-regions", said, "leave out the rule, or say “boxes:” or “regions:”")
+        return False
     said = f"“{kind.kind}” does not go with a grid that has holes"
     collector.error(place, "holes-rule", said, "leave out the rule, or the holes")
     return False

@@ -21,11 +21,14 @@ from bookmaker.solve.proving import proven
 from bookmaker.solve.search import OutOfBudget, Search
 from bookmaker.solve.verdict import NoSolution, Several, Solution, Undecided, Unique, Verdict
 
-BUDGET = 500
-"""Guesses for the proof that statements clash."""
+CLASH = 60_000
+"""Effort (`Meter.effort`) for the proof that statements clash, about 40 ms."""
 
-GUESSES = 2_000
-"""Guesses for the proof that a change mends a puzzle."""
+QUICK, THOROUGH = 40_000, 800_000
+"""Effort for the proof that a change mends a puzzle: when all are gone through, and for those left undecided then."""
+
+FILLING = 400_000
+"""Effort to meet grids."""
 
 SETTING_UP = 10_000
 """Effort that each proof is charged before it begins, for its problem has to be compiled."""
@@ -45,6 +48,8 @@ class Case:
     """Statements that cannot hold together."""
     met: dict[Solution, Elements] = field(default_factory=dict)
     """Grids with full houses, each with the statements that it breaks."""
+    tight: set[Elements] = field(default_factory=set)
+    """Those of which it is proven that none of their statements could be spared."""
     proofs: int = 0
     undecided: int = 0
 
@@ -59,7 +64,7 @@ class Case:
 
     def solutions_of(self, left: Iterable[Element], most: int = 1, order: Random | None = None) -> list[Solution]:
         """Up to so many grids that keep some statements, of which each is remembered."""
-        search = Search(problem_with(left, self.puzzle.grid), most * GUESSES, order=order)
+        search = Search(problem_with(left, self.puzzle.grid), effort=FILLING, order=order)
         found = []
         with suppress(OutOfBudget):
             for solution in islice(search, most):
@@ -80,12 +85,12 @@ class Case:
                     return False
         return True
 
-    def solution_with(self, gone: Elements, new: Elements) -> Solution | None:
+    def solution_with(self, gone: Elements, new: Elements, effort: int = THOROUGH) -> Solution | None:
         """The one solution of the puzzle with some statements for others; None where it has none, several, or where
-        the proof takes too long."""
+        the proof takes more than the effort, which is counted in `undecided`."""
         if not self.may_be_unique(gone, new):
             return None
-        match self._proven((self.elements - gone) | new, GUESSES):
+        match self._proven((self.elements - gone) | new, effort):
             case Unique(solution):
                 return solution
             case Several(first, second):
@@ -95,14 +100,15 @@ class Case:
                 self.undecided += 1
         return None
 
-    def clash(self, elements: Iterable[Element]) -> bool:
-        """Is it proven that these cannot hold together?"""
-        return isinstance(self._proven(elements, BUDGET), NoSolution)
+    def clash(self, elements: Iterable[Element]) -> bool | None:
+        """Is it proven that these cannot hold together? None where that takes too long."""
+        verdict = self._proven(elements, CLASH)
+        return None if isinstance(verdict, Undecided) else isinstance(verdict, NoSolution)
 
-    def _proven(self, elements: Iterable[Element], budget: int) -> Verdict:
-        """What so many guesses prove of some statements."""
+    def _proven(self, elements: Iterable[Element], effort: int) -> Verdict:
+        """What so much effort proves of some statements."""
         self.proofs += 1
-        verdict, spent = proven(problem_with(elements, self.puzzle.grid), budget)
+        verdict, spent = proven(problem_with(elements, self.puzzle.grid), effort)
         self.limit.spend(SETTING_UP + spent)
         return verdict
 
@@ -110,16 +116,21 @@ class Case:
         """Statements among these, which clash, that clash and of which none could be spared; once this share of the
         limit is used up, more of them. They are remembered."""
         core = list(elements)
-        size = len(core) // 2
+        size, tight = len(core) // 2, True
         while size and not self.limit.over(share):
             at = 0
             while at < len(core) and not self.limit.over(share):
-                if self.clash(core[:at] + core[at + size :]):
+                clash = self.clash(core[:at] + core[at + size :])
+                if clash:
                     del core[at : at + size]
                 else:
+                    tight = tight and (size > 1 or clash is False)
                     at += size
+            tight = tight and at >= len(core)
             size //= 2
         found = frozenset(core)
         if found not in self.cores:
             self.cores.append(found)
+        if tight and not size:
+            self.tight.add(found)
         return found

@@ -31,11 +31,13 @@ CORES = 12
 class Conflicts:
     """`clashing` sets cannot hold together; without one of the sets of `too_much` all others can.
 
-    `smallest` says whether no smaller set clashes, `least` whether no fewer can go.
+    `smallest` says whether no smaller set clashes, `tight` whether the first of them clashes no more once any of its
+    statements is taken away, `least` whether no fewer can go.
     """
 
     clashing: tuple[tuple[Element, ...], ...]
     smallest: bool
+    tight: bool
     too_much: tuple[tuple[Element, ...], ...]
     least: bool
 
@@ -57,7 +59,8 @@ def conflicts(case: Case) -> Conflicts:
             case.core_of(rng.sample(order, len(order)), 1 / 2)
     gone, least = _least(case, order, board)
     cores, smallest = _smallest(case, order, board)
-    return Conflicts(told(cores), smallest, told(gone), least)
+    tight = smallest or any(board(core) == cores[0] for core in case.tight)
+    return Conflicts(told(cores), smallest, tight, told(gone), least)
 
 
 Board = Callable[[Iterable[Element]], int]

@@ -7,23 +7,24 @@ there was no time to try. Where no single change is a cure, pairs of digits are 
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Callable, Iterator
-from dataclasses import dataclass, field
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import suppress
+from dataclasses import dataclass, field, replace
 from itertools import combinations
 from random import Random
 
-from bookmaker.changes.arrangement import arrangements_of, nearly_arranged_as
-from bookmaker.changes.elements import Element, Given, elements_of
+from bookmaker.changes.elements import Element, Given, MarkOf, elements_of
 from bookmaker.changes.neighbouring import misread
-from bookmaker.changes.slips import Slip, as_typed, left_out_by, slips_in_givens, slips_in_marks
+from bookmaker.changes.slips import Slip, as_typed
 from bookmaker.grade import grade
 from bookmaker.grade.solve_path import Grade
-from bookmaker.mend.case import Case, Elements
-from bookmaker.mend.likelihood import puzzle_likelihood, slip_likelihood
+from bookmaker.logic.state import Look
+from bookmaker.mend.candidates import likeliest
+from bookmaker.mend.case import QUICK, THOROUGH, Case, Elements
+from bookmaker.mend.likelihood import idle_cost, puzzle_likelihood
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import keeps_all, problem_of
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.rules.common.parts import Form
 from bookmaker.solve import prove
 from bookmaker.solve.verdict import NoSolution, Solution, Verdict
 
@@ -36,10 +37,19 @@ SEEN = 60
 AGREES = 25.0
 """What it is worth if a cure has the setter's solution."""
 
-GRADED = 40
-"""Cures that are graded: the likeliest."""
+FIRST = 5
+"""So many cures are graded."""
+
+TRYING = 0.85
+"""Changes are tried up to this share of the limit; what is left is for grades."""
+
+CORING = 0.4
+"""By this share, clashes have been found."""
 
 Watch = Callable[[int, int], None]
+
+Proven = tuple[Slip, Solution, float]
+"""A change with the one solution that it leaves, and its likelihood."""
 
 
 @dataclass(frozen=True)
@@ -48,8 +58,9 @@ class Cure:
 
     slip: Slip
     solution: Solution
-    grade: Grade
     likelihood: float
+    grade: Grade | None = None
+    """None where it would not have come among the first, or where no time was left."""
 
     @property
     def puzzle(self) -> RuledPuzzle:
@@ -70,52 +81,65 @@ class Search:
     """Were pairs of digits tried, because nothing single helps?"""
 
 
-def search(case: Case, solution: Solution | None = None, watch: Watch = lambda done, of: None) -> Search:
+def search(
+    case: Case, solution: Solution | None = None, watch: Watch = lambda done, of: None, first: int = FIRST
+) -> Search:
     """Look for cures of a puzzle within the limit of its case; `solution` is its setter's, if he gave one. `watch` is
-    told how many changes are tried, of how many."""
-    puzzle = case.puzzle
-    verdict = prove(problem_of(puzzle))
+    told how many changes are tried, of how many. The `first` cures are graded."""
+    verdict = prove(problem_of(case.puzzle))
     found = Search(verdict)
-    if isinstance(verdict, NoSolution):
+    unsolvable = isinstance(verdict, NoSolution)
+    if unsolvable:
         _find_cores(case)
     else:
         case.solutions_of(case.elements, SEEN)
-    slips = _likeliest(puzzle, case, verdict)
-    cures: list[tuple[Slip, Solution, float]] = []
-    for number, (slip, likely) in enumerate(slips):
-        if case.limit.over():
-            found.untried.update(slip.sort for slip, _ in slips[number:])
-            break
-        found.tried += 1
-        watch(number + 1, len(slips))
-        gone, new = _difference(case, slip.meant)
-        solved = _solved(case, slip, gone, new, solution)
-        if solved is not None:
-            cures.append((solved[0], solved[1], likely))
+    slips = likeliest(case, too_few=not unsolvable)
+    cures = _tried(case, slips, solution, found, watch)
     if not cures and not found.untried:
         found.pairs = True
         cures = list(_pairs(case, found))
-    found.undecided = case.undecided
-    found.cures = _ranked(cures, solution)
+    found.cures = _ranked(case, cures, solution, first)
     return found
 
 
-def _difference(case: Case, meant: RuledPuzzle) -> tuple[Elements, Elements]:
-    """The statements that a puzzle lacks, and those that it has besides."""
-    elements = frozenset(elements_of(meant))
-    return case.elements - elements, elements - case.elements
+def _tried(
+    case: Case, slips: Sequence[tuple[Slip, float]], wanted: Solution | None, found: Search, watch: Watch
+) -> list[Proven]:
+    """The slips that are cures; those whose proof takes long are left for when all others are tried."""
+    cures: list[Proven] = []
+    left, done = slips, 0
+    for effort in (QUICK, THOROUGH):
+        undecided: list[tuple[Slip, float]] = []
+        for at, (slip, likely) in enumerate(left):
+            if case.limit.over(TRYING):
+                found.undecided = len(undecided)
+                found.untried.update(slip.sort for slip, _ in left[at:])
+                return cures
+            found.tried += effort == QUICK
+            before = case.undecided
+            solved = _solved(case, slip, wanted, effort)
+            if solved is not None:
+                cures.append((*solved, likely))
+            if case.undecided > before:
+                undecided.append((slip, likely))
+            else:
+                done += 1
+                watch(done, len(slips))
+        left = undecided
+    found.undecided = len(left)
+    return cures
 
 
-def _solved(
-    case: Case, slip: Slip, gone: Elements, new: Elements, wanted: Solution | None
-) -> tuple[Slip, Solution] | None:
-    """The slip with its proven solution; None if it is no cure."""
+def _solved(case: Case, slip: Slip, wanted: Solution | None, effort: int) -> tuple[Slip, Solution] | None:
+    """The slip with its proven solution; None if it is no cure, or if that takes more than the effort to prove."""
+    elements = frozenset(elements_of(slip.meant))
+    gone, new = case.elements - elements, elements - case.elements
     if wanted is not None and not keeps_all(slip.meant, wanted):
         return None
     if not case.may_be_unique(gone, new):
         return None
     typed = as_typed(slip)
-    solution = case.solution_with(gone, new) if typed is not None else None
+    solution = case.solution_with(gone, new, effort) if typed is not None else None
     return (typed, solution) if typed is not None and solution is not None else None
 
 
@@ -123,64 +147,17 @@ def _find_cores(case: Case) -> None:
     """Clashes, until those statements are known without which the rest can hold; and grids that keep the rest."""
     rng = Random(0)
     for _ in range(CORES):
-        if not case.limit.over():
-            case.core_of(rng.sample(sorted(case.elements, key=repr), len(case.elements)))
+        if not case.limit.over(CORING):
+            case.core_of(rng.sample(sorted(case.elements, key=repr), len(case.elements)), CORING)
     for element in sorted(frozenset.intersection(*case.cores), key=repr) if case.cores else ():
-        if case.limit.over() or any(element not in core for core in case.cores):
+        if case.limit.over(CORING) or any(element not in core for core in case.cores):
             continue
         rest = case.elements - {element}
         if not case.solutions_of(rest, SEEN) and case.clash(rest):
-            case.core_of(rng.sample(sorted(rest, key=repr), len(rest)))
+            case.core_of(rng.sample(sorted(rest, key=repr), len(rest)), CORING)
 
 
-def _likeliest(puzzle: RuledPuzzle, case: Case, verdict: Verdict) -> list[tuple[Slip, float]]:
-    """All slips, the likeliest first, each with its likelihood."""
-    slips = [*slips_in_givens(puzzle), *slips_in_marks(puzzle)]
-    if not isinstance(verdict, NoSolution):
-        slips += [*_left_out_givens(puzzle, case), *_left_out_marks(puzzle, case)]
-    ways = Counter(slip.sort for slip in slips)
-    close = Counter(slip.sort for slip in slips if slip.close)
-    cells, size = len(puzzle.grid.cells), puzzle.grid.size
-    ways["extra given"] = (cells - puzzle.given_count) * size
-    ways["left-out given"] = puzzle.given_count + 1
-    ways["left-out mark"] = sum(len(rule.parts(rule.laid_on(puzzle.grid))) for rule in puzzle.rules) + 1
-    close["left-out given"] = close["left-out mark"] = 0
-    told = [(slip, slip_likelihood(slip.sort, slip.close, ways[slip.sort], close[slip.sort])) for slip in slips]
-    told = [(slip, likely + puzzle_likelihood(slip.meant)) for slip, likely in told]
-    return sorted(told, key=lambda item: -item[1])
-
-
-def _left_out_givens(puzzle: RuledPuzzle, case: Case) -> Iterator[Slip]:
-    """One more given, of all that stand in some grid that was met."""
-    seen = {(cell, digit) for solution in case.met for cell, digit in enumerate(solution)}
-    for cell, digit in sorted(seen):
-        if not puzzle.givens[cell]:
-            givens = (*puzzle.givens[:cell], digit, *puzzle.givens[cell + 1 :])
-            yield Slip("left-out given", Puzzle(puzzle.grid, givens, puzzle.rules))
-
-
-def _left_out_marks(puzzle: RuledPuzzle, case: Case) -> Iterator[Slip]:
-    """A mark that the arrangement of the others suggests, with figures as the grids that were met would have them."""
-    grid, rng = puzzle.grid, Random(0)
-    given = [cell for cell, digit in enumerate(puzzle.givens) if digit]
-    named = nearly_arranged_as(given, grid, 2) or arrangements_of(grid)[1:2]
-    seen = set()
-    for arranged in named[:3]:
-        for number, part in left_out_by(arranged, puzzle):
-            rule = puzzle.rules[number]
-            laid = rule.laid_on(grid)
-            read = [part]
-            if rule.figures or rule.form in (Form.BORDER, Form.CELL):
-                read = [made for met in case.met for made in rule.read_off(part.cells, laid, met, rng)]
-            for made in read:
-                if (number, made) not in seen:
-                    seen.add((number, made))
-                    rules = list(puzzle.rules)
-                    rules[number] = rule.with_parts([*rule.parts(laid), made], laid)
-                    yield Slip("left-out mark", Puzzle(grid, puzzle.givens, tuple(rules)), close=True)
-
-
-def _pairs(case: Case, found: Search) -> Iterator[tuple[Slip, Solution, float]]:
+def _pairs(case: Case, found: Search) -> Iterator[Proven]:
     """Two digits misread, easy slips first."""
     puzzle = case.puzzle
     filled = [cell for cell, digit in enumerate(puzzle.givens) if digit]
@@ -193,12 +170,12 @@ def _pairs(case: Case, found: Search) -> Iterator[tuple[Slip, Solution, float]]:
                 for second, also in misread(puzzle.givens[other], puzzle.grid.digits):
                     if (close and also) != easy:
                         continue
-                    if case.limit.over():
+                    if case.limit.over(TRYING):
                         found.untried["digit"] += 1
                         return
                     found.tried += 1
                     new: frozenset[Element] = frozenset({Given(one, first), Given(other, second)})
-                    solution = case.solution_with(gone, new)
+                    solution = case.solution_with(gone, new, QUICK)
                     if solution is not None:
                         changed = {one: first, other: second}
                         givens = tuple(changed.get(cell, digit) for cell, digit in enumerate(puzzle.givens))
@@ -206,14 +183,51 @@ def _pairs(case: Case, found: Search) -> Iterator[tuple[Slip, Solution, float]]:
                         yield slip, solution, -10.0 + easy
 
 
-def _ranked(cures: list[tuple[Slip, Solution, float]], wanted: Solution | None) -> list[Cure]:
-    """The likeliest cures, graded; of two that come to the same puzzle the likelier."""
-    best: dict[RuledPuzzle, tuple[Slip, Solution, float]] = {}
-    for cure in sorted(cures, key=lambda cure: -cure[2]):
-        best.setdefault(cure[0].meant, cure)
-    ranked = []
-    for slip, solution, likely in list(best.values())[:GRADED]:
-        graded = grade(slip.meant, solution)
-        likely += puzzle_likelihood(slip.meant, graded) - puzzle_likelihood(slip.meant)
-        ranked.append(Cure(slip, solution, graded, likely + (AGREES if solution == wanted else 0.0)))
-    return sorted(ranked, key=lambda cure: -cure.likelihood)
+def _ranked(case: Case, cures: list[Proven], wanted: Solution | None, first: int) -> list[Cure]:
+    """The likeliest cures first; of two that come to the same puzzle the likelier. A closer look makes none likelier,
+    so it is needed only for those that may come first."""
+    best: dict[RuledPuzzle, Cure] = {}
+    for slip, solution, likely in sorted(cures, key=lambda cure: -cure[2]):
+        likely += AGREES if solution == wanted else 0.0
+        best.setdefault(slip.meant, Cure(slip, solution, likely))
+    ranked = sorted(best.values(), key=lambda cure: -cure.likelihood)
+    at = 0
+    with suppress(_TooLate):
+        while at < min(first, len(ranked)):
+            if ranked[at].grade is None:
+                ranked[at] = _looked_at(case, ranked[at])
+                ranked[at:] = sorted(ranked[at:], key=lambda cure: -cure.likelihood)
+            else:
+                at += 1
+    return ranked
+
+
+class _TooLate(Exception):
+    """The limit is used up."""
+
+
+def _looked_at(case: Case, cure: Cure) -> Cure:
+    """The cure with its grade, and what that and idle marks make of its likelihood."""
+
+    def look(effort: int) -> None:
+        case.limit.spend(effort)
+        if case.limit.over():
+            raise _TooLate
+
+    idle = list(_idle(case, cure.puzzle, look))
+    graded = grade(cure.puzzle, cure.solution, look=look)
+    likely = cure.likelihood + puzzle_likelihood(cure.puzzle, graded) - puzzle_likelihood(cure.puzzle)
+    marks = sum(isinstance(element, MarkOf) for element in idle)
+    return replace(cure, grade=graded, likelihood=likely - idle_cost(marks, len(idle) - marks))
+
+
+def _idle(case: Case, puzzle: RuledPuzzle, look: Look) -> Iterator[Element]:
+    """The marks of a puzzle that can be spared, each for itself, and the givens that have come with a change."""
+    elements = frozenset(elements_of(puzzle))
+    for element in sorted(elements, key=repr):
+        marked = isinstance(element, MarkOf) and not element.rule.marks_all
+        if marked or (isinstance(element, Given) and element not in case.elements):
+            look(0)
+            left = elements - {element}
+            if case.solution_with(case.elements - left, left - case.elements, QUICK) is not None:
+                yield element

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from bookmaker.changes.elements import Element, Given, elements_of, named
+from bookmaker.changes.elements import Besides, Element, Given, MarkOf, elements_of, named
 from bookmaker.changes.slips import SLIPS
 from bookmaker.changes.textedits import changed_text, edit_lines
 from bookmaker.changes.typed import Typed
@@ -16,7 +16,7 @@ from bookmaker.grade.bands import figure
 from bookmaker.grade.solve_path import Grade
 from bookmaker.mend.conflicts import Conflicts
 from bookmaker.mend.cures import Cure, Search
-from bookmaker.mend.settling import Settled, Settling
+from bookmaker.mend.settling import MOST, Settled, Settling
 from bookmaker.phrases.bands import BAND_NAMES
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import RuledPuzzle
@@ -25,6 +25,9 @@ from bookmaker.solve.verdict import NoSolution, Several, Solution, Undecided, Un
 
 READABLE = 8
 """Up to so many statements that clash are told one by one."""
+
+NAMED = 4
+"""Up to so many statements are named of what goes and of what comes."""
 
 CHOICES = 5
 """So many ways to settle a puzzle are told of each sort."""
@@ -70,7 +73,8 @@ def conflict_lines(found: Conflicts, grid: Grid) -> Iterator[str]:
         for some in few:
             yield f"  {listed(named(one, grid) for one in some)}"
         if not few:
-            yield f"  {len(found.clashing[0])} givens and marks, none of which can be spared"
+            spared = ", none of which can be spared" if found.tight else ""
+            yield f"  {len(found.clashing[0])} givens and marks{spared}"
     if found.too_much:
         count = number(len(found.too_much[0]))
         least = "no fewer will do" if found.least else "fewer may do"
@@ -99,13 +103,14 @@ def _choices(found: Sequence[Settled], grid: Grid) -> Iterator[str]:
         instead = f" in place of {named(one.instead, grid)}" if one.instead else ""
         yield f"  {listed(named(added, grid) for added in one.added)}{instead}"
     if len(found) > CHOICES:
-        yield f"  and {number(len(found) - CHOICES)} more"
+        least = "at least " if len(found) == MOST else ""
+        yield f"  and {least}{number(len(found) - CHOICES)} more"
 
 
 def change_said(old: RuledPuzzle, new: RuledPuzzle) -> str:
     """The change in words: what goes, and what comes in its place."""
     before, after = elements_of(old), elements_of(new)
-    gone, come = [e for e in before if e not in after], [e for e in after if e not in before]
+    gone, come = _without_rest([e for e in before if e not in after], [e for e in after if e not in before])
     match gone, come:
         case [Given(cell, was)], [Given(there, now)] if cell == there:
             return f"{new.grid.symbol(now)}, not {new.grid.symbol(was)}, in {new.grid.name(cell)}"
@@ -120,11 +125,26 @@ def change_said(old: RuledPuzzle, new: RuledPuzzle) -> str:
     return f"{said[1]} in place of {said[0]}"
 
 
+def _without_rest(gone: list[Element], come: list[Element]) -> tuple[list[Element], list[Element]]:
+    """Both without what a kind says besides its marks, where marks of it change: it follows from these."""
+    marked = {element.rule.kind for element in (*gone, *come) if isinstance(element, MarkOf)}
+    first, second = (
+        [element for element in some if not isinstance(element, Besides) or element.rule.kind not in marked]
+        for some in (gone, come)
+    )
+    return first, second
+
+
 def _names(elements: Sequence[Element], grid: Grid) -> str:
-    return listed(dict.fromkeys(named(element, grid) for element in elements[:4]))
+    said = list(dict.fromkeys(named(element, grid) for element in elements))
+    if len(said) > NAMED:
+        said[NAMED - 1 :] = [f"{number(len(said) - NAMED + 1)} more"]
+    return listed(said)
 
 
-def cured_said(grade: Grade) -> str:
+def cured_said(grade: Grade | None) -> str:
     """What the puzzle is after a cure."""
+    if grade is None:
+        return "then one solution; no time was left to grade it"
     reached = "" if grade.path.reached else ", beyond the ladder"
     return f"then one solution: {BAND_NAMES[grade.band - 1]}, difficulty {figure(grade.difficulty)}{reached}"

@@ -47,6 +47,7 @@ class EqualPartLine(ChainRule):
     title = "Equal-part lines"
     noun = "equal-part line"
     typed = ("lines",)
+    needs_regions = True
     from_zero = True
     example = """\
 equal-part-line:
@@ -59,11 +60,6 @@ equal-part-line:
 
     @classmethod
     def read(cls, body: Node, grid: Grid, collector: Collector) -> Self | None:
-        if not grid.regions:
-            text = "an equal-part line needs boxes or other regions, and this grid has none"
-            collector.error(body.place, "no-regions", text)
-            return None
-
         def objects(chain: Chain) -> Complaint | None:
             parts = _parts(grid, chain)
             if len(parts) == 1:

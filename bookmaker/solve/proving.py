@@ -33,9 +33,10 @@ def prove(problem: Problem, budget: int | None = None, effort: int = EFFORT) -> 
     return verdict
 
 
-def proven(problem: Problem, budget: int) -> tuple[Verdict, int]:
-    """What search alone finds with so many guesses, and the effort it took (`Meter.effort`)."""
-    search = Search(problem, budget, learns=True)
+def proven(problem: Problem, effort: int | None = None, budget: int | None = None) -> tuple[Verdict, int]:
+    """What search alone finds with so much effort (`Meter.effort`), or else with so many guesses; and the effort that
+    it took."""
+    search = Search(problem, budget, effort, learns=True)
     return _searched(search), search.spent
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import random
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 
 from bookmaker.solve import underway
 from bookmaker.solve.candidates import each_bit
@@ -17,6 +17,10 @@ REMEMBERED = 4
 
 FEW_CANDIDATES = 4
 """A cell with more candidates than this is left alone, though guesses failed in it."""
+
+
+LOOKED = 16
+"""After so many guesses, whoever asked for the search may look how far it has come."""
 
 
 class OutOfBudget(Exception):
@@ -38,12 +42,16 @@ class Search:
         effort: int | None = None,
         order: random.Random | None = None,
         learns: bool = False,
+        look: Callable[[int], None] | None = None,
     ) -> None:
         self.engine, self.start = compile_problem(problem)
         self.budget = budget
         self.effort = effort
         self.order = order
         self.learns = learns
+        self.look = look
+        self.told = 0
+        """The effort that `look` knows of."""
         self.failed: list[int] = []
         """The cells in which a guess failed, the latest first."""
         self.nodes = 0
@@ -73,6 +81,9 @@ class Search:
                 self.open = [*(entry[:3] for entry in stack), settled]
                 raise OutOfBudget
             self.nodes += 1
+            if self.look is not None and self.nodes % LOOKED == 0:
+                self.look(self.spent - self.told)
+                self.told = self.spent
             bits = list(each_bit(choice))
             if self.order is not None:
                 self.order.shuffle(bits)
@@ -146,12 +157,18 @@ class Search:
         return best
 
 
-def solutions(problem: Problem, order: random.Random | None = None, budget: int | None = None) -> Iterator[Solution]:
+def solutions(
+    problem: Problem,
+    order: random.Random | None = None,
+    budget: int | None = None,
+    look: Callable[[int], None] | None = None,
+) -> Iterator[Solution]:
     """Every solution, lazily. With a `random.Random` the branches are tried in a shuffled order, for makers.
 
-    With a budget, those that so many guesses find.
+    With a budget, those that so many guesses find. `look` is told now and then what effort (`Meter.effort`) was spent
+    since it was told last, and may end the search by raising.
     """
     try:
-        yield from Search(problem, budget, order=order)
+        yield from Search(problem, budget, order=order, look=look)
     except OutOfBudget:
         return

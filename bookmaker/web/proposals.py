@@ -40,7 +40,7 @@ def proposals(proof: Proof) -> tuple[str, ...]:
 def _said(proof: Proof) -> Iterator[str]:
     puzzle = proof.entry.puzzle
     digits = proof.entry.solution.digits if proof.entry.solution else None
-    found = search(Case(puzzle, Effort(EFFORT)), digits)
+    found = search(Case(puzzle, Effort(EFFORT)), digits, first=CURES)
     for cure in found.cures[:CURES]:
         change = sentence_case(change_said(puzzle, cure.puzzle))
         yield f"{sentence_case(SLIPS[cure.slip.sort])}? {change}; {cured_said(cure.grade)}."

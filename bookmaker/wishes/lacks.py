@@ -162,8 +162,12 @@ def _family(kind: str) -> str:
 
 
 def _fits(kind: str, grid: Grid) -> bool:
-    """Can a kind be asked for on a grid? Some that hold in the whole grid need square boxes."""
-    if kind in (CLASSIC, LATIN) or kinds()[kind].form is not Form.WHOLE:
+    """Can a kind be asked for on a grid? Some need regions, and some that hold in the whole grid need square boxes."""
+    if kind in (CLASSIC, LATIN):
+        return True
+    if not kinds()[kind].stands_on(grid):
+        return False
+    if kinds()[kind].form is not Form.WHOLE:
         return True
     body = node_of(example_rule(kinds()[kind]).written(EVERYDAY), Place(FILE))
     return kinds()[kind].read(body, grid, Collector()) is not None

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 from random import Random
 
@@ -12,6 +13,7 @@ from bookmaker.changes.textedits import changed_lines, changed_text, own_text
 from bookmaker.changes.typed import find_typed
 from bookmaker.manifest import load
 from bookmaker.rules.common.contract import RuledPuzzle
+from bookmaker.rules.common.parts import Part
 
 DEMO = Path(__file__).resolve().parents[2] / "demo_book"
 IDS = [entry.id for entry in load(DEMO).entries]
@@ -43,3 +45,48 @@ def test_slips_of_every_demo_puzzle_typed_into_its_file(name: str, tmp_path: Pat
         lines = [line for line, _, _ in changed_lines(typed, text)]
         assert lines
         assert all(typed.first < line <= typed.after + 2 for line in lines)
+
+
+BRACKETS = """\
+- id: a
+  size: 4
+  givens: |
+    1 . . .
+    . . . .
+    . . . .
+    . . . 2
+  rules:
+    thermometer: [r1c2-r1c4,  # the upper one
+      r2c2-r2c4, r3c1-r3c3,  # two more
+      r4c1-r4c3]
+    palindrome:  # by hand
+      - r2c1 r3c2  # a pair
+"""
+
+
+@pytest.mark.parametrize("gone", range(4))
+def test_a_mark_that_goes_from_a_list_in_brackets_leaves_what_is_said_there(gone: int, tmp_path: Path) -> None:
+    (tmp_path / "a.yaml").write_text(BRACKETS, encoding="utf-8")
+    typed = find_typed(tmp_path / "a.yaml", "a")
+    grid = typed.puzzle.grid
+    thermometer, palindrome = typed.puzzle.rules
+    parts = thermometer.parts(grid)
+    fewer = thermometer.with_parts([*parts[:gone], *parts[gone + 1 :]], grid)
+    text = changed_text(typed, replace(typed.puzzle, rules=(fewer, palindrome)))
+    assert [line.partition("#")[2] for line in text.splitlines() if "#" in line] == [
+        " the upper one",
+        " two more",
+        " by hand",
+        " a pair",
+    ]
+    assert len(list(changed_lines(typed, text))) == (2 if gone == 3 else 1)
+
+
+def test_a_mark_comes_to_the_end_of_a_list_in_brackets(tmp_path: Path) -> None:
+    (tmp_path / "a.yaml").write_text(BRACKETS, encoding="utf-8")
+    typed = find_typed(tmp_path / "a.yaml", "a")
+    grid = typed.puzzle.grid
+    thermometer, palindrome = typed.puzzle.rules
+    more = thermometer.with_parts([*thermometer.parts(grid), Part((grid.cell(1, 0), grid.cell(2, 0)))], grid)
+    text = changed_text(typed, replace(typed.puzzle, rules=(more, palindrome)))
+    assert text == BRACKETS.replace("r4c1-r4c3]", "r4c1-r4c3, r2c1-r3c1]")

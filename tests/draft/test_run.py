@@ -105,7 +105,7 @@ def test_time_is_shared_out_among_wishes(tmp_path: Path) -> None:
             Wish(grid=SIX, bands=Span(5, 5)),
             "it came out in another band, Stroll; widen the span: “band: Stroll to Summit”",
         ),
-        (Wish(grid=SIX, givens=Span(0, 4)), "it took another number of givens; widen “givens”"),
+        (Wish(grid=SIX, givens=Span(0, 4)), "givens at the nearest); widen “givens”"),
     ],
 )
 def test_why_a_wish_is_not_met(wish: Wish, said: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:

@@ -116,7 +116,7 @@ def laid(rng: Random, few: Sequence[str], large: bool) -> Filled | None:
     """A grid of one of these shapes, filled in, with true marks of these kinds as far as there are any; None where no
     solution is found."""
     grid = grid_of(rng, large)
-    standing = [kind for kind in few if kinds()[kind].stands_on(grid) and (grid.regions or kind != "equal-part-line")]
+    standing = [kind for kind in few if kinds()[kind].stands_on(grid)]
     if standing and rng.random() < 0.2:
         grid = _with_other_signs(grid, standing, rng)
     whole = [rule for kind in standing if not large for rule in _in_all(kind, grid, rng)]

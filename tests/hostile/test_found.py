@@ -188,4 +188,4 @@ def test_cures_for_the_review_page_are_looked_for_with_a_counted_effort() -> Non
         told = look(Case(entry.puzzle, limit))
         looks.append((limit.spent, str(told)))
     assert looks[:2] == looks[2:]
-    assert all(400_000 < spent < 1_200_000 for spent, _ in looks)
+    assert all(300_000 < spent < 600_000 for spent, _ in looks)  # a part is kept for the grades of cures

@@ -86,6 +86,8 @@ class Rule(ABC):
     for any name; brackets around a table say that it may also be an item of a list. None at all: anything."""
     hugs_grid: ClassVar[bool] = False
     """Must its clues outside the grid stand right at it (an arrow along a diagonal), before those of other kinds?"""
+    needs_regions: ClassVar[bool] = False
+    """Do its marks say something of the boxes or regions that they pass through?"""
     form: ClassVar[Form] = Form.WHOLE
     """What one of its marks is on the grid."""
     directed: ClassVar[bool] = False
@@ -119,7 +121,9 @@ class Rule(ABC):
     @classmethod
     def stands_on(cls, grid: Grid) -> bool:
         """Does the kind know what to do with the shape of a grid? A kind for lines or edges does not where there are
-        holes in them."""
+        holes in them, and one that needs regions where there are none."""
+        if cls.needs_regions and not grid.regions:
+            return False
         return grid.plain or grid.overlaps or not cls.in_one_square()
 
     def laid_on(self, grid: Grid) -> Grid:
