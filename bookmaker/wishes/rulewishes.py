@@ -64,6 +64,9 @@ def read_rule_wishes(node: Node, grid: Grid, collector: Collector) -> tuple[Rule
         node = Items(node.place, (node,))
     if isinstance(node, Items):  # kinds alone: everything is left to chance
         words = [word for word in node.values if isinstance(word, Word)]
+        for at, word in enumerate(words):
+            if word.value in {before.value for before in words[:at]}:
+                collector.error(word.place, "repeated-key", f"{quoted(word.value)} appears twice", "name it once")
         node = Table(node.place, tuple((word, Word(word.place, "")) for word in words))
     found = []
     for word, body in node.entries:
