@@ -99,7 +99,7 @@ SLIPS = [
     ("wish:\n  singles-only: yes\n  want: {X-wing: 1}\n", "wish-clash", 2, 17),
     ("wish:\n  refuse: [X-wing]\n  want: {X-wing: 1}\n", "wish-clash", 2, 11),
     ("wish:\n  letters: SHIPWRECK\n  rules: [inequality]\n", "other-signs", 3, 11),
-    ("wish:\n  rules: [thermometer, cage, thermometer]\n", "repeated-key", 2, 29),
+    ("wish:\n  rules: [thermometer, cage, thermometer]\n", "repeated-key", 2, 30),
     ("wish:\n  boxes: none\n  rules: [equal-part-line]\n", "no-regions", 3, 11),
     ("wish:\n  boxes: none\n  rules: {equal-part-line: r1c1-r1c5}\n", "no-regions", 3, 11),
     ("wishes: []\n", "no-wish", 1, 1),
