@@ -19,7 +19,7 @@ by family:
 and 21 minutes on average, so that each band asks for about 1.6 times the minutes of the one before. That is a
 regression of log time on log effort over 800 published puzzles (see `effort.py` for the source); one puzzle's time lies
 within a factor of 1.4 of it for two in three. Few of the puzzles ask for more than singles: the lower three cuts are
-sure to about a tenth, the last, above which only three of the 800 lie, is little more than the line drawn on.
+sure to about a tenth, the last, above which only two of the 800 lie, is little more than the line drawn on.
 
 **Relations** and **sums**: nobody's times, but what times support in classics. Three things about a path are told
 without the weights of the effort: how scarce openings are (cells left, by openings), how many constraints a step holds
