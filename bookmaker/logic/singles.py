@@ -6,15 +6,14 @@ single in a box, a hidden single in a line (rows, columns, and houses that rules
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from bookmaker.logic.state import Area, State
 from bookmaker.reasons import Reason, Rung
 from bookmaker.reasons.singles import HiddenSingle, LastCell, NakedSingle
 
 
-@dataclass(frozen=True, slots=True)
-class Opening:
+class Opening(NamedTuple):
     """`kind` is the rung of its derivation, from `LAST` to `NAKED`; `area` is the house in which the digit is hidden or
     the cell is last, None for a naked single."""
 
@@ -30,8 +29,8 @@ def openings(state: State) -> list[Opening]:
     found: list[Opening] = []
     taken = 0
     digits = range(1, len(boards))
-    for area in ground.areas:
-        x = area.board & empty
+    for board, area in zip(ground.area_boards, ground.areas, strict=True):
+        x = board & empty
         if x and not x & (x - 1) and not x & taken:
             for digit in digits:
                 if boards[digit] & x:

@@ -62,11 +62,7 @@ class LastCells(dict[int, list[tuple[int, Area]]]):
         self.areas = [(area.board, area) for area in areas]
 
     def __missing__(self, board: int) -> list[tuple[int, Area]]:
-        self[board] = alone = []
-        for within, area in self.areas:
-            x = board & within
-            if x and not x & (x - 1):
-                alone.append((x, area))
+        self[board] = alone = [(x, area) for within, area in self.areas if (x := board & within) and not x & (x - 1)]
         return alone
 
 

@@ -4,8 +4,9 @@ usage: python tests/benchmarks/grade_agreement.py [TIMES.tsv] [--cross]
 
 Reads puzzles with the mean time of those who finished and, for some, a published difficulty D_TO (S.-W. Wang, IEEE
 Access 12, 2024, 104254–104262, CC0). `--cross` chooses the fitted constants anew on four fifths of the puzzles and
-ranks the fifth that is left, for each fifth: what the formula is worth on puzzles it was not tuned to. Under it stands
-how far other puzzles would move these figures (standard error by bootstrap: B. Efron, Annals of Statistics 7, 1979).
+ranks the fifth that is left, for each fifth: what the formula is worth on puzzles it was not tuned to. That is done for
+several ways to cut the puzzles into fifths; the mean of each figure is told, and under it how far other puzzles would
+move it (standard error by bootstrap, of the first way: B. Efron, Annals of Statistics 7, 1979).
 
 The published pair is R. Pelánek's (arXiv 1403.7373, 2014): *dependency*, the mean number of openings over the first
 25 steps, and *refutation sum*, the cost of refuting wrong candidates when no single is left; together by linear
@@ -17,12 +18,13 @@ from __future__ import annotations
 import csv
 import random
 import sys
+from collections import Counter
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from itertools import product
 from math import isnan, log, nan
 from pathlib import Path
-from statistics import stdev
+from statistics import fmean, stdev
 
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
@@ -38,14 +40,14 @@ from bookmaker.solve import prove
 from bookmaker.solve.verdict import Solution, Unique
 from tests.digits import classic
 
-FOLDS = 5
+FOLDS, REPEATS = 5, 10
 
 DRAWS = 400
 """How often the bootstrap draws."""
 
 GRID = [
-    replace(WEIGHTS, same_digit=same, misses=misses, naked=naked)
-    for same, misses, naked in product((3, 6, 12, 24), (50, 100), (2, 5, 10))
+    replace(WEIGHTS, same_digit=same, fresh=fresh, misses=misses, naked=naked)
+    for same, fresh, misses, naked in product((6, 12, 24), (0.25, 0.5, 1.0), (50, 100), (2, 5, 10))
 ]
 STUCKS = (0.5, 1.0, 2.0, 4.0)
 
@@ -129,32 +131,42 @@ def parts(graded: Grade) -> tuple[float, float]:
     return placing, (graded.effort - placing)
 
 
-def crossed(rows: Sequence[Row]) -> list[float]:
-    """Log effort of each fifth under the constants that do best on the other four, brought to one scale."""
-    efforts: dict[tuple[Weights, float], list[float]] = {}
+Constants = tuple[Weights, float]
+"""Weights and `stuck`."""
+
+
+def tried(rows: Sequence[Row]) -> dict[Constants, list[float]]:
+    """The efforts under all constants to choose from."""
+    efforts: dict[Constants, list[float]] = {}
     for weights in GRID:
         halves = [parts(grade(classic(row.text), row.solution, replace(weights, stuck=1.0))) for row in rows]
         for stuck in STUCKS:
             efforts[weights, stuck] = [placing + stuck * striking for placing, striking in halves]
+    return efforts
+
+
+def crossed(rows: Sequence[Row], efforts: dict[Constants, list[float]], seed: int, chosen: Counter[str]) -> list[float]:
+    """Log effort of each fifth under the constants that do best on the other four, brought to one scale; counts what
+    was `chosen`."""
     order = list(range(len(rows)))
-    random.Random(1).shuffle(order)
+    random.Random(seed).shuffle(order)
     out = [0.0] * len(rows)
     for fold in range(FOLDS):
         held = order[fold::FOLDS]
         seen = [i for i in order if i not in set(held)]
         rated = [i for i in seen if rows[i].difficulty is not None]
 
-        def fits(key: tuple[Weights, float], seen: list[int] = seen, rated: list[int] = rated) -> float:
+        def fits(key: Constants, seen: list[int] = seen, rated: list[int] = rated) -> float:
             found = efforts[key]
             time = rho([found[i] for i in seen], [rows[i].seconds for i in seen])
             return time + rho([found[i] for i in rated], [rows[i].difficulty or 0.0 for i in rated])
 
         best = max(efforts, key=fits)
         constants, stuck = best
-        chosen = (
-            f"same_digit {constants.same_digit}, misses {constants.misses}, naked {constants.naked}, stuck {stuck:g}"
-        )
-        print(f"  fold {fold + 1}: {chosen}")
+        chosen[
+            f"same_digit {constants.same_digit}, fresh {constants.fresh:g}, misses {constants.misses}, "
+            f"naked {constants.naked}, stuck {stuck:g}"
+        ] += 1
         known, usual = efforts[best], efforts[WEIGHTS, WEIGHTS.stuck]
         scale = sum(log(known[i] / usual[i]) for i in seen) / len(seen)
         for i in held:
@@ -242,9 +254,14 @@ def main(arguments: Iterable[str]) -> dict[str, list[float]]:
     }
     found = {name: told(name, agreement(values, rows, more)) for name, values in scores.items()}
     if cross:
-        held_out = crossed(rows)
-        found["effort, cross-validated"] = told("effort, cross-validated", agreement(held_out, rows, more))
-        told("  standard error", standard_errors(held_out, rows, more))
+        efforts = tried(rows)
+        chosen: Counter[str] = Counter()
+        held_out = [crossed(rows, efforts, seed, chosen) for seed in range(1, REPEATS + 1)]
+        for constants, count in chosen.most_common():
+            print(f"  chosen {count} times: {constants}")
+        figures = zip(*(agreement(scored, rows, more) for scored in held_out), strict=True)
+        found["effort, cross-validated"] = told("effort, cross-validated", [fmean(column) for column in figures])
+        told("  standard error", standard_errors(held_out[0], rows, more))
     return found
 
 

@@ -61,6 +61,18 @@ def test_lone_naked_singles_take_together_the_root_of_the_sum_of_their_squares(s
     assert sum(looks) == pytest.approx(sum(one * one for one in alone) ** 0.5)
 
 
+def test_what_the_last_digit_opened_counts_half_until_the_next_is_found(solution: tuple[int, ...]) -> None:
+    """An empty grid; the first cell has one candidate, its neighbour that one and its own."""
+    state = start(ground_of(classic("." * 81)))
+    one, other = solution[:2]
+    state.remove((0, digit) for digit in CLASSIC.digits if digit != one)
+    state.remove((1, digit) for digit in CLASSIC.digits if digit not in (one, other))
+    looks = mean_looks(state, solution, solvers(canonical_labels(CLASSIC, solution)), WEIGHTS)
+    alone = [82 / (1 + 0.05), 81 / (1 + 0.05 / 2)]
+    assert looks[0] == pytest.approx(alone[0])
+    assert sum(looks) == pytest.approx((alone[0] ** 2 + alone[1] ** 2) ** 0.5)
+
+
 def test_being_stuck_costs_whole_rounds_of_looking(solution: tuple[int, ...]) -> None:
     """The first strikes of a rung take the empty cells and one, times 1 + reach, however many findings there are."""
     path = grade(classic(SEVENTEEN), solution).path
