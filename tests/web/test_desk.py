@@ -96,7 +96,7 @@ def test_what_is_saved_is_seen(serve: Opened, pages: Pages) -> None:
     assert page.inner_text("#status") == "5 puzzles, 2 to mend"
     assert page.evaluate("window.struck") is None
     boat = page.locator(".card[data-id=paper-boat]")
-    assert "One solution · Stroll" in boat.inner_text()
+    assert "One solution · Ramble" in boat.inner_text()
     before = {item.get_attribute("data-id"): item.get_attribute("data-version") for item in page.locator(".card").all()}
     page.evaluate("window.stayed = 1")
     cell = page.locator("[data-id=paper-boat] [data-cell='0']")
