@@ -13,7 +13,6 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from functools import cache
 
-
 WORD = 30
 """Bits that Python reads from a whole number at once."""
 
