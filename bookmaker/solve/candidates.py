@@ -13,6 +13,22 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from functools import cache
 
+WORD = 30
+"""Bits that Python reads from a whole number at once."""
+
+
+class _Digits(dict[int, tuple[int, ...]]):
+    """The digits in a stretch of a few decided cells. Each is worked out once: they are few."""
+
+    def __init__(self, digits: int, cells: int) -> None:
+        super().__init__()
+        self._full = (1 << digits) - 1
+        self._places = range(0, cells * (digits + 1), digits + 1)
+
+    def __missing__(self, stretch: int) -> tuple[int, ...]:
+        digits = self[stretch] = tuple((stretch >> at & self._full).bit_length() for at in self._places)
+        return digits
+
 
 @dataclass(frozen=True, eq=False)
 class CandidateLayout:
@@ -39,6 +55,13 @@ class CandidateLayout:
     """For each cell, all its candidates."""
     units: tuple[int, ...]
     """For each bit of a state, the state in which it alone is set."""
+    owners: tuple[int, ...]
+    """For each bit of a state, the guard of its cell."""
+    _stretch: int
+    """Bits of a few cells that make a machine word."""
+    _stretches: tuple[int, ...]
+    """Where such stretches of cells begin."""
+    _read: _Digits
 
     def bits(self, cells: Iterable[int]) -> int:
         """All candidates of some cells."""
@@ -49,8 +72,11 @@ class CandidateLayout:
 
     def filled(self, state: int) -> tuple[int, ...]:
         """The digit of each cell of a state in which every cell has one candidate."""
-        full = self.full
-        return tuple([(state >> at & full).bit_length() for at in self.places])
+        stretch, read = self._stretch, self._read
+        found: list[int] = []
+        for at in self._stretches:
+            found += read[state >> at & stretch]
+        return tuple(found[: self.cells])
 
 
 @cache
@@ -61,7 +87,24 @@ def candidate_layout(cells: int, digits: int) -> CandidateLayout:
     lows = replicate(1, places)
     wholes = tuple(full << at for at in places)
     units = tuple(1 << bit for bit in range(cells * width))
-    return CandidateLayout(cells, digits, width, full, lows, lows << digits, lows * full, places, wholes, units)
+    owners = tuple(1 << at + digits for at in places for _ in range(width))
+    together = max(WORD // width, 1)
+    return CandidateLayout(
+        cells,
+        digits,
+        width,
+        full,
+        lows,
+        lows << digits,
+        lows * full,
+        places,
+        wholes,
+        units,
+        owners,
+        (1 << together * width) - 1,
+        places[::together],
+        _Digits(digits, together),
+    )
 
 
 def replicate(bits: int, shifts: Iterable[int]) -> int:

@@ -58,7 +58,7 @@ class _Counter:
         """Solutions, and whether these are all; it may stop when there are more than `enough`."""
         layout, budget = self.engine.layout, self.left
         underway.begin(lambda: Effort(Unit.GUESSES, budget - self.left, budget))
-        return self._below(self.start, layout.everything, 0, layout.everything, enough)
+        return self._below(self.start, layout.guards, 0, layout.everything, enough)
 
     def _below(self, state: int, unplaced: int, seen: int, group: int, enough: int) -> tuple[int, bool]:
         """Fillings of the undecided cells in `group`, a mask of whole cells."""
@@ -92,7 +92,9 @@ class _Counter:
             if self.left <= 0 or self._effort() >= self.effort:
                 return total, False
             self.left -= 1
-            count, whole = self._below(state & placement[bit], unplaced ^ layout.units[bit], seen, part, enough - total)
+            count, whole = self._below(
+                state & placement[bit], unplaced ^ layout.owners[bit], seen, part, enough - total
+            )
             total += count
             if not whole or total > enough:
                 return total, False

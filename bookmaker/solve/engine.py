@@ -55,8 +55,9 @@ class Engine:
     def settle(self, state: int, unplaced: int, seen: int) -> tuple[int, int, int] | None:
         """Propagate to a fixed point.
 
-        `unplaced` are all candidates but those whose consequences are drawn already; `seen` is a state that the
-        relations and local constraints have been through, from which this one came. Returns all three anew.
+        `unplaced` has the guards of the cells, all those of several candidates among them, whose digit has not drawn
+        its consequences; `seen` is a state that the relations and local constraints have been through, from which
+        this one came. Returns all three anew; then `unplaced` has the cells of several candidates and no others.
         """
         layout, placement, houses, meter = self.layout, self.placement, self.houses, self.meter
         guards, lows, digits = layout.guards, layout.lows, layout.digits
@@ -64,25 +65,26 @@ class Engine:
         more = bool(self.relations or self.locals)
         while True:
             while True:
-                if (state + rise) & guards != guards:
+                fewer = (state | guards) - lows  # without the lowest candidate; an empty field borrows its guard
+                if fewer & guards != guards:
                     return None
-                multiple = ((state & ((state | guards) - lows)) + rise) & guards
-                single = guards ^ multiple
-                fresh = state & (single - (single >> digits)) & unplaced
-                if not fresh:
+                multiple = ((state & fewer) + rise) & guards
+                if multiple == unplaced:
                     break
-                unplaced ^= fresh
+                single = unplaced ^ multiple
+                unplaced = multiple
+                fresh = state & (single - (single >> digits))
                 while fresh:
                     bit = fresh.bit_length() - 1
                     state &= placement[bit]
                     fresh ^= units[bit]
-            if multiple:
+            if unplaced:
                 fresh = houses.hidden(state)
                 if fresh < 0:
                     return None
-                fresh &= unplaced
+                fresh &= unplaced - (unplaced >> digits)
                 if fresh:
-                    unplaced ^= fresh
+                    unplaced ^= (fresh + rise) & guards
                     while fresh:
                         bit = fresh.bit_length() - 1
                         state &= placement[bit]
@@ -105,7 +107,7 @@ class Engine:
                         state &= keep
                 if state != seen:
                     continue
-            if not multiple:
+            if not unplaced:
                 return state, unplaced, seen
             gone = houses.locked(state)
             if not gone:

@@ -93,7 +93,7 @@ def _in_order(search: Search, ask: _Questions) -> Iterator[Solution]:
         state, unplaced, seen = settled
         choice = search.choose(state)
         if choice:
-            stack.extend([(state & placement[bit], unplaced ^ layout.units[bit], seen) for bit in each_bit(choice)])
+            stack.extend([(state & placement[bit], unplaced ^ layout.owners[bit], seen) for bit in each_bit(choice)])
         else:
             yield layout.filled(state)
 

@@ -74,7 +74,7 @@ def _handed_over(problem: Problem, search: Search, known: Solution | None) -> Ve
     if known:
         for at, digit in zip(layout.places, known, strict=True):
             left |= 1 << at + digit - 1
-    settled = search.engine.settle(left, layout.everything, 0)
+    settled = search.engine.settle(left, layout.guards, 0)
     if settled is None:
         return Unique(known, search.nodes) if known else NoSolution(search.nodes)
     return decided(Clauses(problem, layout, settled[0]), search, known)

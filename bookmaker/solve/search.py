@@ -63,8 +63,8 @@ class Search:
         underway.begin(lambda: Effort(Unit.GUESSES, self.nodes, self.budget))
         engine = self.engine
         layout, placement = engine.layout, engine.placement
-        units = layout.units
-        stack = [(self.start, layout.everything, 0, -1)]
+        owners = layout.owners
+        stack = [(self.start, layout.guards, 0, -1)]
         while stack:
             state, unplaced, seen, guess = stack.pop()
             settled = engine.settle(state, unplaced, seen)
@@ -73,10 +73,10 @@ class Search:
                     self._note(guess // layout.width)
                 continue
             state, unplaced, seen = settled
-            choice = (self.failed and self._failed_lately(state)) or self.choose(state)
-            if not choice:
+            if not unplaced:
                 yield layout.filled(state)
                 continue
+            choice = (self.failed and self._failed_lately(state)) or self.choose(state)
             if self._over():
                 self.open = [*(entry[:3] for entry in stack), settled]
                 raise OutOfBudget
@@ -87,7 +87,7 @@ class Search:
             bits = list(each_bit(choice))
             if self.order is not None:
                 self.order.shuffle(bits)
-            stack.extend([(state & placement[bit], unplaced ^ units[bit], seen, bit) for bit in bits])
+            stack.extend([(state & placement[bit], unplaced ^ owners[bit], seen, bit) for bit in bits])
 
     @property
     def spent(self) -> int:

@@ -7,7 +7,7 @@ comparisons of a rule with a position. Out: comparisons, diagnostics at their pl
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Callable, Collection, Iterable, Iterator, Sequence
 from graphlib import CycleError, TopologicalSorter
 from itertools import combinations
 
@@ -31,7 +31,8 @@ _HINT = "a comparison is written r1c1 > r1c2"
 
 def read_comparisons(body: Node, grid: Grid, collector: Collector) -> tuple[Pair, ...] | None:
     """Comparisons that can all be true; None after any diagnostic."""
-    found: list[Pair] = []
+    found: dict[Pair, None] = {}
+    stairs = Stairs(grid.size)
     sound = True
     typed: list[tuple[Pair, Place]] = []
     for node in read_items(body, "inequality", collector):
@@ -39,12 +40,12 @@ def read_comparisons(body: Node, grid: Grid, collector: Collector) -> tuple[Pair
         sound &= bool(read) and None not in read
         typed += [comparison for comparison in read if comparison is not None]
     for pair, place in typed:
-        diagnostic = _trouble_with(pair, found, grid)
+        diagnostic = _trouble_with(pair, found, stairs, grid)
         if diagnostic:
             collector.error(place, *diagnostic)
             sound = False
         else:
-            found.append(pair)
+            found[pair] = None
     return tuple(found) if sound and found else None
 
 
@@ -80,21 +81,46 @@ def _statements(node: Node, grid: Grid, collector: Collector) -> Iterator[tuple[
                 yield ((one, other) if sign == ">" else (other, one)), tokens[2 * index].place
 
 
-def _trouble_with(pair: Pair, before: Sequence[Pair], grid: Grid) -> tuple[str, str] | None:
-    """Code and text of what is wrong with one more comparison."""
+class Stairs:
+    """How high each cell stands, kept up to date comparison by comparison: a big grid may have a thousand."""
+
+    def __init__(self, most: int) -> None:
+        self._most = most
+        self._above: dict[int, list[int]] = {}
+        self._height: dict[int, int] = {}
+
+    def takes(self, pair: Pair) -> bool:
+        """Take one more comparison, if that makes no circle and no rise of more than `most` cells."""
+        greater, lesser = pair
+        raised: dict[int, int] = {}
+        higher = [(greater, self._height.get(lesser, 1) + 1)]
+        while higher:
+            cell, height = higher.pop()
+            if height > self._most or cell == lesser:
+                return False
+            if height > raised.get(cell, self._height.get(cell, 1)):
+                raised[cell] = height
+                higher += ((other, height + 1) for other in self._above.get(cell, ()))
+        self._height |= raised
+        self._above.setdefault(lesser, []).append(greater)
+        return True
+
+
+def _trouble_with(pair: Pair, before: Collection[Pair], stairs: Stairs, grid: Grid) -> tuple[str, str] | None:
+    """Code and text of what is wrong with one more comparison; where nothing is, the stairs have it."""
     both = cells_listed(grid, pair)
     if pair in before:
         return "mark-twice", f"the sign between {both} is listed twice"
     if pair[::-1] in before:
         return "signs-clash", f"{both} are each said to be greater than the other"
+    if stairs.takes(pair):
+        return None
     try:
         climb = tallest([*before, pair])
     except CycleError as error:
         circle = " < ".join(grid.name(cell) for cell in error.args[1])
         return "signs-circle", f"the signs go round in a circle: {circle}"
-    if climb > grid.size:
-        return "signs-climb", f"the signs through {both} need {climb} rising digits, and there are only {grid.size}"
-    return None
+    return "signs-climb", f"the signs through {both} need {climb} rising digits, and there are only {grid.size}"
 
 
 def trouble_together(comparisons: Sequence[Pair], grid: Grid) -> str | None:
