@@ -15,7 +15,7 @@ from random import Random
 from bookmaker.draft.ground import begin
 from bookmaker.draft.logic import Run, Rungs, rungs_without
 from bookmaker.draft.needs import Counts, chosen, room_for_givens
-from bookmaker.draft.patience import Missed, OutOfTime, Patience
+from bookmaker.draft.patience import Missed, OutOfTime, Patience, patience_for
 from bookmaker.draft.sketch import Sketch
 from bookmaker.grade import grade
 from bookmaker.grade.solve_path import Grade
@@ -58,7 +58,7 @@ def attempt(wish: Wish, number: int, patience: Patience | None = None) -> Drafte
     """What comes of the attempt of that number. Raises OutOfTime where the patience given has an end by the clock."""
     rng = Random(f"{wish.seed} {number}")
     try:
-        return _Attempt(wish, number, rng, patience or Patience()).result()
+        return _Attempt(wish, number, rng, patience or patience_for(len(wish.grid.cells))).result()
     except Missed as missed:
         return Missing(number, missed.why)
 
@@ -66,7 +66,7 @@ def attempt(wish: Wish, number: int, patience: Patience | None = None) -> Drafte
 def attempt_within(wish: Wish, number: int, seconds: float) -> Drafted | Missing | None:
     """The same, begun now; None where it takes longer than so many seconds."""
     try:
-        return attempt(wish, number, Patience(seconds))
+        return attempt(wish, number, patience_for(len(wish.grid.cells), seconds))
     except OutOfTime:
         return None
 

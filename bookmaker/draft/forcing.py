@@ -17,7 +17,7 @@ from bookmaker.changes.elements import Given, MarkOf, asked_by, problem_with
 from bookmaker.draft.forced import FINDERS, Forcing
 from bookmaker.draft.ground import begin
 from bookmaker.draft.laying import is_sound
-from bookmaker.draft.patience import Missed, endless
+from bookmaker.draft.patience import Missed, Patience
 from bookmaker.puzzle.bits import board_of
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.puzzle import Puzzle
@@ -66,7 +66,7 @@ def grown(wish: Wish, kind: str) -> Dress | None:
     ways = [way for number in range(GROWN) if (way := _way(wish, kind, number)) is not None]
     for _, number, some in sorted(ways, key=lambda way: way[:2]):
         rng = Random(f"{wish.seed} {kind} {number}")
-        sketch = begin(replace(wish, rules=()), rng, endless()).sketch
+        sketch = begin(replace(wish, rules=()), rng, Patience()).sketch
         sketch.kept = board_of(cell for one in some for cell in one.forced | one.needed)
         free = [orbit & ~sketch.kept for orbit in sketch.shuffled(sketch.given_orbits, rng)]
         classic = sketch.puzzle(sketch.thinned(sketch.open, free))
@@ -79,7 +79,7 @@ def grown(wish: Wish, kind: str) -> Dress | None:
 def _way(wish: Wish, kind: str, number: int) -> tuple[float, int, Forcings] | None:
     """The tidiest marks on the solution of that number, with how untidy they are; None if it has none."""
     try:
-        sketch = begin(replace(wish, rules=()), Random(f"{wish.seed} {kind} {number}"), endless()).sketch
+        sketch = begin(replace(wish, rules=()), Random(f"{wish.seed} {kind} {number}"), Patience()).sketch
     except Missed:
         return None
     sets = tidiest(list(FINDERS[kind](wish.grid, sketch.solution)), wish.grid)

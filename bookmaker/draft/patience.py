@@ -10,8 +10,9 @@ from dataclasses import dataclass, field
 from math import inf
 from time import monotonic
 
-ATTEMPT = 30_000_000
-"""Effort (`Meter.effort`) for one attempt, about half a minute: most take a second."""
+ATTEMPT = 1_000_000
+"""Effort (`Meter.effort`) for one attempt and each cell of its grid, about a minute for 9×9, where most take a second;
+far above what any puzzle takes that comes to something."""
 
 LOOK = 50
 """Effort that every look is charged, for something was done since the last one."""
@@ -34,7 +35,7 @@ class Patience:
     """Whoever works looks now and then, and says what proofs and grades have cost. The seconds count from now on."""
 
     seconds: float = inf
-    most: float = ATTEMPT
+    most: float = inf
     spent: int = 0
     _until: float = field(init=False)
 
@@ -50,6 +51,6 @@ class Patience:
             raise OutOfTime
 
 
-def endless() -> Patience:
-    """That of work which is bounded in another way."""
-    return Patience(most=inf)
+def patience_for(cells: int, seconds: float = inf) -> Patience:
+    """What an attempt may take on a grid of so many cells."""
+    return Patience(seconds, ATTEMPT * cells)

@@ -12,7 +12,7 @@ from dataclasses import dataclass, replace
 from random import Random
 
 from bookmaker.changes.arrangement import Arrangement, same_mark
-from bookmaker.draft.patience import Patience, endless
+from bookmaker.draft.patience import Patience
 from bookmaker.puzzle.bits import board_of, cells_on
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.puzzle import Puzzle
@@ -51,7 +51,7 @@ class Sketch:
         """`besides` is asked whatever is chosen, as the houses are; a proof may take so many guesses, and `patience` is
         told what it has cost."""
         self.grid, self.rules, self.solution, self.arranged = grid, tuple(rules), solution, arranged
-        self.patience = patience or endless()
+        self.patience = patience or Patience()
         self.guesses = guesses
         self.marks = tuple(self._take_apart())
         cells = len(grid.cells)
