@@ -13,7 +13,7 @@ out.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Container, Iterable, Mapping, Sequence
 from itertools import combinations
 from typing import assert_never
 
@@ -37,6 +37,10 @@ FEW_SETS = 24
 
 FEW_STATES = 12
 """Up to this number, the states of a step exclude each other pair by pair, which makes for stronger propagation."""
+
+Moves = Callable[[int, int, Sequence[int]], dict[int, int]]
+"""For the i-th cell of a line, a state before it and the places of digits: the states behind it, by place; a digit that
+is refused has none."""
 
 Clause = Sequence[int]
 """Literals of which one must hold: the number of a variable, negative for its negation."""
@@ -117,11 +121,18 @@ class Clauses:
             case Sum(terms, least, most):
                 self._sum(terms, least, most)
             case Count(cells, digits, least, most):
-                wanted = range(least, most + 1)
-                self._line(cells, lambda _, met, place: met + (digits >> place & 1), wanted.__contains__)
+                meets = places_in(digits)
+                self._line(
+                    cells,
+                    lambda _, met, places: {place: met + (place in meets) for place in places},
+                    range(least, most + 1),
+                )
             case Automaton(cells, steps, accept, lean):
                 steps, accept = lean or (steps, accept)
-                self._line(cells, lambda _, state, place: _or_none(steps[state][place + 1]), accept.__contains__)
+                rows = [row[1:] for row in steps]  # by place, no longer by digit
+                self._line(
+                    cells, lambda _, at, places: {place: to for place in places if (to := rows[at][place]) >= 0}, accept
+                )
             case _ as never:
                 assert_never(never)
 
@@ -225,33 +236,26 @@ class Clauses:
         low.reverse()
         high.reverse()
 
-        def step(at: int, so_far: int, place: int) -> int | None:
-            total = so_far + open_terms[at][1] * (place + 1)
-            return total if least <= total + high[at + 1] and total + low[at + 1] <= most else None
+        def moves(at: int, so_far: int, places: Sequence[int]) -> dict[int, int]:
+            factor, least_now, most_now = open_terms[at][1], least - high[at + 1], most - low[at + 1]
+            base = so_far + factor
+            return {place: to for place in places if least_now <= (to := base + factor * place) <= most_now}
 
-        self._line([cell for cell, _ in open_terms], step, range(least, most + 1).__contains__)
+        self._line([cell for cell, _ in open_terms], moves, range(least, most + 1))
 
-    def _line(
-        self, cells: Sequence[int], step: Callable[[int, int, int], int | None], accepts: Callable[[int], bool]
-    ) -> None:
-        """The cells, read in order from state 0, end in an accepted state.
-
-        `step(i, state, place)` is the state after the i-th cell holds that digit, or None where it is refused.
-        """
-        layers: list[dict[int, dict[int, int]]] = [{0: {}}]
+    def _line(self, cells: Sequence[int], moves: Moves, accepted: Container[int]) -> None:
+        """The cells, read in order from state 0, end in an accepted state."""
+        layers: list[dict[int, dict[int, int]]] = []
+        reached = {0: None}
         for at, cell in enumerate(cells):
-            after: dict[int, dict[int, int]] = {}
-            for state, moves in layers[-1].items():
-                for place in places_in(self._masks[cell]):
-                    to = step(at, state, place)
-                    if to is not None:
-                        moves[place] = to
-                        after.setdefault(to, {})
-            layers.append(after)
-        good = {state for state in layers.pop() if accepts(state)}
+            places = places_in(self._masks[cell])
+            layer = {state: moves(at, state, places) for state in reached}
+            layers.append(layer)
+            reached = dict.fromkeys([to for row in layer.values() for to in row.values()])
+        good = {state for state in reached if state in accepted}
         alive = [good]  # from the end
         for layer in reversed(layers):
-            good = {state for state, moves in layer.items() if not good.isdisjoint(moves.values())}
+            good = {state for state, row in layer.items() if not good.isdisjoint(row.values())}
             alive.append(good)
         alive.reverse()
         here: Mapping[int, int] = {0: 0}  # the variable of each state; 0 for a state that is certain
@@ -265,24 +269,25 @@ class Clauses:
         clauses = self.clauses
         behind = dict.fromkeys(ends, 0) if len(ends) == 1 else {state: self._new() for state in ends}
         row = self.literals[cell]
-        by_place: dict[int, list[int]] = {}
+        places = places_in(self._masks[cell])
+        unless = [(place, (-row[place],) if row else ()) for place in places]
+        by_place: dict[int, list[int]] = {place: [] for place in places}
         by_end: dict[int, list[int]] = {}
         for state, variable in here.items():
             moves = layer[state]
-            before = [-variable] if variable else []
-            for place in places_in(self._masks[cell]):
+            before = (-variable,) if variable else ()
+            for place, other in unless:
                 to = moves.get(place)
-                given = [*before, -row[place]] if row else before
-                if to is None or to not in behind:
-                    clauses.append(given)
+                after = None if to is None else behind.get(to)
+                if to is None or after is None:
+                    clauses.append(before + other)
                     continue
-                by_place.setdefault(place, []).append(variable)
-                if behind[to]:
-                    clauses.append([*given, behind[to]])
+                by_place[place].append(variable)
+                if after:
+                    clauses.append((*before, *other, after))
                     by_end.setdefault(to, []).append(variable)
         if row:
-            for place in places_in(self._masks[cell]):
-                support = by_place.get(place, [])
+            for place, support in by_place.items():
                 if 0 not in support and len(support) < len(here):
                     clauses.append([-row[place], *support])
         for to, sources in by_end.items():
@@ -294,8 +299,3 @@ class Clauses:
             if len(ends) <= FEW_STATES:
                 self._at_most_one(behind.values())
         return behind
-
-
-def _or_none(state: int) -> int | None:
-    """A state of an automaton's table, where -1 stands for none."""
-    return state if state >= 0 else None
