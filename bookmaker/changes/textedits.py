@@ -7,26 +7,24 @@ its item is written afresh.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Iterable, Iterator
 from difflib import SequenceMatcher
 
+from bookmaker.changes.listedits import Edit, leaf_edits, offsets
 from bookmaker.changes.typed import BEARABLE, Typed, indent_of
 from bookmaker.manifest.archives import holding_of
 from bookmaker.manifest.givens import read_givens
 from bookmaker.manifest.gridfields import GRID_KEYS
 from bookmaker.manifest.puzzlefields import read_puzzle
-from bookmaker.manifest.written import entry_lines, puzzle_lines, rule_lines, scalar
+from bookmaker.manifest.written import entry_lines, puzzle_lines, rule_lines
 from bookmaker.puzzle.grid import Grid
 from bookmaker.puzzle.puzzle import digits_text
 from bookmaker.rules.common.area import LETTERS, is_picture, read_letters
 from bookmaker.rules.common.contract import Rule, RuledPuzzle
 from bookmaker.rules.common.parts import Form, Part, Written
 from bookmaker.source.diagnostics import Collector, Place
-from bookmaker.source.placed import Node, Sequence, Table, Word
+from bookmaker.source.placed import Node, Table, Word
 from bookmaker.source.textgrid import NO_CELL, drawn_in
-
-WIDE = 110
-"""An item that would make its line longer than this begins another."""
 
 
 def changed_text(typed: Typed, meant: RuledPuzzle) -> str:
@@ -63,10 +61,6 @@ def own_text(typed: Typed, text: str) -> str:
     lines = new[typed.first : typed.after + len(new) - len(old)]
     indent = min((indent_of(line) for line in lines if line.strip()), default=0)
     return "\n".join(line[indent:] for line in lines) + "\n"
-
-
-Edit = tuple[int, int, str]
-"""Where characters go, from and to as offsets in the text, and what comes in their place."""
 
 
 def _edited(text: str, edits: Iterable[Edit]) -> str:
@@ -129,15 +123,8 @@ def _given_edits(typed: Typed, meant: RuledPuzzle) -> list[Edit] | None:
     if typed.givens is None:
         return None if changed else []
     signs = digits_text(meant.givens, meant.grid.symbols)
-    offset = _offsets(typed.text)
+    offset = offsets(typed.text)
     return [(at := offset(typed.givens.place(cell)), at + 1, signs[cell]) for cell in changed]
-
-
-def _offsets(text: str) -> Callable[[Place], int]:
-    starts = [0]
-    for line in text.split("\n"):
-        starts.append(starts[-1] + len(line) + 1)
-    return lambda place: starts[place.line - 1] + place.column - 1
 
 
 def _entries_of(typed: Typed) -> list[tuple[Word, Node]]:
@@ -164,14 +151,14 @@ def _small_edits(typed: Typed, meant: RuledPuzzle) -> list[Edit] | None:
         (old, _, entry), (_, new, _) = sorted(gone, key=lambda item: item[0] is None)
         if old is None or new is None or entry is None or old.written(grid) != new.written(grid):
             return None
-        at = _offsets(typed.text)(entry[0].place)
+        at = offsets(typed.text)(entry[0].place)
         return [(at, at + len(old.kind), new.kind)]
     for old, new, entry in gone:
         if old is None or new is None or entry is None:
             return None
         found = _drawn_edits(typed.text, entry[1], old, new, grid)
         if found is None:
-            found = _leaf_edits(typed.text, entry[1], old.written(grid), new.written(grid))
+            found = leaf_edits(typed.text, entry[1], old.written(grid), new.written(grid))
         if found is None:
             return None
         edits += found
@@ -197,7 +184,7 @@ def _drawn_edits(text: str, body: Node, old: Rule, new: Rule, grid: Grid) -> lis
         left.pop(near, None)
         called[near] = part
     after = dict.fromkeys(grid.cells, ".") | {cell: letter for letter, part in called.items() for cell in part.cells}
-    offset, lines = _offsets(text), drawn.value.splitlines()
+    offset, lines = offsets(text), drawn.value.splitlines()
     signs = [found for line in range(len(lines)) for found in drawn_in(lines[line], line)]
     places = [offset(drawn.at(line, column)) for sign, line, column in signs if sign != NO_CELL]
     edits = [(at, at + 1, after[cell]) for cell, at in enumerate(places) if before[cell] != after[cell]]
@@ -214,96 +201,10 @@ def _totals_edits(text: str, body: Node, totals: dict[str, Written]) -> list[Edi
         return []
     old: dict[str, Written] = {key.value: node.value for key, node in typed.entries if isinstance(node, Word)}
     if set(old) == set(totals):
-        return _leaf_edits(text, typed, old, {key: totals[key] for key in old}) or []
-    lines, offset = text.split("\n"), _offsets(text)
+        return leaf_edits(text, typed, old, {key: totals[key] for key in old}) or []
+    lines, offset = text.split("\n"), offsets(text)
     start, end = offset(Place("", word.place.line, 1)), offset(Place("", _entry_end(lines, word) + 1, 1))
     return [(start, end, "".join(f"{line}\n" for line in entry_lines(word.value, totals, word.place.column - 1)))]
-
-
-def _leaf_edits(text: str, node: Node, old: Written, new: Written) -> list[Edit] | None:
-    """The words to change in a node that reads as `old`, so that it reads as `new`; None where that is not plain."""
-    if old == new:
-        return []
-    match node, old, new:
-        case Word(), [str(_)], [str(only)]:
-            return _word_edit(text, node, only)
-        case Word(), str(_), str(one):
-            return _word_edit(text, node, one)
-        case Sequence(values=values), str(before), str(after) if len(before.split()) == len(values):
-            return _leaf_edits(text, node, list(before.split()), list(after.split()))
-        case Sequence(values=values), list(before), list(after) if len(before) == len(values):
-            return _list_edits(text, values, before, after)
-        case Table(entries=entries), dict(before), dict(after) if list(before) == list(after):
-            typed = {word.value: value for word, value in entries}
-            edits: list[Edit] = []
-            for name in before:
-                found = _leaf_edits(text, typed[name], before[name], after[name]) if name in typed else None
-                if found is None:
-                    return None
-                edits += found
-            return edits
-    return None
-
-
-def _list_edits(text: str, nodes: tuple[Node, ...], old: list[Written], new: list[Written]) -> list[Edit] | None:
-    """Items that change in place; or one that goes with its line, or comes on a line of its own."""
-    if len(old) == len(new):
-        edits: list[Edit] = []
-        for node, before, after in zip(nodes, old, new, strict=True):
-            found = _leaf_edits(text, node, before, after)
-            if found is None:
-                return None
-            edits += found
-        return edits
-    offset = _offsets(text)
-    lines = [(text.rfind("\n", 0, offset(node.place)) + 1, offset(node.place)) for node in nodes]
-    if any(text[start:at].strip() != "-" for start, at in lines):
-        return _flow_edits(text, nodes, old, new)
-    if len(new) == len(old) - 1:
-        at = next((i for i, item in enumerate(new) if item != old[i]), len(new))
-        if new != old[:at] + old[at + 1 :]:
-            return None
-        start = lines[at][0]
-        end = text.find("\n", start) + 1 or len(text)
-        return [(start, end, "")]
-    if new[:-1] == old and isinstance(new[-1], str):
-        start, at = lines[-1]
-        end = text.find("\n", start) + 1 or len(text)
-        return [(end, end, f"{text[start:at]}{scalar(new[-1])}\n")]
-    return None
-
-
-def _flow_edits(text: str, nodes: tuple[Node, ...], old: list[Written], new: list[Written]) -> list[Edit] | None:
-    """An item that goes from a list in brackets, or comes to its end; what is said behind it stays."""
-    offset = _offsets(text)
-    words = [(offset(node.place), node.value) for node in nodes if isinstance(node, Word)]
-    ends = [at + len(value) for at, value in words]
-    if len(words) < max(len(nodes), 2) or any(text[at : at + len(value)] != value for at, value in words):
-        return None
-    if not all("," in text[end:at] for end, (at, _) in zip(ends, words[1:], strict=False)):
-        return None  # words in a line, without brackets
-    if new[:-1] == old and isinstance(new[-1], str):
-        fits = ends[-1] - text.rfind("\n", 0, ends[-1]) + len(new[-1]) < WIDE
-        indent = " " * (words[-1][0] - text.rfind("\n", 0, words[-1][0]) - 1 if not fits else 0)
-        return [(ends[-1], ends[-1], f", {new[-1]}" if fits else f",\n{indent}{new[-1]}")]
-    gone = next((at for at, item in enumerate(new) if item != old[at]), len(new))
-    if new != old[:gone] + old[gone + 1 :]:
-        return None
-    start, end = words[gone][0], ends[gone]
-    if gone == len(new):
-        comma = text.index(",", ends[gone - 1])
-        return [(comma, comma + 1, ""), (start, end, "")]
-    comma = text.index(",", end)
-    after = comma + 1 + (text[comma + 1 : comma + 2] == " " != text[comma + 2 : comma + 3])
-    return [(start, after, "")]
-
-
-def _word_edit(text: str, word: Word, new: str) -> list[Edit] | None:
-    """A word in one line without quotes for another."""
-    at = _offsets(text)(word.place)
-    if "\n" in word.value or text[at : at + len(word.value)] != word.value or "\n" in new:
-        return None
-    return [(at, at + len(word.value), new)]
 
 
 def _whole_entries(typed: Typed, meant: RuledPuzzle) -> list[Edit] | None:
@@ -311,7 +212,7 @@ def _whole_entries(typed: Typed, meant: RuledPuzzle) -> list[Edit] | None:
     edits: list[Edit] = []
     entries = _entries_of(typed)
     lines = typed.text.split("\n")
-    offset = _offsets(typed.text)
+    offset = offsets(typed.text)
     for _, new, entry in _matched(typed, meant):
         if entry is None:
             if new is None or not entries:
