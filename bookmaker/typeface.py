@@ -45,9 +45,7 @@ class Typeface:
             self._em: int = self._font["head"].unitsPerEm
             self._glyphs: Any = self._font.getGlyphSet()
             self._names: dict[int, str] = self._font.getBestCmap()
-        except (
-            Exception
-        ):  # words that have changed places leave the sum as it was; what fontTools says then is manifold
+        except Exception:  # words that changed places leave the sum as it was; what fontTools says then is manifold
             raise damaged from None
         self._advances: dict[str, float] = {}
         self._kerns: dict[tuple[str, str], float] = {}

@@ -58,11 +58,12 @@ def _known(kept: str | None) -> Hints | None:
     """The hints in a record that was kept, if it is one."""
     try:
         match json.loads(kept or "null"):
-            case [[[where, what, how] as printed, heard, short], [*levels], [*concepts]] if all(
-                map(_three_texts, (printed, heard, short))
-            ) and all(type(level) is int and level in (0, 1, 2) for level in levels):
-                names = frozenset(name for name in concepts if isinstance(name, str))
-                return Hints(where, what, how, tuple(levels), tuple(heard), tuple(short), names)
+            case [[[where, what, how] as printed, heard, short], [*levels], [*concepts]] if (
+                all(map(_three_texts, (printed, heard, short)))
+                and all(type(level) is int and level in (0, 1, 2) for level in levels)
+                and all(isinstance(concept, str) for concept in concepts)
+            ):
+                return Hints(where, what, how, tuple(levels), tuple(heard), tuple(short), frozenset(concepts))
     except (ValueError, RecursionError):
         pass
     return None

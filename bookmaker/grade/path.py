@@ -17,7 +17,7 @@ from bookmaker.grade.simulation import SimulatedSolver, mean_looks, solvers
 from bookmaker.grade.solve_path import SolvePath, Step
 from bookmaker.logic.forced import forced
 from bookmaker.logic.singles import openings, single
-from bookmaker.logic.state import Look, State, ground_of, start
+from bookmaker.logic.state import Look, State, going_on, ground_of, start
 from bookmaker.logic.technique import Finding, ladder
 from bookmaker.puzzle.bits import board_of, cells_on
 from bookmaker.puzzle.position import Candidate
@@ -44,7 +44,7 @@ def walk(
     puzzle: RuledPuzzle,
     solution: Solution,
     weights: Weights = WEIGHTS,
-    look: Look = lambda effort: None,
+    look: Look = going_on,
     what_ifs: int = WHAT_IFS,
 ) -> SolvePath:
     """The path; `reached` is False where a step was taken from the solution. `look` is told what work was done, and may

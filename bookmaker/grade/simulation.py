@@ -166,8 +166,7 @@ class _Stretch:
         remaining, two = self.empty, 2 * cells
         efforts: list[float] = []
         digit = 0
-        new: dict[int, int] = {}
-        """What the last placement has opened."""
+        new: dict[int, int] = {}  # what the last placement has opened
         while remaining > last and (opened or new):
             visible, soonest, found = 0.0, math.inf, -1
             for cell, weight in opened.items():

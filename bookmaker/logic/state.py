@@ -78,7 +78,7 @@ Look = Callable[[int], None]
 """Is told an effort, in the measure of the prover (`Meter.effort`)."""
 
 
-def _going_on(effort: int) -> None:
+def going_on(effort: int) -> None:
     """Nobody asks how long it takes."""
 
 
@@ -90,7 +90,7 @@ class Ground:
     areas: tuple[Area, ...]
     asked: tuple[Asked, ...]
     peers: tuple[int, ...]
-    look: Look = field(default=_going_on, compare=False, repr=False)
+    look: Look = field(default=going_on, compare=False, repr=False)
     """Is told now and then what work was done, and may end it by raising."""
 
     @property
@@ -206,7 +206,7 @@ class Ground:
         return seen
 
 
-def ground_of(puzzle: RuledPuzzle, look: Look = _going_on) -> Ground:
+def ground_of(puzzle: RuledPuzzle, look: Look = going_on) -> Ground:
     """Houses without doubles, the rules' constraints, and which cells see each other."""
     grid = puzzle.grid
     regions = {frozenset(house.cells) for house in grid.region_houses}

@@ -3,7 +3,7 @@
 In: a puzzle and its path. Out: `Traced` steps, each with its reason on the board as it stands in the telling.
 """
 
-from bookmaker.trace.effort import TooMuch
+from bookmaker.trace.budget import TooMuch
 from bookmaker.trace.hardest import hardest
 from bookmaker.trace.traced import Traced, View, names_region
 from bookmaker.trace.tracing import trace, trace_to

@@ -17,7 +17,7 @@ from bookmaker.logic.state import Ground, State, start
 from bookmaker.logic.technique import Finding, ladder
 from bookmaker.puzzle.position import Candidate
 from bookmaker.reasons import Rung
-from bookmaker.trace.effort import Effort
+from bookmaker.trace.budget import Budget
 from bookmaker.trace.rounds import Round, rounds
 
 
@@ -48,10 +48,10 @@ class Dependencies:
         return frozenset(found)
 
 
-def dependencies(ground: Ground, path: SolvePath, effort: Effort, target: int | None = None) -> Dependencies:
+def dependencies(ground: Ground, path: SolvePath, budget: Budget, target: int | None = None) -> Dependencies:
     """Which eliminations of a path are needed, and for what; with a `target`, only those for this one placement. Raises
-    TooMuch when the effort is spent."""
-    walk = _Walk(ground, path, effort)
+    TooMuch when the budget is spent."""
+    walk = _Walk(ground, path, budget)
     eliminations: dict[int, tuple[Candidate, ...]] = {}
     rests: dict[int, tuple[Candidate, ...]] = {}
     wanted: dict[Candidate, None] = {}
@@ -101,8 +101,8 @@ def _chosen(this: Round, wanted: dict[Candidate, None]) -> list[tuple[int, tuple
 class _Walk:
     """A path walked once, with the boards as they stood before each step."""
 
-    def __init__(self, ground: Ground, path: SolvePath, effort: Effort) -> None:
-        self.ground, self.effort = ground, effort
+    def __init__(self, ground: Ground, path: SolvePath, budget: Budget) -> None:
+        self.ground, self.budget = ground, budget
         self.steps = path.steps
         self.real: list[State] = []
         """Before each step: the boards as they are."""
@@ -138,7 +138,7 @@ class _Walk:
         again = _finder(step, pairs, without(struck))
 
         def enough(gone: Iterable[Candidate]) -> bool:
-            self.effort.spend(self.ground)
+            self.budget.spend(self.ground)
             return again(without(gone))
 
         return tuple(_least(sorted(struck, key=lambda pair: pair not in wanted), enough))

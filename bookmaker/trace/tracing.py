@@ -21,8 +21,8 @@ from bookmaker.reasons import Reason, Rung
 from bookmaker.reasons.patterns import Chain
 from bookmaker.reasons.throughmarks import EitherWay, ExtendedChain
 from bookmaker.reasons.whatif import Refuted
+from bookmaker.trace.budget import Budget, TooMuch
 from bookmaker.trace.dependencies import Dependencies, dependencies, opening_of, rivals_of
-from bookmaker.trace.effort import Effort, TooMuch
 from bookmaker.trace.rounds import rounds
 from bookmaker.trace.telling import Telling, as_found
 from bookmaker.trace.traced import Traced
@@ -32,13 +32,13 @@ def trace(ground: Ground, path: SolvePath, mirror: Automorphism | None = None) -
     """All placements of a path with what they need; each right before its mirror image where there is one. Nothing is
     eliminated while there are singles. All steps as found where it takes too much effort to find out what is needed."""
     try:
-        return _needed(ground, path, mirror, Effort())
+        return _needed(ground, path, mirror, Budget())
     except TooMuch:
         return as_found(ground, path)
 
 
-def _needed(ground: Ground, path: SolvePath, mirror: Automorphism | None, effort: Effort) -> tuple[Traced, ...]:
-    tracer = _Tracer(ground, path, dependencies(ground, path, effort), effort)
+def _needed(ground: Ground, path: SolvePath, mirror: Automorphism | None, budget: Budget) -> tuple[Traced, ...]:
+    tracer = _Tracer(ground, path, dependencies(ground, path, budget), budget)
     images = _images(path, mirror)
     after = {index: this.after for this in rounds(path) if this.places for index in range(this.first, this.after)}
     pending = list(after)
@@ -55,8 +55,8 @@ def _needed(ground: Ground, path: SolvePath, mirror: Automorphism | None, effort
 def trace_to(ground: Ground, path: SolvePath, target: int) -> tuple[Traced, ...]:
     """One placement of a path with what it needs, on a board on which those before it are written and nothing else is
     eliminated. Raises TooMuch where it takes too much effort to find that out."""
-    so_far, effort = replace(path, steps=path.steps[: target + 1]), Effort()
-    tracer = _Tracer(ground, so_far, dependencies(ground, so_far, effort, target), effort)
+    so_far, budget = replace(path, steps=path.steps[: target + 1]), Budget()
+    tracer = _Tracer(ground, so_far, dependencies(ground, so_far, budget, target), budget)
     for step in path.steps[:target]:
         for cell, digit in step.placed:
             tracer.state.place(cell, digit)
@@ -81,9 +81,9 @@ def _images(path: SolvePath, mirror: Automorphism | None) -> dict[int, int]:
 class _Tracer(Telling):
     """Tells what is needed, argued on the board as it then stands."""
 
-    def __init__(self, ground: Ground, path: SolvePath, needs: Dependencies, effort: Effort) -> None:
+    def __init__(self, ground: Ground, path: SolvePath, needs: Dependencies, budget: Budget) -> None:
         super().__init__(ground, path)
-        self.needs, self.effort = needs, effort
+        self.needs, self.budget = needs, budget
         self.real = _boards(ground, path)
         self.seen: dict[tuple[str, Candidate | None], Sequence[Finding]] = {}
         """What techniques find on the board as it stands."""
@@ -233,7 +233,7 @@ class _Tracer(Telling):
         else:
             key, find = (technique.name, None), technique.find(self.state)
         if key not in self.seen:
-            self.effort.spend(self.ground)
+            self.budget.spend(self.ground)
             self.seen[key] = tuple(find)
         return self.seen[key]
 

@@ -20,8 +20,8 @@ from bookmaker.tell import tell
 from bookmaker.tell.formats import as_json, as_markdown, as_text
 from bookmaker.tell.passages import Mood, Story
 from bookmaker.tell.step_groups import crux
+from bookmaker.trace.budget import Budget
 from bookmaker.trace.dependencies import dependencies
-from bookmaker.trace.effort import Effort
 from tests.tell.proving import faults as wrong
 from tests.tell.stories import EASY, HARDER, MIRRORED, demo_entries, demo_proof, faults, many_what_ifs, proof_of
 
@@ -48,7 +48,7 @@ def test_every_sentence_is_true_where_it_is_told(proof: Proof) -> None:
 def test_all_placements_are_told_and_of_the_eliminations_what_is_needed(proof: Proof) -> None:
     assert proof.grade is not None
     steps, story = proof.grade.path.steps, story_of(proof)
-    needs = dependencies(ground_of(proof.entry.puzzle), proof.grade.path, Effort())
+    needs = dependencies(ground_of(proof.entry.puzzle), proof.grade.path, Budget())
     told = [story.steps[number - 1] for passage in story.passages for number in passage.told]
     assert [step.number for step in told] == list(range(1, len(told) + 1))
     assert sorted(step.placed for step in told if step.placed) == sorted(step.placed for step in steps if step.placed)

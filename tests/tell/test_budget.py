@@ -10,9 +10,9 @@ from bookmaker.logic.state import ground_of
 from bookmaker.proof.findings import Proof
 from bookmaker.reasons import Rung
 from bookmaker.tell import tell
-from bookmaker.trace import effort, trace
+from bookmaker.trace import budget, trace
+from bookmaker.trace.budget import Budget, TooMuch
 from bookmaker.trace.dependencies import dependencies
-from bookmaker.trace.effort import Effort, TooMuch
 from bookmaker.trace.telling import as_found
 from tests.tell.stories import demo_proof, many_what_ifs
 
@@ -25,18 +25,18 @@ def proof() -> Proof:
 @pytest.fixture
 def _little(monkeypatch: pytest.MonkeyPatch) -> None:
     """Next to no effort for each puzzle."""
-    monkeypatch.setattr(effort, "MOST", 500)
+    monkeypatch.setattr(budget, "MOST", 500)
 
 
 def test_every_look_at_the_board_is_counted(proof: Proof) -> None:
     assert proof.grade
-    ground, plenty = ground_of(proof.entry.puzzle), Effort()
+    ground, plenty = ground_of(proof.entry.puzzle), Budget()
     dependencies(ground, proof.grade.path, plenty)
-    spent = Effort().left - plenty.left
+    spent = Budget().left - plenty.left
     assert spent and spent % 81 == 0
-    dependencies(ground, proof.grade.path, Effort(spent))
+    dependencies(ground, proof.grade.path, Budget(spent))
     with pytest.raises(TooMuch):
-        dependencies(ground, proof.grade.path, Effort(spent - 1))
+        dependencies(ground, proof.grade.path, Budget(spent - 1))
 
 
 @pytest.mark.usefixtures("_little")
@@ -59,7 +59,7 @@ def test_all_steps_are_told_as_they_were_found(proof: Proof) -> None:
 def test_there_are_no_hints_then(monkeypatch: pytest.MonkeyPatch) -> None:
     stuck = demo_proof("soundings")
     assert hints_of(stuck)
-    monkeypatch.setattr(effort, "MOST", 500)
+    monkeypatch.setattr(budget, "MOST", 500)
     assert hints_of(stuck) is None
 
 

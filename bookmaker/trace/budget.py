@@ -1,4 +1,4 @@
-"""How much is done to find out what a path rests on, counted, so that it is the same on every machine."""
+"""How much may be done to find out what a path rests on, counted, so that it is the same on every machine."""
 
 from __future__ import annotations
 
@@ -12,11 +12,11 @@ demo book takes. Puzzles on five grids, or full of marks, with nothing to spare 
 
 
 class TooMuch(Exception):
-    """The effort is spent."""
+    """The budget is spent."""
 
 
 @dataclass
-class Effort:
+class Budget:
     """What is left of it."""
 
     left: int = field(default_factory=lambda: MOST)
