@@ -31,7 +31,7 @@ def editor_notes(proof: Proof) -> EditorNotes:
         notes = notes_of(puzzle, proof.verdict.solution, proof.grade.path)
         return EditorNotes(tuple(sentences(notes, puzzle.grid)), notes)
     if isinstance(proof.verdict, Several):
-        mended = repair(puzzle)
+        mended = repair(puzzle, (proof.verdict.first, proof.verdict.second))
         return EditorNotes(tuple(repair_sentences(mended, puzzle.grid)), mended)
     return EditorNotes((), None)
 

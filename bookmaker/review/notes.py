@@ -137,8 +137,11 @@ def narrow_sentence(words: Phrasebook, point: Bottleneck) -> str:
 
 def repair_sentences(found: Repair, grid: Grid) -> Iterator[str]:
     """What would settle a puzzle with several solutions, in plain words."""
-    many = f"{found.solutions:,} solutions" if found.complete else f"more than {found.solutions:,} solutions"
-    yield f"There are {many}; they differ in {len(found.differing)} cells: {cells_listed(grid, found.differing)}."
+    where = f"{len(found.differing)} cells: {cells_listed(grid, found.differing)}"
+    if found.complete:
+        yield f"There are {found.solutions:,} solutions; they differ in {where}."
+    else:
+        yield f"There are at least {found.solutions:,} solutions; those looked at differ in {where}."
     if found.settling:
         said = " and ".join(f"{grid.symbol(digit)} in {grid.name(cell)}" for cell, digit in found.settling[0])
         more = len(found.settling) - 1

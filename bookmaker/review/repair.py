@@ -5,22 +5,27 @@ In: a puzzle with several solutions. Out: a `Repair`.
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
-from itertools import combinations, islice
+from itertools import combinations
 
 from bookmaker.puzzle.position import Candidate
 from bookmaker.rules import problem_of
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.solve import solutions
+from bookmaker.solve.search import OutOfBudget, Search
 from bookmaker.solve.verdict import Solution
 
 LIMIT = 1000
 """Solutions looked at; with more, nothing is proposed."""
 
+EFFORT = 4_000_000
+"""Effort (`Meter.effort`) to find them: about three seconds."""
+
 
 @dataclass(frozen=True, slots=True)
 class Repair:
-    """`differing` are the cells that are not the same in all solutions seen, `solutions` how many were seen.
+    """`differing` are the cells that are not the same in all solutions seen, `solutions` how many were seen; `complete`
+    says that these are all, within the effort.
 
     `settling` lists every smallest set of givens (cell, digit) - one, else two - of which each set leaves a single
     solution; empty where there are too many solutions to see them all, or two givens do not suffice.
@@ -32,13 +37,19 @@ class Repair:
     settling: tuple[tuple[Candidate, ...], ...]
 
 
-def repair(puzzle: RuledPuzzle, limit: int = LIMIT) -> Repair:
-    """Look at the puzzle's solutions, `limit` at most."""
-    found = list(islice(solutions(problem_of(puzzle)), limit + 1))
-    differing = tuple(cell for cell, digits in enumerate(zip(*found, strict=True)) if len(set(digits)) > 1)
-    if len(found) > limit:
-        return Repair(differing, limit, False, ())
-    return Repair(differing, len(found), True, _settling(found, differing))
+def repair(puzzle: RuledPuzzle, known: Iterable[Solution], limit: int = LIMIT, effort: int = EFFORT) -> Repair:
+    """Look at the puzzle's solutions, `limit` at most, those known among them."""
+    found, complete = dict.fromkeys(known), True
+    try:
+        for solution in Search(problem_of(puzzle), effort=effort):
+            found[solution] = None
+            if len(found) > limit:
+                raise OutOfBudget
+    except OutOfBudget:
+        complete = False
+    seen = [*found][:limit]
+    differing = tuple(cell for cell, digits in enumerate(zip(*seen, strict=True)) if len(set(digits)) > 1)
+    return Repair(differing, len(seen), complete, _settling(seen, differing) if complete else ())
 
 
 def _settling(found: list[Solution], differing: tuple[int, ...]) -> tuple[tuple[Candidate, ...], ...]:

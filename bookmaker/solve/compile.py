@@ -16,7 +16,7 @@ from bookmaker.solve.candidates import CandidateLayout, candidate_layout, each_b
 from bookmaker.solve.counts import CountWithin
 from bookmaker.solve.engine import Engine
 from bookmaker.solve.houses import gather
-from bookmaker.solve.local import Filter, Filtered, Local
+from bookmaker.solve.local import A_CELL, Filter, Filtered, Local
 from bookmaker.solve.placement import ExtendedPlacementMasks, Forbidding, PlacementMasks, peers_of
 from bookmaker.solve.problem import Allowed, Automaton, Combination, Count, Different, Problem, Relation, Sum
 from bookmaker.solve.relations import (
@@ -29,7 +29,7 @@ from bookmaker.solve.relations import (
     relation_propagator,
     reverse,
 )
-from bookmaker.solve.sets import ANY_SET, MOST_DIGITS, OneOfFewSets, OneOfTheSets, set_of_sets, sets_by_sum
+from bookmaker.solve.sets import ANY_SET, MOST_DIGITS, OneOfFewSets, OneOfTheSets, set_cost, set_of_sets, sets_by_sum
 from bookmaker.solve.sums import SumWithin, in_parts
 
 Cells = tuple[int, ...]
@@ -98,11 +98,10 @@ class _Frame:
     def all_different(self, placement: Mapping[int, int]) -> tuple[Local, ...]:
         """What looks after the cells that hold different digits and belong to no family of houses."""
         if self.layout.digits > MOST_DIGITS:
-            any_set: Filter = OneOfFewSets(frozenset({self.layout.full}))
+            any_set = OneOfFewSets(frozenset({self.layout.full}))
             full = [cells for cells in self.different if len(cells) == self.layout.digits]
             return tuple(Filtered(self.layout, cells, any_set, placement) for cells in full)
-        any_set = OneOfTheSets(self.layout.digits, ANY_SET)
-        return tuple(Filtered(self.layout, cells, any_set, placement) for cells in self.different)
+        return tuple(_of_the_sets(self.layout, cells, ANY_SET, placement) for cells in self.different)
 
     def _in_a_house(self, cells: Cells) -> bool:
         board = _board(cells)
@@ -169,15 +168,17 @@ def _locals(
         parts = in_parts(layout, factors, peers)
         if len(parts) == 1 and set(factors.values()) == {1} and digits <= MOST_DIGITS:
             cells = tuple(parts[0])
-            return filtered(cells, OneOfTheSets(digits, _sets_with_sum(digits, len(cells), least, most)))
+            return _of_the_sets(layout, cells, _sets_with_sum(digits, len(cells), least, most), placement)
         return SumWithin(layout, parts, factors, least, most)
 
     totals: list[Total] = []
     for constraint in others:
         match constraint:
             case Combination(cells, sets):
-                many = digits > MOST_DIGITS
-                yield filtered(cells, OneOfFewSets(sets) if many else OneOfTheSets(digits, set_of_sets(sets)))
+                if digits > MOST_DIGITS:
+                    yield filtered(cells, OneOfFewSets(sets))
+                else:
+                    yield _of_the_sets(layout, cells, set_of_sets(sets), placement)
                 total = _common_sum(sets)
                 if total is not None:
                     totals.append(Total(_board(cells), 0, total))
@@ -201,6 +202,11 @@ def _locals(
         for found in house_sums(frame.boards, totals, digits):
             factors = dict.fromkeys(each_bit(found.plus), 1) | dict.fromkeys(each_bit(found.minus), -1)
             yield adds_up(factors, found.total, found.total)
+
+
+def _of_the_sets(layout: CandidateLayout, cells: Cells, sets: int, placement: Mapping[int, int]) -> Local:
+    """What looks after cells that hold different digits, together one of the sets."""
+    return Filtered(layout, cells, OneOfTheSets(layout.digits, sets), placement, A_CELL + set_cost(layout.digits))
 
 
 def _board(cells: Iterable[int]) -> int:

@@ -16,20 +16,24 @@ from bookmaker.solve.candidates import CandidateLayout, each_bit
 MEMORY = 4096
 """How many answers one constraint remembers before it starts afresh."""
 
+A_CELL = 6
+"""The effort (`Meter.effort`) that a cell costs whenever an answer is worked out, fitted to times."""
+
 FEW_PLACES = 4
 """A digit with more places than this hardly ever rules out anything from all of them."""
 
 
 class Local(ABC):
     """The propagator of one constraint. `bits` are all candidates of its cells; `memory` maps those of them that are
-    left to the mask of candidates to keep in the whole grid."""
+    left to the mask of candidates to keep in the whole grid; `cost` is the effort (`Meter.effort`) to work one out."""
 
-    __slots__ = ("bits", "cells", "layout", "memory")
+    __slots__ = ("bits", "cells", "cost", "layout", "memory")
 
-    def __init__(self, layout: CandidateLayout, cells: Sequence[int]) -> None:
+    def __init__(self, layout: CandidateLayout, cells: Sequence[int], a_cell: int = A_CELL) -> None:
         self.layout = layout
         self.cells = tuple(cells)
         self.bits = layout.bits(cells)
+        self.cost = a_cell * len(self.cells)
         self.memory: dict[int, int] = {}
 
     @final
@@ -72,9 +76,14 @@ class Filtered(Local):
     __slots__ = ("_at", "_filter", "_placement")
 
     def __init__(
-        self, layout: CandidateLayout, cells: Sequence[int], filter_: Filter, placement: Mapping[int, int]
+        self,
+        layout: CandidateLayout,
+        cells: Sequence[int],
+        filter_: Filter,
+        placement: Mapping[int, int],
+        a_cell: int = A_CELL,
     ) -> None:
-        super().__init__(layout, cells)
+        super().__init__(layout, cells, a_cell)
         self._at = [layout.places[cell] for cell in cells]
         self._filter = filter_
         self._placement = placement

@@ -16,15 +16,23 @@ from bookmaker.solve.candidates import replicate
 ANY_SET = -1
 """All sets of digits."""
 
-MOST_DIGITS = 20
-"""With more digits than this, a set of all sets takes megabytes, and each step with it milliseconds: `OneOfFewSets` and
-sums whose digits may be alike take its place. They rule out less, and are as exact where the cells are filled."""
+MOST_DIGITS = 16
+"""With more digits than this, each step with a set of all sets takes milliseconds: `OneOfFewSets` and sums whose digits
+may be alike take its place. They rule out less, and are as exact where the cells are filled."""
+
+SETS_MOVED = 1200
+"""So many sets of digits are moved in one unit of effort (`Meter.effort`), fitted to times with 9 to 20 digits."""
 
 Moves = tuple[tuple[int, int, int], ...]
 """For each digit of a mask: the sets that lack it, how far placement it moves them, and its bit."""
 
 Passed = list[tuple[int, Moves]]
 """What `fill` met at each cell: the sets of digits used before it, and the moves from there."""
+
+
+def set_cost(digits: int) -> int:
+    """The effort for each cell with which a set of all sets of so many digits is moved."""
+    return (1 << digits) // SETS_MOVED
 
 
 @cache

@@ -21,6 +21,8 @@ from bookmaker.puzzle.holed import holed_grid
 from bookmaker.puzzle.overlapping import overlapping_grids
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds
+from bookmaker.solve.compile import compile_problem
+from bookmaker.solve.problem import Different, Problem
 from bookmaker.source.diagnostics import BookErrors
 from bookmaker.wishes.reading import load_wishes
 from tests.rules.harness import read_entry
@@ -120,3 +122,14 @@ def test_a_mark_does_not_lie_over_a_black_cell(typed: str) -> None:
     grid = holed_grid(4, 5, [(0, 4), (1, 1), (2, 2), (3, 3), (4, 0)])
     _, collector = read_entry(typed, grid)
     assert [found.code for found in collector.found] == ["off-grid"] and "no cell" in collector.found[0].text
+
+
+@pytest.mark.parametrize(("digits", "dear"), [(9, False), (16, True), (20, False)])
+def test_sets_of_many_digits_are_charged_for(digits: int, dear: bool) -> None:
+    """On 20 digits an answer took 20 ms and was charged 80 µs: `proof --count` went on for over 10 s, `--notes` for
+    minutes."""
+    line = Different(tuple(range(digits)))
+    crossing = Different((0, *range(digits, 2 * digits - 1)))  # two houses that share a cell belong to no family
+    engine, _ = compile_problem(Problem(2 * digits - 1, digits, (line, crossing)))
+    assert engine.locals
+    assert all((local.cost > 10 * len(local.cells)) == dear for local in engine.locals)

@@ -25,7 +25,7 @@ from bookmaker.rules.hinge_line import HingeLine
 from bookmaker.rules.parity import Parity
 from bookmaker.rules.thermometer import Thermometer
 from bookmaker.solve import prove
-from bookmaker.solve.verdict import Solution, Unique
+from bookmaker.solve.verdict import Several, Solution, Unique
 from tests.digits import classic, digits_from
 from tests.makers.grow import needed_givens, random_solution, rising_chains
 from tests.published import SEVENTEEN, WORKED
@@ -146,15 +146,16 @@ def test_thermometers_turn_with_digits_counted_from_the_other_end() -> None:
 def test_repair_of_a_puzzle_that_lost_givens() -> None:
     text = WORKED
     solution = proven(Puzzle(CLASSIC, digits_from(text)))
-    found = repair(Puzzle(CLASSIC, digits_from(text)))
+    found = repair(Puzzle(CLASSIC, digits_from(text)), ())
     assert found.complete and found.solutions == 1 and not found.differing
     fewer = list(digits_from(text))
     rng = random.Random(3)
     filled = [cell for cell, digit in enumerate(fewer) if digit]
-    while isinstance(prove(problem_of(Puzzle(CLASSIC, tuple(fewer)))), Unique):
+    while isinstance(verdict := prove(problem_of(Puzzle(CLASSIC, tuple(fewer)))), Unique):
         fewer[rng.choice(filled)] = 0
+    assert isinstance(verdict, Several)
     broken: RuledPuzzle = Puzzle(CLASSIC, tuple(fewer))
-    mend = repair(broken)
+    mend = repair(broken, (verdict.first, verdict.second))
     assert mend.complete and mend.solutions > 1
     assert all(solution[c] == fewer[c] for c in range(81) if fewer[c])
     for given in mend.settling[:5]:
@@ -163,6 +164,19 @@ def test_repair_of_a_puzzle_that_lost_givens() -> None:
             mended[cell] = digit
         assert isinstance(prove(problem_of(Puzzle(CLASSIC, tuple(mended)))), Unique)
     assert next(repair_sentences(mend, CLASSIC)).startswith(f"There are {mend.solutions} solutions")
+
+
+def test_repair_ends_when_its_effort_is_spent() -> None:
+    empty: RuledPuzzle = Puzzle(CLASSIC, (0,) * 81)
+    verdict = prove(problem_of(empty))
+    assert isinstance(verdict, Several)
+    known = (verdict.first, verdict.second)
+    little = repair(empty, known, effort=1)
+    assert (little.solutions, little.complete, little.settling) == (2, False, ())
+    assert little.differing == tuple(c for c in range(81) if known[0][c] != known[1][c])
+    assert next(repair_sentences(little, CLASSIC)).startswith("There are at least 2 solutions; those looked at differ")
+    more = repair(empty, known, limit=30)
+    assert (more.solutions, more.complete) == (30, False)
 
 
 def step(rung: Rung, openings: int, empty: int, effort: float) -> Step:
