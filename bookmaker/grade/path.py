@@ -109,10 +109,11 @@ def _stretch(
     steps: list[Step] = []
     twin = -1
     digit, same = 0, weights.same_digit
+    seen = {kind: weights.visible(kind) for kind in (Rung.LAST, Rung.BOX, Rung.LINE, Rung.NAKED)}
     for looks in mean_looks(state, solution, everyone, weights):
         found = openings(state)
         turned = next((opening for opening in found if opening.cell == twin), None)
-        chosen = turned or max(found, key=lambda o: weights.visible(o.kind) * (same if o.digit == digit else 1))
+        chosen = turned or max(found, key=lambda o: seen[o.kind] * (same if o.digit == digit else 1))
         steps.append(
             Step(
                 reason=single(chosen),

@@ -40,7 +40,7 @@ LAST, FEW = 4, 4
 class SimulatedSolver:
     """Luck, how long each cell waits to be seen, and what practice there is by now."""
 
-    waits: tuple[int, ...]
+    waits: tuple[float, ...]
     practice: Practice = field(default_factory=Practice)
 
 
@@ -57,15 +57,15 @@ def solvers(labels: Sequence[int]) -> list[SimulatedSolver]:
 
 
 @cache
-def _spread(way: int) -> tuple[int, ...]:
-    """How long each solver leaves an opening of weight 1 unseen: of an exponential distribution a share for each. The
-    last bits tell one way from another."""
+def _spread(way: int) -> tuple[float, ...]:
+    """How long each solver leaves an opening of weight 1 unseen: of an exponential distribution a share for each. These
+    are whole numbers, whose last bits tell one way from another; floats, since those are divided faster."""
     drawn = shake_128(way.to_bytes(2, "little")).digest(3 * SOLVERS)
     ranks = sorted(range(SOLVERS), key=lambda solver: drawn[3 * solver : 3 * solver + 2])
     waits = []
     for solver, rank in enumerate(ranks):
         within = (drawn[3 * solver + 2] + 0.5) / 256
-        waits.append((round(-math.log((rank + within) / SOLVERS) * (1 << 20)) << 20) + way)
+        waits.append(float((round(-math.log((rank + within) / SOLVERS) * (1 << 20)) << 20) + way))
     return tuple(waits)
 
 
@@ -128,7 +128,7 @@ class _Stretch:
         self.empty = state.empty.bit_count()
         self.cells = cells = removals.cells
         lines = [weights.box if area.box else weights.line for area in ground.areas]
-        self.worth = [weights.last - line for line in lines] + lines * digits
+        self.worth = [float(weights.last - line) for line in lines] + [float(line) for line in lines] * digits
         """How much more visible the cell of the last spot is, for each area and digit."""
         self.left = [mask.bit_count() for mask in masks] + [0]
         self.stands = bytearray(len(removals.areas_of))
@@ -139,7 +139,7 @@ class _Stretch:
                 self.stands[key] = True
                 for area in removals.areas_of[key]:
                     self.areas[area] += cells + cell
-        self.open: dict[int, int] = {}
+        self.open: dict[int, float] = {}
         for area, count in enumerate(self.areas):
             if cells <= count < 2 * cells:
                 cell = count - cells
@@ -161,12 +161,12 @@ class _Stretch:
         wait, practice = solver.waits, solver.practice
         solution, all_lost, worth, cells = self.solution, self.lost, self.worth, self.cells
         areas, left, stands, opened = self.areas[:], self.left[:], self.stands[:], self.open.copy()
-        placing, same_digit, fresh = self.formula.placing, self.formula.same_digit, self.formula.fresh
-        naked, line = self.formula.naked, self.formula.line
+        misses, same_digit, fresh = self.formula.misses, float(self.formula.same_digit), self.formula.fresh
+        naked, line = float(self.formula.naked), self.formula.line
         remaining, two = self.empty, 2 * cells
         efforts: list[float] = []
         digit = 0
-        new: dict[int, int] = {}  # what the last placement has opened
+        new: dict[int, float] = {}  # what the last placement has opened
         while remaining > last and (opened or new):
             visible, soonest, found = 0.0, math.inf, -1
             for cell, weight in opened.items():
@@ -185,7 +185,7 @@ class _Stretch:
                 until = wait[cell] / counted
                 if until < soonest:
                     soonest, found = until, cell
-            looks = placing(remaining, visible)
+            looks = (remaining + 1) * 100 / (misses + visible)  # `Weights.placing`, but for the call
             efforts.append(looks if visible >= line else practice.looks(Rung.NAKED, looks))
             del opened[found]
             remaining -= 1
