@@ -93,10 +93,9 @@ def _partners(masks: Sequence[int]) -> tuple[Partners, ...]:
     alike: dict[int, list[int]] = {}
     for digit in range(1, size + 1):
         alike.setdefault(masks[digit], []).append(digit)
+    alike.pop((1 << size) - 1, None)
     found = []
     for mask, digits in alike.items():
-        if mask == (1 << size) - 1:
-            continue
         low = high = 0
         while low < size and mask >> low & 1:
             low += 1

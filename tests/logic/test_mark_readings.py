@@ -18,12 +18,24 @@ KEEPS = {
     "far apart": lambda a, b: abs(a - b) >= 5,
     "double": lambda a, b: a == 2 * b or b == 2 * a,
     "if 3 then 7": lambda a, b: a != 3 or b == 7,
+    "three low ones": lambda a, b: a > 3 or b <= a + 3,
 }
+
+DRAWN = "drawn by lot"
 
 
 def drawn(name: str, rng: random.Random) -> Relation:
     pairs = [(one, other) for one, other in (rng.sample(range(CELLS), 2) for _ in range(rng.randint(1, 9)))]
-    keeps = KEEPS[name]
+    if name == DRAWN:
+        below = [rng.sample(range(1, 11), 2) for _ in range(rng.randint(1, 6))]  # in or out of a stretch of digits
+        beside = {a: rng.choice([*below, (1, 10)]) for a in range(1, 10)}
+
+        def keeps(a: int, b: int) -> bool:
+            first, after = beside[a]
+            return first <= b < after if first < after else not after <= b < first
+
+    else:
+        keeps = KEEPS[name]
     return relation(pairs, DIGITS, ((a, b) for a, b in product(range(1, 10), repeat=2) if keeps(a, b)))
 
 
@@ -43,7 +55,7 @@ def left_over(made: Relation, may: list[set[int]]) -> list[set[int]]:
             return left
 
 
-@pytest.mark.parametrize("name", KEEPS)
+@pytest.mark.parametrize("name", [*KEEPS, DRAWN])
 def test_a_relation_strikes_what_its_pairs_strike(name: str) -> None:
     rng = random.Random(name)
     settled = 0
