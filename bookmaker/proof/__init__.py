@@ -21,6 +21,7 @@ from bookmaker.proof.record import Findings, to_text
 from bookmaker.rules import keeps_all, problem_of
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.solve import prove, tally
+from bookmaker.solve.problem import Problem
 from bookmaker.solve.verdict import Several, Solution, Tally, Undecided, Unique, Verdict
 from bookmaker.trace import hardest
 
@@ -40,8 +41,7 @@ def find_out(puzzle: RuledPuzzle, count: int = 0) -> Findings:
     verdict = prove(problem)
     counted: Tally | None = None
     if count:
-        stage("being counted out")
-        counted = tally(problem, count) if isinstance(verdict, Several | Undecided) else _known_tally(verdict)
+        counted = _counted(problem, verdict, count)
     if not isinstance(verdict, Unique):
         return Findings(verdict, None, counted)
     stage("being graded")
@@ -146,5 +146,14 @@ def _shown_by(verdict: Verdict) -> Iterator[Solution]:
             yield found
 
 
-def _known_tally(verdict: Verdict) -> Tally:
-    return Tally(1 if isinstance(verdict, Unique) else 0, complete=True)
+def _counted(problem: Problem, verdict: Verdict, limit: int) -> Tally:
+    """How many solutions there are, up to the limit. What could not be decided is not counted either: that would take
+    as long once more, and come to nothing."""
+    match verdict:
+        case Several():
+            stage("being counted out")
+            return tally(problem, limit)
+        case Undecided(_, found):
+            return Tally(1 if found else 0, complete=False)
+        case _:
+            return Tally(1 if isinstance(verdict, Unique) else 0, complete=True)

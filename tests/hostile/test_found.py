@@ -11,6 +11,7 @@ from random import Random
 
 import pytest
 
+import bookmaker.proof
 from bookmaker.crosscheck import second_opinion
 from bookmaker.manifest import load
 from bookmaker.manifest.written import puzzle_lines
@@ -18,15 +19,16 @@ from bookmaker.mend.case import Case
 from bookmaker.mend.conflicts import conflicts
 from bookmaker.mend.cures import search
 from bookmaker.mend.limit import Effort, Seconds
-from bookmaker.proof import prove_all
+from bookmaker.proof import find_out, prove_all
 from bookmaker.puzzle.grid import CLASSIC, Grid, boxed_grid
 from bookmaker.puzzle.position import Position
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds, problem_of
+from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.common.deducing.enumeration import _never_stand
 from bookmaker.rules.common.parts import Form
 from bookmaker.solve import prove
-from bookmaker.solve.verdict import Several, Unique
+from bookmaker.solve.verdict import Several, Solution, Tally, Undecided, Unique
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Table, Word
 from bookmaker.source.yamlfile import parse_yaml
@@ -189,3 +191,12 @@ def test_cures_for_the_review_page_are_looked_for_with_a_counted_effort() -> Non
         looks.append((limit.spent, str(told)))
     assert looks[:2] == looks[2:]
     assert all(300_000 < spent < 600_000 for spent, _ in looks)  # a part is kept for the grades of cures
+
+
+@pytest.mark.parametrize("found", [None, tuple(range(1, 82))])
+def test_what_could_not_be_decided_is_not_counted(monkeypatch: pytest.MonkeyPatch, found: Solution | None) -> None:
+    """Five seconds to no end were followed by four of counting to no end."""
+    monkeypatch.setattr(bookmaker.proof, "prove", lambda problem: Undecided(10, found))
+    monkeypatch.setattr(bookmaker.proof, "tally", lambda *counted: pytest.fail("it was counted"))
+    empty: RuledPuzzle = Puzzle(CLASSIC, (0,) * 81)
+    assert find_out(empty, count=100).tally == Tally(1 if found else 0, complete=False)
