@@ -2,7 +2,7 @@
 
 In: bytes of objects, pages, fonts and what the catalogue has. Out: the file, on a stream. reportlab's own document
 keeps every object and writes all in one go; this one is the same document, but what is `put` goes to the stream at
-once, and `finish` writes what was left to reportlab (fonts, outline, catalogue). In a `packed` file small objects go
+once, and `finish` writes what was left to reportlab (fonts, catalogue). In a `packed` file small objects go
 into object streams (7.5.7): an element of the structure tree then takes a few bytes. Where every object lies is written
 in sections while pages pass (7.5.8), each of which names the one before it, so that no list of all objects is kept.
 
@@ -24,10 +24,9 @@ from reportlab.pdfbase import pdfdoc
 
 RELIED_ON = {
     "reportlab.pdfbase.pdfdoc:PDFDocument": (
-        "Reference", "objectcounter", "numberToId", "idToObject", "Catalog", "Outlines", "delayedFonts", "fontMapping",
+        "Reference", "objectcounter", "numberToId", "idToObject", "Catalog", "delayedFonts", "fontMapping",
         "compression", "encrypt",
     ),
-    "reportlab.pdfbase.pdfdoc:PDFOutlines": ("addOutlineEntry", "prepare", "ready"),
     "reportlab.pdfbase.pdfdoc:PDFCatalog": ("__NoDefault__", "format"),
     "reportlab.pdfbase.pdfdoc": ("PDFDocument", "PDFIndirectObject", "PDFName", "PDFString", "PDFTrueTypeFont"),
     "reportlab.pdfbase.ttfonts:TTFont": ("splitString", "getSubsetInternalName", "addObjects"),
@@ -50,7 +49,8 @@ _UP = b"\2"
 
 _BUNDLE = 2000
 """Objects in one object stream: the more, the smaller; readers unpack all of them to get one. So what only says how
-pages are read aloud is bundled apart from the pages, which most readers want alone."""
+pages are read aloud, and what leads from place to place, is bundled apart from the pages, which most readers want
+alone."""
 
 _SECTION = 100_000
 """Objects after which a section is written of where they lie; a reader unpacks it as a whole, in one megabyte."""
@@ -69,12 +69,12 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
         self._places = {0: 0}
         self._section: int | None = None
         self._bundle: list[tuple[int, bytes]] = []
+        self._ways: list[tuple[int, bytes]] = []
         self._aside: list[tuple[int, bytes]] = []
         self._pages = array("Q")
-        self._destinations: dict[str, str] = {}
-        self._bookmarks = 0
         self._write(_HEADER % version)
         self._tree = self.reserve()
+        self.Catalog.Outlines = None  # reportlab has one that it keeps to the end
 
     def reserve(self) -> int:
         """The number of an object that is put later."""
@@ -84,6 +84,10 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
     def put(self, body: bytes, number: int = 0) -> int:
         """Write an object, the one of that number if it was reserved; its number."""
         return self._put(body, number, self._bundle)
+
+    def put_way(self, body: bytes, number: int = 0) -> int:
+        """The same with an object that is wanted by whoever clicks, or looks for what leads where."""
+        return self._put(body, number, self._ways)
 
     def put_aside(self, body: bytes, number: int = 0) -> int:
         """The same with an object that nobody needs who looks at a page."""
@@ -137,22 +141,6 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
         """How viewers begin (ISO 32000-1, 12.2): names and values as PDF writes them."""
         self.catalogue("ViewerPreferences", f"<< {' '.join(f'/{name} {value}' for name, value in settings.items())} >>")
 
-    def lead(self, name: str, page: int, left: str, top: str) -> None:
-        """Let a name lead to a place on the page of that number."""
-        self._destinations[name] = f"[{page} 0 R /XYZ {left} {top} null]"
-
-    def bookmark(self, title: str, target: str, level: int) -> None:
-        """Add an entry to the outline; `target` is a name that leads somewhere by the time the file is finished."""
-        self._bookmarks += 1
-        self.Outlines.addOutlineEntry(f"{self._bookmarks} {target}", level, title)  # a name may have several
-
-    def name_places(self) -> None:
-        """Let links in this and other files lead to the names (ISO 32000-1, 12.3.2.3; “book.pdf#key-12”)."""
-        places = sorted(self._destinations.items())
-        if places:
-            listed = b" ".join(b"%s %s" % (self.string(name), place.encode()) for name, place in places)
-            self.catalogue("Names", f"<< /Dests {self.put(b'<< /Names [%s] >>' % listed)} 0 R >>")
-
     def string(self, text: str) -> bytes:
         """A text as PDF writes it."""
         written: bytes = pdfdoc.PDFString(text).format(self)
@@ -169,9 +157,6 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
             b"<< %s >>" % b" ".join(b"/%s %s" % (key.encode(), value) for key, value in information.items())
         )
         root = self._root
-        self.Outlines.prepare(self, self)
-        if self.Outlines.ready < 0:
-            self.Catalog.Outlines = None
         kids = b" ".join(b"%d 0 R" % page for page in self._pages)
         self.put(b"<< /Type /Pages /Count %d /Kids [%s] >>" % (len(self._pages), kids), self._tree)
         done = 0
@@ -238,7 +223,7 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
 
     def _put_table(self, trailer: bytes) -> int:
         """The same, as a stream: the last section, after all that waits for a bundle; where that lies."""
-        for waiting in filter(None, (self._bundle, self._aside)):
+        for waiting in filter(None, (self._bundle, self._ways, self._aside)):
             self._put_bundle(waiting)
         return self._put_section(trailer)
 
@@ -273,9 +258,6 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
         self._write(b"%d 0 obj\n%s\nstream\n%s\nendstream\nendobj\n" % (number, said, packed))
         self._section = section
         return section
-
-    def _bookmarkReference(self, name: str) -> str:  # noqa: N802  (what reportlab's outline asks a canvas for)
-        return self._destinations[name.partition(" ")[2]]
 
     def _object(self, number: int, body: bytes) -> None:
         self._place(number)
