@@ -13,12 +13,10 @@ from dataclasses import dataclass, field
 import pikepdf
 
 from bookmaker.preflight.against import compare
-from bookmaker.preflight.checks import check_file, damaged
-from bookmaker.preflight.edition import edition_of
 from bookmaker.preflight.findings import Findings
 from bookmaker.preflight.grids import PrintedGrid
 from bookmaker.preflight.marks import MarksRead
-from bookmaker.preflight.reading import Source, opened, read_stretch, stretches
+from bookmaker.preflight.reading import Source, opened, read_stretch, read_whole, stretches
 from bookmaker.preflight.tokens import DAMAGED
 from bookmaker.proof.executors import InProcess, ahead_of, in_order
 from bookmaker.proof.findings import Proof
@@ -62,15 +60,11 @@ def inspect(
     by its path; `watch` is told how many are read, of how many. No figure on a grid may be set in fewer points than
     `figure`, and should not be in a key.
     """
-    findings, printed, workers = Findings(), list[PrintedGrid](), executor or InProcess()
+    printed, workers = list[PrintedGrid](), executor or InProcess()
     marks: list[tuple[int, MarksRead]] = []
     known = {proof.entry.id: proof.entry.puzzle for proof in proofs or ()}
     try:
-        pdf, _ = opened(source)
-        pages, edition = len(pdf.pages), edition_of(pdf)
-        check_file(pdf, folded, findings)
-        if pdf.get_warnings():
-            damaged(0, findings)
+        pages, edition, findings = workers.submit(read_whole, source, folded).result()
 
         def begin(stretch: range) -> Future[tuple[Findings, list[PrintedGrid], list[tuple[int, MarksRead]]]]:
             return workers.submit(read_stretch, source, stretch, known)
