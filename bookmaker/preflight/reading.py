@@ -7,7 +7,9 @@ puzzles that can be read aloud, so that the process in charge leaves even the fi
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
 from functools import lru_cache
 from io import BytesIO
 from pathlib import Path
@@ -25,6 +27,7 @@ from bookmaker.preflight.marks import MarksRead, read_marks, shapes_there
 from bookmaker.preflight.painted import Painted
 from bookmaker.preflight.painting import Memory, painted
 from bookmaker.preflight.tokens import DAMAGED
+from bookmaker.proof.executors import Shared
 from bookmaker.rules.common.contract import RuledPuzzle
 
 STRETCH = 64
@@ -64,15 +67,21 @@ def stretches(pages: int) -> Iterator[range]:
     return (range(start, min(start + STRETCH, pages)) for start in range(0, pages, STRETCH))
 
 
-def read_stretch(
-    source: Source, stretch: range, known: Mapping[str, RuledPuzzle]
-) -> tuple[Findings, list[PrintedGrid], list[tuple[int, MarksRead]]]:
-    """What is wrong on a stretch of pages, and what is printed on them: grids, and with the number of its page, from 1,
-    the marks of each grid whose puzzle is known."""
+class Read(NamedTuple):
+    """What is wrong on a stretch of pages, and what is printed on them: grids; how many marks of each kind were found;
+    and with the number of its page, from 1, each grid whose marks are not as they should be."""
+
+    findings: Findings
+    printed: list[PrintedGrid]
+    found: Counter[str]
+    faulty: list[tuple[int, MarksRead]]
+
+
+def read_stretch(source: Source, stretch: range, known: Shared[Mapping[str, RuledPuzzle]]) -> Read:
+    """A stretch of pages; marks are read of the grids whose puzzles are known."""
     pdf, memory = opened(source)
     inks = inks_of(pdf)
-    findings, printed, pages = Findings(), list[PrintedGrid](), pdf.pages
-    marks: list[tuple[int, MarksRead]] = []
+    read, pages = Read(Findings(), [], Counter(), []), pdf.pages
     for at in stretch:
         page = pages[at]
         pdf.get_warnings()
@@ -82,12 +91,15 @@ def read_stretch(
         except DAMAGED:
             items, whole = [], False
         if not whole:
-            damaged(at + 1, findings)
-        check_page(at + 1, page, items, inks, findings)
+            damaged(at + 1, read.findings)
+        check_page(at + 1, page, items, inks, read.findings)
         grids = grids_on(at + 1, items)
-        printed += grids
-        marks += ((at + 1, read) for read in _marks(items, grids, known))
-    return findings, printed, marks
+        for marks in _marks(items, grids, known.value):
+            read.found.update(marks.found)
+            if marks.diagnostics:
+                read.faulty.append((at + 1, marks))
+        read.printed.extend(replace(grid, frame=None) for grid in grids)  # of use for marks alone
+    return read
 
 
 def _marks(
