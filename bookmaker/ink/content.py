@@ -42,14 +42,15 @@ from bookmaker.ink.structure import Element, Structure
 MARK = "Bookmaker"
 """The tag of the marked content that holds a named group; its property list has the name under /Name."""
 
-_KEPT = 4000
-"""Paths whose operators are kept, and texts of one character."""
+_PATHS, _SINGLES = 500, 4000
+"""Paths whose operators are kept, and texts of one character: the lines of grids, which are few but come again and
+again, pass among the profiles of puzzles, which are long and come once; digits come in every cell."""
 
 _CAPS = {"butt": 0, "round": 1, "square": 2}
 _JOINS = {"miter": 0, "round": 1, "bevel": 2}
 
 
-@lru_cache(maxsize=65_536)  # the grids of a book share most of theirs
+@lru_cache(maxsize=16_384)  # the grids of a book share most of theirs
 def number(value: float) -> str:
     """A number as PDF writes it, to 0.001: never with an exponent."""
     return repr(round(value, 3) + 0.0).removesuffix(".0")
@@ -156,7 +157,7 @@ class Content:
         """A path's operators, kept because the lines of grids come again and again as the very same value."""
         kept = self._paths.get(id(segments))
         if kept is None:
-            if len(self._paths) > _KEPT:
+            if len(self._paths) > _PATHS:
                 self._paths.clear()
             kept = self._paths[id(segments)] = segments, _path(segments)  # so long as it is kept, its id is its own
         return kept[1]
@@ -188,7 +189,7 @@ class Content:
         """A text of one character. The digits of grids come again and again as the very same value."""
         kept = self._singles.get(id(text))
         if kept is None:
-            if len(self._singles) > _KEPT:
+            if len(self._singles) > _SINGLES:
                 self._singles.clear()
             ((resource, glyphs),) = self._codes.shown(text.text, text.font)
             start = f"BT {_at((text_start(text), text.y))} Td"

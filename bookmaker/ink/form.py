@@ -27,7 +27,7 @@ class Form:
             self._blank = self._file.put_stream(b"/Type /XObject /Subtype /Form /BBox [0 0 1 1]", b"")
         group, _, kids = self._groups.setdefault(field.group, (self._file.reserve(), field.most, []))
         kids.append(note)
-        self._file.put(
+        self._file.put_way(
             b"<< /Type /Annot /Subtype /Widget /Parent %d 0 R /T %s /TU %s /F 4 /Rect [%s] /AP << /N %d 0 R >> "
             b"/StructParent %d >>"
             % (group, text_string(field.name), text_string(field.said), corners, self._blank, key),
@@ -41,7 +41,7 @@ class Form:
         for name, (group, most, kids) in self._groups.items():
             listed = b" ".join([b"%d 0 R" % kid for kid in kids])
             said = b"<< /FT /Tx /T %s /MaxLen %d %s /Kids [%s] >>"
-            self._file.put(said % (text_string(name), most, _APPEARANCE, listed), group)
+            self._file.put_way(said % (text_string(name), most, _APPEARANCE, listed), group)
         font = b"<< /Type /Font /Subtype /Type1 /BaseFont /Helvetica /Encoding /WinAnsiEncoding >>"
         fields = b" ".join([b"%d 0 R" % group for group, _, _ in self._groups.values()])
         form = b"<< /Fields [%s] /DR << /Font << /Helv %d 0 R >> >> %s >>"

@@ -9,7 +9,7 @@ and none is kept. The same document gives the same bytes.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable
 from hashlib import md5
 from io import BytesIO
 from typing import BinaryIO
@@ -25,6 +25,7 @@ from bookmaker.ink.pdffile import PdfFile, text_string
 from bookmaker.ink.pdfua import make_pdfua
 from bookmaker.ink.pdfx import VERSION, make_pdfx
 from bookmaker.ink.structure import Structure
+from bookmaker.ink.ways import Ways
 
 
 def pdf_bytes(document: Document, press: bool = False, condition: Condition = USUAL) -> bytes:
@@ -52,7 +53,7 @@ def write_pdf(
     structure = Structure(file) if spoken else None
     file.prefer(_PREFERRED | (_AS_LARGE_AS_IT_IS if document.folded else {}))
     fingerprint = md5(repr((document.title, document.author, document.created, press)).encode(), usedforsecurity=False)
-    content, form, ways, labels = Content(file, structure, condition if press else None), Form(file), _Ways(), []
+    content, form, ways, labels = Content(file, structure, condition if press else None), Form(file), Ways(file), []
     for page in document.pages:
         operators, areas = content.page(page.items, *_corner(page))
         fingerprint.update(operators)
@@ -64,19 +65,15 @@ def write_pdf(
         if structure is not None:
             structure.put_page(drawn)
         if not press:
-            ways.add(page, areas)
+            links = (area.what for area in areas if isinstance(area.what, Link))
+            ways.want(link.target for link in links if not link.outward)
             for anchor in page.anchors:
                 left, top = _on_sheet(page, anchor.x, anchor.y)
-                file.lead(anchor.name, drawn, number(left), number(top))
+                ways.lead(anchor.name, drawn, number(left), number(top))
         labels.append(page.label)
         watch(len(labels), len(document.pages))
     if not press:
-        ways.check(document)
-        for bookmark in document.bookmarks:
-            file.bookmark(bookmark.title, bookmark.target, bookmark.level)
-        file.name_places()
-        if document.bookmarks:
-            file.catalogue("PageMode", "/UseOutlines")
+        ways.finish(document.bookmarks)
     numbered = " ".join(f"{stretch.first} {_label(stretch, file)}" for stretch in stretches(tuple(labels)))
     file.catalogue("PageLabels", f"<< /Nums [{numbered}] >>")
     identity = fingerprint.hexdigest()
@@ -96,29 +93,6 @@ _PREFERRED = {"DisplayDocTitle": "true"}
 
 _AS_LARGE_AS_IT_IS = {"PrintScaling": "/None", "Duplex": "/DuplexFlipShortEdge"}
 """What a print dialogue begins with, or sheets do not fold (ISO 32000-1, table 150)."""
-
-
-class _Ways:
-    """What links lead to, and which anchors there are."""
-
-    def __init__(self) -> None:
-        self.wanted: set[str] = set()
-        self.names: set[str] = set()
-        self.twice: set[str] = set()
-
-    def add(self, page: Page, areas: Iterable[Area]) -> None:
-        links = (area.what for area in areas if isinstance(area.what, Link))
-        self.wanted.update(link.target for link in links if not link.outward)
-        for anchor in page.anchors:
-            (self.twice if anchor.name in self.names else self.names).add(anchor.name)
-
-    def check(self, document: Document) -> None:
-        """Raise ValueError unless all that leads somewhere arrives, and at one place."""
-        nowhere = sorted(self.wanted.union(mark.target for mark in document.bookmarks) - self.names)
-        if nowhere:
-            raise ValueError(f"links or bookmarks that lead nowhere: {', '.join(nowhere)}")
-        if self.twice:
-            raise ValueError(f"anchors that stand twice: {', '.join(sorted(self.twice))}")
 
 
 def _corner(page: Page) -> tuple[float, float]:
@@ -168,13 +142,13 @@ def _note(area: Area, page: Page, file: PdfFile, structure: Structure | None, fo
         form.put(area.what, corners, note, key)
         return note
     link = area.what
-    leads = b"/Dest " + file.string(link.target)
+    leads = b"/Dest " + text_string(link.target)
     if link.outward:
         leads = b"/A << /S /URI /URI %s >>" % text_string(quote(link.target, _IN_ADDRESSES))
     said = b"/Type /Annot /Subtype /Link /Border [0 0 0] /Rect [%s] %s" % (corners, leads)
     if structure is not None:
         said += b" /F 4 /Contents %s /StructParent %d" % (text_string(link.said or link.target), key)
-    return file.put(b"<< %s >>" % said, note)
+    return file.put_way(b"<< %s >>" % said, note)
 
 
 def _information(document: Document, press: bool, file: PdfFile) -> dict[str, bytes]:

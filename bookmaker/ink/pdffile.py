@@ -2,9 +2,9 @@
 
 In: bytes of objects, pages, fonts and what the catalogue has. Out: the file, on a stream. reportlab's own document
 keeps every object and writes all in one go; this one is the same document, but what is `put` goes to the stream at
-once, and `finish` writes what was left to reportlab (fonts, outline, catalogue) and the table of where every object
-lies. In a `packed` file small objects go into object streams (7.5.7), and so does that table: an element of the
-structure tree then takes a few bytes.
+once, and `finish` writes what was left to reportlab (fonts, catalogue). In a `packed` file small objects go
+into object streams (7.5.7): an element of the structure tree then takes a few bytes. Where every object lies is written
+in sections while pages pass (7.5.8), each of which names the one before it, so that no list of all objects is kept.
 
 Here and in `pdffonts` stands all that is used of reportlab beyond its handbook: `RELIED_ON` lists it, and
 `pyproject.toml` bounds the versions that it was tried with.
@@ -24,10 +24,9 @@ from reportlab.pdfbase import pdfdoc
 
 RELIED_ON = {
     "reportlab.pdfbase.pdfdoc:PDFDocument": (
-        "Reference", "objectcounter", "numberToId", "idToObject", "Catalog", "Outlines", "delayedFonts", "fontMapping",
+        "Reference", "objectcounter", "numberToId", "idToObject", "Catalog", "delayedFonts", "fontMapping",
         "compression", "encrypt",
     ),
-    "reportlab.pdfbase.pdfdoc:PDFOutlines": ("addOutlineEntry", "prepare", "ready"),
     "reportlab.pdfbase.pdfdoc:PDFCatalog": ("__NoDefault__", "format"),
     "reportlab.pdfbase.pdfdoc": ("PDFDocument", "PDFIndirectObject", "PDFName", "PDFString", "PDFTrueTypeFont"),
     "reportlab.pdfbase.ttfonts:TTFont": ("splitString", "getSubsetInternalName", "addObjects"),
@@ -42,12 +41,19 @@ _HEADER = b"%%PDF-%d.%d\n%%\xe2\xe3\xcf\xd3\n"
 
 _HIGH = 0x8080808080808080
 
+_PLACE = 0xFFFFFFFFFF
+"""The five bytes of a place in a line of the table."""
+
 _UP = b"\2"
 """PNG's filter for a line told by its difference from the one above (7.4.4.4)."""
 
 _BUNDLE = 2000
 """Objects in one object stream: the more, the smaller; readers unpack all of them to get one. So what only says how
-pages are read aloud is bundled apart from the pages, which most readers want alone."""
+pages are read aloud, and what leads from place to place, is bundled apart from the pages, which most readers want
+alone."""
+
+_SECTION = 100_000
+"""Objects after which a section is written of where they lie; a reader unpacks it as a whole, in one megabyte."""
 
 
 class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
@@ -60,15 +66,15 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
         self._stream = stream
         self._packed = packed
         self._written = 0
-        self._places = array("Q")
-        self._bundles = array("Q")
+        self._places = {0: 0}
+        self._section: int | None = None
         self._bundle: list[tuple[int, bytes]] = []
+        self._ways: list[tuple[int, bytes]] = []
         self._aside: list[tuple[int, bytes]] = []
         self._pages = array("Q")
-        self._destinations: dict[str, str] = {}
-        self._bookmarks = 0
         self._write(_HEADER % version)
         self._tree = self.reserve()
+        self.Catalog.Outlines = None  # reportlab has one that it keeps to the end
 
     def reserve(self) -> int:
         """The number of an object that is put later."""
@@ -78,6 +84,10 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
     def put(self, body: bytes, number: int = 0) -> int:
         """Write an object, the one of that number if it was reserved; its number."""
         return self._put(body, number, self._bundle)
+
+    def put_way(self, body: bytes, number: int = 0) -> int:
+        """The same with an object that is wanted by whoever clicks, or looks for what leads where."""
+        return self._put(body, number, self._ways)
 
     def put_aside(self, body: bytes, number: int = 0) -> int:
         """The same with an object that nobody needs who looks at a page."""
@@ -117,6 +127,8 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
             % (self._tree, entries, content, resources, b" /Annots [%s]" % linked if linked else b"")
         )
         self._pages.append(page)
+        if self._packed and len(self._places) >= _SECTION:
+            self._put_section(b"/Root %s" % self._root)
         return page
 
     def catalogue(self, key: str, value: str) -> None:
@@ -128,22 +140,6 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
     def prefer(self, settings: Mapping[str, str]) -> None:
         """How viewers begin (ISO 32000-1, 12.2): names and values as PDF writes them."""
         self.catalogue("ViewerPreferences", f"<< {' '.join(f'/{name} {value}' for name, value in settings.items())} >>")
-
-    def lead(self, name: str, page: int, left: str, top: str) -> None:
-        """Let a name lead to a place on the page of that number."""
-        self._destinations[name] = f"[{page} 0 R /XYZ {left} {top} null]"
-
-    def bookmark(self, title: str, target: str, level: int) -> None:
-        """Add an entry to the outline; `target` is a name that leads somewhere by the time the file is finished."""
-        self._bookmarks += 1
-        self.Outlines.addOutlineEntry(f"{self._bookmarks} {target}", level, title)  # a name may have several
-
-    def name_places(self) -> None:
-        """Let links in this and other files lead to the names (ISO 32000-1, 12.3.2.3; “book.pdf#key-12”)."""
-        places = sorted(self._destinations.items())
-        if places:
-            listed = b" ".join(b"%s %s" % (self.string(name), place.encode()) for name, place in places)
-            self.catalogue("Names", f"<< /Dests {self.put(b'<< /Names [%s] >>' % listed)} 0 R >>")
 
     def string(self, text: str) -> bytes:
         """A text as PDF writes it."""
@@ -160,18 +156,14 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
         said = self.put(
             b"<< %s >>" % b" ".join(b"/%s %s" % (key.encode(), value) for key, value in information.items())
         )
-        root = self.Reference(self.Catalog).format(self)
-        self.Outlines.prepare(self, self)
-        if self.Outlines.ready < 0:
-            self.Catalog.Outlines = None
+        root = self._root
         kids = b" ".join(b"%d 0 R" % page for page in self._pages)
         self.put(b"<< /Type /Pages /Count %d /Kids [%s] >>" % (len(self._pages), kids), self._tree)
-        number = 0
-        while number < self.objectcounter:  # while an object is written, more may be made
-            number += 1
-            if name := self.numberToId.get(number):
-                written = pdfdoc.PDFIndirectObject(name, self.idToObject[name]).format(self)
-                self._left_over(number, written)
+        done = 0
+        while left := [*self.numberToId.items()][done:]:  # while an object is written, more may be made
+            for number, name in left:
+                self._left_over(number, pdfdoc.PDFIndirectObject(name, self.idToObject[name]).format(self))
+            done += len(left)
         known = b"<%s>" % identity.encode("ascii")
         trailer = b"/Root %s /Info %d 0 R /ID [%s %s]" % (root, said, known, known)
         table = self._put_table(trailer) if self._packed else self._write_table(trailer)
@@ -214,52 +206,66 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
         said = b"<< /Type /ObjStm /N %d /First %d /Filter /FlateDecode /Length %d >>" % (count, len(head), len(packed))
         self._object(bundle, said + b"\nstream\n" + packed + b"\nendstream")
 
+    @property
+    def _root(self) -> bytes:
+        """What leads to the catalogue, which is written last."""
+        named: bytes = self.Reference(self.Catalog).format(self)
+        return named
+
     def _write_table(self, trailer: bytes) -> int:
         """Write where every object lies, as a table; where that lies."""
-        table, size = self._written, len(self._places)
+        table, size = self._written, self.objectcounter + 1
         self._write(b"xref\n0 %d\n0000000000 65535 f \n" % size)
-        for place in self._places[1:]:
-            self._write(b"%010d 00000 n \n" % place)
+        for number in range(1, size):
+            self._write(b"%010d 00000 n \n" % (self._places[number] >> 16 & _PLACE))
         self._write(b"trailer\n<< /Size %d %s >>\n" % (size, trailer))
         return table
 
     def _put_table(self, trailer: bytes) -> int:
-        """The same, as a stream (7.5.8): a line says of each object its kind, its place and its index in a bundle. Each
-        line is written as what it differs by from the one before it."""
-        for waiting in filter(None, (self._bundle, self._aside)):
+        """The same, as a stream: the last section, after all that waits for a bundle; where that lies."""
+        for waiting in filter(None, (self._bundle, self._ways, self._aside)):
             self._put_bundle(waiting)
-        number, table = self.reserve(), self._written
+        return self._put_section(trailer)
+
+    def _put_section(self, trailer: bytes) -> int:
+        """Write where the objects lie that no section has yet, as a stream (7.5.8), and where that lies: a line says of
+        each object its kind, its place and its index in a bundle. Each line is written as what it differs by from the
+        one before it."""
+        number, section = self.reserve(), self._written
         self._place(number)
-        lines, before = [], 0
-        for place, bundle in zip(self._places, self._bundles, strict=True):
-            line = 2 << 56 | bundle << 16 | place if bundle else bool(place) << 56 | place << 16
+        placed = sorted(self._places.items())
+        self._places.clear()
+        lines, before, runs = [], 0, list[list[int]]()
+        for at, line in placed:
             # the difference of eight bytes at once: high bits apart, so that nothing is borrowed from the next byte
             apart = ((line | _HIGH) - (before & ~_HIGH)) ^ (~(line ^ before) & _HIGH)
             lines.append(_UP + apart.to_bytes(8, "big"))
             before = line
+            if runs and at == sum(runs[-1]):
+                runs[-1][1] += 1
+            else:
+                runs.append([at, 1])
+        said = b"/Size %d %s" % (number + 1, trailer)
+        if runs != [[0, number + 1]]:
+            said += b" /Index [%s]" % b" ".join(b"%d %d" % (first, count) for first, count in runs)
+        if self._section is not None:
+            said += b" /Prev %d" % self._section
         packed = zlib.compress(b"".join(lines))
         said = (
-            b"<< /Type /XRef /Size %d %s /W [1 5 2] /Filter /FlateDecode /DecodeParms << /Predictor 12 /Columns 8 >> "
-            b"/Length %d >>" % (len(self._places), trailer, len(packed))
+            b"<< /Type /XRef %s /W [1 5 2] /Filter /FlateDecode /DecodeParms << /Predictor 12 /Columns 8 >> "
+            b"/Length %d >>" % (said, len(packed))
         )
-        self._object(number, said + b"\nstream\n" + packed + b"\nendstream")
-        return table
-
-    def _bookmarkReference(self, name: str) -> str:  # noqa: N802  (what reportlab's outline asks a canvas for)
-        return self._destinations[name.partition(" ")[2]]
+        self._write(b"%d 0 obj\n%s\nstream\n%s\nendstream\nendobj\n" % (number, said, packed))
+        self._section = section
+        return section
 
     def _object(self, number: int, body: bytes) -> None:
         self._place(number)
         self._write(b"%d 0 obj\n%s\nendobj\n" % (number, body))
 
     def _place(self, number: int, bundle: int = 0, index: int = 0) -> None:
-        """The object of that number begins here, or is the one at that index of a bundle."""
-        if len(self._places) <= number:
-            missing = [0] * (number + 1 - len(self._places))
-            self._places.extend(missing)
-            self._bundles.extend(missing)
-        self._places[number] = index if bundle else self._written
-        self._bundles[number] = bundle
+        """The object of that number begins here, or is the one at that index of a bundle: its line of eight bytes."""
+        self._places[number] = 2 << 56 | bundle << 16 | index if bundle else 1 << 56 | self._written << 16
 
     def _write(self, content: bytes) -> None:
         self._stream.write(content)

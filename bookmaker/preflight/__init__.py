@@ -13,15 +13,13 @@ from dataclasses import dataclass, field
 import pikepdf
 
 from bookmaker.preflight.against import compare
-from bookmaker.preflight.checks import check_file, damaged
-from bookmaker.preflight.edition import edition_of
-from bookmaker.preflight.findings import Findings
 from bookmaker.preflight.grids import PrintedGrid
 from bookmaker.preflight.marks import MarksRead
-from bookmaker.preflight.reading import Source, opened, read_stretch, stretches
+from bookmaker.preflight.reading import Read, Source, opened, read_stretch, read_whole, stretches
 from bookmaker.preflight.tokens import DAMAGED
-from bookmaker.proof.executors import InProcess, ahead_of, in_order
+from bookmaker.proof.executors import InProcess, Shared, ahead_of, in_order
 from bookmaker.proof.findings import Proof
+from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.source.diagnostics import Diagnostic, Place
 
 __all__ = ["PrintedGrid", "Report", "inspect"]
@@ -62,23 +60,20 @@ def inspect(
     by its path; `watch` is told how many are read, of how many. No figure on a grid may be set in fewer points than
     `figure`, and should not be in a key.
     """
-    findings, printed, workers = Findings(), list[PrintedGrid](), executor or InProcess()
-    marks: list[tuple[int, MarksRead]] = []
-    known = {proof.entry.id: proof.entry.puzzle for proof in proofs or ()}
+    printed, workers = list[PrintedGrid](), executor or InProcess()
+    found, faulty = Counter[str](), list[tuple[int, MarksRead]]()
+    known = Shared[Mapping[str, RuledPuzzle]]({proof.entry.id: proof.entry.puzzle for proof in proofs or ()})
     try:
-        pdf, _ = opened(source)
-        pages, edition = len(pdf.pages), edition_of(pdf)
-        check_file(pdf, folded, findings)
-        if pdf.get_warnings():
-            damaged(0, findings)
+        pages, edition, findings = workers.submit(read_whole, source, folded).result()
 
-        def begin(stretch: range) -> Future[tuple[Findings, list[PrintedGrid], list[tuple[int, MarksRead]]]]:
+        def begin(stretch: range) -> Future[Read]:
             return workers.submit(read_stretch, source, stretch, known)
 
-        for stretch, (found, grids, read) in in_order(stretches(pages), begin, ahead_of(workers)):
-            findings.add_all(found)
-            printed += grids
-            marks += read
+        for stretch, read in in_order(stretches(pages), begin, ahead_of(workers)):
+            findings.add_all(read.findings)
+            printed += read.printed
+            found.update(read.found)
+            faulty += read.faulty
             watch(stretch.stop, pages)
     except pikepdf.PasswordError:
         hint = "presses cannot place protected pages: print it again, or save it without protection"
@@ -89,10 +84,9 @@ def inspect(
         return Report(0, (), (Diagnostic(Place(file), "unreadable", f"this PDF cannot be read ({reason})", hint),))
     finally:
         opened.cache_clear()
-    differing = () if proofs is None else compare(printed, marks, proofs, file)
-    counted = sum((read.found for _, read in marks), Counter[str]())
+    differing = () if proofs is None else compare(printed, faulty, proofs, file)
     small = _too_small(printed, figure, Place(file))
-    return Report(pages, tuple(printed), (*findings.diagnostics(file), *small, *differing), counted, edition)
+    return Report(pages, tuple(printed), (*findings.diagnostics(file), *small, *differing), found, edition)
 
 
 def _too_small(printed: Sequence[PrintedGrid], figure: float, place: Place) -> tuple[Diagnostic, ...]:

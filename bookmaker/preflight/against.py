@@ -18,10 +18,10 @@ AGAIN = "print the book again from its manifest"
 
 
 def compare(
-    printed: Sequence[PrintedGrid], marks: Sequence[tuple[int, MarksRead]], proofs: Sequence[Proof], file: str
+    printed: Sequence[PrintedGrid], faulty: Sequence[tuple[int, MarksRead]], proofs: Sequence[Proof], file: str
 ) -> Iterator[Diagnostic]:
-    """What differs: givens, keys, keys that break a rule or hide which digits are given; then marks, each with the page
-    that they were read on; then what is lacking."""
+    """What differs: givens, keys, keys that break a rule or hide which digits are given; then marks that are `faulty`,
+    each with the page that they were read on; then what is lacking."""
     place = Place(file)
     known = {proof.entry.id: proof for proof in proofs}
     for grid in printed:
@@ -32,7 +32,7 @@ def compare(
             continue
         for code, text in _grid(grid, proof) if grid.kind == "grid" else _key(grid, proof):
             yield Diagnostic(place, code, f"page {grid.page}: {text}", AGAIN)
-    for page, read in marks:
+    for page, read in faulty:
         yield from (Diagnostic(place, code, f"page {page}: {text}", AGAIN) for code, text in _few(read.diagnostics))
     yield from _lacking(printed, proofs, place)
 

@@ -7,11 +7,13 @@ order of the items whatever finishes first. Only a few items are under way at a 
 from __future__ import annotations
 
 import multiprocessing
+import pickle
 from collections import deque
 from collections.abc import Callable, Iterator, Mapping
 from concurrent.futures import Executor, Future, ProcessPoolExecutor
 from contextlib import contextmanager, nullcontext
-from typing import ParamSpec, TypeVar
+from functools import cached_property, lru_cache
+from typing import Any, Generic, ParamSpec, TypeVar
 
 from bookmaker.proof.cache import ROOMS_THAT_MATTER, code_version
 from bookmaker.proof.pulse import heard, speak_up
@@ -21,6 +23,7 @@ from bookmaker.stopping import held_back, serving
 Item = TypeVar("Item")
 Result = TypeVar("Result")
 Given = ParamSpec("Given")
+Value = TypeVar("Value")
 
 AHEAD = 32
 """Items under way at most, where others do the work."""
@@ -31,6 +34,27 @@ class InProcess(Executor):
 
     def submit(self, fn: Callable[Given, Result], /, *args: Given.args, **kwargs: Given.kwargs) -> Future[Result]:
         return done(fn(*args, **kwargs))
+
+
+class Shared(Generic[Value]):
+    """A value that goes along with many pieces of work, such as all puzzles of a book: to take it apart and put it
+    together again with each of them would take time that grows with the square of the book. So it is packed once, and a
+    worker unpacks it once; of several in turn it keeps the last."""
+
+    def __init__(self, value: Value) -> None:
+        self.value = value
+
+    @cached_property
+    def _packed(self) -> bytes:
+        return pickle.dumps(self.value)
+
+    def __reduce__(self) -> tuple[Callable[[bytes], Shared[Any]], tuple[bytes]]:
+        return _unpacked, (self._packed,)
+
+
+@lru_cache(maxsize=1)
+def _unpacked(packed: bytes) -> Shared[Any]:
+    return Shared(pickle.loads(packed))
 
 
 def done(result: Result) -> Future[Result]:

@@ -24,8 +24,9 @@ class Proof:
 
     @property
     def bare(self) -> Proof:
-        """The proof without its grade, whose path takes most of the memory: enough to tell whether a key is right."""
-        return replace(self, grade=None)
+        """The proof without its grade and its hardest step, which take most of the memory: enough to tell whether a key
+        is right."""
+        return replace(self, grade=None, hardest=None)
 
     @property
     def solution(self) -> Solution | None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -13,6 +14,7 @@ from bookmaker.manifest import load
 from bookmaker.manifest.entries import Manifest
 from bookmaker.preflight import Report, inspect
 from bookmaker.proof import Proof, prove_all
+from bookmaker.proof.executors import processes
 
 DEMO = Path(__file__).resolve().parents[2] / "demo_book"
 
@@ -36,6 +38,20 @@ def sound(file: bytes, proofs: tuple[Proof, ...]) -> Report:
 
 def ids(report: Report, kind: str) -> list[str]:
     return sorted(grid.id for grid in report.printed if grid.kind == kind)
+
+
+def test_workers_read_what_one_reads(manifest: Manifest, proofs: tuple[Proof, ...], tmp_path: Path) -> None:
+    """Marks that are found, and those that are not: of one puzzle the book has others than were printed."""
+    few = [*(proof for proof in proofs if proof.entry.puzzle.rules)][:4]
+    file = tmp_path / "handout.pdf"
+    file.write_bytes(pdf_bytes(compose_handout(make_book(manifest, few, as_listed=True), load_layout("a4-handout"))))
+    marked = few[0]
+    entry = replace(marked.entry, puzzle=replace(marked.entry.puzzle, rules=()))
+    for known in (few, [replace(proof, entry=entry) if proof is marked else proof for proof in few]):
+        with processes(2) as executor:
+            shared = inspect(file, "handout.pdf", known, executor=executor)
+        assert shared == inspect(file, "handout.pdf", known) and shared.marks
+        assert shared.sound == (known is few)
 
 
 @pytest.mark.slow

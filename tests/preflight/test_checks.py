@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import os
 from io import BytesIO
 from pathlib import Path
+from typing import Any
 
 import pikepdf
 import pytest
@@ -219,3 +221,31 @@ def test_pages_shared_among_workers_are_seen_as_by_one(tmp_path: Path) -> None:
     assert shared == alone and len(alone.diagnostics) == 2
     assert "pages 7, 57, 107, 157: " in alone.diagnostics[0].text
     assert watched == [(64, 200), (128, 200), (192, 200), (200, 200)]
+
+
+def test_whoever_shares_the_pages_out_opens_no_file(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """qpdf keeps a note of every object of a file: the process that has the whole book in memory is spared them."""
+    file, here = tmp_path / "book.pdf", os.getpid()
+    file.write_bytes(book())
+    opening = pikepdf.open
+
+    def watched(*given: Any, **named: Any) -> pikepdf.Pdf:
+        assert os.getpid() != here, "opened by the process in charge"
+        return opening(*given, **named)
+
+    monkeypatch.setattr(pikepdf, "open", watched)
+    with processes(2) as executor:
+        assert inspect(file, "book.pdf", executor=executor).pages == 4
+    with pytest.raises(AssertionError, match="in charge"):
+        inspect(file, "book.pdf")
+
+
+@pytest.mark.parametrize("content", [b"", b"%PDF-1.7\n1 0 obj", locked(user="secret"), locked()])
+def test_what_cannot_be_opened_is_told_alike_by_workers(content: bytes, tmp_path: Path) -> None:
+    file = tmp_path / "book.pdf"
+    file.write_bytes(content)
+    with processes(2) as executor:
+        shared = inspect(file, "book.pdf", executor=executor)
+    (one,), (other,) = shared.diagnostics, inspect(file, "book.pdf").diagnostics
+    assert (shared.pages, one.code, one.hint) == (inspect(file, "book.pdf").pages, other.code, other.hint)
+    assert one.code in ("unreadable", "protected")

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import pickle
 import signal
 import subprocess
 import sys
@@ -14,7 +15,7 @@ from pathlib import Path
 
 from bookmaker.manifest.entries import Entry
 from bookmaker.proof import prove_all
-from bookmaker.proof.executors import InProcess, in_order, processes
+from bookmaker.proof.executors import InProcess, Shared, in_order, processes
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.source.diagnostics import Place
@@ -68,6 +69,38 @@ def _gone(group: int) -> bool:
             return True
         time.sleep(0.1)
     return False
+
+
+class Counted:
+    """A value that notes how often it is packed and unpacked."""
+
+    packed, unpacked = 0, 0
+
+    def __getstate__(self) -> dict[str, str]:
+        Counted.packed += 1
+        return {"said": "hello"}
+
+    def __setstate__(self, state: dict[str, str]) -> None:
+        Counted.unpacked += 1
+        self.__dict__ |= state
+
+
+def _met(shared: Shared[Counted]) -> tuple[int, int, str]:
+    return os.getpid(), Counted.unpacked, shared.value.__dict__["said"]
+
+
+def test_what_is_shared_is_packed_once_and_unpacked_once_by_each_worker() -> None:
+    Counted.packed = 0
+    shared = Shared(Counted())
+    with processes(2) as executor:
+        met = {future.result() for future in [executor.submit(_met, shared) for _ in range(40)]}
+    assert Counted.packed == 1
+    assert {(times, said) for _, times, said in met} == {(1, "hello")} and len(met) <= 2
+
+
+def test_of_several_that_are_shared_each_is_itself() -> None:
+    one, other = (pickle.loads(pickle.dumps(Shared(words))) for words in (["one"], ["other"]))
+    assert (one.value, other.value) == (["one"], ["other"])
 
 
 def test_an_interrupt_ends_at_once_and_leaves_nothing(tmp_path: Path) -> None:

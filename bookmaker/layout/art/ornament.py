@@ -133,7 +133,7 @@ def _rich(puzzle: BookPuzzle) -> bool:
     return sum(piece.shape in BROAD for piece in pieces_of(puzzle).all) > 1
 
 
-@lru_cache(maxsize=4096)
+@lru_cache(maxsize=256)
 def _turned(pieces: Pieces, way: int) -> Pieces:
     """The pieces turned by `way` % 4 quarters, and mirrored from 4 on."""
 

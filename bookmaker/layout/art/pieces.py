@@ -79,7 +79,7 @@ LONGEST = 7
 """Cells of a chain that is made of a solution."""
 
 
-@lru_cache(maxsize=4096)
+@lru_cache(maxsize=256)  # those of a whole book would take much room, and an ornament shows a few
 def pieces_of(puzzle: BookPuzzle) -> Pieces:
     """A puzzle's pieces; those that go together stand together, the figures last."""
     grid = puzzle.puzzle.grid
