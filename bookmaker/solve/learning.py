@@ -1,6 +1,6 @@
 """The second stage of a proof: a SAT solver that learns clauses from conflicts, for what the search has not decided.
 
-In: a problem as clauses. Out: the same verdicts as the search's, or None where the budget of steps runs out. The
+In: a problem. Out: the same verdicts as the search's, or None where the budget of steps runs out. The
 solver is CaDiCaL through python-sat. It is imported only here and only when it is needed, so that puzzles that the
 search decides pay nothing for it.
 
@@ -21,6 +21,7 @@ from typing import TYPE_CHECKING
 from bookmaker.solve import underway
 from bookmaker.solve.candidates import each_bit
 from bookmaker.solve.clauses import Clauses
+from bookmaker.solve.problem import Problem
 from bookmaker.solve.search import Search
 from bookmaker.solve.underway import Effort, Unit
 from bookmaker.solve.verdict import NoSolution, Prover, Several, Solution, Unique
@@ -52,12 +53,18 @@ class OutOfSteps(Exception):
     """A question would need more steps than are left."""
 
 
-def decided(clauses: Clauses, search: Search, known: Solution | None) -> Unique | Several | NoSolution | None:
-    """The verdict on what a search has left open, after it met at most the solution `known`."""
+def decided(
+    problem: Problem, state: int, search: Search, known: Solution | None
+) -> Unique | Several | NoSolution | None:
+    """The verdict on what a search has left open, after it met at most the solution `known`. All solutions lie in
+    `state`, which has been propagated.
+
+    Clauses go to the solver one by one: a list of all of them would have Python look through it for garbage.
+    """
     from pysat.solvers import Solver
 
-    with Solver(name=SOLVER, bootstrap_with=clauses.clauses) as solver, suppress(OutOfSteps):
-        return _verdict(_Questions(solver, clauses), search, known)
+    with Solver(name=SOLVER) as solver, suppress(OutOfSteps):
+        return _verdict(_Questions(solver, Clauses(problem, search.engine, state, solver.add_clause)), search, known)
     return None
 
 
