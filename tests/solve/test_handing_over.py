@@ -69,7 +69,7 @@ class _Shuffled(clauses.Clauses):
 def test_the_two_solutions_shown_are_the_first_of_the_search_whichever_the_solver(
     monkeypatch: pytest.MonkeyPatch, solver: str, written: type[clauses.Clauses]
 ) -> None:
-    monkeypatch.setattr(learning, "SOLVER", solver)
+    monkeypatch.setattr(learning, "SOLVERS", ((solver, 25_000_000),))
     monkeypatch.setattr(learning, "Clauses", written)
     monkeypatch.setattr(learning, "ORDERING", 40_000_000)
     for problem in _several():
@@ -126,8 +126,14 @@ def test_an_automaton_may_visit_a_cell_twice() -> None:
 
 
 def test_a_budget_of_steps_that_runs_out_is_said_so(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(learning, "STEPS", 1)
+    monkeypatch.setattr(learning, "SOLVERS", [(name, 1) for name, _ in learning.SOLVERS])
     assert prove(_apart(), effort=0) == Undecided(0)
+
+
+def test_what_one_solver_gives_up_the_next_decides(monkeypatch: pytest.MonkeyPatch) -> None:
+    first, second = learning.SOLVERS
+    monkeypatch.setattr(learning, "SOLVERS", [(first[0], 1), second])
+    assert prove(classic(SEVENTEEN), effort=0) == Unique(digits_of(SEVENTEEN_SOLVED), 0, Prover.LEARNING)
 
 
 def test_two_runs_show_the_same() -> None:
