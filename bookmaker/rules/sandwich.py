@@ -75,7 +75,7 @@ sandwich:
         for clue in self.clues:
             asked = grid.size, grid.worth(1), clue.value
             full = _machine(*asked) if remembers(grid.size) else _counting(*asked)
-            yield full.over(clue.cells(grid), _counting(*asked, closely=True))
+            yield full.over(clue.cells(grid), partial(_counting, *asked, closely=True))
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for clue in self.clues:

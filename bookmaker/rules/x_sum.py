@@ -18,9 +18,9 @@ from bookmaker.reasons import Rung
 from bookmaker.reasons.bymark import FirstDigits
 from bookmaker.rules.common.clue import Clue, Placed
 from bookmaker.rules.common.contract import Deduction, Sample
-from bookmaker.rules.common.deducing.automata import Machine, machine, met
+from bookmaker.rules.common.deducing.automata import Machine, machine, met, remembers
 from bookmaker.rules.common.deducing.candidates import removed_by
-from bookmaker.rules.common.deducing.sums import different_limits, limits_by_count, too_many
+from bookmaker.rules.common.deducing.sums import different_limits, too_many
 from bookmaker.rules.common.drawing.clueplaces import INK, clue_figures, middle_of
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.outside import (
@@ -76,7 +76,8 @@ x-sum:
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         """An automaton that remembers which digits were met, how many are still to be added and what they must make."""
         for clue in self.clues:
-            yield _machine(grid, clue.value).over(clue.cells(grid), _counting(grid, clue.value))
+            lean = partial(_machine, grid, clue.value, lean=True) if remembers(grid.size) else None
+            yield _machine(grid, clue.value).over(clue.cells(grid), lean)
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for clue in self.clues:
@@ -124,12 +125,12 @@ def _firsts(grid: Grid, total: int) -> tuple[int, ...]:
 
 
 @cache
-def _machine(grid: Grid, total: int) -> Machine:
+def _machine(grid: Grid, total: int, lean: bool = False) -> Machine:
     """States: how many digits are still to be added (−1 at the start), what they must add up to, which were met."""
 
     def step(state: tuple[int, int, int], digit: int) -> tuple[int, int, int] | None:
         count, rest, seen = state
-        after, worth = met(seen, digit, grid.size), grid.worth(digit)
+        after, worth = met(seen, digit, grid.size, lean), grid.worth(digit)
         if after is None or count == 0:
             return None if after is None else state
         left, rest = max(0, (worth if count < 0 else count) - 1), rest - worth
@@ -138,33 +139,6 @@ def _machine(grid: Grid, total: int) -> Machine:
 
     start: tuple[int, int, int] = (-1, total, 0)
     return machine(grid.digits, start, step, lambda state: state[0] == 0)
-
-
-@cache
-def _counting(grid: Grid, total: int) -> Machine:
-    """It remembers the first digit alone, but knows what so many others can add up to. States: the first digit (0 at
-    first), how many are still to be added, and what they must add up to."""
-    limits = {
-        first: limits_by_count([grid.worth(digit) for digit in grid.digits if digit != first]) for first in grid.digits
-    }
-
-    def step(state: tuple[int, int, int], digit: int) -> tuple[int, int, int] | None:
-        first, left, rest = state
-        if first and not left:
-            return state
-        if digit == first:
-            return None
-        left = left - 1 if first else max(0, grid.worth(digit) - 1)
-        first, rest = first or digit, rest - grid.worth(digit)
-        worth = grid.worth(first)
-        if not left:
-            return (first, 0, 0) if rest == 0 else None
-        low, high = limits[first][left]
-        least, most = limits[first][worth - 1 - left]
-        return (first, left, rest) if low <= rest <= high and least <= total - worth - rest <= most else None
-
-    start: tuple[int, int, int] = (0, 0, total)
-    return machine(grid.digits, start, step, lambda state: state[0] > 0 and state[1] == 0)
 
 
 def _openings(clue: Clue, position: Position) -> Iterator[Deduction]:

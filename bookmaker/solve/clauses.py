@@ -131,7 +131,7 @@ class Clauses:
                     range(least, most + 1),
                 )
             case Automaton(cells, steps, accept, lean):
-                steps, accept = lean or (steps, accept)
+                steps, accept = lean() if lean else (steps, accept)
                 rows = [row[1:] for row in steps]  # by place, no longer by digit
                 self._line(
                     cells, lambda _, at, places: {place: to for place in places if (to := rows[at][place]) >= 0}, accept
