@@ -4,7 +4,7 @@ In: a puzzle. Out: what OR-Tools CP-SAT finds, from the rules' definitions in th
 its file in `rules/`, written from what the rule means and never from its `constraints`. OR-Tools is the optional extra
 “audit”: it is imported only when it is asked. It takes no part in a proof, so that its opinion is independent of
 whichever prover decided: another translation, of the rules and not of the engine's primitives, and a solver of another
-family (lazy clause generation over whole numbers), of which neither the search nor CaDiCaL knows anything.
+family (lazy clause generation over whole numbers), of which neither the search nor a SAT solver knows anything.
 """
 
 from __future__ import annotations

@@ -21,7 +21,7 @@ from bookmaker.rules.common.clue import Clue, Placed
 from bookmaker.rules.common.contract import Deduction, Sample
 from bookmaker.rules.common.deducing.automata import Machine, machine, met, remembers
 from bookmaker.rules.common.deducing.candidates import removed_by
-from bookmaker.rules.common.deducing.sums import too_many
+from bookmaker.rules.common.deducing.sums import limits_by_count, too_many
 from bookmaker.rules.common.drawing.clueplaces import INK, clue_figures, middle_of
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.outside import OutsideRule, number_clue, sets_that_fill, subset_sums, whole_line
@@ -73,8 +73,9 @@ sandwich:
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         """An automaton that remembers the first crust and the digits since: it knows how far apart crusts can be."""
         for clue in self.clues:
-            lean = _machine(grid.size, grid.worth(1), clue.value, lean=True) if remembers(grid.size) else None
-            yield _machine(grid.size, grid.worth(1), clue.value).over(clue.cells(grid), lean)
+            asked = grid.size, grid.worth(1), clue.value
+            full = _machine(*asked) if remembers(grid.size) else _counting(*asked)
+            yield full.over(clue.cells(grid), partial(_counting, *asked, closely=True))
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for clue in self.clues:
@@ -111,7 +112,7 @@ sandwich:
 
 
 @cache
-def _machine(size: int, least: int, total: int, lean: bool = False) -> Machine:
+def _machine(size: int, least: int, total: int) -> Machine:
     """States: the crust met last (0 for none, −1 after the second), the sum since, and which digits made it. `least` is
     what the first digit is worth."""
 
@@ -123,11 +124,41 @@ def _machine(size: int, least: int, total: int, lean: bool = False) -> Machine:
             return (-1, total, filling) if crust not in (digit, -1) and so_far == total else None
         if crust == 0:
             return state
-        after = met(filling, digit, size, lean)
+        after = met(filling, digit, size)
         if after is None or crust == -1:
             return None if after is None else state
         so_far += digit - 1 + least
         return (crust, so_far, after) if so_far <= total else None
+
+    start: tuple[int, int, int] = (0, 0, 0)
+    return machine(range(1, size + 1), start, step, lambda state: state[0] == -1)
+
+
+@cache
+def _counting(size: int, least: int, total: int, closely: bool = False) -> Machine:
+    """It only counts the digits since the first crust, and so knows how many, if different, can make the sum; where it
+    looks `closely`, also whether those met can be some of them. States: the crust, the sum and the count."""
+    limits = limits_by_count(range(least + 1, least + size - 1))
+    counts = [count for count, (low, high) in enumerate(limits) if low <= total <= high]
+
+    def can_be(so_far: int, count: int) -> bool:
+        if not closely:
+            return so_far <= total and count <= counts[-1]
+        low, high = limits[count]
+        left = total - so_far
+        more = (limits[wanted - count] for wanted in counts if wanted >= count)
+        return low <= so_far <= high and any(low <= left <= high for low, high in more)
+
+    def step(state: tuple[int, int, int], digit: int) -> tuple[int, int, int] | None:
+        crust, so_far, count = state
+        if digit in (1, size):
+            if crust == 0:
+                return digit, 0, 0
+            return (-1, 0, 0) if crust not in (digit, -1) and so_far == total and count in counts else None
+        if crust <= 0:
+            return state
+        so_far, count = so_far + digit - 1 + least, count + 1
+        return (crust, so_far, count) if count < len(limits) and can_be(so_far, count) else None
 
     start: tuple[int, int, int] = (0, 0, 0)
     return machine(range(1, size + 1), start, step, lambda state: state[0] == -1)

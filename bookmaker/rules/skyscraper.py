@@ -62,7 +62,7 @@ skyscraper:
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         """An automaton that remembers the tallest digit so far, how many were seen, and which were met."""
         for clue in self.clues:
-            lean = _machine(grid.size, clue.value, lean=True) if remembers(grid.size) else None
+            lean = partial(_machine, grid.size, clue.value, lean=True) if remembers(grid.size) else None
             yield _machine(grid.size, clue.value).over(clue.cells(grid), lean)
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:

@@ -76,7 +76,7 @@ x-sum:
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         """An automaton that remembers which digits were met, how many are still to be added and what they must make."""
         for clue in self.clues:
-            lean = _machine(grid, clue.value, lean=True) if remembers(grid.size) else None
+            lean = partial(_machine, grid, clue.value, lean=True) if remembers(grid.size) else None
             yield _machine(grid, clue.value).over(clue.cells(grid), lean)
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:

@@ -1,14 +1,14 @@
 """A problem as clauses: the one place where the primitives are translated for a SAT solver.
 
-In: a problem and a state that its engine has propagated to a fixed point. Out: `Clauses`, with a variable for each
-candidate of a cell that has several, and further ones inside sums, automata and sets. What the state has decided is
-left out, so that the clauses shrink with what is known.
+In: a problem and a state that its engine has propagated to a fixed point. Out: clauses, said one by one, and `Clauses`,
+which has a variable for each candidate of a cell that has several; there are further ones inside sums, automata and
+sets. What the state has decided is left out, so that the clauses shrink with what is known.
 
 Encodings: all different, pairwise; relations, as support or as conflicts, whichever is shorter (I. Gent, “Arc
-consistency in SAT”, ECAI 2002); automata and, read as automata over partial sums, sums and counts, by a variable for
-each state at each step (C.-G. Quimper and T. Walsh, “Global grammar constraints”, CP 2006); a few sets by a variable
-each, many by a decision diagram over the digits that occur. States that no filling of the candidates can pass are left
-out.
+consistency in SAT”, ECAI 2002); sums by how great partial sums are at least (`sum_clauses.py`); automata and, read as
+such, counts by a variable for each state at each step (C.-G. Quimper and T. Walsh, “Global grammar constraints”, CP
+2006); a few sets by a variable each, many by a decision diagram over the digits that occur. States that no filling of
+the candidates can pass are left out.
 """
 
 from __future__ import annotations
@@ -17,7 +17,8 @@ from collections.abc import Callable, Container, Iterable, Mapping, Sequence
 from itertools import combinations
 from typing import assert_never
 
-from bookmaker.solve.candidates import CandidateLayout, places_in
+from bookmaker.solve.candidates import places_in
+from bookmaker.solve.engine import Engine
 from bookmaker.solve.problem import (
     Allowed,
     Automaton,
@@ -30,6 +31,8 @@ from bookmaker.solve.problem import (
     Sum,
 )
 from bookmaker.solve.relations import forbidden, reverse
+from bookmaker.solve.sum_clauses import Say, SumClauses
+from bookmaker.solve.sums import in_parts
 from bookmaker.solve.verdict import Solution
 
 FEW_SETS = 24
@@ -42,26 +45,25 @@ Moves = Callable[[int, int, Sequence[int]], dict[int, int]]
 """For the i-th cell of a line, a state before it and the places of digits: the states behind it, by place; a digit that
 is refused has none."""
 
-Clause = Sequence[int]
-"""Literals of which one must hold: the number of a variable, negative for its negation."""
-
 
 class Clauses:
-    """The variables and clauses of a problem.
+    """The variables of a problem, whose clauses `say` is told.
 
     `literals[cell][d - 1]` is the variable of digit d at a cell, 0 where it is no candidate; None where the cell is
     decided. `variables` counts all variables, which are numbered from 1.
     """
 
-    def __init__(self, problem: Problem, layout: CandidateLayout, state: int) -> None:
-        self.clauses: list[Clause] = []
+    def __init__(self, problem: Problem, engine: Engine, state: int, say: Say) -> None:
+        self._say = say
         self.literals: list[list[int] | None] = []
-        self._layout = layout
+        self._layout = layout = engine.layout
+        self._peers = engine.placement.peers
         self._digits = problem.digits
         self._masks = [state >> at & layout.full for at in layout.places]
         self.variables = 0
         for mask in self._masks:
             self.literals.append(self._of_cell(mask) if mask & mask - 1 else None)
+        self._sums = SumClauses(say, self._new, self.literals, self._masks, problem.digits)
         for constraint in problem.constraints:
             self._add(constraint)
 
@@ -100,12 +102,13 @@ class Clauses:
         for place in places_in(mask):
             row[place] = self._new()
         here = [literal for literal in row if literal]
-        self.clauses.append(here)
+        self._say(here)
         self._at_most_one(here)
         return row
 
     def _at_most_one(self, literals: Iterable[int]) -> None:
-        self.clauses.extend(combinations([-literal for literal in literals], 2))
+        for pair in combinations([-literal for literal in literals], 2):
+            self._say(pair)
 
     def _add(self, constraint: Constraint) -> None:
         match constraint:
@@ -128,7 +131,7 @@ class Clauses:
                     range(least, most + 1),
                 )
             case Automaton(cells, steps, accept, lean):
-                steps, accept = lean or (steps, accept)
+                steps, accept = lean() if lean else (steps, accept)
                 rows = [row[1:] for row in steps]  # by place, no longer by digit
                 self._line(
                     cells, lambda _, at, places: {place: to for place in places if (to := rows[at][place]) >= 0}, accept
@@ -145,7 +148,7 @@ class Clauses:
             if len(here) > 1:
                 self._at_most_one(here)
             if full_house and here:
-                self.clauses.append(here)
+                self._say(here)
 
     def _relation(self, pairs: Iterable[tuple[int, int]], allowed: tuple[int, ...]) -> None:
         """Pairs with a decided cell are left out: the engine has drawn what follows."""
@@ -160,13 +163,12 @@ class Clauses:
                 for place in places_in(self._masks[here]):
                     against = places_in(refused[place] & mask)
                     if len(against) > 2:
-                        self.clauses.append(
-                            [-ours[place], *(theirs[other] for other in places_in(table[place + 1] & mask))]
-                        )
+                        self._say([-ours[place], *(theirs[other] for other in places_in(table[place + 1] & mask))])
                     for other in against if len(against) <= 2 else ():
                         ends = (-ours[place], -theirs[other])
                         conflicts[ends if here < there else ends[::-1]] = None
-            self.clauses.extend(conflicts)
+            for ends in conflicts:
+                self._say(ends)
 
     def _one_of(self, cells: Sequence[int], sets: Iterable[int]) -> None:
         """The digits of the cells, which differ, make one of the sets."""
@@ -187,21 +189,24 @@ class Clauses:
 
     def _by_set(self, sets: Sequence[int], places: Mapping[int, Sequence[int]]) -> None:
         chosen = {mask: self._new() for mask in sets}
-        self.clauses.append(list(chosen.values()))
+        self._say(list(chosen.values()))
         for mask, variable in chosen.items():
-            self.clauses.extend([-variable, *places[place]] for place in places_in(mask))
+            for place in places_in(mask):
+                self._say((-variable, *places[place]))
         for place, literals in places.items():
             having = [variable for mask, variable in chosen.items() if mask >> place & 1]
             if len(having) < len(sets):
-                self.clauses.extend([-literal, *having] for literal in literals)
+                for literal in literals:
+                    self._say((-literal, *having))
 
     def _by_diagram(self, sets: Sequence[int], places: Mapping[int, Sequence[int]]) -> None:
         """Digit by digit, does it occur? A state is what is left of the sets that agree so far."""
         occurs = {}
         for place, literals in places.items():
             occurs[place] = variable = self._new()
-            self.clauses.append([-variable, *literals])
-            self.clauses.extend((-literal, variable) for literal in literals)
+            self._say([-variable, *literals])
+            for literal in literals:
+                self._say((-literal, variable))
         states: dict[frozenset[int], int] = {frozenset(sets): 0}
         for place, variable in occurs.items():
             after: dict[frozenset[int], int] = {}
@@ -212,36 +217,21 @@ class Clauses:
                 for rest, literal in ((with_it, -variable), (without, variable)):
                     if rest and rest not in after:
                         after[rest] = self._new()
-                    self.clauses.append([*before, literal, *([after[rest]] if rest else [])])
+                    self._say([*before, literal, *([after[rest]] if rest else [])])
             states = after
 
     def _sum(self, terms: Iterable[tuple[int, int]], least: int, most: int) -> None:
-        """An automaton whose state is the sum so far, cut off where the other terms cannot make up for it."""
+        """What the decided cells add is taken off the limits; cells that differ go together."""
         factors: dict[int, int] = {}
         for cell, factor in terms:
-            factors[cell] = factors.get(cell, 0) + factor
-        known = sum(
-            factor * self._masks[cell].bit_length() for cell, factor in factors.items() if self.literals[cell] is None
-        )
-        open_terms = [(cell, factor) for cell, factor in factors.items() if factor and self.literals[cell] is not None]
-        least, most = least - known, most - known
-        low, high = [0], [0]  # of what is still to be added, from the end
-        for cell, factor in reversed(open_terms):
-            mask = self._masks[cell]
-            ends = factor * (mask & -mask).bit_length(), factor * mask.bit_length()
-            low.append(low[-1] + min(ends))
-            high.append(high[-1] + max(ends))
-        if not open_terms or (least <= low[-1] and high[-1] <= most):
-            return
-        low.reverse()
-        high.reverse()
-
-        def moves(at: int, so_far: int, places: Sequence[int]) -> dict[int, int]:
-            factor, least_now, most_now = open_terms[at][1], least - high[at + 1], most - low[at + 1]
-            base = so_far + factor
-            return {place: to for place in places if least_now <= (to := base + factor * place) <= most_now}
-
-        self._line([cell for cell, _ in open_terms], moves, range(least, most + 1))
+            if self.literals[cell] is None:
+                known = factor * self._masks[cell].bit_length()
+                least, most = least - known, most - known
+            else:
+                factors[cell] = factors.get(cell, 0) + factor
+        factors = {cell: factor for cell, factor in factors.items() if factor}
+        if factors:
+            self._sums.within(in_parts(self._layout, factors, self._peers), factors, least, most)
 
     def _line(self, cells: Sequence[int], moves: Moves, accepted: Container[int]) -> None:
         """The cells, read in order from state 0, end in an accepted state."""
@@ -266,7 +256,7 @@ class Clauses:
         self, cell: int, here: Mapping[int, int], layer: Mapping[int, Mapping[int, int]], ends: Sequence[int]
     ) -> dict[int, int]:
         """One step of a line: from the states before a cell to those behind it."""
-        clauses = self.clauses
+        say = self._say
         behind = dict.fromkeys(ends, 0) if len(ends) == 1 else {state: self._new() for state in ends}
         row = self.literals[cell]
         places = places_in(self._masks[cell])
@@ -280,22 +270,22 @@ class Clauses:
                 to = moves.get(place)
                 after = None if to is None else behind.get(to)
                 if to is None or after is None:
-                    clauses.append(before + other)
+                    say(before + other)
                     continue
                 by_place[place].append(variable)
                 if after:
-                    clauses.append((*before, *other, after))
+                    say((*before, *other, after))
                     by_end.setdefault(to, []).append(variable)
         if row:
             for place, support in by_place.items():
                 if 0 not in support and len(support) < len(here):
-                    clauses.append([-row[place], *support])
+                    say([-row[place], *support])
         for to, sources in by_end.items():
             support = list(dict.fromkeys(sources))
             if 0 not in support and len(support) < len(here):
-                clauses.append([-behind[to], *support])
+                say([-behind[to], *support])
         if len(ends) > 1:
-            clauses.append(list(behind.values()))
+            say(list(behind.values()))
             if len(ends) <= FEW_STATES:
                 self._at_most_one(behind.values())
         return behind

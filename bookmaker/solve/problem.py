@@ -6,7 +6,7 @@ d - 1). It knows no rule kind, no geometry and no file.
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 from typing import TypeAlias
 
@@ -63,14 +63,14 @@ class Automaton:
     State 0 is the start. `steps[state][d]` is the next state, or -1 where digit d is refused (member 0 unused).
     The line is kept if it ends in one of `accept`. Tables of allowed tuples are said this way too.
 
-    `lean`, if given, are the steps and the accepting states of a smaller automaton that accepts the same lines as long
+    `lean`, if given, makes the steps and the accepting states of another automaton that accepts the same lines as long
     as the other constraints hold, though it sees less at a time: it serves where every state has to be written out.
     """
 
     cells: tuple[int, ...]
     steps: tuple[tuple[int, ...], ...]
     accept: frozenset[int]
-    lean: tuple[tuple[tuple[int, ...], ...], frozenset[int]] | None = field(default=None, compare=False)
+    lean: Callable[[], tuple[tuple[tuple[int, ...], ...], frozenset[int]]] | None = field(default=None, compare=False)
 
 
 @dataclass(frozen=True, slots=True)

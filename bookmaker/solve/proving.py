@@ -9,7 +9,6 @@ from __future__ import annotations
 
 from contextlib import suppress
 
-from bookmaker.solve.clauses import Clauses
 from bookmaker.solve.learning import decided
 from bookmaker.solve.problem import Problem
 from bookmaker.solve.search import OutOfBudget, Search
@@ -77,4 +76,4 @@ def _handed_over(problem: Problem, search: Search, known: Solution | None) -> Ve
     settled = search.engine.settle(left, layout.guards, 0)
     if settled is None:
         return Unique(known, search.nodes) if known else NoSolution(search.nodes)
-    return decided(Clauses(problem, layout, settled[0]), search, known)
+    return decided(problem, settled[0], search, known)

@@ -4,16 +4,17 @@ from __future__ import annotations
 
 import subprocess
 import sys
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from itertools import islice
 from random import Random
 
 import pytest
 
-from bookmaker.solve import clauses, learning, prove, proving
-from bookmaker.solve.candidates import CandidateLayout
+from bookmaker.solve import clauses, learning, prove
+from bookmaker.solve.engine import Engine
 from bookmaker.solve.problem import Automaton, Combination, Constraint, Count, Different, Problem, Sum, relation
 from bookmaker.solve.search import solutions
+from bookmaker.solve.sum_clauses import Say
 from bookmaker.solve.verdict import NoSolution, Prover, Several, Solution, Undecided, Unique
 from tests.solve.boards import boxed, classic, digits_of, givens, square
 from tests.solve.oracle import all_solutions
@@ -55,11 +56,12 @@ def _several() -> Iterator[Problem]:
 class _Shuffled(clauses.Clauses):
     """The same clauses, in another order and with their literals in another order."""
 
-    def __init__(self, problem: Problem, layout: CandidateLayout, state: int) -> None:
-        super().__init__(problem, layout, state)
-        rng = Random(len(self.clauses))
-        self.clauses = [rng.sample(clause, len(clause)) for clause in self.clauses]
-        rng.shuffle(self.clauses)
+    def __init__(self, problem: Problem, engine: Engine, state: int, say: Say) -> None:
+        said: list[Sequence[int]] = []
+        super().__init__(problem, engine, state, said.append)
+        rng = Random(len(said))
+        for clause in rng.sample(said, len(said)):
+            say(rng.sample(clause, len(clause)))
 
 
 @pytest.mark.parametrize("solver", ["cadical153", "glucose4", "minisat22"])
@@ -67,8 +69,8 @@ class _Shuffled(clauses.Clauses):
 def test_the_two_solutions_shown_are_the_first_of_the_search_whichever_the_solver(
     monkeypatch: pytest.MonkeyPatch, solver: str, written: type[clauses.Clauses]
 ) -> None:
-    monkeypatch.setattr(learning, "SOLVER", solver)
-    monkeypatch.setattr(proving, "Clauses", written)
+    monkeypatch.setattr(learning, "SOLVERS", ((solver, 25_000_000),))
+    monkeypatch.setattr(learning, "Clauses", written)
     monkeypatch.setattr(learning, "ORDERING", 40_000_000)
     for problem in _several():
         verdict = prove(problem, effort=0)
@@ -124,8 +126,14 @@ def test_an_automaton_may_visit_a_cell_twice() -> None:
 
 
 def test_a_budget_of_steps_that_runs_out_is_said_so(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(learning, "STEPS", 1)
+    monkeypatch.setattr(learning, "SOLVERS", [(name, 1) for name, _ in learning.SOLVERS])
     assert prove(_apart(), effort=0) == Undecided(0)
+
+
+def test_what_one_solver_gives_up_the_next_decides(monkeypatch: pytest.MonkeyPatch) -> None:
+    first, second = learning.SOLVERS
+    monkeypatch.setattr(learning, "SOLVERS", [(first[0], 1), second])
+    assert prove(classic(SEVENTEEN), effort=0) == Unique(digits_of(SEVENTEEN_SOLVED), 0, Prover.LEARNING)
 
 
 def test_two_runs_show_the_same() -> None:

@@ -12,27 +12,25 @@ meant to be cached by their clue: many lines of a book share one.
 from __future__ import annotations
 
 from collections.abc import Callable, Hashable
-from dataclasses import dataclass
-from typing import TypeVar
+from typing import NamedTuple, TypeVar
 
 from bookmaker.solve.problem import Automaton
 
 State = TypeVar("State", bound=Hashable)
 
 
-@dataclass(frozen=True, slots=True)
-class Machine:
+class Machine(NamedTuple):
     """`steps[state][digit]` is the next state, -1 where the digit is refused; a line may end in `accept`."""
 
     steps: tuple[tuple[int, ...], ...]
     accept: frozenset[int]
 
-    def over(self, cells: tuple[int, ...], lean: Machine | None = None) -> Automaton:
+    def over(self, cells: tuple[int, ...], lean: Callable[[], Machine] | None = None) -> Automaton:
         """The constraint that the digits along these cells, in order, are accepted.
 
-        `lean` is a machine that need not remember the digits met, for cells that other constraints hold different.
+        `lean` makes a machine that need not remember the digits met, for cells that other constraints hold different.
         """
-        return Automaton(cells, self.steps, self.accept, (lean.steps, lean.accept) if lean else None)
+        return Automaton(cells, self.steps, self.accept, lean)
 
 
 def machine(

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from functools import lru_cache
-from itertools import combinations
+from itertools import accumulate, combinations
 from math import comb
 
 from bookmaker.puzzle.bits import digits_in, highest, lowest, mask_of, span_mask
@@ -40,6 +40,11 @@ def different_limits(count: int, grid: Grid) -> tuple[int, int]:
     """Least and greatest sum of `count` different digits."""
     less = grid.raised(0, count)
     return count * (count + 1) // 2 - less, count * (2 * grid.size + 1 - count) // 2 - less
+
+
+def limits_by_count(worth: Sequence[int]) -> list[tuple[int, int]]:
+    """Least and greatest sum of none of some different numbers, which rise, of one of them, of two and so on."""
+    return list(zip(accumulate(worth, initial=0), accumulate(reversed(worth), initial=0), strict=True))
 
 
 def open_limits(grid: Grid, cells: Sequence[int]) -> tuple[int, int]:
