@@ -184,3 +184,23 @@ def test_where_figures_are_too_small_even_alone_the_layout_that_can_is_named() -
     (told,) = caught.value.diagnostics
     assert "figures in its marks would be of" in told.text and "at least 12" in told.text
     assert "such as a5-landscape-book" in told.hint or "such as a5-book" in told.hint
+
+
+@pytest.mark.parametrize("figures", [3, 4, 5])
+def test_numbers_of_many_figures_stay_in_the_column_of_the_contents(figures: int) -> None:
+    """In a book of ten thousand the last number reached into what is trimmed."""
+    book, more = sample_book(), 10**figures - 1 - len(sample_book().puzzles)
+    body = [
+        replace(part, puzzles=tuple(replace(puzzle, number=puzzle.number + more) for puzzle in part.puzzles))
+        if isinstance(part, Chapter)
+        else part
+        for part in book.body
+    ]
+    layout = load_layout("6x9-book")
+    pages = compose(replace(book, body=tuple(body)), layout).pages
+    (contents,) = (page for page in pages if any(anchor.name == "contents" for anchor in page.anchors))
+    listed = [found for found in flat(contents) if isinstance(found.item, Text)]
+    left = min(found.box[0] for found in listed if found.item.text == "Contents")
+    numbers = [found.box for found in listed if len(found.item.text) == figures and found.item.text.isdecimal()]
+    assert len(numbers) == len(book.puzzles)
+    assert all(box[0] > left - 0.4 * layout.type.small.size for box in numbers)

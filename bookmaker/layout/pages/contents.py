@@ -37,12 +37,16 @@ EMS = 21
 """The narrowest column, in ems of small type."""
 
 PAGE = 2.6
-"""Room for the page number, in ems."""
+"""Room for the page number, in ems: four figures."""
+
+FIGURES = 3
+"""Figures of a puzzle's number for which there is always room, so that most books' titles begin at one edge."""
 
 
 def contents_pages(part: Contents, book: Book, layout: Layout) -> list[UnnumberedPage]:
     """Pages of contents."""
     head, grid = heading(part.heading, layout), columns_of(layout, EMS, 2)
+    figures = max((len(str(puzzle.number)) for puzzle in book.puzzles), default=0)
     rows: list[Row] = []
     for section in (*book.front, *book.body):
         if section is book.body[0]:
@@ -55,7 +59,7 @@ def contents_pages(part: Contents, book: Book, layout: Layout) -> list[Unnumbere
             case Primer():
                 rows += _section_line(section.heading, "primer", layout, grid.wide)
             case Chapter():
-                rows += _chapter(section, layout, grid.wide)
+                rows += _chapter(section, layout, grid.wide, figures)
             case HintPages():
                 rows += _section_line(section.heading, "hints", layout, grid.wide)
             case Glossary():
@@ -71,10 +75,12 @@ def contents_pages(part: Contents, book: Book, layout: Layout) -> list[Unnumbere
     return [*columned(head, rows, layout, grid, part.heading, ("contents",))]
 
 
-def _chapter(chapter: Chapter, layout: Layout, wide: float) -> Iterator[Row]:
+def _chapter(chapter: Chapter, layout: Layout, wide: float, figures: int) -> Iterator[Row]:
     """A chapter's lines; they stay together unless they would fill more than a third of a page."""
     lines = [*_section_line(chapter.title, f"chapter {chapter.number}", layout, wide)] if chapter.title else []
-    lines += [Row(layout.line, Later(partial(_puzzle_line, puzzle, layout, wide))) for puzzle in chapter.puzzles]
+    lines += [
+        Row(layout.line, Later(partial(_puzzle_line, puzzle, layout, wide, figures))) for puzzle in chapter.puzzles
+    ]
     short = len(lines) * layout.line < layout.depth / 3
     for at, line in enumerate(lines, start=1):
         yield replace(line, tied=at < len(lines) and (short or at <= 2 or at == len(lines) - 1))
@@ -91,11 +97,12 @@ def _section_line(title: str, target: str, layout: Layout, wide: float) -> Itera
     yield Row(layout.line, (text, *leader, number), tied=True)
 
 
-def _puzzle_line(puzzle: BookPuzzle, layout: Layout, wide: float) -> Iterator[Item | PageNumber]:
-    """Number, title, setter if there is room, a leader, ridge and page, on one line."""
+def _puzzle_line(puzzle: BookPuzzle, layout: Layout, wide: float, figures: int) -> Iterator[Item | PageNumber]:
+    """Number, of so many figures at most, title, setter if there is room, a leader, ridge and page, on one line."""
     small, base = layout.type.small, (1 - DROP) * layout.line
-    left, ridge_wide = width("000", small) + 0.6 * small.size, small.size * 2.4
-    ridge_x = wide - PAGE * small.size - ridge_wide
+    left, ridge_wide = width("0" * max(figures, FIGURES), small) + 0.6 * small.size, small.size * 2.4
+    page_wide = max(PAGE * small.size, width("0" * figures, small) + 0.4 * small.size)
+    ridge_x = wide - page_wide - ridge_wide
     title = cut(puzzle.heading, small, ridge_x - left - small.size)
     words = Text(left, base, title, small.font, small.size)
     end = left + width(title, small)
