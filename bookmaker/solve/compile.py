@@ -176,7 +176,8 @@ def _locals(
         match constraint:
             case Combination(cells, sets):
                 if digits > MOST_DIGITS:
-                    yield filtered(cells, OneOfFewSets(sets))
+                    a_cell = A_CELL + len(sets) // max(len(cells), 1)  # each set is tried
+                    yield Filtered(layout, cells, OneOfFewSets(sets), placement, a_cell)
                 else:
                     yield _of_the_sets(layout, cells, set_of_sets(sets), placement)
                 total = _common_sum(sets)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import combinations
 from pathlib import Path
 from random import Random
 from textwrap import indent
@@ -22,7 +23,7 @@ from bookmaker.puzzle.overlapping import overlapping_grids
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds
 from bookmaker.solve.compile import compile_problem
-from bookmaker.solve.problem import Different, Problem
+from bookmaker.solve.problem import Combination, Different, Problem
 from bookmaker.source.diagnostics import BookErrors
 from bookmaker.wishes.reading import load_wishes
 from tests.rules.harness import read_entry
@@ -133,3 +134,10 @@ def test_sets_of_many_digits_are_charged_for(digits: int, dear: bool) -> None:
     engine, _ = compile_problem(Problem(2 * digits - 1, digits, (line, crossing)))
     assert engine.locals
     assert all((local.cost > 10 * len(local.cells)) == dear for local in engine.locals)
+
+
+def test_few_sets_are_charged_one_by_one() -> None:
+    sets = frozenset(sum(1 << digit - 1 for digit in some) for some in combinations(range(1, 21), 4) if sum(some) == 40)
+    engine, _ = compile_problem(Problem(20, 20, (Combination((0, 1, 2, 3), sets),)))
+    (local,) = engine.locals
+    assert len(sets) <= local.cost <= len(sets) + 10 * len(local.cells)
