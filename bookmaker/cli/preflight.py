@@ -61,7 +61,7 @@ def _half_new(file: Path) -> tuple[Diagnostic, ...]:
 
 
 def _provers(proofs: Sequence[Proof]) -> str:
-    """“now: 18 puzzles by the search, two by clause learning (cadical153 of python-sat 1.9)”."""
+    """“now: 18 puzzles by the search, two by clause learning (glucose4 and cadical153 of …)”."""
     names = {Prover.SEARCH: "the search", Prover.LEARNING: f"clause learning ({learner()})"}
     by = Counter(proof.verdict.prover for proof in proofs if not isinstance(proof.verdict, Undecided))
     said = [f"{counted(by[prover], 'puzzle')} by {name}" for prover, name in names.items() if by[prover]]
