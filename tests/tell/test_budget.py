@@ -39,6 +39,15 @@ def test_every_look_at_the_board_is_counted(proof: Proof) -> None:
         dependencies(ground, proof.grade.path, Budget(spent - 1))
 
 
+def test_marks_make_a_look_dearer(proof: Proof) -> None:
+    def cost(of: Proof) -> int:
+        budget = Budget()
+        budget.spend(ground_of(of.entry.puzzle))
+        return Budget().left - budget.left
+
+    assert cost(proof) == 81 < cost(demo_proof("regatta")) < cost(demo_proof("soundings"))
+
+
 @pytest.mark.usefixtures("_little")
 def test_all_steps_are_told_as_they_were_found(proof: Proof) -> None:
     assert proof.grade
