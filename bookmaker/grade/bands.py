@@ -38,7 +38,7 @@ from math import exp, floor, log
 
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.solve.problem import Automaton, Combination, Count, Relation, Sum
+from bookmaker.solve.problem import Automaton, Combination, Count, DifferentCount, Relation, Sum
 
 VERSION = 7
 """Counted up whenever a cut point or the formula of the effort changes."""
@@ -67,7 +67,7 @@ LEAST = 1e-6
 def family_of(puzzle: RuledPuzzle) -> str:
     """“sums” where a rule adds up or counts, “relations” where rules compare neighbours, else “classic”."""
     asked = [made for rule in puzzle.rules for made in rule.constraints(rule.laid_on(puzzle.grid))]
-    if any(isinstance(made, Combination | Sum | Count | Automaton) for made in asked):
+    if any(isinstance(made, Combination | Sum | Count | DifferentCount | Automaton) for made in asked):
         return "sums"
     return "relations" if any(isinstance(made, Relation) for made in asked) else "classic"
 

@@ -9,9 +9,9 @@ from __future__ import annotations
 from typing import TypeAlias
 
 from bookmaker.puzzle.bits import digits_in
-from bookmaker.solve.problem import Automaton, Combination, Count, Sum
+from bookmaker.solve.problem import Automaton, Combination, Count, DifferentCount, Sum
 
-Whole: TypeAlias = Combination | Sum | Count | Automaton
+Whole: TypeAlias = Combination | Sum | Count | DifferentCount | Automaton
 """Constraints that are read as a whole, cell by cell."""
 
 
@@ -24,6 +24,8 @@ def narrow(constraint: Whole, masks: list[int]) -> bool:
             return _sum(terms, least, most, masks)
         case Count(cells, digits, least, most):
             return _count(cells, digits, least, most, masks)
+        case DifferentCount(cells, least, most):
+            return _different(cells, least, most, masks)
         case Automaton(cells, steps, accept):
             return _automaton(cells, steps, accept, masks)
 
@@ -104,6 +106,26 @@ def _count(cells: tuple[int, ...], digits: int, least: int, most: int, masks: li
             elif maybe == least:
                 masks[cell] &= digits
     return True
+
+
+def _different(cells: tuple[int, ...], least: int, most: int, masks: list[int]) -> bool:
+    """Sets of digits met, cell by cell: all that the cells before it allow, and those that the cells behind it need."""
+    ahead: list[set[int]] = [{0}]
+    for cell in cells:
+        bits = [1 << (digit - 1) for digit in digits_in(masks[cell])]
+        ahead.append({met | bit for met in ahead[-1] for bit in bits if (met | bit).bit_count() <= most})
+    live = {met for met in ahead[-1] if met.bit_count() >= least}
+    for i in range(len(cells) - 1, -1, -1):
+        kept, back = 0, set()
+        for digit in digits_in(masks[cells[i]]):
+            bit = 1 << (digit - 1)
+            came = {met for met in ahead[i] if met | bit in live}
+            if came:
+                kept |= bit
+                back |= came
+        masks[cells[i]] = kept
+        live = back
+    return bool(live)
 
 
 def _automaton(

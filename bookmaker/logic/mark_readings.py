@@ -9,11 +9,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import TypeAlias, assert_never
 
-from bookmaker.logic.enumeration import narrow
+from bookmaker.logic.enumeration import Whole, narrow
 from bookmaker.logic.relations import Pairs
 from bookmaker.puzzle.bits import board_of, cells_on, digits_in
 from bookmaker.rules.common.contract import Rule
-from bookmaker.solve.problem import Automaton, Combination, Constraint, Count, Relation, Sum
+from bookmaker.solve.problem import Automaton, Combination, Constraint, Count, DifferentCount, Relation, Sum
 
 Strikes: TypeAlias = tuple[int, ...] | None
 """By digit the boards that go; empty where nothing goes, None where nothing fits."""
@@ -27,7 +27,7 @@ class Mark:
 
     __slots__ = ("_known", "_pairs", "board", "cells", "constraint", "rule")
 
-    def __init__(self, constraint: Relation | Combination | Sum | Count | Automaton, rule: Rule) -> None:
+    def __init__(self, constraint: Relation | Whole, rule: Rule) -> None:
         self.constraint = constraint
         self.rule = rule
         match constraint:
@@ -35,7 +35,7 @@ class Mark:
                 cells = [cell for pair in pairs for cell in pair]
             case Sum(terms, _, _):
                 cells = [cell for cell, _ in terms]
-            case Combination() | Count() | Automaton():
+            case Combination() | Count() | DifferentCount() | Automaton():
                 cells = list(constraint.cells)
             case _ as never:
                 assert_never(never)
@@ -81,4 +81,4 @@ class Mark:
 
 def mark_of(constraint: Constraint, rule: Rule) -> Mark | None:
     """The mark; None for a constraint that speaks of differing or of single cells alone."""
-    return Mark(constraint, rule) if isinstance(constraint, Relation | Combination | Sum | Count | Automaton) else None
+    return Mark(constraint, rule) if isinstance(constraint, Relation | Whole) else None

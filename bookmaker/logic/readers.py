@@ -15,7 +15,17 @@ from bookmaker.puzzle.bits import cells_on
 from bookmaker.puzzle.position import Candidate
 from bookmaker.reasons import MarkRef
 from bookmaker.rules.common.contract import Rule
-from bookmaker.solve.problem import Allowed, Automaton, Combination, Constraint, Count, Different, Relation, Sum
+from bookmaker.solve.problem import (
+    Allowed,
+    Automaton,
+    Combination,
+    Constraint,
+    Count,
+    Different,
+    DifferentCount,
+    Relation,
+    Sum,
+)
 
 
 @dataclass(frozen=True)
@@ -51,7 +61,7 @@ def readers_of(
                 for pair in pairs:
                     by_mark.setdefault(reference(rule, pair), []).append(pair)
                 found += [Reader(ref, Mark(Relation(tuple(own), beside), rule)) for ref, own in by_mark.items()]
-            case Combination() | Sum() | Count() | Automaton() as made:
+            case Combination() | Sum() | Count() | DifferentCount() | Automaton() as made:
                 mark = Mark(made, rule)
                 found.append(Reader(reference(rule, mark.cells), mark))
             case Different() | Allowed():

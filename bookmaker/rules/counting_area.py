@@ -23,7 +23,6 @@ from bookmaker.reasons.bymark import NoFilling, OneCombination, OnlyDigits, Only
 from bookmaker.rules.common.caged import CagedRule, Cells
 from bookmaker.rules.common.cagereading import Typed
 from bookmaker.rules.common.contract import Deduction, Sample
-from bookmaker.rules.common.deducing.automata import Machine, machine
 from bookmaker.rules.common.deducing.candidates import removed_by, sees
 from bookmaker.rules.common.deducing.enumeration import APART, can_be_filled, tried_out
 from bookmaker.rules.common.drawing.fence import Texture
@@ -32,7 +31,7 @@ from bookmaker.rules.common.reading import read_digits
 from bookmaker.rules.common.words.letters import in_letters
 from bookmaker.rules.common.words.speech import cells_said
 from bookmaker.rules.common.words.wording import number
-from bookmaker.solve.problem import Constraint, Count, Different
+from bookmaker.solve.problem import Constraint, Count, Different, DifferentCount
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node, Word
 
@@ -42,7 +41,7 @@ TRIED = 6
 """So many cells are tried out as a whole."""
 
 MOST_SETS = 70_000
-"""So many sets of digits are told apart while an area's different ones are counted."""
+"""So many sets of digits are told apart when all fillings of an area with a number of different ones are followed."""
 
 PLACES = 10
 """So many places of a digit are looked through for all that fit together."""
@@ -151,7 +150,7 @@ counting-area:
             if tally.different == len(cells) > 1:
                 yield Different(cells)
             elif tally.different:
-                yield _machine(tally.different, grid.size).over(cells)
+                yield DifferentCount(cells, tally.different, tally.different)
 
     def holds(self, grid: Grid, digits: Sequence[int]) -> bool:
         for cells, tally in self.cages:
@@ -271,14 +270,3 @@ def _fits(tally: Tally, count: int) -> Callable[[Sequence[int]], bool]:
 def _countable(different: int, size: int) -> bool:
     """Are there few enough sets of so many digits and fewer?"""
     return sum(comb(size, count) for count in range(different + 1)) <= MOST_SETS
-
-
-@lru_cache(maxsize=64)
-def _machine(different: int, size: int) -> Machine:
-    """Reads which digits were met, as many as there may be."""
-
-    def step(seen: int, digit: int) -> int | None:
-        after = seen | 1 << (digit - 1)
-        return after if after.bit_count() <= different else None
-
-    return machine(range(1, size + 1), 0, step, lambda seen: seen.bit_count() == different)

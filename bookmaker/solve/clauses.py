@@ -5,10 +5,10 @@ which has a variable for each candidate of a cell that has several; there are fu
 sets. What the state has decided is left out, so that the clauses shrink with what is known.
 
 Encodings: all different, pairwise; relations, as support or as conflicts, whichever is shorter (I. Gent, “Arc
-consistency in SAT”, ECAI 2002); sums by how great partial sums are at least (`sum_clauses.py`); automata and, read as
-such, counts by a variable for each state at each step (C.-G. Quimper and T. Walsh, “Global grammar constraints”, CP
-2006); a few sets by a variable each, many by a decision diagram over the digits that occur. States that no filling of
-the candidates can pass are left out.
+consistency in SAT”, ECAI 2002); sums by how great partial sums are at least (`sum_clauses.py`), and so the number of
+digits that occur; automata and, read as such, counts by a variable for each state at each step (C.-G. Quimper and T.
+Walsh, “Global grammar constraints”, CP 2006); a few sets by a variable each, many by a decision diagram over the digits
+that occur. States that no filling of the candidates can pass are left out.
 """
 
 from __future__ import annotations
@@ -26,6 +26,7 @@ from bookmaker.solve.problem import (
     Constraint,
     Count,
     Different,
+    DifferentCount,
     Problem,
     Relation,
     Sum,
@@ -55,14 +56,12 @@ class Clauses:
 
     def __init__(self, problem: Problem, engine: Engine, state: int, say: Say) -> None:
         self._say = say
-        self.literals: list[list[int] | None] = []
         self._layout = layout = engine.layout
         self._peers = engine.placement.peers
         self._digits = problem.digits
         self._masks = [state >> at & layout.full for at in layout.places]
         self.variables = 0
-        for mask in self._masks:
-            self.literals.append(self._of_cell(mask) if mask & mask - 1 else None)
+        self.literals = [self._of_cell(mask) if mask & mask - 1 else None for mask in self._masks]
         self._sums = SumClauses(say, self._new, self.literals, self._masks, problem.digits)
         for constraint in problem.constraints:
             self._add(constraint)
@@ -124,12 +123,12 @@ class Clauses:
             case Sum(terms, least, most):
                 self._sum(terms, least, most)
             case Count(cells, digits, least, most):
-                meets = places_in(digits)
-                self._line(
-                    cells,
-                    lambda _, met, places: {place: met + (place in meets) for place in places},
-                    range(least, most + 1),
-                )
+                meets, within = places_in(digits), range(least, most + 1)
+                self._line(cells, lambda _, met, places: {place: met + (place in meets) for place in places}, within)
+            case DifferentCount(cells, least, most):
+                decided, places = self._open_to(tuple(dict.fromkeys(cells)))
+                occurs, known = [self._any(here) for here in places.values()], decided.bit_count()
+                self._sums.counted(occurs, least - known, most - known)
             case Automaton(cells, steps, accept, lean):
                 steps, accept = lean() if lean else (steps, accept)
                 rows = [row[1:] for row in steps]  # by place, no longer by digit
@@ -172,20 +171,35 @@ class Clauses:
 
     def _one_of(self, cells: Sequence[int], sets: Iterable[int]) -> None:
         """The digits of the cells, which differ, make one of the sets."""
-        open_to = decided = 0
-        for cell in cells:
-            open_to |= self._masks[cell]
-            if self.literals[cell] is None:
-                decided |= self._masks[cell]
-        rows = [row for cell in cells if (row := self.literals[cell]) is not None]
-        if not rows:
+        decided, places = self._open_to(cells)
+        if not places:
             return
+        open_to = decided | sum(1 << place for place in places)
         left = sorted({chosen & ~decided for chosen in sets if not chosen & ~open_to and not decided & ~chosen})
-        places = {place: [row[place] for row in rows if row[place]] for place in places_in(open_to & ~decided)}
         if len(left) <= FEW_SETS:
             self._by_set(left, places)
         else:
             self._by_diagram(left, places)
+
+    def _open_to(self, cells: Sequence[int]) -> tuple[int, dict[int, list[int]]]:
+        """The digits of the decided cells, as a mask; of each other digit's place, its variables at the cells."""
+        open_to = decided = 0
+        rows = []
+        for cell in cells:
+            open_to |= self._masks[cell]
+            if (row := self.literals[cell]) is None:
+                decided |= self._masks[cell]
+            else:
+                rows.append(row)
+        return decided, {place: [row[place] for row in rows if row[place]] for place in places_in(open_to & ~decided)}
+
+    def _any(self, literals: Sequence[int]) -> int:
+        """A variable that holds if one of the literals does."""
+        variable = self._new()
+        self._say([-variable, *literals])
+        for literal in literals:
+            self._say((-literal, variable))
+        return variable
 
     def _by_set(self, sets: Sequence[int], places: Mapping[int, Sequence[int]]) -> None:
         chosen = {mask: self._new() for mask in sets}
@@ -201,12 +215,7 @@ class Clauses:
 
     def _by_diagram(self, sets: Sequence[int], places: Mapping[int, Sequence[int]]) -> None:
         """Digit by digit, does it occur? A state is what is left of the sets that agree so far."""
-        occurs = {}
-        for place, literals in places.items():
-            occurs[place] = variable = self._new()
-            self._say([-variable, *literals])
-            for literal in literals:
-                self._say((-literal, variable))
+        occurs = {place: self._any(literals) for place, literals in places.items()}
         states: dict[frozenset[int], int] = {frozenset(sets): 0}
         for place, variable in occurs.items():
             after: dict[frozenset[int], int] = {}

@@ -14,11 +14,22 @@ from bookmaker.solve.arithmetic import Total, house_sums
 from bookmaker.solve.automata import accepted_line
 from bookmaker.solve.candidates import CandidateLayout, candidate_layout, each_bit
 from bookmaker.solve.counts import CountWithin
+from bookmaker.solve.different_counts import DifferentWithin
 from bookmaker.solve.engine import Engine
 from bookmaker.solve.houses import gather
 from bookmaker.solve.local import A_CELL, Filter, Filtered, Local
 from bookmaker.solve.placement import ExtendedPlacementMasks, Forbidding, PlacementMasks, peers_of
-from bookmaker.solve.problem import Allowed, Automaton, Combination, Count, Different, Problem, Relation, Sum
+from bookmaker.solve.problem import (
+    Allowed,
+    Automaton,
+    Combination,
+    Count,
+    Different,
+    DifferentCount,
+    Problem,
+    Relation,
+    Sum,
+)
 from bookmaker.solve.relations import (
     AllowedTable,
     RelationPropagator,
@@ -37,7 +48,7 @@ FEW_PAIRS = 3
 """Up to this number, the pairs of a relation are cheaper one by one than in a pass over the whole grid."""
 
 Relations = dict[AllowedTable, list[tuple[int, int]]]
-Other = Combination | Sum | Count | Automaton
+Other = Combination | Sum | Count | DifferentCount | Automaton
 
 
 def compile_problem(problem: Problem) -> tuple[Engine, int]:
@@ -63,7 +74,7 @@ def compile_problem(problem: Problem) -> tuple[Engine, int]:
             others.append(constraint)
             if len(set(constraint.cells)) < len(constraint.cells):
                 gone = layout.everything
-        elif isinstance(constraint, Sum | Count | Automaton):
+        elif isinstance(constraint, Sum | Count | DifferentCount | Automaton):
             others.append(constraint)
         else:
             assert_never(constraint)
@@ -193,6 +204,9 @@ def _locals(
             case Count(cells, mask, least, most):
                 once = tuple(dict.fromkeys(cells))
                 yield filtered(once, CountWithin(mask, least, most, tuple(cells.count(cell) for cell in once)))
+            case DifferentCount(cells, least, most):
+                once = tuple(dict.fromkeys(cells))
+                yield filtered(once, DifferentWithin(least, most, _differing(layout, once, peers)))
             case Automaton(cells, steps, accept):
                 once = tuple(dict.fromkeys(cells))
                 line = tuple(once.index(cell) for cell in cells)
@@ -208,6 +222,12 @@ def _locals(
 def _of_the_sets(layout: CandidateLayout, cells: Cells, sets: int, placement: Mapping[int, int]) -> Local:
     """What looks after cells that hold different digits, together one of the sets."""
     return Filtered(layout, cells, OneOfTheSets(layout.digits, sets), placement, A_CELL + set_cost(layout.digits))
+
+
+def _differing(layout: CandidateLayout, cells: Cells, peers: Sequence[int]) -> tuple[int, ...]:
+    """For each of the cells those that are its peers, as bits in the order of the cells."""
+    units = [layout.units[layout.places[cell]] for cell in cells]
+    return tuple(sum(1 << at for at, unit in enumerate(units) if peers[cell] & unit) for cell in cells)
 
 
 def _board(cells: Iterable[int]) -> int:

@@ -57,6 +57,15 @@ class Count:
 
 
 @dataclass(frozen=True, slots=True)
+class DifferentCount:
+    """How many different digits the cells hold lies in `least`..`most`."""
+
+    cells: tuple[int, ...]
+    least: int
+    most: int
+
+
+@dataclass(frozen=True, slots=True)
 class Automaton:
     """The digits along the cells, in order, are accepted by a finite automaton.
 
@@ -81,7 +90,7 @@ class Allowed:
     digits: int
 
 
-Constraint: TypeAlias = Different | Relation | Combination | Sum | Count | Automaton | Allowed
+Constraint: TypeAlias = Different | Relation | Combination | Sum | Count | DifferentCount | Automaton | Allowed
 
 
 @dataclass(frozen=True)

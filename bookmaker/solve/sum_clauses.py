@@ -5,7 +5,7 @@ least v” for every value v of a partial sum but the least. Such an order encod
 M. Banbara, “Compiling finite linear CSP into SAT”, Constraints 14, 2009) learns about ranges of values at once, where a
 variable for each value learns about one at a time. Terms are added in pairs and these in pairs again (O. Bailleux and
 Y. Boufkhad, “Efficient CNF encoding of Boolean cardinality constraints”, CP 2003), part by part. Values that the other
-terms cannot make up for are left out, from the whole sum down.
+terms cannot make up for are left out, from the whole sum down. How many literals hold is such a sum too.
 """
 
 from __future__ import annotations
@@ -35,12 +35,14 @@ class Number:
 
 @dataclass(frozen=True, slots=True)
 class _Term:
-    """A cell and its factor, or two terms to be added; `values` are all that it may come to by itself."""
+    """A cell and its factor, two terms to be added, or a `literal` that counts 1; `values` are all that it may come to
+    by itself."""
 
     values: Set[int]
     cells: tuple[int, ...]
     factor: int
     halves: tuple[_Term, _Term] | None = None
+    literal: int = 0
 
 
 class SumClauses:
@@ -66,7 +68,15 @@ class SumClauses:
 
     def within(self, parts: Sequence[Sequence[int]], factors: Mapping[int, int], least: int, most: int) -> None:
         """Factor × digit over undecided cells adds up to `least`..`most`. The cells of a part differ."""
-        whole = self._added([self._part(cells, factors[cells[0]]) for cells in parts])
+        self._limited([self._part(cells, factors[cells[0]]) for cells in parts], least, most)
+
+    def counted(self, literals: Sequence[int], least: int, most: int) -> None:
+        """From `least` to `most` of the literals hold."""
+        if literals:
+            self._limited([_Term({0, 1}, (), 0, literal=literal) for literal in literals], least, most)
+
+    def _limited(self, terms: Sequence[_Term], least: int, most: int) -> None:
+        whole = self._added(terms)
         allowed = {value for value in whole.values if least <= value <= most}
         if allowed != whole.values:
             self._said(whole, allowed)
@@ -98,7 +108,7 @@ class SumClauses:
             self._say(())
             return Number((0,), (SURE,))
         if term.halves is None:
-            return self._of_cell(term, allowed)
+            return self._within(self._single(term), allowed)
         one, other = term.halves
         a = self._said(one, {x for x in one.values if any(x + y in allowed for y in other.values)})
         b = self._said(other, {y for y in other.values if any(x + y in allowed for x in one.values)})
@@ -114,10 +124,14 @@ class SumClauses:
             self._say((-more, less))
         return Number(values, reached)
 
-    def _of_cell(self, term: _Term, allowed: Set[int]) -> Number:
+    def _single(self, term: _Term) -> Number:
+        if term.literal:
+            return Number((0, 1), (SURE, term.literal))
         (cell,), factor = term.cells, term.factor
         digit = self._digit(cell)
-        number = digit if factor == 1 else _times(digit, factor)
+        return digit if factor == 1 else _times(digit, factor)
+
+    def _within(self, number: Number, allowed: Set[int]) -> Number:
         least, most = min(allowed), max(allowed)
         for value, reached in zip(number.values, number.reached, strict=True):
             if value == least and reached:

@@ -14,7 +14,17 @@ from typing import Any, TypeAlias, assert_never
 
 from bookmaker.puzzle.bits import digits_in
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.solve.problem import Allowed, Automaton, Combination, Constraint, Count, Different, Relation, Sum
+from bookmaker.solve.problem import (
+    Allowed,
+    Automaton,
+    Combination,
+    Constraint,
+    Count,
+    Different,
+    DifferentCount,
+    Relation,
+    Sum,
+)
 
 Form: TypeAlias = tuple[str, tuple[int, ...], tuple[Any, ...]]
 """A word for what is asked, the images of its cells, and its digits and numbers. Forms of one word can be ordered."""
@@ -57,6 +67,8 @@ def _add(asked: Constraint, cells: Sequence[int], digits: tuple[int, ...], forms
             forms.add(("sets", tuple(sorted(cells[c] for c in over)), masks))
         case Count(over, mask, least, most):
             forms.add(("count", tuple(sorted(cells[c] for c in over)), (_mapped(mask, digits), least, most)))
+        case DifferentCount(over, least, most):
+            forms.add(("different digits", tuple(sorted(cells[c] for c in over)), (least, most)))
         case Relation(pairs, beside):
             onward, back = _tables(beside, digits)
             for a, b in pairs:

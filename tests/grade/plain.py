@@ -16,7 +16,16 @@ from typing import TypeAlias
 from bookmaker.puzzle.position import Position
 from bookmaker.rules import houses_of
 from bookmaker.rules.common.contract import RuledPuzzle
-from bookmaker.solve.problem import Automaton, Combination, Constraint, Count, Different, Relation, Sum
+from bookmaker.solve.problem import (
+    Automaton,
+    Combination,
+    Constraint,
+    Count,
+    Different,
+    DifferentCount,
+    Relation,
+    Sum,
+)
 
 May: TypeAlias = list[set[int]]
 """For each cell the digits that may stand there."""
@@ -81,7 +90,7 @@ def _marks(puzzle: RuledPuzzle, may: May) -> bool:
             case Sum(terms, _, _):
                 cells = tuple(dict.fromkeys(cell for cell, _ in terms))
                 left = _fillable(made, _held(before, cells))
-            case Count(cells, _, _, _) | Automaton(cells, _, _):
+            case Count(cells, _, _, _) | DifferentCount(cells, _, _) | Automaton(cells, _, _):
                 left = _fillable(made, _held(before, cells))
             case _:
                 continue
@@ -123,7 +132,7 @@ def _arranged(held: Held, sets: frozenset[int]) -> list[set[int]]:
 
 
 @lru_cache(maxsize=50_000)
-def _fillable(made: Sum | Count | Automaton, held: Held) -> list[set[int]]:
+def _fillable(made: Sum | Count | DifferentCount | Automaton, held: Held) -> list[set[int]]:
     """The digits of each cell with which the others can be filled so that the mark is kept."""
     return [
         {digit for digit in digits if _can(made, (*held[:at], frozenset({digit}), *held[at + 1 :]))}
@@ -131,7 +140,7 @@ def _fillable(made: Sum | Count | Automaton, held: Held) -> list[set[int]]:
     ]
 
 
-def _can(made: Sum | Count | Automaton, held: Held) -> bool:
+def _can(made: Sum | Count | DifferentCount | Automaton, held: Held) -> bool:
     """Is there a filling? What was met so far - a total, a number, a state - is gathered cell by cell."""
     match made:
         case Sum(terms, least, most):
@@ -142,6 +151,8 @@ def _can(made: Sum | Count | Automaton, held: Held) -> bool:
             return any(least <= total <= most for total in _met(0, held, lambda at, i, d: at + by_place[i] * d))
         case Count(_, mask, least, most):
             return any(least <= number <= most for number in _met(0, held, lambda at, _, d: at + (mask >> (d - 1) & 1)))
+        case DifferentCount(_, least, most):
+            return any(least <= met.bit_count() <= most for met in _met(0, held, lambda at, _, d: at | 1 << d))
         case Automaton(_, steps, accept):
             return any(at in accept for at in _met(0, held, lambda at, _, d: -1 if at < 0 else steps[at][d]))
 

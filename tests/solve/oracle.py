@@ -14,6 +14,7 @@ from bookmaker.solve.problem import (
     Constraint,
     Count,
     Different,
+    DifferentCount,
     Problem,
     Relation,
     Sum,
@@ -60,6 +61,9 @@ def _add(model: cp_model.CpModel, x: list[cp_model.IntVar], constraint: Constrai
             model.add_linear_constraint(sum(factor * x[cell] for cell, factor in terms), least, most)
         case Count(cells, mask, least, most):
             model.add_linear_constraint(sum(_is_in(model, x[cell], mask, digits) for cell in cells), least, most)
+        case DifferentCount(cells, least, most):
+            held = [_is_held(model, [x[cell] for cell in cells], digit, digits) for digit in digits]
+            model.add_linear_constraint(sum(held), least, most)
         case Automaton(cells, steps, accept):
             moves = [(state, d, row[d]) for state, row in enumerate(steps) for d in digits if row[d] >= 0]
             if moves:
@@ -71,6 +75,12 @@ def _add(model: cp_model.CpModel, x: list[cp_model.IntVar], constraint: Constrai
                 model.add_linear_expression_in_domain(x[cell], cp_model.Domain.from_values(_digits(mask)))
         case _ as never:
             assert_never(never)
+
+
+def _is_held(model: cp_model.CpModel, variables: list[cp_model.IntVar], digit: int, digits: range) -> cp_model.IntVar:
+    is_held = model.new_bool_var("")
+    model.add_max_equality(is_held, [_is_in(model, variable, 1 << digit - 1, digits) for variable in variables])
+    return is_held
 
 
 def _is_in(model: cp_model.CpModel, variable: cp_model.IntVar, mask: int, digits: range) -> cp_model.IntVar:

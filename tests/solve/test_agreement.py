@@ -17,6 +17,7 @@ from bookmaker.solve.problem import (
     Constraint,
     Count,
     Different,
+    DifferentCount,
     Problem,
     Sum,
     relation,
@@ -39,14 +40,19 @@ RELATIONS = (
     lambda a, b: a == 2 * b or b == 2 * a,
 )
 
+KINDS = "different", "relation", "combination", "sum", "count", "different count", "automaton", "allowed"
+
+MOST = 5**6 + 1
+"""More solutions than any of the problems has."""
+
 
 @st.composite
 def constraints(draw: Draw, cells: int, digits: int) -> Constraint:
-    """One constraint of any primitive; automata and counts may visit a cell twice."""
+    """One constraint of any primitive; automata and counts of both kinds may visit a cell twice."""
     some = st.lists(st.integers(0, cells - 1), min_size=1, max_size=5, unique=True).map(tuple)
     often = st.lists(st.integers(0, cells - 1), min_size=1, max_size=5).map(tuple)
     masks = st.integers(1, (1 << digits) - 1)
-    kind = draw(st.sampled_from(("different", "relation", "combination", "sum", "count", "automaton", "allowed")))
+    kind = draw(st.sampled_from(KINDS))
     if kind == "different":
         return Different(draw(some))
     if kind == "relation":
@@ -71,6 +77,9 @@ def constraints(draw: Draw, cells: int, digits: int) -> Constraint:
     if kind == "count":
         fewest = draw(st.integers(0, 3))
         return Count(draw(often), draw(masks), fewest, fewest + draw(st.integers(0, 2)))
+    if kind == "different count":
+        fewest = draw(st.integers(0, 4))
+        return DifferentCount(draw(often), fewest, fewest + draw(st.integers(0, 1)))
     if kind == "automaton":
         states = draw(st.integers(1, 4))
         rows = st.tuples(st.just(-1), *[st.integers(-1, states - 1)] * digits)
@@ -98,7 +107,7 @@ def _agree(problem: Problem) -> None:
     found = list(solutions(problem))
     assert set(found) == wanted
     assert len(found) == len(wanted)
-    assert tally(problem, 10_000) == Tally(len(wanted), complete=True)
+    assert tally(problem, MOST) == Tally(len(wanted), complete=True)
     for verdict in (prove(problem), prove(problem, effort=0)):
         match verdict:
             case NoSolution():

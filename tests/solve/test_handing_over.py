@@ -12,7 +12,18 @@ import pytest
 
 from bookmaker.solve import clauses, learning, prove
 from bookmaker.solve.engine import Engine
-from bookmaker.solve.problem import Automaton, Combination, Constraint, Count, Different, Problem, Sum, relation
+from bookmaker.solve.problem import (
+    Allowed,
+    Automaton,
+    Combination,
+    Constraint,
+    Count,
+    Different,
+    DifferentCount,
+    Problem,
+    Sum,
+    relation,
+)
 from bookmaker.solve.search import solutions
 from bookmaker.solve.sum_clauses import Say
 from bookmaker.solve.verdict import NoSolution, Prover, Several, Solution, Undecided, Unique
@@ -123,6 +134,18 @@ def test_sets_have_two_encodings_that_say_the_same(monkeypatch: pytest.MonkeyPat
 def test_an_automaton_may_visit_a_cell_twice() -> None:
     rising = tuple((-1, *(d if d > last else -1 for d in range(1, 4))) for last in range(4))
     assert prove(Problem(2, 3, (Automaton((0, 1, 0), rising, frozenset(range(4))),)), effort=0) == NoSolution()
+
+
+@pytest.mark.parametrize(
+    ("least", "most", "apart"), [(0, 2, 1), (3, 5, 0), (3, 3, 2)], ids=["too many", "too few", "as many as there are"]
+)
+def test_different_digits_are_counted_with_those_of_decided_cells(least: int, most: int, apart: int) -> None:
+    digits = range(2, 6)
+    pairs = relation([(1, 2)], 5, [(a, b) for a in digits for b in digits if abs(a - b) == apart])
+    problem = Problem(3, 5, (Allowed((0,), 1), pairs, DifferentCount((0, 1, 2, 1), least, most)))
+    verdict = prove(problem, effort=0)
+    assert isinstance(verdict, Several if all_solutions(problem) else NoSolution)
+    assert verdict.prover is Prover.LEARNING
 
 
 def test_a_budget_of_steps_that_runs_out_is_said_so(monkeypatch: pytest.MonkeyPatch) -> None:
