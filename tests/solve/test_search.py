@@ -7,7 +7,7 @@ from random import Random
 import pytest
 
 from bookmaker.solve import prove, solutions, tally
-from bookmaker.solve.problem import Allowed, Automaton, Combination, Count, Different, Problem, Sum
+from bookmaker.solve.problem import Allowed, Automaton, Combination, Count, Different, DifferentCount, Problem, Sum
 from bookmaker.solve.verdict import NoSolution, Several, Tally, Undecided, Unique
 from tests.solve.boards import boxed, classic, givens, latin, square
 
@@ -104,6 +104,8 @@ def test_every_size_of_grid_is_carried(size: int) -> None:
         Sum(((0, 1), (0, -1)), 1, 2),
         Count((), 0b1, 1, 1),
         Count((0,), 0b1, 2, 2),
+        DifferentCount((), 1, 1),
+        DifferentCount((0, 0), 2, 2),
         Automaton((), ((-1, 0, 0, 0, 0),), frozenset()),
         Allowed((0,), 0),
     ],
