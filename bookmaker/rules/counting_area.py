@@ -27,7 +27,7 @@ from bookmaker.rules.common.deducing.candidates import removed_by, sees
 from bookmaker.rules.common.deducing.enumeration import APART, can_be_filled, tried_out
 from bookmaker.rules.common.drawing.fence import Texture
 from bookmaker.rules.common.parts import Part
-from bookmaker.rules.common.reading import read_digits
+from bookmaker.rules.common.reading import parts_of, read_digits
 from bookmaker.rules.common.words.letters import in_letters
 from bookmaker.rules.common.words.speech import cells_said
 from bookmaker.rules.common.words.wording import number
@@ -36,6 +36,8 @@ from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node, Word
 
 DIFFERENT = "different"
+
+HOW = "such as “1 1 5”, or “3 different”"
 
 TRIED = 6
 """So many cells are tried out as a whole."""
@@ -93,6 +95,10 @@ counting-area:
                 return Tally((), int(found[1]))
             text = f"{what} should name 1 to {grid.size} different digits, not {found[1]}"
             collector.error(node.place, "out-of-range", text)
+            return None
+        words = [part.value.upper() for part in parts_of(node)] if isinstance(node, Word) else []
+        if any(len(word) > 2 and word.isalpha() and not {*word} <= {*grid.symbols} for word in words):
+            collector.error(node.place, "not-digits", f"{what} should be digits, or how many different ones", HOW)
             return None
         digits = read_digits(node, what, grid, collector)
         return None if digits is None else Tally(tuple(sorted(digits)))

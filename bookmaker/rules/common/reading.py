@@ -39,7 +39,7 @@ def read_yes(body: Node, what: str, collector: Collector) -> bool:
 
 
 def read_digits(node: Node, what: str, grid: Grid, collector: Collector) -> tuple[int, ...] | None:
-    """One or more digits of the grid; None after any diagnostic."""
+    """One or more digits of the grid; None after any diagnostic. A word of other signs alone is one mistake."""
     if not isinstance(node, Word):
         collector.error(node.place, "not-digits", f"{what} should be digits such as 1 2 5")
         return None
@@ -55,6 +55,11 @@ def read_digits(node: Node, what: str, grid: Grid, collector: Collector) -> tupl
                     part.place, "backward-range", f"“{part.value}” does not run from a digit to a greater one"
                 )
                 sound = False
+            continue
+        if len(part.value) > 1 and not any(sign.upper() in grid.symbols for sign in part.value):
+            text = f"{what} can't hold “{part.value}”: {signs_of(grid)}"
+            collector.error(part.place, "not-a-digit", text)
+            sound = False
             continue
         digits = [_digit(part, index, what, grid, collector) for index in range(len(part.value))]
         found += digits

@@ -34,6 +34,7 @@ MISUSES = (
     ("counting-area: {cells: r1c1 r1c2, count: 1 2 3}", "area-crowd", "1 2 3"),
     ("counting-area: {cells: r1c1 r1c2, count: 3 different}", "area-crowd", "3 different"),
     ("counting-area: {cells: r1c1 r1c2, count: 0}", "not-a-digit", "0"),
+    ("counting-area: {cells: r1c1 r1c2, count: two diferent}", "not-digits", "two diferent"),
     ("counting-area: {cells: r1c1 r1c2, count: 12 different}", "out-of-range", "12"),
     ("counting-area: r1c1 r1c2", "no-figure", "r1c1"),
     ("counting-area: {cells: r1c1 r5c5, count: 1}", "cage-split", "r1c1"),

@@ -29,6 +29,7 @@ MISUSES = (
     ("quadruple:\n  r1c1-r2c2: 5 5", "quadruple-repeat", "5 5"),
     ("quadruple:\n  r3c3-r4c4: 5 A", "not-a-digit", "A"),
     ("quadruple:\n  r3c3-r4c4: ''", "no-digits", "''"),
+    ("quadruple:\n  r3c3-r4c4: one 2", "not-a-digit", "one"),
     ("quadruple:\n  r3c3-r4c4: [1, 2]", "not-digits", "[1"),
     ("quadruple: r3c3-r4c4", "not-quadruples", "r3c3"),
 )
