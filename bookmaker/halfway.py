@@ -15,7 +15,7 @@ import os
 from collections.abc import Iterator, Sequence
 from contextlib import suppress
 from dataclasses import dataclass
-from hashlib import sha256
+from hashlib import file_digest
 from pathlib import Path
 from typing import Any
 
@@ -123,6 +123,9 @@ def _hidden(name: Any) -> bool:
 def _mark(file: Path) -> str | None:
     """What a file is known by, whatever name it has; None where there is none that could be read."""
     try:
-        return None if file.is_symlink() else sha256(file.read_bytes()).hexdigest()
+        if file.is_symlink():
+            return None
+        with file.open("rb") as stream:
+            return file_digest(stream, "sha256").hexdigest()
     except OSError:
         return None

@@ -20,6 +20,10 @@ from bookmaker.proof import Proof
 from bookmaker.proof.executors import InProcess
 from bookmaker.source.diagnostics import BookErrors
 
+MANY = 2_000
+"""Puzzles from which on a book is not handed to another process to draw its keys: packed, and unpacked there, it takes
+up as much memory again."""
+
 
 @dataclass(frozen=True, slots=True)
 class Printing:
@@ -43,14 +47,16 @@ def print_checked(
     printings: Sequence[Printing], proofs: Sequence[Proof], beside: Beside, executor: Executor | None = None
 ) -> list[int]:
     """Fill the files that are to take the places of others, and look them over; how many pages each has. The first is
-    drawn here, the others by the executor. Warnings are said.
+    drawn here, the others by the executor unless there are `MANY` puzzles. Warnings are said.
 
     Raises BookErrors if there is more than warnings in any, OSError if one can't be written.
     """
     workers = executor or InProcess()
-    first, *others = ((printing, beside(printing.path)) for printing in printings)
+    here = [(printing, beside(printing.path)) for printing in printings]
+    here, others = (here, []) if len(proofs) >= MANY else (here[:1], here[1:])
     waiting = [workers.submit(_printed, printing, file, proofs) for printing, file in others]
-    reports = [_printed(*first, proofs, workers), *(future.result() for future in waiting)]
+    reports = [_printed(printing, file, proofs, workers) for printing, file in here]
+    reports += [future.result() for future in waiting]
     diagnostics = tuple(diagnostic for report in reports for diagnostic in report.diagnostics)
     if not all(report.sound for report in reports):
         click.echo("preflight found faults, so nothing was written:", err=True)
