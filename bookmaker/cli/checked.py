@@ -21,8 +21,8 @@ from bookmaker.proof.executors import InProcess
 from bookmaker.source.diagnostics import BookErrors
 
 MANY = 2_000
-"""Puzzles from which on a book is not handed to another process to draw its keys: packed, and unpacked there, it takes
-up as much memory again."""
+"""Puzzles from which on a book is not handed to another process to draw its keys: to pack it here and to unpack it
+there takes memory in both."""
 
 
 @dataclass(frozen=True, slots=True)

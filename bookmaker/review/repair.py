@@ -44,7 +44,8 @@ def repair(puzzle: RuledPuzzle, known: Iterable[Solution], limit: int = LIMIT, e
         for solution in Search(problem_of(puzzle), effort=effort):
             found[solution] = None
             if len(found) > limit:
-                raise OutOfBudget
+                complete = False
+                break
     except OutOfBudget:
         complete = False
     seen = [*found][:limit]

@@ -11,8 +11,8 @@ MOST = 1_000_000
 demo book takes. Puzzles on five grids, or full of marks, with nothing to spare may want more."""
 
 A_MARK = 15
-"""Reading a mark once more counts as so many cells, what a rule says cell by cell as one: fitted to times, since marks
-make a look dearer."""
+"""Reading a mark once more counts as so many cells, what a rule says cell by cell as one: marks make a look dearer. A
+rough fit to the times of nine puzzles."""
 
 
 class TooMuch(Exception):
