@@ -8,7 +8,7 @@ inside the page. Figures are drawn as outlines: they are not to be read, by no r
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from hashlib import sha256
@@ -59,7 +59,8 @@ class Field:
         return ((column, row) for row, column in product(rows, columns) if self.shown((column, row)))
 
 
-def seed_of(puzzles: Iterable[BookPuzzle]) -> bytes:
+@lru_cache(maxsize=2)  # the pages of a book between its parts show all of it or a chapter, again and again
+def seed_of(puzzles: tuple[BookPuzzle, ...]) -> bytes:
     """A hash of what the puzzles ask: their givens and their marks."""
     asked = [(puzzle.puzzle.givens, pieces_of(puzzle).all) for puzzle in puzzles]
     return sha256(repr(asked).encode()).digest()
@@ -71,7 +72,7 @@ def ornament(
     """The field, filled; it paints no ground but for patches of a second tone. `salt` tells apart what is made of the
     same puzzles."""
     painter = _Painter(theme, palette, field)
-    seed = seed_of(puzzles) + salt.encode()
+    seed = seed_of(tuple(puzzles)) + salt.encode()
     order = _in_turn(puzzles, Random(seed.hex()))
     draws = [tuple(_laid(order, field, Random(f"{seed.hex()} {draw}"), painter)) for draw in range(DRAWS)]
     laid = max(draws, key=lambda draw: sum(len(one.piece.cells) for one in draw if one.piece.shape in FILLING))

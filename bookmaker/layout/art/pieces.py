@@ -128,24 +128,31 @@ def _rising(puzzle: BookPuzzle, free: set[int]) -> Iterator[tuple[int, ...]]:
     grid, digits = puzzle.puzzle.grid, puzzle.solution
     if digits is None:
         return
+    steps = [[to for to in near if digits[to] == digits[at] + 1] for at, near in enumerate(_beside(grid))]
+    longest = [1] * len(steps)
+    for at in sorted(grid.cells, key=digits.__getitem__, reverse=True):
+        longest[at] += max((longest[to] for to in steps[at]), default=0)
     for length in range(min(LONGEST, grid.size), 2, -1):
         for start in grid.cells:
-            chain = _climb(grid, digits, start, length, free)
-            if chain:
+            if longest[start] >= length and start in free:
+                chain = _climb(steps, start, length, free)
                 free.difference_update(chain)
-                yield chain
+                if chain:
+                    yield chain
 
 
-def _climb(grid: Grid, digits: Sequence[int], start: int, length: int, free: set[int]) -> tuple[int, ...]:
-    """A chain of so many free cells from a start, or nothing."""
-    if start not in free:
-        return ()
+@lru_cache(maxsize=16)
+def _beside(grid: Grid) -> tuple[tuple[int, ...], ...]:
+    """For each cell those that share a side with it."""
+    return tuple(map(grid.orthogonal, grid.cells))
+
+
+def _climb(steps: Sequence[Sequence[int]], start: int, length: int, free: set[int]) -> tuple[int, ...]:
+    """A chain of so many free cells from a start, or nothing; `steps` has the cells to go on to from each."""
     waiting: list[tuple[int, ...]] = [(start,)]
     while waiting:
         chain = waiting.pop()
         if len(chain) == length:
             return chain
-        waiting += [
-            (*chain, at) for at in grid.orthogonal(chain[-1]) if at in free and digits[at] == digits[chain[-1]] + 1
-        ]
+        waiting += [(*chain, at) for at in steps[chain[-1]] if at in free]
     return ()
