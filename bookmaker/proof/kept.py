@@ -33,7 +33,7 @@ def checked(
         found = from_text(text)
     except MADE_UP:
         return None
-    if not believable(puzzle, found, count, sound):
+    if not _hang_together(puzzle, found, count, sound):
         return None
     if isinstance(found.verdict, Unique | NoSolution) and prove(problem_of(puzzle)) != found.verdict:
         return None
@@ -43,6 +43,23 @@ def checked(
 def believable(puzzle: RuledPuzzle, found: object, count: int, sound: Callable[[Findings], bool]) -> bool:
     """Are these findings that hang together, with solutions that keep the rules and a path that leads to them? All but
     that there is no further solution, which only a proof can say."""
+    return _reasoned(found) and _hang_together(puzzle, found, count, sound)
+
+
+def _reasoned(found: object) -> bool:
+    """Are these findings whose reasons are made as their classes say? Those that come from text are."""
+    try:
+        return (
+            isinstance(found, Findings)
+            and (found.hardest is None or fits(found.hardest, Reason))
+            and (found.grade is None or all(fits(step.reason, Reason) for step in found.grade.path.steps))
+        )
+    except MADE_UP:
+        return False
+
+
+def _hang_together(puzzle: RuledPuzzle, found: object, count: int, sound: Callable[[Findings], bool]) -> bool:
+    """The same, where reasons are known to be reasons."""
     try:
         return (
             isinstance(found, Findings)
@@ -60,9 +77,7 @@ def _graded(puzzle: RuledPuzzle, found: Findings) -> bool:
     """Has it a grade that holds, if it has one solution, and none if not?"""
     if not isinstance(found.verdict, Unique):
         return found.grade is None and found.hardest is None
-    if found.grade is None or not _grade_holds(puzzle, found.verdict.solution, found.grade):
-        return False
-    return found.hardest is None or fits(found.hardest, Reason)
+    return found.grade is not None and _grade_holds(puzzle, found.verdict.solution, found.grade)
 
 
 def _in_range(puzzle: RuledPuzzle, verdict: Verdict) -> bool:
@@ -127,8 +142,7 @@ def _step_holds(puzzle: RuledPuzzle, solution: Solution, step: Step, empty: set[
         return type(cell) is int and type(digit) is int and 0 <= cell < cells and 1 <= digit <= size
 
     return (
-        fits(step.reason, Reason)
-        and all(type(cell) is int and 0 <= cell < cells for cell in step.cells)
+        all(type(cell) is int and 0 <= cell < cells for cell in step.cells)
         and all(on_board(c) and c[0] in empty and solution[c[0]] == c[1] for c in step.placed)
         and all(on_board(c) and solution[c[0]] != c[1] for c in step.removed)
         and bool(step.placed or step.removed)

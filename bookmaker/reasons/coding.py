@@ -1,7 +1,7 @@
 """Reasons as text, and back: what a cache keeps.
 
 In: a reason. Out: JSON, in which each part is a list headed by the name of its class; and from such text the same value
-again. Raises ValueError where a text is none.
+again. Raises ValueError where a text is none, or a part of it is not what its class says.
 """
 
 from __future__ import annotations
@@ -13,6 +13,7 @@ from typing import Any, get_args
 
 from bookmaker.puzzle.grid import HouseRef
 from bookmaker.reasons import claims, marks, whatif
+from bookmaker.reasons.checking import fits
 from bookmaker.reasons.patterns import ChainLink
 from bookmaker.reasons.reason import Reason
 from bookmaker.reasons.throughmarks import ExtendedLink
@@ -30,8 +31,9 @@ def to_text(reason: Reason) -> str:
 def from_text(text: str) -> Reason:
     """The reason in such a text."""
     found = _value(json.loads(text))
-    if not isinstance(found, Reason):
+    if not fits(found, Reason):
         raise ValueError("not a reason")
+    assert isinstance(found, Reason)
     return found
 
 
