@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
-from itertools import pairwise
+from itertools import islice, pairwise
 
 from bookmaker.sight.shapes import Shape
 
@@ -119,7 +119,8 @@ class _Later:
     def __init__(self, painted: Sequence[Drawn]) -> None:
         self._all: Squares = {}
         self._lines: Squares = {}
-        for at, drawn in enumerate(painted):
+        first = next((at for at, drawn in enumerate(painted) if drawn.of), len(painted))
+        for at, drawn in islice(enumerate(painted), first + 1, None):  # what lies under all marks hides none
             squares = self._all if drawn.of or not _dark_stroke(drawn.shape) else self._lines
             for square in _squares(drawn.shape):
                 squares.setdefault(square, []).append((at, drawn))
