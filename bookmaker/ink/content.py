@@ -1,4 +1,4 @@
-"""One page's display items as PDF operators (ISO 32000-1, annex A).
+"""One page's display items as PDF operators (ISO 32000-1, annex A), each with its operands on a line of its own.
 
 In: display items. Out: the bytes of the page's content, and the areas of links and fields on it. The items' origin is
 the top left corner of the trim; y is negated on the way, so that text stands upright without a mirrored matrix. Greys
@@ -31,6 +31,7 @@ from bookmaker.display.items import (
     Tagged,
     Text,
 )
+from bookmaker.display.recurring import Recurring
 from bookmaker.display.tags import FIELD, HOLDERS, LINK, Role, Tag
 from bookmaker.geometry import IDENTITY, Matrix, moved, outline, placing, text_start, within
 from bookmaker.ink.conditions import Condition
@@ -71,6 +72,14 @@ Owner: TypeAlias = Element | Literal["artifact"] | None
 """What is painted belongs to an element or to none of them; None where there is no structure."""
 
 
+class _Single(NamedTuple):
+    """A text of one character: its font as resource and size, and its operators with the font named and without."""
+
+    font: tuple[str, float]
+    named: str
+    unnamed: str
+
+
 class Content:
     """Makes the content of a file's pages, one after the other.
 
@@ -84,8 +93,8 @@ class Content:
         self._condition = condition
         self.coloured = False
         self._codes = GlyphCodes(file)
-        self._paths: dict[int, tuple[tuple[Segment, ...], str]] = {}
-        self._singles: dict[int, tuple[Text, tuple[str, float], str, str]] = {}
+        self._path: Recurring[tuple[Segment, ...], str] = Recurring(_path, _PATHS)
+        self._single = Recurring(self._of_single, _SINGLES)
         self._stored: dict[tuple[bytes, bool], int] = {}
         self._begin()
 
@@ -113,24 +122,24 @@ class Content:
 
     def _draw(self, items: Iterable[Item]) -> None:
         for item in items:
-            match item:
+            match item:  # the most frequent first
+                case Tagged():
+                    self._tagged(item)
+                case Text():
+                    self._text(item)
                 case Line(start, end, stroke):
                     self._mark()
                     self._pen(stroke)
-                    self._put(f"{_at(start)} m {_at(end)} l S")
+                    self._put(f"{_at(start)} m\n{_at(end)} l\nS")
                 case Rect():
                     self._mark()
                     self._shape(_rectangle(item), item.stroke, item.fill, "")
                 case Path():
                     self._mark()
                     self._shape(self._path(item.segments), item.stroke, item.fill, "*")
-                case Text():
-                    self._text(item)
                 case Image():
                     self._mark()
                     self._image(item)
-                case Tagged():
-                    self._tagged(item)
                 case Group():
                     self._group(item)
                 case Link():
@@ -147,57 +156,51 @@ class Content:
             self._pen(stroke)
         match stroke is not None, fill is not None:
             case True, True:
-                self._put(f"{path} B{rule}")
+                self._put(f"{path}\nB{rule}")
             case True, False:
-                self._put(f"{path} S")
+                self._put(f"{path}\nS")
             case False, True:
-                self._put(f"{path} f{rule}")
-
-    def _path(self, segments: tuple[Segment, ...]) -> str:
-        """A path's operators, kept because the lines of grids come again and again as the very same value."""
-        kept = self._paths.get(id(segments))
-        if kept is None:
-            if len(self._paths) > _PATHS:
-                self._paths.clear()
-            kept = self._paths[id(segments)] = segments, _path(segments)  # so long as it is kept, its id is its own
-        return kept[1]
+                self._put(f"{path}\nf{rule}")
 
     def _text(self, text: Text) -> None:
         if not text.text:
             return
-        self._mark()
-        self._paint(text.colour)
+        if self._owner is not self._open:
+            self._mark()
+        if text.colour != self._fill:
+            self._paint(text.colour)
         if len(text.text) == 1:
-            self._single(text)
+            self._put(self._in_font(self._single(text)))
             return
-        letter_space = f"{number(text.letter_space)} Tc " if text.letter_space else ""
-        word_space = f"{number(text.word_space)} Tw " if text.word_space else ""
+        letter_space = f"{number(text.letter_space)} Tc\n" if text.letter_space else ""
+        word_space = f"{number(text.word_space)} Tw\n" if text.word_space else ""
         shown = []
         for resource, glyphs in self._codes.shown(text.text, text.font):
             if self._font != (resource, text.size):
                 self._font = resource, text.size
                 shown.append(f"{resource} {number(text.size)} Tf")
             shown.append(glyphs)
-        back = ("0 Tc " if letter_space else "") + ("0 Tw " if word_space else "")
-        start = _at((text_start(text), text.y))
-        run = f"BT {letter_space}{word_space}{start} Td {' '.join(shown)} {back}ET"
+        back = ("0 Tc\n" if letter_space else "") + ("0 Tw\n" if word_space else "")
+        start, run = _at((text_start(text), text.y)), "\n".join(shown)
+        run = f"BT\n{letter_space}{word_space}{start} Td\n{run}\n{back}ET"
         if text.letter_space:  # a reader shall find the word, not its letters one by one
-            run = f"/Span << /ActualText <{_hexadecimal(text.text)}> >> BDC {run} EMC"
+            run = f"/Span << /ActualText <{_hexadecimal(text.text)}> >> BDC\n{run}\nEMC"
         self._put(run)
 
-    def _single(self, text: Text) -> None:
-        """A text of one character. The digits of grids come again and again as the very same value."""
-        kept = self._singles.get(id(text))
-        if kept is None:
-            if len(self._singles) > _SINGLES:
-                self._singles.clear()
-            ((resource, glyphs),) = self._codes.shown(text.text, text.font)
-            start = f"BT {_at((text_start(text), text.y))} Td"
-            named = f"{start} {resource} {number(text.size)} Tf {glyphs} ET"
-            kept = self._singles[id(text)] = text, (resource, text.size), named, f"{start} {glyphs} ET"
-        _, font, named, unnamed = kept
-        self._put(unnamed if font == self._font else named)
+    def _of_single(self, text: Text) -> _Single:
+        """A text of one character; the digits of grids come again and again."""
+        ((resource, glyphs),) = self._codes.shown(text.text, text.font)
+        start = f"BT\n{_at((text_start(text), text.y))} Td"
+        named = f"{start}\n{resource} {number(text.size)} Tf\n{glyphs}\nET"
+        return _Single((resource, text.size), named, f"{start}\n{glyphs}\nET")
+
+    def _in_font(self, single: _Single) -> str:
+        """A text of one character, its font named if another is in use."""
+        font, named, unnamed = single
+        if font == self._font:
+            return unnamed
         self._font = font
+        return named
 
     def _image(self, image: Image) -> None:
         key = image.source, image.coloured
@@ -213,8 +216,8 @@ class Content:
         self.coloured |= image.coloured
         name = f"Im{self._stored[key]}"
         self.images[name] = self._stored[key]
-        self._put(f"q {number(image.width)} 0 0 {number(image.height)} {_at((image.x, image.y + image.height))} cm")
-        self._put(f"/{name} Do Q")
+        self._put(f"q\n{number(image.width)} 0 0 {number(image.height)} {_at((image.x, image.y + image.height))} cm")
+        self._put(f"/{name} Do\nQ")
 
     def _group(self, group: Group) -> None:
         """Draw inside `q … Q`; a name makes the group marked content."""
@@ -231,9 +234,9 @@ class Content:
             a, b, c, d, e, f = inner
             self._put(" ".join(f"{value:.6f}" for value in (a, -b, -c, d, e, -f)) + " cm")
         if isinstance(group.clip, Rect):
-            self._put(f"{_rectangle(group.clip)} W n")
+            self._put(f"{_rectangle(group.clip)}\nW\nn")
         elif group.clip is not None:
-            self._put(f"{_path(group.clip.segments)} W* n")
+            self._put(f"{_path(group.clip.segments)}\nW*\nn")
         self._draw(group.items)
         self._leave(around)
         self._put("Q")
@@ -247,13 +250,22 @@ class Content:
         if structure is None:
             self._draw(element.items)
             return
-        self._leave(None)
-        if not element.items or (element.tag.role is Role.CELL and isinstance(element.items[0], Text)):
+        if self._open is not None:
+            self._leave(None)
+        items = element.items
+        if not items:
+            type, number = structure.put(element.tag)
+            self._put(f"/{type} << /MCID {number} >> BDC\nEMC")
+            return
+        if element.tag.role is Role.CELL and isinstance(first := items[0], Text):
             type, number = structure.put(element.tag)
             self._put(f"/{type} << /MCID {number} >> BDC")
-            self._open = self._owner  # what is painted now is marked already
-            self._draw(element.items)
-            self._open = None
+            if len(items) == 1 and len(first.text) == 1 and first.colour == self._fill:
+                self._put(self._in_font(self._single(first)))
+            else:
+                self._open = self._owner  # what is painted now is marked already
+                self._draw(items)
+                self._open = None
             self._put("EMC")
             return
         around, made = self._owner, structure.open(element.tag)
@@ -316,7 +328,7 @@ class Content:
             changes.append(f"{_CAPS[stroke.cap]} J")
         if stroke.join != now.join:
             changes.append(f"{_JOINS[stroke.join]} j")
-        self._put(" ".join(changes))
+        self._put("\n".join(changes))
 
     def _paint(self, colour: Colour) -> None:
         if colour != self._fill:
@@ -361,4 +373,4 @@ def _path(segments: Iterable[Segment]) -> str:
                 operators.append("h")
             case _ as never:
                 assert_never(never)
-    return " ".join(operators)
+    return "\n".join(operators)

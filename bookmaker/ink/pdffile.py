@@ -16,6 +16,7 @@ import zlib
 from array import array
 from collections.abc import Iterable, Mapping
 from hashlib import md5
+from itertools import accumulate, count, pairwise
 from string import ascii_uppercase
 from typing import BinaryIO
 
@@ -39,13 +40,17 @@ rl_config.useA85 = 0  # streams stay binary: a fifth smaller
 _HEADER = b"%%PDF-%d.%d\n%%\xe2\xe3\xcf\xd3\n"
 """The second line tells programs that pass files on that this is no text (ISO 32000-1, 7.5.2)."""
 
-_HIGH = 0x8080808080808080
-
 _PLACE = 0xFFFFFFFFFF
 """The five bytes of a place in a line of the table."""
 
-_UP = b"\2"
-"""PNG's filter for a line told by its difference from the one above (7.4.4.4)."""
+_LINE = 9
+"""Bytes of a line of the table: its filter, then what it says."""
+
+_UP = 2 << 64
+"""PNG's filter for a line told by its difference from the one above (7.4.4.4), before eight bytes."""
+
+_LEVEL = 5
+"""How hard to pack: the next level takes half as long again for half a hundredth of the size."""
 
 _BUNDLE = 2000
 """Objects in one object stream: the more, the smaller; readers unpack all of them to get one. So what only says how
@@ -93,6 +98,12 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
         """The same with an object that nobody needs who looks at a page."""
         return self._put(body, number, self._aside)
 
+    def put_all_aside(self, objects: Iterable[tuple[int, bytes]]) -> None:
+        """The same with many objects, each with the number reserved for it, of a packed file."""
+        self._aside.extend(objects)
+        while len(self._aside) >= _BUNDLE:
+            self._put_bundle(self._aside)
+
     def _put(self, body: bytes, number: int, bundle: list[tuple[int, bytes]]) -> int:
         number = number or self.reserve()
         if self._packed:
@@ -105,7 +116,7 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
 
     def put_stream(self, entries: bytes, content: bytes) -> int:
         """Write a stream, packed, with these entries in its dictionary; its number."""
-        packed = zlib.compress(content)
+        packed = zlib.compress(content, _LEVEL)
         head = b"<< %s /Filter /FlateDecode /Length %d >>\nstream\n" % (entries, len(packed))
         return self.put_plain(head + packed + b"\nendstream")
 
@@ -192,18 +203,17 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
             self.put(body, number)
 
     def _put_bundle(self, waiting: list[tuple[int, bytes]]) -> None:
-        """Write the objects that wait for it as an object stream."""
-        bundle = self.reserve()
-        heads, bodies, at = [], [], 0
-        for index, (number, body) in enumerate(waiting):
-            self._place(number, bundle, index)
-            heads.append(b"%d %d" % (number, at))
-            bodies.append(body)
-            at += len(body) + 1
-        head, count = b" ".join(heads) + b"\n", len(waiting)
-        waiting.clear()
-        packed = zlib.compress(head + b"\n".join(bodies))
-        said = b"<< /Type /ObjStm /N %d /First %d /Filter /FlateDecode /Length %d >>" % (count, len(head), len(packed))
+        """Write the first of the objects that wait for it as an object stream."""
+        bundle, here = self.reserve(), waiting[:_BUNDLE]
+        del waiting[:_BUNDLE]
+        numbers, bodies = zip(*here, strict=True)
+        self._places.update(zip(numbers, count(_in_bundle(bundle)), strict=False))
+        starts = accumulate((len(body) + 1 for body in bodies), initial=0)
+        head = b" ".join([b"%d %d" % pair for pair in zip(numbers, starts, strict=False)]) + b"\n"
+        packed = zlib.compress(head + b"\n".join(bodies), _LEVEL)
+        said = b"<< /Type /ObjStm /N %d /First %d /Filter /FlateDecode /Length %d >>" % (
+            len(here), len(head), len(packed)
+        )  # fmt: skip
         self._object(bundle, said + b"\nstream\n" + packed + b"\nendstream")
 
     @property
@@ -229,28 +239,21 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
 
     def _put_section(self, trailer: bytes) -> int:
         """Write where the objects lie that no section has yet, as a stream (7.5.8), and where that lies: a line says of
-        each object its kind, its place and its index in a bundle. Each line is written as what it differs by from the
-        one before it."""
+        each object its kind, its place and its index in a bundle."""
         number, section = self.reserve(), self._written
         self._place(number)
-        placed = sorted(self._places.items())
+        placed = sorted(self._places)
+        lines = b"".join([self._places[at].to_bytes(_LINE, "big") for at in placed])
         self._places.clear()
-        lines, before, runs = [], 0, list[list[int]]()
-        for at, line in placed:
-            # the difference of eight bytes at once: high bits apart, so that nothing is borrowed from the next byte
-            apart = ((line | _HIGH) - (before & ~_HIGH)) ^ (~(line ^ before) & _HIGH)
-            lines.append(_UP + apart.to_bytes(8, "big"))
-            before = line
-            if runs and at == sum(runs[-1]):
-                runs[-1][1] += 1
-            else:
-                runs.append([at, 1])
+        gaps = [(last, first) for last, first in pairwise(placed) if first - last > 1]
+        firsts, lasts = [placed[0], *(first for _, first in gaps)], [*(last for last, _ in gaps), placed[-1]]
+        runs = [(first, last - first + 1) for first, last in zip(firsts, lasts, strict=True)]
         said = b"/Size %d %s" % (number + 1, trailer)
-        if runs != [[0, number + 1]]:
+        if runs != [(0, number + 1)]:
             said += b" /Index [%s]" % b" ".join(b"%d %d" % (first, count) for first, count in runs)
         if self._section is not None:
             said += b" /Prev %d" % self._section
-        packed = zlib.compress(b"".join(lines))
+        packed = zlib.compress(_apart(lines), _LEVEL)
         said = (
             b"<< /Type /XRef %s /W [1 5 2] /Filter /FlateDecode /DecodeParms << /Predictor 12 /Columns 8 >> "
             b"/Length %d >>" % (said, len(packed))
@@ -263,13 +266,28 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
         self._place(number)
         self._write(b"%d 0 obj\n%s\nendobj\n" % (number, body))
 
-    def _place(self, number: int, bundle: int = 0, index: int = 0) -> None:
-        """The object of that number begins here, or is the one at that index of a bundle: its line of eight bytes."""
-        self._places[number] = 2 << 56 | bundle << 16 | index if bundle else 1 << 56 | self._written << 16
+    def _place(self, number: int) -> None:
+        """The object of that number begins here: its line of eight bytes."""
+        self._places[number] = 1 << 56 | self._written << 16
 
     def _write(self, content: bytes) -> None:
         self._stream.write(content)
         self._written += len(content)
+
+
+def _in_bundle(bundle: int) -> int:
+    """The line of the first object in a bundle; those of the others count on from it."""
+    return 2 << 56 | bundle << 16
+
+
+def _apart(lines: bytes) -> bytes:
+    """Lines of a table, each with its filter, written as what they differ by from the one above (7.4.4.4)."""
+    here, above = int.from_bytes(lines, "big"), int.from_bytes(lines[:-_LINE], "big")
+    high = int.from_bytes(b"\x80" * len(lines), "big")
+    # the difference of all bytes at once: high bits apart, so that nothing is borrowed from the next byte
+    apart = ((here | high) - (above & ~high)) ^ (~(here ^ above) & high)
+    filters = int.from_bytes(_UP.to_bytes(_LINE, "big") * (len(lines) // _LINE), "big")
+    return (apart | filters).to_bytes(len(lines), "big")
 
 
 def text_string(text: str) -> bytes:

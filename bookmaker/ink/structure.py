@@ -10,7 +10,9 @@ from __future__ import annotations
 from array import array
 from collections.abc import Iterator
 from operator import itemgetter
+from typing import NamedTuple
 
+from bookmaker.display.recurring import Recurring
 from bookmaker.display.tags import OUR_LANGUAGE, Role, Tag
 from bookmaker.ink.pdffile import PdfFile, text_string
 from bookmaker.language import spoken
@@ -56,6 +58,14 @@ _ELEMENT, _DRAWN, _NOTE = range(3)
 """What a kid is; its value is the number of an element, of marked content, or of an annotation."""
 
 
+class _Leaf(NamedTuple):
+    """An element that holds one piece of marked content: its type, and how it is written when the numbers of its
+    parent, of its page and of that content are filled in."""
+
+    type: str
+    written: bytes
+
+
 class Structure:
     """The tree of one file."""
 
@@ -65,7 +75,8 @@ class Structure:
         self._document = Element(file.reserve(), "Document", None, None, 1)
         self._here = self._document
         self._done: list[Element] = []
-        self._cells: list[tuple[int, int, int, Tag]] = []
+        self._leaf = Recurring(self._of_leaf, _KEPT)  # the cells of tables come again and again with the same tag
+        self._put: list[tuple[int, int, int, bytes]] = []
         self._parents = array("Q")
         self._on_page: list[int] = []
         self._page = 0
@@ -95,14 +106,19 @@ class Structure:
     def put(self, tag: Tag) -> tuple[str, int]:
         """An element of one piece of marked content, to which nothing is added; most are cells of a grid. Its type and
         the number of that content, which may be empty: without it, some readers would not find it on the page."""
+        leaf = self._leaf(tag)
         parent, number = self._here, self._file.reserve()
-        before = parent.latest.pop(tag.order, None)
-        if before is not None:
+        if parent.latest and (before := parent.latest.pop(tag.order, None)) is not None:
             self._end(before)
         self._add(parent, tag.order, number)
-        self._cells.append((number, parent.number, len(self._on_page), tag))
+        content = len(self._on_page)
+        self._put.append((number, parent.number, content, leaf.written))
         self._on_page.append(number)
-        return _TYPES[tag.role], len(self._on_page) - 1
+        return leaf.type, content
+
+    def _of_leaf(self, tag: Tag) -> _Leaf:
+        type, words = _TYPES[tag.role], self._words(tag).replace(b"%", b"%%")
+        return _Leaf(type, b"<</S/%s/P %%d 0 R/Pg %%d 0 R/K %%d%s>>" % (type.encode(), words))
 
     @staticmethod
     def _add(parent: Element, order: int, number: int) -> None:
@@ -144,10 +160,10 @@ class Structure:
     def put_page(self, page: int) -> None:
         """Note the number of the page that ended last, and write the elements that ended on it."""
         self._pages.append(page)
-        for number, parent, content, tag in self._cells:
-            said = _TYPES[tag.role].encode(), parent, page, content, self._words(tag)
-            self._file.put_aside(b"<</S/%s/P %d 0 R/Pg %d 0 R/K %d%s>>" % said, number)
-        self._cells.clear()
+        self._file.put_all_aside(
+            (number, written % (parent, page, content)) for number, parent, content, written in self._put
+        )
+        self._put.clear()
         for element in self._done:
             self._write(element)
         self._done.clear()
@@ -158,14 +174,14 @@ class Structure:
         self._end(self._document)
         for element in self._done:
             self._write(element)
-        leaves = [*self._leaves()]
+        leaves = [*self._parent_tree()]
         tree = self._file.put_aside(b"<< /Kids [%s] >>" % b" ".join(b"%d 0 R" % leaf for leaf in leaves))
         said = b"<< /Type /StructTreeRoot /K %d 0 R /ParentTree %d 0 R /ParentTreeNextKey %d >>"
         self._file.put_aside(said % (self._document.number, tree, len(self._parents)), self._root)
         self._file.catalogue("StructTreeRoot", f"{self._root} 0 R")
         self._file.catalogue("MarkInfo", "<< /Marked true >>")
 
-    def _leaves(self) -> Iterator[int]:
+    def _parent_tree(self) -> Iterator[int]:
         for start in range(0, len(self._parents), _LEAF):
             held = self._parents[start : start + _LEAF]
             listed = b" ".join(b"%d %d 0 R" % pair for pair in enumerate(held, start=start))

@@ -87,8 +87,10 @@ def _same(printed: PrintedGrid, grid: Grid, digits: Sequence[int], code: str, wh
         yield code, f"{what} is misprinted: {', '.join(wrong[:3])}{more}"
 
 
-def _in_cells(printed: Sequence[str], grid: Grid) -> list[str]:
+def _in_cells(printed: Sequence[str], grid: Grid) -> Sequence[str]:
     """What is printed for each place, for the places where the grid has a cell."""
+    if len(printed) == len(grid.cells):
+        return printed
     at = (cell for row in range(grid.height) for cell in grid.across(row))
     return [each for each, cell in zip(printed, at, strict=False) if cell is not None]
 

@@ -13,6 +13,7 @@ import pikepdf
 from bookmaker.preflight.findings import Findings
 from bookmaker.preflight.inks import Inks, faults_of_colour, faults_of_picture
 from bookmaker.preflight.painted import Colour, Painted, Picture, Run, Stroke
+from bookmaker.preflight.pdffont import PdfFont
 from bookmaker.preflight.pdfx import check_pdfx, information
 
 MM = 72 / 25.4
@@ -44,8 +45,15 @@ def check_page(number: int, page: pikepdf.Page, items: Iterable[Painted], inks: 
     """Look at one page, counted from 1, and what is painted on it, in a file that may use these `inks`."""
     _boxes(page, number, findings)
     safe = _safe_area(page)
+    fonts = dict[int, PdfFont]()
     for item in items:
-        _item(item, number, safe, inks, findings)
+        if isinstance(item, Run):
+            _text(item, number, safe, findings)
+            fonts[id(item.font)] = item.font
+        else:
+            _item(item, number, inks, findings)
+    for font in fonts.values():
+        _font(font, number, findings)
 
 
 def damaged(number: int, findings: Findings) -> None:
@@ -106,10 +114,8 @@ def _safe_area(page: pikepdf.Page) -> tuple[float, float, float, float]:
     return trim.llx + SAFE, trim.lly + SAFE, trim.urx - SAFE, trim.ury - SAFE
 
 
-def _item(item: Painted, page: int, safe: tuple[float, float, float, float], inks: Inks, findings: Findings) -> None:
+def _item(item: Painted, page: int, inks: Inks, findings: Findings) -> None:
     match item:
-        case Run():
-            _text(item, page, safe, findings)
         case Stroke(width) if width < HAIRLINE - 0.001:
             text = f"a line of {width:.2f} pt is thinner than {HAIRLINE} pt"
             findings.add(page, "hairline", text, "it may vanish in print or on a copier")
@@ -122,8 +128,7 @@ def _item(item: Painted, page: int, safe: tuple[float, float, float, float], ink
                 findings.add(page, *fault)
 
 
-def _text(run: Run, page: int, safe: tuple[float, float, float, float], findings: Findings) -> None:
-    font = run.font
+def _font(font: PdfFont, page: int, findings: Findings) -> None:
     if font.damaged:
         hint = "install the font again, and print the file again"
         findings.add(page, "font-damaged", f"the font {font.name} is damaged", hint)
@@ -132,8 +137,11 @@ def _text(run: Run, page: int, safe: tuple[float, float, float, float], findings
         findings.add(page, "font-missing", f"the font {font.name} is not embedded", hint)
     elif not font.subset:
         findings.add(page, "font-whole", f"the font {font.name} is embedded whole, not as a subset", warning=True)
+
+
+def _text(run: Run, page: int, safe: tuple[float, float, float, float], findings: Findings) -> None:
     if run.setting.lacking:
-        hint = f"some text uses a character that {font.name} does not have"
+        hint = f"some text uses a character that {run.font.name} does not have"
         findings.add(page, "missing-glyph", "an empty box is printed for a character", hint)
     box = run.box()
     if box is None:

@@ -90,6 +90,8 @@ class Run(NamedTuple):
         begin, end = self.setting.seen
         low, high = self.rise, self.rise + FIGURE * self.size
         a, b, c, d, e, f = self.matrix
+        if not b and not c and a > 0 < d:
+            return e + a * begin, f + d * low, e + a * end, f + d * high
         xs = (a * begin + c * low, a * begin + c * high, a * end + c * low, a * end + c * high)
         ys = (b * begin + d * low, b * begin + d * high, b * end + d * low, b * end + d * high)
         return e + min(xs), f + min(ys), e + max(xs), f + max(ys)

@@ -26,7 +26,7 @@ from bookmaker.preflight.painted import (
     within,
 )
 from bookmaker.preflight.pdffont import PdfFont, read_font
-from bookmaker.preflight.tokens import LINES, MOST, PATH, Line, Shown, instructions, operations
+from bookmaker.preflight.tokens import LINES, MOST, PATH, Line, content, length, operations, shown
 
 GROUP = "/Bookmaker"
 """The tag of marked content that holds one of our named groups."""
@@ -54,7 +54,7 @@ class Memory:
     """What the pages of one file share: its fonts, and how strings that come again are set."""
 
     fonts: dict[Any, PdfFont] = field(default_factory=dict)
-    settings: dict[tuple[Any, ...], Setting] = field(default_factory=dict)
+    settings: dict[tuple[Any, ...], dict[bytes, Setting]] = field(default_factory=dict)
 
 
 def painted(page: pikepdf.Page, memory: Memory | None = None) -> Iterator[Painted]:
@@ -101,8 +101,8 @@ class _Painter:
         """Follow the content of a page or a form. An operator with operands it cannot have is passed over, as viewers
         do."""
         before, self.named = self.named, {}
-        stream = instructions(holder)
-        self.left -= len(stream)
+        stream = content(holder)
+        self.left -= length(stream)
         self.depth += 1
         if self.left < 0 or self.depth > _DEEPEST:
             raise ValueError("too much is drawn on a page")
@@ -188,16 +188,18 @@ class _Painter:
                 self.group = self.group[:-1]
 
     def _lines(self, stretch: list[Line], resources: Any) -> list[Run]:
-        state, group = self.state, self.group
+        state, group, settings = self.state, self.group, self._settings()
         a, b, c, d, e, f = state.matrix
         runs = []
         x = y = length = 0.0
-        for x, y, font, size, shown in stretch:
+        for across, up, font, size, written in stretch:
+            x, y = float(across), float(up)
             if font:
-                state.font, state.size = self._font(font, resources), size
+                state.font, state.size = self._font(f"/{font.decode('ascii')}", resources), float(size)
+                settings = self._settings()
             if state.font is not None:
+                setting = settings.get(written) or self._keep(settings, written, shown(written))
                 placed = (a, b, c, d, a * x + c * y + e, b * x + d * y + f)
-                setting = self._set(shown)
                 runs.append(Run(state.font, state.size, setting, placed, state.rise, group, state.fill))
                 length = setting.length
         self.line, self.place = (1.0, 0.0, 0.0, 1.0, x, y), (1.0, 0.0, 0.0, 1.0, x + length, y)
@@ -245,22 +247,22 @@ class _Painter:
         state = self.state
         if state.font is None:
             return None
-        setting = self._set(tuple(parts))
+        setting = self._setting(tuple(parts))
         placed = within(state.matrix, self.place)
         run = Run(state.font, state.size, setting, placed, state.rise, self.group, state.fill)
         self.place = within(self.place, (1, 0, 0, 1, setting.length, 0))
         return run
 
-    def _set(self, shown: Shown | tuple[Any, ...]) -> Setting:
-        """How strings and gaps are set, read or as written in a line. Digits and rules come again and again."""
-        state, settings = self.state, self.memory.settings
-        said = shown.written if isinstance(shown, Shown) else shown
-        key = (said, id(state.font), state.size, state.letter_space, state.word_space, state.stretch)
-        made = settings.get(key)
-        if made is None:
-            if len(settings) > _KEPT:
-                settings.clear()
-            made = settings[key] = self._setting(shown.parts if isinstance(shown, Shown) else shown)
+    def _settings(self) -> dict[bytes, Setting]:
+        """How strings are set as things stand, by how they are written: digits and rules come again and again."""
+        state = self.state
+        key = (id(state.font), state.size, state.letter_space, state.word_space, state.stretch)
+        return self.memory.settings.setdefault(key, {})
+
+    def _keep(self, settings: dict[bytes, Setting], written: bytes, parts: tuple[bytes | float, ...]) -> Setting:
+        if len(settings) > _KEPT:
+            settings.clear()
+        made = settings[written] = self._setting(parts)
         return made
 
     def _setting(self, parts: tuple[Any, ...]) -> Setting:

@@ -1,10 +1,13 @@
-"""The language of a PDF content stream (ISO 32000-1, 7.8): operands, then an operator; qpdf reads it, through pikepdf.
+"""The language of a PDF content stream (ISO 32000-1, 7.8): operands, then an operator.
 
 In: a page, or a form on one. Out: (operator, operands), one at a time; one of `DAMAGED` is raised where it cannot be
 read. Numbers come as float, names as str with their slash, strings as bytes, arrays as list, dictionaries as dict. Two
 stretches that make up most of a page come as one operation each: the segments of a path, and text objects that each
-show one string. To turn operands into Python objects one by one would take most of the time, so numbers are taken from
-the content as qpdf writes it back.
+show one string.
+
+Content is gone through as it is written where each operation has a line of its own and takes no parser, as on our own
+pages; any other is read by qpdf, through pikepdf, and gone through as qpdf writes it back. To turn operands into Python
+objects one by one would take most of the time.
 """
 
 from __future__ import annotations
@@ -12,7 +15,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 from decimal import Decimal
-from typing import Any, NamedTuple, TypeAlias
+from typing import Any, TypeAlias
 
 import pikepdf
 
@@ -40,93 +43,124 @@ LZW = 40
 
 pikepdf.settings.set_qpdf_limits(flate_max_memory=LARGEST, run_length_max_memory=LARGEST, dct_max_memory=LARGEST)
 
-_NUMBER = rb"[-+]?[\d.]+"
-_ELEMENT = rb"/\w+ << /MCID \d+ >> BDC\n"
-_TEXT = rb"BT\n(%s) (%s) Td\n(?:/([^ \n#]+) (%s) Tf\n)?([^\n]* T[jJ])\nET\n" % (_NUMBER, _NUMBER, _NUMBER)
-_LINE = re.compile(rb"(%s)?%s" % (_ELEMENT, _TEXT))
+_NUMBER = rb"[-+]?(?:\d+\.?\d*+|\.\d++)"
+_NAME, _STRING = rb"/[\w.+-]++", rb"(?:<[0-9A-Fa-f]*+>|\([^()\\\r\n]*+\))"
+_ARRAY = rb"\[(?:%s|%s| )*+\]" % (_NUMBER, _STRING)
+_SIMPLE = rb"(?:%s|%s|%s)" % (_NUMBER, _NAME, _STRING)
+_OPERAND = rb"(?:%s|%s|<<(?: %s %s)*+ >>)" % (_SIMPLE, _ARRAY, _NAME, _SIMPLE)
+_OPERATOR = rb"(?!(?:BI|ID|EI|true|false|null)\n)(?:[A-Za-z]++[01*]?|['\"])\n"
+
+_ELEMENT = rb"(/\w+) << /MCID (\d+) >> BDC\n"
+_TEXT = rb"BT\n(%s) (%s) Td\n(?:/([^ \n#]+) (%s) Tf\n)?((?:%s|%s) T[jJ])\nET\n" % (
+    _NUMBER, _NUMBER, _NUMBER, _STRING, _ARRAY,
+)  # fmt: skip
 _SEGMENT = re.compile(rb"((?:%s )*+)(re|[mlcvyh])\n" % _NUMBER)
-_LINES = rb"(?:(?:%s)|(?:%s%s)EMC\n)++" % (_TEXT, _ELEMENT, _TEXT)
+_LINE, _MARKED = re.compile(_TEXT), re.compile(_ELEMENT)
+_PART = re.compile(rb"<([0-9A-Fa-f]*)>|(%s)" % _NUMBER)
+
+
+def _uncounted(pattern: bytes) -> bytes:
+    """The pattern with groups that keep nothing."""
+    return re.sub(rb"(?<!\\)\((?!\?)", b"(?:", pattern)
+
+
+_BEGIN = _uncounted(_ELEMENT)
 _PIECE = re.compile(
-    rb"(?P<path>(?:%s)++)" % re.sub(rb"\((?!\?)", b"(?:", _SEGMENT.pattern)
-    + rb"|(?P<lines>%s)" % re.sub(rb"\((?!\?)", b"(?:", _LINES)
-    + rb"|(?P<nothing>(?:%sEMC\n)++)" % _ELEMENT
-    + rb"|(?P<numbers>(?:%s )*+)(?P<operator>[A-Za-z*'\"]++)\n" % _NUMBER
-    + rb"|(?P<other>[^\n]*+)\n"
+    rb"(?P<path>(?:%s)++)" % _uncounted(_SEGMENT.pattern)
+    + rb"|(?P<lines>(?:%s|%s%sEMC\n)++)" % (_uncounted(_TEXT), _BEGIN, _uncounted(_TEXT))
+    + rb"|(?P<nothing>(?:%sEMC\n)++)" % _BEGIN
+    + rb"|(?P<element>%s)" % _BEGIN
+    + rb"|(?P<numbers>(?:%s )*+)(?P<operator>%s)" % (_NUMBER, _OPERATOR)
+    + rb"|(?P<plain>(?:%s )*+%s)" % (_OPERAND, _OPERATOR)
+    + rb"|(?P<other>[^\n]*+\n)"
 )
-"""Operations as qpdf writes them: one a line, a space between any two parts."""
+"""Operations each on a line, a space between any two parts. What is none of the first few takes a parser: inline
+images, escapes, remarks, names and operands of the rarer kinds."""
+
+Line: TypeAlias = tuple[bytes, bytes, bytes, bytes, bytes]
+"""x, y, font and size (empty where they stay as they were), and what is shown; all as written."""
 
 
-class Shown(NamedTuple):
-    """The strings of a line of text and the gaps between them: `written` tells them from others, `parts` has them."""
-
-    written: bytes
-    instruction: Any
-
-    @property
-    def parts(self) -> tuple[bytes | float, ...]:
-        shown = _plain(self.instruction.operands[0])
-        parts = shown if isinstance(shown, list) else [shown]
-        return tuple(part for part in parts if isinstance(part, bytes | float))
+def shown(written: bytes) -> tuple[bytes | float, ...]:
+    """The strings of a line of text and the gaps between them, from what is written: strings, or an array, and the
+    operator."""
+    if b"(" not in written:
+        return tuple(float(gap) if gap else _bytes(codes) for codes, gap in _PART.findall(written))
+    value, *_ = _operands(written[:-3])
+    parts = value if isinstance(value, list) else [value]
+    return tuple(part for part in parts if isinstance(part, bytes | float))
 
 
-Line: TypeAlias = tuple[float, float, str, float, Shown]
-"""x, y, font and size (“” and 0 where they stay as they were), and what is shown."""
+def _bytes(codes: bytes) -> bytes:
+    """A string from its hexadecimal figures; one that lacks at the end is 0 (7.3.4.3)."""
+    return bytes.fromhex(codes.decode("ascii") + "0" * (len(codes) % 2))
 
 
-def instructions(holder: Any) -> Sequence[Any]:
-    """The content of a page or a form, taken apart. Raises ValueError where it is too large to be gone through."""
-    if sum(map(_unpacked, _streams(holder))) > LARGEST:
-        raise ValueError(f"a page of more than {LARGEST // 1_000_000} million bytes")
-    return pikepdf.parse_content_stream(holder)
+Content: TypeAlias = list[re.Match[bytes] | dict[str, Any]]
+"""Pieces of what is written; an inline image stands between them by itself, as what is said of it."""
 
 
-def operations(read: Sequence[Any]) -> Iterator[tuple[str, list[Any]]]:
-    """All operations in order. What is no PDF is skipped; an inline image is one `BI` with what is said of it."""
+def content(holder: Any) -> Content:
+    """The content of a page or a form. Raises ValueError where it is too large to be gone through, and one of
+    `DAMAGED` where it cannot be taken apart."""
+    written, left = b"", LARGEST
+    for stream in _streams(holder):
+        left -= _packed_apart(stream)
+        unpacked = stream.read_bytes() if left >= 0 else b""
+        left -= len(unpacked)
+        if left < 0:
+            raise ValueError(f"a page of more than {LARGEST // 1_000_000} million bytes")
+        written += unpacked if unpacked.endswith(b"\n") else unpacked + b"\n"
+    pieces = [*_PIECE.finditer(written)]
+    plain = all(piece.lastgroup != "other" for piece in pieces)
+    return [*pieces] if plain else [*_read(pikepdf.parse_content_stream(holder))]
+
+
+def _read(read: Sequence[Any]) -> Iterator[re.Match[bytes] | dict[str, Any]]:
+    """What qpdf has read, as it writes it back. What is no PDF is skipped."""
     written = pikepdf.unparse_content_stream(read) + b"\n"
     if written.count(b"\n") == len(read):
-        yield from _in_lines(read, written)
+        yield from _PIECE.finditer(written)
         return
     start = 0  # inline images take several lines each
     for at, one in enumerate(read):
         if isinstance(one, pikepdf.ContentStreamInlineImage):
-            yield from _in_lines(read[start:at], pikepdf.unparse_content_stream(read[start:at]) + b"\n")
-            yield "BI", [_plain(one.iimage.obj)]
+            yield from _PIECE.finditer(pikepdf.unparse_content_stream(read[start:at]) + b"\n")
+            yield _value(one.iimage.obj)
             start = at + 1
-    yield from _in_lines(read[start:], pikepdf.unparse_content_stream(read[start:]) + b"\n")
+    yield from _PIECE.finditer(pikepdf.unparse_content_stream(read[start:]) + b"\n")
 
 
-def _in_lines(read: Sequence[Any], written: bytes) -> Iterator[tuple[str, list[Any]]]:
-    """The operations of instructions that are written one a line."""
-    at = place = 0
-    while at < len(read) and (piece := _PIECE.match(written, place)):
-        place = piece.end()
+def length(content: Content) -> int:
+    """How many operations there are."""
+    return sum(1 if isinstance(piece, dict) else piece[0].count(b"\n") for piece in content)
+
+
+def operations(content: Content) -> Iterator[tuple[str, list[Any]]]:
+    """All operations in order; an inline image is one `BI` with what is said of it."""
+    for piece in content:
+        if isinstance(piece, dict):
+            yield "BI", [piece]
+            continue
         match piece.lastgroup:
             case "path":
-                yield PATH, [piece["path"]]
-                at += piece["path"].count(b"\n")
+                yield PATH, [piece[0]]
             case "lines":
-                lines, at = _lines(piece["lines"], read, at)
-                yield LINES, [lines]
-            case "nothing":
-                at += piece["nothing"].count(b"\n")
+                yield LINES, [_LINE.findall(piece[0])]
             case "operator":
-                yield piece["operator"].decode("ascii"), [*map(float, piece["numbers"].split())]
-                at += 1
-            case _:
-                operator = piece["other"].rpartition(b" ")[2]
-                yield operator.decode("ascii", "replace"), [_plain(operand) for operand in read[at].operands]
-                at += 1
+                yield piece["operator"][:-1].decode("ascii"), [*map(float, piece["numbers"].split())]
+            case "element":
+                role, number = _MARKED.findall(piece[0])[0]
+                yield "BDC", [role.decode("ascii"), {"/MCID": float(number)}]
+            case "plain" | "other" if piece[0] != b"\n":
+                operands, _, operator = piece[0][:-1].rpartition(b" ")
+                yield operator.decode("ascii", "replace"), _operands(operands)
 
 
-def _lines(stretch: bytes, read: Sequence[Any], at: int) -> tuple[list[Line], int]:
-    """The lines of a stretch that begins with the instruction `at`, and which instruction follows it."""
-    lines = []
-    for element, x, y, font, size, shown in _LINE.findall(stretch):
-        at += (5 if font else 4) + bool(element)
-        name = "/" + font.decode("ascii") if font else ""
-        lines.append((float(x), float(y), name, float(size or 0), Shown(shown, read[at - 2])))
-        at += bool(element)
-    return lines, at
+def _operands(written: bytes) -> list[Any]:
+    """Operands, from how they are written."""
+    found: list[Any] = _value(pikepdf.Object.parse(b"[%s]" % written))
+    return found
 
 
 def path_operations(path: bytes) -> Iterator[tuple[str, tuple[float, ...]]]:
@@ -135,7 +169,7 @@ def path_operations(path: bytes) -> Iterator[tuple[str, tuple[float, ...]]]:
         yield segment[2].decode("ascii"), tuple(map(float, segment[1].split()))
 
 
-def _plain(value: Any) -> Any:
+def _value(value: Any) -> Any:
     """A value of pikepdf as Python's own."""
     match value:
         case bool() | None:
@@ -147,9 +181,9 @@ def _plain(value: Any) -> Any:
         case pikepdf.String():
             return bytes(value)
         case pikepdf.Array():
-            return [_plain(part) for part in value]
+            return [_value(part) for part in value]
         case pikepdf.Dictionary():
-            return {key: _plain(part) for key, part in value.items()}
+            return {key: _value(part) for key, part in value.items()}
     return None
 
 
@@ -160,18 +194,17 @@ def _character(code: re.Match[bytes]) -> bytes:
     return bytes([int(code[1], 16)])
 
 
-def _streams(holder: Any) -> list[Any]:
+def _streams(holder: Any) -> Iterator[pikepdf.Stream]:
     """The streams that make up the content of a page or a form."""
     if isinstance(holder, pikepdf.Page):
         holder = holder.obj.get("/Contents", pikepdf.Array())
-    return [*holder] if isinstance(holder, pikepdf.Array) else [holder]
+    for stream in holder if isinstance(holder, pikepdf.Array) else (holder,):
+        if isinstance(stream, pikepdf.Stream):
+            yield stream
 
 
-def _unpacked(stream: Any) -> int:
-    """The size of a stream in bytes."""
-    if not isinstance(stream, pikepdf.Stream):
-        return 0
+def _packed_apart(stream: pikepdf.Stream) -> int:
+    """As how many bytes a stream counts before it is unpacked."""
     packing = stream.get("/Filter", pikepdf.Array())
-    if "/LZWDecode" in map(str, packing if isinstance(packing, pikepdf.Array) else [packing]):
-        return LZW * len(stream.read_raw_bytes())
-    return len(stream.read_bytes())
+    packed = "/LZWDecode" in map(str, packing if isinstance(packing, pikepdf.Array) else [packing])
+    return LZW * len(stream.read_raw_bytes()) if packed else 0

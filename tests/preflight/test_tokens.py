@@ -14,7 +14,7 @@ from pypdf import PdfReader
 from pypdf.generic import ByteStringObject, ContentStream, FloatObject, NumberObject, TextStringObject
 
 from bookmaker.ink.pdf import pdf_bytes
-from bookmaker.preflight.tokens import DAMAGED, LARGEST, LINES, PATH, instructions, operations, path_operations
+from bookmaker.preflight.tokens import DAMAGED, LARGEST, LINES, PATH, content, operations, path_operations, shown
 from tests.ink.specimen import document
 
 
@@ -34,15 +34,15 @@ def spelled(stream: bytes) -> list[tuple[str, list[Any]]]:
 def written_out(page: pikepdf.Page) -> list[tuple[str, list[Any]]]:
     """All operations, those that come as one written out."""
     found: list[tuple[str, list[Any]]] = []
-    for operator, operands in operations(instructions(page)):
+    for operator, operands in operations(content(page)):
         if operator == PATH:
             found += [(segment, list(numbers)) for segment, numbers in path_operations(operands[0])]
         elif operator == LINES:
-            for x, y, font, size, shown in operands[0]:
-                named = [("Tf", [font, size])] if font else []
-                parts = list(shown.parts)
-                text = ("TJ", [parts]) if shown.written.endswith(b"TJ") else ("Tj", parts)
-                found += [("BT", []), ("Td", [x, y]), *named, text, ("ET", [])]
+            for x, y, font, size, written in operands[0]:
+                named = [("Tf", ["/" + font.decode("ascii"), float(size)])] if font else []
+                parts = list(shown(written))
+                text = ("TJ", [parts]) if written.endswith(b"TJ") else ("Tj", parts)
+                found += [("BT", []), ("Td", [float(x), float(y)]), *named, text, ("ET", [])]
         else:
             found.append((operator, operands))
     return found
@@ -83,7 +83,7 @@ def one(stream: bytes) -> list[Any]:
         (b"/Lime#20Green /paired#28#29parentheses", ["/Lime Green", "/paired()parentheses"]),
         # 7.3.6, 7.3.7: arrays and dictionaries
         (b"[549 3.14 false (Ralph) /SomeName]", [[549, 3.14, False, b"Ralph", "/SomeName"]]),
-        (b"<</A<</B[1 2]>>/C null>>", [{"/A": {"/B": [1, 2]}, "/C": None}]),
+        (b"<</A<</B[1 2]>>/C null>>", [{"/A": {"/B": [1, 2]}}]),  # null is as good as no entry
         (b"% a remark (with\n 7 % another", [7]),
     ],
 )  # fmt: skip
@@ -118,6 +118,52 @@ def test_paths_and_lines_of_text_come_in_one_piece(written: bytes, meant: str) -
     for operator, operands in spelled(written):
         said.append(" ".join([operator, *(f"{part:g}" if isinstance(part, float) else str(part) for part in operands)]))
     assert ", ".join(said) == meant
+
+
+@pytest.mark.parametrize(
+    ("written", "meant"),
+    [
+        (b"(a line\n1 2 m\nof text) Tj\n", "Tj b'a line\\n1 2 m\\nof text'"),
+        (b"(\\\n1 2 m\n) Tj\n", "Tj b'1 2 m\\n'"),
+        (b"% a remark\n1 w\n", "w 1"),
+        (b"1 w\n%1 2 m\n2 w\n", "w 1, w 2"),
+        (b"<41\n42> Tj\n", "Tj b'AB'"),
+        (b"[<41>\n1 2] TJ\nq\n", "TJ [b'A', 1.0, 2.0], q"),
+        (b"null\nsh\n", "sh None"),
+        (b"true\nsh\n", "sh True"),
+        (b"/A#42 gs\n", "gs /AB"),
+        (b"BT\n1 2 Td\n(a) b) Tj\nET\n", None),
+    ],
+)
+def test_what_only_looks_like_lines_is_left_to_a_parser(written: bytes, meant: str | None) -> None:
+    if meant is None:
+        assert spelled(written) == spelled(b" " + written)
+    else:
+        said = [" ".join([one, *(f"{part:g}" if type(part) is float else str(part) for part in some)])
+                for one, some in spelled(written)]  # fmt: skip
+        assert ", ".join(said) == meant
+
+
+FRAGMENTS = (
+    rb"1 2 m|-3 .5 l|h S|h|f*|1 2 3 4 re|q|0.5 w|1 0 0 1 2 3 cm|/P gs|/A#42 gs|BT|1 2 Td|/F1+0 9 Tf|<41> Tj|(a b) Tj|"
+    rb"[<41>-3 (b)] TJ|ET|(a|b) Tj|<4|1> Tj|/TD << /MCID 3 >> BDC|/Bookmaker << /Name <41> >> BDC|EMC|<< /A|>> sh|"
+    rb"BI|ID|EI|null|true|%|(|)|\|[|]|<|>||+|1.2.3|'"
+).split(b"|")
+
+
+@settings(derandomize=True, deadline=None, max_examples=500)
+@given(st.lists(st.tuples(st.sampled_from(FRAGMENTS), st.sampled_from([b"\n", b"\n", b"\n", b" ", b""])), max_size=12))
+def test_lines_are_read_as_a_parser_reads_them(fragments: list[tuple[bytes, bytes]]) -> None:
+    """A remark before it takes content to the parser; it says nothing itself."""
+    written = b"".join(part for fragment in fragments for part in fragment)
+
+    def outcome(stream: bytes) -> object:
+        try:
+            return spelled(stream)
+        except DAMAGED:
+            return "damaged"
+
+    assert outcome(written) == outcome(b"%\n" + written)
 
 
 def test_inline_images_are_passed_over() -> None:
@@ -172,7 +218,7 @@ def test_as_pypdf_reads_them() -> None:
 def test_a_page_of_too_many_bytes_is_refused(parts: int) -> None:
     streams = [b"0 w " * (LARGEST // 4 // parts + 1)] * parts
     with with_content(*streams) as pdf, pytest.raises(ValueError, match="million bytes"):
-        instructions(pdf.pages[0])
+        content(pdf.pages[0])
 
 
 def test_what_cannot_be_taken_apart_is_refused() -> None:

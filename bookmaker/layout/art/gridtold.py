@@ -12,7 +12,8 @@ from functools import lru_cache
 
 from bookmaker.book.contents import BookPuzzle
 from bookmaker.book.reading import grid_read
-from bookmaker.display.items import Group, Item, Tagged, tagged
+from bookmaker.display.items import Group, Item, Tagged, Text, tagged
+from bookmaker.display.recurring import Recurring
 from bookmaker.display.tags import OUR_LANGUAGE, Role, Tag
 from bookmaker.language import Catalogue, catalogue
 from bookmaker.layout.art.gridletters import beyond
@@ -23,6 +24,9 @@ from bookmaker.rules.common.words.speech import cell_said
 
 LETTERS = "abcde"
 """What the cells of a check row are called."""
+
+DIGITS = 8192
+"""Cells with digits that are kept: nine in each of 81 cells, for a few sizes of grids."""
 
 
 def grid_told(
@@ -78,14 +82,16 @@ def _rows(
 ) -> Iterator[Tagged]:
     grid = puzzle.grid
     yield _heads(words, grid.width)
+    given_cell, filled_cell = _digit_cell(words, True), _digit_cell(words, False)
     for row in range(grid.height):
         cells = [_head(Role.ROW_HEAD, words.say("row-numbered", number=str(row + 1)))]
         for at in grid.across(row):
             if at is None:
                 cells.append(_silent(words.say("cell-none")))
             elif at in held:
-                given = puzzle.givens[at]
-                cells.append(Tagged(tuple(held[at]), tag=_cell(_given(words, grid.symbol(given)) if given else "")))
+                *under, digit = held[at]
+                cell = (given_cell if puzzle.givens[at] else filled_cell)(digit)
+                cells.append(Tagged((*under, digit), tag=cell.tag) if under else cell)
             else:
                 cells.append(_silent(said.get(at) or words.say("cell-empty")))
         yield Tagged(tuple(cells), tag=_ROW)
@@ -94,9 +100,15 @@ def _rows(
 _ROW = Tag(Role.ROW)
 
 
-@lru_cache(maxsize=64)
-def _given(words: Catalogue, digit: str) -> str:
-    return words.say("cell-given", digit=digit)
+@lru_cache(maxsize=8)
+def _digit_cell(words: Catalogue, given: bool) -> Recurring[Item, Tagged]:
+    """Cells with a digit that is given, or with another; grids of one size share theirs."""
+
+    def made(digit: Item) -> Tagged:
+        said = words.say("cell-given", digit=digit.text) if given and isinstance(digit, Text) else ""
+        return Tagged((digit,), tag=_cell(said))
+
+    return Recurring(made, DIGITS)
 
 
 @lru_cache(maxsize=32)
