@@ -5,7 +5,7 @@ In: proofs. Out: for each puzzle that looks like an earlier one a sentence about
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from concurrent.futures import Executor
 from dataclasses import dataclass
 
@@ -31,12 +31,20 @@ class Disguise:
         return f"the same puzzle as “{self.first.entry.id}”: {'; '.join(words_of(self.move))}"
 
 
-def disguises(proofs: Sequence[Proof], store: Store, executor: Executor | None = None) -> Iterator[Disguise]:
-    """Every puzzle that is the same as an earlier one, in the order of the proofs."""
+def disguises(
+    proofs: Sequence[Proof],
+    store: Store,
+    executor: Executor | None = None,
+    watch: Callable[[int, int], None] = lambda done, of: None,
+) -> Iterator[Disguise]:
+    """Every puzzle that is the same as an earlier one, in the order of the proofs; `watch` is told how many are
+    compared, of how many."""
     solved = [(proof, solution) for proof in proofs if (solution := proof.solution) is not None]
     first: dict[str, Proof] = {}
     asked = ((proof.entry.puzzle, solution) for proof, solution in solved)
-    for (proof, solution), keys in zip(solved, likeness_each(asked, store, executor), strict=True):
+    looks = likeness_each(asked, store, executor)
+    for done, ((proof, solution), keys) in enumerate(zip(solved, looks, strict=True), start=1):
+        watch(done, len(solved))
         before = first.setdefault(keys.puzzle, proof) if keys else proof
         if before is not proof and before.solution is not None:
             move = mapping(before.entry.puzzle, before.solution, proof.entry.puzzle, solution)

@@ -254,7 +254,7 @@ def proven(proofs: tuple[Proof, ...]) -> tuple[Proof, ...]:
 def disguised(proofs: tuple[Proof, ...]) -> tuple[Disguise, ...]:
     """The puzzles that are the same as earlier ones among these."""
     with executor() as workers:
-        return tuple(disguises(proofs, known(), workers))
+        return tuple(disguises(proofs, known(), workers, Progress("compared", "puzzles")))
 
 
 def say_disguised(proofs: tuple[Proof, ...], press: bool) -> None:

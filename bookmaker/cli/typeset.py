@@ -190,7 +190,7 @@ def typeset_command(
             say_disguised(tuple(by_id[puzzle.id] for puzzle in contents.puzzles), press)
             if press and auditor():
                 ask_again(proofs)
-        document = compose(contents, layout)
+        document = compose(contents, layout, Progress("laid out", "parts of the book"))
         if not ebook:
             covered = cover or manifest.publication.cover is not None
             print_diagnostics((*cramped(layout), *forewarned(layout, len(document.pages), covered)))

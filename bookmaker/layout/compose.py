@@ -7,7 +7,7 @@ that is printed is known.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import replace
 from typing import assert_never
 
@@ -53,22 +53,28 @@ from bookmaker.layout.setting.text import Row
 from bookmaker.layout.spec import Layout
 
 
-def compose(book: Book, layout: Layout) -> Document:
-    """The whole book. Raises BookErrors for what can't be printed, and for puzzles that fit on no page."""
+def compose(book: Book, layout: Layout, watch: Callable[[int, int], None] = lambda done, of: None) -> Document:
+    """The whole book; `watch` is told how many of its parts are laid out, of how many. Raises BookErrors for what can't
+    be printed, and for puzzles that fit on no page."""
     check(book, layout, "book")
     layout = layout.speaking(book.language)
     if layout.tear_out:
         book = as_pad(book)
     if not layout.shows.shared_rules and any(share_rules(chapter)[1] for chapter in book.chapters):
         book = guided(book)
-    front = [leaf for part in book.front for leaf in _told(part, book, layout, right=True)]
+    parts = len(book.front) + len(book.body)
+    front: list[UnnumberedPage] = []
+    for done, part in enumerate(book.front, start=1):
+        front += _told(part, book, layout, right=True)
+        watch(done, parts)
     if len(front) % 2:
         front += as_part([owner_page(book, layout)])
     body: list[UnnumberedPage] = []
-    for part in book.body:
+    for done, part in enumerate(book.body, start=1 + len(book.front)):
         body += _before(part, book, layout, len(body) % 2 == 0)
         right = len(body) % 2 == 0
         body += _kept_apart(_told(part, book, layout, right), right)
+        watch(done, parts)
     notes = layout.say("heading-notes")
     short = -(len(front) + len(body)) % book.fold
     body += as_part(note_pages(short, notes, layout))

@@ -15,7 +15,7 @@ import pikepdf
 from bookmaker.preflight.against import compare
 from bookmaker.preflight.grids import PrintedGrid
 from bookmaker.preflight.marks import MarksRead
-from bookmaker.preflight.reading import Read, Source, opened, read_stretch, read_whole, stretches
+from bookmaker.preflight.reading import Read, Source, close, read_stretch, read_whole, stretches
 from bookmaker.preflight.tokens import DAMAGED
 from bookmaker.proof.executors import InProcess, Shared, ahead_of, in_order
 from bookmaker.proof.findings import Proof
@@ -83,7 +83,7 @@ def inspect(
         hint = "print it again, or open it in a viewer and see whether it is damaged"
         return Report(0, (), (Diagnostic(Place(file), "unreadable", f"this PDF cannot be read ({reason})", hint),))
     finally:
-        opened.cache_clear()
+        close()
     differing = () if proofs is None else compare(printed, faulty, proofs, file)
     small = _too_small(printed, figure, Place(file))
     return Report(pages, tuple(printed), (*findings.diagnostics(file), *small, *differing), found, edition)

@@ -7,13 +7,13 @@ puzzles that can be read aloud, so that the process in charge leaves even the fi
 
 from __future__ import annotations
 
+import os
 from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
-from functools import lru_cache
 from io import BytesIO
 from pathlib import Path
-from typing import NamedTuple, TypeAlias
+from typing import BinaryIO, NamedTuple, TypeAlias
 
 import pikepdf
 
@@ -36,11 +36,43 @@ STRETCH = 64
 Source: TypeAlias = Path | bytes
 
 
-@lru_cache(maxsize=1)  # stretches of one file come one after the other
-def opened(source: Source) -> tuple[pikepdf.Pdf, Memory]:
-    """The file, read into memory, and what its pages share. Raises one of `DAMAGED` where it is no PDF."""
-    content = source if isinstance(source, bytes) else ordinary(source).read_bytes()
-    return pikepdf.open(BytesIO(content), suppress_warnings=True), Memory()
+class _Opened(NamedTuple):
+    """A file, the stream that it is read from bit by bit, and what its pages share."""
+
+    pdf: pikepdf.Pdf
+    stream: BinaryIO
+    memory: Memory
+
+
+_opened: dict[Source, _Opened] = {}
+"""The file that was read last, if any: stretches of one file come one after the other."""
+
+
+def _open(source: Source) -> _Opened:
+    """The file, once more if it was the last. Raises one of `DAMAGED` where it is no PDF."""
+    if source not in _opened:
+        close()  # before the next is opened: a long book takes hundreds of megabytes
+        stream: BinaryIO
+        if isinstance(source, bytes):
+            stream = BytesIO(source)
+        elif os.name == "nt":  # where no file that is open can be moved into its place
+            stream = BytesIO(ordinary(source).read_bytes())
+        else:
+            stream = ordinary(source).open("rb")
+        try:
+            _opened[source] = _Opened(pikepdf.open(stream, suppress_warnings=True), stream, Memory())
+        except BaseException:
+            stream.close()
+            raise
+    return _opened[source]
+
+
+def close() -> None:
+    """Let go of the file that was read last."""
+    while _opened:
+        _, opened = _opened.popitem()
+        opened.pdf.close()
+        opened.stream.close()
 
 
 class Whole(NamedTuple):
@@ -54,7 +86,7 @@ class Whole(NamedTuple):
 def read_whole(source: Source, folded: bool) -> Whole:
     """A file looked at as a whole; `folded` sheets need a page count that is a multiple of four. Raises one of
     `DAMAGED` where it is no PDF."""
-    pdf, _ = opened(source)
+    pdf = _open(source).pdf
     whole = Whole(len(pdf.pages), edition_of(pdf), Findings())
     check_file(pdf, folded, whole.findings)
     if pdf.get_warnings():
@@ -79,7 +111,7 @@ class Read(NamedTuple):
 
 def read_stretch(source: Source, stretch: range, known: Shared[Mapping[str, RuledPuzzle]]) -> Read:
     """A stretch of pages; marks are read of the grids whose puzzles are known."""
-    pdf, memory = opened(source)
+    pdf, _, memory = _open(source)
     inks = inks_of(pdf)
     read, pages = Read(Findings(), [], Counter(), []), pdf.pages
     for at in stretch:
