@@ -61,7 +61,8 @@ class Diagonals(Rule):
         return tuple(Part(house.cells, name) for name, house in zip(names, self.houses(grid), strict=True))
 
     def with_parts(self, parts: Sequence[Part], grid: Grid) -> Self:
-        falling = [0 in part.cells for part in parts]  # it begins in the first cell of the grid
+        first = grid.cell(0, 0)  # where a falling one begins
+        falling = [first in part.cells for part in parts]
         return replace(self, falling=True in falling, rising=False in falling)
 
     def written(self, grid: Grid) -> Written:

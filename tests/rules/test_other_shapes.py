@@ -106,6 +106,21 @@ HOLED = replace(_BARE, regions=tuple(house.cells for house in _BARE.rows))
 STANDING = [kind for kind in kinds() if kinds()[kind].stands_on(HOLED)]
 
 
+@pytest.mark.parametrize("kind", kinds())
+def test_marks_taken_apart_come_together_again_in_every_grid(kind: str) -> None:
+    """All marks make the rule, and one alone makes a rule with that mark, which the solution keeps."""
+    for puzzle, solution in puzzles(kind, 4):
+        for rule in puzzle.rules:
+            square = rule.laid_on(puzzle.grid)
+            parts = rule.parts(square)
+            if not parts:
+                continue
+            assert rule.with_parts(parts, square) == rule
+            for part in parts:
+                assert rule.with_parts((part,), square).parts(square) == (part,)
+                assert rule.keeps(part, square, solution)
+
+
 @pytest.mark.parametrize("kind", STANDING)
 def test_engine_and_cp_sat_find_the_same_grids_with_holes(kind: str) -> None:
     rng, made = Random(kind), 0
