@@ -47,18 +47,20 @@ class FinnedFish(FishTechnique):
 
         `lines` are the digit's places in each of the lines, `beyond` those in every line that crosses them, by number.
         """
-        size, places = len(lines), joined(lines)
-        crossed = {number: line for number, line in beyond.items() if line & places}
-        outside = sorted((line & places).bit_count() for line in crossed.values())[: len(crossed) - size]
-        if sum(outside) > self.fins:
+        places = joined(lines)
+        crossed = [number for number, line in beyond.items() if line & places]
+        left = len(crossed) - len(lines)  # so many of them are left out, with a fin in each
+        few = [number for number in crossed if (beyond[number] & places).bit_count() <= self.fins - left + 1]
+        if len(few) < left:
             return
-        for across in combinations(crossed, size):
-            inside = 0
-            for line in across:
-                inside |= crossed[line]
-            fins = places & ~inside
+        whole = joined(map(beyond.__getitem__, crossed))
+        for others in reversed([*combinations(few, left)]):  # so that the lines that are taken come in order
+            outside = 0
+            for line in others:
+                outside |= beyond[line]
+            fins, inside = places & outside, whole & ~outside
             if fins.bit_count() > self.fins:
                 continue
             gone = inside & ~places & ground.peers[fins.bit_length() - 1]
             if gone and (gone := gone & ground.sees_all(fins)) and all(line & inside for line in lines):
-                yield across, fins, gone
+                yield tuple(number for number in crossed if number not in others), fins, gone
