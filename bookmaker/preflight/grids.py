@@ -13,7 +13,7 @@ from dataclasses import dataclass, field, replace
 from math import hypot
 from typing import Literal
 
-from bookmaker.preflight.painted import Matrix, Painted, Point, Run, Stroke, moved
+from bookmaker.preflight.painted import Matrix, Painted, Point, Run, Stroke, moved, within
 
 _TALL = 0.45
 """A cell's digit is set at least this large, its em as a share of the cell; totals and pencil marks are smaller."""
@@ -140,17 +140,17 @@ def _read(name: str, page: int, held: _Held) -> PrintedGrid:
     cell = square.side / square.cells(held.strokes)
     frame = square.around([other for other in squares if abs(other.side - square.side) < 0.01 * square.side])
     rows, columns = round(hypot(*frame.down) / cell), round(hypot(*frame.right) / cell)
-    ems, shares = [run.em for run in held.runs], frame.shares
-    least = _TALL * cell
+    ems, least = [run.em for run in held.runs], _TALL * cell
+    a, b, c, d, e, f = within((columns, 0, 0, rows, 0, 0), frame.shares)
     symbols, fonts = [""] * (rows * columns), [""] * (rows * columns)
     for run, em in zip(held.runs, ems, strict=True):
         if em < least:
             continue
-        for character, middle in run.middles():
-            across, down = moved(shares, middle)
-            row, column = int(down * rows), int(across * columns)
-            off = max(abs(down * rows - row - 0.5), abs(across * columns - column - 0.5))
-            if 0 <= across < 1 and 0 <= down < 1 and off <= _MIDDLE:
+        for character, (x, y) in run.middles():
+            across, down = a * x + c * y + e, b * x + d * y + f
+            row, column = int(down), int(across)
+            inside = 0 <= across < columns and 0 <= down < rows
+            if inside and abs(down - row - 0.5) <= _MIDDLE and abs(across - column - 0.5) <= _MIDDLE:
                 symbols[row * columns + column] += character
                 fonts[row * columns + column] = run.font.name
     return PrintedGrid(kind, title, page, rows, columns, tuple(symbols), tuple(fonts), min(ems, default=0.0), frame)

@@ -92,6 +92,9 @@ class _Painter:
         self.marks: list[bool] = []
         self.path = b""
         self.named: dict[str, PdfFont | None] = {}
+        self.chosen: dict[
+            tuple[bytes, bytes, tuple[float, ...]], tuple[PdfFont | None, float, dict[bytes, Setting]]
+        ] = {}
         self.left = MOST
         self.depth = 0
         self.line: Matrix = IDENTITY
@@ -100,7 +103,7 @@ class _Painter:
     def run(self, holder: Any, resources: Any) -> Iterator[Painted]:
         """Follow the content of a page or a form. An operator with operands it cannot have is passed over, as viewers
         do."""
-        before, self.named = self.named, {}
+        before, self.named, self.chosen = self.named, {}, {}
         stream = content(holder)
         self.left -= length(stream)
         self.depth += 1
@@ -135,7 +138,7 @@ class _Painter:
                 yield from self._object(operands, resources)
             elif operator == "BI":
                 yield self._inline(*operands)
-        self.named = before
+        self.named, self.chosen = before, {}
         self.depth -= 1
 
     def _note(self, operator: str, operands: list[Any], resources: Any) -> None:
@@ -189,14 +192,18 @@ class _Painter:
 
     def _lines(self, stretch: list[Line], resources: Any) -> list[Run]:
         state, group, settings = self.state, self.group, self._settings()
+        spacing = state.letter_space, state.word_space, state.stretch
         a, b, c, d, e, f = state.matrix
         runs = []
         x = y = length = 0.0
         for across, up, font, size, written in stretch:
             x, y = float(across), float(up)
             if font:
-                state.font, state.size = self._font(f"/{font.decode('ascii')}", resources), float(size)
-                settings = self._settings()
+                key = font, size, spacing
+                if key not in self.chosen:
+                    state.font, state.size = self._font(f"/{font.decode('ascii')}", resources), float(size)
+                    self.chosen[key] = state.font, state.size, self._settings()
+                state.font, state.size, settings = self.chosen[key]
             if state.font is not None:
                 setting = settings.get(written) or self._keep(settings, written, shown(written))
                 placed = (a, b, c, d, a * x + c * y + e, b * x + d * y + f)

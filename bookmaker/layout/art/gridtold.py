@@ -83,8 +83,9 @@ def _rows(
     grid = puzzle.grid
     yield _heads(words, grid.width)
     given_cell, filled_cell = _digit_cell(words, True), _digit_cell(words, False)
+    empty = _silent(words.say("cell-empty"))
     for row in range(grid.height):
-        cells = [_head(Role.ROW_HEAD, words.say("row-numbered", number=str(row + 1)))]
+        cells = [_row_head(words, row)]
         for at in grid.across(row):
             if at is None:
                 cells.append(_silent(words.say("cell-none")))
@@ -93,7 +94,7 @@ def _rows(
                 cell = (given_cell if puzzle.givens[at] else filled_cell)(digit)
                 cells.append(Tagged((*under, digit), tag=cell.tag) if under else cell)
             else:
-                cells.append(_silent(said.get(at) or words.say("cell-empty")))
+                cells.append(_silent(told) if (told := said.get(at)) else empty)
         yield Tagged(tuple(cells), tag=_ROW)
 
 
@@ -116,6 +117,11 @@ def _heads(words: Catalogue, size: int) -> Tagged:
     """The row of the columns' heads; the corner over the heads of the rows says nothing."""
     heads = (_head(Role.COLUMN_HEAD, words.say("column-numbered", number=str(column + 1))) for column in range(size))
     return Tagged((_head(Role.COLUMN_HEAD, ""), *heads), tag=_ROW)
+
+
+@lru_cache(maxsize=64)
+def _row_head(words: Catalogue, row: int) -> Tagged:
+    return _head(Role.ROW_HEAD, words.say("row-numbered", number=str(row + 1)))
 
 
 @lru_cache(maxsize=64)
