@@ -10,7 +10,6 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
-from itertools import product
 from math import dist, floor
 
 from bookmaker.display.items import Group, Text
@@ -40,6 +39,9 @@ RECTANGLE = 5
 
 DIGIT = 0.45
 """Letters of so large an em, for the side of a cell, are digits."""
+
+NEAR = ((0, 0), (-1, -1), (-1, 0), (-1, 1), (0, -1), (0, 1), (1, -1), (1, 0), (1, 1))
+"""Steps from a square to itself and to those around it."""
 
 Names = tuple[str, ...]
 
@@ -232,11 +234,12 @@ class _Seats:
     def take(self, wanted: Shape) -> Shape | None:
         """A shape that is the same as the wanted one, in the order of painting; None if there is none left."""
         x, y = _square(wanted.box)
-        for square in ((x, y), *((x + dx, y + dy) for dx, dy in product((-1, 0, 1), repeat=2) if dx or dy)):
-            here = self._at.get(square, [])
-            for at, shape in enumerate(here):
+        for dx, dy in NEAR:
+            here = self._at.get((x + dx, y + dy), [])
+            for shape in here:
                 if _same(wanted, shape):
-                    return here.pop(at)
+                    here.remove(shape)
+                    return shape
         return None
 
 
@@ -248,16 +251,21 @@ def _square(box: Box) -> tuple[int, int]:
 
 def _same(one: Shape, other: Shape) -> bool:
     """Are two shapes written with the same points, in the same greys?"""
-    if one.letter != other.letter or len(one.anchors) != len(other.anchors) or abs(one.width - other.width) > BREADTH:
+    if one.letter != other.letter or abs(one.width - other.width) > BREADTH:
         return False
-    if not all(_alike(a, b) for a, b in ((one.fill, other.fill), (one.pen, other.pen))):
+    if not (_alike(one.fill, other.fill) and _alike(one.pen, other.pen)):
+        return False
+    mine, theirs = one.anchors, other.anchors
+    if len(mine) != len(theirs):
         return False
     off = LETTER_OFF if one.letter else OFF
-    if len(one.anchors) <= RECTANGLE and not one.letter:
-        # A rectangle may be written from any of its corners on.
-        near = [[dist(a, b) <= off for b in other.anchors] for a in one.anchors]
-        return all(map(any, near)) and all(map(any, zip(*near, strict=True)))
-    return all(dist(a, b) <= off for a, b in zip(one.anchors, other.anchors, strict=True))
+    if all(dist(a, b) <= off for a, b in zip(mine, theirs, strict=True)):
+        return True
+    if one.letter or len(mine) > RECTANGLE:
+        return False
+    # A rectangle may be written from any of its corners on.
+    near = [[dist(a, b) <= off for b in theirs] for a in mine]
+    return all(map(any, near)) and all(map(any, zip(*near, strict=True)))
 
 
 def _alike(one: float | None, other: float | None) -> bool:

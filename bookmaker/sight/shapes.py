@@ -162,6 +162,10 @@ def bounds_of(segments: Iterable[Segment]) -> Box:
 def moved_box(matrix: Matrix, box: Box) -> Box:
     """The box around a box that is moved."""
     left, top, right, bottom = box
+    a, b, c, d, e, f = matrix
+    if not b and not c and a > 0:  # upright, if perhaps upside down: most are
+        ends = (d * top + f, d * bottom + f) if d > 0 else (d * bottom + f, d * top + f)
+        return a * left + e, ends[0], a * right + e, ends[1]
     return box_of([moved(matrix, corner) for corner in ((left, top), (right, top), (right, bottom), (left, bottom))])
 
 
