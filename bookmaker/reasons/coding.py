@@ -22,6 +22,7 @@ KEPT = 8192
 """Reasons kept by their texts: most steps place a digit in one of few ways, and a book meets them again and again."""
 
 
+@lru_cache(maxsize=KEPT)
 def to_text(reason: Reason) -> str:
     """A reason as one line of JSON."""
     return json.dumps(_plain(reason), separators=(",", ":"))
