@@ -26,7 +26,7 @@ from bookmaker.rules.common.deducing.candidates import removed_by, sees
 from bookmaker.rules.common.deducing.enumeration import tried_out
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.drawing.places import Along, PlaceClaim
-from bookmaker.rules.common.drawing.strokes import THIN, halo, trace
+from bookmaker.rules.common.drawing.strokes import THIN, fitting, halo, trace
 from bookmaker.rules.common.words.wording import ends_named
 from bookmaker.solve.problem import Allowed, Constraint, relation
 from bookmaker.source.diagnostics import Collector
@@ -117,7 +117,7 @@ difference-line:
             teeth = []
             for start, end in pairwise(way.stops):
                 # Whole teeth from cell to cell, so that every bend of the line looks the same.
-                half = (end - start) / (2 * round((end - start) / (TOOTH * frame.cell)))
+                half = (end - start) / (2 * fitting(end - start, TOOTH * frame.cell))
                 count = round((end - start) / half)
                 teeth += [way.beside(start + (i + 0.5) * half, swing if i % 2 else -swing) for i in range(count)]
             yield Mark(Layer.LINE, halo(frame, way.points, 2 * swing), of)

@@ -25,7 +25,7 @@ from bookmaker.rules.common.deducing.enumeration import tried_out
 from bookmaker.rules.common.deducing.sums import open_limits, sum_limits, worth_from
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.drawing.places import Along, PlaceClaim
-from bookmaker.rules.common.drawing.strokes import BODY, Trace, halo, trace, tube
+from bookmaker.rules.common.drawing.strokes import BODY, Trace, fitting, halo, trace, tube
 from bookmaker.rules.common.words.speech import line_said
 from bookmaker.rules.common.words.wording import ends_named
 from bookmaker.solve.problem import Constraint, Sum
@@ -172,7 +172,7 @@ equal-part-line:
 
 def _dashes(way: Trace, start: float, end: float, gap: float, width: float, rim: float) -> Iterator[Item]:
     """Dashes with an outline along one part of the line, evenly spaced, half a gap before and after them."""
-    count = max(round((end - start) / (gap + DASH / GAP * gap)), 1)
+    count = fitting(end - start, gap + DASH / GAP * gap)
     period = (end - start) / count
     for index in range(count):
         begin, stop = start + index * period + gap / 2, start + (index + 1) * period - gap / 2

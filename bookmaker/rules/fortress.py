@@ -21,6 +21,7 @@ from bookmaker.rules.common.comparison import bounds
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.drawing.places import Outlined, PlaceClaim
+from bookmaker.rules.common.drawing.strokes import fitting
 from bookmaker.rules.common.neighbours import Pair
 from bookmaker.rules.common.parts import Form, Part, Written, runs
 from bookmaker.rules.common.words.speech import cells_said
@@ -155,5 +156,5 @@ def _battlements(frame: Frame, start: Point, end: Point) -> Line:
     pen, merlon = WALL * frame.cell, MERLON * frame.cell
     length = hypot(bx - ax, by - ay)
     ux, uy = (bx - ax) / length * pen / 2, (by - ay) / length * pen / 2
-    period = (length + pen - merlon) / max(round((length + pen - merlon) / (2 * merlon)), 1)
+    period = (length + pen - merlon) / fitting(length + pen - merlon, 2 * merlon)
     return Line((ax - ux, ay - uy), (bx + ux, by + uy), Stroke(pen, 0.0, (merlon, period - merlon)))

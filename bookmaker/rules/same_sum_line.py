@@ -25,7 +25,7 @@ from bookmaker.rules.common.deducing.candidates import alike, sees
 from bookmaker.rules.common.deducing.enumeration import APART
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.drawing.places import Along, PlaceClaim
-from bookmaker.rules.common.drawing.strokes import THIN, halo, trace
+from bookmaker.rules.common.drawing.strokes import THIN, fitting, halo, trace
 from bookmaker.rules.common.words.wording import cells_listed, ends_named
 from bookmaker.solve.problem import Constraint, relation
 from bookmaker.source.diagnostics import Collector
@@ -105,7 +105,7 @@ same-sum-line:
             yield Mark(Layer.LINE, polyline(way.points, pen), of)
             for start, end in pairwise(way.stops):
                 # Whole sleepers from cell to cell, so that none lies right on a bend.
-                count = max(round((end - start) / (SPACING * frame.cell)), 1)
+                count = fitting(end - start, SPACING * frame.cell)
                 for at in range(count):
                     stop = start + (end - start) * (at + 0.5) / count
                     ends = way.beside(stop, half), way.beside(stop, -half)

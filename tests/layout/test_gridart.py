@@ -2,20 +2,23 @@
 
 from __future__ import annotations
 
+from itertools import product
 from typing import Any
 
 import pytest
 
 from bookmaker.book.contents import BookPuzzle
 from bookmaker.display.items import Group, Line, Path, Rect, Straight, Text, untagged
-from bookmaker.layout.art.gridart import cell_pen, draw_grid, grid_lines, outside, region_pen
+from bookmaker.layout.art.gridart import cell_pen, draw_grid, grid_lines, outside, painted, region_pen
 from bookmaker.layout.art.swatch import BESIDE, ON, swatch, swatch_size
 from bookmaker.layout.setting.text import FONTS
 from bookmaker.puzzle.grid import CLASSIC, SYMBOLS, Grid, boxed_grid
 from bookmaker.puzzle.position import Position
 from bookmaker.puzzle.puzzle import Puzzle
 from bookmaker.rules import kinds
+from bookmaker.rules.common.contract import Rule, RuledPuzzle
 from tests.layout.sample_book import sample_book
+from tests.rules.stacks import stacked
 
 CELL = 40.0
 
@@ -115,3 +118,14 @@ def test_a_sample_with_a_clue_before_its_row_shows_two_cells_and_that_the_row_go
     uprights = [line.start[0] for line in lines if line.start[0] == line.end[0]]
     level = [line.end[0] for line in lines if line.start[1] == line.end[1]]
     assert uprights == [0.0, 10.0, 20.0] and level == [24.0, 24.0]
+
+
+@pytest.mark.parametrize("kind", kinds())
+def test_a_grid_read_back_is_drawn_with_as_many_marks(kind: str) -> None:
+    """A file rounds sizes: nothing may hang on the last figures of a cell's, or preflight would miss marks."""
+    stacks: list[tuple[Rule, ...]] = [(stacked(kind, twice=True),), (stacked("hinge-line"), stacked(kind))]
+    for rules, sixteenths in product(stacks, range(16 * 20, 16 * 60, 23)):
+        puzzle: RuledPuzzle = Puzzle(CLASSIC, (0,) * len(CLASSIC.cells), rules)
+        cell = sixteenths / 16
+        drawn, again = ([*painted(puzzle, size)] for size in (cell, cell * 1.00001))
+        assert [owned and owned[1].of for _, owned in drawn] == [owned and owned[1].of for _, owned in again], cell

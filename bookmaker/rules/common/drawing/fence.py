@@ -15,7 +15,7 @@ from bookmaker.display.items import Item, Line, Point, Rect, Stroke, Text
 from bookmaker.rules.common.area import loops
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.drawing.places import Box, InCell
-from bookmaker.rules.common.drawing.strokes import THIN
+from bookmaker.rules.common.drawing.strokes import THIN, fitting
 
 INSET = 0.075
 """How far a fence stands inside the cells' edges, in cells."""
@@ -63,7 +63,7 @@ def _side(frame: Frame, start: Point, end: Point, pen: float, texture: Texture) 
     ux, uy = ((bx - ax) / length * pen / 2, (by - ay) / length * pen / 2) if butt else (0.0, 0.0)
     room = length + pen * butt - texture.dashes[0] * frame.cell
     inked, gaps = ((frame.cell * sum(texture.dashes[at::2])) for at in (0, 1))
-    period = room / max(round(room / (inked + gaps)), 1)
+    period = room / fitting(room, inked + gaps)
     wide = (period - inked) / gaps if period > inked else 1.0
     dashes = tuple(d * frame.cell * (wide if at % 2 else 1.0) for at, d in enumerate(texture.dashes))
     return Line((ax - ux, ay - uy), (bx + ux, by + uy), Stroke(pen, THIN, dashes, texture.cap))

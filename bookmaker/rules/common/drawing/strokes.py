@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 from itertools import pairwise
-from math import cos, hypot, pi, sin, sqrt
+from math import cos, floor, hypot, pi, sin, sqrt
 
 from bookmaker.display.colour import Grey
 from bookmaker.display.items import Item, Point, Stroke
@@ -77,8 +77,15 @@ class Trace:
     def steps(self, spacing: float, start: float = 0.0, end: float = 0.0) -> list[float]:
         """Distances from `start` to `end` before the way's end, evenly spaced, as near to `spacing` as fits."""
         span = self.length - start - end
-        count = max(round(span / spacing), 1)
+        count = fitting(span, spacing)
         return [start + span * index / count for index in range(count + 1)]
+
+
+def fitting(length: float, spacing: float) -> int:
+    """How many times a spacing goes into a length if it is stretched or shrunk as little as can be; once at least.
+    Where two counts are as good the greater one is taken, also where a file has rounded the length: preflight draws a
+    mark again at the size that it was printed in."""
+    return max(floor(length / spacing + 0.51), 1)
 
 
 def trace(frame: Frame, chain: Chain) -> Trace:
