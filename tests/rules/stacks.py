@@ -49,6 +49,7 @@ DIGITS = (0b10011, 0b110011100, 0b1001111, 0b10000, 0b11011011)
 
 _SPECIAL: dict[str, Callable[[type[Any]], Rule]] = {
     "arrow": lambda rule: rule((Arrow(WAY[:1], (WAY[1:],)),)),
+    "barred-sums": lambda rule: rule(sums=frozenset({10})),
     "border-values": lambda rule: rule(tuple((pair, Worth(*worth)) for pair, worth in zip(PAIRS, WORTHS, strict=True))),
     "cage": lambda rule: rule(((on("22 23"), 12), (on("24 34 44"), 8), (on("55 56"), 0))),
     "arithmetic-cage": lambda rule: rule(
