@@ -9,32 +9,28 @@ marked as part of one of its elements or, where no tag is around it, as an artif
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from functools import lru_cache
 from typing import Literal, NamedTuple, TypeAlias, assert_never
 
 from bookmaker.display.colour import Colour, Ink, rgb
 from bookmaker.display.items import (
-    Close,
-    Curve,
     Field,
     Group,
     Image,
     Item,
     Line,
     Link,
-    Move,
     Path,
     Rect,
     Segment,
-    Straight,
     Stroke,
     Tagged,
     Text,
 )
 from bookmaker.display.recurring import Recurring
 from bookmaker.display.tags import FIELD, HOLDERS, LINK, Role, Tag
-from bookmaker.geometry import IDENTITY, Matrix, moved, outline, placing, text_start, within
+from bookmaker.geometry import IDENTITY, Matrix, moved, placing, text_start, within
 from bookmaker.ink.conditions import Condition
+from bookmaker.ink.operators import at, hexadecimal, number, path_of, rectangle
 from bookmaker.ink.pdffile import PdfFile
 from bookmaker.ink.pdffonts import GlyphCodes
 from bookmaker.ink.pictures import grey_picture, press_picture, screen_picture
@@ -49,12 +45,6 @@ again, pass among the profiles of puzzles, which are long and come once; digits 
 
 _CAPS = {"butt": 0, "round": 1, "square": 2}
 _JOINS = {"miter": 0, "round": 1, "bevel": 2}
-
-
-@lru_cache(maxsize=16_384)  # the grids of a book share most of theirs
-def number(value: float) -> str:
-    """A number as PDF writes it, to 0.001: never with an exponent."""
-    return repr(round(value, 3) + 0.0).removesuffix(".0")
 
 
 class Area(NamedTuple):
@@ -93,7 +83,7 @@ class Content:
         self._condition = condition
         self.coloured = False
         self._codes = GlyphCodes(file)
-        self._path: Recurring[tuple[Segment, ...], str] = Recurring(_path, _PATHS)
+        self._path: Recurring[tuple[Segment, ...], str] = Recurring(path_of, _PATHS)
         self._single = Recurring(self._of_single, _SINGLES)
         self._stored: dict[tuple[bytes, bool], int] = {}
         self._begin()
@@ -130,10 +120,10 @@ class Content:
                 case Line(start, end, stroke):
                     self._mark()
                     self._pen(stroke)
-                    self._put(f"{_at(start)} m\n{_at(end)} l\nS")
+                    self._put(f"{at(start)} m\n{at(end)} l\nS")
                 case Rect():
                     self._mark()
-                    self._shape(_rectangle(item), item.stroke, item.fill, "")
+                    self._shape(rectangle(item), item.stroke, item.fill, "")
                 case Path():
                     self._mark()
                     self._shape(self._path(item.segments), item.stroke, item.fill, "*")
@@ -165,10 +155,8 @@ class Content:
     def _text(self, text: Text) -> None:
         if not text.text:
             return
-        if self._owner is not self._open:
-            self._mark()
-        if text.colour != self._fill:
-            self._paint(text.colour)
+        self._mark()
+        self._paint(text.colour)
         if len(text.text) == 1:
             self._put(self._in_font(self._single(text)))
             return
@@ -181,16 +169,16 @@ class Content:
                 shown.append(f"{resource} {number(text.size)} Tf")
             shown.append(glyphs)
         back = ("0 Tc\n" if letter_space else "") + ("0 Tw\n" if word_space else "")
-        start, run = _at((text_start(text), text.y)), "\n".join(shown)
+        start, run = at((text_start(text), text.y)), "\n".join(shown)
         run = f"BT\n{letter_space}{word_space}{start} Td\n{run}\n{back}ET"
         if text.letter_space:  # a reader shall find the word, not its letters one by one
-            run = f"/Span << /ActualText <{_hexadecimal(text.text)}> >> BDC\n{run}\nEMC"
+            run = f"/Span << /ActualText <{hexadecimal(text.text)}> >> BDC\n{run}\nEMC"
         self._put(run)
 
     def _of_single(self, text: Text) -> _Single:
         """A text of one character; the digits of grids come again and again."""
         ((resource, glyphs),) = self._codes.shown(text.text, text.font)
-        start = f"BT\n{_at((text_start(text), text.y))} Td"
+        start = f"BT\n{at((text_start(text), text.y))} Td"
         named = f"{start}\n{resource} {number(text.size)} Tf\n{glyphs}\nET"
         return _Single((resource, text.size), named, f"{start}\n{glyphs}\nET")
 
@@ -216,7 +204,7 @@ class Content:
         self.coloured |= image.coloured
         name = f"Im{self._stored[key]}"
         self.images[name] = self._stored[key]
-        self._put(f"q\n{number(image.width)} 0 0 {number(image.height)} {_at((image.x, image.y + image.height))} cm")
+        self._put(f"q\n{number(image.width)} 0 0 {number(image.height)} {at((image.x, image.y + image.height))} cm")
         self._put(f"/{name} Do\nQ")
 
     def _group(self, group: Group) -> None:
@@ -228,15 +216,15 @@ class Content:
             self._leave(None)
         around = self._open
         if group.name:
-            self._put(f"/{MARK} << /Name <{_hexadecimal(group.name)}> >> BDC")
+            self._put(f"/{MARK} << /Name <{hexadecimal(group.name)}> >> BDC")
         self._put("q")
         if inner != IDENTITY:
             a, b, c, d, e, f = inner
             self._put(" ".join(f"{value:.6f}" for value in (a, -b, -c, d, e, -f)) + " cm")
         if isinstance(group.clip, Rect):
-            self._put(f"{_rectangle(group.clip)}\nW\nn")
+            self._put(f"{rectangle(group.clip)}\nW\nn")
         elif group.clip is not None:
-            self._put(f"{_path(group.clip.segments)}\nW*\nn")
+            self._put(f"{path_of(group.clip.segments)}\nW*\nn")
         self._draw(group.items)
         self._leave(around)
         self._put("Q")
@@ -342,35 +330,3 @@ class Content:
         self.coloured = True
         values, operator = (colour, "k") if self._condition else (rgb(colour), "rg")
         return f"{' '.join(map(number, values))} {operator}"
-
-
-def _at(point: tuple[float, float]) -> str:
-    return f"{number(point[0])} {number(-point[1])}"
-
-
-def _hexadecimal(text: str) -> str:
-    """A text as PDF keeps it outside pages: UTF-16, the greater byte first, after a byte order mark; in hexadecimal."""
-    return ("\ufeff" + text).encode("utf-16-be").hex()
-
-
-def _rectangle(rect: Rect) -> str:
-    if rect.radius > 0:
-        return _path(outline(rect))
-    return f"{_at((rect.x, rect.y + rect.height))} {number(rect.width)} {number(rect.height)} re"
-
-
-def _path(segments: Iterable[Segment]) -> str:
-    operators = []
-    for segment in segments:
-        match segment:
-            case Move(to):
-                operators.append(f"{_at(to)} m")
-            case Straight(to):
-                operators.append(f"{_at(to)} l")
-            case Curve(first, second, to):
-                operators.append(f"{_at(first)} {_at(second)} {_at(to)} c")
-            case Close():
-                operators.append("h")
-            case _ as never:
-                assert_never(never)
-    return "\n".join(operators)

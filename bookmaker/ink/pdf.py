@@ -17,10 +17,11 @@ from urllib.parse import quote
 
 from bookmaker.display.items import Document, Link, Page
 from bookmaker.ink.conditions import USUAL, Condition
-from bookmaker.ink.content import Area, Content, number
+from bookmaker.ink.content import Area, Content
 from bookmaker.ink.form import Form
 from bookmaker.ink.labels import Stretch, stretches
 from bookmaker.ink.metadata import ARCHIVED, GREYS, MAKER, ON_SCREEN, add_intent, add_metadata, archived
+from bookmaker.ink.operators import number
 from bookmaker.ink.pdffile import PdfFile, text_string
 from bookmaker.ink.pdfua import make_pdfua
 from bookmaker.ink.pdfx import VERSION, make_pdfx

@@ -76,7 +76,7 @@ class Structure:
         self._here = self._document
         self._done: list[Element] = []
         self._leaf = Recurring(self._of_leaf, _KEPT)  # the cells of tables come again and again with the same tag
-        self._put: list[tuple[int, int, int, bytes]] = []
+        self._waiting: list[tuple[int, int, int, bytes]] = []
         self._parents = array("Q")
         self._on_page: list[int] = []
         self._page = 0
@@ -112,7 +112,7 @@ class Structure:
             self._end(before)
         self._add(parent, tag.order, number)
         content = len(self._on_page)
-        self._put.append((number, parent.number, content, leaf.written))
+        self._waiting.append((number, parent.number, content, leaf.written))
         self._on_page.append(number)
         return leaf.type, content
 
@@ -161,9 +161,9 @@ class Structure:
         """Note the number of the page that ended last, and write the elements that ended on it."""
         self._pages.append(page)
         self._file.put_all_aside(
-            (number, written % (parent, page, content)) for number, parent, content, written in self._put
+            (number, written % (parent, page, content)) for number, parent, content, written in self._waiting
         )
-        self._put.clear()
+        self._waiting.clear()
         for element in self._done:
             self._write(element)
         self._done.clear()

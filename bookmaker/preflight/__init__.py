@@ -16,7 +16,7 @@ from bookmaker.preflight.against import compare
 from bookmaker.preflight.grids import PrintedGrid
 from bookmaker.preflight.marks import MarksRead
 from bookmaker.preflight.reading import Read, Source, close, read_stretch, read_whole, stretches
-from bookmaker.preflight.tokens import DAMAGED
+from bookmaker.preflight.tokens import DAMAGED, reason_of
 from bookmaker.proof.executors import InProcess, Shared, ahead_of, in_order
 from bookmaker.proof.findings import Proof
 from bookmaker.rules.common.contract import RuledPuzzle
@@ -79,9 +79,10 @@ def inspect(
         hint = "presses cannot place protected pages: print it again, or save it without protection"
         text = "the file is protected, and opens only with a password"
         return Report(0, (), (Diagnostic(Place(file), "protected", text, hint),))
-    except DAMAGED as reason:
+    except DAMAGED as error:
         hint = "print it again, or open it in a viewer and see whether it is damaged"
-        return Report(0, (), (Diagnostic(Place(file), "unreadable", f"this PDF cannot be read ({reason})", hint),))
+        text = f"this PDF cannot be read ({reason_of(error)})"
+        return Report(0, (), (Diagnostic(Place(file), "unreadable", text, hint),))
     finally:
         close()
     differing = () if proofs is None else compare(printed, faulty, proofs, file)

@@ -16,7 +16,7 @@ from typing import Any
 
 import pikepdf
 
-from bookmaker.preflight.tokens import DAMAGED
+from bookmaker.preflight.tokens import DAMAGED, reason_of
 from bookmaker.puzzle.grid import Grid
 from bookmaker.source.diagnostics import BookErrors, Diagnostic, Place
 
@@ -46,9 +46,9 @@ def read_filled(file: Path) -> dict[str, FilledCells]:
     try:
         with pikepdf.open(BytesIO(file.read_bytes()), suppress_warnings=True) as pdf:
             found = _groups(pdf)
-    except DAMAGED as reason:
+    except DAMAGED as error:
         hint = "open it in a viewer and see whether it is damaged or protected"
-        text = f"this PDF cannot be read ({reason})"
+        text = f"this PDF cannot be read ({reason_of(error)})"
         raise BookErrors([Diagnostic(Place(str(file)), "unreadable", text, hint)]) from None
     if not found:
         hint = "sheets with cells to fill in come from “typeset --edition fillable” and “handout --fillable”"

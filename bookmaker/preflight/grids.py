@@ -51,7 +51,7 @@ class Frame:
 
     @property
     def shares(self) -> Matrix:
-        """Takes points of the page to their shares of the sides, faster than one by one."""
+        """Does what `share` does, for many points."""
         (a, b), (c, d), (x, y) = self.right, self.down, self.corner
         along, down = a * a + b * b, c * c + d * d
         return a / along, c / down, b / along, d / down, -(x * a + y * b) / along, -(x * c + y * d) / down

@@ -35,6 +35,8 @@ DAMAGED = (
 )  # fmt: skip
 """What pikepdf raises, here and there, on a file that is damaged."""
 
+_STREAM = re.compile(r"^stream <[^>]*>(: )?")
+
 LARGEST = 8_000_000
 """Bytes of the content of a page or of a form when unpacked."""
 
@@ -79,6 +81,11 @@ images, escapes, remarks, names and operands of the rarer kinds."""
 
 Line: TypeAlias = tuple[bytes, bytes, bytes, bytes, bytes]
 """x, y, font and size (empty where they stay as they were), and what is shown; all as written."""
+
+
+def reason_of(error: Exception) -> str:
+    """What one of `DAMAGED` says, without what Python calls the stream that was read."""
+    return _STREAM.sub("", str(error))
 
 
 def shown(written: bytes) -> tuple[bytes | float, ...]:

@@ -13,7 +13,7 @@ from pypdf import PdfReader
 from pypdf.generic import ContentStream
 
 from bookmaker.display.items import Anchor, Bookmark, Document, Group, Item, Link, Page, Rect, Stroke, Text
-from bookmaker.ink.content import number
+from bookmaker.ink.operators import number
 from bookmaker.ink.pdf import pdf_bytes, write_pdf
 from bookmaker.layout.drawing import Pages
 from bookmaker.layout.setting.fonts import FontBook

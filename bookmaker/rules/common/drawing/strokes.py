@@ -22,6 +22,9 @@ THIN: Grey = 0.2
 BODY: Grey = 0.88
 """Grey of broad bodies, light enough for pencil."""
 
+ROUNDED = 0.01
+"""More than rounding to a thousandth of a point changes how many times a spacing goes into a line."""
+
 HALF_SEEN = 0.45
 """So much has to be left of a ring or a bulb in which other lines begin, and of ticks that come at every border."""
 
@@ -85,7 +88,7 @@ def fitting(length: float, spacing: float) -> int:
     """How many times a spacing goes into a length if it is stretched or shrunk as little as can be; once at least.
     Where two counts are as good the greater one is taken, also where a file has rounded the length: preflight draws a
     mark again at the size that it was printed in."""
-    return max(floor(length / spacing + 0.51), 1)
+    return max(floor(length / spacing + 0.5 + ROUNDED), 1)
 
 
 def trace(frame: Frame, chain: Chain) -> Trace:
