@@ -5,6 +5,7 @@ In: proofs. Out: for each puzzle that looks like an earlier one a sentence about
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Callable, Iterator, Sequence
 from concurrent.futures import Executor
 from dataclasses import dataclass
@@ -15,6 +16,7 @@ from bookmaker.proof.cache import Store
 from bookmaker.source.diagnostics import Diagnostic
 from bookmaker.symmetry import Move, mapping
 from bookmaker.symmetry.moves import words_of
+from bookmaker.symmetry.outline import outline_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,14 +39,17 @@ def disguises(
     executor: Executor | None = None,
     watch: Callable[[int, int], None] = lambda done, of: None,
 ) -> Iterator[Disguise]:
-    """Every puzzle that is the same as an earlier one, in the order of the proofs; `watch` is told how many are
-    compared, of how many."""
+    """Every puzzle that is the same as an earlier one, in the order of the proofs. Only those whose outline others share
+    are compared; `watch` is told how many of them are, of how many."""
     solved = [(proof, solution) for proof in proofs if (solution := proof.solution) is not None]
+    outlines = [outline_of(proof.entry.puzzle) for proof, _ in solved]
+    shared = Counter(outlines)
+    alike = [pair for pair, outline in zip(solved, outlines, strict=True) if shared[outline] > 1]
     first: dict[str, Proof] = {}
-    asked = ((proof.entry.puzzle, solution) for proof, solution in solved)
+    asked = ((proof.entry.puzzle, solution) for proof, solution in alike)
     looks = likeness_each(asked, store, executor)
-    for done, ((proof, solution), keys) in enumerate(zip(solved, looks, strict=True), start=1):
-        watch(done, len(solved))
+    for done, ((proof, solution), keys) in enumerate(zip(alike, looks, strict=True), start=1):
+        watch(done, len(alike))
         before = first.setdefault(keys.puzzle, proof) if keys else proof
         if before is not proof and before.solution is not None:
             move = mapping(before.entry.puzzle, before.solution, proof.entry.puzzle, solution)

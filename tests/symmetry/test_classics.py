@@ -15,6 +15,7 @@ from bookmaker.solve import prove
 from bookmaker.solve.verdict import Solution, Unique
 from bookmaker.symmetry import Move, different_givens, keys_of, mapping
 from bookmaker.symmetry.moves import EIGHT, reversed_digits, turned_cells, unmoved_digits, words_of
+from bookmaker.symmetry.outline import outline_of
 from tests.digits import classic
 from tests.grade.turns import turned
 from tests.published import published_lines, shared_lines
@@ -42,6 +43,12 @@ def test_all_of_a_list_published_as_different_are_told_apart() -> None:
     assert len({key.puzzle for key in keys}) == len(puzzles) >= 5
 
 
+def test_outlines_tell_nearly_all_of_them_apart() -> None:
+    """So that keys need to be found out for few."""
+    puzzles = [classic(line.split()[0]) for line in published_lines("seventeen.txt")]
+    assert len({outline_of(puzzle) for puzzle in puzzles}) >= 0.9 * len(puzzles)
+
+
 @pytest.mark.parametrize("name", PUZZLES)
 def test_scrambled_copies_are_found_and_the_move_is_told(name: str) -> None:
     rng = Random(name)
@@ -52,6 +59,7 @@ def test_scrambled_copies_are_found_and_the_move_is_told(name: str) -> None:
         there: RuledPuzzle = Puzzle(CLASSIC, turned(puzzle.givens, rng))
         grid = solution_of(there)
         assert keys_of(there, grid) == key
+        assert outline_of(there) == outline_of(puzzle)
         move = mapping(puzzle, solution, there, grid)
         assert move is not None
         assert move.apply(puzzle.givens) == there.givens

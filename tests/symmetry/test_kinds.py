@@ -16,6 +16,7 @@ from bookmaker.solve import prove
 from bookmaker.solve.verdict import Solution, Unique
 from bookmaker.symmetry import keys_of, mapping, relabelling_of
 from bookmaker.symmetry.moves import EIGHT, Move, reversed_digits, turned_cells, unmoved_digits
+from bookmaker.symmetry.outline import outline_of
 from tests.rules.harness import instances
 from tests.symmetry.moving import moved
 
@@ -78,6 +79,7 @@ def test_turned_puzzles_are_the_same_puzzle(kind: str) -> None:
                 assert verdict.solution == move.apply(solution)
                 again = keys_of(there, verdict.solution)
                 assert (again.puzzle, again.solution) == (keys.puzzle, keys.solution)
+                assert outline_of(there) == outline_of(puzzle)
                 if digits in (unmoved_digits(9), reversed_digits(9)):
                     assert again.marks == keys.marks
                 assert mapping(puzzle, solution, there, verdict.solution) is not None
@@ -96,6 +98,7 @@ def test_on_an_even_grid_as_well(kind: str) -> None:
                 verdict = prove(problem_of(there))
                 assert isinstance(verdict, Unique)
                 assert keys_of(there, verdict.solution).puzzle == keys_of(puzzle, solution).puzzle
+                assert outline_of(there) == outline_of(puzzle)
 
 
 @pytest.mark.parametrize("kind", kinds())

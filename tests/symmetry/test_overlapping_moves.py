@@ -16,6 +16,7 @@ from bookmaker.rules.thermometer import Thermometer
 from bookmaker.solve import solutions
 from bookmaker.symmetry import different_givens, keys_of, mapping
 from bookmaker.symmetry.moves import EIGHT
+from bookmaker.symmetry.outline import outline_of
 
 CORNERS = [(0, 0), (0, 2), (2, 4)]
 """Grids of 4×4 that no turn lays on themselves."""
@@ -45,6 +46,7 @@ def turned(name: str, digits: tuple[int, ...]) -> tuple[RuledPuzzle, RuledPuzzle
 def test_turned_grids_with_other_digits_are_look_alikes(name: str) -> None:
     one, other, its, others = turned(name, (0, 3, 1, 4, 2))
     assert keys_of(one, its) == keys_of(other, others)
+    assert outline_of(one) == outline_of(other)
     move = mapping(one, its, other, others)
     assert move is not None and move.apply(one.givens) == other.givens
     assert different_givens(one, its, other, others) == 0
