@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
-from concurrent.futures import Executor
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from concurrent.futures import Executor, Future
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -43,20 +43,34 @@ class Printing:
     figure: float = 0.0
 
 
+def begin(
+    printings: Iterable[Printing], proofs: Sequence[Proof], beside: Beside, executor: Executor
+) -> dict[Path, Future[Report]]:
+    """Hand files over to the executor, to be filled and looked over; by their paths what it will report. None are where
+    there are `MANY` puzzles."""
+    here = [(printing, beside(printing.path)) for printing in printings if len(proofs) < MANY]
+    return {printing.path: executor.submit(_printed, printing, file, proofs) for printing, file in here}
+
+
 def print_checked(
-    printings: Sequence[Printing], proofs: Sequence[Proof], beside: Beside, executor: Executor | None = None
+    printings: Sequence[Printing],
+    proofs: Sequence[Proof],
+    beside: Beside,
+    executor: Executor | None = None,
+    begun: Mapping[Path, Future[Report]] | None = None,
 ) -> list[int]:
     """Fill the files that are to take the places of others, and look them over; how many pages each has. The first is
-    drawn here, the others by the executor unless there are `MANY` puzzles. Warnings are said.
+    drawn here, the others by the executor, where they have not `begun`. Warnings are said.
 
     Raises BookErrors if there is more than warnings in any, OSError if one can't be written.
     """
-    workers = executor or InProcess()
-    here = [(printing, beside(printing.path)) for printing in printings]
-    here, others = (here, []) if len(proofs) >= MANY else (here[:1], here[1:])
-    waiting = [workers.submit(_printed, printing, file, proofs) for printing, file in others]
-    reports = [_printed(printing, file, proofs, workers) for printing, file in here]
-    reports += [future.result() for future in waiting]
+    workers, elsewhere = executor or InProcess(), dict(begun or {})
+    files = {printing.path: beside(printing.path) for printing in printings}
+    elsewhere |= begin((each for each in printings[1:] if each.path not in elsewhere), proofs, beside, workers)
+    reports = [
+        future.result() if (future := elsewhere.get(each.path)) else _printed(each, files[each.path], proofs, workers)
+        for each in printings
+    ]
     diagnostics = tuple(diagnostic for report in reports for diagnostic in report.diagnostics)
     if not all(report.sound for report in reports):
         click.echo("preflight found faults, so nothing was written:", err=True)

@@ -4,7 +4,8 @@ stopped with Ctrl-C, 143 by SIGTERM."""
 from __future__ import annotations
 
 import errno
-import gc
+import importlib
+import pkgutil
 import sys
 from concurrent.futures import BrokenExecutor
 from io import TextIOWrapper
@@ -12,16 +13,13 @@ from typing import Any, TextIO, cast
 
 import click
 
+from bookmaker.cli import commands
 from bookmaker.files import Unwritten, undone, written
 from bookmaker.proof import EngineFault
 from bookmaker.source.diagnostic_text import shown
 from bookmaker.source.diagnostics import BookErrors, Diagnostic
 from bookmaker.stopping import code_of
 from bookmaker.visible import VisibleStream
-
-COLLECT_AFTER = 1_000_000
-"""Objects made before Python looks for garbage that refers to itself. There is next to none: a book is values that live
-to the end and refer to nothing above them. To look through them all after every 700 took a fifth of the time."""
 
 KEPT = "bookmaker.kept"
 """Under this word of a context's `meta` a command says what is kept if it is stopped, and how to go on."""
@@ -45,10 +43,20 @@ HINTS = {
 
 
 class ReportingGroup(click.Group):
-    """Shows troubles as text and turns them into exit code 1; a traceback is never the user's to read."""
+    """Shows troubles as text and turns them into exit code 1; a traceback is never the user's to read.
+
+    A command's file is read when the command is asked for: to read all takes as long again as to begin.
+    """
+
+    def list_commands(self, ctx: click.Context) -> list[str]:
+        return sorted(file.name for file in pkgutil.iter_modules(commands.__path__))
+
+    def get_command(self, ctx: click.Context, cmd_name: str) -> click.Command | None:
+        if cmd_name not in self.commands and cmd_name in self.list_commands(ctx):
+            importlib.import_module(f"{commands.__name__}.{cmd_name}")  # where it adds itself
+        return super().get_command(ctx, cmd_name)
 
     def main(self, *args: Any, **kwargs: Any) -> Any:
-        gc.set_threshold(COLLECT_AFTER)
         _speak_utf8()
         sys.stdout, sys.stderr = _visibly(sys.stdout), _visibly(sys.stderr)
         if not kwargs.pop("standalone_mode", True):
@@ -64,9 +72,9 @@ class ReportingGroup(click.Group):
 
     def format_commands(self, ctx: click.Context, formatter: click.HelpFormatter) -> None:
         """Every command with the whole of its first sentence; click would cut it short."""
-        commands = ((name, self.commands[name]) for name in self.list_commands(ctx))
+        listed = ((name, self.get_command(ctx, name)) for name in self.list_commands(ctx))
         with formatter.section("Commands"):
-            formatter.write_dl([(name, command.get_short_help_str(limit=1000)) for name, command in commands])
+            formatter.write_dl([(name, each.get_short_help_str(limit=1000)) for name, each in listed if each])
 
     def invoke(self, ctx: click.Context) -> Any:
         before = len(written)

@@ -36,9 +36,9 @@ from typing import Any, TypeVar
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
+from bookmaker.__main__ import COLLECT_AFTER
 from bookmaker.book import bind
 from bookmaker.book.gathering import gather
-from bookmaker.cli.group import COLLECT_AFTER
 from bookmaker.ink.pdf import write_pdf
 from bookmaker.layout import compose, load_layout
 from bookmaker.manifest import load
@@ -144,9 +144,9 @@ def steps(counts: list[int]) -> None:
 
 COMMAND = """
 import json, resource, sys
-from bookmaker.cli import main
+from bookmaker.__main__ import run
 try:
-    main(sys.argv[1:], standalone_mode=False)
+    run()
 finally:
     own, crew = (resource.getrusage(who) for who in (resource.RUSAGE_SELF, resource.RUSAGE_CHILDREN))
     spent = [used.ru_utime + used.ru_stime for used in (own, crew)]

@@ -7,6 +7,7 @@ import subprocess
 import sys
 from pathlib import Path
 
+import click
 import pytest
 from click.shell_completion import ShellComplete
 
@@ -103,13 +104,15 @@ def test_so_is_one_of_the_command_line(folder: Path, tmp_path: Path) -> None:
 def test_no_summary_is_cut_short(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setenv("COLUMNS", "60")
     listed = " ".join(run("--help").stdout.split())
-    for name, command in main.commands.items():
+    for name in main.list_commands(click.Context(main)):
+        command = main.get_command(click.Context(main), name)
         first = (command.help or "").split("\n\n")[0].replace("\n", " ")
         assert first.endswith(".") and f"{name} {first}" in listed
 
 
 def test_every_option_says_what_it_is_for() -> None:
-    for command in main.commands.values():
+    for name in main.list_commands(click.Context(main)):
+        command = main.get_command(click.Context(main), name)
         for param in command.params:
             assert param.param_type_name == "argument" or getattr(param, "help", None), (command.name, param.name)
 

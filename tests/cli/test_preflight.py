@@ -10,7 +10,7 @@ import pytest
 from pypdf import PdfReader, PdfWriter
 from pypdf.generic import RectangleObject
 
-from bookmaker.cli import handout, typeset
+from bookmaker.cli.commands import handout, typeset
 from bookmaker.display.items import Document, Group, Item, Text
 from bookmaker.layout import compose, compose_handout
 from tests.cli.running import run

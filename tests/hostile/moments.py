@@ -12,6 +12,7 @@ that are there afterwards, and those that are there after the next run.
 
 from __future__ import annotations
 
+import importlib
 import json
 import os
 import shutil
@@ -156,9 +157,8 @@ def _run(words: list[str], case: Path, told: Path, act: str, moment: int) -> NoR
 
 
 def main() -> None:
-    import bookmaker.cli  # noqa: F401 — once, not in each process
-
     before, act, most, words = Path(sys.argv[1]), sys.argv[2], int(sys.argv[3]), sys.argv[4:]
+    importlib.import_module(f"bookmaker.cli.commands.{words[0]}")  # once, not in each process
     whole = ending(words, before, act, LATE)
     print(json.dumps(vars(whole)))
     for moment in range(1, whole.moments + 1, max(1, -(-whole.moments // most))):

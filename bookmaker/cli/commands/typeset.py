@@ -13,7 +13,7 @@ import click
 from bookmaker.book import Book, bind
 from bookmaker.book.gathering import Gathered, gather
 from bookmaker.book.textedition import braille_edition, text_edition
-from bookmaker.cli.checked import Printing, print_checked
+from bookmaker.cli.checked import Printing, begin, print_checked
 from bookmaker.cli.completion import layouts_for, themes
 from bookmaker.cli.dress import check_dress, condition_of, dressed, theme_of
 from bookmaker.cli.group import main, print_diagnostics
@@ -53,6 +53,7 @@ from bookmaker.layout import (
 from bookmaker.layout.binding import cramped, forewarned
 from bookmaker.layout.sheets.imposition import sheets_of, signatures
 from bookmaker.proof import Proof
+from bookmaker.proof.executors import ahead_of
 from bookmaker.rules.common.words.wording import counted
 from bookmaker.source.diagnostics import BookErrors
 from bookmaker.times import calibrated_proof
@@ -176,7 +177,7 @@ def typeset_command(
     theme = theme_of(manifest, theme_name, layout)
     layout = _for_press(dressed(layout, theme, press), marks)
     inside = replace(layout, press=replace(layout.press, bleed=0.0)) if no_bleed else layout
-    with shared() as executor, replacing() as beside:
+    with replacing() as beside, shared() as executor:  # whose files are gone only when nobody writes them any more
         proofs: list[Proof] = []
         regrade = partial(calibrated_proof, calibration=correction) if (correction := calibration()) else None
         said = manifest.publication
@@ -190,23 +191,9 @@ def typeset_command(
             say_disguised(tuple(by_id[puzzle.id] for puzzle in contents.puzzles), press)
             if press and auditor():
                 ask_again(proofs)
-        document = compose(contents, layout, Progress("laid out", "parts of the book"))
-        if not ebook:
-            covered = cover or manifest.publication.cover is not None
-            print_diagnostics((*cramped(layout), *forewarned(layout, len(document.pages), covered)))
-        makers: dict[str, Callable[[], Document]] = {}
-        if edition == "fillable":
-            makers["book-fillable"] = lambda: fillable(document)
-        elif not ebook:
-            makers |= {"book": lambda: document, "key": partial(compose_key, contents, layout)}
-            if cover or manifest.publication.cover:
-                thin = thin_spine(contents, len(document.pages))
-                print_diagnostics((thin,) if thin else ())
-                makers["cover"] = partial(compose_cover, contents, layout, len(document.pages))
-            if booklet or (layout.booklet and edition == "screen"):
-                makers["booklet"] = partial(_booklet, contents, layout)
-        printings = [
-            Printing(
+
+        def printing(name: str, make: Callable[[], Document]) -> Printing:
+            return Printing(
                 folder / (f"{name}-press.pdf" if press else f"{name}.pdf"),
                 partial(_edition, make, dated, (layout if name == "cover" else inside) if press else None),
                 press,
@@ -215,9 +202,26 @@ def typeset_command(
                 condition=condition_of(manifest),
                 figure=0.0 if name == "booklet" else layout.puzzles.figure,
             )
-            for name, make in makers.items()
-        ]
-        counts = print_checked(printings, proofs, beside, executor) if printings else []
+
+        folded = edition == "screen" and (booklet or layout.booklet)
+        key = [printing("key", partial(compose_key, contents, layout))] if edition in ("screen", "press") else []
+        begun = begin(key, proofs, beside, executor) if ahead_of(executor) else {}
+        document = compose(contents, layout, Progress("laid out", "parts of the book"))
+        if not ebook:
+            covered = cover or manifest.publication.cover is not None
+            print_diagnostics((*cramped(layout), *forewarned(layout, len(document.pages), covered)))
+        printings: list[Printing] = []
+        if edition == "fillable":
+            printings.append(printing("book-fillable", lambda: fillable(document)))
+        elif not ebook:
+            printings += [printing("book", lambda: document), *key]
+            if cover or manifest.publication.cover:
+                thin = thin_spine(contents, len(document.pages))
+                print_diagnostics((thin,) if thin else ())
+                printings.append(printing("cover", partial(compose_cover, contents, layout, len(document.pages))))
+            if folded:
+                printings.append(printing("booklet", partial(_booklet, contents, layout)))
+        counts = print_checked(printings, proofs, beside, executor, begun) if printings else []
         bound = folder / ("book.epub" if ebook else printings[0].path.name)
         if ebook and dated:
             epub = ebook_bytes(contents, layout, document.pages, dated)
@@ -237,10 +241,10 @@ def typeset_command(
             beside(folder / "book-braille.txt").write_bytes(braille_edition(contents).encode())
     if ebook:
         click.echo(f"{bound}: {counted(len(contents.puzzles), 'puzzle')}")
-    for printing, pages in zip(printings, counts, strict=True):
-        puzzles = f", {counted(len(contents.puzzles), 'puzzle')}" if printing.path == bound else ""
-        click.echo(f"{printing.path}: {counted(pages, 'page')}{puzzles}")
-    if "booklet" in makers:
+    for printed, pages in zip(printings, counts, strict=True):
+        puzzles = f", {counted(len(contents.puzzles), 'puzzle')}" if printed.path == bound else ""
+        click.echo(f"{printed.path}: {counted(pages, 'page')}{puzzles}")
+    if folded:
         sheets = signatures(len(document.pages), sheets_of(layout).signature)
         fold = "the sheet" if sheets == [1] else f"{' + '.join(map(str, sheets))} sheets into each other"
         click.echo(f"print the booklet on both sides, flipped on the short edge, and fold {fold}")

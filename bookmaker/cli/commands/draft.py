@@ -11,7 +11,7 @@ import click
 from bookmaker.alone import at_work_on
 from bookmaker.archive.lookalikes import members_of
 from bookmaker.changes.typed import find_typed
-from bookmaker.cli.assemble import plan_for
+from bookmaker.cli.commands.assemble import plan_for
 from bookmaker.cli.durations import seconds_in
 from bookmaker.cli.group import KEPT, main, print_diagnostics
 from bookmaker.cli.loading import known
