@@ -12,12 +12,12 @@ from bookmaker.language.catalogues import (
     Listed,
     Manner,
     Named,
-    PhraseFault,
     capital,
     catalogue,
     spoken,
 )
 from bookmaker.language.dates import date_said
+from bookmaker.language.messages import PhraseFault
 
 __all__ = [
     "FOLDERS",

@@ -16,9 +16,10 @@ from pathlib import Path
 from typing import Any, Literal, TypeAlias
 from unicodedata import combining, normalize
 
-from fluent.runtime import FluentBundle, FluentResource
 from fluent.runtime.types import FluentType
-from fluent.syntax.ast import BaseNode, Message, VariableReference
+from fluent.syntax.ast import BaseNode, VariableReference
+
+from bookmaker.language.messages import Messages
 
 LOCALES = {
     "de": "de-DE",
@@ -58,10 +59,6 @@ KNOWN = 16_384
 """So many texts are remembered: a book names the same rows, columns and cells again and again."""
 
 _PLAIN = {str, int}
-
-
-class PhraseFault(Exception):
-    """A message that is missing, or can't be filled in."""
 
 
 class Listed(FluentType):
@@ -155,15 +152,12 @@ class Catalogue:
         self._manners: dict[Manner, Catalogue] = {"printed": self}
         self._known: dict[tuple[object, ...], str] = {}
         self._joined: dict[tuple[str, str], tuple[str, str]] = {}
-        self._names: dict[str, None] = {}
         self._variables: dict[str, frozenset[str]] = {}
-        self.bundle = FluentBundle([LOCALES[language]], functions=functions, use_isolating=False)
+        self._messages = Messages(LOCALES[language], functions)
         for layer in dict.fromkeys((language.partition("-")[0], language)):
             for folder in FOLDERS:
                 for file in sorted((folder / layer).glob("*.ftl")):
-                    resource = FluentResource(file.read_text(encoding="utf-8"))
-                    self._names |= dict.fromkeys(entry.id.name for entry in resource.body if isinstance(entry, Message))
-                    self.bundle.add_resource(resource, allow_overrides=layer != language or "-" in language)
+                    self._messages.add(file.read_text(encoding="utf-8"))
 
     def in_manner(self, manner: Manner) -> Catalogue:
         """The same messages, said in a manner."""
@@ -175,13 +169,13 @@ class Catalogue:
 
     def has(self, name: str, attribute: str = "") -> bool:
         """Is there such a message, with such an attribute?"""
-        if not self.bundle.has_message(name):
+        if name not in self._messages:
             return False
-        return not attribute or attribute in self._message(name).attributes
+        return not attribute or attribute in self._messages.message(name).attributes
 
     def names(self) -> tuple[str, ...]:
         """The names of all messages."""
-        return tuple(self._names)
+        return self._messages.names
 
     def first(self, *names: str) -> str:
         """The first of these messages that there is; the last where there is none."""
@@ -189,12 +183,12 @@ class Catalogue:
 
     def wordings(self, name: str) -> int:
         """How many wordings a message has."""
-        return 1 + len(self._message(name).attributes)
+        return 1 + len(self._messages.message(name).attributes)
 
     def variables(self, name: str) -> frozenset[str]:
         """The arguments that some wording of a message prints or chooses by."""
         if name not in self._variables:
-            message = self._message(name)
+            message = self._messages.message(name)
             patterns = [pattern for pattern in (message.value, *message.attributes.values()) if pattern]
             self._variables[name] = frozenset(found for pattern in patterns for found in _variables_in(pattern))
         return self._variables[name]
@@ -211,7 +205,7 @@ class Catalogue:
         return said
 
     def _filled(self, name: str, wording: int | str, arguments: Mapping[str, Argument]) -> str:
-        message = self._message(name)
+        message = self._messages.message(name)
         own = f"{wording}-{self.manner}" if isinstance(wording, str) else self.manner
         if own in message.attributes:
             pattern = message.attributes[own]
@@ -219,10 +213,7 @@ class Catalogue:
             pattern = message.attributes[wording]
         else:
             pattern = [message.value, *message.attributes.values()][wording] if wording else message.value
-        text, faults = self.bundle.format_pattern(pattern, dict(arguments))
-        if faults:
-            raise PhraseFault(f"{name}: {'; '.join(map(str, faults))}")
-        return str(text)
+        return self._messages.filled(name, pattern, arguments)
 
     def sentence(self, name: str, wording: int | str = 0, /, **arguments: Argument) -> str:
         """The same with a capital at its start."""
@@ -280,12 +271,6 @@ class Catalogue:
     def _between(self, name: str, word: str = "\x00") -> str:
         last = int(word) if word.isdecimal() and len(word) < 4 else word
         return self.say(name, most="\x00", next="\x00", last=last).strip("\x00").removesuffix(word)
-
-    def _message(self, name: str):  # type: ignore[no-untyped-def]
-        try:
-            return self.bundle.get_message(name)
-        except LookupError:
-            raise PhraseFault(f"there is no message “{name}”") from None
 
 
 def capital(text: str) -> str:

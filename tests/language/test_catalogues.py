@@ -6,13 +6,16 @@ import re
 from random import Random
 
 import pytest
+from fluent.syntax import FluentParser
+from fluent.syntax.ast import Message, Term
 
 from bookmaker.language import catalogue, spoken
 from bookmaker.language.catalogues import LOCALES, Catalogue, is_optional
+from bookmaker.language.messages import entries_in
 from bookmaker.phrases.bands import BAND_NAMES, band_names
 from bookmaker.puzzle.grid import CLASSIC
 from bookmaker.rules import kinds
-from tests.language.parsed import attributes, messages, texts, variables
+from tests.language.parsed import HOME, attributes, messages, texts, variables
 from tests.rules.harness import cases_of, instances, sound_entry
 
 OTHERS = sorted(language for language in LOCALES if language.partition("-")[0] != "en")
@@ -90,6 +93,26 @@ def test_a_kind_speaks_every_language(kind: str, language: str) -> None:
         for mark in rule.spoken(words, grid):
             assert mark and not mark.endswith(".") and "  " not in mark, mark
     assert kinds()[kind].primer(words).endswith(".")
+
+
+@pytest.mark.parametrize("language", sorted(LOCALES))
+def test_messages_read_one_by_one_are_those_of_the_file(language: str) -> None:
+    """A catalogue parses each entry when it is asked for, from where it finds that one begins."""
+    words = catalogue(language)
+    for file in sorted((HOME / language).glob("*.ftl")):
+        text = file.read_text(encoding="utf-8")
+        whole = {_name(entry): entry for entry in FluentParser().parse(text).body if isinstance(entry, Message | Term)}
+        entries = entries_in(text)
+        assert [*entries] == [*whole]
+        for name, entry in entries.items():
+            (parsed, *_) = FluentParser().parse(entry).body
+            assert parsed.equals(whole[name], ignored_fields=["span", "comment"])
+            if isinstance(parsed, Message):
+                assert words.has(name) and isinstance(words.variables(name), frozenset)
+
+
+def _name(entry: Message | Term) -> str:
+    return f"-{entry.id.name}" if isinstance(entry, Term) else str(entry.id.name)
 
 
 @pytest.mark.parametrize("language", sorted(LOCALES))

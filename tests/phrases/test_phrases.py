@@ -10,7 +10,8 @@ import pytest
 from fluent.syntax import FluentParser
 from fluent.syntax.ast import Message
 
-from bookmaker.language.catalogues import Catalogue, PhraseFault, catalogue
+from bookmaker.language.catalogues import Catalogue, catalogue
+from bookmaker.language.messages import PhraseFault
 from bookmaker.logic.technique import ladder
 from bookmaker.phrases import Phrasebook
 from bookmaker.phrases.claims import reason_said
