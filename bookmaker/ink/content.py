@@ -8,7 +8,7 @@ marked as part of one of its elements or, where no tag is around it, as an artif
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Sequence
 from typing import Literal, NamedTuple, TypeAlias, assert_never
 
 from bookmaker.display.colour import Colour, Ink, rgb
@@ -28,20 +28,20 @@ from bookmaker.display.items import (
 )
 from bookmaker.display.recurring import Recurring
 from bookmaker.display.tags import FIELD, HOLDERS, LINK, Role, Tag
-from bookmaker.geometry import IDENTITY, Matrix, moved, placing, text_start, within
+from bookmaker.geometry import IDENTITY, Matrix, moved, placing, within
 from bookmaker.ink.conditions import Condition
+from bookmaker.ink.lettering import Lettering, is_one_piece
 from bookmaker.ink.operators import at, hexadecimal, number, path_of, rectangle
 from bookmaker.ink.pdffile import PdfFile
-from bookmaker.ink.pdffonts import GlyphCodes
 from bookmaker.ink.pictures import grey_picture, press_picture, screen_picture
 from bookmaker.ink.structure import Element, Structure
 
 MARK = "Bookmaker"
 """The tag of the marked content that holds a named group; its property list has the name under /Name."""
 
-_PATHS, _SINGLES = 500, 4000
-"""Paths whose operators are kept, and texts of one character: the lines of grids, which are few but come again and
-again, pass among the profiles of puzzles, which are long and come once; digits come in every cell."""
+_PATHS = 500
+"""Paths whose operators are kept: the lines of grids, which are few but come again and again, pass among the profiles
+of puzzles, which are long and come once."""
 
 _CAPS = {"butt": 0, "round": 1, "square": 2}
 _JOINS = {"miter": 0, "round": 1, "bevel": 2}
@@ -62,14 +62,6 @@ Owner: TypeAlias = Element | Literal["artifact"] | None
 """What is painted belongs to an element or to none of them; None where there is no structure."""
 
 
-class _Single(NamedTuple):
-    """A text of one character: its font as resource and size, and its operators with the font named and without."""
-
-    font: tuple[str, float]
-    named: str
-    unnamed: str
-
-
 class Content:
     """Makes the content of a file's pages, one after the other.
 
@@ -82,9 +74,8 @@ class Content:
         self._structure = structure
         self._condition = condition
         self.coloured = False
-        self._codes = GlyphCodes(file)
+        self._letters = Lettering(file)
         self._path: Recurring[tuple[Segment, ...], str] = Recurring(path_of, _PATHS)
-        self._single = Recurring(self._of_single, _SINGLES)
         self._stored: dict[tuple[bytes, bool], int] = {}
         self._begin()
 
@@ -158,37 +149,12 @@ class Content:
         self._mark()
         self._paint(text.colour)
         if len(text.text) == 1:
-            self._put(self._in_font(self._single(text)))
-            return
-        letter_space = f"{number(text.letter_space)} Tc\n" if text.letter_space else ""
-        word_space = f"{number(text.word_space)} Tw\n" if text.word_space else ""
-        shown = []
-        for resource, glyphs in self._codes.shown(text.text, text.font):
-            if self._font != (resource, text.size):
-                self._font = resource, text.size
-                shown.append(f"{resource} {number(text.size)} Tf")
-            shown.append(glyphs)
-        back = ("0 Tc\n" if letter_space else "") + ("0 Tw\n" if word_space else "")
-        start, run = at((text_start(text), text.y)), "\n".join(shown)
-        run = f"BT\n{letter_space}{word_space}{start} Td\n{run}\n{back}ET"
-        if text.letter_space:  # a reader shall find the word, not its letters one by one
-            run = f"/Span << /ActualText <{hexadecimal(text.text)}> >> BDC\n{run}\nEMC"
-        self._put(run)
-
-    def _of_single(self, text: Text) -> _Single:
-        """A text of one character; the digits of grids come again and again."""
-        ((resource, glyphs),) = self._codes.shown(text.text, text.font)
-        start = f"BT\n{at((text_start(text), text.y))} Td"
-        named = f"{start}\n{resource} {number(text.size)} Tf\n{glyphs}\nET"
-        return _Single((resource, text.size), named, f"{start}\n{glyphs}\nET")
-
-    def _in_font(self, single: _Single) -> str:
-        """A text of one character, its font named if another is in use."""
-        font, named, unnamed = single
-        if font == self._font:
-            return unnamed
-        self._font = font
-        return named
+            single = self._letters.single(text)
+            self._put(single.after(self._font))
+            self._font = single.font
+        else:
+            run, self._font = self._letters.text(text, self._font)
+            self._put(run)
 
     def _image(self, image: Image) -> None:
         key = image.source, image.coloured
@@ -240,21 +206,8 @@ class Content:
             return
         if self._open is not None:
             self._leave(None)
-        items = element.items
-        if not items:
-            type, number = structure.put(element.tag)
-            self._put(f"/{type} << /MCID {number} >> BDC\nEMC")
-            return
-        if element.tag.role is Role.CELL and isinstance(first := items[0], Text):
-            type, number = structure.put(element.tag)
-            self._put(f"/{type} << /MCID {number} >> BDC")
-            if len(items) == 1 and len(first.text) == 1 and first.colour == self._fill:
-                self._put(self._in_font(self._single(first)))
-            else:
-                self._open = self._owner  # what is painted now is marked already
-                self._draw(items)
-                self._open = None
-            self._put("EMC")
+        if is_one_piece(element):
+            self._put_cells([element], structure)
             return
         around, made = self._owner, structure.open(element.tag)
         self._owner = "artifact" if element.tag.role in HOLDERS else made
@@ -262,10 +215,32 @@ class Content:
             x, y, width, height = element.tag.box
             left, top, right, bottom = self._bounds(x, y, width, height)
             made.box = self._left + left, self._top - bottom, self._left + right, self._top - top
-        self._draw(element.items)
+        cells = [item for item in element.items if isinstance(item, Tagged)] if element.tag.role is Role.ROW else []
+        if cells and len(cells) == len(element.items) and all(map(is_one_piece, cells)):
+            self._put_cells(cells, structure)
+        else:
+            self._draw(element.items)
         self._leave(None)
         structure.close()
         self._owner = around
+
+    def _put_cells(self, elements: Sequence[Tagged], structure: Structure) -> None:
+        """Put elements that are one piece each."""
+        put, cells = self._put, [*map(self._letters.cell, elements)]
+        first = structure.put_all([cell.tag for cell in cells])
+        for which, (items, _, colour, font, named, unnamed) in enumerate(cells, start=first):
+            if not items:
+                put(unnamed % which)
+            elif font is not None and colour == self._fill:
+                put((unnamed if font == self._font else named) % which)
+                self._font = font
+            else:
+                begin, _, _ = named.partition("\n")
+                put(begin % which)
+                self._open = self._owner  # what is painted now is marked already
+                self._draw(items)
+                self._open = None
+                put("EMC")
 
     def _mark(self) -> None:
         """What is painted next belongs to the element that is open, or is an artifact: say so where it is new."""

@@ -2,9 +2,8 @@
 
 In: bytes of objects, pages, fonts and what the catalogue has. Out: the file, on a stream. reportlab's own document
 keeps every object and writes all in one go; this one is the same document, but what is `put` goes to the stream at
-once, and `finish` writes what was left to reportlab (fonts, catalogue). In a `packed` file small objects go
-into object streams (7.5.7): an element of the structure tree then takes a few bytes. Where every object lies is written
-in sections while pages pass (7.5.8), each of which names the one before it, so that no list of all objects is kept.
+once (`outlet`), and `finish` writes what was left to reportlab (fonts, catalogue). In a `packed` file small objects go
+into object streams (7.5.7): an element of the structure tree then takes a few bytes.
 
 Here and in `pdffonts` stands all that is used of reportlab beyond its handbook: `RELIED_ON` lists it, and
 `pyproject.toml` bounds the versions that it was tried with.
@@ -12,16 +11,16 @@ Here and in `pdffonts` stands all that is used of reportlab beyond its handbook:
 
 from __future__ import annotations
 
-import zlib
 from array import array
 from collections.abc import Iterable, Mapping
 from hashlib import md5
-from itertools import accumulate, count, pairwise
 from string import ascii_uppercase
 from typing import BinaryIO
 
 from reportlab import rl_config
 from reportlab.pdfbase import pdfdoc
+
+from bookmaker.ink.outlet import Outlet
 
 RELIED_ON = {
     "reportlab.pdfbase.pdfdoc:PDFDocument": (
@@ -40,18 +39,6 @@ rl_config.useA85 = 0  # streams stay binary: a fifth smaller
 _HEADER = b"%%PDF-%d.%d\n%%\xe2\xe3\xcf\xd3\n"
 """The second line tells programs that pass files on that this is no text (ISO 32000-1, 7.5.2)."""
 
-_PLACE = 0xFFFFFFFFFF
-"""The five bytes of a place in a line of the table."""
-
-_LINE = 9
-"""Bytes of a line of the table: its filter, then what it says."""
-
-_UP = 2 << 64
-"""PNG's filter for a line told by its difference from the one above (7.4.4.4), before eight bytes."""
-
-_LEVEL = 5
-"""How hard to pack: the next level takes half as long again for half a hundredth of the size."""
-
 _BUNDLE = 2000
 """Objects in one object stream: the more, the smaller; readers unpack all of them to get one. So what only says how
 pages are read aloud, and what leads from place to place, is bundled apart from the pages, which most readers want
@@ -68,16 +55,12 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
         version = (1, 7) if packed else (1, 4)
         super().__init__(compression=1, invariant=1, pdfVersion=version, lang=language)
         self.language = language
-        self._stream = stream
         self._packed = packed
-        self._written = 0
-        self._places = {0: 0}
-        self._section: int | None = None
+        self._outlet = Outlet(stream, _HEADER % version)
         self._bundle: list[tuple[int, bytes]] = []
         self._ways: list[tuple[int, bytes]] = []
         self._aside: list[tuple[int, bytes]] = []
         self._pages = array("Q")
-        self._write(_HEADER % version)
         self._tree = self.reserve()
         self.Catalog.Outlines = None  # reportlab has one that it keeps to the end
 
@@ -85,6 +68,11 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
         """The number of an object that is put later."""
         self.objectcounter += 1
         return int(self.objectcounter)
+
+    def reserve_all(self, count: int) -> int:
+        """The first of so many numbers one after the other, of objects that are put later."""
+        self.objectcounter += count
+        return int(self.objectcounter) - count + 1
 
     def put(self, body: bytes, number: int = 0) -> int:
         """Write an object, the one of that number if it was reserved; its number."""
@@ -111,19 +99,19 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
             if len(bundle) == _BUNDLE:
                 self._put_bundle(bundle)
         else:
-            self._object(number, body)
+            self._outlet.put(number, body)
         return number
 
     def put_stream(self, entries: bytes, content: bytes) -> int:
         """Write a stream, packed, with these entries in its dictionary; its number."""
-        packed = zlib.compress(content, _LEVEL)
-        head = b"<< %s /Filter /FlateDecode /Length %d >>\nstream\n" % (entries, len(packed))
-        return self.put_plain(head + packed + b"\nendstream")
+        number = self.reserve()
+        self._outlet.put_stream(number, entries, content)
+        return number
 
     def put_plain(self, body: bytes) -> int:
         """Write an object now, in no bundle: streams, and what programs look for that know little of PDF."""
         number = self.reserve()
-        self._object(number, body)
+        self._outlet.put(number, body)
         return number
 
     def put_page(self, operators: bytes, entries: bytes, notes: Iterable[int], images: Mapping[str, int]) -> int:
@@ -138,8 +126,9 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
             % (self._tree, entries, content, resources, b" /Annots [%s]" % linked if linked else b"")
         )
         self._pages.append(page)
-        if self._packed and len(self._places) >= _SECTION:
-            self._put_section(b"/Root %s" % self._root)
+        if self._packed and self._outlet.unlisted >= _SECTION:
+            trailer = b"/Root %s" % self._root
+            self._outlet.put_section(self.reserve(), trailer)
         return page
 
     def catalogue(self, key: str, value: str) -> None:
@@ -177,8 +166,13 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
             done += len(left)
         known = b"<%s>" % identity.encode("ascii")
         trailer = b"/Root %s /Info %d 0 R /ID [%s %s]" % (root, said, known, known)
-        table = self._put_table(trailer) if self._packed else self._write_table(trailer)
-        self._write(b"startxref\n%d\n%%%%EOF\n" % table)
+        if not self._packed:
+            self._outlet.end_with_table(self.objectcounter + 1, trailer)
+            return
+        for waiting in filter(None, (self._bundle, self._ways, self._aside)):
+            self._put_bundle(waiting)
+        self._outlet.put_section(self.reserve(), trailer)
+        self._outlet.end()
 
     def _tag_subsets(self, identity: str) -> None:
         """Give each subset of a font a tag that no other has, in this file or in another that may be bound up with it
@@ -198,96 +192,20 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
         body, _, _ = body.rpartition(b"endobj")
         body = body.rstrip(b"\n")
         if body.endswith(b"endstream"):
-            self._object(number, body.removesuffix(b"endstream") + b"\nendstream")
+            self._outlet.put(number, body.removesuffix(b"endstream") + b"\nendstream")
         else:
             self.put(body, number)
 
     def _put_bundle(self, waiting: list[tuple[int, bytes]]) -> None:
         """Write the first of the objects that wait for it as an object stream."""
-        bundle, here = self.reserve(), waiting[:_BUNDLE]
+        self._outlet.put_bundle(self.reserve(), waiting[:_BUNDLE])
         del waiting[:_BUNDLE]
-        numbers, bodies = zip(*here, strict=True)
-        self._places.update(zip(numbers, count(_in_bundle(bundle)), strict=False))
-        starts = accumulate((len(body) + 1 for body in bodies), initial=0)
-        head = b" ".join([b"%d %d" % pair for pair in zip(numbers, starts, strict=False)]) + b"\n"
-        packed = zlib.compress(head + b"\n".join(bodies), _LEVEL)
-        said = b"<< /Type /ObjStm /N %d /First %d /Filter /FlateDecode /Length %d >>" % (
-            len(here), len(head), len(packed)
-        )  # fmt: skip
-        self._object(bundle, said + b"\nstream\n" + packed + b"\nendstream")
 
     @property
     def _root(self) -> bytes:
         """What leads to the catalogue, which is written last."""
         named: bytes = self.Reference(self.Catalog).format(self)
         return named
-
-    def _write_table(self, trailer: bytes) -> int:
-        """Write where every object lies, as a table; where that lies."""
-        table, size = self._written, self.objectcounter + 1
-        self._write(b"xref\n0 %d\n0000000000 65535 f \n" % size)
-        for number in range(1, size):
-            self._write(b"%010d 00000 n \n" % (self._places[number] >> 16 & _PLACE))
-        self._write(b"trailer\n<< /Size %d %s >>\n" % (size, trailer))
-        return table
-
-    def _put_table(self, trailer: bytes) -> int:
-        """The same, as a stream: the last section, after all that waits for a bundle; where that lies."""
-        for waiting in filter(None, (self._bundle, self._ways, self._aside)):
-            self._put_bundle(waiting)
-        return self._put_section(trailer)
-
-    def _put_section(self, trailer: bytes) -> int:
-        """Write where the objects lie that no section has yet, as a stream (7.5.8), and where that lies: a line says of
-        each object its kind, its place and its index in a bundle."""
-        number, section = self.reserve(), self._written
-        self._place(number)
-        placed = sorted(self._places)
-        lines = b"".join([self._places[at].to_bytes(_LINE, "big") for at in placed])
-        self._places.clear()
-        gaps = [(last, first) for last, first in pairwise(placed) if first - last > 1]
-        firsts, lasts = [placed[0], *(first for _, first in gaps)], [*(last for last, _ in gaps), placed[-1]]
-        runs = [(first, last - first + 1) for first, last in zip(firsts, lasts, strict=True)]
-        said = b"/Size %d %s" % (number + 1, trailer)
-        if runs != [(0, number + 1)]:
-            said += b" /Index [%s]" % b" ".join(b"%d %d" % (first, count) for first, count in runs)
-        if self._section is not None:
-            said += b" /Prev %d" % self._section
-        packed = zlib.compress(_apart(lines), _LEVEL)
-        said = (
-            b"<< /Type /XRef %s /W [1 5 2] /Filter /FlateDecode /DecodeParms << /Predictor 12 /Columns 8 >> "
-            b"/Length %d >>" % (said, len(packed))
-        )
-        self._write(b"%d 0 obj\n%s\nstream\n%s\nendstream\nendobj\n" % (number, said, packed))
-        self._section = section
-        return section
-
-    def _object(self, number: int, body: bytes) -> None:
-        self._place(number)
-        self._write(b"%d 0 obj\n%s\nendobj\n" % (number, body))
-
-    def _place(self, number: int) -> None:
-        """The object of that number begins here: its line of eight bytes."""
-        self._places[number] = 1 << 56 | self._written << 16
-
-    def _write(self, content: bytes) -> None:
-        self._stream.write(content)
-        self._written += len(content)
-
-
-def _in_bundle(bundle: int) -> int:
-    """The line of the first object in a bundle; those of the others count on from it."""
-    return 2 << 56 | bundle << 16
-
-
-def _apart(lines: bytes) -> bytes:
-    """Lines of a table, each with its filter, written as what they differ by from the one above (7.4.4.4)."""
-    here, above = int.from_bytes(lines, "big"), int.from_bytes(lines[:-_LINE], "big")
-    high = int.from_bytes(b"\x80" * len(lines), "big")
-    # the difference of all bytes at once: high bits apart, so that nothing is borrowed from the next byte
-    apart = ((here | high) - (above & ~high)) ^ (~(here ^ above) & high)
-    filters = int.from_bytes(_UP.to_bytes(_LINE, "big") * (len(lines) // _LINE), "big")
-    return (apart | filters).to_bytes(len(lines), "big")
 
 
 def text_string(text: str) -> bytes:

@@ -8,9 +8,8 @@ element is written as soon as nothing can be added to it, so that a long book ne
 from __future__ import annotations
 
 from array import array
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from operator import itemgetter
-from typing import NamedTuple
 
 from bookmaker.display.recurring import Recurring
 from bookmaker.display.tags import OUR_LANGUAGE, Role, Tag
@@ -58,14 +57,6 @@ _ELEMENT, _DRAWN, _NOTE = range(3)
 """What a kid is; its value is the number of an element, of marked content, or of an annotation."""
 
 
-class _Leaf(NamedTuple):
-    """An element that holds one piece of marked content: its type, and how it is written when the numbers of its
-    parent, of its page and of that content are filled in."""
-
-    type: str
-    written: bytes
-
-
 class Structure:
     """The tree of one file."""
 
@@ -75,7 +66,9 @@ class Structure:
         self._document = Element(file.reserve(), "Document", None, None, 1)
         self._here = self._document
         self._done: list[Element] = []
-        self._leaf = Recurring(self._of_leaf, _KEPT)  # the cells of tables come again and again with the same tag
+        # How an element is written that holds one piece of content, but for the numbers of its parent, of its page and
+        # of that content: the cells of tables come again and again with the same tag.
+        self._leaf = Recurring(self._of_leaf, _KEPT)
         self._waiting: list[tuple[int, int, int, bytes]] = []
         self._parents = array("Q")
         self._on_page: list[int] = []
@@ -103,22 +96,24 @@ class Structure:
         parent.latest[order] = self._here = made
         return made
 
-    def put(self, tag: Tag) -> tuple[str, int]:
-        """An element of one piece of marked content, to which nothing is added; most are cells of a grid. Its type and
-        the number of that content, which may be empty: without it, some readers would not find it on the page."""
-        leaf = self._leaf(tag)
-        parent, number = self._here, self._file.reserve()
-        if parent.latest and (before := parent.latest.pop(tag.order, None)) is not None:
-            self._end(before)
-        self._add(parent, tag.order, number)
-        content = len(self._on_page)
-        self._waiting.append((number, parent.number, content, leaf.written))
-        self._on_page.append(number)
-        return leaf.type, content
+    def put_all(self, tags: Sequence[Tag]) -> int:
+        """Elements of one piece of marked content each, to which nothing is added, such as the cells in a row. The
+        number of the first one's content; those of the others count on from it. Content may be empty: without it, some
+        readers would not find the element on the page."""
+        parent, content = self._here, len(self._on_page)
+        number = self._file.reserve_all(len(tags))
+        for tag in tags:
+            if parent.latest and (before := parent.latest.pop(tag.order, None)) is not None:
+                self._end(before)
+            self._add(parent, tag.order, number)
+            self._waiting.append((number, parent.number, len(self._on_page), self._leaf(tag)))
+            self._on_page.append(number)
+            number += 1
+        return content
 
-    def _of_leaf(self, tag: Tag) -> _Leaf:
-        type, words = _TYPES[tag.role], self._words(tag).replace(b"%", b"%%")
-        return _Leaf(type, b"<</S/%s/P %%d 0 R/Pg %%d 0 R/K %%d%s>>" % (type.encode(), words))
+    def _of_leaf(self, tag: Tag) -> bytes:
+        words = self._words(tag).replace(b"%", b"%%")
+        return b"<</S/%s/P %%d 0 R/Pg %%d 0 R/K %%d%s>>" % (type_of(tag).encode(), words)
 
     @staticmethod
     def _add(parent: Element, order: int, number: int) -> None:
@@ -240,6 +235,11 @@ class Structure:
             self._said.clear()
         self._said[tag] = said
         return said
+
+
+def type_of(tag: Tag) -> str:
+    """The standard structure type of an element that is no heading."""
+    return _TYPES[tag.role]
 
 
 _order = itemgetter(0)

@@ -1,0 +1,96 @@
+"""Texts as PDF operators (ISO 32000-1, 9.4), and the cells of tables, most of which hold one character.
+
+In: texts and cells, and the font that is in use. Out: operators, and the font in use after them. Those of one character
+are kept: the digits of grids come again and again.
+"""
+
+from __future__ import annotations
+
+from typing import NamedTuple, TypeAlias
+
+from bookmaker.display.colour import Colour
+from bookmaker.display.items import Item, Tagged, Text
+from bookmaker.display.recurring import Recurring
+from bookmaker.display.tags import Role, Tag
+from bookmaker.geometry import text_start
+from bookmaker.ink.operators import at, hexadecimal, number
+from bookmaker.ink.pdffile import PdfFile
+from bookmaker.ink.pdffonts import GlyphCodes
+from bookmaker.ink.structure import type_of
+
+_KEPT = 8000
+"""Characters in their places, and cells."""
+
+Font: TypeAlias = tuple[str, float]
+"""A font as the page's resources call it, and its size."""
+
+
+class Single(NamedTuple):
+    """A text of one character: its operators with the font named and without."""
+
+    font: Font
+    named: str
+    unnamed: str
+
+    def after(self, font: Font) -> str:
+        """Its operators where that font is in use."""
+        return self.unnamed if font == self.font else self.named
+
+
+class Cell(NamedTuple):
+    """The operators of an element that is one piece of marked content, %d for the number of that content; with the font
+    of its one character named and without. Where it holds more than that, only the first of them is of use."""
+
+    items: tuple[Item, ...]
+    tag: Tag
+    colour: Colour | None
+    font: Font | None
+    named: str
+    unnamed: str
+
+
+class Lettering:
+    """Makes the texts of one file."""
+
+    def __init__(self, file: PdfFile) -> None:
+        self._codes = GlyphCodes(file)
+        self.single = Recurring(self._of_single, _KEPT)
+        self.cell = Recurring(self._of_cell, _KEPT)
+
+    def text(self, text: Text, font: Font) -> tuple[str, Font]:
+        """The operators of a text, where that font is in use, and the font in use after it."""
+        letter_space = f"{number(text.letter_space)} Tc\n" if text.letter_space else ""
+        word_space = f"{number(text.word_space)} Tw\n" if text.word_space else ""
+        shown = []
+        for resource, glyphs in self._codes.shown(text.text, text.font):
+            if font != (resource, text.size):
+                font = resource, text.size
+                shown.append(f"{resource} {number(text.size)} Tf")
+            shown.append(glyphs)
+        back = ("0 Tc\n" if letter_space else "") + ("0 Tw\n" if word_space else "")
+        start, run = at((text_start(text), text.y)), "\n".join(shown)
+        run = f"BT\n{letter_space}{word_space}{start} Td\n{run}\n{back}ET"
+        if text.letter_space:  # a reader shall find the word, not its letters one by one
+            run = f"/Span << /ActualText <{hexadecimal(text.text)}> >> BDC\n{run}\nEMC"
+        return run, font
+
+    def _of_single(self, text: Text) -> Single:
+        ((resource, glyphs),) = self._codes.shown(text.text, text.font)
+        start = f"BT\n{at((text_start(text), text.y))} Td"
+        named = f"{start}\n{resource} {number(text.size)} Tf\n{glyphs}\nET"
+        return Single((resource, text.size), named, f"{start}\n{glyphs}\nET")
+
+    def _of_cell(self, element: Tagged) -> Cell:
+        items, tag = element.items, element.tag
+        begin = f"/{type_of(tag)} << /MCID %d >> BDC"
+        if not items:
+            return Cell(items, tag, None, None, "", f"{begin}\nEMC")
+        if len(items) == 1 and isinstance(text := items[0], Text) and len(text.text) == 1:
+            font, named, unnamed = self.single(text)
+            return Cell(items, tag, text.colour, font, f"{begin}\n{named}\nEMC", f"{begin}\n{unnamed}\nEMC")
+        return Cell(items, tag, None, None, begin, begin)
+
+
+def is_one_piece(element: Tagged) -> bool:
+    """Is it empty, or a cell that holds text: one piece of marked content to which nothing is added?"""
+    return not element.items or (element.tag.role is Role.CELL and isinstance(element.items[0], Text))

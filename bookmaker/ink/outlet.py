@@ -1,0 +1,120 @@
+"""The objects of a PDF file on their way to a stream (ISO 32000-1, 7.5): how they are packed, and where each lies.
+
+In: the bodies of objects, with their numbers. Out: the file, its objects in the order in which they were put. Where
+every object lies is written in sections while pages pass (7.5.8), each of which names the one before it, so that no
+list of all objects is kept; or, in a file without object streams, as a table at its end.
+"""
+
+from __future__ import annotations
+
+import zlib
+from collections.abc import Iterable
+from itertools import accumulate, count, pairwise
+from typing import BinaryIO
+
+_PLACE = 0xFFFFFFFFFF
+"""The five bytes of a place in a line of the table."""
+
+_LINE = 9
+"""Bytes of a line of the table: its filter, then what it says."""
+
+_UP = 2 << 64
+"""PNG's filter for a line told by its difference from the one above (7.4.4.4), before eight bytes."""
+
+_LEVEL = 5
+"""How hard to pack: the next level takes half as long again for half a hundredth of the size."""
+
+
+class Outlet:
+    """A stream that objects are put into, each once."""
+
+    def __init__(self, stream: BinaryIO, header: bytes) -> None:
+        self._stream = stream
+        self._written = 0
+        self._places = {0: 0}
+        self._section: int | None = None
+        self._write(header)
+
+    @property
+    def unlisted(self) -> int:
+        """How many objects no section lists yet."""
+        return len(self._places)
+
+    def put(self, number: int, body: bytes) -> None:
+        """An object as it is."""
+        self._place(number)
+        self._write(b"%d 0 obj\n%s\nendobj\n" % (number, body))
+
+    def put_stream(self, number: int, entries: bytes, content: bytes) -> None:
+        """A stream, to be packed, with these entries in its dictionary."""
+        packed = zlib.compress(content, _LEVEL)
+        said = b"<< %s /Filter /FlateDecode /Length %d >>" % (entries, len(packed))
+        self.put(number, b"%s\nstream\n%s\nendstream" % (said, packed))
+
+    def put_bundle(self, number: int, objects: Iterable[tuple[int, bytes]]) -> None:
+        """Objects with their numbers, as an object stream (7.5.7)."""
+        numbers, bodies = zip(*objects, strict=True)
+        self._places.update(zip(numbers, count(2 << 56 | number << 16), strict=False))
+        starts = accumulate((len(body) + 1 for body in bodies), initial=0)
+        head = b" ".join([b"%d %d" % pair for pair in zip(numbers, starts, strict=False)]) + b"\n"
+        said = b"/Type /ObjStm /N %d /First %d" % (len(numbers), len(head))
+        self.put_stream(number, said, head + b"\n".join(bodies))
+
+    def put_section(self, number: int, trailer: bytes) -> None:
+        """Write where the objects lie that no section has yet, as a stream (7.5.8): a line says of each its kind, its
+        place and its index in a bundle."""
+        section = self._written
+        self._place(number)
+        placed = sorted(self._places)
+        lines = b"".join([self._places[at].to_bytes(_LINE, "big") for at in placed])
+        self._places.clear()
+        gaps = [(last, first) for last, first in pairwise(placed) if first - last > 1]
+        firsts, lasts = [placed[0], *(first for _, first in gaps)], [*(last for last, _ in gaps), placed[-1]]
+        runs = [(first, last - first + 1) for first, last in zip(firsts, lasts, strict=True)]
+        said = b"/Size %d %s" % (number + 1, trailer)
+        if runs != [(0, number + 1)]:
+            said += b" /Index [%s]" % b" ".join(b"%d %d" % (first, count) for first, count in runs)
+        if self._section is not None:
+            said += b" /Prev %d" % self._section
+        packed = zlib.compress(_apart(lines), _LEVEL)
+        said = (
+            b"<< /Type /XRef %s /W [1 5 2] /Filter /FlateDecode /DecodeParms << /Predictor 12 /Columns 8 >> "
+            b"/Length %d >>" % (said, len(packed))
+        )
+        self._write(b"%d 0 obj\n%s\nstream\n%s\nendstream\nendobj\n" % (number, said, packed))
+        self._section = section
+
+    def end(self) -> None:
+        """End the file after its last section."""
+        assert self._section is not None
+        self._end(self._section)
+
+    def end_with_table(self, size: int, trailer: bytes) -> None:
+        """Write where every object lies, of so many, as a table (7.5.4), and end the file."""
+        table = self._written
+        self._write(b"xref\n0 %d\n0000000000 65535 f \n" % size)
+        for number in range(1, size):
+            self._write(b"%010d 00000 n \n" % (self._places[number] >> 16 & _PLACE))
+        self._write(b"trailer\n<< /Size %d %s >>\n" % (size, trailer))
+        self._end(table)
+
+    def _end(self, table: int) -> None:
+        self._write(b"startxref\n%d\n%%%%EOF\n" % table)
+
+    def _place(self, number: int) -> None:
+        """The object of that number begins here: its line of eight bytes."""
+        self._places[number] = 1 << 56 | self._written << 16
+
+    def _write(self, content: bytes) -> None:
+        self._stream.write(content)
+        self._written += len(content)
+
+
+def _apart(lines: bytes) -> bytes:
+    """Lines of a table, each with its filter, written as what they differ by from the one above (7.4.4.4)."""
+    here, above = int.from_bytes(lines, "big"), int.from_bytes(lines[:-_LINE], "big")
+    high = int.from_bytes(b"\x80" * len(lines), "big")
+    # the difference of all bytes at once: high bits apart, so that nothing is borrowed from the next byte
+    apart = ((here | high) - (above & ~high)) ^ (~(here ^ above) & high)
+    filters = int.from_bytes(_UP.to_bytes(_LINE, "big") * (len(lines) // _LINE), "big")
+    return (apart | filters).to_bytes(len(lines), "big")
