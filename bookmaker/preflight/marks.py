@@ -10,12 +10,26 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
+from functools import lru_cache
 from math import dist, floor
 
-from bookmaker.display.items import Group, Text
+from bookmaker.display.items import Group, Item, Text
+from bookmaker.display.recurring import Recurring
 from bookmaker.layout.art.gridart import painted, region_pen
 from bookmaker.preflight.grids import Frame, PrintedGrid
-from bookmaker.preflight.painted import Colour, Fill, Painted, Picture, Point, Run, Stroke, moved, segments, within
+from bookmaker.preflight.painted import (
+    Colour,
+    Fill,
+    Matrix,
+    Painted,
+    Picture,
+    Point,
+    Run,
+    Stroke,
+    moved,
+    segments,
+    within,
+)
 from bookmaker.puzzle.grid import Grid
 from bookmaker.rules.common.contract import RuledPuzzle
 from bookmaker.rules.common.words.wording import listed
@@ -42,6 +56,9 @@ DIGIT = 0.45
 
 NEAR = ((0, 0), (-1, -1), (-1, 0), (-1, 1), (0, -1), (0, 1), (1, -1), (1, 0), (1, 1))
 """Steps from a square to itself and to those around it."""
+
+_KEPT = 4096
+"""Shapes of strokes and of letters that are kept."""
 
 Names = tuple[str, ...]
 
@@ -80,8 +97,7 @@ def _in_grid(group: tuple[str, ...]) -> bool:
 def _shapes(item: Run | Stroke | Fill | Picture, in_grid: bool) -> Iterator[Shape]:
     match item:
         case Stroke():
-            path, bounds = segments(item.drawn)
-            yield from path_shapes(path, item.matrix, item.fill, item.grey, item.width, bounds)
+            yield from _stroked(item.drawn, item.matrix, item.fill, item.grey, item.width)
         case Fill():
             path, bounds = segments(item.drawn)
             yield from path_shapes(path, item.matrix, item.grey, bounds=bounds)
@@ -96,6 +112,19 @@ def _shapes(item: Run | Stroke | Fill | Picture, in_grid: bool) -> Iterator[Shap
                 yield _rectangle([(left, bottom), (right, bottom), (right, top), (left, top)])
 
 
+@lru_cache(maxsize=_KEPT)
+def _stroked(drawn: bytes, matrix: Matrix, fill: float | None, grey: float, width: float) -> tuple[Shape, ...]:
+    """What a stroke paints; the lines of grids lie in the same places on many pages."""
+    path, bounds = segments(drawn)
+    return tuple(path_shapes(path, matrix, fill, grey, width, bounds))
+
+
+@lru_cache(maxsize=_KEPT)
+def _letter(character: str, font: str, matrix: Matrix, grey: float) -> tuple[Shape, ...]:
+    """A letter; so do digits."""
+    return tuple(letter(character, font, matrix, grey))
+
+
 def _letters(run: Run) -> Iterator[Shape]:
     """The letters of a text; those in a font that is not ours as boxes."""
     font = by_postscript().get(run.font.name)
@@ -103,7 +132,7 @@ def _letters(run: Run) -> Iterator[Shape]:
         # A letter's outline is y down from its origin.
         to_page = within(run.matrix, (run.size, 0.0, 0.0, -run.size, start, run.rise))
         if font is not None:
-            yield from letter(character, font, to_page, run.grey)
+            yield from _letter(character, font, to_page, run.grey)
         elif not character.isspace():
             wide = width / run.size if run.size else 0.0
             yield _rectangle([moved(to_page, corner) for corner in ((0, 0), (wide, 0), (wide, -0.7), (0, -0.7))])
@@ -132,7 +161,7 @@ def read_marks(there: Sequence[There], printed: PrintedGrid, puzzle: RuledPuzzle
     room = _around(one.shape.box for one in wanted)
     here = [one for one in there if _meet(one.shape.box, room)]
     name = f"grid {printed.id}"
-    seats = _Seats(one.shape for one in here if name in one.group)
+    seats = _Seats(one for one in here if name in one.group)
     owner = {id(found): one for one in wanted if (found := seats.take(one.shape)) is not None}
     matched = {id(one) for one in owner.values()}
     lacking = [one for one in wanted if id(one) not in matched]
@@ -147,7 +176,7 @@ def read_marks(there: Sequence[There], printed: PrintedGrid, puzzle: RuledPuzzle
 
     drawn = []
     for one in here:
-        known = owner.get(id(one.shape))
+        known = owner.get(id(one))
         if known is not None:
             drawn.append(Drawn(one.shape, known.of, known.part, known.least, of_grid=not known.noun))
         elif name in one.group and _white_stroke(one.shape):
@@ -157,7 +186,7 @@ def read_marks(there: Sequence[There], printed: PrintedGrid, puzzle: RuledPuzzle
     for lost_one in hidden(drawn):
         if lost_one.of not in (STRANGE, CHECK_ROW, ELSEWHERE) and lost_one.of not in lost:
             read.diagnostics.append(("mark-covered", f"{what}: {_said(lost_one)}"))
-    strangers = (one.shape for one in here if name in one.group and id(one.shape) not in owner)
+    strangers = (one.shape for one in here if name in one.group and id(one) not in owner)
     cells = dict.fromkeys(_cell(shape, printed.frame, puzzle.grid) for shape in strangers if _seen(shape, printed))
     if cells:
         read.diagnostics.append(("mark-stranger", f"{what} has {listed(STRANGE)}: {listed(cells)}"))
@@ -208,6 +237,7 @@ def _wanted(frame: Frame, puzzle: RuledPuzzle) -> Iterator[_Wanted]:
     grid, matrix = puzzle.grid, frame.matrix
     cell = frame.side / frame.scale / grid.width
     weight = frame.pen / frame.scale / region_pen(cell).width
+    kept = _shapes_at(matrix)
     for item, owned in painted(puzzle, cell, weight=weight):
         of: Names = ()
         if isinstance(item, Text):
@@ -215,31 +245,35 @@ def _wanted(frame: Frame, puzzle: RuledPuzzle) -> Iterator[_Wanted]:
             of = ("the letter of a grid" if at is None else f"the digit in {grid.name(at)}",)
         elif isinstance(item, Group):
             continue  # the white around a digit
-        for shape in shapes((item,), matrix):
-            if owned is None:
-                yield _Wanted(shape, of)
-            else:
-                rule, mark = owned
-                yield _Wanted(shape, mark.of, mark.part, mark.least, rule.noun)
+        if owned is None:
+            yield from (_Wanted(shape, of) for shape in kept(item))
+        else:
+            rule, mark = owned
+            yield from (_Wanted(shape, mark.of, mark.part, mark.least, rule.noun) for shape in shapes((item,), matrix))
+
+
+@lru_cache(maxsize=16)
+def _shapes_at(matrix: Matrix) -> Recurring[Item, tuple[Shape, ...]]:
+    """The shapes of lines and digits in a grid at one place of the page."""
+    return Recurring(lambda item: tuple(shapes((item,), matrix)), _KEPT)
 
 
 class _Seats:
     """Shapes by where they stand, each to be taken once."""
 
-    def __init__(self, found: Iterable[Shape]) -> None:
-        self._at: dict[tuple[int, int], list[Shape]] = {}
-        for shape in found:
-            self._at.setdefault(_square(shape.box), []).append(shape)
+    def __init__(self, found: Iterable[There]) -> None:
+        self._at: dict[tuple[int, int], list[There]] = {}
+        for one in found:
+            self._at.setdefault(_square(one.shape.box), []).append(one)
 
-    def take(self, wanted: Shape) -> Shape | None:
+    def take(self, wanted: Shape) -> There | None:
         """A shape that is the same as the wanted one, in the order of painting; None if there is none left."""
         x, y = _square(wanted.box)
         for dx, dy in NEAR:
             here = self._at.get((x + dx, y + dy), [])
-            for shape in here:
-                if _same(wanted, shape):
-                    here.remove(shape)
-                    return shape
+            for index, one in enumerate(here):
+                if _same(wanted, one.shape):
+                    return here.pop(index)
         return None
 
 

@@ -15,6 +15,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 from decimal import Decimal
+from functools import lru_cache
 from typing import Any, TypeAlias
 
 import pikepdf
@@ -166,6 +167,11 @@ def operations(content: Content) -> Iterator[tuple[str, list[Any]]]:
 
 def _operands(written: bytes) -> list[Any]:
     """Operands, from how they are written."""
+    return [*_parsed(written)]
+
+
+@lru_cache(maxsize=1024)  # those that take a parser are mostly names of groups and fonts, which come again
+def _parsed(written: bytes) -> list[Any]:
     found: list[Any] = _value(pikepdf.Object.parse(b"[%s]" % written))
     return found
 
