@@ -39,8 +39,8 @@ def disguises(
     executor: Executor | None = None,
     watch: Callable[[int, int], None] = lambda done, of: None,
 ) -> Iterator[Disguise]:
-    """Every puzzle that is the same as an earlier one, in the order of the proofs. Only those whose outline others share
-    are compared; `watch` is told how many of them are, of how many."""
+    """Every puzzle that is the same as an earlier one, in the order of the proofs. Compared are those whose outline
+    others share; `watch` is told how many of them are, of how many."""
     solved = [(proof, solution) for proof in proofs if (solution := proof.solution) is not None]
     outlines = [outline_of(proof.entry.puzzle) for proof, _ in solved]
     shared = Counter(outlines)

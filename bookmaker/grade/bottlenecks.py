@@ -6,7 +6,9 @@ in between is one point: a solver does not move on before it is through.
 
 from __future__ import annotations
 
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from typing import NamedTuple
 
 from bookmaker.grade.solve_path import SolvePath, Step
 from bookmaker.reasons import Reason, Rung
@@ -37,27 +39,36 @@ class Bottleneck:
 
 def bottlenecks_of(path: SolvePath, cells: int, most: int = 3) -> tuple[Bottleneck, ...]:
     """At most so many points, the narrowest of the path, on a grid of so many cells."""
-    points = _points(path.steps, cells)
+    points = [*_points(path.steps)]
     if not points:
         return ()
     usual = path.effort / len(points)
     standing_out = [point for point in points if point.effort > STANDS_OUT * usual]
     narrowest = sorted(standing_out, key=lambda point: -point.effort)[:most]
-    return tuple(sorted(narrowest, key=lambda point: point.first))
+    return tuple(_looked_at(path, point, cells) for point in sorted(narrowest))
 
 
-def _points(steps: tuple[Step, ...], cells: int) -> list[Bottleneck]:
-    points = []
-    first = 0
+class _Point(NamedTuple):
+    first: int
+    after: int
+    effort: float
+
+
+def _points(steps: Sequence[Step]) -> Iterator[_Point]:
+    """All points: a placement, or strikes up to the next one."""
+    first, effort = 0, 0.0
     for index, step in enumerate(steps):
-        ends = bool(step.placed) or index + 1 == len(steps) or bool(steps[index + 1].placed)
-        if not ends:
-            continue
-        here = steps[first : index + 1]
-        filled = cells - here[0].empty
-        hardest = max(here, key=lambda s: s.rung)
-        lone = step.rung == Rung.NAKED and step.openings == 1 and filled >= CROWDED * cells
-        effort = sum(s.effort for s in here)
-        points.append(Bottleneck(first, index + 1, effort, here[0].openings, hardest.reason, filled, lone))
-        first = index + 1
-    return points
+        effort += step.effort
+        if step.placed or index + 1 == len(steps) or steps[index + 1].placed:
+            yield _Point(first, index + 1, effort)
+            first, effort = index + 1, 0.0
+
+
+def _looked_at(path: SolvePath, point: _Point, cells: int) -> Bottleneck:
+    """A point with what there is to be told of it."""
+    here = path.steps[point.first : point.after]
+    start, last = here[0], here[-1]
+    filled = cells - start.empty
+    hardest = max(here, key=lambda step: step.rung)
+    lone = last.rung == Rung.NAKED and last.openings == 1 and filled >= CROWDED * cells
+    return Bottleneck(*point, start.openings, hardest.reason, filled, lone)

@@ -21,7 +21,7 @@ from bookmaker.book.contents import BookPuzzle
 from bookmaker.display.colour import Colour, contrast
 from bookmaker.display.items import Close, Group, Item, Line, Move, Path, Point, Rect, Segment, Straight, Stroke
 from bookmaker.display.shapes import circle, polyline
-from bookmaker.layout.art.pieces import BROAD, Cell, Piece, Pieces, Shape, pieces_of
+from bookmaker.layout.art.pieces import BROAD, Cell, Piece, Pieces, Shape, marks_of, pieces_of
 from bookmaker.layout.setting.fonts import FontBook
 from bookmaker.layout.theme import Palette, Theme
 from bookmaker.rules.common.area import loops_around
@@ -62,7 +62,7 @@ class Field:
 @lru_cache(maxsize=2)  # the pages of a book between its parts show all of it or a chapter, again and again
 def seed_of(puzzles: tuple[BookPuzzle, ...]) -> bytes:
     """A hash of what the puzzles ask: their givens and their marks."""
-    asked = [(puzzle.puzzle.givens, pieces_of(puzzle).all) for puzzle in puzzles]
+    asked = [(puzzle.puzzle.givens, marks_of(puzzle.puzzle)) for puzzle in puzzles]
     return sha256(repr(asked).encode()).digest()
 
 

@@ -17,7 +17,7 @@ from typing import NamedTuple
 
 from bookmaker.book.contents import BookPuzzle
 from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.common.contract import Rule
+from bookmaker.rules.common.contract import Rule, RuledPuzzle
 from bookmaker.rules.common.parts import Form, Part
 
 
@@ -49,10 +49,6 @@ class Piece(NamedTuple):
     value: int = 0
     sign: str = ""
 
-    def __repr__(self) -> str:
-        """Without its sign: the ornament of a puzzle, for which this is hashed, is the same however it is written."""
-        return f"Piece(shape={self.shape!r}, cells={self.cells!r}, sort={self.sort!r}, value={self.value!r})"
-
 
 @dataclass(frozen=True, slots=True)
 class Pieces:
@@ -83,7 +79,7 @@ LONGEST = 7
 def pieces_of(puzzle: BookPuzzle) -> Pieces:
     """A puzzle's pieces; those that go together stand together, the figures last."""
     grid = puzzle.puzzle.grid
-    found = [piece for rule in puzzle.puzzle.rules for piece in _of_rule(rule, grid)]
+    found = marks_of(puzzle.puzzle)
     rising = Shape.TRAIL if any(piece.shape in BROAD for piece in found) else Shape.CHAIN
     taken = {cell for piece in found for cell in piece.cells}
     free = {at for at in grid.cells if (grid.column(at), grid.row(at)) not in taken}
@@ -93,6 +89,11 @@ def pieces_of(puzzle: BookPuzzle) -> Pieces:
         Piece(Shape.FIGURE, _cells(grid, (at,)), value=digit, sign=grid.symbol(digit)) for at, digit in givens if digit
     )
     return Pieces(grid.extent, tuple(found))
+
+
+def marks_of(puzzle: RuledPuzzle) -> list[Piece]:
+    """The pieces that are its marks."""
+    return [piece for rule in puzzle.rules for piece in _of_rule(rule, puzzle.grid)]
 
 
 def _of_rule(rule: Rule, grid: Grid) -> Iterator[Piece]:
