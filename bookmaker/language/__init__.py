@@ -5,17 +5,8 @@ In: the name of a message and what it is filled in with. Out: text. Sentences ar
 and fills it in. What the program itself says to whoever runs it is English and stands in the code.
 """
 
-from bookmaker.language.catalogues import (
-    FOLDERS,
-    Argument,
-    Catalogue,
-    Listed,
-    Manner,
-    Named,
-    capital,
-    catalogue,
-    spoken,
-)
+from bookmaker.language.arguments import Argument, Listed, Named, capital
+from bookmaker.language.catalogues import FOLDERS, Catalogue, Manner, catalogue, spoken
 from bookmaker.language.dates import date_said
 from bookmaker.language.messages import PhraseFault
 

@@ -1,24 +1,21 @@
 """The messages of a language, read from its Fluent files (projectfluent.org, syntax 1.0).
 
-In: the name of a message and its arguments. Out: text. Arguments that are more than text know how the language treats
-them: of a list `{ $cells }` is joined by “and”, `{ OR($cells) }` by “or”, and `COUNT($cells)` counts, as
-`COUNT($number)` does of a number in words; of a name `{ CASE($house, "dative") }` is its attribute of that name, or its
-value where it has none, and `GENDER($house)` its attribute “gender”. Raises PhraseFault where a message or an argument
+In: the name of a message and its arguments (`arguments`). Out: text. Raises PhraseFault where a message or an argument
 is missing: a fault of ours, which the tests look for.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from copy import copy
 from functools import cache, cached_property
 from pathlib import Path
-from typing import Any, Literal, TypeAlias
+from typing import Literal, TypeAlias
 from unicodedata import combining, normalize
 
-from fluent.runtime.types import FluentType
 from fluent.syntax.ast import BaseNode, VariableReference
 
+from bookmaker.language.arguments import FUNCTIONS, Argument, Listed, Named, capital
 from bookmaker.language.messages import Messages
 
 LOCALES = {
@@ -61,91 +58,11 @@ KNOWN = 16_384
 _PLAIN = {str, int}
 
 
-class Listed(FluentType):
-    """Several names, joined when they are printed; of so many things, where a name may stand for several."""
-
-    def __init__(
-        self, items: Iterable[str | Named], catalogue: Catalogue, last: str = "and", count: int | None = None
-    ) -> None:
-        self.items = tuple(items)
-        self.count = len(self.items) if count is None else count
-        self.catalogue = catalogue
-        self.last = last
-
-    def format(self, locale: object) -> str:
-        return str(self)
-
-    def __str__(self) -> str:
-        return self.catalogue.joined([str(item) for item in self.items], self.last)
-
-    def after(self, preposition: str) -> str:
-        """The list after a preposition."""
-        first, *others = self.items
-        return self.catalogue.joined([_after(preposition, first), *map(str, others)], self.last)
-
-    def form(self, word: str) -> Listed:
-        """The list with its names in a case."""
-        items = (item.form(word) if isinstance(item, Named) else item for item in self.items)
-        return Listed(items, self.catalogue, self.last, self.count)
-
-
-class Named(FluentType):
-    """What has a message for its name, printed in the case that a sentence asks for."""
-
-    def __init__(self, catalogue: Catalogue, name: str, arguments: Mapping[str, Argument]) -> None:
-        self.catalogue = catalogue
-        self.name = name
-        self.arguments = arguments
-
-    def format(self, locale: object) -> str:
-        return str(self)
-
-    def __str__(self) -> str:
-        return self.catalogue.say(self.name, **self.arguments)
-
-    def form(self, word: str) -> str:
-        """The attribute of that name, or the value where there is none."""
-        return self.catalogue.say(self.name, word if self.catalogue.has(self.name, word) else 0, **self.arguments)
-
-    def after(self, preposition: str) -> str:
-        """The name after a preposition, as one where the language joins them."""
-        joined = preposition.casefold()
-        if not self.catalogue.has(self.name, joined):
-            return f"{preposition} {self}"
-        return self.form(joined) if preposition == joined else capital(self.form(joined))
-
-    @property
-    def count(self) -> int:
-        """How many, of a number in words."""
-        many = self.arguments["n"]
-        assert isinstance(many, int)
-        return many
-
-    @property
-    def gender(self) -> str:
-        """The attribute “gender”; that of the noun, where a mark is called by its kind."""
-        noun = self.arguments.get("noun")
-        if isinstance(noun, Named) and not self.catalogue.has(self.name, "gender"):
-            return noun.gender
-        return self.form("gender")
-
-
-Argument: TypeAlias = str | int | FluentType
-
-
 class Catalogue:
     """The messages of one language. A message has a value and perhaps attributes: further wordings of a sentence, or
     forms of a name."""
 
     def __init__(self, language: str) -> None:
-        functions: dict[str, Callable[..., Any]] = {
-            "OR": _either,
-            "COUNT": lambda listed: listed.count,
-            "CASE": lambda named, word: named.form(word) if isinstance(named, Named | Listed) else named,
-            "AFTER": _after,
-            "START": lambda text: normalize("NFKD", str(text))[:1].casefold(),
-            "GENDER": lambda named: named.gender if isinstance(named, Named) else "none",
-        }
         self.language = language
         self.locale = LOCALES[language].replace("-", "_")
         self.manner: Manner = "printed"
@@ -153,7 +70,7 @@ class Catalogue:
         self._known: dict[tuple[object, ...], str] = {}
         self._joined: dict[tuple[str, str], tuple[str, str]] = {}
         self._variables: dict[str, frozenset[str]] = {}
-        self._messages = Messages(LOCALES[language], functions)
+        self._messages = Messages(LOCALES[language], FUNCTIONS)
         for layer in dict.fromkeys((language.partition("-")[0], language)):
             for folder in FOLDERS:
                 for file in sorted((folder / layer).glob("*.ftl")):
@@ -273,16 +190,6 @@ class Catalogue:
         return self.say(name, most="\x00", next="\x00", last=last).strip("\x00").removesuffix(word)
 
 
-def capital(text: str) -> str:
-    """The text with a capital at its start, the rest as it is."""
-    return text[:1].upper() + text[1:]
-
-
-def _after(preposition: str, named: Argument) -> str:
-    """A preposition and a name, or the first of several."""
-    return named.after(str(preposition)) if isinstance(named, Named | Listed) else f"{preposition} {named}"
-
-
 def _variables_in(node: object) -> Iterator[str]:
     """The names of all variables in a part of a message."""
     if isinstance(node, VariableReference):
@@ -293,10 +200,6 @@ def _variables_in(node: object) -> Iterator[str]:
     elif isinstance(node, list):
         for child in node:
             yield from _variables_in(child)
-
-
-def _either(listed: Listed) -> Listed:
-    return Listed(listed.items, listed.catalogue, "or", listed.count)
 
 
 def languages() -> tuple[str, ...]:
