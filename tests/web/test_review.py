@@ -102,7 +102,7 @@ def test_an_archive_is_shown_with_what_it_knows(tmp_path: Path, pages: Pages) ->
     assert page.locator(".row").count() == 2
     page.click(".row a >> nth=0")
     page.click(".facts a[href='#/flow']")
-    assert page.inner_text("#sheet h2") == "Flow"
+    page.locator("#sheet h2", has_text="Flow").wait_for()
     assert "two.yaml, line 1 (flow)" in page.inner_text(".facts")
 
 
