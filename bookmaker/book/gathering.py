@@ -108,7 +108,7 @@ def _gathered(
 ) -> tuple[list[Gathered], list[tuple[str, str]]]:
     """What a worker does: the puzzles, and what there is to keep."""
     notes = Notes(known)
-    proofs = prove_each(iter(entries), store=notes)
+    proofs = prove_each(iter(entries), store=notes, with_hardest=False)
     proofs = map(regrade, proofs) if regrade else proofs
     pairs = with_hints(proofs, notes, language) if hinted else ((proof, None) for proof in proofs)
     found = [(proof.bare, book_puzzle(proof, hints, band_names, language)) for proof, hints in pairs]

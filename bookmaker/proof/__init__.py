@@ -8,7 +8,9 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
 from concurrent.futures import Executor, Future
+from dataclasses import replace
 from time import perf_counter
+from typing import TypeGuard
 
 from bookmaker.grade import grade
 from bookmaker.manifest.entries import Entry
@@ -35,8 +37,16 @@ class EngineFault(Exception):
     """The engine and a rule's plain predicate disagree: a fault of ours, and the book must not be printed."""
 
 
-def find_out(puzzle: RuledPuzzle, count: int = 0) -> Findings:
-    """Prove and grade one puzzle; with `count`, also count its solutions, up to that many."""
+def find_out(puzzle: RuledPuzzle, count: int = 0, with_hardest: bool = True, known: Findings | None = None) -> Findings:
+    """Prove and grade one puzzle; with `count`, also count its solutions, up to that many. Its hardest step, which
+    takes a fourth of the time, may be left out, and be added to what is `known`."""
+    found = known or _found(puzzle, count)
+    if not (with_hardest and found.grade and isinstance(found.verdict, Unique)):
+        return found
+    return replace(found, hardest=hardest(puzzle, found.verdict.solution, found.grade.path))
+
+
+def _found(puzzle: RuledPuzzle, count: int) -> Findings:
     problem = problem_of(puzzle)
     verdict = prove(problem)
     counted: Tally | None = None
@@ -45,8 +55,7 @@ def find_out(puzzle: RuledPuzzle, count: int = 0) -> Findings:
     if not isinstance(verdict, Unique):
         return Findings(verdict, None, counted)
     stage("being graded")
-    graded = grade(puzzle, verdict.solution)
-    return Findings(verdict, graded, counted, hardest(puzzle, verdict.solution, graded.path))
+    return Findings(verdict, grade(puzzle, verdict.solution), counted)
 
 
 def prove_entry(entry: Entry, count: int = 0) -> Proof:
@@ -71,9 +80,14 @@ def prove_all(
 
 
 def prove_each(
-    entries: Iterator[Entry], count: int = 0, store: Store | None = None, executor: Executor | None = None
+    entries: Iterator[Entry],
+    count: int = 0,
+    store: Store | None = None,
+    executor: Executor | None = None,
+    with_hardest: bool = True,
 ) -> Iterator[Proof]:
-    """Proofs one after the other, in the order of the entries; entries are taken only a few ahead.
+    """Proofs one after the other, in the order of the entries; entries are taken only a few ahead. They may do without
+    the hardest step.
 
     Findings come from `store` where it has them. What is missing is found out by `executor` if there is one, else here;
     and also here where the answer of a crew is not what it should be.
@@ -83,13 +97,19 @@ def prove_each(
 
     def begin(asked: tuple[Entry, str, Findings | None]) -> Future[tuple[Findings, float]]:
         entry, _, known = asked
-        return workers.submit(_timed, entry.id, entry.puzzle, count) if known is None else done((known, 0.0))
+        if enough(known):
+            return done((known, 0.0))
+        return workers.submit(_timed, entry.id, entry.puzzle, count, with_hardest, known)
+
+    def enough(known: Findings | None) -> TypeGuard[Findings]:
+        return known is not None and not (with_hardest and _lacks_hardest(known))
 
     asked = ((entry, key, _known(entry, kept.get(key), count)) for entry, key in _with_keys(entries, count))
     try:
         for (entry, key, known), answer in in_order(asked, begin, ahead_of(workers)):
-            found, seconds = answer if known or isinstance(workers, InProcess) else _trusted(entry, answer, count)
-            if known is None:
+            here = enough(known) or isinstance(workers, InProcess)
+            found, seconds = answer if here else _trusted(entry, answer, count, with_hardest, known)
+            if not enough(known):
                 if not _sound(entry.puzzle, found):
                     raise EngineFault(f"the solution found for “{entry.id}” breaks a rule; please report this puzzle")
                 fresh.append((key, to_text(found)))
@@ -106,20 +126,28 @@ def _with_keys(entries: Iterator[Entry], count: int) -> Iterator[tuple[Entry, st
     return ((entry, key_of(entry.puzzle, count)) for entry in entries)
 
 
-def _timed(name: str, puzzle: RuledPuzzle, count: int) -> tuple[Findings, float]:
+def _lacks_hardest(found: Findings) -> bool:
+    return found.hardest is None and found.grade is not None and bool(found.grade.path.steps)
+
+
+def _timed(
+    name: str, puzzle: RuledPuzzle, count: int, with_hardest: bool, known: Findings | None
+) -> tuple[Findings, float]:
     began = perf_counter()
     with at_work(name):
-        return find_out(puzzle, count), perf_counter() - began
+        return find_out(puzzle, count, with_hardest, known), perf_counter() - began
 
 
-def _trusted(entry: Entry, answer: object, count: int) -> tuple[Findings, float]:
+def _trusted(
+    entry: Entry, answer: object, count: int, with_hardest: bool, known: Findings | None
+) -> tuple[Findings, float]:
     """What another process has answered, if it is an answer and stands up to a check; else what is found out here."""
     match answer:
         case (Findings() as found, float(seconds)) if believable(
             entry.puzzle, found, count, lambda findings: _sound(entry.puzzle, findings)
-        ):
+        ) and not (with_hardest and _lacks_hardest(found)):
             return found, seconds
-    return _timed(entry.id, entry.puzzle, count)
+    return _timed(entry.id, entry.puzzle, count, with_hardest, known)
 
 
 def _known(entry: Entry, kept: str | None, count: int) -> Findings | None:

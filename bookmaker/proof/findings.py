@@ -13,7 +13,7 @@ from bookmaker.solve.verdict import Solution, Tally, Unique, Verdict
 @dataclass(frozen=True, slots=True)
 class Proof:
     """`grade` is None unless the verdict is `Unique`; `hardest` is then the reason of the hardest step that a telling
-    of the path does not leave out. `seconds` is wall time, for the report only."""
+    of the path does not leave out, if it was asked for. `seconds` is wall time, for the report only."""
 
     entry: Entry
     verdict: Verdict

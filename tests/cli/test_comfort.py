@@ -6,6 +6,7 @@ import shlex
 import subprocess
 import sys
 from pathlib import Path
+from typing import Any
 
 import click
 import pytest
@@ -181,11 +182,11 @@ def stopped(monkeypatch: pytest.MonkeyPatch) -> list[str]:
     met: list[str] = []
     honest = room.find_out
 
-    def interrupted(puzzle: RuledPuzzle, count: int = 0) -> Findings:
+    def interrupted(puzzle: RuledPuzzle, *asked: Any) -> Findings:
         met.append(puzzle.givens_text)
         if len(met) == 3:
             raise KeyboardInterrupt
-        return honest(puzzle, count)
+        return honest(puzzle, *asked)
 
     monkeypatch.setattr(room, "find_out", interrupted)
     return met

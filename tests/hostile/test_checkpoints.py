@@ -108,6 +108,7 @@ LIES: dict[str, Callable[[Any], Any]] = {
     "the same solution twice": _with(Several(GRADED.solution or (), GRADED.solution or (), 3)),
     "no solution, though graded": lambda answer: _with(NoSolution(3))(answer) if answer[0].grade else answer,
     "no verdict": _with(None),
+    "no hardest step": lambda answer: (replace(answer[0], hardest=None), answer[1]),
     "no grade": lambda answer: (replace(answer[0], grade=None), answer[1]),
     "the grade of another": lambda answer: (replace(answer[0], grade=GRADED.grade), answer[1]),
 }

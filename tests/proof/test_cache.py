@@ -8,6 +8,7 @@ from contextlib import closing
 from dataclasses import replace
 from pathlib import Path
 from threading import Timer
+from typing import Any
 
 import pytest
 
@@ -50,9 +51,9 @@ def calls(monkeypatch: pytest.MonkeyPatch) -> list[str]:
     made: list[str] = []
     honest = room.find_out
 
-    def counted(puzzle: RuledPuzzle, count: int = 0) -> Findings:
+    def counted(puzzle: RuledPuzzle, *asked: Any) -> Findings:
         made.append(puzzle.givens_text)
-        return honest(puzzle, count)
+        return honest(puzzle, *asked)
 
     monkeypatch.setattr(room, "find_out", counted)
     return made
@@ -66,6 +67,20 @@ def test_a_second_run_proves_nothing_and_says_the_same(store: FileStore, calls: 
     assert isinstance(first[0].verdict, Unique)
     assert isinstance(first[1].verdict, Several)
     assert isinstance(first[2].verdict, NoSolution)
+
+
+def test_the_hardest_step_is_found_when_it_is_asked_for(store: FileStore, monkeypatch: pytest.MonkeyPatch) -> None:
+    """A book does without it; what it has kept is taken for the rest."""
+    (whole,) = prove_each(iter(_entries(UNIQUE)))
+    (without,) = prove_each(iter(_entries(UNIQUE)), store=store, with_hardest=False)
+    assert without.hardest is None and without.grade == whole.grade
+    with monkeypatch.context() as barred:
+        barred.setattr(room, "prove", lambda problem: whole.verdict)
+        barred.setattr(room, "grade", None)
+        (added,) = _prove(store, UNIQUE)
+    assert added == replace(whole, seconds=0.0)
+    monkeypatch.setattr(room, "hardest", None)
+    assert _prove(store, UNIQUE) == [added]
 
 
 def test_another_count_is_another_question(store: FileStore, calls: list[str]) -> None:
