@@ -16,7 +16,7 @@ from bookmaker.grade.effort import BEYOND_REACH, WEIGHTS, Practice, Weights
 from bookmaker.grade.simulation import SimulatedSolver, mean_looks, solvers
 from bookmaker.grade.solve_path import SolvePath, Step
 from bookmaker.logic.forced import forced
-from bookmaker.logic.singles import openings, single
+from bookmaker.logic.singles import openings, openings_kept, single
 from bookmaker.logic.state import Look, State, going_on, ground_of, start
 from bookmaker.logic.technique import Finding, ladder
 from bookmaker.puzzle.bits import board_of, cells_on
@@ -56,7 +56,7 @@ def walk(
     practice = Practice()
     reached = True
     while state.empty:
-        if openings(state):
+        if openings_kept(state):
             steps.extend(_stretch(state, solution, everyone, weights, mirror))
         elif findings := _lowest(state, what_ifs > 0):
             if findings[0].rung is Rung.WHAT_IF:
@@ -111,7 +111,7 @@ def _stretch(
     digit, same = 0, weights.same_digit
     seen = {kind: weights.visible(kind) for kind in (Rung.LAST, Rung.BOX, Rung.LINE, Rung.NAKED)}
     for looks in mean_looks(state, solution, everyone, weights):
-        found = openings(state)
+        found = openings_kept(state)
         turned = next((opening for opening in found if opening.cell == twin), None)
         chosen = turned or max(found, key=lambda o: seen[o.kind] * (same if o.digit == digit else 1))
         steps.append(

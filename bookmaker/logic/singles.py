@@ -6,6 +6,7 @@ single in a box, a hidden single in a line (rows, columns, and houses that rules
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import NamedTuple
 
 from bookmaker.logic.state import Area, State
@@ -55,6 +56,15 @@ def openings(state: State) -> list[Opening]:
                 low = x & -x
                 found.append(Opening(Rung.NAKED, low.bit_length() - 1, digit, None))
                 x ^= low
+    return found
+
+
+def openings_kept(state: State) -> Sequence[Opening]:
+    """The same, kept with the ground: the boards of a path are looked at again when its steps are told."""
+    kept, key = state.ground.opened, (state.empty, *state.boards)
+    found: Sequence[Opening] | None = kept.get(key)
+    if found is None:
+        kept[key] = found = openings(state)
     return found
 
 

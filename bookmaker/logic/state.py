@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field
-from functools import cached_property
+from functools import cached_property, lru_cache
 from typing import Any
 
 from bookmaker.logic.consequences import Consequences
@@ -119,6 +119,11 @@ class Ground:
         return {}
 
     @cached_property
+    def opened(self) -> dict[tuple[int, ...], Any]:
+        """What could be written down at once, by the empty cells and the digits' boards."""
+        return {}
+
+    @cached_property
     def area_called(self) -> dict[HouseRef, Area]:
         """The area of each house."""
         return {area.ref: area for area in self.areas}
@@ -206,8 +211,10 @@ class Ground:
         return seen
 
 
+@lru_cache(maxsize=2)
 def ground_of(puzzle: RuledPuzzle, look: Look = going_on) -> Ground:
-    """Houses without doubles, the rules' constraints, and which cells see each other."""
+    """Houses without doubles, the rules' constraints, and which cells see each other. Kept, with all that was found on
+    it, for as long as one puzzle is looked at: it is graded first, and then told."""
     grid = puzzle.grid
     regions = {frozenset(house.cells) for house in grid.region_houses}
     houses: dict[frozenset[int], House] = {}

@@ -49,6 +49,8 @@ class Technique(ABC):
     name: ClassVar[str]
     step_names: ClassVar[tuple[str, ...]] = ()
     rung: ClassVar[Rung]
+    by_digit: ClassVar[bool] = False
+    """Is each instance about one digit, and looked for on this digit's board alone?"""
 
     @property
     def names(self) -> tuple[str, ...]:

@@ -12,7 +12,7 @@ from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 
 from bookmaker.grade.solve_path import SolvePath, Step
-from bookmaker.logic.singles import Opening, openings
+from bookmaker.logic.singles import Opening, openings_kept
 from bookmaker.logic.state import Ground, State, start
 from bookmaker.logic.technique import Finding, ladder
 from bookmaker.puzzle.position import Candidate
@@ -74,7 +74,7 @@ def opening_of(state: State, step: Step) -> Opening | None:
     if step.rung > Rung.NAKED:
         return None
     (cell, digit), *_ = step.placed
-    return next((found for found in openings(state) if (found.cell, found.digit) == (cell, digit)), None)
+    return next((found for found in openings_kept(state) if (found.cell, found.digit) == (cell, digit)), None)
 
 
 def rivals_of(ground: Ground, opening: Opening) -> list[Candidate]:

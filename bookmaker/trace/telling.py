@@ -9,7 +9,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bookmaker.grade.solve_path import SolvePath
-from bookmaker.logic.singles import Opening, openings, single
+from bookmaker.logic.singles import Opening, openings_kept, single
 from bookmaker.logic.state import Ground, start
 from bookmaker.puzzle.bits import cells_on
 from bookmaker.puzzle.position import Candidate
@@ -87,11 +87,11 @@ def as_found(ground: Ground, path: SolvePath) -> tuple[Traced, ...]:
     """Every step of a path as the path found it, needed or not, and what-ifs without their links: what is told where
     it would take too long to find out more."""
     telling = Telling(ground, path)
-    first, found = 0, openings(telling.state)
+    first, found = 0, openings_kept(telling.state)
     for index, step in enumerate(path.steps):
         if step.placed:
             telling.write(index, first, found)
-            first, found = len(telling.told), openings(telling.state)
+            first, found = len(telling.told), openings_kept(telling.state)
         elif removed := telling.state.present(step.removed):
             board = telling.state.position()
             telling.tell(Traced(telling.next, index, step.reason, step.rung, board, step.cells, removed=removed))

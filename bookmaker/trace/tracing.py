@@ -13,7 +13,7 @@ from dataclasses import replace
 from bookmaker.grade.automorphism import Automorphism
 from bookmaker.grade.solve_path import SolvePath, Step
 from bookmaker.logic.refutation import refutation, refuted_alike
-from bookmaker.logic.singles import openings
+from bookmaker.logic.singles import openings_kept
 from bookmaker.logic.state import Ground, State, start
 from bookmaker.logic.technique import Finding, Technique, ladder
 from bookmaker.puzzle.position import Candidate
@@ -85,7 +85,7 @@ class _Tracer(Telling):
         super().__init__(ground, path)
         self.needs, self.budget = needs, budget
         self.real = _boards(ground, path)
-        self.seen: dict[tuple[str, Candidate | None], Sequence[Finding]] = {}
+        self.seen: dict[tuple[str, Candidate | int | None], Sequence[Finding]] = {}
         """What techniques find on the board as it stands."""
 
     def tell(self, told: Traced) -> None:
@@ -95,7 +95,7 @@ class _Tracer(Telling):
     def ready(self, pending: Sequence[int], here: int) -> int | None:
         """The first of the placements that wait for nothing. Digits that marks or the proof give wait for their round:
         they are told among the first, `here`, only."""
-        open_now = {((found.cell, found.digit),) for found in openings(self.state)}
+        open_now = {((found.cell, found.digit),) for found in openings_kept(self.state)}
         steps = self.path.steps
         found = (
             index
@@ -107,7 +107,7 @@ class _Tracer(Telling):
     def place(self, pending: Sequence[int], here: int, mirrors: int = 0) -> tuple[int, list[Traced]]:
         """Tell a placement of the path, the first that waits for nothing; if all do, after eliminations, which are
         meant for the first of them. Which it is, and the steps told."""
-        first, found = len(self.told), openings(self.state)
+        first, found = len(self.told), openings_kept(self.state)
         index = self.ready(pending, here)
         if index is None:
             wanted = opening_of(self.real[pending[0]], self.path.steps[pending[0]])
@@ -227,8 +227,9 @@ class _Tracer(Telling):
 
     def _findings(self, technique: Technique, pair: Candidate) -> Sequence[Finding]:
         """What a technique finds on the board as it stands, kept until the next step is told."""
-        if technique.rung in (Rung.CHAIN, Rung.WHAT_IF):
-            key: tuple[str, Candidate | None] = technique.name, pair
+        by_pair = technique.rung in (Rung.CHAIN, Rung.WHAT_IF)
+        if by_pair or technique.by_digit:
+            key: tuple[str, Candidate | int | None] = technique.name, pair if by_pair else pair[1]
             find = technique.find_for(self.state, (pair,))
         else:
             key, find = (technique.name, None), technique.find(self.state)

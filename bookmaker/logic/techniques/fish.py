@@ -35,6 +35,7 @@ class Caught:
 class FishTechnique(Technique):
     """Fish of sizes 2 to 4. What is found on a digit's board is kept with the ground."""
 
+    by_digit = True
     before: str
     """What stands before the name of the size."""
 
