@@ -17,7 +17,7 @@ from bookmaker.cli import commands
 from bookmaker.files import Unwritten, undone, written
 from bookmaker.proof import EngineFault
 from bookmaker.source.diagnostic_text import shown
-from bookmaker.source.diagnostics import BookErrors, Diagnostic
+from bookmaker.source.diagnostics import BookErrors, Diagnostic, nearest
 from bookmaker.stopping import code_of
 from bookmaker.visible import VisibleStream
 
@@ -69,6 +69,16 @@ class ReportingGroup(click.Group):
             wrong.show()
             code = wrong.exit_code
         sys.exit(code or 0)
+
+    def resolve_command(
+        self, ctx: click.Context, args: list[str]
+    ) -> tuple[str | None, click.Command | None, list[str]]:
+        """The command that is typed; of one that there is not, the nearest is named."""
+        name = args[0]
+        if not name.startswith("-") and self.get_command(ctx, name) is None and not ctx.resilient_parsing:
+            hint = nearest(name, self.list_commands(ctx))
+            raise click.UsageError(f"there is no command “{name}”: {hint}", ctx)
+        return super().resolve_command(ctx, args)
 
     def format_commands(self, ctx: click.Context, formatter: click.HelpFormatter) -> None:
         """Every command with the whole of its first sentence; click would cut it short."""

@@ -187,6 +187,15 @@ def test_an_option_is_not_taken_for_a_name(
     assert not list(tmp_path.iterdir())
 
 
+@pytest.mark.parametrize(
+    ("word", "said"), [("typset", "did you mean “typeset”?"), ("Proof", "“proof”"), ("xyz", "known here: archive, ")]
+)
+def test_a_command_that_there_is_not_is_answered_with_the_nearest(word: str, said: str) -> None:
+    result = run(word, "book")
+    assert result.exit_code == 2
+    assert f"there is no command “{word}”: " in result.stderr and said in result.stderr
+
+
 def test_each_command_explains_itself() -> None:
     listed = run("--help").stdout
     names = main.list_commands(click.Context(main))
