@@ -57,7 +57,7 @@ DIGIT = 0.45
 NEAR = ((0, 0), (-1, -1), (-1, 0), (-1, 1), (0, -1), (0, 1), (1, -1), (1, 0), (1, 1))
 """Steps from a square to itself and to those around it."""
 
-_KEPT = 4096
+_KEPT = 2048
 """Shapes of strokes and of letters that are kept."""
 
 Names = tuple[str, ...]
@@ -97,7 +97,8 @@ def _in_grid(group: tuple[str, ...]) -> bool:
 def _shapes(item: Run | Stroke | Fill | Picture, in_grid: bool) -> Iterator[Shape]:
     match item:
         case Stroke():
-            yield from _stroked(item.drawn, item.matrix, item.fill, item.grey, item.width)
+            stroked = _stroked_again if in_grid else _stroked
+            yield from stroked(item.drawn, item.matrix, item.fill, item.grey, item.width)
         case Fill():
             path, bounds = segments(item.drawn)
             yield from path_shapes(path, item.matrix, item.grey, bounds=bounds)
@@ -112,11 +113,14 @@ def _shapes(item: Run | Stroke | Fill | Picture, in_grid: bool) -> Iterator[Shap
                 yield _rectangle([(left, bottom), (right, bottom), (right, top), (left, top)])
 
 
-@lru_cache(maxsize=_KEPT)
 def _stroked(drawn: bytes, matrix: Matrix, fill: float | None, grey: float, width: float) -> tuple[Shape, ...]:
-    """What a stroke paints; the lines of grids lie in the same places on many pages."""
+    """What a stroke paints."""
     path, bounds = segments(drawn)
     return tuple(path_shapes(path, matrix, fill, grey, width, bounds))
+
+
+_stroked_again = lru_cache(maxsize=_KEPT)(_stroked)
+"""The same, kept: the lines of grids lie in the same places on many pages."""
 
 
 @lru_cache(maxsize=_KEPT)

@@ -122,7 +122,7 @@ class Stroke(NamedTuple):
                     yield moved(self.matrix, way[0]), moved(self.matrix, way[1])
 
 
-@lru_cache(maxsize=4096)  # the grids of a book share most of their lines
+@lru_cache(maxsize=512)  # the grids of a book share most of their lines; what comes once, such as profiles, goes soon
 def corners(path: bytes) -> tuple[tuple[Point, ...], ...]:
     """The corners of each stretch of a path as written; a closed one comes back to its first."""
     found: list[list[Point]] = []
@@ -149,7 +149,7 @@ class Fill(NamedTuple):
     matrix: Matrix
 
 
-@lru_cache(maxsize=4096)  # the lines of grids and the white around digits come again and again
+@lru_cache(maxsize=512)  # the lines of grids and the white around digits come again and again
 def segments(path: bytes) -> tuple[tuple[Segment, ...], Box]:
     """A path as written, in the segments that our own pages are made of, and the box around its points."""
     found: list[Segment] = []
