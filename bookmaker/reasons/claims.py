@@ -6,6 +6,7 @@ exhaustive `match` in `phrases` and in the tests will ask for the rest.
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, fields
 from functools import cache
 from typing import Any, TypeAlias
@@ -100,50 +101,49 @@ class Spoken:
 def spoken(claim: Claim) -> Spoken:
     """The cells, digits and houses of a claim, told by the types that it declares for its members."""
     found: dict[str, dict[Any, None]] = {"cells": {}, "digits": {}, "houses": {}}
-
-    def add(role: str, *values: Any) -> None:
-        found[role].update(dict.fromkeys(values))
-
-    def walk(part: Any) -> None:
-        for name, role in members(part.__class__):
-            value = getattr(part, name)
-            if value is None:
-                continue
-            match role:
-                case "Cell":
-                    add("cells", value)
-                case "Cells":
-                    add("cells", *value)
-                case "Digit":
-                    add("digits", value)
-                case "Digits":
-                    add("digits", *value)
-                case "tuple[Digits, ...]":
-                    add("digits", *(digit for digits in value for digit in digits))
-                case "Candidate":
-                    add("cells", value[0])
-                    add("digits", value[1])
-                case "tuple[Candidate, ...]":
-                    add("cells", *(cell for cell, _ in value))
-                    add("digits", *(digit for _, digit in value))
-                case "HouseRef" | "HouseRef | None":
-                    add("houses", value)
-                case "Houses":
-                    add("houses", *value)
-                case "Spans":
-                    add("cells", *(cell for cell, _, _ in value))
-                case "tuple[ChainLink, ...]" | "tuple[ExtendedLink, ...]" | "tuple[Link, ...]":
-                    for inner in value:
-                        walk(inner)
-                case "End":
-                    walk(value)
-                case "MarkRef" | "MarkRef | None" | "Marks" | "int" | "bool" | "tuple[int, ...]":
-                    pass
-                case _:
-                    raise TypeError(f"{type(part).__name__}.{name} has no role in roles.py")
-
-    walk(claim)
+    for what, values in _spoken_in(claim):
+        found[what].update(dict.fromkeys(values))
     return Spoken(*(tuple(values) for values in found.values()))
+
+
+def _spoken_in(part: Any) -> Iterator[tuple[str, Iterable[Any]]]:
+    """The same bit by bit, each as cells, digits or houses."""
+    for name, role in members(part.__class__):
+        value = getattr(part, name)
+        if value is None:
+            continue
+        match role:
+            case "Cell":
+                yield "cells", (value,)
+            case "Cells":
+                yield "cells", value
+            case "Digit":
+                yield "digits", (value,)
+            case "Digits":
+                yield "digits", value
+            case "tuple[Digits, ...]":
+                yield "digits", (digit for digits in value for digit in digits)
+            case "Candidate":
+                yield "cells", value[:1]
+                yield "digits", value[1:]
+            case "tuple[Candidate, ...]":
+                yield "cells", (cell for cell, _ in value)
+                yield "digits", (digit for _, digit in value)
+            case "HouseRef" | "HouseRef | None":
+                yield "houses", (value,)
+            case "Houses":
+                yield "houses", value
+            case "Spans":
+                yield "cells", (cell for cell, _, _ in value)
+            case "tuple[ChainLink, ...]" | "tuple[ExtendedLink, ...]" | "tuple[Link, ...]":
+                for inner in value:
+                    yield from _spoken_in(inner)
+            case "End":
+                yield from _spoken_in(value)
+            case "MarkRef" | "MarkRef | None" | "Marks" | "int" | "bool" | "tuple[int, ...]":
+                pass
+            case _:
+                raise TypeError(f"{type(part).__name__}.{name} has no role in roles.py")
 
 
 def argument(claim: Claim) -> tuple[Any, ...]:

@@ -165,17 +165,18 @@ def _least(items: list[Candidate], enough: Callable[[Iterable[Candidate]], bool]
 
     Halves that are not needed go at once (U. Junker, QuickXplain, AAAI 2004).
     """
-    if not items or enough(()):
+    return [] if not items or enough(()) else _least_beside([], items, False, enough)
+
+
+def _least_beside(
+    fixed: list[Candidate], rest: list[Candidate], changed: bool, enough: Callable[[Iterable[Candidate]], bool]
+) -> list[Candidate]:
+    """What is needed of the rest beside what is fixed; `changed` says that more is fixed than when that was asked."""
+    if changed and enough(fixed):
         return []
-
-    def within(fixed: list[Candidate], rest: list[Candidate], changed: bool) -> list[Candidate]:
-        if changed and enough(fixed):
-            return []
-        if len(rest) == 1:
-            return rest
-        half = len(rest) // 2
-        second = within([*fixed, *rest[:half]], rest[half:], True)
-        first = within([*fixed, *second], rest[:half], bool(second))
-        return first + second
-
-    return within([], items, False)
+    if len(rest) == 1:
+        return rest
+    half = len(rest) // 2
+    second = _least_beside([*fixed, *rest[:half]], rest[half:], True, enough)
+    first = _least_beside([*fixed, *second], rest[:half], bool(second), enough)
+    return first + second
