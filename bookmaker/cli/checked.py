@@ -43,13 +43,14 @@ class Printing:
     figure: float = 0.0
 
 
-def begin(
+def hand_over(
     printings: Iterable[Printing], proofs: Sequence[Proof], beside: Beside, executor: Executor
 ) -> dict[Path, Future[Report]]:
-    """Hand files over to the executor, to be filled and looked over; by their paths what it will report. None are where
-    there are `MANY` puzzles."""
-    here = [(printing, beside(printing.path)) for printing in printings if len(proofs) < MANY]
-    return {printing.path: executor.submit(_printed, printing, file, proofs) for printing, file in here}
+    """Have files filled and looked over by the executor; by their paths, what it will report. Where there are `MANY`
+    puzzles, none is handed over."""
+    if len(proofs) >= MANY:
+        return {}
+    return {printing.path: executor.submit(_printed, printing, beside(printing.path), proofs) for printing in printings}
 
 
 def print_checked(
@@ -60,13 +61,13 @@ def print_checked(
     begun: Mapping[Path, Future[Report]] | None = None,
 ) -> list[int]:
     """Fill the files that are to take the places of others, and look them over; how many pages each has. The first is
-    drawn here, the others by the executor, where they have not `begun`. Warnings are said.
+    drawn here, the others by the executor, unless it has `begun` with them. Warnings are said.
 
     Raises BookErrors if there is more than warnings in any, OSError if one can't be written.
     """
     workers, elsewhere = executor or InProcess(), dict(begun or {})
     files = {printing.path: beside(printing.path) for printing in printings}
-    elsewhere |= begin((each for each in printings[1:] if each.path not in elsewhere), proofs, beside, workers)
+    elsewhere |= hand_over((each for each in printings[1:] if each.path not in elsewhere), proofs, beside, workers)
     reports = [
         future.result() if (future := elsewhere.get(each.path)) else _printed(each, files[each.path], proofs, workers)
         for each in printings

@@ -45,7 +45,7 @@ HINTS = {
 class ReportingGroup(click.Group):
     """Shows troubles as text and turns them into exit code 1; a traceback is never the user's to read.
 
-    A command's file is read when the command is asked for: to read all takes as long again as to begin.
+    A command's file is read when the command is asked for. Reading them all would make every start half as long again.
     """
 
     def list_commands(self, ctx: click.Context) -> list[str]:

@@ -7,7 +7,7 @@ from concurrent.futures import Executor
 from contextlib import AbstractContextManager, nullcontext
 from pathlib import Path
 from time import monotonic
-from typing import TypeVar
+from typing import Any, TypeVar
 
 import click
 
@@ -65,17 +65,18 @@ def sharing_options(command: Command) -> Command:
     return workers(fresh(command))
 
 
+def from_archives(help: str, **settings: Any) -> Callable[[Command], Command]:
+    """`--archive FOLDER`, which may be given several times."""
+    folder = click.Path(exists=True, file_okay=False, path_type=Path)
+    return click.option("--archive", "archives", multiple=True, type=folder, metavar="FOLDER", help=help, **settings)
+
+
 def proving_options(command: Command) -> Command:
     """The options of every command that proves the puzzles of a book; `proofs_in_order` and `proofs_of` go by them."""
-    archive = click.option(
-        "--archive",
-        "archives",
-        multiple=True,
-        type=click.Path(exists=True, file_okay=False, path_type=Path),
+    archive = from_archives(
+        "What the book picks from, where it names no archive itself.",
         expose_value=False,
         callback=lambda ctx, _, value: ctx.meta.update(archives=value),
-        metavar="FOLDER",
-        help="What the book picks from, where it names no archive itself.",
     )
     return sharing_options(archive(command))
 

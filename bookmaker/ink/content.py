@@ -228,14 +228,13 @@ class Content:
         """Put elements that are one piece each."""
         put, cells = self._put, [*map(self._letters.cell, elements)]
         first = structure.put_all([cell.tag for cell in cells])
-        for which, (items, _, colour, font, named, unnamed) in enumerate(cells, start=first):
+        for which, (items, _, begin, colour, font, named, unnamed) in enumerate(cells, start=first):
             if not items:
                 put(unnamed % which)
             elif font is not None and colour == self._fill:
                 put((unnamed if font == self._font else named) % which)
                 self._font = font
             else:
-                begin, _, _ = named.partition("\n")
                 put(begin % which)
                 self._open = self._owner  # what is painted now is marked already
                 self._draw(items)

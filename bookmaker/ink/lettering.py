@@ -38,15 +38,16 @@ class Single(NamedTuple):
 
 
 class Cell(NamedTuple):
-    """The operators of an element that is one piece of marked content, %d for the number of that content; with the font
-    of its one character named and without. Where it holds more than that, only the first of them is of use."""
+    """An element that is one piece of marked content, as operators, %d for the number of that content: what begins it;
+    and, if it holds one character or nothing, all of them, with the character's font named and without."""
 
     items: tuple[Item, ...]
     tag: Tag
-    colour: Colour | None
-    font: Font | None
-    named: str
-    unnamed: str
+    begin: str
+    colour: Colour | None = None
+    font: Font | None = None
+    named: str = ""
+    unnamed: str = ""
 
 
 class Lettering:
@@ -84,11 +85,11 @@ class Lettering:
         items, tag = element.items, element.tag
         begin = f"/{type_of(tag)} << /MCID %d >> BDC"
         if not items:
-            return Cell(items, tag, None, None, "", f"{begin}\nEMC")
+            return Cell(items, tag, begin, unnamed=f"{begin}\nEMC")
         if len(items) == 1 and isinstance(text := items[0], Text) and len(text.text) == 1:
             font, named, unnamed = self.single(text)
-            return Cell(items, tag, text.colour, font, f"{begin}\n{named}\nEMC", f"{begin}\n{unnamed}\nEMC")
-        return Cell(items, tag, None, None, begin, begin)
+            return Cell(items, tag, begin, text.colour, font, f"{begin}\n{named}\nEMC", f"{begin}\n{unnamed}\nEMC")
+        return Cell(items, tag, begin)
 
 
 def is_one_piece(element: Tagged) -> bool:

@@ -2,8 +2,8 @@
 
 In: bytes of objects, pages, fonts and what the catalogue has. Out: the file, on a stream. reportlab's own document
 keeps every object and writes all in one go; this one is the same document, but what is `put` goes to the stream at
-once (`outlet`), and `finish` writes what was left to reportlab (fonts, catalogue). In a `packed` file small objects go
-into object streams (7.5.7): an element of the structure tree then takes a few bytes.
+once (`objectwriter`), and `finish` writes what was left to reportlab (fonts, catalogue). In a `packed` file small
+objects go into object streams (7.5.7): an element of the structure tree then takes a few bytes.
 
 Here and in `pdffonts` stands all that is used of reportlab beyond its handbook: `RELIED_ON` lists it, and
 `pyproject.toml` bounds the versions that it was tried with.
@@ -20,7 +20,7 @@ from typing import BinaryIO
 from reportlab import rl_config
 from reportlab.pdfbase import pdfdoc
 
-from bookmaker.ink.outlet import Outlet
+from bookmaker.ink.objectwriter import ObjectWriter
 
 RELIED_ON = {
     "reportlab.pdfbase.pdfdoc:PDFDocument": (
@@ -56,7 +56,7 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
         super().__init__(compression=1, invariant=1, pdfVersion=version, lang=language)
         self.language = language
         self._packed = packed
-        self._outlet = Outlet(stream, _HEADER % version)
+        self._writer = ObjectWriter(stream, _HEADER % version)
         self._bundle: list[tuple[int, bytes]] = []
         self._ways: list[tuple[int, bytes]] = []
         self._aside: list[tuple[int, bytes]] = []
@@ -99,19 +99,19 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
             if len(bundle) == _BUNDLE:
                 self._put_bundle(bundle)
         else:
-            self._outlet.put(number, body)
+            self._writer.put(number, body)
         return number
 
     def put_stream(self, entries: bytes, content: bytes) -> int:
         """Write a stream, packed, with these entries in its dictionary; its number."""
         number = self.reserve()
-        self._outlet.put_stream(number, entries, content)
+        self._writer.put_stream(number, entries, content)
         return number
 
     def put_plain(self, body: bytes) -> int:
         """Write an object now, in no bundle: streams, and what programs look for that know little of PDF."""
         number = self.reserve()
-        self._outlet.put(number, body)
+        self._writer.put(number, body)
         return number
 
     def put_page(self, operators: bytes, entries: bytes, notes: Iterable[int], images: Mapping[str, int]) -> int:
@@ -126,9 +126,9 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
             % (self._tree, entries, content, resources, b" /Annots [%s]" % linked if linked else b"")
         )
         self._pages.append(page)
-        if self._packed and self._outlet.unlisted >= _SECTION:
+        if self._packed and self._writer.unlisted >= _SECTION:
             trailer = b"/Root %s" % self._root
-            self._outlet.put_section(self.reserve(), trailer)
+            self._writer.put_section(self.reserve(), trailer)
         return page
 
     def catalogue(self, key: str, value: str) -> None:
@@ -167,12 +167,12 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
         known = b"<%s>" % identity.encode("ascii")
         trailer = b"/Root %s /Info %d 0 R /ID [%s %s]" % (root, said, known, known)
         if not self._packed:
-            self._outlet.end_with_table(self.objectcounter + 1, trailer)
+            self._writer.end_with_table(self.objectcounter + 1, trailer)
             return
         for waiting in filter(None, (self._bundle, self._ways, self._aside)):
             self._put_bundle(waiting)
-        self._outlet.put_section(self.reserve(), trailer)
-        self._outlet.end()
+        self._writer.put_section(self.reserve(), trailer)
+        self._writer.end()
 
     def _tag_subsets(self, identity: str) -> None:
         """Give each subset of a font a tag that no other has, in this file or in another that may be bound up with it
@@ -192,13 +192,13 @@ class PdfFile(pdfdoc.PDFDocument):  # type: ignore[misc] # reportlab is untyped
         body, _, _ = body.rpartition(b"endobj")
         body = body.rstrip(b"\n")
         if body.endswith(b"endstream"):
-            self._outlet.put(number, body.removesuffix(b"endstream") + b"\nendstream")
+            self._writer.put(number, body.removesuffix(b"endstream") + b"\nendstream")
         else:
             self.put(body, number)
 
     def _put_bundle(self, waiting: list[tuple[int, bytes]]) -> None:
         """Write the first of the objects that wait for it as an object stream."""
-        self._outlet.put_bundle(self.reserve(), waiting[:_BUNDLE])
+        self._writer.put_bundle(self.reserve(), waiting[:_BUNDLE])
         del waiting[:_BUNDLE]
 
     @property

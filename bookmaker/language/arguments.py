@@ -1,6 +1,6 @@
 """What messages are filled in with, where it is more than text, and the functions that messages call.
 
-In: names and lists, each with its catalogue. Out: text, as the message asks for it that has them. Of a list,
+In: names and lists, each with its catalogue. Out: text in the form that a message asks for. Of a list,
 `{ $cells }` is joined by “and”, `{ OR($cells) }` by “or”, and `COUNT($cells)` counts, as `COUNT($number)` does of a
 number in words. Of a name, `{ CASE($house, "dative") }` is its attribute of that name, or its value where it has none,
 and `GENDER($house)` its attribute “gender”; `{ AFTER("in", $house) }` puts a preposition before it, joined with it

@@ -125,7 +125,7 @@ _stroked_again = lru_cache(maxsize=_KEPT)(_stroked)
 
 @lru_cache(maxsize=_KEPT)
 def _letter(character: str, font: str, matrix: Matrix, grey: float) -> tuple[Shape, ...]:
-    """A letter; so do digits."""
+    """The shape of a letter, kept: digits come in the same cells of many pages."""
     return tuple(letter(character, font, matrix, grey))
 
 

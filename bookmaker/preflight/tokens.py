@@ -85,8 +85,10 @@ Line: TypeAlias = tuple[bytes, bytes, bytes, bytes, bytes]
 
 
 def reason_of(error: Exception) -> str:
-    """What one of `DAMAGED` says, without what Python calls the stream that was read."""
-    return _STREAM.sub("", str(error))
+    """What one of `DAMAGED` says, without what Python calls the stream that was read. A file without a trailer, as most
+    are that are no PDF at all, is told in plain words."""
+    said = _STREAM.sub("", str(error))
+    return "it is no PDF, or its end is missing" if "trailer" in said else said
 
 
 def shown(written: bytes) -> tuple[bytes | float, ...]:

@@ -1,7 +1,7 @@
 """The outline of a puzzle: what no move changes and is soon counted.
 
-In: a puzzle. Out: a value that is equal for look-alikes. Few others share it, so that among many puzzles it tells for
-which of them it is worth finding out the keys.
+In: a puzzle. Out: a value that look-alikes share and few others do, so that among many puzzles keys need to be found
+out for few.
 """
 
 from __future__ import annotations
@@ -21,6 +21,7 @@ def outline_of(puzzle: RuledPuzzle) -> Outline:
     filled = [cell for cell, digit in enumerate(givens) if digit]
     of_digit = Counter(givens)
     in_row, in_column = Counter(map(grid.row, filled)), Counter(map(grid.column, filled))
-    crossings = ((in_row[grid.row(cell)], in_column[grid.column(cell)]) for cell in filled)
-    seen = ((of_digit[givens[cell]], *sorted(crossing)) for cell, crossing in zip(filled, crossings, strict=True))
+    seen = (
+        (of_digit[givens[cell]], *sorted((in_row[grid.row(cell)], in_column[grid.column(cell)]))) for cell in filled
+    )
     return grid.size, tuple(sorted(seen))

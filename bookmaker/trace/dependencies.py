@@ -171,7 +171,7 @@ def _least(items: list[Candidate], enough: Callable[[Iterable[Candidate]], bool]
 def _least_beside(
     fixed: list[Candidate], rest: list[Candidate], changed: bool, enough: Callable[[Iterable[Candidate]], bool]
 ) -> list[Candidate]:
-    """What is needed of the rest beside what is fixed; `changed` says that more is fixed than when that was asked."""
+    """What is needed of the rest beside what is fixed; `changed`: more is fixed than when it was last tried."""
     if changed and enough(fixed):
         return []
     if len(rest) == 1:

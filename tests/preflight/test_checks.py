@@ -174,6 +174,7 @@ def test_files_that_cannot_be_read(content: bytes) -> None:
     (diagnostic,) = report.diagnostics
     assert diagnostic.code == "unreadable" and diagnostic.place.file == "broken.pdf"
     assert diagnostic.text.startswith("this PDF cannot be read (") and "<" not in diagnostic.text
+    assert "trailer" not in diagnostic.text
     assert not report.sound and not report.pages
 
 

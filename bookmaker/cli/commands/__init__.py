@@ -1,1 +1,1 @@
-"""The commands, one file each, which has the command's name; `group.py` finds them by looking into this folder."""
+"""The commands, one in each file and called like it; `group.py` finds them by looking into this folder."""

@@ -18,7 +18,15 @@ from bookmaker.assemble.reasons import misses, reasons
 from bookmaker.assemble.writing import curve_picture, manifest_text
 from bookmaker.book import make_book
 from bookmaker.cli.group import main, print_diagnostics
-from bookmaker.cli.loading import archive_options, calibration_option, catalogue_of, executor, known, proofs_in_order
+from bookmaker.cli.loading import (
+    archive_options,
+    calibration_option,
+    catalogue_of,
+    executor,
+    from_archives,
+    known,
+    proofs_in_order,
+)
 from bookmaker.cli.paths import NEW_FOLDER
 from bookmaker.files import write_whole
 from bookmaker.layout import compose, load_layout
@@ -35,14 +43,7 @@ from bookmaker.visible import visible
 @click.option(
     "--out", "folder", required=True, type=NEW_FOLDER, metavar="FOLDER", help="Where the new book is written."
 )
-@click.option(
-    "--archive",
-    "archives",
-    multiple=True,
-    type=click.Path(exists=True, file_okay=False, path_type=Path),
-    metavar="FOLDER",
-    help="What to choose from, besides the archives that the brief names.",
-)
+@from_archives("What to choose from, besides the archives that the brief names.")
 @click.option(
     "--another",
     is_flag=False,

@@ -8,7 +8,7 @@ from pathlib import Path
 import click
 
 from bookmaker.cli.group import main
-from bookmaker.cli.loading import book_argument
+from bookmaker.cli.loading import book_argument, from_archives
 from bookmaker.cli.paths import Whole
 from bookmaker.manifest import MANIFEST_NAMES
 from bookmaker.source.diagnostics import BookErrors, Diagnostic, Place, typed
@@ -16,14 +16,7 @@ from bookmaker.source.diagnostics import BookErrors, Diagnostic, Place, typed
 
 @main.command("desk")
 @book_argument
-@click.option(
-    "--archive",
-    "archives",
-    multiple=True,
-    type=click.Path(exists=True, file_okay=False, path_type=Path),
-    metavar="FOLDER",
-    help="What the book picks from, where it names no archive itself.",
-)
+@from_archives("What the book picks from, where it names no archive itself.")
 @click.option(
     "--port", type=Whole(0, 65535), default=0, metavar="N", help="Listen at this port instead of any that is free."
 )

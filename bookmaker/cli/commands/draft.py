@@ -14,7 +14,7 @@ from bookmaker.changes.typed import find_typed
 from bookmaker.cli.commands.assemble import plan_for
 from bookmaker.cli.durations import seconds_in
 from bookmaker.cli.group import KEPT, main, print_diagnostics
-from bookmaker.cli.loading import known
+from bookmaker.cli.loading import from_archives, known
 from bookmaker.cli.paths import NEW_FILE, Whole
 from bookmaker.draft.forced import FINDERS
 from bookmaker.draft.forcing import dresses, grown
@@ -51,14 +51,7 @@ from bookmaker.wishes.wish import Wish
     metavar="BOOK",
     help="Refuse what looks like a puzzle of this book, list or archive.",
 )
-@click.option(
-    "--archive",
-    "archives",
-    multiple=True,
-    type=click.Path(exists=True, file_okay=False, path_type=Path),
-    metavar="FOLDER",
-    help="The archive of the brief, where this names none.",
-)
+@from_archives("The archive of the brief, where this names none.")
 @click.option(
     "--force",
     nargs=2,

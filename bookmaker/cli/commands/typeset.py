@@ -13,7 +13,7 @@ import click
 from bookmaker.book import Book, bind
 from bookmaker.book.gathering import Gathered, gather
 from bookmaker.book.textedition import braille_edition, text_edition
-from bookmaker.cli.checked import Printing, begin, print_checked
+from bookmaker.cli.checked import Printing, hand_over, print_checked
 from bookmaker.cli.completion import layouts_for, themes
 from bookmaker.cli.dress import check_dress, condition_of, dressed, theme_of
 from bookmaker.cli.group import main, print_diagnostics
@@ -177,7 +177,10 @@ def typeset_command(
     theme = theme_of(manifest, theme_name, layout)
     layout = _for_press(dressed(layout, theme, press), marks)
     inside = replace(layout, press=replace(layout.press, bleed=0.0)) if no_bleed else layout
-    with replacing() as beside, shared() as executor:  # whose files are gone only when nobody writes them any more
+    with (
+        replacing() as beside,
+        shared() as executor,
+    ):  # in this order, so that workers end before files are moved or gone
         proofs: list[Proof] = []
         regrade = partial(calibrated_proof, calibration=correction) if (correction := calibration()) else None
         said = manifest.publication
@@ -205,7 +208,7 @@ def typeset_command(
 
         folded = edition == "screen" and (booklet or layout.booklet)
         key = [printing("key", partial(compose_key, contents, layout))] if edition in ("screen", "press") else []
-        begun = begin(key, proofs, beside, executor) if ahead_of(executor) else {}
+        begun = hand_over(key, proofs, beside, executor) if ahead_of(executor) else {}
         document = compose(contents, layout, Progress("laid out", "parts of the book"))
         if not ebook:
             covered = cover or manifest.publication.cover is not None

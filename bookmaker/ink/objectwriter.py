@@ -25,8 +25,8 @@ _LEVEL = 5
 """How hard to pack: the next level takes half as long again for half a hundredth of the size."""
 
 
-class Outlet:
-    """A stream that objects are put into, each once."""
+class ObjectWriter:
+    """Writes objects to a stream, each once."""
 
     def __init__(self, stream: BinaryIO, header: bytes) -> None:
         self._stream = stream
