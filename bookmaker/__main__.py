@@ -20,6 +20,7 @@ def run() -> None:
         main(prog_name="bookmaker")
     finally:
         stopping.no_more()
+        gc.freeze()  # Python ends by looking for garbage once more, for nothing: the process ends with all it has
 
 
 if __name__ == "__main__":  # not in a worker, which imports this file under another name
