@@ -8,9 +8,9 @@ from __future__ import annotations
 import os
 import textwrap
 from collections.abc import Iterator, Sequence
+from html import escape
 from pathlib import Path
 from typing import Any
-from xml.sax.saxutils import escape
 
 from bookmaker.archive.cards import Card, Catalogue
 from bookmaker.archive.writing import typed
@@ -71,7 +71,7 @@ def curve_picture(plan: Plan, choice: Choice, catalogue: Catalogue) -> str:
 
     items = [f'<path d="M{EDGE} {y(band)}H{WIDTH - EDGE}" stroke="#bbb" stroke-width="0.5"/>' for band in range(1, 7)]
     items += [
-        f'<text x="{WIDTH - EDGE + 4}" y="{y(at + 1.5) + 3}">{escape(name)}</text>'
+        f'<text x="{WIDTH - EDGE + 4}" y="{y(at + 1.5) + 3}">{escape(name, quote=False)}</text>'
         for at, name in enumerate(catalogue.band_names)
     ]
     begun = 0
@@ -86,11 +86,11 @@ def curve_picture(plan: Plan, choice: Choice, catalogue: Catalogue) -> str:
     return (
         f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {WIDTH + EDGE} {HEIGHT}" role="img" '
         'font-family="sans-serif" font-size="9">\n'
-        f"<title>{escape(plan.title)}: difficulty from the first puzzle to the last</title>\n"
+        f"<title>{escape(plan.title, quote=False)}: difficulty from the first puzzle to the last</title>\n"
         f'<rect width="{WIDTH + EDGE}" height="{HEIGHT}" fill="white"/>\n' + "\n".join(items) + "\n</svg>\n"
     )
 
 
 def _dot(x: float, y: float, card: Card) -> str:
     about = f"{card.title or card.id}, {card.difficulty_text}"
-    return f'<circle cx="{x}" cy="{y}" r="3" fill="black"><title>{escape(about)}</title></circle>'
+    return f'<circle cx="{x}" cy="{y}" r="3" fill="black"><title>{escape(about, quote=False)}</title></circle>'

@@ -13,7 +13,6 @@ import importlib
 from collections.abc import Callable
 from dataclasses import replace
 from functools import cache
-from importlib.metadata import PackageNotFoundError, version
 from typing import Any, TypeAlias
 
 from bookmaker.crosscheck.common import Digits, Model
@@ -34,6 +33,8 @@ HOW_TO_INSTALL = "pip install 'bookmaker[audit]'"
 @cache
 def auditor() -> str:
     """The second prover with its version, “ortools 9.11”; empty where it is not installed."""
+    from importlib.metadata import PackageNotFoundError, version
+
     try:
         return f"ortools {version('ortools')}"
     except PackageNotFoundError:

@@ -11,8 +11,8 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
+from html import escape
 from types import MappingProxyType
-from xml.sax.saxutils import escape
 
 from bookmaker.display.items import Document
 from bookmaker.ink.conditions import REGISTRY, Condition
@@ -117,9 +117,9 @@ def _said(document: Document, fingerprint: str) -> Iterator[str]:
     identity = "-".join(fingerprint[a:b] for a, b in ((0, 8), (8, 12), (12, 16), (16, 20), (20, 32)))
     yield "<dc:format>application/pdf</dc:format>"
     yield f"<dc:title>{_alternatives(document.title)}</dc:title>"
-    yield f"<dc:language><rdf:Bag><rdf:li>{escape(document.language)}</rdf:li></rdf:Bag></dc:language>"
+    yield f"<dc:language><rdf:Bag><rdf:li>{escape(document.language, quote=False)}</rdf:li></rdf:Bag></dc:language>"
     if document.author:
-        yield f"<dc:creator><rdf:Seq><rdf:li>{escape(document.author)}</rdf:li></rdf:Seq></dc:creator>"
+        yield f"<dc:creator><rdf:Seq><rdf:li>{escape(document.author, quote=False)}</rdf:li></rdf:Seq></dc:creator>"
     if document.subject:
         yield f"<dc:description>{_alternatives(document.subject)}</dc:description>"
     yield f"<xmp:CreatorTool>{MAKER}</xmp:CreatorTool>"
@@ -141,4 +141,4 @@ _NAMESPACES = {
 
 
 def _alternatives(text: str) -> str:
-    return f'<rdf:Alt><rdf:li xml:lang="x-default">{escape(text)}</rdf:li></rdf:Alt>'
+    return f'<rdf:Alt><rdf:li xml:lang="x-default">{escape(text, quote=False)}</rdf:li></rdf:Alt>'

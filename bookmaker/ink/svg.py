@@ -8,9 +8,9 @@ from __future__ import annotations
 
 from base64 import b64encode
 from collections.abc import Iterable
+from html import escape
 from io import BytesIO
 from typing import assert_never
-from xml.sax.saxutils import escape, quoteattr
 
 from bookmaker.display.colour import Colour, rgb
 from bookmaker.display.items import (
@@ -94,7 +94,7 @@ class Drawing:
 
     def _text(self, text: Text) -> Iterable[str]:
         scale = text.size / _GLYPH_UNITS
-        yield f'<g aria-label={quoteattr(visible(text.text))} fill="{_colour(text.colour)}">'
+        yield f'<g aria-label="{escape(visible(text.text))}" fill="{_colour(text.colour)}">'
         for character, x in letters(text):
             at = f"translate({_n(x)} {_n(text.y)}) scale({scale:.5g} {-scale:.5g})"
             yield f'<use xlink:href="#{self.glyph(text.font, character)}" transform="{at}"/>'
@@ -110,7 +110,7 @@ class Drawing:
         return self._glyphs[key]
 
     def _group(self, group: Group) -> Iterable[str]:
-        said = f" aria-label={quoteattr(visible(group.name))}" if group.name else ""
+        said = f' aria-label="{escape(visible(group.name))}"' if group.name else ""
         matrix = placing(group)
         if matrix != IDENTITY:
             said += f' transform="matrix({" ".join(f"{value:.6g}" for value in matrix)})"'
@@ -135,8 +135,10 @@ def _named(title: str, told: str) -> str:
     """The end of the first tag, with the title and the description as its first elements (SVG 1.1, 5.4)."""
     if not title:
         return ">"
-    said = f"<title>{escape(title)}</title>" + (f"<desc>{escape(told)}</desc>" if told else "")
-    return f' role="img" aria-label={quoteattr(title)}>\n{said}'
+    said = f"<title>{escape(title, quote=False)}</title>" + (
+        f"<desc>{escape(told, quote=False)}</desc>" if told else ""
+    )
+    return f' role="img" aria-label="{escape(title)}">\n{said}'
 
 
 def _n(value: float) -> str:

@@ -15,7 +15,6 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from contextlib import suppress
 from functools import cache
-from importlib.metadata import version
 from typing import TYPE_CHECKING
 
 from bookmaker.solve import underway
@@ -45,6 +44,8 @@ it is: about a fifth of a second."""
 @cache
 def learner() -> str:
     """The learning prover with the version of its package: “glucose4 and cadical153 of python-sat 1.9”."""
+    from importlib.metadata import version  # takes longer to read than most puzzles to prove
+
     return f"{' and '.join(name for name, _ in SOLVERS)} of python-sat {version('python-sat')}"
 
 

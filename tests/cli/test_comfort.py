@@ -61,6 +61,16 @@ def test_python_m_bookmaker_is_the_same_program() -> None:
     assert ran.stdout == run("rules").stdout
 
 
+FOR_FEW = ("segno", "barcode", "pypdfium2", "ssl", "bookmaker.ebook", "pysat", "ortools")
+"""What draws codes and pictures, makes e-books and proves what is hard; and what such libraries bring along."""
+
+
+def test_a_book_begins_without_reading_what_few_books_ask_for() -> None:
+    """How long a command takes to begin is mostly what it reads."""
+    read = f"import sys, bookmaker.cli.commands.typeset; print([name for name in {FOR_FEW} if name in sys.modules])"
+    assert subprocess.run([sys.executable, "-c", read], capture_output=True, text=True, check=True).stdout == "[]\n"
+
+
 def test_a_pdf_gets_its_ending(folder: Path, tmp_path: Path) -> None:
     assert run("handout", folder, "--pick", "worked", "--out", tmp_path / "sheet", "--contest").exit_code == 0
     assert run("crib", folder, "worked", "--out", tmp_path / "crib").exit_code == 0

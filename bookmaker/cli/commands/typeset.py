@@ -12,7 +12,6 @@ import click
 
 from bookmaker.book import Book, bind
 from bookmaker.book.gathering import Gathered, gather
-from bookmaker.book.textedition import braille_edition, text_edition
 from bookmaker.cli.checked import Printing, hand_over, print_checked
 from bookmaker.cli.completion import layouts_for, themes
 from bookmaker.cli.dress import check_dress, condition_of, dressed, theme_of
@@ -34,11 +33,7 @@ from bookmaker.cli.paths import NEW_FILE, NEW_FOLDER
 from bookmaker.cli.progress import Progress
 from bookmaker.crosscheck import auditor
 from bookmaker.display.items import Document
-from bookmaker.ebook import CATALOGUES, catalogue_bytes, check_ebook, ebook_bytes, record_of
 from bookmaker.files import replacing
-from bookmaker.hypertext.webpage import web_page
-from bookmaker.ink.contact import DPI, contact_sheet
-from bookmaker.ink.pixels import png_bytes
 from bookmaker.layout import (
     Layout,
     compose,
@@ -158,6 +153,8 @@ def typeset_command(
     if ebook and any(paper.values()):
         (name, *_) = (name for name, given in paper.items() if given)
         raise click.UsageError(f"an e-book has no sheets of paper: leave out {name}, or --edition ebook")
+    if catalogues or ebook:  # read, like all that few books ask for, only where it is asked for
+        from bookmaker.ebook import CATALOGUES, catalogue_bytes, check_ebook, ebook_bytes, record_of
     for file in catalogues:
         if file.suffix.lower() not in CATALOGUES:
             raise click.BadParameter(f"the name should end in {', '.join(CATALOGUES)}", param_hint="--metadata")
@@ -235,9 +232,16 @@ def typeset_command(
             record = record_of(contents, dated, ebook)
             beside(catalogue).write_bytes(catalogue_bytes(record, catalogue, ebook, len(document.pages)))
         if contact:
+            from bookmaker.ink.contact import DPI, contact_sheet
+            from bookmaker.ink.pixels import png_bytes
+
             sheet = contact_sheet(beside(bound).read_bytes())
             beside(folder / "contact.png").write_bytes(png_bytes(sheet, DPI))
+        if text or braille:
+            from bookmaker.book.textedition import braille_edition, text_edition
         if text:
+            from bookmaker.hypertext.webpage import web_page
+
             beside(folder / "book.txt").write_bytes(text_edition(contents).encode())
             beside(folder / "book.html").write_bytes(web_page(contents))
         if braille:

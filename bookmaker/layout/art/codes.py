@@ -2,7 +2,8 @@
 
 In: digits or an address. Out: one group of black rectangles whose origin is its top left corner, without the white
 around it, which the page has to keep: `QUIET` for a barcode (GS1 General Specifications: 11 modules at the left, 7 at
-the right), four modules for a QR code (ISO/IEC 18004). The patterns come from python-barcode and segno.
+the right), four modules for a QR code (ISO/IEC 18004). The patterns come from python-barcode and segno, which are
+read when a book has a code to draw.
 """
 
 from __future__ import annotations
@@ -10,9 +11,6 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from functools import lru_cache
 from itertools import groupby
-
-import segno
-from barcode.ean import EuropeanArticleNumber13
 
 from bookmaker.display.items import Group, Item, Rect, Text
 from bookmaker.layout.lengths import mm
@@ -35,6 +33,8 @@ DOT = mm(0.5)
 
 def barcode(digits: str) -> Group:
     """The EAN-13 of thirteen digits, which stand under its bars: 95 modules wide, `BARS` and a line of digits high."""
+    from barcode.ean import EuropeanArticleNumber13
+
     pattern = EuropeanArticleNumber13(digits).build()[0]
     items: list[Item] = [
         Rect(start * MODULE, 0.0, width * MODULE, BARS + (5 * MODULE if start in GUARDS else 0.0), fill=0.0)
@@ -57,13 +57,19 @@ BARCODE = 95 * MODULE, BARS + 9 * MODULE
 @lru_cache(maxsize=1000)
 def qr_code(link: str) -> Group:
     """The QR code of an address, at the level of correction that restores 15 % of it."""
-    rows = segno.make(link, error="m", boost_error=False, micro=False).matrix
-    return Group(tuple(_dots(rows)), name=f"code {link}")
+    return Group(tuple(_dots(_modules(link))), name=f"code {link}")
 
 
 def qr_side(link: str) -> float:
     """Side of that code in points."""
-    return DOT * len(segno.make(link, error="m", boost_error=False, micro=False).matrix)
+    return DOT * len(_modules(link))
+
+
+def _modules(link: str) -> tuple[bytearray, ...]:
+    """The rows of that code, 1 for a dark module."""
+    import segno
+
+    return segno.make(link, error="m", boost_error=False, micro=False).matrix
 
 
 def _dots(rows: Iterable[bytearray]) -> Iterator[Rect]:
