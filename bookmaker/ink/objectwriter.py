@@ -1,28 +1,36 @@
 """The objects of a PDF file on their way to a stream (ISO 32000-1, 7.5): how they are packed, and where each lies.
 
-In: the bodies of objects, with their numbers. Out: the file, its objects in the order in which they were put. Where
-every object lies is written in sections while pages pass (7.5.8), each of which names the one before it, so that no
-list of all objects is kept; or, in a file without object streams, as a table at its end.
+In: the bodies of objects, with their numbers. Out: the file, its objects in the order in which they were put. Streams
+are packed by another thread while the next pages are drawn, since zlib does not hold Python up. Where every object lies
+is written in sections while pages pass (7.5.8), each of which names the one before it, so that no list of all objects
+is kept; or, in a file without object streams, as a table at its end.
 """
 
 from __future__ import annotations
 
+import sys
 import zlib
+from array import array
+from collections import deque
 from collections.abc import Iterable
-from itertools import accumulate, count, pairwise
+from concurrent.futures import Future, ThreadPoolExecutor
+from itertools import accumulate, chain, count, pairwise
 from typing import BinaryIO
 
 _PLACE = 0xFFFFFFFFFF
 """The five bytes of a place in a line of the table."""
 
-_LINE = 9
-"""Bytes of a line of the table: its filter, then what it says."""
+_LINE = 8
+"""Bytes of a line of the table."""
 
-_UP = 2 << 64
-"""PNG's filter for a line told by its difference from the one above (7.4.4.4), before eight bytes."""
+_UP = b"\2"
+"""PNG's filter for a line told by its difference from the one above (7.4.4.4)."""
 
 _LEVEL = 5
 """How hard to pack: the next level takes half as long again for half a hundredth of the size."""
+
+_AHEAD = 16
+"""Objects that wait for a stream before them to be packed."""
 
 
 class ObjectWriter:
@@ -33,41 +41,45 @@ class ObjectWriter:
         self._written = 0
         self._places = {0: 0}
         self._section: int | None = None
+        self._packer = ThreadPoolExecutor(1)
+        self._waiting: deque[tuple[int, bytes, Future[bytes] | None]] = deque()  # a body, or a stream's entries
         self._write(header)
 
     @property
     def unlisted(self) -> int:
         """How many objects no section lists yet."""
-        return len(self._places)
+        return len(self._places) + len(self._waiting)
 
     def put(self, number: int, body: bytes) -> None:
         """An object as it is."""
-        self._place(number)
-        self._write(b"%d 0 obj\n%s\nendobj\n" % (number, body))
+        self._waiting.append((number, body, None))
+        self._catch_up(_AHEAD)
 
     def put_stream(self, number: int, entries: bytes, content: bytes) -> None:
         """A stream, to be packed, with these entries in its dictionary."""
-        packed = zlib.compress(content, _LEVEL)
-        said = b"<< %s /Filter /FlateDecode /Length %d >>" % (entries, len(packed))
-        self.put(number, b"%s\nstream\n%s\nendstream" % (said, packed))
+        self._waiting.append((number, entries, self._packer.submit(zlib.compress, content, _LEVEL)))
+        self._catch_up(_AHEAD)
 
     def put_bundle(self, number: int, objects: Iterable[tuple[int, bytes]]) -> None:
         """Objects with their numbers, as an object stream (7.5.7)."""
         numbers, bodies = zip(*objects, strict=True)
         self._places.update(zip(numbers, count(2 << 56 | number << 16), strict=False))
-        starts = accumulate((len(body) + 1 for body in bodies), initial=0)
-        head = b" ".join([b"%d %d" % pair for pair in zip(numbers, starts, strict=False)]) + b"\n"
+        starts = accumulate([len(body) + 1 for body in bodies], initial=0)
+        head = b"%d %d " * len(numbers) % tuple(chain.from_iterable(zip(numbers, starts, strict=False)))
         said = b"/Type /ObjStm /N %d /First %d" % (len(numbers), len(head))
         self.put_stream(number, said, head + b"\n".join(bodies))
 
     def put_section(self, number: int, trailer: bytes) -> None:
         """Write where the objects lie that no section has yet, as a stream (7.5.8): a line says of each its kind, its
         place and its index in a bundle."""
+        self._catch_up()
         section = self._written
         self._place(number)
         placed = sorted(self._places)
-        lines = b"".join([self._places[at].to_bytes(_LINE, "big") for at in placed])
+        lines = array("Q", [self._places[at] for at in placed])
         self._places.clear()
+        if sys.byteorder == "little":
+            lines.byteswap()
         gaps = [(last, first) for last, first in pairwise(placed) if first - last > 1]
         firsts, lasts = [placed[0], *(first for _, first in gaps)], [*(last for last, _ in gaps), placed[-1]]
         runs = [(first, last - first + 1) for first, last in zip(firsts, lasts, strict=True)]
@@ -76,7 +88,7 @@ class ObjectWriter:
             said += b" /Index [%s]" % b" ".join(b"%d %d" % (first, count) for first, count in runs)
         if self._section is not None:
             said += b" /Prev %d" % self._section
-        packed = zlib.compress(_apart(lines), _LEVEL)
+        packed = zlib.compress(_apart(lines.tobytes()), _LEVEL)
         said = (
             b"<< /Type /XRef %s /W [1 5 2] /Filter /FlateDecode /DecodeParms << /Predictor 12 /Columns 8 >> "
             b"/Length %d >>" % (said, len(packed))
@@ -91,6 +103,7 @@ class ObjectWriter:
 
     def end_with_table(self, size: int, trailer: bytes) -> None:
         """Write where every object lies, of so many, as a table (7.5.4), and end the file."""
+        self._catch_up()
         table = self._written
         self._write(b"xref\n0 %d\n0000000000 65535 f \n" % size)
         for number in range(1, size):
@@ -98,7 +111,18 @@ class ObjectWriter:
         self._write(b"trailer\n<< /Size %d %s >>\n" % (size, trailer))
         self._end(table)
 
+    def _catch_up(self, ahead: int = 0) -> None:
+        """Write what waits, but for the last few objects."""
+        while len(self._waiting) > ahead:
+            number, body, packing = self._waiting.popleft()
+            if packing is not None:
+                packed = packing.result()
+                body = b"<< %s /Filter /FlateDecode /Length %d >>\nstream\n%s\nendstream" % (body, len(packed), packed)
+            self._place(number)
+            self._write(b"%d 0 obj\n%s\nendobj\n" % (number, body))
+
     def _end(self, table: int) -> None:
+        self._packer.shutdown()
         self._write(b"startxref\n%d\n%%%%EOF\n" % table)
 
     def _place(self, number: int) -> None:
@@ -111,10 +135,13 @@ class ObjectWriter:
 
 
 def _apart(lines: bytes) -> bytes:
-    """Lines of a table, each with its filter, written as what they differ by from the one above (7.4.4.4)."""
+    """Lines of a table, each written as its filter and what it differs by from the one above (7.4.4.4)."""
     here, above = int.from_bytes(lines, "big"), int.from_bytes(lines[:-_LINE], "big")
     high = int.from_bytes(b"\x80" * len(lines), "big")
     # the difference of all bytes at once: high bits apart, so that nothing is borrowed from the next byte
-    apart = ((here | high) - (above & ~high)) ^ (~(here ^ above) & high)
-    filters = int.from_bytes(_UP.to_bytes(_LINE, "big") * (len(lines) // _LINE), "big")
-    return (apart | filters).to_bytes(len(lines), "big")
+    apart = (((here | high) - (above & ~high)) ^ (~(here ^ above) & high)).to_bytes(len(lines), "big")
+    count = len(lines) // _LINE
+    filtered = bytearray(_UP * (count * (1 + _LINE)))
+    for at in range(_LINE):
+        filtered[at + 1 :: 1 + _LINE] = apart[at::_LINE]
+    return bytes(filtered)

@@ -3,7 +3,11 @@
 from __future__ import annotations
 
 import re
+import zlib
 from io import BytesIO
+from random import Random
+from time import sleep
+from types import SimpleNamespace
 
 import pdfplumber
 import pikepdf
@@ -13,7 +17,7 @@ from pypdf import PdfReader
 
 from bookmaker.display.items import Anchor, Bookmark, Document, Item, Link, Page, Text, tagged
 from bookmaker.display.tags import LINK, PARAGRAPH
-from bookmaker.ink import pdffile
+from bookmaker.ink import objectwriter, pdffile
 from bookmaker.ink.pdf import pdf_bytes
 from bookmaker.preflight.tokens import LARGEST
 from tests.marked import assert_marked
@@ -54,6 +58,27 @@ def sections(file: bytes) -> list[pikepdf.Object]:
 
 def entries(section: pikepdf.Object) -> int:
     return sum(map(int, list(section.Index)[1::2])) if "/Index" in section else int(section.Size)
+
+
+@pytest.mark.usefixtures("in_short_sections")
+def test_a_file_is_the_same_however_long_its_streams_take_to_pack(monkeypatch: pytest.MonkeyPatch) -> None:
+    at_once, waits, pack = long_file(40), Random(3), zlib.compress
+
+    def slowly(content: bytes, level: int) -> bytes:
+        sleep(waits.random() / 200)
+        return pack(content, level)
+
+    monkeypatch.setattr(objectwriter, "zlib", SimpleNamespace(compress=slowly))
+    assert long_file(40) == at_once
+
+
+def test_what_goes_wrong_with_packing_is_not_lost(monkeypatch: pytest.MonkeyPatch) -> None:
+    def full(content: bytes, level: int) -> bytes:
+        raise MemoryError("no room")
+
+    monkeypatch.setattr(objectwriter, "zlib", SimpleNamespace(compress=full))
+    with pytest.raises(MemoryError, match="no room"):
+        long_file(2)
 
 
 @pytest.mark.usefixtures("in_short_sections")
