@@ -35,6 +35,9 @@ class Role(Enum):
     CELL = auto()
     FIELD = auto()
 
+    __hash__ = object.__hash__
+    """Each is there once. Python would take the hash of its name, and ten times as long."""
+
 
 HOLDERS = frozenset(
     {Role.PART, Role.SECTION, Role.LIST, Role.ENTRY, Role.CONTENTS, Role.CONTENTS_ENTRY, Role.TABLE, Role.ROW}

@@ -30,7 +30,7 @@ from bookmaker.display.recurring import Recurring
 from bookmaker.display.tags import FIELD, HOLDERS, LINK, Role, Tag
 from bookmaker.geometry import IDENTITY, Matrix, moved, placing, within
 from bookmaker.ink.conditions import Condition
-from bookmaker.ink.lettering import Lettering, is_one_piece
+from bookmaker.ink.lettering import Cell, Lettering, is_one_piece
 from bookmaker.ink.operators import at, hexadecimal, number, path_of, rectangle
 from bookmaker.ink.pdffile import PdfFile
 from bookmaker.ink.pictures import grey_picture, press_picture, screen_picture
@@ -74,7 +74,7 @@ class Content:
         self._structure = structure
         self._condition = condition
         self.coloured = False
-        self._letters = Lettering(file)
+        self._letters = Lettering(file, structure)
         self._path: Recurring[tuple[Segment, ...], str] = Recurring(path_of, _PATHS)
         self._stored: dict[tuple[bytes, bool], int] = {}
         self._begin()
@@ -206,40 +206,49 @@ class Content:
             return
         if self._open is not None:
             self._leave(None)
-        if is_one_piece(element):
-            self._put_cells([element], structure)
+        if is_one_piece(element) and (cell := self._letters.cell(element)):
+            self._put_cells([cell], structure.put(cell.leaf))
             return
+        if element.tag.role is Role.ROW:
+            row = self._letters.cell.all(element.items)
+            cells = [cell for cell in row if cell]
+            if len(cells) == len(row):
+                self._put_cells(cells, structure.put_row(element.tag, [cell.leaf for cell in cells]))
+                return
         around, made = self._owner, structure.open(element.tag)
         self._owner = "artifact" if element.tag.role in HOLDERS else made
         if element.tag.box:
             x, y, width, height = element.tag.box
             left, top, right, bottom = self._bounds(x, y, width, height)
             made.box = self._left + left, self._top - bottom, self._left + right, self._top - top
-        cells = [item for item in element.items if isinstance(item, Tagged)] if element.tag.role is Role.ROW else []
-        if cells and len(cells) == len(element.items) and all(map(is_one_piece, cells)):
-            self._put_cells(cells, structure)
-        else:
-            self._draw(element.items)
+        self._draw(element.items)
         self._leave(None)
         structure.close()
         self._owner = around
 
-    def _put_cells(self, elements: Sequence[Tagged], structure: Structure) -> None:
-        """Put elements that are one piece each."""
-        put, cells = self._put, [*map(self._letters.cell, elements)]
-        first = structure.put_all([cell.tag for cell in cells])
+    def _put_cells(self, cells: Sequence[Cell], first: int) -> None:
+        """Put cells whose content is numbered from `first` on."""
+        ready: list[str] = []
         for which, (items, _, begin, colour, font, named, unnamed) in enumerate(cells, start=first):
-            if not items:
-                put(unnamed % which)
+            if not items or (font == self._font and colour == self._fill):
+                ready.append(unnamed)
             elif font is not None and colour == self._fill:
-                put((unnamed if font == self._font else named) % which)
+                ready.append(named)
                 self._font = font
             else:
-                put(begin % which)
+                self._put_ready(ready, which)
+                self._put(begin % which)
                 self._open = self._owner  # what is painted now is marked already
                 self._draw(items)
                 self._open = None
-                put("EMC")
+                self._put("EMC")
+        self._put_ready(ready, first + len(cells))
+
+    def _put_ready(self, cells: list[str], end: int) -> None:
+        """Put cells whose content is numbered up to an `end`, and forget them."""
+        if cells:
+            self._put("\n".join(cells) % tuple(range(end - len(cells), end)))
+            cells.clear()
 
     def _mark(self) -> None:
         """What is painted next belongs to the element that is open, or is an artifact: say so where it is new."""

@@ -11,12 +11,12 @@ from typing import NamedTuple, TypeAlias
 from bookmaker.display.colour import Colour
 from bookmaker.display.items import Item, Tagged, Text
 from bookmaker.display.recurring import Recurring
-from bookmaker.display.tags import Role, Tag
+from bookmaker.display.tags import Role
 from bookmaker.geometry import text_start
 from bookmaker.ink.operators import at, hexadecimal, number
 from bookmaker.ink.pdffile import PdfFile
 from bookmaker.ink.pdffonts import GlyphCodes
-from bookmaker.ink.structure import type_of
+from bookmaker.ink.structure import Leaf, Structure, type_of
 
 _KEPT = 8000
 """Characters in their places, and cells."""
@@ -42,7 +42,7 @@ class Cell(NamedTuple):
     and, if it holds one character or nothing, all of them, with the character's font named and without."""
 
     items: tuple[Item, ...]
-    tag: Tag
+    leaf: Leaf
     begin: str
     colour: Colour | None = None
     font: Font | None = None
@@ -51,10 +51,11 @@ class Cell(NamedTuple):
 
 
 class Lettering:
-    """Makes the texts of one file."""
+    """Makes the texts of one file, and the cells, if it has a structure."""
 
-    def __init__(self, file: PdfFile) -> None:
+    def __init__(self, file: PdfFile, structure: Structure | None = None) -> None:
         self._codes = GlyphCodes(file)
+        self._structure = structure
         self.single = Recurring(self._of_single, _KEPT)
         self.cell = Recurring(self._of_cell, _KEPT)
 
@@ -81,15 +82,19 @@ class Lettering:
         named = f"{start}\n{resource} {number(text.size)} Tf\n{glyphs}\nET"
         return Single((resource, text.size), named, f"{start}\n{glyphs}\nET")
 
-    def _of_cell(self, element: Tagged) -> Cell:
-        items, tag = element.items, element.tag
-        begin = f"/{type_of(tag)} << /MCID %d >> BDC"
+    def _of_cell(self, element: Item) -> Cell | None:
+        """The element as a cell; None where it is not one piece of marked content to which nothing is added: empty, or
+        the cell of a table that holds text."""
+        if self._structure is None or not isinstance(element, Tagged) or not is_one_piece(element):
+            return None
+        items, leaf = element.items, self._structure.leaf(element.tag)
+        begin = f"/{type_of(element.tag)} << /MCID %d >> BDC"
         if not items:
-            return Cell(items, tag, begin, unnamed=f"{begin}\nEMC")
+            return Cell(items, leaf, begin, unnamed=f"{begin}\nEMC")
         if len(items) == 1 and isinstance(text := items[0], Text) and len(text.text) == 1:
             font, named, unnamed = self.single(text)
-            return Cell(items, tag, begin, text.colour, font, f"{begin}\n{named}\nEMC", f"{begin}\n{unnamed}\nEMC")
-        return Cell(items, tag, begin)
+            return Cell(items, leaf, begin, text.colour, font, f"{begin}\n{named}\nEMC", f"{begin}\n{unnamed}\nEMC")
+        return Cell(items, leaf, begin)
 
 
 def is_one_piece(element: Tagged) -> bool:

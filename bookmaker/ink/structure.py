@@ -10,8 +10,8 @@ from __future__ import annotations
 from array import array
 from collections.abc import Iterator, Sequence
 from operator import itemgetter
+from typing import NamedTuple
 
-from bookmaker.display.recurring import Recurring
 from bookmaker.display.tags import OUR_LANGUAGE, Role, Tag
 from bookmaker.ink.pdffile import PdfFile, text_string
 from bookmaker.language import spoken
@@ -57,6 +57,14 @@ _ELEMENT, _DRAWN, _NOTE = range(3)
 """What a kid is; its value is the number of an element, of marked content, or of an annotation."""
 
 
+class Leaf(NamedTuple):
+    """How an element is written that holds one piece of content, %d for the numbers of its parent, of its page and of
+    that content: the cells of tables come again and again with the same tag."""
+
+    order: int
+    written: bytes
+
+
 class Structure:
     """The tree of one file."""
 
@@ -66,10 +74,7 @@ class Structure:
         self._document = Element(file.reserve(), "Document", None, None, 1)
         self._here = self._document
         self._done: list[Element] = []
-        # How an element is written that holds one piece of content, but for the numbers of its parent, of its page and
-        # of that content: the cells of tables come again and again with the same tag.
-        self._leaf = Recurring(self._of_leaf, _KEPT)
-        self._waiting: list[tuple[int, int, int, bytes]] = []
+        self._waiting: list[tuple[int, int, int, Sequence[Leaf]]] = []
         self._parents = array("Q")
         self._on_page: list[int] = []
         self._page = 0
@@ -96,24 +101,40 @@ class Structure:
         parent.latest[order] = self._here = made
         return made
 
-    def put_all(self, tags: Sequence[Tag]) -> int:
-        """Elements of one piece of marked content each, to which nothing is added, such as the cells in a row. The
-        number of the first one's content; those of the others count on from it. Content may be empty: without it, some
-        readers would not find the element on the page."""
-        parent, content = self._here, len(self._on_page)
-        number = self._file.reserve_all(len(tags))
-        for tag in tags:
-            if parent.latest and (before := parent.latest.pop(tag.order, None)) is not None:
-                self._end(before)
-            self._add(parent, tag.order, number)
-            self._waiting.append((number, parent.number, len(self._on_page), self._leaf(tag)))
-            self._on_page.append(number)
-            number += 1
+    def leaf(self, tag: Tag) -> Leaf:
+        """An element of one piece of marked content, to which nothing is added."""
+        words = self._words(tag).replace(b"%", b"%%")
+        return Leaf(tag.order, b"<</S/%s/P %%d 0 R/Pg %%d 0 R/K %%d%s>>" % (type_of(tag).encode(), words))
+
+    def put(self, leaf: Leaf) -> int:
+        """Put such an element; the number of its content, which may be empty: without it, some readers would not find
+        the element on the page."""
+        number = self._file.reserve()
+        self._follow(leaf.order, number)
+        return self._hold(number, self._here.number, [leaf])
+
+    def put_row(self, tag: Tag, leaves: Sequence[Leaf]) -> int:
+        """Put an element that holds nothing but such elements, one after the other; the number of the first one's
+        content, from which those of the others count on."""
+        number = self._file.reserve_all(1 + len(leaves))
+        self._follow(tag.order, number)
+        first = number + 1
+        said = type_of(tag).encode(), self._here.number, _all(range(first, first + len(leaves))), self._words(tag)
+        self._file.put_aside(b"<</S/%s/P %d 0 R/K[%s]%s>>" % said, number)
+        return self._hold(first, number, leaves)
+
+    def _hold(self, first: int, parent: int, leaves: Sequence[Leaf]) -> int:
+        content = len(self._on_page)
+        self._waiting.append((first, parent, content, leaves))
+        self._on_page.extend(range(first, first + len(leaves)))
         return content
 
-    def _of_leaf(self, tag: Tag) -> bytes:
-        words = self._words(tag).replace(b"%", b"%%")
-        return b"<</S/%s/P %%d 0 R/Pg %%d 0 R/K %%d%s>>" % (type_of(tag).encode(), words)
+    def _follow(self, order: int, number: int) -> None:
+        """Add an element to which nothing is added to the open one."""
+        parent = self._here
+        if parent.latest and (before := parent.latest.pop(order, None)) is not None:
+            self._end(before)
+        self._add(parent, order, number)
 
     @staticmethod
     def _add(parent: Element, order: int, number: int) -> None:
@@ -146,8 +167,7 @@ class Structure:
 
     def end_page(self) -> int:
         """All that belongs to a page is drawn; its key in the parent tree."""
-        listed = b"[%s]" % b" ".join([b"%d 0 R" % number for number in self._on_page])
-        self._parents.append(self._file.put_aside(listed))
+        self._parents.append(self._file.put_aside(b"[%s]" % _all(self._on_page)))
         self._on_page.clear()
         self._page += 1
         return len(self._parents) - 1
@@ -155,9 +175,10 @@ class Structure:
     def put_page(self, page: int) -> None:
         """Note the number of the page that ended last, and write the elements that ended on it."""
         self._pages.append(page)
-        self._file.put_all_aside(
-            (number, written % (parent, page, content)) for number, parent, content, written in self._waiting
-        )
+        for first, parent, content, leaves in self._waiting:
+            self._file.put_all_aside(
+                [(first + at, written % (parent, page, content + at)) for at, (_, written) in enumerate(leaves)]
+            )
         self._waiting.clear()
         for element in self._done:
             self._write(element)
@@ -170,7 +191,7 @@ class Structure:
         for element in self._done:
             self._write(element)
         leaves = [*self._parent_tree()]
-        tree = self._file.put_aside(b"<< /Kids [%s] >>" % b" ".join(b"%d 0 R" % leaf for leaf in leaves))
+        tree = self._file.put_aside(b"<< /Kids [%s] >>" % _all(leaves))
         said = b"<< /Type /StructTreeRoot /K %d 0 R /ParentTree %d 0 R /ParentTreeNextKey %d >>"
         self._file.put_aside(said % (self._document.number, tree, len(self._parents)), self._root)
         self._file.catalogue("StructTreeRoot", f"{self._root} 0 R")
@@ -198,7 +219,7 @@ class Structure:
                 home = page
                 break
         if home is None:
-            held = b"/K[%s]" % b" ".join([b"%d 0 R" % value for _, _, value, _ in kids]) if kids else b""
+            held = b"/K[%s]" % _all([value for _, _, value, _ in kids]) if kids else b""
         elif len(kids) == 1 and kids[0][1] == _DRAWN:
             held = b"/Pg %d 0 R/K %d" % (self._pages[home], kids[0][2])
         else:
@@ -240,6 +261,11 @@ class Structure:
 def type_of(tag: Tag) -> str:
     """The standard structure type of an element that is no heading."""
     return _TYPES[tag.role]
+
+
+def _all(numbers: Sequence[int]) -> bytes:
+    """References to these objects."""
+    return (b"%d 0 R " * len(numbers) % tuple(numbers)).rstrip()
 
 
 _order = itemgetter(0)
