@@ -176,7 +176,11 @@ class Grid:
 
     def across(self, row: int) -> tuple[int | None, ...]:
         """The cells of a row of all that is printed, None where there is none."""
-        return tuple(self.at(row, column) for column in range(self.width))
+        return self._printed[row]
+
+    @cached_property
+    def _printed(self) -> tuple[tuple[int | None, ...], ...]:
+        return tuple(tuple(self.at(row, column) for column in range(self.width)) for row in range(self.height))
 
     @property
     def squares(self) -> tuple[Grid, ...]:

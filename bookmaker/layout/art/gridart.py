@@ -91,7 +91,7 @@ def painted(
     """What a grid is drawn with, in this order, from its top left corner, each item with its owner."""
     art = [*art_of(puzzle, cell, marks, weight)]
     yield from art
-    yield from ((item, None) for _, item in digits_of(puzzle, cell, solution, lines_in(art)))
+    yield from ((item, None) for drawn in digits_of(puzzle, cell, solution, lines_in(art)).values() for item in drawn)
 
 
 def art_of(puzzle: RuledPuzzle, cell: float, marks: bool = True, weight: float = 1.0) -> Iterator[tuple[Item, Owner]]:
@@ -193,33 +193,34 @@ def lines_in(art: Iterable[tuple[Item, Owner]]) -> bool:
 
 def digits_of(
     puzzle: RuledPuzzle, cell: float, solution: Sequence[int] | None = None, halo: bool = False
-) -> Iterator[tuple[int, Item]]:
-    """What is drawn of the digits, in the middle of their cells, with the cell of each; with `halo`, lines that pass
-    under them keep a little away."""
-    frame = frame_for(puzzle.grid, cell)
-    size, seats = _seats(puzzle.grid, cell)
+) -> dict[int, tuple[Item, ...]]:
+    """What is drawn of the digits, in the middle of their cells, by these; with `halo`, lines that pass under them keep
+    a little away."""
+    art, bold, drawn = _digits(puzzle.grid, cell), solution is not None, dict[int, tuple[Item, ...]]()
     for at, given in enumerate(puzzle.givens):
-        digit = given or (solution[at] if solution else 0)
-        if digit:
-            font = frame.bold if given and solution is not None else frame.font
-            symbol = puzzle.grid.symbol(digit)
-            if halo:
-                yield at, Group((_halo(symbol, font, size),), *seats[at])
-            yield at, _digit(seats[at], symbol, font, size)
+        if digit := given or (solution[at] if solution else 0):
+            drawn[at] = art[at, digit, bold and given > 0, halo]
+    return drawn
 
 
-@lru_cache(maxsize=8192)
-def _digit(seat: Point, symbol: str, font: str, size: float) -> Text:
-    """A digit in its cell; grids of one size share theirs."""
-    return Text(*seat, symbol, font, size, anchor="middle")
+class _Digits(dict[tuple[int, int, bool, bool], tuple[Item, ...]]):
+    """What is drawn of a digit, by its cell and itself, and whether it is bold and has a halo: the same objects in all
+    grids of one size, so that what is made of them is found again."""
+
+    def __init__(self, grid: Grid, cell: float) -> None:
+        super().__init__()
+        self._grid, self._frame = grid, frame_for(grid, cell)
+
+    def __missing__(self, key: tuple[int, int, bool, bool]) -> tuple[Item, ...]:
+        at, digit, bold, halo = key
+        symbol, high = self._grid.symbol(digit), digit_height(self._grid)
+        text = self._frame.figures(self._frame.centre(at), symbol, high, bold)
+        under = (Group((_halo(text.text, text.font, text.size),), text.x, text.y),) if halo else ()
+        self[key] = drawn = (*under, text)
+        return drawn
 
 
-@lru_cache(maxsize=64)
-def _seats(grid: Grid, cell: float) -> tuple[float, tuple[Point, ...]]:
-    """The size of digits, and for each cell the point under the middle of its digit."""
-    frame = frame_for(grid, cell)
-    texts = [frame.figures(frame.centre(at), "0", digit_height(grid)) for at in grid.cells]
-    return texts[0].size, tuple((text.x, text.y) for text in texts)
+_digits = lru_cache(maxsize=64)(_Digits)
 
 
 PENCIL = 0.14, 0.19, 0.72

@@ -7,7 +7,7 @@ column.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping
 from functools import lru_cache
 
 from bookmaker.book.contents import BookPuzzle
@@ -33,13 +33,13 @@ def grid_told(
     puzzle: RuledPuzzle,
     cell: float,
     art: Iterable[Item],
-    digits: Iterable[tuple[int, Item]],
+    digits: Mapping[int, tuple[Item, ...]],
     order: int = 0,
     marks: bool = True,
     said: Mapping[int, str] | None = None,
     language: str = "en",
 ) -> tuple[Item, ...]:
-    """The items of a grid, `art` and then what is drawn of the digits with the cell of each, in elements of this order.
+    """The items of a grid, `art` and then what is drawn of the digits by their cells, in elements of this order.
     The art has no words without `marks`; `said` is what cells say in which nothing is drawn, if they are not empty."""
     grid, words = puzzle.grid, catalogue(language)
     around, wide, high = beyond(puzzle), grid.width * cell, grid.height * cell
@@ -49,11 +49,8 @@ def grid_told(
         across, down = wide + (around.left + around.right) * cell, high + (around.top + around.bottom) * cell
         box = -around.left * cell, -around.top * cell, across, down
         drawn = (tagged((Tag(Role.FIGURE, f"{told}.", order, language=OUR_LANGUAGE, box=box),), *drawn),)
-    held: dict[int, list[Item]] = {}
-    for at, item in digits:
-        held.setdefault(at, []).append(item)
     table = Tag(Role.TABLE, "", order, language=OUR_LANGUAGE, box=(0.0, 0.0, wide, high))
-    return *drawn, tagged((table,), *_rows(words, puzzle, held, said or {}))
+    return *drawn, tagged((table,), *_rows(words, puzzle, digits, said or {}))
 
 
 def check_told(words: Catalogue, puzzle: BookPuzzle, letters: Group, order: int = 0) -> Tagged:
@@ -78,21 +75,19 @@ def candidates_said(words: Catalogue, grid: Grid, position: Position) -> dict[in
 
 
 def _rows(
-    words: Catalogue, puzzle: RuledPuzzle, held: Mapping[int, Sequence[Item]], said: Mapping[int, str]
+    words: Catalogue, puzzle: RuledPuzzle, digits: Mapping[int, tuple[Item, ...]], said: Mapping[int, str]
 ) -> Iterator[Tagged]:
-    grid = puzzle.grid
+    grid, givens = puzzle.grid, puzzle.givens
     yield _heads(words, grid.width)
     given_cell, filled_cell = _digit_cell(words, True), _digit_cell(words, False)
-    empty = _silent(words.say("cell-empty"))
+    empty, none = _silent(words.say("cell-empty")), _silent(words.say("cell-none"))
     for row in range(grid.height):
         cells = [_row_head(words, row)]
         for at in grid.across(row):
             if at is None:
-                cells.append(_silent(words.say("cell-none")))
-            elif at in held:
-                *under, digit = held[at]
-                cell = (given_cell if puzzle.givens[at] else filled_cell)(digit)
-                cells.append(Tagged((*under, digit), tag=cell.tag) if under else cell)
+                cells.append(none)
+            elif drawn := digits.get(at):
+                cells.append(given_cell(drawn) if givens[at] else filled_cell(drawn))
             else:
                 cells.append(_silent(told) if (told := said.get(at)) else empty)
         yield Tagged(tuple(cells), tag=_ROW)
@@ -102,12 +97,13 @@ _ROW = Tag(Role.ROW)
 
 
 @lru_cache(maxsize=8)
-def _digit_cell(words: Catalogue, given: bool) -> Recurring[Item, Tagged]:
+def _digit_cell(words: Catalogue, given: bool) -> Recurring[tuple[Item, ...], Tagged]:
     """Cells with a digit that is given, or with another; grids of one size share theirs."""
 
-    def made(digit: Item) -> Tagged:
+    def made(drawn: tuple[Item, ...]) -> Tagged:
+        digit = drawn[-1]
         said = words.say("cell-given", digit=digit.text) if given and isinstance(digit, Text) else ""
-        return Tagged((digit,), tag=_cell(said))
+        return Tagged(drawn, tag=_cell(said))
 
     return Recurring(made, DIGITS)
 

@@ -159,12 +159,16 @@ class Block:
         """The grid. Raises BookErrors for marks on it that another would hide."""
         puzzle = self.puzzle
         art = [*art_of(puzzle.puzzle, self.cell, weight=self.layout.puzzles.weight)]
-        digits = [*digits_of(puzzle.puzzle, self.cell, halo=lines_in(art))]
+        digits = digits_of(puzzle.puzzle, self.cell, halo=lines_in(art))
         letters = check_letters(puzzle, self.cell) if puzzle.check else None
         places = chain(puzzle.rule_places, repeat(puzzle.place))
         rules = [*zip(puzzle.puzzle.rules, places, strict=False)]
         diagnostics = out_of_sight(
-            [*art, *((item, None) for _, item in digits)], puzzle.title, puzzle.place, rules, letters
+            [*art, *((item, None) for drawn in digits.values() for item in drawn)],
+            puzzle.title,
+            puzzle.place,
+            rules,
+            letters,
         )
         if diagnostics:
             raise BookErrors(diagnostics)
