@@ -15,7 +15,7 @@ import pikepdf
 from bookmaker.preflight.against import compare
 from bookmaker.preflight.grids import PrintedGrid
 from bookmaker.preflight.marks import MarksRead
-from bookmaker.preflight.reading import Read, Source, close, read_stretch, read_whole, stretches
+from bookmaker.preflight.reading import STRETCH, Read, Source, close, read_stretch, read_whole, stretches
 from bookmaker.preflight.tokens import DAMAGED, reason_of
 from bookmaker.proof.executors import InProcess, Shared, ahead_of, in_order
 from bookmaker.proof.findings import Proof
@@ -64,10 +64,12 @@ def inspect(
     found, faulty = Counter[str](), list[tuple[int, MarksRead]]()
     known = Shared[Mapping[str, RuledPuzzle]]({proof.entry.id: proof.entry.puzzle for proof in proofs or ()})
     try:
-        pages, edition, findings = workers.submit(read_whole, source, folded).result()
+        whole = workers.submit(read_whole, source, folded)
+        first = workers.submit(read_stretch, source, range(STRETCH), known)  # while one looks at the whole
+        pages, edition, findings = whole.result()
 
         def begin(stretch: range) -> Future[Read]:
-            return workers.submit(read_stretch, source, stretch, known)
+            return workers.submit(read_stretch, source, stretch, known) if stretch.start else first
 
         for stretch, read in in_order(stretches(pages), begin, ahead_of(workers)):
             findings.add_all(read.findings)

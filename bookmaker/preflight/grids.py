@@ -10,10 +10,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field, replace
+from functools import lru_cache
 from math import hypot
 from typing import Literal
 
-from bookmaker.preflight.painted import Matrix, Painted, Point, Run, Stroke, moved, within
+from bookmaker.preflight.painted import Matrix, Painted, Point, Run, Stroke, corners, moved, within
 
 _TALL = 0.45
 """A cell's digit is set at least this large, its em as a share of the cell; totals and pencil marks are smaller."""
@@ -76,13 +77,21 @@ class Frame:
 
     def cells(self, strokes: Iterable[Stroke]) -> int:
         """Cells along a side: one more than there are lines from the top side to the bottom side."""
-        places, shares = set(), self.shares
-        for stroke in strokes:
-            for ends in stroke.straight:
-                (a, top), (b, bottom) = sorted((moved(shares, end) for end in ends), key=lambda share: share[1])
-                if abs(a - b) < 1e-3 and abs(top) < 1e-3 and abs(bottom - 1) < 1e-3 and 1e-3 < a < 1 - 1e-3:
-                    places.add(round(a, 3))
-        return len(places) + 1
+        shares = self.shares
+        return len(set[float]().union(*(_crossings(stroke.drawn, stroke.matrix, shares) for stroke in strokes))) + 1
+
+
+@lru_cache(maxsize=512)  # the lines of grids lie in the same places on many pages
+def _crossings(drawn: bytes, matrix: Matrix, shares: Matrix) -> frozenset[float]:
+    """Where lines of a stroke go from the top side to the bottom side, as shares of these sides; in a path with curves
+    none counts as a line."""
+    places, to_shares = set(), within(shares, matrix)
+    for way in corners(drawn) if b"c" not in drawn else ():
+        if len(way) == 2:
+            (a, top), (b, bottom) = sorted((moved(to_shares, end) for end in way), key=lambda share: share[1])
+            if abs(a - b) < 1e-3 and abs(top) < 1e-3 and abs(bottom - 1) < 1e-3 and 1e-3 < a < 1 - 1e-3:
+                places.add(round(a, 3))
+    return frozenset(places)
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,7 +8,7 @@ looks like comes from its rule; where it should stand on the page, from the fram
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import lru_cache
 from math import dist, floor
@@ -44,6 +44,7 @@ may be the bold one where its size is close to the limit."""
 SHADE, BREADTH = 0.02, 0.04
 """How much a grey may differ, and the width of a stroke in points."""
 
+GRID_LETTER = ("the letter of a grid",)
 STRANGE = ("something that the book does not have",)
 CHECK_ROW = ("a letter of the check row",)
 ELSEWHERE = ("something else on the page",)
@@ -86,31 +87,32 @@ def shapes_there(items: Iterable[Painted]) -> list[There]:
         if isinstance(item, Colour) or (not found and not _in_grid(getattr(item, "group", ()))):
             continue
         group = () if isinstance(item, Picture) else item.group
-        found += (There(shape, group) for shape in _shapes(item, _in_grid(group)))
+        found += [There(shape, group) for shape in _shapes(item, _in_grid(group))]
     return found
 
 
+@lru_cache(maxsize=64)  # asked of every item in turn
 def _in_grid(group: tuple[str, ...]) -> bool:
     return any(name.startswith(("grid ", "check ")) for name in group)
 
 
-def _shapes(item: Run | Stroke | Fill | Picture, in_grid: bool) -> Iterator[Shape]:
+def _shapes(item: Run | Stroke | Fill | Picture, in_grid: bool) -> Iterable[Shape]:
     match item:
+        case Run():
+            if in_grid:
+                return _letters(item)
+            if (box := item.box()) is None:
+                return ()
+            left, bottom, right, top = box
+            return (_rectangle([(left, bottom), (right, bottom), (right, top), (left, top)]),)
         case Stroke():
             stroked = _stroked_again if in_grid else _stroked
-            yield from stroked(item.drawn, item.matrix, item.fill, item.grey, item.width)
+            return stroked(item.drawn, item.matrix, item.fill, item.grey, item.width)
         case Fill():
             path, bounds = segments(item.drawn)
-            yield from path_shapes(path, item.matrix, item.grey, bounds=bounds)
+            return path_shapes(path, item.matrix, item.grey, bounds=bounds)
         case Picture():
-            yield _rectangle([moved(item.matrix, corner) for corner in ((0, 0), (1, 0), (1, 1), (0, 1))])
-        case Run() if in_grid:
-            yield from _letters(item)
-        case Run():
-            box = item.box()
-            if box:
-                left, bottom, right, top = box
-                yield _rectangle([(left, bottom), (right, bottom), (right, top), (left, top)])
+            return (_rectangle([moved(item.matrix, corner) for corner in ((0, 0), (1, 0), (1, 1), (0, 1))]),)
 
 
 def _stroked(drawn: bytes, matrix: Matrix, fill: float | None, grey: float, width: float) -> tuple[Shape, ...]:
@@ -239,21 +241,28 @@ def _seen(shape: Shape, printed: PrintedGrid) -> bool:
 def _wanted(frame: Frame, puzzle: RuledPuzzle) -> Iterator[_Wanted]:
     """What the grid is drawn with, at the size and the place of the printed one."""
     grid, matrix = puzzle.grid, frame.matrix
-    cell = frame.side / frame.scale / grid.width
+    cell, names = frame.side / frame.scale / grid.width, _digit_names(grid)
     weight = frame.pen / frame.scale / region_pen(cell).width
     kept = _shapes_at(matrix)
     for item, owned in painted(puzzle, cell, weight=weight):
         of: Names = ()
         if isinstance(item, Text):
             at = grid.at(int(item.y // cell), int(item.x // cell))
-            of = ("the letter of a grid" if at is None else f"the digit in {grid.name(at)}",)
+            of = GRID_LETTER if at is None else names[at]
         elif isinstance(item, Group):
             continue  # the white around a digit
         if owned is None:
-            yield from (_Wanted(shape, of) for shape in kept(item))
+            for shape in kept(item):
+                yield _Wanted(shape, of)
         else:
             rule, mark = owned
-            yield from (_Wanted(shape, mark.of, mark.part, mark.least, rule.noun) for shape in shapes((item,), matrix))
+            for shape in shapes((item,), matrix):
+                yield _Wanted(shape, mark.of, mark.part, mark.least, rule.noun)
+
+
+@lru_cache(maxsize=16)
+def _digit_names(grid: Grid) -> Mapping[int, Names]:
+    return {at: (f"the digit in {grid.name(at)}",) for at in grid.cells}
 
 
 @lru_cache(maxsize=16)
@@ -268,11 +277,11 @@ class _Seats:
     def __init__(self, found: Iterable[There]) -> None:
         self._at: dict[tuple[int, int], list[There]] = {}
         for one in found:
-            self._at.setdefault(_square(one.shape.box), []).append(one)
+            self._at.setdefault(one.shape.middle, []).append(one)
 
     def take(self, wanted: Shape) -> There | None:
         """A shape that is the same as the wanted one, in the order of painting; None if there is none left."""
-        x, y = _square(wanted.box)
+        x, y = wanted.middle
         for dx, dy in NEAR:
             here = self._at.get((x + dx, y + dy), [])
             for index, one in enumerate(here):
@@ -281,12 +290,7 @@ class _Seats:
         return None
 
 
-def _square(box: Box) -> tuple[int, int]:
-    """The middle of a box, to a point."""
-    left, top, right, bottom = box
-    return round((left + right) / 2), round((top + bottom) / 2)
-
-
+@lru_cache(maxsize=_KEPT)
 def _same(one: Shape, other: Shape) -> bool:
     """Are two shapes written with the same points, in the same greys?"""
     if one.letter != other.letter or abs(one.width - other.width) > BREADTH:

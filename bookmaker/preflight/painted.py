@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from math import hypot
@@ -41,20 +41,22 @@ FIGURE = 0.7
 
 class Setting(NamedTuple):
     """How a string is set, in points before a matrix: `letters` are (character, start, width), `length` is how far they
-    go. `seen` is where those that are no spaces begin and end, None if there are none; `lacking` ones have no glyph."""
+    go. `middles` are those that are no spaces with the middle of each, `seen` is where they begin and end, None if
+    there are none; `lacking` ones have no glyph."""
 
     letters: tuple[tuple[str, float, float], ...]
     length: float
+    middles: tuple[tuple[str, float], ...]
     seen: tuple[float, float] | None
     lacking: bool
 
 
 def set_out(letters: Sequence[tuple[str, float, float]], length: float) -> Setting:
     """Letters, as (character, start, width), with what the checks ask of them together."""
-    first = next((letter for letter in letters if not letter[0].isspace()), None)
-    last = next((letter for letter in reversed(letters) if not letter[0].isspace()), None)
-    seen = (first[1], last[1] + last[2]) if first and last else None
-    return Setting(tuple(letters), length, seen, any(letter[0] == "\x00" for letter in letters))
+    seen = [letter for letter in letters if not letter[0].isspace()]
+    middles = tuple([(character, start + width / 2) for character, start, width in seen])
+    ends = (seen[0][1], seen[-1][1] + seen[-1][2]) if seen else None
+    return Setting(tuple(letters), length, middles, ends, any(letter[0] == "\x00" for letter in letters))
 
 
 class Run(NamedTuple):
@@ -73,15 +75,12 @@ class Run(NamedTuple):
         """Type size in points on the page."""
         return self.size * hypot(self.matrix[2], self.matrix[3])
 
-    def middles(self) -> Iterator[tuple[str, Point]]:
+    def middles(self) -> list[tuple[str, Point]]:
         """The characters, spaces left out, each with the middle of its box: as wide as it goes, as high as a figure."""
         a, b, c, d, e, f = self.matrix
         high = self.rise + FIGURE * self.size / 2
         x, y = e + c * high, f + d * high
-        for character, start, width in self.setting.letters:
-            if not character.isspace():
-                along = start + width / 2
-                yield character, (x + a * along, y + b * along)
+        return [(character, (x + a * along, y + b * along)) for character, along in self.setting.middles]
 
     def box(self) -> tuple[float, float, float, float] | None:
         """The box around the text, left, bottom, right, top, spaces at its ends left out; None if nothing is seen."""
@@ -112,14 +111,6 @@ class Stroke(NamedTuple):
     def ways(self) -> tuple[tuple[Point, ...], ...]:
         """The corners of each stretch on the page; a closed one comes back to its first."""
         return tuple(tuple(moved(self.matrix, point) for point in way) for way in corners(self.drawn))
-
-    @property
-    def straight(self) -> Iterator[tuple[Point, Point]]:
-        """The ends on the page of those stretches that are one line; in a path with curves none counts as straight."""
-        if b"c" not in self.drawn:
-            for way in corners(self.drawn):
-                if len(way) == 2:
-                    yield moved(self.matrix, way[0]), moved(self.matrix, way[1])
 
 
 @lru_cache(maxsize=512)  # the grids of a book share most of their lines; what comes once, such as profiles, goes soon

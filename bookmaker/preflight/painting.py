@@ -26,7 +26,7 @@ from bookmaker.preflight.painted import (
     within,
 )
 from bookmaker.preflight.pdffont import PdfFont, read_font
-from bookmaker.preflight.tokens import LINES, MOST, PATH, Line, content, length, operations, shown
+from bookmaker.preflight.tokens import LINES, MOST, PATH, Line, content, operations, shown
 
 GROUP = "/Bookmaker"
 """The tag of marked content that holds one of our named groups."""
@@ -59,7 +59,7 @@ class Memory:
 
 def painted(page: pikepdf.Page, memory: Memory | None = None) -> Iterator[Painted]:
     """Everything painted on a page. Raises one of `DAMAGED` where it cannot be read or is too much."""
-    yield from _Painter(memory or Memory()).run(page, page.resources)
+    return _Painter(memory or Memory()).run(page, page.resources)
 
 
 class _State:
@@ -105,7 +105,7 @@ class _Painter:
         do."""
         before, self.named, self.chosen = self.named, {}, {}
         stream = content(holder)
-        self.left -= length(stream)
+        self.left -= stream.length
         self.depth += 1
         if self.left < 0 or self.depth > _DEEPEST:
             raise ValueError("too much is drawn on a page")
@@ -144,7 +144,15 @@ class _Painter:
     def _note(self, operator: str, operands: list[Any], resources: Any) -> None:
         """Operators that paint nothing but change what follows."""
         state = self.state
-        match operator, operands:
+        match operator, operands:  # the most frequent first
+            case "EMC", _:
+                if self.marks and self.marks.pop():
+                    self.group = self.group[:-1]
+            case "BDC", [tag, properties]:
+                named = tag == GROUP and isinstance(properties, dict) and "/Name" in properties
+                if named:
+                    self.group = (*self.group, _text_string(properties["/Name"]))
+                self.marks.append(named)
             case "q", _:
                 self.saved.append(state.copy())
             case "Q", _ if self.saved:
@@ -182,13 +190,6 @@ class _Painter:
                 state.leading = value
             case "BMC", _:
                 self.marks.append(False)
-            case "BDC", [tag, properties]:
-                named = tag == GROUP and isinstance(properties, dict) and "/Name" in properties
-                if named:
-                    self.group = (*self.group, _text_string(properties["/Name"]))
-                self.marks.append(named)
-            case "EMC", _ if self.marks and self.marks.pop():
-                self.group = self.group[:-1]
 
     def _lines(self, stretch: list[Line], resources: Any) -> list[Run]:
         state, group, settings = self.state, self.group, self._settings()

@@ -110,11 +110,11 @@ class Read(NamedTuple):
 
 
 def read_stretch(source: Source, stretch: range, known: Shared[Mapping[str, RuledPuzzle]]) -> Read:
-    """A stretch of pages; marks are read of the grids whose puzzles are known."""
+    """A stretch of pages, as far as there are any; marks are read of the grids whose puzzles are known."""
     pdf, _, memory = _open(source)
     inks = inks_of(pdf)
     read, pages = Read(Findings(), [], Counter(), []), pdf.pages
-    for at in stretch:
+    for at in stretch[: len(pages) - stretch.start]:
         page = pages[at]
         pdf.get_warnings()
         try:

@@ -16,7 +16,7 @@ import re
 from collections.abc import Iterator, Sequence
 from decimal import Decimal
 from functools import lru_cache
-from typing import Any, TypeAlias
+from typing import Any, NamedTuple, TypeAlias
 
 import pikepdf
 
@@ -106,8 +106,15 @@ def _bytes(codes: bytes) -> bytes:
     return bytes.fromhex(codes.decode("ascii") + "0" * (len(codes) % 2))
 
 
-Content: TypeAlias = list[re.Match[bytes] | dict[str, Any]]
-"""Pieces of what is written; an inline image stands between them by itself, as what is said of it."""
+Piece: TypeAlias = re.Match[bytes] | dict[str, Any]
+"""A piece of what is written; an inline image stands by itself, as what is said of it."""
+
+
+class Content(NamedTuple):
+    """What is written, in pieces, and how many operations it has."""
+
+    pieces: Sequence[Piece]
+    length: int
 
 
 def content(holder: Any) -> Content:
@@ -122,11 +129,13 @@ def content(holder: Any) -> Content:
             raise ValueError(f"a page of more than {LARGEST // 1_000_000} million bytes")
         written += unpacked if unpacked.endswith(b"\n") else unpacked + b"\n"
     pieces = [*_PIECE.finditer(written)]
-    plain = all(piece.lastgroup != "other" for piece in pieces)
-    return [*pieces] if plain else [*_read(pikepdf.parse_content_stream(holder))]
+    if "other" not in {piece.lastgroup for piece in pieces}:
+        return Content(pieces, written.count(b"\n"))
+    read = pikepdf.parse_content_stream(holder)
+    return Content([*_read(read)], len(read))
 
 
-def _read(read: Sequence[Any]) -> Iterator[re.Match[bytes] | dict[str, Any]]:
+def _read(read: Sequence[Any]) -> Iterator[Piece]:
     """What qpdf has read, as it writes it back. What is no PDF is skipped."""
     written = pikepdf.unparse_content_stream(read) + b"\n"
     if written.count(b"\n") == len(read):
@@ -141,14 +150,9 @@ def _read(read: Sequence[Any]) -> Iterator[re.Match[bytes] | dict[str, Any]]:
     yield from _PIECE.finditer(pikepdf.unparse_content_stream(read[start:]) + b"\n")
 
 
-def length(content: Content) -> int:
-    """How many operations there are."""
-    return sum(1 if isinstance(piece, dict) else piece[0].count(b"\n") for piece in content)
-
-
 def operations(content: Content) -> Iterator[tuple[str, list[Any]]]:
     """All operations in order; an inline image is one `BI` with what is said of it."""
-    for piece in content:
+    for piece in content.pieces:
         if isinstance(piece, dict):
             yield "BI", [piece]
             continue

@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
-from itertools import islice, pairwise
+from itertools import islice
 
 from bookmaker.sight.shapes import Shape
 
@@ -25,9 +25,6 @@ LEFT_OF_SOLID = 0.8
 
 CLEARLY = 0.85
 """Where so much is left even if all that lies near covers its whole box, the mark is seen."""
-
-_BUCKET = 20.0
-"""Side in points of the squares in which shapes are looked up."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -122,7 +119,7 @@ class _Later:
         first = next((at for at, drawn in enumerate(painted) if drawn.of), len(painted))
         for at, drawn in islice(enumerate(painted), first + 1, None):  # what lies under all marks hides none
             squares = self._all if drawn.of or not _dark_stroke(drawn.shape) else self._lines
-            for square in _squares(drawn.shape):
+            for square in drawn.shape.squares:
                 squares.setdefault(square, []).append((at, drawn))
 
     def over(self, at: int, drawn: Drawn) -> list[Drawn]:
@@ -131,7 +128,7 @@ class _Later:
         left, top, right, bottom = shape.box
         sign = shape.solid and not shape.letter
         for squares in (self._all, self._lines) if shape.letter else (self._all,):
-            for square in _squares(shape):
+            for square in shape.squares:
                 for index, other in reversed(squares.get(square, ())):
                     if index <= at:
                         break
@@ -143,19 +140,3 @@ class _Later:
 
 def _dark_stroke(shape: Shape) -> bool:
     return shape.fill is None and shape.dark
-
-
-def _squares(shape: Shape) -> Iterable[tuple[int, int]]:
-    """The squares that a shape lies in; a straight stroke lies in those of its stretches."""
-    if not shape.straight:
-        return _in_box(*shape.box)
-    half = shape.width / 2
-    found = dict[tuple[int, int], None]()
-    for (ax, ay), (bx, by) in pairwise(shape.anchors):
-        found |= dict.fromkeys(_in_box(min(ax, bx) - half, min(ay, by) - half, max(ax, bx) + half, max(ay, by) + half))
-    return found
-
-
-def _in_box(left: float, top: float, right: float, bottom: float) -> Iterable[tuple[int, int]]:
-    rows = range(int(top // _BUCKET), int(bottom // _BUCKET) + 1)
-    return [(x, y) for x in range(int(left // _BUCKET), int(right // _BUCKET) + 1) for y in rows]

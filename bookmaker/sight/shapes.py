@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from functools import cached_property, lru_cache
-from itertools import pairwise
+from itertools import chain, pairwise
 from math import ceil, hypot
 from typing import TypeAlias
 
@@ -42,6 +42,9 @@ CLOSE, MOST = 1.2, 32
 
 BROAD = 1.6
 """A stroke of more points than that is looked for along its edges."""
+
+SQUARE = 20.0
+"""Side in points of the squares in which shapes are looked up."""
 
 Way: TypeAlias = tuple[Point, ...]
 
@@ -88,6 +91,24 @@ class Shape:
         """The points that the shape was written with."""
         return self._anchors()
 
+    @cached_property
+    def middle(self) -> tuple[int, int]:
+        """The middle of its box, to a point."""
+        left, top, right, bottom = self.box
+        return round((left + right) / 2), round((top + bottom) / 2)
+
+    @cached_property
+    def squares(self) -> Sequence[tuple[int, int]]:
+        """The squares that it lies in; a straight stroke lies in those of its stretches."""
+        if not self.straight:
+            return _squares(*self.box)
+        half = self.width / 2
+        stretches = (
+            _squares(min(ax, bx) - half, min(ay, by) - half, max(ax, bx) + half, max(ay, by) + half)
+            for (ax, ay), (bx, by) in pairwise(self.anchors)
+        )
+        return list(dict.fromkeys(chain.from_iterable(stretches)))
+
     def near(self, point: Point) -> bool:
         """Does a point lie in the shape's box?"""
         left, top, right, bottom = self.box
@@ -113,6 +134,11 @@ class Shape:
             asides = (0.0,) if self.width <= BROAD else (self.width / 2 - 0.3, 0.3 - self.width / 2)
             found += [point for way in self.ways for aside in asides for point in _along(way, step, aside)]
         return found
+
+
+def _squares(left: float, top: float, right: float, bottom: float) -> list[tuple[int, int]]:
+    rows = range(int(top // SQUARE), int(bottom // SQUARE) + 1)
+    return [(x, y) for x in range(int(left // SQUARE), int(right // SQUARE) + 1) for y in rows]
 
 
 def path_shapes(
