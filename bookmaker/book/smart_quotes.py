@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
+from functools import lru_cache
 from typing import TypeAlias
 
 from bookmaker.manifest.markup import Runs
@@ -31,6 +32,7 @@ _RULES = (
 )
 
 
+@lru_cache(maxsize=1000)  # setters and notes come again and again
 def smart_quotes(text: str, marks: Marks = ENGLISH) -> str:
     """The text as a compositor would set it, in the quotation marks of a language; text that is already set stays as it
     is."""

@@ -13,7 +13,6 @@ from math import isclose, isfinite
 from bookmaker.grade.bands import counted_effort, difficulty_of, family_of
 from bookmaker.grade.solve_path import Grade, Step
 from bookmaker.proof.record import Findings, from_text
-from bookmaker.puzzle.position import Candidate
 from bookmaker.reasons import Reason, Rung
 from bookmaker.reasons.checking import fits
 from bookmaker.rules import problem_of
@@ -135,18 +134,17 @@ def _difficulty(puzzle: RuledPuzzle, effort: float) -> float:
 
 def _step_holds(puzzle: RuledPuzzle, solution: Solution, step: Step, empty: set[int]) -> bool:
     """It places digits of the solution, strikes none of them, and stays on the board."""
-    cells, size = len(puzzle.grid.cells), puzzle.grid.size
-
-    def on_board(candidate: Candidate) -> bool:
-        cell, digit = candidate
-        return type(cell) is int and type(digit) is int and 0 <= cell < cells and 1 <= digit <= size
-
-    return (
-        all(type(cell) is int and 0 <= cell < cells for cell in step.cells)
-        and all(on_board(c) and c[0] in empty and solution[c[0]] == c[1] for c in step.placed)
-        and all(on_board(c) and solution[c[0]] != c[1] for c in step.removed)
-        and bool(step.placed or step.removed)
-        and type(step.openings) is int
-        and step.openings >= 0
-        and step.empty == len(empty)
-    )
+    cells, digits, candidates = len(puzzle.grid.cells), puzzle.grid.digits, (*step.placed, *step.removed)
+    for cell in (*step.cells, *[cell for cell, _ in candidates]):
+        if not (type(cell) is int and 0 <= cell < cells):
+            return False
+    for _, digit in candidates:
+        if not (type(digit) is int and digit in digits):
+            return False
+    for cell, digit in step.placed:
+        if cell not in empty or solution[cell] != digit:
+            return False
+    for cell, digit in step.removed:
+        if solution[cell] == digit:
+            return False
+    return bool(candidates) and type(step.openings) is int and step.openings >= 0 and step.empty == len(empty)
