@@ -6,12 +6,12 @@ measures with it and ink draws with it, so that a line is exactly as long on pap
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from errno import EBADMSG, ENOENT
 from functools import cache, cached_property, lru_cache
 from pathlib import Path
 from struct import unpack
-from typing import Any
+from typing import Any, TypeVar
 
 import yaml
 from fontTools.pens.basePen import BasePen
@@ -25,6 +25,21 @@ SPACES = " \u00a0"
 """The characters that count as a space between words: they take `word_space` and are never kerned."""
 
 _FIGURES = "0123456789"
+
+
+Key = TypeVar("Key")
+
+
+class _Made(dict[Key, float]):
+    """Numbers that are made where they are asked for, and kept."""
+
+    def __init__(self, make: Callable[[Key], float]) -> None:
+        super().__init__()
+        self._make = make
+
+    def __missing__(self, key: Key) -> float:
+        self[key] = made = self._make(key)
+        return made
 
 
 class Typeface:
@@ -47,8 +62,8 @@ class Typeface:
             self._names: dict[int, str] = self._font.getBestCmap()
         except Exception:  # words that changed places leave the sum as it was; what fontTools says then is manifold
             raise damaged from None
-        self._advances: dict[str, float] = {}
-        self._kerns: dict[tuple[str, str], float] = {}
+        self._advances = _Made(self._advance)
+        self._kerns = _Made(self._kern)
         self._outlines: dict[str, tuple[Segment, ...]] = {}
 
     def missing(self, text: str) -> str:
@@ -58,13 +73,16 @@ class Typeface:
     @lru_cache(maxsize=1000)  # noqa: B019 -- a face lives as long as the program
     def run(self, text: str) -> tuple[float, ...]:
         """Where each letter of a text begins, and last where the text ends."""
+        advances, kerns = self._advances, self._kerns
         x = 0.0
         stops = []
-        for index, character in enumerate(text):
-            if index:
-                x += self.kern(text[index - 1], character)
+        left = ""
+        for character in text:
+            if left:
+                x += kerns[left, character]
             stops.append(x)
-            x += self.advance(character)
+            x += advances[character]
+            left = character
         return (*stops, x)
 
     def length(self, text: str, size: float, letter_space: float = 0.0, word_space: float = 0.0) -> float:
@@ -84,9 +102,10 @@ class Typeface:
 
     def advance(self, character: str) -> float:
         """Width of a character."""
-        if character not in self._advances:
-            self._advances[character] = float(self._glyphs[self._glyph(character)].width) / self._em
         return self._advances[character]
+
+    def _advance(self, character: str) -> float:
+        return float(self._glyphs[self._glyph(character)].width) / self._em
 
     def kern(self, left: str, right: str) -> float:
         """How much the gap between two neighbours changes (mostly negative).
@@ -94,12 +113,13 @@ class Typeface:
         Nothing is kerned against a space: a line is then as long as its words and its spaces together. Figures are
         not kerned against each other: they stand in columns.
         """
-        pair = left, right
-        if pair not in self._kerns:
-            apart = left in SPACES or right in SPACES or (left in _FIGURES and right in _FIGURES)
-            units = 0 if apart else _pair_adjustment(self._kerning, self._glyph(left), self._glyph(right))
-            self._kerns[pair] = units / self._em
-        return self._kerns[pair]
+        return self._kerns[left, right]
+
+    def _kern(self, pair: tuple[str, str]) -> float:
+        left, right = pair
+        apart = left in SPACES or right in SPACES or (left in _FIGURES and right in _FIGURES)
+        units = 0 if apart else _pair_adjustment(self._kerning, self._glyph(left), self._glyph(right))
+        return units / self._em
 
     def outline(self, character: str) -> tuple[Segment, ...]:
         """A character's closed outlines, from its origin, y up. Filled by the non-zero winding rule."""

@@ -76,7 +76,7 @@ def as_part(leaves: Iterable[UnnumberedPage]) -> Iterator[UnnumberedPage]:
     for leaf in leaves:
         between = leaf.between and _within(tag, leaf.between)
         tag = tag.further if between else tag
-        yield replace(_within(tag, leaf), between=between)
+        yield _within(tag, replace(leaf, between=between) if between else leaf)
         tag = tag.further
 
 

@@ -18,6 +18,9 @@ RUNT = 0.25
 """A last line shorter than this share of the column looks like a leftover."""
 
 
+LINE, LEFTOVER = 0.01, 0.3
+"""What a line costs that is full, and a last one that is a leftover; with the cube of its gap, an empty one costs 1."""
+
 PARTING = 0.03
 """What a hyphenated word costs: as much as a line with three tenths of it empty."""
 
@@ -47,7 +50,11 @@ def line_lengths(
             length += widths[start] + (spaces[start + 1] if start < end - 1 else 0.0)
             if length > measure and start < end - 1:
                 break
-            line = _line_cost(length, measure, last=end == count, first=start == 0) + (PARTING if parted else 0.0)
+            if end < count:
+                gap = (measure - length) / measure if length < measure else 0.0
+                line = gap**3 + LINE + (PARTING if parted else 0.0)
+            else:
+                line = LEFTOVER if length < RUNT * measure and start else LINE
             for hyphens, ((ladders, cost), _, _) in ways[start].items():
                 then = min(hyphens + 1, IN_A_ROW) if parted else 0
                 total = (ladders + (parted and hyphens == IN_A_ROW), cost + line)
@@ -61,11 +68,3 @@ def line_lengths(
         lengths.append(end - start)
         end = start
     return lengths[::-1]
-
-
-def _line_cost(length: float, measure: float, last: bool, first: bool) -> float:
-    """What a line of this length costs: nothing when full, 1 when empty; a last line costs only if it is a leftover."""
-    gap = max(0.0, measure - length) / measure
-    if not last:
-        return gap**3 + 0.01
-    return 0.3 if length < RUNT * measure and not first else 0.01
