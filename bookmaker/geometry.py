@@ -22,7 +22,9 @@ IDENTITY: Matrix = (1.0, 0.0, 0.0, 1.0, 0.0, 0.0)
 
 def placing(group: Group) -> Matrix:
     """The matrix that takes a group's items to where they stand outside it."""
-    across, down = cos(radians(group.turn)) * group.scale, sin(radians(group.turn)) * group.scale
+    across, down = group.scale, 0.0
+    if group.turn:
+        across, down = cos(radians(group.turn)) * group.scale, sin(radians(group.turn)) * group.scale
     return (across, down, -down, across, group.dx, group.dy)
 
 

@@ -9,9 +9,10 @@ marked as part of one of its elements or, where no tag is around it, as an artif
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
+from itertools import chain
 from typing import Literal, NamedTuple, TypeAlias, assert_never
 
-from bookmaker.display.colour import Colour, Ink, rgb
+from bookmaker.display.colour import Colour, Ink
 from bookmaker.display.items import (
     Field,
     Group,
@@ -33,6 +34,7 @@ from bookmaker.ink.conditions import Condition
 from bookmaker.ink.lettering import Cell, Lettering, is_one_piece
 from bookmaker.ink.operators import at, hexadecimal, number, path_of, rectangle
 from bookmaker.ink.pdffile import PdfFile
+from bookmaker.ink.pens import changed_to, filled_with
 from bookmaker.ink.pictures import grey_picture, press_picture, screen_picture
 from bookmaker.ink.structure import Element, Structure
 
@@ -42,9 +44,6 @@ MARK = "Bookmaker"
 _PATHS = 500
 """Paths whose operators are kept: the lines of grids, which are few but come again and again, pass among the profiles
 of puzzles, which are long and come once."""
-
-_CAPS = {"butt": 0, "round": 1, "square": 2}
-_JOINS = {"miter": 0, "round": 1, "bevel": 2}
 
 
 class Area(NamedTuple):
@@ -209,22 +208,30 @@ class Content:
         if is_one_piece(element) and (cell := self._letters.cell(element)):
             self._put_cells([cell], structure.put(cell.leaf))
             return
-        if element.tag.role is Role.ROW:
-            row = self._letters.cell.all(element.items)
-            cells = [cell for cell in row if cell]
-            if len(cells) == len(row):
-                self._put_cells(cells, structure.put_row(element.tag, [cell.leaf for cell in cells]))
-                return
         around, made = self._owner, structure.open(element.tag)
         self._owner = "artifact" if element.tag.role in HOLDERS else made
         if element.tag.box:
             x, y, width, height = element.tag.box
             left, top, right, bottom = self._bounds(x, y, width, height)
             made.box = self._left + left, self._top - bottom, self._left + right, self._top - top
-        self._draw(element.items)
+        if element.tag.role is Role.TABLE:
+            self._table(element.items, structure)
+        else:
+            self._draw(element.items)
         self._leave(None)
         structure.close()
         self._owner = around
+
+    def _table(self, items: Sequence[Item], structure: Structure) -> None:
+        """What a table holds: mostly nothing but rows of cells, which are put together."""
+        rows = [item for item in items if isinstance(item, Tagged) and item.tag.role is Role.ROW]
+        found = self._letters.cell.all(chain.from_iterable([row.items for row in rows]))
+        cells = [cell for cell in found if cell]
+        if len(rows) == len(items) and len(cells) == len(found):
+            lengths = [(row.tag, len(row.items)) for row in rows]
+            self._put_cells(cells, structure.put_rows(lengths, [cell.leaf for cell in cells]))
+        else:
+            self._draw(items)
 
     def _put_cells(self, cells: Sequence[Cell], first: int) -> None:
         """Put cells whose content is numbered from `first` on."""
@@ -280,36 +287,17 @@ class Content:
     def _bounds(self, x: float, y: float, width: float, height: float) -> tuple[float, float, float, float]:
         """Left, top, right and bottom on the page of a box in the measure of what is drawn."""
         corners = [moved(self._matrix, (across, down)) for across in (x, x + width) for down in (y, y + height)]
-        xs, ys = [across for across, _ in corners], [down for _, down in corners]
+        xs, ys = zip(*corners, strict=True)
         return min(xs), min(ys), max(xs), max(ys)
 
     def _pen(self, stroke: Stroke) -> None:
-        """Say what differs from the pen in use."""
-        now, self._stroke = self._stroke, stroke
-        if stroke == now:
-            return
-        changes = []
-        if stroke.width != now.width:
-            changes.append(f"{number(stroke.width)} w")
-        if stroke.colour != now.colour:
-            changes.append(self._chosen(stroke.colour).upper())
-        if stroke.dash != now.dash:
-            changes.append(f"[{' '.join(map(number, stroke.dash))}] 0 d")
-        if stroke.cap != now.cap:
-            changes.append(f"{_CAPS[stroke.cap]} J")
-        if stroke.join != now.join:
-            changes.append(f"{_JOINS[stroke.join]} j")
-        self._put("\n".join(changes))
+        before, self._stroke = self._stroke, stroke
+        if stroke != before:
+            self.coloured |= isinstance(stroke.colour, Ink)
+            self._put(changed_to(stroke, before, self._condition is not None))
 
     def _paint(self, colour: Colour) -> None:
         if colour != self._fill:
             self._fill = colour
-            self._put(self._chosen(colour))
-
-    def _chosen(self, colour: Colour) -> str:
-        """The operator that chooses a colour for what is filled; in capitals, for strokes."""
-        if not isinstance(colour, Ink):
-            return f"{number(colour)} g"
-        self.coloured = True
-        values, operator = (colour, "k") if self._condition else (rgb(colour), "rg")
-        return f"{' '.join(map(number, values))} {operator}"
+            self.coloured |= isinstance(colour, Ink)
+            self._put(filled_with(colour, self._condition is not None))

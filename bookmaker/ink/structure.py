@@ -113,15 +113,19 @@ class Structure:
         self._follow(leaf.order, number)
         return self._hold(number, self._here.number, [leaf])
 
-    def put_row(self, tag: Tag, leaves: Sequence[Leaf]) -> int:
-        """Put an element that holds nothing but such elements, one after the other; the number of the first one's
-        content, from which those of the others count on."""
-        number = self._file.reserve_all(1 + len(leaves))
-        self._follow(tag.order, number)
-        first = number + 1
-        said = type_of(tag).encode(), self._here.number, _all(range(first, first + len(leaves))), self._words(tag)
-        self._file.put_aside(b"<</S/%s/P %d 0 R/K[%s]%s>>" % said, number)
-        return self._hold(first, number, leaves)
+    def put_rows(self, rows: Sequence[tuple[Tag, int]], leaves: Sequence[Leaf]) -> int:
+        """Put elements that hold nothing but so many of such elements each, one after the other; the number of the
+        first one's content, from which those of the others count on."""
+        content, begun = len(self._on_page), 0
+        for tag, count in rows:
+            number = self._file.reserve_all(1 + count)
+            self._follow(tag.order, number)
+            first = number + 1
+            said = type_of(tag).encode(), self._here.number, _all(range(first, first + count)), self._words(tag)
+            self._file.put_aside(b"<</S/%s/P %d 0 R/K[%s]%s>>" % said, number)
+            self._hold(first, number, leaves[begun : begun + count])
+            begun += count
+        return content
 
     def _hold(self, first: int, parent: int, leaves: Sequence[Leaf]) -> int:
         content = len(self._on_page)
