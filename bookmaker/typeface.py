@@ -62,13 +62,16 @@ class Typeface:
             self._names: dict[int, str] = self._font.getBestCmap()
         except Exception:  # words that changed places leave the sum as it was; what fontTools says then is manifold
             raise damaged from None
+        self._printable = frozenset(map(chr, self._names))
         self._advances = _Made(self._advance)
         self._kerns = _Made(self._kern)
         self._outlines: dict[str, tuple[Segment, ...]] = {}
 
     def missing(self, text: str) -> str:
         """The characters of a text that the font cannot print, each once, in order of appearance."""
-        return "".join(dict.fromkeys(character for character in text if ord(character) not in self._names))
+        if self._printable.issuperset(text):
+            return ""
+        return "".join(dict.fromkeys(character for character in text if character not in self._printable))
 
     @lru_cache(maxsize=1000)  # noqa: B019 -- a face lives as long as the program
     def run(self, text: str) -> tuple[float, ...]:

@@ -62,8 +62,7 @@ def _key(printed: PrintedGrid, proof: Proof) -> Iterator[tuple[str, str]]:
     yield from wrong
     if wrong:
         return
-    digits = [puzzle.grid.symbols.index(symbol) + 1 for symbol in _in_cells(printed.symbols, puzzle.grid)]
-    if not keeps_all(puzzle, digits):
+    if not keeps_all(puzzle, proof.solution):  # which is what is printed
         yield "key-breaks-rule", f"{what} breaks a rule of the puzzle"
     fonts = _in_cells(printed.fonts, puzzle.grid)
     given = {font for font, digit in zip(fonts, puzzle.givens, strict=True) if digit}
@@ -77,10 +76,13 @@ def _same(printed: PrintedGrid, grid: Grid, digits: Sequence[int], code: str, wh
         seen = f"{printed.rows} × {printed.columns} cells" if printed.rows else "no cells that can be made out"
         yield code, f"{what} has {seen}, not {grid.height} × {grid.width}"
         return
+    written = ("", *grid.symbols)
     wrong = [
-        f"{grid.name(cell)} has {_said(symbol)} for {_said(grid.symbol(digit) if digit else '')}"
-        for cell, symbol, digit in zip(grid.cells, _in_cells(printed.symbols, grid), digits, strict=True)
-        if symbol != (grid.symbol(digit) if digit else "")
+        f"{grid.name(cell)} has {_said(symbol)} for {_said(meant)}"
+        for cell, symbol, meant in zip(
+            grid.cells, _in_cells(printed.symbols, grid), [written[digit] for digit in digits], strict=True
+        )
+        if symbol != meant
     ]
     if wrong:
         more = f" and {len(wrong) - 3} more" if len(wrong) > 3 else ""
