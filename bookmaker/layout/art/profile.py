@@ -8,6 +8,7 @@ be seen on the scale of a hard one.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import lru_cache
 from math import log1p
 
 from bookmaker.book.contents import Rating
@@ -22,9 +23,13 @@ GROUND = 0.85
 
 def profile_said(words: Catalogue, rating: Rating) -> str:
     """The profile in words: how many moments it has, and where it is narrow."""
-    moments = len(rating.profile)
-    at = words.listed(str(at + 1) for at in rating.narrow)
-    name = "profile-narrow" if rating.narrow else "profile-of"
+    return _said(words, len(rating.profile), rating.narrow)
+
+
+@lru_cache(maxsize=500)
+def _said(words: Catalogue, moments: int, narrow: tuple[int, ...]) -> str:
+    at = words.listed(str(at + 1) for at in narrow)
+    name = "profile-narrow" if narrow else "profile-of"
     return words.say(name, n=moments, number=words.number(moments), at=at)
 
 
