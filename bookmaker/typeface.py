@@ -6,7 +6,7 @@ measures with it and ink draws with it, so that a line is exactly as long on pap
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from errno import EBADMSG, ENOENT
 from functools import cache, cached_property, lru_cache
 from pathlib import Path
@@ -64,7 +64,8 @@ class Typeface:
             raise damaged from None
         self._printable = frozenset(map(chr, self._names))
         self._advances = _Made(self._advance)
-        self._kerns = _Made(self._kern)
+        self.kerns: Mapping[tuple[str, str], float] = _Made(self._kern)
+        """What `kern` says of two neighbours."""
         self._outlines: dict[str, tuple[Segment, ...]] = {}
 
     def missing(self, text: str) -> str:
@@ -76,7 +77,7 @@ class Typeface:
     @lru_cache(maxsize=1000)  # noqa: B019 -- a face lives as long as the program
     def run(self, text: str) -> tuple[float, ...]:
         """Where each letter of a text begins, and last where the text ends."""
-        advances, kerns = self._advances, self._kerns
+        advances, kerns = self._advances, self.kerns
         x = 0.0
         stops = []
         left = ""
@@ -116,7 +117,7 @@ class Typeface:
         Nothing is kerned against a space: a line is then as long as its words and its spaces together. Figures are
         not kerned against each other: they stand in columns.
         """
-        return self._kerns[left, right]
+        return self.kerns[left, right]
 
     def _kern(self, pair: tuple[str, str]) -> float:
         left, right = pair

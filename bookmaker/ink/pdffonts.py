@@ -44,7 +44,7 @@ class GlyphCodes:
         return kept
 
     def _runs(self, text: str, name: str) -> list[tuple[str, str]]:
-        font, face = embeddable(name), typeface(name)
+        font, kerns = embeddable(name), typeface(name).kerns
         runs = []
         left = ""
         characters = iter(text)
@@ -52,8 +52,7 @@ class GlyphCodes:
             shown = []
             stretch = bytearray()
             for code, character in zip(codes, characters, strict=False):
-                kern = face.kern(left, character) if left else 0.0
-                if kern:
+                if left and (kern := kerns[left, character]):
                     if stretch:
                         shown.append(f"<{stretch.hex()}>")
                         stretch.clear()
