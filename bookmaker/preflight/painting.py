@@ -210,7 +210,8 @@ class _Painter:
                 placed = (a, b, c, d, a * x + c * y + e, b * x + d * y + f)
                 runs.append(Run(state.font, state.size, setting, placed, state.rise, group, state.fill))
                 length = setting.length
-        self.line, self.place = (1.0, 0.0, 0.0, 1.0, x, y), (1.0, 0.0, 0.0, 1.0, x + length, y)
+        if stretch:
+            self.line, self.place = (1.0, 0.0, 0.0, 1.0, x, y), (1.0, 0.0, 0.0, 1.0, x + length, y)
         return runs
 
     def _colour(self, operator: str, operands: list[Any]) -> None:

@@ -25,7 +25,7 @@ PATH = "path"
 
 LINES = "lines"
 """Stands for one or more “BT x y Td /font size Tf <codes> Tj ET”, Tf left out or not, or with “[<codes> gap …] TJ”,
-each by itself or as the content of an element; the one operand is a list of `Line`."""
+each by itself or as the content of an element, between elements that are empty; the one operand is a list of `Line`."""
 
 MOST = 1_000_000
 """Operations on one page, its forms included: more would take minutes and gigabytes."""
@@ -70,8 +70,7 @@ def _uncounted(pattern: bytes) -> bytes:
 _BEGIN = _uncounted(_ELEMENT)
 _PIECE = re.compile(
     rb"(?P<path>(?:%s)++)" % _uncounted(_SEGMENT.pattern)
-    + rb"|(?P<lines>(?:%s|%s%sEMC\n)++)" % (_uncounted(_TEXT), _BEGIN, _uncounted(_TEXT))
-    + rb"|(?P<nothing>(?:%sEMC\n)++)" % _BEGIN
+    + rb"|(?P<lines>(?:%s|%s(?:%s)?EMC\n)++)" % (_uncounted(_TEXT), _BEGIN, _uncounted(_TEXT))
     + rb"|(?P<element>%s)" % _BEGIN
     + rb"|(?P<numbers>(?:%s )*+)(?P<operator>%s)" % (_NUMBER, _OPERATOR)
     + rb"|(?P<plain>(?:%s )*+%s)" % (_OPERAND, _OPERATOR)
