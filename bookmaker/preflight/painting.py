@@ -5,7 +5,7 @@ In: a page as pikepdf reads it. Out: what is painted, in order, with the names o
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from math import hypot
 from typing import Any
@@ -141,7 +141,7 @@ class _Painter:
         self.named, self.chosen = before, {}
         self.depth -= 1
 
-    def _note(self, operator: str, operands: list[Any], resources: Any) -> None:
+    def _note(self, operator: str, operands: Sequence[Any], resources: Any) -> None:
         """Operators that paint nothing but change what follows."""
         state = self.state
         match operator, operands:  # the most frequent first
@@ -214,7 +214,7 @@ class _Painter:
             self.line, self.place = (1.0, 0.0, 0.0, 1.0, x, y), (1.0, 0.0, 0.0, 1.0, x + length, y)
         return runs
 
-    def _colour(self, operator: str, operands: list[Any]) -> None:
+    def _colour(self, operator: str, operands: Sequence[Any]) -> None:
         """A colour, as the grey that it is about as dark as."""
         match operands:
             case [float(grey)]:
@@ -233,7 +233,7 @@ class _Painter:
     def _next_line(self, x: float, y: float) -> None:
         self.line = self.place = within(self.line, (1, 0, 0, 1, x, y))
 
-    def _show(self, operator: str, operands: list[Any]) -> Run | None:
+    def _show(self, operator: str, operands: Sequence[Any]) -> Run | None:
         state = self.state
         match operator, operands:
             case "'", [text]:
@@ -305,7 +305,7 @@ class _Painter:
             self.memory.fonts[font.objgen] = read_font(font)
         return self.memory.fonts[font.objgen]
 
-    def _object(self, operands: list[Any], resources: Any) -> Iterator[Painted]:
+    def _object(self, operands: Sequence[Any], resources: Any) -> Iterator[Painted]:
         listed = resources.get("/XObject", {})
         if not operands or operands[0] not in listed:
             return

@@ -72,7 +72,7 @@ _PIECE = re.compile(
     rb"(?P<path>(?:%s)++)" % _uncounted(_SEGMENT.pattern)
     + rb"|(?P<lines>(?:%s|%s(?:%s)?EMC\n)++)" % (_uncounted(_TEXT), _BEGIN, _uncounted(_TEXT))
     + rb"|(?P<element>%s)" % _BEGIN
-    + rb"|(?P<numbers>(?:%s )*+)(?P<operator>%s)" % (_NUMBER, _OPERATOR)
+    + rb"|(?P<operator>(?:%s )*+%s)" % (_NUMBER, _OPERATOR)
     + rb"|(?P<plain>(?:%s )*+%s)" % (_OPERAND, _OPERATOR)
     + rb"|(?P<other>[^\n]*+\n)"
 )
@@ -149,25 +149,32 @@ def _read(read: Sequence[Any]) -> Iterator[Piece]:
     yield from _PIECE.finditer(pikepdf.unparse_content_stream(read[start:]) + b"\n")
 
 
-def operations(content: Content) -> Iterator[tuple[str, list[Any]]]:
+def operations(content: Content) -> Iterator[tuple[str, Sequence[Any]]]:
     """All operations in order; an inline image is one `BI` with what is said of it."""
     for piece in content.pieces:
         if isinstance(piece, dict):
             yield "BI", [piece]
             continue
-        match piece.lastgroup:
+        match piece.lastgroup:  # the most frequent first
+            case "operator":
+                yield _simple(piece[0])
             case "path":
                 yield PATH, [piece[0]]
             case "lines":
                 yield LINES, [_LINE.findall(piece[0])]
-            case "operator":
-                yield piece["operator"][:-1].decode("ascii"), [*map(float, piece["numbers"].split())]
             case "element":
                 role, number = _MARKED.findall(piece[0])[0]
                 yield "BDC", [role.decode("ascii"), {"/MCID": float(number)}]
             case "plain" | "other" if piece[0] != b"\n":
                 operands, _, operator = piece[0][:-1].rpartition(b" ")
                 yield operator.decode("ascii", "replace"), _operands(operands)
+
+
+@lru_cache(maxsize=4096)
+def _simple(written: bytes) -> tuple[str, tuple[float, ...]]:
+    """Numbers and an operator; on the pages of a file, the same come again and again."""
+    *numbers, operator = written.split()
+    return operator.decode("ascii"), tuple(map(float, numbers))
 
 
 def _operands(written: bytes) -> list[Any]:

@@ -44,7 +44,7 @@ def written_out(page: pikepdf.Page) -> list[tuple[str, list[Any]]]:
                 text = ("TJ", [parts]) if written.endswith(b"TJ") else ("Tj", parts)
                 found += [("BT", []), ("Td", [float(x), float(y)]), *named, text, ("ET", [])]
         else:
-            found.append((operator, operands))
+            found.append((operator, list(operands)))
     return found
 
 
