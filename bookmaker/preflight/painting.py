@@ -193,6 +193,7 @@ class _Painter:
 
     def _lines(self, stretch: list[Line], resources: Any) -> list[Run]:
         state, group, settings = self.state, self.group, self._settings()
+        face, em, rise, grey = state.font, state.size, state.rise, state.fill
         spacing = state.letter_space, state.word_space, state.stretch
         a, b, c, d, e, f = state.matrix
         runs = []
@@ -204,11 +205,11 @@ class _Painter:
                 if key not in self.chosen:
                     state.font, state.size = self._font(f"/{font.decode('ascii')}", resources), float(size)
                     self.chosen[key] = state.font, state.size, self._settings()
-                state.font, state.size, settings = self.chosen[key]
-            if state.font is not None:
+                state.font, state.size, settings = face, em, settings = self.chosen[key]
+            if face is not None:
                 setting = settings.get(written) or self._keep(settings, written, shown(written))
                 placed = (a, b, c, d, a * x + c * y + e, b * x + d * y + f)
-                runs.append(Run(state.font, state.size, setting, placed, state.rise, group, state.fill))
+                runs.append(Run(face, em, setting, placed, rise, group, grey))
                 length = setting.length
         if stretch:
             self.line, self.place = (1.0, 0.0, 0.0, 1.0, x, y), (1.0, 0.0, 0.0, 1.0, x + length, y)
