@@ -136,7 +136,7 @@ class Typeface:
     @cached_property
     def postscript(self) -> str:
         """The name by which a PDF calls the font."""
-        return str(self._font["name"].getDebugName(6))
+        return _postscript(self._font)
 
     @cached_property
     def figure_height(self) -> float:
@@ -261,5 +261,17 @@ def typeface(name: str) -> Typeface:
 
 @cache
 def by_postscript() -> dict[str, str]:
-    """The names of the fonts by what a PDF calls them."""
-    return {typeface(name).postscript: name for name in font_files()}
+    """The names of the fonts by what a PDF calls them, which is read from each file without the rest."""
+    found = {}
+    for name, file in font_files().items():
+        try:
+            with TTFont(file, lazy=True) as font:
+                called = _postscript(font)
+        except Exception:  # what fontTools says of a damaged file is manifold
+            called = typeface(name).postscript  # says what is wrong with it
+        found[called] = name
+    return found
+
+
+def _postscript(font: TTFont) -> str:
+    return str(font["name"].getDebugName(6))

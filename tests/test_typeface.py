@@ -10,7 +10,7 @@ from PIL import ImageFont, features
 
 from bookmaker.display.items import Close, Move
 from bookmaker.layout.setting.fonts import FontBook
-from bookmaker.typeface import Typeface, font_files, typeface
+from bookmaker.typeface import Typeface, by_postscript, font_files, typeface
 
 FONTS = tuple(font_files())
 WORDS = ("AVATAR", "Tomorrow,", "“Wyvern.”", "L’été:", "Übergröße", "r.v—Ty", "flüffig", "Żółć")
@@ -75,6 +75,23 @@ def test_outlines_are_closed_and_per_em() -> None:
     ends = [segment.to for segment in segments if not isinstance(segment, Close)]
     assert max(y for _, y in ends) < 1.2 and min(y for _, y in ends) > -0.1
     assert typeface("sans").outline(" ") == ()
+
+
+def test_fonts_are_called_in_a_pdf_as_their_files_say() -> None:
+    """Pillow reads the family from the same table."""
+    assert sorted(by_postscript().values()) == sorted(FONTS)
+    for called, name in by_postscript().items():
+        family, _ = ImageFont.truetype(str(font_files()[name]), 10).getname()
+        assert called == typeface(name).postscript
+        assert called.replace("-", "").startswith(str(family).replace(" ", ""))
+
+
+def test_a_font_without_a_name_is_told(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    (tmp_path / "font.ttf").write_bytes(font_files()["sans"].read_bytes()[:400])
+    monkeypatch.setattr("bookmaker.typeface.font_files", lambda: {"cut off": tmp_path / "font.ttf"})
+    typeface.cache_clear()
+    with pytest.raises(OSError, match="damaged"):
+        by_postscript.__wrapped__()
 
 
 @pytest.mark.parametrize("tag", [b"post", b"cmap", b"glyf"])
