@@ -13,9 +13,11 @@ import zlib
 from array import array
 from collections import deque
 from collections.abc import Iterable
-from concurrent.futures import Future, ThreadPoolExecutor
 from itertools import accumulate, chain, count, pairwise
+from queue import SimpleQueue
+from threading import Thread
 from typing import BinaryIO
+from weakref import finalize
 
 _PLACE = 0xFFFFFFFFFF
 """The five bytes of a place in a line of the table."""
@@ -41,8 +43,9 @@ class ObjectWriter:
         self._written = 0
         self._places = {0: 0}
         self._section: int | None = None
-        self._packer = ThreadPoolExecutor(1)
-        self._waiting: deque[tuple[int, bytes, Future[bytes] | None]] = deque()  # a body, or a stream's entries
+        self._packer = _Packer()
+        finalize(self, self._packer.end)  # where a file is given up halfway as well
+        self._waiting: deque[tuple[int, bytes, bool]] = deque()  # a body, or the entries of a stream that is packed
         self._write(header)
 
     @property
@@ -52,12 +55,13 @@ class ObjectWriter:
 
     def put(self, number: int, body: bytes) -> None:
         """An object as it is."""
-        self._waiting.append((number, body, None))
+        self._waiting.append((number, body, False))
         self._catch_up(_AHEAD)
 
     def put_stream(self, number: int, entries: bytes, content: bytes) -> None:
         """A stream, to be packed, with these entries in its dictionary."""
-        self._waiting.append((number, entries, self._packer.submit(zlib.compress, content, _LEVEL)))
+        self._packer.give(content)
+        self._waiting.append((number, entries, True))
         self._catch_up(_AHEAD)
 
     def put_bundle(self, number: int, objects: Iterable[tuple[int, bytes]]) -> None:
@@ -114,15 +118,15 @@ class ObjectWriter:
     def _catch_up(self, ahead: int = 0) -> None:
         """Write what waits, but for the last few objects."""
         while len(self._waiting) > ahead:
-            number, body, packing = self._waiting.popleft()
-            if packing is not None:
-                packed = packing.result()
+            number, body, stream = self._waiting.popleft()
+            if stream:
+                packed = self._packer.take()
                 body = b"<< %s /Filter /FlateDecode /Length %d >>\nstream\n%s\nendstream" % (body, len(packed), packed)
             self._place(number)
             self._write(b"%d 0 obj\n%s\nendobj\n" % (number, body))
 
     def _end(self, table: int) -> None:
-        self._packer.shutdown()
+        self._packer.end()
         self._write(b"startxref\n%d\n%%%%EOF\n" % table)
 
     def _place(self, number: int) -> None:
@@ -132,6 +136,38 @@ class ObjectWriter:
     def _write(self, content: bytes) -> None:
         self._stream.write(content)
         self._written += len(content)
+
+
+class _Packer(Thread):
+    """Packs streams one after the other, in less of Python's time than an executor would take."""
+
+    def __init__(self) -> None:
+        super().__init__(daemon=True)
+        self._given: SimpleQueue[bytes | None] = SimpleQueue()
+        self._packed: SimpleQueue[bytes | Exception] = SimpleQueue()
+        self.start()
+
+    def run(self) -> None:
+        while (content := self._given.get()) is not None:
+            try:
+                self._packed.put(zlib.compress(content, _LEVEL))
+            except Exception as error:  # for lack of memory
+                self._packed.put(error)
+
+    def give(self, content: bytes) -> None:
+        """Let a stream be packed."""
+        self._given.put(content)
+
+    def take(self) -> bytes:
+        """The next stream, packed. Raises what went wrong with it."""
+        packed = self._packed.get()
+        if isinstance(packed, Exception):
+            raise packed
+        return packed
+
+    def end(self) -> None:
+        """Nothing more is given."""
+        self._given.put(None)
 
 
 def _apart(lines: bytes) -> bytes:
