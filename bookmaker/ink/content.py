@@ -185,7 +185,7 @@ class Content:
         self._put("q")
         if inner != IDENTITY:
             a, b, c, d, e, f = inner
-            self._put(" ".join(f"{value:.6f}" for value in (a, -b, -c, d, e, -f)) + " cm")
+            self._put(f"{a:.6f} {-b:.6f} {-c:.6f} {d:.6f} {e:.6f} {-f:.6f} cm")
         if isinstance(group.clip, Rect):
             self._put(f"{rectangle(group.clip)}\nW\nn")
         elif group.clip is not None:
@@ -286,6 +286,9 @@ class Content:
 
     def _bounds(self, x: float, y: float, width: float, height: float) -> tuple[float, float, float, float]:
         """Left, top, right and bottom on the page of a box in the measure of what is drawn."""
+        a, b, c, d, e, f = self._matrix
+        if not b and not c and a > 0 < d:  # not turned
+            return a * x + e, d * y + f, a * (x + width) + e, d * (y + height) + f
         corners = [moved(self._matrix, (across, down)) for across in (x, x + width) for down in (y, y + height)]
         xs, ys = zip(*corners, strict=True)
         return min(xs), min(ys), max(xs), max(ys)
