@@ -41,12 +41,10 @@ FIGURE = 0.7
 
 class Setting(NamedTuple):
     """How a string is set, in points before a matrix: `letters` are (character, start, width), `length` is how far they
-    go. `middles` are those that are no spaces with the middle of each, `seen` is where they begin and end, None if
-    there are none; `lacking` ones have no glyph."""
+    go. `seen` is where those that are no spaces begin and end, None if there are none; `lacking` ones have no glyph."""
 
     letters: tuple[tuple[str, float, float], ...]
     length: float
-    middles: tuple[tuple[str, float], ...]
     seen: tuple[float, float] | None
     lacking: bool
 
@@ -54,9 +52,8 @@ class Setting(NamedTuple):
 def set_out(letters: Sequence[tuple[str, float, float]], length: float) -> Setting:
     """Letters, as (character, start, width), with what the checks ask of them together."""
     seen = [letter for letter in letters if not letter[0].isspace()]
-    middles = tuple([(character, start + width / 2) for character, start, width in seen])
     ends = (seen[0][1], seen[-1][1] + seen[-1][2]) if seen else None
-    return Setting(tuple(letters), length, middles, ends, any(letter[0] == "\x00" for letter in letters))
+    return Setting(tuple(letters), length, ends, any(letter[0] == "\x00" for letter in letters))
 
 
 class Run(NamedTuple):
@@ -80,7 +77,8 @@ class Run(NamedTuple):
         a, b, c, d, e, f = self.matrix
         high = self.rise + FIGURE * self.size / 2
         x, y = e + c * high, f + d * high
-        return [(character, (x + a * along, y + b * along)) for character, along in self.setting.middles]
+        middles = [(letter, start + wide / 2) for letter, start, wide in self.setting.letters if not letter.isspace()]
+        return [(letter, (x + a * along, y + b * along)) for letter, along in middles]
 
     def box(self) -> tuple[float, float, float, float] | None:
         """The box around the text, left, bottom, right, top, spaces at its ends left out; None if nothing is seen."""

@@ -31,8 +31,8 @@ from bookmaker.preflight.tokens import LINES, MOST, PATH, Line, content, operati
 GROUP = "/Bookmaker"
 """The tag of marked content that holds one of our named groups."""
 
-_KEPT = 5000
-"""Strings whose setting is kept."""
+_KEPT = 1000
+"""Strings in one font and size whose setting is kept: digits and labels, among many that come once."""
 
 _DEEPEST = 30
 """Forms within forms."""
