@@ -24,7 +24,7 @@ PATH = "path"
 """Stands for segments of a path; the one operand is their bytes, for `path_operations`."""
 
 LINES = "lines"
-"""Stands for one or more “BT x y Td /font size Tf <codes> Tj ET”, Tf left out or not, or with “[<codes> gap …] TJ”,
+"""Stands for any number of “BT x y Td /font size Tf <codes> Tj ET”, Tf left out or not, or with “[<codes> gap …] TJ”,
 each by itself or as the content of an element, between elements that are empty; the one operand is a list of `Line`."""
 
 MOST = 1_000_000
@@ -46,18 +46,21 @@ LZW = 40
 
 pikepdf.settings.set_qpdf_limits(flate_max_memory=LARGEST, run_length_max_memory=LARGEST, dct_max_memory=LARGEST)
 
-_NUMBER = rb"[-+]?(?:\d+\.?\d*+|\.\d++)"
+# No group is possessive: Python 3.11.2, which Debian has, goes on behind a part of one that did not match as a whole
+# (CPython's issue 106052, from memory). Instead each has a bound, since ways back take memory; and within numbers and
+# names nothing is given back, so that there is one way only to take apart what does not match.
+_NUMBER = rb"[-+]?(?:\d++\.?+\d*+|\.\d++)"
 _NAME, _STRING = rb"/[\w.+-]++", rb"(?:<[0-9A-Fa-f]*+>|\([^()\\\r\n]*+\))"
-_ARRAY = rb"\[(?:%s|%s| )*+\]" % (_NUMBER, _STRING)
+_ARRAY = rb"\[(?:%s|%s| ){0,2000}\]" % (_NUMBER, _STRING)
 _SIMPLE = rb"(?:%s|%s|%s)" % (_NUMBER, _NAME, _STRING)
-_OPERAND = rb"(?:%s|%s|<<(?: %s %s)*+ >>)" % (_SIMPLE, _ARRAY, _NAME, _SIMPLE)
+_OPERAND = rb"(?:%s|%s|<<(?: %s %s){0,20} >>)" % (_SIMPLE, _ARRAY, _NAME, _SIMPLE)
 _OPERATOR = rb"(?!(?:BI|ID|EI|true|false|null)\n)(?:[A-Za-z]++[01*]?|['\"])\n"
 
 _ELEMENT = rb"(/\w+) << /MCID (\d+) >> BDC\n"
 _TEXT = rb"BT\n(%s) (%s) Td\n(?:/([^ \n#]+) (%s) Tf\n)?((?:%s|%s) T[jJ])\nET\n" % (
     _NUMBER, _NUMBER, _NUMBER, _STRING, _ARRAY,
 )  # fmt: skip
-_SEGMENT = re.compile(rb"((?:%s )*+)(re|[mlcvyh])\n" % _NUMBER)
+_SEGMENT = re.compile(rb"((?:%s ){0,6})(re|[mlcvyh])\n" % _NUMBER)
 _LINE, _MARKED = re.compile(_TEXT), re.compile(_ELEMENT)
 _PART = re.compile(rb"<([0-9A-Fa-f]*)>|(%s)" % _NUMBER)
 
@@ -69,11 +72,11 @@ def _uncounted(pattern: bytes) -> bytes:
 
 _BEGIN = _uncounted(_ELEMENT)
 _PIECE = re.compile(
-    rb"(?P<path>(?:%s)++)" % _uncounted(_SEGMENT.pattern)
-    + rb"|(?P<lines>(?:%s|%s(?:%s)?EMC\n)++)" % (_uncounted(_TEXT), _BEGIN, _uncounted(_TEXT))
+    rb"(?P<path>(?:%s){1,1000})" % _uncounted(_SEGMENT.pattern)
+    + rb"|(?P<lines>(?:%s|%s(?:%s)?EMC\n){1,1000})" % (_uncounted(_TEXT), _BEGIN, _uncounted(_TEXT))
     + rb"|(?P<element>%s)" % _BEGIN
-    + rb"|(?P<operator>(?:%s )*+%s)" % (_NUMBER, _OPERATOR)
-    + rb"|(?P<plain>(?:%s )*+%s)" % (_OPERAND, _OPERATOR)
+    + rb"|(?P<operator>(?:%s ){0,40}%s)" % (_NUMBER, _OPERATOR)
+    + rb"|(?P<plain>(?:%s ){0,40}%s)" % (_OPERAND, _OPERATOR)
     + rb"|(?P<other>[^\n]*+\n)"
 )
 """Operations each on a line, a space between any two parts. What is none of the first few takes a parser: inline
