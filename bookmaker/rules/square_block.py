@@ -3,23 +3,19 @@
 Manifest: `magic`, `rows` and `columns` are lists of blocks, each told by two opposite corners (`r2c2-r4c4`). A magic
 block has 3×3 cells; its rows, columns and both diagonals have the same sum. Digits may repeat where rows, columns and
 boxes allow it.
-
-A fact of magic squares: the four lines through the middle of 3×3 cells count it four times and all else once. With s
-the sum of a line, 4s = 3s + 3·middle, so s is three times the middle (common knowledge, no source).
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from functools import lru_cache
 from itertools import combinations
 from random import Random
-from typing import Self, TypeAlias
+from typing import Self
 
 from bookmaker.display.items import Item, Line, Rect, Stroke
 from bookmaker.language import Catalogue
-from bookmaker.puzzle.bits import digits_in
 from bookmaker.puzzle.grid import CLASSIC, Grid
 from bookmaker.puzzle.position import Position
 from bookmaker.reasons import MarkRef, Rung
@@ -28,7 +24,19 @@ from bookmaker.rules.common.area import blocks, outline
 from bookmaker.rules.common.contract import Deduction, Rule, Sample
 from bookmaker.rules.common.deducing.candidates import removed_by
 from bookmaker.rules.common.deducing.enumeration import APART, can_be_filled, tried_out
-from bookmaker.rules.common.deducing.sums import sum_limits, worth_from
+from bookmaker.rules.common.deducing.square_sums import (
+    COLUMNS,
+    MAGIC,
+    ROWS,
+    SORTS,
+    Cells,
+    equal_lines,
+    left_by,
+    lines_of,
+    possible_sums,
+    sum_in_region,
+    whole_block,
+)
 from bookmaker.rules.common.drawing.frame import Frame, Layer, Mark
 from bookmaker.rules.common.drawing.places import Box, InCell, Outlined, PlaceClaim
 from bookmaker.rules.common.drawing.strokes import THIN
@@ -39,10 +47,6 @@ from bookmaker.solve.problem import Constraint, Sum
 from bookmaker.source.cells import read_cell, read_rectangle
 from bookmaker.source.diagnostics import Collector
 from bookmaker.source.placed import Node, Table, Word, read_fields, read_items
-
-Cells: TypeAlias = tuple[int, ...]
-
-MAGIC, ROWS, COLUMNS = SORTS = ("magic", "rows", "columns")
 
 INSET, DOUBLE = 0.06, 0.05
 """How far the outer of the two outlines runs inside the cells' edges, and the inner one inside it, in cells."""
@@ -136,7 +140,7 @@ square-block:
 
     def constraints(self, grid: Grid) -> Iterator[Constraint]:
         for cells, sort in self.blocks:
-            lines, total = _lines(cells, sort), _told(grid, cells)
+            lines, total = lines_of(cells, sort), sum_in_region(grid, cells)
             if total:
                 yield from (Sum(tuple((cell, 1) for cell in line), total, total) for line in lines)
             elif sort == MAGIC:
@@ -207,20 +211,20 @@ square-block:
         for cells, sort in self.blocks:
             if all(position.masks[cell].bit_count() == 1 for cell in cells):
                 continue
-            lines, mark = _lines(cells, sort), MarkRef.at(self.kind, cells, variety=sort)
-            sums = _sums(position, cells, sort)
-            removed = removed_by(position, _kept(position, lines, sums)) if sums else ()
+            lines, mark = lines_of(cells, sort), MarkRef.at(self.kind, cells, variety=sort)
+            sums = possible_sums(position, cells, sort)
+            removed = removed_by(position, left_by(position, lines, sums)) if sums else ()
             if removed:
                 yield Deduction(Rung.PAIR, len(lines), cells, removed, mark, CommonSum(sums))
                 continue
-            total, found = _told(position.grid, cells), False
+            total, found = sum_in_region(position.grid, cells), False
             for one, other in combinations(lines, 2):
                 both = one + tuple(cell for cell in other if cell not in one)
-                for step in tried_out(position, both, _equal(len(one), both, one, other, total), mark):
+                for step in tried_out(position, both, equal_lines(len(one), both, one, other, total), mark):
                     found = True
                     yield step
             if not found and len(cells) == 9:
-                yield from tried_out(position, cells, _whole(sort, 9, total), mark)
+                yield from tried_out(position, cells, whole_block(sort, 9, total), mark)
 
 
 def _read_block(word: Word, sort: str, grid: Grid, collector: Collector) -> Cells | None:
@@ -244,7 +248,7 @@ def _read_block(word: Word, sort: str, grid: Grid, collector: Collector) -> Cell
     cells = read_rectangle(word, one, other, grid, collector)
     if cells is None:
         return None
-    if not can_be_filled(grid, cells, _whole(sort, side * side, _told(grid, cells))):
+    if not can_be_filled(grid, cells, whole_block(sort, side * side, sum_in_region(grid, cells))):
         text = f"no digits fit the square block at {grid.name(cells[0])}, even in an empty grid"
         collector.error(word.place, "block-unfillable", text, APART)
         return None
@@ -254,79 +258,6 @@ def _read_block(word: Word, sort: str, grid: Grid, collector: Collector) -> Cell
 @lru_cache(maxsize=16)
 def _blocks(grid: Grid) -> tuple[Cells, ...]:
     return tuple(block for side in (2, 3) for block in blocks(grid, side))
-
-
-def _lines(cells: Cells, sort: str) -> tuple[Cells, ...]:
-    """The lines that have the same sum."""
-    side = 3 if len(cells) == 9 else 2
-    rows = tuple(cells[at : at + side] for at in range(0, len(cells), side))
-    columns = tuple(cells[at::side] for at in range(side))
-    slanting = (cells[:: side + 1], cells[side - 1 : -1 : side - 1])
-    return {ROWS: rows, COLUMNS: columns, MAGIC: (*rows, *columns, *slanting)}[sort]
-
-
-def _told(grid: Grid, cells: Cells) -> int:
-    """The sum of a line by the digits' own numbers, where the block is a whole region; else 0."""
-    whole = any(set(region) == set(cells) for region in grid.regions)
-    return grid.size * (grid.size + 1) // 2 // (3 if len(cells) == 9 else 2) if whole else 0
-
-
-def _sums(position: Position, cells: Cells, sort: str) -> tuple[int, ...]:
-    """The sums that all lines can have, in what digits are worth."""
-    grid, lines = position.grid, _lines(cells, sort)
-    total = _told(grid, cells)
-    if total:
-        return (total - grid.raised(0, len(lines[0])),)
-    limits = [sum_limits(position, line) for line in lines]
-    sums = range(max(low for low, _ in limits), min(high for _, high in limits) + 1)
-    if sort == MAGIC:
-        thrice = {3 * grid.worth(digit) for digit in digits_in(position.masks[cells[4]])}
-        return tuple(total for total in sums if total in thrice)
-    return tuple(sums)
-
-
-def _kept(position: Position, lines: Sequence[Cells], sums: Sequence[int]) -> dict[int, int]:
-    """What the sums leave for each cell."""
-    grid, kept = position.grid, dict[int, int]()
-    for line in lines:
-        for cell in line:
-            low, high = sum_limits(position, [other for other in line if other != cell])
-            kept[cell] = kept.get(cell, grid.all_digits) & worth_from(grid, sums[0] - high, sums[-1] - low)
-    return kept
-
-
-@lru_cache(maxsize=256)
-def _equal(count: int, cells: Cells, one: Cells, other: Cells, total: int) -> Callable[[Sequence[int]], bool]:
-    """Of the digits of one line and then of those cells of another that it does not have: may their sums be equal, and
-    the one that is told?"""
-    places = [cells.index(cell) for cell in other]
-
-    def fits(digits: Sequence[int]) -> bool:
-        if len(digits) < count:
-            return True
-        wanted = sum(digits[:count])
-        if total and wanted != total:
-            return False
-        left = wanted - sum(digits[at] for at in places if at < len(digits))
-        return left == 0 if len(digits) == len(cells) else left > 0
-
-    return fits
-
-
-@lru_cache(maxsize=64)
-def _whole(sort: str, count: int, total: int) -> Callable[[Sequence[int]], bool]:
-    """Of the digits of a block's cells so far: have all full lines one sum, and the one that is told?"""
-    lines = _lines(tuple(range(count)), sort)
-
-    def fits(digits: Sequence[int]) -> bool:
-        sums = {sum(digits[at] for at in line) for line in lines if max(line) < len(digits)}
-        if total:
-            sums.add(total)
-        if sort == MAGIC and len(digits) > 4:
-            sums.add(3 * digits[4])
-        return len(sums) < 2
-
-    return fits
 
 
 def _sign(frame: Frame, cell: int, sort: str, pen: Stroke) -> Iterator[Item]:

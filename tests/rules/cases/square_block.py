@@ -5,7 +5,8 @@ from __future__ import annotations
 from random import Random
 
 from bookmaker.puzzle.grid import Grid
-from bookmaker.rules.square_block import MAGIC, SquareBlock
+from bookmaker.rules.common.deducing.square_sums import MAGIC
+from bookmaker.rules.square_block import SquareBlock
 from tests.rules.grids import Solution, random_solution
 from tests.rules.growing import image
 
