@@ -29,6 +29,6 @@ class Recurring(Generic[Value, Made]):
         return kept[1]
 
     def all(self, values: Iterable[Value]) -> list[Made]:
-        """What is made of each of the values: a third faster than one by one, where most are kept."""
+        """What is made of each of the values: in less time than one by one, where most are kept."""
         known = self._kept.get
         return [kept[1] if (kept := known(id(value))) else self(value) for value in values]

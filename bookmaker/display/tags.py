@@ -36,7 +36,7 @@ class Role(Enum):
     FIELD = auto()
 
     __hash__ = object.__hash__
-    """Each is there once. Python would take the hash of its name, and ten times as long."""
+    """Each is there once. Python would take the hash of its name, and more than twice as long."""
 
 
 HOLDERS = frozenset(
