@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import NamedTuple
 
 from bookmaker.puzzle.position import Candidate
 from bookmaker.reasons import Reason, Rung
 
 
-@dataclass(frozen=True, slots=True)
-class Step:
-    """One step of a solving path.
+class Step(NamedTuple):
+    """One step of a solving path; those of a book that are kept are read by the ten thousand.
 
     `reason` says why it holds, `rung` is its place on the ladder, `cells` where to look, `placed` and `removed` pairs
     of (cell, digit). `openings` is how many steps of this rung there were to find, `empty` how many cells were still

@@ -7,7 +7,8 @@ checked step by step along its path.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
+from itertools import chain
 from math import isclose, isfinite
 
 from bookmaker.grade.bands import counted_effort, difficulty_of, family_of
@@ -108,22 +109,19 @@ def _tally_fits(found: Findings, count: int) -> bool:
 
 def _grade_holds(puzzle: RuledPuzzle, solution: Solution, grade: Grade) -> bool:
     """Does the path lead from the givens to the solution in sound steps, and do the numbers follow from it?"""
-    steps = grade.path.steps
-    numbers = [grade.effort, grade.difficulty, *(step.effort for step in steps)]
-    if not all(type(number) in (int, float) and isfinite(number) and number >= 0 for number in numbers):
+    path, steps = grade.path, grade.path.steps
+    numbers = [grade.effort, grade.difficulty, *[step.effort for step in steps]]
+    if not {int, float}.issuperset(map(type, numbers)) or not all(map(isfinite, numbers)) or min(numbers) < 0:
         return False
-    if type(grade.singles_only) is not bool or type(grade.path.reached) is not bool:
+    if type(grade.singles_only) is not bool or type(path.reached) is not bool:
         return False
-    empty = {cell for cell, given in enumerate(puzzle.givens) if not given}
-    for step in steps:
-        if not _step_holds(puzzle, solution, step, empty):
-            return False
-        empty -= {cell for cell, _ in step.placed}
+    highest = max([step.rung for step in steps], default=Rung.NAKED)
     return (
-        not empty
-        and grade.path.reached == all(step.rung != Rung.BEYOND for step in steps)
-        and grade.singles_only == all(step.rung <= Rung.NAKED for step in steps)
-        and isclose(grade.effort, grade.path.effort)
+        _on_board(puzzle, steps)
+        and _leads_to(puzzle, solution, steps)
+        and path.reached == (highest < Rung.BEYOND)
+        and grade.singles_only == (highest <= Rung.NAKED)
+        and isclose(grade.effort, path.effort)
         and isclose(grade.difficulty, _difficulty(puzzle, grade.effort))
     )
 
@@ -132,19 +130,34 @@ def _difficulty(puzzle: RuledPuzzle, effort: float) -> float:
     return difficulty_of(counted_effort(effort, puzzle.grid), family_of(puzzle))
 
 
-def _step_holds(puzzle: RuledPuzzle, solution: Solution, step: Step, empty: set[int]) -> bool:
-    """It places digits of the solution, strikes none of them, and stays on the board."""
-    cells, digits, candidates = len(puzzle.grid.cells), puzzle.grid.digits, (*step.placed, *step.removed)
-    for cell in (*step.cells, *[cell for cell, _ in candidates]):
-        if not (type(cell) is int and 0 <= cell < cells):
+def _on_board(puzzle: RuledPuzzle, steps: Sequence[Step]) -> bool:
+    """Do all steps speak of cells and digits that the grid has?"""
+    candidates = [*chain.from_iterable([step.placed + step.removed for step in steps])]
+    cells, digits = [cell for cell, _ in candidates], [digit for _, digit in candidates]
+    cells += chain.from_iterable([step.cells for step in steps])
+    openings = [step.openings for step in steps]
+    return (
+        {int}.issuperset(map(type, chain(cells, digits, openings)))
+        and set(range(len(puzzle.grid.cells))).issuperset(cells)
+        and set(puzzle.grid.digits).issuperset(digits)
+        and min(openings, default=0) >= 0
+    )
+
+
+def _leads_to(puzzle: RuledPuzzle, solution: Solution, steps: Sequence[Step]) -> bool:
+    """Does every step something, placing digits of the solution and striking none of them, until no cell is empty?"""
+    empty = {cell for cell, given in enumerate(puzzle.givens) if not given}
+    left = len(empty)
+    for step in steps:
+        if step.empty != left or not (step.placed or step.removed):
             return False
-    for _, digit in candidates:
-        if not (type(digit) is int and digit in digits):
-            return False
-    for cell, digit in step.placed:
-        if cell not in empty or solution[cell] != digit:
-            return False
-    for cell, digit in step.removed:
-        if solution[cell] == digit:
-            return False
-    return bool(candidates) and type(step.openings) is int and step.openings >= 0 and step.empty == len(empty)
+        for cell, digit in step.removed:
+            if solution[cell] == digit:
+                return False
+        for cell, digit in step.placed:
+            if cell not in empty or solution[cell] != digit:
+                return False
+        for cell, _ in step.placed:
+            empty.discard(cell)
+        left = len(empty)
+    return not empty

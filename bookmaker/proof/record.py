@@ -51,6 +51,9 @@ def from_text(text: str) -> Findings:
         raise ValueError("not a record of a proof") from error
 
 
+_RUNGS = {rung.value: rung for rung in Rung}
+
+
 def _verdict_out(verdict: Verdict) -> list[Any]:
     match verdict:
         case Unique(solution, nodes, prover):
@@ -99,6 +102,6 @@ def _step_out(step: Step) -> list[Any]:
 
 
 def _step_in(values: list[Any]) -> Step:
-    reason, rung, cells, placed, removed, openings, empty, effort = values
+    reason, rung, cells, placed, removed, *numbers = values
     pairs = tuple([(cell, digit) for cell, digit in placed]), tuple([(cell, digit) for cell, digit in removed])
-    return Step(coding.from_text(reason), Rung(rung), tuple(cells), *pairs, openings, empty, effort)
+    return Step(coding.from_text(reason), _RUNGS[rung], tuple(cells), *pairs, *numbers)
