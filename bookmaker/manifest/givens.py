@@ -38,7 +38,8 @@ def read_givens(node: Node, grid: Grid, collector: Collector, what: str = "the g
     picture = read_picture(node, grid, what, collector)
     if picture is None:
         return None
-    digits = tuple(_digit(char, grid) for char, _, _ in picture)
+    signs = {char: _digit(char, grid) for char in {char for char, _, _ in picture}}
+    digits = [signs[char] for char, _, _ in picture]
     strays: dict[str, list[Place]] = {}
     for digit, (char, line, column) in zip(digits, picture, strict=True):
         if digit is None:
@@ -53,10 +54,10 @@ def read_givens(node: Node, grid: Grid, collector: Collector, what: str = "the g
         hint = f"{_told(grid)}; an empty cell is a dot"
         said = f"{quoted(char)} is not {'one of the letters' if grid.lettered else 'a digit'}"
         collector.error(first, "not-a-digit", said, hint, tuple(more))
-    sound = tuple(digit for digit in digits if digit is not None and digit <= grid.size)
+    sound = tuple([digit for digit in digits if digit is not None and digit <= grid.size])
     if len(sound) < len(digits):
         return None
-    return Givens(node, sound, tuple((line, column) for _, line, column in picture))
+    return Givens(node, sound, tuple([(line, column) for _, line, column in picture]))
 
 
 def _told(grid: Grid) -> str:
@@ -76,13 +77,14 @@ def _digit(char: str, grid: Grid) -> int | None:
 def check_clashes(givens: Givens, houses: Iterable[House], grid: Grid, collector: Collector) -> None:
     """Report each digit that stands more than once in a house; the same cells are reported once."""
     reported: set[tuple[int, ...]] = set()
+    digits = givens.digits
     for house in houses:
-        standing: dict[int, tuple[int, ...]] = {}
-        for cell in house.cells:
-            if digit := givens.digits[cell]:
-                standing[digit] = (*standing.get(digit, ()), cell)
-        for digit, cells in sorted(standing.items()):
-            if len(cells) < 2 or cells in reported:
+        standing = [digits[cell] for cell in house.cells if digits[cell]]
+        if len(set(standing)) == len(standing):
+            continue
+        for digit in sorted({digit for digit in standing if standing.count(digit) > 1}):
+            cells = tuple(cell for cell in house.cells if digits[cell] == digit)
+            if cells in reported:
                 continue
             reported.add(cells)
             names = [grid.name(cell) for cell in cells]

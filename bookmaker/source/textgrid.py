@@ -6,6 +6,7 @@ In: a `Word` of several lines with its place. Out: the characters with their pla
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from itertools import chain
 from typing import TypeAlias
 
 from bookmaker.puzzle.grid import Grid
@@ -62,7 +63,7 @@ def _all_drawn(
 ) -> tuple[Drawn, ...] | None:
     """All characters of a picture of this size."""
     rows = [row for line, text in enumerate(word.value.splitlines()) if (row := drawn_in(text, line))]
-    found = tuple(cell for row in rows for cell in row)
+    found = tuple(chain.from_iterable(rows))
     wanted = height * width
     if len(found) == wanted and all(len(row) % width == 0 for row in rows):
         return found
@@ -102,7 +103,7 @@ def drawn_rows(grid: Grid, sign: Callable[[int], str]) -> list[str]:
 
 def drawn_in(text: str, line: int = 0) -> tuple[Drawn, ...]:
     """The cells drawn in one line of a picture."""
-    return tuple((char, line, at) for at, char in enumerate(text) if not char.isspace() and char not in RULING)
+    return tuple([(char, line, at) for at, char in enumerate(text) if char not in RULING and not char.isspace()])
 
 
 def _how(text: str, rows: Sequence[Sequence[Drawn]], wanted: tuple[int, int], each: str) -> str:
