@@ -31,11 +31,11 @@ from bookmaker.display.recurring import Recurring
 from bookmaker.display.tags import FIELD, HOLDERS, LINK, Role, Tag
 from bookmaker.geometry import IDENTITY, Matrix, moved, placing, within
 from bookmaker.ink.conditions import Condition
+from bookmaker.ink.images import Images
 from bookmaker.ink.lettering import Cell, Lettering, is_one_piece
-from bookmaker.ink.operators import at, hexadecimal, number, path_of, rectangle
+from bookmaker.ink.operators import at, hexadecimal, number, path_of, placed, rectangle
 from bookmaker.ink.pdffile import PdfFile
 from bookmaker.ink.pens import changed_to, filled_with
-from bookmaker.ink.pictures import grey_picture, press_picture, screen_picture
 from bookmaker.ink.structure import Element, Structure
 
 MARK = "Bookmaker"
@@ -75,7 +75,7 @@ class Content:
         self.coloured = False
         self._letters = Lettering(file, structure)
         self._path: Recurring[tuple[Segment, ...], str] = Recurring(path_of, _PATHS)
-        self._stored: dict[tuple[bytes, bool], int] = {}
+        self._images = Images(file, condition)
         self._begin()
 
     def _begin(self) -> None:
@@ -156,36 +156,35 @@ class Content:
             self._put(run)
 
     def _image(self, image: Image) -> None:
-        key = image.source, image.coloured
-        if key not in self._stored:
-            if not image.coloured:
-                space, picture = b"DeviceGray", grey_picture(image.source)
-            elif self._condition:
-                space, picture = b"DeviceCMYK", press_picture(image.source, self._condition.profile)
-            else:
-                space, picture = b"DeviceRGB", screen_picture(image.source)
-            said = b"/Type /XObject /Subtype /Image /Width %d /Height %d /ColorSpace /%s /BitsPerComponent 8"
-            self._stored[key] = self._file.put_stream(said % (*picture.size, space), picture.tobytes())
         self.coloured |= image.coloured
-        name = f"Im{self._stored[key]}"
-        self.images[name] = self._stored[key]
+        stored = self._images.stored(image)
+        name = f"Im{stored}"
+        self.images[name] = stored
         self._put(f"q\n{number(image.width)} 0 0 {number(image.height)} {at((image.x, image.y + image.height))} cm")
         self._put(f"/{name} Do\nQ")
 
     def _group(self, group: Group) -> None:
-        """Draw inside `q … Q`; a name makes the group marked content."""
-        before = self._matrix, self._stroke, self._fill, self._font
-        inner = placing(group)
-        self._matrix = within(self._matrix, inner)
+        """What a group holds; a name makes it marked content."""
         if self._open == "artifact":
             self._leave(None)
-        around = self._open
+        around, matrix = self._open, placing(group)
         if group.name:
             self._put(f"/{MARK} << /Name <{hexadecimal(group.name)}> >> BDC")
+        if matrix == IDENTITY and group.clip is None:
+            self._draw(group.items)
+            self._leave(around)
+        else:
+            self._set_apart(group, matrix, around)
+        if group.name:
+            self._put("EMC")
+
+    def _set_apart(self, group: Group, matrix: Matrix, around: Owner) -> None:
+        """Draw what a group holds as it is placed and clipped, inside `q … Q`."""
+        before = self._matrix, self._stroke, self._fill, self._font
+        self._matrix = within(self._matrix, matrix)
         self._put("q")
-        if inner != IDENTITY:
-            a, b, c, d, e, f = inner
-            self._put(f"{a:.6f} {-b:.6f} {-c:.6f} {d:.6f} {e:.6f} {-f:.6f} cm")
+        if matrix != IDENTITY:
+            self._put(placed(matrix))
         if isinstance(group.clip, Rect):
             self._put(f"{rectangle(group.clip)}\nW\nn")
         elif group.clip is not None:
@@ -193,8 +192,6 @@ class Content:
         self._draw(group.items)
         self._leave(around)
         self._put("Q")
-        if group.name:
-            self._put("EMC")
         self._matrix, self._stroke, self._fill, self._font = before
 
     def _tagged(self, element: Tagged) -> None:

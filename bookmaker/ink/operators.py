@@ -7,10 +7,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from functools import lru_cache
+from itertools import chain, groupby
 from typing import assert_never
 
 from bookmaker.display.items import Close, Curve, Move, Point, Rect, Segment, Straight
-from bookmaker.geometry import outline
+from bookmaker.geometry import Matrix, outline
 
 
 @lru_cache(maxsize=16_384)  # the grids of a book share most of theirs
@@ -22,6 +23,14 @@ def number(value: float) -> str:
 def at(point: Point) -> str:
     """A point, y negated."""
     return f"{number(point[0])} {number(-point[1])}"
+
+
+def placed(matrix: Matrix) -> str:
+    """The operator that takes what follows through a matrix, y down."""
+    a, b, c, d, e, f = matrix
+    if (a, b, c, d) == (1.0, 0.0, 0.0, 1.0):
+        return f"1 0 0 1 {at((e, f))} cm"
+    return f"{a:.6f} {-b:.6f} {-c:.6f} {d:.6f} {e:.6f} {-f:.6f} cm"
 
 
 def hexadecimal(text: str) -> str:
@@ -37,20 +46,29 @@ def rectangle(rect: Rect) -> str:
 
 
 def path_of(segments: Iterable[Segment]) -> str:
-    """The operators that make these segments the path."""
+    """The operators that make these segments the path. Straight stretches, of which outlines have a hundred in a row,
+    are written together: that takes a third of the time."""
     operators = []
-    for segment in segments:
-        if isinstance(segment, Straight):  # as most are: this takes half as long as to match it
-            x, y = segment.to
-            operators.append(f"{number(x)} {number(-y)} l")
+    for straight, some in groupby(segments, _is_straight):
+        if straight:
+            ends = [segment.to for segment in some if isinstance(segment, Straight)]
+            numbers = tuple(chain.from_iterable([(x, -y) for x, y in ends]))
+            operators.append("\n".join(["%.3f %.3f l"] * len(ends)) % numbers)
             continue
-        match segment:
-            case Move(to):
-                operators.append(f"{at(to)} m")
-            case Curve(first, second, to):
-                operators.append(f"{at(first)} {at(second)} {at(to)} c")
-            case Close():
-                operators.append("h")
-            case _ as never:
-                assert_never(never)
+        for segment in some:
+            match segment:
+                case Move(to):
+                    operators.append(f"{at(to)} m")
+                case Straight(to):
+                    operators.append(f"{at(to)} l")
+                case Curve(first, second, to):
+                    operators.append(f"{at(first)} {at(second)} {at(to)} c")
+                case Close():
+                    operators.append("h")
+                case _ as never:
+                    assert_never(never)
     return "\n".join(operators)
+
+
+def _is_straight(segment: Segment) -> bool:
+    return isinstance(segment, Straight)

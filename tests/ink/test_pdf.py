@@ -12,7 +12,7 @@ import pytest
 from pypdf import PdfReader
 from pypdf.generic import ContentStream
 
-from bookmaker.display.items import Anchor, Bookmark, Document, Group, Item, Link, Page, Rect, Stroke, Text
+from bookmaker.display.items import Anchor, Bookmark, Document, Group, Item, Line, Link, Page, Rect, Stroke, Text
 from bookmaker.ink.operators import number
 from bookmaker.ink.pdf import pdf_bytes, write_pdf
 from bookmaker.layout.drawing import Pages
@@ -229,6 +229,30 @@ def test_named_groups_are_marked_content(reader: PdfReader) -> None:
     kinds = [operator for _, operator in operations]
     assert kinds.count(b"BDC") + kinds.count(b"BMC") == kinds.count(b"EMC")
     assert kinds.count(b"q") == kinds.count(b"Q")
+
+
+def test_what_a_group_leaves_where_it_is_is_drawn_as_without_it() -> None:
+    """Nothing is saved and brought back around it; pens and colours after it are right all the same."""
+    rule, dark, pale = Line((5, 5), (50, 5), Stroke(2, 0.5)), Rect(0, 0, 9, 9, fill=0.2), Rect(20, 0, 9, 9, fill=0.8)
+    moved = Group((pale, rule), 5, 7)
+    inside, outside = (
+        one_page(rule, dark, *held, rule, dark) for held in ((Group((pale, moved, rule)),), (pale, moved, rule))
+    )
+    assert operators_of(inside) == [*operators_of(outside)]
+    assert operators_of(inside).count("q") == 1
+    assert pictured(inside) == pictured(outside) != pictured(one_page(rule, dark, pale, moved, rule))
+
+
+def operators_of(file: bytes) -> list[str]:
+    """All that paints or changes how it is painted; where artifacts begin and end is another matter."""
+    page = PdfReader(BytesIO(file)).pages[0]
+    written = page.get_contents().get_data().decode("ascii")
+    return [line.rpartition(" ")[2] for line in written.splitlines() if line not in ("/Artifact BMC", "EMC")]
+
+
+def pictured(file: bytes) -> bytes:
+    picture: bytes = pypdfium2.PdfDocument(file)[0].render(scale=2).to_pil().tobytes()
+    return picture
 
 
 def test_names_beyond_ascii_survive() -> None:

@@ -103,8 +103,7 @@ def within_grid(code: bytes) -> Callable[[Instructions], bytes]:
     """Paint something as the last of the grid, before its marked content ends; the origin there is its corner."""
 
     def change(instructions: Instructions) -> bytes:
-        last = max(at for at, one in enumerate(instructions) if str(one.operator) == "EMC")
-        end = max(at for at, one in enumerate(instructions[:last]) if str(one.operator) == "Q")
+        end = max(at for at, one in enumerate(instructions) if str(one.operator) == "EMC")
         before, after = map(pikepdf.unparse_content_stream, (instructions[:end], instructions[end:]))
         return b"%b\n%b\n%b" % (before, code, after)
 
