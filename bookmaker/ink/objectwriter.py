@@ -1,9 +1,9 @@
 """The objects of a PDF file on their way to a stream (ISO 32000-1, 7.5): how they are packed, and where each lies.
 
-In: the bodies of objects, with their numbers. Out: the file, its objects in the order in which they were put. Streams
-are packed by another thread while the next pages are drawn, since zlib does not hold Python up. Where every object lies
-is written in sections while pages pass (7.5.8), each of which names the one before it, so that no list of all objects
-is kept; or, in a file without object streams, as a table at its end.
+In: the bodies of objects, with their numbers. Out: the file, its objects in the order in which they were put. Large
+streams are packed by another thread while the next pages are drawn, since zlib does not hold Python up. Where every
+object lies is written in sections while pages pass (7.5.8), each of which names the one before it, so that no list of
+all objects is kept; or, in a file without object streams, as a table at its end.
 """
 
 from __future__ import annotations
@@ -30,6 +30,10 @@ _UP = b"\2"
 
 _LEVEL = 5
 """How hard to pack: the next level takes half as long again for half a hundredth of the size."""
+
+_LARGE = 65_536
+"""Bytes from which on a stream is packed by another thread. Smaller ones, such as most pages, are packed here:
+the threads would wait for each other longer than it takes."""
 
 _AHEAD = 16
 """Objects that wait for a stream before them to be packed."""
@@ -60,6 +64,9 @@ class ObjectWriter:
 
     def put_stream(self, number: int, entries: bytes, content: bytes) -> None:
         """A stream, to be packed, with these entries in its dictionary."""
+        if len(content) < _LARGE:
+            self.put(number, _stream(entries, zlib.compress(content, _LEVEL)))
+            return
         self._packer.give(content)
         self._waiting.append((number, entries, True))
         self._catch_up(_AHEAD)
@@ -120,8 +127,7 @@ class ObjectWriter:
         while len(self._waiting) > ahead:
             number, body, stream = self._waiting.popleft()
             if stream:
-                packed = self._packer.take()
-                body = b"<< %s /Filter /FlateDecode /Length %d >>\nstream\n%s\nendstream" % (body, len(packed), packed)
+                body = _stream(body, self._packer.take())
             self._place(number)
             self._write(b"%d 0 obj\n%s\nendobj\n" % (number, body))
 
@@ -168,6 +174,10 @@ class _Packer(Thread):
     def end(self) -> None:
         """Nothing more is given."""
         self._given.put(None)
+
+
+def _stream(entries: bytes, packed: bytes) -> bytes:
+    return b"<< %s /Filter /FlateDecode /Length %d >>\nstream\n%s\nendstream" % (entries, len(packed), packed)
 
 
 def _apart(lines: bytes) -> bytes:

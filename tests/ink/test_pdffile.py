@@ -69,10 +69,15 @@ def test_a_file_is_the_same_however_long_its_streams_take_to_pack(monkeypatch: p
         return pack(content, level)
 
     monkeypatch.setattr(objectwriter, "zlib", SimpleNamespace(compress=slowly))
-    assert long_file(40) == at_once
+    for large in (0, 300, 100_000):  # all by the other thread, some, none
+        monkeypatch.setattr(objectwriter, "_LARGE", large)
+        assert long_file(40) == at_once
 
 
-def test_what_goes_wrong_with_packing_is_not_lost(monkeypatch: pytest.MonkeyPatch) -> None:
+@pytest.mark.parametrize("large", (0, 100_000))
+def test_what_goes_wrong_with_packing_is_not_lost(large: int, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(objectwriter, "_LARGE", large)
+
     def full(content: bytes, level: int) -> bytes:
         raise MemoryError("no room")
 
