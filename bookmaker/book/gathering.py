@@ -9,7 +9,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from concurrent.futures import Executor, Future
-from itertools import islice
 from typing import TypeAlias
 
 from bookmaker.book import wording
@@ -22,11 +21,11 @@ from bookmaker.language import catalogue
 from bookmaker.manifest.entries import Entry
 from bookmaker.proof import prove_each
 from bookmaker.proof.cache import Store, key_of
-from bookmaker.proof.executors import ahead_of, in_order
+from bookmaker.proof.executors import AHEAD, ahead_of, in_order
 from bookmaker.proof.findings import Proof
 
-TOGETHER = 8
-"""Entries that one worker takes at a time."""
+TOGETHER = 16
+"""Entries that one worker takes at a time, at most; of a short book fewer, so that all workers have some."""
 
 Gathered: TypeAlias = tuple[Proof, BookPuzzle]
 
@@ -49,7 +48,7 @@ class Notes:
 
 
 def gather(
-    entries: Iterable[Entry],
+    entries: Sequence[Entry],
     band_names: Sequence[str],
     hinted: bool,
     store: Store,
@@ -60,15 +59,20 @@ def gather(
     """The puzzles in the order of the entries, told in that language, with hints if they are to be `hinted`; `regrade`
     may change what is found of their difficulty."""
 
-    def begin(some: list[Entry]) -> Future[tuple[list[Gathered], list[tuple[str, str]]]]:
+    def begin(some: Sequence[Entry]) -> Future[tuple[list[Gathered], list[tuple[str, str]]]]:
         keys = [key_of(entry.puzzle, 0) for entry in some]
         keys += [hint_key(entry.puzzle, language) for entry in some if hinted]
         return executor.submit(_gathered, some, tuple(band_names), hinted, store.get_all(keys), regrade, language)
 
-    for _, (found, fresh) in in_order(_batches(iter(entries)), begin, ahead_of(executor)):
-        if fresh:
-            store.put(fresh)
-        yield from found
+    begun = in_order(_batches(entries), begin, ahead_of(executor))
+
+    def gathered() -> Iterator[Gathered]:
+        for _, (found, fresh) in begun:
+            if fresh:
+                store.put(fresh)
+            yield from found
+
+    return gathered()
 
 
 def book_puzzle(proof: Proof, hints: Hints | None, band_names: Sequence[str], language: str = "en") -> BookPuzzle:
@@ -115,6 +119,6 @@ def _gathered(
     return found, notes.fresh
 
 
-def _batches(entries: Iterator[Entry]) -> Iterator[list[Entry]]:
-    while some := [*islice(entries, TOGETHER)]:
-        yield some
+def _batches(entries: Sequence[Entry]) -> Iterator[Sequence[Entry]]:
+    together = min(TOGETHER, 1 + len(entries) // AHEAD)
+    return (entries[start : start + together] for start in range(0, len(entries), together))

@@ -1,6 +1,7 @@
 """A book and a layout → pages of display items. All measuring and breaking happens here."""
 
 from bookmaker.layout.compose import compose, compose_key
+from bookmaker.layout.setting.ready import make_ready
 from bookmaker.layout.sheets.cover import compose_cover, thin_spine
 from bookmaker.layout.sheets.crib import compose_crib
 from bookmaker.layout.sheets.fillable import fillable
@@ -29,6 +30,7 @@ __all__ = [
     "layout_names",
     "load_layout",
     "load_theme",
+    "make_ready",
     "press_sheets",
     "theme_names",
     "thin_spine",

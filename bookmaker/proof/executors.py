@@ -7,12 +7,14 @@ order of the items whatever finishes first. Only a few items are under way at a 
 from __future__ import annotations
 
 import multiprocessing
+import os
 import pickle
 from collections import deque
 from collections.abc import Callable, Iterator, Mapping
 from concurrent.futures import Executor, Future, ProcessPoolExecutor
 from contextlib import contextmanager, nullcontext
 from functools import cached_property, lru_cache
+from itertools import islice
 from typing import Any, Generic, ParamSpec, TypeVar
 
 from bookmaker.proof.cache import ROOMS_THAT_MATTER, code_version
@@ -27,6 +29,9 @@ Value = TypeVar("Value")
 
 AHEAD = 32
 """Items under way at most, where others do the work."""
+
+_YIELD = 5
+"""How far a worker stands back where there are more processes than processors (POSIX, nice)."""
 
 
 class InProcess(Executor):
@@ -95,16 +100,20 @@ def processes(workers: int, say: Callable[[str], None] | None = None) -> Iterato
 def in_order(
     items: Iterator[Item], begin: Callable[[Item], Future[Result]], ahead: int
 ) -> Iterator[tuple[Item, Result]]:
-    """Each item with the result of its future, with up to `ahead` items begun beyond the one that is waited for."""
-    under_way: deque[tuple[Item, Future[Result]]] = deque()
-    for item in items:
-        under_way.append((item, begin(item)))
-        if len(under_way) > ahead:
+    """Each item with the result of its future, with up to `ahead` items begun beyond the one that is waited for; the
+    first of them at once, before any is asked for."""
+    under_way = deque((item, begin(item)) for item in islice(items, ahead))
+
+    def results() -> Iterator[tuple[Item, Result]]:
+        for item in items:
+            under_way.append((item, begin(item)))
             first, future = under_way.popleft()
             yield first, future.result()
-    while under_way:
-        first, future = under_way.popleft()
-        yield first, future.result()
+        while under_way:
+            first, future = under_way.popleft()
+            yield first, future.result()
+
+    return results()
 
 
 class _Crew(ProcessPoolExecutor):
@@ -116,8 +125,11 @@ class _Crew(ProcessPoolExecutor):
 
 
 def _begin(heard: bool) -> None:
-    """In a worker: the process that began it says what there is to say."""
+    """In a worker: the process that began it says what there is to say, and goes first where there are few processors,
+    since all wait for it in the end."""
     serving()
+    if hasattr(os, "nice"):
+        os.nice(_YIELD)
     if heard:
         speak_up()
 

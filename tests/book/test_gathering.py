@@ -2,8 +2,13 @@
 
 from __future__ import annotations
 
-from concurrent.futures import Executor
+import time
+from collections.abc import Callable
+from concurrent.futures import Executor, Future, ThreadPoolExecutor
 from pathlib import Path
+from typing import Any
+
+import pytest
 
 from bookmaker.book import bind, make_book
 from bookmaker.book.contents import BookPuzzle
@@ -11,7 +16,7 @@ from bookmaker.book.gathering import TOGETHER, Gathered, gather
 from bookmaker.manifest.entries import Manifest
 from bookmaker.proof import prove_all
 from bookmaker.proof.cache import FileStore, FreshStore, NoStore, Store, key_of
-from bookmaker.proof.executors import InProcess, processes
+from bookmaker.proof.executors import AHEAD, InProcess, done, processes
 from tests.layout.sample_book import sample_manifest
 
 MANIFEST: Manifest = sample_manifest()
@@ -23,10 +28,38 @@ def gathered(store: Store, executor: Executor | None = None) -> list[Gathered]:
 
 def test_workers_gather_what_one_makes() -> None:
     book = make_book(MANIFEST, prove_all(MANIFEST.entries))
-    assert len(MANIFEST.entries) > TOGETHER
     with processes(2) as executor:
         assert bind(MANIFEST, gathered(NoStore(), executor)) == book
     assert bind(MANIFEST, gathered(NoStore())) == book
+
+
+class Shares(InProcess):
+    """Notes how many entries each piece of work has, and finds nothing out."""
+
+    def __init__(self) -> None:
+        self.sizes: list[int] = []
+
+    def submit(self, fn: Callable[..., Any], /, *args: Any, **kwargs: Any) -> Future[Any]:
+        self.sizes.append(len(args[0]))
+        return done(([], []))
+
+
+@pytest.mark.parametrize("copies", (1, 3, 10, 100))
+def test_a_short_book_has_work_for_many_and_a_long_one_little_ado(copies: int) -> None:
+    entries, shares = MANIFEST.entries * copies, Shares()
+    assert [*gather(entries, MANIFEST.band_names, True, NoStore(), shares)] == []
+    assert sum(shares.sizes) == len(entries) and max(shares.sizes) <= TOGETHER
+    assert len(shares.sizes) >= min(len(entries), AHEAD) / 2 and len(shares.sizes) <= max(2 * AHEAD, len(entries) / 15)
+
+
+def test_workers_begin_before_the_first_puzzle_is_asked_for() -> None:
+    begun = list[object]()
+    with ThreadPoolExecutor(1, initializer=begun.append, initargs=("a worker",)) as executor:
+        puzzles = gather(MANIFEST.entries, MANIFEST.band_names, False, NoStore(), executor)
+        deadline = time.monotonic() + 60
+        while not begun and time.monotonic() < deadline:
+            time.sleep(0.01)
+        assert begun and len([*puzzles]) == len(MANIFEST.entries)
 
 
 def test_proofs_come_without_their_paths() -> None:

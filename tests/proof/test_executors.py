@@ -46,6 +46,7 @@ def test_items_are_taken_only_a_few_ahead() -> None:
             yield item
 
     results = in_order(items(), lambda item: InProcess().submit(abs, item), 3)
+    assert taken == 3  # before any is asked for
     for handed, _ in enumerate(results, start=1):
         assert taken <= handed + 3
 

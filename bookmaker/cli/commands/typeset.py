@@ -42,6 +42,7 @@ from bookmaker.layout import (
     fillable,
     impose,
     load_layout,
+    make_ready,
     press_sheets,
     thin_spine,
 )
@@ -184,6 +185,7 @@ def typeset_command(
         gathered = gather(
             manifest.entries, manifest.band_names, said.hints, known(), executor, regrade, language=said.language
         )
+        make_ready(layout.speaking(said.language))  # while workers are at the first puzzles
         contents = bind(manifest, _watched(gathered, len(manifest.entries), proofs), draft)
         by_id = {proof.entry.id: proof for proof in proofs}
         if not draft:
