@@ -148,6 +148,8 @@ def _text(run: Run, page: int, safe: tuple[float, float, float, float], findings
         return
     left, bottom, right, top = safe
     x0, y0, x1, y1 = box
+    if left <= x0 and bottom <= y0 and x1 <= right and y1 <= top:  # as nearly all text does
+        return
     beyond = max(left - x0, bottom - y0, x1 - right, y1 - top)
     # text that lies wholly beyond the trim is a slug line: cut off on purpose
     if beyond > ROUNDING and max(left - x1, bottom - y1, x0 - right, y0 - top) < SAFE:

@@ -11,7 +11,9 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field, replace
 from functools import lru_cache
+from itertools import groupby
 from math import hypot
+from operator import attrgetter
 from typing import Literal
 
 from bookmaker.preflight.painted import Matrix, Painted, Point, Run, Stroke, corners, moved, within
@@ -115,44 +117,31 @@ class PrintedGrid:
 
 def grids_on(number: int, items: Iterable[Painted]) -> list[PrintedGrid]:
     """The grids and keys of a page, `number` counted from 1, in the order of printing."""
-    held: dict[str, _Held] = {}
-    homes: dict[tuple[str, ...], _Held | None] = {(): None}
-    for item in items:
-        if isinstance(item, Stroke | Run):
-            if item.group not in homes:
-                name = next((name for name in item.group if name.startswith(("grid ", "key "))), None)
-                homes[item.group] = None if name is None else held.setdefault(name, _Held([], []))
-            here = homes[item.group]
-            if here is not None:
-                if isinstance(item, Stroke):
-                    here.strokes.append(item)
-                else:
-                    here.runs.append(item)
+    held: dict[str, list[Run | Stroke]] = {}
+    drawn = [item for item in items if isinstance(item, (Run, Stroke))]
+    for group, some in groupby(drawn, attrgetter("group")):
+        name = next((name for name in group if name.startswith(("grid ", "key "))), None)
+        if name is not None:
+            held.setdefault(name, []).extend(some)
     return [_read(name, number, here) for name, here in held.items()]
 
 
-@dataclass(frozen=True, slots=True)
-class _Held:
-    """What one named group holds."""
-
-    strokes: list[Stroke]
-    runs: list[Run]
-
-
-def _read(name: str, page: int, held: _Held) -> PrintedGrid:
+def _read(name: str, page: int, held: Sequence[Run | Stroke]) -> PrintedGrid:
     kind: Literal["grid", "key"] = "key" if name.startswith("key ") else "grid"
     title = name.partition(" ")[2]
-    squares = [*filter(None, map(_square, held.strokes))]
+    strokes = [item for item in held if isinstance(item, Stroke)]
+    runs = [item for item in held if isinstance(item, Run)]
+    squares = [*filter(None, map(_square, strokes))]
     square = max(squares, key=lambda square: square.side, default=None)
     if square is None:
         return PrintedGrid(kind, title, page)
-    cell = square.side / square.cells(held.strokes)
+    cell = square.side / square.cells(strokes)
     frame = square.around([other for other in squares if abs(other.side - square.side) < 0.01 * square.side])
     rows, columns = round(hypot(*frame.down) / cell), round(hypot(*frame.right) / cell)
-    ems, least = [run.em for run in held.runs], _TALL * cell
+    ems, least = [run.em for run in runs], _TALL * cell
     a, b, c, d, e, f = within((columns, 0, 0, rows, 0, 0), frame.shares)
     symbols, fonts = [""] * (rows * columns), [""] * (rows * columns)
-    for run, em in zip(held.runs, ems, strict=True):
+    for run, em in zip(runs, ems, strict=True):
         if em < least:
             continue
         for character, (x, y) in run.middles():

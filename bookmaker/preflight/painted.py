@@ -41,11 +41,13 @@ FIGURE = 0.7
 
 class Setting(NamedTuple):
     """How a string is set, in points before a matrix: `letters` are (character, start, width), `length` is how far they
-    go. `seen` is where those that are no spaces begin and end, None if there are none; `lacking` ones have no glyph."""
+    go. `seen` is where those that are no spaces begin and end, None if there are none, and `middles` are these with the
+    middle of each; `lacking` ones have no glyph."""
 
     letters: tuple[tuple[str, float, float], ...]
     length: float
     seen: tuple[float, float] | None
+    middles: tuple[tuple[str, float], ...]
     lacking: bool
 
 
@@ -53,7 +55,8 @@ def set_out(letters: Sequence[tuple[str, float, float]], length: float) -> Setti
     """Letters, as (character, start, width), with what the checks ask of them together."""
     seen = [letter for letter in letters if not letter[0].isspace()]
     ends = (seen[0][1], seen[-1][1] + seen[-1][2]) if seen else None
-    return Setting(tuple(letters), length, ends, any(letter[0] == "\x00" for letter in letters))
+    middles = tuple([(letter, start + wide / 2) for letter, start, wide in seen])
+    return Setting(tuple(letters), length, ends, middles, any(letter[0] == "\x00" for letter in letters))
 
 
 class Run(NamedTuple):
@@ -77,8 +80,7 @@ class Run(NamedTuple):
         a, b, c, d, e, f = self.matrix
         high = self.rise + FIGURE * self.size / 2
         x, y = e + c * high, f + d * high
-        middles = [(letter, start + wide / 2) for letter, start, wide in self.setting.letters if not letter.isspace()]
-        return [(letter, (x + a * along, y + b * along)) for letter, along in middles]
+        return [(letter, (x + a * along, y + b * along)) for letter, along in self.setting.middles]
 
     def box(self) -> tuple[float, float, float, float] | None:
         """The box around the text, left, bottom, right, top, spaces at its ends left out; None if nothing is seen."""
