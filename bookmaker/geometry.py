@@ -42,6 +42,16 @@ def moved(matrix: Matrix, point: Point) -> Point:
     return a * x + c * y + e, b * x + d * y + f
 
 
+def box_in(matrix: Matrix, x: float, y: float, width: float, height: float) -> tuple[float, float, float, float]:
+    """The box around where the matrix takes a rectangle: left, top, right and bottom."""
+    a, b, c, d, e, f = matrix
+    if not b and not c and a > 0 < d:  # not turned
+        return a * x + e, d * y + f, a * (x + width) + e, d * (y + height) + f
+    corners = [moved(matrix, (across, down)) for across in (x, x + width) for down in (y, y + height)]
+    xs, ys = zip(*corners, strict=True)
+    return min(xs), min(ys), max(xs), max(ys)
+
+
 def outline(shape: Path | Rect) -> tuple[Segment, ...]:
     """A shape's segments; a rectangle runs clockwise from its top left corner, round corners as Bézier curves."""
     if isinstance(shape, Path):

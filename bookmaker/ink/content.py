@@ -29,10 +29,10 @@ from bookmaker.display.items import (
 )
 from bookmaker.display.recurring import Recurring
 from bookmaker.display.tags import FIELD, HOLDERS, LINK, Role, Tag
-from bookmaker.geometry import IDENTITY, Matrix, moved, placing, within
+from bookmaker.geometry import IDENTITY, Matrix, box_in, placing, within
 from bookmaker.ink.conditions import Condition
 from bookmaker.ink.images import Images
-from bookmaker.ink.lettering import Cell, Lettering, is_one_piece
+from bookmaker.ink.lettering import Cell, Lettering, is_moved_text, is_one_piece
 from bookmaker.ink.operators import at, hexadecimal, number, path_of, placed, rectangle
 from bookmaker.ink.pdffile import PdfFile
 from bookmaker.ink.pens import changed_to, filled_with
@@ -84,6 +84,7 @@ class Content:
         self.images: dict[str, int] = {}
         self._areas: list[Area] = []
         self._matrix: Matrix = IDENTITY
+        self._shift = (0.0, 0.0)
         self._stroke = Stroke(1.0)
         self._fill: Colour = 0.0
         self._font = ("", 0.0)
@@ -147,12 +148,12 @@ class Content:
             return
         self._mark()
         self._paint(text.colour)
-        if len(text.text) == 1:
+        if len(text.text) == 1 and self._shift == (0.0, 0.0):
             single = self._letters.single(text)
             self._put(single.after(self._font))
             self._font = single.font
         else:
-            run, self._font = self._letters.text(text, self._font)
+            run, self._font = self._letters.text(text, self._font, self._shift)
             self._put(run)
 
     def _image(self, image: Image) -> None:
@@ -165,9 +166,13 @@ class Content:
 
     def _group(self, group: Group) -> None:
         """What a group holds; a name makes it marked content."""
+        matrix = placing(group)
+        if is_moved_text(group):
+            self._lines(group, matrix)
+            return
         if self._open == "artifact":
             self._leave(None)
-        around, matrix = self._open, placing(group)
+        around = self._open
         if group.name:
             self._put(f"/{MARK} << /Name <{hexadecimal(group.name)}> >> BDC")
         if matrix == IDENTITY and group.clip is None:
@@ -177,6 +182,13 @@ class Content:
             self._set_apart(group, matrix, around)
         if group.name:
             self._put("EMC")
+
+    def _lines(self, group: Group, matrix: Matrix) -> None:
+        """Write lines of text where they come to stand: a page has many, and nothing else to move."""
+        before = self._matrix
+        self._matrix, self._shift = within(before, matrix), (group.dx, group.dy)
+        self._draw(group.items)
+        self._matrix, self._shift = before, (0.0, 0.0)
 
     def _set_apart(self, group: Group, matrix: Matrix, around: Owner) -> None:
         """Draw what a group holds as it is placed and clipped, inside `q … Q`."""
@@ -209,7 +221,7 @@ class Content:
         self._owner = "artifact" if element.tag.role in HOLDERS else made
         if element.tag.box:
             x, y, width, height = element.tag.box
-            left, top, right, bottom = self._bounds(x, y, width, height)
+            left, top, right, bottom = box_in(self._matrix, x, y, width, height)
             made.box = self._left + left, self._top - bottom, self._left + right, self._top - top
         if element.tag.role is Role.TABLE:
             self._table(element.items, structure)
@@ -279,16 +291,7 @@ class Content:
         if self._structure is not None and (owner is None or owner.tag is None or owner.tag.role is not tag.role):
             owner = self._structure.open(tag)
             self._structure.close()
-        self._areas.append(Area(*self._bounds(item.x, item.y, item.width, item.height), item, owner))
-
-    def _bounds(self, x: float, y: float, width: float, height: float) -> tuple[float, float, float, float]:
-        """Left, top, right and bottom on the page of a box in the measure of what is drawn."""
-        a, b, c, d, e, f = self._matrix
-        if not b and not c and a > 0 < d:  # not turned
-            return a * x + e, d * y + f, a * (x + width) + e, d * (y + height) + f
-        corners = [moved(self._matrix, (across, down)) for across in (x, x + width) for down in (y, y + height)]
-        xs, ys = zip(*corners, strict=True)
-        return min(xs), min(ys), max(xs), max(ys)
+        self._areas.append(Area(*box_in(self._matrix, item.x, item.y, item.width, item.height), item, owner))
 
     def _pen(self, stroke: Stroke) -> None:
         before, self._stroke = self._stroke, stroke

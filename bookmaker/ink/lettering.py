@@ -6,10 +6,11 @@ are kept: the digits of grids come again and again.
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from typing import NamedTuple, TypeAlias
 
 from bookmaker.display.colour import Colour
-from bookmaker.display.items import Item, Tagged, Text
+from bookmaker.display.items import Group, Item, Link, Point, Tagged, Text
 from bookmaker.display.recurring import Recurring
 from bookmaker.display.tags import Role
 from bookmaker.geometry import text_start
@@ -59,8 +60,8 @@ class Lettering:
         self.single = Recurring(self._of_single, _KEPT)
         self.cell = Recurring(self._of_cell, _KEPT)
 
-    def text(self, text: Text, font: Font) -> tuple[str, Font]:
-        """The operators of a text, where that font is in use, and the font in use after it."""
+    def text(self, text: Text, font: Font, shift: Point) -> tuple[str, Font]:
+        """The operators of a text that is moved by so much, where that font is in use; and the font in use after it."""
         letter_space = f"{number(text.letter_space)} Tc\n" if text.letter_space else ""
         word_space = f"{number(text.word_space)} Tw\n" if text.word_space else ""
         shown = []
@@ -70,7 +71,7 @@ class Lettering:
                 shown.append(f"{resource} {number(text.size)} Tf")
             shown.append(glyphs)
         back = ("0 Tc\n" if letter_space else "") + ("0 Tw\n" if word_space else "")
-        start, run = at((text_start(text), text.y)), "\n".join(shown)
+        start, run = at((text_start(text) + shift[0], text.y + shift[1])), "\n".join(shown)
         run = f"BT\n{letter_space}{word_space}{start} Td\n{run}\n{back}ET"
         if text.letter_space:  # a reader shall find the word, not its letters one by one
             run = f"/Span << /ActualText <{hexadecimal(text.text)}> >> BDC\n{run}\nEMC"
@@ -100,3 +101,18 @@ class Lettering:
 def is_one_piece(element: Tagged) -> bool:
     """Is it empty, or a cell that holds text: one piece of marked content to which nothing is added?"""
     return not element.items or (element.tag.role is Role.CELL and isinstance(element.items[0], Text))
+
+
+def is_moved_text(group: Group) -> bool:
+    """Are these lines of text and their links, merely moved, and without a name?"""
+    return group.scale == 1.0 and not (group.turn or group.clip or group.name) and _are_texts(group.items)
+
+
+def _are_texts(items: Iterable[Item]) -> bool:
+    for item in items:
+        if isinstance(item, Tagged):
+            if item.tag.role is Role.CELL or not _are_texts(item.items):
+                return False
+        elif not isinstance(item, (Text, Link)):
+            return False
+    return True

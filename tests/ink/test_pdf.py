@@ -12,7 +12,21 @@ import pytest
 from pypdf import PdfReader
 from pypdf.generic import ContentStream
 
-from bookmaker.display.items import Anchor, Bookmark, Document, Group, Item, Line, Link, Page, Rect, Stroke, Text
+from bookmaker.display.items import (
+    Anchor,
+    Bookmark,
+    Document,
+    Group,
+    Item,
+    Line,
+    Link,
+    Page,
+    Rect,
+    Stroke,
+    Text,
+    tagged,
+)
+from bookmaker.display.tags import PARAGRAPH
 from bookmaker.ink.operators import number
 from bookmaker.ink.pdf import pdf_bytes, write_pdf
 from bookmaker.layout.drawing import Pages
@@ -241,6 +255,28 @@ def test_what_a_group_leaves_where_it_is_is_drawn_as_without_it() -> None:
     assert operators_of(inside) == [*operators_of(outside)]
     assert operators_of(inside).count("q") == 1
     assert pictured(inside) == pictured(outside) != pictured(one_page(rule, dark, pale, moved, rule))
+
+
+def test_lines_that_are_moved_are_written_where_they_come_to_stand() -> None:
+    """Unless more than that becomes of them: then they are drawn as they are, moved, scaled, turned or clipped."""
+    word, digit, after = Text(1, 20, "word", "sans", 8), Text(30, 20, "7", "sans-bold", 8), Text(1, 60, "on", "sans", 8)
+    leads = Link(1, 12, 20, 9, "top", "up")
+    there = tagged((PARAGRAPH,), replace(word, x=6, y=27)), replace(digit, x=35, y=27), replace(leads, x=6, y=19)
+    group = Group((tagged((PARAGRAPH,), word), digit, leads), 5, 7)
+    moved, written = (to_the_top(*items, after) for items in ((group,), there))
+    assert operators_of(moved) == operators_of(written) and "q" not in operators_of(moved)
+    assert pictured(moved) == pictured(written)
+    assert [areas_of(moved)] == [areas_of(written)]
+    for other in (replace(group, scale=0.5), replace(group, turn=90), replace(group, clip=Rect(0, 0, 9, 30))):
+        assert operators_of(to_the_top(other, after)).count("q") == 1
+
+
+def to_the_top(*items: Item) -> bytes:
+    return pdf_bytes(Document("t", "", "", (Page(200, 100, items, "1", (Anchor("top", 0, 0),)),)))
+
+
+def areas_of(file: bytes) -> list[list[float]]:
+    return [[float(side) for side in one.get_object()["/Rect"]] for one in PdfReader(BytesIO(file)).pages[0]["/Annots"]]
 
 
 def operators_of(file: bytes) -> list[str]:
