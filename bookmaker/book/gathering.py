@@ -25,7 +25,7 @@ from bookmaker.proof.executors import AHEAD, ahead_of, in_order
 from bookmaker.proof.findings import Proof
 
 TOGETHER = 16
-"""Entries that one worker takes at a time, at most; of a short book fewer, so that all workers have some."""
+"""Entries that one worker takes at a time, at most; of a short book fewer, so that the work can be shared."""
 
 Gathered: TypeAlias = tuple[Proof, BookPuzzle]
 

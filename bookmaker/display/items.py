@@ -196,6 +196,11 @@ def untagged(items: Iterable[Item]) -> Iterator[Item]:
             yield item
 
 
+def holds_elements(items: Iterable[Item]) -> bool:
+    """Is any of the items an element, or a group that holds one?"""
+    return any(isinstance(item, Tagged) or (isinstance(item, Group) and holds_elements(item.items)) for item in items)
+
+
 @dataclass(frozen=True, slots=True)
 class Anchor:
     """A named place on a page that links and bookmarks lead to."""

@@ -10,7 +10,7 @@ from bookmaker.reasons import Reason, Rung
 
 
 class Step(NamedTuple):
-    """One step of a solving path; those of a book that are kept are read by the ten thousand.
+    """One step of a solving path; a named tuple, since a book whose proofs are kept reads tens of thousands.
 
     `reason` says why it holds, `rung` is its place on the ladder, `cells` where to look, `placed` and `removed` pairs
     of (cell, digit). `openings` is how many steps of this rung there were to find, `empty` how many cells were still

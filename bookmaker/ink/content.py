@@ -26,6 +26,7 @@ from bookmaker.display.items import (
     Stroke,
     Tagged,
     Text,
+    holds_elements,
 )
 from bookmaker.display.recurring import Recurring
 from bookmaker.display.tags import FIELD, HOLDERS, LINK, Role, Tag
@@ -69,7 +70,6 @@ class Content:
     """
 
     def __init__(self, file: PdfFile, structure: Structure | None = None, condition: Condition | None = None) -> None:
-        self._file = file
         self._structure = structure
         self._condition = condition
         self.coloured = False
@@ -170,7 +170,7 @@ class Content:
         if is_moved_text(group):
             self._lines(group, matrix)
             return
-        if self._open == "artifact":
+        if self._open == "artifact" or (group.name and holds_elements(group.items)):
             self._leave(None)
         around = self._open
         if group.name:
@@ -184,11 +184,13 @@ class Content:
             self._put("EMC")
 
     def _lines(self, group: Group, matrix: Matrix) -> None:
-        """Write lines of text where they come to stand: a page has many, and nothing else to move."""
-        before = self._matrix
+        """Write lines of text where they come to stand, without moving the origin: a page has many of them."""
+        before, around = self._matrix, self._open
         self._matrix, self._shift = within(before, matrix), (group.dx, group.dy)
         self._draw(group.items)
         self._matrix, self._shift = before, (0.0, 0.0)
+        if self._open != "artifact":
+            self._leave(around)
 
     def _set_apart(self, group: Group, matrix: Matrix, around: Owner) -> None:
         """Draw what a group holds as it is placed and clipped, inside `q … Q`."""

@@ -62,7 +62,8 @@ class Lettering:
 
     def text(self, text: Text, font: Font, shift: Point) -> tuple[str, Font]:
         """The operators of a text that is moved by so much, where that font is in use; and the font in use after it."""
-        letter_space = f"{number(text.letter_space)} Tc\n" if text.letter_space else ""
+        spaced = text.letter_space and len(text.text) > 1
+        letter_space = f"{number(text.letter_space)} Tc\n" if spaced else ""
         word_space = f"{number(text.word_space)} Tw\n" if text.word_space else ""
         shown = []
         for resource, glyphs in self._codes.shown(text.text, text.font):
@@ -73,7 +74,7 @@ class Lettering:
         back = ("0 Tc\n" if letter_space else "") + ("0 Tw\n" if word_space else "")
         start, run = at((text_start(text) + shift[0], text.y + shift[1])), "\n".join(shown)
         run = f"BT\n{letter_space}{word_space}{start} Td\n{run}\n{back}ET"
-        if text.letter_space:  # a reader shall find the word, not its letters one by one
+        if spaced:  # a reader shall find the word, not its letters one by one
             run = f"/Span << /ActualText <{hexadecimal(text.text)}> >> BDC\n{run}\nEMC"
         return run, font
 
@@ -100,11 +101,13 @@ class Lettering:
 
 def is_one_piece(element: Tagged) -> bool:
     """Is it empty, or a cell that holds text: one piece of marked content to which nothing is added?"""
-    return not element.items or (element.tag.role is Role.CELL and isinstance(element.items[0], Text))
+    return not element.items or (
+        element.tag.role is Role.CELL and all(isinstance(item, Text) for item in element.items)
+    )
 
 
 def is_moved_text(group: Group) -> bool:
-    """Are these lines of text and their links, merely moved, and without a name?"""
+    """Does the group hold nothing but text and links, at most moved, and without a name?"""
     return group.scale == 1.0 and not (group.turn or group.clip or group.name) and _are_texts(group.items)
 
 

@@ -32,8 +32,8 @@ _LEVEL = 5
 """How hard to pack: the next level takes half as long again for half a hundredth of the size."""
 
 _LARGE = 65_536
-"""Bytes from which on a stream is packed by another thread. Smaller ones, such as most pages, are packed here:
-the threads would wait for each other longer than it takes."""
+"""Streams of so many bytes or more are packed by another thread. Smaller ones, such as most pages, are packed here: the
+threads would wait for each other longer than that takes."""
 
 _AHEAD = 16
 """Objects that wait for a stream before them to be packed."""

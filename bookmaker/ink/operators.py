@@ -5,9 +5,8 @@ In: values of display items, in points, y down. Out: operands and operators as t
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from functools import lru_cache
-from itertools import chain, groupby
 from typing import assert_never
 
 from bookmaker.display.items import Close, Curve, Move, Point, Rect, Segment, Straight
@@ -46,29 +45,31 @@ def rectangle(rect: Rect) -> str:
 
 
 def path_of(segments: Iterable[Segment]) -> str:
-    """The operators that make these segments the path. Straight stretches, of which outlines have a hundred in a row,
-    are written together: that takes a third of the time."""
-    operators = []
-    for straight, some in groupby(segments, _is_straight):
-        if straight:
-            ends = [segment.to for segment in some if isinstance(segment, Straight)]
-            numbers = tuple(chain.from_iterable([(x, -y) for x, y in ends]))
-            operators.append("\n".join(["%.3f %.3f l"] * len(ends)) % numbers)
+    """The operators that make these segments the path. Straight ones, of which outlines have a hundred in a row, are
+    written together, with zeros at the end of their numbers: that takes a third of the time."""
+    operators: list[str] = []
+    ends: list[float] = []
+    for segment in segments:
+        if isinstance(segment, Straight):
+            x, y = segment.to
+            ends += (x, -y)
             continue
-        for segment in some:
-            match segment:
-                case Move(to):
-                    operators.append(f"{at(to)} m")
-                case Straight(to):
-                    operators.append(f"{at(to)} l")
-                case Curve(first, second, to):
-                    operators.append(f"{at(first)} {at(second)} {at(to)} c")
-                case Close():
-                    operators.append("h")
-                case _ as never:
-                    assert_never(never)
+        if ends:
+            operators.append(_straight(ends))
+            ends.clear()
+        match segment:
+            case Move(to):
+                operators.append(f"{at(to)} m")
+            case Curve(first, second, to):
+                operators.append(f"{at(first)} {at(second)} {at(to)} c")
+            case Close():
+                operators.append("h")
+            case _ as never:
+                assert_never(never)
+    if ends:
+        operators.append(_straight(ends))
     return "\n".join(operators)
 
 
-def _is_straight(segment: Segment) -> bool:
-    return isinstance(segment, Straight)
+def _straight(ends: Sequence[float]) -> str:
+    return "\n".join(["%.3f %.3f l"] * (len(ends) // 2)) % tuple(ends)

@@ -31,7 +31,8 @@ AHEAD = 32
 """Items under way at most, where others do the work."""
 
 _YIELD = 5
-"""How far a worker stands back where there are more processes than processors (POSIX, nice)."""
+"""By how much the priority of a worker is lowered (POSIX, nice): where processors are short, the process in charge goes
+first, and so does whatever else people do on the machine."""
 
 
 class InProcess(Executor):
@@ -125,8 +126,7 @@ class _Crew(ProcessPoolExecutor):
 
 
 def _begin(heard: bool) -> None:
-    """In a worker: the process that began it says what there is to say, and goes first where there are few processors,
-    since all wait for it in the end."""
+    """In a worker: the process that began it says what there is to say, and goes first."""
     serving()
     if hasattr(os, "nice"):
         os.nice(_YIELD)

@@ -115,7 +115,10 @@ def _grade_holds(puzzle: RuledPuzzle, solution: Solution, grade: Grade) -> bool:
         return False
     if type(grade.singles_only) is not bool or type(path.reached) is not bool:
         return False
-    highest = max([step.rung for step in steps], default=Rung.NAKED)
+    rungs = [step.rung for step in steps]
+    if not {Rung}.issuperset(map(type, rungs)):
+        return False
+    highest = max(rungs, default=Rung.NAKED)
     return (
         _on_board(puzzle, steps)
         and _leads_to(puzzle, solution, steps)
@@ -131,7 +134,7 @@ def _difficulty(puzzle: RuledPuzzle, effort: float) -> float:
 
 
 def _on_board(puzzle: RuledPuzzle, steps: Sequence[Step]) -> bool:
-    """Do all steps speak of cells and digits that the grid has?"""
+    """Are all cells and digits in the steps on the grid, and no count of openings below 0?"""
     candidates = [*chain.from_iterable([step.placed + step.removed for step in steps])]
     cells, digits = [cell for cell, _ in candidates], [digit for _, digit in candidates]
     cells += chain.from_iterable([step.cells for step in steps])
@@ -145,7 +148,7 @@ def _on_board(puzzle: RuledPuzzle, steps: Sequence[Step]) -> bool:
 
 
 def _leads_to(puzzle: RuledPuzzle, solution: Solution, steps: Sequence[Step]) -> bool:
-    """Does every step something, placing digits of the solution and striking none of them, until no cell is empty?"""
+    """Does every step place digits of the solution or strike others, until no cell is empty?"""
     empty = {cell for cell, given in enumerate(puzzle.givens) if not given}
     left = len(empty)
     for step in steps:

@@ -14,6 +14,9 @@ from bookmaker.grade.solve_path import Grade, SolvePath, Step
 from bookmaker.reasons import Reason, Rung, coding
 from bookmaker.solve.verdict import NoSolution, Prover, Several, Tally, Undecided, Unique, Verdict
 
+_RUNGS = {rung.value: rung for rung in Rung}
+"""Rungs by their numbers: to ask the class takes longer."""
+
 
 @dataclass(frozen=True, slots=True)
 class Findings:
@@ -49,9 +52,6 @@ def from_text(text: str) -> Findings:
         return Findings(_verdict_in(data["verdict"]), grade, tally, hardest)
     except (KeyError, TypeError, IndexError, RecursionError) as error:
         raise ValueError("not a record of a proof") from error
-
-
-_RUNGS = {rung.value: rung for rung in Rung}
 
 
 def _verdict_out(verdict: Verdict) -> list[Any]:

@@ -97,6 +97,22 @@ def _with(verdict: object) -> Callable[[Any], Any]:
 
 
 GRADED = next(prove_each(_entries()))
+
+
+def _on_rung(rung: Any) -> Callable[[Any], Any]:
+    """All steps on that rung, and the path not to its end, as it then is."""
+
+    def lie(answer: Any) -> Any:
+        found, seconds = answer
+        if found.grade is None:
+            return answer
+        steps = tuple(step._replace(rung=rung) for step in found.grade.path.steps)
+        path = replace(found.grade.path, steps=steps, reached=False)
+        return replace(found, grade=replace(found.grade, path=path, singles_only=False)), seconds
+
+    return lie
+
+
 LIES: dict[str, Callable[[Any], Any]] = {
     "no answer": lambda answer: None,
     "text": lambda answer: "yes",
@@ -110,6 +126,8 @@ LIES: dict[str, Callable[[Any], Any]] = {
     "no verdict": _with(None),
     "no hardest step": lambda answer: (replace(answer[0], hardest=None), answer[1]),
     "no grade": lambda answer: (replace(answer[0], grade=None), answer[1]),
+    "a rung beyond the last": _on_rung(99),
+    "half a rung": _on_rung(12.5),
     "the grade of another": lambda answer: (replace(answer[0], grade=GRADED.grade), answer[1]),
 }
 

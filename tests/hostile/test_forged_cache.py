@@ -68,6 +68,17 @@ def _strike_solution(data: Any) -> None:
     steps[0][4] = [placed]
 
 
+def _idle(data: Any) -> None:
+    """A step between others that places and strikes nothing."""
+    reason, rung, cells, _, _, *numbers = data["grade"]["steps"][0]
+    data["grade"]["steps"].insert(0, [reason, rung, cells, [], [], *numbers])
+
+
+def _placed_again(data: Any) -> None:
+    first, second, *_ = data["grade"]["steps"]
+    second[3] += first[3]
+
+
 def _cut(data: Any) -> None:
     data["grade"]["steps"].pop()
 
@@ -102,6 +113,18 @@ FORGERIES: dict[str, Callable[[Any], None]] = {
     "steps in another order": _swap,
     "a step left out": _cut,
     "a step that strikes the solution": _strike_solution,
+    "a step that does nothing": _idle,
+    "a cell filled again": _placed_again,
+    "a digit that is none struck": _set(["grade", "steps", 0, 4], [[80, 0]]),
+    "a digit beyond the last struck": _set(["grade", "steps", 0, 4], [[80, 10]]),
+    "a truth value struck": _set(["grade", "steps", 0, 4], [[80, True]]),
+    "a truth value for a cell": _set(["grade", "steps", 0, 2], [True]),
+    "a fraction for a cell": _set(["grade", "steps", 0, 2], [1.0]),
+    "another count of empty cells": _set(["grade", "steps", 0, 6], 63),
+    "openings below nought": _set(["grade", "steps", 0, 5], -1),
+    "a truth value for openings": _set(["grade", "steps", 0, 5], True),
+    "a fraction for openings": _set(["grade", "steps", 0, 5], 1.0),
+    "a step of less than no effort": _set(["grade", "steps", 0, 7], -1.0),
     "a cell off the board": _set(["grade", "steps", 0, 2], [81]),
     "a cell before the board": _set(["grade", "steps", 0, 2], [-1]),
     "text for a cell": _set(["grade", "steps", 0, 3], [["a1", 1]]),

@@ -26,12 +26,13 @@ from bookmaker.display.items import (
     Text,
     tagged,
 )
-from bookmaker.display.tags import PARAGRAPH
+from bookmaker.display.tags import PARAGRAPH, Role, Tag
 from bookmaker.ink.operators import number
 from bookmaker.ink.pdf import pdf_bytes, write_pdf
 from bookmaker.layout.drawing import Pages
 from bookmaker.layout.setting.fonts import FontBook
 from tests.ink.specimen import document, specimen
+from tests.marked import assert_marked
 
 
 @pytest.fixture(scope="module")
@@ -252,13 +253,13 @@ def test_what_a_group_leaves_where_it_is_is_drawn_as_without_it() -> None:
     inside, outside = (
         one_page(rule, dark, *held, rule, dark) for held in ((Group((pale, moved, rule)),), (pale, moved, rule))
     )
-    assert operators_of(inside) == [*operators_of(outside)]
+    assert operators_of(inside) == operators_of(outside)
     assert operators_of(inside).count("q") == 1
     assert pictured(inside) == pictured(outside) != pictured(one_page(rule, dark, pale, moved, rule))
 
 
 def test_lines_that_are_moved_are_written_where_they_come_to_stand() -> None:
-    """Unless more than that becomes of them: then they are drawn as they are, moved, scaled, turned or clipped."""
+    """Unless more than that becomes of them: then they are drawn as they are, and what holds them is moved."""
     word, digit, after = Text(1, 20, "word", "sans", 8), Text(30, 20, "7", "sans-bold", 8), Text(1, 60, "on", "sans", 8)
     leads = Link(1, 12, 20, 9, "top", "up")
     there = tagged((PARAGRAPH,), replace(word, x=6, y=27)), replace(digit, x=35, y=27), replace(leads, x=6, y=19)
@@ -266,9 +267,26 @@ def test_lines_that_are_moved_are_written_where_they_come_to_stand() -> None:
     moved, written = (to_the_top(*items, after) for items in ((group,), there))
     assert operators_of(moved) == operators_of(written) and "q" not in operators_of(moved)
     assert pictured(moved) == pictured(written)
-    assert [areas_of(moved)] == [areas_of(written)]
-    for other in (replace(group, scale=0.5), replace(group, turn=90), replace(group, clip=Rect(0, 0, 9, 30))):
+    assert areas_of(moved) == areas_of(written)
+    for change in ({"scale": 0.5}, {"turn": 90.0}, {"clip": Rect(0, 0, 9, 30)}, {"name": "a line"}):
+        other = replace(group, **change)
         assert operators_of(to_the_top(other, after)).count("q") == 1
+
+
+NAMED = Group((tagged((Tag(Role.LABEL),), Text(10, 40, "in", "sans", 8)), Rect(20, 40, 9, 9, fill=0.5)), name="a name")
+
+
+@pytest.mark.parametrize(
+    "before", (Text(10, 20, "line", "sans", 8), Group((Text(10, 20, "line", "sans", 8),), 5, 7)), ids=("text", "moved")
+)
+def test_marks_are_nested_where_a_named_group_holds_an_element(before: Item) -> None:
+    assert_marked(one_page(tagged((PARAGRAPH,), before, NAMED)))
+
+
+def test_a_cell_that_holds_more_than_text_is_marked() -> None:
+    held = Text(10, 20, "4", "sans", 8), Group((Rect(20, 40, 9, 9, fill=0.5),), 3, 4)
+    table = tagged((Tag(Role.TABLE), Tag(Role.ROW), Tag(Role.CELL)), *held)
+    assert_marked(one_page(table, Text(10, 60, "after", "sans", 8)))
 
 
 def to_the_top(*items: Item) -> bytes:

@@ -69,7 +69,7 @@ def test_a_file_is_the_same_however_long_its_streams_take_to_pack(monkeypatch: p
         return pack(content, level)
 
     monkeypatch.setattr(objectwriter, "zlib", SimpleNamespace(compress=slowly))
-    for large in (0, 300, 100_000):  # all by the other thread, some, none
+    for large in (0, 1000, 100_000):  # all by the other thread, some, none
         monkeypatch.setattr(objectwriter, "_LARGE", large)
         assert long_file(40) == at_once
 

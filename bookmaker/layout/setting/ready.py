@@ -1,4 +1,4 @@
-"""What a layout reads before its first page, from files: its fonts, how their letters are kerned, where words part.
+"""What a layout reads from files before its first page: the fonts of its types, kerned, and where words part.
 
 In: a layout that speaks its language. Out: nothing, but all of it is kept. It takes a fifth of a second, which passes
 unseen where workers are at the puzzles meanwhile.
