@@ -69,9 +69,9 @@ def _strike_solution(data: Any) -> None:
 
 
 def _idle(data: Any) -> None:
-    """A step between others that places and strikes nothing."""
-    reason, rung, cells, _, _, *numbers = data["grade"]["steps"][0]
-    data["grade"]["steps"].insert(0, [reason, rung, cells, [], [], *numbers])
+    """A step before the others that places and strikes nothing, and costs nothing."""
+    reason, rung, cells, _, _, openings, empty, _ = data["grade"]["steps"][0]
+    data["grade"]["steps"].insert(0, [reason, rung, cells, [], [], openings, empty, 0.0])
 
 
 def _placed_again(data: Any) -> None:
@@ -122,8 +122,7 @@ FORGERIES: dict[str, Callable[[Any], None]] = {
     "a fraction for a cell": _set(["grade", "steps", 0, 2], [1.0]),
     "another count of empty cells": _set(["grade", "steps", 0, 6], 63),
     "openings below nought": _set(["grade", "steps", 0, 5], -1),
-    "a truth value for openings": _set(["grade", "steps", 0, 5], True),
-    "a fraction for openings": _set(["grade", "steps", 0, 5], 1.0),
+    "a fraction for openings": _set(["grade", "steps", 0, 5], 0.5),
     "a step of less than no effort": _set(["grade", "steps", 0, 7], -1.0),
     "a cell off the board": _set(["grade", "steps", 0, 2], [81]),
     "a cell before the board": _set(["grade", "steps", 0, 2], [-1]),
