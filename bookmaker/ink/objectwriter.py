@@ -36,7 +36,7 @@ _LARGE = 65_536
 threads would wait for each other longer than that takes."""
 
 _AHEAD = 16
-"""Objects that wait for a stream before them to be packed."""
+"""Objects that wait at most for a stream before them to be packed."""
 
 
 class ObjectWriter:
@@ -49,7 +49,9 @@ class ObjectWriter:
         self._section: int | None = None
         self._packer = _Packer()
         finalize(self, self._packer.end)  # where a file is given up halfway as well
-        self._waiting: deque[tuple[int, bytes, bool]] = deque()  # a body, or the entries of a stream that is packed
+        self._waiting: deque[tuple[int, bytes, bool]] = (
+            deque()
+        )  # a body, or the entries of a stream, if it is being packed
         self._write(header)
 
     @property
@@ -123,10 +125,10 @@ class ObjectWriter:
         self._end(table)
 
     def _catch_up(self, ahead: int = 0) -> None:
-        """Write what waits, but for the last few objects."""
-        while len(self._waiting) > ahead:
-            number, body, stream = self._waiting.popleft()
-            if stream:
+        """Write what waits, up to a stream that is still to be packed and so many objects in all."""
+        while self._waiting and (len(self._waiting) > ahead or not self._waiting[0][2]):
+            number, body, packing = self._waiting.popleft()
+            if packing:
                 body = _stream(body, self._packer.take())
             self._place(number)
             self._write(b"%d 0 obj\n%s\nendobj\n" % (number, body))

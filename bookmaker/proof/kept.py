@@ -150,9 +150,8 @@ def _on_board(puzzle: RuledPuzzle, steps: Sequence[Step]) -> bool:
 def _leads_to(puzzle: RuledPuzzle, solution: Solution, steps: Sequence[Step]) -> bool:
     """Does every step place digits of the solution or strike others, until no cell is empty?"""
     empty = {cell for cell, given in enumerate(puzzle.givens) if not given}
-    left = len(empty)
     for step in steps:
-        if step.empty != left or not (step.placed or step.removed):
+        if step.empty != len(empty) or not (step.placed or step.removed):
             return False
         for cell, digit in step.removed:
             if solution[cell] == digit:
@@ -160,7 +159,5 @@ def _leads_to(puzzle: RuledPuzzle, solution: Solution, steps: Sequence[Step]) ->
         for cell, digit in step.placed:
             if cell not in empty or solution[cell] != digit:
                 return False
-        for cell, _ in step.placed:
-            empty.discard(cell)
-        left = len(empty)
+            empty.remove(cell)
     return not empty
