@@ -49,9 +49,7 @@ class ObjectWriter:
         self._section: int | None = None
         self._packer = _Packer()
         finalize(self, self._packer.end)  # where a file is given up halfway as well
-        self._waiting: deque[tuple[int, bytes, bool]] = (
-            deque()
-        )  # a body, or the entries of a stream, if it is being packed
+        self._waiting: deque[tuple[int, bytes, bool]] = deque()  # a body, or the entries of a stream that is packed
         self._write(header)
 
     @property

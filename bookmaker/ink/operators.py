@@ -46,7 +46,7 @@ def rectangle(rect: Rect) -> str:
 
 def path_of(segments: Iterable[Segment]) -> str:
     """The operators that make these segments the path. Straight ones, of which outlines have a hundred in a row, are
-    written together, with zeros at the end of their numbers: that takes a third of the time."""
+    written together, with zeros at the end of their numbers: where these are new, that takes a third of the time."""
     operators: list[str] = []
     ends: list[float] = []
     for segment in segments:
